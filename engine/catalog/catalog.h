@@ -1,0 +1,38 @@
+#pragma once
+// All catalogs together, and looking a row up by its id. Ids are exact; `nearest_ids` helps the error message.
+#include "catalog/rows.h"
+#include "model/plate.h"
+
+#include <string_view>
+#include <vector>
+
+namespace toehold::catalog {
+
+struct Catalog {
+    std::vector<Species> species;
+    std::vector<LumberGrade> grades;
+    std::vector<LagScrewSize> lag_screws;
+    std::vector<WoodScrewSize> wood_screws;
+    std::vector<BoltSize> bolts;
+    std::vector<BoltGrade> bolt_grades;
+    std::vector<WasherSize> washers;
+    std::vector<Metal> metals;
+    std::vector<Filler> fillers;
+    std::vector<DeckingMaterial> decking;
+    std::vector<model::Plate> stock_plates;
+};
+
+/// The row with this id; nullptr when there is none.
+template <class Row>
+[[nodiscard]] const Row* find(const std::vector<Row>& rows, std::string_view id) {
+    for (const Row& row : rows) {
+        if (row.id == id) return &row;
+    }
+    return nullptr;
+}
+
+/// The grade of a species whose size class holds a member's depth (its wider face), in; nullptr when there is none.
+[[nodiscard]] const LumberGrade* find_grade(const Catalog& catalog, std::string_view species, std::string_view grade,
+                                            double depth_in);
+
+}  // namespace toehold::catalog

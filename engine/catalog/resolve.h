@@ -1,0 +1,73 @@
+#pragma once
+// A detail with every catalog id looked up: what demand and checks read. A plain value; nothing points elsewhere.
+#include "catalog/catalog.h"
+#include "model/base_detail.h"
+#include "model/placement.h"
+#include "model/problem.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::catalog {
+
+enum class FastenerKind { lag_screw, wood_screw, through_bolt, reported };
+
+/// One anchor, in one hole.
+struct Anchor {
+    std::string id;               ///< its hole's id
+    model::Position at;
+    std::size_t group = 0;        ///< index into detail.anchors
+    FastenerKind kind = FastenerKind::lag_screw;
+    std::string name;             ///< for people, for instance `3/8 in lag screw x 6 in`
+    double diameter_in = 0.0;     ///< nominal
+    double root_diameter_in = 0.0;  ///< of the thread; a reported fastener without one: its diameter
+    double length_in = 0.0;       ///< 0 for a through-bolt (as long as it must be)
+    double thread_length_in = 0.0;  ///< tip included; 0 for a through-bolt
+    double tip_length_in = 0.0;
+    double head_width_in = 0.0;   ///< across flats, or head diameter of a wood screw
+    double bending_yield_psi = 0.0;
+    Metal metal;                  ///< of the fastener (lag and wood screws)
+    std::optional<BoltGrade> bolt_grade;
+    std::optional<WasherSize> washer;        ///< under the head, on the plate
+    std::optional<WasherSize> washer_below;  ///< through-bolt
+    std::optional<model::BackingPlate> backing;
+    std::optional<Metal> backing_metal;
+    std::optional<model::ReportedFastener> reported;
+    double hole_diameter_in = 0.0;  ///< round hole's diameter, slot's width
+    /// Where it lands: the block under it, absent when there is none.
+    std::optional<model::Seat> seat;
+    /// Fastener length below the block's top (tip included), limited to the block's depth; 0 when it misses or
+    /// does not reach. Plate, head washer and layers are deducted.
+    double embedment_in = 0.0;
+    /// Part of `embedment_in` that is effective thread in the block: tip excluded, unthreaded shank excluded.
+    double thread_in_block_in = 0.0;
+};
+
+struct BlockMaterial {
+    Species species;
+    LumberGrade grade;
+};
+
+struct Resolved {
+    model::BaseDetail detail;
+    std::vector<Anchor> anchors;        ///< one for every hole that has one, in the plate's order
+    Metal plate_metal;
+    Metal post_metal;                   ///< tube's, or the shoe's
+    std::optional<Species> post_species;  ///< wood post
+    std::optional<LumberGrade> post_grade;
+    std::optional<Filler> filler;
+    std::optional<DeckingMaterial> decking;
+    std::vector<DeckingMaterial> shims;
+    std::vector<BlockMaterial> blocks;  ///< one for every block, same order
+    std::optional<BlockMaterial> joists;
+};
+
+struct Resolution {
+    std::optional<Resolved> resolved;  ///< absent when there are problems
+    model::Problems problems;          ///< an id no catalog knows, with the ids that come nearest
+};
+
+[[nodiscard]] Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog);
+
+}  // namespace toehold::catalog

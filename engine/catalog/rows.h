@@ -1,0 +1,106 @@
+#pragma once
+// The rows of the catalogs in data/, as plain values. Every row carries where its numbers come from.
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::catalog {
+
+enum class Evidence {
+    published,        ///< read in the source named
+    computed,         ///< from a published equation, the table itself not seen
+    common_practice,
+    from_memory,      ///< of a published source, to be confirmed
+    assumption,       ///< ours, with the reason in `text`
+};
+
+struct Source {
+    Evidence evidence = Evidence::assumption;
+    std::string text;  ///< standard, table or equation, edition; or the reason of an assumption
+};
+
+/// Species group. `id` for instance `southern-pine`.
+struct Species {
+    std::string id, name;
+    double specific_gravity = 0.0;  ///< G, NDS Table 12.3.3A
+    Source source;
+};
+
+/// Reference design values of one grade of one species in a range of depths; psi.
+struct LumberGrade {
+    std::string species, id, name;
+    double depth_min_in = 0.0, depth_max_in = 0.0;  ///< nominal-size class by actual depth (wide face)
+    bool size_factor_applies = true;                ///< CF: false where already included
+    double bending_psi = 0.0, tension_psi = 0.0, shear_psi = 0.0, compression_perp_psi = 0.0, compression_psi = 0.0;
+    double modulus_psi = 0.0, modulus_min_psi = 0.0;
+    Source source;
+};
+
+struct LagScrewSize {
+    std::string id, name;
+    double diameter_in = 0.0, root_diameter_in = 0.0, tip_length_in = 0.0;
+    double head_width_in = 0.0;   ///< across flats
+    double head_height_in = 0.0;
+    double bending_yield_psi = 0.0;  ///< Fyb
+    std::string metal;            ///< default metal's id
+    Source source;
+};
+
+struct WoodScrewSize {
+    std::string id, name;
+    double diameter_in = 0.0, root_diameter_in = 0.0, head_diameter_in = 0.0;
+    double bending_yield_psi = 0.0;
+    std::string metal;
+    Source source;
+};
+
+struct BoltSize {
+    std::string id, name;
+    double diameter_in = 0.0, threads_per_in = 0.0, nut_width_in = 0.0;  ///< nut across flats
+    double bending_yield_psi = 0.0;
+    Source source;
+};
+
+struct BoltGrade {
+    std::string id, name;
+    double nominal_tension_psi = 0.0;  ///< Fnt, AISC 360 Table J3.2
+    double nominal_shear_psi = 0.0;    ///< Fnv, threads in the shear plane
+    Source source;
+};
+
+struct WasherSize {
+    std::string id, name;
+    double outside_diameter_in = 0.0, hole_diameter_in = 0.0, thickness_in = 0.0;
+    Source source;
+};
+
+enum class MetalKind { carbon_steel, stainless_steel, aluminum };
+
+struct Metal {
+    std::string id, name;
+    MetalKind kind = MetalKind::carbon_steel;
+    double yield_psi = 0.0, ultimate_psi = 0.0, modulus_psi = 0.0;
+    std::optional<double> welded_yield_psi, welded_ultimate_psi;  ///< aluminum, within 1 in of a weld
+    Source source;
+};
+
+struct Filler {
+    std::string id, name;
+    MetalKind kind = MetalKind::carbon_steel;
+    double strength_psi = 0.0;  ///< FEXX for steel; filler shear ultimate for aluminum
+    Source source;
+};
+
+enum class DeckingKind { wood, plastic_composite, metal };
+
+struct DeckingMaterial {
+    std::string id, name;
+    DeckingKind kind = DeckingKind::wood;
+    double modulus_perp_psi = 0.0;   ///< through the thickness
+    bool may_bear = false;           ///< whether bearing of a plate on it is permitted at all
+    double bearing_psi = 0.0;        ///< allowable (ASD, before factors for wood); 0: none known
+    std::string species;             ///< wood only: for embedment where decking counts in shear
+    Source source;
+};
+
+}  // namespace toehold::catalog

@@ -1,0 +1,74 @@
+#include "checks/registry.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <stdexcept>
+
+namespace toehold::checks {
+namespace {
+
+// Function-local, so that a check may register during the start of the program in any order.
+template <class Entry>
+std::vector<Entry>& entries() {
+    static std::vector<Entry> all;
+    return all;
+}
+
+template <class Entry>
+void add(Entry entry) {
+    auto& all = entries<Entry>();
+    const auto place = std::lower_bound(all.begin(), all.end(), entry,
+                                        [](const Entry& a, const Entry& b) { return a.id < b.id; });
+    if (place != all.end() && place->id == entry.id) throw std::logic_error("registered twice: " + entry.id);
+    all.insert(place, std::move(entry));
+}
+
+void require_finite(const CheckResult& result) {
+    bool sound = std::isfinite(result.demand) && std::isfinite(result.capacity) && !std::isnan(result.ratio);
+    for (const Step& step : result.steps) sound = sound && std::isfinite(step.value);
+    if (!sound) throw std::runtime_error("check " + result.id + " on " + result.subject + " gave a number that is not finite");
+}
+
+}  // namespace
+
+const std::vector<Check>& registered_checks() { return entries<Check>(); }
+const std::vector<FindingRule>& registered_findings() { return entries<FindingRule>(); }
+void add_check(Check check) { add(std::move(check)); }
+void add_finding_rule(FindingRule rule) { add(std::move(rule)); }
+
+void conclude(CheckResult& result) {
+    constexpr double nothing = 1e-9;
+    if (result.capacity > 0.0) {
+        result.ratio = result.demand / result.capacity;
+        result.status = result.ratio <= 1.0 ? Status::holds : Status::fails;
+    } else if (result.demand > nothing) {
+        result.ratio = std::numeric_limits<double>::infinity();
+        result.status = Status::no_path;
+    } else {
+        result.ratio = 0.0;
+        result.status = Status::holds;
+    }
+}
+
+std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
+    std::vector<CheckResult> results = check.function(input);
+    for (CheckResult& result : results) {
+        if (result.id.empty()) result.id = check.id;
+        if (result.title.empty()) result.title = check.title;
+        if (result.clause.empty()) result.clause = check.clause;
+        require_finite(result);
+    }
+    return results;
+}
+
+std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resolved) {
+    std::vector<Finding> findings = rule.function(resolved);
+    for (Finding& finding : findings) {
+        if (finding.id.empty()) finding.id = rule.id;
+        if (finding.clause.empty()) finding.clause = rule.clause;
+    }
+    return findings;
+}
+
+}  // namespace toehold::checks

@@ -1,0 +1,56 @@
+#pragma once
+// Checks and finding rules register themselves; nothing lists them by hand. A check is one file:
+//
+//     std::vector<CheckResult> withdrawal(const CheckInput& input) { ... }
+//     const RegisterCheck registered{{"anchor-withdrawal", "Withdrawal of the anchor's thread",
+//                                     "NDS 2018 12.2.1", "one sentence on what it covers", withdrawal}};
+//
+// A check that does not apply returns nothing.
+#include "checks/result.h"
+#include "demand/demand.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace toehold::checks {
+
+struct CheckInput {
+    const catalog::Resolved& resolved;
+    const demand::Demand& demand;
+};
+
+struct Check {
+    std::string id;       ///< unique, lower case with hyphens
+    std::string title;    ///< a few words for a table
+    std::string clause;   ///< with edition
+    std::string covers;   ///< one sentence
+    std::function<std::vector<CheckResult>(const CheckInput&)> function;
+};
+
+/// Looks at the detail alone, so that it speaks even where no demand can be found.
+struct FindingRule {
+    std::string id;
+    std::string title;
+    std::string clause;
+    std::function<std::vector<Finding>(const catalog::Resolved&)> function;
+};
+
+/// In order of id. A second registration of an id replaces nothing and throws std::logic_error.
+[[nodiscard]] const std::vector<Check>& registered_checks();
+[[nodiscard]] const std::vector<FindingRule>& registered_findings();
+void add_check(Check check);
+void add_finding_rule(FindingRule rule);
+
+struct RegisterCheck {
+    explicit RegisterCheck(Check check) { add_check(std::move(check)); }
+};
+struct RegisterFinding {
+    explicit RegisterFinding(FindingRule rule) { add_finding_rule(std::move(rule)); }
+};
+
+/// Runs one, filling in id, title and clause, and checking that every number is finite (ratio may be infinite).
+[[nodiscard]] std::vector<CheckResult> run(const Check& check, const CheckInput& input);
+[[nodiscard]] std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resolved);
+
+}  // namespace toehold::checks

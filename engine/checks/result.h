@@ -1,0 +1,66 @@
+#pragma once
+// What a check gives back: data, never printed text. Screen, report and JSON show the same steps.
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::checks {
+
+/// One line of worked arithmetic a reviewer can follow by hand.
+struct Step {
+    std::string symbol;   ///< `W'`, `F_c,perp'`: plain text; `_` opens a subscript
+    std::string meaning;  ///< what it is, in words
+    std::string formula;  ///< in symbols, with numbers where short; `given` for an input
+    double value = 0.0;
+    std::string unit;     ///< `lb`, `in`, `psi`, `lb/in`, ``
+    std::string clause;   ///< standard and clause, or `input`, `demand`, `common practice`
+};
+
+enum class Status {
+    holds,             ///< ratio <= 1
+    fails,             ///< ratio > 1
+    no_path,           ///< nothing there to resist the demand
+    missing_evidence,  ///< the file does not give what the check needs; nothing is guessed
+};
+
+/// The link of the load path a check stands for: from one thing to the next, by what joins them.
+struct Link {
+    std::string from;  ///< `anchor A`
+    std::string to;    ///< `block B1`
+    std::string by;    ///< `lag screw threads`
+    friend bool operator==(const Link&, const Link&) = default;
+};
+
+struct CheckResult {
+    std::string id, title;   ///< of the check; filled in by the registry's runner when left empty
+    std::string subject;     ///< what was checked: `anchor A`, `plate`, `block B1`
+    std::string clause;      ///< main clause with edition
+    double demand = 0.0;
+    double capacity = 0.0;
+    std::string unit;        ///< of demand and capacity
+    double ratio = 0.0;      ///< demand / capacity; infinity where capacity is 0 and demand is not
+    Status status = Status::holds;
+    std::optional<double> direction_deg;  ///< of the governing push, where direction matters
+    std::optional<Link> link;
+    std::string note;        ///< one sentence where the number alone misleads; may be empty
+    std::vector<Step> steps;
+};
+
+enum class Severity {
+    fails,    ///< the detail may not be accepted as it is: verdict inadequate
+    missing,  ///< cannot be accepted on what is described: verdict incomplete
+    caution,  ///< to be read; does not turn the verdict
+};
+
+struct Finding {
+    std::string id;  ///< of its rule; filled in by the runner when left empty
+    Severity severity = Severity::caution;
+    std::string subject;
+    std::string clause;   ///< with edition, or `common practice`; filled in by the runner when left empty
+    std::string message;  ///< what is wrong and what would mend it
+};
+
+/// ratio and status from demand and capacity; demand within 1e-9 of 0 on no capacity holds.
+void conclude(CheckResult& result);
+
+}  // namespace toehold::checks

@@ -1,0 +1,107 @@
+#pragma once
+// The forces a detail must resist: every load case, in every direction, under every stiffness considered.
+// Forces in lb, lengths in, angles in rad from +x counter-clockwise. Under LRFD all forces are factored.
+#include "catalog/resolve.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::demand {
+
+struct LoadCase {
+    std::string id, name;
+    double push_lb = 0.0;      ///< horizontal, factored
+    double down_lb = 0.0;      ///< downward positive, factored
+    double height_in = 0.0;    ///< above the bearing plane
+    double load_factor = 1.0;  ///< already in the forces
+    std::string source;        ///< clause the load comes from
+};
+
+/// Multipliers on the computed stiffness of bed and anchors.
+struct StiffnessScenario {
+    double bed = 1.0;
+    double anchors = 1.0;
+    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0; }
+};
+
+enum class SupportKind { block, joist, decking, open_bed };
+
+/// What one patch of the bed stands on. open_bed: no framing described, so the layers alone bear.
+struct Support {
+    SupportKind kind = SupportKind::block;
+    std::size_t index = 0;  ///< of the block, or of the joist
+    std::string id;         ///< for people
+    double stiffness_psi_per_in = 0.0;  ///< nominal
+    std::string stiffness_source;
+};
+
+struct AnchorForce {
+    double tension_lb = 0.0;
+    double shear_x_lb = 0.0;
+    double shear_y_lb = 0.0;
+    [[nodiscard]] double shear_lb() const;
+};
+
+struct SupportForce {
+    double force_lb = 0.0;      ///< bearing on this support, >= 0
+    model::Position at;         ///< its centroid
+    double peak_psi = 0.0;
+    model::Position peak_at;
+    double contact_area_in2 = 0.0;
+};
+
+/// One solve: one load case, one direction, one stiffness scenario.
+struct State {
+    std::size_t load_case = 0;
+    std::size_t scenario = 0;
+    double direction_rad = 0.0;
+    std::vector<AnchorForce> anchors;    ///< same order as resolved.anchors
+    std::vector<SupportForce> supports;  ///< same order as Demand::supports
+    double rotation_rad = 0.0;           ///< of the plate
+};
+
+/// What one anchor meets at worst.
+struct AnchorEnvelope {
+    double tension_lb = 0.0;        ///< largest over cases, directions and scenarios: what the checks use
+    double direction_rad = 0.0;     ///< of the push that gives it
+    std::size_t state = 0;          ///< index of that state
+    double shear_lb = 0.0;          ///< largest
+    double tension_low_lb = 0.0;    ///< smallest over the scenarios of the largest over directions
+    double nominal_tension_lb = 0.0;  ///< with the nominal stiffness
+    double hand_edge_lb = 0.0;      ///< hand, lever arm to the toe edge
+    double hand_anchor_lb = 0.0;    ///< hand, lever arm to the toe anchors
+    double stiffness_lb_per_in = 0.0;  ///< nominal
+    std::string stiffness_source;
+};
+
+struct Proof {
+    double force_residual = 0.0;
+    double moment_residual = 0.0;
+    double complementarity_residual = 0.0;
+    int solves = 0;
+};
+
+struct Demand {
+    std::vector<LoadCase> cases;
+    std::vector<StiffnessScenario> scenarios;
+    std::vector<Support> supports;
+    std::vector<State> states;
+    std::vector<AnchorEnvelope> anchors;  ///< same order as resolved.anchors
+    double peak_bearing_psi = 0.0;
+    std::size_t peak_bearing_state = 0;
+    std::vector<std::string> assumptions;
+    Proof proof;
+};
+
+struct Outcome {
+    std::optional<Demand> demand;  ///< absent: `failure` says why no number can be given
+    std::string failure;
+    bool overturns = false;        ///< nothing described can balance the push (a finding about the detail, not a fault)
+    double overturn_direction_rad = 0.0;
+};
+
+/// A solve whose residuals exceed 1e-8 is a failure, never a number.
+[[nodiscard]] Outcome find_demand(const catalog::Resolved& resolved);
+
+}  // namespace toehold::demand

@@ -1,0 +1,35 @@
+#pragma once
+// Where things land in plan: pure geometry on the model.
+#include "model/base_detail.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::model {
+
+/// Plan rectangle of a block or a joist, in.
+struct PlanRectangle {
+    std::string id;
+    double x_min_in = 0.0, x_max_in = 0.0, y_min_in = 0.0, y_max_in = 0.0;
+};
+
+[[nodiscard]] PlanRectangle plan(const Block& block);
+[[nodiscard]] bool contains(const PlanRectangle& rectangle, Position point);
+
+/// The block a point lies over, with its distances to that block's edges and ends.
+struct Seat {
+    std::size_t block = 0;    ///< index into framing.blocks
+    double edge_in = 0.0;     ///< to the nearer long edge, along the block's width
+    double end_in = 0.0;      ///< to the nearer end, along the grain
+};
+/// Absent when the point lies over no block.
+[[nodiscard]] std::optional<Seat> seat(const Framing& framing, Position point);
+
+/// The outline as a closed polygon, counter-clockwise. Arcs become chords: a full circle has 720 sides and the
+/// same area as the circle, so its second moment is within 3e-5 of exact.
+[[nodiscard]] std::vector<Position> polygon(const Outline& outline);
+/// Shortest distance from a point to the outline's edge, in; negative outside.
+[[nodiscard]] double edge_distance_in(const Outline& outline, Position point);
+
+}  // namespace toehold::model

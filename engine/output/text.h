@@ -1,0 +1,15 @@
+#pragma once
+// A review, or one check's worked steps, as plain text of at most 100 columns.
+#include "review/review.h"
+#include "units/quantity.h"
+
+#include <string>
+#include <string_view>
+
+namespace toehold::output {
+
+[[nodiscard]] std::string review_text(const review::Review& review, units::System system);
+/// Worked steps of every result of one check. `check` is an id; an unknown id gives an empty string.
+[[nodiscard]] std::string explain_text(const review::Review& review, std::string_view check, units::System system);
+
+}  // namespace toehold::output

@@ -1,0 +1,57 @@
+#pragma once
+// Detail in, review out: the demand, every registered check and finding, the load path and the verdict.
+#include "checks/result.h"
+#include "demand/demand.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::review {
+
+enum class Verdict { adequate, inadequate, incomplete };
+
+struct Governing {
+    std::string check;    ///< id; empty when no check ran
+    std::string title;
+    std::string subject;
+    double ratio = 0.0;
+    std::optional<double> direction_deg;
+};
+
+/// One link of the load path, with the worst of the checks that stand for it.
+struct PathLink {
+    checks::Link link;
+    std::string check;  ///< id of that check
+    double demand = 0.0, capacity = 0.0;
+    std::string unit;
+    double ratio = 0.0;
+    checks::Status status = checks::Status::holds;
+};
+
+/// A choice made where the file is silent or where practice differs, and what the other choice would give.
+struct Assumption {
+    std::string text;
+    std::string other_choice;  ///< may be empty
+};
+
+struct Review {
+    std::string detail;        ///< its name
+    std::string input_sha256;
+    Verdict verdict = Verdict::incomplete;
+    std::string reason;        ///< the verdict in one sentence
+    Governing governing;
+    catalog::Resolved resolved;
+    std::optional<demand::Demand> demand;  ///< absent: `no_demand` says why
+    std::string no_demand;
+    std::vector<checks::CheckResult> checks;  ///< worst first
+    std::vector<checks::Finding> findings;    ///< gravest first
+    std::vector<PathLink> load_path;          ///< from the post down
+    std::vector<Assumption> assumptions;
+    std::vector<std::string> cautions;
+};
+
+/// Throws std::runtime_error only for a fault of the program (a solve that misses equilibrium, a number not finite).
+[[nodiscard]] Review review(const catalog::Resolved& resolved, const std::string& input_sha256);
+
+}  // namespace toehold::review
