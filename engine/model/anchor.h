@@ -9,15 +9,15 @@ namespace toehold::model {
 
 /// Lag screw per ASME B18.2.1, driven from above into the blocking.
 struct LagScrew {
-    std::string size;        ///< catalog id, for instance `lag-3/8`
-    double length_in = 0.0;  ///< under the head, tip included
+    std::string size;                        ///< catalog id, for instance `lag-3/8`
+    double length_in = 0.0;                  ///< under the head, tip included
     std::optional<double> thread_length_in;  ///< tip included; absent: the standard's minimum for the length
     friend bool operator==(const LagScrew&, const LagScrew&) = default;
 };
 
 /// Wood screw with cut thread, driven from above.
 struct WoodScrew {
-    std::string size;        ///< catalog id, for instance `wood-screw-14`
+    std::string size;  ///< catalog id, for instance `wood-screw-14`
     double length_in = 0.0;
     std::optional<double> thread_length_in;  ///< absent: two thirds of the length
     friend bool operator==(const WoodScrew&, const WoodScrew&) = default;
@@ -31,8 +31,8 @@ struct Washer {
 
 /// One metal plate under the block, below one bolt.
 struct BackingPlate {
-    double width_in = 0.0;      ///< along x
-    double depth_in = 0.0;      ///< along y
+    double width_in = 0.0;  ///< along x
+    double depth_in = 0.0;  ///< along y
     double thickness_in = 0.0;
     std::string metal;
     friend bool operator==(const BackingPlate&, const BackingPlate&) = default;
@@ -50,18 +50,18 @@ struct ThroughBolt {
 /// A fastener whose allowable values the user enters from an evaluation report. ASD values, for the report's
 /// own conditions; Toehold applies to them only the factors the user states the report allows (none by default).
 struct ReportedFastener {
-    std::string name;             ///< the user's own name for it
-    std::string report;           ///< which report, edition and table the values come from
-    double diameter_in = 0.0;     ///< outside thread diameter
+    std::string name;          ///< the user's own name for it
+    std::string report;        ///< which report, edition and table the values come from
+    double diameter_in = 0.0;  ///< outside thread diameter
     double length_in = 0.0;
     double thread_length_in = 0.0;
     double withdrawal_lb_per_in = 0.0;  ///< allowable, per inch of thread in the block; 0: not given
     double tension_lb = 0.0;            ///< allowable of the fastener itself (steel, head); 0: not given
     double lateral_lb = 0.0;            ///< allowable, as installed with its gap; 0: not given
     double minimum_penetration_in = 0.0;
-    double minimum_edge_in = 0.0;       ///< 0: not given
-    double minimum_end_in = 0.0;        ///< 0: not given
-    double minimum_spacing_in = 0.0;    ///< 0: not given
+    double minimum_edge_in = 0.0;     ///< 0: not given
+    double minimum_end_in = 0.0;      ///< 0: not given
+    double minimum_spacing_in = 0.0;  ///< 0: not given
     friend bool operator==(const ReportedFastener&, const ReportedFastener&) = default;
 };
 
@@ -70,8 +70,9 @@ using Fastener = std::variant<LagScrew, WoodScrew, ThroughBolt, ReportedFastener
 struct AnchorGroup {
     std::vector<std::string> holes;  ///< ids of the plate's holes; empty: every hole no other group names
     Fastener fastener;
-    std::optional<Washer> washer;    ///< between head and plate
-    std::string corrosion_protection;  ///< as the user states it, for instance `hot-dip galvanized, ASTM A153`; empty: not stated
+    std::optional<Washer> washer;      ///< between head and plate
+    std::string corrosion_protection;  ///< as the user states it, for instance `hot-dip galvanized, ASTM A153`; empty:
+                                       ///< not stated
     friend bool operator==(const AnchorGroup&, const AnchorGroup&) = default;
 };
 

@@ -14,21 +14,21 @@ enum class BuildingCode { irc_2021, ibc_2021 };
 
 /// Stiffness the user fixes instead of the computed one with its range.
 struct FixedStiffness {
-    double bed_psi_per_in = 0.0;   ///< > 0
-    double anchor_lb_per_in = 0.0; ///< > 0, every anchor
-    std::string reason;            ///< required
+    double bed_psi_per_in = 0.0;    ///< > 0
+    double anchor_lb_per_in = 0.0;  ///< > 0, every anchor
+    std::string reason;             ///< required
     friend bool operator==(const FixedStiffness&, const FixedStiffness&) = default;
 };
 
 struct Basis {
     Method method = Method::asd;
-    std::optional<double> load_duration;  ///< CD, ASD; absent: 1.0. 0.9 to 1.6
-    std::optional<double> time_effect;    ///< lambda, LRFD; absent: 0.8. 0.6 to 1.0
-    std::optional<Moisture> moisture;     ///< absent: wet
-    std::optional<Temperature> temperature;  ///< absent: to 100 F
-    std::optional<bool> incised;          ///< members; absent: incised
+    std::optional<double> load_duration;             ///< CD, ASD; absent: 1.0. 0.9 to 1.6
+    std::optional<double> time_effect;               ///< lambda, LRFD; absent: 0.8. 0.6 to 1.0
+    std::optional<Moisture> moisture;                ///< absent: wet
+    std::optional<Temperature> temperature;          ///< absent: to 100 F
+    std::optional<bool> incised;                     ///< members; absent: incised
     std::optional<DeckingInShear> decking_in_shear;  ///< absent: gap
-    std::optional<BuildingCode> code;     ///< absent: IBC 2021
+    std::optional<BuildingCode> code;                ///< absent: IBC 2021
     std::optional<FixedStiffness> stiffness;
     friend bool operator==(const Basis&, const Basis&) = default;
 };

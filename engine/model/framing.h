@@ -12,13 +12,13 @@ namespace toehold::model {
 struct Decking {
     std::string material;       ///< catalog id
     double thickness_in = 0.0;  ///< > 0
-    std::string evidence;       ///< standard or manufacturer's instructions the boards are installed to; empty: not stated
+    std::string evidence;  ///< standard or manufacturer's instructions the boards are installed to; empty: not stated
     friend bool operator==(const Decking&, const Decking&) = default;
 };
 
 /// Packing between decking and blocking.
 struct Shim {
-    std::string material;       ///< catalog id of a decking material
+    std::string material;  ///< catalog id of a decking material
     double thickness_in = 0.0;
     friend bool operator==(const Shim&, const Shim&) = default;
 };
@@ -62,8 +62,8 @@ struct EndGrainFasteners {
 
 /// Hanger, angle or other hardware whose allowable values the user enters. ASD, adjusted as the report says.
 struct ReportedConnector {
-    std::string name;    ///< the user's own name for it, for instance `angle both sides`
-    std::string report;  ///< where the values come from
+    std::string name;         ///< the user's own name for it, for instance `angle both sides`
+    std::string report;       ///< where the values come from
     double uplift_lb = 0.0;   ///< allowable upward force of the block end; 0: none
     double down_lb = 0.0;     ///< allowable downward force; 0: none
     double lateral_lb = 0.0;  ///< allowable horizontal force, any direction; 0: none
@@ -86,11 +86,11 @@ struct BlockEnd {
 struct Block {
     std::string id;
     PlanAxis along = PlanAxis::x;  ///< its length, and its grain
-    double from_in = 0.0;    ///< coordinate of its lower end along `along`
-    double to_in = 0.0;      ///< coordinate of its upper end; > from
-    double across_in = 0.0;  ///< coordinate of its centre line on the other axis
-    double width_in = 0.0;   ///< actual, in plan
-    double depth_in = 0.0;   ///< actual, vertical
+    double from_in = 0.0;          ///< coordinate of its lower end along `along`
+    double to_in = 0.0;            ///< coordinate of its upper end; > from
+    double across_in = 0.0;        ///< coordinate of its centre line on the other axis
+    double width_in = 0.0;         ///< actual, in plan
+    double depth_in = 0.0;         ///< actual, vertical
     std::string species;
     std::string grade;
     BlockEnd from_end;

@@ -19,9 +19,9 @@ struct PlanRectangle {
 
 /// The block a point lies over, with its distances to that block's edges and ends.
 struct Seat {
-    std::size_t block = 0;    ///< index into framing.blocks
-    double edge_in = 0.0;     ///< to the nearer long edge, along the block's width
-    double end_in = 0.0;      ///< to the nearer end, along the grain
+    std::size_t block = 0;  ///< index into framing.blocks
+    double edge_in = 0.0;   ///< to the nearer long edge, along the block's width
+    double end_in = 0.0;    ///< to the nearer end, along the grain
 };
 /// Absent when the point lies over no block.
 [[nodiscard]] std::optional<Seat> seat(const Framing& framing, Position point);

@@ -57,9 +57,9 @@ struct Hole {
 };
 
 struct Plate {
-    std::string id;    ///< unique in its library
-    std::string name;  ///< for people
-    std::string metal; ///< catalog id of the metal
+    std::string id;             ///< unique in its library
+    std::string name;           ///< for people
+    std::string metal;          ///< catalog id of the metal
     double thickness_in = 0.0;  ///< > 0
     Outline outline;
     std::vector<Hole> holes;
@@ -68,9 +68,9 @@ struct Plate {
 
 /// Where a detail took its plate from, when it does not carry the geometry itself.
 struct PlateReference {
-    std::string file;    ///< as written in the detail, relative to the detail's folder
-    std::string id;      ///< the plate's id in that file
-    std::string sha256;  ///< of the plate when the detail was made; empty: not pinned
+    std::string file;          ///< as written in the detail, relative to the detail's folder
+    std::string id;            ///< the plate's id in that file
+    std::string sha256;        ///< of the plate when the detail was made; empty: not pinned
     std::string found_sha256;  ///< of the plate as it is now; set by the reader, never written
     friend bool operator==(const PlateReference&, const PlateReference&) = default;
 };

@@ -27,8 +27,8 @@ enum class ShoeAttachment { welded, bolted };
 /// A metal sleeve or saddle on the plate that holds a wood post.
 struct Shoe {
     ShoeAttachment attachment = ShoeAttachment::welded;  ///< of shoe to plate
-    double width_in = 0.0;   ///< outside, along x
-    double depth_in = 0.0;   ///< outside, along y
+    double width_in = 0.0;                               ///< outside, along x
+    double depth_in = 0.0;                               ///< outside, along y
     double wall_in = 0.0;
     double height_in = 0.0;  ///< above the plate's underside
     std::string metal;
@@ -53,8 +53,8 @@ using Post = std::variant<RectangularTube, RoundTube, WoodPost>;
 
 /// A fillet weld all round the post's (or the shoe's) foot.
 struct Weld {
-    double leg_in = 0.0;     ///< > 0
-    std::string filler;      ///< catalog id of the filler metal
+    double leg_in = 0.0;  ///< > 0
+    std::string filler;   ///< catalog id of the filler metal
     friend bool operator==(const Weld&, const Weld&) = default;
 };
 

@@ -1,0 +1,107 @@
+#include "model/placement.h"
+
+#include "model/segment.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace toehold::model {
+namespace {
+
+constexpr int sides_of_a_circle = 720;
+constexpr double full_turn = 2.0 * std::numbers::pi;
+
+void add_arc(std::vector<Position>& corners, Position center, double radius_in, double from_rad, int chords) {
+    for (int index = 0; index <= chords; ++index) {
+        const double angle = from_rad + full_turn * index / sides_of_a_circle;
+        corners.push_back({center.x_in + radius_in * std::cos(angle), center.y_in + radius_in * std::sin(angle)});
+    }
+}
+
+std::vector<Position> corners_of(const RectangleOutline& rectangle) {
+    const double half_width = 0.5 * rectangle.width_in;
+    const double half_depth = 0.5 * rectangle.depth_in;
+    const double radius = rectangle.corner_radius_in;
+    const Position center = rectangle.center;
+    const int chords = radius > 0.0 ? sides_of_a_circle / 4 : 0;
+    std::vector<Position> corners;
+    const double sign_x[] = {1.0, -1.0, -1.0, 1.0};
+    const double sign_y[] = {1.0, 1.0, -1.0, -1.0};
+    for (int corner = 0; corner < 4; ++corner) {
+        const Position arc_center{center.x_in + sign_x[corner] * (half_width - radius),
+                                  center.y_in + sign_y[corner] * (half_depth - radius)};
+        add_arc(corners, arc_center, radius, 0.25 * full_turn * corner, chords);
+    }
+    return corners;
+}
+
+std::vector<Position> corners_of(const CircleOutline& circle) {
+    const double step = full_turn / sides_of_a_circle;
+    const double radius_of_equal_area = 0.5 * circle.diameter_in * std::sqrt(step / std::sin(step));
+    std::vector<Position> corners;
+    add_arc(corners, circle.center, radius_of_equal_area, 0.0, sides_of_a_circle - 1);
+    return corners;
+}
+
+std::vector<Position> corners_of(const PolygonOutline& outline) {
+    double twice_area = 0.0;
+    for (const Segment& side : sides(outline.corners)) {
+        twice_area += side.from.x_in * side.to.y_in - side.to.x_in * side.from.y_in;
+    }
+    std::vector<Position> corners = outline.corners;
+    if (twice_area < 0.0) std::reverse(corners.begin(), corners.end());
+    return corners;
+}
+
+bool inside(const std::vector<Position>& corners, Position point) {
+    bool within = false;
+    for (const Segment& side : sides(corners)) {
+        if ((side.from.y_in > point.y_in) == (side.to.y_in > point.y_in)) continue;
+        const double x_on_side = side.from.x_in + (point.y_in - side.from.y_in) / (side.to.y_in - side.from.y_in) *
+                                                      (side.to.x_in - side.from.x_in);
+        if (point.x_in < x_on_side) within = !within;
+    }
+    return within;
+}
+
+}  // namespace
+
+PlanRectangle plan(const Block& block) {
+    const double half_width = 0.5 * block.width_in;
+    if (block.along == PlanAxis::x) {
+        return {block.id, block.from_in, block.to_in, block.across_in - half_width, block.across_in + half_width};
+    }
+    return {block.id, block.across_in - half_width, block.across_in + half_width, block.from_in, block.to_in};
+}
+
+bool contains(const PlanRectangle& rectangle, Position point) {
+    return point.x_in >= rectangle.x_min_in && point.x_in <= rectangle.x_max_in && point.y_in >= rectangle.y_min_in &&
+           point.y_in <= rectangle.y_max_in;
+}
+
+std::optional<Seat> seat(const Framing& framing, Position point) {
+    for (std::size_t index = 0; index < framing.blocks.size(); ++index) {
+        const PlanRectangle rectangle = plan(framing.blocks[index]);
+        if (!contains(rectangle, point)) continue;
+        const double to_x_side = std::min(point.x_in - rectangle.x_min_in, rectangle.x_max_in - point.x_in);
+        const double to_y_side = std::min(point.y_in - rectangle.y_min_in, rectangle.y_max_in - point.y_in);
+        const bool along_x = framing.blocks[index].along == PlanAxis::x;
+        return Seat{index, along_x ? to_y_side : to_x_side, along_x ? to_x_side : to_y_side};
+    }
+    return std::nullopt;
+}
+
+std::vector<Position> polygon(const Outline& outline) {
+    return std::visit([](const auto& shape) { return corners_of(shape); }, outline);
+}
+
+double edge_distance_in(const Outline& outline, Position point) {
+    const std::vector<Position> corners = polygon(outline);
+    double distance = std::numeric_limits<double>::infinity();
+    for (const Segment& side : sides(corners)) distance = std::min(distance, distance_in(point, side));
+    return inside(corners, point) ? distance : -distance;
+}
+
+}  // namespace toehold::model

@@ -1,0 +1,31 @@
+#pragma once
+// The small vocabulary of validation: each call adds one problem when its condition is not met.
+#include "model/problem.h"
+
+#include <string>
+
+namespace toehold::model {
+
+class ProblemList {
+  public:
+    /// Everything added belongs to this element until the next call.
+    ProblemList& at(std::string element);
+    void add(std::string message, std::string accepted = {}, std::string found = {});
+    /// 0 < value <= at_most.
+    void positive(const std::string& what, double value, double at_most);
+    /// at_least <= value <= at_most.
+    void between(const std::string& what, double value, double at_least, double at_most);
+    [[nodiscard]] Problems take() { return std::move(problems_); }
+
+  private:
+    std::string element_;
+    Problems problems_;
+};
+
+/// For a message: at most six significant digits.
+[[nodiscard]] std::string brief(double value);
+
+/// No detail or plate has a measure beyond this, in; larger ones are slips of the unit.
+inline constexpr double largest_length_in = 1200.0;
+
+}  // namespace toehold::model

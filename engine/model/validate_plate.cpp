@@ -1,0 +1,159 @@
+#include "model/placement.h"
+#include "model/problem_list.h"
+#include "model/segment.h"
+#include "model/validate.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <set>
+
+namespace toehold::model {
+namespace {
+
+constexpr std::size_t most_corners = 400;
+constexpr std::size_t most_holes = 100;
+
+/// A hole as every point within `radius_in` of a segment; a round hole's segment is a point.
+struct Capsule {
+    Segment axis;
+    double radius_in;
+};
+
+Capsule capsule(const Hole& hole) {
+    if (const auto* slot = std::get_if<Slot>(&hole.shape)) {
+        const double half = 0.5 * (slot->length_in - slot->width_in);
+        const double angle = slot->angle_deg * std::numbers::pi / 180.0;
+        const double dx = half * std::cos(angle);
+        const double dy = half * std::sin(angle);
+        return {{{hole.center.x_in - dx, hole.center.y_in - dy}, {hole.center.x_in + dx, hole.center.y_in + dy}},
+                0.5 * slot->width_in};
+    }
+    return {{hole.center, hole.center}, 0.5 * std::get<RoundHole>(hole.shape).diameter_in};
+}
+
+void check_position(ProblemList& problems, Position at) {
+    problems.between("x", at.x_in, -largest_length_in, largest_length_in);
+    problems.between("y", at.y_in, -largest_length_in, largest_length_in);
+}
+
+void check(ProblemList& problems, const RectangleOutline& rectangle) {
+    problems.at("plate/rectangle");
+    problems.positive("width (in)", rectangle.width_in, largest_length_in);
+    problems.positive("depth (in)", rectangle.depth_in, largest_length_in);
+    problems.between("corner radius (in)", rectangle.corner_radius_in, 0.0,
+                     std::max(0.0, 0.5 * std::min(rectangle.width_in, rectangle.depth_in)));
+    check_position(problems, rectangle.center);
+}
+
+void check(ProblemList& problems, const CircleOutline& circle) {
+    problems.at("plate/circle");
+    problems.positive("diameter (in)", circle.diameter_in, largest_length_in);
+    check_position(problems, circle.center);
+}
+
+bool crosses_itself(const std::vector<Position>& corners) {
+    const std::vector<Segment> all = sides(corners);
+    for (std::size_t a = 0; a < all.size(); ++a) {
+        for (std::size_t b = a + 1; b < all.size(); ++b) {
+            const bool neighbours = b == a + 1 || (a == 0 && b + 1 == all.size());
+            if (!neighbours && distance_in(all[a], all[b]) <= 0.0) return true;
+        }
+    }
+    return false;
+}
+
+double area(const std::vector<Position>& corners) {
+    double twice = 0.0;
+    for (const Segment& side : sides(corners)) {
+        twice += side.from.x_in * side.to.y_in - side.to.x_in * side.from.y_in;
+    }
+    return 0.5 * std::abs(twice);
+}
+
+void check(ProblemList& problems, const PolygonOutline& outline) {
+    problems.at("plate/polygon");
+    const std::size_t count = outline.corners.size();
+    if (count < 3 || count > most_corners) {
+        problems.add("wrong number of corners", "3 to " + std::to_string(most_corners), std::to_string(count));
+        return;
+    }
+    for (const Position corner : outline.corners) check_position(problems, corner);
+    if (crosses_itself(outline.corners)) problems.add("the outline crosses or touches itself", "a simple polygon");
+    if (!(area(outline.corners) > 0.0))
+        problems.add("the outline encloses no area", "three or more corners not in a line");
+}
+
+void check_size(ProblemList& problems, const Hole& hole) {
+    check_position(problems, hole.center);
+    if (const auto* round = std::get_if<RoundHole>(&hole.shape)) {
+        problems.positive("diameter (in)", round->diameter_in, largest_length_in);
+        return;
+    }
+    const Slot& slot = std::get<Slot>(hole.shape);
+    problems.positive("width (in)", slot.width_in, largest_length_in);
+    problems.positive("length (in)", slot.length_in, largest_length_in);
+    problems.between("angle (deg)", slot.angle_deg, -360.0, 360.0);
+    if (!(slot.length_in > slot.width_in)) {
+        problems.add("a slot is longer than it is wide", "a length above " + brief(slot.width_in) + " in",
+                     brief(slot.length_in) + " in");
+    }
+}
+
+std::string path(const Hole& hole) {
+    return std::string("plate/") + (std::holds_alternative<Slot>(hole.shape) ? "slot[" : "hole[") + hole.id + "]";
+}
+
+void check_inside(ProblemList& problems, const Plate& plate, const Hole& hole) {
+    const Capsule shape = capsule(hole);
+    double distance =
+        std::min(edge_distance_in(plate.outline, shape.axis.from), edge_distance_in(plate.outline, shape.axis.to));
+    for (const Segment& side : sides(polygon(plate.outline))) {
+        if (distance > 0.0) distance = std::min(distance, distance_in(side, shape.axis));
+    }
+    if (distance > shape.radius_in) return;
+    problems.at(path(hole))
+        .add(distance < 0.0 ? "the hole lies outside the plate" : "the hole cuts the plate's edge",
+             "a centre at least half the hole's width inside the outline",
+             "x " + brief(hole.center.x_in) + " in, y " + brief(hole.center.y_in) + " in");
+}
+
+void check_overlaps(ProblemList& problems, const Plate& plate) {
+    for (std::size_t a = 0; a < plate.holes.size(); ++a) {
+        for (std::size_t b = a + 1; b < plate.holes.size(); ++b) {
+            const Capsule first = capsule(plate.holes[a]);
+            const Capsule second = capsule(plate.holes[b]);
+            if (distance_in(first.axis, second.axis) > first.radius_in + second.radius_in) continue;
+            problems.at(path(plate.holes[b]))
+                .add("the hole overlaps hole " + plate.holes[a].id, "holes with metal between them");
+        }
+    }
+}
+
+}  // namespace
+
+Problems validate(const Plate& plate) {
+    ProblemList problems;
+    problems.at("plate").positive("thickness (in)", plate.thickness_in, 12.0);
+    std::visit([&](const auto& outline) { check(problems, outline); }, plate.outline);
+    problems.at("plate");
+    if (plate.holes.empty()) problems.add("the plate has no hole for an anchor", "one or more holes or slots");
+    if (plate.holes.size() > most_holes) {
+        problems.add("too many holes", "at most " + std::to_string(most_holes), std::to_string(plate.holes.size()));
+    }
+    std::set<std::string> ids;
+    for (const Hole& hole : plate.holes) {
+        problems.at(path(hole));
+        if (hole.id.empty()) problems.add("a hole has no id", "a short name such as A");
+        if (!ids.insert(hole.id).second) problems.add("two holes have the same id", "ids that differ", hole.id);
+        check_size(problems, hole);
+    }
+    Problems found = problems.take();
+    // Places are only meaningful once every size is.
+    if (!found.empty()) return found;
+    for (const Hole& hole : plate.holes) check_inside(problems, plate, hole);
+    check_overlaps(problems, plate);
+    return problems.take();
+}
+
+}  // namespace toehold::model
