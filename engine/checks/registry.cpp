@@ -18,8 +18,8 @@ std::vector<Entry>& entries() {
 template <class Entry>
 void add(Entry entry) {
     auto& all = entries<Entry>();
-    const auto place = std::lower_bound(all.begin(), all.end(), entry,
-                                        [](const Entry& a, const Entry& b) { return a.id < b.id; });
+    const auto place =
+        std::lower_bound(all.begin(), all.end(), entry, [](const Entry& a, const Entry& b) { return a.id < b.id; });
     if (place != all.end() && place->id == entry.id) throw std::logic_error("registered twice: " + entry.id);
     all.insert(place, std::move(entry));
 }
@@ -27,7 +27,8 @@ void add(Entry entry) {
 void require_finite(const CheckResult& result) {
     bool sound = std::isfinite(result.demand) && std::isfinite(result.capacity) && !std::isnan(result.ratio);
     for (const Step& step : result.steps) sound = sound && std::isfinite(step.value);
-    if (!sound) throw std::runtime_error("check " + result.id + " on " + result.subject + " gave a number that is not finite");
+    if (!sound)
+        throw std::runtime_error("check " + result.id + " on " + result.subject + " gave a number that is not finite");
 }
 
 }  // namespace

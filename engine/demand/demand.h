@@ -9,6 +9,9 @@
 
 namespace toehold::demand {
 
+/// Proof level over design level: load tests of guards aim at 2.5 x 200 lb = 500 lb (IBC 2021 1709.3.1 practice).
+inline constexpr double proof_factor = 2.5;
+
 struct LoadCase {
     std::string id, name;
     double push_lb = 0.0;      ///< horizontal, factored
@@ -30,8 +33,8 @@ enum class SupportKind { block, joist, decking, open_bed };
 /// What one patch of the bed stands on. open_bed: no framing described, so the layers alone bear.
 struct Support {
     SupportKind kind = SupportKind::block;
-    std::size_t index = 0;  ///< of the block, or of the joist
-    std::string id;         ///< for people
+    std::size_t index = 0;              ///< of the block, or of the joist
+    std::string id;                     ///< for people
     double stiffness_psi_per_in = 0.0;  ///< nominal
     std::string stiffness_source;
 };
@@ -44,8 +47,8 @@ struct AnchorForce {
 };
 
 struct SupportForce {
-    double force_lb = 0.0;      ///< bearing on this support, >= 0
-    model::Position at;         ///< its centroid
+    double force_lb = 0.0;  ///< bearing on this support, >= 0
+    model::Position at;     ///< its centroid
     double peak_psi = 0.0;
     model::Position peak_at;
     double contact_area_in2 = 0.0;
@@ -63,14 +66,15 @@ struct State {
 
 /// What one anchor meets at worst.
 struct AnchorEnvelope {
-    double tension_lb = 0.0;        ///< largest over cases, directions and scenarios: what the checks use
-    double direction_rad = 0.0;     ///< of the push that gives it
-    std::size_t state = 0;          ///< index of that state
-    double shear_lb = 0.0;          ///< largest
-    double tension_low_lb = 0.0;    ///< smallest over the scenarios of the largest over directions
-    double nominal_tension_lb = 0.0;  ///< with the nominal stiffness
-    double hand_edge_lb = 0.0;      ///< hand, lever arm to the toe edge
-    double hand_anchor_lb = 0.0;    ///< hand, lever arm to the toe anchors
+    double tension_lb = 0.0;           ///< largest over cases, directions and scenarios: what the checks use
+    double direction_rad = 0.0;        ///< of the push that gives it
+    std::size_t state = 0;             ///< index of that state
+    double shear_lb = 0.0;             ///< largest
+    double tension_low_lb = 0.0;       ///< smallest over the scenarios of the largest over directions
+    double nominal_tension_lb = 0.0;   ///< with the nominal stiffness
+    double proof_tension_lb = 0.0;     ///< at the proof level of 2.5 times the unfactored load
+    double hand_edge_lb = 0.0;         ///< hand, lever arm to the toe edge
+    double hand_anchor_lb = 0.0;       ///< hand, lever arm to the toe anchors
     double stiffness_lb_per_in = 0.0;  ///< nominal
     std::string stiffness_source;
 };
@@ -97,7 +101,7 @@ struct Demand {
 struct Outcome {
     std::optional<Demand> demand;  ///< absent: `failure` says why no number can be given
     std::string failure;
-    bool overturns = false;        ///< nothing described can balance the push (a finding about the detail, not a fault)
+    bool overturns = false;  ///< nothing described can balance the push (a finding about the detail, not a fault)
     double overturn_direction_rad = 0.0;
 };
 

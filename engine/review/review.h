@@ -12,7 +12,7 @@ namespace toehold::review {
 enum class Verdict { adequate, inadequate, incomplete };
 
 struct Governing {
-    std::string check;    ///< id; empty when no check ran
+    std::string check;  ///< id; empty when no check ran
     std::string title;
     std::string subject;
     double ratio = 0.0;
@@ -36,10 +36,10 @@ struct Assumption {
 };
 
 struct Review {
-    std::string detail;        ///< its name
+    std::string detail;  ///< its name
     std::string input_sha256;
     Verdict verdict = Verdict::incomplete;
-    std::string reason;        ///< the verdict in one sentence
+    std::string reason;  ///< the verdict in one sentence
     Governing governing;
     catalog::Resolved resolved;
     std::optional<demand::Demand> demand;  ///< absent: `no_demand` says why

@@ -18,11 +18,11 @@ inline bool prints_as(double actual, double printed, double last_digit) {
 }  // namespace toehold::test
 
 // Fails with both numbers shown.
-#define CHECK_CLOSE(actual, expected, relative, absolute)                                                       \
-    do {                                                                                                        \
-        const double actual_value_ = (actual);                                                                  \
-        const double expected_value_ = (expected);                                                              \
-        INFO(#actual " = " << actual_value_ << ", expected " << expected_value_ << ", difference "              \
-                           << actual_value_ - expected_value_);                                                 \
-        CHECK(::toehold::test::close(actual_value_, expected_value_, (relative), (absolute)));                  \
+#define CHECK_CLOSE(actual, expected, relative, absolute)                                          \
+    do {                                                                                           \
+        const double actual_value_ = (actual);                                                     \
+        const double expected_value_ = (expected);                                                 \
+        INFO(#actual " = " << actual_value_ << ", expected " << expected_value_ << ", difference " \
+                           << actual_value_ - expected_value_);                                    \
+        CHECK(::toehold::test::close(actual_value_, expected_value_, (relative), (absolute)));     \
     } while (false)

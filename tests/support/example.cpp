@@ -18,7 +18,8 @@ catalog::Anchor lag_anchor(const std::string& id, model::Position at, std::size_
     anchor.tip_length_in = 0.21875;
     anchor.head_width_in = 0.5625;
     anchor.bending_yield_psi = 45000.0;
-    anchor.metal = {"steel-lag", "lag screw steel", catalog::MetalKind::carbon_steel, 36000.0, 60000.0, 29e6, {}, {}, {}};
+    anchor.metal = {"steel-lag", "lag screw steel", catalog::MetalKind::carbon_steel, 36000.0, 60000.0, 29e6, {}, {},
+                    {}};
     anchor.hole_diameter_in = 0.4375;
     anchor.seat = model::Seat{block, 1.75, 5.25};
     anchor.embedment_in = 6.0 - 0.375 - 1.0;
@@ -56,7 +57,8 @@ catalog::Resolved example_resolved() {
     detail.plate.outline = model::RectangleOutline{5.5, 7.0, 0.0, {}};
     detail.weld = model::Weld{0.1875, "e70"};
     detail.layers.decking = model::Decking{"wood-southern-pine", 1.0, ""};
-    detail.framing.joists = model::Joists{model::PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -8.0}, {"J2", 8.0}}};
+    detail.framing.joists =
+        model::Joists{model::PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -8.0}, {"J2", 8.0}}};
     detail.framing.blocks = {block("B1", -2.5), block("B2", 2.5)};
     detail.anchors = {model::AnchorGroup{{}, model::LagScrew{"lag-3/8", 6.0, {}}, {}, "hot-dip galvanized, ASTM A153"}};
     detail.loads.concentrated = model::ConcentratedLoad{};
@@ -67,13 +69,22 @@ catalog::Resolved example_resolved() {
         detail.plate.holes.push_back({ids[index], places[index], model::RoundHole{0.4375}});
         resolved.anchors.push_back(lag_anchor(ids[index], places[index], index < 2 ? 0 : 1));
     }
-    resolved.plate_metal = {"steel-a36", "ASTM A36", catalog::MetalKind::carbon_steel, 36000.0, 58000.0, 29e6, {}, {}, {}};
-    resolved.post_metal = {"steel-a500-b", "ASTM A500 Gr B", catalog::MetalKind::carbon_steel, 46000.0, 58000.0, 29e6, {}, {}, {}};
+    resolved.plate_metal = {"steel-a36", "ASTM A36", catalog::MetalKind::carbon_steel, 36000.0, 58000.0, 29e6, {},
+                            {},          {}};
+    resolved.post_metal = {
+        "steel-a500-b", "ASTM A500 Gr B", catalog::MetalKind::carbon_steel, 46000.0, 58000.0, 29e6, {}, {}, {}};
     resolved.filler = catalog::Filler{"e70", "E70 electrode", catalog::MetalKind::carbon_steel, 70000.0, {}};
-    resolved.decking = catalog::DeckingMaterial{"wood-southern-pine", "southern pine boards", catalog::DeckingKind::wood, 70000.0,
-                                                true, 565.0, "southern-pine", {}};
+    resolved.decking = catalog::DeckingMaterial{"wood-southern-pine",
+                                                "southern pine boards",
+                                                catalog::DeckingKind::wood,
+                                                70000.0,
+                                                true,
+                                                565.0,
+                                                "southern-pine",
+                                                {}};
     const catalog::Species pine{"southern-pine", "southern pine", 0.55, {}};
-    const catalog::LumberGrade grade{"southern-pine", "no-2", "No. 2", 3.5, 5.5, false, 1000.0, 600.0, 175.0, 565.0, 1400.0, 1.4e6, 510e3, {}};
+    const catalog::LumberGrade grade{"southern-pine", "no-2", "No. 2", 3.5,    5.5,   false, 1000.0,
+                                     600.0,           175.0,  565.0,   1400.0, 1.4e6, 510e3, {}};
     resolved.blocks = {{pine, grade}, {pine, grade}};
     resolved.joists = catalog::BlockMaterial{pine, grade};
     return resolved;
@@ -89,7 +100,8 @@ demand::Demand example_demand(const catalog::Resolved& resolved, demand::AnchorF
     state.anchors.assign(resolved.anchors.size(), on_each);
     for (std::size_t index = 0; index < bearing_lb.size(); ++index) {
         const model::PlanRectangle rectangle = model::plan(resolved.detail.framing.blocks.at(index));
-        const model::Position at{0.5 * (rectangle.x_min_in + rectangle.x_max_in), 0.5 * (rectangle.y_min_in + rectangle.y_max_in)};
+        const model::Position at{0.5 * (rectangle.x_min_in + rectangle.x_max_in),
+                                 0.5 * (rectangle.y_min_in + rectangle.y_max_in)};
         result.supports.push_back({demand::SupportKind::block, index, rectangle.id, 28000.0, "test"});
         state.supports.push_back({bearing_lb[index], at, bearing_lb[index] / 5.0, at, 10.0});
     }

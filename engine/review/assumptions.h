@@ -1,0 +1,18 @@
+#pragma once
+// What was assumed where the file is silent, and what the other choice would give: found by running the checks again.
+#include "review/review.h"
+
+namespace toehold::review {
+
+/// `results`: of the detail as it is, sorted worst first.
+[[nodiscard]] std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const demand::Demand& demand,
+                                                  const std::vector<checks::CheckResult>& results);
+
+/// Cautions an engineer would expect, in the order they are read.
+[[nodiscard]] std::vector<std::string> cautions();
+
+/// Every registered check on this detail, sorted worst first.
+[[nodiscard]] std::vector<checks::CheckResult> run_checks(const catalog::Resolved& resolved,
+                                                          const demand::Demand& demand);
+
+}  // namespace toehold::review

@@ -1,0 +1,54 @@
+#include "review/review.h"
+
+#include "checks/registry.h"
+#include "review/assumptions.h"
+#include "review/load_path.h"
+#include "review/verdict.h"
+
+#include <numbers>
+#include <stdexcept>
+#include <utility>
+
+namespace toehold::review {
+namespace {
+
+checks::Finding overturning(const demand::Outcome& outcome) {
+    return {"no-equilibrium", checks::Severity::fails, "base", "statics",
+            outcome.failure + "; give the plate anchors and bearing on every side, or more of the plate over blocking"};
+}
+
+std::vector<checks::Finding> run_findings(const catalog::Resolved& resolved) {
+    std::vector<checks::Finding> findings;
+    for (const checks::FindingRule& rule : checks::registered_findings()) {
+        for (checks::Finding& finding : checks::run(rule, resolved)) findings.push_back(std::move(finding));
+    }
+    return findings;
+}
+
+}  // namespace
+
+Review review(const catalog::Resolved& resolved, const std::string& input_sha256) {
+    Review result;
+    result.detail = resolved.detail.name;
+    result.input_sha256 = input_sha256;
+    result.resolved = resolved;
+    result.findings = run_findings(resolved);
+    demand::Outcome outcome = demand::find_demand(resolved);
+    if (outcome.demand) {
+        result.checks = run_checks(resolved, *outcome.demand);
+        result.load_path = load_path(result.checks);
+        result.assumptions = assumptions(resolved, *outcome.demand, result.checks);
+        result.demand = std::move(outcome.demand);
+    } else if (outcome.overturns) {
+        result.no_demand = outcome.failure;
+        result.findings.push_back(overturning(outcome));
+    } else {
+        throw std::runtime_error(outcome.failure);
+    }
+    sort_gravest_first(result.findings);
+    result.cautions = cautions();
+    conclude(result);
+    return result;
+}
+
+}  // namespace toehold::review

@@ -1,0 +1,14 @@
+#pragma once
+// From results and findings to one word and the sentence that gives its reason.
+#include "review/review.h"
+
+namespace toehold::review {
+
+/// no_path and failures by ratio, then missing evidence, then what holds by ratio; equal ones by id and subject.
+void sort_worst_first(std::vector<checks::CheckResult>& results);
+void sort_gravest_first(std::vector<checks::Finding>& findings);
+
+/// Sets verdict, reason and governing from the review's sorted checks and findings.
+void conclude(Review& review);
+
+}  // namespace toehold::review
