@@ -19,8 +19,8 @@ using LineMap = std::map<std::string, int, std::less<>>;
 struct DetailRead {
     std::optional<model::BaseDetail> detail;  ///< absent when there are problems
     LineMap lines;
-    model::Problems problems;                 ///< of form and of `model::validate`
-    std::string sha256;                       ///< of the file's bytes, hexadecimal; empty when it could not be read
+    model::Problems problems;  ///< of form and of `model::validate`
+    std::string sha256;        ///< of the file's bytes, hexadecimal; empty when it could not be read
 };
 
 /// Reads the file and the plate document it refers to, and validates.

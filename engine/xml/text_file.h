@@ -1,0 +1,28 @@
+#pragma once
+// Files to memory, with every refusal as a problem. Saving is in save_file.cpp.
+#include "model/problem.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace toehold::xml {
+
+/// Largest document read, bytes. A library of a thousand plates is about 0.5 MB; the XML library's work grows with the
+/// square of the attributes of one element, so a limit is needed at all.
+inline constexpr std::size_t max_document_bytes = std::size_t{4} * 1024 * 1024;
+
+struct TextRead {
+    std::optional<std::string> text;  ///< the file's bytes; absent when there is a problem
+    model::Problems problems;         ///< `file` is set
+};
+
+/// Reads a regular file of at most `max_document_bytes`. Missing, unreadable, a folder, a pipe or a device, too large:
+/// each is a problem. Never waits on a pipe.
+[[nodiscard]] TextRead read_text(const std::filesystem::path& file);
+
+/// A problem with the file as a whole.
+[[nodiscard]] model::Problem file_problem(const std::filesystem::path& file, const std::string& message,
+                                          const std::string& accepted = {});
+
+}  // namespace toehold::xml
