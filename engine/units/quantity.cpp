@@ -31,7 +31,7 @@ std::string_view accepted(Kind kind) {
 Parsed parse(std::string_view text, Kind kind) {
     std::string_view rest = trimmed(text);
     if (kind == Kind::length) return parse_length(rest);
-    const Parsed refused{std::nullopt, std::string(accepted(kind))};
+    Parsed refused{std::nullopt, std::string(accepted(kind))};
     const double sign = take_sign(rest);
     const auto number = take_decimal(rest);
     if (!number) return refused;
