@@ -1,0 +1,43 @@
+#pragma once
+// Least distances of fasteners from edges, ends and each other in side grain: NDS 2018 12.5.1. Lengths in.
+//
+// These are the hard minimums, below which no design value is given. End distance and spacing between the minimum
+// and the full value reduce the lateral design value by the geometry factor, which is a function of its own.
+// Tables 12.5.1A to D are for D >= 1/4 in, Table 12.5.1E for lag screws in withdrawal that carry no lateral load.
+// The multiples of D are from memory, to be confirmed, except where a line says it was read.
+
+namespace toehold::resistance {
+
+/// NDS 2018 12.5.1 gives multiples of D from this diameter up; below it, only that the wood must not split.
+[[nodiscard]] constexpr double least_tabulated_diameter_in() { return 0.25; }
+
+// Withdrawal, Table 12.5.1E.
+[[nodiscard]] constexpr double withdrawal_edge_in(double diameter_in) { return 1.5 * diameter_in; }
+[[nodiscard]] constexpr double withdrawal_end_in(double diameter_in) { return 4.0 * diameter_in; }
+[[nodiscard]] constexpr double withdrawal_spacing_in(double diameter_in) { return 4.0 * diameter_in; }
+
+/// Edge distance loaded along the grain, or the unloaded edge across it: Table 12.5.1C (1.5 D was read in a public
+/// quotation of the standard's commentary).
+[[nodiscard]] constexpr double unloaded_edge_in(double diameter_in) { return 1.5 * diameter_in; }
+/// Edge towards which a load across the grain acts: Table 12.5.1C (4 D was read in the same quotation).
+[[nodiscard]] constexpr double loaded_edge_in(double diameter_in) { return 4.0 * diameter_in; }
+
+/// Loaded along the grain towards the end, softwood: Table 12.5.1A; the full design value needs 7 D.
+[[nodiscard]] constexpr double end_loaded_along_in(double diameter_in) { return 3.5 * diameter_in; }
+/// Loaded across the grain: Table 12.5.1A; the full design value needs 4 D.
+[[nodiscard]] constexpr double end_loaded_across_in(double diameter_in) { return 2.0 * diameter_in; }
+
+/// Between fasteners in a row: Table 12.5.1B (3 D was read in a public trade letter); the full value needs 4 D.
+[[nodiscard]] constexpr double spacing_in_row_in(double diameter_in) { return 3.0 * diameter_in; }
+/// Between rows loaded across the grain, measured along it: Table 12.5.1D. 2.5 D for l/D <= 2, (5 l + 10 D)/8 between,
+/// 5 D for l/D >= 6, with l the fastener's length in the wood, > 0.
+[[nodiscard]] double rows_loaded_across_in(double diameter_in, double length_in_wood_in);
+
+// Fasteners under 1/4 in, with lead holes: the recommendations of the NDS Commentary for wood screws (C12.1.5, from
+// memory). The clause itself asks only that the wood does not split.
+[[nodiscard]] constexpr double small_screw_edge_in(double diameter_in) { return 2.5 * diameter_in; }
+[[nodiscard]] constexpr double small_screw_end_in(double diameter_in) { return 10.0 * diameter_in; }
+[[nodiscard]] constexpr double small_screw_spacing_along_in(double diameter_in) { return 10.0 * diameter_in; }
+[[nodiscard]] constexpr double small_screw_spacing_across_in(double diameter_in) { return 5.0 * diameter_in; }
+
+}  // namespace toehold::resistance
