@@ -1,0 +1,29 @@
+#include "resistance/wood/geometry_factor.h"
+
+#include <algorithm>
+
+namespace toehold::resistance {
+namespace {
+
+constexpr double thick_dowel_in = 0.25;
+
+double reduced(double actual_in, double least_in, double full_in) {
+    constexpr double rounding_in = 1e-9;
+    if (actual_in + rounding_in < least_in) return 0.0;
+    return std::min(1.0, actual_in / full_in);
+}
+
+}  // namespace
+
+double end_distance_factor(double end_in, double diameter_in, EndLoading loading) {
+    if (diameter_in < thick_dowel_in) return 1.0;
+    if (loading == EndLoading::toward) return reduced(end_in, 3.5 * diameter_in, 7.0 * diameter_in);
+    return reduced(end_in, 2.0 * diameter_in, 4.0 * diameter_in);
+}
+
+double spacing_factor(double spacing_in, double diameter_in) {
+    if (diameter_in < thick_dowel_in) return 1.0;
+    return reduced(spacing_in, 3.0 * diameter_in, 4.0 * diameter_in);
+}
+
+}  // namespace toehold::resistance
