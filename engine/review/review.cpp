@@ -5,7 +5,6 @@
 #include "review/load_path.h"
 #include "review/verdict.h"
 
-#include <numbers>
 #include <stdexcept>
 #include <utility>
 

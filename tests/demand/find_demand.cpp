@@ -1,0 +1,154 @@
+#include "demand/find_demand_closed_form.h"
+
+#include "demand/demand.h"
+#include "support/compare.h"
+#include "support/example.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace {
+
+using namespace toehold;
+
+demand::Demand demand_of(const catalog::Resolved& resolved) {
+    demand::Outcome outcome = demand::find_demand(resolved);
+    INFO(outcome.failure);
+    REQUIRE(outcome.demand);
+    return *outcome.demand;
+}
+
+/// One block under the whole plate and fixed stiffness, so that the bed is uniform.
+catalog::Resolved uniform_bed(double bed_psi_per_in, double anchor_lb_per_in) {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing.blocks = {resolved.detail.framing.blocks[0]};
+    resolved.detail.framing.blocks[0].across_in = 0.0;
+    resolved.detail.framing.blocks[0].width_in = 20.0;
+    resolved.blocks.resize(1);
+    resolved.detail.basis.stiffness = model::FixedStiffness{bed_psi_per_in, anchor_lb_per_in, "test"};
+    return resolved;
+}
+
+}  // namespace
+
+TEST_CASE("an outward push on a uniform bed meets the transformed-section cubic", "[closed-form]") {
+    for (const double bed : {2000.0, 28000.0, 400000.0}) {
+        catalog::Resolved resolved = uniform_bed(bed, 80000.0);
+        resolved.detail.loads.directions = model::Directions::outward;
+        const demand::Demand demand = demand_of(resolved);
+        // Plate 5.5 wide, 7 deep; rows of two anchors 1.0 in and 6.0 in from the toe edge; 200 lb at 42 in.
+        const test::TwoRows rows{5.5, 7.0, 1.0, 6.0, 2 * 80000.0, bed};
+        const test::RowForces expected = test::two_row_tensions(rows, 8400.0);
+        CHECK_CLOSE(demand.anchors[0].tension_lb, expected.heel_lb / 2.0, 1e-9, 0.0);
+        CHECK_CLOSE(demand.anchors[2].tension_lb, expected.toe_lb / 2.0, 1e-9, 1e-9);
+    }
+}
+
+TEST_CASE("every state balances the push by itself", "[property]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const demand::Demand demand = demand_of(resolved);
+    CHECK(demand.states.size() >= 9 * 72);
+    for (const demand::State& state : demand.states) {
+        double up = 0.0, about_x = 0.0, about_y = 0.0, shear_x = 0.0, shear_y = 0.0;
+        for (std::size_t i = 0; i < state.anchors.size(); ++i) {
+            const double tension = state.anchors[i].tension_lb;
+            up -= tension;
+            about_x -= tension * resolved.anchors[i].at.y_in;
+            about_y += tension * resolved.anchors[i].at.x_in;
+            shear_x += state.anchors[i].shear_x_lb;
+            shear_y += state.anchors[i].shear_y_lb;
+        }
+        for (const demand::SupportForce& support : state.supports) {
+            up += support.force_lb;
+            about_x += support.force_lb * support.at.y_in;
+            about_y -= support.force_lb * support.at.x_in;
+        }
+        const double x = std::cos(state.direction_rad), y = std::sin(state.direction_rad);
+        REQUIRE(std::abs(up) < 1e-6);
+        REQUIRE(std::abs(about_x - 8400.0 * y) < 1e-5);
+        REQUIRE(std::abs(about_y + 8400.0 * x) < 1e-5);
+        REQUIRE(std::abs(shear_x - 200.0 * x) < 1e-9);
+        REQUIRE(std::abs(shear_y - 200.0 * y) < 1e-9);
+    }
+    CHECK(demand.proof.force_residual < 1e-8);
+    CHECK(demand.proof.moment_residual < 1e-8);
+}
+
+TEST_CASE("a symmetric base gives its four anchors the same envelope, in mirrored directions", "[property]") {
+    const demand::Demand demand = demand_of(test::example_resolved());
+    for (std::size_t i = 1; i < 4; ++i) {
+        CHECK_CLOSE(demand.anchors[i].tension_lb, demand.anchors[0].tension_lb, 1e-6, 0.0);
+        CHECK(demand.anchors[i].tension_low_lb <= demand.anchors[i].nominal_tension_lb);
+        CHECK(demand.anchors[i].nominal_tension_lb <= demand.anchors[i].tension_lb);
+    }
+    const double turn = demand.anchors[2].direction_rad - demand.anchors[0].direction_rad;
+    CHECK_CLOSE(std::abs(std::remainder(turn, 2.0 * std::numbers::pi)), std::numbers::pi, 1e-3, 0.0);
+}
+
+TEST_CASE("the maximum between the sampled directions is found", "[unit]") {
+    const catalog::Resolved resolved = uniform_bed(28000.0, 80000.0);
+    const demand::Demand demand = demand_of(resolved);
+    double sampled = 0.0;
+    for (std::size_t i = 0; i < 72; ++i) sampled = std::max(sampled, demand.states[i].anchors[0].tension_lb);
+    CHECK(demand.anchors[0].tension_lb >= sampled);
+}
+
+TEST_CASE("forces grow in proportion to the push, and LRFD factors them by 1.6", "[property]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const double tension = demand_of(resolved).anchors[0].tension_lb;
+    resolved.detail.loads.concentrated->push_lb = 600.0;
+    CHECK_CLOSE(demand_of(resolved).anchors[0].tension_lb, 3.0 * tension, 1e-9, 0.0);
+    resolved.detail.loads.concentrated->push_lb = 200.0;
+    resolved.detail.basis.method = model::Method::lrfd;
+    const demand::Demand factored = demand_of(resolved);
+    CHECK_CLOSE(factored.anchors[0].tension_lb, 1.6 * tension, 1e-9, 0.0);
+    CHECK_CLOSE(factored.anchors[0].proof_tension_lb, 2.5 * tension, 1e-9, 0.0);
+}
+
+TEST_CASE("a downward force adds a case and never hides the push alone", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const double tension = demand_of(resolved).anchors[0].tension_lb;
+    resolved.detail.loads.concentrated->down_lb = 200.0;
+    const demand::Demand with_down = demand_of(resolved);
+    CHECK(with_down.cases.size() == 2);
+    CHECK_CLOSE(with_down.anchors[0].tension_lb, tension, 1e-9, 0.0);
+    resolved.detail.loads.concentrated->down_lb = -200.0;
+    CHECK(demand_of(resolved).anchors[0].tension_lb > tension);
+}
+
+TEST_CASE("a file without loads is given the code's 200 lb, and 50 plf over 6 ft is 300 lb", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.loads = {};
+    CHECK(demand_of(resolved).cases.at(0).push_lb == 200.0);
+    resolved.detail.loads.stated = true;
+    resolved.detail.loads.line = model::LineLoad{50.0, 6.0, 0.0};
+    CHECK_CLOSE(demand_of(resolved).cases.at(0).push_lb, 300.0, 1e-12, 0.0);
+}
+
+TEST_CASE("a plate with no framing under it bears on its layers, and says so", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing.blocks.clear();
+    resolved.blocks.clear();
+    for (catalog::Anchor& anchor : resolved.anchors) {
+        anchor.seat.reset();
+        anchor.thread_in_block_in = 0.0;
+    }
+    const demand::Demand demand = demand_of(resolved);
+    CHECK(demand.supports.at(0).kind == demand::SupportKind::open_bed);
+    CHECK(std::any_of(demand.assumptions.begin(), demand.assumptions.end(),
+                      [](const std::string& text) { return text.find("No block or joist") != std::string::npos; }));
+}
+
+TEST_CASE("a base that nothing can balance is said to turn over, without a number", "[bad-input]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.anchors.resize(2);                // heel row only ...
+    resolved.detail.framing.blocks.resize(1);  // ... and bearing only under that row
+    resolved.blocks.resize(1);
+    resolved.detail.framing.blocks[0].across_in = -4.0;
+    resolved.detail.framing.blocks[0].width_in = 2.0;
+    const demand::Outcome outcome = demand::find_demand(resolved);
+    CHECK_FALSE(outcome.demand);
+    CHECK(outcome.overturns);
+    CHECK(outcome.failure.find("turn over") != std::string::npos);
+}
