@@ -21,10 +21,10 @@ struct CheckInput {
 };
 
 struct Check {
-    std::string id;       ///< unique, lower case with hyphens
-    std::string title;    ///< a few words for a table
-    std::string clause;   ///< with edition
-    std::string covers;   ///< one sentence
+    std::string id;      ///< unique, lower case with hyphens
+    std::string title;   ///< a few words for a table
+    std::string clause;  ///< with edition
+    std::string covers;  ///< one sentence
     std::function<std::vector<CheckResult>(const CheckInput&)> function;
 };
 

@@ -12,8 +12,8 @@ struct Step {
     std::string meaning;  ///< what it is, in words
     std::string formula;  ///< in symbols, with numbers where short; `given` for an input
     double value = 0.0;
-    std::string unit;     ///< `lb`, `in`, `psi`, `lb/in`, ``
-    std::string clause;   ///< standard and clause, or `input`, `demand`, `common practice`
+    std::string unit;    ///< `lb`, `in`, `psi`, `lb/in`, ``
+    std::string clause;  ///< standard and clause, or `input`, `demand`, `common practice`
 };
 
 enum class Status {
@@ -32,17 +32,17 @@ struct Link {
 };
 
 struct CheckResult {
-    std::string id, title;   ///< of the check; filled in by the registry's runner when left empty
-    std::string subject;     ///< what was checked: `anchor A`, `plate`, `block B1`
-    std::string clause;      ///< main clause with edition
+    std::string id, title;  ///< of the check; filled in by the registry's runner when left empty
+    std::string subject;    ///< what was checked: `anchor A`, `plate`, `block B1`
+    std::string clause;     ///< main clause with edition
     double demand = 0.0;
     double capacity = 0.0;
-    std::string unit;        ///< of demand and capacity
-    double ratio = 0.0;      ///< demand / capacity; infinity where capacity is 0 and demand is not
+    std::string unit;    ///< of demand and capacity
+    double ratio = 0.0;  ///< demand / capacity; infinity where capacity is 0 and demand is not
     Status status = Status::holds;
     std::optional<double> direction_deg;  ///< of the governing push, where direction matters
     std::optional<Link> link;
-    std::string note;        ///< one sentence where the number alone misleads; may be empty
+    std::string note;  ///< one sentence where the number alone misleads; may be empty
     std::vector<Step> steps;
 };
 

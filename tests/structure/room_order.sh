@@ -1,0 +1,35 @@
+#!/bin/sh
+# A room of the engine includes only itself and the rooms before it; the window includes only public rooms; no engine
+# file includes a GUI header. Prints each include that breaks this, and fails if there is one.
+set -eu
+cd "$1"
+rooms="units mechanics resistance model catalog xml demand checks review output plugin cli"
+public="units model catalog xml demand checks review output"
+status=0
+
+# allowed FOLDER "ROOMS": every quoted include of the folder that has a path must start with one of the rooms.
+allowed() {
+    pattern=$(echo "$2" | tr -s ' ' '|')
+    if grep -rnE '^#include "[a-z_]+/' "$1" --include='*.h' --include='*.cpp' | grep -vE "#include \"($pattern)/"; then
+        echo "$1 may include only: $2" >&2
+        status=1
+    fi
+}
+
+below=""
+for room in $rooms; do
+    case $room in
+        # A standard's formula knows no mechanics solver, and the other way round.
+        mechanics) allowed engine/mechanics "mechanics" ;;
+        resistance) allowed engine/resistance "resistance" ;;
+        *) allowed "engine/$room" "${below# } $room" ;;
+    esac
+    below="$below $room"
+done
+allowed gui "$public gui"
+
+if grep -rnE '#include *[<"]wx/' engine; then
+    echo "the engine includes a GUI header" >&2
+    status=1
+fi
+exit $status
