@@ -1,0 +1,90 @@
+#include "review/verdict.h"
+
+#include "review/load_path.h"
+
+#include <catch2/catch.hpp>
+
+#include <limits>
+
+namespace {
+
+using namespace toehold;
+using checks::Severity;
+using checks::Status;
+
+checks::CheckResult result(const std::string& id, double demand, double capacity) {
+    checks::CheckResult made;
+    made.id = id;
+    made.title = "title of " + id;
+    made.subject = "anchor A";
+    made.demand = demand;
+    made.capacity = capacity;
+    checks::conclude(made);
+    return made;
+}
+
+checks::CheckResult without_evidence(const std::string& id) {
+    checks::CheckResult made = result(id, 0.0, 0.0);
+    made.status = Status::missing_evidence;
+    return made;
+}
+
+review::Review concluded(std::vector<checks::CheckResult> results, std::vector<checks::Finding> findings) {
+    review::Review made;
+    made.checks = std::move(results);
+    made.findings = std::move(findings);
+    review::sort_worst_first(made.checks);
+    review::sort_gravest_first(made.findings);
+    review::conclude(made);
+    return made;
+}
+
+checks::Finding finding(Severity severity) { return {"rule", severity, "base", "common practice", "a sentence"}; }
+
+}  // namespace
+
+TEST_CASE("all checks hold: adequate, and the nearest to its limit governs", "[unit]") {
+    const review::Review made = concluded({result("a", 50, 100), result("b", 90, 100)}, {finding(Severity::caution)});
+    CHECK(made.verdict == review::Verdict::adequate);
+    CHECK(made.governing.check == "b");
+    CHECK(made.governing.ratio == Approx(0.9));
+}
+
+TEST_CASE("one failure makes it inadequate, and no path outranks any ratio", "[unit]") {
+    const review::Review made = concluded({result("a", 500, 100), result("b", 1, 0), result("c", 1, 2)}, {});
+    CHECK(made.verdict == review::Verdict::inadequate);
+    CHECK(made.governing.check == "b");
+    CHECK(made.checks[0].status == Status::no_path);
+    CHECK(made.reason.find("nothing there to resist it") != std::string::npos);
+}
+
+TEST_CASE("missing evidence makes it incomplete, never adequate", "[unit]") {
+    CHECK(concluded({result("a", 1, 2), without_evidence("b")}, {}).verdict == review::Verdict::incomplete);
+    CHECK(concluded({result("a", 1, 2)}, {finding(Severity::missing)}).verdict == review::Verdict::incomplete);
+    CHECK(concluded({}, {}).verdict == review::Verdict::incomplete);
+}
+
+TEST_CASE("a failure outranks missing evidence, and a finding alone can fail the detail", "[unit]") {
+    CHECK(concluded({result("a", 2, 1), without_evidence("b")}, {}).verdict == review::Verdict::inadequate);
+    CHECK(concluded({result("a", 1, 2)}, {finding(Severity::fails)}).verdict == review::Verdict::inadequate);
+}
+
+TEST_CASE("a ratio of exactly one holds; no demand on no capacity holds", "[unit]") {
+    CHECK(result("a", 100, 100).status == Status::holds);
+    CHECK(result("a", 100.0001, 100).status == Status::fails);
+    CHECK(result("a", 0, 0).status == Status::holds);
+    CHECK(result("a", 1, 0).ratio == std::numeric_limits<double>::infinity());
+}
+
+TEST_CASE("the load path runs downward and keeps each link's worst check", "[unit]") {
+    std::vector<checks::CheckResult> results = {result("lateral", 10, 100), result("withdrawal", 90, 100),
+                                                result("weld", 10, 100)};
+    results[0].link = checks::Link{"anchor A", "block B1", "screw"};
+    results[1].link = checks::Link{"anchor A", "block B1", "screw"};
+    results[2].link = checks::Link{"post", "plate", "weld"};
+    review::sort_worst_first(results);
+    const std::vector<review::PathLink> path = review::load_path(results);
+    REQUIRE(path.size() == 2);
+    CHECK(path[0].link.from == "post");
+    CHECK(path[1].check == "withdrawal");
+}
