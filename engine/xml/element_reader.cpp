@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <map>
 #include <set>
 
 namespace toehold::xml {
@@ -250,21 +251,29 @@ std::optional<ElementReader> ElementReader::child(std::string_view name) { retur
 std::optional<ElementReader> ElementReader::optional_child(std::string_view name) { return only_child(name, false); }
 
 std::vector<ElementReader> ElementReader::children(std::string_view name, std::string_view key) {
-    const std::string written(name);
+    return children(std::span<const std::string_view>(&name, 1), key);
+}
+
+std::vector<ElementReader> ElementReader::children(std::span<const std::string_view> names, std::string_view key) {
     const std::string key_name(key);
-    cursor_->children.insert(written);
+    std::map<std::string, int, std::less<>> places;
+    for (const std::string_view name : names) {
+        cursor_->children.emplace(name);
+        places.emplace(name, 0);
+    }
     std::vector<ElementReader> result;
     LineMap seen;
-    const XMLElement* item = cursor_->element->FirstChildElement(written.c_str());
-    for (; item != nullptr; item = next_named(item, written)) {
+    const XMLElement* item = cursor_->element->FirstChildElement();
+    for (; item != nullptr; item = item->NextSiblingElement()) {
+        const auto place = places.find(std::string_view(item->Name()));
+        if (place == places.end()) continue;
+        ++place->second;
         const char* const value = item->Attribute(key_name.c_str());
-        const std::string bracket = value == nullptr ? std::to_string(result.size() + 1) : std::string(value);
-        result.push_back(make_child(*item, fmt::format("{}[{}]", written, bracket)));
+        const std::string bracket = value == nullptr ? std::to_string(place->second) : std::string(value);
+        result.push_back(make_child(*item, fmt::format("{}[{}]", item->Name(), bracket)));
         if (value == nullptr) continue;
         const auto [first, added] = seen.emplace(bracket, item->GetLineNum());
-        if (!added) {
-            result.back().report(fmt::format("this {} is already used on line {}", key, first->second), key);
-        }
+        if (!added) result.back().report(fmt::format("this {} is already used on line {}", key, first->second), key);
     }
     return result;
 }
@@ -311,14 +320,16 @@ std::optional<ElementReader> open_root(const XMLElement& root, std::string_view 
 void finish_reading(Reading& reading, const std::filesystem::path& file) {
     constexpr std::size_t most = 100;
     model::Problems& problems = reading.problems;
-    std::stable_sort(problems.begin(), problems.end(),
-                     [](const model::Problem& a, const model::Problem& b) { return a.line < b.line; });
-    if (problems.size() > most) {
-        const std::size_t more = problems.size() - (most - 1);
-        problems.resize(most - 1);
-        problems.push_back({{}, 0, {}, {}, {}, fmt::format("and {} more problems in this file", more)});
-    }
     locate(problems, file, reading.lines);
+    const auto place = [own = file.string()](const model::Problem& problem) {
+        return std::pair(problem.file != own, problem.line);
+    };
+    std::stable_sort(problems.begin(), problems.end(),
+                     [&](const model::Problem& a, const model::Problem& b) { return place(a) < place(b); });
+    if (problems.size() <= most) return;
+    const std::size_t more = problems.size() - (most - 1);
+    problems.resize(most - 1);
+    problems.push_back({file.string(), 0, {}, {}, {}, fmt::format("and {} more problems", more)});
 }
 
 }  // namespace toehold::xml

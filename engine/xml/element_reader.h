@@ -8,6 +8,7 @@
 #include "model/problem.h"
 #include "units/quantity.h"
 #include "xml/detail_file.h"
+#include "xml/words.h"
 
 #include <cstddef>
 #include <memory>
@@ -30,13 +31,6 @@ struct Reading {
 };
 
 enum class Sign { any, not_negative, positive };
-
-/// A word of the file and what it stands for.
-template <class Value>
-struct Word {
-    std::string_view word;
-    Value value;
-};
 
 class ElementReader {
   public:
@@ -94,6 +88,9 @@ class ElementReader {
     /// Any number, in order. In brackets stands the attribute `key` where it is given, else the place from 1; the same
     /// key twice is a problem.
     [[nodiscard]] std::vector<ElementReader> children(std::string_view name, std::string_view key = "id");
+    /// Of several names, mixed in the order of the file; a key is used once among them all.
+    [[nodiscard]] std::vector<ElementReader> children(std::span<const std::string_view> names,
+                                                      std::string_view key = "id");
     /// Exactly one child of these names; `name()` says which. With `required` false, one at most.
     [[nodiscard]] std::optional<ElementReader> one_of(std::span<const std::string_view> names, bool required = true);
 
@@ -127,7 +124,8 @@ class ElementReader {
 [[nodiscard]] std::optional<ElementReader> open_root(const tinyxml2::XMLElement& root, std::string_view name,
                                                      Reading& reading);
 
-/// Problems in the order of their lines, each with the file; at most 100, the last then saying how many more.
+/// Gives each problem its file and line, puts them in the order of their lines (another file's last) and keeps 100 at
+/// most, the last then saying how many more there are.
 void finish_reading(Reading& reading, const std::filesystem::path& file);
 
 }  // namespace toehold::xml

@@ -19,9 +19,10 @@ int line_of(std::string_view element, const LineMap& lines) {
 }  // namespace
 
 void locate(model::Problems& problems, const std::filesystem::path& file, const LineMap& lines) {
+    const std::string own = file.string();
     for (model::Problem& problem : problems) {
-        if (problem.file.empty()) problem.file = file.string();
-        if (problem.line == 0) problem.line = line_of(problem.element, lines);
+        if (problem.file.empty()) problem.file = own;
+        if (problem.line == 0 && problem.file == own) problem.line = line_of(problem.element, lines);
     }
 }
 

@@ -1,0 +1,129 @@
+#include "xml/detail_file.h"
+
+#include "model/validate.h"
+#include "xml/anchor_form.h"
+#include "xml/basis_form.h"
+#include "xml/digest.h"
+#include "xml/element.h"
+#include "xml/framing_form.h"
+#include "xml/loads_form.h"
+#include "xml/plate_form.h"
+#include "xml/post_form.h"
+#include "xml/strict_document.h"
+#include "xml/text_file.h"
+
+#include <fmt/format.h>
+
+#include <array>
+
+namespace toehold::xml {
+namespace {
+
+constexpr std::string_view detail_namespace = "urn:toehold:base-detail:1";
+constexpr std::array<std::string_view, 2> plate_names{"plate", "plate-from"};
+
+/// The plate the detail refers to, from its document beside the detail.
+model::Plate fetch_plate(ElementReader& reader, model::PlateReference& reference, Reading& reading,
+                         const std::filesystem::path& folder) {
+    if (std::filesystem::path(reference.file).is_absolute()) {
+        reader.report("a plate document is named from the detail's own folder", "file", "a relative path");
+        return {};
+    }
+    const PlatesRead library = read_plates(folder / reference.file);
+    std::vector<std::string> known;
+    for (const model::Plate& plate : library.plates) {
+        if (plate.id == reference.id) {
+            reference.found_sha256 = plate_sha256(plate);
+            return plate;
+        }
+        known.push_back(plate.id);
+    }
+    if (library.problems.empty()) {
+        reader.report(fmt::format("{} holds no plate of this id", reference.file), "id",
+                      fmt::format("{}", fmt::join(known, ", ")));
+    } else {
+        reader.report("the plate document cannot be used", "file");
+        reading.problems.insert(reading.problems.end(), library.problems.begin(), library.problems.end());
+    }
+    return {};
+}
+
+void read_plate_part(ElementReader& root, model::BaseDetail& detail, Reading& reading,
+                     const std::filesystem::path& folder) {
+    std::optional<ElementReader> part = root.one_of(plate_names);
+    if (!part) return;
+    if (part->name() == "plate") {
+        detail.plate = read_plate(*part, false);
+        return;
+    }
+    // Problems of the plate in this detail are told of its `plate`; here that is the line of the reference.
+    reading.lines.emplace("plate", part->line());
+    detail.plate_reference = read_plate_reference(*part);
+    if (!detail.plate_reference->file.empty()) {
+        detail.plate = fetch_plate(*part, *detail.plate_reference, reading, folder);
+    }
+}
+
+model::BaseDetail read_parts(ElementReader& root, Reading& reading, const std::filesystem::path& folder) {
+    model::BaseDetail detail;
+    detail.name = root.optional_text("name");
+    detail.note = root.optional_text("note");
+    if (std::optional<ElementReader> part = root.child("guard")) detail.guard = read_guard(*part);
+    if (std::optional<ElementReader> part = root.child("post")) detail.post = read_post(*part);
+    read_plate_part(root, detail, reading, folder);
+    if (std::optional<ElementReader> part = root.optional_child("weld")) detail.weld = read_weld(*part);
+    for (ElementReader& part : root.children("anchors")) detail.anchors.push_back(read_anchor_group(part));
+    if (std::optional<ElementReader> part = root.child("layers")) detail.layers = read_layers(*part);
+    if (std::optional<ElementReader> part = root.optional_child("framing")) detail.framing = read_framing(*part);
+    if (std::optional<ElementReader> part = root.optional_child("loads")) detail.loads = read_loads(*part);
+    if (std::optional<ElementReader> part = root.optional_child("basis")) detail.basis = read_basis(*part);
+    return detail;
+}
+
+/// The detail, when its form is beyond doubt and it can be built and computed at all.
+std::optional<model::BaseDetail> read_document(const tinyxml2::XMLElement& element, Reading& reading,
+                                               const std::filesystem::path& folder) {
+    std::optional<model::BaseDetail> detail;
+    if (std::optional<ElementReader> root = open_root(element, "base-detail", reading)) {
+        detail = read_parts(*root, reading, folder);
+    }
+    if (!reading.problems.empty()) return std::nullopt;
+    reading.problems = model::validate(*detail);
+    return reading.problems.empty() ? detail : std::nullopt;
+}
+
+}  // namespace
+
+DetailRead read_detail_text(std::string_view text, const std::filesystem::path& file) {
+    DetailRead result;
+    result.sha256 = sha256(text);
+    const StrictDocument document = parse_strictly(text);
+    Reading reading{document.problems, {}};
+    if (document.root != nullptr) result.detail = read_document(*document.root, reading, file.parent_path());
+    finish_reading(reading, file);
+    result.problems = std::move(reading.problems);
+    result.lines = std::move(reading.lines);
+    return result;
+}
+
+DetailRead read_detail(const std::filesystem::path& file) {
+    const TextRead read = read_text(file);
+    if (read.text) return read_detail_text(*read.text, file);
+    DetailRead result;
+    result.problems = read.problems;
+    return result;
+}
+
+std::string write_detail(const model::BaseDetail& detail) {
+    Element root("base-detail");
+    root.text("xmlns", detail_namespace).optional_text("name", detail.name).optional_text("note", detail.note);
+    root.child(guard_element(detail.guard)).child(post_element(detail.post));
+    root.child(detail.plate_reference ? plate_reference_element(*detail.plate_reference) : plate_element(detail.plate));
+    if (detail.weld) root.child(weld_element(*detail.weld));
+    for (const model::AnchorGroup& group : detail.anchors) root.child(anchor_group_element(group));
+    root.child(layers_element(detail.layers)).child(framing_element(detail.framing));
+    root.child(loads_element(detail.loads)).child(basis_element(detail.basis));
+    return document_text(root);
+}
+
+}  // namespace toehold::xml

@@ -1,0 +1,123 @@
+#include "xml/post_form.h"
+
+#include <array>
+
+namespace toehold::xml {
+namespace {
+
+using units::Kind;
+
+constexpr std::array<Word<model::Occupancy>, 2> occupancies{
+    {{"one-and-two-family", model::Occupancy::one_and_two_family}, {"other", model::Occupancy::other}}};
+constexpr std::array<Word<model::ShoeAttachment>, 2> attachments{
+    {{"welded", model::ShoeAttachment::welded}, {"bolted", model::ShoeAttachment::bolted}}};
+constexpr std::array<std::string_view, 4> post_names{"square-tube", "rectangular-tube", "round-tube", "wood"};
+
+double read_size(ElementReader& reader, std::string_view attribute) {
+    return reader.quantity(attribute, Kind::length, Sign::positive);
+}
+
+model::RectangularTube read_square_tube(ElementReader& reader) {
+    const double width_in = read_size(reader, "width");
+    return {width_in, width_in, read_size(reader, "wall"), reader.id("metal")};
+}
+
+model::RectangularTube read_rectangular_tube(ElementReader& reader) {
+    return {read_size(reader, "width"), read_size(reader, "depth"), read_size(reader, "wall"), reader.id("metal")};
+}
+
+model::Shoe read_shoe(ElementReader& reader) {
+    model::Shoe shoe;
+    shoe.attachment = reader.choice<model::ShoeAttachment>("attachment", attachments);
+    shoe.width_in = read_size(reader, "width");
+    shoe.depth_in = read_size(reader, "depth");
+    shoe.wall_in = read_size(reader, "wall");
+    shoe.height_in = read_size(reader, "height");
+    shoe.metal = reader.id("metal");
+    shoe.allowable_moment_lb_in = reader.optional_quantity("allowable-moment", Kind::moment, Sign::positive);
+    shoe.moment_source = reader.optional_text("moment-source");
+    return shoe;
+}
+
+model::WoodPost read_wood_post(ElementReader& reader) {
+    model::WoodPost post;
+    post.width_in = read_size(reader, "width");
+    post.depth_in = read_size(reader, "depth");
+    post.species = reader.id("species");
+    post.grade = reader.id("grade");
+    post.notched = reader.yes_no("notched");
+    if (std::optional<ElementReader> shoe = reader.child("shoe")) post.shoe = read_shoe(*shoe);
+    return post;
+}
+
+Element shoe_element(const model::Shoe& shoe) {
+    Element element("shoe");
+    element.text("attachment", word_for<model::ShoeAttachment>(shoe.attachment, attachments));
+    element.quantity("width", shoe.width_in, Kind::length).quantity("depth", shoe.depth_in, Kind::length);
+    element.quantity("wall", shoe.wall_in, Kind::length).quantity("height", shoe.height_in, Kind::length);
+    element.text("metal", shoe.metal);
+    element.optional_quantity("allowable-moment", shoe.allowable_moment_lb_in, Kind::moment);
+    return element.optional_text("moment-source", shoe.moment_source);
+}
+
+Element shape_element(const model::RectangularTube& tube) {
+    const bool square = tube.width_in == tube.depth_in;
+    Element element(square ? "square-tube" : "rectangular-tube");
+    element.quantity("width", tube.width_in, Kind::length);
+    if (!square) element.quantity("depth", tube.depth_in, Kind::length);
+    return element.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
+}
+
+Element shape_element(const model::RoundTube& tube) {
+    Element element("round-tube");
+    element.quantity("diameter", tube.diameter_in, Kind::length).quantity("wall", tube.wall_in, Kind::length);
+    return element.text("metal", tube.metal);
+}
+
+Element shape_element(const model::WoodPost& post) {
+    Element element("wood");
+    element.quantity("width", post.width_in, Kind::length).quantity("depth", post.depth_in, Kind::length);
+    element.text("species", post.species).text("grade", post.grade).yes_no("notched", post.notched);
+    return element.child(shoe_element(post.shoe));
+}
+
+}  // namespace
+
+model::Guard read_guard(ElementReader& reader) {
+    model::Guard guard;
+    guard.height_in = read_size(reader, "height");
+    guard.plate_below_surface_in =
+        reader.optional_quantity("plate-below-surface", Kind::length, Sign::not_negative).value_or(0.0);
+    guard.occupancy = reader.optional_choice<model::Occupancy>("occupancy", occupancies).value_or(guard.occupancy);
+    return guard;
+}
+
+Element guard_element(const model::Guard& guard) {
+    Element element("guard");
+    element.quantity("height", guard.height_in, Kind::length);
+    element.given_quantity("plate-below-surface", guard.plate_below_surface_in, Kind::length);
+    return element.text("occupancy", word_for<model::Occupancy>(guard.occupancy, occupancies));
+}
+
+model::Post read_post(ElementReader& reader) {
+    std::optional<ElementReader> shape = reader.one_of(post_names);
+    if (!shape) return {};
+    if (shape->name() == "square-tube") return read_square_tube(*shape);
+    if (shape->name() == "rectangular-tube") return read_rectangular_tube(*shape);
+    if (shape->name() == "wood") return read_wood_post(*shape);
+    return model::RoundTube{read_size(*shape, "diameter"), read_size(*shape, "wall"), shape->id("metal")};
+}
+
+Element post_element(const model::Post& post) {
+    Element element("post");
+    return element.child(std::visit([](const auto& shape) { return shape_element(shape); }, post));
+}
+
+model::Weld read_weld(ElementReader& reader) { return {read_size(reader, "leg"), reader.id("filler")}; }
+
+Element weld_element(const model::Weld& weld) {
+    Element element("weld");
+    return element.quantity("leg", weld.leg_in, Kind::length).text("filler", weld.filler);
+}
+
+}  // namespace toehold::xml
