@@ -66,10 +66,17 @@ class ElementReader {
     /// A whole number from 1 to 10,000.
     [[nodiscard]] int count(std::string_view attribute);
 
+    /// One of the words; the first when there is a problem.
     template <class Value>
     [[nodiscard]] Value choice(std::string_view attribute, std::span<const Word<Value>> words) {
+        return required_choice(attribute, words).value_or(words.front().value);
+    }
+    /// The same, absent when there is a problem: where what follows depends on it.
+    template <class Value>
+    [[nodiscard]] std::optional<Value> required_choice(std::string_view attribute, std::span<const Word<Value>> words) {
         const std::optional<std::size_t> index = word_index(attribute, words_of(words), true);
-        return words[index.value_or(0)].value;
+        if (!index) return std::nullopt;
+        return words[*index].value;
     }
     template <class Value>
     [[nodiscard]] std::optional<Value> optional_choice(std::string_view attribute, std::span<const Word<Value>> words) {

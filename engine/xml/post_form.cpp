@@ -11,7 +11,12 @@ constexpr std::array<Word<model::Occupancy>, 2> occupancies{
     {{"one-and-two-family", model::Occupancy::one_and_two_family}, {"other", model::Occupancy::other}}};
 constexpr std::array<Word<model::ShoeAttachment>, 2> attachments{
     {{"welded", model::ShoeAttachment::welded}, {"bolted", model::ShoeAttachment::bolted}}};
-constexpr std::array<std::string_view, 4> post_names{"square-tube", "rectangular-tube", "round-tube", "wood"};
+
+enum class Shape { square_tube, rectangular_tube, round_tube, wood };
+constexpr std::array<Word<Shape>, 4> shapes{{{"square-tube", Shape::square_tube},
+                                             {"rectangular-tube", Shape::rectangular_tube},
+                                             {"round-tube", Shape::round_tube},
+                                             {"wood", Shape::wood}}};
 
 double read_size(ElementReader& reader, std::string_view attribute) {
     return reader.quantity(attribute, Kind::length, Sign::positive);
@@ -24,6 +29,10 @@ model::RectangularTube read_square_tube(ElementReader& reader) {
 
 model::RectangularTube read_rectangular_tube(ElementReader& reader) {
     return {read_size(reader, "width"), read_size(reader, "depth"), read_size(reader, "wall"), reader.id("metal")};
+}
+
+model::RoundTube read_round_tube(ElementReader& reader) {
+    return {read_size(reader, "diameter"), read_size(reader, "wall"), reader.id("metal")};
 }
 
 model::Shoe read_shoe(ElementReader& reader) {
@@ -60,25 +69,25 @@ Element shoe_element(const model::Shoe& shoe) {
     return element.optional_text("moment-source", shoe.moment_source);
 }
 
-Element shape_element(const model::RectangularTube& tube) {
+Element& shape(Element& post, Shape value) { return post.text("shape", word_for<Shape>(value, shapes)); }
+
+void write_shape(Element& post, const model::RectangularTube& tube) {
     const bool square = tube.width_in == tube.depth_in;
-    Element element(square ? "square-tube" : "rectangular-tube");
-    element.quantity("width", tube.width_in, Kind::length);
-    if (!square) element.quantity("depth", tube.depth_in, Kind::length);
-    return element.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
+    shape(post, square ? Shape::square_tube : Shape::rectangular_tube);
+    post.quantity("width", tube.width_in, Kind::length);
+    if (!square) post.quantity("depth", tube.depth_in, Kind::length);
+    post.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
 }
 
-Element shape_element(const model::RoundTube& tube) {
-    Element element("round-tube");
-    element.quantity("diameter", tube.diameter_in, Kind::length).quantity("wall", tube.wall_in, Kind::length);
-    return element.text("metal", tube.metal);
+void write_shape(Element& post, const model::RoundTube& tube) {
+    shape(post, Shape::round_tube).quantity("diameter", tube.diameter_in, Kind::length);
+    post.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
 }
 
-Element shape_element(const model::WoodPost& post) {
-    Element element("wood");
-    element.quantity("width", post.width_in, Kind::length).quantity("depth", post.depth_in, Kind::length);
-    element.text("species", post.species).text("grade", post.grade).yes_no("notched", post.notched);
-    return element.child(shoe_element(post.shoe));
+void write_shape(Element& element, const model::WoodPost& post) {
+    shape(element, Shape::wood).quantity("width", post.width_in, Kind::length);
+    element.quantity("depth", post.depth_in, Kind::length).text("species", post.species).text("grade", post.grade);
+    element.yes_no("notched", post.notched).child(shoe_element(post.shoe));
 }
 
 }  // namespace
@@ -100,17 +109,29 @@ Element guard_element(const model::Guard& guard) {
 }
 
 model::Post read_post(ElementReader& reader) {
-    std::optional<ElementReader> shape = reader.one_of(post_names);
-    if (!shape) return {};
-    if (shape->name() == "square-tube") return read_square_tube(*shape);
-    if (shape->name() == "rectangular-tube") return read_rectangular_tube(*shape);
-    if (shape->name() == "wood") return read_wood_post(*shape);
-    return model::RoundTube{read_size(*shape, "diameter"), read_size(*shape, "wall"), shape->id("metal")};
+    const std::optional<Shape> shape = reader.required_choice<Shape>("shape", shapes);
+    if (!shape) {
+        // What else belongs here depends on the shape.
+        reader.ignore_rest();
+        return {};
+    }
+    switch (*shape) {
+        case Shape::square_tube:
+            return read_square_tube(reader);
+        case Shape::rectangular_tube:
+            return read_rectangular_tube(reader);
+        case Shape::round_tube:
+            return read_round_tube(reader);
+        case Shape::wood:
+            return read_wood_post(reader);
+    }
+    return {};
 }
 
 Element post_element(const model::Post& post) {
     Element element("post");
-    return element.child(std::visit([](const auto& shape) { return shape_element(shape); }, post));
+    std::visit([&](const auto& shape) { write_shape(element, shape); }, post);
+    return element;
 }
 
 model::Weld read_weld(ElementReader& reader) { return {read_size(reader, "leg"), reader.id("filler")}; }

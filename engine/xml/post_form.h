@@ -9,7 +9,7 @@ namespace toehold::xml {
 [[nodiscard]] model::Guard read_guard(ElementReader& reader);
 [[nodiscard]] Element guard_element(const model::Guard& guard);
 
-/// `<post>` holds one of square-tube, rectangular-tube, round-tube and wood.
+/// The attribute `shape` says which other attributes belong to a post; one of wood holds its shoe.
 [[nodiscard]] model::Post read_post(ElementReader& reader);
 [[nodiscard]] Element post_element(const model::Post& post);
 
