@@ -1,0 +1,64 @@
+#include "resistance/wood/member_strength.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <stdexcept>
+
+namespace toehold::resistance {
+namespace {
+
+void require_section(double breadth_in, double depth_in) {
+    if (!(breadth_in > 0.0 && depth_in > 0.0)) throw std::invalid_argument("a section needs sides above 0");
+}
+
+}  // namespace
+
+double section_modulus_in3(double breadth_in, double depth_in) {
+    require_section(breadth_in, depth_in);
+    return breadth_in * depth_in * depth_in / 6.0;
+}
+
+double bending_stress_psi(double moment_lb_in, double breadth_in, double depth_in) {
+    return std::abs(moment_lb_in) / section_modulus_in3(breadth_in, depth_in);
+}
+
+double shear_stress_psi(double shear_lb, double breadth_in, double depth_in) {
+    require_section(breadth_in, depth_in);
+    return 1.5 * std::abs(shear_lb) / (breadth_in * depth_in);
+}
+
+double torsion_coefficient(double sides) {
+    if (!(sides >= 1.0)) throw std::invalid_argument("the longer side over the shorter is at least 1");
+    constexpr double pi = std::numbers::pi;
+    constexpr int last_term = 199;  // the slower series, of 1/(n^2 cosh), has converged by n = 15
+    double stiffness_sum = 0.0;
+    double stress_sum = 0.0;
+    for (int n = 1; n <= last_term; n += 2) {
+        const double argument = 0.5 * n * pi * sides;
+        stiffness_sum += std::tanh(argument) / std::pow(n, 5);
+        if (argument < 700.0) stress_sum += 1.0 / (n * n * std::cosh(argument));
+    }
+    const double stiffness = (1.0 - 192.0 / (std::pow(pi, 5) * sides) * stiffness_sum) / 3.0;
+    return stiffness / (1.0 - 8.0 / (pi * pi) * stress_sum);
+}
+
+double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in) {
+    require_section(side_in, other_side_in);
+    const double longer = std::max(side_in, other_side_in);
+    const double shorter = std::min(side_in, other_side_in);
+    return std::abs(torque_lb_in) / (torsion_coefficient(longer / shorter) * longer * shorter * shorter);
+}
+
+double biaxial_bending_ratio(const BiaxialBending& bending) {
+    if (!(bending.edgewise_allowable_psi > 0.0 && bending.flatwise_allowable_psi > 0.0)) {
+        throw std::invalid_argument("allowable bending stresses must be above 0");
+    }
+    const double nearness = bending.critical_psi > 0.0 ? bending.edgewise_psi / bending.critical_psi : 0.0;
+    if (nearness >= 1.0) return std::numeric_limits<double>::infinity();
+    return bending.edgewise_psi / bending.edgewise_allowable_psi +
+           bending.flatwise_psi / (bending.flatwise_allowable_psi * (1.0 - nearness * nearness));
+}
+
+}  // namespace toehold::resistance

@@ -1,0 +1,39 @@
+#pragma once
+// Stresses in a rectangular wood member, and what it may take where they act together. Sizes in, forces lb, moments
+// lb in, stresses psi; forces and moments count by their size, not their sign. Breadth is across the load, depth along
+// it, both > 0.
+
+namespace toehold::resistance {
+
+/// b d^2/6.
+[[nodiscard]] double section_modulus_in3(double breadth_in, double depth_in);
+/// fb, NDS 2018 Eq. 3.3-2: M/S.
+[[nodiscard]] double bending_stress_psi(double moment_lb_in, double breadth_in, double depth_in);
+/// fv, NDS 2018 Eq. 3.4-2: 3 V/(2 b d).
+[[nodiscard]] double shear_stress_psi(double shear_lb, double breadth_in, double depth_in);
+
+/// k in tau = T/(k a b^2), the largest stress of a rectangular bar in torsion, a the longer side and b the shorter; at
+/// the middle of the longer side. Saint-Venant's series (Timoshenko and Goodier, Theory of Elasticity, art. 109):
+/// 0.208 for a square, 1/3 for a thin strip. `sides` = a/b >= 1.
+[[nodiscard]] double torsion_coefficient(double sides);
+/// tau, sides in either order.
+[[nodiscard]] double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in);
+
+/// Torsional shear stress taken as allowable over that for shear along the grain. The NDS has no clause for sawn lumber
+/// in torsion; common practice after the Wood Handbook (FPL-GTR-190, 2010, chapter 5, from memory, to be confirmed),
+/// which gives two thirds of the shear strength for the proportional limit in torsion.
+[[nodiscard]] constexpr double torsion_over_shear() { return 2.0 / 3.0; }
+
+/// Bending about both axes, NDS 2018 Eq. 3.9-3 without axial force: fb1/Fb1' + fb2/(Fb2' (1 - (fb1/FbE)^2)); <= 1
+/// holds.
+struct BiaxialBending {
+    double edgewise_psi = 0.0;  ///< fb1: load on the narrow face
+    double edgewise_allowable_psi = 0.0;
+    double flatwise_psi = 0.0;  ///< fb2: load on the wide face
+    double flatwise_allowable_psi = 0.0;
+    double critical_psi = 0.0;  ///< FbE; 0: held against buckling, no amplification
+};
+/// Infinity where fb1 reaches FbE. Throws std::invalid_argument unless both allowable stresses are > 0.
+[[nodiscard]] double biaxial_bending_ratio(const BiaxialBending& bending);
+
+}  // namespace toehold::resistance
