@@ -1,0 +1,88 @@
+#include "catalog/resolve.h"
+
+#include "catalog/nearest.h"
+#include "catalog/resolve_anchors.h"
+#include "catalog/resolve_wood.h"
+
+#include <fmt/format.h>
+
+namespace toehold::catalog {
+namespace {
+
+struct Work {
+    const Catalog& catalog;
+    Resolved& resolved;
+    model::Problems& problems;
+
+    void metal(Metal& into, const std::string& id, std::string_view element) const {
+        if (const Metal* const row = require(catalog.metals, id, "metal", element, problems)) into = *row;
+    }
+};
+
+template <class Tube>
+void resolve_post(const Work& work, const Tube& tube) {
+    work.metal(work.resolved.post_metal, tube.metal, "post");
+}
+
+void resolve_post(const Work& work, const model::WoodPost& post) {
+    work.metal(work.resolved.post_metal, post.shoe.metal, "post/wood/shoe");
+    const WoodMember member{post.species, post.grade, post.width_in, post.depth_in};
+    const std::optional<BlockMaterial> wood = resolve_wood(member, work.catalog, "post/wood", work.problems);
+    if (!wood) return;
+    work.resolved.post_species = wood->species;
+    work.resolved.post_grade = wood->grade;
+}
+
+void resolve_weld(const Work& work, const std::optional<model::Weld>& weld) {
+    if (!weld) return;
+    const Filler* const filler = require(work.catalog.fillers, weld->filler, "filler", "weld", work.problems);
+    if (filler != nullptr) work.resolved.filler = *filler;
+}
+
+void resolve_layers(const Work& work, const model::Layers& layers) {
+    const auto material = [&](const std::string& id, const std::string& element) {
+        return require(work.catalog.decking, id, "decking or shim material", element, work.problems);
+    };
+    if (layers.decking) {
+        const DeckingMaterial* const row = material(layers.decking->material, "layers/decking");
+        if (row != nullptr) work.resolved.decking = *row;
+    }
+    for (std::size_t index = 0; index < layers.shims.size(); ++index) {
+        const DeckingMaterial* const row =
+            material(layers.shims[index].material, fmt::format("layers/shim[{}]", index + 1));
+        if (row != nullptr) work.resolved.shims.push_back(*row);
+    }
+}
+
+void resolve_framing(const Work& work, const model::Framing& framing) {
+    for (const model::Block& block : framing.blocks) {
+        const WoodMember member{block.species, block.grade, block.width_in, block.depth_in};
+        const std::string element = fmt::format("framing/block[{}]", block.id);
+        if (const auto wood = resolve_wood(member, work.catalog, element, work.problems)) {
+            work.resolved.blocks.push_back(*wood);
+        }
+    }
+    if (!framing.joists) return;
+    const model::Joists& joists = *framing.joists;
+    const WoodMember member{joists.species, joists.grade, joists.width_in, joists.depth_in};
+    work.resolved.joists = resolve_wood(member, work.catalog, "framing/joists", work.problems);
+}
+
+}  // namespace
+
+Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
+    Resolution resolution;
+    Resolved resolved;
+    resolved.detail = detail;
+    const Work work{catalog, resolved, resolution.problems};
+    work.metal(resolved.plate_metal, detail.plate.metal, detail.plate_reference ? "plate-from" : "plate");
+    std::visit([&](const auto& post) { resolve_post(work, post); }, detail.post);
+    resolve_weld(work, detail.weld);
+    resolved.anchors = resolve_anchors(detail, catalog, resolution.problems);
+    resolve_layers(work, detail.layers);
+    resolve_framing(work, detail.framing);
+    if (resolution.problems.empty()) resolution.resolved = std::move(resolved);
+    return resolution;
+}
+
+}  // namespace toehold::catalog

@@ -1,0 +1,92 @@
+#include "catalog/resolve_anchors.h"
+
+#include "catalog/resolve_fastener.h"
+#include "resistance/wood/withdrawal.h"
+#include "units/quantity.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toehold::catalog {
+namespace {
+
+double width_in(const model::Hole& hole) {
+    if (const auto* const slot = std::get_if<model::Slot>(&hole.shape)) return slot->width_in;
+    return std::get<model::RoundHole>(hole.shape).diameter_in;
+}
+
+/// A plate from another file has no elements of its own in the detail.
+std::string path(const model::BaseDetail& detail, const model::Hole& hole) {
+    return detail.plate_reference ? "plate-from" : "plate/hole[" + hole.id + "]";
+}
+
+/// What keeps the anchor from passing through the hole: its washer, else its head; 0 when the width is not known.
+double held_by_in(const Anchor& anchor) {
+    return anchor.washer ? anchor.washer->outside_diameter_in : anchor.head_width_in;
+}
+
+void check_hole(const model::BaseDetail& detail, const model::Hole& hole, const Anchor& anchor,
+                model::Problems& problems) {
+    const double hole_in = width_in(hole);
+    const auto add = [&](const std::string& message, const std::string& accepted) {
+        problems.push_back({{}, 0, path(detail, hole), units::fraction_in(hole_in), accepted, message});
+    };
+    if (hole_in < anchor.diameter_in) {
+        add(fmt::format("hole {} is smaller than its anchor", hole.id),
+            fmt::format("{} or more", units::fraction_in(anchor.diameter_in)));
+    }
+    if (held_by_in(anchor) > 0.0 && hole_in >= held_by_in(anchor)) {
+        add(fmt::format("the {} of the anchor slips through hole {}", anchor.washer ? "washer" : "head", hole.id),
+            fmt::format("less than {}", units::fraction_in(held_by_in(anchor))));
+    }
+}
+
+/// Seat and embedment of an anchor that knows its hole.
+void place_in_block(Anchor& anchor, const model::BaseDetail& detail) {
+    anchor.seat = model::seat(detail.framing, anchor.at);
+    if (!anchor.seat) return;
+    const double block_depth_in = detail.framing.blocks[anchor.seat->block].depth_in;
+    if (anchor.kind == FastenerKind::through_bolt) {
+        anchor.embedment_in = block_depth_in;
+        return;
+    }
+    const double washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
+    const double above_in = washer_in + detail.plate.thickness_in + model::thickness_in(detail.layers);
+    anchor.embedment_in = resistance::embedment_in(anchor.length_in, above_in, block_depth_in);
+    anchor.thread_in_block_in = resistance::effective_thread_in(anchor.length_in, anchor.thread_length_in,
+                                                                anchor.tip_length_in, above_in, block_depth_in);
+}
+
+std::size_t index_of(const model::BaseDetail& detail, const model::AnchorGroup* group) {
+    return static_cast<std::size_t>(group - detail.anchors.data());
+}
+
+}  // namespace
+
+std::vector<Anchor> resolve_anchors(const model::BaseDetail& detail, const Catalog& catalog,
+                                    model::Problems& problems) {
+    std::vector<std::optional<Anchor>> fasteners;
+    for (const model::AnchorGroup& group : detail.anchors) {
+        const std::string element = fmt::format("anchors[{}]", fasteners.size() + 1);
+        fasteners.push_back(resolve_fastener(group, catalog, element, problems));
+    }
+    std::vector<Anchor> anchors;
+    for (const model::Hole& hole : detail.plate.holes) {
+        const model::AnchorGroup* const group = model::anchor_group(detail, hole.id);
+        if (group == nullptr) continue;
+        const std::size_t index = index_of(detail, group);
+        if (!fasteners[index]) continue;
+        Anchor anchor = *fasteners[index];
+        anchor.id = hole.id;
+        anchor.at = hole.center;
+        anchor.group = index;
+        anchor.hole_diameter_in = width_in(hole);
+        check_hole(detail, hole, anchor, problems);
+        place_in_block(anchor, detail);
+        anchors.push_back(std::move(anchor));
+    }
+    return anchors;
+}
+
+}  // namespace toehold::catalog

@@ -1,0 +1,131 @@
+#include "catalog/resolve_fastener.h"
+
+#include "catalog/nearest.h"
+#include "resistance/wood/withdrawal.h"
+#include "units/quantity.h"
+
+#include <fmt/format.h>
+
+namespace toehold::catalog {
+namespace {
+
+/// Basic minor diameter of a bolt's external thread: D - 1.226869 P (ASME B1.1, UNR profile; the values of NDS 2018
+/// Table L1).
+constexpr double thread_depth_in_pitches = 1.226869;
+/// Wood screws with cut thread: NDS 2018 Table L3 (from memory, to be confirmed).
+constexpr double threaded_part_of_wood_screw = 2.0 / 3.0;
+
+struct Place {
+    const Catalog& catalog;
+    std::string element;
+    model::Problems& problems;
+};
+
+void set_metal(Anchor& anchor, const std::string& metal, const Place& place) {
+    const Metal* const row = require(place.catalog.metals, metal, "metal", place.element, place.problems);
+    if (row != nullptr) anchor.metal = *row;
+}
+
+void fill(Anchor& anchor, const model::LagScrew& screw, const Place& at) {
+    const Place place{at.catalog, at.element + "/lag-screw", at.problems};
+    anchor.kind = FastenerKind::lag_screw;
+    anchor.length_in = screw.length_in;
+    anchor.thread_length_in = screw.thread_length_in.value_or(resistance::lag_thread_length_in(screw.length_in));
+    const LagScrewSize* const size =
+        require(place.catalog.lag_screws, screw.size, "lag screw", place.element, place.problems);
+    if (size == nullptr) return;
+    anchor.name = fmt::format("{} x {}", size->name, units::fraction_in(screw.length_in));
+    anchor.diameter_in = size->diameter_in;
+    anchor.root_diameter_in = size->root_diameter_in;
+    anchor.tip_length_in = size->tip_length_in;
+    anchor.head_width_in = size->head_width_in;
+    anchor.bending_yield_psi = size->bending_yield_psi;
+    set_metal(anchor, size->metal, place);
+}
+
+void fill(Anchor& anchor, const model::WoodScrew& screw, const Place& at) {
+    const Place place{at.catalog, at.element + "/wood-screw", at.problems};
+    anchor.kind = FastenerKind::wood_screw;
+    anchor.length_in = screw.length_in;
+    anchor.thread_length_in = screw.thread_length_in.value_or(threaded_part_of_wood_screw * screw.length_in);
+    const WoodScrewSize* const size =
+        require(place.catalog.wood_screws, screw.size, "wood screw", place.element, place.problems);
+    if (size == nullptr) return;
+    anchor.name = fmt::format("{} x {}", size->name, units::fraction_in(screw.length_in));
+    anchor.diameter_in = size->diameter_in;
+    anchor.root_diameter_in = size->root_diameter_in;
+    anchor.head_width_in = size->head_diameter_in;
+    anchor.bending_yield_psi = size->bending_yield_psi;
+    set_metal(anchor, size->metal, place);
+}
+
+void fill_below(Anchor& anchor, const model::ThroughBolt& bolt, const Place& place) {
+    if (const auto* const washer = std::get_if<model::Washer>(&bolt.below)) {
+        const WasherSize* const row =
+            require(place.catalog.washers, washer->size, "washer", place.element + "/washer-below", place.problems);
+        if (row != nullptr) anchor.washer_below = *row;
+    }
+    if (const auto* const backing = std::get_if<model::BackingPlate>(&bolt.below)) {
+        anchor.backing = *backing;
+        const Metal* const row =
+            require(place.catalog.metals, backing->metal, "metal", place.element + "/backing-plate", place.problems);
+        if (row != nullptr) anchor.backing_metal = *row;
+    }
+}
+
+void fill(Anchor& anchor, const model::ThroughBolt& bolt, const Place& at) {
+    const Place place{at.catalog, at.element + "/through-bolt", at.problems};
+    anchor.kind = FastenerKind::through_bolt;
+    fill_below(anchor, bolt, place);
+    const BoltSize* const size = require(place.catalog.bolts, bolt.size, "bolt", place.element, place.problems);
+    const BoltGrade* const grade =
+        require(place.catalog.bolt_grades, bolt.grade, "bolt grade", place.element, place.problems);
+    if (size == nullptr || grade == nullptr) return;
+    anchor.name = fmt::format("{}, {}", size->name, grade->name);
+    anchor.diameter_in = size->diameter_in;
+    anchor.root_diameter_in = size->diameter_in - thread_depth_in_pitches / size->threads_per_in;
+    anchor.head_width_in = size->nut_width_in;
+    anchor.bending_yield_psi = size->bending_yield_psi;
+    anchor.bolt_grade = *grade;
+}
+
+void fill(Anchor& anchor, const model::ReportedFastener& fastener, const Place&) {
+    anchor.kind = FastenerKind::reported;
+    anchor.name = fastener.name;
+    anchor.diameter_in = fastener.diameter_in;
+    anchor.root_diameter_in = fastener.diameter_in;
+    anchor.length_in = fastener.length_in;
+    anchor.thread_length_in = fastener.thread_length_in;
+    anchor.reported = fastener;
+}
+
+void check_fit(const std::optional<WasherSize>& washer, double diameter_in, const std::string& element,
+               model::Problems& problems) {
+    if (!washer || washer->hole_diameter_in >= diameter_in) return;
+    model::Problem problem;
+    problem.element = element;
+    problem.message = "the washer does not go over the fastener";
+    problem.found = fmt::format("{}, hole {}", washer->id, units::fraction_in(washer->hole_diameter_in));
+    problem.accepted = fmt::format("a washer with a hole of {} or more", units::fraction_in(diameter_in));
+    problems.push_back(problem);
+}
+
+}  // namespace
+
+std::optional<Anchor> resolve_fastener(const model::AnchorGroup& group, const Catalog& catalog,
+                                       const std::string& element, model::Problems& problems) {
+    const std::size_t problems_before = problems.size();
+    Anchor anchor;
+    std::visit([&](const auto& fastener) { fill(anchor, fastener, {catalog, element, problems}); }, group.fastener);
+    if (group.washer) {
+        const WasherSize* const row =
+            require(catalog.washers, group.washer->size, "washer", element + "/washer", problems);
+        if (row != nullptr) anchor.washer = *row;
+    }
+    check_fit(anchor.washer, anchor.diameter_in, element + "/washer", problems);
+    check_fit(anchor.washer_below, anchor.diameter_in, element + "/through-bolt/washer-below", problems);
+    if (problems.size() > problems_before) return std::nullopt;
+    return anchor;
+}
+
+}  // namespace toehold::catalog

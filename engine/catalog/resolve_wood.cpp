@@ -1,0 +1,85 @@
+#include "catalog/resolve_wood.h"
+
+#include "catalog/nearest.h"
+#include "units/quantity.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toehold::catalog {
+namespace {
+
+/// NDS Supplement 2018 Tables 4A and 4B: dimension lumber, 2 in to 4 in thick. Thicker pieces are timbers (Table 4D),
+/// whose values are lower and which no catalog row holds.
+constexpr double dimension_lumber_thickness_in = 4.0;
+
+std::vector<const LumberGrade*> grades_of(const Catalog& catalog, std::string_view species) {
+    std::vector<const LumberGrade*> grades;
+    for (const LumberGrade& row : catalog.grades) {
+        if (row.species == species) grades.push_back(&row);
+    }
+    return grades;
+}
+
+std::vector<std::string> graded_species(const Catalog& catalog) {
+    std::vector<std::string> species;
+    for (const LumberGrade& row : catalog.grades) species.push_back(row.species);
+    return species;
+}
+
+/// `over 1 in to 4 in, over 4 in to 6 in`
+std::string depths_of(const std::vector<const LumberGrade*>& grades, std::string_view grade) {
+    std::vector<std::string> depths;
+    for (const LumberGrade* row : grades) {
+        if (row->id != grade) continue;
+        depths.push_back(
+            fmt::format("over {} to {}", units::fraction_in(row->depth_min_in), units::fraction_in(row->depth_max_in)));
+    }
+    return fmt::format("a wider face {}", fmt::join(depths, ", "));
+}
+
+model::Problem no_grade(const Catalog& catalog, const WoodMember& member, double wider_face_in) {
+    const std::vector<const LumberGrade*> grades = grades_of(catalog, member.species);
+    if (grades.empty()) {
+        model::Problem problem = unknown_id(member.species, graded_species(catalog), "grade", {});
+        problem.message = "no design values of this species are in the catalogs";
+        return problem;
+    }
+    std::vector<std::string> ids;
+    for (const LumberGrade* row : grades) ids.push_back(row->id);
+    if (std::find(ids.begin(), ids.end(), member.grade) == ids.end()) {
+        return unknown_id(member.grade, ids, fmt::format("grade of {}", member.species), {});
+    }
+    model::Problem problem;
+    problem.message = fmt::format("{} {} is not listed for a member of this depth", member.species, member.grade);
+    problem.found = units::fraction_in(wider_face_in);
+    problem.accepted = depths_of(grades, member.grade);
+    return problem;
+}
+
+model::Problem timber(const WoodMember& member, double thickness_in) {
+    model::Problem problem;
+    problem.message =
+        fmt::format("{} {} is listed for dimension lumber, and this member is a timber", member.species, member.grade);
+    problem.found = units::fraction_in(thickness_in);
+    problem.accepted = fmt::format("a thickness to {}", units::fraction_in(dimension_lumber_thickness_in));
+    return problem;
+}
+
+}  // namespace
+
+std::optional<BlockMaterial> resolve_wood(const WoodMember& member, const Catalog& catalog, std::string_view element,
+                                          model::Problems& problems) {
+    const Species* const species = require(catalog.species, member.species, "species", element, problems);
+    if (species == nullptr) return std::nullopt;
+    const double wider_face_in = std::max(member.width_in, member.depth_in);
+    const double thickness_in = std::min(member.width_in, member.depth_in);
+    const LumberGrade* const grade = find_grade(catalog, member.species, member.grade, wider_face_in);
+    if (grade != nullptr && thickness_in <= dimension_lumber_thickness_in) return BlockMaterial{*species, *grade};
+    problems.push_back(grade == nullptr ? no_grade(catalog, member, wider_face_in) : timber(member, thickness_in));
+    problems.back().element = std::string(element);
+    return std::nullopt;
+}
+
+}  // namespace toehold::catalog
