@@ -1,0 +1,97 @@
+// The demand on every anchor, and what the hand calculation would have missed.
+#include "output/figures.h"
+#include "output/text/columns.h"
+#include "output/text/sections.h"
+#include "output/text/table.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toehold::output {
+namespace {
+
+using demand::AnchorEnvelope;
+using units::System;
+
+std::vector<Column> columns_of_anchors() {
+    return {{"anchor"},
+            {"x", Align::right},
+            {"y", Align::right},
+            {"PULL USED", Align::right},
+            {"push towards", Align::right},
+            {"least pull", Align::right},
+            {"rigid, nominal", Align::right},
+            {"hand, to edge", Align::right},
+            {"hand, to row", Align::right},
+            {"shear", Align::right},
+            {"proof pull", Align::right}};
+}
+
+Row row(const catalog::Anchor& anchor, const AnchorEnvelope& envelope, System system) {
+    const auto lb = [system](double value) { return number_text(value, "lb", system); };
+    return {{anchor.id, number_text(anchor.at.x_in, "in", system), number_text(anchor.at.y_in, "in", system),
+             lb(envelope.tension_lb), degrees_text(degrees(envelope.direction_rad)), lb(envelope.tension_low_lb),
+             lb(envelope.nominal_tension_lb), lb(envelope.hand_edge_lb), lb(envelope.hand_anchor_lb),
+             lb(envelope.shear_lb), lb(envelope.proof_tension_lb)},
+            {}};
+}
+
+std::string legend(System system) {
+    return fmt::format(
+        "Forces in {}, places in {}, directions in deg from +x counter-clockwise (90 is outward). PULL USED is the "
+        "largest over loads, directions and the range of stiffness, and is what the checks use; least pull is the "
+        "other "
+        "end of that range. Hand: moment over the arm from the heel anchors to the plate's edge, or to the opposite "
+        "row. "
+        "Proof pull: under {:g} times the unfactored load.",
+        in_system(0.0, "lb", system).unit, in_system(0.0, "in", system).unit, demand::proof_factor);
+}
+
+using HandOf = double (*)(const AnchorEnvelope&);
+
+/// The anchor on which the hand calculation falls shortest, in words; empty where it reaches within a tenth.
+std::string shortfall(const review::Review& review, HandOf hand, std::string_view arm, System system) {
+    constexpr double worth_saying = 1.1;
+    const std::vector<AnchorEnvelope>& all = review.demand->anchors;
+    const auto missed = [hand](const AnchorEnvelope& envelope) { return envelope.tension_lb - hand(envelope); };
+    const auto worst = std::max_element(all.begin(), all.end(),
+                                        [&missed](const auto& a, const auto& b) { return missed(a) < missed(b); });
+    if (worst == all.end() || worst->tension_lb <= worth_saying * hand(*worst)) return {};
+    const auto index = static_cast<std::size_t>(worst - all.begin());
+    return paragraph(
+        fmt::format("The hand calculation with the arm to {} would have missed {} of the {} on anchor {}: it "
+                    "gives {}.",
+                    arm, figure_text(missed(*worst), "lb", system), figure_text(worst->tension_lb, "lb", system),
+                    review.resolved.anchors.at(index).id, figure_text(hand(*worst), "lb", system)),
+        "  ");
+}
+
+std::string bearing_line(const demand::Demand& demand, System system) {
+    if (demand.states.empty()) return {};
+    const demand::State& state = demand.states.at(demand.peak_bearing_state);
+    double area_in2 = 0.0;
+    for (const demand::SupportForce& support : state.supports) area_in2 += support.contact_area_in2;
+    return paragraph(fmt::format("Bearing under the plate: {} at the most, on {} of contact, push towards {} deg.",
+                                 figure_text(demand.peak_bearing_psi, "psi", system),
+                                 figure_text(area_in2, "in2", system), degrees_text(degrees(state.direction_rad))),
+                     "  ");
+}
+
+}  // namespace
+
+std::string anchors_section(const review::Review& review, System system) {
+    if (!review.demand || review.demand->anchors.empty()) return {};
+    std::vector<Row> rows;
+    for (std::size_t index = 0; index < review.demand->anchors.size(); ++index) {
+        rows.push_back(row(review.resolved.anchors.at(index), review.demand->anchors[index], system));
+    }
+    return "DEMAND ON EVERY ANCHOR\n" + table(columns_of_anchors(), rows) + paragraph(legend(system), "  ") +
+           shortfall(
+               review, [](const AnchorEnvelope& e) { return e.hand_edge_lb; }, "the plate's edge", system) +
+           shortfall(
+               review, [](const AnchorEnvelope& e) { return e.hand_anchor_lb; }, "the opposite row", system) +
+           bearing_line(*review.demand, system);
+}
+
+}  // namespace toehold::output
