@@ -3,6 +3,7 @@
 #include "xml/characters.h"
 
 #include <array>
+#include <span>
 
 namespace toehold::xml {
 namespace {
@@ -15,12 +16,18 @@ constexpr std::array<Word<model::Directions>, 2> directions{
 constexpr double inches_per_foot = 12.0;
 
 /// The number of `50 plf` itself: through lb/in and back it could lose its last digit, and a rewritten file differ.
-std::optional<double> number_before(std::string_view text, std::string_view unit) {
-    text = trimmed(text);
-    if (!text.ends_with(unit)) return std::nullopt;
-    text.remove_suffix(unit.size());
-    return units::parse_number(trimmed(text));
+std::optional<double> number_before(std::string_view text, std::span<const std::string_view> units_written) {
+    for (const std::string_view unit : units_written) {
+        std::string_view rest = trimmed(text);
+        if (!rest.ends_with(unit)) continue;
+        rest.remove_suffix(unit.size());
+        if (const std::optional<double> number = units::parse_number(trimmed(rest))) return number;
+    }
+    return std::nullopt;
 }
+
+constexpr std::array<std::string_view, 3> per_foot{"plf", "lb/ft", "lbf/ft"};
+constexpr std::array<std::string_view, 1> feet{"ft"};
 
 model::ConcentratedLoad read_concentrated(ElementReader& reader) {
     return {reader.quantity("push", Kind::force, Sign::positive),
@@ -31,8 +38,9 @@ model::LineLoad read_line(ElementReader& reader) {
     model::LineLoad load;
     const double push_lb_per_in = reader.quantity("push", Kind::force_per_length, Sign::positive);
     const double spacing_in = reader.quantity("spacing", Kind::length, Sign::positive);
-    load.push_lb_per_ft = number_before(reader.optional_text("push"), "plf").value_or(push_lb_per_in * inches_per_foot);
-    load.spacing_ft = number_before(reader.optional_text("spacing"), "ft").value_or(spacing_in / inches_per_foot);
+    load.push_lb_per_ft =
+        number_before(reader.optional_text("push"), per_foot).value_or(push_lb_per_in * inches_per_foot);
+    load.spacing_ft = number_before(reader.optional_text("spacing"), feet).value_or(spacing_in / inches_per_foot);
     load.down_lb = reader.optional_quantity("down", Kind::force, Sign::any).value_or(0.0);
     return load;
 }
