@@ -1,0 +1,84 @@
+#include "xml/catalog_file.h"
+
+#include "xml/catalog_form.h"
+#include "xml/detail_file.h"
+#include "xml/strict_document.h"
+#include "xml/text_file.h"
+
+#include <algorithm>
+#include <system_error>
+
+namespace toehold::xml {
+namespace {
+
+void append(model::Problems& all, const model::Problems& more) { all.insert(all.end(), more.begin(), more.end()); }
+
+/// The folder's XML files by name, so that the order of rows and of problems is always the same.
+std::vector<std::filesystem::path> xml_files(const std::filesystem::path& folder, model::Problems& problems) {
+    std::vector<std::filesystem::path> files;
+    std::error_code failure;
+    std::filesystem::directory_iterator entry(folder, failure);
+    while (!failure && entry != std::filesystem::directory_iterator()) {
+        if (entry->path().extension() == ".xml") files.push_back(entry->path());
+        entry.increment(failure);
+    }
+    if (failure) {
+        problems.push_back(file_problem(folder, "the folder cannot be read: " + failure.message()));
+    } else if (files.empty()) {
+        problems.push_back(file_problem(folder, "the folder holds no XML file"));
+    }
+    std::sort(files.begin(), files.end());
+    return files;
+}
+
+void read_document(const StrictDocument& document, CatalogIndex& index, catalog::Catalog& catalog, Reading& reading) {
+    append(reading.problems, document.problems);
+    if (document.root == nullptr) return;
+    std::optional<ElementReader> root = open_root(*document.root, "catalog", reading);
+    if (!root) return;
+    read_wood(*root, index, catalog);
+    read_fasteners(*root, index, catalog);
+    read_metals(*root, index, catalog);
+}
+
+void read_catalog_file(const std::filesystem::path& file, CatalogIndex& index, CatalogRead& read) {
+    const TextRead text = read_text(file);
+    append(read.problems, text.problems);
+    if (!text.text) return;
+    Reading reading;
+    index.begin(file);
+    read_document(parse_strictly(*text.text), index, read.catalog, reading);
+    finish_reading(reading, file);
+    append(read.problems, reading.problems);
+}
+
+void read_plate_file(const std::filesystem::path& file, CatalogIndex& index, CatalogRead& read) {
+    const PlatesRead plates = read_plates(file);
+    append(read.problems, plates.problems);
+    index.begin(file);
+    for (const model::Plate& plate : plates.plates) {
+        const std::string path = "plate[" + plate.id + "]";
+        const auto place = plates.lines.find(path);
+        const int line = place == plates.lines.end() ? 0 : place->second;
+        index.add(path, line, read.problems);
+        index.refer(path, line, Named::metal, plate.metal);
+        read.catalog.stock_plates.push_back(plate);
+    }
+}
+
+}  // namespace
+
+CatalogRead read_catalog(const std::filesystem::path& data) {
+    CatalogRead read;
+    CatalogIndex index;
+    for (const std::filesystem::path& file : xml_files(data / "catalog", read.problems)) {
+        read_catalog_file(file, index, read);
+    }
+    for (const std::filesystem::path& file : xml_files(data / "plates", read.problems)) {
+        read_plate_file(file, index, read);
+    }
+    append(read.problems, index.unanswered(read.catalog));
+    return read;
+}
+
+}  // namespace toehold::xml
