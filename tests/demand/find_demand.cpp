@@ -1,4 +1,4 @@
-#include "demand/find_demand_closed_form.h"
+#include "two_row_closed_form.h"
 
 #include "demand/demand.h"
 #include "support/compare.h"
