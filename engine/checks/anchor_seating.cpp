@@ -54,6 +54,10 @@ std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& 
     return steps;
 }
 
+void append(std::vector<Step>& steps, const std::vector<Step>& more) {
+    steps.insert(steps.end(), more.begin(), more.end());
+}
+
 CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled) {
     CheckResult result;
     result.subject = subject(input.resolved.anchors.at(anchor));

@@ -36,6 +36,8 @@ struct Seating {
 /// From the screw's length down to its embedment: length, each deduction, embedment.
 [[nodiscard]] std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& seating);
 
+void append(std::vector<Step>& steps, const std::vector<Step>& more);
+
 /// A result for one anchor with its subject set; the direction is that of its largest tension when `pulled`.
 [[nodiscard]] CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled);
 

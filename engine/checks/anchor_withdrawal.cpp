@@ -8,10 +8,6 @@ namespace {
 
 using catalog::FastenerKind;
 
-void append(std::vector<Step>& steps, const std::vector<Step>& more) {
-    steps.insert(steps.end(), more.begin(), more.end());
-}
-
 std::vector<Step> thread_steps(const catalog::Anchor& anchor, const Seating& seating) {
     std::vector<Step> steps = embedment_steps(anchor, seating);
     steps.push_back(

@@ -68,8 +68,8 @@ double strength_psi(const CheckInput& input, const Anchor& anchor, std::vector<S
     const double reference_psi = wood_of(input.resolved, anchor).grade.compression_perp_psi;
     const Adjusted strength = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
     steps.push_back(
-        {"F_c,perp", "reference compression across the grain", "given", reference_psi, "psi", "NDS Supplement"});
-    steps.insert(steps.end(), strength.steps.begin(), strength.steps.end());
+        {"F_c,perp", "reference compression across the grain", "given", reference_psi, "psi", "NDS Supplement 2018"});
+    append(steps, strength.steps);
     steps.push_back({"F_c,perp'", "adjusted", "F_c,perp and every factor", strength.value, "psi", "NDS 2018 3.10.2"});
     return strength.value;
 }
