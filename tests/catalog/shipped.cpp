@@ -1,0 +1,12 @@
+#include "catalog/shipped.h"
+
+#include "xml/catalog_file.h"
+
+namespace toehold::test {
+
+const catalog::Catalog& shipped_catalog() {
+    static const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
+    return catalog;
+}
+
+}  // namespace toehold::test
