@@ -32,18 +32,35 @@ PlacementLoads placement_loads(const demand::Demand& demand, std::size_t index, 
             across.value > nothing_lb};
 }
 
-std::vector<PlacementRule> edge_rules(double diameter_in, const PlacementLoads& loads, double edge_in) {
+double rows_apart_in(double diameter_in, const std::vector<Neighbour>& neighbours) {
+    bool in_row = false;
+    double nearest_in = 0.0;
+    for (const Neighbour& neighbour : neighbours) {
+        const bool same_row = neighbour.across_in <= 0.5 * diameter_in;
+        in_row = in_row || same_row;
+        if (!same_row && (nearest_in == 0.0 || neighbour.across_in < nearest_in)) nearest_in = neighbour.across_in;
+    }
+    return in_row ? nearest_in : 0.0;
+}
+
+std::vector<PlacementRule> edge_rules(double diameter_in, double length_in_wood_in, const PlacementLoads& loads,
+                                      double rows_apart_in, double edge_in) {
+    constexpr const char* table = "NDS 2018 Table 12.5.1C";
     if (!tabulated(diameter_in))
         return {{resistance::small_screw_edge_in(diameter_in), edge_in, "edge, fastener under 1/4 in", "2.5 D",
                  commentary}};
-    std::vector<PlacementRule> rules{{resistance::unloaded_edge_in(diameter_in), edge_in,
-                                      "edge not loaded across the grain", "1.5 D", "NDS 2018 Table 12.5.1C"}};
+    std::vector<PlacementRule> rules{
+        {resistance::unloaded_edge_in(diameter_in), edge_in, "edge not loaded across the grain", "1.5 D", table}};
     if (loads.withdrawal)
         rules.push_back({resistance::withdrawal_edge_in(diameter_in), edge_in, "edge, withdrawal", "1.5 D",
                          "NDS 2018 Table 12.5.1E"});
+    if (loads.along_grain) {
+        rules.push_back({resistance::edge_loaded_along_in(diameter_in, length_in_wood_in, rows_apart_in), edge_in,
+                         "edge, loaded along the grain", "1.5 D; l/D > 6: at least half the row spacing", table});
+    }
     if (loads.across_grain)
-        rules.push_back({resistance::loaded_edge_in(diameter_in), edge_in, "edge loaded across the grain", "4 D",
-                         "NDS 2018 Table 12.5.1C"});
+        rules.push_back(
+            {resistance::loaded_edge_in(diameter_in), edge_in, "edge loaded across the grain", "4 D", table});
     return rules;
 }
 

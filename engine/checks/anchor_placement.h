@@ -29,15 +29,21 @@ struct PlacementRule {
     std::string clause;
 };
 
-[[nodiscard]] std::vector<PlacementRule> edge_rules(double diameter_in, const PlacementLoads& loads, double edge_in);
-[[nodiscard]] std::vector<PlacementRule> end_rules(double diameter_in, const PlacementLoads& loads, double end_in);
-
 /// Another anchor in the same block, seen from this one: >= 0.
 struct Neighbour {
     std::string id;
     double along_in = 0.0;
     double across_in = 0.0;
 };
+
+/// `length_in_wood_in`: of the fastener. `rows_apart_in`: see below.
+[[nodiscard]] std::vector<PlacementRule> edge_rules(double diameter_in, double length_in_wood_in,
+                                                    const PlacementLoads& loads, double rows_apart_in, double edge_in);
+/// Distance across the grain from the anchor's row along the grain to the nearest other anchor off it; 0 where the
+/// anchor stands in no row (within half a diameter) or all stand in one.
+[[nodiscard]] double rows_apart_in(double diameter_in, const std::vector<Neighbour>& neighbours);
+[[nodiscard]] std::vector<PlacementRule> end_rules(double diameter_in, const PlacementLoads& loads, double end_in);
+
 /// `length_in_wood_in`: of the fastener, for rows loaded across the grain.
 [[nodiscard]] std::vector<PlacementRule> spacing_rules(double diameter_in, double length_in_wood_in,
                                                        const PlacementLoads& loads, const Neighbour& neighbour);

@@ -73,6 +73,7 @@ CheckResult spacing(const CheckInput& input, std::size_t index, const PlacementL
                               measured);
     }
     std::vector<std::vector<PlacementRule>> for_each;
+    for_each.reserve(others.size());
     for (const Neighbour& other : others)
         for_each.push_back(spacing_rules(anchor.diameter_in, anchor.embedment_in, loads, other));
     const auto worst = std::max_element(for_each.begin(), for_each.end(), [](const auto& a, const auto& b) {
@@ -81,17 +82,20 @@ CheckResult spacing(const CheckInput& input, std::size_t index, const PlacementL
     return against(std::move(result), *worst, measured);
 }
 
-CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoads& loads) {
+CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoads& loads,
+                 const std::vector<Neighbour>& others) {
     const Anchor& anchor = input.resolved.anchors[index];
     const double edge_in = anchor.seat.value().edge_in;
     CheckResult result = titled(input, index, "Edge distance of the anchor");
     constexpr const char* measured = "anchor's centre to the nearer long edge of the block";
     if (anchor.kind == FastenerKind::reported)
         return against_report(std::move(result), anchor, anchor.reported.value().minimum_edge_in, edge_in, measured);
-    result = against(std::move(result), edge_rules(anchor.diameter_in, loads, edge_in), measured);
-    if (result.status != Status::holds && loads.across_grain)
-        result.note =
-            "The anchor also pushes across the grain, towards an edge: a wider block or a thinner anchor mends it.";
+    result = against(
+        std::move(result),
+        edge_rules(anchor.diameter_in, anchor.embedment_in, loads, rows_apart_in(anchor.diameter_in, others), edge_in),
+        measured);
+    if (result.status != Status::holds)
+        result.note = "A wider block, a thinner anchor or another place of it mends this.";
     return result;
 }
 
@@ -112,9 +116,9 @@ std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
         if (!lands(anchor)) continue;
         const PlacementLoads loads =
             placement_loads(input.demand, index, anchor, block_of(input.resolved, anchor).along);
-        results.push_back(edge(input, index, loads));
-        results.push_back(end(input, index, loads));
         const std::vector<Neighbour> others = neighbours(input.resolved, index);
+        results.push_back(edge(input, index, loads, others));
+        results.push_back(end(input, index, loads));
         if (!others.empty()) results.push_back(spacing(input, index, loads, others));
     }
     return results;

@@ -62,6 +62,21 @@ TEST_CASE("Force across the grain makes the edge a loaded one: 4 D", "[published
     CHECK(result_of(resolved, pull_only, "Edge").status == Status::holds);
 }
 
+TEST_CASE("Two rows along the grain in one block keep half their spacing to the edge", "[unit]") {
+    // All four anchors in a 7.5 in wide block B1, rows 4 in apart: 2 in needed (l/D = 12), 1.75 there.
+    auto resolved = test::example_resolved();
+    for (auto& anchor : resolved.anchors) {
+        anchor.seat->block = 0;
+        anchor.at.y_in *= 0.8;
+    }
+    const auto result = result_of(resolved, {800.0, 50.0, 0.0}, "Edge");
+    CHECK(result.demand == 2.0);
+    CHECK(result.status == Status::fails);
+    CHECK(result_of(resolved, pull_only, "Edge").demand == 0.5625);
+    resolved.anchors[1].at.y_in = 0.0;  // A stands in no row any more
+    CHECK(result_of(resolved, {800.0, 50.0, 0.0}, "Edge").demand == 0.5625);
+}
+
 TEST_CASE("Which way the block runs decides what is across its grain", "[property]") {
     auto resolved = test::example_resolved();
     resolved.detail.framing.blocks[0].along = model::PlanAxis::y;

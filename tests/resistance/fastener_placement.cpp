@@ -18,6 +18,15 @@ TEST_CASE("Edges are 1.5 D, and 4 D where loaded across the grain", "[published]
     CHECK(loaded_edge_in(0.5) == 2.0);
 }
 
+TEST_CASE("A slender fastener loaded along the grain keeps half the row spacing to the edge", "[published]") {
+    // The publisher's words on NDS Table 12.5.1C in a public mail archive: l/D <= 6: 1.5 D; above: or half the spacing
+    // between rows, whichever is more. D = 3/8: 1.5 D = 0.5625, l/D = 6 at 2.25 in.
+    CHECK(edge_loaded_along_in(0.375, 2.25, 4.0) == 0.5625);
+    CHECK(edge_loaded_along_in(0.375, 2.5, 4.0) == 2.0);
+    CHECK(edge_loaded_along_in(0.375, 2.5, 1.0) == 0.5625);
+    CHECK(edge_loaded_along_in(0.375, 2.5, 0.0) == 0.5625);
+}
+
 TEST_CASE("Minimum ends and spacing are half and three quarters of the full values", "[unit]") {
     // NDS 2018 Tables 12.5.1A and B, from memory: full 7 D along (softwood), 4 D across, 4 D in a row.
     CHECK(end_loaded_along_in(0.5) == 0.5 * 7.0 * 0.5);

@@ -16,9 +16,12 @@ namespace toehold::resistance {
 [[nodiscard]] constexpr double withdrawal_end_in(double diameter_in) { return 4.0 * diameter_in; }
 [[nodiscard]] constexpr double withdrawal_spacing_in(double diameter_in) { return 4.0 * diameter_in; }
 
-/// Edge distance loaded along the grain, or the unloaded edge across it: Table 12.5.1C (1.5 D was read in a public
-/// quotation of the standard's commentary).
+/// The unloaded edge of a load across the grain: Table 12.5.1C (1.5 D was read in a public quotation of the standard's
+/// commentary).
 [[nodiscard]] constexpr double unloaded_edge_in(double diameter_in) { return 1.5 * diameter_in; }
+/// Edge distance loaded along the grain: Table 12.5.1C. 1.5 D, and for l/D > 6 also half the spacing between rows (both
+/// read in the publisher's answer in a public mail archive). `rows_apart_in`: 0 where there is one row only.
+[[nodiscard]] double edge_loaded_along_in(double diameter_in, double length_in_wood_in, double rows_apart_in);
 /// Edge towards which a load across the grain acts: Table 12.5.1C (4 D was read in the same quotation).
 [[nodiscard]] constexpr double loaded_edge_in(double diameter_in) { return 4.0 * diameter_in; }
 
