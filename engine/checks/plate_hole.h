@@ -1,0 +1,15 @@
+#pragma once
+// A hole in the plate against the plate's edge.
+#include "model/plate.h"
+
+#include <string>
+
+namespace toehold::checks {
+
+/// Metal between the hole's edge and the nearest edge of the plate, in; negative where the hole breaks out.
+[[nodiscard]] double clear_edge_in(const model::Plate& plate, const model::Hole& hole);
+
+/// The hole with this id, which the plate has.
+[[nodiscard]] const model::Hole& hole_of(const model::Plate& plate, const std::string& id);
+
+}  // namespace toehold::checks
