@@ -1,0 +1,210 @@
+#include "random_detail.h"
+
+#include <random>
+
+namespace toehold::test {
+namespace {
+
+using namespace toehold::model;
+
+class Chance {
+  public:
+    explicit Chance(unsigned seed) : engine_(seed) {}
+    /// A number with all its digits.
+    double between(double low, double high) { return std::uniform_real_distribution<double>(low, high)(engine_); }
+    int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(engine_); }
+    bool coin() { return whole(0, 1) == 1; }
+    std::string words() {
+        static const std::vector<std::string> all{
+            "", "plain", "a \"b\" <c> & 'd'", "two\nlines\r\n", "\u00d8 50 \U000233B4", " blank "};
+        return all[static_cast<std::size_t>(whole(0, static_cast<int>(all.size()) - 1))];
+    }
+    std::string id() { return "id-" + std::to_string(whole(1, 99)) + "/8"; }
+    std::optional<double> perhaps(double low, double high) {
+        return coin() ? std::optional(between(low, high)) : std::nullopt;
+    }
+    double given(double low, double high) { return coin() ? between(low, high) : 0.0; }
+
+  private:
+    std::mt19937 engine_;
+};
+
+Post post(Chance& chance) {
+    switch (chance.whole(0, 3)) {
+        case 0:
+            return RectangularTube{2.1, 2.1, chance.between(0.05, 0.9), chance.id()};
+        case 1:
+            return RectangularTube{chance.between(2.0, 2.5), chance.between(2.6, 3.0), chance.between(0.05, 0.9),
+                                   chance.id()};
+        case 2:
+            return RoundTube{chance.between(2.0, 3.0), chance.between(0.05, 0.9), chance.id()};
+        default:
+            break;
+    }
+    WoodPost wood{2.5, chance.between(2.4, 2.5), chance.id(), chance.id(), chance.coin(), {}};
+    wood.shoe = {chance.coin() ? ShoeAttachment::welded : ShoeAttachment::bolted,
+                 3.0,
+                 3.0,
+                 chance.between(0.1, 0.25),
+                 chance.between(1.0, 9.0),
+                 chance.id(),
+                 chance.perhaps(10.0, 1e5),
+                 chance.words()};
+    return wood;
+}
+
+Outline outline(Chance& chance) {
+    const double half = chance.between(4.0, 6.0);
+    switch (chance.whole(0, 2)) {
+        case 0:
+            return RectangleOutline{2.0 * half, 2.0 * half, chance.given(0.1, 1.0), {chance.given(-0.1, 0.1), 0.0}};
+        case 1:
+            return CircleOutline{3.0 * half, {0.0, chance.given(-0.1, 0.1)}};
+        default:
+            return PolygonOutline{
+                {{-half, -half}, {half, -half}, {half, half}, {chance.between(-0.1, 0.1), half + 1.0}, {-half, half}}};
+    }
+}
+
+Plate plate(Chance& chance) {
+    Plate result;
+    if (chance.coin()) result.id = chance.id();
+    result.name = chance.words();
+    result.metal = chance.id();
+    result.thickness_in = chance.between(0.1, 1.0);
+    result.outline = outline(chance);
+    const std::vector<Position> places{{-2.5, -2.5}, {2.5, -2.5}, {2.5, 2.5}, {-2.5, 2.5}};
+    for (std::size_t index = 0; index < places.size(); ++index) {
+        Hole hole{std::string(1, static_cast<char>('A' + index)), places[index], RoundHole{chance.between(0.3, 0.6)}};
+        hole.center.x_in += chance.between(-0.1, 0.1);
+        if (chance.coin())
+            hole.shape = Slot{chance.between(0.8, 1.2), chance.between(0.3, 0.6), chance.given(-180.0, 180.0)};
+        result.holes.push_back(hole);
+    }
+    return result;
+}
+
+Fastener fastener(Chance& chance) {
+    const double length = chance.between(3.0, 9.0);
+    switch (chance.whole(0, 4)) {
+        case 0:
+            return LagScrew{chance.id(), length, chance.perhaps(1.0, 3.0)};
+        case 1:
+            return WoodScrew{chance.id(), length, chance.perhaps(1.0, 3.0)};
+        case 2:
+            return ThroughBolt{chance.id(), chance.id(), Washer{chance.id()}};
+        case 3: {
+            ThroughBolt bolt{chance.id(), chance.id(), {}};
+            if (chance.coin())
+                bolt.below = BackingPlate{chance.between(1.0, 4.0), chance.between(1.0, 4.0), chance.between(0.1, 0.5),
+                                          chance.id()};
+            return bolt;
+        }
+        default:
+            break;
+    }
+    return ReportedFastener{"a " + chance.words(),       chance.words(),
+                            chance.between(0.1, 0.5),    length,
+                            chance.between(1.0, 3.0),    chance.given(50.0, 500.0),
+                            chance.given(100.0, 5000.0), chance.given(100.0, 900.0),
+                            chance.given(1.0, 2.0),      chance.given(0.1, 2.0),
+                            chance.given(0.1, 4.0),      chance.given(0.1, 2.0)};
+}
+
+AnchorGroup group(Chance& chance, std::vector<std::string> holes) {
+    AnchorGroup result{std::move(holes), fastener(chance), {}, chance.words()};
+    if (chance.coin()) result.washer = Washer{chance.id()};
+    return result;
+}
+
+EndConnection connection(Chance& chance) {
+    using Kind = EndGrainFasteners::Kind;
+    switch (chance.whole(0, 2)) {
+        case 0:
+            return {};
+        case 1:
+            return EndGrainFasteners{chance.coin() ? Kind::nail : Kind::wood_screw, chance.between(0.1, 0.3),
+                                     chance.between(2.0, 5.0), chance.whole(2, 9), chance.between(0.5, 6.0)};
+        default:
+            break;
+    }
+    return ReportedConnector{"c " + chance.words(),  chance.words(),         chance.given(1.0, 2e3),
+                             chance.given(1.0, 2e3), chance.given(1.0, 2e3), chance.given(1.0, 4.0)};
+}
+
+Framing framing(Chance& chance) {
+    Framing result;
+    result.preservative_treated = chance.coin();
+    if (chance.coin()) return result;
+    result.joists =
+        Joists{PlanAxis::y, 1.5, chance.between(7.0, 12.0), chance.id(), chance.id(), {{"J1", -8.0}, {"J2", 8.0}}};
+    for (const double across : {-3.5, 3.5}) {
+        Block block{"B" + std::to_string(result.blocks.size() + 1),
+                    PlanAxis::x,
+                    -7.25,
+                    7.25,
+                    across,
+                    chance.between(1.5, 5.5),
+                    chance.between(1.5, 9.0),
+                    chance.id(),
+                    chance.id(),
+                    {"J1", connection(chance)},
+                    {}};
+        if (chance.coin()) block.to_end = {chance.coin() ? "J2" : "", connection(chance)};
+        result.blocks.push_back(block);
+    }
+    return result;
+}
+
+Loads loads(Chance& chance) {
+    Loads result;
+    result.directions = chance.coin() ? Directions::all_round : Directions::outward;
+    if (chance.coin()) result.concentrated = ConcentratedLoad{chance.between(50.0, 500.0), chance.given(-100.0, 100.0)};
+    if (chance.coin())
+        result.line = LineLoad{chance.between(10.0, 99.0), chance.between(1.0, 9.0), chance.given(-9.0, 900.0)};
+    if (chance.coin())
+        result.user = {{"u " + chance.words(), chance.between(0.0, 99.0), chance.given(-9.0, 9.0),
+                        chance.perhaps(1.0, 42.0), chance.words()}};
+    result.stated = result.concentrated || result.line || !result.user.empty();
+    return result;
+}
+
+Basis basis(Chance& chance) {
+    Basis result;
+    result.method = chance.coin() ? Method::asd : Method::lrfd;
+    result.load_duration = chance.perhaps(0.9, 1.6);
+    result.time_effect = chance.perhaps(0.6, 1.0);
+    if (chance.coin()) result.moisture = static_cast<Moisture>(chance.whole(0, 2));
+    if (chance.coin()) result.temperature = static_cast<Temperature>(chance.whole(0, 2));
+    if (chance.coin()) result.incised = chance.coin();
+    if (chance.coin()) result.decking_in_shear = static_cast<DeckingInShear>(chance.whole(0, 1));
+    if (chance.coin()) result.code = static_cast<BuildingCode>(chance.whole(0, 1));
+    if (chance.coin())
+        result.stiffness = FixedStiffness{chance.between(1e-3, 1e6), chance.between(1e-3, 1e6), "r " + chance.words()};
+    return result;
+}
+
+}  // namespace
+
+model::BaseDetail random_detail(unsigned seed) {
+    Chance chance(seed);
+    BaseDetail detail;
+    detail.name = chance.words();
+    detail.note = chance.words();
+    detail.guard = {chance.between(30.0, 48.0), chance.given(0.1, 2.0),
+                    chance.coin() ? Occupancy::other : Occupancy::one_and_two_family};
+    detail.post = post(chance);
+    detail.plate = plate(chance);
+    if (chance.coin()) detail.weld = Weld{chance.between(0.1, 0.5), chance.id()};
+    if (chance.coin()) detail.anchors.push_back(group(chance, {"A", "C"}));
+    detail.anchors.push_back(group(chance, {}));
+    if (chance.coin()) detail.layers.decking = Decking{chance.id(), chance.between(0.5, 2.0), chance.words()};
+    for (int shim = chance.whole(0, 2); shim > 0; --shim)
+        detail.layers.shims.push_back({chance.id(), chance.between(0.1, 0.5)});
+    detail.framing = framing(chance);
+    detail.loads = loads(chance);
+    detail.basis = basis(chance);
+    return detail;
+}
+
+}  // namespace toehold::test

@@ -1,0 +1,95 @@
+#include "support.h"
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <catch2/catch.hpp>
+#include <cstdio>
+#include <fstream>
+#include <iterator>
+
+namespace toehold::test {
+
+std::filesystem::path good_file(const std::string& name) {
+    return std::filesystem::path(TOEHOLD_TEST_FOLDER) / "files" / "good" / name;
+}
+
+std::filesystem::path bad_file(const std::string& name) {
+    return std::filesystem::path(TOEHOLD_TEST_FOLDER) / "files" / "bad" / name;
+}
+
+std::vector<std::filesystem::path> good_details() {
+    std::vector<std::filesystem::path> result;
+    for (const auto& entry : std::filesystem::directory_iterator(good_file(""))) {
+        if (xml::document_kind(entry.path()) == xml::DocumentKind::detail) result.push_back(entry.path());
+    }
+    std::sort(result.begin(), result.end());
+    REQUIRE(result.size() >= 5);
+    return result;
+}
+
+std::string bytes_of(const std::filesystem::path& file) {
+    std::ifstream stream(file, std::ios::binary);
+    REQUIRE(stream.good());
+    return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+void put_bytes(const std::filesystem::path& file, std::string_view bytes) {
+    std::ofstream stream(file, std::ios::binary);
+    stream << bytes;
+    stream.close();
+    REQUIRE(stream.good());
+}
+
+std::string plain_detail() { return bytes_of(good_file("square-tube-lag-screws.xml")); }
+
+std::string changed(const std::string& text, const std::string& from, const std::string& to) {
+    const std::size_t at = text.find(from);
+    INFO("looking for " << from);
+    REQUIRE(at != std::string::npos);
+    REQUIRE(text.find(from, at + 1) == std::string::npos);
+    return text.substr(0, at) + to + text.substr(at + from.size());
+}
+
+bool tells(const model::Problems& problems, const std::string& words) {
+    return std::any_of(problems.begin(), problems.end(), [&](const model::Problem& problem) {
+        return model::sentence(problem).find(words) != std::string::npos;
+    });
+}
+
+std::string sentences(const model::Problems& problems) {
+    std::string result;
+    for (const model::Problem& problem : problems) result += model::sentence(problem) + "\n";
+    return result;
+}
+
+TemporaryFolder::TemporaryFolder() {
+    std::string pattern = (std::filesystem::temp_directory_path() / "toehold-test-XXXXXX").string();
+    REQUIRE(::mkdtemp(pattern.data()) != nullptr);
+    path_ = pattern;
+}
+
+TemporaryFolder::~TemporaryFolder() {
+    std::error_code ignored;
+    std::filesystem::remove_all(path_, ignored);
+}
+
+int run(const std::string& command, std::string* output) {
+    std::FILE* const pipe = ::popen((command + " 2>&1").c_str(), "r");
+    REQUIRE(pipe != nullptr);
+    std::array<char, 4096> buffer{};
+    std::string text;
+    for (std::size_t count = 1; count > 0;) {
+        count = std::fread(buffer.data(), 1, buffer.size(), pipe);
+        text.append(buffer.data(), count);
+    }
+    if (output != nullptr) *output = text;
+    const int status = ::pclose(pipe);
+    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+}
+
+bool has_program(const std::string& name) { return run("command -v " + name) == 0; }
+
+}  // namespace toehold::test

@@ -1,0 +1,47 @@
+#pragma once
+// What the tests of this room share: sample documents, changed at one place, and folders that vanish.
+#include "xml/detail_file.h"
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace toehold::test {
+
+/// A file of tests/files/good or tests/files/bad.
+[[nodiscard]] std::filesystem::path good_file(const std::string& name);
+[[nodiscard]] std::filesystem::path bad_file(const std::string& name);
+[[nodiscard]] std::vector<std::filesystem::path> good_details();
+
+[[nodiscard]] std::string bytes_of(const std::filesystem::path& file);
+void put_bytes(const std::filesystem::path& file, std::string_view bytes);
+
+/// The plainest good detail.
+[[nodiscard]] std::string plain_detail();
+/// `text` with its only `from` replaced; fails the test when there is none or more than one.
+[[nodiscard]] std::string changed(const std::string& text, const std::string& from, const std::string& to);
+
+/// Whether some problem's sentence holds the words.
+[[nodiscard]] bool tells(const model::Problems& problems, const std::string& words);
+/// All sentences, for INFO.
+[[nodiscard]] std::string sentences(const model::Problems& problems);
+
+/// A new empty folder, removed with everything in it.
+class TemporaryFolder {
+  public:
+    TemporaryFolder();
+    TemporaryFolder(const TemporaryFolder&) = delete;
+    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
+    ~TemporaryFolder();
+    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+
+  private:
+    std::filesystem::path path_;
+};
+
+/// Runs a program and returns its exit status; its output goes to `output` when given. The words must need no quoting.
+int run(const std::string& command, std::string* output = nullptr);
+[[nodiscard]] bool has_program(const std::string& name);
+
+}  // namespace toehold::test
