@@ -39,7 +39,7 @@ Combined combined(const CheckInput& input, const LateralJoint& joint, double pul
     Combined result;
     result.force_lb = std::hypot(force.tension_lb, force.shear_lb());
     result.slope_rad = std::atan2(force.tension_lb, force.shear_lb());
-    result.lateral_lb = lateral_value(input.resolved, joint, state).adjusted.value;
+    result.lateral_lb = lateral_value(input.resolved, joint, state).adjusted_lb;
     result.capacity_lb = resistance::screw_combined_lb(pull_out_lb, result.lateral_lb, result.slope_rad);
     return result;
 }

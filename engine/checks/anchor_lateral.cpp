@@ -28,12 +28,12 @@ void add_demand(CheckResult& result) {
 CheckResult published(const CheckInput& input, std::size_t index) {
     const LateralJoint joint = lateral_joint(input.resolved, index);
     const demand::Worst worst = demand::worst_state(input.demand, [&](const demand::State& state) {
-        return ratio(state.anchors.at(index).shear_lb(), lateral_value(input.resolved, joint, state).adjusted.value);
+        return ratio(state.anchors.at(index).shear_lb(), lateral_value(input.resolved, joint, state).adjusted_lb);
     });
     const demand::State& state = input.demand.states.at(worst.state);
     const LateralValue value = lateral_value(input.resolved, joint, state);
     CheckResult result = for_state(input, index, state);
-    result.capacity = value.adjusted.value;
+    result.capacity = value.adjusted_lb;
     result.steps = lateral_steps(input.resolved, joint, value);
     result.note = lateral_note(joint, value);
     add_demand(result);

@@ -74,6 +74,15 @@ double grain_angle_rad(const LateralJoint& joint, const demand::AnchorForce& for
     return along_lb + across_lb > 0.0 ? std::atan2(across_lb, along_lb) : right_angle_rad;
 }
 
+Adjusted adjust(const Resolved& resolved, const LateralJoint& joint, double reference_lb, double geometry_factor) {
+    LateralConditions conditions;
+    conditions.diameter_in = joint.nominal_diameter_in;
+    conditions.single_row_or_single_fastener = joint.single_row;
+    conditions.geometry_factor = geometry_factor;
+    conditions.group_factor = joint.group_factor;
+    return adjust_lateral(reference_lb, conditions, resolved.detail.basis);
+}
+
 const char* plate_clause(const Resolved& resolved) {
     return resolved.plate_metal.kind == catalog::MetalKind::aluminum ? "assumption: NDS App. I read for aluminum"
                                                                      : "NDS 2018 Appendix I";
@@ -97,6 +106,7 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.penetrates = penetrates(anchor, seated);
     joint.group_factor = row_factor(resolved, index);
     joint.single_row = single_row_along_grain(resolved, index);
+    joint.fixed_factor = adjust(resolved, joint, 1.0, 1.0).value;
     joint.dowel.diameter_in = anchor.root_diameter_in;
     joint.dowel.bending_yield_psi = anchor.bending_yield_psi;
     joint.dowel.main_bearing_in = seated.embedment_in - 0.5 * seated.tip_in_block_in;
@@ -120,12 +130,8 @@ LateralValue lateral_value(const Resolved& resolved, const LateralJoint& joint, 
     value.reduction = reduction.of(value.reference.mode);
     if (!joint.penetrates) value.reference.value_lb = 0.0;
 
-    LateralConditions conditions;
-    conditions.diameter_in = joint.nominal_diameter_in;
-    conditions.single_row_or_single_fastener = joint.single_row;
-    conditions.geometry_factor = geometry_factor(resolved, state, joint.anchor);
-    conditions.group_factor = joint.group_factor;
-    value.adjusted = adjust_lateral(value.reference.value_lb, conditions, resolved.detail.basis);
+    value.geometry_factor = geometry_factor(resolved, state, joint.anchor);
+    value.adjusted_lb = value.reference.value_lb * joint.fixed_factor * value.geometry_factor;
     return value;
 }
 
@@ -154,16 +160,17 @@ std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& jo
         {"Z", "reference lateral value, mode " + mode + " governs",
          joint.penetrates ? "least of the yield modes with the gap" : "0: penetration below the least",
          value.reference.value_lb, "lb", "NDS 2018 12.3.1; AWC TR12"}};
-    steps.insert(steps.end(), value.adjusted.steps.begin(), value.adjusted.steps.end());
+    const Adjusted adjusted = adjust(resolved, joint, value.reference.value_lb, value.geometry_factor);
+    steps.insert(steps.end(), adjusted.steps.begin(), adjusted.steps.end());
     steps.push_back(
-        {"Z'", "adjusted lateral value", "Z and every factor", value.adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+        {"Z'", "adjusted lateral value", "Z and every factor", value.adjusted_lb, "lb", "NDS 2018 Table 11.3.1"});
     return steps;
 }
 
 std::string lateral_note(const LateralJoint& joint, const LateralValue& value) {
     if (!joint.penetrates)
         return "The anchor does not reach the least penetration, so the standard gives it no lateral value.";
-    if (value.reference.value_lb > 0.0 && value.adjusted.value <= 0.0)
+    if (value.reference.value_lb > 0.0 && value.adjusted_lb <= 0.0)
         return "An end distance or a spacing is below the least permitted, so the standard gives no lateral value.";
     return joint.gap_note;
 }

@@ -29,6 +29,7 @@ struct LateralJoint {
     bool penetrates = true;  ///< reaches the least penetration of NDS 2018 12.1
     double group_factor = 1.0;
     bool single_row = true;
+    double fixed_factor = 1.0;  ///< every factor but CDelta, which alone turns with the push
 };
 
 /// Lag screw, wood screw or through-bolt that lands, D at most 1 in (`covered`). A reported fastener has no such joint.
@@ -42,7 +43,8 @@ struct LateralValue {
     double main_bearing_psi = 0.0;    ///< Fem
     double reduction = 0.0;           ///< Rd of the mode that governs
     resistance::ModeValue reference;  ///< Z; 0 where the anchor does not reach the least penetration
-    Adjusted adjusted;                ///< Z'
+    double geometry_factor = 1.0;     ///< CDelta
+    double adjusted_lb = 0.0;         ///< Z'
 };
 [[nodiscard]] LateralValue lateral_value(const catalog::Resolved& resolved, const LateralJoint& joint,
                                          const demand::State& state);

@@ -146,6 +146,22 @@ TEST_CASE("An aluminum plate bears with its welded strength", "[unit]") {
     CHECK_CLOSE(test::step_value(first(resolved, 0.0, 40.0), "F_es"), 30000.0, 1e-12, 0.0);  // 1.25 x 24000
 }
 
+TEST_CASE("A wood screw under 1/4 in feels neither the grain nor its row", "[closed-form]") {
+    // No. 14: D .242, root .196, Fyb 70,000; Fe 5550 (G .55); gap 1 in; mode IV of the general dowel equations:
+    //   q_m = 5550 x .196 = 1087.8, q_s = 87000 x .196 = 17052 lb/in; M = 70000 x .196^3 / 6 = 87.845 lb in
+    //   A = .5/17052 + .5/1087.8 = 4.88964e-4, B = 1, C = -175.689; P = (-1 + sqrt(1 + 4 A x 175.689)) / (2 A) = 162.74
+    //   Rd = 10 x .196 + .5 = 2.46: Z = 66.15; wet 0.7: 46.31 lb
+    catalog::Resolved resolved = test::example_resolved();
+    for (catalog::Anchor& anchor : resolved.anchors) {
+        anchor.kind = catalog::FastenerKind::wood_screw;
+        anchor.diameter_in = 0.242;
+        anchor.root_diameter_in = 0.196;
+        anchor.bending_yield_psi = 70000.0;
+    }
+    CHECK_CLOSE(first(resolved, 0.0, 40.0).capacity, 46.31, 5e-4, 0.0);
+    CHECK_CLOSE(first(resolved, 40.0, 0.0).capacity, 46.31, 5e-4, 0.0);
+}
+
 TEST_CASE("A fastener thicker than 1 in has no lateral equations", "[bad-input]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.anchors.front().diameter_in = 1.25;
