@@ -13,7 +13,7 @@ enum class LeverArm {
 };
 
 struct HandTension {
-    double lever_arm_in = 0.0;  ///< of the heel row, its mean, so that the row's tensions add up to the moment
+    double lever_arm_in = 0.0;       ///< of the heel row, its mean, so that the row's tensions add up to the moment
     std::vector<double> tension_lb;  ///< for every anchor; 0 off the heel row
     int heel_anchors = 0;
 };

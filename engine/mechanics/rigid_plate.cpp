@@ -12,9 +12,10 @@ namespace {
 
 /// Largest residual of a solution that may be called one.
 constexpr double largest_residual = 1e-9;
-/// A load at the very rim of what can be balanced sends the plate off along a motion that is resisted by less than
-/// this part of the load: contact has shrunk to a line.
-constexpr double rim = 1e-3;
+/// At the very rim of what can be balanced, contact shrinks towards a line or a point that no computation in doubles
+/// can place. A minimum that misses the residuals and whose motion is resisted by less than this part of itself lies
+/// there, and is called what it is in practice: no equilibrium.
+constexpr double rim = 0.05;
 
 void set_lift(RigidPlateSolution& solution, const Plane& lift) {
     solution.lift_in = lift.at_origin;

@@ -27,16 +27,16 @@ struct BedPatch {
 
 /// Acting on the plate at the origin of x, y.
 struct PlateLoad {
-    double fz_lb = 0.0;      ///< up positive
-    double mx_lb_in = 0.0;   ///< about +x, right-hand rule: positive lifts +y
-    double my_lb_in = 0.0;   ///< about +y, right-hand rule: positive lifts -x
+    double fz_lb = 0.0;     ///< up positive
+    double mx_lb_in = 0.0;  ///< about +x, right-hand rule: positive lifts +y
+    double my_lb_in = 0.0;  ///< about +y, right-hand rule: positive lifts -x
 };
 
 struct PatchForce {
-    double force_lb = 0.0;   ///< total bearing, >= 0, acting up on the plate
-    Point at;                ///< its centroid; the patch's own centroid when there is no force
-    double peak_psi = 0.0;   ///< >= 0
-    Point peak_at;           ///< the patch's own centroid when there is no force
+    double force_lb = 0.0;  ///< total bearing, >= 0, acting up on the plate
+    Point at;               ///< its centroid; the patch's own centroid when there is no force
+    double peak_psi = 0.0;  ///< >= 0
+    Point peak_at;          ///< the patch's own centroid when there is no force
     double contact_area_in2 = 0.0;
 };
 
@@ -51,9 +51,9 @@ struct Residuals {
 
 enum class SolveStatus {
     solved,
-    no_equilibrium,  ///< nothing can balance this load: the plate turns over or lifts off; the forces are left empty
-                     ///< (or, where contact shrinks to a line at the very rim of balance, not to be used)
-    not_converged,   ///< not to be used
+    no_equilibrium,  ///< nothing can balance this load (the plate turns over or lifts off; forces are left empty), or
+                     ///< only a contact shrunk to nearly a line or a point could (forces not to be used)
+    not_converged,   ///< a fault of the solver: not to be used
 };
 
 struct RigidPlateSolution {
@@ -68,8 +68,8 @@ struct RigidPlateSolution {
 /// One load; a solve may start from another solution (a neighbouring direction's, of any size), which only saves steps.
 /// `solved` means that every residual is at most 1e-9. A zero load is solved by zero lift. Where the supports leave a
 /// motion free that the load does not drive (a plate on a row of anchors, pulled straight up), the forces are still
-/// unique and the returned lift is one of many. A patch without area carries nothing. Throws std::invalid_argument for a
-/// number that is not finite, a stiffness that is not positive or an outline that runs clockwise.
+/// unique and the returned lift is one of many. A patch without area carries nothing. Throws std::invalid_argument for
+/// a number that is not finite, a stiffness that is not positive or an outline that runs clockwise.
 [[nodiscard]] RigidPlateSolution solve_rigid_plate(std::span<const AnchorSpring> anchors, std::span<const BedPatch> bed,
                                                    const PlateLoad& load, const RigidPlateSolution* start = nullptr);
 
