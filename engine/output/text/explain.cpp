@@ -28,7 +28,7 @@ Row row(const checks::Step& step, System system) {
     const Figure other = in_system(step.value, step.unit, system);
     std::string meaning = step.meaning;
     if (other.unit != step.unit) meaning += " (" + number_text(other.value) + " " + other.unit + ")";
-    return {{step.symbol, "= " + step.formula, "= " + number_text(step.value), step.unit,
+    return {{step.symbol, step.formula.empty() ? "" : "= " + step.formula, "= " + number_text(step.value), step.unit,
              step.clause.empty() ? "" : "[" + step.clause + "]", meaning},
             {}};
 }

@@ -1,0 +1,53 @@
+#include "cli/console.h"
+
+#include "output/text/columns.h"
+#include "xml/text_file.h"
+
+#include <array>
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+
+namespace toehold::cli {
+namespace {
+
+[[noreturn]] void fail(int error) {
+    throw OutputError("the output could not be written: " + std::string(std::strerror(error)));
+}
+
+}  // namespace
+
+void print(std::string_view text) {
+    if (text.empty()) return;
+    errno = 0;
+    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size()) fail(errno);
+}
+
+void finish_printing() {
+    errno = 0;
+    if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0) fail(errno);
+}
+
+void complain(std::string_view sentence) {
+    // Nothing is left to tell, and nobody to tell it to, when standard error fails.
+    std::fprintf(stderr, "toehold: %s\n", output::showable(sentence).c_str());
+}
+
+ExitStatus complain(const model::Problems& problems) {
+    for (const model::Problem& problem : problems) complain(model::sentence(problem));
+    return problems.empty() ? ExitStatus::adequate : ExitStatus::unusable_input;
+}
+
+std::optional<std::string> read_standard_input() {
+    std::string text;
+    std::array<char, 65536> piece{};
+    while (text.size() <= xml::max_document_bytes) {
+        const std::size_t size = std::fread(piece.data(), 1, piece.size(), stdin);
+        text.append(piece.data(), size);
+        if (size < piece.size()) break;
+    }
+    if (std::ferror(stdin) != 0) return std::nullopt;
+    return text;
+}
+
+}  // namespace toehold::cli

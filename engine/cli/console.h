@@ -1,0 +1,31 @@
+#pragma once
+// Standard input, output and error, with nothing lost in silence.
+#include "cli/exit_status.h"
+#include "model/problem.h"
+
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+
+namespace toehold::cli {
+
+/// Standard output refused what was written: a full disk, a closed pipe.
+struct OutputError : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+/// Throws OutputError.
+void print(std::string_view text);
+/// Sends on what is still held back. Throws OutputError.
+void finish_printing();
+
+/// One line on standard error, `toehold: ` before it; control characters made harmless.
+void complain(std::string_view sentence);
+/// Each problem on its own line; the status for an input with these problems.
+ExitStatus complain(const model::Problems& problems);
+
+/// Everything from standard input, or enough of it to be refused as too large; absent when reading fails.
+[[nodiscard]] std::optional<std::string> read_standard_input();
+
+}  // namespace toehold::cli

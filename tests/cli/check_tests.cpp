@@ -1,0 +1,155 @@
+// Reviews of the demo details and of files that cannot be used, through the program.
+#include "process.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cctype>
+#include <cstdio>
+#include <filesystem>
+#include <map>
+#include <sstream>
+
+using toehold::test::file_text;
+using toehold::test::Ran;
+using toehold::test::run_toehold;
+using toehold::test::TemporaryFile;
+using Json = nlohmann::json;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const std::string demo = std::string(TOEHOLD_DATA_FOLDER) + "/demo/";
+const std::string plates_file = demo + "heron-landing-plates.xml";
+
+std::vector<std::string> demo_details() {
+    std::vector<std::string> all;
+    for (const auto& entry : fs::directory_iterator(demo)) {
+        const bool detail = file_text(entry.path().string()).find("<base-detail") != std::string::npos;
+        if (detail) all.push_back(entry.path().string());
+    }
+    std::sort(all.begin(), all.end());
+    return all;
+}
+
+bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+std::string one_detail() { return demo + "heron-landing-decking-only.xml"; }
+
+}  // namespace
+
+TEST_CASE("each demo detail is reviewed, and its status is that of its verdict", "[process]") {
+    const std::map<std::string, int> statuses = {{"adequate", 0}, {"inadequate", 1}, {"incomplete", 1}};
+    REQUIRE_FALSE(demo_details().empty());
+    for (const std::string& file : demo_details()) {
+        INFO(file);
+        const Ran json = run_toehold({"check", "--json", file});
+        CHECK(json.err.empty());
+        REQUIRE((json.status == 0 || json.status == 1));
+        const Json review = Json::parse(json.out);
+        CHECK(review["schema"] == "toehold.review/1");
+        CHECK(statuses.at(review["verdict"].get<std::string>()) == json.status);
+        const Ran text = run_toehold({"check", file});
+        CHECK(text.status == json.status);
+        std::string first_word = review["verdict"];
+        for (char& letter : first_word) letter = static_cast<char>(std::toupper(static_cast<unsigned char>(letter)));
+        CHECK(text.out.rfind(first_word + ": ", 0) == 0);
+    }
+}
+
+TEST_CASE("the review carries the SHA-256 that sha256sum prints", "[process][published]") {
+    const Json review = Json::parse(run_toehold({"check", "--json", one_detail()}).out);
+    FILE* pipe = popen(("sha256sum '" + one_detail() + "'").c_str(), "r");
+    REQUIRE(pipe != nullptr);
+    char digest[65] = {};
+    CHECK(std::fread(digest, 1, 64, pipe) == 64);
+    pclose(pipe);
+    CHECK(review["input_sha256"] == digest);
+}
+
+TEST_CASE("several details give each text in turn, or one array, and the worst status", "[process]") {
+    const Ran text = run_toehold({"check", one_detail(), one_detail()});
+    const auto first = text.out.find("screwed to the boards only");
+    CHECK(text.out.find("screwed to the boards only", first + 1) != std::string::npos);
+    CHECK(says(text.out, std::string(100, '=')));
+    const Json both = Json::parse(run_toehold({"check", "--json", one_detail(), one_detail()}).out);
+    CHECK(both.size() == 2);
+    const Ran mixed = run_toehold({"check", "--json", "/nonexistent.xml", one_detail()});
+    CHECK(mixed.status == 2);
+    CHECK(says(mixed.err, "/nonexistent.xml"));
+    CHECK(Json::parse(mixed.out).size() == 1);
+    CHECK(Json::parse(run_toehold({"check", "--json", "/nonexistent.xml", "/nonexistent.xml"}).out).empty());
+}
+
+TEST_CASE("SI, every row and the steps of a check are shown on request", "[process]") {
+    CHECK(says(run_toehold({"check", "--si", one_detail()}).out, "Forces in N, places in mm"));
+    const std::string short_text = run_toehold({"check", one_detail()}).out;
+    const std::string long_text = run_toehold({"check", "--all", one_detail()}).out;
+    CHECK(long_text.size() > short_text.size());
+    CHECK(says(short_text, "(worst of "));
+    CHECK_FALSE(says(long_text, "(worst of "));
+    const Ran explained = run_toehold({"check", one_detail(), "--explain", "post-bending"});
+    CHECK(explained.status == 1);
+    CHECK(says(explained.out, "[post-bending]"));
+    CHECK(says(explained.out, "result:"));
+    const Ran all = run_toehold({"check", one_detail(), "--explain", "all"});
+    CHECK(says(all.out, explained.out));
+}
+
+TEST_CASE("a detail is read from standard input, its plates beside the reader", "[process]") {
+    const std::string text = file_text(one_detail());
+    const Ran ran = run_toehold({"check", "-"}, {text, "", false, {}});
+    INFO(ran.err);
+    const bool needs_plates = says(text, "<plate-from");
+    CHECK(ran.status == (needs_plates ? 2 : 1));
+    if (needs_plates) CHECK(says(ran.err, "standard input:"));
+    const Ran empty = run_toehold({"check", "-"}, {"", "", false, {}});
+    CHECK(empty.status == 2);
+    CHECK(says(empty.err, "standard input"));
+    CHECK(run_toehold({"check", "-"}, {std::string(5'000'000, ' '), "", false, {}}).status == 2);
+}
+
+TEST_CASE("a file that cannot be used gives its problems, one a line with its place, and status 2",
+          "[process][bad-input]") {
+    struct Row {
+        const char* text;
+        const char* said;
+    };
+    const Row rows[] = {
+        {"", "detail.xml"},
+        {"not xml at all", "detail.xml"},
+        {"<base-detail", "detail.xml"},
+        {"<!DOCTYPE x []><base-detail/>", "detail.xml"},
+        {"<other/>", "other"},
+        {"<base-detail xmlns=\"urn:toehold:base-detail:1\" name=\"x\"><bogus/></base-detail>", "bogus"},
+        {"<base-detail xmlns=\"urn:toehold:base-detail:1\" name=\"x\">\n<guard height=\"42\"/></base-detail>", ":2: "},
+    };
+    for (const Row& row : rows) {
+        const TemporaryFile file("detail.xml", row.text);
+        for (const char* command : {"check", "validate"}) {
+            const Ran ran = run_toehold({command, file.path()});
+            INFO(row.text << "\n" << ran.err);
+            CHECK(ran.status == 2);
+            CHECK(ran.out.empty());
+            CHECK(says(ran.err, row.said));
+            std::istringstream lines(ran.err);
+            for (std::string line; std::getline(lines, line);) CHECK(line.rfind("toehold: ", 0) == 0);
+        }
+    }
+    CHECK(run_toehold({"check", "/"}).status == 2);
+    CHECK(run_toehold({"check", "/dev/null"}).status == 2);
+    CHECK(run_toehold({"check", plates_file}).status == 2);
+}
+
+TEST_CASE("a sound detail, plate document, catalog and data folder are said to be sound", "[process]") {
+    const std::string data = TOEHOLD_DATA_FOLDER;
+    const Ran ran = run_toehold({"validate", one_detail(), plates_file, data + "/catalog/species.xml", data});
+    INFO(ran.err);
+    CHECK(ran.status == 0);
+    for (const char* part : {"sound base detail", "sound plate document", "sound catalog", "sound data folder"}) {
+        CHECK(says(ran.out, part));
+    }
+    CHECK(says(ran.out, "  SHA-256 "));
+}

@@ -1,0 +1,101 @@
+// What the program answers to a command line, right or wrong.
+#include "process.h"
+
+#include <catch2/catch.hpp>
+
+using toehold::test::Ran;
+using toehold::test::run_toehold;
+
+namespace {
+
+bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+void check_refused(const std::vector<std::string>& arguments, const std::string& part) {
+    const Ran ran = run_toehold(arguments);
+    INFO(ran.err);
+    CHECK(ran.status == 2);
+    CHECK(ran.out.empty());
+    CHECK(says(ran.err, part));
+    CHECK(ran.err.rfind("toehold: ", 0) == 0);
+    CHECK(ran.err.find('\n') == ran.err.size() - 1);
+}
+
+}  // namespace
+
+TEST_CASE("help names the commands, examples and exit statuses", "[process]") {
+    const Ran ran = run_toehold({"--help"});
+    CHECK(ran.status == 0);
+    CHECK(ran.err.empty());
+    for (const char* part : {"check", "validate", "list", "Examples:", "Exit status:"}) CHECK(says(ran.out, part));
+    const Ran own = run_toehold({"check", "--help"});
+    CHECK(own.status == 0);
+    for (const char* part : {"--json", "--explain", "--si", "--all", "--data"}) CHECK(says(own.out, part));
+}
+
+TEST_CASE("the version is one line", "[process]") {
+    const Ran ran = run_toehold({"--version"});
+    CHECK(ran.status == 0);
+    CHECK(ran.out == "toehold " TOEHOLD_VERSION "\n");
+}
+
+TEST_CASE("a command line that cannot be understood gives one sentence and status 2", "[process][bad-input]") {
+    check_refused({}, "subcommand is required");
+    check_refused({"chek", "a.xml"}, "\"chek\" is not a command; there are: check, validate, list");
+    check_refused({"check"}, "FILE is required");
+    check_refused({"check", "--bogus", "a.xml"}, "--bogus");
+    check_refused({"check", "--json", "--explain", "weld", "a.xml"}, "excludes");
+    check_refused({"check", "--explain"}, "--explain");
+    check_refused({"check", "--explain", "no-such-check", "a.xml"}, "there is no check \"no-such-check\"");
+    check_refused({"list"}, "WHAT is required");
+    check_refused({"list", "brands"}, "there is no list \"brands\"");
+    check_refused({"", "a.xml"}, "\"\" is not a command");
+}
+
+TEST_CASE("a data folder that cannot be used gives status 2", "[process][bad-input]") {
+    check_refused({"list", "species", "--data", "/nonexistent"}, "is no data folder");
+    const Ran ran = run_toehold({"list", "species"}, {"", "", false, {"TOEHOLD_DATA=/nonexistent"}});
+    CHECK(ran.status == 2);
+    CHECK(says(ran.err, "\"/nonexistent\" is no data folder"));
+    CHECK(
+        run_toehold({"list", "species", "--data", TOEHOLD_DATA_FOLDER}, {"", "", false, {"TOEHOLD_DATA=/nonexistent"}})
+            .status == 0);
+}
+
+TEST_CASE("every list has rows and fits the page", "[process]") {
+    for (const char* name :
+         {"checks", "findings", "fasteners", "species", "grades", "metals", "decking", "washers", "plates"}) {
+        const Ran ran = run_toehold({"list", name});
+        INFO(name);
+        CHECK(ran.status == 0);
+        CHECK(ran.err.empty());
+        std::size_t lines = 0;
+        std::size_t begin = 0;
+        for (auto end = ran.out.find('\n'); end != std::string::npos; end = ran.out.find('\n', begin)) {
+            CHECK(end - begin <= 100);
+            begin = end + 1;
+            ++lines;
+        }
+        CHECK(lines > 2);
+    }
+}
+
+TEST_CASE("output that cannot be written is said, with status 3", "[process][bad-input]") {
+    const Ran full = run_toehold({"list", "grades"}, {"", "/dev/full", false, {}});
+    CHECK(full.status == 3);
+    CHECK(says(full.err, "the output could not be written: No space left on device"));
+    const Ran closed = run_toehold({"list", "grades"}, {"", "", true, {}});
+    CHECK(closed.status == 3);
+    CHECK(says(closed.err, "the output could not be written: Broken pipe"));
+    CHECK(run_toehold({"--help"}, {"", "/dev/full", false, {}}).status == 3);
+}
+
+TEST_CASE("the manual page names every command and option", "[process]") {
+    const std::string page = toehold::test::file_text(TOEHOLD_MANUAL);
+    const std::string help = run_toehold({"check", "--help"}).out + run_toehold({"list", "--help"}).out;
+    for (const char* command : {"check", "validate", "list"}) CHECK(says(page, std::string(".B ") + command));
+    for (auto at = help.find("  --"); at != std::string::npos; at = help.find("  --", at + 1)) {
+        std::string option = help.substr(at + 4, help.find_first_of(" ,\n", at + 4) - at - 4);
+        INFO(option);
+        CHECK(says(page, "\\-\\-" + option));
+    }
+}

@@ -1,0 +1,38 @@
+#pragma once
+// Running the program as a user does, and keeping what it says.
+#include <string>
+#include <vector>
+
+namespace toehold::test {
+
+struct Ran {
+    int status = -1;  ///< exit status; -1 when a signal ended it
+    std::string out, err;
+};
+
+struct Surroundings {
+    std::string input;                     ///< on standard input
+    std::string output_file;               ///< standard output goes there instead of `Ran::out`
+    bool close_output = false;             ///< standard output is a pipe nobody reads
+    std::vector<std::string> environment;  ///< `NAME=value`, added to the caller's
+};
+
+/// Runs the program built beside these tests.
+[[nodiscard]] Ran run_toehold(const std::vector<std::string>& arguments, const Surroundings& surroundings = {});
+
+/// A file in the system's folder for temporary files, gone at the end of the scope.
+class TemporaryFile {
+  public:
+    TemporaryFile(const std::string& name, const std::string& text);
+    ~TemporaryFile();
+    TemporaryFile(const TemporaryFile&) = delete;
+    TemporaryFile& operator=(const TemporaryFile&) = delete;
+    [[nodiscard]] const std::string& path() const { return path_; }
+
+  private:
+    std::string folder_, path_;
+};
+
+[[nodiscard]] std::string file_text(const std::string& path);
+
+}  // namespace toehold::test
