@@ -63,7 +63,7 @@ Adjusted adjust_plainly(double reference_psi, MemberProperty property, const mod
 
 /// `star_psi` is Fb*: everything but Cfu and CL, 3.3.3.8.
 Step stability(double star_psi, const LumberShape& shape, const model::Basis& basis) {
-    const Step none{"C_L", "beam stability factor", "held, or no deeper than broad", 1.0, "", "NDS 2018 3.3.3"};
+    Step none{"C_L", "beam stability factor", "held, or no deeper than broad", 1.0, "", "NDS 2018 3.3.3"};
     if (shape.unsupported_length_in <= 0.0 || shape.depth_in <= shape.breadth_in) return none;
     constexpr double largest_slenderness = 50.0;
     const double length_in = resistance::effective_length_in(shape.unsupported_length_in, shape.depth_in);

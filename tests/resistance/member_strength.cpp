@@ -14,6 +14,14 @@ TEST_CASE("stresses of a rectangular section are the textbook's", "[closed-form]
     CHECK_CLOSE(shear_stress_psi(-1000.0, 3.5, 5.5), 77.922, 0.0, 0.001);
 }
 
+TEST_CASE("shear at fasteners is the whole section's where they reach right through, less with the cube otherwise",
+          "[closed-form]") {
+    CHECK_CLOSE(shear_at_fasteners_lb(135.8, 3.5, 5.5, 5.5), 135.8 * 19.25 / 1.5, 1e-12, 0.0);
+    CHECK_CLOSE(shear_at_fasteners_lb(135.8, 3.5, 5.5, 2.75), 135.8 * 19.25 / 1.5 / 8.0, 1e-12, 0.0);
+    CHECK(shear_at_fasteners_lb(135.8, 3.5, 5.5, 0.0) == 0.0);
+    CHECK(shear_at_fasteners_lb(135.8, 3.5, 5.5, 9.0) == shear_at_fasteners_lb(135.8, 3.5, 5.5, 5.5));
+}
+
 TEST_CASE("the torsion coefficient meets the classical table", "[published]") {
     // Timoshenko and Goodier, Theory of Elasticity, art. 109: k1-type coefficients of the largest stress (from memory;
     // the square's 0.208 and the thin strip's 1/3 are beyond doubt).

@@ -29,6 +29,13 @@ double shear_stress_psi(double shear_lb, double breadth_in, double depth_in) {
     return 1.5 * std::abs(shear_lb) / (breadth_in * depth_in);
 }
 
+double shear_at_fasteners_lb(double shear_psi, double breadth_in, double depth_in, double reached_in) {
+    require_section(breadth_in, depth_in);
+    const double reached = std::clamp(reached_in, 0.0, depth_in);
+    const double part = reached / depth_in;
+    return 2.0 / 3.0 * shear_psi * breadth_in * reached * part * part;
+}
+
 double torsion_coefficient(double sides) {
     if (!(sides >= 1.0)) throw std::invalid_argument("the longer side over the shorter is at least 1");
     constexpr double pi = std::numbers::pi;

@@ -12,6 +12,11 @@ namespace toehold::resistance {
 /// fv, NDS 2018 Eq. 3.4-2: 3 V/(2 b d).
 [[nodiscard]] double shear_stress_psi(double shear_lb, double breadth_in, double depth_in);
 
+/// Vr', lb, of a member held or loaded by fasteners less than five depths from its end, NDS 2018 Eq. 3.4-6 (from
+/// memory, to be confirmed): 2/3 Fv' b de (de/d)^2. `reached_in` is de: from the edge the fasteners pull on to the
+/// farthest of them, 0 to d. Beyond it nothing but tension across the grain holds the wood.
+[[nodiscard]] double shear_at_fasteners_lb(double shear_psi, double breadth_in, double depth_in, double reached_in);
+
 /// k in tau = T/(k a b^2), the largest stress of a rectangular bar in torsion, a the longer side and b the shorter; at
 /// the middle of the longer side. Saint-Venant's series (Timoshenko and Goodier, Theory of Elasticity, art. 109):
 /// 0.208 for a square, 1/3 for a thin strip. `sides` = a/b >= 1.
