@@ -25,6 +25,7 @@ namespace toehold::catalog {
 template <class Row>
 [[nodiscard]] std::vector<std::string> ids_of(const std::vector<Row>& rows) {
     std::vector<std::string> ids;
+    ids.reserve(rows.size());
     for (const Row& row : rows) ids.push_back(row.id);
     return ids;
 }

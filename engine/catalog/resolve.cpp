@@ -25,9 +25,9 @@ void resolve_post(const Work& work, const Tube& tube) {
 }
 
 void resolve_post(const Work& work, const model::WoodPost& post) {
-    work.metal(work.resolved.post_metal, post.shoe.metal, "post/wood/shoe");
+    work.metal(work.resolved.post_metal, post.shoe.metal, "post/shoe");
     const WoodMember member{post.species, post.grade, post.width_in, post.depth_in};
-    const std::optional<BlockMaterial> wood = resolve_wood(member, work.catalog, "post/wood", work.problems);
+    const std::optional<BlockMaterial> wood = resolve_wood(member, work.catalog, "post", work.problems);
     if (!wood) return;
     work.resolved.post_species = wood->species;
     work.resolved.post_grade = wood->grade;

@@ -18,7 +18,8 @@ double width_in(const model::Hole& hole) {
 
 /// A plate from another file has no elements of its own in the detail.
 std::string path(const model::BaseDetail& detail, const model::Hole& hole) {
-    return detail.plate_reference ? "plate-from" : "plate/hole[" + hole.id + "]";
+    if (detail.plate_reference) return "plate-from";
+    return fmt::format("plate/{}[{}]", std::holds_alternative<model::Slot>(hole.shape) ? "slot" : "hole", hole.id);
 }
 
 /// What keeps the anchor from passing through the hole: its washer, else its head; 0 when the width is not known.

@@ -47,6 +47,7 @@ model::Problem no_grade(const Catalog& catalog, const WoodMember& member, double
         return problem;
     }
     std::vector<std::string> ids;
+    ids.reserve(grades.size());
     for (const LumberGrade* row : grades) ids.push_back(row->id);
     if (std::find(ids.begin(), ids.end(), member.grade) == ids.end()) {
         return unknown_id(member.grade, ids, fmt::format("grade of {}", member.species), {});

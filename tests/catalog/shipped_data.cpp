@@ -6,12 +6,12 @@
 #include "support/compare.h"
 #include "xml/catalog_file.h"
 
+#include <unistd.h>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
 using namespace toehold;
-using test::row;
 using test::shipped_catalog;
 
 namespace {
@@ -87,7 +87,8 @@ TEST_CASE("The schema accepts every shipped catalog", "[catalog][process]") {
 }
 
 TEST_CASE("The schema refuses a row without unit, source or known evidence", "[catalog][process][bad-input]") {
-    const std::filesystem::path file = std::filesystem::temp_directory_path() / "toehold-schema-test.xml";
+    const std::filesystem::path file =
+        std::filesystem::temp_directory_path() / ("toehold-schema-test-" + std::to_string(::getpid()) + ".xml");
     const auto status = [&](const std::string& washer) {
         std::ofstream(file) << "<catalog xmlns='urn:toehold:catalog:1'><washer " << washer << "/></catalog>";
         return validate("catalog.xsd", file);

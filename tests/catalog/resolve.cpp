@@ -1,0 +1,218 @@
+// Looking up everything else a detail names, and what is said when an id is not known.
+#include "catalog/resolve.h"
+#include "catalog/sample_detail.h"
+#include "catalog/shipped.h"
+
+#include <catch2/catch.hpp>
+
+using namespace toehold;
+using test::sample_detail;
+using test::shipped_catalog;
+
+namespace {
+
+model::Problems problems_of(const model::BaseDetail& detail) {
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    CHECK(resolution.resolved.has_value() == resolution.problems.empty());
+    return resolution.problems;
+}
+
+model::Problem only_problem(const model::BaseDetail& detail) {
+    const model::Problems problems = problems_of(detail);
+    for (const model::Problem& problem : problems) UNSCOPED_INFO(model::sentence(problem));
+    REQUIRE(problems.size() == 1);
+    return problems.front();
+}
+
+bool lists(const model::Problem& problem, const std::string& id) {
+    return (", " + problem.accepted + ", ").find(", " + id + ", ") != std::string::npos;
+}
+
+model::WoodPost wood_post(double side_in) {
+    model::WoodPost post;
+    post.width_in = side_in;
+    post.depth_in = side_in;
+    post.species = "southern-pine";
+    post.grade = "no-2";
+    post.shoe.metal = "steel-a36";
+    return post;
+}
+
+}  // namespace
+
+TEST_CASE("A sound detail is resolved whole", "[catalog][unit]") {
+    const catalog::Resolution resolution = catalog::resolve(sample_detail(), shipped_catalog());
+    REQUIRE(resolution.resolved);
+    const catalog::Resolved& resolved = *resolution.resolved;
+    CHECK(resolved.detail == sample_detail());
+    CHECK(resolved.plate_metal.id == "steel-a36");
+    CHECK(resolved.post_metal.id == "steel-a500-b");
+    CHECK_FALSE(resolved.post_species);
+    REQUIRE(resolved.filler);
+    CHECK(resolved.filler->strength_psi == 70000.0);
+    REQUIRE(resolved.decking);
+    CHECK(resolved.decking->species == "southern-pine");
+    REQUIRE(resolved.blocks.size() == 2);
+    CHECK(resolved.blocks[1].grade.bending_psi == 1000.0);
+    REQUIRE(resolved.joists);
+    CHECK(resolved.joists->grade.bending_psi == 800.0);
+}
+
+TEST_CASE("What a detail leaves out stays out", "[catalog][unit]") {
+    model::BaseDetail detail = sample_detail();
+    detail.weld.reset();
+    detail.layers = {};
+    detail.framing = {};
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(resolution.resolved);
+    CHECK_FALSE(resolution.resolved->filler);
+    CHECK_FALSE(resolution.resolved->decking);
+    CHECK_FALSE(resolution.resolved->joists);
+    CHECK(resolution.resolved->blocks.empty());
+    CHECK_FALSE(resolution.resolved->anchors.at(0).seat);
+}
+
+TEST_CASE("A wood post brings species, grade and its shoe's metal", "[catalog][unit]") {
+    model::BaseDetail detail = sample_detail();
+    detail.post = wood_post(3.5);
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(resolution.resolved);
+    CHECK(resolution.resolved->post_metal.id == "steel-a36");
+    REQUIRE(resolution.resolved->post_species);
+    CHECK(resolution.resolved->post_species->specific_gravity == 0.55);
+    REQUIRE(resolution.resolved->post_grade);
+    CHECK(resolution.resolved->post_grade->bending_psi == 1100.0);
+}
+
+TEST_CASE("An unknown lag screw is named once for its group, with the sizes that come nearest",
+          "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.anchors.front().fastener = model::LagScrew{"lag-38", 6.0, {}};
+    const model::Problem problem = only_problem(detail);
+    CHECK(problem.element == "anchors[1]/lag-screw");
+    CHECK(problem.found == "lag-38");
+    CHECK(problem.accepted.starts_with("lag-3/8, "));
+    CHECK(problem.message == "no lag screw in the catalogs has this id");
+}
+
+TEST_CASE("Every unknown id is said with the element that names it", "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.plate.metal = "a36";
+    detail.post = model::RoundTube{2.0, 0.125, "steel-a500"};
+    detail.weld->filler = "e71";
+    detail.layers.decking->material = "wood-southernpine";
+    detail.layers.shims = {{"shim-stainless", 0.1}, {"shim-oak", 0.1}};
+    detail.framing.blocks[1].species = "southern-yellow-pine";
+    detail.framing.joists->grade = "no-3";
+    detail.anchors = {{{"A"}, model::ThroughBolt{"bolt-3/8in", "a308", model::Washer{"washer-3/8"}}, {}, ""},
+                      {{"B"}, model::WoodScrew{"wood-screw-11", 3.0, {}}, model::Washer{"uss"}, ""},
+                      {{"C"}, model::ThroughBolt{"bolt-3/8", "a307", model::BackingPlate{2, 2, 0.25, "tin"}}, {}, ""}};
+    const std::pair<const char*, const char*> expected[] = {{"plate", "steel-a36"},
+                                                            {"post", "steel-a500-b"},
+                                                            {"weld", "e70"},
+                                                            {"anchors[1]/through-bolt/washer-below", "washer-wide-3/8"},
+                                                            {"anchors[1]/through-bolt", "bolt-3/8"},
+                                                            {"anchors[1]/through-bolt", "a307"},
+                                                            {"anchors[2]/wood-screw", "wood-screw-10"},
+                                                            {"anchors[2]/washer", ""},
+                                                            {"anchors[3]/through-bolt/backing-plate", ""},
+                                                            {"layers/decking", "wood-southern-pine"},
+                                                            {"layers/shim[2]", ""},
+                                                            {"framing/block[B2]", "southern-pine"},
+                                                            {"framing/joists", "no-2"}};
+    const model::Problems problems = problems_of(detail);
+    REQUIRE(problems.size() == std::size(expected));
+    for (std::size_t index = 0; index < problems.size(); ++index) {
+        INFO(model::sentence(problems[index]));
+        CHECK(problems[index].element == expected[index].first);
+        CHECK_FALSE(problems[index].found.empty());
+        CHECK_FALSE(problems[index].accepted.empty());
+        if (*expected[index].second != '\0') CHECK(lists(problems[index], expected[index].second));
+    }
+}
+
+TEST_CASE("A plate from another file is named by its reference", "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.plate_reference = model::PlateReference{"plates.xml", "P1", "", ""};
+    detail.plate.metal = "a36";
+    CHECK(only_problem(detail).element == "plate-from");
+}
+
+TEST_CASE("A species without design values names those that have them", "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.framing.blocks[0].species = "red-oak";
+    const model::Problem problem = only_problem(detail);
+    CHECK(problem.element == "framing/block[B1]");
+    CHECK(problem.found == "red-oak");
+    CHECK(lists(problem, "southern-pine"));
+    CHECK(lists(problem, "hem-fir"));
+    CHECK_FALSE(lists(problem, "red-oak"));
+}
+
+TEST_CASE("A depth no size class holds names the depths that are listed", "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.framing.joists->depth_in = 13.25;
+    const model::Problem problem = only_problem(detail);
+    CHECK(problem.element == "framing/joists");
+    CHECK(problem.found == "13 1/4 in");
+    CHECK(problem.accepted.find("over 1 in to 4 in, over 4 in to 6 in") != std::string::npos);
+    CHECK(problem.accepted.find("over 10 in to 12 in") != std::string::npos);
+}
+
+TEST_CASE("A member lying flat is graded by its wider face", "[catalog][unit]") {
+    model::BaseDetail detail = sample_detail();
+    detail.framing.blocks[0].width_in = 9.25;
+    detail.framing.blocks[0].depth_in = 1.5;
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(resolution.resolved);
+    CHECK(resolution.resolved->blocks[0].grade.bending_psi == 800.0);
+}
+
+TEST_CASE("A timber does not get the values of dimension lumber", "[catalog][bad-input]") {
+    // NDS Supplement Tables 4A and 4B end at 4 in nominal thickness; timbers are in Table 4D, with lower values.
+    model::BaseDetail detail = sample_detail();
+    detail.post = wood_post(5.5);
+    const model::Problem problem = only_problem(detail);
+    CHECK(problem.element == "post");
+    CHECK(problem.found == "5 1/2 in");
+    CHECK(problem.accepted == "a thickness to 4 in");
+}
+
+TEST_CASE("A hole smaller than its anchor is said for each such hole", "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.plate.holes[1].shape = model::RoundHole{0.3125};
+    detail.plate.holes[3].shape = model::Slot{1.0, 0.25, 0.0};
+    detail.plate.holes[0].shape = model::RoundHole{0.375};
+    const model::Problems problems = problems_of(detail);
+    REQUIRE(problems.size() == 2);
+    CHECK(problems[0].element == "plate/hole[B]");
+    CHECK(problems[0].found == "5/16 in");
+    CHECK(problems[0].accepted == "3/8 in or more");
+    CHECK(problems[1].element == "plate/slot[D]");
+}
+
+TEST_CASE("A hole the head slips through needs a washer", "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.plate.holes[2].shape = model::RoundHole{0.5625};
+    CHECK(only_problem(detail).message == "the head of the anchor slips through hole C");
+    detail.anchors.front().washer = model::Washer{"washer-wide-3/8"};
+    CHECK(problems_of(detail).empty());
+    detail.plate.holes[2].shape = model::RoundHole{1.0};
+    CHECK(only_problem(detail).message == "the washer of the anchor slips through hole C");
+}
+
+TEST_CASE("A washer too small for its fastener is refused", "[catalog][bad-input]") {
+    model::BaseDetail detail = sample_detail();
+    detail.anchors.front().washer = model::Washer{"washer-wide-1/4"};
+    const model::Problem problem = only_problem(detail);
+    CHECK(problem.element == "anchors[1]/washer");
+    CHECK(problem.found == "washer-wide-1/4, hole 5/16 in");
+    CHECK(problem.accepted == "a washer with a hole of 3/8 in or more");
+}
+
+TEST_CASE("Empty catalogs make every id unknown and nothing else go wrong", "[catalog][bad-input]") {
+    const catalog::Resolution resolution = catalog::resolve(sample_detail(), {});
+    CHECK_FALSE(resolution.resolved);
+    for (const model::Problem& problem : resolution.problems) CHECK(problem.accepted.empty());
+    CHECK(resolution.problems.size() == 8);
+}
