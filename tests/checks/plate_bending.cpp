@@ -1,0 +1,124 @@
+// The example's plate, 5.5 x 7 x 3/8 in of A36 under a 2 x 2 in tube, by the strip method and by hand.
+#include "checks/run_check.h"
+#include "checks/steel_examples.h"
+#include "support/compare.h"
+
+using namespace toehold;
+using checks::Status;
+using test::run_check;
+using test::step_value;
+
+namespace {
+
+constexpr demand::AnchorForce pull{800.0, 0.0, 50.0};
+
+std::vector<checks::CheckResult> bending(const catalog::Resolved& resolved, const demand::Demand& demand) {
+    return run_check("plate-bending", resolved, demand);
+}
+
+}  // namespace
+
+TEST_CASE("Anchors bend the plate on the section along the post's face", "[unit]") {
+    // Section y = 1: arms 1.5 in; each anchor spreads over 3 in, of which 2.25 in is plate (x from 0.5 to 2.75), and
+    // the two spreads do not meet. M = 800 x 1.5 = 1200 lb in on 2.25 in. Elsewhere an anchor spreads to the full: T/2
+    // per in. Mc = 36,000 x 2.25 x 0.375^2/4 / 1.67 = 2847.66 / 1.67 = 1705.2 lb in.
+    const auto resolved = test::example_resolved();
+    const auto results = bending(resolved, test::example_demand(resolved, pull, {}));
+    REQUIRE(results.size() == 1);
+    const auto& result = results[0];
+    CHECK_CLOSE(result.demand, 1200.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "w"), 2.25, 1e-9, 0.0);
+    CHECK_CLOSE(step_value(result, "c"), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "b"), 5.5, 1e-9, 0.0);
+    CHECK_CLOSE(result.capacity, 1705.2, 0.0, 0.05);
+    CHECK(result.status == Status::holds);
+    CHECK(result.subject == "plate at its anchors");
+    REQUIRE(result.link);
+    CHECK(result.link->from == "plate");
+    CHECK(result.link->by == "plate in bending");
+}
+
+TEST_CASE("Anchors whose spreads overlap share one strip", "[unit]") {
+    // Anchors at x = -1 and 1 spread over (-2.5, 0.5) and (-0.5, 2.5): together 5 in for 2 x 1200 lb in.
+    auto resolved = test::example_resolved();
+    for (catalog::Anchor& anchor : resolved.anchors) anchor.at.x_in *= 0.5;
+    const auto results = bending(resolved, test::example_demand(resolved, pull, {}));
+    REQUIRE(results.size() == 1);
+    CHECK_CLOSE(results[0].demand, 2400.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(results[0], "w"), 5.0, 1e-9, 0.0);
+}
+
+TEST_CASE("The toe's pressure bends the plate on the section along the post's face", "[closed-form]") {
+    // 1600 lb on block B2, resultant at y = 2.5; the block meets the plate from y = 0.75 to 3.5. The pressure per inch
+    // of y is 1600/2.75 + 346.2 (y - 2.125): 105.8 lb/in at 0.75, so all of it bears. About y = 1: 1600 x 1.5 less the
+    // (negative) share of the quarter inch within, + 4.2: 2404.2 lb in, on the plate's whole 5.5 in.
+    // Mc = 36,000 x 5.5 x 0.375^2/4 / 1.67 = 4168.2 lb in.
+    const auto resolved = test::example_resolved();
+    const auto results = bending(resolved, test::example_demand(resolved, {}, {0.0, 1600.0}));
+    REQUIRE(results.size() == 1);
+    CHECK(results[0].subject == "plate at its toe");
+    CHECK_CLOSE(results[0].demand, 2404.2, 0.0, 0.05);
+    CHECK_CLOSE(step_value(results[0], "R"), 1562.7, 0.0, 0.05);
+    CHECK_CLOSE(step_value(results[0], "w"), 5.5, 1e-9, 0.0);
+    CHECK_CLOSE(results[0].capacity, 4168.2, 0.0, 0.05);
+    CHECK(results[0].link == checks::Link{"plate", "decking", "plate in bending"});
+}
+
+TEST_CASE("Pull and bearing are two results, each with its own worst push", "[unit]") {
+    const auto resolved = test::example_resolved();
+    const auto results = bending(resolved, test::example_demand(resolved, pull, {0.0, 1600.0}));
+    REQUIRE(results.size() == 2);
+    CHECK_CLOSE(results[0].demand, 1200.0, 1e-12, 0.0);
+    CHECK_CLOSE(results[1].demand, 2404.2, 0.0, 0.05);
+}
+
+TEST_CASE("A hole on the section takes its width out of the strip", "[unit]") {
+    auto resolved = test::example_resolved();
+    // A 1 in hole at (2, 0.9) cuts y = 1 over 2 sqrt(0.25 - 0.01) = 0.9798 in, all inside the strip from 0.5 to 2.75.
+    resolved.detail.plate.holes.push_back({"W", {2.0, 0.9}, model::RoundHole{1.0}});
+    const auto results = bending(resolved, test::example_demand(resolved, pull, {}));
+    REQUIRE(results.size() == 1);
+    CHECK_CLOSE(step_value(results[0], "w"), 2.25 - 0.9797959, 0.0, 1e-6);
+    // A slot along x through the section counts with its chord: at y = 1, width 0.4: straight part and two ends.
+    resolved.detail.plate.holes.back() = {"W", {1.6, 1.0}, model::Slot{1.4, 0.4, 0.0}};
+    CHECK_CLOSE(step_value(bending(resolved, test::example_demand(resolved, pull, {}))[0], "w"), 2.25 - 1.4, 0.0, 1e-6);
+}
+
+TEST_CASE("Doubling every force doubles the plate's ratio", "[property]") {
+    const auto resolved = test::example_resolved();
+    const auto once = bending(resolved, test::example_demand(resolved, {500.0, 0.0, 0.0}, {0.0, 1000.0}));
+    const auto twice = bending(resolved, test::example_demand(resolved, {1000.0, 0.0, 0.0}, {0.0, 2000.0}));
+    REQUIRE(once.size() == 2);
+    REQUIRE(twice.size() == 2);
+    for (std::size_t index = 0; index < 2; ++index) CHECK_CLOSE(twice[index].ratio, 2.0 * once[index].ratio, 1e-9, 0.0);
+}
+
+TEST_CASE("A quarter turn of the whole detail changes nothing in the plate", "[property]") {
+    auto resolved = test::example_resolved();
+    const auto before = bending(resolved, test::example_demand(resolved, pull, {}));
+    resolved.detail.plate.outline = model::RectangleOutline{7.0, 5.5, 0.0, {}};
+    for (catalog::Anchor& anchor : resolved.anchors) anchor.at = {-anchor.at.y_in, anchor.at.x_in};
+    const auto after = bending(resolved, test::example_demand(resolved, pull, {}));
+    REQUIRE(after.size() == 1);
+    CHECK_CLOSE(after[0].ratio, before.at(0).ratio, 1e-12, 0.0);
+}
+
+TEST_CASE("A round plate and a round post give the chord of the circle", "[closed-form]") {
+    auto resolved = test::example_resolved();
+    resolved.detail.post = model::RoundTube{2.0, 0.125, "steel"};
+    resolved.detail.plate.outline = model::CircleOutline{8.0, {}};
+    const auto results = bending(resolved, test::example_demand(resolved, pull, {}));
+    REQUIRE(results.size() == 1);
+    // Any tangent at 1 in from the centre: 2 sqrt(16 - 1) = 7.746 in; polygon of 720 sides.
+    CHECK_CLOSE(step_value(results[0], "b"), 7.746, 1e-4, 0.0);
+}
+
+TEST_CASE("Aluminum beside the weld has its welded strength, and lacks evidence without one", "[unit]") {
+    auto resolved = test::example_resolved();
+    resolved.plate_metal = test::example_aluminum();
+    const auto demand = test::example_demand(resolved, pull, {});
+    // 15,000 x 2.25 x 0.375^2/4 / 1.65 = 719.1 lb in against 24,000 .../1.95 = 973.6.
+    CHECK_CLOSE(bending(resolved, demand).at(0).capacity, 719.1, 0.0, 0.05);
+    resolved.plate_metal.welded_yield_psi.reset();
+    CHECK(bending(resolved, demand).at(0).status == Status::missing_evidence);
+}

@@ -1,0 +1,100 @@
+// The fillet round the foot of the example's 2 x 2 x 1/8 in tube, by hand.
+#include "checks/run_check.h"
+#include "checks/steel_examples.h"
+#include "support/compare.h"
+
+#include <cmath>
+#include <numbers>
+
+using namespace toehold;
+using checks::Status;
+using test::run_check;
+using test::step_value;
+
+namespace {
+
+checks::CheckResult weld(const catalog::Resolved& resolved, const std::vector<double>& directions_deg) {
+    const auto results = run_check("weld", resolved, test::pushes(resolved, directions_deg));
+    REQUIRE(results.size() == 1);
+    return results[0];
+}
+
+}  // namespace
+
+TEST_CASE("A straight push bends the weld about one axis", "[unit]") {
+    // M = 200 x 42 = 8400; S = 2 x 2 + 4/3; f_b = 1575; f_v = 200/8 = 25 lb/in. The wall's shear rupture governs:
+    // 0.60 x 58,000 x 0.125 / 2.00 = 2175; the weld metal would have 0.6 x 70,000 x 0.707 x 3/16 / 2 = 2784.
+    const auto result = weld(test::example_resolved(), {90.0});
+    CHECK_CLOSE(result.demand, std::hypot(1575.0, 25.0), 1e-9, 0.0);
+    CHECK_CLOSE(result.capacity, 2175.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "r_w"), 5567.6, 0.0, 0.05);
+    CHECK(result.status == Status::holds);
+    CHECK(result.note.empty());
+    CHECK(result.link == checks::Link{"post", "plate", "weld"});
+}
+
+TEST_CASE("A push at 45 degrees is the worst for the weld of a square tube, and none for a round one",
+          "[closed-form]") {
+    const double diagonal = 1575.0 * std::numbers::sqrt2;
+    auto resolved = test::example_resolved();
+    const auto square = weld(resolved, {0.0, 45.0, 90.0});
+    CHECK_CLOSE(square.demand, std::hypot(diagonal, 25.0), 1e-9, 0.0);
+    CHECK(square.direction_deg == Approx(45.0));
+    CHECK(square.status == Status::fails);
+    resolved.detail.post = model::RoundTube{2.0, 0.125, "steel"};
+    const double every_way = std::hypot(8400.0 / std::numbers::pi, 200.0 / (2.0 * std::numbers::pi));
+    CHECK_CLOSE(weld(resolved, {0.0, 45.0, 90.0}).demand, every_way, 1e-9, 0.0);
+}
+
+TEST_CASE("A vertical force adds to the weld's bending", "[unit]") {
+    const auto resolved = test::example_resolved();
+    auto demand = test::pushes(resolved, {90.0});
+    demand.cases[0].down_lb = -80.0;
+    CHECK_CLOSE(run_check("weld", resolved, demand).at(0).demand, std::hypot(1585.0, 25.0), 1e-9, 0.0);
+}
+
+TEST_CASE("A small leg governs and is noted", "[unit]") {
+    auto resolved = test::example_resolved();
+    resolved.detail.weld->leg_in = 0.0625;
+    const auto result = weld(resolved, {90.0});
+    // 0.60 x 70,000 x 0.707 x 0.0625 / 2.00 = 927.9 lb/in.
+    CHECK_CLOSE(result.capacity, 927.9, 0.0, 0.05);
+    CHECK_FALSE(result.note.empty());
+}
+
+TEST_CASE("A tube without a weld has no evidence of a joint", "[bad-input]") {
+    auto resolved = test::example_resolved();
+    resolved.detail.weld.reset();
+    const auto result = weld(resolved, {90.0});
+    CHECK(result.status == Status::missing_evidence);
+    CHECK(result.capacity == 0.0);
+}
+
+TEST_CASE("An aluminum weld is held by its filler and the softened metal", "[unit]") {
+    auto resolved = test::example_resolved();
+    test::make_aluminum(resolved);
+    // Wall 1/8 in: 0.6 x 24,000 x 0.125 / 1.95 = 923.1; filler 0.707 x 3/16 x 17,000 / 1.95 = 1155.7 lb/in.
+    CHECK_CLOSE(weld(resolved, {90.0}).capacity, 923.1, 0.0, 0.05);
+}
+
+TEST_CASE("Filler and metals must belong together", "[bad-input]") {
+    auto resolved = test::example_resolved();
+    resolved.plate_metal = test::example_aluminum();
+    CHECK(weld(resolved, {90.0}).status == Status::missing_evidence);
+    resolved = test::example_resolved();
+    resolved.post_metal.kind = catalog::MetalKind::stainless_steel;
+    CHECK(weld(resolved, {90.0}).status == Status::missing_evidence);
+    resolved.filler->kind = catalog::MetalKind::stainless_steel;
+    // 0.60 x 70,000 x 0.707 x 3/16 / 2.70 = 2062.1 lb/in, under the wall's 2175.
+    CHECK_CLOSE(weld(resolved, {90.0}).capacity, 2062.1, 0.0, 0.05);
+}
+
+TEST_CASE("The weld of a shoe is round the shoe, and a bolted shoe has none", "[unit]") {
+    auto resolved = test::wood_post_example();
+    const auto result = weld(resolved, {90.0});
+    // 4 x 4: S = 16 + 16/3 = 21.333; 8400/21.333 = 393.75; 200/16 = 12.5 lb/in.
+    CHECK_CLOSE(result.demand, std::hypot(393.75, 12.5), 1e-9, 0.0);
+    CHECK(result.link == checks::Link{"shoe", "plate", "weld"});
+    std::get<model::WoodPost>(resolved.detail.post).shoe.attachment = model::ShoeAttachment::bolted;
+    CHECK(run_check("weld", resolved, test::pushes(resolved, {90.0})).empty());
+}
