@@ -16,6 +16,16 @@ namespace toehold::xml {
 using tinyxml2::XMLAttribute;
 using tinyxml2::XMLElement;
 
+namespace {
+
+constexpr std::size_t most_told = 100;
+/// A hostile file can hold a million problems; beyond this they are not even kept.
+constexpr std::size_t most_recorded = 1000;
+/// More than any list of a document can need: a plate has 100 holes at most.
+constexpr std::size_t most_ids = 200;
+
+}  // namespace
+
 struct ElementReader::Cursor {
     const XMLElement* element = nullptr;
     std::string path;
@@ -25,6 +35,7 @@ struct ElementReader::Cursor {
     bool ignore_rest = false;
 
     void report(int line, std::string_view found, const std::string& accepted, const std::string& message) const {
+        if (reading->problems.size() >= most_recorded) return;
         reading->problems.push_back({{}, line, path, excerpt(found), accepted, message});
     }
     void report_leftovers() const;
@@ -140,6 +151,10 @@ std::vector<std::string> ElementReader::ids(std::string_view attribute) {
     if (value == nullptr) return result;
     std::string_view rest = trimmed(value);
     while (!rest.empty()) {
+        if (result.size() == most_ids) {
+            report(fmt::format("{} names too many", attribute), attribute, fmt::format("at most {}", most_ids));
+            return result;
+        }
         const std::string_view word = rest.substr(0, rest.find_first_of(" \t\r\n"));
         if (std::find(result.begin(), result.end(), word) != result.end()) {
             report(fmt::format("{} names {} twice", attribute, quoted(word)), attribute);
@@ -318,7 +333,6 @@ std::optional<ElementReader> open_root(const XMLElement& root, std::string_view 
 }
 
 void finish_reading(Reading& reading, const std::filesystem::path& file) {
-    constexpr std::size_t most = 100;
     model::Problems& problems = reading.problems;
     locate(problems, file, reading.lines);
     const auto place = [own = file.string()](const model::Problem& problem) {
@@ -326,9 +340,10 @@ void finish_reading(Reading& reading, const std::filesystem::path& file) {
     };
     std::stable_sort(problems.begin(), problems.end(),
                      [&](const model::Problem& a, const model::Problem& b) { return place(a) < place(b); });
-    if (problems.size() <= most) return;
-    const std::size_t more = problems.size() - (most - 1);
-    problems.resize(most - 1);
+    if (problems.size() <= most_told) return;
+    const bool counted = problems.size() < most_recorded;
+    const std::string more = counted ? std::to_string(problems.size() - (most_told - 1)) : std::string("very many");
+    problems.resize(most_told - 1);
     problems.push_back({file.string(), 0, {}, {}, {}, fmt::format("and {} more problems", more)});
 }
 

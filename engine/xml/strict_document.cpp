@@ -19,7 +19,7 @@ model::Problem problem(int line, const std::string& message, const std::string& 
 
 model::Problems check_text(std::string_view text) {
     if (text.size() > max_document_bytes) {
-        return {problem(0, "the text is larger than " + std::to_string(max_document_bytes / (1024 * 1024)) + " MB")};
+        return {problem(0, "the text is larger than " + std::to_string(max_document_megabytes) + " MB")};
     }
     const std::optional<std::size_t> bad = first_bad_byte(text);
     if (!bad) return {};

@@ -24,9 +24,7 @@ struct Descriptor {
     }
 };
 
-std::string too_large() {
-    return "the file is larger than " + std::to_string(max_document_bytes / (1024 * 1024)) + " MB";
-}
+std::string too_large() { return "the file is larger than " + std::to_string(max_document_megabytes) + " MB"; }
 
 /// What is wrong with the thing opened, judged before a byte is read; empty when it can be read.
 std::string refusal(int descriptor) {

@@ -8,9 +8,10 @@
 
 namespace toehold::xml {
 
-/// Largest document read, bytes. A library of a thousand plates is about 0.5 MB; the XML library's work grows with the
-/// square of the attributes of one element, so a limit is needed at all.
-inline constexpr std::size_t max_document_bytes = std::size_t{4} * 1024 * 1024;
+/// Largest document read. A library of a thousand plates is about 0.5 MB; the XML library's work grows with the square
+/// of the attributes of one element, so a limit is needed at all.
+inline constexpr std::size_t max_document_megabytes = 4;
+inline constexpr std::size_t max_document_bytes = max_document_megabytes << 20U;
 
 struct TextRead {
     std::optional<std::string> text;  ///< the file's bytes; absent when there is a problem

@@ -152,3 +152,24 @@ TEST_CASE("one wrong word does not bring a swarm of follow-up problems", "[bad-i
     CHECK(count("<rectangle width=\"5 in\" depth=\"7 in\"/>", "") == 1);
     CHECK(count("metal=\"steel-a36\" ", "") == 1);
 }
+
+TEST_CASE("a large hostile file is answered soon, with few problems", "[bad-input]") {
+    const auto filled = [](const std::string& from, const std::string& before, const std::string& item,
+                           const std::string& after) {
+        std::string text = before;
+        while (text.size() + item.size() < 1000000) text += item;
+        return changed(plain_detail(), from, text + after);
+    };
+    const std::string hole = "<hole id=\"A\" x=\"0 in\" y=\"0 in\" diameter=\"1 in\"/>";
+    const std::string corner = "<corner x=\"0 in\" y=\"0 in\"/>";
+    for (const std::string& text :
+         {filled("<layers/>", "<layers/>", "<x/>", ""), filled("<layers/>", "<layers>", "<shim/>", "</layers>"),
+          filled("<anchors>", "<anchors holes=\"", "A B ", "\">"), filled("<layers/>", "<layers/>", "<!---->", "x"),
+          filled("<layers/>", "<layers/>", "<anchors/>", ""), filled("</plate>", "", hole, "</plate>"),
+          filled("<rectangle width=\"5 in\" depth=\"7 in\"/>", "<polygon>", corner, "</polygon>"),
+          filled("name=\"square", "name=\"", "&amp;", "square")}) {
+        const xml::DetailRead read = xml::read_detail_text(text, "hostile.xml");
+        CHECK(read.problems.size() <= 100);
+        CHECK((read.detail || !read.problems.empty()));
+    }
+}

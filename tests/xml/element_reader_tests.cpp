@@ -107,6 +107,9 @@ TEST_CASE("ids hold nothing that would break a path or a list", "[bad-input]") {
               CHECK(reader.ids("ids") == std::vector<std::string>{"A", "B", "C"});
               CHECK(reader.ids("other").empty());
           }).empty());
+    std::string many;
+    for (int index = 0; index < 1000; ++index) many += " h" + std::to_string(index);
+    CHECK(tells(read("<a ids=\"" + many + "\"/>", [](ElementReader& r) { (void)r.ids("ids"); }), "names too many"));
     CHECK(tells(read("<a ids=\" \"/>", [](ElementReader& r) { (void)r.ids("ids"); }), "names nothing"));
     CHECK(tells(read("<a ids=\"A B A\"/>", [](ElementReader& r) { (void)r.ids("ids"); }), "names \"A\" twice"));
 }
@@ -167,4 +170,6 @@ TEST_CASE("of very many problems a hundred are kept, in order, and the rest coun
     CHECK(problems.front().line == 1);
     CHECK(problems[98].line == 99);
     CHECK(tells(problems, "and 401 more problems"));
+    for (int line = 0; line < 5000; ++line) text += "<b/>\n";
+    CHECK(tells(read(text + "</a>", [](ElementReader&) {}), "and very many more problems"));
 }
