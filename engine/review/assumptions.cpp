@@ -44,9 +44,14 @@ class Alternatives {
         const checks::CheckResult* before = worst_with_ratio(results_);
         const checks::CheckResult* after = worst_with_ratio(others);
         if (before == nullptr || after == nullptr) return choice + ": no ratio to compare";
+        const long failing_before = failing(results_), failing_after = failing(others);
+        constexpr double shown = 0.005;  // ratios are printed to two decimals
+        if (std::abs(after->ratio - before->ratio) < shown && failing_after == failing_before) {
+            return choice + ": the largest ratio and the number of results that do not hold stay as they are";
+        }
         return fmt::format(
             "{}: largest ratio {:.2f} ({}, {}) instead of {:.2f}; {} results would not hold instead of {}", choice,
-            after->ratio, after->title, after->subject, before->ratio, failing(others), failing(results_));
+            after->ratio, after->title, after->subject, before->ratio, failing_after, failing_before);
     }
 
   private:
