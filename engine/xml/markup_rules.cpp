@@ -3,6 +3,7 @@
 #include "xml/characters.h"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <optional>
 #include <string>
@@ -126,21 +127,33 @@ class MarkupScanner {
             return stop("a processing instruction is not accepted", rest().substr(0, 20));
         }
         advance(5);
-        while (true) {
+        std::size_t given = 0;
+        while (!stopped_) {
             skip_blanks();
-            if (sees("?>")) return advance(2);
+            if (sees("?>")) break;
             const std::optional<Attribute> attribute = read_attribute();
-            if (!attribute) return;
-            check_declared(*attribute);
+            if (attribute) check_declared(*attribute, given);
         }
+        if (stopped_) return;
+        if (given == 0) return stop("the XML declaration does not say its version", {}, "version=\"1.0\"");
+        advance(2);
     }
 
-    void check_declared(const Attribute& attribute) {
-        if (attribute.name == "version" && attribute.value != "1.0") {
-            report("this version of XML is not read", attribute.value, "1.0");
+    /// `given`: how many of the three attributes, which have their order, are behind us.
+    void check_declared(const Attribute& attribute, std::size_t& given) {
+        constexpr std::array<std::string_view, 3> names{"version", "encoding", "standalone"};
+        const auto* const found = std::find(names.begin(), names.end(), attribute.name);
+        const auto place = static_cast<std::size_t>(found - names.begin());
+        if (found == names.end() || place < given || (given == 0 && place != 0)) {
+            return stop("this does not belong in the XML declaration", attribute.name, "version, then encoding");
         }
-        if (attribute.name == "encoding" && !same_letters(attribute.value, "utf-8")) {
+        given = place + 1;
+        if (place == 0 && attribute.value != "1.0") report("this version of XML is not read", attribute.value, "1.0");
+        if (place == 1 && !same_letters(attribute.value, "utf-8")) {
             report("this encoding is not read", attribute.value, "UTF-8");
+        }
+        if (place == 2 && attribute.value != "yes" && attribute.value != "no") {
+            report("standalone is yes or no", attribute.value, "yes, no");
         }
     }
 

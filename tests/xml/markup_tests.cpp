@@ -27,7 +27,8 @@ void check_refused(std::string_view text, const std::string& words, int line = 1
 TEST_CASE("a plain document has no problem of form", "[unit]") {
     for (const char* text :
          {"<a/>", "<?xml version=\"1.0\" encoding=\"utf-8\"?>\n<!-- x -->\n<a b='1' c=\"2\">\n<d/>\n</a>\n<!-- y -->\n",
-          "\xEF\xBB\xBF<a b=\"&lt;&gt;&amp;&quot;&apos;&#10;&#xB0;\"/>", "<a></a >", "<a  b = '1'/>"}) {
+          "\xEF\xBB\xBF<a b=\"&lt;&gt;&amp;&quot;&apos;&#10;&#xB0;\"/>", "<a></a >",
+          "<?xml version='1.0' standalone='no' ?><a/>", "<a  b = '1'/>"}) {
         INFO(text);
         const xml::StrictDocument document = xml::parse_strictly(text);
         CHECK(sentences(document.problems) == "");
@@ -58,6 +59,13 @@ TEST_CASE("no text, CDATA, DOCTYPE or processing instruction", "[bad-input]") {
 TEST_CASE("only XML 1.0 in UTF-8", "[bad-input]") {
     check_refused("<?xml version=\"9.9\"?><a/>", "this version of XML");
     check_refused("<?xml version=\"1.0\" encoding=\"ISO-8859-1\"?><a/>", "this encoding");
+    check_refused("<?xml encoding=\"UTF-8\"?><a/>", "does not belong in the XML declaration");
+    check_refused("<?xml version=\"1.0\" encodang=\"UTF-8\"?><a/>", "does not belong in the XML declaration");
+    check_refused("<?xml encoding=\"UTF-8\" version=\"1.0\"?><a/>", "does not belong in the XML declaration");
+    check_refused("<?xml version=\"1.0\" version=\"1.0\"?><a/>", "does not belong in the XML declaration");
+    check_refused("<?xml version=\"1.0\" standalone=\"2\"?><a/>", "standalone is yes or no");
+    check_refused("<?xml ?><a/>", "does not say its version");
+    check_refused("<?xml version=\"1.0\"", "name is expected");
     check_refused("<a b=\"\xFF\"/>", "no UTF-8");
     check_refused("<a>\n<b c=\"\xC0\x80\"/></a>", "no UTF-8", 2);
     check_refused("<a b=\"\x01\"/>", "control character");
