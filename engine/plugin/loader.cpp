@@ -1,0 +1,114 @@
+#include "plugin/loader.h"
+
+#include "plugin/adapter.h"
+#include "plugin/shared_library_file.h"
+
+#include <dlfcn.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <memory>
+#include <set>
+
+namespace toehold::plugin {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t most_checks = 1000;
+
+struct Close {
+    void operator()(void* library) const { ::dlclose(library); }
+};
+using Library = std::unique_ptr<void, Close>;
+
+std::string last_error() {
+    const char* text = ::dlerror();
+    return text ? text : "no reason given";
+}
+
+std::string version_problem(const toehold_plugin& table) {
+    if (table.abi != TOEHOLD_PLUGIN_ABI) {
+        return fmt::format("was built for version {} of the plug-in interface; this program has version {}", table.abi,
+                           TOEHOLD_PLUGIN_ABI);
+    }
+    const toehold_plugin ours = {TOEHOLD_PLUGIN_HEADER, nullptr, nullptr, 0};
+    const bool same = table.plugin_size == ours.plugin_size && table.check_size == ours.check_size &&
+                      table.detail_size == ours.detail_size && table.anchor_size == ours.anchor_size &&
+                      table.push_size == ours.push_size && table.result_size == ours.result_size &&
+                      table.step_size == ours.step_size;
+    return same ? "" : "was built with other structures than this program's";
+}
+
+bool is_id(const std::string& id) {
+    return !id.empty() && std::all_of(id.begin(), id.end(), [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
+    });
+}
+
+bool is_registered(const std::string& id) {
+    const auto& all = checks::registered_checks();
+    return std::any_of(all.begin(), all.end(), [&](const checks::Check& check) { return check.id == id; });
+}
+
+std::string check_problem(const toehold_check& check, std::set<std::string>& seen) {
+    const std::string id = copied_text(check.id);
+    if (!is_id(id)) return "has a check without a proper id (lower case letters, digits and hyphens)";
+    if (!check.title || !check.clause || !check.covers || !check.run) return "leaves parts of its check " + id + " out";
+    if (is_registered(id) || !seen.insert(id).second) return "brings a check " + id + ", which is there already";
+    return {};
+}
+
+std::string table_problem(const toehold_plugin& table) {
+    if (std::string problem = version_problem(table); !problem.empty()) return problem;
+    if (!table.name || !table.checks || table.check_count == 0) return "brings no checks";
+    if (table.check_count > most_checks) return fmt::format("brings more than {} checks", most_checks);
+    std::set<std::string> seen;
+    for (std::size_t index = 0; index < table.check_count; ++index) {
+        if (std::string problem = check_problem(table.checks[index], seen); !problem.empty()) return problem;
+    }
+    return {};
+}
+
+LoadedPlugin add_checks(const toehold_plugin& table) {
+    LoadedPlugin loaded{copied_text(table.name), {}};
+    for (std::size_t index = 0; index < table.check_count; ++index) {
+        checks::Check check = adapt(table.checks[index]);
+        loaded.checks.push_back(check.id);
+        checks::add_check(std::move(check));
+    }
+    return loaded;
+}
+
+LoadOutcome refuse(const fs::path& file, const std::string& problem) {
+    return {std::nullopt, "plug-in " + file.string() + " " + problem};
+}
+
+}  // namespace
+
+LoadOutcome load(const fs::path& file) {
+    if (const std::string problem = library_problem(file); !problem.empty()) return refuse(file, problem);
+    std::error_code error;
+    // With a path that has a folder the system looks nowhere else.
+    const fs::path whole = fs::absolute(file, error);
+    if (error) return refuse(file, "cannot be found: " + error.message());
+    Library library(::dlopen(whole.c_str(), RTLD_NOW | RTLD_LOCAL));
+    if (!library) return refuse(file, "cannot be loaded: " + last_error());
+    void* symbol = ::dlsym(library.get(), TOEHOLD_PLUGIN_ENTRY);
+    if (!symbol) return refuse(file, "does not export " TOEHOLD_PLUGIN_ENTRY);
+    const auto entry = reinterpret_cast<toehold_plugin_entry_function>(symbol);
+    const toehold_plugin* table = nullptr;
+    try {
+        table = entry();
+    } catch (...) {
+        return refuse(file, "ends in an exception");
+    }
+    if (!table) return refuse(file, "gives no table of checks");
+    if (const std::string problem = table_problem(*table); !problem.empty()) return refuse(file, problem);
+    LoadedPlugin loaded = add_checks(*table);
+    // Its functions are registered for good.
+    static_cast<void>(library.release());
+    return {std::move(loaded), {}};
+}
+
+}  // namespace toehold::plugin
