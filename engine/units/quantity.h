@@ -26,7 +26,8 @@ struct Parsed {
 };
 
 /// Reads the whole text or nothing: no trailing characters, no NaN or infinity, no bare number. Case of units matters
-/// only where SI makes it matter. Leading and trailing blanks are ignored.
+/// only where SI makes it matter. Leading and trailing blanks are ignored. A fraction of one or more (5/4 in) is
+/// refused: it is the trade name of a board, not what it measures.
 [[nodiscard]] Parsed parse(std::string_view text, Kind kind);
 /// What `parse` would accept for this kind.
 [[nodiscard]] std::string_view accepted(Kind kind);
@@ -35,6 +36,7 @@ struct Parsed {
 [[nodiscard]] std::optional<double> parse_number(std::string_view text);
 
 /// The value with its engine unit, with the fewest digits that read back to the same double (`36 in`, `200 lbf`).
+/// Throws std::invalid_argument for a value that is not finite: no file may hold one.
 [[nodiscard]] std::string exact(double value, Kind kind);
 /// For people: rounded to `decimals` in the chosen system, with its unit.
 [[nodiscard]] std::string display(double value, Kind kind, System system, int decimals);

@@ -8,9 +8,10 @@ std::string findings_section(const review::Review& review) {
     if (review.findings.empty()) return "FINDINGS: none\n";
     std::string text = "FINDINGS, gravest first\n";
     for (const checks::Finding& finding : review.findings) {
-        const std::string where = finding.subject.empty() ? "" : finding.subject + ": ";
-        const std::string clause = finding.clause.empty() ? "" : " [" + finding.clause + "]";
-        text += paragraph(where + finding.message + clause, "  " + padded_right(word(finding.severity), 9));
+        std::string line = finding.subject.empty() ? "" : finding.subject + ": ";
+        line += finding.message;
+        if (!finding.clause.empty()) line.append(" [").append(finding.clause).append("]");
+        text += paragraph(line, "  " + padded_right(word(finding.severity), 9));
     }
     return text;
 }
