@@ -39,6 +39,8 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     result.steps.push_back({"F_c,perp'", "allowable pressure", "F_c,perp times every factor; C_b taken as 1.0",
                             adjusted.value, "psi", ""});
     conclude(result);
+    result.note =
+        "Largest pressure at the plate's edge, not the mean over the contact; no spread through the layers above.";
     return result;
 }
 

@@ -22,7 +22,7 @@ Adjusted allowable(const catalog::DeckingMaterial& material, const model::Basis&
     Adjusted adjusted = adjust_compression_perp(material.bearing_psi, basis);
     adjusted.steps.insert(adjusted.steps.begin(),
                           {"F_c,perp", "reference compression across the grain of " + material.name, "given",
-                           material.bearing_psi, "psi", material.source.text});
+                           material.bearing_psi, "psi", "decking catalog"});
     return adjusted;
 }
 
@@ -36,8 +36,8 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
     result.steps.push_back({"f_c,perp", "largest pressure under the plate", "demand", worst.value, "psi", "demand"});
     if (!material.may_bear) {
         conclude(result);
-        result.note =
-            material.name + " may not bear a plate: stand the plate on the framing, or on wood packing in its place.";
+        result.note = "Bearing of a plate on this material is not permitted (" + material.name +
+                      "): stand the plate on the framing, or on wood packing in its place.";
         return result;
     }
     if (!(material.bearing_psi > 0.0)) {
@@ -51,6 +51,7 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
     result.steps.push_back(
         {"F_c,perp'", "allowable pressure", "value times every factor; C_b taken as 1.0", adjusted.value, "psi", ""});
     conclude(result);
+    result.note = "Largest pressure at the plate's edge, not the mean over the contact.";
     return result;
 }
 

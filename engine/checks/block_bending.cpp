@@ -34,6 +34,12 @@ Allowable allowable(const model::Block& block, const catalog::LumberGrade& grade
     return result;
 }
 
+const char* interaction(const model::Block& block) {
+    if (block.depth_in == block.width_in) return "f_bv/F_b1' + f_bh/F_b2'";
+    return block.depth_in > block.width_in ? "f_bv/F_b1' + f_bh/(F_b2' (1 - (f_bv/F_bE)^2))"
+                                           : "f_bh/F_b1' + f_bv/(F_b2' (1 - (f_bh/F_bE)^2))";
+}
+
 struct Bending {
     double vertical_psi = 0.0, horizontal_psi = 0.0;
     double ratio = 0.0;
@@ -102,10 +108,11 @@ CheckResult bending_of(const CheckInput& input, std::size_t index) {
         result.note = "The block is too slender to bend on edge: it buckles sideways (NDS 2018 3.3.3.7, 3.9.2).";
         return result;
     }
-    result.steps.push_back({"R", "both together",
-                            on_edge(block) ? "f_bv/F_b1' + f_bh/(F_b2' (1 - (f_bv/F_bE)^2))"
-                                           : "f_bh/F_b1' + f_bv/(F_b2' (1 - (f_bh/F_bE)^2))",
-                            governing.ratio, "", "NDS 2018 Eq. 3.9-3"});
+    if (allowed.critical_psi > 0.0) {
+        result.steps.push_back({"F_bE", "critical stress of sideways buckling on edge", "1.20 E_min'/R_B^2",
+                                allowed.critical_psi, "psi", "NDS 2018 3.3.3.8"});
+    }
+    result.steps.push_back({"R", "both together", interaction(block), governing.ratio, "", "NDS 2018 Eq. 3.9-3"});
     result.demand = governing.ratio;
     result.capacity = 1.0;
     conclude(result);

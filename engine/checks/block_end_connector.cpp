@@ -50,7 +50,7 @@ Uses uses(const EndForces& forces, const ReportedConnector& connector, const mod
              0.5 * raised(connector.uplift_lb, basis)},
             {"R_d", "down on the other line: T/arm - R_v/2", std::max({-upper_line_lb, -lower_line_lb, 0.0}),
              0.5 * raised(connector.down_lb, basis)},
-            {"R_h", "horizontal, across the block", std::abs(forces.across_lb), raised(connector.lateral_lb, basis)}};
+            {"R_s", "sideways, across the block", std::abs(forces.across_lb), raised(connector.lateral_lb, basis)}};
 }
 
 void add_use(std::vector<Step>& steps, const Use& use, const char* allowable_formula) {
@@ -85,7 +85,7 @@ void conclude_uses(CheckResult& result, const Uses& governing, bool lrfd) {
         return;
     }
     result.steps.push_back(
-        {"R", "all together", "max(R_u/R_u', R_d/R_d') + R_h/R_h'", governing.together(), "", "common practice"});
+        {"R", "all together", "max(R_u/R_u', R_d/R_d') + R_s/R_s'", governing.together(), "", "common practice"});
     result.demand = governing.together();
     result.capacity = 1.0;
     conclude(result);

@@ -1,7 +1,7 @@
 #include "checks/member_basis.h"
 
-#include <algorithm>
-#include <stdexcept>
+#include <fmt/format.h>
+
 #include <string>
 #include <utility>
 
@@ -75,7 +75,8 @@ Step stability(double star_psi, const LumberShape& shape, const model::Basis& ba
     const double critical_psi = resistance::critical_buckling_psi(modulus_psi, slenderness);
     return {"C_L",
             "beam stability factor",
-            "(1 + F)/1.9 - sqrt(((1 + F)/1.9)^2 - F/0.95), F = F_bE/F_b*",
+            fmt::format("(1 + F)/1.9 - sqrt(((1 + F)/1.9)^2 - F/0.95), F = F_bE/F_b* = {:.0f}/{:.0f}", critical_psi,
+                        star_psi),
             resistance::beam_stability(critical_psi, star_psi),
             "",
             "NDS 2018 Eq. 3.3-6"};
