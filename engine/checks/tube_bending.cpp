@@ -11,10 +11,16 @@
 namespace toehold::checks {
 namespace {
 
+/// Share of the moment that a vertical force leaves: AISC 360-16 Eq. H1-1a and H1-1b solved for it.
+double left_by_axial(double axial_ratio) {
+    if (axial_ratio < 0.2) return 1.0 - 0.5 * axial_ratio;
+    return std::max(0.0, 9.0 / 8.0 * (1.0 - axial_ratio));
+}
+
 /// Moment the tube takes in the direction of this push, lb in, beside the vertical force of the same case.
 double capacity_lb_in(const TubeStrength& strength, const PostFoot& foot, const PushMoment& moment, double down_lb) {
     if (!(moment.total_lb_in > 0.0)) return std::min(strength.about_x_lb_in, strength.about_y_lb_in);
-    const double left = std::max(0.0, 1.0 - std::abs(down_lb) / (2.0 * strength.axial_lb));
+    const double left = left_by_axial(std::abs(down_lb) / strength.axial_lb);
     if (foot.round) return left * strength.about_x_lb_in;
     const double used = moment.about_x_lb_in / strength.about_x_lb_in + moment.about_y_lb_in / strength.about_y_lb_in;
     return left * moment.total_lb_in / used;
@@ -38,10 +44,11 @@ void add_demand_steps(CheckResult& result, const PostFoot& foot, const TubeStren
                               {"P_c", "usable axial force of a flagpole column", "K = 2.1", strength.axial_lb, "lb",
                                "AISC 360-16 E3"}});
     }
-    result.steps.push_back({"M_c", "usable moment in the push's direction",
-                            std::string(foot.round ? "M_n made usable" : "M / (M_x/M_cx + M_y/M_cy)") +
-                                (load.down_lb != 0.0 ? ", times 1 - P/(2 P_c)" : ""),
-                            result.capacity, "lb in", "AISC 360-16 Eq. H1-1b"});
+    result.steps.push_back(
+        {"M_c", "usable moment in the push's direction",
+         std::string(foot.round ? "M_n made usable" : "M / (M_x/M_cx + M_y/M_cy)") +
+             (load.down_lb != 0.0 ? ", times 1 - P/(2 P_c), or 9/8 (1 - P/P_c) from P = 0.2 P_c" : ""),
+         result.capacity, "lb in", "AISC 360-16 Eq. H1-1a, H1-1b"});
 }
 
 }  // namespace

@@ -6,7 +6,7 @@
 
 namespace toehold::checks {
 
-/// The worst push on the tube at the plate. Biaxial bending and axial force add linearly: AISC 360-16 H1.1, Eq. H1-1b.
+/// The worst push on the tube at the plate. Biaxial bending and axial force add linearly: AISC 360-16 H1.1.
 /// Subject and link are the caller's.
 [[nodiscard]] CheckResult tube_bending(const CheckInput& input, const PostFoot& foot, const catalog::Metal& metal,
                                        double free_height_in);

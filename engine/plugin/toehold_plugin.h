@@ -20,6 +20,8 @@
 #include <stddef.h>
 #include <stdint.h>
 
+/* C has no other way to name a type. NOLINTBEGIN(modernize-use-using) */
+
 #ifdef __cplusplus
 #define TOEHOLD_PLUGIN_EXPORT extern "C" __attribute__((visibility("default")))
 extern "C" {
@@ -114,6 +116,8 @@ typedef struct toehold_plugin {
 /* The name of the one function a plug-in exports, and its type. */
 #define TOEHOLD_PLUGIN_ENTRY "toehold_plugin_entry"
 typedef const toehold_plugin* (*toehold_plugin_entry_function)(void);
+
+/* NOLINTEND(modernize-use-using) */
 
 #ifdef __cplusplus
 } /* extern "C" */

@@ -57,6 +57,22 @@ TEST_CASE("A vertical force takes a little of the post's moment", "[unit]") {
     CHECK_CLOSE(step_value(result, "P_c"), 9380.0, 0.005, 0.0);
 }
 
+TEST_CASE("A large vertical force follows the steeper line of the interaction", "[closed-form]") {
+    const auto resolved = test::example_resolved();
+    auto demand = test::pushes(resolved, {90.0});
+    const double alone = run_check("post-bending", resolved, demand).at(0).capacity;
+    const auto with = [&](double down_lb) {
+        demand.cases[0].down_lb = down_lb;
+        return run_check("post-bending", resolved, demand).at(0);
+    };
+    const double axial_lb = step_value(with(1.0), "P_c");
+    // Both lines meet at 0.9; at half the axial strength 8/9 M/Mc = 0.5 leaves 0.5625.
+    CHECK_CLOSE(with(0.1999999 * axial_lb).capacity, 0.9 * alone, 1e-6, 0.0);
+    CHECK_CLOSE(with(0.2000001 * axial_lb).capacity, 0.9 * alone, 1e-6, 0.0);
+    CHECK_CLOSE(with(-0.5 * axial_lb).capacity, 0.5625 * alone, 1e-9, 0.0);
+    CHECK(with(1.5 * axial_lb).status == Status::no_path);
+}
+
 TEST_CASE("An aluminum tube has its welded strength at the plate", "[unit]") {
     auto resolved = test::example_resolved();
     test::make_aluminum(resolved);
