@@ -29,6 +29,13 @@ constexpr const char* notes =
 
 constexpr const char* data_help = "folder of the catalogs (else TOEHOLD_DATA, else the one installed)";
 
+/// One file after each `--plugin`, so that the files of the command are not taken for more of them.
+void add_plugins(CLI::App& command, std::vector<std::string>& plugins) {
+    command.add_option("--plugin", plugins, "shared library that adds checks; may be given several times")
+        ->type_name("FILE.so")
+        ->allow_extra_args(false);
+}
+
 void add_check(CLI::App& app, CheckCommand& command) {
     CLI::App* check = app.add_subcommand("check", "review base details: demand, every check, verdict");
     check->add_option("FILE", command.files, "base details; - reads standard input")->required();
@@ -43,6 +50,7 @@ void add_check(CLI::App& app, CheckCommand& command) {
             "--si", [&command] { command.system = units::System::si; }, "show millimetres, newtons and megapascals")
         ->excludes(json);
     check->add_option("--data", command.data, data_help)->type_name("DIR");
+    add_plugins(*check, command.plugins);
 }
 
 void add_validate(CLI::App& app, ValidateCommand& command) {
@@ -55,6 +63,7 @@ void add_list(CLI::App& app, ListCommand& command) {
     CLI::App* list = app.add_subcommand("list", "show what is known: checks, findings and the rows of the catalogs");
     list->add_option("WHAT", command.what, "one of: " + list_names_text())->required();
     list->add_option("--data", command.data, data_help)->type_name("DIR");
+    add_plugins(*list, command.plugins);
 }
 
 std::string comma_list(const std::array<std::string_view, 3>& names) {

@@ -14,7 +14,8 @@ struct CheckCommand {
     std::string explain;  ///< id of a check, `all`, or empty
     bool all_rows = false;
     units::System system = units::System::us;
-    std::string data;  ///< folder; empty: found by `find_data_folder`
+    std::string data;                  ///< folder; empty: found by `find_data_folder`
+    std::vector<std::string> plugins;  ///< shared libraries that add checks
 };
 
 struct ValidateCommand {
@@ -23,8 +24,9 @@ struct ValidateCommand {
 };
 
 struct ListCommand {
-    std::string what;  ///< one of `list_names()`
+    std::string what;  ///< one of `list_names_text()`
     std::string data;
+    std::vector<std::string> plugins;
 };
 
 /// `--help` or `--version`.

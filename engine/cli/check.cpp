@@ -3,6 +3,7 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
+#include "cli/plugins.h"
 #include "output/json.h"
 #include "output/text.h"
 #include "review/review.h"
@@ -84,6 +85,7 @@ bool is_check(const std::string& id) {
 }  // namespace
 
 ExitStatus run(const CheckCommand& command) {
+    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
     if (!command.explain.empty() && command.explain != every_check && !is_check(command.explain)) {
         complain("there is no check \"" + command.explain + "\"; toehold list checks names them");
         return ExitStatus::unusable_input;

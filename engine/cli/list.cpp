@@ -4,6 +4,7 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
+#include "cli/plugins.h"
 #include "output/figures.h"
 #include "output/text/table.h"
 
@@ -156,6 +157,7 @@ std::string list_names_text() {
 }
 
 ExitStatus run(const ListCommand& command) {
+    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
     const List& list = *find_list(command.what);
     Catalog catalog;
     const bool from_data = list.rows != checks_rows && list.rows != findings_rows;

@@ -143,6 +143,22 @@ TEST_CASE("a file that cannot be used gives its problems, one a line with its pl
     CHECK(run_toehold({"check", plates_file}).status == 2);
 }
 
+TEST_CASE("a plug-in's checks are listed beside the built-in ones, and a bad plug-in is refused", "[process]") {
+    const std::string sound = std::string(TOEHOLD_TEST_PLUGINS) + "/libtest_plugin_sound.so";
+    const std::string built_in = run_toehold({"list", "checks"}).out;
+    const Ran listed = run_toehold({"list", "--plugin", sound, "checks"});
+    INFO(listed.err);
+    CHECK(listed.status == 0);
+    CHECK(std::count(listed.out.begin(), listed.out.end(), '\n') > std::count(built_in.begin(), built_in.end(), '\n'));
+    CHECK(run_toehold({"check", "--plugin", sound, one_detail()}).status == 1);
+    for (const std::string& bad : {std::string("/nonexistent.so"), plates_file}) {
+        const Ran ran = run_toehold({"check", "--plugin", bad, one_detail()});
+        CHECK(ran.status == 2);
+        CHECK(ran.out.empty());
+        CHECK(says(ran.err, bad));
+    }
+}
+
 TEST_CASE("a sound detail, plate document, catalog and data folder are said to be sound", "[process]") {
     const std::string data = TOEHOLD_DATA_FOLDER;
     const Ran ran = run_toehold({"validate", one_detail(), plates_file, data + "/catalog/species.xml", data});
