@@ -89,14 +89,15 @@ Eigen::Vector3d remainder_outside_cone(const ScaledPlate& plate) {
     return remainder;
 }
 
-}  // namespace
-
+/// The furthest a motion of unit length raises an anchor or presses a bed corner.
 double resistance_to(const ScaledPlate& plate, const Eigen::Vector3d& motion) {
-    double worst = -plate.load.dot(motion);
+    double worst = 0.0;
     for_each_generator(plate,
                        [&](const Eigen::Vector3d& generator) { worst = std::max(worst, generator.dot(motion)); });
     return worst;
 }
+
+}  // namespace
 
 std::optional<Eigen::Vector3d> runaway_motion(const ScaledPlate& plate) {
     constexpr double outside = 1e-9;

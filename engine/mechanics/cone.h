@@ -15,8 +15,4 @@ namespace toehold::mechanics {
 /// A certified motion of unit length. Empty when the load lies in the cone, or outside it by less than 1e-9 of it.
 [[nodiscard]] std::optional<Eigen::Vector3d> runaway_motion(const ScaledPlate& plate);
 
-/// How far a motion is from being a runaway: the furthest it raises an anchor, presses a bed corner or is resisted by
-/// the load, for a motion of unit length.
-[[nodiscard]] double resistance_to(const ScaledPlate& plate, const Eigen::Vector3d& motion);
-
 }  // namespace toehold::mechanics

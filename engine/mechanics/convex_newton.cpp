@@ -16,6 +16,8 @@ constexpr int most_line_points = 80;
 constexpr double close_enough = 1e-11;
 /// Error that cannot be improved on.
 constexpr double exact = 1e-15;
+/// A plate moved this many times what the total stiffness would let it move has no digits left to balance with.
+constexpr double out_of_reach = 1e14;
 
 double error_of(const EnergyAt& energy) { return energy.gradient.cwiseAbs().maxCoeff() / energy.total_force; }
 
@@ -99,23 +101,23 @@ Minimum minimise_energy(const ScaledPlate& plate, const Eigen::Vector3d* start) 
     std::optional<Eigen::Vector3d> warm;
     if (start != nullptr) warm = best_on_ray(plate, *start);
     Eigen::Vector3d q = warm ? *warm : cold_start(plate);
-    Minimum best{q, std::numeric_limits<double>::infinity(), false, 0};
+    Minimum best{q, std::numeric_limits<double>::infinity(), 0.0, 0};
     for (int iteration = 0; iteration <= most_iterations && q.allFinite(); ++iteration) {
         const EnergyAt energy = energy_at(plate, q);
         const double error = error_of(energy);
         const bool stalled = best.error <= close_enough && error > 0.5 * best.error;
         best.iterations = iteration;
+        best.furthest = std::max(best.furthest, q.norm());
         if (error < best.error) {
             best.q = q;
             best.error = error;
         }
-        if (best.error <= exact || stalled) break;
+        if (best.error <= exact || stalled || best.furthest > out_of_reach) break;
         const Eigen::Vector3d direction = -solve_held_off_zero(energy.hessian, energy.gradient);
         const double slope = energy.gradient.dot(direction);
         const bool searches = error > close_enough;
         q += (searches ? search(Line(plate, q, direction), slope) : 1.0) * direction;
     }
-    best.converged = best.error <= close_enough;
     return best;
 }
 

@@ -11,8 +11,8 @@ namespace toehold::mechanics {
 
 struct Minimum {
     Eigen::Vector3d q = Eigen::Vector3d::Zero();
-    double error = 0.0;  ///< largest part of the slope over the sum of all forces
-    bool converged = false;
+    double error = 0.0;     ///< largest part of the slope over the sum of all forces; the proof is in the residuals
+    double furthest = 0.0;  ///< largest |q| tried: how far the plate ran in search of support
     int iterations = 0;
 };
 

@@ -12,10 +12,11 @@ namespace {
 
 /// Largest residual of a solution that may be called one.
 constexpr double largest_residual = 1e-9;
-/// At the very rim of what can be balanced, contact shrinks towards a line or a point that no computation in doubles
-/// can place. A minimum that misses the residuals and whose motion is resisted by less than this part of itself lies
-/// there, and is called what it is in practice: no equilibrium.
-constexpr double rim = 0.05;
+/// At the very rim of what can be balanced, contact shrinks towards a line or a point and the plate moves without
+/// bounds. Beyond this many times what the supports' total stiffness would let it move, doubles cannot hold a lift
+/// precise enough to balance; a minimum there that misses the residuals is called what it is in practice: no
+/// equilibrium.
+constexpr double rim = 1e5;
 
 void set_lift(RigidPlateSolution& solution, const Plane& lift) {
     solution.lift_in = lift.at_origin;
@@ -28,24 +29,32 @@ bool balances(const Residuals& residuals) {
            residuals.complementarity <= largest_residual;
 }
 
-Minimum minimise(const ScaledPlate& plate, const RigidPlateSolution* start) {
-    if (start == nullptr || start->status != SolveStatus::solved) return minimise_energy(plate, nullptr);
-    const Eigen::Vector3d warm = to_scaled(plate, {start->lift_in, -start->tilt_y_rad, start->tilt_x_rad});
-    return minimise_energy(plate, &warm);
+SolveStatus status_of(const Minimum& minimum, const Residuals& residuals) {
+    if (balances(residuals)) return SolveStatus::solved;
+    return minimum.furthest > rim ? SolveStatus::no_equilibrium : SolveStatus::not_converged;
 }
 
-SolveStatus status_of(const ScaledPlate& plate, const Minimum& minimum, const Residuals& residuals) {
-    if (minimum.converged && balances(residuals)) return SolveStatus::solved;
-    const bool runs_away = minimum.q.allFinite() && resistance_to(plate, minimum.q.normalized()) < rim;
-    return runs_away ? SolveStatus::no_equilibrium : SolveStatus::not_converged;
+RigidPlateSolution solve_from(const Eigen::Vector3d* start, const ScaledPlate& plate,
+                              std::span<const AnchorSpring> anchors, std::span<const BedPatch> bed,
+                              const PlateLoad& load) {
+    RigidPlateSolution solution;
+    const Minimum minimum = minimise_energy(plate, start);
+    set_lift(solution, to_inches(plate, minimum.q));
+    solution.iterations = minimum.iterations;
+    find_forces(solution, anchors, bed, load);
+    solution.status = status_of(minimum, solution.residuals);
+    if (solution.status == SolveStatus::solved) return solution;
+    solution.tension_lb.clear();
+    solution.patches.clear();
+    return solution;
 }
 
 }  // namespace
 
 RigidPlateSolution solve_rigid_plate(std::span<const AnchorSpring> anchors, std::span<const BedPatch> bed,
                                      const PlateLoad& load, const RigidPlateSolution* start) {
-    RigidPlateSolution solution;
     const ScaledPlate plate = scale_plate(anchors, bed, load);
+    RigidPlateSolution solution;
     if (plate.load.isZero(0.0)) {
         find_forces(solution, anchors, bed, load);
         solution.status = SolveStatus::solved;
@@ -55,12 +64,12 @@ RigidPlateSolution solve_rigid_plate(std::span<const AnchorSpring> anchors, std:
         solution.status = SolveStatus::no_equilibrium;
         return solution;
     }
-    const Minimum minimum = minimise(plate, start);
-    set_lift(solution, to_inches(plate, minimum.q));
-    solution.iterations = minimum.iterations;
-    find_forces(solution, anchors, bed, load);
-    solution.status = status_of(plate, minimum, solution.residuals);
-    return solution;
+    if (start != nullptr && start->status == SolveStatus::solved) {
+        const Eigen::Vector3d warm = to_scaled(plate, {start->lift_in, -start->tilt_y_rad, start->tilt_x_rad});
+        solution = solve_from(&warm, plate, anchors, bed, load);
+        if (solution.status == SolveStatus::solved) return solution;
+    }
+    return solve_from(nullptr, plate, anchors, bed, load);
 }
 
 }  // namespace toehold::mechanics

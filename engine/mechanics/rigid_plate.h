@@ -51,16 +51,16 @@ struct Residuals {
 
 enum class SolveStatus {
     solved,
-    no_equilibrium,  ///< nothing can balance this load (the plate turns over or lifts off; forces are left empty), or
-                     ///< only a contact shrunk to nearly a line or a point could (forces not to be used)
-    not_converged,   ///< a fault of the solver: not to be used
+    no_equilibrium,  ///< nothing can balance this load (the plate turns over or lifts off), or only a contact shrunk to
+                     ///< nearly a line or a point could
+    not_converged,   ///< a fault of the solver
 };
 
 struct RigidPlateSolution {
     SolveStatus status = SolveStatus::not_converged;
     double lift_in = 0.0, tilt_x_rad = 0.0, tilt_y_rad = 0.0;
-    std::vector<double> tension_lb;   ///< one for every anchor, >= 0
-    std::vector<PatchForce> patches;  ///< one for every patch
+    std::vector<double> tension_lb;   ///< one for every anchor, >= 0; empty unless solved
+    std::vector<PatchForce> patches;  ///< one for every patch; empty unless solved
     Residuals residuals;
     int iterations = 0;
 };

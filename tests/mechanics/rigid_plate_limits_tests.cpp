@@ -42,6 +42,21 @@ TEST_CASE("A weight on the bare bed stands inside its outline and falls outside 
     CHECK(status({}, footing, weight_at(2.0, 3.0)) == SolveStatus::no_equilibrium);
 }
 
+TEST_CASE("Contact that shrinks to a line gives a true answer or none, never a wrong one", "[unit]") {
+    for (double inside = 1e-2; inside > 1e-13; inside /= 10.0) {
+        const RigidPlateSolution solution = solve_rigid_plate({}, footing, weight_at(0.0, 3.0 - inside));
+        CAPTURE(inside);
+        if (inside > 1e-5) REQUIRE(solution.status == SolveStatus::solved);
+        if (solution.status == SolveStatus::solved) {
+            // A triangle three times as long as the weight stands inside, 4 in wide: p = 2 P / (3 b inside).
+            CHECK_CLOSE(solution.patches[0].peak_psi, 2000.0 / (3.0 * 4.0 * inside), 1e-8, 0.0);
+        } else {
+            CHECK(solution.status == SolveStatus::no_equilibrium);
+            CHECK(solution.patches.empty());
+        }
+    }
+}
+
 TEST_CASE("A weight in the notch of an L stands while it is inside the hull", "[unit]") {
     // The hull's edge runs from (6, 3) to (2.5, 6): 6 x + 7 y = 57.
     const std::vector<BedPatch> bed{{l_shape(), 20000.0}};

@@ -74,6 +74,7 @@ TEST_CASE("Shares add up to the push in force and in moment about the origin", "
         const auto coordinate = rc::gen::inRange(-600, 600);
         const auto pairs = *rc::gen::container<std::vector<std::pair<int, int>>>(rc::gen::pair(coordinate, coordinate));
         std::vector<Point> anchors;
+        anchors.reserve(pairs.size());
         for (const auto& [x, y] : pairs) anchors.push_back({x / 100.0, y / 100.0});
         const Point force{*coordinate / 3.0, *coordinate / 3.0};
         const ShearShares shares = share_shear(anchors, force);

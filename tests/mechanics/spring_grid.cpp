@@ -106,6 +106,7 @@ std::vector<double> spring_grid_tensions(const std::vector<AnchorSpring>& anchor
                                          const std::vector<TriangulatedPatch>& bed, const PlateLoad& load,
                                          int halvings) {
     std::vector<Spring> springs;
+    springs.reserve(anchors.size());
     for (const AnchorSpring& anchor : anchors) springs.push_back(spring_at(anchor.at, anchor.stiffness_lb_per_in, 1.0));
     for (const TriangulatedPatch& patch : bed) {
         for (const Triangle& triangle : patch.triangles) {
