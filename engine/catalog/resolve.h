@@ -15,19 +15,19 @@ enum class FastenerKind { lag_screw, wood_screw, through_bolt, reported };
 
 /// One anchor, in one hole.
 struct Anchor {
-    std::string id;               ///< its hole's id
+    std::string id;  ///< its hole's id
     model::Position at;
-    std::size_t group = 0;        ///< index into detail.anchors
+    std::size_t group = 0;  ///< index into detail.anchors
     FastenerKind kind = FastenerKind::lag_screw;
-    std::string name;             ///< for people, for instance `3/8 in lag screw x 6 in`
-    double diameter_in = 0.0;     ///< nominal
+    std::string name;               ///< for people, for instance `3/8 in lag screw x 6 in`
+    double diameter_in = 0.0;       ///< nominal
     double root_diameter_in = 0.0;  ///< of the thread; a reported fastener without one: its diameter
-    double length_in = 0.0;       ///< 0 for a through-bolt (as long as it must be)
+    double length_in = 0.0;         ///< 0 for a through-bolt (as long as it must be)
     double thread_length_in = 0.0;  ///< tip included; 0 for a through-bolt
     double tip_length_in = 0.0;
-    double head_width_in = 0.0;   ///< across flats, or head diameter of a wood screw
+    double head_width_in = 0.0;  ///< across flats, or head diameter of a wood screw
     double bending_yield_psi = 0.0;
-    Metal metal;                  ///< of the fastener (lag and wood screws)
+    Metal metal;  ///< of the fastener (lag and wood screws)
     std::optional<BoltGrade> bolt_grade;
     std::optional<WasherSize> washer;        ///< under the head, on the plate
     std::optional<WasherSize> washer_below;  ///< through-bolt
@@ -51,9 +51,9 @@ struct BlockMaterial {
 
 struct Resolved {
     model::BaseDetail detail;
-    std::vector<Anchor> anchors;        ///< one for every hole that has one, in the plate's order
+    std::vector<Anchor> anchors;  ///< one for every hole that has one, in the plate's order
     Metal plate_metal;
-    Metal post_metal;                   ///< tube's, or the shoe's
+    Metal post_metal;                     ///< tube's, or the shoe's
     std::optional<Species> post_species;  ///< wood post
     std::optional<LumberGrade> post_grade;
     std::optional<Filler> filler;

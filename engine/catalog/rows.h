@@ -7,11 +7,11 @@
 namespace toehold::catalog {
 
 enum class Evidence {
-    published,        ///< read in the source named
-    computed,         ///< from a published equation, the table itself not seen
+    published,  ///< read in the source named
+    computed,   ///< from a published equation, the table itself not seen
     common_practice,
-    from_memory,      ///< of a published source, to be confirmed
-    assumption,       ///< ours, with the reason in `text`
+    from_memory,  ///< of a published source, to be confirmed
+    assumption,   ///< ours, with the reason in `text`
 };
 
 struct Source {
@@ -39,10 +39,10 @@ struct LumberGrade {
 struct LagScrewSize {
     std::string id, name;
     double diameter_in = 0.0, root_diameter_in = 0.0, tip_length_in = 0.0;
-    double head_width_in = 0.0;   ///< across flats
+    double head_width_in = 0.0;  ///< across flats
     double head_height_in = 0.0;
     double bending_yield_psi = 0.0;  ///< Fyb
-    std::string metal;            ///< default metal's id
+    std::string metal;               ///< default metal's id
     Source source;
 };
 
@@ -96,10 +96,10 @@ enum class DeckingKind { wood, plastic_composite, metal };
 struct DeckingMaterial {
     std::string id, name;
     DeckingKind kind = DeckingKind::wood;
-    double modulus_perp_psi = 0.0;   ///< through the thickness
-    bool may_bear = false;           ///< whether bearing of a plate on it is permitted at all
-    double bearing_psi = 0.0;        ///< allowable (ASD, before factors for wood); 0: none known
-    std::string species;             ///< wood only: for embedment where decking counts in shear
+    double modulus_perp_psi = 0.0;  ///< through the thickness
+    bool may_bear = false;          ///< whether bearing of a plate on it is permitted at all
+    double bearing_psi = 0.0;       ///< allowable (ASD, before factors for wood); 0: none known
+    std::string species;            ///< wood only: for embedment where decking counts in shear
     Source source;
 };
 

@@ -73,8 +73,8 @@ struct AnchorEnvelope {
     double tension_low_lb = 0.0;       ///< smallest over the scenarios of the largest over directions
     double nominal_tension_lb = 0.0;   ///< with the nominal stiffness
     double proof_tension_lb = 0.0;     ///< at the proof level of 2.5 times the unfactored load
-    double hand_edge_lb = 0.0;         ///< hand, lever arm to the toe edge
-    double hand_anchor_lb = 0.0;       ///< hand, lever arm to the toe anchors
+    double hand_edge_lb = 0.0;         ///< hand, pushes square to the plate, lever arm to the toe edge
+    double hand_anchor_lb = 0.0;       ///< hand, pushes square to the plate, lever arm to the toe anchors
     double stiffness_lb_per_in = 0.0;  ///< nominal
     std::string stiffness_source;
 };

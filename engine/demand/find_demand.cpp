@@ -99,15 +99,23 @@ AnchorEnvelope envelope_of(const Demand& demand, std::size_t anchor, const Stiff
     return envelope;
 }
 
-void add_hand_tensions(Demand& demand, const Solver& solver, const mechanics::Polygon& plate,
-                       const std::vector<double>& all_directions) {
+/// Directions a paper calculation looks at: square to the plate's sides, as far as the loads ask for them. Turned by a
+/// few degrees, the method would put the whole moment on one anchor.
+std::vector<double> hand_directions(const model::Loads& loads) {
+    constexpr double quarter = 0.5 * std::numbers::pi;
+    if (loads.directions == model::Directions::outward) return {quarter};
+    return {0.0, quarter, 2.0 * quarter, 3.0 * quarter};
+}
+
+void add_hand_tensions(Demand& demand, const Solver& solver, const model::BaseDetail& detail) {
+    using mechanics::hand_tension;
+    using mechanics::LeverArm;
+    const mechanics::Polygon plate = outline(detail.plate);
     for (const LoadCase& load : demand.cases) {
-        for (const double direction : all_directions) {
-            const double moment = load.push_lb * load.height_in;
-            const auto edge =
-                mechanics::hand_tension(solver.anchor_points(), plate, moment, direction, mechanics::LeverArm::to_edge);
-            const auto row = mechanics::hand_tension(solver.anchor_points(), plate, moment, direction,
-                                                     mechanics::LeverArm::to_anchor);
+        const double moment = load.push_lb * load.height_in;
+        for (const double direction : hand_directions(detail.loads)) {
+            const auto edge = hand_tension(solver.anchor_points(), plate, moment, direction, LeverArm::to_edge);
+            const auto row = hand_tension(solver.anchor_points(), plate, moment, direction, LeverArm::to_anchor);
             for (std::size_t anchor = 0; anchor < demand.anchors.size(); ++anchor) {
                 AnchorEnvelope& envelope = demand.anchors[anchor];
                 envelope.hand_edge_lb = std::max(envelope.hand_edge_lb, edge.tension_lb[anchor]);
@@ -161,7 +169,7 @@ Demand compute(const catalog::Resolved& resolved) {
     for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor) {
         demand.anchors.push_back(envelope_of(demand, anchor, solver.anchor_stiffnesses()[anchor]));
     }
-    add_hand_tensions(demand, solver, outline(resolved.detail.plate), all_directions);
+    add_hand_tensions(demand, solver, resolved.detail);
     find_peak_bearing(demand);
     demand.proof = solver.proof();
     return demand;

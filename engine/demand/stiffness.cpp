@@ -68,18 +68,18 @@ Stiffness bed_stiffness(const catalog::Resolved& resolved, double below_modulus_
     const model::Layers& layers = resolved.detail.layers;
     if (layers.decking && resolved.decking) {
         flexibility += layers.decking->thickness_in / resolved.decking->modulus_perp_psi;
-        source += fmt::format("decking {:.4g} in at {:.4g} psi", layers.decking->thickness_in,
+        source += fmt::format("decking {:.4g} in at {:.0f} psi", layers.decking->thickness_in,
                               resolved.decking->modulus_perp_psi);
     }
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
         flexibility += layers.shims[index].thickness_in / resolved.shims.at(index).modulus_perp_psi;
-        source += fmt::format("{}shim {:.4g} in at {:.4g} psi", source.empty() ? "" : ", ",
+        source += fmt::format("{}shim {:.4g} in at {:.0f} psi", source.empty() ? "" : ", ",
                               layers.shims[index].thickness_in, resolved.shims.at(index).modulus_perp_psi);
     }
     if (below_depth_in > 0.0) {
         const double across_psi = across_over_along * below_modulus_psi;
         flexibility += below_depth_in / across_psi;
-        source += fmt::format("{}framing {:.4g} in at E/20 = {:.4g} psi", source.empty() ? "" : ", ", below_depth_in,
+        source += fmt::format("{}framing {:.4g} in at E/20 = {:.0f} psi", source.empty() ? "" : ", ", below_depth_in,
                               across_psi);
     }
     if (!(flexibility > 0.0)) return {0.0, "nothing to bear on"};

@@ -32,6 +32,19 @@ std::string ratio_words(double ratio) {
 
 std::string where(const checks::CheckResult& result) { return result.title + ", " + result.subject; }
 
+/// A least distance or length that detailing asks for, not a strength: it often stands exactly at its limit.
+bool is_dimension(const checks::CheckResult& result) { return result.unit == "in"; }
+
+/// The result to name first: the worst; where everything holds, the strength nearest to its limit.
+const checks::CheckResult& leading(const std::vector<checks::CheckResult>& sorted) {
+    const auto counts = [](const checks::CheckResult& result) {
+        if (result.status == Status::missing_evidence) return false;
+        return result.status != Status::holds || !is_dimension(result);
+    };
+    const auto first = std::find_if(sorted.begin(), sorted.end(), counts);
+    return first != sorted.end() ? *first : sorted.front();
+}
+
 template <class Items, class Is>
 auto count(const Items& items, Is&& is) {
     return std::count_if(items.begin(), items.end(), is);
@@ -90,8 +103,7 @@ void conclude(Review& review) {
     const long findings_miss =
         count(review.findings, [](const checks::Finding& f) { return f.severity == Severity::missing; });
     if (!review.checks.empty()) {
-        const auto with_number = std::find_if_not(review.checks.begin(), review.checks.end(), lacks_evidence);
-        const checks::CheckResult& worst = with_number != review.checks.end() ? *with_number : review.checks.front();
+        const checks::CheckResult& worst = leading(review.checks);
         review.governing = {worst.id, worst.title, worst.subject, worst.ratio, worst.direction_deg};
     }
     if (failing > 0 || findings_fail > 0) {
@@ -102,8 +114,8 @@ void conclude(Review& review) {
         review.reason = incomplete_reason(review);
     } else {
         review.verdict = Verdict::adequate;
-        review.reason = fmt::format("every check holds; the nearest to its limit is {}: {}",
-                                    where(review.checks.front()), ratio_words(review.checks.front().ratio));
+        review.reason = fmt::format("every check holds; the strength nearest to its limit is {}: {}",
+                                    where(leading(review.checks)), ratio_words(leading(review.checks).ratio));
     }
 }
 
