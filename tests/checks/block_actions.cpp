@@ -1,4 +1,4 @@
-#include "checks/block_actions.h"
+#include "checks/block/block_actions.h"
 
 #include "support/compare.h"
 #include "support/example.h"

@@ -1,4 +1,4 @@
-#include "checks/block_anchors.h"
+#include "checks/block/block_anchors.h"
 
 #include "support/compare.h"
 #include "support/example.h"

@@ -1,4 +1,4 @@
-#include "checks/member_basis.h"
+#include "checks/basis/member_basis.h"
 
 #include "support/compare.h"
 

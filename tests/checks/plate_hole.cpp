@@ -1,5 +1,5 @@
 // Holes in the example's plate against its edges and against the anchors' shear, by hand.
-#include "checks/plate_hole.h"
+#include "checks/plate/plate_hole.h"
 
 #include "checks/run_check.h"
 #include "checks/steel_examples.h"

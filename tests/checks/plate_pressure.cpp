@@ -1,5 +1,5 @@
 // The pressure found again from its resultant, against pressures chosen beforehand.
-#include "checks/plate_pressure.h"
+#include "checks/plate/plate_pressure.h"
 
 #include "checks/steel_examples.h"
 #include "support/compare.h"

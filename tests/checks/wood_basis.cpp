@@ -1,4 +1,4 @@
-#include "checks/wood_basis.h"
+#include "checks/basis/wood_basis.h"
 
 #include "support/compare.h"
 

@@ -1,0 +1,77 @@
+#include "checks/anchor/anchor_seating.h"
+
+#include "resistance/wood/withdrawal.h"
+
+#include <cmath>
+#include <numbers>
+#include <utility>
+
+namespace toehold::checks {
+
+bool bears_on_wood(const catalog::Anchor& anchor) {
+    return anchor.kind == catalog::FastenerKind::through_bolt && !anchor.washer_below && !anchor.backing;
+}
+
+bool lands(const catalog::Anchor& anchor) { return anchor.seat.has_value() && anchor.embedment_in > 0.0; }
+
+Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    Seating result;
+    result.plate_in = resolved.detail.plate.thickness_in;
+    result.washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
+    result.layers_in = model::thickness_in(resolved.detail.layers);
+    result.above_block_in = result.plate_in + result.washer_in + result.layers_in;
+    result.embedment_in = anchor.embedment_in;
+    result.thread_in_block_in = anchor.thread_in_block_in;
+    result.tip_in_block_in = resistance::tip_in_block_in(anchor.length_in, anchor.tip_length_in, result.above_block_in,
+                                                         block_of(resolved, anchor).depth_in);
+    return result;
+}
+
+const model::Block& block_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return resolved.detail.framing.blocks.at(anchor.seat.value().block);
+}
+
+const catalog::BlockMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return resolved.blocks.at(anchor.seat.value().block);
+}
+
+std::string subject(const catalog::Anchor& anchor) { return "anchor " + anchor.id; }
+std::string subject(const model::Block& block) { return "block " + block.id; }
+
+double degrees(double direction_rad) {
+    const double turned = std::fmod(direction_rad * 180.0 / std::numbers::pi, 360.0);
+    return turned < 0.0 ? turned + 360.0 : turned;
+}
+
+std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& seating) {
+    std::vector<Step> steps;
+    steps.push_back({"L", "length under the head, tip included", "given", anchor.length_in, "in", "input"});
+    steps.push_back({"t_p", "plate", "given", seating.plate_in, "in", "input"});
+    if (seating.washer_in > 0.0)
+        steps.push_back({"t_w", "washer under the head", "given", seating.washer_in, "in", "input"});
+    if (seating.layers_in > 0.0) {
+        steps.push_back(
+            {"t_l", "decking and shims: no thread in them is counted", "given", seating.layers_in, "in", "input"});
+    }
+    steps.push_back({"p_e", "length in the block, tip included", "L less all above the block, at most its depth",
+                     seating.embedment_in, "in", ""});
+    return steps;
+}
+
+void append(std::vector<Step>& steps, const std::vector<Step>& more) {
+    steps.insert(steps.end(), more.begin(), more.end());
+}
+
+CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled) {
+    CheckResult result;
+    result.subject = subject(input.resolved.anchors.at(anchor));
+    if (pulled) result.direction_deg = degrees(input.demand.anchors.at(anchor).direction_rad);
+    return result;
+}
+
+void lacks_evidence(CheckResult& result, std::string sentence) {
+    result.status = Status::missing_evidence;
+    result.note = std::move(sentence);
+}
+
+}  // namespace toehold::checks

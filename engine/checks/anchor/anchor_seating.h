@@ -1,0 +1,49 @@
+#pragma once
+// How an anchor stands in its block: what the checks of anchors in wood read, and the steps they share.
+#include "checks/registry.h"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace toehold::checks {
+
+/// Lengths along one anchor, from its head's underside down; in.
+struct Seating {
+    double plate_in = 0.0;
+    double washer_in = 0.0;       ///< under the head
+    double layers_in = 0.0;       ///< decking and shims
+    double above_block_in = 0.0;  ///< the three together
+    double embedment_in = 0.0;    ///< in the block, tip included
+    double tip_in_block_in = 0.0;
+    double thread_in_block_in = 0.0;  ///< that holds: tip excluded
+};
+
+/// Whether a block is under the anchor and the anchor reaches into it.
+[[nodiscard]] bool lands(const catalog::Anchor& anchor);
+/// A bolt with nothing between its nut and the wood.
+[[nodiscard]] bool bears_on_wood(const catalog::Anchor& anchor);
+/// The anchor must land.
+[[nodiscard]] Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+[[nodiscard]] const model::Block& block_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+[[nodiscard]] const catalog::BlockMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+
+/// `anchor A` and `block B1`, as every result and link names them.
+[[nodiscard]] std::string subject(const catalog::Anchor& anchor);
+[[nodiscard]] std::string subject(const model::Block& block);
+
+/// Degrees from 0 up to, not including, 360.
+[[nodiscard]] double degrees(double direction_rad);
+
+/// From the screw's length down to its embedment: length, each deduction, embedment.
+[[nodiscard]] std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& seating);
+
+void append(std::vector<Step>& steps, const std::vector<Step>& more);
+
+/// A result for one anchor with its subject set; the direction is that of its largest tension when `pulled`.
+[[nodiscard]] CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled);
+
+/// A result of `missing_evidence`: the sentence says what the file does not give.
+void lacks_evidence(CheckResult& result, std::string sentence);
+
+}  // namespace toehold::checks

@@ -1,0 +1,178 @@
+#include "checks/anchor/lateral_joint.h"
+
+#include "checks/anchor/anchor_seating.h"
+#include "checks/block/block_anchors.h"
+#include "resistance/wood/dowel_bearing.h"
+#include "resistance/wood/gap_yield.h"
+#include "resistance/wood/withdrawal.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::checks {
+namespace {
+
+using catalog::Anchor;
+using catalog::DeckingKind;
+using catalog::DeckingMaterial;
+using catalog::FastenerKind;
+using catalog::Resolved;
+
+constexpr double right_angle_rad = 0.5 * std::numbers::pi;
+
+/// Why the layers cannot count as wood around the shank; empty where they can.
+std::string cannot_bear(const Resolved& resolved, const std::string& block_species) {
+    std::vector<DeckingMaterial> layers = resolved.shims;
+    if (resolved.decking) layers.push_back(*resolved.decking);
+    for (const DeckingMaterial& layer : layers) {
+        if (layer.kind != DeckingKind::wood) return "The layer " + layer.name + " is not wood and counts as a gap.";
+        if (layer.species != block_species)
+            return "The layer " + layer.name + " is not of the block's species and counts as a gap.";
+    }
+    return {};
+}
+
+void set_gap(LateralJoint& joint, const Resolved& resolved, const Anchor& anchor) {
+    const double layers_in = model::thickness_in(resolved.detail.layers);
+    joint.dowel.gap_in = layers_in;
+    const bool asked = model::decking_in_shear(resolved.detail.basis) == model::DeckingInShear::bearing;
+    if (!asked || layers_in <= 0.0) return;
+    joint.gap_note = cannot_bear(resolved, wood_of(resolved, anchor).species.id);
+    joint.decking_bears = joint.gap_note.empty();
+    if (joint.decking_bears) joint.dowel.gap_in = 0.0;
+}
+
+double plate_bearing_psi(const Resolved& resolved) {
+    const catalog::Metal& metal = resolved.plate_metal;
+    if (metal.kind == catalog::MetalKind::aluminum) {
+        return resistance::aluminum_dowel_bearing_psi(
+            std::min(metal.ultimate_psi, metal.welded_ultimate_psi.value_or(metal.ultimate_psi)));
+    }
+    return resistance::steel_dowel_bearing_psi(metal.ultimate_psi, resolved.detail.plate.thickness_in);
+}
+
+bool penetrates(const Anchor& anchor, const Seating& seated) {
+    constexpr double rounding_in = 1e-9;
+    switch (anchor.kind) {
+        case FastenerKind::lag_screw:
+            return seated.embedment_in - seated.tip_in_block_in + rounding_in >=
+                   resistance::lag_minimum_penetration_in(anchor.diameter_in);
+        case FastenerKind::wood_screw:
+            return seated.embedment_in + rounding_in >=
+                   resistance::wood_screw_minimum_penetration_in(anchor.diameter_in);
+        default:
+            return true;
+    }
+}
+
+/// From the block's grain to the anchor's force, 0 to pi/2; across it where there is no force to speak of.
+double grain_angle_rad(const LateralJoint& joint, const demand::AnchorForce& force) {
+    const bool grain_along_x = joint.grain == model::PlanAxis::x;
+    const double along_lb = std::abs(grain_along_x ? force.shear_x_lb : force.shear_y_lb);
+    const double across_lb = std::abs(grain_along_x ? force.shear_y_lb : force.shear_x_lb);
+    return along_lb + across_lb > 0.0 ? std::atan2(across_lb, along_lb) : right_angle_rad;
+}
+
+Adjusted adjust(const Resolved& resolved, const LateralJoint& joint, double reference_lb, double geometry_factor) {
+    LateralConditions conditions;
+    conditions.diameter_in = joint.nominal_diameter_in;
+    conditions.single_row_or_single_fastener = joint.single_row;
+    conditions.geometry_factor = geometry_factor;
+    conditions.group_factor = joint.group_factor;
+    return adjust_lateral(reference_lb, conditions, resolved.detail.basis);
+}
+
+const char* plate_clause(const Resolved& resolved) {
+    return resolved.plate_metal.kind == catalog::MetalKind::aluminum ? "assumption: NDS App. I read for aluminum"
+                                                                     : "NDS 2018 Appendix I";
+}
+
+}  // namespace
+
+bool covered(const Anchor& anchor) {
+    constexpr double thickest_in = 1.0;
+    return anchor.diameter_in <= thickest_in;
+}
+
+LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
+    const Anchor& anchor = resolved.anchors.at(index);
+    const Seating seated = seating(resolved, anchor);
+    LateralJoint joint;
+    joint.anchor = index;
+    joint.nominal_diameter_in = anchor.diameter_in;
+    joint.specific_gravity = wood_of(resolved, anchor).species.specific_gravity;
+    joint.grain = block_of(resolved, anchor).along;
+    joint.penetrates = penetrates(anchor, seated);
+    joint.group_factor = row_factor(resolved, index);
+    joint.single_row = single_row_along_grain(resolved, index);
+    joint.fixed_factor = adjust(resolved, joint, 1.0, 1.0).value;
+    joint.dowel.diameter_in = anchor.root_diameter_in;
+    joint.dowel.bending_yield_psi = anchor.bending_yield_psi;
+    joint.dowel.main_bearing_in = seated.embedment_in - 0.5 * seated.tip_in_block_in;
+    joint.dowel.side_bearing_in = resolved.detail.plate.thickness_in;
+    joint.dowel.side_bearing_psi = plate_bearing_psi(resolved);
+    set_gap(joint, resolved, anchor);
+    return joint;
+}
+
+LateralValue lateral_value(const Resolved& resolved, const LateralJoint& joint, const demand::State& state) {
+    LateralValue value;
+    value.angle_rad = grain_angle_rad(joint, state.anchors.at(joint.anchor));
+    const double bearing_angle_rad = joint.decking_bears ? right_angle_rad : value.angle_rad;
+    resistance::DowelConnection dowel = joint.dowel;
+    dowel.main_bearing_psi =
+        resistance::dowel_bearing_psi(joint.specific_gravity, joint.nominal_diameter_in, bearing_angle_rad);
+    value.main_bearing_psi = dowel.main_bearing_psi;
+    const resistance::ReductionTerms reduction =
+        resistance::reduction_terms(joint.nominal_diameter_in, dowel.diameter_in, bearing_angle_rad);
+    value.reference = resistance::governing(resistance::single_shear_with_gap(dowel, reduction));
+    value.reduction = reduction.of(value.reference.mode);
+    if (!joint.penetrates) value.reference.value_lb = 0.0;
+
+    value.geometry_factor = geometry_factor(resolved, state, joint.anchor);
+    value.adjusted_lb = value.reference.value_lb * joint.fixed_factor * value.geometry_factor;
+    return value;
+}
+
+std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& joint, const LateralValue& value) {
+    const resistance::DowelConnection& dowel = joint.dowel;
+    const std::string mode = resistance::name(value.reference.mode);
+    std::vector<Step> steps{
+        {"D", "nominal diameter", "given", joint.nominal_diameter_in, "in", "input"},
+        {"D_r", "root diameter, threads taken in the shear plane", "given", dowel.diameter_in, "in", "NDS 2018 12.3.7"},
+        {"l_m", "bearing length in the block", "embedment less half the tip", dowel.main_bearing_in, "in",
+         "NDS 2018 12.3.5"},
+        {"l_s", "bearing length in the plate", "given", dowel.side_bearing_in, "in", "NDS 2018 12.3.5"},
+        {"g", joint.decking_bears ? "gap; the decking is taken as wood around the shank" : "gap: decking and shims",
+         joint.decking_bears ? "basis" : "given", dowel.gap_in, "in", "AWC TR12"},
+        {"G", "specific gravity of the block", "given", joint.specific_gravity, "", "NDS 2018 Table 12.3.3A"},
+        {"theta", "angle from the block's grain to the force", "from the demand",
+         value.angle_rad * 180.0 / std::numbers::pi, "deg", "demand"},
+        {"F_em",
+         joint.decking_bears ? "dowel bearing strength of the wood, across the grain"
+                             : "dowel bearing strength of the block",
+         "12.3.3 at the angle", value.main_bearing_psi, "psi", "NDS 2018 12.3.3, 12.3.4"},
+        {"F_es", "dowel bearing strength of the plate", resolved.plate_metal.name, dowel.side_bearing_psi, "psi",
+         plate_clause(resolved)},
+        {"F_yb", "bending yield strength of the anchor", "given", dowel.bending_yield_psi, "psi", "NDS 2018 Table I1"},
+        {"R_d", "reduction term, mode " + mode, "by diameter and angle", value.reduction, "", "NDS 2018 Table 12.3.1B"},
+        {"Z", "reference lateral value, mode " + mode + " governs",
+         joint.penetrates ? "least of the yield modes with the gap" : "0: penetration below the least",
+         value.reference.value_lb, "lb", "NDS 2018 12.3.1; AWC TR12"}};
+    const Adjusted adjusted = adjust(resolved, joint, value.reference.value_lb, value.geometry_factor);
+    steps.insert(steps.end(), adjusted.steps.begin(), adjusted.steps.end());
+    steps.push_back(
+        {"Z'", "adjusted lateral value", "Z and every factor", value.adjusted_lb, "lb", "NDS 2018 Table 11.3.1"});
+    return steps;
+}
+
+std::string lateral_note(const LateralJoint& joint, const LateralValue& value) {
+    if (!joint.penetrates)
+        return "The anchor does not reach the least penetration, so the standard gives it no lateral value.";
+    if (value.reference.value_lb > 0.0 && value.adjusted_lb <= 0.0)
+        return "An end distance or a spacing is below the least permitted, so the standard gives no lateral value.";
+    return joint.gap_note;
+}
+
+}  // namespace toehold::checks

@@ -1,0 +1,58 @@
+#pragma once
+// Plate, gap and block as one dowel joint around one anchor: what it carries sideways, in the direction a state pushes.
+// NDS 2018 12.3 with the general dowel equations of AWC TR12 for the gap.
+//
+// Readings taken, each the lower of what practice does:
+//   - the threads lie in the shear plane, so the root diameter counts, for through-bolts too (12.3.7);
+//   - decking and shims under the plate are a gap; where the basis lets decking bear, that holds only for wood of the
+//     block's own species, which is then taken across its grain;
+//   - an aluminum plate bears with its strength beside a weld.
+#include "checks/basis/wood_basis.h"
+#include "checks/registry.h"
+#include "resistance/wood/yield_limit.h"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace toehold::checks {
+
+/// What does not turn with the push.
+struct LateralJoint {
+    std::size_t anchor = 0;
+    resistance::DowelConnection dowel;  ///< main_bearing_psi is for `lateral_value` to set
+    double nominal_diameter_in = 0.0;
+    double specific_gravity = 0.0;
+    model::PlanAxis grain = model::PlanAxis::x;  ///< of the block
+    bool decking_bears = false;
+    std::string gap_note;    ///< why decking does not bear although the basis lets it; empty: nothing to say
+    bool penetrates = true;  ///< reaches the least penetration of NDS 2018 12.1
+    double group_factor = 1.0;
+    bool single_row = true;
+    double fixed_factor = 1.0;  ///< every factor but CDelta, which alone turns with the push
+};
+
+/// Lag screw, wood screw or through-bolt that lands, D at most 1 in (`covered`). A reported fastener has no such joint.
+[[nodiscard]] LateralJoint lateral_joint(const catalog::Resolved& resolved, std::size_t anchor);
+/// Whether the standard's lateral equations cover the anchor's size: D <= 1 in.
+[[nodiscard]] bool covered(const catalog::Anchor& anchor);
+
+/// In one state.
+struct LateralValue {
+    double angle_rad = 0.0;           ///< from the grain to the force, 0 to pi/2
+    double main_bearing_psi = 0.0;    ///< Fem
+    double reduction = 0.0;           ///< Rd of the mode that governs
+    resistance::ModeValue reference;  ///< Z; 0 where the anchor does not reach the least penetration
+    double geometry_factor = 1.0;     ///< CDelta
+    double adjusted_lb = 0.0;         ///< Z'
+};
+[[nodiscard]] LateralValue lateral_value(const catalog::Resolved& resolved, const LateralJoint& joint,
+                                         const demand::State& state);
+
+/// From the joint's dimensions to Z', as worked lines.
+[[nodiscard]] std::vector<Step> lateral_steps(const catalog::Resolved& resolved, const LateralJoint& joint,
+                                              const LateralValue& value);
+/// The sentences a reader of the number needs; may be empty.
+[[nodiscard]] std::string lateral_note(const LateralJoint& joint, const LateralValue& value);
+
+}  // namespace toehold::checks

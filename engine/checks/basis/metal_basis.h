@@ -1,0 +1,41 @@
+#pragma once
+// The detail's method (ASD or LRFD) applied to strengths of metal, and how a metal's rules are named.
+#include "catalog/rows.h"
+#include "checks/basis/adjusted.h"
+#include "model/basis.h"
+#include "resistance/steel/safety.h"
+
+#include <string>
+#include <vector>
+
+namespace toehold::checks {
+
+/// Nominal over omega under ASD, phi times nominal under LRFD, with the one line that says so.
+[[nodiscard]] Adjusted available(double nominal, const resistance::Safety& safety, const model::Basis& basis,
+                                 const std::string& clause);
+
+/// What a part can carry: a usable value with its worked lines, or the sentence that says why there is none.
+struct Capacity {
+    double value = 0.0;
+    std::string clause;
+    std::vector<Step> steps;
+    std::string missing;  ///< empty when there is a value
+};
+
+/// Strengths to use beside a weld: aluminum's welded ones, any other metal's own. `missing` when aluminum has none.
+struct BesideWeld {
+    double yield_psi = 0.0;
+    double ultimate_psi = 0.0;
+    std::string meaning;  ///< for a step: `yield strength` or `yield strength beside the weld`
+    std::string missing;
+};
+[[nodiscard]] BesideWeld strengths(const catalog::Metal& metal, bool welded);
+
+/// `Fy` and `Fu` as steps.
+[[nodiscard]] Step yield_step(const catalog::Metal& metal, const BesideWeld& used);
+[[nodiscard]] Step ultimate_step(const catalog::Metal& metal, const BesideWeld& used);
+
+/// The clause, marked where AISC 360 is only read across: it does not cover stainless steel.
+[[nodiscard]] std::string steel_clause(const catalog::Metal& metal, const std::string& clause);
+
+}  // namespace toehold::checks

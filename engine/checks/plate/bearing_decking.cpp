@@ -1,0 +1,77 @@
+// The plate's toe presses on the decking, and through it on any shims: each must be allowed to bear and be strong
+// enough across its thickness.
+#include "checks/anchor/anchor_seating.h"
+#include "checks/basis/member_basis.h"
+#include "checks/basis/wood_basis.h"
+#include "checks/registry.h"
+#include "demand/worst.h"
+
+#include <algorithm>
+
+namespace toehold::checks {
+namespace {
+
+double peak_psi(const demand::State& state) {
+    double peak = 0.0;
+    for (const demand::SupportForce& support : state.supports) peak = std::max(peak, support.peak_psi);
+    return peak;
+}
+
+Adjusted allowable(const catalog::DeckingMaterial& material, const model::Basis& basis) {
+    if (material.kind != catalog::DeckingKind::wood) return reported_value(material.bearing_psi, "psi", basis);
+    Adjusted adjusted = adjust_compression_perp(material.bearing_psi, basis);
+    adjusted.steps.insert(adjusted.steps.begin(),
+                          {"F_c,perp", "reference compression across the grain of " + material.name, "given",
+                           material.bearing_psi, "psi", "decking catalog"});
+    return adjusted;
+}
+
+CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, std::string subject) {
+    const demand::Worst worst = demand::worst_state(input.demand, peak_psi);
+    CheckResult result;
+    result.subject = std::move(subject);
+    result.demand = worst.value;
+    result.unit = "psi";
+    result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
+    result.steps.push_back({"f_c,perp", "largest pressure under the plate", "demand", worst.value, "psi", "demand"});
+    if (!material.may_bear) {
+        conclude(result);
+        result.note = "Bearing of a plate on this material is not permitted (" + material.name +
+                      "): stand the plate on the framing, or on wood packing in its place.";
+        return result;
+    }
+    if (!(material.bearing_psi > 0.0)) {
+        lacks_evidence(result, "No allowable bearing pressure is known for " + material.name +
+                                   ": take it from the boards' evaluation report.");
+        return result;
+    }
+    const Adjusted adjusted = allowable(material, input.resolved.detail.basis);
+    result.capacity = adjusted.value;
+    result.steps.insert(result.steps.end(), adjusted.steps.begin(), adjusted.steps.end());
+    result.steps.push_back(
+        {"F_c,perp'", "allowable pressure", "value times every factor; C_b taken as 1.0", adjusted.value, "psi", ""});
+    conclude(result);
+    result.note = "Largest pressure at the plate's edge, not the mean over the contact.";
+    return result;
+}
+
+std::vector<CheckResult> bearing_decking(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    if (input.demand.states.empty()) return results;
+    if (input.resolved.decking) {
+        results.push_back(bearing_on(input, *input.resolved.decking, "decking"));
+        results.back().link = Link{"plate", "decking", "bearing"};
+    }
+    for (std::size_t index = 0; index < input.resolved.shims.size(); ++index) {
+        results.push_back(bearing_on(input, input.resolved.shims[index], "shim " + std::to_string(index + 1)));
+    }
+    return results;
+}
+
+const RegisterCheck registered{{"bearing-decking", "Bearing of the plate on the decking", "NDS 2018 3.10.2",
+                                "Largest pressure under the plate against what decking and shims may bear across their "
+                                "thickness.",
+                                bearing_decking}};
+
+}  // namespace
+}  // namespace toehold::checks

@@ -1,0 +1,91 @@
+#include "checks/plate/plate_pressure.h"
+
+#include "mechanics/rigid_plate.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace toehold::checks {
+namespace {
+
+Pressure concentrated(const demand::SupportForce& force) { return {{}, 0.0, 0.0, 0.0, force.force_lb, force.peak_at}; }
+
+/// The plate pressed on this patch alone by the resultant takes the same plane, whatever the bed's stiffness.
+Pressure pressure_of(const demand::SupportForce& force, const mechanics::Polygon& patch) {
+    const mechanics::BedPatch bed{patch, 1.0};
+    const mechanics::PlateLoad load{-force.force_lb, -force.force_lb * force.at.y_in, force.force_lb * force.at.x_in};
+    const mechanics::RigidPlateSolution plane = mechanics::solve_rigid_plate({}, {&bed, 1}, load);
+    if (plane.status != mechanics::SolveStatus::solved) return concentrated(force);
+    return {mechanics::clip_half_plane(patch, plane.lift_in, -plane.tilt_y_rad, plane.tilt_x_rad),
+            -plane.lift_in,
+            plane.tilt_y_rad,
+            -plane.tilt_x_rad,
+            force.force_lb,
+            force.at};
+}
+
+class Sum {
+  public:
+    explicit Sum(const PlateSection& section) : section_(section) {}
+
+    void add(const Pressure& pressure) {
+        if (pressure.loaded.empty()) return add_point(pressure);
+        const mechanics::Polygon part =
+            mechanics::clip_half_plane(pressure.loaded, section_.offset_in, -section_.normal_x, -section_.normal_y);
+        if (part.size() < 3) return;
+        const mechanics::Moments m = mechanics::moments(part);
+        const double a = pressure.intercept_psi;
+        const double b = pressure.slope_x_psi_per_in;
+        const double c = pressure.slope_y_psi_per_in;
+        add_resultant(a * m.area + b * m.x + c * m.y, a * m.x + b * m.xx + c * m.xy, a * m.y + b * m.xy + c * m.yy);
+        for (const mechanics::Point corner : part) widen(section_.along_in({corner.x, corner.y}));
+    }
+
+    [[nodiscard]] BearingBeyond result() const {
+        if (!(force_ > 0.0)) return {};
+        return {force_, std::max(0.0, moment_), along_ / force_, extent_};
+    }
+
+  private:
+    /// First moments of the force about the axes through the origin.
+    void add_resultant(double force, double force_x, double force_y) {
+        force_ += force;
+        moment_ += section_.normal_x * force_x + section_.normal_y * force_y - section_.offset_in * force;
+        along_ += section_.normal_x * force_y - section_.normal_y * force_x;
+    }
+
+    void add_point(const Pressure& pressure) {
+        if (section_.beyond_in(pressure.at) <= 0.0) return;
+        add_resultant(pressure.force_lb, pressure.force_lb * pressure.at.x_in, pressure.force_lb * pressure.at.y_in);
+        widen(section_.along_in(pressure.at));
+    }
+
+    void widen(double place) {
+        extent_.from = std::min(extent_.from, place);
+        extent_.to = std::max(extent_.to, place);
+    }
+
+    const PlateSection& section_;
+    double force_ = 0.0, moment_ = 0.0, along_ = 0.0;
+    Interval extent_{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+};
+
+}  // namespace
+
+std::vector<Pressure> pressures(const demand::State& state, const std::vector<mechanics::Polygon>& patches) {
+    std::vector<Pressure> result;
+    for (std::size_t index = 0; index < state.supports.size(); ++index) {
+        const demand::SupportForce& force = state.supports[index];
+        if (!(force.force_lb > 0.0)) continue;
+        result.push_back(index < patches.size() ? pressure_of(force, patches[index]) : concentrated(force));
+    }
+    return result;
+}
+
+BearingBeyond bearing_beyond(const PlateSection& section, const std::vector<Pressure>& pressures) {
+    Sum sum(section);
+    for (const Pressure& pressure : pressures) sum.add(pressure);
+    return sum.result();
+}
+
+}  // namespace toehold::checks
