@@ -3,6 +3,7 @@
 #include "model/problem.h"
 
 #include <string>
+#include <utility>
 
 namespace toehold::model {
 
@@ -15,7 +16,7 @@ class ProblemList {
     void positive(const std::string& what, double value, double at_most);
     /// at_least <= value <= at_most.
     void between(const std::string& what, double value, double at_least, double at_most);
-    [[nodiscard]] Problems take() { return std::move(problems_); }
+    [[nodiscard]] Problems take() { return std::exchange(problems_, {}); }
 
   private:
     std::string element_;

@@ -58,7 +58,7 @@ std::string inadequate_reason(const Review& review, long failing_checks, long fa
         if (failing_checks > 1) reason += fmt::format("; {} results in all do not hold", failing_checks);
     }
     if (failing_findings > 0) {
-        reason += (reason.empty() ? "" : "; and ") + review.findings.front().message;
+        reason += (reason.empty() ? "" : ". Also: ") + review.findings.front().message;
     }
     return reason;
 }
