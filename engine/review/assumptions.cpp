@@ -14,11 +14,12 @@ namespace {
 
 using Change = std::function<void(model::Basis&)>;
 
-/// The worst result that has a finite ratio: the one a factor on strength can move.
+/// The worst strength that has a finite ratio: the one a factor can move.
 const checks::CheckResult* worst_with_ratio(const std::vector<checks::CheckResult>& results) {
     const checks::CheckResult* worst = nullptr;
     for (const checks::CheckResult& result : results) {
-        const bool counts = result.status != checks::Status::missing_evidence && std::isfinite(result.ratio);
+        const bool counts =
+            result.status != checks::Status::missing_evidence && std::isfinite(result.ratio) && !is_dimension(result);
         if (counts && (worst == nullptr || result.ratio > worst->ratio)) worst = &result;
     }
     return worst;

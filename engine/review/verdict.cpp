@@ -32,9 +32,6 @@ std::string ratio_words(double ratio) {
 
 std::string where(const checks::CheckResult& result) { return result.title + ", " + result.subject; }
 
-/// A least distance or length that detailing asks for, not a strength: it often stands exactly at its limit.
-bool is_dimension(const checks::CheckResult& result) { return result.unit == "in"; }
-
 /// The result to name first: the worst; where everything holds, the strength nearest to its limit.
 const checks::CheckResult& leading(const std::vector<checks::CheckResult>& sorted) {
     const auto counts = [](const checks::CheckResult& result) {
@@ -76,6 +73,8 @@ std::string incomplete_reason(const Review& review) {
 }
 
 }  // namespace
+
+bool is_dimension(const checks::CheckResult& result) { return result.unit == "in"; }
 
 void sort_worst_first(std::vector<checks::CheckResult>& results) {
     std::stable_sort(results.begin(), results.end(), [](const checks::CheckResult& a, const checks::CheckResult& b) {

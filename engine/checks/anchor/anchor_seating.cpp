@@ -2,10 +2,6 @@
 
 #include "resistance/wood/withdrawal.h"
 
-#include <cmath>
-#include <numbers>
-#include <utility>
-
 namespace toehold::checks {
 
 bool bears_on_wood(const catalog::Anchor& anchor) {
@@ -38,11 +34,6 @@ const catalog::BlockMaterial& wood_of(const catalog::Resolved& resolved, const c
 std::string subject(const catalog::Anchor& anchor) { return "anchor " + anchor.id; }
 std::string subject(const model::Block& block) { return "block " + block.id; }
 
-double degrees(double direction_rad) {
-    const double turned = std::fmod(direction_rad * 180.0 / std::numbers::pi, 360.0);
-    return turned < 0.0 ? turned + 360.0 : turned;
-}
-
 std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& seating) {
     std::vector<Step> steps;
     steps.push_back({"L", "length under the head, tip included", "given", anchor.length_in, "in", "input"});
@@ -58,20 +49,11 @@ std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& 
     return steps;
 }
 
-void append(std::vector<Step>& steps, const std::vector<Step>& more) {
-    steps.insert(steps.end(), more.begin(), more.end());
-}
-
 CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled) {
     CheckResult result;
     result.subject = subject(input.resolved.anchors.at(anchor));
     if (pulled) result.direction_deg = degrees(input.demand.anchors.at(anchor).direction_rad);
     return result;
-}
-
-void lacks_evidence(CheckResult& result, std::string sentence) {
-    result.status = Status::missing_evidence;
-    result.note = std::move(sentence);
 }
 
 }  // namespace toehold::checks

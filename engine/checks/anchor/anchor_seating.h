@@ -1,5 +1,6 @@
 #pragma once
 // How an anchor stands in its block: what the checks of anchors in wood read, and the steps they share.
+#include "checks/basis/result_parts.h"
 #include "checks/registry.h"
 
 #include <cstddef>
@@ -32,18 +33,10 @@ struct Seating {
 [[nodiscard]] std::string subject(const catalog::Anchor& anchor);
 [[nodiscard]] std::string subject(const model::Block& block);
 
-/// Degrees from 0 up to, not including, 360.
-[[nodiscard]] double degrees(double direction_rad);
-
 /// From the screw's length down to its embedment: length, each deduction, embedment.
 [[nodiscard]] std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& seating);
 
-void append(std::vector<Step>& steps, const std::vector<Step>& more);
-
 /// A result for one anchor with its subject set; the direction is that of its largest tension when `pulled`.
 [[nodiscard]] CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled);
-
-/// A result of `missing_evidence`: the sentence says what the file does not give.
-void lacks_evidence(CheckResult& result, std::string sentence);
 
 }  // namespace toehold::checks

@@ -11,16 +11,10 @@ CheckResult shear(const CheckInput& input, std::size_t index) {
     const Capacity steel = anchor_shear(input.resolved.anchors[index], input.resolved.detail.basis);
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
-    result.clause = steel.clause;
     result.unit = "lb";
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.steps = steel.steps;
-    if (!steel.missing.empty()) {
-        lacks_evidence(result, steel.missing);
-        return result;
-    }
-    result.capacity = steel.value;
+    if (!take_capacity(result, steel)) return result;
     result.steps.push_back({"V", "largest shear", "demand", result.demand, "lb", "demand"});
     conclude(result);
     return result;

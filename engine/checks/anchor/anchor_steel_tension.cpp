@@ -9,16 +9,10 @@ CheckResult tension(const CheckInput& input, std::size_t index) {
     const demand::AnchorEnvelope& envelope = input.demand.anchors.at(index);
     CheckResult result = anchor_steel_result(input, index, "shank in tension");
     const Capacity steel = anchor_tension(input.resolved.anchors[index], input.resolved.detail.basis);
-    result.clause = steel.clause;
     result.unit = "lb";
     result.demand = envelope.tension_lb;
     result.direction_deg = degrees(envelope.direction_rad);
-    result.steps = steel.steps;
-    if (!steel.missing.empty()) {
-        lacks_evidence(result, steel.missing);
-        return result;
-    }
-    result.capacity = steel.value;
+    if (!take_capacity(result, steel)) return result;
     result.steps.push_back({"T", "largest tension", "demand", result.demand, "lb", "demand"});
     conclude(result);
     return result;

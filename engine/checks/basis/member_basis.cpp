@@ -1,5 +1,7 @@
 #include "checks/basis/member_basis.h"
 
+#include "checks/basis/result_parts.h"
+
 #include <fmt/format.h>
 
 #include <string>
@@ -122,6 +124,14 @@ Adjusted adjust_bending(double bending_psi, const LumberShape& shape, const mode
 
 Adjusted adjust_shear(double shear_psi, const model::Basis& basis) {
     return adjust_plainly(shear_psi, MemberProperty::shear, basis);
+}
+
+std::vector<Step> allowable_shear_steps(double shear_psi, const Adjusted& adjusted) {
+    std::vector<Step> steps = {{"F_v", "reference shear value", "given", shear_psi, "psi", "NDS Supplement 2018"}};
+    append(steps, adjusted.steps);
+    steps.push_back(
+        {"F_v'", "allowable shear", "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+    return steps;
 }
 
 Adjusted adjust_compression_perp(double compression_perp_psi, const model::Basis& basis) {

@@ -24,6 +24,8 @@ struct LumberShape {
 [[nodiscard]] Adjusted adjust_bending(double bending_psi, const LumberShape& shape, const model::Basis& basis);
 /// Fv' from Fv, psi.
 [[nodiscard]] Adjusted adjust_shear(double shear_psi, const model::Basis& basis);
+/// From the reference value through every factor to Fv'.
+[[nodiscard]] std::vector<Step> allowable_shear_steps(double shear_psi, const Adjusted& adjusted);
 /// Fc,perp' from Fc,perp, psi; Cb is taken as 1.0, which is on the safe side.
 [[nodiscard]] Adjusted adjust_compression_perp(double compression_perp_psi, const model::Basis& basis);
 /// Emin' from Emin, psi.

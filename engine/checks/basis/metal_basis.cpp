@@ -1,5 +1,7 @@
 #include "checks/basis/metal_basis.h"
 
+#include "checks/basis/result_parts.h"
+
 namespace toehold::checks {
 
 Adjusted available(double nominal, const resistance::Safety& safety, const model::Basis& basis,
@@ -7,6 +9,17 @@ Adjusted available(double nominal, const resistance::Safety& safety, const model
     if (basis.method == model::Method::lrfd)
         return {nominal * safety.phi, {{"phi", "resistance factor", "LRFD", safety.phi, "", clause}}};
     return {nominal / safety.omega, {{"Omega", "safety factor", "ASD", safety.omega, "", clause}}};
+}
+
+bool take_capacity(CheckResult& result, const Capacity& capacity) {
+    result.clause = capacity.clause;
+    append(result.steps, capacity.steps);
+    if (!capacity.missing.empty()) {
+        lacks_evidence(result, capacity.missing);
+        return false;
+    }
+    result.capacity = capacity.value;
+    return true;
 }
 
 BesideWeld strengths(const catalog::Metal& metal, bool welded) {

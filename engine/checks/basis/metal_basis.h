@@ -2,6 +2,7 @@
 // The detail's method (ASD or LRFD) applied to strengths of metal, and how a metal's rules are named.
 #include "catalog/rows.h"
 #include "checks/basis/adjusted.h"
+#include "checks/result.h"
 #include "model/basis.h"
 #include "resistance/steel/safety.h"
 
@@ -21,6 +22,10 @@ struct Capacity {
     std::vector<Step> steps;
     std::string missing;  ///< empty when there is a value
 };
+
+/// Gives the result the capacity's clause, steps and value. False where there is no value: the result then lacks
+/// evidence.
+[[nodiscard]] bool take_capacity(CheckResult& result, const Capacity& capacity);
 
 /// Strengths to use beside a weld: aluminum's welded ones, any other metal's own. `missing` when aluminum has none.
 struct BesideWeld {

@@ -35,7 +35,7 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     result.steps = {{"f_c,perp", "largest pressure under the plate here", "demand", worst.value, "psi", "demand"},
                     {"F_c,perp", "reference compression across the grain, " + wood.species.name + " " + wood.grade.name,
                      "given", wood.grade.compression_perp_psi, "psi", wood.grade.source.text}};
-    result.steps.insert(result.steps.end(), adjusted.steps.begin(), adjusted.steps.end());
+    append(result.steps, adjusted.steps);
     result.steps.push_back({"F_c,perp'", "allowable pressure", "F_c,perp times every factor; C_b taken as 1.0",
                             adjusted.value, "psi", ""});
     conclude(result);

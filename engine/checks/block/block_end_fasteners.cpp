@@ -73,7 +73,7 @@ void add_value(CheckResult& result, const CheckInput& input, const EndGrainFaste
     result.steps.push_back({"Z", "reference lateral value, one fastener",
                             fmt::format("least of the yield modes: {}", resistance::name(reference.mode)),
                             reference.value_lb, "lb", "NDS 2018 12.3.1"});
-    result.steps.insert(result.steps.end(), adjusted.steps.begin(), adjusted.steps.end());
+    append(result.steps, adjusted.steps);
     result.steps.push_back(
         {"Z'", "adjusted lateral value", "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
     result.capacity = adjusted.value;

@@ -36,11 +36,8 @@ CheckResult shear_of(const CheckInput& input, std::size_t index) {
         {"V_v", "largest vertical shear", "simple beam", actions.vertical_shear_lb, "lb", "demand"},
         {"V_h", "largest horizontal shear", "simple beam", actions.horizontal_shear_lb, "lb", "demand"},
         {"A", "section", "b d", block.width_in * block.depth_in, "in2", "input"},
-        {"f_v", "shear stress, both together", "1.5 sqrt(V_v^2 + V_h^2)/A", worst.value, "psi", "NDS 2018 Eq. 3.4-2"},
-        {"F_v", "reference shear value", "given", reference_psi, "psi", "NDS Supplement 2018"}};
-    result.steps.insert(result.steps.end(), adjusted.steps.begin(), adjusted.steps.end());
-    result.steps.push_back(
-        {"F_v'", "allowable shear", "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+        {"f_v", "shear stress, both together", "1.5 sqrt(V_v^2 + V_h^2)/A", worst.value, "psi", "NDS 2018 Eq. 3.4-2"}};
+    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
     conclude(result);
     return result;
 }

@@ -59,11 +59,8 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
                     {"b", "width of the block", "given", block.width_in, "in", "input"},
                     {"d", "depth of the block", "given", block.depth_in, "in", "input"},
                     {"d_e", "from the block's top to the end of the least anchor's full thread",
-                     "length in the block less the tip", reached, "in", ""},
-                    {"F_v", "reference shear value", "given", reference_psi, "psi", "NDS Supplement 2018"}};
-    result.steps.insert(result.steps.end(), adjusted.steps.begin(), adjusted.steps.end());
-    result.steps.push_back(
-        {"F_v'", "allowable shear", "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+                     "length in the block less the tip", reached, "in", ""}};
+    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
     result.steps.push_back({"V_r'", "shear the block takes there", "2/3 F_v' b d_e (d_e/d)^2", result.capacity, "lb",
                             "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"});
     conclude(result);

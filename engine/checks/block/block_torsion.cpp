@@ -53,10 +53,7 @@ CheckResult torsion_of(const CheckInput& input, std::size_t index) {
     result.capacity = resistance::torsion_over_shear() * adjusted.value;
     result.unit = "psi";
     result.steps = demand_steps(actions, block, stresses(actions, block));
-    result.steps.push_back({"F_v", "reference shear value", "given", reference_psi, "psi", "NDS Supplement 2018"});
-    result.steps.insert(result.steps.end(), adjusted.steps.begin(), adjusted.steps.end());
-    result.steps.push_back(
-        {"F_v'", "allowable shear", "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
     result.steps.push_back({"F_t", "allowable torsional stress", "2/3 F_v'", result.capacity, "psi",
                             "common practice; Wood Handbook 2010 ch. 5"});
     conclude(result);

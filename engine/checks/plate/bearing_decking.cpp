@@ -47,7 +47,7 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
     }
     const Adjusted adjusted = allowable(material, input.resolved.detail.basis);
     result.capacity = adjusted.value;
-    result.steps.insert(result.steps.end(), adjusted.steps.begin(), adjusted.steps.end());
+    append(result.steps, adjusted.steps);
     result.steps.push_back(
         {"F_c,perp'", "allowable pressure", "value times every factor; C_b taken as 1.0", adjusted.value, "psi", ""});
     conclude(result);

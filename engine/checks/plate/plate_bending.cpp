@@ -131,13 +131,7 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
     }
     const Capacity strength = plate_moment(input.resolved.plate_metal, worst.strip.width_in, plate.thickness_in, welded,
                                            input.resolved.detail.basis);
-    result.clause = strength.clause;
-    append(result.steps, strength.steps);
-    if (!strength.missing.empty()) {
-        lacks_evidence(result, strength.missing);
-        return result;
-    }
-    result.capacity = strength.value;
+    if (!take_capacity(result, strength)) return result;
     conclude(result);
     return result;
 }

@@ -59,13 +59,7 @@ CheckResult at_hole(const CheckInput& input, std::size_t index) {
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     const Capacity strength = bearing(input, anchor);
-    result.clause = strength.clause;
-    result.steps = strength.steps;
-    if (!strength.missing.empty()) {
-        lacks_evidence(result, strength.missing);
-        return result;
-    }
-    result.capacity = strength.value;
+    if (!take_capacity(result, strength)) return result;
     result.steps.push_back({"V", "largest shear of the anchor", "demand", result.demand, "lb", "demand"});
     conclude(result);
     return result;

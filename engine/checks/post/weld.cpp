@@ -77,13 +77,7 @@ CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
         weld_strength(*resolved.detail.weld, *resolved.filler,
                       {resolved.post_metal, foot.wall_in, resolved.plate_metal, resolved.detail.plate.thickness_in},
                       resolved.detail.basis);
-    result.clause = strength.clause;
-    append(result.steps, strength.steps);
-    if (!strength.missing.empty()) {
-        lacks_evidence(result, strength.missing);
-        return result;
-    }
-    result.capacity = strength.value;
+    if (!take_capacity(result, strength)) return result;
     conclude(result);
     note_small_leg(result, resolved, foot);
     return result;
