@@ -1,0 +1,261 @@
+#include "mechanics/flexible/plate_mesh.h"
+
+#include "mechanics/flexible/mesh_size.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+#include <set>
+#include <stdexcept>
+#include <utility>
+
+namespace toehold::mechanics {
+namespace {
+
+constexpr double corner_turn = 0.35;  // rad; a sharper turn of the outline is a corner, a smaller one part of a curve
+constexpr double curve_turn = 0.6;    // rad; the most a resampled side of a curve turns
+constexpr double least_apart = 0.72;  // of the element size, between a free node and any other
+constexpr int smoothing_rounds = 6;
+constexpr int most_splits = 12;
+
+double distance(Point a, Point b) { return std::hypot(b.x - a.x, b.y - a.y); }
+Point between(Point a, Point b, double part) { return {a.x + part * (b.x - a.x), a.y + part * (b.y - a.y)}; }
+
+double turn_at(Point before, Point at, Point after) {
+    const double ax = at.x - before.x, ay = at.y - before.y, bx = after.x - at.x, by = after.y - at.y;
+    return std::atan2(ax * by - ay * bx, ax * bx + ay * by);
+}
+
+/// Consecutive corners of a polygon from one sharp corner to the next (or all round, where there is none).
+std::vector<Polygon> smooth_stretches(const Polygon& polygon) {
+    const std::size_t count = polygon.size();
+    if (count == 0) return {};
+    std::vector<std::size_t> sharp;
+    for (std::size_t i = 0; i < count; ++i) {
+        const double turn = turn_at(polygon[(i + count - 1) % count], polygon[i], polygon[(i + 1) % count]);
+        if (std::abs(turn) > corner_turn) sharp.push_back(i);
+    }
+    if (sharp.empty()) sharp.push_back(0);
+    std::vector<Polygon> stretches;
+    for (std::size_t s = 0; s < sharp.size(); ++s) {
+        const std::size_t from = sharp[s];
+        std::size_t to = sharp[(s + 1) % sharp.size()];
+        if (to <= from) to += count;
+        Polygon stretch;
+        for (std::size_t i = from; i <= to; ++i) stretch.push_back(polygon[i % count]);
+        stretches.push_back(std::move(stretch));
+    }
+    return stretches;
+}
+
+/// Length and turning along a stretch, to divide it evenly in the sense of the element size.
+struct Measure {
+    std::vector<double> position;  ///< in elements, at each point of the stretch
+};
+
+Measure measure(const Polygon& stretch, const MeshSize& size) {
+    Measure result{{0.0}};
+    for (std::size_t i = 0; i + 1 < stretch.size(); ++i) {
+        // A long straight side passes through places of different size: sum over small parts of it.
+        constexpr int parts = 16;
+        double elements = 0.0;
+        const double length = distance(stretch[i], stretch[i + 1]);
+        const int steps = stretch.size() > 50 ? 1 : parts;
+        for (int part = 0; part < steps; ++part) {
+            elements += length / steps / size.at(between(stretch[i], stretch[i + 1], (part + 0.5) / steps));
+        }
+        const double turn =
+            i + 2 < stretch.size() ? std::abs(turn_at(stretch[i], stretch[i + 1], stretch[i + 2])) : 0.0;
+        result.position.push_back(result.position.back() + std::max(elements, turn / curve_turn));
+    }
+    return result;
+}
+
+/// Points that divide the stretch, its first point included, its last one not.
+Polygon divide(const Polygon& stretch, const MeshSize& size) {
+    const Measure along = measure(stretch, size);
+    const int parts = std::max(1, static_cast<int>(std::lround(along.position.back())));
+    Polygon points;
+    std::size_t segment = 0;
+    for (int part = 0; part < parts; ++part) {
+        const double wanted = along.position.back() * part / parts;
+        while (segment + 2 < along.position.size() && along.position[segment + 1] < wanted) ++segment;
+        const double width = along.position[segment + 1] - along.position[segment];
+        points.push_back(between(stretch[segment], stretch[segment + 1],
+                                 width > 0.0 ? (wanted - along.position[segment]) / width : 0.0));
+    }
+    return points;
+}
+
+/// Moves points of curved stretches outward so that the chords enclose what the curve does (h theta / 12 each).
+void keep_area(Polygon& points) {
+    const Polygon before = points;
+    const std::size_t count = points.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const Point last = before[(i + count - 1) % count], next = before[(i + 1) % count];
+        const double turn = turn_at(last, before[i], next);
+        if (std::abs(turn) < 1e-9 || std::abs(turn) > 1.2 * curve_turn) continue;
+        const double chord = distance(last, next);
+        const double shift = 0.5 * chord * turn / 12.0;
+        points[i] = {before[i].x + shift * (next.y - last.y) / chord, before[i].y - shift * (next.x - last.x) / chord};
+    }
+}
+
+Polygon resample(const Polygon& polygon, const MeshSize& size) {
+    Polygon points;
+    for (const Polygon& stretch : smooth_stretches(polygon)) {
+        for (const Point point : divide(stretch, size)) points.push_back(point);
+    }
+    keep_area(points);
+    return points;
+}
+
+class Mesher {
+  public:
+    Mesher(const Polygon& outline, const Polygon& ring, std::span<const Footprint> footprints, double fineness)
+        : size_(outline, ring, footprints, fineness) {
+        add_loop(resample(outline, size_), outline_sides_);
+        boundary_ = Polygon(points_.begin(), points_.end());
+        const int first_of_ring = static_cast<int>(points_.size());
+        add_loop(resample(ring, size_), ring_sides_);
+        for (int node = first_of_ring; node < static_cast<int>(points_.size()); ++node) on_ring_.insert(node);
+        for (const Footprint& footprint : footprints) {
+            if (far_enough(footprint.center, 0.5)) points_.push_back(footprint.center);
+        }
+        fixed_ = static_cast<int>(points_.size());
+        fill(ring);
+    }
+
+    PlateMesh build() {
+        for (int round = 0; round < smoothing_rounds; ++round) {
+            triangulate();
+            smooth();
+        }
+        triangulate();
+        for (int split = 0; split < most_splits; ++split) {
+            const bool outline_was_cut = split_missing(outline_sides_, false);
+            const bool ring_was_cut = split_missing(ring_sides_, true);
+            if (!outline_was_cut && !ring_was_cut) break;
+            triangulate();
+        }
+        PlateMesh mesh;
+        mesh.nodes = points_;
+        mesh.triangles = triangles_;
+        mesh.ring.assign(on_ring_.begin(), on_ring_.end());
+        return mesh;
+    }
+
+  private:
+    using Sides = std::vector<std::pair<int, int>>;
+
+    void add_loop(const Polygon& loop, Sides& sides) {
+        const int first = static_cast<int>(points_.size());
+        const int count = static_cast<int>(loop.size());
+        for (int i = 0; i < count; ++i) {
+            points_.push_back(loop[static_cast<std::size_t>(i)]);
+            sides.emplace_back(first + i, first + (i + 1) % count);
+        }
+    }
+
+    [[nodiscard]] bool far_enough(Point point, double part) const {
+        const double least = part * size_.at(point);
+        return std::all_of(points_.begin(), points_.end(),
+                           [&](Point other) { return distance(point, other) >= least; });
+    }
+
+    /// Free nodes from a fine lattice about the post, each kept where it is not too near to one kept before.
+    void fill(const Polygon& ring) {
+        double reach = 0.0;
+        for (const Point corner : boundary_) reach = std::max({reach, std::abs(corner.x), std::abs(corner.y)});
+        const double step = 0.75 * size_.least();
+        const int count = static_cast<int>(reach / step) + 1;
+        std::vector<std::pair<double, Point>> candidates;
+        for (int row = -count; row <= count; ++row) {
+            for (int column = -count; column <= count; ++column) {
+                const Point point{step * (column + (row % 2 == 0 ? 0.0 : 0.5)), step * 0.5 * std::numbers::sqrt3 * row};
+                if (!inside_polygon(point, boundary_)) continue;
+                candidates.emplace_back(distance_to_polygon(point, ring), point);
+            }
+        }
+        std::stable_sort(candidates.begin(), candidates.end(),
+                         [](const auto& a, const auto& b) { return a.first < b.first; });
+        for (const auto& [away, point] : candidates) {
+            if (distance_to_polygon(point, boundary_) >= 0.5 * size_.at(point) && far_enough(point, least_apart))
+                points_.push_back(point);
+        }
+    }
+
+    void triangulate() {
+        triangles_ = delaunay(points_);
+        const auto outside = [&](const Triangle& t) {
+            const Point a = at(t[0]), b = at(t[1]), c = at(t[2]);
+            return !inside_polygon({(a.x + b.x + c.x) / 3.0, (a.y + b.y + c.y) / 3.0}, boundary_);
+        };
+        triangles_.erase(std::remove_if(triangles_.begin(), triangles_.end(), outside), triangles_.end());
+    }
+
+    void smooth() {
+        std::vector<Point> sum(points_.size());
+        std::vector<double> weight(points_.size(), 0.0);
+        for (const Triangle& t : triangles_) {
+            for (std::size_t i = 0; i < 3; ++i) {
+                const auto node = static_cast<std::size_t>(t[i]);
+                for (const std::size_t other : {(i + 1) % 3, (i + 2) % 3}) {
+                    const Point neighbour = at(t[other]);
+                    const double share = 1.0 / size_.at(neighbour);
+                    sum[node].x += share * neighbour.x;
+                    sum[node].y += share * neighbour.y;
+                    weight[node] += share;
+                }
+            }
+        }
+        for (auto node = static_cast<std::size_t>(fixed_); node < points_.size(); ++node) {
+            if (weight[node] > 0.0) points_[node] = {sum[node].x / weight[node], sum[node].y / weight[node]};
+        }
+    }
+
+    /// Divides every side of a loop that no triangle has; true when there was one.
+    bool split_missing(Sides& sides, bool ring) {
+        std::set<std::pair<int, int>> present;
+        for (const Triangle& t : triangles_) {
+            for (std::size_t i = 0; i < 3; ++i) present.insert(std::minmax(t[i], t[(i + 1) % 3]));
+        }
+        Sides divided;
+        for (const auto& side : sides) {
+            if (present.count(std::minmax(side.first, side.second)) > 0) {
+                divided.push_back(side);
+                continue;
+            }
+            const int middle = static_cast<int>(points_.size());
+            points_.push_back(between(at(side.first), at(side.second), 0.5));
+            if (ring) on_ring_.insert(middle);
+            divided.emplace_back(side.first, middle);
+            divided.emplace_back(middle, side.second);
+        }
+        const bool any = divided.size() != sides.size();
+        sides = std::move(divided);
+        return any;
+    }
+
+    [[nodiscard]] Point at(int node) const { return points_[static_cast<std::size_t>(node)]; }
+
+    MeshSize size_;
+    Polygon boundary_;
+    std::vector<Point> points_;
+    std::vector<Triangle> triangles_;
+    Sides outline_sides_, ring_sides_;
+    std::set<int> on_ring_;
+    int fixed_ = 0;
+};
+
+}  // namespace
+
+PlateMesh mesh_plate(const Polygon& outline, const Polygon& ring, std::span<const Footprint> footprints,
+                     double fineness) {
+    if (outline.size() < 3 || ring.size() < 3)
+        throw std::invalid_argument("an outline and a ring have three corners or more");
+    return Mesher(outline, ring, footprints, fineness).build();
+}
+
+}  // namespace toehold::mechanics
