@@ -1,0 +1,113 @@
+#include "oracle/ccx/run.h"
+
+#include <fcntl.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <charconv>
+#include <chrono>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <stdexcept>
+#include <string_view>
+
+namespace toehold::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+class Folder {
+  public:
+    Folder() {
+        std::string pattern = (fs::temp_directory_path() / "toehold-ccx-XXXXXX").string();
+        if (mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no folder for temporary files");
+        path_ = pattern;
+    }
+    ~Folder() {
+        std::error_code error;
+        fs::remove_all(path_, error);
+    }
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+    [[nodiscard]] std::string file(const char* name) const { return (path_ / name).string(); }
+    [[nodiscard]] const fs::path& path() const { return path_; }
+
+  private:
+    fs::path path_;
+};
+
+std::string text_of_file(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    std::ostringstream text;
+    text << file.rdbuf();
+    return text.str();
+}
+
+[[noreturn]] void become_ccx(const Folder& folder) {
+    const int log = open(folder.file("log").c_str(), O_WRONLY | O_CREAT, 0600);
+    if (log < 0 || dup2(log, STDOUT_FILENO) < 0 || dup2(log, STDERR_FILENO) < 0) _exit(126);
+    if (chdir(folder.path().c_str()) != 0) _exit(126);
+    setenv("OMP_NUM_THREADS", "1", 1);
+    execlp("ccx", "ccx", "-i", "job", static_cast<char*>(nullptr));
+    _exit(127);
+}
+
+/// Exit status of the process.
+int wait_for(pid_t child) {
+    int state = 0;
+    waitpid(child, &state, 0);
+    return WIFEXITED(state) ? WEXITSTATUS(state) : -1;
+}
+
+double number(const std::string& word) {
+    double value = 0.0;
+    const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), value);
+    if (error != std::errc() || end != word.data() + word.size()) throw std::runtime_error("ccx printed " + word);
+    return value;
+}
+
+/// A block of displacements for each increment, a line each node; the last one stays.
+Displacements read_displacements(const std::string& text) {
+    Displacements result;
+    std::istringstream lines(text);
+    for (std::string line; std::getline(lines, line);) {
+        std::istringstream words(line);
+        std::size_t node = 0;
+        std::string x, y, z;
+        if (words >> node >> x >> y >> z) result[node] = {number(x), number(y), number(z)};
+    }
+    return result;
+}
+
+int count(std::string_view text, std::string_view word) {
+    int found = 0;
+    for (std::size_t at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) ++found;
+    return found;
+}
+
+}  // namespace
+
+CcxRun run_ccx(const std::string& deck) {
+    const Folder folder;
+    std::ofstream(folder.file("job.inp"), std::ios::binary) << deck;
+    const auto start = std::chrono::steady_clock::now();
+    const pid_t child = fork();
+    if (child < 0) throw std::runtime_error("no process");
+    if (child == 0) become_ccx(folder);
+    const int status = wait_for(child);
+    CcxRun run;
+    run.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    if (status == 127) throw std::runtime_error("the program ccx (Debian package calculix-ccx) is not installed");
+    const std::string log = text_of_file(folder.file("log"));
+    if (status != 0 || log.find("Job finished") == std::string::npos) {
+        constexpr std::size_t enough = 3000;
+        throw std::runtime_error("ccx did not finish:\n" + log.substr(log.size() - std::min(enough, log.size())));
+    }
+    run.iterations = count(log, "average force");
+    run.displacements = read_displacements(text_of_file(folder.file("job.dat")));
+    return run;
+}
+
+}  // namespace toehold::test
