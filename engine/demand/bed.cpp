@@ -10,15 +10,6 @@ namespace toehold::demand {
 namespace {
 
 constexpr double no_area_in2 = 1e-6;
-constexpr double beyond_any_plate_in = 1e4;
-
-model::PlanRectangle plan(const model::Joists& joists, const model::Joist& joist) {
-    const double half = 0.5 * joists.width_in;
-    const double far = beyond_any_plate_in;
-    if (joists.along == model::PlanAxis::x)
-        return {joist.id, -far, far, joist.offset_in - half, joist.offset_in + half};
-    return {joist.id, joist.offset_in - half, joist.offset_in + half, -far, far};
-}
 
 class BedBuilder {
   public:
@@ -59,6 +50,14 @@ class BedBuilder {
 };
 
 }  // namespace
+
+model::PlanRectangle plan(const model::Joists& joists, const model::Joist& joist) {
+    const double half = 0.5 * joists.width_in;
+    const double far = beyond_any_plate_in;
+    if (joists.along == model::PlanAxis::x)
+        return {joist.id, -far, far, joist.offset_in - half, joist.offset_in + half};
+    return {joist.id, joist.offset_in - half, joist.offset_in + half, -far, far};
+}
 
 mechanics::Polygon outline(const model::Plate& plate) {
     mechanics::Polygon polygon;

@@ -59,19 +59,23 @@ struct State {
     std::size_t load_case = 0;
     std::size_t scenario = 0;
     double direction_rad = 0.0;
-    std::vector<AnchorForce> anchors;    ///< same order as resolved.anchors
-    std::vector<SupportForce> supports;  ///< same order as Demand::supports
-    double rotation_rad = 0.0;           ///< of the plate
+    std::vector<AnchorForce> anchors;      ///< same order as resolved.anchors
+    std::vector<SupportForce> supports;    ///< same order as Demand::supports
+    std::vector<double> rigid_tension_lb;  ///< of the rigid plate under the same push, same order as anchors
+    double rotation_rad = 0.0;             ///< of the post's foot
+    double rigid_rotation_rad = 0.0;       ///< of the rigid plate
 };
 
 /// What one anchor meets at worst.
 struct AnchorEnvelope {
-    double tension_lb = 0.0;           ///< largest over cases, directions and scenarios: what the checks use
-    double direction_rad = 0.0;        ///< of the push that gives it
-    std::size_t state = 0;             ///< index of that state
-    double shear_lb = 0.0;             ///< largest
-    double tension_low_lb = 0.0;       ///< smallest over the scenarios of the largest over directions
-    double nominal_tension_lb = 0.0;   ///< with the nominal stiffness
+    double tension_lb = 0.0;        ///< largest over cases, directions and scenarios: what the checks use
+    double direction_rad = 0.0;     ///< of the push that gives it
+    std::size_t state = 0;          ///< index of that state
+    double shear_lb = 0.0;          ///< largest
+    double tension_low_lb = 0.0;    ///< smallest over the scenarios of the largest over directions
+    double rigid_tension_lb = 0.0;  ///< rigid plate, nominal stiffness, largest over directions
+    std::optional<double>
+        flexible_tension_lb;           ///< the same of the flexible plate; absent where a rigid one is asked for
     double proof_tension_lb = 0.0;     ///< at the proof level of 2.5 times the unfactored load
     double hand_edge_lb = 0.0;         ///< hand, pushes square to the plate, lever arm to the toe edge
     double hand_anchor_lb = 0.0;       ///< hand, pushes square to the plate, lever arm to the toe anchors
@@ -79,11 +83,29 @@ struct AnchorEnvelope {
     std::string stiffness_source;
 };
 
+/// How far the flexible plate's numbers may be from those of an ever finer mesh, measured on the governing state.
+struct PlateAccuracy {
+    int unknowns = 0;              ///< of the mesh
+    int reduced_unknowns = 0;      ///< of the space the envelope is found in
+    double mesh_error = 0.0;       ///< of the largest tension, against a mesh half again as fine; relative
+    double reduction_error = 0.0;  ///< of the largest tension, against the full mesh; relative
+};
+
 struct Proof {
     double force_residual = 0.0;
     double moment_residual = 0.0;
     double complementarity_residual = 0.0;
     int solves = 0;
+    std::optional<PlateAccuracy> plate = std::nullopt;  ///< absent for a rigid plate
+};
+
+/// What the plate's bending does, at the nominal stiffness.
+struct Bending {
+    /// Sum of the tensions over that of the rigid plate, less one, where that sum is largest: prying where positive.
+    double prying = 0.0;
+    double prying_direction_rad = 0.0;
+    double softest_lb_in_per_rad = 0.0;        ///< moment over the foot's rotation, in the softest direction
+    double rigid_softest_lb_in_per_rad = 0.0;  ///< the same of the rigid plate
 };
 
 struct Demand {
@@ -92,6 +114,7 @@ struct Demand {
     std::vector<Support> supports;
     std::vector<State> states;
     std::vector<AnchorEnvelope> anchors;  ///< same order as resolved.anchors
+    std::optional<Bending> bending;       ///< absent for a rigid plate
     double peak_bearing_psi = 0.0;
     std::size_t peak_bearing_state = 0;
     std::vector<std::string> assumptions;

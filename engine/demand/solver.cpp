@@ -1,5 +1,6 @@
 #include "demand/solver.h"
 
+#include "demand/plate_mesh_input.h"
 #include "mechanics/shear.h"
 
 #include <fmt/format.h>
@@ -12,92 +13,152 @@ namespace toehold::demand {
 namespace {
 
 constexpr double largest_residual = 1e-8;
+constexpr double finer = 1.5;
 
-mechanics::PlateLoad plate_load(const LoadCase& load, double direction_rad) {
+mechanics::PlateLoad plate_load(const Push& push) {
     // The push (cos, sin) at height h turns about the axis square to it: r x F with r = (0, 0, h).
-    return {-load.down_lb, -load.height_in * load.push_lb * std::sin(direction_rad),
-            load.height_in * load.push_lb * std::cos(direction_rad)};
+    const double moment = push.load.height_in * push.load.push_lb;
+    return {-push.load.down_lb, -moment * std::sin(push.direction_rad), moment * std::cos(push.direction_rad)};
 }
+
+mechanics::StiffnessScale scale(const StiffnessScenario& scenario) { return {scenario.anchors, scenario.bed}; }
 
 std::string in_degrees(double direction_rad) {
     return fmt::format("{:.4g} degrees", direction_rad * 180.0 / std::numbers::pi);
 }
 
-void add_forces(State& state, const mechanics::RigidPlateSolution& solution, const mechanics::ShearShares& shear) {
-    for (std::size_t index = 0; index < solution.tension_lb.size(); ++index) {
-        state.anchors.push_back({solution.tension_lb[index], shear.force_lb[index].x, shear.force_lb[index].y});
-    }
-    for (const mechanics::PatchForce& patch : solution.patches) {
+double largest(const std::vector<double>& values) {
+    return values.empty() ? 0.0 : *std::max_element(values.begin(), values.end());
+}
+
+void add_supports(State& state, const std::vector<mechanics::PatchForce>& patches) {
+    for (const mechanics::PatchForce& patch : patches) {
         state.supports.push_back({patch.force_lb,
                                   {patch.at.x, patch.at.y},
                                   patch.peak_psi,
                                   {patch.peak_at.x, patch.peak_at.y},
                                   patch.contact_area_in2});
     }
-    state.rotation_rad = std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
+}
+
+void add_anchors(State& state, const std::vector<double>& tension_lb, const mechanics::ShearShares& shear) {
+    for (std::size_t i = 0; i < tension_lb.size(); ++i)
+        state.anchors.push_back({tension_lb[i], shear.force_lb[i].x, shear.force_lb[i].y});
+}
+
+template <class Solution>
+double rotation_rad(const Solution& solution) {
+    return std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
 }
 
 }  // namespace
 
 double AnchorForce::shear_lb() const { return std::hypot(shear_x_lb, shear_y_lb); }
 
-Solver::Solver(const catalog::Resolved& resolved) : bed_(find_bed(resolved)) {
+Solver::Solver(const catalog::Resolved& resolved) : resolved_(resolved), bed_(find_bed(resolved)) {
     const auto& fixed = resolved.detail.basis.stiffness;
     for (const catalog::Anchor& anchor : resolved.anchors) {
         anchor_points_.push_back({anchor.at.x_in, anchor.at.y_in});
         anchor_stiffness_.push_back(fixed ? Stiffness{fixed->anchor_lb_per_in, "fixed by the user: " + fixed->reason}
                                           : anchor_stiffness(resolved, anchor));
     }
-}
-
-void Solver::scale(const StiffnessScenario& scenario) {
-    scaled_patches_ = bed_.patches;
-    for (mechanics::BedPatch& patch : scaled_patches_) patch.stiffness_psi_per_in *= scenario.bed;
-    scaled_anchors_.clear();
-    for (std::size_t index = 0; index < anchor_points_.size(); ++index) {
-        scaled_anchors_.push_back({anchor_points_[index], anchor_stiffness_[index].value * scenario.anchors});
+    if (model::plate_behaviour(resolved.detail.basis) != model::PlateBehaviour::flexible || bed_.supports.empty())
+        return;
+    try {
+        plate_ = make_plate(fineness_);
+    } catch (const UnfitForMesh& unfit) {
+        why_rigid_ = unfit.what();
     }
 }
 
-void Solver::record(const mechanics::Residuals& residuals) {
+mechanics::FlexiblePlate Solver::make_plate(double fineness) const {
+    return mechanics::FlexiblePlate(plate_input(resolved_, bed_, anchor_stiffness_, fineness));
+}
+
+void Solver::refine_mesh() {
+    fineness_ *= finer;
+    plate_ = make_plate(fineness_);
+}
+
+void Solver::record(const mechanics::Residuals& residuals, const Push& push) {
+    const double worst = std::max({residuals.force, residuals.moment, residuals.complementarity});
+    // Written so that a residual that is not a number is refused too.
+    if (!(worst <= largest_residual)) {
+        throw std::runtime_error("the solve at " + in_degrees(push.direction_rad) + " misses equilibrium: residual " +
+                                 fmt::format("{:.3g}", worst));
+    }
     proof_.force_residual = std::max(proof_.force_residual, residuals.force);
     proof_.moment_residual = std::max(proof_.moment_residual, residuals.moment);
     proof_.complementarity_residual = std::max(proof_.complementarity_residual, residuals.complementarity);
     ++proof_.solves;
 }
 
-State Solver::solve(const std::vector<LoadCase>& cases, std::size_t load_case,
-                    const std::vector<StiffnessScenario>& scenarios, std::size_t scenario, double direction_rad) {
-    scale(scenarios.at(scenario));
-    const LoadCase& load = cases.at(load_case);
-    mechanics::RigidPlateSolution solution = mechanics::solve_rigid_plate(
-        scaled_anchors_, scaled_patches_, plate_load(load, direction_rad), previous_ ? &*previous_ : nullptr);
+mechanics::RigidPlateSolution Solver::solve_rigid(const Push& push) {
+    std::vector<mechanics::BedPatch> patches = bed_.patches;
+    for (mechanics::BedPatch& patch : patches) patch.stiffness_psi_per_in *= push.scenario.bed;
+    std::vector<mechanics::AnchorSpring> anchors;
+    for (std::size_t i = 0; i < anchor_points_.size(); ++i) {
+        anchors.push_back({anchor_points_[i], anchor_stiffness_[i].value * push.scenario.anchors});
+    }
+    mechanics::RigidPlateSolution solution =
+        mechanics::solve_rigid_plate(anchors, patches, plate_load(push), previous_ ? &*previous_ : nullptr);
     if (solution.status == mechanics::SolveStatus::no_equilibrium) {
-        throw Overturns("nothing described can balance the push at " + in_degrees(direction_rad) +
+        throw Overturns("nothing described can balance the push at " + in_degrees(push.direction_rad) +
                             ": the anchors and what the plate bears on leave it free to turn over",
-                        direction_rad);
+                        push.direction_rad);
     }
-    const mechanics::Residuals& residuals = solution.residuals;
-    const double worst = std::max({residuals.force, residuals.moment, residuals.complementarity});
-    // Written so that a residual that is not a number is refused too.
-    if (solution.status != mechanics::SolveStatus::solved || !(worst <= largest_residual)) {
-        throw std::runtime_error("the solve at " + in_degrees(direction_rad) + " misses equilibrium: residual " +
-                                 fmt::format("{:.3g}", worst));
+    if (solution.status != mechanics::SolveStatus::solved) {
+        throw std::runtime_error("the rigid plate found no answer at " + in_degrees(push.direction_rad));
     }
-    record(residuals);
+    record(solution.residuals, push);
+    return solution;
+}
+
+State Solver::solve(const Push& push) {
+    const mechanics::RigidPlateSolution rigid = solve_rigid(push);
+    previous_ = rigid;
     const mechanics::ShearShares shear = mechanics::share_shear(
-        anchor_points_, {load.push_lb * std::cos(direction_rad), load.push_lb * std::sin(direction_rad)});
+        anchor_points_,
+        {push.load.push_lb * std::cos(push.direction_rad), push.load.push_lb * std::sin(push.direction_rad)});
     if (!shear.balanced) {
-        throw Overturns("one anchor cannot hold the plate against twisting about it at " + in_degrees(direction_rad),
-                        direction_rad);
+        throw Overturns(
+            "one anchor cannot hold the plate against twisting about it at " + in_degrees(push.direction_rad),
+            push.direction_rad);
     }
     State state;
-    state.load_case = load_case;
-    state.scenario = scenario;
-    state.direction_rad = direction_rad;
-    add_forces(state, solution, shear);
-    previous_ = std::move(solution);
+    state.direction_rad = push.direction_rad;
+    state.rigid_tension_lb = rigid.tension_lb;
+    state.rigid_rotation_rad = rotation_rad(rigid);
+    if (!plate_) {
+        add_anchors(state, rigid.tension_lb, shear);
+        add_supports(state, rigid.patches);
+        state.rotation_rad = state.rigid_rotation_rad;
+        return state;
+    }
+    const mechanics::FlexiblePlateSolution flexible = plate_->solve(plate_load(push), scale(push.scenario));
+    if (flexible.status != mechanics::SolveStatus::solved) {
+        throw std::runtime_error("the flexible plate found no answer at " + in_degrees(push.direction_rad));
+    }
+    record(flexible.residuals, push);
+    add_anchors(state, flexible.tension_lb, shear);
+    add_supports(state, flexible.patches);
+    state.rotation_rad = rotation_rad(flexible);
     return state;
+}
+
+PlateAccuracy Solver::measure(const Push& push) const {
+    mechanics::FlexiblePlate coarse = make_plate(fineness_);
+    const mechanics::FlexiblePlate fine = make_plate(finer * fineness_);
+    const mechanics::PlateLoad load = plate_load(push);
+    const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);
+    const double full = largest(coarse.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);
+    const double finest = largest(fine.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);
+    PlateAccuracy accuracy{coarse.unknowns(), coarse.reduced_unknowns(), 0.0, 0.0};
+    if (finest > 0.0) {
+        accuracy.mesh_error = std::abs(full - finest) / finest;
+        accuracy.reduction_error = std::abs(reduced - full) / finest;
+    }
+    return accuracy;
 }
 
 }  // namespace toehold::demand

@@ -3,6 +3,7 @@
 #include "demand/bed.h"
 #include "demand/demand.h"
 #include "demand/stiffness.h"
+#include "mechanics/flexible/flexible_plate.h"
 #include "mechanics/rigid_plate.h"
 
 #include <optional>
@@ -18,30 +19,47 @@ struct Overturns : std::runtime_error {
     double direction_rad;
 };
 
+/// A push under one stiffness: what a solve is asked for.
+struct Push {
+    LoadCase load;
+    StiffnessScenario scenario;
+    double direction_rad = 0.0;
+};
+
 class Solver {
   public:
     explicit Solver(const catalog::Resolved& resolved);
 
-    /// Throws Overturns, or std::runtime_error when a residual exceeds its limit.
-    [[nodiscard]] State solve(const std::vector<LoadCase>& cases, std::size_t load_case,
-                              const std::vector<StiffnessScenario>& scenarios, std::size_t scenario,
-                              double direction_rad);
+    /// The rigid plate, and the flexible one where the basis asks for it. The state's case and scenario are left to the
+    /// caller. Throws Overturns, or std::runtime_error when a residual exceeds its limit.
+    [[nodiscard]] State solve(const Push& push);
 
+    /// The largest tension under the push, held against the full mesh and a finer one. Flexible plates only.
+    [[nodiscard]] PlateAccuracy measure(const Push& push) const;
+    /// Meshes the plate again, half again as fine.
+    void refine_mesh();
+
+    [[nodiscard]] bool flexible() const { return plate_.has_value(); }
+    /// Why a rigid plate is used although a flexible one is asked for; empty where it is not so.
+    [[nodiscard]] const std::string& why_rigid() const { return why_rigid_; }
     [[nodiscard]] const Bed& bed() const { return bed_; }
     [[nodiscard]] const std::vector<Stiffness>& anchor_stiffnesses() const { return anchor_stiffness_; }
     [[nodiscard]] const std::vector<mechanics::Point>& anchor_points() const { return anchor_points_; }
     [[nodiscard]] const Proof& proof() const { return proof_; }
 
   private:
-    void scale(const StiffnessScenario& scenario);
-    void record(const mechanics::Residuals& residuals);
+    [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
+    [[nodiscard]] mechanics::FlexiblePlate make_plate(double fineness) const;
+    void record(const mechanics::Residuals& residuals, const Push& push);
 
+    const catalog::Resolved& resolved_;
     Bed bed_;
     std::vector<Stiffness> anchor_stiffness_;
     std::vector<mechanics::Point> anchor_points_;
-    std::vector<mechanics::AnchorSpring> scaled_anchors_;
-    std::vector<mechanics::BedPatch> scaled_patches_;
     std::optional<mechanics::RigidPlateSolution> previous_;
+    double fineness_ = 1.5;  ///< about 1,000 unknowns on a common base
+    std::optional<mechanics::FlexiblePlate> plate_;
+    std::string why_rigid_;
     Proof proof_;
 };
 

@@ -8,6 +8,7 @@ Moisture moisture(const Basis& basis) { return basis.moisture.value_or(Moisture:
 Temperature temperature(const Basis& basis) { return basis.temperature.value_or(Temperature::to_100F); }
 bool incised(const Basis& basis) { return basis.incised.value_or(true); }
 DeckingInShear decking_in_shear(const Basis& basis) { return basis.decking_in_shear.value_or(DeckingInShear::gap); }
+PlateBehaviour plate_behaviour(const Basis& basis) { return basis.plate.value_or(PlateBehaviour::flexible); }
 BuildingCode building_code(const Basis& basis) { return basis.code.value_or(BuildingCode::ibc_2021); }
 
 }  // namespace toehold::model

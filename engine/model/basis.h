@@ -10,6 +10,8 @@ enum class Method { asd, lrfd };
 enum class Moisture { wet, dry, dried_in_service };  ///< last: built above 19 %, at most 19 % in service
 enum class Temperature { to_100F, to_125F, to_150F };
 enum class DeckingInShear { gap, bearing };  ///< bearing: decking counts as wood around the shank, so no gap
+/// How the base plate is taken when anchors and bed share the push.
+enum class PlateBehaviour { flexible, rigid };
 enum class BuildingCode { irc_2021, ibc_2021 };
 
 /// Stiffness the user fixes instead of the computed one with its range.
@@ -29,6 +31,7 @@ struct Basis {
     std::optional<bool> incised;                     ///< members; absent: incised
     std::optional<DeckingInShear> decking_in_shear;  ///< absent: gap
     std::optional<BuildingCode> code;                ///< absent: IBC 2021
+    std::optional<PlateBehaviour> plate;             ///< absent: flexible
     std::optional<FixedStiffness> stiffness;
     friend bool operator==(const Basis&, const Basis&) = default;
 };
@@ -40,6 +43,7 @@ struct Basis {
 [[nodiscard]] Temperature temperature(const Basis& basis);
 [[nodiscard]] bool incised(const Basis& basis);
 [[nodiscard]] DeckingInShear decking_in_shear(const Basis& basis);
+[[nodiscard]] PlateBehaviour plate_behaviour(const Basis& basis);
 [[nodiscard]] BuildingCode building_code(const Basis& basis);
 
 }  // namespace toehold::model

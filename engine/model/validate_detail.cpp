@@ -113,6 +113,7 @@ void check_anchors(ProblemList& problems, const BaseDetail& detail) {
         const AnchorGroup& group = detail.anchors[index];
         problems.at("anchors[" + std::to_string(index + 1) + "]");
         if (group.holes.empty()) ++for_all_others;
+        if (group.preload_lb) problems.positive("preload (lb)", *group.preload_lb, 1e5);
         for (const std::string& hole : group.holes) {
             if (!has_hole(detail.plate, hole))
                 problems.add("an anchor without a hole", "ids of holes in the plate", hole);

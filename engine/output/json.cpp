@@ -38,8 +38,8 @@ Json anchor(const catalog::Anchor& anchor, const demand::AnchorEnvelope& envelop
             {"shear_lb", envelope.shear_lb},
             {"direction_deg", degrees(envelope.direction_rad)},
             {"hand_tension_lb", envelope.hand_edge_lb},
-            {"rigid_tension_lb", envelope.nominal_tension_lb},
-            {"flexible_tension_lb", nullptr},
+            {"rigid_tension_lb", envelope.rigid_tension_lb},
+            {"flexible_tension_lb", envelope.flexible_tension_lb ? Json(*envelope.flexible_tension_lb) : Json(nullptr)},
             {"tension_low_lb", envelope.tension_low_lb},
             {"proof_tension_lb", envelope.proof_tension_lb},
             {"hand_to_anchor_tension_lb", envelope.hand_anchor_lb},
@@ -109,12 +109,29 @@ Json path_link(const review::PathLink& link) {
             {"ratio", link.ratio},    {"status", key(link.status)}, {"check", link.check}};
 }
 
+Json plate_accuracy(const std::optional<demand::PlateAccuracy>& plate) {
+    if (!plate) return nullptr;
+    return {{"unknowns", plate->unknowns},
+            {"reduced_unknowns", plate->reduced_unknowns},
+            {"mesh_error", plate->mesh_error},
+            {"reduction_error", plate->reduction_error}};
+}
+
 Json proof(const std::optional<demand::Demand>& demand) {
     if (!demand) return nullptr;
     return {{"force_residual", demand->proof.force_residual},
             {"moment_residual", demand->proof.moment_residual},
             {"complementarity_residual", demand->proof.complementarity_residual},
-            {"solves", demand->proof.solves}};
+            {"solves", demand->proof.solves},
+            {"plate", plate_accuracy(demand->proof.plate)}};
+}
+
+Json bending(const std::optional<demand::Bending>& bending) {
+    if (!bending) return nullptr;
+    return {{"prying", bending->prying},
+            {"prying_direction_deg", degrees(bending->prying_direction_rad)},
+            {"softest_lb_in_per_rad", bending->softest_lb_in_per_rad},
+            {"rigid_softest_lb_in_per_rad", bending->rigid_softest_lb_in_per_rad}};
 }
 
 Json assumption(const review::Assumption& assumption) {
@@ -157,7 +174,8 @@ Json document(const review::Review& review) {
             {"no_demand", review.demand ? Json(nullptr) : Json(review.no_demand)},
             {"loads", array_of(demand.cases, load)},
             {"range", array_of(demand.scenarios, scenario)},
-            {"supports", array_of(demand.supports, support)}};
+            {"supports", array_of(demand.supports, support)},
+            {"bending", bending(demand.bending)}};
 }
 
 }  // namespace

@@ -130,6 +130,7 @@ model::AnchorGroup read_anchor_group(ElementReader& reader) {
     model::AnchorGroup group;
     group.holes = reader.ids("holes");
     group.corrosion_protection = reader.optional_text("corrosion-protection");
+    group.preload_lb = reader.optional_quantity("preload", Kind::force, Sign::positive);
     group.fastener = read_fastener(reader);
     if (std::optional<ElementReader> washer = reader.optional_child("washer")) {
         group.washer = model::Washer{washer->id("size")};
@@ -141,6 +142,7 @@ Element anchor_group_element(const model::AnchorGroup& group) {
     Element element("anchors");
     element.optional_text("holes", fmt::format("{}", fmt::join(group.holes, " ")));
     element.optional_text("corrosion-protection", group.corrosion_protection);
+    if (group.preload_lb) element.quantity("preload", *group.preload_lb, Kind::force);
     element.child(std::visit([](const auto& fastener) { return fastener_element(fastener); }, group.fastener));
     if (group.washer) element.child(washer_element("washer", *group.washer));
     return element;

@@ -16,6 +16,8 @@ constexpr std::array<Word<model::Temperature>, 3> temperatures{{{"to-100F", mode
                                                                 {"to-150F", model::Temperature::to_150F}}};
 constexpr std::array<Word<model::DeckingInShear>, 2> decking_in_shear{
     {{"gap", model::DeckingInShear::gap}, {"bearing", model::DeckingInShear::bearing}}};
+constexpr std::array<Word<model::PlateBehaviour>, 2> plates{
+    {{"flexible", model::PlateBehaviour::flexible}, {"rigid", model::PlateBehaviour::rigid}}};
 constexpr std::array<Word<model::BuildingCode>, 2> codes{
     {{"IRC-2021", model::BuildingCode::irc_2021}, {"IBC-2021", model::BuildingCode::ibc_2021}}};
 
@@ -55,6 +57,7 @@ model::Basis read_basis(ElementReader& reader) {
     basis.temperature = reader.optional_choice<model::Temperature>("temperature", temperatures);
     basis.incised = reader.optional_yes_no("incised");
     basis.decking_in_shear = reader.optional_choice<model::DeckingInShear>("decking-in-shear", decking_in_shear);
+    basis.plate = reader.optional_choice<model::PlateBehaviour>("plate", plates);
     basis.code = reader.optional_choice<model::BuildingCode>("code", codes);
     if (std::optional<ElementReader> item = reader.optional_child("fixed-stiffness")) {
         basis.stiffness = read_stiffness(*item);
@@ -71,6 +74,7 @@ Element basis_element(const model::Basis& basis) {
     write_choice<model::Temperature>(element, "temperature", basis.temperature, temperatures);
     if (basis.incised) element.yes_no("incised", *basis.incised);
     write_choice<model::DeckingInShear>(element, "decking-in-shear", basis.decking_in_shear, decking_in_shear);
+    write_choice<model::PlateBehaviour>(element, "plate", basis.plate, plates);
     write_choice<model::BuildingCode>(element, "code", basis.code, codes);
     if (basis.stiffness) element.child(stiffness_element(*basis.stiffness));
     return element;

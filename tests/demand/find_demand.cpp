@@ -27,6 +27,7 @@ catalog::Resolved uniform_bed(double bed_psi_per_in, double anchor_lb_per_in) {
     resolved.detail.framing.blocks[0].width_in = 20.0;
     resolved.blocks.resize(1);
     resolved.detail.basis.stiffness = model::FixedStiffness{bed_psi_per_in, anchor_lb_per_in, "test"};
+    resolved.detail.basis.plate = model::PlateBehaviour::rigid;
     return resolved;
 }
 
@@ -76,14 +77,52 @@ TEST_CASE("every state balances the push by itself", "[property]") {
 }
 
 TEST_CASE("a symmetric base gives its four anchors the same envelope, in mirrored directions", "[property]") {
-    const demand::Demand demand = demand_of(test::example_resolved());
-    for (std::size_t i = 1; i < 4; ++i) {
-        CHECK_CLOSE(demand.anchors[i].tension_lb, demand.anchors[0].tension_lb, 1e-6, 0.0);
-        CHECK(demand.anchors[i].tension_low_lb <= demand.anchors[i].nominal_tension_lb);
-        CHECK(demand.anchors[i].nominal_tension_lb <= demand.anchors[i].tension_lb);
+    catalog::Resolved resolved = test::example_resolved();
+    for (const auto plate : {model::PlateBehaviour::rigid, model::PlateBehaviour::flexible}) {
+        resolved.detail.basis.plate = plate;
+        const demand::Demand demand = demand_of(resolved);
+        // The triangle mesh of a symmetric plate is not itself symmetric; its error is of this order.
+        const double tolerance = plate == model::PlateBehaviour::rigid ? 1e-6 : 2e-3;
+        for (std::size_t i = 1; i < 4; ++i) {
+            CHECK_CLOSE(demand.anchors[i].tension_lb, demand.anchors[0].tension_lb, tolerance, 0.0);
+            CHECK(demand.anchors[i].tension_low_lb <= demand.anchors[i].tension_lb);
+        }
+        const double turn = demand.anchors[2].direction_rad - demand.anchors[0].direction_rad;
+        CHECK_CLOSE(std::abs(std::remainder(turn, 2.0 * std::numbers::pi)), std::numbers::pi, 50.0 * tolerance, 0.0);
     }
-    const double turn = demand.anchors[2].direction_rad - demand.anchors[0].direction_rad;
-    CHECK_CLOSE(std::abs(std::remainder(turn, 2.0 * std::numbers::pi)), std::numbers::pi, 1e-3, 0.0);
+}
+
+TEST_CASE("the flexible plate is the default, says how accurate it is, and stands beside the rigid one", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const demand::Demand demand = demand_of(resolved);
+    REQUIRE(demand.proof.plate);
+    CHECK(demand.proof.plate->mesh_error < 0.01);
+    CHECK(demand.proof.plate->reduction_error < 1e-4);
+    REQUIRE(demand.bending);
+    CHECK(demand.bending->softest_lb_in_per_rad < demand.bending->rigid_softest_lb_in_per_rad);
+    resolved.detail.basis.plate = model::PlateBehaviour::rigid;
+    const demand::Demand rigid = demand_of(resolved);
+    CHECK_FALSE(rigid.proof.plate);
+    CHECK_FALSE(rigid.bending);
+    CHECK_FALSE(rigid.anchors[0].flexible_tension_lb);
+    CHECK_CLOSE(demand.anchors[0].rigid_tension_lb, rigid.anchors[0].rigid_tension_lb, 2e-3, 0.0);
+}
+
+TEST_CASE("a plate a hundred thousand times as stiff pulls as the rigid one does", "[property]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.plate_metal.modulus_psi *= 1e5;
+    const demand::Demand demand = demand_of(resolved);
+    CHECK_CLOSE(demand.anchors[0].flexible_tension_lb.value(), demand.anchors[0].rigid_tension_lb, 2e-3, 0.0);
+}
+
+TEST_CASE("preload presses the plate down and adds to what the anchors pull", "[property]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const double without = demand_of(resolved).anchors[0].tension_lb;
+    resolved.detail.anchors[0].preload_lb = 1000.0;
+    const demand::Demand preloaded = demand_of(resolved);
+    CHECK(preloaded.anchors[0].tension_lb > without);
+    CHECK(std::any_of(preloaded.assumptions.begin(), preloaded.assumptions.end(),
+                      [](const std::string& text) { return text.find("preload") != std::string::npos; }));
 }
 
 TEST_CASE("the maximum between the sampled directions is found", "[unit]") {

@@ -67,7 +67,7 @@ demand::Demand demand_on(const catalog::Resolved& resolved) {
         demand::AnchorEnvelope& envelope = demand.anchors[index];
         envelope.tension_lb = used_lb[index];
         envelope.tension_low_lb = 0.75 * used_lb[index];
-        envelope.nominal_tension_lb = 0.9 * used_lb[index];
+        envelope.rigid_tension_lb = 0.9 * used_lb[index];
         envelope.proof_tension_lb = 2.5 * used_lb[index];
         envelope.hand_edge_lb = index < 2 ? 1510.0 : 0.0;
         envelope.hand_anchor_lb = index < 2 ? 1800.0 : 0.0;

@@ -56,7 +56,7 @@ TEST_CASE("values reach the document whole and under the right name", "[unit]") 
     CHECK(anchor["tension_lb"].get<double>() == 1.0 / 3.0);
     CHECK(anchor["hand_tension_lb"] == 1510.0);
     CHECK(anchor["hand_to_anchor_tension_lb"] == 1800.0);
-    CHECK(anchor["rigid_tension_lb"] == source.demand->anchors[0].nominal_tension_lb);
+    CHECK(anchor["rigid_tension_lb"] == source.demand->anchors[0].rigid_tension_lb);
     CHECK(anchor["tension_low_lb"] == source.demand->anchors[0].tension_low_lb);
     CHECK(anchor["flexible_tension_lb"].is_null());
     CHECK(anchor["direction_deg"] == 15.0);

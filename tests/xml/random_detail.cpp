@@ -112,7 +112,7 @@ Fastener fastener(Chance& chance) {
 }
 
 AnchorGroup group(Chance& chance, std::vector<std::string> holes) {
-    AnchorGroup result{std::move(holes), fastener(chance), {}, chance.words()};
+    AnchorGroup result{std::move(holes), fastener(chance), {}, chance.words(), chance.perhaps(1.0, 1e4)};
     if (chance.coin()) result.washer = Washer{chance.id()};
     return result;
 }
@@ -178,6 +178,7 @@ Basis basis(Chance& chance) {
     if (chance.coin()) result.temperature = static_cast<Temperature>(chance.whole(0, 2));
     if (chance.coin()) result.incised = chance.coin();
     if (chance.coin()) result.decking_in_shear = static_cast<DeckingInShear>(chance.whole(0, 1));
+    if (chance.coin()) result.plate = static_cast<PlateBehaviour>(chance.whole(0, 1));
     if (chance.coin()) result.code = static_cast<BuildingCode>(chance.whole(0, 1));
     if (chance.coin())
         result.stiffness = FixedStiffness{chance.between(1e-3, 1e6), chance.between(1e-3, 1e6), "r " + chance.words()};

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace toehold::output {
 namespace {
@@ -21,6 +22,7 @@ std::vector<Column> columns_of_anchors() {
             {"PULL USED", Align::right},
             {"push towards", Align::right},
             {"least pull", Align::right},
+            {"bending, nominal", Align::right},
             {"rigid, nominal", Align::right},
             {"hand, to edge", Align::right},
             {"hand, to row", Align::right},
@@ -30,21 +32,22 @@ std::vector<Column> columns_of_anchors() {
 
 Row row(const catalog::Anchor& anchor, const AnchorEnvelope& envelope, System system) {
     const auto lb = [system](double value) { return number_text(value, "lb", system); };
-    return {{anchor.id, number_text(anchor.at.x_in, "in", system), number_text(anchor.at.y_in, "in", system),
-             lb(envelope.tension_lb), degrees_text(degrees(envelope.direction_rad)), lb(envelope.tension_low_lb),
-             lb(envelope.nominal_tension_lb), lb(envelope.hand_edge_lb), lb(envelope.hand_anchor_lb),
-             lb(envelope.shear_lb), lb(envelope.proof_tension_lb)},
-            {}};
+    return {
+        {anchor.id, number_text(anchor.at.x_in, "in", system), number_text(anchor.at.y_in, "in", system),
+         lb(envelope.tension_lb), degrees_text(degrees(envelope.direction_rad)), lb(envelope.tension_low_lb),
+         envelope.flexible_tension_lb ? lb(*envelope.flexible_tension_lb) : "-", lb(envelope.rigid_tension_lb),
+         lb(envelope.hand_edge_lb), lb(envelope.hand_anchor_lb), lb(envelope.shear_lb), lb(envelope.proof_tension_lb)},
+        {}};
 }
 
 std::string legend(System system) {
     return fmt::format(
         "Forces in {}, places in {}, directions in deg from +x counter-clockwise (90 is outward). PULL USED is the "
         "largest over loads, directions and the range of stiffness, and is what the checks use; least pull is the "
-        "other "
-        "end of that range. Hand: moment over the arm from the heel anchors to the plate's edge, or to the opposite "
-        "row. "
-        "Proof pull: under {:g} times the unfactored load.",
+        "other end of that range. Bending, nominal: the plate as it bends, with the stiffness as computed; rigid: the "
+        "same with a plate that does not. Hand: moment over the arm from the heel anchors to the plate's edge, or to "
+        "the opposite "
+        "row, pushes square to the plate. Proof pull: under {:g} times the unfactored load.",
         in_system(0.0, "lb", system).unit, in_system(0.0, "in", system).unit, demand::proof_factor);
 }
 
@@ -65,6 +68,32 @@ std::string shortfall(const review::Review& review, HandOf hand, std::string_vie
                     arm, figure_text(missed(*worst), "lb", system), figure_text(worst->tension_lb, "lb", system),
                     review.resolved.anchors.at(index).id, figure_text(hand(*worst), "lb", system)),
         "  ");
+}
+
+/// Rounded to three digits: more would claim to know the stiffness of wood.
+double three_digits(double value) {
+    if (!(value > 0.0)) return value;
+    const double unit = std::pow(10.0, std::floor(std::log10(value)) - 2.0);
+    return std::round(value / unit) * unit;
+}
+
+/// What the plate's bending does to the sum of the pulls and to how far the post turns.
+std::string bending_line(const std::optional<demand::Bending>& bending, System system) {
+    if (!bending) return {};
+    constexpr double in_percent = 100.0;
+    const std::string pulls =
+        bending->prying >= 0.0
+            ? fmt::format("prying adds {:.1f} % to the sum of the pulls", in_percent * bending->prying)
+            : fmt::format("the sum of the pulls is {:.1f} % below the rigid plate's", -in_percent * bending->prying);
+    std::string text = fmt::format("The plate's bending: {}, where that sum is largest (push towards {} deg).", pulls,
+                                   degrees_text(degrees(bending->prying_direction_rad)));
+    if (bending->softest_lb_in_per_rad > 0.0) {
+        text += fmt::format(
+            " Rotation stiffness of the post's foot in its softest direction: {} per radian; on a rigid plate {}.",
+            figure_text(three_digits(bending->softest_lb_in_per_rad), "lb in", system),
+            figure_text(three_digits(bending->rigid_softest_lb_in_per_rad), "lb in", system));
+    }
+    return paragraph(text, "  ");
 }
 
 std::string bearing_line(const demand::Demand& demand, System system) {
@@ -91,7 +120,7 @@ std::string anchors_section(const review::Review& review, System system) {
                review, [](const AnchorEnvelope& e) { return e.hand_edge_lb; }, "the plate's edge", system) +
            shortfall(
                review, [](const AnchorEnvelope& e) { return e.hand_anchor_lb; }, "the opposite row", system) +
-           bearing_line(*review.demand, system);
+           bending_line(review.demand->bending, system) + bearing_line(*review.demand, system);
 }
 
 }  // namespace toehold::output

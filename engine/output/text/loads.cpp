@@ -69,11 +69,23 @@ std::string range(const demand::Demand& demand) {
     return text.empty() ? text : paragraph("range of stiffness solved: " + text, "  - ");
 }
 
+std::string plate_accuracy(const std::optional<demand::PlateAccuracy>& plate) {
+    if (!plate) return {};
+    constexpr double in_percent = 100.0;
+    return paragraph(
+        fmt::format("bending plate of {} unknowns, envelope in a space of {}: the largest pull is within {:.2g} % of a "
+                    "finer mesh's and within {:.2g} % of the full mesh's",
+                    plate->unknowns, plate->reduced_unknowns, in_percent * plate->mesh_error,
+                    in_percent * plate->reduction_error),
+        "  - ");
+}
+
 std::string proof(const demand::Proof& proof) {
     return paragraph(fmt::format("equilibrium of {} solves: relative residual of force {}, of moment {}, of contact {}",
                                  proof.solves, number_text(proof.force_residual), number_text(proof.moment_residual),
                                  number_text(proof.complementarity_residual)),
-                     "  - ");
+                     "  - ") +
+           plate_accuracy(proof.plate);
 }
 
 }  // namespace

@@ -1,0 +1,21 @@
+#pragma once
+// A resolved detail as the flexible plate wants it: mesh, metal, anchors through their washers, supports.
+#include "demand/bed.h"
+#include "demand/stiffness.h"
+#include "mechanics/flexible/flexible_plate.h"
+
+#include <stdexcept>
+#include <vector>
+
+namespace toehold::demand {
+
+/// No sound mesh comes of the plate's shape.
+struct UnfitForMesh : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+/// `fineness`: see mechanics::mesh_plate. Throws UnfitForMesh.
+[[nodiscard]] mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
+                                                        const std::vector<Stiffness>& anchors, double fineness);
+
+}  // namespace toehold::demand
