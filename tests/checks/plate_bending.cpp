@@ -49,27 +49,71 @@ TEST_CASE("Anchors whose spreads overlap share one strip", "[unit]") {
 }
 
 TEST_CASE("The toe's pressure bends the plate on the section along the post's face", "[closed-form]") {
-    // 1600 lb on block B2, resultant at y = 2.5; the block meets the plate from y = 0.75 to 3.5. The pressure per inch
-    // of y is 1600/2.75 + 346.2 (y - 2.125): 105.8 lb/in at 0.75, so all of it bears. About y = 1: 1600 x 1.5 less the
-    // (negative) share of the quarter inch within, + 4.2: 2404.2 lb in, on the plate's whole 5.5 in.
-    // Mc = 36,000 x 5.5 x 0.375^2/4 / 1.67 = 4168.2 lb in.
+    // 1600 lb on block B2, resultant at y = 2.5, at most 320 psi; the block meets the plate from y = 0.75 to 3.5. About
+    // y = 1: 1600 x 1.5 = 2400 lb in, and what lies short of the section lessens nothing by less than 320 psi on its
+    // first moment, 5.5 x 0.25^2/2 = 0.1719 in3: 55 lb in more at most. A plane pressure with that resultant turns
+    // 2404.2. On the plate's whole 5.5 in: Mc = 36,000 x 5.5 x 0.375^2/4 / 1.67 = 4168.2 lb in.
     const auto resolved = test::example_resolved();
     const auto results = bending(resolved, test::example_demand(resolved, {}, {0.0, 1600.0}));
-    REQUIRE(results.size() == 1);
-    CHECK(results[0].subject == "plate at its toe");
-    CHECK_CLOSE(results[0].demand, 2404.2, 0.0, 0.05);
-    CHECK_CLOSE(step_value(results[0], "R"), 1562.7, 0.0, 0.05);
-    CHECK_CLOSE(step_value(results[0], "w"), 5.5, 1e-9, 0.0);
-    CHECK_CLOSE(results[0].capacity, 4168.2, 0.0, 0.05);
-    CHECK(results[0].link == checks::Link{"plate", "decking", "plate in bending"});
+    REQUIRE(results.size() == 2);
+    const auto& toe = results[0];
+    CHECK(toe.subject == "plate at its toe");
+    CHECK(toe.demand >= 2404.2);
+    CHECK(toe.demand <= 2455.0 + 1e-9);
+    CHECK_CLOSE(step_value(toe, "s_B2"), 1.5, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(toe, "p_B2"), 320.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(toe, "R"), 1600.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(toe, "w"), 5.5, 1e-9, 0.0);
+    CHECK_CLOSE(toe.capacity, 4168.2, 0.0, 0.05);
+    CHECK(toe.link == checks::Link{"plate", "decking", "plate in bending"});
 }
 
-TEST_CASE("Pull and bearing are two results, each with its own worst push", "[unit]") {
+TEST_CASE("Bearing beyond an anchor bends the plate on the section through its hole", "[closed-form]") {
+    // Through the toe's anchors, y = 2.5: at most 320 psi on 5.5 x 1 in: 320 x 5.5/2 = 880 lb in, on 5.5 in less two
+    // holes of 7/16 in. The sections parallel to y and across the corners carry less to the inch.
+    const auto resolved = test::example_resolved();
+    const auto results = bending(resolved, test::example_demand(resolved, {}, {0.0, 1600.0}));
+    REQUIRE(results.size() == 2);
+    const auto& beyond = results[1];
+    CHECK(beyond.subject == "plate beyond its anchors");
+    CHECK_CLOSE(step_value(beyond, "c"), 2.5, 1e-12, 0.0);
+    CHECK(beyond.demand <= 880.0 + 1e-9);
+    // A plane pressure with that resultant, 711.1 + 346.2 (y - 2.5) lb per in of y, turns 355.5 + 115.4 of it.
+    CHECK(beyond.demand >= 470.9);
+    CHECK_FALSE(beyond.link);
+}
+
+TEST_CASE("Prying at the heel bends the plate beyond the anchors that pull", "[closed-form]") {
+    // 200 lb on block B1, all of it at y = -3.25: 0.75 in beyond the anchors; 200 x 0.75 = 150 lb in at most.
+    const auto resolved = test::example_resolved();
+    auto demand = test::example_demand(resolved, pull, {200.0, 0.0});
+    demand.states[0].supports[0] = {200.0, {0.0, -3.25}, 75.0, {0.0, -3.5}, 2.75};
+    const auto results = bending(resolved, demand);
+    REQUIRE(results.size() == 3);
+    CHECK(results[2].subject == "plate beyond its anchors");
+    // That on the row's section, 5.5 in less two holes; a section across a corner may carry more to the inch, never
+    // less.
+    CHECK(results[2].demand / step_value(results[2], "w") >= 150.0 / 4.625);
+    CHECK(results[2].demand <= 1.1 * 150.0);
+}
+
+TEST_CASE("The elastic stress at the section is the moment on its elastic modulus", "[closed-form]") {
+    // 1200 lb in on 2.25 in of 3/8 plate: S = 2.25 x 0.375^2/6 = 0.052734 in3; 22,756 psi.
+    const auto resolved = test::example_resolved();
+    const auto results = bending(resolved, test::example_demand(resolved, pull, {}));
+    REQUIRE(results.size() == 1);
+    CHECK_CLOSE(step_value(results[0], "S"), 0.052734, 0.0, 5e-7);
+    CHECK_CLOSE(step_value(results[0], "f_b"), 22756.0, 0.0, 0.5);
+    CHECK(results[0].note.find("tangent to the post's outline") != std::string::npos);
+}
+
+TEST_CASE("Pull and bearing are results of their own, each with its own worst push", "[unit]") {
     const auto resolved = test::example_resolved();
     const auto results = bending(resolved, test::example_demand(resolved, pull, {0.0, 1600.0}));
-    REQUIRE(results.size() == 2);
+    REQUIRE(results.size() == 3);
     CHECK_CLOSE(results[0].demand, 1200.0, 1e-12, 0.0);
-    CHECK_CLOSE(results[1].demand, 2404.2, 0.0, 0.05);
+    CHECK(results[1].subject == "plate at its toe");
+    CHECK(results[2].subject == "plate beyond its anchors");
 }
 
 TEST_CASE("A hole on the section takes its width out of the strip", "[unit]") {
@@ -88,9 +132,9 @@ TEST_CASE("Doubling every force doubles the plate's ratio", "[property]") {
     const auto resolved = test::example_resolved();
     const auto once = bending(resolved, test::example_demand(resolved, {500.0, 0.0, 0.0}, {0.0, 1000.0}));
     const auto twice = bending(resolved, test::example_demand(resolved, {1000.0, 0.0, 0.0}, {0.0, 2000.0}));
-    REQUIRE(once.size() == 2);
-    REQUIRE(twice.size() == 2);
-    for (std::size_t index = 0; index < 2; ++index) CHECK_CLOSE(twice[index].ratio, 2.0 * once[index].ratio, 1e-9, 0.0);
+    REQUIRE(once.size() == 3);
+    REQUIRE(twice.size() == 3);
+    for (std::size_t index = 0; index < 3; ++index) CHECK_CLOSE(twice[index].ratio, 2.0 * once[index].ratio, 1e-9, 0.0);
 }
 
 TEST_CASE("A quarter turn of the whole detail changes nothing in the plate", "[property]") {

@@ -1,13 +1,12 @@
-// The plate bent between its anchors and the post, and between its toe and the post, by the strip method (common
-// practice): at every push, on every straight section tangent to the post. Not a point value: at a tube's corner the
-// peak moment of plate theory has no limit.
+// The plate bent between its anchors and the post, between its toe and the post, and beyond its anchors, by the strip
+// method (common practice): at every push, on every straight section tangent to the post or through an anchor. Not a
+// point value: at a tube's corner the peak moment of plate theory has no limit.
 #include "checks/anchor/anchor_seating.h"
+#include "checks/plate/plate_bending_steps.h"
 #include "checks/plate/plate_strength.h"
-#include "checks/plate/plate_strip.h"
 #include "demand/bed.h"
 
 #include <algorithm>
-#include <numbers>
 
 namespace toehold::checks {
 namespace {
@@ -26,8 +25,14 @@ struct Governing {
     }
 };
 
+/// A section with what every push meets there.
+struct Place {
+    PlateSection section;
+    std::vector<AreaAtSection> areas;
+};
+
 struct WorstStrips {
-    Governing anchors, bearing;
+    Governing anchors, bearing, beyond_anchors;
 };
 
 std::vector<mechanics::Polygon> patch_outlines(const CheckInput& input) {
@@ -39,52 +44,38 @@ std::vector<mechanics::Polygon> patch_outlines(const CheckInput& input) {
     return outlines;
 }
 
-WorstStrips worst_strips(const CheckInput& input, const std::vector<PlateSection>& sections) {
-    std::vector<model::Position> places;
-    for (const catalog::Anchor& anchor : input.resolved.anchors) places.push_back(anchor.at);
-    const std::vector<mechanics::Polygon> patches = patch_outlines(input);
+std::vector<Place> find_places(const CheckInput& input, const PostFoot& foot,
+                               const std::vector<model::Position>& anchors,
+                               const std::vector<mechanics::Polygon>& patches) {
+    const model::Plate& plate = input.resolved.detail.plate;
+    std::vector<Place> places;
+    for (auto&& sections : {tangent_sections(foot, plate), anchor_sections(foot, plate, anchors)}) {
+        for (const PlateSection& section : sections) {
+            places.push_back({section, {}});
+            for (const mechanics::Polygon& patch : patches)
+                places.back().areas.push_back(area_at_section(section, patch));
+        }
+    }
+    return places;
+}
+
+WorstStrips worst_strips(const CheckInput& input, const std::vector<Place>& places,
+                         const std::vector<model::Position>& anchors, const std::vector<mechanics::Polygon>& patches) {
     WorstStrips worst;
     for (std::size_t index = 0; index < input.demand.states.size(); ++index) {
         const demand::State& state = input.demand.states[index];
         const std::vector<Pressure> under = pressures(state, patches);
-        for (const PlateSection& section : sections) {
-            for (Strip& strip : anchor_strips(section, state, places))
+        for (const Place& place : places) {
+            const PlateSection& section = place.section;
+            Governing& bearing = section.anchor ? worst.beyond_anchors : worst.bearing;
+            bearing.consider(bearing_strip(section, under), section, index);
+            bearing.consider(bearing_strip(section, greatest_bearing(section, place.areas, state)), section, index);
+            if (section.anchor) continue;
+            for (Strip& strip : anchor_strips(section, state, anchors))
                 worst.anchors.consider(std::move(strip), section, index);
-            worst.bearing.consider(bearing_strip(section, under), section, index);
         }
     }
     return worst;
-}
-
-void add_section_steps(CheckResult& result, const Governing& worst) {
-    const PlateSection& section = *worst.section;
-    result.steps = {{"a", "direction from the post to the section, from x", "tangent to the post",
-                     section.normal_rad * 180.0 / std::numbers::pi, "deg", "common practice"},
-                    {"c", "from the post's axis to the section", "given", section.offset_in, "in", "input"},
-                    {"b", "width of plate along the section", "given", section.chord.length(), "in", "input"}};
-}
-
-void add_pull_steps(CheckResult& result, const CheckInput& input, const Strip& strip) {
-    for (const Pull& pull : strip.pulls) {
-        const std::string& id = input.resolved.anchors.at(pull.anchor).id;
-        result.steps.push_back({"T_" + id, "pull of anchor " + id, "demand", pull.tension_lb, "lb", "demand"});
-        result.steps.push_back({"e_" + id, "from the section to anchor " + id, "given", pull.arm_in, "in", "input"});
-    }
-    result.steps.push_back({"M", "moment on the section", "sum of T e", strip.moment_lb_in, "lb in", ""});
-    result.steps.push_back({"w", "width that carries it", "45 degrees from each anchor, within the plate, less holes",
-                            strip.width_in, "in", "common practice"});
-}
-
-void add_bearing_steps(CheckResult& result, const Strip& strip) {
-    const BearingBeyond& beyond = strip.bearing;
-    result.steps.push_back({"R", "bearing beyond the section", "demand", beyond.force_lb, "lb", "demand"});
-    result.steps.push_back({"e", "from the section to its resultant", "pressure varying evenly over each support",
-                            beyond.moment_lb_in / beyond.force_lb, "in", ""});
-    result.steps.push_back({"M", "moment on the section", "R e", strip.moment_lb_in, "lb in", ""});
-    result.steps.push_back({"w", "width that carries it",
-                            "45 degrees from the length of an even pressure with that resultant, within the plate, "
-                            "less holes",
-                            strip.width_in, "in", "common practice"});
 }
 
 /// The anchor with the largest moment on the section.
@@ -113,44 +104,59 @@ std::string leading_support(const CheckInput& input, std::size_t state_index) {
     }
 }
 
+std::string subject_of(const Governing& worst) {
+    if (worst.section->anchor) return "plate beyond its anchors";
+    return worst.strip.pulls.empty() ? "plate at its toe" : "plate at its anchors";
+}
+
+/// What lies beyond an anchor bends the plate there but is no link of its own: it comes back through the post's foot.
+std::optional<Link> link_of(const CheckInput& input, const Governing& worst) {
+    if (worst.section->anchor) return std::nullopt;
+    const bool pulled = !worst.strip.pulls.empty();
+    return Link{"plate", pulled ? leading_anchor(input, worst.strip) : leading_support(input, worst.state),
+                "plate in bending"};
+}
+
 CheckResult result_of(const CheckInput& input, const Governing& worst, bool welded) {
     const model::Plate& plate = input.resolved.detail.plate;
-    const bool pulled = !worst.strip.pulls.empty();
+    const Strip& strip = worst.strip;
     CheckResult result;
-    result.subject = pulled ? "plate at its anchors" : "plate at its toe";
+    result.subject = subject_of(worst);
     result.unit = "lb in";
-    result.demand = worst.strip.moment_lb_in;
+    result.demand = strip.moment_lb_in;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.link = Link{"plate", pulled ? leading_anchor(input, worst.strip) : leading_support(input, worst.state),
-                       "plate in bending"};
-    add_section_steps(result, worst);
-    if (pulled) {
-        add_pull_steps(result, input, worst.strip);
-    } else {
-        add_bearing_steps(result, worst.strip);
-    }
-    const Capacity strength = plate_moment(input.resolved.plate_metal, worst.strip.width_in, plate.thickness_in, welded,
+    result.link = link_of(input, worst);
+    result.note = section_rule(*worst.section);
+    append(result.steps, section_steps(input, *worst.section));
+    append(result.steps, strip.pulls.empty() ? bearing_steps(input, strip) : pull_steps(input, strip));
+    const Capacity strength = plate_moment(input.resolved.plate_metal, strip.width_in, plate.thickness_in, welded,
                                            input.resolved.detail.basis);
-    if (!take_capacity(result, strength)) return result;
-    conclude(result);
+    const bool known = take_capacity(result, strength);
+    append(result.steps, stress_steps(strip, plate.thickness_in));
+    if (known) conclude(result);
     return result;
 }
 
 std::vector<CheckResult> plate_bending(const CheckInput& input) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
-    const std::vector<PlateSection> sections = tangent_sections(foot, input.resolved.detail.plate);
-    const WorstStrips worst = worst_strips(input, sections);
+    std::vector<model::Position> anchors;
+    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(anchor.at);
+    const std::vector<mechanics::Polygon> patches = patch_outlines(input);
+    const std::vector<Place> places = find_places(input, foot, anchors, patches);
+    const WorstStrips worst = worst_strips(input, places, anchors, patches);
     std::vector<CheckResult> results;
-    for (const Governing* governing : {&worst.anchors, &worst.bearing}) {
+    for (const Governing* governing : {&worst.anchors, &worst.bearing, &worst.beyond_anchors}) {
         if (governing->section) results.push_back(result_of(input, *governing, foot.welded));
     }
     return results;
 }
 
-const RegisterCheck registered{{"plate-bending", "Plate in bending", "AISC 360-16 F11; strip method, common practice",
-                                "The plate on straight sections tangent to the post, between it and the anchors that "
-                                "pull, and between it and the toe that bears.",
-                                plate_bending}};
+const RegisterCheck registered{
+    {"plate-bending", "Plate in bending", "AISC 360-16 F11; strip method, common practice",
+     "The plate on straight sections tangent to the post (its weld line), between it and the "
+     "anchors that pull and between it and the toe that bears; and through each anchor, "
+     "under the bearing beyond it.",
+     plate_bending}};
 
 }  // namespace
 }  // namespace toehold::checks

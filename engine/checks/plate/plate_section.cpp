@@ -87,21 +87,48 @@ Interval cut_by(const PlateSection& section, const model::Hole& hole) {
     return cut;
 }
 
-std::optional<PlateSection> tangent_section(const PostFoot& foot, const model::Plate& plate,
-                                            const std::vector<model::Position>& corners, int eighth) {
+/// Cut where the section meets the plate around this place along it.
+bool cut(PlateSection& section, const model::Plate& plate, const std::vector<model::Position>& corners,
+         double place_in) {
+    const std::optional<Interval> chord = chord_at(section, corners, place_in);
+    if (!chord) return false;
+    section.chord = *chord;
+    for (const model::Hole& hole : plate.holes) {
+        const Interval gap = cut_by(section, hole);
+        if (gap.length() > 0.0) section.holes.push_back(gap);
+    }
+    return true;
+}
+
+PlateSection tangent_line(const PostFoot& foot, int eighth) {
     PlateSection section;
     section.normal_rad = eighth * std::numbers::pi / 4.0;
     // Exact zeros, so that a face's section runs along it.
     section.normal_x = eighth % 4 == 2 ? 0.0 : std::cos(section.normal_rad);
     section.normal_y = eighth % 4 == 0 ? 0.0 : std::sin(section.normal_rad);
     section.offset_in = reach_in(foot, section.normal_x, section.normal_y);
-    const std::optional<Interval> chord = chord_at(section, corners, touching_place_in(foot, section));
-    if (!chord) return std::nullopt;
-    section.chord = *chord;
-    for (const model::Hole& hole : plate.holes) {
-        const Interval cut = cut_by(section, hole);
-        if (cut.length() > 0.0) section.holes.push_back(cut);
-    }
+    return section;
+}
+
+/// Normals along x, along y and along the line from the post's axis, all pointing away from the post.
+std::vector<model::Position> normals_at(model::Position at) {
+    std::vector<model::Position> normals;
+    const bool off_x = std::abs(at.x_in) > touching_in;
+    const bool off_y = std::abs(at.y_in) > touching_in;
+    if (off_x) normals.push_back({std::copysign(1.0, at.x_in), 0.0});
+    if (off_y) normals.push_back({0.0, std::copysign(1.0, at.y_in)});
+    const double distance = std::hypot(at.x_in, at.y_in);
+    if (off_x && off_y) normals.push_back({at.x_in / distance, at.y_in / distance});
+    return normals;
+}
+
+PlateSection line_through(std::size_t anchor, model::Position at, model::Position normal) {
+    PlateSection section;
+    section.normal_rad = std::atan2(normal.y_in, normal.x_in);
+    section.normal_x = normal.x_in;
+    section.normal_y = normal.y_in;
+    section.offset_in = normal.x_in * at.x_in + normal.y_in * at.y_in;
+    section.anchor = anchor;
     return section;
 }
 
@@ -126,7 +153,22 @@ std::vector<PlateSection> tangent_sections(const PostFoot& foot, const model::Pl
     const std::vector<model::Position> corners = model::polygon(plate.outline);
     std::vector<PlateSection> sections;
     for (int eighth = 0; eighth < 8; ++eighth) {
-        if (auto section = tangent_section(foot, plate, corners, eighth)) sections.push_back(std::move(*section));
+        PlateSection section = tangent_line(foot, eighth);
+        if (cut(section, plate, corners, touching_place_in(foot, section))) sections.push_back(std::move(section));
+    }
+    return sections;
+}
+
+std::vector<PlateSection> anchor_sections(const PostFoot& foot, const model::Plate& plate,
+                                          const std::vector<model::Position>& places) {
+    const std::vector<model::Position> corners = model::polygon(plate.outline);
+    std::vector<PlateSection> sections;
+    for (std::size_t anchor = 0; anchor < places.size(); ++anchor) {
+        for (const model::Position normal : normals_at(places[anchor])) {
+            PlateSection section = line_through(anchor, places[anchor], normal);
+            if (section.offset_in < reach_in(foot, normal.x_in, normal.y_in)) continue;
+            if (cut(section, plate, corners, section.along_in(places[anchor]))) sections.push_back(std::move(section));
+        }
     }
     return sections;
 }

@@ -3,6 +3,7 @@
 #include "checks/basis/ratio.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace toehold::checks {
 namespace {
@@ -18,10 +19,21 @@ std::vector<Strip> single_strips(const PlateSection& section, const demand::Stat
         const double arm = section.beyond_in(places[anchor]);
         if (arm <= no_arm_in || tension <= no_tension_lb) continue;
         const double place = section.along_in(places[anchor]);
-        strips.push_back({{place - arm, place + arm}, tension * arm, 0.0, {{anchor, tension, arm}}, {}});
+        strips.push_back({{place - arm, place + arm}, tension * arm, 0.0, {{anchor, tension, arm}}, {}, {}});
     }
     std::sort(strips.begin(), strips.end(), [](const Strip& a, const Strip& b) { return a.span.from < b.span.from; });
     return strips;
+}
+
+Strip strip_under(const PlateSection& section, const BearingBeyond& beyond) {
+    if (!(beyond.force_lb > 0.0)) return {};
+    const double arm = beyond.moment_lb_in / beyond.force_lb;
+    // The length of an even pressure with the same resultant, as for a footing loaded off its centre.
+    const double half = std::min(beyond.along_in - beyond.extent.from, beyond.extent.to - beyond.along_in);
+    const double reach = std::max(0.0, half) + arm;
+    Strip strip{{beyond.along_in - reach, beyond.along_in + reach}, beyond.moment_lb_in, 0.0, {}, beyond, {}};
+    strip.width_in = section.width_in(strip.span);
+    return strip;
 }
 
 }  // namespace
@@ -46,14 +58,12 @@ std::vector<Strip> anchor_strips(const PlateSection& section, const demand::Stat
 }
 
 Strip bearing_strip(const PlateSection& section, const std::vector<Pressure>& pressures) {
-    const BearingBeyond beyond = bearing_beyond(section, pressures);
-    if (!(beyond.force_lb > 0.0)) return {};
-    const double arm = beyond.moment_lb_in / beyond.force_lb;
-    // The length of an even pressure with the same resultant, as for a footing loaded off its centre.
-    const double half = std::min(beyond.along_in - beyond.extent.from, beyond.extent.to - beyond.along_in);
-    const double reach = std::max(0.0, half) + arm;
-    Strip strip{{beyond.along_in - reach, beyond.along_in + reach}, beyond.moment_lb_in, 0.0, {}, beyond};
-    strip.width_in = section.width_in(strip.span);
+    return strip_under(section, bearing_beyond(section, pressures));
+}
+
+Strip bearing_strip(const PlateSection& section, GreatestBearing&& greatest) {
+    Strip strip = strip_under(section, greatest.total);
+    strip.supports = std::move(greatest.supports);
     return strip;
 }
 

@@ -1,8 +1,9 @@
 #pragma once
 // Strips of a plate that carry forces beyond a section back to it: the strip method (common practice). Each anchor
 // spreads at 45 degrees; anchors whose spreads overlap share one strip. Bearing spreads at 45 degrees from the length
-// it is spread over. Pull and bearing bend the plate opposite ways and are never set off against each other.
-#include "checks/plate/plate_pressure.h"
+// it is spread over, the same as for a plane pressure and for the most unfavourable one. Pull and bearing bend the
+// plate opposite ways and are never set off against each other.
+#include "checks/plate/plate_bearing_bound.h"
 #include "checks/plate/plate_section.h"
 #include "demand/demand.h"
 
@@ -23,6 +24,7 @@ struct Strip {
     double width_in = 0.0;    ///< of metal
     std::vector<Pull> pulls;  ///< empty: bearing
     BearingBeyond bearing;
+    std::vector<SupportBearing> supports;  ///< the bearing at most, support by support; empty: of a plane pressure
 
     /// Moment per inch of width; infinite where no metal is left to carry one.
     [[nodiscard]] double intensity_lb() const;
@@ -31,6 +33,8 @@ struct Strip {
 /// `places`: of the anchors, in their order.
 [[nodiscard]] std::vector<Strip> anchor_strips(const PlateSection& section, const demand::State& state,
                                                const std::vector<model::Position>& places);
+/// Under each support's plane pressure, and under the most that its resultant and highest pressure allow.
 [[nodiscard]] Strip bearing_strip(const PlateSection& section, const std::vector<Pressure>& pressures);
+[[nodiscard]] Strip bearing_strip(const PlateSection& section, GreatestBearing&& greatest);
 
 }  // namespace toehold::checks
