@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <map>
+#include <numeric>
 #include <utility>
 
 namespace toehold::mechanics {
@@ -69,33 +69,38 @@ class Insertion {
         add({count_, count_ + 1, count_ + 2});
     }
 
+    /// From left to right, so that a circle once passed needs no further look.
     std::vector<Triangle> run() {
-        for (int index = 0; index < count_; ++index) insert(index);
-        std::vector<Triangle> triangles;
-        for (const Cell& cell : cells_) {
-            const bool real =
-                std::all_of(cell.corners.begin(), cell.corners.end(), [&](int corner) { return corner < count_; });
-            if (real) triangles.push_back(cell.corners);
-        }
-        return triangles;
+        std::vector<int> order(static_cast<std::size_t>(count_));
+        std::iota(order.begin(), order.end(), 0);
+        std::sort(order.begin(), order.end(), [&](int a, int b) { return at(a).x < at(b).x; });
+        for (const int index : order) insert(index);
+        for (const Cell& cell : cells_) finish(cell.corners);
+        return std::move(triangles_);
     }
 
   private:
     void add(Triangle corners) {
-        const auto at = [&](int corner) {
-            return points_[static_cast<std::size_t>(corners[static_cast<std::size_t>(corner)])];
-        };
-        cells_.push_back({corners, circumcircle(at(0), at(1), at(2))});
+        cells_.push_back({corners, circumcircle(at(corners[0]), at(corners[1]), at(corners[2]))});
+    }
+
+    /// No later point lies in the circle.
+    void finish(const Triangle& corners) {
+        if (std::all_of(corners.begin(), corners.end(), [&](int corner) { return corner < count_; }))
+            triangles_.push_back(corners);
     }
 
     void insert(int index) {
-        const Point point = points_[static_cast<std::size_t>(index)];
+        const Point point = at(index);
         hole_.clear();
         std::size_t kept = 0;
         for (std::size_t cell = 0; cell < cells_.size(); ++cell) {
             const Circle& circle = cells_[cell].circle;
-            if (squared(point.x - circle.center.x) + squared(point.y - circle.center.y) < circle.radius_squared) {
+            const double right = point.x - circle.center.x, right_squared = squared(right);
+            if (right_squared + squared(point.y - circle.center.y) < circle.radius_squared) {
                 open(cells_[cell].corners);
+            } else if (right > 0.0 && right_squared >= circle.radius_squared) {
+                finish(cells_[cell].corners);
             } else {
                 cells_[kept++] = cells_[cell];
             }
@@ -117,9 +122,12 @@ class Insertion {
         }
     }
 
+    [[nodiscard]] Point at(int index) const { return points_[static_cast<std::size_t>(index)]; }
+
     int count_;
     std::vector<Point> points_;
-    std::vector<Cell> cells_;
+    std::vector<Cell> cells_;  ///< whose circles a later point may still lie in
+    std::vector<Triangle> triangles_;
     std::vector<std::pair<int, int>> hole_;
 };
 

@@ -1,5 +1,5 @@
 #pragma once
-// Delaunay triangulation of points in the plane, by insertion (Bowyer 1981, Watson 1981).
+// Delaunay triangulation of points in the plane, by insertion (Bowyer 1981, Watson 1981) from left to right.
 #include "mechanics/geometry.h"
 
 #include <array>

@@ -22,24 +22,41 @@ double perimeter(const Polygon& polygon) {
     return length;
 }
 
-}  // namespace
-
-double distance_to_segment(Point point, Point from, Point to) {
+/// From the nearest point of a segment to another point.
+Point offset_from_segment(Point point, Point from, Point to) {
     const double dx = to.x - from.x, dy = to.y - from.y;
     const double length_squared = dx * dx + dy * dy;
     const double along =
         length_squared > 0.0
             ? std::clamp(((point.x - from.x) * dx + (point.y - from.y) * dy) / length_squared, 0.0, 1.0)
             : 0.0;
-    return std::hypot(point.x - from.x - along * dx, point.y - from.y - along * dy);
+    return {point.x - from.x - along * dx, point.y - from.y - along * dy};
+}
+
+}  // namespace
+
+double squared_distance(Point a, Point b) {
+    const double x = b.x - a.x, y = b.y - a.y;
+    return x * x + y * y;
+}
+
+double distance_to_segment(Point point, Point from, Point to) {
+    const Point offset = offset_from_segment(point, from, to);
+    return std::hypot(offset.x, offset.y);
 }
 
 double distance_to_polygon(Point point, const Polygon& polygon) {
-    double distance = std::numeric_limits<double>::infinity();
-    for (std::size_t i = 0; i < polygon.size(); ++i) {
-        distance = std::min(distance, distance_to_segment(point, polygon[i], polygon[(i + 1) % polygon.size()]));
+    Point nearest;
+    double least_squared = std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0, next = 1; i < polygon.size(); ++i, ++next) {
+        if (next == polygon.size()) next = 0;
+        const Point offset = offset_from_segment(point, polygon[i], polygon[next]);
+        const double squared = squared_distance({}, offset);
+        if (squared >= least_squared) continue;
+        least_squared = squared;
+        nearest = offset;
     }
-    return distance;
+    return std::hypot(nearest.x, nearest.y);
 }
 
 bool inside_polygon(Point point, const Polygon& polygon) {

@@ -4,6 +4,7 @@
 
 namespace toehold::mechanics {
 
+[[nodiscard]] double squared_distance(Point a, Point b);
 [[nodiscard]] double distance_to_segment(Point point, Point from, Point to);
 [[nodiscard]] double distance_to_polygon(Point point, const Polygon& polygon);
 [[nodiscard]] bool inside_polygon(Point point, const Polygon& polygon);

@@ -161,7 +161,7 @@ class Mesher {
     [[nodiscard]] bool far_enough(Point point, double part) const {
         const double least = part * size_.at(point);
         return std::all_of(points_.begin(), points_.end(),
-                           [&](Point other) { return distance(point, other) >= least; });
+                           [&](Point other) { return squared_distance(point, other) >= least * least; });
     }
 
     /// Free nodes from a fine lattice about the post, each kept where it is not too near to one kept before.
@@ -198,15 +198,17 @@ class Mesher {
     void smooth() {
         std::vector<Point> sum(points_.size());
         std::vector<double> weight(points_.size(), 0.0);
+        std::vector<double> share(points_.size());
+        std::transform(points_.begin(), points_.end(), share.begin(),
+                       [&](Point point) { return 1.0 / size_.at(point); });
         for (const Triangle& t : triangles_) {
             for (std::size_t i = 0; i < 3; ++i) {
                 const auto node = static_cast<std::size_t>(t[i]);
-                for (const std::size_t other : {(i + 1) % 3, (i + 2) % 3}) {
-                    const Point neighbour = at(t[other]);
-                    const double share = 1.0 / size_.at(neighbour);
-                    sum[node].x += share * neighbour.x;
-                    sum[node].y += share * neighbour.y;
-                    weight[node] += share;
+                for (const std::size_t corner : {(i + 1) % 3, (i + 2) % 3}) {
+                    const auto other = static_cast<std::size_t>(t[corner]);
+                    sum[node].x += share[other] * points_[other].x;
+                    sum[node].y += share[other] * points_[other].y;
+                    weight[node] += share[other];
                 }
             }
         }
