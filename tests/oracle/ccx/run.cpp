@@ -1,11 +1,12 @@
 #include "oracle/ccx/run.h"
 
 #include <fcntl.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <charconv>
-#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -54,11 +55,20 @@ std::string text_of_file(const std::string& path) {
     _exit(127);
 }
 
-/// Exit status of the process.
-int wait_for(pid_t child) {
+struct Ended {
+    int status = -1;  ///< -1 when a signal ended it
+    double seconds = 0.0;
+};
+
+double seconds_of(const timeval& time) {
+    return static_cast<double>(time.tv_sec) + 1e-6 * static_cast<double>(time.tv_usec);
+}
+
+Ended wait_for(pid_t child) {
     int state = 0;
-    waitpid(child, &state, 0);
-    return WIFEXITED(state) ? WEXITSTATUS(state) : -1;
+    rusage usage{};
+    wait4(child, &state, 0, &usage);
+    return {WIFEXITED(state) ? WEXITSTATUS(state) : -1, seconds_of(usage.ru_utime) + seconds_of(usage.ru_stime)};
 }
 
 double number(const std::string& word) {
@@ -92,19 +102,18 @@ int count(std::string_view text, std::string_view word) {
 CcxRun run_ccx(const std::string& deck) {
     const Folder folder;
     std::ofstream(folder.file("job.inp"), std::ios::binary) << deck;
-    const auto start = std::chrono::steady_clock::now();
     const pid_t child = fork();
     if (child < 0) throw std::runtime_error("no process");
     if (child == 0) become_ccx(folder);
-    const int status = wait_for(child);
-    CcxRun run;
-    run.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-    if (status == 127) throw std::runtime_error("the program ccx (Debian package calculix-ccx) is not installed");
+    const Ended ended = wait_for(child);
+    if (ended.status == 127) throw std::runtime_error("the program ccx (Debian package calculix-ccx) is not installed");
     const std::string log = text_of_file(folder.file("log"));
-    if (status != 0 || log.find("Job finished") == std::string::npos) {
+    if (ended.status != 0 || log.find("Job finished") == std::string::npos) {
         constexpr std::size_t enough = 3000;
         throw std::runtime_error("ccx did not finish:\n" + log.substr(log.size() - std::min(enough, log.size())));
     }
+    CcxRun run;
+    run.seconds = ended.seconds;
     run.iterations = count(log, "average force");
     run.displacements = read_displacements(text_of_file(folder.file("job.dat")));
     return run;

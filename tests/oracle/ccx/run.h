@@ -12,7 +12,7 @@ using Displacements = std::map<std::size_t, std::array<double, 3>>;
 struct CcxRun {
     Displacements displacements;  ///< at the end of the last increment
     int iterations = 0;
-    double seconds = 0.0;  ///< from start to end of the process, on the clock
+    double seconds = 0.0;  ///< of processor time, from start to end of the process
 };
 
 /// Throws std::runtime_error, with the end of what the program said, where it is not installed or does not finish.
