@@ -130,3 +130,16 @@ TEST_CASE("No pressure turns more about any section than the bound", "[property]
         CHECK(bound(section, pressed.resultant()) >= pressed.moment_lb_in * (1.0 - 1e-9));
     }
 }
+
+TEST_CASE("The highest pressure on all of the area beyond a corner's section", "[closed-form]") {
+    // Across the corner (2, 3), 1 in from it: a right triangle of height 1, area 1, centroid 1/3 in beyond the section:
+    // 300 psi turn 100 lb in, over 2 in of the section.
+    const double root = std::sqrt(0.5);
+    checks::PlateSection section;
+    section.normal_x = section.normal_y = root;
+    section.offset_in = 5.0 * root - 1.0;
+    const auto even = checks::even_bearing(area_at_section(section, patch), force(900.0, {1.0, 2.0}, 300.0));
+    CHECK_CLOSE(even.moment_lb_in, 100.0, 1e-9, 0.0);
+    CHECK_CLOSE(even.beyond_lb, 300.0, 1e-9, 0.0);
+    CHECK_CLOSE(even.pressed.extent.length(), 2.0, 1e-9, 0.0);
+}

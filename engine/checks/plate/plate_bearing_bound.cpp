@@ -65,6 +65,11 @@ void try_line(SupportBearing& bearing, const CutArea& far, const CutArea& near) 
     take_least(bearing, slope, offset, std::max(0.0, above_far) + std::max(0.0, above_near), far);
 }
 
+/// A highest pressure below the mean is none; the bound must not rest on it.
+double peak(const AreaAtSection& area, const demand::SupportForce& force) {
+    return std::max(force.peak_psi, force.force_lb / area.total_in2);
+}
+
 void add(GreatestBearing& greatest, const SupportBearing& bearing) {
     BearingBeyond& total = greatest.total;
     const Interval& extent = bearing.pressed.extent;
@@ -100,8 +105,7 @@ SupportBearing greatest_bearing(const PlateSection& section, const AreaAtSection
     if (area.ahead.empty()) return bearing;
     bearing.force_lb = force.force_lb;
     bearing.arm_in = section.beyond_in(force.at);
-    // A highest pressure below the mean is none; the bound must not rest on it.
-    bearing.peak_psi = std::max(force.peak_psi, force.force_lb / area.total_in2);
+    bearing.peak_psi = peak(area, force);
     bearing.beyond_lb = std::min(force.force_lb, bearing.peak_psi * area.ahead.front().area_in2);
     bearing.moment_lb_in = std::numeric_limits<double>::infinity();
     const bool all_beyond = area.back.empty();
@@ -112,15 +116,29 @@ SupportBearing greatest_bearing(const PlateSection& section, const AreaAtSection
     return bearing;
 }
 
+SupportBearing even_bearing(const AreaAtSection& area, const demand::SupportForce& force) {
+    SupportBearing bearing;
+    if (area.ahead.empty()) return bearing;
+    bearing.force_lb = force.force_lb;
+    bearing.peak_psi = peak(area, force);
+    bearing.pressed = area.ahead.front();
+    bearing.beyond_lb = bearing.peak_psi * bearing.pressed.area_in2;
+    bearing.moment_lb_in = bearing.peak_psi * bearing.pressed.moment_in3;
+    bearing.above_line_in3 = bearing.pressed.moment_in3;
+    return bearing;
+}
+
 GreatestBearing greatest_bearing(const PlateSection& section, const std::vector<AreaAtSection>& areas,
-                                 const demand::State& state) {
+                                 const demand::State& state, Reading reading) {
     GreatestBearing greatest;
     if (areas.size() != state.supports.size()) return greatest;
     for (std::size_t index = 0; index < areas.size(); ++index) {
         const demand::SupportForce& force = state.supports[index];
         if (!(force.force_lb > 0.0)) continue;
-        SupportBearing bearing = greatest_bearing(section, areas[index], force);
+        SupportBearing bearing = reading == Reading::even ? even_bearing(areas[index], force)
+                                                          : greatest_bearing(section, areas[index], force);
         bearing.support = index;
+        bearing.arm_in = section.beyond_in(force.at);
         if (bearing.moment_lb_in > no_moment_lb_in && bearing.beyond_lb > 0.0) add(greatest, bearing);
     }
     return greatest;

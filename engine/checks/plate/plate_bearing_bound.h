@@ -50,6 +50,11 @@ struct SupportBearing {
 [[nodiscard]] SupportBearing greatest_bearing(const PlateSection& section, const AreaAtSection& area,
                                               const demand::SupportForce& force);
 
+/// The same with p on all of the area beyond the section (m = 0): no pressure is larger anywhere.
+[[nodiscard]] SupportBearing even_bearing(const AreaAtSection& area, const demand::SupportForce& force);
+
+enum class Reading { least, even };
+
 /// All supports of a state together; along the section, where the highest pressure lies. `areas`: one for every
 /// support; empty where the supports' outlines are not known, and nothing comes back.
 struct GreatestBearing {
@@ -57,6 +62,6 @@ struct GreatestBearing {
     std::vector<SupportBearing> supports;  ///< those that bear beyond the section
 };
 [[nodiscard]] GreatestBearing greatest_bearing(const PlateSection& section, const std::vector<AreaAtSection>& areas,
-                                               const demand::State& state);
+                                               const demand::State& state, Reading reading);
 
 }  // namespace toehold::checks

@@ -68,8 +68,7 @@ WorstStrips worst_strips(const CheckInput& input, const std::vector<Place>& plac
         for (const Place& place : places) {
             const PlateSection& section = place.section;
             Governing& bearing = section.anchor ? worst.beyond_anchors : worst.bearing;
-            bearing.consider(bearing_strip(section, under), section, index);
-            bearing.consider(bearing_strip(section, greatest_bearing(section, place.areas, state)), section, index);
+            bearing.consider(bearing_strip(section, place.areas, state, under), section, index);
             if (section.anchor) continue;
             for (Strip& strip : anchor_strips(section, state, anchors))
                 worst.anchors.consider(std::move(strip), section, index);

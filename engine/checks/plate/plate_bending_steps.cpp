@@ -55,8 +55,8 @@ std::vector<Step> bearing_steps(const CheckInput& input, const Strip& strip) {
     const bool at_most = !strip.supports.empty();
     std::vector<Step> steps;
     for (const SupportBearing& bearing : strip.supports) add_support_steps(steps, input, bearing);
-    steps.push_back({"R", "bearing beyond the section", at_most ? "least of F and p times the area beyond" : "demand",
-                     beyond.force_lb, "lb", at_most ? "" : "demand"});
+    steps.push_back({"R", "bearing beyond the section", at_most ? "at most" : "demand", beyond.force_lb, "lb",
+                     at_most ? "" : "demand"});
     steps.push_back({"e", "from the section to its resultant",
                      at_most ? "M / R" : "pressure varying evenly over each support",
                      beyond.moment_lb_in / beyond.force_lb, "in", ""});

@@ -36,6 +36,12 @@ Strip strip_under(const PlateSection& section, const BearingBeyond& beyond) {
     return strip;
 }
 
+Strip strip_at_most(const PlateSection& section, GreatestBearing&& greatest) {
+    Strip strip = strip_under(section, greatest.total);
+    strip.supports = std::move(greatest.supports);
+    return strip;
+}
+
 }  // namespace
 
 double Strip::intensity_lb() const { return ratio(moment_lb_in, width_in); }
@@ -57,14 +63,14 @@ std::vector<Strip> anchor_strips(const PlateSection& section, const demand::Stat
     return merged;
 }
 
-Strip bearing_strip(const PlateSection& section, const std::vector<Pressure>& pressures) {
-    return strip_under(section, bearing_beyond(section, pressures));
-}
-
-Strip bearing_strip(const PlateSection& section, GreatestBearing&& greatest) {
-    Strip strip = strip_under(section, greatest.total);
-    strip.supports = std::move(greatest.supports);
-    return strip;
+Strip bearing_strip(const PlateSection& section, const std::vector<AreaAtSection>& areas, const demand::State& state,
+                    const std::vector<Pressure>& plane) {
+    Strip worse = strip_under(section, bearing_beyond(section, plane));
+    if (areas.size() != state.supports.size()) return worse;
+    Strip least = strip_at_most(section, greatest_bearing(section, areas, state, Reading::least));
+    if (least.intensity_lb() > worse.intensity_lb()) worse = std::move(least);
+    Strip even = strip_at_most(section, greatest_bearing(section, areas, state, Reading::even));
+    return even.intensity_lb() < worse.intensity_lb() ? even : worse;
 }
 
 }  // namespace toehold::checks

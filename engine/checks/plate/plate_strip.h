@@ -1,8 +1,7 @@
 #pragma once
 // Strips of a plate that carry forces beyond a section back to it: the strip method (common practice). Each anchor
 // spreads at 45 degrees; anchors whose spreads overlap share one strip. Bearing spreads at 45 degrees from the length
-// it is spread over, the same as for a plane pressure and for the most unfavourable one. Pull and bearing bend the
-// plate opposite ways and are never set off against each other.
+// it is spread over. Pull and bearing bend the plate opposite ways and are never set off against each other.
 #include "checks/plate/plate_bearing_bound.h"
 #include "checks/plate/plate_section.h"
 #include "demand/demand.h"
@@ -33,8 +32,9 @@ struct Strip {
 /// `places`: of the anchors, in their order.
 [[nodiscard]] std::vector<Strip> anchor_strips(const PlateSection& section, const demand::State& state,
                                                const std::vector<model::Position>& places);
-/// Under each support's plane pressure, and under the most that its resultant and highest pressure allow.
-[[nodiscard]] Strip bearing_strip(const PlateSection& section, const std::vector<Pressure>& pressures);
-[[nodiscard]] Strip bearing_strip(const PlateSection& section, GreatestBearing&& greatest);
+/// The worse, to the inch of width, of two readings of the bearing: a plane pressure over each support, and the most
+/// that its resultant and highest pressure allow. Never worse than the highest pressure on all of the area beyond.
+[[nodiscard]] Strip bearing_strip(const PlateSection& section, const std::vector<AreaAtSection>& areas,
+                                  const demand::State& state, const std::vector<Pressure>& plane);
 
 }  // namespace toehold::checks
