@@ -61,8 +61,9 @@ double distance_to_polygon(Point point, const Polygon& polygon) {
 
 bool inside_polygon(Point point, const Polygon& polygon) {
     bool inside = false;
-    for (std::size_t i = 0; i < polygon.size(); ++i) {
-        const Point a = polygon[i], b = polygon[(i + 1) % polygon.size()];
+    for (std::size_t i = 0, next = 1; i < polygon.size(); ++i, ++next) {
+        if (next == polygon.size()) next = 0;
+        const Point a = polygon[i], b = polygon[next];
         if ((a.y > point.y) == (b.y > point.y)) continue;
         if (point.x < a.x + (point.y - a.y) / (b.y - a.y) * (b.x - a.x)) inside = !inside;
     }
