@@ -14,6 +14,8 @@ namespace {
 
 constexpr double largest_residual = 1e-8;
 constexpr double finer = 1.5;
+// Beyond this the plate has left the place it was computed in; about 20 degrees.
+constexpr double largest_rotation_rad = 0.35;
 
 mechanics::PlateLoad plate_load(const Push& push) {
     // The push (cos, sin) at height h turns about the axis square to it: r x F with r = (0, 0, h).
@@ -46,9 +48,16 @@ void add_anchors(State& state, const std::vector<double>& tension_lb, const mech
         state.anchors.push_back({tension_lb[i], shear.force_lb[i].x, shear.force_lb[i].y});
 }
 
+/// Of the plate or of the post's foot. A hold that needs a large turn is none.
 template <class Solution>
-double rotation_rad(const Solution& solution) {
-    return std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
+double rotation_rad(const Solution& solution, const Push& push) {
+    const double rotation = std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
+    if (!(rotation <= largest_rotation_rad)) {
+        throw Overturns("the push at " + in_degrees(push.direction_rad) +
+                            " turns the base over: it finds a hold only after " + in_degrees(rotation) + " of turning",
+                        push.direction_rad);
+    }
+    return rotation;
 }
 
 }  // namespace
@@ -128,7 +137,7 @@ State Solver::solve(const Push& push) {
     State state;
     state.direction_rad = push.direction_rad;
     state.rigid_tension_lb = rigid.tension_lb;
-    state.rigid_rotation_rad = rotation_rad(rigid);
+    state.rigid_rotation_rad = rotation_rad(rigid, push);
     if (!plate_) {
         add_anchors(state, rigid.tension_lb, shear);
         add_supports(state, rigid.patches);
@@ -137,12 +146,15 @@ State Solver::solve(const Push& push) {
     }
     const mechanics::FlexiblePlateSolution flexible = plate_->solve(plate_load(push), scale(push.scenario));
     if (flexible.status != mechanics::SolveStatus::solved) {
+        if (model::preloaded(resolved_.detail)) {
+            throw Overturns("the anchors' preload cannot be balanced by what the plate bears on", push.direction_rad);
+        }
         throw std::runtime_error("the flexible plate found no answer at " + in_degrees(push.direction_rad));
     }
     record(flexible.residuals, push);
     add_anchors(state, flexible.tension_lb, shear);
     add_supports(state, flexible.patches);
-    state.rotation_rad = rotation_rad(flexible);
+    state.rotation_rad = rotation_rad(flexible, push);
     return state;
 }
 

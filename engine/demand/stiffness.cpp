@@ -90,7 +90,10 @@ Stiffness anchor_stiffness(const catalog::Resolved& resolved, const catalog::Anc
     const double washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
     const double above_block_in =
         resolved.detail.plate.thickness_in + washer_in + model::thickness_in(resolved.detail.layers);
-    if (anchor.kind == catalog::FastenerKind::through_bolt) return bolt_stiffness(resolved, anchor, above_block_in);
+    // A bolt that no block is under has nothing for its nut to bear on: like any anchor that misses, it gets a nominal
+    // hold.
+    if (anchor.kind == catalog::FastenerKind::through_bolt && anchor.seat)
+        return bolt_stiffness(resolved, anchor, above_block_in);
     return screw_stiffness(anchor, above_block_in);
 }
 

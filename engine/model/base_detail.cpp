@@ -12,6 +12,11 @@ double thickness_in(const Layers& layers) {
     return total;
 }
 
+bool preloaded(const BaseDetail& detail) {
+    return std::any_of(detail.anchors.begin(), detail.anchors.end(),
+                       [](const AnchorGroup& group) { return group.preload_lb.has_value(); });
+}
+
 const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hole_id) {
     const AnchorGroup* for_all_others = nullptr;
     for (const AnchorGroup& group : detail.anchors) {

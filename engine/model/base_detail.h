@@ -44,6 +44,8 @@ struct BaseDetail {
 [[nodiscard]] double lever_height_in(const Guard& guard);
 /// Everything between the plate's underside and the top of the blocking, in.
 [[nodiscard]] double thickness_in(const Layers& layers);
+/// Whether any anchor has a stated preload.
+[[nodiscard]] bool preloaded(const BaseDetail& detail);
 /// The group that gives the hole its anchor; nullptr when none does.
 [[nodiscard]] const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hole_id);
 
