@@ -83,12 +83,13 @@ struct AnchorEnvelope {
     std::string stiffness_source;
 };
 
-/// How far the flexible plate's numbers may be from those of an ever finer mesh, measured on the governing state.
+/// How far the flexible plate's numbers may be from those of an ever finer mesh, measured on the governing state and
+/// relative to its largest tension, or to a twentieth of a support's bearing where that is more.
 struct PlateAccuracy {
     int unknowns = 0;              ///< of the mesh
     int reduced_unknowns = 0;      ///< of the space the envelope is found in
-    double mesh_error = 0.0;       ///< of the largest tension, against a mesh half again as fine; relative
-    double reduction_error = 0.0;  ///< of the largest tension, against the full mesh; relative
+    double mesh_error = 0.0;       ///< of the largest tension, against a mesh half again as fine
+    double reduction_error = 0.0;  ///< of the largest tension, against the full mesh
 };
 
 struct Proof {
