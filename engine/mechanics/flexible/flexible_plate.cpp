@@ -57,13 +57,19 @@ Residuals residuals(const OneWaySprings& springs, const Eigen::VectorXd& signed_
     return result;
 }
 
+/// No lift and no force.
+FlexiblePlateSolution unsolved(int iterations, const OneWaySprings& springs) {
+    FlexiblePlateSolution solution;
+    solution.iterations = iterations;
+    solution.patches.assign(springs.bed().size(), {});
+    solution.tension_lb.assign(springs.anchors().size(), 0.0);
+    return solution;
+}
+
 FlexiblePlateSolution solution_of(const Settled& settled, const OneWaySprings& springs, const ScaledSprings& scaled,
                                   const StiffnessScale& scale, const Eigen::VectorXd& probe_lift, const PlateLoad& load,
                                   double reach_in) {
-    FlexiblePlateSolution solution;
-    solution.iterations = settled.iterations;
-    solution.patches.assign(springs.bed().size(), {});
-    solution.tension_lb.assign(springs.anchors().size(), 0.0);
+    FlexiblePlateSolution solution = unsolved(settled.iterations, springs);
     if (!settled.converged) return solution;
     solution.status = SolveStatus::solved;
     solution.lift_in = settled.state.rigid(0);
@@ -85,6 +91,12 @@ FlexiblePlateSolution solution_of(const Settled& settled, const OneWaySprings& s
     }
     for (const double tension : solution.tension_lb) largest = std::max(largest, tension);
     solution.residuals = residuals(springs, scaled.sign.cwiseProduct(force), load, largest, reach_in);
+    constexpr double balanced = 1e-9;
+    if (!(std::max(solution.residuals.force, solution.residuals.moment) <= balanced)) {
+        // A state that reproduces itself without balancing its load: nothing is left that could.
+        solution = unsolved(settled.iterations, springs);
+        solution.status = SolveStatus::no_equilibrium;
+    }
     return solution;
 }
 

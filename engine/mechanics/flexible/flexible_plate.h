@@ -48,6 +48,7 @@ struct StiffnessScale {
     double bed = 1.0;
 };
 
+/// `solved` means that force and moment balance to 1e-9; without it every lift and force is zero.
 struct FlexiblePlateSolution {
     SolveStatus status = SolveStatus::not_converged;
     double lift_in = 0.0, tilt_x_rad = 0.0, tilt_y_rad = 0.0;  ///< of the post's foot

@@ -23,7 +23,7 @@ void add_element(Triplets& triplets, const TriangleMatrix& stiffness, const std:
 }  // namespace
 
 PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material)
-    : mesh_(mesh), freedom_(mesh.nodes.size(), 0) {
+    : mesh_(mesh), freedom_(mesh.nodes.size(), 0), rigidity_(flexural_rigidity(material)) {
     if (mesh_.triangles.empty() || mesh_.ring.size() < 3)
         throw std::invalid_argument("a plate mesh needs triangles and a ring");
     for (const int node : mesh_.ring) freedom_[static_cast<std::size_t>(node)] = -1;

@@ -24,6 +24,7 @@ class PlateAssembly {
 
     [[nodiscard]] const Eigen::SparseMatrix<double>& stiffness() const { return stiffness_; }
     [[nodiscard]] int freedoms() const { return freedoms_; }
+    [[nodiscard]] double rigidity() const { return rigidity_; }  ///< flexural_rigidity of its material
     [[nodiscard]] const PlateMesh& mesh() const { return mesh_; }
     /// First elastic freedom of a node; -1 on the ring.
     [[nodiscard]] int freedom(int node) const { return freedom_[static_cast<std::size_t>(node)]; }
@@ -39,6 +40,7 @@ class PlateAssembly {
     PlateMesh mesh_;
     std::vector<int> freedom_;
     int freedoms_ = 0;
+    double rigidity_ = 0.0;
     Eigen::SparseMatrix<double> stiffness_;
 };
 

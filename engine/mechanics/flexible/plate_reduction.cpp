@@ -6,37 +6,62 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace toehold::mechanics {
 namespace {
 
 constexpr Eigen::Index rigid_freedoms = 3;
-constexpr int pressure_degree = 5;
 constexpr double weakest_hold = 1e-13;  // of the stiffest freedom
 
 void scatter(const LiftRow& row, double weight, Eigen::Ref<Eigen::VectorXd> elastic) {
     for (const auto& [freedom, value] : row.elastic) elastic(freedom) += weight * value;
 }
 
-/// Each anchor's unit pull, then the polynomial pressures x^i y^j over the bed.
+/// How high the polynomial pressures must go: a plate that is long against its bending length (4 D / k)^(1/4) bends in
+/// more waves. By trial over random bases, this holds forces to about 1e-4 of the largest.
+int pressure_degree(const PlateAssembly& assembly, const OneWaySprings& springs, double half_span) {
+    double stiffest = 0.0;
+    for (const BedRectangle& rectangle : springs.bed()) stiffest = std::max(stiffest, rectangle.stiffness_psi_per_in);
+    const double lengths = half_span * std::sqrt(std::sqrt(stiffest / (4.0 * assembly.rigidity())));
+    constexpr int least = 5, most = 14;
+    return static_cast<int>(std::clamp(std::ceil(2.5 * lengths) + 1.0, 1.0 * least, 1.0 * most));
+}
+
+/// Chebyshev's polynomials of the first kind up to a degree, at -1 <= x <= 1.
+void chebyshev(double x, std::vector<double>& values) {
+    values[0] = 1.0;
+    values[1] = x;
+    for (std::size_t n = 2; n < values.size(); ++n) values[n] = 2.0 * x * values[n - 1] - values[n - 2];
+}
+
+/// Each anchor's unit pull, then the bed's pressures under deflections T_i(x) T_j(y): they jump where its stiffness
+/// does.
 Eigen::MatrixXd unit_loads(const PlateAssembly& assembly, const OneWaySprings& springs) {
-    double reach = 1e-300;
-    for (const Point node : assembly.mesh().nodes) reach = std::max(reach, std::hypot(node.x, node.y));
+    Point low = assembly.mesh().nodes.front(), high = low;
+    for (const Point node : assembly.mesh().nodes) {
+        low = {std::min(low.x, node.x), std::min(low.y, node.y)};
+        high = {std::max(high.x, node.x), std::max(high.y, node.y)};
+    }
+    const Point middle{0.5 * (low.x + high.x), 0.5 * (low.y + high.y)};
+    const double half_x = 0.5 * (high.x - low.x), half_y = 0.5 * (high.y - low.y);
+    const int degree = pressure_degree(assembly, springs, std::max(half_x, half_y));
     const auto anchors = static_cast<Eigen::Index>(springs.anchors().size());
-    constexpr Eigen::Index pressures = (pressure_degree + 1) * (pressure_degree + 2) / 2;
+    const Eigen::Index pressures = (degree + 1) * (degree + 2) / 2;
     Eigen::MatrixXd loads = Eigen::MatrixXd::Zero(assembly.freedoms(), anchors + pressures);
     for (Eigen::Index i = 0; i < anchors; ++i) {
         scatter(springs.rows()[springs.points().size() + static_cast<std::size_t>(i)], 1.0, loads.col(i));
     }
+    std::vector<double> by_x(static_cast<std::size_t>(degree) + 1), by_y(by_x.size());
     for (std::size_t i = 0; i < springs.points().size(); ++i) {
         const BedPoint& point = springs.points()[i];
+        const double stiffness = point.area_in2 * springs.bed()[point.rectangle].stiffness_psi_per_in;
+        chebyshev((point.at.x - middle.x) / half_x, by_x);
+        chebyshev((point.at.y - middle.y) / half_y, by_y);
         Eigen::Index column = anchors;
-        double x_power = point.area_in2;
-        for (int x = 0; x <= pressure_degree; ++x, x_power *= point.at.x / reach) {
-            double value = x_power;
-            for (int y = 0; x + y <= pressure_degree; ++y, value *= point.at.y / reach) {
-                scatter(springs.rows()[i], value, loads.col(column++));
-            }
+        for (std::size_t x = 0; x < by_x.size(); ++x) {
+            for (std::size_t y = 0; x + y < by_y.size(); ++y)
+                scatter(springs.rows()[i], stiffness * by_x[x] * by_y[y], loads.col(column++));
         }
     }
     return loads;
@@ -79,13 +104,15 @@ ReducedRows reduced_rows(const PlateAssembly& assembly, const OneWaySprings& spr
     return rows;
 }
 
-ReducedSystem::ReducedSystem(const RowMatrix& rows, const ScaledSprings& springs)
-    : rows_(rows),
-      springs_(springs),
-      counted_(static_cast<std::size_t>(rows.rows()), 0),
-      matrix_(Eigen::MatrixXd::Identity(rows.cols(), rows.cols())),
-      preload_force_(Eigen::VectorXd::Zero(rows.cols())) {
+ReducedSystem::ReducedSystem(const RowMatrix& rows, const ScaledSprings& springs) : rows_(rows), springs_(springs) {
+    count_none();
+}
+
+void ReducedSystem::count_none() {
+    counted_.assign(static_cast<std::size_t>(rows_.rows()), 0);
+    matrix_.setIdentity(rows_.cols(), rows_.cols());
     matrix_.topLeftCorner(rigid_freedoms, rigid_freedoms).setZero();
+    preload_force_.setZero(rows_.cols());
 }
 
 void ReducedSystem::count(Eigen::Index spring, double sense) {
@@ -99,14 +126,21 @@ void ReducedSystem::count(Eigen::Index spring, double sense) {
     if (gap != 0.0) preload_force_ -= stiffness * gap * springs_.sign(spring) * row.transpose();
 }
 
-std::optional<PlateState> ReducedSystem::lowest(const Working& works) {
+void ReducedSystem::count_to(const Working& works) {
     for (std::size_t i = 0; i < works.size(); ++i) {
         if (works[i] != counted_[i]) count(static_cast<Eigen::Index>(i), works[i] ? 1.0 : -1.0);
     }
     counted_ = works;
+}
+
+std::optional<PlateState> ReducedSystem::lowest(const Working& works) {
+    count_to(works);
     Eigen::LLT<Eigen::MatrixXd, Eigen::Lower> factor(matrix_);
     if (factor.info() != Eigen::Success) {
         // Too few springs work to hold the rigid body: a hold so weak that it changes no force picks one of its places.
+        // Counted anew, because what round-off left of springs taken out would outweigh it.
+        count_none();
+        count_to(works);
         Eigen::MatrixXd held = matrix_;
         held.diagonal().array() += weakest_hold * matrix_.diagonal().maxCoeff();
         factor.compute(held);

@@ -1,7 +1,8 @@
 #pragma once
 // A small space for a plate's deflection: its responses to each anchor's pull and to polynomial pressures on the bed.
-// The plate smooths what presses on it, so a few dozen responses meet the full mesh to 1e-5; `FlexiblePlate` can
-// measure by how much they miss it.
+// The plate smooths what presses on it, so a few dozen responses meet the full mesh to about 1e-4 of the largest force
+// and commonly to 1e-5; thin plates on stiff beds are given more of them. `FlexiblePlate` can measure by how much they
+// miss.
 #include "mechanics/flexible/one_way_springs.h"
 #include "mechanics/flexible/settle.h"
 
@@ -31,6 +32,8 @@ class ReducedSystem {
 
   private:
     void count(Eigen::Index spring, double sense);
+    void count_none();
+    void count_to(const Working& works);
 
     const RowMatrix& rows_;
     const ScaledSprings& springs_;
