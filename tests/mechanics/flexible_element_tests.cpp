@@ -95,7 +95,8 @@ TEST_CASE("A distorted patch of triangles passes constant curvature on exactly",
         for (const Triangle& t : patch.triangles) {
             TriangleVector u;
             for (std::size_t i = 0; i < 3; ++i)
-                u.segment<3>(static_cast<Eigen::Index>(3 * i)) = solution.segment<3>(3 * t[i]);
+                u.segment<3>(static_cast<Eigen::Index>(3 * i)) =
+                    solution.segment<3>(3 * static_cast<Eigen::Index>(t[i]));
             for (const Area& l : places) {
                 const Eigen::Vector3d curvature = dkt_curvature(patch.corners(t), l) * u;
                 for (Eigen::Index k = 0; k < 3; ++k) CHECK_CLOSE(curvature(k), w.curvature()(k), 0.0, 1e-12);

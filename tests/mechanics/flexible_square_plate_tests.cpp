@@ -69,14 +69,15 @@ double biharmonic(Edge edge, Load load) {
     constexpr int terms = 12, points = 80;
     Eigen::MatrixXd edge_rows(2 * points, 2 * terms);
     Eigen::VectorXd wanted(2 * points);
-    for (int p = 0; p < points; ++p) {
-        const double y = std::sin(0.5 * std::numbers::pi * (p + 0.5) / points);  // dense at the corner
+    for (Eigen::Index p = 0; p < points; ++p) {
+        const double y =
+            std::sin(0.5 * std::numbers::pi * (static_cast<double>(p) + 0.5) / points);  // dense at the corner
         const double r2 = 1.0 + y * y;
         const std::complex<double> z(1.0, y);
         const double shrink = 1.0 / std::sqrt(2.0);      // keeps powers below one
         std::complex<double> power = 1.0, before = 0.0;  // (z shrink)^n and n shrink (z shrink)^(n - 1)
-        for (int k = 0; k < terms; ++k) {
-            const double n = 4.0 * k, value = power.real(), slope = before.real();
+        for (Eigen::Index k = 0; k < terms; ++k) {
+            const double n = 4.0 * static_cast<double>(k), value = power.real(), slope = before.real();
             // The second condition: slope across a clamped edge; del^2 w along a simply supported one.
             edge_rows(p, 2 * k) = value;
             edge_rows(p, 2 * k + 1) = r2 * value;
