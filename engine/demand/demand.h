@@ -3,6 +3,7 @@
 // Forces in lb, lengths in, angles in rad from +x counter-clockwise. Under LRFD all forces are factored.
 #include "catalog/resolve.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -109,6 +110,18 @@ struct Bending {
     double rigid_softest_lb_in_per_rad = 0.0;  ///< the same of the rigid plate
 };
 
+/// The bent plate under the push that pulls most on any anchor, with the stiffness of that state: for drawing.
+struct PlateField {
+    struct Node {
+        model::Position at;
+        double lift_in = 0.0;       ///< up positive
+        double pressure_psi = 0.0;  ///< of the bed on the plate, >= 0; 0 where nothing backs the plate
+    };
+    double direction_rad = 0.0;
+    std::vector<Node> nodes;
+    std::vector<std::array<int, 3>> triangles;  ///< indices of nodes, counter-clockwise
+};
+
 struct Demand {
     std::vector<LoadCase> cases;
     std::vector<StiffnessScenario> scenarios;
@@ -116,6 +129,7 @@ struct Demand {
     std::vector<State> states;
     std::vector<AnchorEnvelope> anchors;  ///< same order as resolved.anchors
     std::optional<Bending> bending;       ///< absent for a rigid plate
+    std::optional<PlateField> field;      ///< absent for a rigid plate
     double peak_bearing_psi = 0.0;
     std::size_t peak_bearing_state = 0;
     std::vector<std::string> assumptions;

@@ -112,6 +112,7 @@ Demand compute(const catalog::Resolved& resolved) {
     const std::optional<PlateAccuracy> accuracy = solve_to_accuracy(demand, solver, resolved);
     find_envelopes(demand, solver, resolved);
     demand.assumptions = demand_assumptions(solver, resolved.detail);
+    if (solver.flexible()) demand.field = solver.field(governing_push(demand));
     demand.proof = solver.proof();
     demand.proof.plate = accuracy;
     return demand;

@@ -60,6 +60,13 @@ double rotation_rad(const Solution& solution, const Push& push) {
     return rotation;
 }
 
+double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechanics::Point at) {
+    for (const mechanics::BedRectangle& r : bed) {
+        if (at.x >= r.x_min && at.x <= r.x_max && at.y >= r.y_min && at.y <= r.y_max) return r.stiffness_psi_per_in;
+    }
+    return 0.0;
+}
+
 }  // namespace
 
 double AnchorForce::shear_lb() const { return std::hypot(shear_x_lb, shear_y_lb); }
@@ -156,6 +163,23 @@ State Solver::solve(const Push& push) {
     add_supports(state, flexible.patches);
     state.rotation_rad = rotation_rad(flexible, push);
     return state;
+}
+
+PlateField Solver::field(const Push& push) const {
+    const mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness_);
+    mechanics::PlateField bent;
+    const mechanics::FlexiblePlateSolution solution =
+        mechanics::FlexiblePlate(input).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
+    PlateField field;
+    field.direction_rad = push.direction_rad;
+    if (solution.status != mechanics::SolveStatus::solved) return field;
+    for (std::size_t i = 0; i < bent.nodes.size(); ++i) {
+        const double stiffness = push.scenario.bed * bed_stiffness_at(input.bed, bent.nodes[i]);
+        field.nodes.push_back(
+            {{bent.nodes[i].x, bent.nodes[i].y}, bent.lift_in[i], std::max(0.0, -stiffness * bent.lift_in[i])});
+    }
+    field.triangles = bent.triangles;
+    return field;
 }
 
 PlateAccuracy Solver::measure(const Push& push) const {

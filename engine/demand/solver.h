@@ -36,6 +36,8 @@ class Solver {
 
     /// The largest tension under the push, held against the full mesh and a finer one. Flexible plates only.
     [[nodiscard]] PlateAccuracy measure(const Push& push) const;
+    /// The bent plate under the push, on its full mesh. Flexible plates only.
+    [[nodiscard]] PlateField field(const Push& push) const;
     /// Meshes the plate again, half again as fine.
     void refine_mesh();
 

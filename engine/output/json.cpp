@@ -109,6 +109,18 @@ Json path_link(const review::PathLink& link) {
             {"ratio", link.ratio},    {"status", key(link.status)}, {"check", link.check}};
 }
 
+Json plate_field(const std::optional<demand::PlateField>& field) {
+    if (!field) return nullptr;
+    Json nodes = Json::array();
+    for (const demand::PlateField::Node& node : field->nodes) {
+        nodes.push_back({{"x_in", node.at.x_in},
+                         {"y_in", node.at.y_in},
+                         {"lift_in", node.lift_in},
+                         {"pressure_psi", node.pressure_psi}});
+    }
+    return {{"direction_deg", degrees(field->direction_rad)}, {"nodes", nodes}, {"triangles", field->triangles}};
+}
+
 Json plate_accuracy(const std::optional<demand::PlateAccuracy>& plate) {
     if (!plate) return nullptr;
     return {{"unknowns", plate->unknowns},
@@ -175,7 +187,8 @@ Json document(const review::Review& review) {
             {"loads", array_of(demand.cases, load)},
             {"range", array_of(demand.scenarios, scenario)},
             {"supports", array_of(demand.supports, support)},
-            {"bending", bending(demand.bending)}};
+            {"bending", bending(demand.bending)},
+            {"plate_field", plate_field(demand.field)}};
 }
 
 }  // namespace

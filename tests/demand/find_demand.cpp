@@ -100,9 +100,15 @@ TEST_CASE("the flexible plate is the default, says how accurate it is, and stand
     CHECK(demand.proof.plate->reduction_error < 1e-4);
     REQUIRE(demand.bending);
     CHECK(demand.bending->softest_lb_in_per_rad < demand.bending->rigid_softest_lb_in_per_rad);
+    REQUIRE(demand.field);
+    double largest_pressure = 0.0;
+    for (const auto& node : demand.field->nodes) largest_pressure = std::max(largest_pressure, node.pressure_psi);
+    CHECK(largest_pressure > 0.0);
+    CHECK(largest_pressure <= 1.001 * demand.peak_bearing_psi);
     resolved.detail.basis.plate = model::PlateBehaviour::rigid;
     const demand::Demand rigid = demand_of(resolved);
     CHECK_FALSE(rigid.proof.plate);
+    CHECK_FALSE(rigid.field);
     CHECK_FALSE(rigid.bending);
     CHECK_FALSE(rigid.anchors[0].flexible_tension_lb);
     CHECK_CLOSE(demand.anchors[0].rigid_tension_lb, rigid.anchors[0].rigid_tension_lb, 2e-3, 0.0);
