@@ -3,11 +3,13 @@
 #include "resistance/wood/bending_yield.h"
 #include "resistance/wood/dowel_bearing.h"
 #include "support/compare.h"
+#include "table_12k.h"
 
 #include <array>
 #include <cmath>
 #include <numbers>
 
+using namespace toehold;
 using namespace toehold::resistance;
 
 namespace {
@@ -45,241 +47,6 @@ ModeValue lag_through_plate(double plate_in, double plate_psi, double diameter_i
 
 double to_ten(double value_lb) { return 10.0 * std::floor(value_lb / 10.0 + 0.5 + 1e-9); }
 
-constexpr std::array gravities{0.67, 0.55, 0.50, 0.49, 0.46, 0.43, 0.42, 0.37, 0.36, 0.35};
-struct Pair {
-    double parallel, across_grain;
-};
-struct Row {
-    double plate_in, diameter_in;
-    std::array<Pair, 10> values_lb;
-};
-
-// NDS 2015/2018 Table 12K, ASTM A653 Gr 33 side plates, Z parallel and Z perpendicular in lb, columns by G as above.
-// Read in two public scans of the page. The columns G .67 to .35 are the table's own.
-constexpr std::array table_12k{
-    Row{0.075,
-        0.25,
-        {{Pair{170, 130},
-          {160, 120},
-          {150, 110},
-          {150, 110},
-          {150, 100},
-          {140, 100},
-          {140, 100},
-          {130, 90},
-          {130, 90},
-          {130, 90}}}},
-    Row{0.075,
-        0.3125,
-        {{Pair{220, 160},
-          {200, 140},
-          {190, 130},
-          {190, 130},
-          {190, 130},
-          {180, 120},
-          {180, 120},
-          {170, 110},
-          {170, 110},
-          {160, 100}}}},
-    Row{0.075,
-        0.375,
-        {{Pair{220, 160},
-          {200, 140},
-          {200, 130},
-          {190, 130},
-          {190, 120},
-          {180, 120},
-          {180, 120},
-          {170, 110},
-          {170, 100},
-          {170, 100}}}},
-    Row{0.105,
-        0.25,
-        {{Pair{180, 140},
-          {170, 130},
-          {160, 120},
-          {160, 120},
-          {160, 110},
-          {150, 110},
-          {150, 110},
-          {140, 100},
-          {140, 100},
-          {140, 90}}}},
-    Row{0.105,
-        0.3125,
-        {{Pair{230, 170},
-          {210, 150},
-          {200, 140},
-          {200, 140},
-          {190, 130},
-          {190, 130},
-          {190, 120},
-          {180, 110},
-          {170, 110},
-          {170, 110}}}},
-    Row{0.105,
-        0.375,
-        {{Pair{230, 160},
-          {210, 140},
-          {200, 140},
-          {200, 130},
-          {200, 130},
-          {190, 120},
-          {190, 120},
-          {180, 110},
-          {180, 110},
-          {170, 110}}}},
-    Row{0.120,
-        0.25,
-        {{Pair{190, 150},
-          {180, 130},
-          {170, 120},
-          {170, 120},
-          {160, 120},
-          {160, 110},
-          {160, 110},
-          {150, 100},
-          {150, 100},
-          {140, 100}}}},
-    Row{0.120,
-        0.3125,
-        {{Pair{230, 170},
-          {210, 150},
-          {210, 140},
-          {200, 140},
-          {200, 140},
-          {190, 130},
-          {190, 130},
-          {180, 120},
-          {180, 120},
-          {180, 110}}}},
-    Row{0.120,
-        0.375,
-        {{Pair{240, 170},
-          {220, 150},
-          {210, 140},
-          {210, 140},
-          {200, 130},
-          {200, 130},
-          {190, 120},
-          {180, 110},
-          {180, 110},
-          {180, 110}}}},
-};
-
-// The same table's 1/4 in ASTM A36 rows, computed by an independent routine from the same equations; the printed rows
-// were not at hand.
-constexpr std::array table_12k_a36{
-    Row{0.25,
-        0.25,
-        {{Pair{240, 180},
-          {220, 160},
-          {210, 150},
-          {210, 150},
-          {200, 140},
-          {200, 140},
-          {190, 130},
-          {180, 120},
-          {180, 120},
-          {180, 120}}}},
-    Row{0.25,
-        0.3125,
-        {{Pair{310, 220},
-          {280, 200},
-          {270, 180},
-          {270, 180},
-          {260, 170},
-          {250, 170},
-          {250, 160},
-          {230, 150},
-          {230, 150},
-          {230, 140}}}},
-    Row{0.25,
-        0.375,
-        {{Pair{320, 220},
-          {290, 190},
-          {280, 180},
-          {270, 180},
-          {270, 170},
-          {260, 160},
-          {250, 160},
-          {240, 150},
-          {240, 140},
-          {230, 140}}}},
-    Row{0.25,
-        0.4375,
-        {{Pair{480, 320},
-          {440, 280},
-          {420, 270},
-          {420, 260},
-          {410, 250},
-          {390, 240},
-          {390, 230},
-          {370, 220},
-          {360, 210},
-          {360, 210}}}},
-    Row{0.25,
-        0.5,
-        {{Pair{580, 390},
-          {540, 340},
-          {520, 320},
-          {510, 320},
-          {500, 310},
-          {480, 290},
-          {480, 290},
-          {460, 270},
-          {450, 260},
-          {440, 260}}}},
-    Row{0.25,
-        0.625,
-        {{Pair{850, 530},
-          {780, 470},
-          {750, 440},
-          {740, 440},
-          {720, 420},
-          {700, 400},
-          {690, 400},
-          {660, 370},
-          {650, 360},
-          {640, 350}}}},
-    Row{0.25,
-        0.75,
-        {{Pair{1200, 730},
-          {1100, 640},
-          {1060, 600},
-          {1050, 590},
-          {1020, 570},
-          {990, 540},
-          {980, 530},
-          {930, 490},
-          {920, 480},
-          {900, 470}}}},
-    Row{0.25,
-        0.875,
-        {{Pair{1600, 930},
-          {1470, 820},
-          {1410, 770},
-          {1400, 750},
-          {1360, 720},
-          {1320, 690},
-          {1310, 680},
-          {1240, 630},
-          {1220, 620},
-          {1200, 600}}}},
-    Row{0.25,
-        1.0,
-        {{Pair{2040, 1150},
-          {1870, 1000},
-          {1800, 950},
-          {1780, 930},
-          {1730, 900},
-          {1680, 850},
-          {1660, 840},
-          {1570, 770},
-          {1550, 760},
-          {1530, 740}}}},
-};
-
 using M = YieldMode;
 struct Bolt {
     double main_in, diameter_in;
@@ -290,11 +57,11 @@ ModeValue entry(double value_lb, M mode) { return {mode, value_lb}; }
 }  // namespace
 
 TEST_CASE("Every readable entry of Table 12K for lag screws through a steel plate comes out", "[published]") {
-    for (const Row& row : table_12k) {
-        for (std::size_t i = 0; i < gravities.size(); ++i) {
-            CAPTURE(row.plate_in, row.diameter_in, gravities[i]);
+    for (const test::Row& row : test::table_12k) {
+        for (std::size_t i = 0; i < test::gravities.size(); ++i) {
+            CAPTURE(row.plate_in, row.diameter_in, test::gravities[i]);
             const auto value = [&](double angle_rad) {
-                return lag_through_plate(row.plate_in, a653_gr33_psi, row.diameter_in, gravities[i], angle_rad)
+                return lag_through_plate(row.plate_in, a653_gr33_psi, row.diameter_in, test::gravities[i], angle_rad)
                     .value_lb;
             };
             CHECK(to_ten(value(0.0)) == row.values_lb[i].parallel);
@@ -304,11 +71,12 @@ TEST_CASE("Every readable entry of Table 12K for lag screws through a steel plat
 }
 
 TEST_CASE("Lag screws through a 1/4 in A36 plate match an independent computation", "[unit]") {
-    for (const Row& row : table_12k_a36) {
-        for (std::size_t i = 0; i < gravities.size(); ++i) {
-            CAPTURE(row.diameter_in, gravities[i]);
+    for (const test::Row& row : test::table_12k_a36) {
+        for (std::size_t i = 0; i < test::gravities.size(); ++i) {
+            CAPTURE(row.diameter_in, test::gravities[i]);
             const auto value = [&](double angle_rad) {
-                return lag_through_plate(row.plate_in, a36_psi, row.diameter_in, gravities[i], angle_rad).value_lb;
+                return lag_through_plate(row.plate_in, a36_psi, row.diameter_in, test::gravities[i], angle_rad)
+                    .value_lb;
             };
             CHECK(to_ten(value(0.0)) == row.values_lb[i].parallel);
             CHECK(to_ten(value(across)) == row.values_lb[i].across_grain);
