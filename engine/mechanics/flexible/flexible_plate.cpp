@@ -116,7 +116,7 @@ struct FlexiblePlate::Prepared {
     Working works;
 
     explicit Prepared(FlexiblePlateInput& input)
-        : assembly(input.mesh, {input.modulus_psi, input.poisson, input.thickness_in}),
+        : assembly(input.mesh, {input.modulus_psi, input.poisson, input.thickness_in}, input.framing),
           springs(assembly, std::move(input.anchors), std::move(input.bed)),
           rows(reduced_rows(assembly, springs)),
           scaled(springs.scaled(scale)),

@@ -12,10 +12,12 @@
 //   - `solve` works in a small space of the plate's responses to each anchor's pull and to polynomial pressures, made
 //     once from one sparse factorisation; made for envelopes of many directions.
 //   - `solve_on_full_mesh` uses every freedom of the mesh and factorises at each step: the reference for the other.
+#include "mechanics/flexible/giving_framing.h"
 #include "mechanics/flexible/plate_mesh.h"
 #include "mechanics/rigid_plate.h"
 
 #include <memory>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -23,8 +25,9 @@ namespace toehold::mechanics {
 
 struct FlexibleAnchor {
     Footprint footprint;
-    double stiffness_lb_per_in = 0.0;  ///< > 0
-    double preload_lb = 0.0;           ///< pull with the plate flat on its bed, >= 0
+    double stiffness_lb_per_in = 0.0;                   ///< > 0
+    double preload_lb = 0.0;                            ///< pull with the plate flat on its bed, >= 0
+    std::optional<std::size_t> support = std::nullopt;  ///< rectangle it is fastened into; absent: ground
 };
 
 /// A support under the plate, wherever the plate covers it; sides parallel to x and y. Rectangles do not overlap.
@@ -40,6 +43,7 @@ struct FlexiblePlateInput {
     double thickness_in = 0.0;
     std::vector<FlexibleAnchor> anchors;
     std::vector<BedRectangle> bed;
+    std::optional<GivingFraming> framing = std::nullopt;  ///< absent: the supports stand still
 };
 
 /// Multipliers on the stiffness of all anchors and of all the bed.
@@ -67,7 +71,8 @@ struct PlateField {
 
 class FlexiblePlate {
   public:
-    /// Throws std::invalid_argument when the mesh is empty or has no ring.
+    /// Throws std::invalid_argument when the mesh is empty or has no ring, or the framing's stiffness is not as it must
+    /// be.
     explicit FlexiblePlate(FlexiblePlateInput input);
     ~FlexiblePlate();
     FlexiblePlate(FlexiblePlate&&) noexcept;

@@ -39,17 +39,23 @@ class Collector {
                 const Point a = fan[side], b = fan[(side + 1) % 3];
                 add_point(triangle, rectangle, {0.5 * (a.x + b.x), 0.5 * (a.y + b.y)}, share);
                 if (probed_.insert(key(a, rectangle)).second)
-                    probes_.push_back({a, rectangle, assembly_.row(triangle, a)});
+                    probes_.push_back({a, rectangle, row_above(triangle, rectangle, a)});
             }
         }
     }
 
   private:
+    [[nodiscard]] LiftRow row_above(std::size_t triangle, std::size_t rectangle, Point at) const {
+        LiftRow row = assembly_.row(triangle, at);
+        assembly_.stand_on(row, rectangle, at);
+        return row;
+    }
+
     void add_point(std::size_t triangle, std::size_t rectangle, Point at, double share) {
         const auto [place, is_new] = index_.try_emplace(key(at, rectangle), points_.size());
         if (is_new) {
             points_.push_back({at, 0.0, rectangle});
-            rows_.push_back(assembly_.row(triangle, at));
+            rows_.push_back(row_above(triangle, rectangle, at));
         }
         points_[place->second].area_in2 += share;
     }
@@ -76,7 +82,10 @@ OneWaySprings::OneWaySprings(const PlateAssembly& assembly, std::vector<Flexible
             collector.add_piece(triangle, index, clip_rectangle(whole, r.x_min, r.x_max, r.y_min, r.y_max));
         }
     }
-    for (const FlexibleAnchor& anchor : anchors_) rows_.push_back(assembly.mean_row(anchor.footprint));
+    for (const FlexibleAnchor& anchor : anchors_) {
+        rows_.push_back(assembly.mean_row(anchor.footprint));
+        if (anchor.support) assembly.stand_on(rows_.back(), *anchor.support, anchor.footprint.center);
+    }
 }
 
 ScaledSprings OneWaySprings::scaled(const StiffnessScale& scale) const {

@@ -1,5 +1,7 @@
 #include "mechanics/flexible/plate_assembly.h"
 
+#include <Eigen/Cholesky>
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -20,9 +22,30 @@ void add_element(Triplets& triplets, const TriangleMatrix& stiffness, const std:
     }
 }
 
+void add_framing(Triplets& triplets, const GivingFraming& framing, int first) {
+    const auto size = static_cast<Eigen::Index>(3 * framing.places.size());
+    if (static_cast<Eigen::Index>(framing.stiffness.size()) != size * size) {
+        throw std::invalid_argument("a framing's stiffness has three rows and columns for every place");
+    }
+    const Eigen::Map<const Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>> stiffness(
+        framing.stiffness.data(), size, size);
+    const bool symmetric =
+        (stiffness - stiffness.transpose()).cwiseAbs().maxCoeff() <= 1e-9 * stiffness.cwiseAbs().maxCoeff();
+    if (!symmetric || Eigen::LLT<Eigen::MatrixXd>(stiffness).info() != Eigen::Success) {
+        throw std::invalid_argument("a framing's stiffness is symmetric and positive definite");
+    }
+    for (Eigen::Index row = 0; row < size; ++row) {
+        for (Eigen::Index column = 0; column < size; ++column) {
+            triplets.emplace_back(first + static_cast<int>(row), first + static_cast<int>(column),
+                                  stiffness(row, column));
+        }
+    }
+}
+
 }  // namespace
 
-PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material)
+PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material,
+                             const std::optional<GivingFraming>& framing)
     : mesh_(mesh), freedom_(mesh.nodes.size(), 0), rigidity_(flexural_rigidity(material)) {
     if (mesh_.triangles.empty() || mesh_.ring.size() < 3)
         throw std::invalid_argument("a plate mesh needs triangles and a ring");
@@ -41,6 +64,11 @@ PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& materia
             for (std::size_t k = 0; k < 3; ++k) freedoms[3 * corner + k] = first < 0 ? -1 : first + static_cast<int>(k);
         }
         add_element(triplets, dkt_stiffness(corners(t), material), freedoms);
+    }
+    if (framing) {
+        add_framing(triplets, *framing, freedoms_);
+        places_ = framing->places;
+        freedoms_ += framing_freedoms();
     }
     stiffness_.resize(freedoms_, freedoms_);
     stiffness_.setFromTriplets(triplets.begin(), triplets.end());
@@ -91,6 +119,15 @@ LiftRow PlateAssembly::mean_row(const Footprint& footprint) const {
             0.125);
     }
     return mean;
+}
+
+void PlateAssembly::stand_on(LiftRow& row, std::size_t support, Point at) const {
+    if (support >= places_.size()) return;
+    const int first = freedoms_ - framing_freedoms() + 3 * static_cast<int>(support);
+    const Point place = places_[support];
+    row.elastic.emplace_back(first, -1.0);
+    row.elastic.emplace_back(first + 1, -(at.y - place.y));
+    row.elastic.emplace_back(first + 2, at.x - place.x);
 }
 
 double lift_of(const LiftRow& row, const Eigen::Vector3d& rigid, const Eigen::VectorXd& elastic) {

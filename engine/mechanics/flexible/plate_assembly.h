@@ -3,10 +3,12 @@
 // row. Freedoms: the rigid body's (lift, tilt x, tilt y) apart from the elastic ones, which are relative to its motion
 // and vanish on the ring; so the elastic stiffness alone holds all the energy and is positive definite.
 #include "mechanics/flexible/dkt_element.h"
+#include "mechanics/flexible/giving_framing.h"
 #include "mechanics/flexible/plate_mesh.h"
 
 #include <Eigen/SparseCore>
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -20,10 +22,14 @@ struct LiftRow {
 
 class PlateAssembly {
   public:
-    PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material);
+    /// The framing's motions, where it gives, are further elastic freedoms with their own stiffness.
+    PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material,
+                  const std::optional<GivingFraming>& framing = {});
 
     [[nodiscard]] const Eigen::SparseMatrix<double>& stiffness() const { return stiffness_; }
     [[nodiscard]] int freedoms() const { return freedoms_; }
+    /// The last of the freedoms: those of the framing.
+    [[nodiscard]] int framing_freedoms() const { return 3 * static_cast<int>(places_.size()); }
     [[nodiscard]] double rigidity() const { return rigidity_; }  ///< flexural_rigidity of its material
     [[nodiscard]] const PlateMesh& mesh() const { return mesh_; }
     /// First elastic freedom of a node; -1 on the ring.
@@ -36,8 +42,12 @@ class PlateAssembly {
     /// Mean lift over a disc: seven points, exact for polynomials of degree five (Abramowitz and Stegun 25.4.61).
     [[nodiscard]] LiftRow mean_row(const Footprint& footprint) const;
 
+    /// Takes the lift of a support at a point from a row, which then reads the lift above that support.
+    void stand_on(LiftRow& row, std::size_t support, Point at) const;
+
   private:
     PlateMesh mesh_;
+    std::vector<Point> places_;
     std::vector<int> freedom_;
     int freedoms_ = 0;
     double rigidity_ = 0.0;

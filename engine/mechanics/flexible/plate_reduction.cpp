@@ -35,8 +35,8 @@ void chebyshev(double x, std::vector<double>& values) {
     for (std::size_t n = 2; n < values.size(); ++n) values[n] = 2.0 * x * values[n - 1] - values[n - 2];
 }
 
-/// Each anchor's unit pull, then the bed's pressures under deflections T_i(x) T_j(y): they jump where its stiffness
-/// does.
+/// Each anchor's unit pull, each motion of framing that gives, then the bed's pressures under deflections T_i(x)
+/// T_j(y): they jump where its stiffness does.
 Eigen::MatrixXd unit_loads(const PlateAssembly& assembly, const OneWaySprings& springs) {
     Point low = assembly.mesh().nodes.front(), high = low;
     for (const Point node : assembly.mesh().nodes) {
@@ -48,7 +48,9 @@ Eigen::MatrixXd unit_loads(const PlateAssembly& assembly, const OneWaySprings& s
     const int degree = pressure_degree(assembly, springs, std::max(half_x, half_y));
     const auto anchors = static_cast<Eigen::Index>(springs.anchors().size());
     const Eigen::Index pressures = (degree + 1) * (degree + 2) / 2;
-    Eigen::MatrixXd loads = Eigen::MatrixXd::Zero(assembly.freedoms(), anchors + pressures);
+    const Eigen::Index framing = assembly.framing_freedoms();
+    Eigen::MatrixXd loads = Eigen::MatrixXd::Zero(assembly.freedoms(), anchors + framing + pressures);
+    loads.block(assembly.freedoms() - framing, anchors, framing, framing).setIdentity();
     for (Eigen::Index i = 0; i < anchors; ++i) {
         scatter(springs.rows()[springs.points().size() + static_cast<std::size_t>(i)], 1.0, loads.col(i));
     }
@@ -58,7 +60,7 @@ Eigen::MatrixXd unit_loads(const PlateAssembly& assembly, const OneWaySprings& s
         const double stiffness = point.area_in2 * springs.bed()[point.rectangle].stiffness_psi_per_in;
         chebyshev((point.at.x - middle.x) / half_x, by_x);
         chebyshev((point.at.y - middle.y) / half_y, by_y);
-        Eigen::Index column = anchors;
+        Eigen::Index column = anchors + framing;
         for (std::size_t x = 0; x < by_x.size(); ++x) {
             for (std::size_t y = 0; x + y < by_y.size(); ++y)
                 scatter(springs.rows()[i], stiffness * by_x[x] * by_y[y], loads.col(column++));
