@@ -26,7 +26,8 @@ struct LoadCase {
 struct StiffnessScenario {
     double bed = 1.0;
     double anchors = 1.0;
-    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0; }
+    bool blocks_give = false;  ///< blocks bend and twist between their joists; otherwise they stand still
+    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !blocks_give; }
 };
 
 enum class SupportKind { block, joist, decking, open_bed };
@@ -103,6 +104,8 @@ struct Proof {
 
 /// What the plate's bending does, at the nominal stiffness.
 struct Bending {
+    std::optional<double> blocks_change;  ///< of the largest pull, where the blocks give; relative
+
     /// Sum of the tensions over that of the rigid plate, less one, where that sum is largest: prying where positive.
     double prying = 0.0;
     double prying_direction_rad = 0.0;

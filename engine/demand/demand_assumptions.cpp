@@ -33,6 +33,12 @@ std::vector<std::string> demand_assumptions(const Solver& solver, const model::B
     } else if (model::preloaded(detail)) {
         all.push_back("The stated preload of the anchors is not counted with a rigid plate.");
     }
+    if (solver.blocks_can_give() && !detail.basis.stiffness) {
+        all.push_back(
+            "One of the solves lets the blocks bend, shear and twist between joists that stand still; the give of the "
+            "joists "
+            "and of the block ends' fasteners is left out.");
+    }
     all.push_back(
         "Shear is shared equally by the anchors, with the twist of an off-centre post; friction carries none of it.");
     if (detail.basis.stiffness) {

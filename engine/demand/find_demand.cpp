@@ -12,12 +12,13 @@
 namespace toehold::demand {
 namespace {
 
-std::vector<StiffnessScenario> scenarios(const model::Basis& basis) {
-    if (basis.stiffness) return {{1.0, 1.0}};
+std::vector<StiffnessScenario> scenarios(const model::Basis& basis, bool blocks_can_give) {
+    if (basis.stiffness) return {{1.0, 1.0, false}};
     std::vector<StiffnessScenario> all;
     for (const double bed : {1.0, 0.5, 2.0}) {
-        for (const double anchors : {1.0, 0.5, 2.0}) all.push_back({bed, anchors});
+        for (const double anchors : {1.0, 0.5, 2.0}) all.push_back({bed, anchors, false});
     }
+    if (blocks_can_give) all.push_back({1.0, 1.0, true});
     return all;
 }
 
@@ -107,7 +108,7 @@ Demand compute(const catalog::Resolved& resolved) {
     Solver solver(resolved);
     Demand demand;
     demand.cases = load_cases(resolved.detail);
-    demand.scenarios = scenarios(resolved.detail.basis);
+    demand.scenarios = scenarios(resolved.detail.basis, solver.blocks_can_give());
     demand.supports = solver.bed().supports;
     const std::optional<PlateAccuracy> accuracy = solve_to_accuracy(demand, solver, resolved);
     find_envelopes(demand, solver, resolved);

@@ -64,6 +64,15 @@ mechanics::BedRectangle rectangle_of(const catalog::Resolved& resolved, const Su
     return {place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in, support.stiffness_psi_per_in};
 }
 
+/// The support of the bed that is the anchor's own block.
+std::optional<std::size_t> support_of(const catalog::Anchor& anchor, const Bed& bed) {
+    for (std::size_t i = 0; i < bed.supports.size(); ++i) {
+        const Support& support = bed.supports[i];
+        if (anchor.seat && support.kind == SupportKind::block && support.index == anchor.seat->block) return i;
+    }
+    return std::nullopt;
+}
+
 void require_sound(const mechanics::PlateMesh& mesh, const mechanics::Polygon& plate) {
     constexpr double tolerance = 0.01;
     double covered = 0.0;
@@ -89,6 +98,9 @@ mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, con
         const double preload = resolved.detail.anchors.at(anchor.group).preload_lb.value_or(0.0);
         footprints.push_back({{anchor.at.x_in, anchor.at.y_in}, footprint_radius_in(anchor)});
         input.anchors.push_back({footprints.back(), anchors[i].value, preload});
+    }
+    for (std::size_t i = 0; i < anchors.size(); ++i) {
+        input.anchors[i].support = support_of(resolved.anchors[i], bed);
     }
     const mechanics::Polygon plate = outline(resolved.detail.plate);
     input.mesh = mechanics::mesh_plate(plate, post_ring(resolved.detail), footprints, fineness);

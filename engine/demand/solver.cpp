@@ -1,5 +1,6 @@
 #include "demand/solver.h"
 
+#include "demand/framing.h"
 #include "demand/plate_mesh_input.h"
 #include "mechanics/shear.h"
 
@@ -81,19 +82,27 @@ Solver::Solver(const catalog::Resolved& resolved) : resolved_(resolved), bed_(fi
     if (model::plate_behaviour(resolved.detail.basis) != model::PlateBehaviour::flexible || bed_.supports.empty())
         return;
     try {
-        plate_ = make_plate(fineness_);
+        framing_ = giving_framing(resolved, bed_);
+        make_plates();
     } catch (const UnfitForMesh& unfit) {
         why_rigid_ = unfit.what();
     }
 }
 
-mechanics::FlexiblePlate Solver::make_plate(double fineness) const {
-    return mechanics::FlexiblePlate(plate_input(resolved_, bed_, anchor_stiffness_, fineness));
+mechanics::FlexiblePlateInput Solver::plate_at(double fineness, bool blocks_give) const {
+    mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness);
+    if (blocks_give) input.framing = framing_;
+    return input;
+}
+
+void Solver::make_plates() {
+    plate_.emplace(plate_at(fineness_, false));
+    if (framing_) giving_plate_.emplace(plate_at(fineness_, true));
 }
 
 void Solver::refine_mesh() {
     fineness_ *= finer;
-    plate_ = make_plate(fineness_);
+    make_plates();
 }
 
 void Solver::record(const mechanics::Residuals& residuals, const Push& push) {
@@ -151,7 +160,8 @@ State Solver::solve(const Push& push) {
         state.rotation_rad = state.rigid_rotation_rad;
         return state;
     }
-    const mechanics::FlexiblePlateSolution flexible = plate_->solve(plate_load(push), scale(push.scenario));
+    mechanics::FlexiblePlate& plate = push.scenario.blocks_give && giving_plate_ ? *giving_plate_ : *plate_;
+    const mechanics::FlexiblePlateSolution flexible = plate.solve(plate_load(push), scale(push.scenario));
     if (flexible.status != mechanics::SolveStatus::solved) {
         if (model::preloaded(resolved_.detail)) {
             throw Overturns("the anchors' preload cannot be balanced by what the plate bears on", push.direction_rad);
@@ -166,7 +176,7 @@ State Solver::solve(const Push& push) {
 }
 
 PlateField Solver::field(const Push& push) const {
-    const mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness_);
+    const mechanics::FlexiblePlateInput input = plate_at(fineness_, push.scenario.blocks_give);
     mechanics::PlateField bent;
     const mechanics::FlexiblePlateSolution solution =
         mechanics::FlexiblePlate(input).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
@@ -183,8 +193,8 @@ PlateField Solver::field(const Push& push) const {
 }
 
 PlateAccuracy Solver::measure(const Push& push) const {
-    mechanics::FlexiblePlate coarse = make_plate(fineness_);
-    const mechanics::FlexiblePlate fine = make_plate(finer * fineness_);
+    mechanics::FlexiblePlate coarse(plate_at(fineness_, push.scenario.blocks_give));
+    const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.blocks_give));
     const mechanics::PlateLoad load = plate_load(push);
     const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);
     const double full = largest(coarse.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);

@@ -38,6 +38,8 @@ class Solver {
     [[nodiscard]] PlateAccuracy measure(const Push& push) const;
     /// The bent plate under the push, on its full mesh. Flexible plates only.
     [[nodiscard]] PlateField field(const Push& push) const;
+    /// Whether blocks bear that can give, so that a scenario may ask for it. Flexible plates only.
+    [[nodiscard]] bool blocks_can_give() const { return giving_plate_.has_value(); }
     /// Meshes the plate again, half again as fine.
     void refine_mesh();
 
@@ -51,7 +53,8 @@ class Solver {
 
   private:
     [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
-    [[nodiscard]] mechanics::FlexiblePlate make_plate(double fineness) const;
+    [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool blocks_give) const;
+    void make_plates();
     void record(const mechanics::Residuals& residuals, const Push& push);
 
     const catalog::Resolved& resolved_;
@@ -60,7 +63,9 @@ class Solver {
     std::vector<mechanics::Point> anchor_points_;
     std::optional<mechanics::RigidPlateSolution> previous_;
     double fineness_ = 1.5;  ///< about 1,000 unknowns on a common base
+    std::optional<mechanics::GivingFraming> framing_;
     std::optional<mechanics::FlexiblePlate> plate_;
+    std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on blocks that give
     std::string why_rigid_;
     Proof proof_;
 };

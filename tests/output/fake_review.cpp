@@ -75,7 +75,7 @@ demand::Demand demand_on(const catalog::Resolved& resolved) {
         envelope.stiffness_source = "common practice";
         envelope.direction_rad = std::numbers::pi / 12.0;
     }
-    demand.scenarios = {{1.0, 1.0}, {0.5, 2.0}};
+    demand.scenarios = {{1.0, 1.0, false}, {0.5, 2.0, false}};
     demand.peak_bearing_psi = 600.0;
     demand.proof = {1e-12, 2e-12, 0.0, 48};
     return demand;

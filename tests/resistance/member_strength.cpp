@@ -64,3 +64,10 @@ TEST_CASE("sections and allowable stresses that mean nothing are refused", "[bad
     CHECK_THROWS_AS(torsion_coefficient(0.5), std::invalid_argument);
     CHECK_THROWS_AS(biaxial_bending_ratio({1.0, 0.0, 1.0, 1.0, 0.0}), std::invalid_argument);
 }
+
+TEST_CASE("The torsion constant of a rectangle: 0.1406 a^4 for a square, 0.229 a b^3 for two to one", "[published]") {
+    // Timoshenko and Goodier, Theory of Elasticity, art. 109: 0.1406, 0.229, 0.281 for a/b = 1, 2, 4.
+    CHECK_CLOSE(toehold::resistance::torsion_constant_in4(1.0, 1.0), 0.1406, 3e-3, 0.0);
+    CHECK_CLOSE(toehold::resistance::torsion_constant_in4(1.0, 2.0), 0.229 * 2.0, 3e-3, 0.0);
+    CHECK_CLOSE(toehold::resistance::torsion_constant_in4(4.0, 1.0), 0.281 * 4.0, 3e-3, 0.0);
+}

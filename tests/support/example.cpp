@@ -94,7 +94,7 @@ demand::Demand example_demand(const catalog::Resolved& resolved, demand::AnchorF
                               const std::vector<double>& bearing_lb) {
     demand::Demand result;
     result.cases = {{"concentrated", "200 lb at the top of the guard", 200.0, 0.0, 42.0, 1.0, "test"}};
-    result.scenarios = {{1.0, 1.0}};
+    result.scenarios = {{1.0, 1.0, false}};
     demand::State state;
     state.direction_rad = std::numbers::pi / 2.0;
     state.anchors.assign(resolved.anchors.size(), on_each);

@@ -93,6 +93,11 @@ std::string bending_line(const std::optional<demand::Bending>& bending, System s
             figure_text(three_digits(bending->softest_lb_in_per_rad), "lb in", system),
             figure_text(three_digits(bending->rigid_softest_lb_in_per_rad), "lb in", system));
     }
+    constexpr double worth_saying = 0.05;
+    if (bending->blocks_change && std::abs(*bending->blocks_change) > worth_saying) {
+        text += fmt::format(" Blocks that give between their joists change the largest pull by {:+.0f} %.",
+                            in_percent * *bending->blocks_change);
+    }
     return paragraph(text, "  ");
 }
 

@@ -63,8 +63,8 @@ std::string stiffnesses(const review::Review& review, System system) {
 std::string range(const demand::Demand& demand) {
     std::string text;
     for (const demand::StiffnessScenario& scenario : demand.scenarios) {
-        text += fmt::format("{}bed x {}, anchors x {}", text.empty() ? "" : "; ", number_text(scenario.bed),
-                            number_text(scenario.anchors));
+        text += fmt::format("{}bed x {}, anchors x {}{}", text.empty() ? "" : "; ", number_text(scenario.bed),
+                            number_text(scenario.anchors), scenario.blocks_give ? ", blocks giving" : "");
     }
     return text.empty() ? text : paragraph("range of stiffness solved: " + text, "  - ");
 }

@@ -51,6 +51,12 @@ double torsion_coefficient(double sides) {
     return stiffness / (1.0 - 8.0 / (pi * pi) * stress_sum);
 }
 
+double torsion_constant_in4(double side_in, double other_side_in) {
+    const double a = std::max(side_in, other_side_in), b = std::min(side_in, other_side_in);
+    const double part = b / a;
+    return a * b * b * b * (1.0 / 3.0 - 0.21 * part * (1.0 - part * part * part * part / 12.0));
+}
+
 double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in) {
     require_section(side_in, other_side_in);
     const double longer = std::max(side_in, other_side_in);

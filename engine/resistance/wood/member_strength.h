@@ -21,6 +21,10 @@ namespace toehold::resistance {
 /// the middle of the longer side. Saint-Venant's series (Timoshenko and Goodier, Theory of Elasticity, art. 109):
 /// 0.208 for a square, 1/3 for a thin strip. `sides` = a/b >= 1.
 [[nodiscard]] double torsion_coefficient(double sides);
+/// J of a rectangular bar in torsion, in4, sides in either order: a b^3 (1/3 - 0.21 b/a (1 - b^4/(12 a^4))), a the
+/// longer side; within 0.3 % of Saint-Venant's series (Roark's Formulas for Stress and Strain, torsion table, from
+/// memory, to be confirmed).
+[[nodiscard]] double torsion_constant_in4(double side_in, double other_side_in);
 /// tau, sides in either order.
 [[nodiscard]] double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in);
 
