@@ -89,6 +89,12 @@ void require_sound(const mechanics::PlateMesh& mesh, const mechanics::Polygon& p
 
 }  // namespace
 
+std::vector<mechanics::BedRectangle> bed_rectangles(const catalog::Resolved& resolved, const Bed& bed) {
+    std::vector<mechanics::BedRectangle> rectangles;
+    for (const Support& support : bed.supports) rectangles.push_back(rectangle_of(resolved, support));
+    return rectangles;
+}
+
 mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                           const std::vector<Stiffness>& anchors, double fineness) {
     mechanics::FlexiblePlateInput input;
@@ -109,7 +115,7 @@ mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, con
     input.poisson = aluminum ? aluminum_poisson : steel_poisson;
     input.modulus_psi = resolved.plate_metal.modulus_psi;
     input.thickness_in = resolved.detail.plate.thickness_in;
-    for (const Support& support : bed.supports) input.bed.push_back(rectangle_of(resolved, support));
+    input.bed = bed_rectangles(resolved, bed);
     return input;
 }
 

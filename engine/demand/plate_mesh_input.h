@@ -14,6 +14,9 @@ struct UnfitForMesh : std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
+/// What the plate stands on: one rectangle for every support of the bed.
+[[nodiscard]] std::vector<mechanics::BedRectangle> bed_rectangles(const catalog::Resolved& resolved, const Bed& bed);
+
 /// `fineness`: see mechanics::mesh_plate. Throws UnfitForMesh.
 [[nodiscard]] mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                                         const std::vector<Stiffness>& anchors, double fineness);

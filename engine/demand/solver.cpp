@@ -100,6 +100,10 @@ void Solver::make_plates() {
     if (framing_) giving_plate_.emplace(plate_at(fineness_, true));
 }
 
+mechanics::FlexiblePlate& Solver::plate_for(const StiffnessScenario& scenario) {
+    return scenario.blocks_give && giving_plate_ ? *giving_plate_ : plate_.value();
+}
+
 void Solver::refine_mesh() {
     fineness_ *= finer;
     make_plates();
@@ -160,8 +164,8 @@ State Solver::solve(const Push& push) {
         state.rotation_rad = state.rigid_rotation_rad;
         return state;
     }
-    mechanics::FlexiblePlate& plate = push.scenario.blocks_give && giving_plate_ ? *giving_plate_ : *plate_;
-    const mechanics::FlexiblePlateSolution flexible = plate.solve(plate_load(push), scale(push.scenario));
+    const mechanics::FlexiblePlateSolution flexible =
+        plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
     if (flexible.status != mechanics::SolveStatus::solved) {
         if (model::preloaded(resolved_.detail)) {
             throw Overturns("the anchors' preload cannot be balanced by what the plate bears on", push.direction_rad);
@@ -175,16 +179,16 @@ State Solver::solve(const Push& push) {
     return state;
 }
 
-PlateField Solver::field(const Push& push) const {
-    const mechanics::FlexiblePlateInput input = plate_at(fineness_, push.scenario.blocks_give);
+PlateField Solver::field(const Push& push) {
+    const std::vector<mechanics::BedRectangle> bed = bed_rectangles(resolved_, bed_);
     mechanics::PlateField bent;
     const mechanics::FlexiblePlateSolution solution =
-        mechanics::FlexiblePlate(input).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
+        plate_for(push.scenario).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
     PlateField field;
     field.direction_rad = push.direction_rad;
     if (solution.status != mechanics::SolveStatus::solved) return field;
     for (std::size_t i = 0; i < bent.nodes.size(); ++i) {
-        const double stiffness = push.scenario.bed * bed_stiffness_at(input.bed, bent.nodes[i]);
+        const double stiffness = push.scenario.bed * bed_stiffness_at(bed, bent.nodes[i]);
         field.nodes.push_back(
             {{bent.nodes[i].x, bent.nodes[i].y}, bent.lift_in[i], std::max(0.0, -stiffness * bent.lift_in[i])});
     }
@@ -192,8 +196,8 @@ PlateField Solver::field(const Push& push) const {
     return field;
 }
 
-PlateAccuracy Solver::measure(const Push& push) const {
-    mechanics::FlexiblePlate coarse(plate_at(fineness_, push.scenario.blocks_give));
+PlateAccuracy Solver::measure(const Push& push) {
+    mechanics::FlexiblePlate& coarse = plate_for(push.scenario);
     const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.blocks_give));
     const mechanics::PlateLoad load = plate_load(push);
     const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);

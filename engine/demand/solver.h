@@ -35,9 +35,9 @@ class Solver {
     [[nodiscard]] State solve(const Push& push);
 
     /// The largest tension under the push, held against the full mesh and a finer one. Flexible plates only.
-    [[nodiscard]] PlateAccuracy measure(const Push& push) const;
+    [[nodiscard]] PlateAccuracy measure(const Push& push);
     /// The bent plate under the push, on its full mesh. Flexible plates only.
-    [[nodiscard]] PlateField field(const Push& push) const;
+    [[nodiscard]] PlateField field(const Push& push);
     /// Whether blocks bear that can give, so that a scenario may ask for it. Flexible plates only.
     [[nodiscard]] bool blocks_can_give() const { return giving_plate_.has_value(); }
     /// Meshes the plate again, half again as fine.
@@ -54,6 +54,8 @@ class Solver {
   private:
     [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
     [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool blocks_give) const;
+    /// The prepared plate that stands on what the scenario asks for. Flexible plates only.
+    [[nodiscard]] mechanics::FlexiblePlate& plate_for(const StiffnessScenario& scenario);
     void make_plates();
     void record(const mechanics::Residuals& residuals, const Push& push);
 
