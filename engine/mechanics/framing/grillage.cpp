@@ -1,267 +1,224 @@
 #include "mechanics/framing/grillage.h"
 
+#include "mechanics/framing/grid_balance.h"
+#include "mechanics/framing/grid_check.h"
+#include "mechanics/framing/grid_member.h"
+
 #include <Eigen/Cholesky>
 #include <Eigen/Dense>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <optional>
 #include <stdexcept>
+#include <utility>
 
 namespace toehold::mechanics {
 namespace {
 
-using Vector6 = Eigen::Matrix<double, 6, 1>;
-using Matrix6 = Eigen::Matrix<double, 6, 6>;
+Eigen::Index first_freedom(int node) { return 3 * static_cast<Eigen::Index>(node); }
 
-/// Direction of a member in plan, and its length.
-struct Axis {
-    double cos = 1.0, sin = 0.0, length = 0.0;
+/// From a node's (w, rx, ry) to those of a place that it carries rigidly: w + rx dy - ry dx.
+Eigen::Matrix3d carried(Point node, Point place) {
+    Eigen::Matrix3d result = Eigen::Matrix3d::Identity();
+    result(0, 1) = place.y - node.y;
+    result(0, 2) = node.x - place.x;
+    return result;
+}
+
+struct PreparedJoint {
+    int first = 0, second = 0;
+    Eigen::Vector3d springs;
+    Eigen::Matrix3d from_first, from_second;  ///< see `carried`
 };
 
-Axis axis_of(std::span<const Point> nodes, const GridMember& member) {
-    const Point a = nodes[static_cast<std::size_t>(member.from)], b = nodes[static_cast<std::size_t>(member.to)];
-    const double length = std::hypot(b.x - a.x, b.y - a.y);
-    return {(b.x - a.x) / length, (b.y - a.y) / length, length};
+PreparedJoint prepare_joint(std::span<const Point> nodes, const GridJoint& joint) {
+    return {joint.first,
+            joint.second,
+            {joint.vertical_lb_per_in, joint.about_x_lb_in, joint.about_y_lb_in},
+            carried(nodes[static_cast<std::size_t>(joint.first)], *joint.at),
+            carried(nodes[static_cast<std::size_t>(joint.second)], *joint.at)};
 }
 
-/// From (w, rx, ry) to the member's own (w, twist about its axis, slope dw/ds) at both ends.
-Matrix6 to_member(const Axis& axis) {
-    Matrix6 turn = Matrix6::Zero();
-    for (const Eigen::Index end : {0, 3}) {
-        turn(end, end) = 1.0;
-        turn(end + 1, end + 1) = axis.cos;
-        turn(end + 1, end + 2) = axis.sin;
-        // A small rotation (rx, ry) tilts the plane by w,x = -ry and w,y = rx.
-        turn(end + 2, end + 1) = axis.sin;
-        turn(end + 2, end + 2) = -axis.cos;
-    }
-    return turn;
+/// Symmetric scaling by the diagonal makes inches and radians comparable, so that a free motion shows as a pivot near
+/// 0.
+struct Factor {
+    Eigen::VectorXd scale;
+    Eigen::LDLT<Eigen::MatrixXd> scaled;
+};
+
+std::optional<Factor> factored(const Eigen::MatrixXd& stiffness) {
+    constexpr double free_motion = 1e-11;
+    if (stiffness.size() == 0 || (stiffness.diagonal().array() <= 0.0).any()) return std::nullopt;
+    Factor factor{stiffness.diagonal().cwiseSqrt().cwiseInverse(), {}};
+    factor.scaled.compute(factor.scale.asDiagonal() * stiffness * factor.scale.asDiagonal());
+    if (factor.scaled.info() != Eigen::Success || factor.scaled.vectorD().minCoeff() < free_motion) return std::nullopt;
+    return factor;
 }
 
-/// Timoshenko beam and torsion bar over (w, twist, slope) at both ends (J. S. Przemieniecki, Theory of Matrix
-/// Structural Analysis, 1968, 5.6).
-Matrix6 member_stiffness(const GridMember& member, double length) {
-    const double shear_part =
-        member.shear_lb > 0.0 ? 12.0 * member.bending_lb_in2 / (member.shear_lb * length * length) : 0.0;
-    const double k = member.bending_lb_in2 / (length * length * length * (1.0 + shear_part));
-    const double l2 = length * length;
-    Eigen::Matrix4d beam;
-    beam << 12.0, 6.0 * length, -12.0, 6.0 * length,                                    //
-        6.0 * length, (4.0 + shear_part) * l2, -6.0 * length, (2.0 - shear_part) * l2,  //
-        -12.0, -6.0 * length, 12.0, -6.0 * length,                                      //
-        6.0 * length, (2.0 - shear_part) * l2, -6.0 * length, (4.0 + shear_part) * l2;
-    beam *= k;
-    constexpr std::array<Eigen::Index, 4> bending = {0, 2, 3, 5};
-    Matrix6 stiffness = Matrix6::Zero();
-    for (Eigen::Index row = 0; row < 4; ++row) {
-        for (Eigen::Index column = 0; column < 4; ++column) {
-            stiffness(bending[static_cast<std::size_t>(row)], bending[static_cast<std::size_t>(column)]) =
-                beam(row, column);
-        }
+Eigen::MatrixXd assembled(std::size_t nodes, std::span<const PreparedMember> members,
+                          std::span<const PreparedJoint> joints, std::span<const GridSupport> supports) {
+    const auto size = static_cast<Eigen::Index>(3 * nodes);
+    Eigen::MatrixXd stiffness = Eigen::MatrixXd::Zero(size, size);
+    const auto add = [&](int row, int column, const Eigen::Matrix3d& part) {
+        stiffness.block<3, 3>(first_freedom(row), first_freedom(column)) += part;
+    };
+    for (const PreparedMember& member : members) {
+        const int from = member.of.from, to = member.of.to;
+        add(from, from, member.stiffness.topLeftCorner<3, 3>());
+        add(from, to, member.stiffness.topRightCorner<3, 3>());
+        add(to, from, member.stiffness.bottomLeftCorner<3, 3>());
+        add(to, to, member.stiffness.bottomRightCorner<3, 3>());
     }
-    const double torsion = member.torsion_lb_in2 / length;
-    stiffness(1, 1) = stiffness(4, 4) = torsion;
-    stiffness(1, 4) = stiffness(4, 1) = -torsion;
+    for (const PreparedJoint& joint : joints) {
+        const Eigen::Matrix3d by_first = joint.springs.asDiagonal() * joint.from_first;
+        const Eigen::Matrix3d by_second = joint.springs.asDiagonal() * joint.from_second;
+        add(joint.first, joint.first, joint.from_first.transpose() * by_first);
+        add(joint.first, joint.second, -joint.from_first.transpose() * by_second);
+        add(joint.second, joint.first, -joint.from_second.transpose() * by_first);
+        add(joint.second, joint.second, joint.from_second.transpose() * by_second);
+    }
+    for (const GridSupport& support : supports) {
+        stiffness.diagonal().segment<3>(first_freedom(support.node)) +=
+            Eigen::Vector3d(support.vertical_lb_per_in, support.about_x_lb_in, support.about_y_lb_in);
+    }
     return stiffness;
 }
 
-std::array<Eigen::Index, 6> freedoms(int from, int to) {
-    const Eigen::Index a = 3 * static_cast<Eigen::Index>(from), b = 3 * static_cast<Eigen::Index>(to);
-    return {a, a + 1, a + 2, b, b + 1, b + 2};
+double largest_distance(std::span<const Point> nodes) {
+    double reach = 0.0;
+    for (const Point node : nodes) reach = std::max(reach, std::hypot(node.x - nodes[0].x, node.y - nodes[0].y));
+    return reach;
 }
 
-Vector6 picked(const Eigen::VectorXd& motion, const std::array<Eigen::Index, 6>& places) {
-    Vector6 part;
-    for (Eigen::Index i = 0; i < 6; ++i) part(i) = motion(places[static_cast<std::size_t>(i)]);
-    return part;
+/// What springs put on the node or place that has moved so.
+GridLoad of_springs(int node, const Eigen::Vector3d& springs, const Eigen::Vector3d& moved) {
+    return {node, -springs(0) * moved(0), -springs(1) * moved(1), -springs(2) * moved(2)};
 }
-
-void check(std::span<const Point> nodes, std::span<const GridMember> members, std::span<const GridJoint> joints,
-           std::span<const GridSupport> supports, std::span<const GridLoad> loads) {
-    const auto known = [&](int node) { return node >= 0 && static_cast<std::size_t>(node) < nodes.size(); };
-    const auto require = [](bool sound, const char* what) {
-        if (!sound) throw std::invalid_argument(what);
-    };
-    for (const GridMember& m : members) {
-        require(known(m.from) && known(m.to), "a member names a node that is not there");
-        require(m.from != m.to && axis_of(nodes, m).length > 0.0, "a member has no length");
-        require(m.bending_lb_in2 > 0.0 && m.torsion_lb_in2 > 0.0 && m.shear_lb >= 0.0,
-                "a member's stiffness is out of range");
-    }
-    for (const GridJoint& j : joints) {
-        require(known(j.first) && known(j.second), "a joint names a node that is not there");
-        require(j.vertical_lb_per_in >= 0.0 && j.about_x_lb_in >= 0.0 && j.about_y_lb_in >= 0.0,
-                "a joint's stiffness is below 0");
-    }
-    for (const GridSupport& s : supports) {
-        require(known(s.node), "a support names a node that is not there");
-        require(s.vertical_lb_per_in >= 0.0 && s.about_x_lb_in >= 0.0 && s.about_y_lb_in >= 0.0,
-                "a support's stiffness is below 0");
-    }
-    for (const GridLoad& load : loads) require(known(load.node), "a load names a node that is not there");
-}
-
-class Assembly {
-  public:
-    explicit Assembly(std::size_t nodes)
-        : stiffness_(
-              Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(3 * nodes), static_cast<Eigen::Index>(3 * nodes))) {}
-
-    void add(std::span<const Point> nodes, const GridMember& member) {
-        const Axis axis = axis_of(nodes, member);
-        const Matrix6 turn = to_member(axis);
-        const Matrix6 global = turn.transpose() * member_stiffness(member, axis.length) * turn;
-        const auto places = freedoms(member.from, member.to);
-        for (Eigen::Index row = 0; row < 6; ++row) {
-            for (Eigen::Index column = 0; column < 6; ++column) {
-                stiffness_(places[static_cast<std::size_t>(row)], places[static_cast<std::size_t>(column)]) +=
-                    global(row, column);
-            }
-        }
-    }
-
-    void add(const GridJoint& joint) {
-        const auto places = freedoms(joint.first, joint.second);
-        const std::array<double, 3> springs = {joint.vertical_lb_per_in, joint.about_x_lb_in, joint.about_y_lb_in};
-        for (std::size_t i = 0; i < 3; ++i) {
-            stiffness_(places[i], places[i]) += springs[i];
-            stiffness_(places[i + 3], places[i + 3]) += springs[i];
-            stiffness_(places[i], places[i + 3]) -= springs[i];
-            stiffness_(places[i + 3], places[i]) -= springs[i];
-        }
-    }
-
-    void add(const GridSupport& support) {
-        const Eigen::Index first = 3 * static_cast<Eigen::Index>(support.node);
-        stiffness_(first, first) += support.vertical_lb_per_in;
-        stiffness_(first + 1, first + 1) += support.about_x_lb_in;
-        stiffness_(first + 2, first + 2) += support.about_y_lb_in;
-    }
-
-    /// Symmetric scaling by the diagonal makes inches and radians comparable, so that a free motion shows as a pivot
-    /// near 0.
-    [[nodiscard]] std::optional<Eigen::VectorXd> solve(const Eigen::VectorXd& load) const {
-        constexpr double free_motion = 1e-11;
-        if ((stiffness_.diagonal().array() <= 0.0).any()) return std::nullopt;
-        const Eigen::VectorXd scale = stiffness_.diagonal().cwiseSqrt().cwiseInverse();
-        const Eigen::MatrixXd scaled = scale.asDiagonal() * stiffness_ * scale.asDiagonal();
-        const Eigen::LDLT<Eigen::MatrixXd> factor(scaled);
-        if (factor.info() != Eigen::Success || factor.vectorD().minCoeff() < free_motion) return std::nullopt;
-        return Eigen::VectorXd(scale.cwiseProduct(factor.solve(scale.cwiseProduct(load))));
-    }
-
-  private:
-    Eigen::MatrixXd stiffness_;
-};
-
-MemberForces forces_in(std::span<const Point> nodes, const GridMember& member, const Eigen::VectorXd& motion) {
-    const Axis axis = axis_of(nodes, member);
-    const Vector6 own = to_member(axis) * picked(motion, freedoms(member.from, member.to));
-    const Vector6 end = member_stiffness(member, axis.length) * own;
-    // `end` is what the nodes put on the member: (up, torque about its axis, moment that turns its slope up).
-    return {{end(0), -end(2), end(1)}, {-end(3), end(5), -end(4)}};
-}
-
-GridLoad of_springs(int node, double vertical, double about_x, double about_y, double w, double rx, double ry) {
-    return {node, -vertical * w, -about_x * rx, -about_y * ry};
-}
-
-/// Sums at every node what members, joints, supports and loads put on it, from the forces given back alone.
-class Balance {
-  public:
-    Balance(std::span<const Point> nodes)
-        : nodes_(nodes), left_(Eigen::VectorXd::Zero(static_cast<Eigen::Index>(3 * nodes.size()))) {}
-
-    void add(const GridLoad& load, double sense) {
-        const Eigen::Index first = 3 * static_cast<Eigen::Index>(load.node);
-        left_(first) += sense * load.up_lb;
-        left_(first + 1) += sense * load.about_x_lb_in;
-        left_(first + 2) += sense * load.about_y_lb_in;
-    }
-
-    void add(const GridMember& member, const MemberForces& forces) {
-        const Axis axis = axis_of(nodes_, member);
-        const auto on_node = [&](int node, const GridSection& section, double sense) {
-            // Torque about the axis and bending moment about its left, as rotations about x and y.
-            add({node, -sense * section.shear_lb,
-                 sense * (section.moment_lb_in * axis.sin - section.torque_lb_in * axis.cos),
-                 sense * (-section.moment_lb_in * axis.cos - section.torque_lb_in * axis.sin)},
-                1.0);
-        };
-        on_node(member.from, forces.at_from, 1.0);
-        on_node(member.to, forces.at_to, -1.0);
-    }
-
-    [[nodiscard]] double relative(std::span<const GridLoad> loads) const {
-        double largest_force = 0.0, largest_moment = 0.0, reach = 0.0;
-        for (const GridLoad& load : loads) {
-            largest_force = std::max(largest_force, std::abs(load.up_lb));
-            largest_moment = std::max({largest_moment, std::abs(load.about_x_lb_in), std::abs(load.about_y_lb_in)});
-        }
-        for (const Point node : nodes_) reach = std::max(reach, std::hypot(node.x - nodes_[0].x, node.y - nodes_[0].y));
-        const double moment = std::max(largest_moment, largest_force * reach);
-        const double force = std::max(largest_force, reach > 0.0 ? moment / reach : 0.0);
-        if (!(force > 0.0)) return 0.0;
-        double worst = 0.0;
-        for (Eigen::Index i = 0; i < left_.size(); ++i)
-            worst = std::max(worst, std::abs(left_(i)) / (i % 3 == 0 ? force : moment));
-        return worst;
-    }
-
-  private:
-    std::span<const Point> nodes_;
-    Eigen::VectorXd left_;
-};
 
 }  // namespace
+
+struct Grillage::Prepared {
+    std::vector<Point> nodes;
+    std::vector<GridJoint> joints;  ///< each with its place
+    std::vector<GridSupport> supports;
+    std::vector<PreparedMember> members;
+    std::vector<PreparedJoint> springs_between;
+    double reach_in = 0.0;
+    std::optional<Factor> factor;
+
+    /// Checks the loads; stations are moved to the ends only where one lies beyond by rounding, in a copy in `moved`.
+    [[nodiscard]] std::span<const MemberLoad> checked(std::span<const MemberLoad> loads,
+                                                      std::vector<MemberLoad>& moved) const {
+        bool beyond = false;
+        for (const MemberLoad& load : loads) {
+            const PreparedMember& member = members[checked_member(load.member, members.size())];
+            check_load({0, load.up_lb, load.about_x_lb_in, load.about_y_lb_in}, nodes.size());
+            beyond = beyond || checked_station(load.at_in, member.axis.length) != load.at_in;
+        }
+        if (!beyond) return loads;
+        moved.assign(loads.begin(), loads.end());
+        for (MemberLoad& load : moved)
+            load.at_in = checked_station(load.at_in, members[static_cast<std::size_t>(load.member)].axis.length);
+        return moved;
+    }
+
+    [[nodiscard]] std::size_t checked(const GridSolution& solution, int member) const {
+        const std::size_t index = checked_member(member, members.size());
+        if (!solution.stable || solution.members.size() != members.size() || solution.motions.size() != nodes.size())
+            throw std::invalid_argument("a solution that is not of this grid");
+        return index;
+    }
+};
+
+Grillage::Grillage(std::vector<Point> nodes, std::vector<GridMember> members, std::vector<GridJoint> joints,
+                   std::vector<GridSupport> supports) {
+    check_grid(nodes, members, joints, supports);
+    auto prepared = std::make_shared<Prepared>();
+    prepared->reach_in = largest_distance(nodes);
+    for (const GridMember& member : members) prepared->members.push_back(prepare_member(nodes, member));
+    for (GridJoint& joint : joints) {
+        if (!joint.at) joint.at = nodes[static_cast<std::size_t>(joint.first)];
+        prepared->springs_between.push_back(prepare_joint(nodes, joint));
+    }
+    prepared->factor = factored(assembled(nodes.size(), prepared->members, prepared->springs_between, supports));
+    prepared->nodes = std::move(nodes);
+    prepared->joints = std::move(joints);
+    prepared->supports = std::move(supports);
+    prepared_ = std::move(prepared);
+}
+
+bool Grillage::stable() const { return prepared_->factor.has_value(); }
+
+GridSolution Grillage::solve(std::span<const GridLoad> loads, std::span<const MemberLoad> member_loads) const {
+    const Prepared& grid = *prepared_;
+    std::vector<MemberLoad> moved;
+    const std::span<const MemberLoad> along = grid.checked(member_loads, moved);
+    for (const GridLoad& load : loads) check_load(load, grid.nodes.size());
+    GridSolution solution;
+    if (!grid.factor) return solution;
+    solution.stable = true;
+
+    Eigen::VectorXd motion = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(3 * grid.nodes.size()));
+    const auto at = [&](int node) { return motion.segment<3>(first_freedom(node)); };
+    for (const GridLoad& load : loads)
+        at(load.node) += Eigen::Vector3d(load.up_lb, load.about_x_lb_in, load.about_y_lb_in);
+    for (const MemberLoad& load : along) {
+        const PreparedMember& member = grid.members[static_cast<std::size_t>(load.member)];
+        const Vector6 on_ends = on_nodes(member, load);
+        at(member.of.from) += on_ends.head<3>();
+        at(member.of.to) += on_ends.tail<3>();
+    }
+    motion.array() *= grid.factor->scale.array();
+    grid.factor->scaled.solveInPlace(motion);
+    motion.array() *= grid.factor->scale.array();
+
+    solution.motions.reserve(grid.nodes.size());
+    for (Eigen::Index i = 0; i < motion.size(); i += 3)
+        solution.motions.push_back({motion(i), motion(i + 1), motion(i + 2)});
+    solution.members.reserve(grid.members.size());
+    for (std::size_t i = 0; i < grid.members.size(); ++i) {
+        const PreparedMember& member = grid.members[i];
+        Vector6 ends;
+        ends << at(member.of.from), at(member.of.to);
+        solution.members.push_back(forces_at_ends(member, static_cast<int>(i), ends, along));
+    }
+    solution.joints.reserve(grid.springs_between.size());
+    for (const PreparedJoint& joint : grid.springs_between) {
+        const Eigen::Vector3d apart = joint.from_second * at(joint.second) - joint.from_first * at(joint.first);
+        solution.joints.push_back(of_springs(joint.second, joint.springs, apart));
+    }
+    solution.supports.reserve(grid.supports.size());
+    for (const GridSupport& s : grid.supports)
+        solution.supports.push_back(
+            of_springs(s.node, {s.vertical_lb_per_in, s.about_x_lb_in, s.about_y_lb_in}, at(s.node)));
+    solution.residual = lack_of_balance({grid.nodes, grid.members, grid.joints, grid.reach_in, loads, along}, solution);
+    return solution;
+}
+
+GridMotion Grillage::motion_at(const GridSolution& solution, int member, double at_in,
+                               std::span<const MemberLoad> member_loads) const {
+    const std::size_t index = prepared_->checked(solution, member);
+    const PreparedMember& of = prepared_->members[index];
+    std::vector<MemberLoad> moved;
+    return motion_inside(of, member, solution.motions[static_cast<std::size_t>(of.of.from)],
+                         solution.members[index].at_from, checked_station(at_in, of.axis.length),
+                         prepared_->checked(member_loads, moved));
+}
+
+GridExtremes Grillage::extremes(const GridSolution& solution, int member,
+                                std::span<const MemberLoad> member_loads) const {
+    const std::size_t index = prepared_->checked(solution, member);
+    std::vector<MemberLoad> moved;
+    return extremes_of(prepared_->members[index], member, solution.members[index].at_from,
+                       prepared_->checked(member_loads, moved));
+}
 
 GridSolution solve_grillage(std::span<const Point> nodes, std::span<const GridMember> members,
                             std::span<const GridJoint> joints, std::span<const GridSupport> supports,
                             std::span<const GridLoad> loads) {
-    check(nodes, members, joints, supports, loads);
-    Assembly assembly(nodes.size());
-    for (const GridMember& member : members) assembly.add(nodes, member);
-    for (const GridJoint& joint : joints) assembly.add(joint);
-    for (const GridSupport& support : supports) assembly.add(support);
-    Eigen::VectorXd applied = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(3 * nodes.size()));
-    for (const GridLoad& load : loads) {
-        applied.segment<3>(3 * static_cast<Eigen::Index>(load.node)) +=
-            Eigen::Vector3d(load.up_lb, load.about_x_lb_in, load.about_y_lb_in);
-    }
-    GridSolution solution;
-    const std::optional<Eigen::VectorXd> motion = assembly.solve(applied);
-    if (!motion) return solution;
-    solution.stable = true;
-    const auto at = [&](int node) { return Eigen::Vector3d(motion->segment<3>(3 * static_cast<Eigen::Index>(node))); };
-    Balance balance(nodes);
-    for (std::size_t node = 0; node < nodes.size(); ++node) {
-        const Eigen::Vector3d m = at(static_cast<int>(node));
-        solution.motions.push_back({m(0), m(1), m(2)});
-    }
-    for (const GridMember& member : members) {
-        solution.members.push_back(forces_in(nodes, member, *motion));
-        balance.add(member, solution.members.back());
-    }
-    for (const GridJoint& j : joints) {
-        const Eigen::Vector3d apart = at(j.second) - at(j.first);
-        solution.joints.push_back(
-            of_springs(j.second, j.vertical_lb_per_in, j.about_x_lb_in, j.about_y_lb_in, apart(0), apart(1), apart(2)));
-        balance.add(solution.joints.back(), 1.0);
-        GridLoad on_first = solution.joints.back();
-        on_first.node = j.first;
-        balance.add(on_first, -1.0);
-    }
-    for (const GridSupport& s : supports) {
-        const Eigen::Vector3d m = at(s.node);
-        solution.supports.push_back(
-            of_springs(s.node, s.vertical_lb_per_in, s.about_x_lb_in, s.about_y_lb_in, m(0), m(1), m(2)));
-        balance.add(solution.supports.back(), 1.0);
-    }
-    for (const GridLoad& load : loads) balance.add(load, 1.0);
-    solution.residual = balance.relative(loads);
-    return solution;
+    return Grillage({nodes.begin(), nodes.end()}, {members.begin(), members.end()}, {joints.begin(), joints.end()},
+                    {supports.begin(), supports.end()})
+        .solve(loads, {});
 }
 
 }  // namespace toehold::mechanics
