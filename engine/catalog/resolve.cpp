@@ -14,6 +14,12 @@ struct Work {
     Resolved& resolved;
     model::Problems& problems;
 
+    [[nodiscard]] Metal metal_or_default(const std::string& id, std::string_view element) const {
+        Metal found;
+        metal(found, id, element);
+        return found;
+    }
+
     void metal(Metal& into, const std::string& id, std::string_view element) const {
         if (const Metal* const row = require(catalog.metals, id, "metal", element, problems)) into = *row;
     }
@@ -27,7 +33,7 @@ void resolve_post(const Work& work, const Tube& tube) {
 void resolve_post(const Work& work, const model::WoodPost& post) {
     work.metal(work.resolved.post_metal, post.shoe.metal, "post/shoe");
     const WoodMember member{post.species, post.grade, post.width_in, post.depth_in};
-    const std::optional<BlockMaterial> wood = resolve_wood(member, work.catalog, "post", work.problems);
+    const std::optional<MemberMaterial> wood = resolve_wood(member, work.catalog, "post", work.problems);
     if (!wood) return;
     work.resolved.post_species = wood->species;
     work.resolved.post_grade = wood->grade;
@@ -54,18 +60,33 @@ void resolve_layers(const Work& work, const model::Layers& layers) {
     }
 }
 
+/// The section of one piece: grades are listed by it, however many lie side by side.
+template <class Section>
+std::optional<MemberMaterial> resolve_section(const Work& work, const Section& section, const std::string& element) {
+    const WoodMember member{section.species, section.grade, section.width_in, section.depth_in};
+    return resolve_wood(member, work.catalog, element, work.problems);
+}
+
+void resolve_connection(const Work& work, const model::EndConnection& connection, const std::string& element) {
+    const auto* const angles = std::get_if<model::SideAngles>(&connection);
+    if (angles != nullptr) work.resolved.angle_metals[angles->metal] = work.metal_or_default(angles->metal, element);
+}
+
 void resolve_framing(const Work& work, const model::Framing& framing) {
     for (const model::Block& block : framing.blocks) {
-        const WoodMember member{block.species, block.grade, block.width_in, block.depth_in};
         const std::string element = fmt::format("framing/block[{}]", block.id);
-        if (const auto wood = resolve_wood(member, work.catalog, element, work.problems)) {
-            work.resolved.blocks.push_back(*wood);
-        }
+        if (const auto wood = resolve_section(work, block, element)) work.resolved.blocks.push_back(*wood);
+        resolve_connection(work, block.from_end.connection, element);
+        resolve_connection(work, block.to_end.connection, element);
     }
-    if (!framing.joists) return;
-    const model::Joists& joists = *framing.joists;
-    const WoodMember member{joists.species, joists.grade, joists.width_in, joists.depth_in};
-    work.resolved.joists = resolve_wood(member, work.catalog, "framing/joists", work.problems);
+    if (framing.joists) work.resolved.joists = resolve_section(work, *framing.joists, "framing/joists");
+    for (const model::Rim& rim : framing.rims) {
+        const std::string element = fmt::format("framing/rim[{}]", rim.id);
+        if (const auto wood = resolve_section(work, rim, element)) work.resolved.rims.push_back(*wood);
+        resolve_connection(work, rim.connection, element);
+    }
+    for (const model::JoistSupport& support : framing.supports)
+        resolve_connection(work, support.connection, fmt::format("framing/support[{}]", support.id));
 }
 
 }  // namespace
@@ -83,6 +104,14 @@ Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
     resolve_framing(work, detail.framing);
     if (resolution.problems.empty()) resolution.resolved = std::move(resolved);
     return resolution;
+}
+
+const MemberMaterial& wood(const Resolved& resolved, std::size_t member) {
+    const std::size_t blocks = resolved.blocks.size();
+    if (member < blocks) return resolved.blocks[member];
+    const std::size_t joists = resolved.detail.framing.joists ? resolved.detail.framing.joists->members.size() : 0;
+    if (member < blocks + joists) return resolved.joists.value();
+    return resolved.rims.at(member - blocks - joists);
 }
 
 }  // namespace toehold::catalog

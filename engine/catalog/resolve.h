@@ -5,6 +5,7 @@
 #include "model/placement.h"
 #include "model/problem.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -35,16 +36,17 @@ struct Anchor {
     std::optional<Metal> backing_metal;
     std::optional<model::ReportedFastener> reported;
     double hole_diameter_in = 0.0;  ///< round hole's diameter, slot's width
-    /// Where it lands: the block under it, absent when there is none.
+    /// Where it lands: the member under it (block, joist or rim), absent when there is none.
     std::optional<model::Seat> seat;
-    /// Fastener length below the block's top (tip included), limited to the block's depth; 0 when it misses or
+    /// Fastener length below the member's top (tip included), limited to the member's depth; 0 when it misses or
     /// does not reach. Plate, head washer and layers are deducted.
     double embedment_in = 0.0;
-    /// Part of `embedment_in` that is effective thread in the block: tip excluded, unthreaded shank excluded.
+    /// Part of `embedment_in` that is effective thread in the member: tip excluded, unthreaded shank excluded.
     double thread_in_block_in = 0.0;
 };
 
-struct BlockMaterial {
+/// The wood of a piece of framing.
+struct MemberMaterial {
     Species species;
     LumberGrade grade;
 };
@@ -59,9 +61,14 @@ struct Resolved {
     std::optional<Filler> filler;
     std::optional<DeckingMaterial> decking;
     std::vector<DeckingMaterial> shims;
-    std::vector<BlockMaterial> blocks;  ///< one for every block, same order
-    std::optional<BlockMaterial> joists;
+    std::vector<MemberMaterial> blocks;  ///< one for every block, same order
+    std::optional<MemberMaterial> joists;
+    std::vector<MemberMaterial> rims;           ///< one for every rim, same order
+    std::map<std::string, Metal> angle_metals;  ///< of the angles at member ends, by id
 };
+
+/// The wood of the member with this number in `model::members`; throws std::out_of_range.
+[[nodiscard]] const MemberMaterial& wood(const Resolved& resolved, std::size_t member);
 
 struct Resolution {
     std::optional<Resolved> resolved;  ///< absent when there are problems

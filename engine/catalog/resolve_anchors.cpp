@@ -47,7 +47,7 @@ void check_hole(const model::BaseDetail& detail, const model::Hole& hole, const 
 void place_in_block(Anchor& anchor, const model::BaseDetail& detail) {
     anchor.seat = model::seat(detail.framing, anchor.at);
     if (!anchor.seat) return;
-    const double block_depth_in = detail.framing.blocks[anchor.seat->block].depth_in;
+    const double block_depth_in = model::member(detail.framing, anchor.seat->member).depth_in;
     if (anchor.kind == FastenerKind::through_bolt) {
         anchor.embedment_in = block_depth_in;
         return;

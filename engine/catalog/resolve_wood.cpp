@@ -70,14 +70,14 @@ model::Problem timber(const WoodMember& member, double thickness_in) {
 
 }  // namespace
 
-std::optional<BlockMaterial> resolve_wood(const WoodMember& member, const Catalog& catalog, std::string_view element,
-                                          model::Problems& problems) {
+std::optional<MemberMaterial> resolve_wood(const WoodMember& member, const Catalog& catalog, std::string_view element,
+                                           model::Problems& problems) {
     const Species* const species = require(catalog.species, member.species, "species", element, problems);
     if (species == nullptr) return std::nullopt;
     const double wider_face_in = std::max(member.width_in, member.depth_in);
     const double thickness_in = std::min(member.width_in, member.depth_in);
     const LumberGrade* const grade = find_grade(catalog, member.species, member.grade, wider_face_in);
-    if (grade != nullptr && thickness_in <= dimension_lumber_thickness_in) return BlockMaterial{*species, *grade};
+    if (grade != nullptr && thickness_in <= dimension_lumber_thickness_in) return MemberMaterial{*species, *grade};
     problems.push_back(grade == nullptr ? no_grade(catalog, member, wider_face_in) : timber(member, thickness_in));
     problems.back().element = std::string(element);
     return std::nullopt;

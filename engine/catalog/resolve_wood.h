@@ -16,7 +16,7 @@ struct WoodMember {
 
 /// Species and grade for the member's section, whichever way up it lies. Absent, with a problem, when an id is
 /// unknown, when the species has no such grade, or when the grade is not listed for that section.
-[[nodiscard]] std::optional<BlockMaterial> resolve_wood(const WoodMember& member, const Catalog& catalog,
-                                                        std::string_view element, model::Problems& problems);
+[[nodiscard]] std::optional<MemberMaterial> resolve_wood(const WoodMember& member, const Catalog& catalog,
+                                                         std::string_view element, model::Problems& problems);
 
 }  // namespace toehold::catalog

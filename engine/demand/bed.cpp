@@ -16,12 +16,11 @@ class BedBuilder {
     explicit BedBuilder(const catalog::Resolved& resolved)
         : resolved_(resolved), outline_(outline(resolved.detail.plate)) {}
 
-    void add_member(SupportKind kind, std::size_t index, const model::PlanRectangle& rectangle, double modulus_psi,
-                    double depth_in) {
-        add(kind, index, rectangle.id,
-            mechanics::clip_rectangle(outline_, rectangle.x_min_in, rectangle.x_max_in, rectangle.y_min_in,
-                                      rectangle.y_max_in),
-            bed_stiffness(resolved_, modulus_psi, depth_in));
+    void add_member(std::size_t index, const model::Member& member) {
+        const model::PlanRectangle place = model::plan(member);
+        add(SupportKind::member, index, member.id,
+            mechanics::clip_rectangle(outline_, place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in),
+            bed_stiffness(resolved_, catalog::wood(resolved_, index).grade.modulus_psi, member.depth_in));
     }
 
     void add_layers_alone() { add(SupportKind::open_bed, 0, "decking", outline_, bed_stiffness(resolved_, 0.0, 0.0)); }
@@ -51,14 +50,6 @@ class BedBuilder {
 
 }  // namespace
 
-model::PlanRectangle plan(const model::Joists& joists, const model::Joist& joist) {
-    const double half = 0.5 * joists.width_in;
-    const double far = beyond_any_plate_in;
-    if (joists.along == model::PlanAxis::x)
-        return {joist.id, -far, far, joist.offset_in - half, joist.offset_in + half};
-    return {joist.id, joist.offset_in - half, joist.offset_in + half, -far, far};
-}
-
 mechanics::Polygon outline(const model::Plate& plate) {
     mechanics::Polygon polygon;
     for (const model::Position corner : model::polygon(plate.outline)) polygon.push_back({corner.x_in, corner.y_in});
@@ -67,18 +58,8 @@ mechanics::Polygon outline(const model::Plate& plate) {
 
 Bed find_bed(const catalog::Resolved& resolved) {
     BedBuilder builder(resolved);
-    const model::Framing& framing = resolved.detail.framing;
-    for (std::size_t index = 0; index < framing.blocks.size(); ++index) {
-        const model::Block& block = framing.blocks[index];
-        builder.add_member(SupportKind::block, index, model::plan(block), resolved.blocks.at(index).grade.modulus_psi,
-                           block.depth_in);
-    }
-    if (framing.joists && resolved.joists) {
-        for (std::size_t index = 0; index < framing.joists->members.size(); ++index) {
-            builder.add_member(SupportKind::joist, index, plan(*framing.joists, framing.joists->members[index]),
-                               resolved.joists->grade.modulus_psi, framing.joists->depth_in);
-        }
-    }
+    const std::vector<model::Member> members = model::members(resolved.detail.framing);
+    for (std::size_t index = 0; index < members.size(); ++index) builder.add_member(index, members[index]);
     if (builder.empty()) {
         builder.add_layers_alone();
         if (!builder.empty()) {

@@ -18,10 +18,6 @@ struct Bed {
 /// no framing lies under the plate at all do the layers alone bear, so that the demand can still be shown.
 [[nodiscard]] Bed find_bed(const catalog::Resolved& resolved);
 
-/// Joists run on beyond any plate.
-inline constexpr double beyond_any_plate_in = 1e4;
-[[nodiscard]] model::PlanRectangle plan(const model::Joists& joists, const model::Joist& joist);
-
 /// The plate's outline in the mechanics' own type.
 [[nodiscard]] mechanics::Polygon outline(const model::Plate& plate);
 

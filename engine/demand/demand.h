@@ -2,6 +2,7 @@
 // The forces a detail must resist: every load case, in every direction, under every stiffness considered.
 // Forces in lb, lengths in, angles in rad from +x counter-clockwise. Under LRFD all forces are factored.
 #include "catalog/resolve.h"
+#include "demand/framing_demand.h"
 
 #include <array>
 #include <optional>
@@ -30,12 +31,12 @@ struct StiffnessScenario {
     [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !blocks_give; }
 };
 
-enum class SupportKind { block, joist, decking, open_bed };
+enum class SupportKind { member, decking, open_bed };
 
 /// What one patch of the bed stands on. open_bed: no framing described, so the layers alone bear.
 struct Support {
-    SupportKind kind = SupportKind::block;
-    std::size_t index = 0;              ///< of the block, or of the joist
+    SupportKind kind = SupportKind::member;
+    std::size_t member = 0;             ///< number in `model::members`
     std::string id;                     ///< for people
     double stiffness_psi_per_in = 0.0;  ///< nominal
     std::string stiffness_source;
@@ -130,9 +131,10 @@ struct Demand {
     std::vector<StiffnessScenario> scenarios;
     std::vector<Support> supports;
     std::vector<State> states;
-    std::vector<AnchorEnvelope> anchors;  ///< same order as resolved.anchors
-    std::optional<Bending> bending;       ///< absent for a rigid plate
-    std::optional<PlateField> field;      ///< absent for a rigid plate
+    std::vector<AnchorEnvelope> anchors;                  ///< same order as resolved.anchors
+    std::optional<Bending> bending;                       ///< absent for a rigid plate
+    std::optional<PlateField> field;                      ///< absent for a rigid plate
+    std::optional<FramingDemand> framing = std::nullopt;  ///< absent: no member carries load
     double peak_bearing_psi = 0.0;
     std::size_t peak_bearing_state = 0;
     std::vector<std::string> assumptions;

@@ -73,16 +73,16 @@ std::optional<mechanics::GivingFraming> giving_framing(const catalog::Resolved& 
     bool gives = false;
     for (const Support& support : bed.supports) {
         const auto first = static_cast<Eigen::Index>(3 * framing.places.size());
-        if (support.kind != SupportKind::block) {
+        if (support.kind != SupportKind::member || support.member >= resolved.blocks.size()) {
             framing.places.emplace_back();
             stiffness.diagonal().segment<3>(first) << still_lb_per_in, still_lb_in, still_lb_in;
             continue;
         }
         gives = true;
-        const model::Block& block = resolved.detail.framing.blocks.at(support.index);
+        const model::Block& block = resolved.detail.framing.blocks.at(support.member);
         framing.places.push_back(plan_point(block, block.from_in + place_along_in(block)));
         const Eigen::Matrix3d inverse =
-            compliance(block, resolved.blocks.at(support.index).grade.modulus_psi).inverse();
+            compliance(block, resolved.blocks.at(support.member).grade.modulus_psi).inverse();
         stiffness.block<3, 3>(first, first) = 0.5 * (inverse + inverse.transpose());
     }
     if (!gives) return std::nullopt;

@@ -55,20 +55,17 @@ double footprint_radius_in(const catalog::Anchor& anchor) {
 }
 
 mechanics::BedRectangle rectangle_of(const catalog::Resolved& resolved, const Support& support) {
-    constexpr double far = beyond_any_plate_in;
-    if (support.kind == SupportKind::open_bed) return {-far, far, -far, far, support.stiffness_psi_per_in};
-    const model::Framing& framing = resolved.detail.framing;
-    const model::PlanRectangle place = support.kind == SupportKind::block
-                                           ? model::plan(framing.blocks.at(support.index))
-                                           : plan(framing.joists.value(), framing.joists->members.at(support.index));
+    constexpr double far = model::beyond_any_plate_in;
+    if (support.kind != SupportKind::member) return {-far, far, -far, far, support.stiffness_psi_per_in};
+    const model::PlanRectangle place = model::plan(model::member(resolved.detail.framing, support.member));
     return {place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in, support.stiffness_psi_per_in};
 }
 
-/// The support of the bed that is the anchor's own block.
+/// The support of the bed that is the anchor's own member.
 std::optional<std::size_t> support_of(const catalog::Anchor& anchor, const Bed& bed) {
     for (std::size_t i = 0; i < bed.supports.size(); ++i) {
         const Support& support = bed.supports[i];
-        if (anchor.seat && support.kind == SupportKind::block && support.index == anchor.seat->block) return i;
+        if (anchor.seat && support.kind == SupportKind::member && support.member == anchor.seat->member) return i;
     }
     return std::nullopt;
 }

@@ -26,7 +26,7 @@ double thread_stiffness_lb_per_in(double diameter_in, double thread_in) {
 
 double wood_across_modulus_psi(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     if (!anchor.seat) return 0.0;
-    return across_over_along * resolved.blocks.at(anchor.seat->block).grade.modulus_psi;
+    return across_over_along * catalog::wood(resolved, anchor.seat->member).grade.modulus_psi;
 }
 
 double bearing_area_below_in2(const catalog::Anchor& anchor) {
@@ -42,7 +42,7 @@ double modulus_psi(const catalog::Metal& metal) {
 
 Stiffness bolt_stiffness(const catalog::Resolved& resolved, const catalog::Anchor& anchor, double above_block_in) {
     const double wood_psi = wood_across_modulus_psi(resolved, anchor);
-    const double depth_in = anchor.seat ? resolved.detail.framing.blocks.at(anchor.seat->block).depth_in : 0.0;
+    const double depth_in = anchor.seat ? model::member(resolved.detail.framing, anchor.seat->member).depth_in : 0.0;
     double flexibility = (above_block_in + depth_in) / (modulus_psi(anchor.metal) * area_in2(anchor.diameter_in));
     if (wood_psi > 0.0) flexibility += depth_in / (wood_psi * bearing_area_below_in2(anchor));
     return {1.0 / flexibility, "stretch of the bolt and the block's squeeze over what the nut bears on, in series"};

@@ -1,18 +1,33 @@
 #pragma once
-// What is under the plate: layers, joists, blocks, and the connection at each block end.
+// What is under the plate: layers, joists with their supports, rim, blocks, and the connection at each member's end.
 // Plan axes as the plate's (x along the rail, y outward), so that a base stands where its framing is.
+#include "model/connection.h"
+
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 namespace toehold::model {
+
+/// Screws or nails that hold the boards to each joist they cross, and with them the joists' tops against moving
+/// sideways.
+struct DeckingFastening {
+    double diameter_in = 0.0;
+    double length_in = 0.0;
+    int per_crossing = 0;         ///< fasteners where one board crosses one joist
+    double board_width_in = 0.0;  ///< face width of a board
+    /// Allowable lateral force of one fastener, where no standard gives it (boards that are not wood); 0: not given.
+    double lateral_lb = 0.0;
+    std::string report;  ///< where `lateral_lb` comes from
+    friend bool operator==(const DeckingFastening&, const DeckingFastening&) = default;
+};
 
 /// The walking surface under the plate.
 struct Decking {
     std::string material;       ///< catalog id
     double thickness_in = 0.0;  ///< > 0
     std::string evidence;  ///< standard or manufacturer's instructions the boards are installed to; empty: not stated
+    std::optional<DeckingFastening> fastening = std::nullopt;  ///< absent: boards count as lying loose
     friend bool operator==(const Decking&, const Decking&) = default;
 };
 
@@ -35,66 +50,69 @@ enum class PlanAxis { x, y };
 struct Joist {
     std::string id;
     double offset_in = 0.0;  ///< of its centre line, measured along the plan axis across the joists
+    int plies = 1;           ///< pieces side by side, nailed together; 1 to 4
     friend bool operator==(const Joist&, const Joist&) = default;
 };
 
-/// The deck joists that hold the blocks: one section, several places.
+/// The deck joists: one section, several places.
 struct Joists {
     PlanAxis along = PlanAxis::y;  ///< the plan axis the joists run along
-    double width_in = 0.0;         ///< actual, in plan
+    double width_in = 0.0;         ///< actual, in plan, of one piece
     double depth_in = 0.0;         ///< actual, vertical
     std::string species;
     std::string grade;
     std::vector<Joist> members;
+    std::optional<double> from_in = std::nullopt;  ///< where they end, along `along`; absent: not described
+    std::optional<double> to_in = std::nullopt;    ///< > from
     friend bool operator==(const Joists&, const Joists&) = default;
 };
 
-/// Nails, or screws, through the joist into the block's end grain.
-struct EndGrainFasteners {
-    enum class Kind { nail, wood_screw };
-    Kind kind = Kind::nail;
-    double diameter_in = 0.0;
-    double length_in = 0.0;
-    int count = 0;
-    double spread_in = 0.0;  ///< between the outermost two; evenly spaced on one line
-    friend bool operator==(const EndGrainFasteners&, const EndGrainFasteners&) = default;
+/// A line of support across every joist.
+struct JoistSupport {
+    enum class Kind { ledger, beam };  ///< hung from the face of a ledger; lying on a beam or a wall
+    std::string id;
+    Kind kind = Kind::beam;
+    double at_in = 0.0;        ///< along the joists
+    double bearing_in = 0.0;   ///< length of joist that lies on the beam, > 0; 0 for a ledger
+    EndConnection connection;  ///< of each joist to it
+    friend bool operator==(const JoistSupport&, const JoistSupport&) = default;
 };
 
-/// Hanger, angle or other hardware whose allowable values the user enters. ASD, adjusted as the report says.
-struct ReportedConnector {
-    std::string name;         ///< the user's own name for it, for instance `angle both sides`
-    std::string report;       ///< where the values come from
-    double uplift_lb = 0.0;   ///< allowable upward force of the block end; 0: none
-    double down_lb = 0.0;     ///< allowable downward force; 0: none
-    double lateral_lb = 0.0;  ///< allowable horizontal force, any direction; 0: none
-    /// Distance between the two lines of connectors that share each end's couple about the block's axis
-    /// (one on each side of the block); 0: the connector resists no couple.
-    double couple_arm_in = 0.0;
-    friend bool operator==(const ReportedConnector&, const ReportedConnector&) = default;
+/// A rim joist across the ends of the joists.
+struct Rim {
+    std::string id;
+    double at_in = 0.0;    ///< of its centre line, along the joists
+    double from_in = 0.0;  ///< its ends, across the joists
+    double to_in = 0.0;
+    double width_in = 0.0;  ///< actual, in plan, of one piece
+    double depth_in = 0.0;
+    std::string species;
+    std::string grade;
+    int plies = 1;             ///< 1 to 4
+    EndConnection connection;  ///< of each joist's end to it
+    friend bool operator==(const Rim&, const Rim&) = default;
 };
-
-/// monostate: nothing described.
-using EndConnection = std::variant<std::monostate, EndGrainFasteners, ReportedConnector>;
 
 struct BlockEnd {
-    std::string joist;  ///< id of the joist it meets; empty: no joist described
+    std::string joist;  ///< id of the member it meets: a joist, a rim or a block; empty: none described
     EndConnection connection;
     friend bool operator==(const BlockEnd&, const BlockEnd&) = default;
 };
 
-/// A sawn block between two joists, its top against the underside of the layers, grain along its length.
+/// A sawn block between two members, its top against the underside of the layers, grain along its length.
 struct Block {
     std::string id;
     PlanAxis along = PlanAxis::x;  ///< its length, and its grain
     double from_in = 0.0;          ///< coordinate of its lower end along `along`
     double to_in = 0.0;            ///< coordinate of its upper end; > from
     double across_in = 0.0;        ///< coordinate of its centre line on the other axis
-    double width_in = 0.0;         ///< actual, in plan
+    double width_in = 0.0;         ///< actual, in plan, of one piece
     double depth_in = 0.0;         ///< actual, vertical
     std::string species;
     std::string grade;
     BlockEnd from_end;
     BlockEnd to_end;
+    int plies = 1;  ///< pieces side by side, nailed together; 1 to 4
     friend bool operator==(const Block&, const Block&) = default;
 };
 
@@ -102,6 +120,8 @@ struct Framing {
     std::optional<Joists> joists;
     std::vector<Block> blocks;
     bool preservative_treated = true;  ///< treated lumber: drives the corrosion finding
+    std::vector<Rim> rims;
+    std::vector<JoistSupport> supports;
     friend bool operator==(const Framing&, const Framing&) = default;
 };
 

@@ -68,12 +68,12 @@ bool inside(const std::vector<Position>& corners, Position point) {
 
 }  // namespace
 
-PlanRectangle plan(const Block& block) {
-    const double half_width = 0.5 * block.width_in;
-    if (block.along == PlanAxis::x) {
-        return {block.id, block.from_in, block.to_in, block.across_in - half_width, block.across_in + half_width};
+PlanRectangle plan(const Member& member) {
+    const double half_width = 0.5 * member.width_in;
+    if (member.along == PlanAxis::x) {
+        return {member.id, member.from_in, member.to_in, member.across_in - half_width, member.across_in + half_width};
     }
-    return {block.id, block.across_in - half_width, block.across_in + half_width, block.from_in, block.to_in};
+    return {member.id, member.across_in - half_width, member.across_in + half_width, member.from_in, member.to_in};
 }
 
 bool contains(const PlanRectangle& rectangle, Position point) {
@@ -82,13 +82,16 @@ bool contains(const PlanRectangle& rectangle, Position point) {
 }
 
 std::optional<Seat> seat(const Framing& framing, Position point) {
-    for (std::size_t index = 0; index < framing.blocks.size(); ++index) {
-        const PlanRectangle rectangle = plan(framing.blocks[index]);
-        if (!contains(rectangle, point)) continue;
-        const double to_x_side = std::min(point.x_in - rectangle.x_min_in, rectangle.x_max_in - point.x_in);
-        const double to_y_side = std::min(point.y_in - rectangle.y_min_in, rectangle.y_max_in - point.y_in);
-        const bool along_x = framing.blocks[index].along == PlanAxis::x;
-        return Seat{index, along_x ? to_y_side : to_x_side, along_x ? to_x_side : to_y_side};
+    const std::vector<Member> all = members(framing);
+    for (std::size_t index = 0; index < all.size(); ++index) {
+        const Member& one = all[index];
+        if (!contains(plan(one), point)) continue;
+        const bool along_x = one.along == PlanAxis::x;
+        const double along_in = along_x ? point.x_in : point.y_in;
+        const double across_in = (along_x ? point.y_in : point.x_in) - (one.across_in - 0.5 * one.width_in);
+        const double in_ply_in = std::fmod(across_in, ply_width_in(one));
+        return Seat{index, std::min(in_ply_in, ply_width_in(one) - in_ply_in),
+                    std::min(along_in - one.from_in, one.to_in - along_in)};
     }
     return std::nullopt;
 }

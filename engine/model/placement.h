@@ -1,6 +1,7 @@
 #pragma once
 // Where things land in plan: pure geometry on the model.
 #include "model/base_detail.h"
+#include "model/member.h"
 
 #include <optional>
 #include <string>
@@ -8,22 +9,22 @@
 
 namespace toehold::model {
 
-/// Plan rectangle of a block or a joist, in.
+/// Plan rectangle of a member, in.
 struct PlanRectangle {
     std::string id;
     double x_min_in = 0.0, x_max_in = 0.0, y_min_in = 0.0, y_max_in = 0.0;
 };
 
-[[nodiscard]] PlanRectangle plan(const Block& block);
+[[nodiscard]] PlanRectangle plan(const Member& member);
 [[nodiscard]] bool contains(const PlanRectangle& rectangle, Position point);
 
-/// The block a point lies over, with its distances to that block's edges and ends.
+/// The member a point lies over, with its distances to the edges of the piece it is in and to the member's ends.
 struct Seat {
-    std::size_t block = 0;  ///< index into framing.blocks
-    double edge_in = 0.0;   ///< to the nearer long edge, along the block's width
-    double end_in = 0.0;    ///< to the nearer end, along the grain
+    std::size_t member = 0;  ///< number in `members(framing)`
+    double edge_in = 0.0;    ///< to the nearer long side of its piece (a doubled member has a seam), across the grain
+    double end_in = 0.0;     ///< to the nearer end, along the grain
 };
-/// Absent when the point lies over no block.
+/// Absent when the point lies over no member.
 [[nodiscard]] std::optional<Seat> seat(const Framing& framing, Position point);
 
 /// The outline as a closed polygon, counter-clockwise. Arcs become chords: a full circle has 720 sides and the

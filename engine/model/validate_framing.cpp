@@ -134,9 +134,10 @@ void check_framing(ProblemList& problems, const Framing& framing) {
                 .add("two blocks have the same id", "ids that differ", block.id);
         }
     }
+    const std::vector<Member> all = members(framing);
     for (std::size_t a = 0; a < framing.blocks.size(); ++a) {
         for (std::size_t b = a + 1; b < framing.blocks.size(); ++b) {
-            if (!overlap(plan(framing.blocks[a]), plan(framing.blocks[b]))) continue;
+            if (!overlap(plan(all[a]), plan(all[b]))) continue;
             problems.at("framing/block[" + framing.blocks[b].id + "]")
                 .add("the block overlaps block " + framing.blocks[a].id + " in plan", "blocks side by side");
         }

@@ -39,7 +39,7 @@ TEST_CASE("Every hole gets its anchor in the plate's order", "[catalog][unit]") 
         CHECK(anchor.at == result.detail.plate.holes[index].center);
         CHECK(anchor.hole_diameter_in == 0.4375);
         REQUIRE(anchor.seat);
-        CHECK(anchor.seat->block == blocks[index]);
+        CHECK(anchor.seat->member == blocks[index]);
         CHECK_CLOSE(anchor.seat->edge_in, 1.75, 1e-12, 0.0);
         CHECK_CLOSE(anchor.seat->end_in, 5.5, 1e-12, 0.0);
     }

@@ -66,7 +66,7 @@ TEST_CASE("Two rows along the grain in one block keep half their spacing to the 
     // All four anchors in a 7.5 in wide block B1, rows 4 in apart: 2 in needed (l/D = 12), 1.75 there.
     auto resolved = test::example_resolved();
     for (auto& anchor : resolved.anchors) {
-        anchor.seat->block = 0;
+        anchor.seat->member = 0;
         anchor.at.y_in *= 0.8;
     }
     const auto result = result_of(resolved, {800.0, 50.0, 0.0}, "Edge");
@@ -108,7 +108,7 @@ TEST_CASE("Neighbours along the grain, loaded across it, are rows: up to 5 D apa
 
 TEST_CASE("The neighbour that leads is the one furthest from what it needs", "[property]") {
     auto resolved = test::example_resolved();
-    for (auto& anchor : resolved.anchors) anchor.seat->block = 0;
+    for (auto& anchor : resolved.anchors) anchor.seat->member = 0;
     resolved.anchors[3].at = {-2.0, -1.5};  // D, 1 in across the grain from A: 4 D = 1.5 is missed
     const auto result = result_of(resolved, pull_only, "Spacing");
     CHECK(result.demand == 1.5);
@@ -118,7 +118,7 @@ TEST_CASE("The neighbour that leads is the one furthest from what it needs", "[p
 
 TEST_CASE("Anchors in different blocks are no neighbours", "[unit]") {
     auto resolved = test::example_resolved();
-    resolved.anchors[1].seat->block = 1;
+    resolved.anchors[1].seat->member = 1;
     const auto all = run_check("anchor-spacing", resolved, test::example_demand(resolved, pull_only, {}));
     CHECK(all.size() == 11);  // A has no spacing
 }

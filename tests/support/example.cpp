@@ -86,7 +86,7 @@ catalog::Resolved example_resolved() {
     const catalog::LumberGrade grade{"southern-pine", "no-2", "No. 2", 3.5,    5.5,   false, 1000.0,
                                      600.0,           175.0,  565.0,   1400.0, 1.4e6, 510e3, {}};
     resolved.blocks = {{pine, grade}, {pine, grade}};
-    resolved.joists = catalog::BlockMaterial{pine, grade};
+    resolved.joists = catalog::MemberMaterial{pine, grade};
     return resolved;
 }
 
@@ -99,10 +99,10 @@ demand::Demand example_demand(const catalog::Resolved& resolved, demand::AnchorF
     state.direction_rad = std::numbers::pi / 2.0;
     state.anchors.assign(resolved.anchors.size(), on_each);
     for (std::size_t index = 0; index < bearing_lb.size(); ++index) {
-        const model::PlanRectangle rectangle = model::plan(resolved.detail.framing.blocks.at(index));
+        const model::PlanRectangle rectangle = model::plan(model::member(resolved.detail.framing, index));
         const model::Position at{0.5 * (rectangle.x_min_in + rectangle.x_max_in),
                                  0.5 * (rectangle.y_min_in + rectangle.y_max_in)};
-        result.supports.push_back({demand::SupportKind::block, index, rectangle.id, 28000.0, "test"});
+        result.supports.push_back({demand::SupportKind::member, index, rectangle.id, 28000.0, "test"});
         state.supports.push_back({bearing_lb[index], at, bearing_lb[index] / 5.0, at, 10.0});
     }
     result.states = {state};

@@ -50,7 +50,7 @@ CheckResult for_state(const CheckInput& input, std::size_t index, const demand::
     result.subject = subject(anchor);
     result.direction_deg = degrees(state.direction_rad);
     result.link =
-        Link{result.subject, subject(block_of(input.resolved, anchor)), "threads and bearing of the shank together"};
+        Link{result.subject, subject(member_of(input.resolved, anchor)), "threads and bearing of the shank together"};
     const demand::AnchorForce& force = state.anchors.at(index);
     result.steps = {{"T", "tension on the anchor", "demand", force.tension_lb, "lb", "demand"},
                     {"V", "horizontal force on it in the same state", "demand", force.shear_lb(), "lb", "demand"}};

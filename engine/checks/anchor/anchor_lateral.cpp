@@ -17,7 +17,7 @@ CheckResult for_state(const CheckInput& input, std::size_t index, const demand::
     result.unit = "lb";
     result.demand = state.anchors.at(index).shear_lb();
     result.direction_deg = degrees(state.direction_rad);
-    result.link = Link{result.subject, subject(block_of(input.resolved, anchor)), "bearing of the shank"};
+    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), "bearing of the shank"};
     return result;
 }
 

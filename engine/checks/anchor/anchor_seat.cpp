@@ -19,7 +19,7 @@ std::string why(const catalog::Resolved& resolved, const catalog::Anchor& anchor
     const double above_in = resolved.detail.plate.thickness_in + (anchor.washer ? anchor.washer->thickness_in : 0.0) +
                             model::thickness_in(resolved.detail.layers);
     return fmt::format("{} is {:.4g} in long and {:.4g} in lie above {}: it does not reach the block.", subject(anchor),
-                       anchor.length_in, above_in, subject(block_of(resolved, anchor)));
+                       anchor.length_in, above_in, subject(member_of(resolved, anchor)));
 }
 
 /// Nothing under the anchor: the result stays without a path even where the solve put no force on it, for the plate

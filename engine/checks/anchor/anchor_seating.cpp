@@ -19,16 +19,16 @@ Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor
     result.embedment_in = anchor.embedment_in;
     result.thread_in_block_in = anchor.thread_in_block_in;
     result.tip_in_block_in = resistance::tip_in_block_in(anchor.length_in, anchor.tip_length_in, result.above_block_in,
-                                                         block_of(resolved, anchor).depth_in);
+                                                         member_of(resolved, anchor).depth_in);
     return result;
 }
 
-const model::Block& block_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    return resolved.detail.framing.blocks.at(anchor.seat.value().block);
+model::Member member_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return model::member(resolved.detail.framing, anchor.seat.value().member);
 }
 
-const catalog::BlockMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    return resolved.blocks.at(anchor.seat.value().block);
+const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return catalog::wood(resolved, anchor.seat.value().member);
 }
 
 std::string subject(const catalog::Anchor& anchor) { return "anchor " + anchor.id; }

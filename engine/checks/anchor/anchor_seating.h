@@ -1,5 +1,5 @@
 #pragma once
-// How an anchor stands in its block: what the checks of anchors in wood read, and the steps they share.
+// How an anchor stands in the member it lands in: what the checks of anchors in wood read, and the steps they share.
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
 
@@ -26,11 +26,12 @@ struct Seating {
 [[nodiscard]] bool bears_on_wood(const catalog::Anchor& anchor);
 /// The anchor must land.
 [[nodiscard]] Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
-[[nodiscard]] const model::Block& block_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
-[[nodiscard]] const catalog::BlockMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+[[nodiscard]] model::Member member_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+[[nodiscard]] const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
 /// `anchor A` and `block B1`, as every result and link names them.
 [[nodiscard]] std::string subject(const catalog::Anchor& anchor);
+using model::subject;
 [[nodiscard]] std::string subject(const model::Block& block);
 
 /// From the screw's length down to its embedment: length, each deduction, embedment.

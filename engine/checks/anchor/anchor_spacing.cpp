@@ -46,11 +46,11 @@ CheckResult titled(const CheckInput& input, std::size_t index, const char* title
 
 std::vector<Neighbour> neighbours(const catalog::Resolved& resolved, std::size_t index) {
     const Anchor& anchor = resolved.anchors[index];
-    const bool grain_along_x = block_of(resolved, anchor).along == model::PlanAxis::x;
+    const bool grain_along_x = member_of(resolved, anchor).along == model::PlanAxis::x;
     std::vector<Neighbour> found;
     for (std::size_t other = 0; other < resolved.anchors.size(); ++other) {
         const Anchor& second = resolved.anchors[other];
-        if (other == index || !second.seat || second.seat->block != anchor.seat.value().block) continue;
+        if (other == index || !second.seat || second.seat->member != anchor.seat.value().member) continue;
         const double x_in = std::abs(second.at.x_in - anchor.at.x_in);
         const double y_in = std::abs(second.at.y_in - anchor.at.y_in);
         found.push_back({second.id, grain_along_x ? x_in : y_in, grain_along_x ? y_in : x_in});
@@ -115,7 +115,7 @@ std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
         const Anchor& anchor = input.resolved.anchors[index];
         if (!lands(anchor)) continue;
         const PlacementLoads loads =
-            placement_loads(input.demand, index, anchor, block_of(input.resolved, anchor).along);
+            placement_loads(input.demand, index, anchor, member_of(input.resolved, anchor).along);
         const std::vector<Neighbour> others = neighbours(input.resolved, index);
         results.push_back(edge(input, index, loads, others));
         results.push_back(end(input, index, loads));

@@ -67,7 +67,7 @@ CheckResult withdrawal(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.demand = input.demand.anchors.at(index).tension_lb;
     result.unit = "lb";
-    result.link = Link{result.subject, subject(block_of(input.resolved, anchor)), joined_by(anchor.kind)};
+    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), joined_by(anchor.kind)};
     const Seating seated = seating(input.resolved, anchor);
     result.steps = thread_steps(anchor, seated);
     if (anchor.kind != FastenerKind::reported) {

@@ -16,7 +16,7 @@ using catalog::Anchor;
 
 double pull_through_lb(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
     const double gravity = wood_of(input.resolved, anchor).species.specific_gravity;
-    const double depth_in = block_of(input.resolved, anchor).depth_in;
+    const double depth_in = member_of(input.resolved, anchor).depth_in;
     const double reference_lb = resistance::head_pull_through_lb(gravity, anchor.head_width_in, depth_in);
     const bool thin = depth_in <= 2.5 * anchor.head_width_in;
     append(steps, {{"D_H", "nut across flats, as the head's diameter", "given", anchor.head_width_in, "in", "input"},
@@ -51,7 +51,7 @@ CheckResult pull_through(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.demand = input.demand.anchors.at(index).tension_lb;
     result.unit = "lb";
-    result.link = Link{result.subject, subject(block_of(input.resolved, anchor)), "nut on the wood"};
+    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), "nut on the wood"};
     const double through_lb = pull_through_lb(input, anchor, result.steps);
     const double crushed_lb = bearing_lb(input, anchor, result.steps);
     result.capacity = std::min(through_lb, crushed_lb);

@@ -102,7 +102,7 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.anchor = index;
     joint.nominal_diameter_in = anchor.diameter_in;
     joint.specific_gravity = wood_of(resolved, anchor).species.specific_gravity;
-    joint.grain = block_of(resolved, anchor).along;
+    joint.grain = member_of(resolved, anchor).along;
     joint.penetrates = penetrates(anchor, seated);
     joint.group_factor = row_factor(resolved, index);
     joint.single_row = single_row_along_grain(resolved, index);

@@ -37,7 +37,7 @@ BearingArea under_washer(const Anchor& anchor, const Clearance& clearance, std::
 }
 
 /// Only as much of a backing plate counts as its own bending can load.
-BearingArea under_plate(const Anchor& anchor, const model::Block& block, const Clearance& clearance, double spread_in,
+BearingArea under_plate(const Anchor& anchor, const model::Member& block, const Clearance& clearance, double spread_in,
                         std::vector<Step>& steps) {
     const model::BackingPlate& plate = anchor.backing.value();
     const bool grain_along_x = block.along == model::PlanAxis::x;
@@ -81,7 +81,7 @@ double capacity_lb(const CheckInput& input, const Anchor& anchor, std::vector<St
     if (anchor.backing) {
         const double yield_psi = available_psi(anchor.backing_metal.value(), input.resolved.detail.basis.method);
         const double spread_in = resistance::plate_spread_in(anchor.backing->thickness_in, yield_psi, allowed_psi);
-        area = under_plate(anchor, block_of(input.resolved, anchor), clearance, spread_in, steps);
+        area = under_plate(anchor, member_of(input.resolved, anchor), clearance, spread_in, steps);
     } else {
         area = under_washer(anchor, clearance, steps);
     }
@@ -98,7 +98,7 @@ CheckResult bearing(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.demand = input.demand.anchors.at(index).tension_lb;
     result.unit = "lb";
-    result.link = Link{result.subject, subject(block_of(input.resolved, anchor)),
+    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)),
                        anchor.backing ? "backing plate under the block" : "washer under the block"};
     if (anchor.backing && !anchor.backing_metal) {
         lacks_evidence(result, "The backing plate's metal is not known, so neither is how far it spreads the bearing.");

@@ -7,26 +7,13 @@
 namespace toehold::checks {
 namespace {
 
-const catalog::BlockMaterial* wood_under(const CheckInput& input, const demand::Support& support) {
-    switch (support.kind) {
-        case demand::SupportKind::block:
-            return &input.resolved.blocks.at(support.index);
-        case demand::SupportKind::joist:
-            return input.resolved.joists ? &*input.resolved.joists : nullptr;
-        case demand::SupportKind::decking:
-        case demand::SupportKind::open_bed:
-            break;
-    }
-    return nullptr;
-}
-
-CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::BlockMaterial& wood) {
+CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood) {
     const demand::Support& support = input.demand.supports[index];
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return state.supports.at(index).peak_psi; });
     const Adjusted adjusted = adjust_compression_perp(wood.grade.compression_perp_psi, input.resolved.detail.basis);
     CheckResult result;
-    result.subject = (support.kind == demand::SupportKind::joist ? "joist " : "block ") + support.id;
+    result.subject = model::subject(model::member(input.resolved.detail.framing, support.member));
     result.demand = worst.value;
     result.capacity = adjusted.value;
     result.unit = "psi";
@@ -48,8 +35,9 @@ std::vector<CheckResult> bearing_blocking(const CheckInput& input) {
     std::vector<CheckResult> results;
     if (input.demand.states.empty()) return results;
     for (std::size_t index = 0; index < input.demand.supports.size(); ++index) {
-        const catalog::BlockMaterial* wood = wood_under(input, input.demand.supports[index]);
-        if (wood != nullptr) results.push_back(bearing_on(input, index, *wood));
+        const demand::Support& support = input.demand.supports[index];
+        if (support.kind != demand::SupportKind::member) continue;
+        results.push_back(bearing_on(input, index, catalog::wood(input.resolved, support.member)));
     }
     return results;
 }

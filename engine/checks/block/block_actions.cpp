@@ -68,7 +68,7 @@ BlockLoad bearing_load(const model::Block& block, const demand::SupportForce& fo
 }
 
 bool stands_on(const demand::Support& support, std::size_t block) {
-    return support.kind == demand::SupportKind::block && support.index == block;
+    return support.kind == demand::SupportKind::member && support.member == block;
 }
 
 }  // namespace
@@ -80,7 +80,7 @@ std::vector<BlockLoad> block_loads(const CheckInput& input, const demand::State&
     std::vector<BlockLoad> loads;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = input.resolved.anchors[index];
-        if (anchor.seat && anchor.seat->block == block) {
+        if (anchor.seat && anchor.seat->member == block) {
             loads.push_back(anchor_load(shape, anchor, state.anchors.at(index)));
         }
     }
@@ -125,7 +125,7 @@ bool carries_load(const CheckInput& input, std::size_t block) {
     const auto& anchors = input.resolved.anchors;
     const auto& supports = input.demand.supports;
     return std::any_of(anchors.begin(), anchors.end(),
-                       [&](const auto& anchor) { return anchor.seat && anchor.seat->block == block; }) ||
+                       [&](const auto& anchor) { return anchor.seat && anchor.seat->member == block; }) ||
            std::any_of(supports.begin(), supports.end(),
                        [&](const auto& support) { return stands_on(support, block); });
 }

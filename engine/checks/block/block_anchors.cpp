@@ -50,7 +50,7 @@ double widest_step_in(const std::vector<double>& places) {
 /// the group along the grain, at least the least spacing (NDS 2018 11.3.6.2 and 11.3.6.3, from memory).
 double block_area_in2(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     const Anchor& anchor = resolved.anchors[index];
-    const model::Block& block = block_of(resolved, anchor);
+    const model::Member block = member_of(resolved, anchor);
     if (axis == block.along) return block.width_in * block.depth_in;
     constexpr double least_spacing_diameters = 3.0;
     const std::vector<double> places = row_places_in(resolved, index, block.along);
@@ -71,7 +71,7 @@ double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     return resistance::group_factor(row);
 }
 
-double end_factor(const Anchor& anchor, const model::Block& block, const demand::AnchorForce& force) {
+double end_factor(const Anchor& anchor, const model::Member& block, const demand::AnchorForce& force) {
     constexpr double nothing_lb = 1e-3;
     if (force.shear_lb() < nothing_lb) return 1.0;
     const bool grain_along_x = block.along == PlanAxis::x;
@@ -90,17 +90,17 @@ double end_factor(const Anchor& anchor, const model::Block& block, const demand:
 }  // namespace
 
 std::vector<std::size_t> block_mates(const Resolved& resolved, std::size_t index) {
-    const std::size_t block = resolved.anchors.at(index).seat.value().block;
+    const std::size_t block = resolved.anchors.at(index).seat.value().member;
     std::vector<std::size_t> mates;
     for (std::size_t other_index = 0; other_index < resolved.anchors.size(); ++other_index) {
         const Anchor& second = resolved.anchors[other_index];
-        if (lands(second) && second.seat->block == block) mates.push_back(other_index);
+        if (lands(second) && second.seat->member == block) mates.push_back(other_index);
     }
     return mates;
 }
 
 bool single_row_along_grain(const Resolved& resolved, std::size_t index) {
-    const PlanAxis grain = block_of(resolved, resolved.anchors.at(index)).along;
+    const PlanAxis grain = member_of(resolved, resolved.anchors.at(index)).along;
     return row_places_in(resolved, index, grain).size() == block_mates(resolved, index).size();
 }
 
@@ -109,7 +109,7 @@ double row_factor(const Resolved& resolved, std::size_t index) {
 }
 
 double geometry_factor(const Resolved& resolved, const demand::State& state, std::size_t index) {
-    const model::Block& block = block_of(resolved, resolved.anchors.at(index));
+    const model::Member block = member_of(resolved, resolved.anchors.at(index));
     const std::vector<std::size_t> mates = block_mates(resolved, index);
     double least = 1.0;
     for (std::size_t i = 0; i < mates.size(); ++i) {

@@ -15,12 +15,12 @@ namespace {
 
 /// Down to where the anchor still holds: the end of its full thread, or the block's underside for a bolt.
 double reached_in(const CheckInput& input, const catalog::Anchor& anchor) {
-    if (anchor.kind == catalog::FastenerKind::through_bolt) return block_of(input.resolved, anchor).depth_in;
+    if (anchor.kind == catalog::FastenerKind::through_bolt) return member_of(input.resolved, anchor).depth_in;
     return anchor.embedment_in - seating(input.resolved, anchor).tip_in_block_in;
 }
 
 bool stands_in(const catalog::Anchor& anchor, std::size_t block) {
-    return lands(anchor) && anchor.seat->block == block;
+    return lands(anchor) && anchor.seat->member == block;
 }
 
 /// The least of the block's anchors.

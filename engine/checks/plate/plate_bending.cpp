@@ -93,14 +93,8 @@ std::string leading_support(const CheckInput& input, std::size_t state_index) {
         state.supports.begin(), state.supports.end(),
         [](const demand::SupportForce& a, const demand::SupportForce& b) { return a.force_lb < b.force_lb; });
     const demand::Support& support = input.demand.supports.at(static_cast<std::size_t>(lead - state.supports.begin()));
-    switch (support.kind) {
-        case demand::SupportKind::block:
-            return "block " + support.id;
-        case demand::SupportKind::joist:
-            return "joist " + support.id;
-        default:
-            return "decking";
-    }
+    if (support.kind != demand::SupportKind::member) return "decking";
+    return model::subject(model::member(input.resolved.detail.framing, support.member));
 }
 
 std::string subject_of(const Governing& worst) {

@@ -1,0 +1,72 @@
+#pragma once
+// What every state of the demand puts on the framing below the plate: along each member, at each place where one member
+// or a support holds another, and how far the guard's top moves for it. Forces lb, moments lb in, from a grillage.
+#include "model/connection.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::demand {
+
+enum class HoldKind {
+    block_end,      ///< a block's end to the joist, rim or block it meets
+    joist_to_rim,   ///< a joist's end to the rim across it
+    joist_support,  ///< a joist to a ledger or a beam
+};
+
+/// Springs of one hold, in the held member's own axes; 0: free.
+struct HoldStiffness {
+    double vertical_lb_per_in = 0.0;
+    double torque_lb_in = 0.0;   ///< per rad, about the member's axis: what keeps it from rolling
+    double turning_lb_in = 0.0;  ///< per rad, in the member's upright plane: what keeps it square to its holder
+    std::string source;
+};
+
+/// One place where a member is held.
+struct Hold {
+    HoldKind kind = HoldKind::block_end;
+    std::size_t member = 0;  ///< the held one: number in `model::members`
+    bool upper = false;      ///< which end; of no meaning at a support
+    std::optional<std::size_t> holder =
+        std::nullopt;  ///< member that holds it; absent: a support, or nothing described
+    std::optional<std::size_t> support = std::nullopt;  ///< index in framing.supports
+    std::string to;  ///< the holder for people: `joist J1`, `rim R1`, `ledger S1`, `beam S2`, `joist not described`
+    model::EndConnection connection;
+    HoldStiffness stiffness;
+};
+
+/// What the member puts on its holder, in the member's own axes.
+struct HoldForces {
+    double up_lb = 0.0;          ///< > 0: the member is pulled up here and must be held down
+    double across_lb = 0.0;      ///< horizontal, across the member
+    double along_lb = 0.0;       ///< horizontal, along it; > 0: drawn away from the holder, < 0: pressed against it
+    double torque_lb_in = 0.0;   ///< about the member's axis
+    double turning_lb_in = 0.0;  ///< in the member's upright plane
+};
+
+/// Largest along one member, by size.
+struct MemberActions {
+    double vertical_moment_lb_in = 0.0, horizontal_moment_lb_in = 0.0;
+    double vertical_shear_lb = 0.0, horizontal_shear_lb = 0.0;
+    double torque_lb_in = 0.0;
+};
+
+struct FramingState {
+    std::vector<MemberActions> members;  ///< one for every member, in order
+    std::vector<HoldForces> holds;       ///< one for every hold, in order
+    double top_in = 0.0;                 ///< movement of the guard's top along the push from the framing's give alone
+    double residual = 0.0;               ///< of the grillage's balance, relative
+};
+
+struct FramingDemand {
+    std::vector<Hold> holds;
+    /// Why the framing cannot carry the load at all: what can move, and what would hold it. Then `states` is empty.
+    std::string unstable;
+    std::vector<FramingState> states;  ///< same order as Demand::states
+    bool joists_described = false;     ///< lengths and supports are in the file, so that joists bend and may roll
+    std::vector<std::string> assumptions;
+};
+
+}  // namespace toehold::demand
