@@ -27,8 +27,8 @@ struct LoadCase {
 struct StiffnessScenario {
     double bed = 1.0;
     double anchors = 1.0;
-    bool blocks_give = false;  ///< blocks bend and twist between their joists; otherwise they stand still
-    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !blocks_give; }
+    bool framing_gives = false;  ///< the framing bends, twists and slips under the plate; otherwise it stands still
+    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !framing_gives; }
 };
 
 enum class SupportKind { member, decking, open_bed };
@@ -105,7 +105,7 @@ struct Proof {
 
 /// What the plate's bending does, at the nominal stiffness.
 struct Bending {
-    std::optional<double> blocks_change;  ///< of the largest pull, where the blocks give; relative
+    std::optional<double> framing_change;  ///< of the largest pull, where the framing gives; relative
 
     /// Sum of the tensions over that of the rigid plate, less one, where that sum is largest: prying where positive.
     double prying = 0.0;

@@ -33,11 +33,10 @@ std::vector<std::string> demand_assumptions(const Solver& solver, const model::B
     } else if (model::preloaded(detail)) {
         all.push_back("The stated preload of the anchors is not counted with a rigid plate.");
     }
-    if (solver.blocks_can_give() && !detail.basis.stiffness) {
+    if (solver.framing_can_give() && !detail.basis.stiffness) {
         all.push_back(
-            "One of the solves lets the blocks bend, shear and twist between joists that stand still; the give of the "
-            "joists "
-            "and of the block ends' fasteners is left out.");
+            "One of the solves lets the framing under the plate bend, shear, twist and slip in its connections; each "
+            "member moves as one piece where the plate covers it.");
     }
     all.push_back(
         "Shear is shared equally by the anchors, with the twist of an off-centre post; friction carries none of it.");

@@ -99,11 +99,11 @@ void keep_softest(double& softest, double moment_lb_in, double rotation_rad) {
     if (softest == 0.0 || stiffness < softest) softest = stiffness;
 }
 
-double largest_pull(const Demand& demand, bool blocks_give) {
+double largest_pull(const Demand& demand, bool framing_gives) {
     double largest = 0.0;
     for (const State& state : demand.states) {
         const StiffnessScenario& scenario = demand.scenarios[state.scenario];
-        if (blocks_give ? !scenario.blocks_give : !scenario.nominal()) continue;
+        if (framing_gives ? !scenario.framing_gives : !scenario.nominal()) continue;
         for (const AnchorForce& anchor : state.anchors) largest = std::max(largest, anchor.tension_lb);
     }
     return largest;
@@ -112,7 +112,7 @@ double largest_pull(const Demand& demand, bool blocks_give) {
 Bending find_bending(const Demand& demand) {
     Bending bending;
     const double still = largest_pull(demand, false), giving = largest_pull(demand, true);
-    if (still > 0.0 && giving > 0.0) bending.blocks_change = giving / still - 1.0;
+    if (still > 0.0 && giving > 0.0) bending.framing_change = giving / still - 1.0;
     double largest = 0.0;
     for (const State& state : demand.states) {
         const LoadCase& load = demand.cases[state.load_case];

@@ -1,5 +1,6 @@
 #include "demand/demand_assumptions.h"
 #include "demand/envelope.h"
+#include "demand/framing/find_framing.h"
 #include "demand/load_cases.h"
 #include "demand/solver.h"
 
@@ -12,13 +13,13 @@
 namespace toehold::demand {
 namespace {
 
-std::vector<StiffnessScenario> scenarios(const model::Basis& basis, bool blocks_can_give) {
+std::vector<StiffnessScenario> scenarios(const model::Basis& basis, bool framing_can_give) {
     if (basis.stiffness) return {{1.0, 1.0, false}};
     std::vector<StiffnessScenario> all;
     for (const double bed : {1.0, 0.5, 2.0}) {
         for (const double anchors : {1.0, 0.5, 2.0}) all.push_back({bed, anchors, false});
     }
-    if (blocks_can_give) all.push_back({1.0, 1.0, true});
+    if (framing_can_give) all.push_back({1.0, 1.0, true});
     return all;
 }
 
@@ -108,7 +109,7 @@ Demand compute(const catalog::Resolved& resolved) {
     Solver solver(resolved);
     Demand demand;
     demand.cases = load_cases(resolved.detail);
-    demand.scenarios = scenarios(resolved.detail.basis, solver.blocks_can_give());
+    demand.scenarios = scenarios(resolved.detail.basis, solver.framing_can_give());
     demand.supports = solver.bed().supports;
     const std::optional<PlateAccuracy> accuracy = solve_to_accuracy(demand, solver, resolved);
     find_envelopes(demand, solver, resolved);
@@ -116,6 +117,11 @@ Demand compute(const catalog::Resolved& resolved) {
     if (solver.flexible()) demand.field = solver.field(governing_push(demand));
     demand.proof = solver.proof();
     demand.proof.plate = accuracy;
+    demand.framing = find_framing(resolved, demand);
+    if (demand.framing) {
+        demand.assumptions.insert(demand.assumptions.end(), demand.framing->assumptions.begin(),
+                                  demand.framing->assumptions.end());
+    }
     return demand;
 }
 

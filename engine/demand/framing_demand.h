@@ -22,6 +22,9 @@ struct HoldStiffness {
     double torque_lb_in = 0.0;   ///< per rad, about the member's axis: what keeps it from rolling
     double turning_lb_in = 0.0;  ///< per rad, in the member's upright plane: what keeps it square to its holder
     std::string source;
+    /// Nothing described resists that motion of the member anywhere: the stiffness is nominal, so that the force
+    /// arrives here, where nothing takes it.
+    bool vertical_is_nominal = false, torque_is_nominal = false, turning_is_nominal = false;
 };
 
 /// One place where a member is held.
@@ -66,6 +69,7 @@ struct FramingDemand {
     std::string unstable;
     std::vector<FramingState> states;  ///< same order as Demand::states
     bool joists_described = false;     ///< lengths and supports are in the file, so that joists bend and may roll
+    double residual = 0.0;             ///< largest of the grillage's balance over the states, relative
     std::vector<std::string> assumptions;
 };
 

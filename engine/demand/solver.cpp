@@ -1,6 +1,6 @@
 #include "demand/solver.h"
 
-#include "demand/framing.h"
+#include "demand/framing/giving.h"
 #include "demand/plate_mesh_input.h"
 #include "mechanics/shear.h"
 
@@ -89,9 +89,9 @@ Solver::Solver(const catalog::Resolved& resolved) : resolved_(resolved), bed_(fi
     }
 }
 
-mechanics::FlexiblePlateInput Solver::plate_at(double fineness, bool blocks_give) const {
+mechanics::FlexiblePlateInput Solver::plate_at(double fineness, bool framing_gives) const {
     mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness);
-    if (blocks_give) input.framing = framing_;
+    if (framing_gives) input.framing = framing_;
     return input;
 }
 
@@ -101,7 +101,7 @@ void Solver::make_plates() {
 }
 
 mechanics::FlexiblePlate& Solver::plate_for(const StiffnessScenario& scenario) {
-    return scenario.blocks_give && giving_plate_ ? *giving_plate_ : plate_.value();
+    return scenario.framing_gives && giving_plate_ ? *giving_plate_ : plate_.value();
 }
 
 void Solver::refine_mesh() {
@@ -198,7 +198,7 @@ PlateField Solver::field(const Push& push) {
 
 PlateAccuracy Solver::measure(const Push& push) {
     mechanics::FlexiblePlate& coarse = plate_for(push.scenario);
-    const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.blocks_give));
+    const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.framing_gives));
     const mechanics::PlateLoad load = plate_load(push);
     const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);
     const double full = largest(coarse.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);

@@ -38,8 +38,8 @@ class Solver {
     [[nodiscard]] PlateAccuracy measure(const Push& push);
     /// The bent plate under the push, on its full mesh. Flexible plates only.
     [[nodiscard]] PlateField field(const Push& push);
-    /// Whether blocks bear that can give, so that a scenario may ask for it. Flexible plates only.
-    [[nodiscard]] bool blocks_can_give() const { return giving_plate_.has_value(); }
+    /// Whether framing bears that can give, so that a scenario may ask for it. Flexible plates only.
+    [[nodiscard]] bool framing_can_give() const { return giving_plate_.has_value(); }
     /// Meshes the plate again, half again as fine.
     void refine_mesh();
 
@@ -53,7 +53,7 @@ class Solver {
 
   private:
     [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
-    [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool blocks_give) const;
+    [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool framing_gives) const;
     /// The prepared plate that stands on what the scenario asks for. Flexible plates only.
     [[nodiscard]] mechanics::FlexiblePlate& plate_for(const StiffnessScenario& scenario);
     void make_plates();
@@ -67,7 +67,7 @@ class Solver {
     double fineness_ = 1.5;  ///< about 1,000 unknowns on a common base
     std::optional<mechanics::GivingFraming> framing_;
     std::optional<mechanics::FlexiblePlate> plate_;
-    std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on blocks that give
+    std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on framing that gives
     std::string why_rigid_;
     Proof proof_;
 };

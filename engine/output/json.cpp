@@ -144,7 +144,7 @@ Json bending(const std::optional<demand::Bending>& bending) {
             {"prying_direction_deg", degrees(bending->prying_direction_rad)},
             {"softest_lb_in_per_rad", bending->softest_lb_in_per_rad},
             {"rigid_softest_lb_in_per_rad", bending->rigid_softest_lb_in_per_rad},
-            {"blocks_change", bending->blocks_change ? Json(*bending->blocks_change) : Json(nullptr)}};
+            {"blocks_change", bending->framing_change ? Json(*bending->framing_change) : Json(nullptr)}};
 }
 
 Json assumption(const review::Assumption& assumption) {
@@ -158,7 +158,7 @@ Json load(const demand::LoadCase& load) {
 }
 
 Json scenario(const demand::StiffnessScenario& scenario) {
-    return {{"bed", scenario.bed}, {"anchors", scenario.anchors}, {"blocks_give", scenario.blocks_give}};
+    return {{"bed", scenario.bed}, {"anchors", scenario.anchors}, {"blocks_give", scenario.framing_gives}};
 }
 
 Json support(const demand::Support& support) {

@@ -1,4 +1,4 @@
-#include "demand/framing.h"
+#include "demand/framing/giving.h"
 
 #include "demand/demand.h"
 #include "support/compare.h"
@@ -34,7 +34,7 @@ TEST_CASE("one block under the whole plate may give as it likes: the plate goes 
     for (catalog::Anchor& anchor : resolved.anchors) anchor.seat = model::Seat{0, 5.0, 5.0};
     const demand::Outcome outcome = demand::find_demand(resolved);
     REQUIRE(outcome.demand);
-    CHECK_CLOSE(outcome.demand->bending->blocks_change.value(), 0.0, 0.0, 1e-6);
+    CHECK_CLOSE(outcome.demand->bending->framing_change.value(), 0.0, 0.0, 1e-6);
 }
 
 TEST_CASE("blocks that give make one more state of stiffness, unless the user fixes it", "[unit]") {
@@ -42,8 +42,8 @@ TEST_CASE("blocks that give make one more state of stiffness, unless the user fi
     demand::Outcome outcome = demand::find_demand(resolved);
     REQUIRE(outcome.demand);
     CHECK(outcome.demand->scenarios.size() == 10);
-    CHECK(outcome.demand->scenarios.back().blocks_give);
-    CHECK(outcome.demand->bending->blocks_change);
+    CHECK(outcome.demand->scenarios.back().framing_gives);
+    CHECK(outcome.demand->bending->framing_change);
     resolved.detail.basis.stiffness = model::FixedStiffness{30000.0, 50000.0, "test"};
     outcome = demand::find_demand(resolved);
     REQUIRE(outcome.demand);

@@ -1,5 +1,7 @@
 #include "support/example.h"
 
+#include "demand/framing/find_framing.h"
+
 #include <numbers>
 
 namespace toehold::test {
@@ -113,6 +115,7 @@ demand::Demand example_demand(const catalog::Resolved& resolved, demand::AnchorF
         envelope.shear_lb = on_each.shear_lb();
         result.anchors.push_back(envelope);
     }
+    result.framing = demand::find_framing(resolved, result);
     return result;
 }
 

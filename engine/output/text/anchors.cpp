@@ -94,9 +94,9 @@ std::string bending_line(const std::optional<demand::Bending>& bending, System s
             figure_text(three_digits(bending->rigid_softest_lb_in_per_rad), "lb in", system));
     }
     constexpr double worth_saying = 0.05;
-    if (bending->blocks_change && std::abs(*bending->blocks_change) > worth_saying) {
-        text += fmt::format(" Blocks that give between their joists change the largest pull by {:+.0f} %.",
-                            in_percent * *bending->blocks_change);
+    if (bending->framing_change && std::abs(*bending->framing_change) > worth_saying) {
+        text += fmt::format(" Framing that gives under the plate changes the largest pull by {:+.0f} %.",
+                            in_percent * *bending->framing_change);
     }
     return paragraph(text, "  ");
 }

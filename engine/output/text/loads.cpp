@@ -64,7 +64,7 @@ std::string range(const demand::Demand& demand) {
     std::string text;
     for (const demand::StiffnessScenario& scenario : demand.scenarios) {
         text += fmt::format("{}bed x {}, anchors x {}{}", text.empty() ? "" : "; ", number_text(scenario.bed),
-                            number_text(scenario.anchors), scenario.blocks_give ? ", blocks giving" : "");
+                            number_text(scenario.anchors), scenario.framing_gives ? ", framing giving" : "");
     }
     return text.empty() ? text : paragraph("range of stiffness solved: " + text, "  - ");
 }

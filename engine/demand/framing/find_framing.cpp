@@ -1,0 +1,173 @@
+#include "demand/framing/find_framing.h"
+
+#include "demand/framing/frame.h"
+#include "demand/framing/holds.h"
+#include "demand/framing/sideways.h"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+namespace toehold::demand {
+namespace {
+
+using mechanics::GridSolution;
+using mechanics::MemberLoad;
+
+struct StateLoads {
+    std::vector<MemberLoad> upright;
+    std::vector<SidewaysLoad> sideways;
+};
+
+bool boards_hold(const catalog::Resolved& resolved) {
+    const auto& decking = resolved.detail.layers.decking;
+    return decking && decking->fastening;
+}
+
+/// Along the member and across it, of a horizontal force at its top. Boards fastened to a joist or a rim take what
+/// crosses it there, before it can roll the member.
+void add_push(StateLoads& loads, const Frame& frame, std::size_t member, model::Position at, const AnchorForce& force,
+              bool held_by_boards) {
+    const model::Member& shape = frame.members[member];
+    const double along_lb = along(shape, force.shear_x_lb, force.shear_y_lb);
+    const double across_lb = across(shape, force.shear_x_lb, force.shear_y_lb);
+    loads.sideways.push_back({member, along(shape, at.x_in, at.y_in), across_lb, along_lb});
+    const double top_in = 0.5 * shape.depth_in;
+    const double rolling_lb = held_by_boards && shape.kind != model::MemberKind::block ? 0.0 : across_lb;
+    // r x F with r = (0, 0, top): about x -top Fy, about y top Fx.
+    const bool along_x = shape.along == model::PlanAxis::x;
+    MemberLoad& load = loads.upright.back();
+    load.about_x_lb_in -= top_in * (along_x ? rolling_lb : along_lb);
+    load.about_y_lb_in += top_in * (along_x ? along_lb : rolling_lb);
+}
+
+StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame, const State& state) {
+    StateLoads loads;
+    for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
+        const catalog::Anchor& anchor = resolved.anchors[index];
+        if (!anchor.seat || !frame.holds_member(anchor.seat->member)) continue;
+        const AnchorForce& force = state.anchors[index];
+        loads.upright.push_back(load_at(frame, anchor.seat->member, anchor.at, force.tension_lb));
+        add_push(loads, frame, anchor.seat->member, anchor.at, force, boards_hold(resolved));
+    }
+    for (std::size_t index = 0; index < demand.supports.size(); ++index) {
+        const Support& support = demand.supports[index];
+        const SupportForce& force = state.supports[index];
+        if (support.kind != SupportKind::member || !frame.holds_member(support.member) || force.force_lb <= 0.0)
+            continue;
+        loads.upright.push_back(load_at(frame, support.member, force.at, -force.force_lb));
+    }
+    return loads;
+}
+
+MemberActions actions_of(const Frame& frame, const GridSolution& solution, const std::vector<MemberLoad>& loads,
+                         std::size_t member) {
+    MemberActions actions;
+    for (const int beam : frame.beams[member]) {
+        const mechanics::GridExtremes extremes = frame.grillage->extremes(solution, beam, loads);
+        actions.vertical_moment_lb_in = std::max(actions.vertical_moment_lb_in, extremes.moment_lb_in);
+        actions.vertical_shear_lb = std::max(actions.vertical_shear_lb, extremes.shear_lb);
+        actions.torque_lb_in = std::max(actions.torque_lb_in, extremes.torque_lb_in);
+    }
+    return actions;
+}
+
+/// `on_member`: what the hold puts on the member's end.
+HoldForces forces_of(const model::Member& held, const mechanics::GridLoad& on_member) {
+    HoldForces forces;
+    forces.up_lb = -on_member.up_lb;
+    const bool along_x = held.along == model::PlanAxis::x;
+    forces.torque_lb_in = -(along_x ? on_member.about_x_lb_in : on_member.about_y_lb_in);
+    forces.turning_lb_in = -(along_x ? on_member.about_y_lb_in : on_member.about_x_lb_in);
+    return forces;
+}
+
+/// Work of the loads over the push: the top's movement for the framing's give, by the unit-load theorem.
+double top_movement_in(const Frame& frame, const GridSolution& solution, const std::vector<MemberLoad>& loads,
+                       double push_lb) {
+    if (!(push_lb > 0.0)) return 0.0;
+    double work = 0.0;
+    for (const MemberLoad& load : loads) {
+        const mechanics::GridMotion motion = frame.grillage->motion_at(solution, load.member, load.at_in, loads);
+        work += load.up_lb * motion.w_in + load.about_x_lb_in * motion.rx_rad + load.about_y_lb_in * motion.ry_rad;
+    }
+    return work / push_lb;
+}
+
+FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame,
+                         const State& state) {
+    StateLoads loads = loads_of(resolved, demand, frame, state);
+    const GridSolution solution = frame.grillage->solve({}, loads.upright);
+    FramingState result;
+    result.residual = solution.residual;
+    for (std::size_t member = 0; member < frame.members.size(); ++member)
+        result.members.push_back(actions_of(frame, solution, loads.upright, member));
+    for (std::size_t hold = 0; hold < frame.holds.size(); ++hold) {
+        const auto joint = frame.joint_of_hold[hold], support = frame.support_of_hold[hold];
+        const mechanics::GridLoad& on_member = joint ? solution.joints[static_cast<std::size_t>(*joint)]
+                                                     : solution.supports[static_cast<std::size_t>(support.value())];
+        result.holds.push_back(forces_of(frame.members[frame.holds[hold].member], on_member));
+    }
+    result.top_in = top_movement_in(frame, solution, loads.upright, demand.cases[state.load_case].push_lb);
+    add_sideways(result, frame, std::move(loads.sideways), boards_hold(resolved));
+    return result;
+}
+
+bool carries_load(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame) {
+    const auto in_frame = [&](std::size_t member) { return frame.holds_member(member); };
+    return std::any_of(resolved.anchors.begin(), resolved.anchors.end(),
+                       [&](const auto& anchor) { return anchor.seat && in_frame(anchor.seat->member); }) ||
+           std::any_of(demand.supports.begin(), demand.supports.end(), [&](const Support& support) {
+               return support.kind == SupportKind::member && in_frame(support.member);
+           });
+}
+
+std::vector<std::string> framing_assumptions(const catalog::Resolved& resolved, const FramingDemand& framing) {
+    std::vector<std::string> all;
+    if (framing.joists_described) {
+        all.push_back(
+            "Blocks, joists and rim are beams that bend, shear and twist; a block's end meets the face of what holds "
+            "it, so that its force twists the joist unless the connection keeps the two square. Boards are given no "
+            "part in that, nor is weight that would hold the framing down.");
+    } else {
+        all.push_back("Joists stand still: their lengths and supports are not described.");
+    }
+    if (boards_hold(resolved)) {
+        all.push_back(
+            "Boards fastened to joists and rim take the horizontal push there; what is screwed to a joist's "
+            "top is not computed beyond those fasteners.");
+    }
+    all.push_back(
+        "The slip of the connections at member ends is an estimate; it shares the load out and moves the "
+        "framing, and no capacity depends on it.");
+    return all;
+}
+
+}  // namespace
+
+std::optional<FramingDemand> find_framing(const catalog::Resolved& resolved, const Demand& demand) {
+    const Frame frame = make_frame(resolved);
+    if (!carries_load(resolved, demand, frame)) return std::nullopt;
+    FramingDemand framing;
+    framing.holds = frame.holds;
+    framing.joists_described = joists_described(resolved.detail.framing);
+    framing.assumptions = framing_assumptions(resolved, framing);
+    if (!frame.grillage->stable()) {
+        framing.unstable =
+            "a member of the framing can move without anything that resists it: see that every joist has two supports "
+            "and every block two ends that are held";
+        return framing;
+    }
+    framing.states.reserve(demand.states.size());
+    for (const State& state : demand.states) {
+        framing.states.push_back(solve_state(resolved, demand, frame, state));
+        framing.residual = std::max(framing.residual, framing.states.back().residual);
+    }
+    // A grid's balance is measured against its loads; stiff and soft springs side by side cost some digits.
+    constexpr double largest_residual = 1e-7;
+    if (!(framing.residual <= largest_residual))
+        throw std::runtime_error("the framing's forces do not balance to the digits asked for");
+    return framing;
+}
+
+}  // namespace toehold::demand

@@ -1,0 +1,16 @@
+#pragma once
+// Every place where a member of the framing is held, and how stiffly.
+#include "catalog/resolve.h"
+#include "demand/framing_demand.h"
+
+#include <vector>
+
+namespace toehold::demand {
+
+/// Whether lengths and supports of the joists are in the file, so that they bend and may roll.
+[[nodiscard]] bool joists_described(const model::Framing& framing);
+
+/// Every block's two ends; where the joists are described, every joist at each support and at each rim too.
+[[nodiscard]] std::vector<Hold> find_holds(const catalog::Resolved& resolved);
+
+}  // namespace toehold::demand
