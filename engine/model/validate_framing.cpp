@@ -1,118 +1,138 @@
 #include "model/validate_framing.h"
 
 #include "model/placement.h"
+#include "model/validate_connection.h"
+#include "model/validate_joists.h"
 
 #include <algorithm>
-#include <cmath>
-#include <set>
+#include <map>
 
 namespace toehold::model {
 namespace {
 
-constexpr std::size_t most_members = 50;
-constexpr double fit_in = 0.25;  // a block end this near to a joist's face meets it
+std::string path(const Member& member) {
+    const std::string kind = member.kind == MemberKind::joist ? "joists/joist" : name(member.kind);
+    return "framing/" + kind + "[" + member.id + "]";
+}
+
+void check_fastening(ProblemList& problems, const DeckingFastening& fastening) {
+    problems.at("layers/decking/fasteners");
+    problems.positive("diameter (in)", fastening.diameter_in, 2.0);
+    problems.positive("length (in)", fastening.length_in, 24.0);
+    problems.between("fasteners per crossing", fastening.per_crossing, 1, 20);
+    problems.positive("board width (in)", fastening.board_width_in, 48.0);
+    problems.between("lateral (lb)", fastening.lateral_lb, 0.0, 1e5);
+}
+
+void check_end(ProblemList& problems, const std::vector<Member>& all, const Block& block, std::size_t index,
+               bool upper_end) {
+    const BlockEnd& end = upper_end ? block.to_end : block.from_end;
+    const double end_in = upper_end ? block.to_in : block.from_in;
+    problems.at("framing/block[" + block.id + "]/end[" + (upper_end ? "to" : "from") + "]");
+    check_connection(problems, end.connection, block.depth_in);
+    if (end.joist.empty()) return;
+    const auto holder = std::find_if(all.begin(), all.end(), [&](const Member& one) { return one.id == end.joist; });
+    if (holder == all.end()) {
+        problems.add("no joist, rim or block has this id", "the id of the member the end meets", end.joist);
+    } else if (!meets(all[index], end_in, upper_end, *holder)) {
+        const std::string kind = name(holder->kind);
+        problems.add(
+            "the " + kind + " does not hold the block: its face is not at the block's end",
+            "a block end within " + brief(end_fit_in) + " in of the near face of a member across it",
+            "end at " + brief(end_in) + " in, " + subject(*holder) + " centred at " + brief(holder->across_in) + " in");
+    }
+}
+
+void check_block(ProblemList& problems, const Framing& framing, const std::vector<Member>& all, std::size_t index) {
+    const Block& block = framing.blocks[index];
+    const std::string element = path(all[index]);
+    problems.at(element);
+    if (block.id.empty()) problems.add("a block has no id", "a short name such as B1");
+    check_section(problems, block.width_in, block.depth_in);
+    check_plies(problems, block.plies);
+    problems.between("across (in)", block.across_in, -largest_length_in, largest_length_in);
+    check_ends(problems, "a block", block.from_in, block.to_in);
+    check_end(problems, all, block, index, false);
+    check_end(problems, all, block, index, true);
+    const bool joists_described = framing.joists && !framing.joists->members.empty();
+    if (joists_described && block.from_end.joist.empty() && block.to_end.joist.empty()) {
+        problems.at(element).add("no joist holds this block", "an end that names its joist");
+    }
+}
+
+void check_ids(ProblemList& problems, const Framing& framing, const std::vector<Member>& all) {
+    std::map<std::string, std::string> taken;
+    const auto take = [&](const std::string& id, const std::string& subject, const std::string& element) {
+        const auto [first, fresh] = taken.emplace(id, subject);
+        if (fresh) return;
+        problems.at(element).add("the id is already that of " + first->second,
+                                 "ids that differ among joists, rims, supports and blocks", id);
+    };
+    for (const Member& member : all) take(member.id, subject(member), path(member));
+    for (const JoistSupport& support : framing.supports)
+        take(support.id, "support " + support.id, "framing/support[" + support.id + "]");
+}
+
+/// Members side by side may touch. Where one's end meets the other's face it may be cut as much too long as a gap there
+/// may be wide.
+bool overlap(const Member& one, const Member& other) {
+    constexpr double touching_in = 1e-6;
+    const double allowed_in = one.along == other.along ? touching_in : end_fit_in + touching_in;
+    const PlanRectangle a = plan(one), b = plan(other);
+    return std::min(a.x_max_in, b.x_max_in) - std::max(a.x_min_in, b.x_min_in) > allowed_in &&
+           std::min(a.y_max_in, b.y_max_in) - std::max(a.y_min_in, b.y_min_in) > allowed_in;
+}
+
+void check_overlaps(ProblemList& problems, const Framing& framing, const std::vector<Member>& all) {
+    for (std::size_t block = 0; block < framing.blocks.size(); ++block) {
+        for (std::size_t other = 0; other < all.size(); ++other) {
+            if (other == block || !overlap(all[block], all[other])) continue;
+            // Two blocks are told of once, at the later.
+            if (all[other].kind == MemberKind::block && other > block) continue;
+            problems.at(path(all[block]))
+                .add("the block overlaps " + subject(all[other]) + " in plan", "members side by side");
+        }
+    }
+}
+
+bool too_many(ProblemList& problems, const std::string& element, const std::string& what, std::size_t count) {
+    if (count <= most_members) return false;
+    problems.at(element).add("too many " + what, "at most " + std::to_string(most_members), std::to_string(count));
+    return true;
+}
+
+bool too_many(ProblemList& problems, const Framing& framing) {
+    const bool joists =
+        framing.joists && too_many(problems, "framing/joists", "joists", framing.joists->members.size());
+    const bool rims = too_many(problems, "framing", "rims", framing.rims.size());
+    const bool supports = too_many(problems, "framing", "supports", framing.supports.size());
+    const bool blocks = too_many(problems, "framing", "blocks", framing.blocks.size());
+    return joists || rims || supports || blocks;
+}
+
+}  // namespace
 
 void check_section(ProblemList& problems, double width_in, double depth_in) {
     problems.positive("width (in)", width_in, 48.0);
     problems.positive("depth (in)", depth_in, 48.0);
 }
 
-void check_joists(ProblemList& problems, const Joists& joists) {
-    problems.at("framing/joists");
-    check_section(problems, joists.width_in, joists.depth_in);
-    if (joists.members.size() > most_members) {
-        problems.add("too many joists", "at most " + std::to_string(most_members),
-                     std::to_string(joists.members.size()));
-    }
-    std::set<std::string> ids;
-    for (const Joist& joist : joists.members) {
-        problems.at("framing/joists/joist[" + joist.id + "]");
-        if (joist.id.empty()) problems.add("a joist has no id", "a short name such as J1");
-        if (!ids.insert(joist.id).second) problems.add("two joists have the same id", "ids that differ", joist.id);
-        problems.between("offset (in)", joist.offset_in, -largest_length_in, largest_length_in);
+void check_plies(ProblemList& problems, int plies) { problems.between("plies", plies, 1, 4); }
+
+void check_ends(ProblemList& problems, const std::string& what, double from_in, double to_in) {
+    problems.between("from (in)", from_in, -largest_length_in, largest_length_in);
+    problems.between("to (in)", to_in, -largest_length_in, largest_length_in);
+    if (!(to_in > from_in)) {
+        problems.add(what + " ends beyond where it begins", "to greater than from",
+                     "from " + brief(from_in) + " in to " + brief(to_in) + " in");
     }
 }
-
-void check_fasteners(ProblemList& problems, const EndGrainFasteners& fasteners) {
-    problems.positive("diameter (in)", fasteners.diameter_in, 2.0);
-    problems.positive("length (in)", fasteners.length_in, 24.0);
-    problems.between("count", fasteners.count, 1, 60);
-    problems.between("spread (in)", fasteners.spread_in, 0.0, 48.0);
-    if (fasteners.count > 1 && !(fasteners.spread_in > 0.0)) {
-        problems.add("more than one fastener needs the distance between the outermost two", "a spread above 0");
-    }
-}
-
-void check_connector(ProblemList& problems, const ReportedConnector& connector) {
-    problems.between("uplift (lb)", connector.uplift_lb, 0.0, 1e6);
-    problems.between("down (lb)", connector.down_lb, 0.0, 1e6);
-    problems.between("lateral (lb)", connector.lateral_lb, 0.0, 1e6);
-    problems.between("couple arm (in)", connector.couple_arm_in, 0.0, 48.0);
-}
-
-const Joist* find_joist(const Framing& framing, const std::string& id) {
-    if (!framing.joists) return nullptr;
-    for (const Joist& joist : framing.joists->members) {
-        if (joist.id == id) return &joist;
-    }
-    return nullptr;
-}
-
-/// Whether a block's end, at this coordinate along the block, meets the joist's near face.
-bool meets(const Framing& framing, const Block& block, double end_in, bool upper_end, const Joist& joist) {
-    if (framing.joists->along == block.along) return false;
-    const double half = 0.5 * framing.joists->width_in;
-    const double face = upper_end ? joist.offset_in - half : joist.offset_in + half;
-    return std::abs(end_in - face) <= fit_in;
-}
-
-void check_end(ProblemList& problems, const Framing& framing, const Block& block, bool upper_end) {
-    const BlockEnd& end = upper_end ? block.to_end : block.from_end;
-    const double end_in = upper_end ? block.to_in : block.from_in;
-    problems.at("framing/block[" + block.id + "]/end[" + (upper_end ? "to" : "from") + "]");
-    if (const auto* fasteners = std::get_if<EndGrainFasteners>(&end.connection)) check_fasteners(problems, *fasteners);
-    if (const auto* connector = std::get_if<ReportedConnector>(&end.connection)) check_connector(problems, *connector);
-    if (end.joist.empty()) return;
-    const Joist* joist = find_joist(framing, end.joist);
-    if (joist == nullptr) {
-        problems.add("no joist has this id", "the id of a joist under framing/joists", end.joist);
-    } else if (!meets(framing, block, end_in, upper_end, *joist)) {
-        problems.add(
-            "the joist does not hold the block: its face is not at the block's end",
-            "a block end within " + brief(fit_in) + " in of the joist's near face, across the joists",
-            "end at " + brief(end_in) + " in, joist " + joist->id + " centred at " + brief(joist->offset_in) + " in");
-    }
-}
-
-void check_block(ProblemList& problems, const Framing& framing, const Block& block) {
-    problems.at("framing/block[" + block.id + "]");
-    if (block.id.empty()) problems.add("a block has no id", "a short name such as B1");
-    check_section(problems, block.width_in, block.depth_in);
-    problems.between("from (in)", block.from_in, -largest_length_in, largest_length_in);
-    problems.between("to (in)", block.to_in, -largest_length_in, largest_length_in);
-    problems.between("across (in)", block.across_in, -largest_length_in, largest_length_in);
-    if (!(block.to_in > block.from_in)) {
-        problems.add("a block ends beyond where it begins", "to greater than from",
-                     "from " + brief(block.from_in) + " in to " + brief(block.to_in) + " in");
-    }
-    check_end(problems, framing, block, false);
-    check_end(problems, framing, block, true);
-    const bool joists_described = framing.joists && !framing.joists->members.empty();
-    if (joists_described && block.from_end.joist.empty() && block.to_end.joist.empty()) {
-        problems.at("framing/block[" + block.id + "]").add("no joist holds this block", "an end that names its joist");
-    }
-}
-
-bool overlap(const PlanRectangle& a, const PlanRectangle& b) {
-    constexpr double touching_in = 1e-6;
-    return std::min(a.x_max_in, b.x_max_in) - std::max(a.x_min_in, b.x_min_in) > touching_in &&
-           std::min(a.y_max_in, b.y_max_in) - std::max(a.y_min_in, b.y_min_in) > touching_in;
-}
-
-}  // namespace
 
 void check_layers(ProblemList& problems, const Layers& layers) {
-    if (layers.decking) problems.at("layers/decking").positive("thickness (in)", layers.decking->thickness_in, 12.0);
+    if (layers.decking) {
+        problems.at("layers/decking").positive("thickness (in)", layers.decking->thickness_in, 12.0);
+        if (layers.decking->fastening) check_fastening(problems, *layers.decking->fastening);
+    }
     if (layers.shims.size() > 20)
         problems.at("layers").add("too many shims", "at most 20", std::to_string(layers.shims.size()));
     for (const Shim& shim : layers.shims)
@@ -120,28 +140,14 @@ void check_layers(ProblemList& problems, const Layers& layers) {
 }
 
 void check_framing(ProblemList& problems, const Framing& framing) {
-    if (framing.joists) check_joists(problems, *framing.joists);
-    if (framing.blocks.size() > most_members) {
-        problems.at("framing").add("too many blocks", "at most " + std::to_string(most_members),
-                                   std::to_string(framing.blocks.size()));
-        return;
-    }
-    std::set<std::string> ids;
-    for (const Block& block : framing.blocks) {
-        check_block(problems, framing, block);
-        if (!ids.insert(block.id).second) {
-            problems.at("framing/block[" + block.id + "]")
-                .add("two blocks have the same id", "ids that differ", block.id);
-        }
-    }
+    if (too_many(problems, framing)) return;
     const std::vector<Member> all = members(framing);
-    for (std::size_t a = 0; a < framing.blocks.size(); ++a) {
-        for (std::size_t b = a + 1; b < framing.blocks.size(); ++b) {
-            if (!overlap(plan(all[a]), plan(all[b]))) continue;
-            problems.at("framing/block[" + framing.blocks[b].id + "]")
-                .add("the block overlaps block " + framing.blocks[a].id + " in plan", "blocks side by side");
-        }
-    }
+    if (framing.joists) check_joists(problems, *framing.joists);
+    check_rims(problems, framing);
+    check_supports(problems, framing);
+    for (std::size_t index = 0; index < framing.blocks.size(); ++index) check_block(problems, framing, all, index);
+    check_ids(problems, framing, all);
+    check_overlaps(problems, framing, all);
 }
 
 }  // namespace toehold::model

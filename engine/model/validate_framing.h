@@ -1,11 +1,22 @@
 #pragma once
-// The part of `validate` that concerns layers, joists and blocks.
+// The part of `validate` that concerns layers and framing.
 #include "model/framing.h"
 #include "model/problem_list.h"
 
+#include <cstddef>
+
 namespace toehold::model {
+
+/// Of one kind in a detail.
+inline constexpr std::size_t most_members = 50;
 
 void check_layers(ProblemList& problems, const Layers& layers);
 void check_framing(ProblemList& problems, const Framing& framing);
+
+/// The section of one piece of a member.
+void check_section(ProblemList& problems, double width_in, double depth_in);
+void check_plies(ProblemList& problems, int plies);
+/// The ends of a member or of a row of them, along itself. `what`: `a block`, `a rim`, `the joists`.
+void check_ends(ProblemList& problems, const std::string& what, double from_in, double to_in);
 
 }  // namespace toehold::model

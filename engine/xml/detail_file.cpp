@@ -6,6 +6,7 @@
 #include "xml/digest.h"
 #include "xml/element.h"
 #include "xml/framing_form.h"
+#include "xml/layers_form.h"
 #include "xml/loads_form.h"
 #include "xml/plate_form.h"
 #include "xml/post_form.h"

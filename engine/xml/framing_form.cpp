@@ -1,22 +1,24 @@
 #include "xml/framing_form.h"
 
+#include "xml/connection_form.h"
+
 #include <array>
 
 namespace toehold::xml {
 namespace {
 
 using units::Kind;
-using FastenerKind = model::EndGrainFasteners::Kind;
+using SupportKind = model::JoistSupport::Kind;
 
 constexpr std::array<Word<model::PlanAxis>, 2> axes{{{"x", model::PlanAxis::x}, {"y", model::PlanAxis::y}}};
 enum class End { from, to };
 constexpr std::array<Word<End>, 2> ends{{{"from", End::from}, {"to", End::to}}};
-constexpr std::array<std::string_view, 3> connection_names{"nails", "screws", "connector"};
+constexpr std::array<Word<SupportKind>, 2> support_kinds{
+    {{"ledger", SupportKind::ledger}, {"beam", SupportKind::beam}}};
 
-/// The section and the wood of a block or of the joists.
+/// The section of one piece, and its wood.
 template <class Member>
-void read_member(ElementReader& reader, Member& member) {
-    member.along = reader.choice<model::PlanAxis>("along", axes);
+void read_section(ElementReader& reader, Member& member) {
     member.width_in = reader.quantity("width", Kind::length, Sign::positive);
     member.depth_in = reader.quantity("depth", Kind::length, Sign::positive);
     member.species = reader.id("species");
@@ -24,116 +26,128 @@ void read_member(ElementReader& reader, Member& member) {
 }
 
 template <class Member>
-void write_member(Element& element, const Member& member) {
-    element.text("along", word_for<model::PlanAxis>(member.along, axes));
+void write_section(Element& element, const Member& member) {
     element.quantity("width", member.width_in, Kind::length).quantity("depth", member.depth_in, Kind::length);
     element.text("species", member.species).text("grade", member.grade);
 }
 
+/// One piece where the file says nothing.
+int read_plies(ElementReader& reader) { return reader.has("plies") ? reader.count("plies") : 1; }
+
+void write_plies(Element& element, int plies) {
+    if (plies != 1) element.text("plies", std::to_string(plies));
+}
+
+void write_axis(Element& element, model::PlanAxis along) {
+    element.text("along", word_for<model::PlanAxis>(along, axes));
+}
+
 model::Joists read_joists(ElementReader& reader) {
     model::Joists joists;
-    read_member(reader, joists);
+    joists.along = reader.choice<model::PlanAxis>("along", axes);
+    read_section(reader, joists);
+    joists.from_in = reader.optional_quantity("from", Kind::length, Sign::any);
+    joists.to_in = reader.optional_quantity("to", Kind::length, Sign::any);
     for (ElementReader& joist : reader.children("joist")) {
-        joists.members.push_back({joist.id(), joist.quantity("offset", Kind::length, Sign::any)});
+        joists.members.push_back({joist.id(), joist.quantity("offset", Kind::length, Sign::any), read_plies(joist)});
     }
     return joists;
 }
 
 Element joists_element(const model::Joists& joists) {
     Element element("joists");
-    write_member(element, joists);
+    write_axis(element, joists.along);
+    write_section(element, joists);
+    element.optional_quantity("from", joists.from_in, Kind::length);
+    element.optional_quantity("to", joists.to_in, Kind::length);
     for (const model::Joist& joist : joists.members) {
         Element item("joist");
-        element.child(item.text("id", joist.id).quantity("offset", joist.offset_in, Kind::length));
+        item.text("id", joist.id).quantity("offset", joist.offset_in, Kind::length);
+        write_plies(item, joist.plies);
+        element.child(std::move(item));
     }
     return element;
 }
 
-model::EndGrainFasteners read_end_grain(ElementReader& reader) {
-    model::EndGrainFasteners fasteners;
-    fasteners.kind = reader.name() == "nails" ? FastenerKind::nail : FastenerKind::wood_screw;
-    fasteners.diameter_in = reader.quantity("diameter", Kind::length, Sign::positive);
-    fasteners.length_in = reader.quantity("length", Kind::length, Sign::positive);
-    fasteners.count = reader.count("count");
-    fasteners.spread_in = reader.optional_quantity("spread", Kind::length, Sign::not_negative).value_or(0.0);
-    return fasteners;
+model::Rim read_rim(ElementReader& reader) {
+    model::Rim rim;
+    rim.id = reader.id();
+    rim.at_in = reader.quantity("at", Kind::length, Sign::any);
+    rim.from_in = reader.quantity("from", Kind::length, Sign::any);
+    rim.to_in = reader.quantity("to", Kind::length, Sign::any);
+    read_section(reader, rim);
+    rim.plies = read_plies(reader);
+    rim.connection = read_connection(reader);
+    return rim;
 }
 
-model::ReportedConnector read_connector(ElementReader& reader) {
-    const auto allowable = [&](std::string_view attribute, Kind kind) {
-        return reader.optional_quantity(attribute, kind, Sign::positive).value_or(0.0);
-    };
-    model::ReportedConnector connector;
-    connector.name = reader.text("name");
-    connector.report = reader.optional_text("report");
-    connector.uplift_lb = allowable("uplift", Kind::force);
-    connector.down_lb = allowable("down", Kind::force);
-    connector.lateral_lb = allowable("lateral", Kind::force);
-    connector.couple_arm_in = allowable("couple-arm", Kind::length);
-    return connector;
+Element rim_element(const model::Rim& rim) {
+    Element element("rim");
+    element.text("id", rim.id).quantity("at", rim.at_in, Kind::length);
+    element.quantity("from", rim.from_in, Kind::length).quantity("to", rim.to_in, Kind::length);
+    write_section(element, rim);
+    write_plies(element, rim.plies);
+    add_connection(element, rim.connection);
+    return element;
+}
+
+model::JoistSupport read_support(ElementReader& reader) {
+    model::JoistSupport support;
+    support.id = reader.id();
+    support.kind = reader.choice<SupportKind>("kind", support_kinds);
+    support.at_in = reader.quantity("at", Kind::length, Sign::any);
+    support.bearing_in = reader.optional_quantity("bearing", Kind::length, Sign::positive).value_or(0.0);
+    support.connection = read_connection(reader);
+    return support;
+}
+
+Element support_element(const model::JoistSupport& support) {
+    Element element("support");
+    element.text("id", support.id).text("kind", word_for<SupportKind>(support.kind, support_kinds));
+    element.quantity("at", support.at_in, Kind::length);
+    element.given_quantity("bearing", support.bearing_in, Kind::length);
+    add_connection(element, support.connection);
+    return element;
 }
 
 model::BlockEnd read_end(ElementReader& reader) {
     model::BlockEnd end;
     end.joist = reader.optional_id("joist");
-    std::optional<ElementReader> connection = reader.one_of(connection_names, false);
-    if (!connection) return end;
-    if (connection->name() == "connector") {
-        end.connection = read_connector(*connection);
-    } else {
-        end.connection = read_end_grain(*connection);
-    }
+    end.connection = read_connection(reader);
     return end;
 }
 
 model::Block read_block(ElementReader& reader) {
     model::Block block;
     block.id = reader.id();
-    read_member(reader, block);
+    block.along = reader.choice<model::PlanAxis>("along", axes);
+    read_section(reader, block);
     block.from_in = reader.quantity("from", Kind::length, Sign::any);
     block.to_in = reader.quantity("to", Kind::length, Sign::any);
     block.across_in = reader.quantity("across", Kind::length, Sign::any);
+    block.plies = read_plies(reader);
     for (ElementReader& end : reader.children("end", "at")) {
         (end.choice<End>("at", ends) == End::from ? block.from_end : block.to_end) = read_end(end);
     }
     return block;
 }
 
-Element connection_element(const model::EndGrainFasteners& fasteners) {
-    Element element(fasteners.kind == FastenerKind::nail ? "nails" : "screws");
-    element.quantity("diameter", fasteners.diameter_in, Kind::length);
-    element.quantity("length", fasteners.length_in, Kind::length).text("count", std::to_string(fasteners.count));
-    return element.given_quantity("spread", fasteners.spread_in, Kind::length);
-}
-
-Element connection_element(const model::ReportedConnector& connector) {
-    Element element("connector");
-    element.text("name", connector.name).optional_text("report", connector.report);
-    element.given_quantity("uplift", connector.uplift_lb, Kind::force);
-    element.given_quantity("down", connector.down_lb, Kind::force);
-    element.given_quantity("lateral", connector.lateral_lb, Kind::force);
-    return element.given_quantity("couple-arm", connector.couple_arm_in, Kind::length);
-}
-
 void write_end(Element& block, End at, const model::BlockEnd& end) {
     if (end == model::BlockEnd{}) return;
     Element element("end");
     element.text("at", word_for<End>(at, ends)).optional_text("joist", end.joist);
-    if (const auto* const fasteners = std::get_if<model::EndGrainFasteners>(&end.connection)) {
-        element.child(connection_element(*fasteners));
-    }
-    if (const auto* const connector = std::get_if<model::ReportedConnector>(&end.connection)) {
-        element.child(connection_element(*connector));
-    }
+    add_connection(element, end.connection);
     block.child(std::move(element));
 }
 
 Element block_element(const model::Block& block) {
     Element element("block");
     element.text("id", block.id);
-    write_member(element, block);
+    write_axis(element, block.along);
+    write_section(element, block);
     element.quantity("from", block.from_in, Kind::length).quantity("to", block.to_in, Kind::length);
     element.quantity("across", block.across_in, Kind::length);
+    write_plies(element, block.plies);
     write_end(element, End::from, block.from_end);
     write_end(element, End::to, block.to_end);
     return element;
@@ -141,39 +155,12 @@ Element block_element(const model::Block& block) {
 
 }  // namespace
 
-model::Layers read_layers(ElementReader& reader) {
-    const auto thickness_in = [](ElementReader& layer) {
-        return layer.quantity("thickness", Kind::length, Sign::positive);
-    };
-    model::Layers layers;
-    if (std::optional<ElementReader> decking = reader.optional_child("decking")) {
-        layers.decking = {decking->id("material"), thickness_in(*decking), decking->optional_text("evidence")};
-    }
-    for (ElementReader& shim : reader.children("shim")) {
-        layers.shims.push_back({shim.id("material"), thickness_in(shim)});
-    }
-    return layers;
-}
-
-Element layers_element(const model::Layers& layers) {
-    Element element("layers");
-    if (layers.decking) {
-        Element decking("decking");
-        decking.text("material", layers.decking->material);
-        decking.quantity("thickness", layers.decking->thickness_in, Kind::length);
-        element.child(decking.optional_text("evidence", layers.decking->evidence));
-    }
-    for (const model::Shim& shim : layers.shims) {
-        Element item("shim");
-        element.child(item.text("material", shim.material).quantity("thickness", shim.thickness_in, Kind::length));
-    }
-    return element;
-}
-
 model::Framing read_framing(ElementReader& reader) {
     model::Framing framing;
     framing.preservative_treated = reader.optional_yes_no("treated").value_or(framing.preservative_treated);
     if (std::optional<ElementReader> joists = reader.optional_child("joists")) framing.joists = read_joists(*joists);
+    for (ElementReader& rim : reader.children("rim")) framing.rims.push_back(read_rim(rim));
+    for (ElementReader& support : reader.children("support")) framing.supports.push_back(read_support(support));
     for (ElementReader& block : reader.children("block")) framing.blocks.push_back(read_block(block));
     return framing;
 }
@@ -182,6 +169,8 @@ Element framing_element(const model::Framing& framing) {
     Element element("framing");
     element.yes_no("treated", framing.preservative_treated);
     if (framing.joists) element.child(joists_element(*framing.joists));
+    for (const model::Rim& rim : framing.rims) element.child(rim_element(rim));
+    for (const model::JoistSupport& support : framing.supports) element.child(support_element(support));
     for (const model::Block& block : framing.blocks) element.child(block_element(block));
     return element;
 }

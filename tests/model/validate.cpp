@@ -108,7 +108,7 @@ TEST_CASE("a block that no joist holds is refused", "[bad-input]") {
     detail.framing.blocks[0].from_end.joist = "J9";
     detail.framing.blocks[0].to_in = 5.0;
     Problems problems = validate(detail);
-    CHECK(says(problems, "framing/block[B1]/end[from]", "no joist has this id"));
+    CHECK(says(problems, "framing/block[B1]/end[from]", "no joist, rim or block has this id"));
     CHECK(says(problems, "framing/block[B1]/end[to]", "does not hold the block"));
     detail = sound_detail();
     detail.framing.blocks[0].from_end.joist.clear();
