@@ -23,6 +23,10 @@ double wood_screw_withdrawal_lb_per_in(double specific_gravity, double diameter_
     return 2850.0 * specific_gravity * specific_gravity * diameter_in;
 }
 
+double nail_withdrawal_lb_per_in(double specific_gravity, double diameter_in) {
+    return 1380.0 * std::pow(specific_gravity, 2.5) * diameter_in;
+}
+
 double lag_thread_length_in(double length_in) {
     constexpr double unthreaded_in = 0.25;
     return std::max(std::min({0.5 * length_in + 0.5, 6.0, length_in - unthreaded_in}), 0.0);

@@ -1,6 +1,6 @@
 #pragma once
-// Screws pulled along their axis out of side grain: reference withdrawal values and the length of thread that holds.
-// NDS 2018 12.2 with ASME B18.2.1 for the lag screw's thread. Lengths in, values lb/in.
+// Screws and nails pulled along their axis out of side grain: reference withdrawal values and the length of thread that
+// holds. NDS 2018 12.2 with ASME B18.2.1 for the lag screw's thread. Lengths in, values lb/in.
 
 namespace toehold::resistance {
 
@@ -10,6 +10,10 @@ namespace toehold::resistance {
 
 /// W = 2850 G^2 D, lb per inch of thread in side grain: NDS 2018 Eq. 12.2-2. `diameter_in` is the nominal one, > 0.
 [[nodiscard]] double wood_screw_withdrawal_lb_per_in(double specific_gravity, double diameter_in);
+
+/// W = 1380 G^(5/2) D, lb per inch of penetration in side grain of a plain-shank nail, tip included: NDS 2018 Eq.
+/// 12.2-3. `diameter_in` of the shank, > 0. None in end grain (12.2.3.2, from memory).
+[[nodiscard]] double nail_withdrawal_lb_per_in(double specific_gravity, double diameter_in);
 
 /// Least thread of a lag screw of this length under the head, tip included: the lesser of L/2 + 1/2 in and 6 in, as in
 /// ASME B18.2.1. A short screw is threaded as near its head as practicable; 1/4 in is left for that (from memory of
