@@ -1,8 +1,9 @@
 #include "oracle/ccx/deck.h"
 
+#include "oracle/ccx/writer.h"
+
 #include <fmt/format.h>
 
-#include <iterator>
 #include <map>
 #include <tuple>
 
@@ -14,22 +15,9 @@ namespace {
 constexpr double table_reach_in = 1.0;
 constexpr double early_in = 1e-12;
 
-class Writer {
-  public:
-    template <class... Values>
-    void line(fmt::format_string<Values...> format, Values&&... values) {
-        fmt::format_to(std::back_inserter(text_), format, std::forward<Values>(values)...);
-        text_.push_back('\n');
-    }
-    template <class Numbers>
-    void list(const Numbers& numbers) {
-        for (const std::size_t number : numbers) line("{}", number_of_node(number));
-    }
-    [[nodiscard]] std::string take() { return fmt::to_string(text_); }
-
-  private:
-    fmt::memory_buffer text_;
-};
+void write_list(Writer& out, const std::vector<std::size_t>& numbers) {
+    for (const std::size_t number : numbers) out.line("{}", number_of_node(number));
+}
 
 void write_plate(Writer& out, const Deck& deck) {
     out.line("*NODE");
@@ -55,7 +43,7 @@ void write_body(Writer& out, const Deck& deck) {
     out.line("*NODE,NSET=READ\n{},0.,0.,0.\n{},0.,0.,0.", body, rotation);
     if (!deck.ring_is_rigid) return;
     out.line("*NSET,NSET=RING");
-    out.list(deck.plate.ring());
+    write_list(out, deck.plate.ring());
     out.line("*RIGID BODY,NSET=RING,REF NODE={},ROT NODE={}", body, rotation);
     out.line("*BOUNDARY\n{},1,2\n{},3,3", body, rotation);
 }
@@ -129,7 +117,7 @@ std::string text_of(const Deck& deck) {
     write_springs(out, deck);
     if (!deck.fixed.empty()) {
         out.line("*NSET,NSET=FIXED");
-        out.list(deck.fixed);
+        write_list(out, deck.fixed);
         out.line("*BOUNDARY\nFIXED,1,3");
     }
     for (const NodeForce& single : deck.forces) out.line("*NSET,NSET=READ\n{}", number_of_node(single.node));

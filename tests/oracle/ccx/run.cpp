@@ -78,17 +78,19 @@ double number(const std::string& word) {
     return value;
 }
 
-/// A block of displacements for each increment, a line each node; the last one stays.
-Displacements read_displacements(const std::string& text) {
-    Displacements result;
+/// A block of displacements, with rotations where there are some, for each increment, a line each node; the last one
+/// stays.
+void read_motions(const std::string& text, CcxRun& run) {
     std::istringstream lines(text);
     for (std::string line; std::getline(lines, line);) {
         std::istringstream words(line);
         std::size_t node = 0;
-        std::string x, y, z;
-        if (words >> node >> x >> y >> z) result[node] = {number(x), number(y), number(z)};
+        std::string x, y, z, about_x, about_y, about_z;
+        if (!(words >> node >> x >> y >> z)) continue;
+        run.displacements[node] = {number(x), number(y), number(z)};
+        if (words >> about_x >> about_y >> about_z)
+            run.rotations[node] = {number(about_x), number(about_y), number(about_z)};
     }
-    return result;
 }
 
 int count(std::string_view text, std::string_view word) {
@@ -115,7 +117,7 @@ CcxRun run_ccx(const std::string& deck) {
     CcxRun run;
     run.seconds = ended.seconds;
     run.iterations = count(log, "average force");
-    run.displacements = read_displacements(text_of_file(folder.file("job.dat")));
+    read_motions(text_of_file(folder.file("job.dat")), run);
     return run;
 }
 
