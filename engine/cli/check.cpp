@@ -6,6 +6,7 @@
 #include "cli/plugins.h"
 #include "output/json.h"
 #include "output/text.h"
+#include "review/remedies.h"
 #include "review/review.h"
 #include "xml/detail_file.h"
 
@@ -42,7 +43,9 @@ std::optional<review::Review> review_file(const std::string& file, const catalog
         complain(resolution.problems);
         return std::nullopt;
     }
-    return review::review(*resolution.resolved, read_file.sha256);
+    review::Review result = review::review(*resolution.resolved, read_file.sha256);
+    result.remedies = review::find_remedies(result, catalog);
+    return result;
 }
 
 std::string explanation(const review::Review& review, const CheckCommand& command) {

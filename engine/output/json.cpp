@@ -167,6 +167,15 @@ Json support(const demand::Support& support) {
             {"stiffness_source", support.stiffness_source}};
 }
 
+Json remedy(const review::Remedy& remedy) {
+    return {{"id", remedy.id},
+            {"change", remedy.text},
+            {"verdict", key(remedy.verdict)},
+            {"governing", governing(remedy.governing)},
+            {"failing_results", remedy.failing_results},
+            {"failing_findings", remedy.failing_findings}};
+}
+
 Json document(const review::Review& review) {
     const demand::Demand nothing;
     const demand::Demand& demand = review.demand ? *review.demand : nothing;
@@ -189,7 +198,8 @@ Json document(const review::Review& review) {
             {"range", array_of(demand.scenarios, scenario)},
             {"supports", array_of(demand.supports, support)},
             {"bending", bending(demand.bending)},
-            {"plate_field", plate_field(demand.field)}};
+            {"plate_field", plate_field(demand.field)},
+            {"remedies", array_of(review.remedies, remedy)}};
 }
 
 }  // namespace

@@ -35,6 +35,17 @@ struct Assumption {
     std::string other_choice;  ///< may be empty
 };
 
+/// A change of the detail that was run through the whole review, and what came of it.
+struct Remedy {
+    std::string id;
+    std::string text;  ///< what to change, one sentence
+    Verdict verdict = Verdict::incomplete;
+    Governing governing;
+    std::size_t failing_results = 0;   ///< that still do not hold
+    std::size_t failing_findings = 0;  ///< that still forbid it
+    model::BaseDetail detail;          ///< as changed
+};
+
 struct Review {
     std::string detail;  ///< its name
     std::string input_sha256;
@@ -49,6 +60,7 @@ struct Review {
     std::vector<PathLink> load_path;          ///< from the post down
     std::vector<Assumption> assumptions;
     std::vector<std::string> cautions;
+    std::vector<Remedy> remedies;  ///< filled by `find_remedies`; best first
 };
 
 /// Throws std::runtime_error only for a fault of the program (a solve that misses equilibrium, a number not finite).

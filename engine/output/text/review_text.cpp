@@ -8,7 +8,8 @@ std::string review_text(const review::Review& review, const TextOptions& options
     for (const std::string& section :
          {detail_section(review, options.system), anchors_section(review, options.system),
           checks_section(review, options), path_section(review, options), findings_section(review),
-          loads_section(review, options.system), assumptions_section(review), cautions_section(review)}) {
+          remedies_section(review), loads_section(review, options.system), assumptions_section(review),
+          cautions_section(review)}) {
         if (!section.empty()) text += "\n" + section;
     }
     return text;

@@ -10,6 +10,7 @@ namespace toehold::output {
 [[nodiscard]] std::string checks_section(const review::Review& review, const TextOptions& options);
 [[nodiscard]] std::string path_section(const review::Review& review, const TextOptions& options);
 [[nodiscard]] std::string findings_section(const review::Review& review);
+[[nodiscard]] std::string remedies_section(const review::Review& review);
 [[nodiscard]] std::string loads_section(const review::Review& review, units::System system);
 [[nodiscard]] std::string assumptions_section(const review::Review& review);
 [[nodiscard]] std::string cautions_section(const review::Review& review);

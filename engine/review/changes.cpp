@@ -1,0 +1,211 @@
+#include "review/changes.h"
+
+#include "model/placement.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <string>
+
+namespace toehold::review {
+namespace {
+
+using model::BaseDetail;
+using model::Block;
+using model::PlanAxis;
+
+constexpr double same_row_in = 0.25;
+
+double across(PlanAxis along, model::Position at) { return along == PlanAxis::x ? at.y_in : at.x_in; }
+double along_of(PlanAxis along, model::Position at) { return along == PlanAxis::x ? at.x_in : at.y_in; }
+
+/// Blocks that run across the joists.
+PlanAxis block_axis(const model::Framing& framing) {
+    if (!framing.blocks.empty()) return framing.blocks.front().along;
+    return framing.joists && framing.joists->along == PlanAxis::x ? PlanAxis::y : PlanAxis::x;
+}
+
+/// Places across the blocks of the rows the anchors stand in.
+std::vector<double> rows_in(const catalog::Resolved& resolved, PlanAxis along) {
+    std::vector<double> rows;
+    for (const catalog::Anchor& anchor : resolved.anchors) {
+        const double place = across(along, anchor.at);
+        const bool known =
+            std::any_of(rows.begin(), rows.end(), [&](double row) { return std::abs(row - place) < same_row_in; });
+        if (!known) rows.push_back(place);
+    }
+    std::sort(rows.begin(), rows.end());
+    return rows;
+}
+
+bool overlaps(const model::PlanRectangle& a, const model::PlanRectangle& b) {
+    return std::min(a.x_max_in, b.x_max_in) - std::max(a.x_min_in, b.x_min_in) > 1e-6 &&
+           std::min(a.y_max_in, b.y_max_in) - std::max(a.y_min_in, b.y_min_in) > 1e-6;
+}
+
+bool fits(const model::Framing& framing) {
+    const std::vector<model::Member> members = model::members(framing);
+    for (std::size_t a = 0; a < framing.blocks.size(); ++a) {
+        for (std::size_t b = a + 1; b < members.size(); ++b) {
+            if (overlaps(model::plan(members[a]), model::plan(members[b]))) return false;
+        }
+    }
+    return true;
+}
+
+std::string new_id(const model::Framing& framing) {
+    for (int number = 1;; ++number) {
+        std::string id = "N" + std::to_string(number);
+        if (!model::find_member(framing, id)) return id;
+    }
+}
+
+std::optional<BaseDetail> if_it_fits(BaseDetail detail) {
+    if (!fits(detail.framing)) return std::nullopt;
+    return detail;
+}
+
+/// Whether an anchor's place lies over the length of the block.
+bool beside(const Block& block, const catalog::Resolved& resolved, double row_in) {
+    return std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const catalog::Anchor& anchor) {
+        const double place = along_of(block.along, anchor.at);
+        return std::abs(across(block.along, anchor.at) - row_in) < same_row_in && place > block.from_in &&
+               place < block.to_in;
+    });
+}
+
+}  // namespace
+
+std::optional<BaseDetail> upright_blocks(const catalog::Resolved& resolved) {
+    constexpr double width_in = 3.5, depth_in = 7.25;
+    const std::vector<Block>& blocks = resolved.detail.framing.blocks;
+    if (blocks.empty()) return std::nullopt;
+    const PlanAxis along = block_axis(resolved.detail.framing);
+    BaseDetail detail = resolved.detail;
+    detail.framing.blocks.clear();
+    std::set<std::pair<double, double>> bays;
+    bool changes = false;
+    for (const Block& block : blocks) {
+        if (block.along != along || !bays.insert({block.from_in, block.to_in}).second) continue;
+        for (const double row : rows_in(resolved, along)) {
+            Block upright = block;
+            upright.id = new_id(detail.framing);
+            upright.across_in = row;
+            upright.width_in = width_in;
+            upright.depth_in = depth_in;
+            upright.plies = 1;
+            if (!beside(upright, resolved, row)) continue;
+            detail.framing.blocks.push_back(upright);
+        }
+    }
+    changes = detail.framing.blocks.size() != blocks.size();
+    for (const Block& block : blocks) changes = changes || block.width_in != width_in || block.depth_in < depth_in;
+    if (!changes) return std::nullopt;
+    return if_it_fits(std::move(detail));
+}
+
+std::optional<BaseDetail> second_block(const catalog::Resolved& resolved) {
+    if (resolved.detail.framing.blocks.empty()) return std::nullopt;
+    const Block& like = resolved.detail.framing.blocks.front();
+    BaseDetail detail = resolved.detail;
+    for (const double row : rows_in(resolved, like.along)) {
+        const bool held = std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const auto& anchor) {
+            return std::abs(across(like.along, anchor.at) - row) < same_row_in && anchor.seat;
+        });
+        if (held) continue;
+        Block block = like;
+        block.id = new_id(detail.framing);
+        block.across_in = row;
+        detail.framing.blocks.push_back(block);
+    }
+    if (detail.framing.blocks.size() == resolved.detail.framing.blocks.size()) return std::nullopt;
+    return if_it_fits(std::move(detail));
+}
+
+std::optional<BaseDetail> through_bolts(const catalog::Resolved& resolved) {
+    BaseDetail detail = resolved.detail;
+    bool changes = false;
+    for (std::size_t group = 0; group < detail.anchors.size(); ++group) {
+        if (std::holds_alternative<model::ThroughBolt>(detail.anchors[group].fastener)) continue;
+        double hole_in = 1.0;
+        for (const catalog::Anchor& anchor : resolved.anchors) {
+            if (anchor.group == group) hole_in = std::min(hole_in, anchor.hole_diameter_in);
+        }
+        const char* size = hole_in >= 0.5625 ? "bolt-1/2" : hole_in >= 0.5 ? "bolt-7/16" : "bolt-3/8";
+        detail.anchors[group].fastener =
+            model::ThroughBolt{size, "a307", model::BackingPlate{3.0, 3.0, 0.25, "steel-a36"}};
+        detail.anchors[group].washer.reset();
+        changes = true;
+    }
+    if (!changes) return std::nullopt;
+    return detail;
+}
+
+std::optional<BaseDetail> end_angles(const catalog::Resolved& resolved) {
+    BaseDetail detail = resolved.detail;
+    bool changes = false;
+    for (Block& block : detail.framing.blocks) {
+        for (model::BlockEnd* end : {&block.from_end, &block.to_end}) {
+            if (end->joist.empty()) continue;
+            model::SideAngles angles;
+            angles.thickness_in = 0.1875;
+            angles.metal = "steel-a36";
+            angles.diameter_in = 0.19;
+            angles.length_in = 1.5;
+            angles.per_leg = std::max(2, static_cast<int>((block.depth_in - 1.5) / 1.0) + 1);
+            angles.spacing_in = 1.0;
+            angles.gauge_in = 1.0;
+            if ((angles.per_leg - 1) * angles.spacing_in + 1.0 > block.depth_in) continue;
+            end->connection = angles;
+            changes = true;
+        }
+    }
+    if (!changes) return std::nullopt;
+    return detail;
+}
+
+std::optional<BaseDetail> next_bay(const catalog::Resolved& resolved) {
+    const model::Framing& framing = resolved.detail.framing;
+    if (!framing.joists) return std::nullopt;
+    BaseDetail detail = resolved.detail;
+    const double half_in = 0.5 * framing.joists->width_in;
+    const auto joist_at = [&](const std::string& id) -> const model::Joist* {
+        for (const model::Joist& joist : framing.joists->members) {
+            if (joist.id == id) return &joist;
+        }
+        return nullptr;
+    };
+    const auto next = [&](const model::Joist& from, bool upward) -> const model::Joist* {
+        const model::Joist* nearest = nullptr;
+        for (const model::Joist& joist : framing.joists->members) {
+            const double apart = upward ? joist.offset_in - from.offset_in : from.offset_in - joist.offset_in;
+            if (apart <= 0.0) continue;
+            if (nearest == nullptr ||
+                std::abs(joist.offset_in - from.offset_in) < std::abs(nearest->offset_in - from.offset_in))
+                nearest = &joist;
+        }
+        return nearest;
+    };
+    for (const Block& block : framing.blocks) {
+        for (const bool upward : {false, true}) {
+            const model::Joist* held = joist_at(upward ? block.to_end.joist : block.from_end.joist);
+            const model::Joist* far = held == nullptr ? nullptr : next(*held, upward);
+            if (far == nullptr) continue;
+            const model::Joist& lower = upward ? *held : *far;
+            const model::Joist& upper = upward ? *far : *held;
+            Block more = block;
+            more.id = new_id(detail.framing);
+            more.from_in = lower.offset_in + half_in * lower.plies;
+            more.to_in = upper.offset_in - half_in * upper.plies;
+            more.from_end = {lower.id, upward ? block.to_end.connection : block.from_end.connection};
+            more.to_end = {upper.id, upward ? block.to_end.connection : block.from_end.connection};
+            BaseDetail trial = detail;
+            trial.framing.blocks.push_back(more);
+            if (fits(trial.framing)) detail = std::move(trial);
+        }
+    }
+    if (detail.framing.blocks.size() == framing.blocks.size()) return std::nullopt;
+    return detail;
+}
+
+}  // namespace toehold::review

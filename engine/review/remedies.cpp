@@ -1,0 +1,115 @@
+#include "review/remedies.h"
+
+#include "review/changes.h"
+#include "review/verdict.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <tuple>
+
+namespace toehold::review {
+namespace {
+
+using Change = std::function<std::optional<model::BaseDetail>(const catalog::Resolved&)>;
+
+struct Idea {
+    std::string id, text;
+    std::vector<Change> changes;  ///< one after the other
+};
+
+std::vector<Idea> ideas() {
+    const std::string upright = "one 4x8 block on edge under every row of anchors";
+    const std::string bolts = "through-bolts with a 3 x 3 x 1/4 in backing plate below the framing";
+    const std::string angles =
+        "3/16 in steel angles on both sides of the blocks' ends, 0.19 in x 1 1/2 in wood screws "
+        "at 1 in in both legs";
+    const std::string bay = "the blocks carried on into the next joist bay";
+    return {{"second-block", "A block like the first under the row of anchors that has none.", {second_block}},
+            {"upright-blocks", "Instead of these blocks, " + upright + ".", {upright_blocks}},
+            {"through-bolts", "Instead of these anchors, " + bolts + ".", {through_bolts}},
+            {"end-angles", "At the blocks' ends, " + angles + ".", {end_angles}},
+            {"next-bay", "In addition, " + bay + ".", {next_bay}},
+            {"blocks-and-bolts", "Together: " + upright + "; " + bolts + ".", {upright_blocks, through_bolts}},
+            {"bolts-and-angles", "Together: " + bolts + "; " + angles + ".", {through_bolts, end_angles}},
+            {"blocks-bolts-angles",
+             "Together: " + upright + "; " + bolts + "; " + angles + ".",
+             {upright_blocks, through_bolts, end_angles}},
+            {"bolts-angles-bay",
+             "Together: " + bolts + "; " + angles + "; " + bay + ".",
+             {through_bolts, end_angles, next_bay}},
+            {"all",
+             "Together: " + upright + "; " + bolts + "; " + angles + "; " + bay + ".",
+             {upright_blocks, through_bolts, end_angles, next_bay}}};
+}
+
+std::size_t failing(const Review& review) {
+    const auto fails = [](const checks::CheckResult& result) {
+        return result.status == checks::Status::fails || result.status == checks::Status::no_path;
+    };
+    return static_cast<std::size_t>(std::count_if(review.checks.begin(), review.checks.end(), fails));
+}
+
+std::size_t failing_findings(const Review& review) {
+    return static_cast<std::size_t>(
+        std::count_if(review.findings.begin(), review.findings.end(),
+                      [](const checks::Finding& finding) { return finding.severity == checks::Severity::fails; }));
+}
+
+/// The detail after every change; absent where one of them does not apply or leaves an id no catalog knows.
+std::optional<catalog::Resolved> changed(const catalog::Resolved& resolved, const std::vector<Change>& changes,
+                                         const catalog::Catalog& catalog) {
+    catalog::Resolved current = resolved;
+    for (const Change& change : changes) {
+        const std::optional<model::BaseDetail> detail = change(current);
+        if (!detail) return std::nullopt;
+        catalog::Resolution resolution = catalog::resolve(*detail, catalog);
+        if (!resolution.resolved) return std::nullopt;
+        current = std::move(*resolution.resolved);
+    }
+    return current;
+}
+
+Remedy remedy_of(const Idea& idea, const Review& after) {
+    Remedy remedy;
+    remedy.id = idea.id;
+    remedy.text = idea.text;
+    remedy.verdict = after.verdict;
+    remedy.governing = after.governing;
+    remedy.failing_results = failing(after);
+    remedy.failing_findings = failing_findings(after);
+    remedy.detail = after.resolved.detail;
+    return remedy;
+}
+
+/// Fewer failures, or the same ones by less.
+bool helps(const Remedy& remedy, const Review& before) {
+    const auto after_count = std::tuple(remedy.failing_results + remedy.failing_findings);
+    const auto before_count = std::tuple(failing(before) + failing_findings(before));
+    if (after_count != before_count) return after_count < before_count;
+    return remedy.governing.ratio < 0.95 * before.governing.ratio;
+}
+
+int rank(Verdict verdict) { return verdict == Verdict::adequate ? 0 : verdict == Verdict::incomplete ? 1 : 2; }
+
+}  // namespace
+
+std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog) {
+    std::vector<Remedy> remedies;
+    if (review.verdict == Verdict::adequate || failing(review) + failing_findings(review) == 0) return remedies;
+    for (const Idea& idea : ideas()) {
+        const std::optional<catalog::Resolved> other = changed(review.resolved, idea.changes, catalog);
+        if (!other) continue;
+        const Review after = toehold::review::review(*other, review.input_sha256);
+        if (!after.demand) continue;
+        Remedy remedy = remedy_of(idea, after);
+        if (helps(remedy, review) || (!review.demand && after.demand)) remedies.push_back(std::move(remedy));
+    }
+    std::stable_sort(remedies.begin(), remedies.end(), [](const Remedy& a, const Remedy& b) {
+        return std::tuple(rank(a.verdict), a.failing_results + a.failing_findings, a.governing.ratio) <
+               std::tuple(rank(b.verdict), b.failing_results + b.failing_findings, b.governing.ratio);
+    });
+    return remedies;
+}
+
+}  // namespace toehold::review
