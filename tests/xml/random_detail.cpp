@@ -117,19 +117,112 @@ AnchorGroup group(Chance& chance, std::vector<std::string> holes) {
     return result;
 }
 
-EndConnection connection(Chance& chance) {
+SideAngles angles(Chance& chance, double depth_in) {
+    using Kind = SideAngles::Kind;
+    SideAngles result;
+    result.sides = chance.whole(1, 2);
+    result.thickness_in = chance.between(0.05, 0.5);
+    result.metal = chance.id();
+    result.kind = static_cast<Kind>(chance.whole(0, 2));
+    result.diameter_in = chance.between(0.1, 0.6);
+    if (result.kind != Kind::bolt) result.length_in = chance.between(1.0, 4.0);
+    result.per_leg = chance.whole(1, 5);
+    if (result.per_leg > 1) result.spacing_in = chance.between(0.05, 0.19) * depth_in;
+    result.gauge_in = chance.between(0.5, 2.0);
+    return result;
+}
+
+ReportedConnector connector(Chance& chance) {
+    return {"c " + chance.words(),  chance.words(),         chance.given(1.0, 2e3),
+            chance.given(1.0, 2e3), chance.given(1.0, 2e3), chance.given(1.0, 4.0),
+            chance.given(1.0, 2e3), chance.given(1.0, 9.0), chance.perhaps(1e2, 1e6)};
+}
+
+/// At the end of a member this deep.
+EndConnection connection(Chance& chance, double depth_in) {
     using Kind = EndGrainFasteners::Kind;
-    switch (chance.whole(0, 2)) {
+    switch (chance.whole(0, 4)) {
         case 0:
             return {};
         case 1:
             return EndGrainFasteners{chance.coin() ? Kind::nail : Kind::wood_screw, chance.between(0.1, 0.3),
                                      chance.between(2.0, 5.0), chance.whole(2, 9), chance.between(0.5, 6.0)};
+        case 2: {
+            const int count = chance.whole(1, 6);
+            return ToeNails{chance.between(0.1, 0.3), chance.between(2.0, 5.0), count,
+                            count > 2 ? chance.between(0.1, 0.9) * depth_in : 0.0};
+        }
+        case 3:
+            return angles(chance, depth_in);
         default:
-            break;
+            return connector(chance);
     }
-    return ReportedConnector{"c " + chance.words(),  chance.words(),         chance.given(1.0, 2e3),
-                             chance.given(1.0, 2e3), chance.given(1.0, 2e3), chance.given(1.0, 4.0)};
+}
+
+Rim rim(Chance& chance, const Joists& joists, bool upper) {
+    Rim result;
+    result.id = upper ? "R2" : "R1";
+    result.width_in = chance.between(1.0, 2.0);
+    result.plies = chance.whole(1, 4);
+    const double half = 0.5 * result.width_in * result.plies;
+    result.at_in = upper ? *joists.to_in + half : *joists.from_in - half;
+    result.from_in = chance.between(-20.0, -8.0);
+    result.to_in = chance.between(8.0, 20.0);
+    result.depth_in = chance.between(7.0, 12.0);
+    result.species = chance.id();
+    result.grade = chance.id();
+    result.connection = connection(chance, joists.depth_in);
+    return result;
+}
+
+/// Ends, supports and perhaps rims of the joists.
+void describe_joists(Chance& chance, Framing& framing) {
+    Joists& joists = *framing.joists;
+    joists.from_in = chance.between(-120.0, -60.0);
+    joists.to_in = chance.between(12.0, 24.0);
+    framing.supports = {{"S1", JoistSupport::Kind::ledger, *joists.from_in, 0.0, connection(chance, joists.depth_in)},
+                        {"S2", JoistSupport::Kind::beam, chance.between(-40.0, 12.0), chance.between(1.5, 6.0),
+                         connection(chance, joists.depth_in)}};
+    if (chance.coin()) framing.rims.push_back(rim(chance, joists, false));
+    if (chance.coin()) framing.rims.push_back(rim(chance, joists, true));
+}
+
+Block block(Chance& chance, std::string id, PlanAxis along, double across_in) {
+    Block result;
+    result.id = std::move(id);
+    result.along = along;
+    result.across_in = across_in;
+    result.plies = chance.whole(1, 4);
+    result.width_in = chance.between(1.0, 5.5) / result.plies;
+    result.depth_in = chance.between(1.5, 9.0);
+    result.species = chance.id();
+    result.grade = chance.id();
+    return result;
+}
+
+/// Two blocks from joist to joist.
+void add_blocks(Chance& chance, Framing& framing) {
+    const std::vector<Joist>& joists = framing.joists->members;
+    for (const double across : {-3.5, 3.5}) {
+        Block one = block(chance, across < 0.0 ? "B1" : "B2", PlanAxis::x, across);
+        one.from_in = joists[0].offset_in + 0.5 * framing.joists->width_in * joists[0].plies;
+        one.to_in = joists[1].offset_in - 0.5 * framing.joists->width_in * joists[1].plies;
+        one.from_end = {"J1", connection(chance, one.depth_in)};
+        if (chance.coin()) one.to_end = {chance.coin() ? "J2" : "", connection(chance, one.depth_in)};
+        framing.blocks.push_back(one);
+    }
+}
+
+/// One more, along the joists from the second block to the rim beyond it.
+void add_block_to_rim(Chance& chance, Framing& framing) {
+    if (framing.rims.empty() || framing.rims.back().id != "R2") return;
+    const Block& behind = framing.blocks[1];
+    Block one = block(chance, "B3", PlanAxis::y, 0.0);
+    one.from_in = behind.across_in + 0.5 * behind.width_in * behind.plies;
+    one.to_in = *framing.joists->to_in;
+    one.from_end = {"B2", connection(chance, one.depth_in)};
+    one.to_end = {"R2", connection(chance, one.depth_in)};
+    framing.blocks.push_back(one);
 }
 
 Framing framing(Chance& chance) {
@@ -137,22 +230,19 @@ Framing framing(Chance& chance) {
     result.preservative_treated = chance.coin();
     if (chance.coin()) return result;
     result.joists =
-        Joists{PlanAxis::y, 1.5, chance.between(7.0, 12.0), chance.id(), chance.id(), {{"J1", -8.0}, {"J2", 8.0}}};
-    for (const double across : {-3.5, 3.5}) {
-        Block block{"B" + std::to_string(result.blocks.size() + 1),
-                    PlanAxis::x,
-                    -7.25,
-                    7.25,
-                    across,
-                    chance.between(1.5, 5.5),
-                    chance.between(1.5, 9.0),
-                    chance.id(),
-                    chance.id(),
-                    {"J1", connection(chance)},
-                    {}};
-        if (chance.coin()) block.to_end = {chance.coin() ? "J2" : "", connection(chance)};
-        result.blocks.push_back(block);
-    }
+        Joists{PlanAxis::y, 1.5,         chance.between(7.0, 12.0),
+               chance.id(), chance.id(), {{"J1", -8.0, chance.whole(1, 4)}, {"J2", 8.0, chance.whole(1, 4)}}};
+    if (chance.coin()) describe_joists(chance, result);
+    add_blocks(chance, result);
+    add_block_to_rim(chance, result);
+    return result;
+}
+
+Decking decking(Chance& chance) {
+    Decking result{chance.id(), chance.between(0.5, 2.0), chance.words()};
+    if (chance.coin())
+        result.fastening = DeckingFastening{chance.between(0.1, 0.3), chance.between(2.0, 4.0),  chance.whole(1, 4),
+                                            chance.between(2.0, 8.0), chance.given(10.0, 300.0), chance.words()};
     return result;
 }
 
@@ -199,7 +289,7 @@ model::BaseDetail random_detail(unsigned seed) {
     if (chance.coin()) detail.weld = Weld{chance.between(0.1, 0.5), chance.id()};
     if (chance.coin()) detail.anchors.push_back(group(chance, {"A", "C"}));
     detail.anchors.push_back(group(chance, {}));
-    if (chance.coin()) detail.layers.decking = Decking{chance.id(), chance.between(0.5, 2.0), chance.words()};
+    if (chance.coin()) detail.layers.decking = decking(chance);
     for (int shim = chance.whole(0, 2); shim > 0; --shim)
         detail.layers.shims.push_back({chance.id(), chance.between(0.1, 0.5)});
     detail.framing = framing(chance);

@@ -49,6 +49,39 @@ TEST_CASE("the schema refuses what the reader refuses for its form", "[process]"
     }
 }
 
+TEST_CASE("schema and reader agree on the form of the framing", "[process]") {
+    const test::TemporaryFolder folder;
+    const std::string framing = test::bytes_of(test::good_file("framing-down-to-the-supports.xml"));
+    const auto both = [&](const std::string& from, const std::string& to) {
+        const std::string text = test::changed(framing, from, to);
+        test::put_bytes(folder.path() / "detail.xml", text);
+        const bool schema = validate("base-detail.xsd", folder.path() / "detail.xml") == 0;
+        const bool reader = xml::read_detail_text(text, {}).detail.has_value();
+        INFO(to << ": schema " << schema << ", reader " << reader);
+        CHECK(schema == reader);
+        return schema && reader;
+    };
+    struct Change {
+        const char *from, *to;
+    };
+    for (const Change& good :
+         {Change{"stiffness=\"1 kN/mm\"", "stiffness=\"5000 lbf/in\""},
+          Change{"<joist id=\"J1\"", "<joist plies=\"1\" id=\"J1\""}, Change{" pull=\"300 lbf\"", ""},
+          Change{" sides=\"1\"", ""}, Change{"kind=\"wood-screw\"", "kind=\"lag-screw\""}}) {
+        CHECK(both(good.from, good.to));
+    }
+    for (const Change& bad :
+         {Change{"offset=\"8 in\" plies=\"2\"", "offset=\"8 in\" plies=\"5\""}, Change{"sides=\"1\"", "sides=\"3\""},
+          Change{"kind=\"bolt\"", "kind=\"rivet\""}, Change{"kind=\"ledger\"", "kind=\"wall\""},
+          Change{"<rim id=\"R2\"", "<rim id=\"J1\""}, Change{"<support id=\"S1\"", "<support id=\"B1\""},
+          Change{"<end at=\"to\" joist=\"R1\">", "<end at=\"to\" joist=\"S2\">"},
+          Change{"stiffness=\"1 kN/mm\"", "stiffness=\"1 kN\""}, Change{" gauge=\"1 in\"", ""},
+          Change{" at=\"6 3/4 in\"", ""}, Change{" board=\"5.5 in\"", ""},
+          Change{" metal=\"steel-a36\" kind=\"bolt\"", " kind=\"bolt\""}}) {
+        CHECK_FALSE(both(bad.from, bad.to));
+    }
+}
+
 TEST_CASE("schema and reader agree on how a length is written", "[process]") {
     const test::TemporaryFolder folder;
     const auto both = [&](const std::string& height) {
