@@ -122,6 +122,45 @@ struct Grillage::Prepared {
         return moved;
     }
 
+    [[nodiscard]] Eigen::VectorXd motion_under(std::span<const GridLoad> loads,
+                                               std::span<const MemberLoad> member_loads) const {
+        Eigen::VectorXd result = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(3 * nodes.size()));
+        const auto at = [&](int node) { return result.segment<3>(first_freedom(node)); };
+        for (const GridLoad& load : loads)
+            at(load.node) += Eigen::Vector3d(load.up_lb, load.about_x_lb_in, load.about_y_lb_in);
+        for (const MemberLoad& load : member_loads) {
+            const PreparedMember& member = members[static_cast<std::size_t>(load.member)];
+            const Vector6 on_ends = on_nodes(member, load);
+            at(member.of.from) += on_ends.head<3>();
+            at(member.of.to) += on_ends.tail<3>();
+        }
+        result.array() *= factor->scale.array();
+        factor->scaled.solveInPlace(result);
+        result.array() *= factor->scale.array();
+        return result;
+    }
+
+    /// Of members, joints and supports.
+    void find_forces(const Eigen::VectorXd& motion, std::span<const MemberLoad> member_loads,
+                     GridSolution& solution) const {
+        const auto at = [&](int node) { return motion.segment<3>(first_freedom(node)); };
+        solution.members.reserve(members.size());
+        for (std::size_t i = 0; i < members.size(); ++i) {
+            Vector6 ends;
+            ends << at(members[i].of.from), at(members[i].of.to);
+            solution.members.push_back(forces_at_ends(members[i], static_cast<int>(i), ends, member_loads));
+        }
+        solution.joints.reserve(joints.size());
+        for (const PreparedJoint& joint : springs_between) {
+            const Eigen::Vector3d apart = joint.from_second * at(joint.second) - joint.from_first * at(joint.first);
+            solution.joints.push_back(of_springs(joint.second, joint.springs, apart));
+        }
+        solution.supports.reserve(supports.size());
+        for (const GridSupport& s : supports)
+            solution.supports.push_back(
+                of_springs(s.node, {s.vertical_lb_per_in, s.about_x_lb_in, s.about_y_lb_in}, at(s.node)));
+    }
+
     [[nodiscard]] std::size_t checked(const GridSolution& solution, int member) const {
         const std::size_t index = checked_member(member, members.size());
         if (!solution.stable || solution.members.size() != members.size() || solution.motions.size() != nodes.size())
@@ -158,39 +197,11 @@ GridSolution Grillage::solve(std::span<const GridLoad> loads, std::span<const Me
     if (!grid.factor) return solution;
     solution.stable = true;
 
-    Eigen::VectorXd motion = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(3 * grid.nodes.size()));
-    const auto at = [&](int node) { return motion.segment<3>(first_freedom(node)); };
-    for (const GridLoad& load : loads)
-        at(load.node) += Eigen::Vector3d(load.up_lb, load.about_x_lb_in, load.about_y_lb_in);
-    for (const MemberLoad& load : along) {
-        const PreparedMember& member = grid.members[static_cast<std::size_t>(load.member)];
-        const Vector6 on_ends = on_nodes(member, load);
-        at(member.of.from) += on_ends.head<3>();
-        at(member.of.to) += on_ends.tail<3>();
-    }
-    motion.array() *= grid.factor->scale.array();
-    grid.factor->scaled.solveInPlace(motion);
-    motion.array() *= grid.factor->scale.array();
-
+    const Eigen::VectorXd motion = grid.motion_under(loads, along);
     solution.motions.reserve(grid.nodes.size());
     for (Eigen::Index i = 0; i < motion.size(); i += 3)
         solution.motions.push_back({motion(i), motion(i + 1), motion(i + 2)});
-    solution.members.reserve(grid.members.size());
-    for (std::size_t i = 0; i < grid.members.size(); ++i) {
-        const PreparedMember& member = grid.members[i];
-        Vector6 ends;
-        ends << at(member.of.from), at(member.of.to);
-        solution.members.push_back(forces_at_ends(member, static_cast<int>(i), ends, along));
-    }
-    solution.joints.reserve(grid.springs_between.size());
-    for (const PreparedJoint& joint : grid.springs_between) {
-        const Eigen::Vector3d apart = joint.from_second * at(joint.second) - joint.from_first * at(joint.first);
-        solution.joints.push_back(of_springs(joint.second, joint.springs, apart));
-    }
-    solution.supports.reserve(grid.supports.size());
-    for (const GridSupport& s : grid.supports)
-        solution.supports.push_back(
-            of_springs(s.node, {s.vertical_lb_per_in, s.about_x_lb_in, s.about_y_lb_in}, at(s.node)));
+    grid.find_forces(motion, along, solution);
     solution.residual = lack_of_balance({grid.nodes, grid.members, grid.joints, grid.reach_in, loads, along}, solution);
     return solution;
 }
