@@ -57,12 +57,15 @@ TEST_CASE("a beam hung from the face of a bar twists it by R e and drops by R/k"
 
 TEST_CASE("a joint's couple reaches a node as it is, its force with its arm", "[closed-form]") {
     // The beam's node stands on the bar's axis, so that both nodes carry the joint at an arm.
-    const Grillage grid = hung_beam(fixed, fixed, 0.0);
+    // Stiff, but not as a support: the force of a joint is a difference of motions, which must keep its digits.
+    constexpr double stiff = 1e10;
+    const Grillage grid = hung_beam(stiff, stiff, 0.0);
     const GridSolution s = grid.solve({}, std::vector<MemberLoad>{{2, 20.0, -load_lb, 0, 0}});
     REQUIRE(s.stable);
-    // Stiff springs move both nodes as one, wherever the joint is: as if the beam were joined on the axis.
-    CHECK_CLOSE(s.motions[3].w_in, s.motions[1].w_in, 1e-6, 0.0);
-    CHECK_CLOSE(s.motions[3].rx_rad, s.motions[1].rx_rad, 1e-6, 0.0);
+    CHECK(s.residual < 1e-9);
+    // Stiff springs move both nodes as one but for their stretch, wherever the joint is.
+    CHECK_CLOSE(s.motions[3].w_in, s.motions[1].w_in, 1e-4, 0.0);
+    CHECK_CLOSE(s.motions[3].rx_rad, s.motions[1].rx_rad, 1e-4, 0.0);
     // What the joint gives at its place, carried to the beam's node, is what the beam has there.
     CHECK_CLOSE(s.joints[0].up_lb, s.members[2].at_from.shear_lb, 1e-6, 0.0);
     CHECK_CLOSE(s.joints[0].about_x_lb_in + s.joints[0].up_lb * arm_in, -s.members[2].at_from.moment_lb_in, 1e-5, 0.0);
