@@ -26,7 +26,7 @@ constexpr double across_lb = 62.4;
 constexpr double along_lb = 80.4;
 constexpr double across_no_gap_lb = 192.2;
 constexpr double wet = 0.7;           // NDS 2018 Table 11.3.3
-constexpr double row_of_two = 0.997;  // block_anchors.cpp
+constexpr double row_of_two = 0.997;  // member_anchors.cpp
 constexpr double rounding = 4e-3;
 
 }  // namespace

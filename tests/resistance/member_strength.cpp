@@ -71,3 +71,16 @@ TEST_CASE("The torsion constant of a rectangle: 0.1406 a^4 for a square, 0.229 a
     CHECK_CLOSE(toehold::resistance::torsion_constant_in4(1.0, 2.0), 0.229 * 2.0, 3e-3, 0.0);
     CHECK_CLOSE(toehold::resistance::torsion_constant_in4(4.0, 1.0), 0.281 * 4.0, 3e-3, 0.0);
 }
+
+TEST_CASE("shear and torsion add up by their parts of what is allowed", "[closed-form]") {
+    // 60/120 + 40/(2/3 x 120) = 0.5 + 0.5
+    CHECK_CLOSE(shear_torsion_ratio(60.0, 40.0, 120.0), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_ratio(60.0, 0.0, 120.0), 0.5, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_ratio(0.0, 40.0, 120.0), 0.5, 1e-12, 0.0);
+    CHECK_THROWS_AS(shear_torsion_ratio(1.0, 1.0, 0.0), std::invalid_argument);
+}
+
+TEST_CASE("what lifts a member by its top must reach the middle of its depth", "[closed-form]") {
+    CHECK(lifting_reach_in(9.25) == 4.625);
+    CHECK_THROWS_AS(lifting_reach_in(0.0), std::invalid_argument);
+}

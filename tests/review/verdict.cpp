@@ -1,7 +1,5 @@
 #include "review/verdict.h"
 
-#include "review/load_path.h"
-
 #include <catch2/catch.hpp>
 
 #include <limits>
@@ -74,17 +72,4 @@ TEST_CASE("a ratio of exactly one holds; no demand on no capacity holds", "[unit
     CHECK(result("a", 100.0001, 100).status == Status::fails);
     CHECK(result("a", 0, 0).status == Status::holds);
     CHECK(result("a", 1, 0).ratio == std::numeric_limits<double>::infinity());
-}
-
-TEST_CASE("the load path runs downward and keeps each link's worst check", "[unit]") {
-    std::vector<checks::CheckResult> results = {result("lateral", 10, 100), result("withdrawal", 90, 100),
-                                                result("weld", 10, 100)};
-    results[0].link = checks::Link{"anchor A", "block B1", "screw"};
-    results[1].link = checks::Link{"anchor A", "block B1", "screw"};
-    results[2].link = checks::Link{"post", "plate", "weld"};
-    review::sort_worst_first(results);
-    const std::vector<review::PathLink> path = review::load_path(results);
-    REQUIRE(path.size() == 2);
-    CHECK(path[0].link.from == "post");
-    CHECK(path[1].check == "withdrawal");
 }

@@ -112,8 +112,9 @@ CheckResult reported(const CheckInput& input, std::size_t index) {
         return result;
     }
     result.demand = worst.value;
-    result.steps.push_back({"T_a", "allowable tension: thread in the block, or fastener if less", "report",
-                            tension.value, "lb", "report: " + anchor.reported->report});
+    result.steps.push_back(
+        {"T_a", "allowable tension: thread in the " + kind_under(input.resolved, anchor) + ", or fastener if less",
+         "report", tension.value, "lb", "report: " + anchor.reported->report});
     result.steps.push_back(
         {"V_a", "allowable lateral value", "report", lateral.value, "lb", "report: " + anchor.reported->report});
     result.steps.push_back({"I", "interaction", "T / T_a + V / V_a", worst.value, "", "common practice"});

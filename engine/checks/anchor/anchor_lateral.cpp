@@ -1,5 +1,5 @@
-// The horizontal force each anchor carries from plate to block, NDS 2018 12.3: worst over every state, because the
-// value turns with the angle to the block's grain.
+// The horizontal force each anchor carries from plate to framing, NDS 2018 12.3: worst over every state, because the
+// value turns with the angle to the member's grain.
 #include "checks/anchor/anchor_seating.h"
 #include "checks/anchor/lateral_joint.h"
 #include "checks/basis/ratio.h"
@@ -85,7 +85,7 @@ std::vector<CheckResult> anchor_lateral(const CheckInput& input) {
 }
 
 const RegisterCheck registered{{"anchor-lateral", "Lateral force on the anchor", "NDS 2018 12.3",
-                                "The anchor's shank bearing in plate and block, with decking and shims as a gap, "
+                                "The anchor's shank bearing in plate and framing, with decking and shims as a gap, "
                                 "against its horizontal force in every direction.",
                                 anchor_lateral}};
 

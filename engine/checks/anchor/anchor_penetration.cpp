@@ -1,4 +1,4 @@
-// How deep a screw must reach into the block, whatever its force: NDS 2018 12.1.4.6 and 12.1.5.6.
+// How deep a screw must reach into the member it lands in, whatever its force: NDS 2018 12.1.4.6 and 12.1.5.6.
 #include "checks/anchor/anchor_seating.h"
 #include "resistance/wood/withdrawal.h"
 
@@ -34,12 +34,12 @@ CheckResult penetration(const CheckInput& input, std::size_t index) {
     const Requirement needed = requirement(anchor);
     const Seating seated = seating(input.resolved, anchor);
     result.demand = needed.least_in;
-    result.capacity = seated.embedment_in - (needed.tip_counts ? 0.0 : seated.tip_in_block_in);
+    result.capacity = seated.embedment_in - (needed.tip_counts ? 0.0 : seated.tip_in_member_in);
     result.clause = anchor.kind == FastenerKind::reported ? "report: " + anchor.reported->report : needed.clause;
-    result.steps = embedment_steps(anchor, seated);
+    result.steps = embedment_steps(input.resolved, anchor);
     if (!needed.tip_counts)
-        result.steps.push_back(
-            {"E", "tip inside the block, not counted", "", seated.tip_in_block_in, "in", needed.clause});
+        result.steps.push_back({"E", "tip inside the " + kind_under(input.resolved, anchor) + ", not counted", "",
+                                seated.tip_in_member_in, "in", needed.clause});
     result.steps.push_back({"p", "penetration", needed.tip_counts ? "p_e, tip included" : "p_e - E", result.capacity,
                             "in", needed.clause});
     if (!(needed.least_in > 0.0)) {
@@ -60,9 +60,10 @@ std::vector<CheckResult> anchor_penetration(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"anchor-penetration", "Penetration of the screw", "NDS 2018 12.1.4.6, 12.1.5.6",
-                                "How deep a screw reaches into the block against the least the standard allows.",
-                                anchor_penetration}};
+const RegisterCheck registered{
+    {"anchor-penetration", "Penetration of the screw", "NDS 2018 12.1.4.6, 12.1.5.6",
+     "How deep a screw reaches into its block, joist or rim against the least the standard allows.",
+     anchor_penetration}};
 
 }  // namespace
 }  // namespace toehold::checks

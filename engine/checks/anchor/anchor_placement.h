@@ -11,10 +11,10 @@
 
 namespace toehold::checks {
 
-/// How an anchor meets its block over all states.
+/// How an anchor meets its member over all states.
 struct PlacementLoads {
     bool withdrawal = false;    ///< a screw that is pulled
-    bool along_grain = false;   ///< some horizontal force along the block
+    bool along_grain = false;   ///< some horizontal force along the member
     bool across_grain = false;  ///< some horizontal force across it
 };
 [[nodiscard]] PlacementLoads placement_loads(const demand::Demand& demand, std::size_t index,
@@ -29,7 +29,7 @@ struct PlacementRule {
     std::string clause;
 };
 
-/// Another anchor in the same block, seen from this one: >= 0.
+/// Another anchor in the same member, seen from this one: >= 0.
 struct Neighbour {
     std::string id;
     double along_in = 0.0;

@@ -12,15 +12,18 @@ namespace toehold::checks {
 /// Lengths along one anchor, from its head's underside down; in.
 struct Seating {
     double plate_in = 0.0;
-    double washer_in = 0.0;       ///< under the head
-    double layers_in = 0.0;       ///< decking and shims
-    double above_block_in = 0.0;  ///< the three together
-    double embedment_in = 0.0;    ///< in the block, tip included
-    double tip_in_block_in = 0.0;
-    double thread_in_block_in = 0.0;  ///< that holds: tip excluded
+    double washer_in = 0.0;        ///< under the head
+    double layers_in = 0.0;        ///< decking and shims
+    double above_member_in = 0.0;  ///< the three together
+    double embedment_in = 0.0;     ///< in the member, tip included
+    double tip_in_member_in = 0.0;
+    double thread_in_member_in = 0.0;  ///< that holds: tip excluded
 };
 
-/// Whether a block is under the anchor and the anchor reaches into it.
+/// Whether the anchor's hole lies wholly in one piece of a member: none of it in a seam, a face or an end. The anchor
+/// must have a seat.
+[[nodiscard]] bool within_one_piece(const catalog::Anchor& anchor);
+/// Whether a member is under the anchor, with the hole in one piece of it, and the anchor reaches into it.
 [[nodiscard]] bool lands(const catalog::Anchor& anchor);
 /// A bolt with nothing between its nut and the wood.
 [[nodiscard]] bool bears_on_wood(const catalog::Anchor& anchor);
@@ -29,13 +32,16 @@ struct Seating {
 [[nodiscard]] model::Member member_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 [[nodiscard]] const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
+/// `block`, `joist` or `rim`, as the anchor lands in one. It must have a seat.
+[[nodiscard]] std::string kind_under(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+
 /// `anchor A` and `block B1`, as every result and link names them.
 [[nodiscard]] std::string subject(const catalog::Anchor& anchor);
 using model::subject;
 [[nodiscard]] std::string subject(const model::Block& block);
 
 /// From the screw's length down to its embedment: length, each deduction, embedment.
-[[nodiscard]] std::vector<Step> embedment_steps(const catalog::Anchor& anchor, const Seating& seating);
+[[nodiscard]] std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
 /// A result for one anchor with its subject set; the direction is that of its largest tension when `pulled`.
 [[nodiscard]] CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled);

@@ -1,4 +1,4 @@
-// Distances of each anchor to its block's edge and end and to the other anchors in it, against the least the standard
+// Distances of each anchor to its member's edge and end and to the other anchors in it, against the least the standard
 // (or the fastener's report) allows. Distances above these but below the full ones lower the lateral value instead.
 #include "checks/anchor/anchor_placement.h"
 #include "checks/anchor/anchor_seating.h"
@@ -14,7 +14,7 @@ using catalog::Anchor;
 using catalog::FastenerKind;
 
 /// The rule that is furthest from being met leads; every rule that applies is shown.
-CheckResult against(CheckResult result, const std::vector<PlacementRule>& rules, const char* measured) {
+CheckResult against(CheckResult result, const std::vector<PlacementRule>& rules, const std::string& measured) {
     const PlacementRule& leading = hardest(rules);
     result.demand = leading.least_in;
     result.capacity = std::max(leading.actual_in, 0.0);
@@ -27,7 +27,7 @@ CheckResult against(CheckResult result, const std::vector<PlacementRule>& rules,
 }
 
 CheckResult against_report(CheckResult result, const Anchor& anchor, double least_in, double actual_in,
-                           const char* measured) {
+                           const std::string& measured) {
     const std::string clause = "report: " + anchor.reported.value().report;
     if (least_in > 0.0)
         return against(std::move(result), {{least_in, actual_in, "least the report gives", "given", clause}}, measured);
@@ -56,6 +56,11 @@ std::vector<Neighbour> neighbours(const catalog::Resolved& resolved, std::size_t
         found.push_back({second.id, grain_along_x ? x_in : y_in, grain_along_x ? y_in : x_in});
     }
     return found;
+}
+
+std::string edge_measured(const model::Member& member) {
+    return std::string("anchor's centre to the nearer long edge of the ") + model::name(member.kind) +
+           (member.plies > 1 ? "'s piece it is in, seams counted as edges" : "");
 }
 
 double apart_in(const Neighbour& neighbour) { return std::hypot(neighbour.along_in, neighbour.across_in); }
@@ -87,7 +92,8 @@ CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoad
     const Anchor& anchor = input.resolved.anchors[index];
     const double edge_in = anchor.seat.value().edge_in;
     CheckResult result = titled(input, index, "Edge distance of the anchor");
-    constexpr const char* measured = "anchor's centre to the nearer long edge of the block";
+    const std::string kind = kind_under(input.resolved, anchor);
+    const std::string measured = edge_measured(member_of(input.resolved, anchor));
     if (anchor.kind == FastenerKind::reported)
         return against_report(std::move(result), anchor, anchor.reported.value().minimum_edge_in, edge_in, measured);
     result = against(
@@ -95,7 +101,7 @@ CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoad
         edge_rules(anchor.diameter_in, anchor.embedment_in, loads, rows_apart_in(anchor.diameter_in, others), edge_in),
         measured);
     if (result.status != Status::holds)
-        result.note = "A wider block, a thinner anchor or another place of it mends this.";
+        result.note = "A wider " + kind + ", a thinner anchor or another place of it mends this.";
     return result;
 }
 
@@ -103,7 +109,12 @@ CheckResult end(const CheckInput& input, std::size_t index, const PlacementLoads
     const Anchor& anchor = input.resolved.anchors[index];
     const double end_in = anchor.seat.value().end_in;
     CheckResult result = titled(input, index, "End distance of the anchor");
-    constexpr const char* measured = "anchor's centre to the nearer end of the block";
+    const model::Member member = member_of(input.resolved, anchor);
+    if (!member.length_stated) {
+        lacks_evidence(result, "The file does not say where the joists end.");
+        return result;
+    }
+    const std::string measured = std::string("anchor's centre to the nearer end of the ") + model::name(member.kind);
     if (anchor.kind == FastenerKind::reported)
         return against_report(std::move(result), anchor, anchor.reported.value().minimum_end_in, end_in, measured);
     return against(std::move(result), end_rules(anchor.diameter_in, loads, end_in), measured);
@@ -124,10 +135,11 @@ std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"anchor-spacing", "Edge, end and spacing of the anchors", "NDS 2018 12.5.1",
-                                "Each anchor's distance to the block's edge and end and to the other anchors in the "
-                                "block, against the least allowed.",
-                                anchor_spacing}};
+const RegisterCheck registered{
+    {"anchor-spacing", "Edge, end and spacing of the anchors", "NDS 2018 12.5.1",
+     "Each anchor's distance to the edge and end of its block, joist or rim and to the other "
+     "anchors in it, against the least allowed.",
+     anchor_spacing}};
 
 }  // namespace
 }  // namespace toehold::checks

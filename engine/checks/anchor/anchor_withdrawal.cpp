@@ -1,4 +1,4 @@
-// A screw's thread pulled out of the block, NDS 2018 12.2: only thread inside the block counts, tip excluded.
+// A screw's thread pulled out of the member it lands in, NDS 2018 12.2: only thread inside it counts, tip excluded.
 #include "checks/anchor/anchor_seating.h"
 #include "checks/basis/wood_basis.h"
 #include "resistance/wood/withdrawal.h"
@@ -8,13 +8,16 @@ namespace {
 
 using catalog::FastenerKind;
 
-std::vector<Step> thread_steps(const catalog::Anchor& anchor, const Seating& seating) {
-    std::vector<Step> steps = embedment_steps(anchor, seating);
+std::vector<Step> thread_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    const std::string kind = kind_under(resolved, anchor);
+    const Seating seated = seating(resolved, anchor);
+    std::vector<Step> steps = embedment_steps(resolved, anchor);
     steps.push_back(
         {"T", "thread, tip included", "given, or the standard's least", anchor.thread_length_in, "in", "input"});
-    steps.push_back({"E", "tip inside the block, not counted", "", seating.tip_in_block_in, "in", "NDS 2018 12.2"});
-    steps.push_back({"L_t", "thread in the block that holds", "thread in p_e, less E", seating.thread_in_block_in, "in",
-                     "NDS 2018 12.2"});
+    steps.push_back(
+        {"E", "tip inside the " + kind + ", not counted", "", seated.tip_in_member_in, "in", "NDS 2018 12.2"});
+    steps.push_back({"L_t", "thread in the " + kind + " that holds", "thread in p_e, less E",
+                     seated.thread_in_member_in, "in", "NDS 2018 12.2"});
     return steps;
 }
 
@@ -36,8 +39,8 @@ void published(CheckResult& result, const CheckInput& input, const catalog::Anch
     const double per_inch = reference_lb_per_in(anchor, wood_of(input.resolved, anchor).species, result.steps);
     const double reference_lb = per_inch * thread_in;
     result.steps.push_back({"W_r", "reference withdrawal", "W L_t", reference_lb, "lb", ""});
-    result.steps.push_back({"C_eg", "end grain factor", "side grain: the screw stands across the block's grain", 1.0,
-                            "", "NDS 2018 12.5.2.1"});
+    result.steps.push_back(
+        {"C_eg", "end grain factor", "side grain: the screw stands across the grain", 1.0, "", "NDS 2018 12.5.2.1"});
     const Adjusted adjusted = adjust_withdrawal(reference_lb, input.resolved.detail.basis);
     append(result.steps, adjusted.steps);
     result.capacity = adjusted.value;
@@ -69,11 +72,11 @@ CheckResult withdrawal(const CheckInput& input, std::size_t index) {
     result.unit = "lb";
     result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), joined_by(anchor.kind)};
     const Seating seated = seating(input.resolved, anchor);
-    result.steps = thread_steps(anchor, seated);
+    result.steps = thread_steps(input.resolved, anchor);
     if (anchor.kind != FastenerKind::reported) {
-        published(result, input, anchor, seated.thread_in_block_in);
+        published(result, input, anchor, seated.thread_in_member_in);
     } else if (anchor.reported.value().withdrawal_lb_per_in > 0.0) {
-        reported(result, input, anchor, seated.thread_in_block_in);
+        reported(result, input, anchor, seated.thread_in_member_in);
     } else {
         lacks_evidence(result, "The file gives no allowable withdrawal per inch of thread for this fastener.");
         return result;
@@ -84,8 +87,9 @@ CheckResult withdrawal(const CheckInput& input, std::size_t index) {
                             "lb", ""});
     result.steps.push_back({"T_u", "largest tension", "demand", result.demand, "lb", "demand"});
     conclude(result);
-    if (!(seated.thread_in_block_in > 0.0))
-        result.note = "No holding thread lies inside the block: only shank or tip does.";
+    if (!(seated.thread_in_member_in > 0.0))
+        result.note =
+            "No holding thread lies inside the " + kind_under(input.resolved, anchor) + ": only shank or tip does.";
     return result;
 }
 
@@ -98,9 +102,9 @@ std::vector<CheckResult> anchor_withdrawal(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"anchor-withdrawal", "Withdrawal of the anchor's thread", "NDS 2018 12.2",
-                                "A screw's thread inside the block against the largest tension on the anchor.",
-                                anchor_withdrawal}};
+const RegisterCheck registered{
+    {"anchor-withdrawal", "Withdrawal of the anchor's thread", "NDS 2018 12.2",
+     "A screw's thread inside its block, joist or rim against the largest tension on the anchor.", anchor_withdrawal}};
 
 }  // namespace
 }  // namespace toehold::checks

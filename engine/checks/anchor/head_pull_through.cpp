@@ -18,9 +18,10 @@ double pull_through_lb(const CheckInput& input, const Anchor& anchor, std::vecto
     const double gravity = wood_of(input.resolved, anchor).species.specific_gravity;
     const double depth_in = member_of(input.resolved, anchor).depth_in;
     const double reference_lb = resistance::head_pull_through_lb(gravity, anchor.head_width_in, depth_in);
+    const std::string kind = kind_under(input.resolved, anchor);
     const bool thin = depth_in <= 2.5 * anchor.head_width_in;
     append(steps, {{"D_H", "nut across flats, as the head's diameter", "given", anchor.head_width_in, "in", "input"},
-                   {"t_ns", "wood above the nut: the block's depth", "given", depth_in, "in", "input"},
+                   {"t_ns", "wood above the nut: the depth of the " + kind, "given", depth_in, "in", "input"},
                    {"G", "specific gravity", "given", gravity, "", "NDS 2018 Table 12.3.3A"},
                    {"W_H", "reference pull-through", thin ? "690 pi D_H G^2 t_ns" : "1725 pi D_H^2 G^2", reference_lb,
                     "lb", "NDS 2018 12.2.5 (from memory)"}});
@@ -73,9 +74,10 @@ std::vector<CheckResult> head_pull_through(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"head-pull-through", "Nut drawn through the block", "NDS 2018 12.2.5, 3.10.2",
-                                "A bolt's nut without a washer, drawn up into the block by the largest tension.",
-                                head_pull_through}};
+const RegisterCheck registered{
+    {"head-pull-through", "Nut drawn through the framing", "NDS 2018 12.2.5, 3.10.2",
+     "A bolt's nut without a washer, drawn up into its block, joist or rim by the largest tension.",
+     head_pull_through}};
 
 }  // namespace
 }  // namespace toehold::checks

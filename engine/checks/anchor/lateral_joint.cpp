@@ -1,7 +1,7 @@
 #include "checks/anchor/lateral_joint.h"
 
 #include "checks/anchor/anchor_seating.h"
-#include "checks/block/block_anchors.h"
+#include "checks/member/member_anchors.h"
 #include "resistance/wood/dowel_bearing.h"
 #include "resistance/wood/gap_yield.h"
 #include "resistance/wood/withdrawal.h"
@@ -22,13 +22,14 @@ using catalog::Resolved;
 constexpr double right_angle_rad = 0.5 * std::numbers::pi;
 
 /// Why the layers cannot count as wood around the shank; empty where they can.
-std::string cannot_bear(const Resolved& resolved, const std::string& block_species) {
+std::string cannot_bear(const Resolved& resolved, const Anchor& anchor) {
     std::vector<DeckingMaterial> layers = resolved.shims;
     if (resolved.decking) layers.push_back(*resolved.decking);
     for (const DeckingMaterial& layer : layers) {
         if (layer.kind != DeckingKind::wood) return "The layer " + layer.name + " is not wood and counts as a gap.";
-        if (layer.species != block_species)
-            return "The layer " + layer.name + " is not of the block's species and counts as a gap.";
+        if (layer.species != wood_of(resolved, anchor).species.id)
+            return "The layer " + layer.name + " is not of the species of the " + kind_under(resolved, anchor) +
+                   " and counts as a gap.";
     }
     return {};
 }
@@ -38,7 +39,7 @@ void set_gap(LateralJoint& joint, const Resolved& resolved, const Anchor& anchor
     joint.dowel.gap_in = layers_in;
     const bool asked = model::decking_in_shear(resolved.detail.basis) == model::DeckingInShear::bearing;
     if (!asked || layers_in <= 0.0) return;
-    joint.gap_note = cannot_bear(resolved, wood_of(resolved, anchor).species.id);
+    joint.gap_note = cannot_bear(resolved, anchor);
     joint.decking_bears = joint.gap_note.empty();
     if (joint.decking_bears) joint.dowel.gap_in = 0.0;
 }
@@ -56,7 +57,7 @@ bool penetrates(const Anchor& anchor, const Seating& seated) {
     constexpr double rounding_in = 1e-9;
     switch (anchor.kind) {
         case FastenerKind::lag_screw:
-            return seated.embedment_in - seated.tip_in_block_in + rounding_in >=
+            return seated.embedment_in - seated.tip_in_member_in + rounding_in >=
                    resistance::lag_minimum_penetration_in(anchor.diameter_in);
         case FastenerKind::wood_screw:
             return seated.embedment_in + rounding_in >=
@@ -66,7 +67,7 @@ bool penetrates(const Anchor& anchor, const Seating& seated) {
     }
 }
 
-/// From the block's grain to the anchor's force, 0 to pi/2; across it where there is no force to speak of.
+/// From the member's grain to the anchor's force, 0 to pi/2; across it where there is no force to speak of.
 double grain_angle_rad(const LateralJoint& joint, const demand::AnchorForce& force) {
     const bool grain_along_x = joint.grain == model::PlanAxis::x;
     const double along_lb = std::abs(grain_along_x ? force.shear_x_lb : force.shear_y_lb);
@@ -109,7 +110,7 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.fixed_factor = adjust(resolved, joint, 1.0, 1.0).value;
     joint.dowel.diameter_in = anchor.root_diameter_in;
     joint.dowel.bending_yield_psi = anchor.bending_yield_psi;
-    joint.dowel.main_bearing_in = seated.embedment_in - 0.5 * seated.tip_in_block_in;
+    joint.dowel.main_bearing_in = seated.embedment_in - 0.5 * seated.tip_in_member_in;
     joint.dowel.side_bearing_in = resolved.detail.plate.thickness_in;
     joint.dowel.side_bearing_psi = plate_bearing_psi(resolved);
     set_gap(joint, resolved, anchor);
@@ -137,21 +138,22 @@ LateralValue lateral_value(const Resolved& resolved, const LateralJoint& joint, 
 
 std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& joint, const LateralValue& value) {
     const resistance::DowelConnection& dowel = joint.dowel;
+    const std::string kind = kind_under(resolved, resolved.anchors.at(joint.anchor));
     const std::string mode = resistance::name(value.reference.mode);
     std::vector<Step> steps{
         {"D", "nominal diameter", "given", joint.nominal_diameter_in, "in", "input"},
         {"D_r", "root diameter, threads taken in the shear plane", "given", dowel.diameter_in, "in", "NDS 2018 12.3.7"},
-        {"l_m", "bearing length in the block", "embedment less half the tip", dowel.main_bearing_in, "in",
+        {"l_m", "bearing length in the " + kind, "embedment less half the tip", dowel.main_bearing_in, "in",
          "NDS 2018 12.3.5"},
         {"l_s", "bearing length in the plate", "given", dowel.side_bearing_in, "in", "NDS 2018 12.3.5"},
         {"g", joint.decking_bears ? "gap; the decking is taken as wood around the shank" : "gap: decking and shims",
          joint.decking_bears ? "basis" : "given", dowel.gap_in, "in", "AWC TR12"},
-        {"G", "specific gravity of the block", "given", joint.specific_gravity, "", "NDS 2018 Table 12.3.3A"},
-        {"theta", "angle from the block's grain to the force", "from the demand",
+        {"G", "specific gravity of the " + kind, "given", joint.specific_gravity, "", "NDS 2018 Table 12.3.3A"},
+        {"theta", "angle from the grain of the " + kind + " to the force", "from the demand",
          value.angle_rad * 180.0 / std::numbers::pi, "deg", "demand"},
         {"F_em",
          joint.decking_bears ? "dowel bearing strength of the wood, across the grain"
-                             : "dowel bearing strength of the block",
+                             : "dowel bearing strength of the " + kind,
          "12.3.3 at the angle", value.main_bearing_psi, "psi", "NDS 2018 12.3.3, 12.3.4"},
         {"F_es", "dowel bearing strength of the plate", resolved.plate_metal.name, dowel.side_bearing_psi, "psi",
          plate_clause(resolved)},

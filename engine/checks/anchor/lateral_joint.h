@@ -1,11 +1,11 @@
 #pragma once
-// Plate, gap and block as one dowel joint around one anchor: what it carries sideways, in the direction a state pushes.
-// NDS 2018 12.3 with the general dowel equations of AWC TR12 for the gap.
+// Plate, gap and member as one dowel joint around one anchor: what it carries sideways, in the direction a state
+// pushes. NDS 2018 12.3 with the general dowel equations of AWC TR12 for the gap.
 //
 // Readings taken, each the lower of what practice does:
 //   - the threads lie in the shear plane, so the root diameter counts, for through-bolts too (12.3.7);
 //   - decking and shims under the plate are a gap; where the basis lets decking bear, that holds only for wood of the
-//     block's own species, which is then taken across its grain;
+//     member's own species, which is then taken across its grain;
 //   - an aluminum plate bears with its strength beside a weld.
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
@@ -23,7 +23,7 @@ struct LateralJoint {
     resistance::DowelConnection dowel;  ///< main_bearing_psi is for `lateral_value` to set
     double nominal_diameter_in = 0.0;
     double specific_gravity = 0.0;
-    model::PlanAxis grain = model::PlanAxis::x;  ///< of the block
+    model::PlanAxis grain = model::PlanAxis::x;  ///< of the member
     bool decking_bears = false;
     std::string gap_note;    ///< why decking does not bear although the basis lets it; empty: nothing to say
     bool penetrates = true;  ///< reaches the least penetration of NDS 2018 12.1

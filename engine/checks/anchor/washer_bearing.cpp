@@ -1,4 +1,4 @@
-// What a through-bolt's nut bears on, washer or backing plate, pressed up into the block's underside: F_c,perp' on
+// What a through-bolt's nut bears on, washer or backing plate, pressed up into the member's underside: F_c,perp' on
 // the net area (NDS 2018 3.10.2), taken evenly about the bolt.
 #include "resistance/wood/washer_bearing.h"
 #include "checks/anchor/anchor_seating.h"
@@ -37,10 +37,10 @@ BearingArea under_washer(const Anchor& anchor, const Clearance& clearance, std::
 }
 
 /// Only as much of a backing plate counts as its own bending can load.
-BearingArea under_plate(const Anchor& anchor, const model::Member& block, const Clearance& clearance, double spread_in,
+BearingArea under_plate(const Anchor& anchor, const model::Member& member, const Clearance& clearance, double spread_in,
                         std::vector<Step>& steps) {
     const model::BackingPlate& plate = anchor.backing.value();
-    const bool grain_along_x = block.along == model::PlanAxis::x;
+    const bool grain_along_x = member.along == model::PlanAxis::x;
     const double reach_in = anchor.head_width_in + 2.0 * spread_in;
     const double along_in = std::min(grain_along_x ? plate.width_in : plate.depth_in, reach_in);
     const double across_in = std::min(grain_along_x ? plate.depth_in : plate.width_in, reach_in);
@@ -98,8 +98,9 @@ CheckResult bearing(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.demand = input.demand.anchors.at(index).tension_lb;
     result.unit = "lb";
-    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)),
-                       anchor.backing ? "backing plate under the block" : "washer under the block"};
+    result.link =
+        Link{result.subject, subject(member_of(input.resolved, anchor)),
+             (anchor.backing ? "backing plate under the " : "washer under the ") + kind_under(input.resolved, anchor)};
     if (anchor.backing && !anchor.backing_metal) {
         lacks_evidence(result, "The backing plate's metal is not known, so neither is how far it spreads the bearing.");
         return result;
@@ -119,9 +120,9 @@ std::vector<CheckResult> washer_bearing(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"washer-bearing", "Bearing under the bolt's washer or backing plate", "NDS 2018 3.10.2",
-                                "A through-bolt's washer or backing plate against the block's underside.",
-                                washer_bearing}};
+const RegisterCheck registered{
+    {"washer-bearing", "Bearing under the bolt's washer or backing plate", "NDS 2018 3.10.2",
+     "A through-bolt's washer or backing plate against the underside of its block, joist or rim.", washer_bearing}};
 
 }  // namespace
 }  // namespace toehold::checks

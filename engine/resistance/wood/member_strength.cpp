@@ -64,6 +64,16 @@ double torsion_stress_psi(double torque_lb_in, double side_in, double other_side
     return std::abs(torque_lb_in) / (torsion_coefficient(longer / shorter) * longer * shorter * shorter);
 }
 
+double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowable_shear_psi) {
+    if (!(allowable_shear_psi > 0.0)) throw std::invalid_argument("an allowable shear stress must be above 0");
+    return shear_psi / allowable_shear_psi + torsion_psi / (torsion_over_shear() * allowable_shear_psi);
+}
+
+double lifting_reach_in(double depth_in) {
+    if (!(depth_in > 0.0)) throw std::invalid_argument("a member's depth must be above 0");
+    return 0.5 * depth_in;
+}
+
 double biaxial_bending_ratio(const BiaxialBending& bending) {
     if (!(bending.edgewise_allowable_psi > 0.0 && bending.flatwise_allowable_psi > 0.0)) {
         throw std::invalid_argument("allowable bending stresses must be above 0");

@@ -32,6 +32,15 @@ namespace toehold::resistance {
 /// in torsion; common practice after the Wood Handbook (FPL-GTR-190, 2010, chapter 5, from memory, to be confirmed),
 /// which gives two thirds of the shear strength for the proportional limit in torsion.
 [[nodiscard]] constexpr double torsion_over_shear() { return 2.0 / 3.0; }
+/// Beam shear and torsion at the same place, each over what is allowed of it, added (common practice): fv/Fv' +
+/// tau/(2/3 Fv'); <= 1 holds. psi, >= 0. Throws std::invalid_argument unless the allowable shear is > 0.
+[[nodiscard]] double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowable_shear_psi);
+
+/// How far down from a member's top, in, what pulls the member up by its top must take hold of it: to its middle. NDS
+/// 2018 3.8.2 wants tension across the grain avoided, and 12.5.1.3 allows no heavy or medium concentrated load to hang
+/// below the neutral axis of a single sawn member (both from memory, to be confirmed); read here upside down, and for
+/// every load. `depth_in` > 0.
+[[nodiscard]] double lifting_reach_in(double depth_in);
 
 /// Bending about both axes, NDS 2018 Eq. 3.9-3 without axial force: fb1/Fb1' + fb2/(Fb2' (1 - (fb1/FbE)^2)); <= 1
 /// holds.

@@ -1,4 +1,4 @@
-// The plate's toe presses, through the decking and without counting any spread in it, on the block or joist below.
+// The plate's toe presses, through the decking and without counting any spread in it, on the block, joist or rim below.
 #include "checks/anchor/anchor_seating.h"
 #include "checks/basis/member_basis.h"
 #include "checks/registry.h"
@@ -31,7 +31,7 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     return result;
 }
 
-std::vector<CheckResult> bearing_blocking(const CheckInput& input) {
+std::vector<CheckResult> bearing_framing(const CheckInput& input) {
     std::vector<CheckResult> results;
     if (input.demand.states.empty()) return results;
     for (std::size_t index = 0; index < input.demand.supports.size(); ++index) {
@@ -42,10 +42,11 @@ std::vector<CheckResult> bearing_blocking(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"bearing-blocking", "Bearing of the plate on the blocking", "NDS 2018 3.10.2",
-                                "Largest pressure under the plate against the wood of the block or joist below, across "
-                                "its grain.",
-                                bearing_blocking}};
+const RegisterCheck registered{
+    {"bearing-framing", "Bearing of the plate on the framing", "NDS 2018 3.10.2",
+     "Largest pressure under the plate against the wood of the block, joist or rim below, across "
+     "its grain.",
+     bearing_framing}};
 
 }  // namespace
 }  // namespace toehold::checks

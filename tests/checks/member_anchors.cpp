@@ -1,4 +1,4 @@
-#include "checks/block/block_anchors.h"
+#include "checks/member/member_anchors.h"
 
 #include "support/compare.h"
 #include "support/example.h"
@@ -16,10 +16,10 @@ demand::State pushing(const catalog::Resolved& resolved, double x_lb, double y_l
 
 TEST_CASE("Anchors share a block only where they land in it", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    CHECK(block_mates(resolved, 0) == std::vector<std::size_t>{0, 1});
-    CHECK(block_mates(resolved, 3) == std::vector<std::size_t>{2, 3});
+    CHECK(member_mates(resolved, 0) == std::vector<std::size_t>{0, 1});
+    CHECK(member_mates(resolved, 3) == std::vector<std::size_t>{2, 3});
     resolved.anchors[1].seat.reset();
-    CHECK(block_mates(resolved, 0) == std::vector<std::size_t>{0});
+    CHECK(member_mates(resolved, 0) == std::vector<std::size_t>{0});
 }
 
 TEST_CASE("A second line of anchors across the grain ends the single row", "[unit]") {

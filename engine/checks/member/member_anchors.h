@@ -1,0 +1,37 @@
+#pragma once
+// The anchors that share one member: the rows they stand in, what the standard takes off their lateral values for
+// standing close to an end or to each other, and how deep they take hold of it.
+#include "catalog/resolve.h"
+#include "demand/demand.h"
+#include "model/member.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace toehold::checks {
+
+/// Every anchor that lands in the same member as `index`, itself included, in the plate's order. The anchor must land.
+[[nodiscard]] std::vector<std::size_t> member_mates(const catalog::Resolved& resolved, std::size_t index);
+
+/// One anchor in the member, or all of them on one line along its grain (within the largest diameter).
+[[nodiscard]] bool single_row_along_grain(const catalog::Resolved& resolved, std::size_t index);
+
+/// Cg, NDS 2018 11.3.6, for the anchor's row along the grain and its row across it, the lesser. Uneven spacing counts
+/// as the widest. The steel plate is the side member.
+[[nodiscard]] double row_factor(const catalog::Resolved& resolved, std::size_t index);
+
+/// CDelta, NDS 2018 12.5.1: the least of the member's anchors in this state, for their end distances in the sense each
+/// one's force acts, and for the spacing of any two. 0 where a distance is below the least permitted.
+[[nodiscard]] double geometry_factor(const catalog::Resolved& resolved, const demand::State& state, std::size_t index);
+
+/// Whether the anchor lands in the member with this number.
+[[nodiscard]] bool stands_in(const catalog::Anchor& anchor, std::size_t member);
+/// From the member's top down to where the anchor still holds, in: the end of its full thread, the whole depth for a
+/// through-bolt, never below 0. The anchor must land.
+[[nodiscard]] double reached_in(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+/// The shallowest reach of the member's anchors; its depth where none stands in it.
+[[nodiscard]] double least_reached_in(const catalog::Resolved& resolved, std::size_t member);
+/// How many of a doubled member's pieces an anchor stands in.
+[[nodiscard]] int pieces_with_anchors(const catalog::Resolved& resolved, std::size_t member);
+
+}  // namespace toehold::checks
