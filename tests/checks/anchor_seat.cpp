@@ -105,3 +105,19 @@ TEST_CASE("A missing seat is no path even where the anchor is not pulled", "[bad
         }
     }
 }
+
+TEST_CASE("No check of an anchor over a joist or a rim speaks of a block", "[property]") {
+    auto resolved = test::framed_example();
+    for (catalog::Anchor& anchor : resolved.anchors)
+        anchor.seat = model::Seat{anchor.at.y_in < 0.0 ? 2U : 4U, 0.75, 6.0};
+    const auto demand = test::example_demand(resolved, {1000.0, 0.0, 50.0}, {});
+    for (const checks::Check& check : checks::registered_checks()) {
+        if (check.id.rfind("anchor", 0) != 0 && check.id != "member-tension-perp") continue;
+        for (const auto& result : checks::run(check, {resolved, demand})) {
+            std::string words = result.title + result.note + (result.link ? result.link->to + result.link->by : "");
+            for (const auto& step : result.steps) words += step.meaning + step.formula;
+            INFO(result.id << ": " << words);
+            CHECK(words.find("block") == std::string::npos);
+        }
+    }
+}

@@ -1,6 +1,7 @@
 // Placement of the example's anchors: 3/8 in lag screws, 1.75 in from the edge of a 3.5 in wide block along x, 5.25 in
 // from its end, 4 in apart along the grain, two in each block.
 #include "checks/bolt_example.h"
+#include "checks/framing_example.h"
 #include "checks/run_check.h"
 #include "support/compare.h"
 
@@ -163,4 +164,27 @@ TEST_CASE("Two anchors in one place are a failure, not a division by nothing", "
     const auto result = result_of(resolved, pull_and_across, "Spacing");
     CHECK(result.status == Status::no_path);
     CHECK(std::isinf(result.ratio));
+}
+
+TEST_CASE("An anchor in a doubled joist keeps its distance to the seam, and the words say joist", "[unit]") {
+    // Across the grain of a joist along y is along x: 4 D = 1.5 in against 0.75 in to the seam.
+    auto resolved = test::framed_example();
+    resolved.detail.framing.joists->members[0].plies = 2;
+    resolved.anchors[0].at = {-7.25, 0.0};
+    resolved.anchors[0].seat = model::Seat{2, 0.75, 12.0};
+    const auto edge = result_of(resolved, {800.0, 50.0, 0.0}, "Edge");
+    CHECK(edge.demand == 1.5);
+    CHECK(edge.capacity == 0.75);
+    CHECK(edge.status == Status::fails);
+    CHECK(edge.note == "A wider joist, a thinner anchor or another place of it mends this.");
+    CHECK(edge.steps.back().meaning ==
+          "anchor's centre to the nearer long edge of the joist's piece it is in, seams counted as edges");
+    CHECK(result_of(resolved, pull_only, "End").steps.back().meaning ==
+          "anchor's centre to the nearer end of the joist");
+}
+
+TEST_CASE("Where the joists end is not guessed", "[bad-input]") {
+    auto resolved = test::example_resolved();
+    resolved.anchors[0].seat = model::Seat{2, 0.75, 1e4};
+    CHECK(result_of(resolved, pull_only, "End").status == Status::missing_evidence);
 }

@@ -135,3 +135,13 @@ TEST_CASE("a plate from another file is pinned, or a caution; changed, or missin
     resolved.detail.plate_reference->sha256 = "cd34";
     CHECK(test::run_finding("plate-changed", resolved).at(0).severity == Severity::missing);
 }
+
+TEST_CASE("an anchor in a seam, a face or an end of a member is named, and told to move", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.anchors[1].seat->edge_in = 0.1;
+    const auto findings = test::run_finding("decking-only", resolved);
+    REQUIRE(findings.size() == 1);
+    CHECK(findings[0].severity == Severity::fails);
+    CHECK(findings[0].subject == "anchor B");
+    CHECK(findings[0].message.find("a seam, a face or an end of block B1") != std::string::npos);
+}
