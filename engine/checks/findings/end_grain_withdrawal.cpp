@@ -1,14 +1,18 @@
 // Nails or screws through a joist into a block's end grain. Uplift loads them across their axis, which the standard
 // allows with a reduced value. A push along the block draws them out of the end it leaves, which it does not; that push
-// then rests on the joist at the other end alone, and nothing ties that joist back.
+// then rests on the joist at the other end alone, and nothing ties that joist back. A rim nailed to the joists' ends is
+// drawn off in the same way.
+#include "checks/findings/loaded_rims.h"
 #include "checks/registry.h"
 
 namespace toehold::checks {
 namespace {
 
-bool end_grain_only(const model::BlockEnd& end) {
-    return std::holds_alternative<model::EndGrainFasteners>(end.connection);
+bool end_grain_only(const model::EndConnection& connection) {
+    return std::holds_alternative<model::EndGrainFasteners>(connection);
 }
+
+bool end_grain_only(const model::BlockEnd& end) { return end_grain_only(end.connection); }
 
 /// Whether some push considered runs along the axis. Outward is along y.
 bool pushed_along(const model::Loads& loads, model::PlanAxis axis) {
@@ -26,6 +30,20 @@ bool all_rely_on_it(const model::Framing& framing, model::PlanAxis axis) {
         any = true;
     }
     return any;
+}
+
+/// A push across a rim that carries load, away from the joists, draws it off them.
+void look_at_rims(std::vector<Finding>& findings, const catalog::Resolved& resolved) {
+    const auto& joists = resolved.detail.framing.joists;
+    if (!joists || !pushed_along(resolved.detail.loads, joists->along)) return;
+    for (const model::Rim* rim : loaded_rims(resolved)) {
+        if (!end_grain_only(rim->connection)) continue;
+        findings.push_back(
+            {"", Severity::fails, "rim " + rim->id, "",
+             "Rim " + rim->id +
+                 " carries the base and is joined to the joists by fasteners in their end grain alone: "
+                 "a push away from the deck draws it off. Add hardware that ties it back to the joists."});
+    }
 }
 
 std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
@@ -47,6 +65,7 @@ std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
                  "at two thirds of the side grain value; end grain splits and dries open. Hardware on "
                  "both sides of the block holds better."});
     }
+    look_at_rims(findings, resolved);
     return findings;
 }
 

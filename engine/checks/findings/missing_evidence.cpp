@@ -15,13 +15,42 @@ void look_at_fasteners(std::vector<Finding>& findings, const model::BaseDetail& 
     }
 }
 
-void look_at_connector(std::vector<Finding>& findings, const model::Block& block, const model::BlockEnd& end) {
-    const auto* connector = std::get_if<model::ReportedConnector>(&end.connection);
+/// `place`: `block B1 at joist J1`; `between`: the same in a sentence.
+void look_at_connector(std::vector<Finding>& findings, const model::EndConnection& connection, const std::string& place,
+                       const std::string& between) {
+    const auto* connector = std::get_if<model::ReportedConnector>(&connection);
     if (connector == nullptr || !connector->report.empty()) return;
-    findings.push_back({"", Severity::missing, "block " + block.id + " at joist " + end.joist, "",
-                        "Allowable values are entered for the connector between block " + block.id + " and joist " +
-                            end.joist +
+    findings.push_back({"", Severity::missing, place, "",
+                        "Allowable values are entered for the connector between " + between +
                             " without saying where they come from. Name the report, its edition and table."});
+}
+
+void look_at_block_end(std::vector<Finding>& findings, const model::Block& block, const model::BlockEnd& end) {
+    look_at_connector(findings, end.connection, "block " + block.id + " at joist " + end.joist,
+                      "block " + block.id + " and joist " + end.joist);
+}
+
+void look_at_framing(std::vector<Finding>& findings, const model::Framing& framing) {
+    for (const model::Block& block : framing.blocks) {
+        look_at_block_end(findings, block, block.from_end);
+        look_at_block_end(findings, block, block.to_end);
+    }
+    for (const model::JoistSupport& support : framing.supports) {
+        const bool beam = support.kind == model::JoistSupport::Kind::beam;
+        const std::string to = (beam ? "beam " : "ledger ") + support.id;
+        look_at_connector(findings, support.connection, "joists at " + to, "the joists and " + to);
+    }
+    for (const model::Rim& rim : framing.rims)
+        look_at_connector(findings, rim.connection, "joists at rim " + rim.id, "the joists and rim " + rim.id);
+}
+
+void look_at_boards(std::vector<Finding>& findings, const model::Layers& layers) {
+    if (!layers.decking || !layers.decking->fastening) return;
+    const model::DeckingFastening& fastening = *layers.decking->fastening;
+    if (!(fastening.lateral_lb > 0.0) || !fastening.report.empty()) return;
+    findings.push_back({"", Severity::missing, "boards", "",
+                        "An allowable lateral force is entered for the boards' fasteners without saying where it comes "
+                        "from. Name the report, its edition and table."});
 }
 
 void look_at_shoe(std::vector<Finding>& findings, const model::Post& post) {
@@ -50,10 +79,8 @@ void look_at_stiffness(std::vector<Finding>& findings, const model::Basis& basis
 std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     look_at_fasteners(findings, resolved.detail);
-    for (const model::Block& block : resolved.detail.framing.blocks) {
-        look_at_connector(findings, block, block.from_end);
-        look_at_connector(findings, block, block.to_end);
-    }
+    look_at_framing(findings, resolved.detail.framing);
+    look_at_boards(findings, resolved.detail.layers);
     look_at_shoe(findings, resolved.detail.post);
     look_at_stiffness(findings, resolved.detail.basis);
     return findings;

@@ -1,0 +1,159 @@
+// Boards fastened to the joists hold their tops against moving sideways. The whole push is set against the fasteners of
+// the boards that cross one joist within the plate's extent: boards beyond it and other joists are not counted.
+#include "checks/basis/result_parts.h"
+#include "checks/basis/wood_basis.h"
+#include "checks/registry.h"
+#include "demand/worst.h"
+#include "model/placement.h"
+#include "resistance/wood/single_shear.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <optional>
+
+namespace toehold::checks {
+namespace {
+
+using model::DeckingFastening;
+
+/// Something loaded meets a joist or a rim: an anchor stands in it, or it holds the end of a block.
+bool reaches_joists(const CheckInput& input) {
+    const model::Framing& framing = input.resolved.detail.framing;
+    const auto long_member = [&](std::size_t member) {
+        return model::member(framing, member).kind != model::MemberKind::block;
+    };
+    const auto& anchors = input.resolved.anchors;
+    if (std::any_of(anchors.begin(), anchors.end(),
+                    [&](const auto& anchor) { return anchor.seat && long_member(anchor.seat->member); }))
+        return true;
+    const auto& holds = input.demand.framing->holds;
+    return std::any_of(holds.begin(), holds.end(), [&](const demand::Hold& hold) {
+        return hold.kind == demand::HoldKind::block_end && hold.holder && long_member(*hold.holder);
+    });
+}
+
+double plate_extent_in(const catalog::Resolved& resolved, model::PlanAxis axis) {
+    const auto coordinate = [&](const model::Position& at) { return axis == model::PlanAxis::x ? at.x_in : at.y_in; };
+    const std::vector<model::Position> outline = model::polygon(resolved.detail.plate.outline);
+    double low = 0.0, high = 0.0;
+    for (const model::Position& at : outline) {
+        low = std::min(low, coordinate(at));
+        high = std::max(high, coordinate(at));
+    }
+    return high - low;
+}
+
+int crossings(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
+    if (!(fastening.board_width_in > 0.0)) return 1;
+    const double extent_in = plate_extent_in(resolved, resolved.detail.framing.joists->along);
+    return std::max(1, static_cast<int>(std::floor(extent_in / fastening.board_width_in)));
+}
+
+/// G of the boards, where a member of the detail is of their species.
+std::optional<double> board_gravity(const catalog::Resolved& resolved) {
+    const std::string& species = resolved.decking->species;
+    if (resolved.joists->species.id == species) return resolved.joists->species.specific_gravity;
+    for (const catalog::MemberMaterial& wood : resolved.blocks) {
+        if (wood.species.id == species) return wood.species.specific_gravity;
+    }
+    if (resolved.post_species && resolved.post_species->id == species) return resolved.post_species->specific_gravity;
+    return std::nullopt;
+}
+
+/// Of one fastener, with its steps; or what is missing.
+struct Hold {
+    double value_lb = 0.0;
+    std::vector<Step> steps;
+    std::string missing;
+};
+
+Hold reported(const DeckingFastening& fastening, const model::Basis& basis) {
+    if (!(fastening.lateral_lb > 0.0)) {
+        return {
+            0.0, {}, "No standard gives a lateral value for these boards: state that of one fastener, and its report."};
+    }
+    const Adjusted adjusted = reported_value(fastening.lateral_lb, "lb", basis);
+    return {adjusted.value, adjusted.steps, {}};
+}
+
+Hold computed(const catalog::Resolved& resolved, const DeckingFastening& fastening, double gravity) {
+    resistance::WoodToWood connection;
+    connection.diameter_in = fastening.diameter_in;
+    connection.root_diameter_in = 0.78 * fastening.diameter_in;  // nail or screw is not said: as a screw's, from memory
+    connection.length_in = fastening.length_in;
+    connection.side_thickness_in = resolved.detail.layers.decking->thickness_in;
+    connection.main_thickness_in = resolved.detail.framing.joists->depth_in;
+    connection.side_specific_gravity = gravity;
+    connection.main_specific_gravity = resolved.joists->species.specific_gravity;
+    connection.side_angle_rad = connection.main_angle_rad = 0.5 * std::numbers::pi;
+    const resistance::SingleShear reference = resistance::single_shear_value(connection);
+    LateralConditions conditions;
+    conditions.diameter_in = fastening.diameter_in;
+    const Adjusted adjusted = adjust_lateral(reference.value_lb, conditions, resolved.detail.basis);
+    Hold hold{
+        adjusted.value,
+        {{"D", "diameter; root taken as 0.78 D", "given", fastening.diameter_in, "in", "input"},
+         {"p", "penetration into the joist", "length less the board's thickness", reference.penetration_in, "in", ""},
+         {"Z", "reference lateral value, one fastener",
+          fmt::format("least of the yield modes: {}", resistance::name(reference.mode)), reference.value_lb, "lb",
+          "NDS 2018 12.3.1"}},
+        {}};
+    append(hold.steps, adjusted.steps);
+    return hold;
+}
+
+Hold hold_of(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
+    constexpr double thickest_in = 0.25;
+    const bool wood = resolved.decking && resolved.decking->kind == catalog::DeckingKind::wood;
+    if (!wood) return reported(fastening, resolved.detail.basis);
+    if (fastening.diameter_in >= thickest_in) {
+        return {0.0, {}, "Fasteners of boards of 1/4 in and more are not worked out here."};
+    }
+    const std::optional<double> gravity = board_gravity(resolved);
+    return gravity ? computed(resolved, fastening, *gravity) : reported(fastening, resolved.detail.basis);
+}
+
+CheckResult boards(const CheckInput& input, const DeckingFastening& fastening) {
+    const demand::Worst worst = demand::worst_state(
+        input.demand, [&](const demand::State& state) { return input.demand.cases.at(state.load_case).push_lb; });
+    const Hold one = hold_of(input.resolved, fastening);
+    CheckResult result;
+    result.subject = "boards";
+    result.link = Link{"joists", "boards", "fasteners of the boards"};
+    if (!one.missing.empty()) {
+        lacks_evidence(result, one.missing);
+        return result;
+    }
+    const int boards = crossings(input.resolved, fastening);
+    result.demand = worst.value;
+    result.capacity = one.value_lb * boards * fastening.per_crossing;
+    result.unit = "lb";
+    result.steps = {{"P", "whole horizontal push of the load case", "demand", worst.value, "lb", "demand"}};
+    append(result.steps, one.steps);
+    append(result.steps, {{"Z'", "adjusted lateral value, one fastener", "", one.value_lb, "lb", ""},
+                          {"n_b", "boards that cross a joist within the plate's extent", "at least one",
+                           static_cast<double>(boards), "", "common practice"},
+                          {"n", "fasteners where a board crosses a joist", "given",
+                           static_cast<double>(fastening.per_crossing), "", "input"}});
+    conclude(result);
+    result.note = "The boards of one joist beside the plate alone; how the boards pass the push on is not computed.";
+    return result;
+}
+
+std::vector<CheckResult> deck_sideways(const CheckInput& input) {
+    const auto& decking = input.resolved.detail.layers.decking;
+    const bool framed = input.demand.framing && input.resolved.detail.framing.joists && input.resolved.joists;
+    if (!decking || !decking->fastening || !framed || input.demand.states.empty() || !reaches_joists(input)) return {};
+    return {boards(input, *decking->fastening)};
+}
+
+const RegisterCheck registered{{"deck-sideways", "Sideways hold by the boards", "NDS 2018 12.3",
+                                "The whole horizontal push against the fasteners of the boards that cross one joist "
+                                "beside the plate.",
+                                deck_sideways}};
+
+}  // namespace
+}  // namespace toehold::checks
