@@ -6,21 +6,12 @@
 
 #include <csignal>
 #include <cstdlib>
-#include <filesystem>
 #include <fstream>
 #include <sstream>
 #include <stdexcept>
 
 namespace toehold::test {
 namespace {
-
-namespace fs = std::filesystem;
-
-std::string new_folder() {
-    std::string pattern = (fs::temp_directory_path() / "toehold-test-XXXXXX").string();
-    if (mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no folder for temporary files");
-    return pattern;
-}
 
 void redirect(const std::string& path, int flags, int descriptor) {
     const int file = open(path.c_str(), flags, 0600);
@@ -67,26 +58,20 @@ std::string file_text(const std::string& path) {
 }
 
 Ran run_toehold(const std::vector<std::string>& arguments, const Surroundings& surroundings) {
-    const std::string folder = new_folder();
+    const TemporaryFolder own;
+    const std::string folder = own.path().string();
     std::ofstream(folder + "/in", std::ios::binary) << surroundings.input;
     const pid_t child = fork();
     if (child < 0) throw std::runtime_error("no process");
     if (child == 0) become_toehold(arguments, surroundings, folder);
     int state = 0;
     waitpid(child, &state, 0);
-    Ran ran{WIFEXITED(state) ? WEXITSTATUS(state) : -1, file_text(folder + "/out"), file_text(folder + "/err")};
-    fs::remove_all(folder);
-    return ran;
+    return {WIFEXITED(state) ? WEXITSTATUS(state) : -1, file_text(folder + "/out"), file_text(folder + "/err")};
 }
 
 TemporaryFile::TemporaryFile(const std::string& name, const std::string& text)
-    : folder_(new_folder()), path_(folder_ + "/" + name) {
+    : path_((folder_.path() / name).string()) {
     std::ofstream(path_, std::ios::binary) << text;
-}
-
-TemporaryFile::~TemporaryFile() {
-    std::error_code error;
-    fs::remove_all(folder_, error);
 }
 
 }  // namespace toehold::test

@@ -1,5 +1,7 @@
 #pragma once
 // Running the program as a user does, and keeping what it says.
+#include "support/temporary_folder.h"
+
 #include <string>
 #include <vector>
 
@@ -24,13 +26,11 @@ struct Surroundings {
 class TemporaryFile {
   public:
     TemporaryFile(const std::string& name, const std::string& text);
-    ~TemporaryFile();
-    TemporaryFile(const TemporaryFile&) = delete;
-    TemporaryFile& operator=(const TemporaryFile&) = delete;
     [[nodiscard]] const std::string& path() const { return path_; }
 
   private:
-    std::string folder_, path_;
+    TemporaryFolder folder_;
+    std::string path_;
 };
 
 [[nodiscard]] std::string file_text(const std::string& path);

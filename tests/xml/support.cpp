@@ -1,7 +1,6 @@
 #include "support.h"
 
 #include <sys/wait.h>
-#include <unistd.h>
 
 #include <algorithm>
 #include <array>
@@ -63,17 +62,6 @@ std::string sentences(const model::Problems& problems) {
     std::string result;
     for (const model::Problem& problem : problems) result += model::sentence(problem) + "\n";
     return result;
-}
-
-TemporaryFolder::TemporaryFolder() {
-    std::string pattern = (std::filesystem::temp_directory_path() / "toehold-test-XXXXXX").string();
-    REQUIRE(::mkdtemp(pattern.data()) != nullptr);
-    path_ = pattern;
-}
-
-TemporaryFolder::~TemporaryFolder() {
-    std::error_code ignored;
-    std::filesystem::remove_all(path_, ignored);
 }
 
 int run(const std::string& command, std::string* output) {

@@ -1,5 +1,6 @@
 #pragma once
 // What the tests of this room share: sample documents, changed at one place, and folders that vanish.
+#include "support/temporary_folder.h"
 #include "xml/detail_file.h"
 
 #include <filesystem>
@@ -26,19 +27,6 @@ void put_bytes(const std::filesystem::path& file, std::string_view bytes);
 [[nodiscard]] bool tells(const model::Problems& problems, const std::string& words);
 /// All sentences, for INFO.
 [[nodiscard]] std::string sentences(const model::Problems& problems);
-
-/// A new empty folder, removed with everything in it.
-class TemporaryFolder {
-  public:
-    TemporaryFolder();
-    TemporaryFolder(const TemporaryFolder&) = delete;
-    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
-    ~TemporaryFolder();
-    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
-
-  private:
-    std::filesystem::path path_;
-};
 
 /// Runs a program and returns its exit status; its output goes to `output` when given. The words must need no quoting.
 int run(const std::string& command, std::string* output = nullptr);

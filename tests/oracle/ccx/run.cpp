@@ -1,5 +1,7 @@
 #include "oracle/ccx/run.h"
 
+#include "support/temporary_folder.h"
+
 #include <fcntl.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -8,7 +10,6 @@
 #include <algorithm>
 #include <charconv>
 #include <cstdlib>
-#include <filesystem>
 #include <fstream>
 #include <sstream>
 #include <stdexcept>
@@ -17,27 +18,7 @@
 namespace toehold::test {
 namespace {
 
-namespace fs = std::filesystem;
-
-class Folder {
-  public:
-    Folder() {
-        std::string pattern = (fs::temp_directory_path() / "toehold-ccx-XXXXXX").string();
-        if (mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no folder for temporary files");
-        path_ = pattern;
-    }
-    ~Folder() {
-        std::error_code error;
-        fs::remove_all(path_, error);
-    }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    [[nodiscard]] std::string file(const char* name) const { return (path_ / name).string(); }
-    [[nodiscard]] const fs::path& path() const { return path_; }
-
-  private:
-    fs::path path_;
-};
+std::string file_in(const TemporaryFolder& folder, const char* name) { return (folder.path() / name).string(); }
 
 std::string text_of_file(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
@@ -46,8 +27,8 @@ std::string text_of_file(const std::string& path) {
     return text.str();
 }
 
-[[noreturn]] void become_ccx(const Folder& folder) {
-    const int log = open(folder.file("log").c_str(), O_WRONLY | O_CREAT, 0600);
+[[noreturn]] void become_ccx(const TemporaryFolder& folder) {
+    const int log = open(file_in(folder, "log").c_str(), O_WRONLY | O_CREAT, 0600);
     if (log < 0 || dup2(log, STDOUT_FILENO) < 0 || dup2(log, STDERR_FILENO) < 0) _exit(126);
     if (chdir(folder.path().c_str()) != 0) _exit(126);
     setenv("OMP_NUM_THREADS", "1", 1);
@@ -102,14 +83,14 @@ int count(std::string_view text, std::string_view word) {
 }  // namespace
 
 CcxRun run_ccx(const std::string& deck) {
-    const Folder folder;
-    std::ofstream(folder.file("job.inp"), std::ios::binary) << deck;
+    const TemporaryFolder folder;
+    std::ofstream(file_in(folder, "job.inp"), std::ios::binary) << deck;
     const pid_t child = fork();
     if (child < 0) throw std::runtime_error("no process");
     if (child == 0) become_ccx(folder);
     const Ended ended = wait_for(child);
     if (ended.status == 127) throw std::runtime_error("the program ccx (Debian package calculix-ccx) is not installed");
-    const std::string log = text_of_file(folder.file("log"));
+    const std::string log = text_of_file(file_in(folder, "log"));
     if (ended.status != 0 || log.find("Job finished") == std::string::npos) {
         constexpr std::size_t enough = 3000;
         throw std::runtime_error("ccx did not finish:\n" + log.substr(log.size() - std::min(enough, log.size())));
@@ -117,7 +98,7 @@ CcxRun run_ccx(const std::string& deck) {
     CcxRun run;
     run.seconds = ended.seconds;
     run.iterations = count(log, "average force");
-    read_motions(text_of_file(folder.file("job.dat")), run);
+    read_motions(text_of_file(file_in(folder, "job.dat")), run);
     return run;
 }
 
