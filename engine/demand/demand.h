@@ -64,7 +64,8 @@ struct State {
     double direction_rad = 0.0;
     std::vector<AnchorForce> anchors;      ///< same order as resolved.anchors
     std::vector<SupportForce> supports;    ///< same order as Demand::supports
-    std::vector<double> rigid_tension_lb;  ///< of the rigid plate under the same push, same order as anchors
+    std::vector<double> rigid_tension_lb;  ///< of the rigid plate under the same push, same order as anchors;
+                                           ///< empty beside a flexible plate at other than nominal stiffness
     double rotation_rad = 0.0;             ///< of the post's foot
     double rigid_rotation_rad = 0.0;       ///< of the rigid plate
 };

@@ -144,8 +144,6 @@ mechanics::RigidPlateSolution Solver::solve_rigid(const Push& push) {
 }
 
 State Solver::solve(const Push& push) {
-    const mechanics::RigidPlateSolution rigid = solve_rigid(push);
-    previous_ = rigid;
     const mechanics::ShearShares shear = mechanics::share_shear(
         anchor_points_,
         {push.load.push_lb * std::cos(push.direction_rad), push.load.push_lb * std::sin(push.direction_rad)});
@@ -156,11 +154,16 @@ State Solver::solve(const Push& push) {
     }
     State state;
     state.direction_rad = push.direction_rad;
-    state.rigid_tension_lb = rigid.tension_lb;
-    state.rigid_rotation_rad = rotation_rad(rigid, push);
+    // Beside a flexible plate the rigid one is only shown at the nominal stiffness; what cannot balance at all shows
+    // there too.
+    if (!plate_ || push.scenario.nominal()) {
+        previous_ = solve_rigid(push);
+        state.rigid_tension_lb = previous_->tension_lb;
+        state.rigid_rotation_rad = rotation_rad(*previous_, push);
+    }
     if (!plate_) {
-        add_anchors(state, rigid.tension_lb, shear);
-        add_supports(state, rigid.patches);
+        add_anchors(state, previous_->tension_lb, shear);
+        add_supports(state, previous_->patches);
         state.rotation_rad = state.rigid_rotation_rad;
         return state;
     }

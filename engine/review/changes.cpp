@@ -65,6 +65,42 @@ std::optional<BaseDetail> if_it_fits(BaseDetail detail) {
     return detail;
 }
 
+const model::Joist* joist_named(const model::Joists& joists, const std::string& id) {
+    const auto found = std::find_if(joists.members.begin(), joists.members.end(),
+                                    [&](const model::Joist& joist) { return joist.id == id; });
+    return found == joists.members.end() ? nullptr : &*found;
+}
+
+/// The nearest joist beyond this one.
+const model::Joist* next_joist(const model::Joists& joists, const model::Joist& from, bool upward) {
+    const model::Joist* nearest = nullptr;
+    for (const model::Joist& joist : joists.members) {
+        const double apart = upward ? joist.offset_in - from.offset_in : from.offset_in - joist.offset_in;
+        if (apart <= 0.0) continue;
+        if (nearest == nullptr || apart < std::abs(nearest->offset_in - from.offset_in)) nearest = &joist;
+    }
+    return nearest;
+}
+
+/// The block's continuation beyond the joist at its upper or lower end, fastened as that end is.
+std::optional<Block> carried_on(const model::Framing& framing, const Block& block, bool upward) {
+    const model::Joists& joists = *framing.joists;
+    const model::BlockEnd& end = upward ? block.to_end : block.from_end;
+    const model::Joist* const held = joist_named(joists, end.joist);
+    const model::Joist* const far = held == nullptr ? nullptr : next_joist(joists, *held, upward);
+    if (far == nullptr) return std::nullopt;
+    const model::Joist& lower = upward ? *held : *far;
+    const model::Joist& upper = upward ? *far : *held;
+    const double half_in = 0.5 * joists.width_in;
+    Block more = block;
+    more.id = new_id(framing);
+    more.from_in = lower.offset_in + half_in * lower.plies;
+    more.to_in = upper.offset_in - half_in * upper.plies;
+    more.from_end = {lower.id, end.connection};
+    more.to_end = {upper.id, end.connection};
+    return more;
+}
+
 /// Whether an anchor's place lies over the length of the block.
 bool beside(const Block& block, const catalog::Resolved& resolved, double row_in) {
     return std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const catalog::Anchor& anchor) {
@@ -147,17 +183,40 @@ std::optional<BaseDetail> end_angles(const catalog::Resolved& resolved) {
     for (Block& block : detail.framing.blocks) {
         for (model::BlockEnd* end : {&block.from_end, &block.to_end}) {
             if (end->joist.empty()) continue;
+            constexpr double diameter_in = 0.375, spacing_in = 1.75, loaded_edge_in = 4.0 * diameter_in;
+            const int per_leg = std::min(3, 1 + static_cast<int>((block.depth_in - 2.0 * loaded_edge_in) / spacing_in));
+            if (per_leg < 1 || block.depth_in < 2.0 * loaded_edge_in) continue;
             model::SideAngles angles;
-            angles.thickness_in = 0.1875;
+            angles.thickness_in = 0.25;
             angles.metal = "steel-a36";
-            angles.diameter_in = 0.19;
-            angles.length_in = 1.5;
-            angles.per_leg = std::max(2, static_cast<int>((block.depth_in - 1.5) / 1.0) + 1);
-            angles.spacing_in = 1.0;
-            angles.gauge_in = 1.0;
-            if ((angles.per_leg - 1) * angles.spacing_in + 1.0 > block.depth_in) continue;
+            angles.kind = model::SideAngles::Kind::bolt;
+            angles.diameter_in = diameter_in;
+            angles.per_leg = per_leg;
+            angles.spacing_in = per_leg > 1 ? spacing_in : 0.0;
+            angles.gauge_in = 1.5;
             end->connection = angles;
             changes = true;
+        }
+    }
+    if (!changes) return std::nullopt;
+    return detail;
+}
+
+std::optional<BaseDetail> end_hardware(const catalog::Resolved& resolved) {
+    BaseDetail detail = resolved.detail;
+    bool changes = false;
+    for (Block& block : detail.framing.blocks) {
+        constexpr double height_in = 6.0;
+        if (block.depth_in <= height_in) continue;
+        model::ReportedConnector hardware{
+            "hardware on both sides of the block", "least values a report must give", 1600.0, 1600.0, 700.0,
+            block.width_in * block.plies};
+        hardware.pull_lb = 1200.0;
+        hardware.height_in = height_in;
+        for (model::BlockEnd* end : {&block.from_end, &block.to_end}) {
+            if (end->joist.empty()) continue;
+            changes = changes || end->connection != model::EndConnection{hardware};
+            end->connection = hardware;
         }
     }
     if (!changes) return std::nullopt;
@@ -168,39 +227,12 @@ std::optional<BaseDetail> next_bay(const catalog::Resolved& resolved) {
     const model::Framing& framing = resolved.detail.framing;
     if (!framing.joists) return std::nullopt;
     BaseDetail detail = resolved.detail;
-    const double half_in = 0.5 * framing.joists->width_in;
-    const auto joist_at = [&](const std::string& id) -> const model::Joist* {
-        for (const model::Joist& joist : framing.joists->members) {
-            if (joist.id == id) return &joist;
-        }
-        return nullptr;
-    };
-    const auto next = [&](const model::Joist& from, bool upward) -> const model::Joist* {
-        const model::Joist* nearest = nullptr;
-        for (const model::Joist& joist : framing.joists->members) {
-            const double apart = upward ? joist.offset_in - from.offset_in : from.offset_in - joist.offset_in;
-            if (apart <= 0.0) continue;
-            if (nearest == nullptr ||
-                std::abs(joist.offset_in - from.offset_in) < std::abs(nearest->offset_in - from.offset_in))
-                nearest = &joist;
-        }
-        return nearest;
-    };
     for (const Block& block : framing.blocks) {
         for (const bool upward : {false, true}) {
-            const model::Joist* held = joist_at(upward ? block.to_end.joist : block.from_end.joist);
-            const model::Joist* far = held == nullptr ? nullptr : next(*held, upward);
-            if (far == nullptr) continue;
-            const model::Joist& lower = upward ? *held : *far;
-            const model::Joist& upper = upward ? *far : *held;
-            Block more = block;
-            more.id = new_id(detail.framing);
-            more.from_in = lower.offset_in + half_in * lower.plies;
-            more.to_in = upper.offset_in - half_in * upper.plies;
-            more.from_end = {lower.id, upward ? block.to_end.connection : block.from_end.connection};
-            more.to_end = {upper.id, upward ? block.to_end.connection : block.from_end.connection};
+            const std::optional<Block> more = carried_on(detail.framing, block, upward);
+            if (!more) continue;
             BaseDetail trial = detail;
-            trial.framing.blocks.push_back(more);
+            trial.framing.blocks.push_back(*more);
             if (fits(trial.framing)) detail = std::move(trial);
         }
     }

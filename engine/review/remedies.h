@@ -9,7 +9,8 @@
 namespace toehold::review {
 
 /// Those that let the detail hold come first, then those that leave fewer results failing; none that does not help.
-/// Empty for a detail that holds. Every change takes a review, so this costs about ten of them.
+/// Empty for a detail that holds. The simplest changes are tried first, until two mend the detail. Every one takes a
+/// review, so this costs up to ten of them.
 [[nodiscard]] std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog);
 
 }  // namespace toehold::review

@@ -144,7 +144,7 @@ std::string framing_lacks(const demand::Demand& demand) {
 std::vector<CheckResult> guard_deflection(const CheckInput& input) {
     CheckResult result;
     result.subject = "guard";
-    result.unit = "in";
+    result.unit = std::string("in");
     result.capacity = input.resolved.detail.guard.height_in / 12.0;
     const std::optional<PostStiffness> post = post_stiffness(input.resolved);
     if (!post) {
