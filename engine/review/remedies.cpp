@@ -101,7 +101,7 @@ std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& 
     for (const Idea& idea : ideas()) {
         const std::optional<catalog::Resolved> other = changed(review.resolved, idea.changes, catalog);
         if (!other) continue;
-        const Review after = toehold::review::review(*other, review.input_sha256);
+        const Review after = evaluate(*other, review.input_sha256);
         if (!after.demand) continue;
         Remedy remedy = remedy_of(idea, after);
         if (helps(remedy, review) || (!review.demand && after.demand)) remedies.push_back(std::move(remedy));

@@ -26,7 +26,7 @@ std::vector<checks::Finding> run_findings(const catalog::Resolved& resolved) {
 
 }  // namespace
 
-Review review(const catalog::Resolved& resolved, const std::string& input_sha256) {
+Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256) {
     Review result;
     result.detail = resolved.detail.name;
     result.input_sha256 = input_sha256;
@@ -36,7 +36,6 @@ Review review(const catalog::Resolved& resolved, const std::string& input_sha256
     if (outcome.demand) {
         result.checks = run_checks(resolved, *outcome.demand);
         result.load_path = load_path(result.checks);
-        result.assumptions = assumptions(resolved, *outcome.demand, result.checks);
         result.demand = std::move(outcome.demand);
     } else if (outcome.overturns) {
         result.no_demand = outcome.failure;
@@ -45,8 +44,14 @@ Review review(const catalog::Resolved& resolved, const std::string& input_sha256
         throw std::runtime_error(outcome.failure);
     }
     sort_gravest_first(result.findings);
-    result.cautions = cautions();
     conclude(result);
+    return result;
+}
+
+Review review(const catalog::Resolved& resolved, const std::string& input_sha256) {
+    Review result = evaluate(resolved, input_sha256);
+    if (result.demand) result.assumptions = assumptions(resolved, *result.demand, result.checks);
+    result.cautions = cautions();
     return result;
 }
 

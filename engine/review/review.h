@@ -65,5 +65,7 @@ struct Review {
 
 /// Throws std::runtime_error only for a fault of the program (a solve that misses equilibrium, a number not finite).
 [[nodiscard]] Review review(const catalog::Resolved& resolved, const std::string& input_sha256);
+/// The same without assumptions and their other choices, each of which runs every check again, and without cautions.
+[[nodiscard]] Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256);
 
 }  // namespace toehold::review
