@@ -46,7 +46,6 @@ std::string kind_under(const catalog::Resolved& resolved, const catalog::Anchor&
 }
 
 std::string subject(const catalog::Anchor& anchor) { return "anchor " + anchor.id; }
-std::string subject(const model::Block& block) { return "block " + block.id; }
 
 std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const Seating seated = seating(resolved, anchor);

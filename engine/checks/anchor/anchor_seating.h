@@ -38,7 +38,6 @@ struct Seating {
 /// `anchor A` and `block B1`, as every result and link names them.
 [[nodiscard]] std::string subject(const catalog::Anchor& anchor);
 using model::subject;
-[[nodiscard]] std::string subject(const model::Block& block);
 
 /// From the screw's length down to its embedment: length, each deduction, embedment.
 [[nodiscard]] std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
