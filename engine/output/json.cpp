@@ -167,6 +167,28 @@ Json support(const demand::Support& support) {
             {"stiffness_source", support.stiffness_source}};
 }
 
+Json hold(const review::Review& review, const demand::Hold& hold) {
+    const demand::HoldStiffness& stiffness = hold.stiffness;
+    return {{"member", model::subject(model::member(review.resolved.detail.framing, hold.member))},
+            {"to", hold.to},
+            {"vertical_lb_per_in", stiffness.vertical_lb_per_in},
+            {"torque_lb_in_per_rad", stiffness.torque_lb_in},
+            {"turning_lb_in_per_rad", stiffness.turning_lb_in},
+            {"source", stiffness.source},
+            {"nominal", stiffness.vertical_is_nominal || stiffness.torque_is_nominal || stiffness.turning_is_nominal}};
+}
+
+Json framing(const review::Review& review) {
+    if (!review.demand || !review.demand->framing) return nullptr;
+    const demand::FramingDemand& framing = *review.demand->framing;
+    Json holds = Json::array();
+    for (const demand::Hold& one : framing.holds) holds.push_back(hold(review, one));
+    return {{"joists_described", framing.joists_described},
+            {"unstable", framing.unstable},
+            {"residual", framing.residual},
+            {"holds", holds}};
+}
+
 Json remedy(const review::Remedy& remedy) {
     return {{"id", remedy.id},
             {"change", remedy.text},
@@ -199,7 +221,8 @@ Json document(const review::Review& review) {
             {"supports", array_of(demand.supports, support)},
             {"bending", bending(demand.bending)},
             {"plate_field", plate_field(demand.field)},
-            {"remedies", array_of(review.remedies, remedy)}};
+            {"remedies", array_of(review.remedies, remedy)},
+            {"framing", framing(review)}};
 }
 
 }  // namespace

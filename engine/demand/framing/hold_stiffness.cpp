@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <variant>
 
 namespace toehold::demand {
@@ -28,7 +29,9 @@ HoldStiffness of(const model::EndGrainFasteners& fasteners, const model::Member&
 
 HoldStiffness of(const model::ToeNails& nails, const model::Member& member) {
     const double all = nails.count * wood_to_wood_lb_per_in(nails.diameter_in);
-    const double arm_in = nails.count > 1 ? 0.5 * member.width_in : 0.0;
+    // Driven from both sides, they cross the holder's face this far from the member's axis.
+    const double inward_in = nails.length_in / 3.0 * std::tan(std::numbers::pi / 6.0);
+    const double arm_in = nails.count > 1 ? std::max(0.0, 0.5 * member.width_in - inward_in) : 0.0;
     return {all, all * arm_in * arm_in, 0.0,
             "180,000 D^1.5 lb/in a nail (NDS 2018 11.3.6, from memory), also driven aslant: assumption"};
 }

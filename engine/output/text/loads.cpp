@@ -52,6 +52,13 @@ std::string stiffnesses(const review::Review& review, System system) {
         add(all, "anchor " + review.resolved.anchors.at(index).id,
             figure_text(envelope.stiffness_lb_per_in, "lb/in", system), envelope.stiffness_source);
     }
+    if (demand.framing) {
+        for (const demand::Hold& hold : demand.framing->holds) {
+            const std::string held = model::subject(model::member(review.resolved.detail.framing, hold.member));
+            add(all, held + " at " + hold.to, figure_text(hold.stiffness.vertical_lb_per_in, "lb/in", system),
+                hold.stiffness.vertical_is_nominal ? "nominal: nothing described holds it" : hold.stiffness.source);
+        }
+    }
     std::string text;
     for (const Stiffness& stiffness : all) {
         const std::string source = stiffness.source.empty() ? "" : " [" + stiffness.source + "]";
