@@ -81,6 +81,14 @@ bool contains(const PlanRectangle& rectangle, Position point) {
            point.y_in <= rectangle.y_max_in;
 }
 
+bool overlap(const Member& one, const Member& other) {
+    constexpr double touching_in = 1e-6;
+    const double allowed_in = one.along == other.along ? touching_in : end_fit_in + touching_in;
+    const PlanRectangle a = plan(one), b = plan(other);
+    return std::min(a.x_max_in, b.x_max_in) - std::max(a.x_min_in, b.x_min_in) > allowed_in &&
+           std::min(a.y_max_in, b.y_max_in) - std::max(a.y_min_in, b.y_min_in) > allowed_in;
+}
+
 std::optional<Seat> seat(const Framing& framing, Position point) {
     const std::vector<Member> all = members(framing);
     for (std::size_t index = 0; index < all.size(); ++index) {

@@ -17,6 +17,9 @@ struct PlanRectangle {
 
 [[nodiscard]] PlanRectangle plan(const Member& member);
 [[nodiscard]] bool contains(const PlanRectangle& rectangle, Position point);
+/// Members side by side may touch. Where one's end meets the other's face it may be cut as much too long as a gap there
+/// may be wide.
+[[nodiscard]] bool overlap(const Member& one, const Member& other);
 
 /// The member a point lies over, with its distances to the edges of the piece it is in and to the member's ends.
 struct Seat {

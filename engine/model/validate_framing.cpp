@@ -73,16 +73,6 @@ void check_ids(ProblemList& problems, const Framing& framing, const std::vector<
         take(support.id, "support " + support.id, "framing/support[" + support.id + "]");
 }
 
-/// Members side by side may touch. Where one's end meets the other's face it may be cut as much too long as a gap there
-/// may be wide.
-bool overlap(const Member& one, const Member& other) {
-    constexpr double touching_in = 1e-6;
-    const double allowed_in = one.along == other.along ? touching_in : end_fit_in + touching_in;
-    const PlanRectangle a = plan(one), b = plan(other);
-    return std::min(a.x_max_in, b.x_max_in) - std::max(a.x_min_in, b.x_min_in) > allowed_in &&
-           std::min(a.y_max_in, b.y_max_in) - std::max(a.y_min_in, b.y_min_in) > allowed_in;
-}
-
 void check_overlaps(ProblemList& problems, const Framing& framing, const std::vector<Member>& all) {
     for (std::size_t block = 0; block < framing.blocks.size(); ++block) {
         for (std::size_t other = 0; other < all.size(); ++other) {

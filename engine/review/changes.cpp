@@ -38,16 +38,11 @@ std::vector<double> rows_in(const catalog::Resolved& resolved, PlanAxis along) {
     return rows;
 }
 
-bool overlaps(const model::PlanRectangle& a, const model::PlanRectangle& b) {
-    return std::min(a.x_max_in, b.x_max_in) - std::max(a.x_min_in, b.x_min_in) > 1e-6 &&
-           std::min(a.y_max_in, b.y_max_in) - std::max(a.y_min_in, b.y_min_in) > 1e-6;
-}
-
 bool fits(const model::Framing& framing) {
     const std::vector<model::Member> members = model::members(framing);
     for (std::size_t a = 0; a < framing.blocks.size(); ++a) {
         for (std::size_t b = a + 1; b < members.size(); ++b) {
-            if (overlaps(model::plan(members[a]), model::plan(members[b]))) return false;
+            if (model::overlap(members[a], members[b])) return false;
         }
     }
     return true;
@@ -120,7 +115,6 @@ std::optional<BaseDetail> upright_blocks(const catalog::Resolved& resolved) {
     BaseDetail detail = resolved.detail;
     detail.framing.blocks.clear();
     std::set<std::pair<double, double>> bays;
-    bool changes = false;
     for (const Block& block : blocks) {
         if (block.along != along || !bays.insert({block.from_in, block.to_in}).second) continue;
         for (const double row : rows_in(resolved, along)) {
@@ -134,7 +128,7 @@ std::optional<BaseDetail> upright_blocks(const catalog::Resolved& resolved) {
             detail.framing.blocks.push_back(upright);
         }
     }
-    changes = detail.framing.blocks.size() != blocks.size();
+    bool changes = detail.framing.blocks.size() != blocks.size();
     for (const Block& block : blocks) changes = changes || block.width_in != width_in || block.depth_in < depth_in;
     if (!changes) return std::nullopt;
     return if_it_fits(std::move(detail));
@@ -184,8 +178,8 @@ std::optional<BaseDetail> end_angles(const catalog::Resolved& resolved) {
         for (model::BlockEnd* end : {&block.from_end, &block.to_end}) {
             if (end->joist.empty()) continue;
             constexpr double diameter_in = 0.375, spacing_in = 1.75, loaded_edge_in = 4.0 * diameter_in;
+            if (block.depth_in < 2.0 * loaded_edge_in) continue;
             const int per_leg = std::min(3, 1 + static_cast<int>((block.depth_in - 2.0 * loaded_edge_in) / spacing_in));
-            if (per_leg < 1 || block.depth_in < 2.0 * loaded_edge_in) continue;
             model::SideAngles angles;
             angles.thickness_in = 0.25;
             angles.metal = "steel-a36";

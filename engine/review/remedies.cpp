@@ -85,9 +85,9 @@ Remedy remedy_of(const Idea& idea, const Review& after) {
 
 /// Fewer failures, or the same ones by less.
 bool helps(const Remedy& remedy, const Review& before) {
-    const auto after_count = std::tuple(remedy.failing_results + remedy.failing_findings);
-    const auto before_count = std::tuple(failing(before) + failing_findings(before));
-    if (after_count != before_count) return after_count < before_count;
+    const std::size_t left = remedy.failing_results + remedy.failing_findings;
+    const std::size_t failed = failing(before) + failing_findings(before);
+    if (left != failed) return left < failed;
     return remedy.governing.ratio < 0.95 * before.governing.ratio;
 }
 
@@ -104,7 +104,7 @@ std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& 
         const Review after = evaluate(*other, review.input_sha256);
         if (!after.demand) continue;
         Remedy remedy = remedy_of(idea, after);
-        if (helps(remedy, review) || (!review.demand && after.demand)) remedies.push_back(std::move(remedy));
+        if (helps(remedy, review) || !review.demand) remedies.push_back(std::move(remedy));
         constexpr long enough = 2;
         const auto mends = [](const Remedy& one) { return one.verdict == Verdict::adequate; };
         if (std::count_if(remedies.begin(), remedies.end(), mends) >= enough) break;
