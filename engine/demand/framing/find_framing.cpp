@@ -158,6 +158,12 @@ std::optional<FramingDemand> find_framing(const catalog::Resolved& resolved, con
             "and every block two ends that are held";
         return framing;
     }
+    if (blocks_hold_in_a_ring(frame)) {
+        framing.unstable =
+            "blocks end at each other in a ring, so that a sideways force has nowhere to go: let one of them end at a "
+            "joist or a rim";
+        return framing;
+    }
     framing.states.reserve(demand.states.size());
     for (const State& state : demand.states) {
         framing.states.push_back(solve_state(resolved, demand, frame, state));

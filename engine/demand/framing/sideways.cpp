@@ -104,6 +104,18 @@ void carry_block(FramingState& state, const Frame& frame, std::size_t block, std
     }
 }
 
+/// Appends the block after every block that ends at it.
+void append_after_held(std::size_t block, const Frame& frame, std::vector<bool>& seen,
+                       std::vector<std::size_t>& order) {
+    if (seen[block]) return;
+    seen[block] = true;
+    for (const Hold& hold : frame.holds) {
+        if (hold.kind == HoldKind::block_end && hold.holder == block)
+            append_after_held(hold.member, frame, seen, order);
+    }
+    order.push_back(block);
+}
+
 /// A joist's or a rim's, where no boards hold it.
 void carry_long_member(FramingState& state, const Frame& frame, std::size_t member, std::vector<SidewaysLoad>& loads) {
     const bool rim = frame.members[member].kind == MemberKind::rim;
@@ -135,11 +147,27 @@ void carry_long_member(FramingState& state, const Frame& frame, std::size_t memb
 
 }  // namespace
 
-void add_sideways(FramingState& state, const Frame& frame, std::vector<SidewaysLoad> loads, bool boards_hold) {
-    // Blocks that hold others come after those; the order of the list serves unless a block ends at an earlier one.
+std::vector<std::size_t> blocks_held_first(const Frame& frame) {
+    std::vector<std::size_t> order;
+    std::vector<bool> seen(frame.members.size(), false);
     for (std::size_t member = 0; member < frame.members.size(); ++member) {
-        if (frame.members[member].kind == MemberKind::block) carry_block(state, frame, member, loads);
+        if (frame.members[member].kind == MemberKind::block) append_after_held(member, frame, seen, order);
     }
+    return order;
+}
+
+bool blocks_hold_in_a_ring(const Frame& frame) {
+    const std::vector<std::size_t> order = blocks_held_first(frame);
+    std::vector<std::size_t> turn(frame.members.size(), 0);
+    for (std::size_t i = 0; i < order.size(); ++i) turn[order[i]] = i;
+    return std::any_of(frame.holds.begin(), frame.holds.end(), [&](const Hold& hold) {
+        return hold.kind == HoldKind::block_end && hold.holder &&
+               frame.members[*hold.holder].kind == MemberKind::block && turn[hold.member] > turn[*hold.holder];
+    });
+}
+
+void add_sideways(FramingState& state, const Frame& frame, std::vector<SidewaysLoad> loads, bool boards_hold) {
+    for (const std::size_t block : blocks_held_first(frame)) carry_block(state, frame, block, loads);
     if (boards_hold) return;
     for (const MemberKind kind : {MemberKind::rim, MemberKind::joist}) {
         for (std::size_t member = 0; member < frame.members.size(); ++member) {

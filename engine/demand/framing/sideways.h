@@ -16,6 +16,11 @@ struct SidewaysLoad {
     double along_lb = 0.0;
 };
 
+/// Every block after those that end at it, so that a holder has all of its load before it passes it on.
+[[nodiscard]] std::vector<std::size_t> blocks_held_first(const Frame& frame);
+/// Whether blocks hold each other in a ring (each ends at the next), so that no such order exists.
+[[nodiscard]] bool blocks_hold_in_a_ring(const Frame& frame);
+
 /// Adds across and along to the holds' forces, and the horizontal moment and shear to the members' actions.
 void add_sideways(FramingState& state, const Frame& frame, std::vector<SidewaysLoad> loads, bool boards_hold);
 
