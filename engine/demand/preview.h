@@ -1,0 +1,53 @@
+#pragma once
+// The quick answer while a hand is still on the detail, and the plate under one push, for drawing. Nominal stiffness
+// only: the range of stiffness that the checks use, and the framing's give, are `find_demand`'s. No check may use it.
+#include "demand/demand.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::demand {
+
+/// The anchors and the bed under one push at nominal stiffness, by each method.
+struct PushResult {
+    std::size_t load_case = 0;  ///< index of `Preview::cases`
+    double direction_rad = 0.0;
+    std::vector<AnchorForce> rigid;              ///< same order as resolved.anchors
+    std::vector<AnchorForce> flexible;           ///< empty where the plate cannot be taken as flexible
+    std::vector<std::optional<double>> hand_lb;  ///< tension; absent for a push aslant to the plate's sides
+    PlateField rigid_field;                      ///< plane lift, pressure of the bed
+    std::optional<PlateField> flexible_field;
+};
+
+/// Envelope of tension at nominal stiffness: what turns with the push in the rose.
+struct Petals {
+    std::vector<std::vector<double>> rigid_lb;     ///< [anchor][direction], directions at equal steps from 0
+    std::vector<std::vector<double>> flexible_lb;  ///< the same; empty where the plate cannot be taken as flexible
+    double largest_lb = 0.0;                       ///< of the method the basis asks for
+    std::size_t largest_anchor = 0;
+    double largest_direction_rad = 0.0;
+};
+
+/// One detail prepared. Not for use from two threads at once; may be moved between them.
+class Preview {
+  public:
+    /// Copies what it needs. Throws Overturns or std::runtime_error as `find_demand` would fail.
+    explicit Preview(const catalog::Resolved& resolved);
+    ~Preview();
+    Preview(Preview&&) noexcept;
+    Preview& operator=(Preview&&) noexcept;
+
+    [[nodiscard]] const std::vector<LoadCase>& cases() const;
+    /// Over all load cases, the largest in each of `directions` equal steps; at least 4. Throws Overturns.
+    [[nodiscard]] Petals petals(int directions);
+    /// Throws Overturns, or std::runtime_error when a residual exceeds its limit.
+    [[nodiscard]] PushResult push(std::size_t load_case, double direction_rad);
+
+  private:
+    struct Prepared;
+    std::unique_ptr<Prepared> prepared_;
+};
+
+}  // namespace toehold::demand

@@ -1,0 +1,51 @@
+#pragma once
+// The drawings of one detail. Each draws what there is: a detail that is not resolved, or not valid yet, is drawn
+// without what it lacks, so that a sheet never goes blank under an edit.
+#include "catalog/resolve.h"
+#include "drawing/overlay.h"
+#include "drawing/scene.h"
+
+#include <string>
+#include <vector>
+
+namespace toehold::drawing {
+
+struct Subject {
+    const model::BaseDetail& detail;
+    const catalog::Resolved* resolved = nullptr;  ///< of this detail; fasteners are drawn to size where it is there
+    const Overlay* overlay = nullptr;
+    units::System system = units::System::us;
+};
+
+struct PlanOptions {
+    bool dimensions = true;             ///< to edges and between holes
+    bool framing = true;                ///< what lies below, as hidden edges
+    std::vector<std::string> measured;  ///< parts whose distances to the plate's edges are dimensioned (under the hand)
+};
+/// The plate from above; x to the right, y (outward) up.
+[[nodiscard]] Scene plan(const Subject& subject, const PlanOptions& options);
+
+/// An upright plane; along y (x = at) it shows y to the right, along x (y = at) it shows x to the right. z is up.
+struct SectionPlane {
+    model::PlanAxis along = model::PlanAxis::y;
+    double at_in = 0.0;
+};
+/// Through the row of anchors nearest to `part`'s, across the blocks where they run across that row; else through the
+/// first anchor.
+[[nodiscard]] SectionPlane section_plane(const model::BaseDetail& detail, const std::string& part);
+/// Plate, layers, blocking and joists cut by the plane, with each anchor of its row: shank, thread, tip against the
+/// block's depth, the embedment dimensioned.
+[[nodiscard]] Scene section(const Subject& subject, const SectionPlane& plane);
+
+/// The guard seen along the rail: y (outward) to the right, z up; post, plate and framing small, the push at its height
+/// with the lever arm dimensioned.
+[[nodiscard]] Scene elevation(const Subject& subject);
+
+/// Tension of each anchor against the direction of the push, with the push shown as a pointer (part `push`).
+/// Radius in inches of the scene is the tension over the largest of all, so that the outer circle is 1.
+[[nodiscard]] Scene rose(const std::vector<Petal>& petals, const Overlay& overlay, const std::string& selected_part);
+
+/// Length of one inch of deflection in the section, such that the largest is about a tenth of the plate's width.
+[[nodiscard]] double exaggeration(const demand::PlateField& field);
+
+}  // namespace toehold::drawing

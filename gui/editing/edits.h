@@ -1,0 +1,54 @@
+#pragma once
+// Edits of the plate and of what is under it, as pure functions: a detail in, the changed detail out. A new hole takes
+// the first free letter, and the anchor group of the hole it was made from.
+#include "catalog/catalog.h"
+#include "model/base_detail.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::editing {
+
+struct Edit {
+    model::BaseDetail detail;
+    std::string step;                   ///< for the history; empty: nothing to do, and `refusal` says why
+    std::vector<std::string> selected;  ///< parts to select afterwards
+    std::string refusal;                ///< one sentence; empty when done
+};
+
+// `parts` as in drawing/parts.h; parts an edit does not concern are left alone.
+[[nodiscard]] Edit add_hole(const model::BaseDetail& detail, model::Position at);
+[[nodiscard]] Edit add_corner(const model::BaseDetail& detail, model::Position at);  ///< into the nearest side
+[[nodiscard]] Edit add_block(const model::BaseDetail& detail,
+                             model::Position at);  ///< like the nearest one, between the joists there
+[[nodiscard]] Edit erase(const model::BaseDetail& detail, const std::vector<std::string>& parts);
+[[nodiscard]] Edit duplicate(const model::BaseDetail& detail, const std::vector<std::string>& parts,
+                             model::Position offset_in);
+enum class MirrorLine { x_axis, y_axis };  ///< the plate's own axes through the post
+[[nodiscard]] Edit mirror(const model::BaseDetail& detail, const std::vector<std::string>& parts, MirrorLine line,
+                          bool keep_originals);
+/// `columns` x `rows` of every hole among the parts, the originals counted; pitches may be negative.
+[[nodiscard]] Edit array(const model::BaseDetail& detail, const std::vector<std::string>& parts, int columns, int rows,
+                         double pitch_x_in, double pitch_y_in);
+/// `count` in all on a circle about the post.
+[[nodiscard]] Edit array_round(const model::BaseDetail& detail, const std::vector<std::string>& parts, int count);
+[[nodiscard]] Edit nudge(const model::BaseDetail& detail, const std::vector<std::string>& parts, double dx_in,
+                         double dy_in);
+[[nodiscard]] Edit place_at(const model::BaseDetail& detail, const std::string& part, model::Position at);
+[[nodiscard]] Edit to_slot(const model::BaseDetail& detail, const std::vector<std::string>& parts, double length_in,
+                           double angle_deg);
+[[nodiscard]] Edit to_round(const model::BaseDetail& detail, const std::vector<std::string>& parts);
+[[nodiscard]] Edit to_polygon(const model::BaseDetail& detail);  ///< outline of free corners from a rectangle or circle
+[[nodiscard]] Edit use_plate(const model::BaseDetail& detail, const model::Plate& stock);  ///< anchors follow ids
+/// A pattern copied to the clipboard and back: holes only, as a plate document's text.
+[[nodiscard]] std::string copy_holes(const model::BaseDetail& detail, const std::vector<std::string>& parts);
+[[nodiscard]] Edit paste_holes(const model::BaseDetail& detail, const std::string& text);
+
+/// A new detail on a stock plate: four-square defaults that the window says are a start and nothing more.
+[[nodiscard]] model::BaseDetail starting_detail(const model::Plate& stock, const catalog::Catalog& catalog);
+
+/// Where a part can be placed by typed coordinates: a hole's centre, a block's middle; absent for other parts.
+[[nodiscard]] std::optional<model::Position> place_of(const model::BaseDetail& detail, const std::string& part);
+
+}  // namespace toehold::editing

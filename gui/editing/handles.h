@@ -1,0 +1,61 @@
+#pragma once
+// What can be taken by hand in each drawing, and what a drag of it makes of the detail. Places in inches of the
+// drawing: plan x, y; section along its plane, z; elevation y, z.
+#include "drawing/drawings.h"
+#include "editing/snap.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::editing {
+
+enum class Sheet { plan, section, elevation };
+
+enum class HandleKind {
+    hole,         ///< plan: moves the hole and its anchor
+    slot_end,     ///< plan: turns and lengthens a slot
+    corner,       ///< plan: corner of a polygon, or of a rectangle (keeps the opposite corner, and stays a rectangle)
+    side,         ///< plan: side of a rectangle, or of a polygon (moves both its corners)
+    radius,       ///< plan: edge of a circle; corner radius of a rectangle
+    block,        ///< plan: moves a block across itself
+    block_end,    ///< plan: end of a block
+    block_width,  ///< section: side of a block
+    block_depth,  ///< section: underside of a block
+    joist,        ///< plan: moves one joist
+    plate_thickness,    ///< section: top of the plate
+    decking_thickness,  ///< section: underside of the decking (what lies below follows)
+    anchor_tip,         ///< section: length of the anchor's group
+    post_width,         ///< elevation and plan: face of the post
+    guard_height,       ///< elevation: top of the guard
+};
+
+struct Handle {
+    std::string id;  ///< unique in its drawing: `hole A`, `corner 3`, `block_end B1 to`
+    HandleKind kind = HandleKind::hole;
+    std::string part;  ///< as in drawing/parts.h
+    drawing::Point at;
+    /// Motion along one axis only: unit vector; absent: free.
+    std::optional<drawing::Point> along = std::nullopt;
+};
+
+struct SheetPlace {
+    Sheet sheet = Sheet::plan;
+    drawing::SectionPlane plane;  ///< of the section
+};
+
+[[nodiscard]] std::vector<Handle> handles(const model::BaseDetail& detail, const SheetPlace& place);
+
+struct Moved {
+    model::BaseDetail detail;
+    std::string step;              ///< for the history: `Move hole A`
+    drawing::Point at;             ///< where the handle came to stand
+    std::vector<SnapLine> caught;  ///< what it snapped to
+};
+
+/// The handle taken to a point. What cannot be (a plate without area, a length of nothing) stops at the nearest that
+/// can; a detail that a check or `validate` will not like is made all the same, for it to say so.
+[[nodiscard]] Moved drag(const model::BaseDetail& detail, const SheetPlace& place, const Handle& handle,
+                         drawing::Point to, const SnapRules& rules);
+
+}  // namespace toehold::editing

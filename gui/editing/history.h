@@ -1,0 +1,42 @@
+#pragma once
+// A detail with its past: every change is a named step that can be undone and done again.
+#include "model/base_detail.h"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace toehold::editing {
+
+class History {
+  public:
+    explicit History(model::BaseDetail start);
+
+    [[nodiscard]] const model::BaseDetail& now() const;
+    /// Makes `next` the detail of today and forgets what was undone. `name` in the imperative, as a menu shows it
+    /// (`Move hole A`). A step with the same non-empty `merge_key` as the last one replaces that one's outcome, so that
+    /// a drag or a row of nudges is one step; `seal()` ends that. A `next` equal to now is no step.
+    void apply(std::string name, model::BaseDetail next, std::string merge_key = {});
+    void seal();
+
+    [[nodiscard]] bool can_undo() const;
+    [[nodiscard]] bool can_redo() const;
+    [[nodiscard]] const std::string& undo_name() const;  ///< of the step that undo would take back; empty: none
+    [[nodiscard]] const std::string& redo_name() const;
+    void undo();  ///< nothing where there is none
+    void redo();
+
+    [[nodiscard]] bool changed() const;  ///< since `mark_saved` or the start; undoing back to that point clears it
+    void mark_saved();
+
+  private:
+    struct Step {
+        std::string name, merge_key;
+        model::BaseDetail detail;
+    };
+    std::vector<Step> steps_;  ///< the first is the start
+    std::size_t at_ = 0, saved_ = 0;
+    bool saved_is_lost_ = false;
+};
+
+}  // namespace toehold::editing
