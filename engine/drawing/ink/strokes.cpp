@@ -1,11 +1,11 @@
-#include "drawing/paint/strokes.h"
+#include "drawing/ink/strokes.h"
 
 #include <cairo.h>
 
 #include <algorithm>
 #include <numbers>
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 namespace {
 
 /// Cairo counts in 24.8 bits and walks dashes one by one, so a joist that runs on for ever is cut off well outside the
@@ -78,4 +78,4 @@ void draw_line(const Canvas& canvas, const Disc& disc, const Stroke& stroke) {
     }
 }
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink

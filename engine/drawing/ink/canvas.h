@@ -1,11 +1,11 @@
 #pragma once
 // What every painter of one kind of item needs to know.
-#include "drawing/paint/contour.h"
+#include "drawing/ink/contour.h"
 #include "drawing/palette.h"
 
 typedef struct _cairo cairo_t;
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 
 struct Canvas {
     cairo_t* cairo = nullptr;
@@ -23,4 +23,4 @@ struct Canvas {
 [[nodiscard]] double line_width(const Canvas& canvas, double width_mm);
 void use_colour(const Canvas& canvas, const Colour& colour);
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink

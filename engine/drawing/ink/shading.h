@@ -1,9 +1,9 @@
 #pragma once
 // A quantity over triangles, linear on each.
-#include "drawing/paint/canvas.h"
+#include "drawing/ink/canvas.h"
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 
 void shade(const Canvas& canvas, const Shading& shading);
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink

@@ -1,4 +1,4 @@
-#include "drawing/paint/shading.h"
+#include "drawing/ink/shading.h"
 
 #include <cairo.h>
 
@@ -8,7 +8,7 @@
 #include <cstdint>
 #include <memory>
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 namespace {
 
 struct Corner {
@@ -153,7 +153,7 @@ void add_patch(cairo_pattern_t* mesh, const Triangle& triangle, Ground ground) {
 /// On paper: smooth at every scale.
 void shade_mesh(const Canvas& canvas, const std::vector<Triangle>& triangles) {
     const std::unique_ptr<cairo_pattern_t, decltype(&cairo_pattern_destroy)> mesh(cairo_pattern_create_mesh(),
-                                                                                 cairo_pattern_destroy);
+                                                                                  cairo_pattern_destroy);
     for (const Triangle& triangle : triangles) add_patch(mesh.get(), triangle, canvas.ground);
     cairo_set_source(canvas.cairo, mesh.get());
     cairo_paint(canvas.cairo);
@@ -174,4 +174,4 @@ void shade(const Canvas& canvas, const Shading& shading) {
     shade_pixels(canvas, triangles, seen);
 }
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink

@@ -1,8 +1,8 @@
 #pragma once
 // Lines: their width, dashes and, where two run beside each other, both.
-#include "drawing/paint/canvas.h"
+#include "drawing/ink/canvas.h"
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 
 /// A circle on the surface.
 struct Disc {
@@ -16,4 +16,4 @@ void trace(const Canvas& canvas, const Disc& disc);
 void draw_line(const Canvas& canvas, const std::vector<Contour>& contours, bool closed, const Stroke& stroke);
 void draw_line(const Canvas& canvas, const Disc& disc, const Stroke& stroke);
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink

@@ -1,11 +1,11 @@
-#include "drawing/paint/contour.h"
+#include "drawing/ink/contour.h"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
 #include <optional>
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 namespace {
 
 double distance_to_segment(Point point, Point from, Point to) {
@@ -70,9 +70,7 @@ bool meet(const Box& one, const Box& other) {
            other.low.y <= one.high.y;
 }
 
-Box grown(const Box& box, double by) {
-    return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}};
-}
+Box grown(const Box& box, double by) { return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}}; }
 
 double distance(Point point, const Contour& contour, bool closed) {
     double nearest = std::numeric_limits<double>::infinity();
@@ -123,4 +121,4 @@ Contour sharpened(const Contour& contour, bool closed, double pixel) {
     return sharp;
 }
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink

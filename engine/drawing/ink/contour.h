@@ -4,7 +4,7 @@
 
 #include <vector>
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 
 using Contour = std::vector<Point>;
 
@@ -24,4 +24,4 @@ using Contour = std::vector<Point>;
 /// With every level and every upright side moved onto the nearest middle of a pixel, so that thin lines stay sharp.
 [[nodiscard]] Contour sharpened(const Contour& contour, bool closed, double pixel);
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink

@@ -1,11 +1,11 @@
-#include "drawing/paint/canvas.h"
+#include "drawing/ink/canvas.h"
 
 #include <cairo.h>
 
 #include <algorithm>
 #include <cmath>
 
-namespace toehold::drawing::paint {
+namespace toehold::drawing::ink {
 namespace {
 
 bool of_pixels(cairo_t* cairo) {
@@ -14,8 +14,10 @@ bool of_pixels(cairo_t* cairo) {
         case CAIRO_SURFACE_TYPE_PS:
         case CAIRO_SURFACE_TYPE_SVG:
         case CAIRO_SURFACE_TYPE_SCRIPT:
-        case CAIRO_SURFACE_TYPE_RECORDING: return false;
-        default: return true;
+        case CAIRO_SURFACE_TYPE_RECORDING:
+            return false;
+        default:
+            return true;
     }
 }
 
@@ -48,4 +50,4 @@ void use_colour(const Canvas& canvas, const Colour& colour) {
     cairo_set_source_rgba(canvas.cairo, colour.red, colour.green, colour.blue, colour.opacity);
 }
 
-}  // namespace toehold::drawing::paint
+}  // namespace toehold::drawing::ink
