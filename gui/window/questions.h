@@ -1,0 +1,38 @@
+#pragma once
+// Everything the window asks of people before it goes on, each as a function, so that a test can give the answers.
+#include "editing/document.h"
+
+#include <wx/string.h>
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <vector>
+
+class wxWindow;
+
+namespace toehold::window {
+
+enum class Unsaved { save, discard, cancel };
+
+/// What is to become of a copy of unsaved work.
+enum class Fate { open, keep, discard };
+struct Recovery {
+    editing::RecoveryCopy copy;
+    Fate fate = Fate::keep;
+};
+
+struct Questions {
+    std::function<std::vector<std::filesystem::path>(wxWindow*)> files_to_open;  ///< none: thought better of it
+    std::function<std::optional<std::filesystem::path>(wxWindow*, const std::filesystem::path& suggested)> file_to_save;
+    std::function<Unsaved(wxWindow*, const wxString& name)> unsaved;
+    /// A yes or no, with the word for yes.
+    std::function<bool(wxWindow*, const wxString& question, const wxString& detail, const wxString& yes)> confirm;
+    std::function<void(wxWindow*, const wxString& headline, const wxString& detail)> tell;
+    std::function<std::vector<Recovery>(wxWindow*, const std::vector<editing::RecoveryCopy>&)> recover;
+};
+
+/// With dialogs.
+[[nodiscard]] Questions ask_people();
+
+}  // namespace toehold::window

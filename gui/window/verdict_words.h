@@ -1,0 +1,24 @@
+#pragma once
+// What is to be said of a desk's detail in one breath: the verdict, why, what governs, and whether it is still true.
+#include "desk/desk.h"
+#include "drawing/scene.h"
+
+#include <wx/string.h>
+
+#include <optional>
+
+namespace toehold::window {
+
+struct VerdictWords {
+    wxString word;                            ///< INADEQUATE
+    wxString reason;                          ///< one sentence or two
+    wxString governing;                       ///< check and subject that govern; empty: none
+    std::optional<double> ratio;              ///< of that check; absent: none, or nothing there to resist
+    wxString freshness;                       ///< in words
+    bool stale = false;                       ///< an earlier state of the detail is meant
+    drawing::Pen frame = drawing::Pen::thin;  ///< the frame that says the status
+};
+
+[[nodiscard]] VerdictWords verdict_words(const desk::Desk& desk);
+
+}  // namespace toehold::window
