@@ -1,0 +1,232 @@
+#include "window/checks_panel.h"
+
+#include "drawing/parts.h"
+#include "output/text.h"
+#include "window/panels/checks_list.h"
+
+#include <fmt/format.h>
+#include <wx/clipbrd.h>
+#include <wx/dataobj.h>
+#include <wx/menu.h>
+#include <wx/sizer.h>
+
+#include <algorithm>
+
+namespace toehold::window {
+namespace {
+
+constexpr std::array filter_order{CheckFilter::all, CheckFilter::not_holding, CheckFilter::of_selection};
+
+wxString text_of(const std::string& utf8) { return wxString::FromUTF8(utf8); }
+
+const std::vector<checks::CheckResult>& results_of(const review::Review* review) {
+    static const std::vector<checks::CheckResult> none;
+    return review == nullptr ? none : review->checks;
+}
+
+}  // namespace
+
+ChecksPanel::ChecksPanel(wxWindow* parent, desk::Desk& desk) : wxPanel(parent), desk_(desk) {
+    SetName("checks-panel");
+    add_controls();
+    listening_ = desk_.listen([this](desk::Change change) { on_change(change); });
+    set_ground(ground_);
+    rebuild();
+}
+
+ChecksPanel::~ChecksPanel() { desk_.stop_listening(listening_); }
+
+void ChecksPanel::add_controls() {
+    auto* filters = new wxBoxSizer(wxHORIZONTAL);
+    const std::array names{"checks-all", "checks-not-holding", "checks-of-selection"};
+    const std::array tips{_("Every result"), _("Only what does not hold"), _("Only what is about the selected parts")};
+    for (std::size_t at = 0; at < filters_.size(); ++at) {
+        filters_[at] =
+            new wxRadioButton(this, wxID_ANY, wxString(), wxDefaultPosition, wxDefaultSize, at == 0 ? wxRB_GROUP : 0L);
+        filters_[at]->SetName(names[at]);
+        filters_[at]->SetToolTip(tips[at]);
+        filters_[at]->Bind(wxEVT_RADIOBUTTON, [this, at](wxCommandEvent&) { set_filter(filter_order[at]); });
+        filters->Add(filters_[at], wxSizerFlags().CenterVertical().Border(wxRIGHT, FromDIP(10)));
+    }
+    freshness_ = new wxStaticText(this, wxID_ANY, wxString());
+    freshness_->SetName("checks-freshness");
+    filters->AddStretchSpacer();
+    filters->Add(freshness_, wxSizerFlags().CenterVertical());
+
+    list_ = new ChecksList(this, {[this] { row_chosen(); }, [this](std::size_t result) { open_or_close(result); },
+                                  [this] { copy_steps(); }});
+    list_->is_open = [this](std::size_t result) { return open_.count(index_.keys[result]) != 0; };
+    list_->is_marked = [this](std::size_t result) { return concerns(index_, result, desk_.selection()); };
+    list_->Bind(wxEVT_CONTEXT_MENU, [this](wxContextMenuEvent&) { show_menu(); });
+
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    column->Add(filters, wxSizerFlags().Expand().Border(wxALL, FromDIP(6)));
+    column->Add(list_, wxSizerFlags(1).Expand());
+    SetSizer(column);
+}
+
+void ChecksPanel::set_ground(drawing::Ground ground) {
+    ground_ = ground;
+    const Ink colours = ink(ground);
+    SetBackgroundColour(colours.ground);
+    for (wxRadioButton* filter : filters_) {
+        filter->SetBackgroundColour(colours.ground);
+        filter->SetForegroundColour(colours.text);
+    }
+    freshness_->SetForegroundColour(colours.text);
+    refresh_look();
+    Refresh();
+}
+
+void ChecksPanel::refresh_look() {
+    RowLook look;
+    look.ground = ground_;
+    look.font = GetFont();
+    look.system = desk_.display().system;
+    look.stale = desk_.review() != nullptr && desk_.freshness() != desk::Freshness::current;
+    list_->set_look(look);
+    freshness_->SetLabel(look.stale ? _("stale: of the detail before the last edit") : wxString());
+    Layout();
+}
+
+/// All that the rows depend on beside the selection: a change that leaves it alone leaves the rows alone.
+std::string ChecksPanel::state() const {
+    std::string text = fmt::format("{} {} {}", static_cast<const void*>(desk_.review()),
+                                   static_cast<int>(desk_.freshness()), static_cast<int>(desk_.display().system));
+    for (const std::string& message : messages()) text += "\n" + message;
+    return text;
+}
+
+void ChecksPanel::on_change(desk::Change change) {
+    if (change == desk::Change::selection) {
+        if (filter_ == CheckFilter::of_selection && !choosing_) return rebuild();
+        label_filters();
+        return list_->RefreshAll();
+    }
+    if (state() != shown_state_) rebuild();
+}
+
+std::vector<std::string> ChecksPanel::messages() const {
+    std::vector<std::string> lines;
+    for (const model::Problem& problem : desk_.problems()) lines.push_back(model::sentence(problem));
+    if (!lines.empty()) lines.insert(lines.begin(), _("Nothing can be checked until this is mended:").utf8_string());
+    if (!desk_.failure().empty()) lines.push_back(desk_.failure());
+    if (const review::Review* review = desk_.review(); review != nullptr && !review->no_demand.empty()) {
+        lines.push_back(review->no_demand);
+    }
+    if (lines.empty() && desk_.review() == nullptr) lines.push_back(_("Working out the checks\u2026").utf8_string());
+    return lines;
+}
+
+void ChecksPanel::label_filters() {
+    const auto& results = results_of(desk_.review());
+    const std::array labels{_("a&ll"), _("&not holding"), _("of selec&tion")};
+    for (std::size_t at = 0; at < filters_.size(); ++at) {
+        const std::size_t count = filtered(results, index_, filter_order[at], desk_.selection()).size();
+        const wxString label = labels[at] + wxString::Format(" %zu", count);
+        if (filters_[at]->GetLabel() != label) filters_[at]->SetLabel(label);
+        filters_[at]->SetValue(filter_ == filter_order[at]);
+    }
+    Layout();
+}
+
+void ChecksPanel::rebuild() {
+    const auto& results = results_of(desk_.review());
+    const CheckRow* row = list_->current();
+    const bool on_result = row != nullptr && row->kind == RowKind::result && row->result < index_.keys.size();
+    const std::string current = on_result ? index_.keys[row->result] : std::string();
+    const std::size_t top = list_->GetVisibleRowsBegin();
+
+    index_ = index_checks(results, desk_.detail());
+    list_->show(rows(results, index_, filtered(results, index_, filter_, desk_.selection()), open_, messages()),
+                &results);
+    list_->ScrollToRow(top);
+    const auto& now = list_->shown();
+    const auto same = std::find_if(now.begin(), now.end(), [&](const CheckRow& one) {
+        return one.kind == RowKind::result && index_.keys[one.result] == current;
+    });
+    list_->SetSelection(same == now.end() ? wxNOT_FOUND : static_cast<int>(same - now.begin()));
+    shown_state_ = state();
+    label_filters();
+    refresh_look();
+}
+
+void ChecksPanel::set_filter(CheckFilter filter) {
+    filter_ = filter;
+    rebuild();
+}
+
+void ChecksPanel::open_or_close(std::size_t result) {
+    const std::string& key = index_.keys[result];
+    if (open_.erase(key) == 0) open_.insert(key);
+    const auto& before = list_->shown();
+    const auto row = std::find_if(before.begin(), before.end(), [result](const CheckRow& one) {
+        return one.kind == RowKind::result && one.result == result;
+    });
+    const int at = static_cast<int>(row - before.begin());
+    list_->SetSelection(at);
+    rebuild();
+    list_->go_to(at);
+    row_chosen();
+}
+
+void ChecksPanel::row_chosen() {
+    const CheckRow* row = list_->current();
+    if (row == nullptr || row->kind == RowKind::message) return;
+    const std::vector<std::string> parts = index_.parts[row->result];
+    if (parts.empty() || parts == desk_.selection()) return;
+    choosing_ = true;
+    desk_.select(parts);
+    choosing_ = false;
+}
+
+void ChecksPanel::next_failing() {
+    const auto& results = results_of(desk_.review());
+    if (filter_ == CheckFilter::of_selection) set_filter(CheckFilter::all);
+    const int row = next_not_holding(list_->shown(), results, list_->GetSelection());
+    if (row < 0) return desk_.say(_("Every check holds.").utf8_string());
+    list_->go_to(row);
+    row_chosen();
+}
+
+void ChecksPanel::explain() {
+    if (list_->current() == nullptr) {
+        const auto& shown = list_->shown();
+        const auto first =
+            std::find_if(shown.begin(), shown.end(), [](const CheckRow& one) { return one.kind == RowKind::result; });
+        if (first == shown.end()) return;
+        list_->SetSelection(static_cast<int>(first - shown.begin()));
+    }
+    if (const CheckRow* row = list_->current(); row->kind != RowKind::message) open_or_close(row->result);
+    list_->SetFocus();
+}
+
+std::string ChecksPanel::steps_text() const {
+    const CheckRow* row = list_->current();
+    const review::Review* review = desk_.review();
+    if (row == nullptr || review == nullptr) return {};
+    if (row->kind == RowKind::message) return row->text;
+    review::Review alone;
+    alone.checks.push_back(review->checks[row->result]);
+    return output::explain_text(alone, alone.checks.front().id, desk_.display().system);
+}
+
+void ChecksPanel::copy_steps() const {
+    const std::string text = steps_text();
+    if (text.empty() || !wxTheClipboard->Open()) return;
+    wxTheClipboard->SetData(new wxTextDataObject(text_of(text)));
+    wxTheClipboard->Close();
+    desk_.say(_("Copied the worked steps as text.").utf8_string());
+}
+
+void ChecksPanel::show_menu() {
+    if (list_->current() == nullptr) return;
+    wxMenu menu;
+    const int open = menu.Append(wxID_ANY, _("Open or close the worked &steps\tEnter"))->GetId();
+    const int copy = menu.Append(wxID_COPY, _("&Copy the worked steps\tCtrl+C"))->GetId();
+    const int chosen = GetPopupMenuSelectionFromUser(menu);
+    if (chosen == open) explain();
+    if (chosen == copy) copy_steps();
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,19 @@
+#pragma once
+// One field as a line of the property grid: text, a short list that drops down, or a long one that is picked from.
+// Whatever the editor, the line's value is the field's text.
+#include "drawing/palette.h"
+#include "editing/fields.h"
+
+#include <wx/propgrid/props.h>
+
+namespace toehold::window {
+
+/// The grid owns what this makes. Its name is the field's path, its value what `field_text` reads.
+[[nodiscard]] wxPGProperty* field_property(const editing::Field& field, drawing::Ground ground);
+
+/// The field's text as the line has it, or as `pending` would have it.
+[[nodiscard]] std::string field_text(const wxPGProperty& line, const editing::Field& field, const wxVariant& pending);
+/// The same text as a value for the line.
+[[nodiscard]] wxVariant line_value(const wxPGProperty& line, const editing::Field& field, const std::string& text);
+
+}  // namespace toehold::window

@@ -1,0 +1,34 @@
+#pragma once
+// Words set in a column of a panel: broken at blanks, with the subscripts of symbols where asked.
+#include <wx/dc.h>
+#include <wx/string.h>
+
+#include <string>
+#include <vector>
+
+namespace toehold::window {
+
+/// A run of one height: the letters of a symbol, or its subscript.
+struct Run {
+    std::string text;
+    bool lowered = false;
+};
+/// `F_c,perp'` gives `F`, lowered `c,perp`, `'`. A `_` that no letter or figure follows stands as it is.
+[[nodiscard]] std::vector<Run> symbol_runs(const std::string& symbol);
+
+enum class Setting { plain, symbols };
+
+struct TextStyle {
+    wxFont font;
+    wxColour colour;
+    Setting setting = Setting::plain;
+};
+
+/// Height in pixels of the words in a column so wide; at least one line. A word wider than the column runs over.
+[[nodiscard]] int flow_height(wxDC& dc, const wxString& words, int width, const TextStyle& style);
+/// Sets them from the column's upper left corner and gives the same height.
+int flow(wxDC& dc, const wxString& words, const wxPoint& at, int width, const TextStyle& style);
+/// Width of the words in one line.
+[[nodiscard]] int line_width(wxDC& dc, const wxString& words, const TextStyle& style);
+
+}  // namespace toehold::window
