@@ -4,6 +4,7 @@
 #include "window/panels/status_marks.h"
 
 #include <wx/button.h>
+#include <wx/dc.h>
 #include <wx/html/winpars.h>
 #include <wx/intl.h>
 
