@@ -54,8 +54,8 @@ void FieldsPanel::add_controls() {
     selected_only_->SetToolTip(_("Shows the fields of the selected parts and no others"));
     selected_only_->Bind(wxEVT_CHECKBOX, [this](wxCommandEvent&) { update(); });
 
-    const long style = static_cast<long>(wxPG_SPLITTER_AUTO_CENTER) | static_cast<long>(wxBORDER_NONE);
-    grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, style);
+    constexpr long centred = wxPG_SPLITTER_AUTO_CENTER, plain = wxBORDER_NONE;
+    grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, centred | plain);
     grid_->SetName("fields");
     grid_->SetExtraStyle(wxPG_EX_HELP_AS_TOOLTIPS);
     grid_->Bind(wxEVT_PG_CHANGING, &FieldsPanel::on_changing, this);
