@@ -1,0 +1,97 @@
+#include "window/sheet/title_block.h"
+
+#include "output/figures.h"
+#include "window/sheet/lettering.h"
+
+#include <wx/intl.h>
+#include <wx/string.h>
+#include <array>
+#include <cmath>
+
+namespace toehold::window {
+
+using namespace drawing;
+
+namespace {
+
+std::string utf8(const wxString& words) { return words.utf8_string(); }
+
+wxString method_words(Method method) {
+    switch (method) {
+        case Method::hand:
+            return _("hand, arm to the toe edge");
+        case Method::rigid:
+            return _("rigid plate");
+        case Method::flexible:
+            return _("plate that bends");
+    }
+    return {};
+}
+
+wxString state_words(desk::Freshness freshness) {
+    switch (freshness) {
+        case desk::Freshness::none:
+            return _("nothing solved");
+        case desk::Freshness::stale:
+            return _("stale: solving");
+        case desk::Freshness::quick:
+            return _("quick demand; checks stale");
+        case desk::Freshness::current:
+            return _("up to date");
+    }
+    return {};
+}
+
+struct Entry {
+    wxString label;
+    std::string words;
+    double share;  ///< of the block's width
+};
+
+}  // namespace
+
+std::string push_words(const PushShown& push, units::System system) {
+    double degrees = std::round(output::degrees(push.direction_rad) * 10) / 10;
+    degrees -= 360 * std::floor(degrees / 360);
+    auto words =
+        output::figure_text(push.push_lb, "lb", system) + utf8(_(" towards ")) + output::degrees_text(degrees) + "°";
+    if (push.governing) words += utf8(_(", governing"));
+    return words;
+}
+
+TitleWords title_words(const desk::Desk& desk, const Overlay& overlay) {
+    TitleWords words;
+    words.name = desk.detail().name;
+    words.method = utf8(method_words(desk.display().method));
+    words.push = overlay.push ? push_words(*overlay.push, desk.display().system) : utf8(_("none"));
+    words.state = utf8(state_words(desk.freshness()));
+    return words;
+}
+
+Scene title_block(const TitleWords& words, double width, double height) {
+    constexpr double left = 2.0;
+    Scene scene;
+    scene.name = "Title block";
+    scene.items.emplace_back(frame({{0, 0}, {width, height}}, Pen::outline, Fill::paper));
+    const double middle = height * 0.52;
+    auto name = letters({left, middle + (height - middle) * 0.3},
+                        fitted(words.name, TextSize::normal, (width - 2 * left) * 0.93), TextSize::normal);
+    name.bold = true;
+    scene.items.emplace_back(name);
+    scene.items.emplace_back(rule({0, middle}, {width, middle}, Pen::thin));
+    const std::array entries{Entry{_("METHOD"), words.method, 0.32}, Entry{_("PUSH SHOWN"), words.push, 0.38},
+                             Entry{_("STATE"), words.state, 0.30}};
+    double at = 0.0;
+    for (const auto& entry : entries) {
+        const double room = entry.share * width;
+        if (at > 0) scene.items.emplace_back(rule({at, 0}, {at, middle}, Pen::thin));
+        scene.items.emplace_back(letters({at + left, middle * 0.64},
+                                         fitted(utf8(entry.label), TextSize::fine, room - left), TextSize::fine));
+        scene.items.emplace_back(letters({at + left, middle * 0.16},
+                                         fitted(entry.words, TextSize::small, room - 1.5 * left), TextSize::small));
+        at += room;
+    }
+    return scene;
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,19 @@
+#pragma once
+// The block at the sheet's lower right: whose detail, by which method, under which push, and whether the figures are
+// today's.
+#include "desk/desk.h"
+
+#include <string>
+
+namespace toehold::window {
+
+struct TitleWords {
+    std::string name, method, push, state;
+};
+[[nodiscard]] TitleWords title_words(const desk::Desk& desk, const drawing::Overlay& overlay);
+[[nodiscard]] drawing::Scene title_block(const TitleWords& words, double width_mm, double height_mm);
+
+/// `200 lb towards 45 deg, governing`.
+[[nodiscard]] std::string push_words(const drawing::PushShown& push, units::System system);
+
+}  // namespace toehold::window
