@@ -1,0 +1,18 @@
+#pragma once
+// The bed's pressure as shares of its largest, and its lines of equal pressure.
+#include "demand/demand.h"
+#include "drawing/scene.h"
+
+#include <optional>
+
+namespace toehold::drawing {
+
+[[nodiscard]] double largest_psi(const demand::PlateField& field);
+/// Absent where nothing is pressed.
+[[nodiscard]] std::optional<Shading> pressure_shading(const demand::PlateField& field);
+/// Lines where the level of a shading equals `level`, as one path; without contours where there are none.
+[[nodiscard]] Path level_line(const Shading& shading, double level, Pen pen);
+/// Whether the triangle's indices are nodes of the field.
+[[nodiscard]] bool has_nodes(const demand::PlateField& field, const std::array<int, 3>& triangle);
+
+}  // namespace toehold::drawing

@@ -1,0 +1,49 @@
+#include "drawing/marks/figures.h"
+
+#include "output/figures.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <string_view>
+
+namespace toehold::drawing {
+namespace {
+
+constexpr double mm_per_in = 25.4;
+
+std::string millimetres(double length_in) {
+    const double tenths = std::round(length_in * mm_per_in * 10.0);
+    if (!std::isfinite(tenths)) return "-";
+    if (std::fmod(tenths, 10.0) == 0.0) return fmt::format("{:.0f}", tenths / 10.0 + 0.0);
+    return fmt::format("{:.1f}", tenths / 10.0);
+}
+
+std::string without_unit(std::string words) {
+    constexpr std::string_view unit = " in";
+    if (words.size() > unit.size() && words.compare(words.size() - unit.size(), unit.size(), unit) == 0)
+        words.resize(words.size() - unit.size());
+    return words;
+}
+
+}  // namespace
+
+std::string length_figure(double length_in, units::System system) {
+    if (system == units::System::si) return millimetres(length_in);
+    return std::isfinite(length_in) ? without_unit(units::fraction_in(length_in)) : "-";
+}
+
+std::string length_words(double length_in, units::System system) {
+    return length_figure(length_in, system) + (system == units::System::si ? " mm" : " in");
+}
+
+std::string unit_note(units::System system) {
+    return system == units::System::si ? "Dimensions in mm" : "Dimensions in inches";
+}
+
+std::string force_words(double force_lb, units::System system, bool stale) {
+    const std::string words = output::figure_text(force_lb, "lb", system);
+    return stale ? "(" + words + ")" : words;
+}
+
+}  // namespace toehold::drawing

@@ -1,0 +1,18 @@
+#pragma once
+// Lengths and forces as a drawing writes them: a length is a bare number, since the drawing says its unit once.
+#include "units/quantity.h"
+
+#include <string>
+
+namespace toehold::drawing {
+
+/// `3 3/8` in US customary, `85.7` (mm, to a tenth) in SI. Without its unit.
+[[nodiscard]] std::string length_figure(double length_in, units::System system);
+/// `3 3/8 in`, `85.7 mm`.
+[[nodiscard]] std::string length_words(double length_in, units::System system);
+/// `Dimensions in inches`, `Dimensions in mm`.
+[[nodiscard]] std::string unit_note(units::System system);
+/// Number and unit, in parentheses where the number is no longer the detail's.
+[[nodiscard]] std::string force_words(double force_lb, units::System system, bool stale);
+
+}  // namespace toehold::drawing

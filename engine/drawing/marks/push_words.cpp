@@ -1,0 +1,28 @@
+#include "drawing/marks/push_words.h"
+
+#include "drawing/marks/figures.h"
+#include "output/figures.h"
+
+#include <cmath>
+
+namespace toehold::drawing {
+
+std::string push_words(const PushShown& push, const Overlay& overlay) {
+    std::string words = output::figure_text(push.push_lb, "lb", overlay.system);
+    if (push.down_lb != 0.0)
+        words += (push.down_lb > 0.0 ? " and " : " and up ") +
+                 output::figure_text(std::abs(push.down_lb), "lb", overlay.system) +
+                 (push.down_lb > 0.0 ? " down" : "");
+    words += " at " + length_words(push.height_in, overlay.system);
+    return overlay.stale ? "(" + words + ")" : words;
+}
+
+std::string direction_words(const PushShown& push) {
+    constexpr double tenths = 10.0;
+    const double degrees = std::round(output::degrees(push.direction_rad) * tenths) / tenths;
+    std::string words = "towards " + output::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
+    if (push.governing) words += ", governing";
+    return words;
+}
+
+}  // namespace toehold::drawing
