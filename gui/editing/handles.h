@@ -22,11 +22,11 @@ enum class HandleKind {
     block_end,    ///< plan: end of a block
     block_width,  ///< section: side of a block
     block_depth,  ///< section: underside of a block
-    joist,        ///< plan: moves one joist
+    joist,        ///< plan: moves one joist, and the block ends that stand against it
     plate_thickness,    ///< section: top of the plate
     decking_thickness,  ///< section: underside of the decking (what lies below follows)
-    anchor_tip,         ///< section: length of the anchor's group
-    post_width,         ///< elevation and plan: face of the post
+    anchor_tip,         ///< section: length of the anchor's group; a washer under its head is not counted
+    post_width,         ///< elevation and plan: face of the post; a square tube stays square
     guard_height,       ///< elevation: top of the guard
 };
 

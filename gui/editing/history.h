@@ -15,7 +15,8 @@ class History {
     [[nodiscard]] const model::BaseDetail& now() const;
     /// Makes `next` the detail of today and forgets what was undone. `name` in the imperative, as a menu shows it
     /// (`Move hole A`). A step with the same non-empty `merge_key` as the last one replaces that one's outcome, so that
-    /// a drag or a row of nudges is one step; `seal()` ends that. A `next` equal to now is no step.
+    /// a drag or a row of nudges is one step; `seal()` ends that, and so do undo, redo and saving. A `next` equal to
+    /// now is no step, and a merged step that comes back to where it began is none either.
     void apply(std::string name, model::BaseDetail next, std::string merge_key = {});
     void seal();
 

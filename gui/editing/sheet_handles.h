@@ -1,0 +1,49 @@
+#pragma once
+// The handles of each sheet, and what a drag of each kind makes of the detail. A drag gets a point that is finite and
+// within the largest measure, and changes nothing where its handle's part is gone.
+#include "editing/handles.h"
+
+#include <string>
+#include <vector>
+
+namespace toehold::editing {
+
+[[nodiscard]] std::vector<Handle> plate_handles(const model::BaseDetail& detail);
+[[nodiscard]] std::vector<Handle> framing_handles(const model::BaseDetail& detail);
+[[nodiscard]] std::vector<Handle> section_handles(const model::BaseDetail& detail, const drawing::SectionPlane& plane);
+[[nodiscard]] std::vector<Handle> elevation_handles(const model::BaseDetail& detail);
+/// The face of the post that faces along this axis.
+[[nodiscard]] Handle post_face(model::PlanAxis across, drawing::Point at, drawing::Point along);
+/// Half of the post's size along an axis.
+[[nodiscard]] double half_post_in(const model::Post& post, model::PlanAxis axis);
+
+/// What a drag is given.
+struct Grip {
+    const model::BaseDetail& detail;
+    const Handle& handle;
+    drawing::Point to;
+    const SnapRules& rules;
+};
+
+[[nodiscard]] Moved drag_hole(const Grip& grip);
+[[nodiscard]] Moved drag_slot_end(const Grip& grip);
+[[nodiscard]] Moved drag_corner(const Grip& grip);
+[[nodiscard]] Moved drag_side(const Grip& grip);
+[[nodiscard]] Moved drag_radius(const Grip& grip);
+[[nodiscard]] Moved drag_block(const Grip& grip);
+[[nodiscard]] Moved drag_block_end(const Grip& grip);
+[[nodiscard]] Moved drag_joist(const Grip& grip);
+[[nodiscard]] Moved drag_block_width(const Grip& grip, const drawing::SectionPlane& plane);
+[[nodiscard]] Moved drag_block_depth(const Grip& grip);
+[[nodiscard]] Moved drag_plate_thickness(const Grip& grip);
+[[nodiscard]] Moved drag_decking_thickness(const Grip& grip);
+[[nodiscard]] Moved drag_anchor_tip(const Grip& grip);
+[[nodiscard]] Moved drag_post_width(const Grip& grip, Sheet sheet);
+[[nodiscard]] Moved drag_guard_height(const Grip& grip);
+
+/// A drag that changed nothing.
+[[nodiscard]] Moved unmoved(const Grip& grip);
+/// The word at the end of a handle's id: `to` of `block_end B1 to`.
+[[nodiscard]] std::string last_word(const std::string& id);
+
+}  // namespace toehold::editing
