@@ -19,31 +19,40 @@ struct FileStamp {
 
 struct Opened {
     std::optional<model::BaseDetail> detail;  ///< absent: `problems` says why
+    /// To be told even where there is a detail: it is then as the file has it, and cannot be built or computed so.
     model::Problems problems;
     FileStamp stamp;
+    bool is_new = false;  ///< made from a plate document: it has no file yet, and must not be saved over that one
 };
 
-/// A base detail file, or a plate document (its first plate becomes a new detail, and `problems` stays empty).
+/// A base detail file, or a plate document (its first plate becomes a new detail, and `problems` stays empty). A file
+/// whose form is in doubt gives no detail; one whose form is sound does, even if `model::validate` has problems with
+/// it.
 [[nodiscard]] Opened open_detail(const std::filesystem::path& file, const catalog::Catalog& catalog);
 
 struct Saved {
     std::optional<FileStamp> stamp;  ///< absent: not saved, the file that was there still is
     std::string refusal;
 };
-/// Atomic. A plate reference that no longer gives the plate as drawn is dropped, and the plate written into the detail.
+/// The detail as that file will hold it: a plate reference that does not give the plate as drawn, looked for from the
+/// file's folder, is dropped, and the plate written into the detail.
+[[nodiscard]] model::BaseDetail as_saved(const std::filesystem::path& file, const model::BaseDetail& detail);
+/// Atomic, of the detail `as_saved`. One that `model::validate` has problems with is saved all the same.
 [[nodiscard]] Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& detail);
 
 /// Whether the file's bytes are no longer those of the stamp. A file that is gone has changed.
 [[nodiscard]] bool changed_outside(const std::filesystem::path& file, const FileStamp& stamp);
 
-/// A copy of unsaved work, in a folder of the user's state (XDG_STATE_HOME/toehold/recovery), named for the process, so
-/// that copies of programs still running are left alone.
+/// A copy of unsaved work, in a folder of the user's state (XDG_STATE_HOME/toehold/recovery), named for the process and
+/// when it began, so that copies of programs still running are left alone. It is a base detail file with its plate in
+/// it, and can be opened as one.
 struct RecoveryCopy {
     std::filesystem::path copy;
     std::filesystem::path of;  ///< the file it is of; empty: never saved
     std::string name;          ///< of the detail
     std::string written;       ///< local date and time
 };
+/// Empty where the user has no folder of state.
 [[nodiscard]] std::filesystem::path recovery_folder();
 /// Writes or overwrites this window's copy; `window` tells the windows of one process apart. False: could not.
 bool keep_copy(const std::filesystem::path& folder, int window, const std::filesystem::path& of,
@@ -51,6 +60,8 @@ bool keep_copy(const std::filesystem::path& folder, int window, const std::files
 void drop_copy(const std::filesystem::path& folder, int window);
 /// Copies left by processes that are gone, newest first.
 [[nodiscard]] std::vector<RecoveryCopy> left_copies(const std::filesystem::path& folder);
+/// The detail as it was when the copy was kept, sound or not; `stamp` is of the file it is of, as that is now. A copy
+/// that somebody damaged gives what can be read of it, and `problems` tells of the rest.
 [[nodiscard]] Opened open_copy(const RecoveryCopy& copy, const catalog::Catalog& catalog);
 void drop_copy(const RecoveryCopy& copy);
 

@@ -30,6 +30,8 @@ struct Field {
     std::string value;            ///< as shown; empty: not stated
     bool may_be_empty = false;    ///< not stating it is allowed; `help` says what that means
     std::vector<Choice> choices;  ///< of a choice, and suggestions of a text
+    /// Further parts it concerns: of a fastener, the other anchors of its group; of the joists' section, every joist.
+    std::vector<std::string> also = {};
 };
 
 [[nodiscard]] std::vector<Field> fields(const model::BaseDetail& detail, const catalog::Catalog& catalog,
@@ -41,7 +43,8 @@ struct FieldEdit {
     std::string refusal;                      ///< one sentence: what would be accepted
 };
 
-/// The field with that path set from text. An unknown path, or text that cannot be read, is refused.
+/// The field with that path set from text. An unknown path, or text that cannot be read, is refused. What names a part
+/// whose id changes follows it; a kind that is switched starts with values that the field's help names.
 [[nodiscard]] FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& catalog,
                                   units::System system, const std::string& path, const std::string& text);
 

@@ -1,0 +1,171 @@
+#include "editing/fields/choices.h"
+#include "editing/fields/groups.h"
+#include "editing/words.h"
+
+#include <algorithm>
+#include <array>
+
+namespace toehold::editing {
+namespace {
+
+using units::Kind;
+using EndGrainKind = model::EndGrainFasteners::Kind;
+using AngleKind = model::SideAngles::Kind;
+
+constexpr std::array<Word<AngleKind>, 3> angle_kinds{
+    {{AngleKind::wood_screw, "wood-screw", TOEHOLD_MARK("Wood screws")},
+     {AngleKind::lag_screw, "lag-screw", TOEHOLD_MARK("Lag screws")},
+     {AngleKind::bolt, "bolt", TOEHOLD_MARK("Bolts through the wood")}}};
+
+const std::vector<Choice>& kinds() {
+    static const std::vector<Choice> choices{
+        {"none", TOEHOLD_MARK("Nothing described")},
+        {"nails", TOEHOLD_MARK("Nails into the end grain")},
+        {"screws", TOEHOLD_MARK("Screws into the end grain")},
+        {"toe-nails", TOEHOLD_MARK("Toe-nails")},
+        {"angles", TOEHOLD_MARK("Steel angles")},
+        {"connector", TOEHOLD_MARK("Hardware with values from a report")},
+    };
+    return choices;
+}
+
+struct WordFor {
+    const char* operator()(std::monostate /*nothing described*/) const { return "none"; }
+    const char* operator()(const model::EndGrainFasteners& fasteners) const {
+        return fasteners.kind == EndGrainKind::nail ? "nails" : "screws";
+    }
+    const char* operator()(const model::ToeNails& /*nails*/) const { return "toe-nails"; }
+    const char* operator()(const model::SideAngles& /*angles*/) const { return "angles"; }
+    const char* operator()(const model::ReportedConnector& /*connector*/) const { return "connector"; }
+};
+
+model::SideAngles start_angles(double depth_in, const catalog::Catalog& catalog) {
+    model::SideAngles angles;
+    angles.thickness_in = 0.25;
+    angles.metal = id_or_first(catalog.metals, "steel-a36");
+    angles.kind = AngleKind::bolt;
+    angles.diameter_in = 0.375;
+    angles.per_leg = 2;
+    angles.spacing_in = 0.25 * depth_in;
+    angles.gauge_in = 1.5;
+    return angles;
+}
+
+/// Common sizes, spread over half the member's depth so that all of them meet it.
+model::EndConnection start_connection(const std::string& chosen, double depth_in, const catalog::Catalog& catalog) {
+    const double spread_in = 0.5 * depth_in;
+    if (chosen == "nails") return model::EndGrainFasteners{EndGrainKind::nail, 0.148, 3.0, 3, spread_in};
+    if (chosen == "screws") return model::EndGrainFasteners{EndGrainKind::wood_screw, 0.19, 3.0, 3, spread_in};
+    if (chosen == "toe-nails") return model::ToeNails{0.131, 2.5, 4, spread_in};
+    if (chosen == "angles") return start_angles(depth_in, catalog);
+    if (chosen != "connector") return std::monostate{};
+    model::ReportedConnector connector;
+    connector.name = "Connector of a report";
+    return connector;
+}
+
+const Named diameter{"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Of one fastener.")};
+const Named length{"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Of one fastener.")};
+
+void kind_fields(Form& /*form*/, std::monostate& /*nothing described*/) {}
+
+void kind_fields(Form& form, model::EndGrainFasteners& fasteners) {
+    form.length(diameter, fasteners.diameter_in);
+    form.length(length, fasteners.length_in);
+    form.count({"count", TOEHOLD_MARK("Number"), TOEHOLD_MARK("On one upright line.")}, fasteners.count, {1, 60});
+    form.zero_if_empty(
+        {"spread", TOEHOLD_MARK("Spread"), TOEHOLD_MARK("Between the outermost two. Empty: 0, as with a single one.")},
+        fasteners.spread_in, Kind::length, Range::not_negative);
+}
+
+void kind_fields(Form& form, model::ToeNails& nails) {
+    form.length(diameter, nails.diameter_in);
+    form.length(length, nails.length_in);
+    form.count({"count", TOEHOLD_MARK("Number"), TOEHOLD_MARK("Both sides together.")}, nails.count, {1, 60});
+    form.zero_if_empty({"spread", TOEHOLD_MARK("Spread"),
+                        TOEHOLD_MARK("Between the outermost two of one side, upright. Empty: 0, one a side.")},
+                       nails.spread_in, Kind::length, Range::not_negative);
+}
+
+void angle_kind(Form& form, model::SideAngles& angles) {
+    std::string now;
+    std::vector<Choice> choices;
+    for (const Word<AngleKind>& word : angle_kinds) {
+        if (word.value == angles.kind) now = word.word;
+        choices.push_back({word.word, word.label});
+    }
+    form.kind(
+        {"kind", TOEHOLD_MARK("Fasteners"),
+         TOEHOLD_MARK("In each leg. Screws begin 1 1/2 in long; a bolt goes through the wood and has no length.")},
+        now, choices, [&angles](const std::string& chosen) {
+            for (const Word<AngleKind>& word : angle_kinds) {
+                if (word.word == chosen) angles.kind = word.value;
+            }
+            if (angles.kind == AngleKind::bolt) {
+                angles.length_in = 0.0;
+            } else if (angles.length_in == 0.0) {
+                angles.length_in = 1.5;
+            }
+        });
+}
+
+void kind_fields(Form& form, model::SideAngles& angles) {
+    form.count({"sides", TOEHOLD_MARK("Sides"), TOEHOLD_MARK("1, or 2: one angle on each side of the member.")},
+               angles.sides, {1, 2});
+    form.length({"thickness", TOEHOLD_MARK("Angle thickness"), TOEHOLD_MARK("Of its legs.")}, angles.thickness_in);
+    form.pick({"metal", TOEHOLD_MARK("Angle metal"), TOEHOLD_MARK("Its strength is looked up in the catalogs.")},
+              angles.metal, row_choices(form.catalog().metals));
+    angle_kind(form, angles);
+    form.length(diameter, angles.diameter_in);
+    if (angles.kind != AngleKind::bolt) {
+        form.length({"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Under the head.")}, angles.length_in);
+    }
+    form.count({"per-leg", TOEHOLD_MARK("In each leg"), TOEHOLD_MARK("Fasteners on one upright line.")}, angles.per_leg,
+               {1, 60});
+    form.given({"spacing", TOEHOLD_MARK("Spacing"), TOEHOLD_MARK("Between neighbours on that line. Empty: only one.")},
+               angles.spacing_in, Kind::length);
+    form.length({"gauge", TOEHOLD_MARK("Gauge"), TOEHOLD_MARK("From the corner to the line, in both legs.")},
+                angles.gauge_in);
+}
+
+void kind_fields(Form& form, model::ReportedConnector& connector) {
+    form.required_text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("Your own name for the hardware.")}, connector.name);
+    form.text({"report", TOEHOLD_MARK("Report"), TOEHOLD_MARK("Where the values come from. Empty: not stated.")},
+              connector.report);
+    form.given({"uplift", TOEHOLD_MARK("Allowable uplift"), TOEHOLD_MARK("ASD. Empty: it resists none.")},
+               connector.uplift_lb, Kind::force);
+    form.given({"down", TOEHOLD_MARK("Allowable downward"), TOEHOLD_MARK("ASD. Empty: it resists none.")},
+               connector.down_lb, Kind::force);
+    form.given({"lateral", TOEHOLD_MARK("Allowable sideways"),
+                TOEHOLD_MARK("ASD, horizontal across the member. Empty: it resists none.")},
+               connector.lateral_lb, Kind::force);
+    form.given(
+        {"pull", TOEHOLD_MARK("Allowable pull"), TOEHOLD_MARK("ASD, away along the member. Empty: it resists none.")},
+        connector.pull_lb, Kind::force);
+    form.given({"couple-arm", TOEHOLD_MARK("Couple arm"),
+                TOEHOLD_MARK("Between its two lines, one on each side of the member. Empty: it resists no twisting.")},
+               connector.couple_arm_in, Kind::length);
+    form.given({"height", TOEHOLD_MARK("Height of the couple"),
+                TOEHOLD_MARK("Between the pull and the pressed edge, that keeps the two members square. Empty: the end "
+                             "turns freely.")},
+               connector.height_in, Kind::length);
+    form.optional_quantity({"stiffness", TOEHOLD_MARK("Stiffness"),
+                            TOEHOLD_MARK("In the directions with a value. Empty: each value over 1/8 in.")},
+                           connector.stiffness_lb_per_in, Kind::force_per_length);
+}
+
+}  // namespace
+
+void connection_fields(Form& form, model::EndConnection& connection, double depth_in) {
+    form.kind(
+        {"connection", TOEHOLD_MARK("Connection"),
+         TOEHOLD_MARK("What joins the end to what holds it. Another kind begins with sizes of common practice, for "
+                      "you to replace; hardware without any value.")},
+        std::visit(WordFor{}, connection), kinds(),
+        [&connection, depth_in, &catalog = form.catalog()](const std::string& chosen) {
+            connection = start_connection(chosen, depth_in, catalog);
+        });
+    std::visit([&](auto& kind) { kind_fields(form, kind); }, connection);
+}
+
+}  // namespace toehold::editing

@@ -1,0 +1,198 @@
+#include "editing/fields/choices.h"
+#include "editing/fields/groups.h"
+#include "editing/words.h"
+
+namespace toehold::editing {
+namespace {
+
+using units::Kind;
+
+const std::vector<Choice>& kinds() {
+    static const std::vector<Choice> choices{{"lag-screw", TOEHOLD_MARK("Lag screw")},
+                                             {"wood-screw", TOEHOLD_MARK("Wood screw")},
+                                             {"through-bolt", TOEHOLD_MARK("Through-bolt")},
+                                             {"reported-fastener", TOEHOLD_MARK("Fastener with values from a report")}};
+    return choices;
+}
+
+/// What one kind of fastener passes on to the next.
+struct Size {
+    double diameter_in = 0.375, length_in = 6.0;
+};
+
+template <class Row>
+void take_diameter(Size& size, const std::vector<Row>& rows, const std::string& id) {
+    if (const Row* const row = catalog::find(rows, id)) size.diameter_in = row->diameter_in;
+}
+
+Size size_of(const model::Fastener& fastener, const catalog::Catalog& catalog) {
+    Size size;
+    if (const auto* const lag = std::get_if<model::LagScrew>(&fastener)) {
+        take_diameter(size, catalog.lag_screws, lag->size);
+        size.length_in = lag->length_in;
+    } else if (const auto* const screw = std::get_if<model::WoodScrew>(&fastener)) {
+        take_diameter(size, catalog.wood_screws, screw->size);
+        size.length_in = screw->length_in;
+    } else if (const auto* const bolt = std::get_if<model::ThroughBolt>(&fastener)) {
+        take_diameter(size, catalog.bolts, bolt->size);
+    } else if (const auto* const reported = std::get_if<model::ReportedFastener>(&fastener)) {
+        size = {reported->diameter_in, reported->length_in};
+    }
+    return size;
+}
+
+template <class Row>
+std::string size_id(const std::vector<Row>& rows, double diameter_in, const std::string& otherwise) {
+    const Row* const row = nearest_size(rows, diameter_in);
+    return row == nullptr ? otherwise : row->id;
+}
+
+/// The widest round washer that goes with the bolt, so that the wood is crushed last.
+std::string washer_for(const catalog::Catalog& catalog, double diameter_in) {
+    const catalog::WasherSize* best = nullptr;
+    for (const catalog::WasherSize& washer : catalog.washers) {
+        constexpr double loose_in = 0.15;
+        const double play_in = washer.hole_diameter_in - diameter_in;
+        if (play_in < 0.0 || play_in > loose_in) continue;
+        if (best == nullptr || washer.outside_diameter_in > best->outside_diameter_in) best = &washer;
+    }
+    return best == nullptr ? id_or_first(catalog.washers, "washer-wide-1/2") : best->id;
+}
+
+double bolt_diameter(const model::ThroughBolt& bolt, const catalog::Catalog& catalog) {
+    Size size;
+    take_diameter(size, catalog.bolts, bolt.size);
+    return size.diameter_in;
+}
+
+model::Fastener start_fastener(const std::string& kind, const Size& size, const catalog::Catalog& catalog) {
+    if (kind == "lag-screw") {
+        return model::LagScrew{size_id(catalog.lag_screws, size.diameter_in, "lag-3/8"), size.length_in, std::nullopt};
+    }
+    if (kind == "wood-screw") {
+        return model::WoodScrew{size_id(catalog.wood_screws, size.diameter_in, "wood-screw-14"), size.length_in,
+                                std::nullopt};
+    }
+    if (kind == "through-bolt") {
+        model::ThroughBolt bolt{
+            size_id(catalog.bolts, size.diameter_in, "bolt-3/8"), id_or_first(catalog.bolt_grades, "a307"), {}};
+        bolt.below = model::Washer{washer_for(catalog, bolt_diameter(bolt, catalog))};
+        return bolt;
+    }
+    model::ReportedFastener fastener;
+    fastener.name = "Fastener of a report";
+    fastener.diameter_in = size.diameter_in;
+    fastener.length_in = size.length_in;
+    constexpr double threaded = 2.0 / 3.0;
+    fastener.thread_length_in = threaded * size.length_in;
+    return fastener;
+}
+
+const Named length{"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Under the head, tip included.")};
+
+void kind_fields(Form& form, model::LagScrew& screw) {
+    form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the lag screw.")}, screw.size,
+              row_choices(form.catalog().lag_screws));
+    form.length(length, screw.length_in);
+    form.optional_quantity({"thread", TOEHOLD_MARK("Thread length"),
+                            TOEHOLD_MARK("Tip included. Empty: the least that the standard gives for the length.")},
+                           screw.thread_length_in, Kind::length);
+}
+
+void kind_fields(Form& form, model::WoodScrew& screw) {
+    form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the wood screw.")}, screw.size,
+              row_choices(form.catalog().wood_screws));
+    form.length(length, screw.length_in);
+    form.optional_quantity(
+        {"thread", TOEHOLD_MARK("Thread length"), TOEHOLD_MARK("Tip included. Empty: two thirds of the length.")},
+        screw.thread_length_in, Kind::length);
+}
+
+void backing_fields(Form& form, model::BackingPlate& plate) {
+    form.length({"backing-width", TOEHOLD_MARK("Backing plate width"), TOEHOLD_MARK("Along the rail.")},
+                plate.width_in);
+    form.length({"backing-depth", TOEHOLD_MARK("Backing plate depth"), TOEHOLD_MARK("Square to the rail.")},
+                plate.depth_in);
+    form.length({"backing-thickness", TOEHOLD_MARK("Backing plate thickness"), TOEHOLD_MARK("Of the plate below.")},
+                plate.thickness_in);
+    form.pick({"backing-metal", TOEHOLD_MARK("Backing plate metal"), TOEHOLD_MARK("Of the plate below.")}, plate.metal,
+              row_choices(form.catalog().metals));
+}
+
+void below_field(Form& form, model::ThroughBolt& bolt) {
+    const bool washer = std::holds_alternative<model::Washer>(bolt.below);
+    const bool backing = std::holds_alternative<model::BackingPlate>(bolt.below);
+    const std::string now = washer ? "washer-below" : (backing ? "backing-plate" : "none");
+    form.kind(
+        {"below", TOEHOLD_MARK("Under the nut"),
+         TOEHOLD_MARK("What the nut bears on below. A washer begins as the widest for the bolt, a backing plate as "
+                      "2 1/2 in square, 1/4 in thick.")},
+        now,
+        {{"none", TOEHOLD_MARK("Nothing: the wood itself")},
+         {"washer-below", TOEHOLD_MARK("Washer")},
+         {"backing-plate", TOEHOLD_MARK("Backing plate")}},
+        [&bolt, &catalog = form.catalog()](const std::string& chosen) {
+            bolt.below = std::monostate{};
+            if (chosen == "washer-below") {
+                bolt.below = model::Washer{washer_for(catalog, bolt_diameter(bolt, catalog))};
+            } else if (chosen == "backing-plate") {
+                bolt.below = model::BackingPlate{2.5, 2.5, 0.25, id_or_first(catalog.metals, "steel-a36")};
+            }
+        });
+}
+
+void kind_fields(Form& form, model::ThroughBolt& bolt) {
+    form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the bolt, which is as long as it must be.")}, bolt.size,
+              row_choices(form.catalog().bolts));
+    form.pick({"grade", TOEHOLD_MARK("Grade"), TOEHOLD_MARK("Of the bolt's steel.")}, bolt.grade,
+              row_choices(form.catalog().bolt_grades));
+    below_field(form, bolt);
+    if (auto* const washer = std::get_if<model::Washer>(&bolt.below)) {
+        form.pick({"washer-below", TOEHOLD_MARK("Washer below"), TOEHOLD_MARK("Between the wood and the nut.")},
+                  washer->size, row_choices(form.catalog().washers));
+    }
+    if (auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) backing_fields(form, *plate);
+}
+
+void kind_fields(Form& form, model::ReportedFastener& fastener) {
+    form.required_text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("Your own name for the fastener.")}, fastener.name);
+    form.text({"report", TOEHOLD_MARK("Report"),
+               TOEHOLD_MARK("Report, edition and table the values are from. Empty: not stated.")},
+              fastener.report);
+    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Outside, of the thread.")}, fastener.diameter_in);
+    form.length(length, fastener.length_in);
+    form.length({"thread", TOEHOLD_MARK("Thread length"), TOEHOLD_MARK("Tip included.")}, fastener.thread_length_in);
+    form.given({"withdrawal", TOEHOLD_MARK("Allowable withdrawal"),
+                TOEHOLD_MARK("ASD, for each length of thread in the block. Empty: the report gives none.")},
+               fastener.withdrawal_lb_per_in, Kind::force_per_length);
+    form.given({"tension", TOEHOLD_MARK("Allowable tension"),
+                TOEHOLD_MARK("ASD, of the fastener itself. Empty: the report gives none.")},
+               fastener.tension_lb, Kind::force);
+    form.given({"lateral", TOEHOLD_MARK("Allowable lateral force"),
+                TOEHOLD_MARK("ASD, as installed with its gap. Empty: the report gives none.")},
+               fastener.lateral_lb, Kind::force);
+    form.length({"minimum-penetration", TOEHOLD_MARK("Least penetration"),
+                 TOEHOLD_MARK("Into the block, by the report; 0 where it asks for none.")},
+                fastener.minimum_penetration_in, Range::not_negative);
+    form.given({"minimum-edge", TOEHOLD_MARK("Least edge distance"), TOEHOLD_MARK("Empty: the report gives none.")},
+               fastener.minimum_edge_in, Kind::length);
+    form.given({"minimum-end", TOEHOLD_MARK("Least end distance"), TOEHOLD_MARK("Empty: the report gives none.")},
+               fastener.minimum_end_in, Kind::length);
+    form.given({"minimum-spacing", TOEHOLD_MARK("Least spacing"), TOEHOLD_MARK("Empty: the report gives none.")},
+               fastener.minimum_spacing_in, Kind::length);
+}
+
+}  // namespace
+
+void fastener_fields(Form& form, model::AnchorGroup& group) {
+    form.kind({"fastener", TOEHOLD_MARK("Fastener"),
+               TOEHOLD_MARK("Another kind begins with the size nearest and the length as it was, 6 in after a bolt; a "
+                            "bolt with a washer below; a reported fastener without any allowable value.")},
+              kinds()[group.fastener.index()].value, kinds(),
+              [&group, &catalog = form.catalog()](const std::string& chosen) {
+                  group.fastener = start_fastener(chosen, size_of(group.fastener, catalog), catalog);
+              });
+    std::visit([&](auto& fastener) { kind_fields(form, fastener); }, group.fastener);
+}
+
+}  // namespace toehold::editing

@@ -1,0 +1,54 @@
+#include "editing/fields.h"
+
+#include "editing/fields/groups.h"
+
+#include <fmt/format.h>
+
+namespace toehold::editing {
+namespace {
+
+Form describe(model::BaseDetail& detail, const catalog::Catalog& catalog, units::System system) {
+    Form form(catalog, system);
+    detail_fields(form, detail);
+    guard_fields(form, detail.guard);
+    load_fields(form, detail.loads);
+    post_fields(form, detail);
+    weld_fields(form, detail);
+    plate_fields(form, detail);
+    anchor_fields(form, detail);
+    layer_fields(form, detail.layers);
+    framing_fields(form, detail.framing);
+    basis_fields(form, detail.basis);
+    return form;
+}
+
+std::string step_for(const Field& field) {
+    return fmt::format("Change {} {}", in_a_sentence(field.group), in_a_sentence(field.label));
+}
+
+}  // namespace
+
+std::vector<Field> fields(const model::BaseDetail& detail, const catalog::Catalog& catalog, units::System system) {
+    model::BaseDetail described = detail;
+    const Form form = describe(described, catalog, system);
+    std::vector<Field> all;
+    all.reserve(form.entries().size());
+    for (const Entry& entry : form.entries()) all.push_back(entry.field);
+    return all;
+}
+
+FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& catalog, units::System system,
+                    const std::string& path, const std::string& text) {
+    model::BaseDetail changed = detail;
+    const Form form = describe(changed, catalog, system);
+    for (const Entry& entry : form.entries()) {
+        if (entry.field.path != path) continue;
+        const Outcome outcome = entry.set(text);
+        if (!outcome.refusal.empty()) return {std::nullopt, {}, outcome.refusal};
+        const std::string step = outcome.step.empty() ? step_for(entry.field) : outcome.step;
+        return {std::move(changed), step, {}};
+    }
+    return {std::nullopt, {}, fmt::format("This detail has no field {}.", path)};
+}
+
+}  // namespace toehold::editing

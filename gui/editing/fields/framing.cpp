@@ -1,0 +1,135 @@
+#include "editing/fields/groups.h"
+#include "editing/fields/members.h"
+#include "editing/words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace toehold::editing {
+namespace {
+
+using SupportKind = model::JoistSupport::Kind;
+constexpr std::array<Word<SupportKind>, 2> support_kinds{
+    {{SupportKind::ledger, "ledger", TOEHOLD_MARK("Ledger: joists hang from its face")},
+     {SupportKind::beam, "beam", TOEHOLD_MARK("Beam or wall: joists lie on it")}}};
+constexpr double start_bearing_in = 3.0;
+constexpr int most = 50;
+
+/// The line across which a row of joists ends; what a rim or a ledger begins at.
+double joists_end(const model::Joists& joists, bool upper) {
+    constexpr double unknown_in = 12.0;
+    return upper ? joists.to_in.value_or(unknown_in) : joists.from_in.value_or(-unknown_in);
+}
+
+std::string add_rim(model::Framing& framing, const catalog::Catalog& catalog) {
+    if (!framing.joists) return "Number of rims can grow only where joists are described.";
+    const Timber timber = start_timber(framing, catalog);
+    const bool upper = framing.rims.empty();
+    model::Rim rim;
+    rim.id = free_id(framing, 'R');
+    rim.at_in = joists_end(*framing.joists, upper) + (upper ? 0.5 : -0.5) * timber.width_in;
+    for (const model::Joist& joist : framing.joists->members) {
+        const double half_in = 0.5 * joist.plies * framing.joists->width_in;
+        rim.from_in = std::min(rim.from_in, joist.offset_in - half_in);
+        rim.to_in = std::max(rim.to_in, joist.offset_in + half_in);
+    }
+    rim.width_in = timber.width_in;
+    rim.depth_in = timber.depth_in;
+    rim.species = timber.species;
+    rim.grade = timber.grade;
+    framing.rims.push_back(rim);
+    return {};
+}
+
+std::string add_support(model::Framing& framing) {
+    if (!framing.joists) return "Number of supports can grow only where joists are described.";
+    model::JoistSupport support;
+    support.id = free_id(framing, 'S');
+    if (framing.supports.empty()) {
+        support.kind = SupportKind::ledger;
+        support.at_in = joists_end(*framing.joists, false);
+    } else {
+        support.bearing_in = start_bearing_in;
+        support.at_in = joists_end(*framing.joists, true) - 0.5 * start_bearing_in;
+    }
+    framing.supports.push_back(support);
+    return {};
+}
+
+double joist_depth(const model::Framing& framing) {
+    constexpr double unknown_in = 9.25;
+    return framing.joists ? framing.joists->depth_in : unknown_in;
+}
+
+void one_rim(Form& form, model::Framing& framing, model::Rim& rim) {
+    form.at({fmt::format("framing/rim[{}]", rim.id), "rim " + rim.id, "Rim " + rim.id});
+    member_id(form, framing, rim.id);
+    form.place({"at", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its centre line, along the joists.")}, rim.at_in);
+    form.place({"from", TOEHOLD_MARK("Lower end"), TOEHOLD_MARK("Across the joists.")}, rim.from_in);
+    form.place({"to", TOEHOLD_MARK("Upper end"), TOEHOLD_MARK("Across the joists.")}, rim.to_in);
+    piece_fields(form, piece_of(rim));
+    plies_field(form, rim.plies);
+    connection_fields(form, rim.connection, joist_depth(framing));
+}
+
+void support_kind(Form& form, model::JoistSupport& support) {
+    const std::size_t before = form.entries().size();
+    form.word({"kind", TOEHOLD_MARK("Kind"), TOEHOLD_MARK("A beam begins with 3 in of bearing; a ledger has none.")},
+              support.kind, support_kinds);
+    form.after(before, [&support] {
+        const bool ledger = support.kind == SupportKind::ledger;
+        if (ledger) support.bearing_in = 0.0;
+        if (!ledger && support.bearing_in == 0.0) support.bearing_in = start_bearing_in;
+    });
+}
+
+void one_support(Form& form, model::Framing& framing, model::JoistSupport& support) {
+    form.at({fmt::format("framing/support[{}]", support.id), "support " + support.id, "Support " + support.id});
+    form.id({"id", TOEHOLD_MARK("Id"),
+             TOEHOLD_MARK("A short name, unlike that of any other joist, rim, support or block.")},
+            support.id, framing_ids(framing, support.id));
+    support_kind(form, support);
+    form.place({"at", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Along the joists.")}, support.at_in);
+    if (support.kind == SupportKind::beam) {
+        form.length({"bearing", TOEHOLD_MARK("Bearing"), TOEHOLD_MARK("Length of joist that lies on it.")},
+                    support.bearing_in);
+    }
+    connection_fields(form, support.connection, joist_depth(framing));
+}
+
+void counts(Form& form, model::Framing& framing) {
+    form.list(
+        {"rim-count", TOEHOLD_MARK("Number of rims"),
+         TOEHOLD_MARK("The first begins at the upper end of the joists, more at the lower end, of the joists' "
+                      "section; a smaller number takes the last.")},
+        framing.rims.size(), {0, most}, [&framing, &catalog = form.catalog()] { return add_rim(framing, catalog); },
+        [&framing] {
+            follow_id(framing, framing.rims.back().id, {});
+            framing.rims.pop_back();
+        });
+    form.list(
+        {"support-count", TOEHOLD_MARK("Number of supports"),
+         TOEHOLD_MARK("The first begins as a ledger at the lower end of the joists, more as beams with 3 in of "
+                      "bearing at the upper; a smaller number takes the last.")},
+        framing.supports.size(), {0, most}, [&framing] { return add_support(framing); },
+        [&framing] { framing.supports.pop_back(); });
+}
+
+}  // namespace
+
+void framing_fields(Form& form, model::Framing& framing) {
+    form.at({"framing", "", TOEHOLD_MARK("Framing")});
+    form.yes_no({"treated", TOEHOLD_MARK("Preservative treated"),
+                 TOEHOLD_MARK("Treated lumber asks for corrosion protection of what is driven into it.")},
+                framing.preservative_treated);
+    joist_fields(form, framing);
+    form.at({"framing", "", TOEHOLD_MARK("Framing")});
+    counts(form, framing);
+    for (model::Rim& rim : framing.rims) one_rim(form, framing, rim);
+    for (model::JoistSupport& support : framing.supports) one_support(form, framing, support);
+    block_fields(form, framing);
+}
+
+}  // namespace toehold::editing

@@ -1,0 +1,29 @@
+#pragma once
+// The groups of fields, one file each, in the order of the load path. Each describes its part of the detail to the
+// form.
+#include "editing/fields/form.h"
+#include "model/base_detail.h"
+
+namespace toehold::editing {
+
+void detail_fields(Form& form, model::BaseDetail& detail);
+void guard_fields(Form& form, model::Guard& guard);
+void load_fields(Form& form, model::Loads& loads);
+void post_fields(Form& form, model::BaseDetail& detail);
+void weld_fields(Form& form, model::BaseDetail& detail);
+void plate_fields(Form& form, model::BaseDetail& detail);
+void outline_fields(Form& form, model::BaseDetail& detail);
+void hole_fields(Form& form, model::BaseDetail& detail);
+void anchor_fields(Form& form, model::BaseDetail& detail);
+/// Of one group: what its fastener is and measures. Places stand below `path`.
+void fastener_fields(Form& form, model::AnchorGroup& group);
+void layer_fields(Form& form, model::Layers& layers);
+void framing_fields(Form& form, model::Framing& framing);
+void joist_fields(Form& form, model::Framing& framing);
+void block_fields(Form& form, model::Framing& framing);
+void basis_fields(Form& form, model::Basis& basis);
+
+/// How the end of a member `depth_in` deep is joined to what holds it.
+void connection_fields(Form& form, model::EndConnection& connection, double depth_in);
+
+}  // namespace toehold::editing

@@ -1,0 +1,134 @@
+#include "drawing/parts.h"
+#include "editing/fields/groups.h"
+#include "editing/words.h"
+#include "model/validate.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace toehold::editing {
+namespace {
+
+std::vector<std::string> ids_of(const std::vector<model::Hole>& holes) {
+    std::vector<std::string> ids;
+    for (const model::Hole& hole : holes) ids.push_back(hole.id);
+    return ids;
+}
+
+/// A, B ... Z, A2, B2 ...
+std::string free_id(const std::vector<model::Hole>& holes) {
+    const std::vector<std::string> taken = ids_of(holes);
+    for (int round = 1;; ++round) {
+        for (char letter = 'A'; letter <= 'Z'; ++letter) {
+            const std::string id = std::string(1, letter) + (round == 1 ? "" : std::to_string(round));
+            if (std::find(taken.begin(), taken.end(), id) == taken.end()) return id;
+        }
+    }
+}
+
+double across_in(const model::Hole& hole) {
+    if (const auto* const slot = std::get_if<model::Slot>(&hole.shape)) return slot->length_in;
+    return std::get<model::RoundHole>(hole.shape).diameter_in;
+}
+
+/// Like the last hole and beside it, on the first of four sides where the plate has room.
+void add_hole_beside(model::Plate& plate) {
+    model::Hole hole{free_id(plate.holes), {}, model::RoundHole{0.5}};
+    if (!plate.holes.empty()) hole.shape = plate.holes.back().shape;
+    const model::Position last = plate.holes.empty() ? model::Position{} : plate.holes.back().center;
+    const double step_in = 2.0 * across_in(hole);
+    const std::array<model::Position, 4> places{{{last.x_in + step_in, last.y_in},
+                                                 {last.x_in - step_in, last.y_in},
+                                                 {last.x_in, last.y_in + step_in},
+                                                 {last.x_in, last.y_in - step_in}}};
+    plate.holes.push_back(hole);
+    for (const model::Position& place : places) {
+        plate.holes.back().center = place;
+        if (model::validate(plate).empty()) return;
+    }
+    plate.holes.back().center = places.front();
+}
+
+/// The last hole and, in its group, the anchor.
+void remove_last_hole(model::BaseDetail& detail) {
+    const std::string id = detail.plate.holes.back().id;
+    detail.plate.holes.pop_back();
+    for (std::size_t index = detail.anchors.size(); index-- > 0;) {
+        std::vector<std::string>& holes = detail.anchors[index].holes;
+        const bool named = std::erase(holes, id) > 0;
+        // A group without holes means all the others: one that has lost its last is not to become that.
+        if (named && holes.empty() && detail.anchors.size() > 1) {
+            detail.anchors.erase(detail.anchors.begin() + static_cast<std::ptrdiff_t>(index));
+        }
+    }
+}
+
+void rename_in_groups(model::BaseDetail& detail, const std::string& old, const std::string& fresh) {
+    for (model::AnchorGroup& group : detail.anchors) std::replace(group.holes.begin(), group.holes.end(), old, fresh);
+}
+
+void shape_field(Form& form, model::Hole& hole) {
+    form.kind({"shape", TOEHOLD_MARK("Shape"),
+               TOEHOLD_MARK("A slot begins as wide as the hole and twice as long, along the rail; a round hole as wide "
+                            "as the slot.")},
+              std::holds_alternative<model::Slot>(hole.shape) ? "slot" : "hole",
+              {{"hole", TOEHOLD_MARK("Round hole")}, {"slot", TOEHOLD_MARK("Slot")}},
+              [&hole](const std::string& chosen) {
+                  if (chosen == "slot") {
+                      const double diameter_in = std::get<model::RoundHole>(hole.shape).diameter_in;
+                      hole.shape = model::Slot{2.0 * diameter_in, diameter_in, 0.0};
+                  } else {
+                      hole.shape = model::RoundHole{std::get<model::Slot>(hole.shape).width_in};
+                  }
+              });
+}
+
+void size_fields(Form& form, model::RoundHole& hole) {
+    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Of the hole in the plate.")}, hole.diameter_in);
+}
+
+void size_fields(Form& form, model::Slot& slot) {
+    form.length({"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("From end to end, the round ends included.")},
+                slot.length_in);
+    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Across the slot.")}, slot.width_in);
+    form.zero_if_empty({"angle", TOEHOLD_MARK("Angle"),
+                        TOEHOLD_MARK("Of the slot's length from the rail, counter-clockwise. Empty: 0.")},
+                       slot.angle_deg, units::Kind::angle, Range::any);
+}
+
+void one_hole(Form& form, model::BaseDetail& detail, std::size_t index) {
+    model::Hole& hole = detail.plate.holes[index];
+    std::vector<std::string> others = ids_of(detail.plate.holes);
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(index));
+    form.at({fmt::format("plate/hole[{}]", hole.id), drawing::anchor_part(hole.id), "Hole " + hole.id});
+    form.id({"id", TOEHOLD_MARK("Id"), TOEHOLD_MARK("A short name; the anchor in the hole carries it too.")}, hole.id,
+            others, [&detail, &hole](const std::string& old) { rename_in_groups(detail, old, hole.id); });
+    form.place({"x", TOEHOLD_MARK("Along the rail"), TOEHOLD_MARK("Of the hole's centre, from the post's centre.")},
+               hole.center.x_in);
+    form.place({"y", TOEHOLD_MARK("Outward"),
+                TOEHOLD_MARK("Of the hole's centre, from the post's centre; negative is inward.")},
+               hole.center.y_in);
+    shape_field(form, hole);
+    std::visit([&](auto& shape) { size_fields(form, shape); }, hole.shape);
+}
+
+}  // namespace
+
+void hole_fields(Form& form, model::BaseDetail& detail) {
+    form.at({"plate", "plate", TOEHOLD_MARK("Plate")});
+    form.list(
+        {"hole-count", TOEHOLD_MARK("Number of holes"),
+         TOEHOLD_MARK("A new hole is like the last and stands beside it; a smaller number takes the last, and "
+                      "its anchor.")},
+        detail.plate.holes.size(), {1, 100},
+        [&detail] {
+            add_hole_beside(detail.plate);
+            return std::string();
+        },
+        [&detail] { remove_last_hole(detail); });
+    for (std::size_t index = 0; index < detail.plate.holes.size(); ++index) one_hole(form, detail, index);
+}
+
+}  // namespace toehold::editing

@@ -1,0 +1,179 @@
+#include "editing/fields/choices.h"
+#include "editing/fields/groups.h"
+#include "editing/words.h"
+
+#include <algorithm>
+#include <array>
+
+namespace toehold::editing {
+namespace {
+
+enum class Shape { square_tube, rectangular_tube, round_tube, wood };
+constexpr std::array<Word<Shape>, 4> shapes{
+    {{Shape::square_tube, "square-tube", TOEHOLD_MARK("Square tube")},
+     {Shape::rectangular_tube, "rectangular-tube", TOEHOLD_MARK("Rectangular tube")},
+     {Shape::round_tube, "round-tube", TOEHOLD_MARK("Round tube")},
+     {Shape::wood, "wood", TOEHOLD_MARK("Wood post in a shoe")}}};
+constexpr std::array<Word<model::ShoeAttachment>, 2> attachments{
+    {{model::ShoeAttachment::welded, "welded", TOEHOLD_MARK("Welded to the plate")},
+     {model::ShoeAttachment::bolted, "bolted", TOEHOLD_MARK("Bolted to the plate")}}};
+
+Shape shape_of(const model::Post& post) {
+    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) {
+        return tube->width_in == tube->depth_in ? Shape::square_tube : Shape::rectangular_tube;
+    }
+    return std::holds_alternative<model::RoundTube>(post) ? Shape::round_tube : Shape::wood;
+}
+
+/// Tubes of one standard have a grade for round ones and another for the rest.
+std::string metal_of_form(const std::string& metal, bool round, const catalog::Catalog& catalog) {
+    constexpr std::string_view mark = "-round";
+    const bool is_round = metal.ends_with(mark);
+    if (is_round == round) return metal;
+    const std::string other = round ? metal + std::string(mark) : metal.substr(0, metal.size() - mark.size());
+    return catalog::find(catalog.metals, other) != nullptr ? other : metal;
+}
+
+model::RectangularTube tube_of(const model::Post& post, const catalog::Catalog& catalog) {
+    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return *tube;
+    if (const auto* const tube = std::get_if<model::RoundTube>(&post)) {
+        return {tube->diameter_in, tube->diameter_in, tube->wall_in, metal_of_form(tube->metal, false, catalog)};
+    }
+    return {2.0, 2.0, 0.125, id_or_first(catalog.metals, "steel-a500-b")};
+}
+
+model::WoodPost start_wood(const catalog::Catalog& catalog) {
+    const std::string species = id_or_first(catalog.species, "southern-pine");
+    const std::vector<Choice> grades = grade_choices(catalog, species);
+    model::WoodPost post{3.5, 3.5, species, grades.empty() ? "no-2" : grades.front().value, false, {}};
+    post.shoe.width_in = post.shoe.depth_in = 4.0;
+    post.shoe.wall_in = 0.1875;
+    post.shoe.height_in = 4.0;
+    post.shoe.metal = id_or_first(catalog.metals, "steel-a36");
+    return post;
+}
+
+model::Post in_shape(const model::Post& post, Shape shape, const catalog::Catalog& catalog) {
+    if (shape == Shape::wood) return start_wood(catalog);
+    model::RectangularTube tube = tube_of(post, catalog);
+    if (shape == Shape::round_tube) {
+        return model::RoundTube{tube.width_in, tube.wall_in, metal_of_form(tube.metal, true, catalog)};
+    }
+    // The model knows a square tube by its equal widths.
+    constexpr double deeper = 1.5;
+    tube.depth_in = shape == Shape::square_tube ? tube.width_in : deeper * tube.width_in;
+    return tube;
+}
+
+const Named wall{"wall", TOEHOLD_MARK("Wall"), TOEHOLD_MARK("Thickness of the tube's wall.")};
+const Named metal{"metal", TOEHOLD_MARK("Metal"), TOEHOLD_MARK("Its strength is looked up in the catalogs.")};
+const Named outside_width{"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Outside, along the rail.")};
+const Named outside_depth{"depth", TOEHOLD_MARK("Depth"), TOEHOLD_MARK("Outside, square to the rail.")};
+
+void both_widths(Form& form, model::RectangularTube& tube) {
+    const std::size_t before = form.entries().size();
+    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Outside, both ways.")}, tube.width_in);
+    form.after(before, [&tube] { tube.depth_in = tube.width_in; });
+}
+
+void shape_fields(Form& form, model::RectangularTube& tube) {
+    if (tube.width_in == tube.depth_in) {
+        both_widths(form, tube);
+    } else {
+        form.length(outside_width, tube.width_in);
+        form.length(outside_depth, tube.depth_in);
+    }
+    form.length(wall, tube.wall_in);
+    form.pick(metal, tube.metal, row_choices(form.catalog().metals));
+}
+
+void shape_fields(Form& form, model::RoundTube& tube) {
+    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Outside.")}, tube.diameter_in);
+    form.length(wall, tube.wall_in);
+    form.pick(metal, tube.metal, row_choices(form.catalog().metals));
+}
+
+void shoe_fields(Form& form, model::Shoe& shoe) {
+    form.at({"post/shoe", "post", TOEHOLD_MARK("Shoe")});
+    form.word({"attachment", TOEHOLD_MARK("Attachment"), TOEHOLD_MARK("How the shoe is fixed to the plate.")},
+              shoe.attachment, attachments);
+    form.length(outside_width, shoe.width_in);
+    form.length(outside_depth, shoe.depth_in);
+    form.length({"wall", TOEHOLD_MARK("Wall"), TOEHOLD_MARK("Thickness of the shoe's wall.")}, shoe.wall_in);
+    form.length({"height", TOEHOLD_MARK("Height"), TOEHOLD_MARK("Above the underside of the plate.")}, shoe.height_in);
+    form.pick(metal, shoe.metal, row_choices(form.catalog().metals));
+    form.optional_quantity(
+        {"allowable-moment", TOEHOLD_MARK("Allowable moment"),
+         TOEHOLD_MARK("From the post through the shoe to the plate, from a report or a test. Empty: no evidence, and "
+                      "the check says so.")},
+        shoe.allowable_moment_lb_in, units::Kind::moment);
+    form.text({"moment-source", TOEHOLD_MARK("Source of the moment"),
+               TOEHOLD_MARK("The report or test it is from. Empty: not stated.")},
+              shoe.moment_source);
+}
+
+void shape_fields(Form& form, model::WoodPost& post) {
+    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Actual, along the rail.")}, post.width_in);
+    form.length({"depth", TOEHOLD_MARK("Depth"), TOEHOLD_MARK("Actual, square to the rail.")}, post.depth_in);
+    form.pick({"species", TOEHOLD_MARK("Species"), TOEHOLD_MARK("Species of the post's wood.")}, post.species,
+              row_choices(form.catalog().species));
+    form.pick({"grade", TOEHOLD_MARK("Grade"), TOEHOLD_MARK("Grade of the post's wood.")}, post.grade,
+              grade_choices(form.catalog(), post.species));
+    form.yes_no({"notched", TOEHOLD_MARK("Notched"), TOEHOLD_MARK("Whether the post is cut away at the connection.")},
+                post.notched);
+    shoe_fields(form, post.shoe);
+}
+
+catalog::MetalKind metal_kind(const model::Post& post, const catalog::Catalog& catalog) {
+    struct MetalOf {
+        const std::string& operator()(const model::RectangularTube& tube) const { return tube.metal; }
+        const std::string& operator()(const model::RoundTube& tube) const { return tube.metal; }
+        const std::string& operator()(const model::WoodPost& wood) const { return wood.shoe.metal; }
+    };
+    const catalog::Metal* const row = catalog::find(catalog.metals, std::visit(MetalOf{}, post));
+    return row == nullptr ? catalog::MetalKind::carbon_steel : row->kind;
+}
+
+model::Weld start_weld(const model::Post& post, const catalog::Catalog& catalog) {
+    const catalog::MetalKind kind = metal_kind(post, catalog);
+    const auto fits = [kind](const catalog::Filler& filler) { return filler.kind == kind; };
+    const auto found = std::find_if(catalog.fillers.begin(), catalog.fillers.end(), fits);
+    constexpr double leg_in = 0.125;
+    return {leg_in, found == catalog.fillers.end() ? id_or_first(catalog.fillers, "e60") : found->id};
+}
+
+}  // namespace
+
+void post_fields(Form& form, model::BaseDetail& detail) {
+    form.at({"post", "post", TOEHOLD_MARK("Post")});
+    static const Named name{"shape", TOEHOLD_MARK("Shape"),
+                            TOEHOLD_MARK("A tube made rectangular begins half as deep again as it is wide; a round one "
+                                         "as wide as before; a wood post as 3 1/2 in square in a 4 in shoe.")};
+    const Shape shape = shape_of(detail.post);
+    std::string now;
+    std::vector<Choice> choices;
+    for (const Word<Shape>& word : shapes) {
+        if (word.value == shape) now = word.word;
+        choices.push_back({word.word, word.label});
+    }
+    form.kind(name, now, choices, [&detail, &catalog = form.catalog()](const std::string& chosen) {
+        for (const Word<Shape>& word : shapes) {
+            if (word.word == chosen) detail.post = in_shape(model::Post(detail.post), word.value, catalog);
+        }
+    });
+    std::visit([&](auto& post) { shape_fields(form, post); }, detail.post);
+}
+
+void weld_fields(Form& form, model::BaseDetail& detail) {
+    form.at({"weld", "weld", TOEHOLD_MARK("Weld")});
+    form.presence({"given", TOEHOLD_MARK("Welded all round"),
+                   TOEHOLD_MARK("Whether a fillet weld joins the foot to the plate; begins as 1/8 in of the weakest "
+                                "filler for the post's metal.")},
+                  detail.weld, start_weld(detail.post, form.catalog()));
+    if (!detail.weld) return;
+    form.length({"leg", TOEHOLD_MARK("Leg"), TOEHOLD_MARK("Of the fillet, all round the foot.")}, detail.weld->leg_in);
+    form.pick({"filler", TOEHOLD_MARK("Filler"), TOEHOLD_MARK("Filler metal of the weld.")}, detail.weld->filler,
+              row_choices(form.catalog().fillers));
+}
+
+}  // namespace toehold::editing

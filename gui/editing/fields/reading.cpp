@@ -1,0 +1,128 @@
+#include "editing/fields/reading.h"
+
+#include "catalog/nearest.h"
+#include "units/scan.h"
+#include "xml/characters.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::editing {
+namespace {
+
+std::string lowered(std::string text) {
+    for (char& letter : text) {
+        if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+    }
+    return text;
+}
+
+bool is_capital(char letter) { return letter >= 'A' && letter <= 'Z'; }
+
+/// The reader's unit in words, as it counts for a number alone.
+std::string_view own_unit(units::Kind kind, units::System system) {
+    const bool us = system == units::System::us;
+    switch (kind) {
+        case units::Kind::length:
+            return us ? "inches" : "millimetres";
+        case units::Kind::force:
+            return us ? "pounds" : "newtons";
+        case units::Kind::stress:
+            return us ? "psi" : "MPa";
+        case units::Kind::moment:
+            return us ? "lb-in" : "N-m";
+        case units::Kind::force_per_length:
+            return us ? "lb/in" : "N/mm";
+        case units::Kind::bed_stiffness:
+            return us ? "psi/in" : "MPa/mm";
+        case units::Kind::angle:
+            return "degrees";
+    }
+    return {};
+}
+
+std::optional<std::string> outside(const std::string& label, double value, Range range) {
+    if (range == Range::positive && !(value > 0.0)) return fmt::format("{} must be more than zero.", label);
+    if (range == Range::not_negative && !(value >= 0.0)) return fmt::format("{} must not be negative.", label);
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::string trimmed(const std::string& text) { return std::string(xml::trimmed(text)); }
+
+std::string in_a_sentence(std::string words) {
+    if (words.empty() || !is_capital(words.front())) return words;
+    if (words.size() > 1 && is_capital(words[1])) return words;
+    words.front() = static_cast<char>(words.front() - 'A' + 'a');
+    return words;
+}
+
+std::string must_be_given(const std::string& label) { return fmt::format("{} must be given.", label); }
+
+Reading<double> read_quantity(const std::string& label, const std::string& text, units::Kind kind, units::System system,
+                              Range range) {
+    const std::optional<double> value = typed(text, kind, system);
+    if (!value) {
+        return {std::nullopt, fmt::format("{} takes {}; a number alone counts as {}.", label,
+                                          units::parse(text, kind).accepted, own_unit(kind, system))};
+    }
+    if (const std::optional<std::string> refusal = outside(label, *value, range)) return {std::nullopt, *refusal};
+    return {value, {}};
+}
+
+Reading<double> read_factor(const std::string& label, const std::string& text) {
+    const std::optional<double> value = units::parse_number(text);
+    if (!value) return {std::nullopt, fmt::format("{} takes a plain number such as 1.6.", label)};
+    if (const std::optional<std::string> refusal = outside(label, *value, Range::positive)) {
+        return {std::nullopt, *refusal};
+    }
+    return {value, {}};
+}
+
+Reading<int> read_count(const std::string& label, const std::string& text, int least, int most) {
+    const std::string word = trimmed(text);
+    std::string_view rest = word;
+    const std::optional<int> value = units::take_whole(rest);
+    if (value && rest.empty() && *value >= least && *value <= most) return {value, {}};
+    return {std::nullopt, fmt::format("{} takes a whole number from {} to {}.", label, least, most)};
+}
+
+Reading<std::string> read_choice(const std::string& label, const std::string& text,
+                                 const std::vector<Choice>& choices) {
+    const std::string wanted = lowered(trimmed(text));
+    std::vector<std::string> known;
+    for (const Choice& choice : choices) {
+        if (wanted == lowered(choice.value) || wanted == lowered(choice.label)) return {choice.value, {}};
+        known.push_back(choice.value);
+    }
+    constexpr std::size_t most_told = 5;
+    const bool few = known.size() <= most_told;
+    const std::vector<std::string> near = few ? known : catalog::nearest_ids(wanted, known, most_told);
+    return {std::nullopt, fmt::format("{} takes {}{}.", label, fmt::join(near, ", "), few ? "" : " or another listed")};
+}
+
+Reading<std::string> read_words(const std::string& label, const std::string& text) {
+    if (xml::first_bad_byte(text))
+        return {std::nullopt, fmt::format("{} takes text without control characters.", label)};
+    return {trimmed(text), {}};
+}
+
+Reading<std::string> read_id(const std::string& label, const std::string& text, const std::vector<std::string>& taken) {
+    const Reading<std::string> words = read_words(label, text);
+    if (!words.value) return words;
+    const std::string& id = *words.value;
+    if (id.empty() || id.find_first_of(" \t\r\n\"'[]") != std::string::npos) {
+        return {
+            std::nullopt,
+            fmt::format("{} takes a short name such as A or B1, without blanks, quotes or square brackets.", label)};
+    }
+    if (std::find(taken.begin(), taken.end(), id) != taken.end()) {
+        return {std::nullopt, fmt::format("{} {} is taken: it must differ from every other.", label, id)};
+    }
+    return {id, {}};
+}
+
+}  // namespace toehold::editing
