@@ -16,18 +16,21 @@ struct PushResult {
     double direction_rad = 0.0;
     std::vector<AnchorForce> rigid;              ///< same order as resolved.anchors
     std::vector<AnchorForce> flexible;           ///< empty where the plate cannot be taken as flexible
-    std::vector<std::optional<double>> hand_lb;  ///< tension; absent for a push aslant to the plate's sides
-    PlateField rigid_field;                      ///< plane lift, pressure of the bed
+    std::vector<std::optional<double>> hand_lb;  ///< tension, lever arm to the toe edge; absent for a push aslant to
+                                                 ///< the plate's sides by more than half a degree, and without an arm
+    PlateField rigid_field;  ///< plane lift, pressure of the bed; a grid of its own, cut to plate and supports
     std::optional<PlateField> flexible_field;
 };
 
-/// Envelope of tension at nominal stiffness: what turns with the push in the rose.
+/// Envelope of tension at nominal stiffness: what turns with the push in the rose. Where the loads ask for outward
+/// pushes alone, every other direction is 0.
 struct Petals {
     std::vector<std::vector<double>> rigid_lb;     ///< [anchor][direction], directions at equal steps from 0
     std::vector<std::vector<double>> flexible_lb;  ///< the same; empty where the plate cannot be taken as flexible
     double largest_lb = 0.0;                       ///< of the method the basis asks for
     std::size_t largest_anchor = 0;
     double largest_direction_rad = 0.0;
+    std::vector<double> hand_lb = {};  ///< [anchor] largest over pushes square to the plate's sides
 };
 
 /// One detail prepared. Not for use from two threads at once; may be moved between them.
@@ -40,8 +43,11 @@ class Preview {
     Preview& operator=(Preview&&) noexcept;
 
     [[nodiscard]] const std::vector<LoadCase>& cases() const;
-    /// Over all load cases, the largest in each of `directions` equal steps; at least 4. Throws Overturns.
+    /// Over all load cases, the largest in each of `directions` equal steps. Throws Overturns, and
+    /// std::invalid_argument for fewer than 4 steps.
     [[nodiscard]] Petals petals(int directions);
+    /// The load case under which an anchor pulls most for a push in this direction, by the method the basis asks for.
+    [[nodiscard]] std::size_t worst_case(double direction_rad);
     /// Throws Overturns, or std::runtime_error when a residual exceeds its limit.
     [[nodiscard]] PushResult push(std::size_t load_case, double direction_rad);
 

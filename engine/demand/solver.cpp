@@ -72,17 +72,18 @@ double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechani
 
 double AnchorForce::shear_lb() const { return std::hypot(shear_x_lb, shear_y_lb); }
 
-Solver::Solver(const catalog::Resolved& resolved) : resolved_(resolved), bed_(find_bed(resolved)) {
+Solver::Solver(const catalog::Resolved& resolved, const Preparation& preparation)
+    : resolved_(resolved), bed_(find_bed(resolved)) {
     const auto& fixed = resolved.detail.basis.stiffness;
     for (const catalog::Anchor& anchor : resolved.anchors) {
         anchor_points_.push_back({anchor.at.x_in, anchor.at.y_in});
         anchor_stiffness_.push_back(fixed ? Stiffness{fixed->anchor_lb_per_in, "fixed by the user: " + fixed->reason}
                                           : anchor_stiffness(resolved, anchor));
     }
-    if (model::plate_behaviour(resolved.detail.basis) != model::PlateBehaviour::flexible || bed_.supports.empty())
-        return;
+    const bool asked_for = model::plate_behaviour(resolved.detail.basis) == model::PlateBehaviour::flexible;
+    if ((!asked_for && !preparation.always_flexible) || bed_.supports.empty()) return;
     try {
-        framing_ = giving_framing(resolved, bed_);
+        if (preparation.framing_gives) framing_ = giving_framing(resolved, bed_);
         make_plates();
     } catch (const UnfitForMesh& unfit) {
         why_rigid_ = unfit.what();

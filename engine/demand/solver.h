@@ -26,9 +26,15 @@ struct Push {
     double direction_rad = 0.0;
 };
 
+/// What a solver makes ready besides the rigid plate. Each costs as much as a few dozen solves.
+struct Preparation {
+    bool framing_gives = true;     ///< the flexible plate a second time, on framing that gives
+    bool always_flexible = false;  ///< the flexible plate also where the basis asks for a rigid one
+};
+
 class Solver {
   public:
-    explicit Solver(const catalog::Resolved& resolved);
+    explicit Solver(const catalog::Resolved& resolved, const Preparation& preparation = {});
 
     /// The rigid plate, and the flexible one where the basis asks for it. The state's case and scenario are left to the
     /// caller. Throws Overturns, or std::runtime_error when a residual exceeds its limit.
@@ -50,6 +56,8 @@ class Solver {
     [[nodiscard]] const std::vector<Stiffness>& anchor_stiffnesses() const { return anchor_stiffness_; }
     [[nodiscard]] const std::vector<mechanics::Point>& anchor_points() const { return anchor_points_; }
     [[nodiscard]] const Proof& proof() const { return proof_; }
+    /// Of the last solve at nominal stiffness, or of any without a flexible plate.
+    [[nodiscard]] const std::optional<mechanics::RigidPlateSolution>& last_rigid() const { return previous_; }
 
   private:
     [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
