@@ -34,11 +34,12 @@ long failing(const std::vector<checks::CheckResult>& results) {
 class Alternatives {
   public:
     Alternatives(const catalog::Resolved& resolved, const demand::Demand& demand,
-                 const std::vector<checks::CheckResult>& results)
-        : resolved_(resolved), demand_(demand), results_(results) {}
+                 const std::vector<checks::CheckResult>& results, const Stop& stop)
+        : resolved_(resolved), demand_(demand), results_(results), stop_(stop) {}
 
     /// What the change would give, in one clause.
     [[nodiscard]] std::string with(const std::string& choice, const Change& change) const {
+        if (stop_ && stop_()) return {};
         catalog::Resolved changed = resolved_;
         change(changed.detail.basis);
         const std::vector<checks::CheckResult> others = run_checks(changed, demand_);
@@ -59,6 +60,7 @@ class Alternatives {
     const catalog::Resolved& resolved_;
     const demand::Demand& demand_;
     const std::vector<checks::CheckResult>& results_;
+    const Stop& stop_;
 };
 
 void add_strength_choices(std::vector<Assumption>& all, const model::Basis& basis, const Alternatives& alternatives) {
@@ -103,7 +105,7 @@ std::vector<checks::CheckResult> run_checks(const catalog::Resolved& resolved, c
 }
 
 std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const demand::Demand& demand,
-                                    const std::vector<checks::CheckResult>& results) {
+                                    const std::vector<checks::CheckResult>& results, const Stop& stop) {
     const model::BaseDetail& detail = resolved.detail;
     std::vector<Assumption> all;
     if (!detail.loads.stated) {
@@ -112,7 +114,7 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
              "R301.5).",
              ""});
     }
-    add_strength_choices(all, detail.basis, Alternatives(resolved, demand, results));
+    add_strength_choices(all, detail.basis, Alternatives(resolved, demand, results, stop));
     if (!detail.basis.code) {
         all.push_back({"The file names no building code: IBC 2021 is taken for what the guard must satisfy.", ""});
     }

@@ -95,10 +95,11 @@ int rank(Verdict verdict) { return verdict == Verdict::adequate ? 0 : verdict ==
 
 }  // namespace
 
-std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog) {
+std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog, const Stop& stop) {
     std::vector<Remedy> remedies;
     if (review.verdict == Verdict::adequate || failing(review) + failing_findings(review) == 0) return remedies;
     for (const Idea& idea : ideas()) {
+        if (stop && stop()) break;
         const std::optional<catalog::Resolved> other = changed(review.resolved, idea.changes, catalog);
         if (!other) continue;
         const Review after = evaluate(*other, review.input_sha256);

@@ -50,9 +50,14 @@ Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha2
 
 Review review(const catalog::Resolved& resolved, const std::string& input_sha256) {
     Review result = evaluate(resolved, input_sha256);
-    if (result.demand) result.assumptions = assumptions(resolved, *result.demand, result.checks);
-    result.cautions = cautions();
+    add_assumptions(result);
     return result;
+}
+
+void add_assumptions(Review& evaluated, const Stop& stop) {
+    if (evaluated.demand)
+        evaluated.assumptions = assumptions(evaluated.resolved, *evaluated.demand, evaluated.checks, stop);
+    evaluated.cautions = cautions();
 }
 
 }  // namespace toehold::review

@@ -3,6 +3,7 @@
 #include "checks/result.h"
 #include "demand/demand.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -63,9 +64,14 @@ struct Review {
     std::vector<Remedy> remedies;  ///< filled by `find_remedies`; best first
 };
 
+/// Asked between pieces of long work; true: what is left may be left out, because nobody waits for it any more.
+using Stop = std::function<bool()>;
+
 /// Throws std::runtime_error only for a fault of the program (a solve that misses equilibrium, a number not finite).
 [[nodiscard]] Review review(const catalog::Resolved& resolved, const std::string& input_sha256);
 /// The same without assumptions and their other choices, each of which runs every check again, and without cautions.
 [[nodiscard]] Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256);
+/// What `evaluate` leaves out, added to its review. A review that was stopped is to be thrown away.
+void add_assumptions(Review& evaluated, const Stop& stop = {});
 
 }  // namespace toehold::review
