@@ -9,17 +9,16 @@
 #include "units/quantity.h"
 
 #include <cstdint>
-#include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
-#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace toehold::desk {
 
-/// What has changed, so that a pane redraws no more than it must.
+/// What has changed, so that a pane redraws no more than it must. A new message counts as `display`.
 enum class Change { detail, selection, display, results, file };
 
 /// What the drawings show.
@@ -51,7 +50,7 @@ class Desk {
     /// One step of history, and a request to solve. `moving`: the hand is still on it.
     void change(const std::string& step, model::BaseDetail next, const std::string& merge_key = {},
                 bool moving = false);
-    /// An edit that was refused changes nothing and returns false; `say` has the sentence.
+    /// An edit that was refused changes nothing and returns false; `message` has the sentence.
     bool apply(const editing::Edit& edit, const std::string& merge_key = {});
     void rest();  ///< the hand lets go: seals the step and asks for the full review
     void undo();
@@ -75,14 +74,17 @@ class Desk {
     [[nodiscard]] const model::Problems& problems()
         const;  ///< of the detail as it stands, from `validate` and `resolve`
     [[nodiscard]] const std::string& failure() const;
-    [[nodiscard]] const catalog::Resolved* resolved() const;   ///< of the detail as it stands; nullptr: it cannot be
-    [[nodiscard]] const solving::Quick* quick() const;         ///< newest, perhaps stale
-    [[nodiscard]] const review::Review* review() const;        ///< newest, perhaps stale
-    [[nodiscard]] bool review_is_complete() const;             ///< with assumptions and remedies
-    [[nodiscard]] drawing::Overlay overlay() const;            ///< for the drawings, from all of this
+    [[nodiscard]] const catalog::Resolved* resolved() const;  ///< of the detail as it stands; nullptr: it cannot be
+    [[nodiscard]] const solving::Quick* quick() const;        ///< newest, perhaps stale
+    [[nodiscard]] const review::Review* review() const;       ///< newest, perhaps stale
+    [[nodiscard]] bool review_is_complete() const;            ///< with assumptions and remedies
+    /// For the drawings, from all of this. Ratios and capacities are there only while the review is of the detail as
+    /// it stands. Forces a few frames behind a moving hand are not marked stale; behind a resting one they are.
+    [[nodiscard]] drawing::Overlay overlay() const;
     [[nodiscard]] std::vector<drawing::Petal> petals() const;  ///< by the method shown; none by hand
     void receive(solving::Result result);
-    /// Makes a remedy's detail the detail, as one step.
+    /// Makes a remedy's detail the detail, as one step. A remedy of an earlier state would take back what came after
+    /// it: then nothing is done, and `message` says so.
     void apply_remedy(const review::Remedy& remedy);
 
     // --- words for the status line ---
@@ -96,17 +98,26 @@ class Desk {
 
   private:
     void notify(Change change);
-    void request(bool moving);
+    void request();
+    void detail_has_changed(bool moving);
+    void take_quick(const solving::Result& result);
+    void take_review(const solving::Result& result);
+    [[nodiscard]] const review::Review* current_review() const;
+    [[nodiscard]] std::optional<double> direction_asked_for() const;
+
     const catalog::Catalog& catalog_;
     std::function<void(solving::Request)> submit_;
     editing::History history_;
     std::uint64_t edition_ = 0;
+    std::uint64_t first_edition_ = 1;  ///< answers before it are of a detail that was replaced
+    bool moving_ = false;
     std::vector<std::string> selection_;
     Display display_;
     std::shared_ptr<const catalog::Resolved> resolved_;
     model::Problems problems_;
     std::shared_ptr<const solving::Quick> quick_;
-    std::uint64_t quick_edition_ = 0;
+    std::shared_ptr<const catalog::Resolved> quick_resolved_;  ///< what `quick_` is of
+    std::uint64_t quick_edition_ = 0;                          ///< 0: none yet
     std::shared_ptr<const review::Review> review_;
     std::uint64_t review_edition_ = 0;
     bool review_is_complete_ = false;
