@@ -7,6 +7,7 @@
 #include "window/start.h"
 #include "xml/catalog_file.h"
 #include "xml/data_folder.h"
+#include "xml/detail_file.h"
 
 #include <wx/cmdline.h>
 #include <wx/image.h>
@@ -127,6 +128,10 @@ void Application::remember(const fs::path& file) {
     std::error_code error;
     const fs::path whole = fs::absolute(file, error);
     recent_.AddFileToHistory(shown_path(error ? file : whole));
+    keep_recent();
+}
+
+void Application::keep_recent() {
     preferences_.recent.clear();
     for (std::size_t number = 0; number < recent_.GetCount(); ++number) {
         preferences_.recent.push_back(path_of(recent_.GetHistoryFile(number)));
@@ -176,6 +181,17 @@ DetailFrame* Application::start_on(const model::Plate& stock, DetailFrame* reuse
 
 void Application::ask_and_open(wxWindow* parent, DetailFrame* reuse) {
     for (const fs::path& file : questions.files_to_open(parent)) open(file, reuse);
+}
+
+DetailFrame* Application::open_recent(std::size_t number, DetailFrame* reuse) {
+    if (number >= recent_.GetCount()) return nullptr;
+    const fs::path file = path_of(recent_.GetHistoryFile(number));
+    std::error_code error;
+    if (fs::exists(file, error)) return open(file, reuse);
+    recent_.RemoveFileFromHistory(number);
+    keep_recent();
+    questions.tell(reuse, _("The file is no longer there."), shown_path(file));
+    return nullptr;
 }
 
 void Application::offer_recovery() {

@@ -63,6 +63,9 @@ class Application : public wxApp {
     DetailFrame* open(const std::filesystem::path& file, DetailFrame* reuse = nullptr);
     DetailFrame* start_on(const model::Plate& stock, DetailFrame* reuse = nullptr);
     void ask_and_open(wxWindow* parent, DetailFrame* reuse = nullptr);
+    /// A recent file that is no longer there is forgotten.
+    DetailFrame* open_recent(std::size_t number, DetailFrame* reuse = nullptr);
+    void remember(const std::filesystem::path& file);  ///< among the recent ones
     void show_start_window();
     void close_all();
     [[nodiscard]] std::vector<DetailFrame*> frames() const;  ///< of details, oldest first
@@ -71,7 +74,7 @@ class Application : public wxApp {
     bool read_catalogs(const std::string& named);
     void offer_recovery();
     DetailFrame* recover(const editing::RecoveryCopy& copy);
-    void remember(const std::filesystem::path& file);
+    void keep_recent();
     void close_start_window();
 
     Beginning beginning_;

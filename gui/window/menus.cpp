@@ -6,6 +6,7 @@
 #include <wx/translation.h>
 
 #include <algorithm>
+#include <array>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -170,15 +171,15 @@ void refresh_edits(wxMenuBar& bar, const MenuState& state) {
     label(bar, wxID_UNDO, with_step(_("&Undo"), history.undo_name(), "Ctrl+Z"));
     label(bar, wxID_REDO, with_step(_("&Redo"), history.redo_name(), "Ctrl+Shift+Z"));
     const bool hole = has_part(state.desk, "anchor");
-    for (const int id : {wxID_CUT, wxID_COPY, static_cast<int>(command_array), static_cast<int>(command_round_array),
-                         static_cast<int>(command_slot), static_cast<int>(command_round)}) {
+    constexpr std::array of_holes{int{wxID_CUT},     int{wxID_COPY},    int{command_array}, int{command_round_array},
+                                  int{command_slot}, int{command_round}};
+    for (const int id : of_holes) {
         enable(bar, id, hole);
     }
     const bool part = hole || has_part(state.desk, "block");
     enable(bar, command_duplicate, part);
     enable(bar, command_mirror, part);
     enable(bar, wxID_DELETE, !state.desk.selection().empty());
-    enable(bar, wxID_PASTE, state.can_paste);
 }
 
 void refresh_view(wxMenuBar& bar, const MenuState& state) {

@@ -60,7 +60,6 @@ struct MenuState {
     GroundChoice ground = GroundChoice::desktop;
     bool has_file = false;
     bool unsaved = false;
-    bool can_paste = false;
 };
 /// Greys what cannot be done now, marks what is chosen and names the steps that can be undone.
 void refresh(wxMenuBar& bar, const MenuState& state);

@@ -1,0 +1,31 @@
+#pragma once
+// Where a day begins: a stock plate to start a detail on, or a file.
+#include "model/plate.h"
+
+#include <wx/frame.h>
+
+#include <optional>
+
+namespace toehold::window {
+
+class Application;
+class PlateList;
+
+class StartFrame : public wxFrame {
+  public:
+    explicit StartFrame(Application& application);
+
+  private:
+    void add_heading(wxSizer& column);
+    wxSizer* plates_side();
+    wxSizer* files_side();
+    void begin_on_chosen();
+
+    Application& application_;
+    PlateList* plates_ = nullptr;
+};
+
+/// A stock plate picked in a dialog; absent: thought better of it.
+[[nodiscard]] std::optional<model::Plate> ask_stock_plate(wxWindow* parent, Application& application);
+
+}  // namespace toehold::window
