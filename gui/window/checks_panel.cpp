@@ -132,23 +132,30 @@ void ChecksPanel::label_filters() {
 
 void ChecksPanel::rebuild() {
     const auto& results = results_of(desk_.review());
-    const CheckRow* row = list_->current();
-    const bool on_result = row != nullptr && row->kind == RowKind::result && row->result < index_.keys.size();
-    const std::string current = on_result ? index_.keys[row->result] : std::string();
+    const std::string current = current_key();
     const std::size_t top = list_->GetVisibleRowsBegin();
-
     index_ = index_checks(results, desk_.detail());
     list_->show(rows(results, index_, filtered(results, index_, filter_, desk_.selection()), open_, messages()),
                 &results);
     list_->ScrollToRow(top);
     const auto& now = list_->shown();
-    const auto same = std::find_if(now.begin(), now.end(), [&](const CheckRow& one) {
-        return one.kind == RowKind::result && index_.keys[one.result] == current;
-    });
+    const auto same = std::find_if(now.begin(), now.end(),
+                                   [&](const CheckRow& row) { return !current.empty() && key(row) == current; });
     list_->SetSelection(same == now.end() ? wxNOT_FOUND : static_cast<int>(same - now.begin()));
     shown_state_ = state();
     label_filters();
     refresh_look();
+}
+
+/// Names a row beyond a new review: its result, and which of its lines.
+std::string ChecksPanel::key(const CheckRow& row) const {
+    if (row.kind == RowKind::message || row.result >= index_.keys.size()) return {};
+    return fmt::format("{}|{}|{}", index_.keys[row.result], static_cast<int>(row.kind), row.step);
+}
+
+std::string ChecksPanel::current_key() const {
+    const CheckRow* row = list_->current();
+    return row == nullptr ? std::string() : key(*row);
 }
 
 void ChecksPanel::set_filter(CheckFilter filter) {

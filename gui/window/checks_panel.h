@@ -41,6 +41,8 @@ class ChecksPanel : public wxPanel {
     void show_menu();
     [[nodiscard]] std::vector<std::string> messages() const;
     [[nodiscard]] std::string state() const;
+    [[nodiscard]] std::string key(const CheckRow& row) const;
+    [[nodiscard]] std::string current_key() const;
     void add_controls();
     void label_filters();
 

@@ -149,7 +149,7 @@ void FieldsPanel::update_values(std::vector<editing::Field> fields) {
             fields[at].value = shown_[at].value;  // what is being typed stays; the value comes when that has ended
             continue;
         }
-        grid_->SetPropertyValue(line, line_value(*line, fields[at], fields[at].value));
+        grid_->SetPropertyValue(line, line_value(fields[at], fields[at].value));
     }
     shown_ = std::move(fields);
 }
@@ -212,7 +212,7 @@ void FieldsPanel::on_changing(wxPropertyGridEvent& event) {
     const std::string path = event.GetPropertyName().utf8_string();
     const editing::Field* one = field(path);
     if (one == nullptr) return;
-    const std::string text = field_text(*event.GetProperty(), *one, event.GetValue());
+    const std::string text = field_text(*one, event.GetValue());
     const editing::FieldEdit edit =
         editing::set_field(desk_.detail(), desk_.catalog(), desk_.display().system, path, text);
     if (edit.detail) return;
@@ -225,7 +225,7 @@ void FieldsPanel::on_changed(wxPropertyGridEvent& event) {
     const std::string path = event.GetPropertyName().utf8_string();
     const auto one = std::find_if(shown_.begin(), shown_.end(), [&](const auto& each) { return each.path == path; });
     if (one == shown_.end()) return;
-    const std::string text = field_text(*event.GetProperty(), *one, event.GetProperty()->GetValue());
+    const std::string text = field_text(*one, event.GetProperty()->GetValue());
     one->value = text;  // as the line stands; the detail may come to show it otherwise (`86` as `86 in`)
     refused_.clear();
     explain_current();

@@ -45,11 +45,10 @@ void NotesPanel::update() {
     notes.review = desk_.review();
     notes.complete = desk_.review_is_complete();
     notes.stale = notes.review != nullptr && desk_.freshness() != desk::Freshness::current;
-    const wxString page = notes_page(notes, ground_);
-    if (page == shown_) return;
-    shown_ = page;
+    if (shown_ && *shown_ == std::pair(notes, ground_)) return;
+    shown_ = {notes, ground_};
     const wxPoint scrolled = page_->GetViewStart();
-    page_->SetPage(page);
+    page_->SetPage(notes_page(notes, ground_));
     page_->Scroll(scrolled);
 }
 

@@ -3,8 +3,12 @@
 // copied; a remedy is applied with one press.
 #include "desk/desk.h"
 #include "drawing/palette.h"
+#include "window/panels/notes_page.h"
 
 #include <wx/panel.h>
+
+#include <optional>
+#include <utility>
 
 class wxHtmlWindow;
 class wxHtmlLinkEvent;
@@ -31,7 +35,7 @@ class NotesPanel : public wxPanel {
     int listening_ = 0;
     drawing::Ground ground_ = drawing::Ground::paper;
     wxHtmlWindow* page_ = nullptr;
-    wxString shown_;
+    std::optional<std::pair<Notes, drawing::Ground>> shown_;
 };
 
 }  // namespace toehold::window

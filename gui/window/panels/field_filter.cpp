@@ -14,7 +14,9 @@ std::string lower(std::string text) {
 }
 
 bool of_selection(const editing::Field& field, const std::vector<std::string>& selection) {
-    return !field.part.empty() && std::find(selection.begin(), selection.end(), field.part) != selection.end();
+    return std::any_of(selection.begin(), selection.end(), [&field](const std::string& part) {
+        return part == field.part || std::find(field.also.begin(), field.also.end(), part) != field.also.end();
+    });
 }
 
 bool same_choices(const std::vector<editing::Choice>& one, const std::vector<editing::Choice>& other) {

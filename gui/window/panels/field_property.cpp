@@ -84,15 +84,15 @@ wxPGProperty* field_property(const editing::Field& field, drawing::Ground ground
     return new wxStringProperty(wxGetTranslation(text_of(field.label)), text_of(field.path), text_of(field.value));
 }
 
-std::string field_text(const wxPGProperty&, const editing::Field& field, const wxVariant& pending) {
-    if (!drops_down(field)) return value_of(field, pending.GetString().utf8_string());
+std::string field_text(const editing::Field& field, const wxVariant& value) {
+    if (!drops_down(field)) return value_of(field, value.GetString().utf8_string());
     const std::vector<editing::Choice> choices = drop_down(field);
-    const long at = pending.GetLong();
+    const long at = value.GetLong();
     return at >= 0 && static_cast<std::size_t>(at) < choices.size() ? choices[static_cast<std::size_t>(at)].value
                                                                     : std::string();
 }
 
-wxVariant line_value(const wxPGProperty&, const editing::Field& field, const std::string& text) {
+wxVariant line_value(const editing::Field& field, const std::string& text) {
     if (!drops_down(field)) return {text_of(label_of(field, text))};
     const std::vector<editing::Choice> choices = drop_down(field);
     const auto choice =

@@ -11,9 +11,9 @@ namespace toehold::window {
 /// The grid owns what this makes. Its name is the field's path, its value what `field_text` reads.
 [[nodiscard]] wxPGProperty* field_property(const editing::Field& field, drawing::Ground ground);
 
-/// The field's text as the line has it, or as `pending` would have it.
-[[nodiscard]] std::string field_text(const wxPGProperty& line, const editing::Field& field, const wxVariant& pending);
-/// The same text as a value for the line.
-[[nodiscard]] wxVariant line_value(const wxPGProperty& line, const editing::Field& field, const std::string& text);
+/// The field's text that a line's value stands for.
+[[nodiscard]] std::string field_text(const editing::Field& field, const wxVariant& value);
+/// The other way about.
+[[nodiscard]] wxVariant line_value(const editing::Field& field, const std::string& text);
 
 }  // namespace toehold::window

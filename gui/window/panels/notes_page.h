@@ -12,6 +12,7 @@ struct Notes {
     const review::Review* review = nullptr;  ///< nullptr: none yet
     bool complete = false;                   ///< with assumptions and remedies
     bool stale = false;                      ///< of an earlier state of the detail
+    friend bool operator==(const Notes&, const Notes&) = default;
 };
 
 [[nodiscard]] wxString notes_page(const Notes& notes, drawing::Ground ground);
