@@ -26,7 +26,7 @@ struct Painting {
 };
 
 /// Lines about a thing are not the thing: a selected anchor is not to set its dimensions aglow.
-bool of_the_thing(Pen pen, Fill fill, bool closed) {
+bool of_the_thing(Pen pen, Fill fill) {
     switch (pen) {
         case Pen::outline:
         case Pen::cut:
@@ -35,7 +35,7 @@ bool of_the_thing(Pen pen, Fill fill, bool closed) {
         case Pen::none:
             return fill != Fill::none;
         default:
-            return closed && fill != Fill::none;
+            return false;
     }
 }
 
@@ -69,7 +69,7 @@ void paint_item(const Painting& painting, const Path& path) {
     std::vector<Contour> contours = ink::on_surface(path, canvas.view);
     if (!ink::meet(ink::grown(ink::bounds(contours), units(canvas, around_mm)), canvas.visible)) return;
     sharpen(canvas, contours, path.closed);
-    if (selected(painting, path.part) && of_the_thing(path.pen, path.fill, path.closed))
+    if (selected(painting, path.part) && of_the_thing(path.pen, path.fill))
         ink::draw_line(canvas, contours, path.closed, halo(painting));
     if (path.fill != Fill::none) {
         ink::trace(canvas, contours, true);
@@ -85,7 +85,7 @@ void paint_item(const Painting& painting, const Circle& circle) {
                          circle.radius_in * canvas.view.units_per_in + units(canvas, circle.radius_mm)};
     const Box box = ink::grown({disc.center, disc.center}, disc.radius + units(canvas, around_mm));
     if (!ink::meet(box, canvas.visible)) return;
-    if (selected(painting, circle.part) && of_the_thing(circle.pen, circle.fill, true))
+    if (selected(painting, circle.part) && of_the_thing(circle.pen, circle.fill))
         ink::draw_line(canvas, disc, halo(painting));
     if (circle.fill != Fill::none) {
         ink::trace(canvas, disc);

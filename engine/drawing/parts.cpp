@@ -118,7 +118,8 @@ void append(std::vector<std::string>& all, const std::string& kind, const Range&
 std::string anchor_part(std::string_view id) { return "anchor " + std::string(id); }
 
 std::string id_of(std::string_view part, std::string_view kind) {
-    const bool has_id = part.size() > kind.size() + 1 && part.substr(0, kind.size()) == kind && part[kind.size()] == ' ';
+    const bool has_id =
+        part.size() > kind.size() + 1 && part.substr(0, kind.size()) == kind && part[kind.size()] == ' ';
     return has_id ? std::string(part.substr(kind.size() + 1)) : std::string();
 }
 
