@@ -67,10 +67,9 @@ DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail
       rest_(this) {
     SetName("detail");
     SetSize(FromDIP(wxSize(application.preferences().width, application.preferences().height)));
-    wxMenu* recent = nullptr;
-    SetMenuBar(make_menu_bar(recent));
-    application_.recent().UseMenu(recent);
-    application_.recent().AddFilesToMenu(recent);
+    SetMenuBar(make_menu_bar(recent_));
+    application_.recent().UseMenu(recent_);
+    application_.recent().AddFilesToMenu(recent_);
     const wxAcceleratorEntry more_keys[] = {{wxACCEL_CTRL, 'Y', wxID_REDO}, {wxACCEL_CTRL, '=', wxID_ZOOM_IN}};
     SetAcceleratorTable(wxAcceleratorTable(static_cast<int>(std::size(more_keys)), more_keys));
     CreateStatusBar();
@@ -91,7 +90,7 @@ DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail
 
 DetailFrame::~DetailFrame() {
     alive_.reset();
-    if (auto* menu = GetMenuBar()->FindItem(wxID_FILE1)) application_.recent().RemoveMenu(menu->GetMenu());
+    application_.recent().RemoveMenu(recent_);
     desk_.stop_listening(listener_);
     panes_.UnInit();
     // The panes listen to the desk, which goes before the toolkit would take them down.

@@ -12,6 +12,7 @@
 #include <memory>
 
 class wxInfoBar;
+class wxMenu;
 class wxNotebook;
 class wxPanel;
 
@@ -101,6 +102,7 @@ class DetailFrame : public wxFrame {
     desk::Desk desk_;
     int listener_ = 0;
 
+    wxMenu* recent_ = nullptr;
     wxPanel* board_ = nullptr;  ///< what the panes share
     wxAuiManager panes_;
     wxString first_layout_;
