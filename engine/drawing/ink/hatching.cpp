@@ -80,6 +80,7 @@ void use_faint(const Canvas& canvas, double opacity, double width_mm) {
     cairo_set_line_width(canvas.cairo, line_width(canvas, width_mm));
     cairo_set_line_cap(canvas.cairo, CAIRO_LINE_CAP_BUTT);
     cairo_set_dash(canvas.cairo, nullptr, 0, 0.0);
+    cairo_set_antialias(canvas.cairo, CAIRO_ANTIALIAS_FAST);
 }
 
 void hatch_metal(const Canvas& canvas, const std::vector<Contour>& contours) {
@@ -181,6 +182,7 @@ void hatch_rings(const Canvas& canvas, const std::vector<Contour>& contours) {
     cairo_new_path(canvas.cairo);
     clip_to(canvas, contours, box);
     use_faint(canvas, 0.55, 0.13);
+    if (canvas.pixel > 0.0) cairo_set_tolerance(canvas.cairo, 0.35);  // of a pixel: faint arcs need no more
     std::uint32_t ring = 0;
     for (double radius = rings.nearest + 0.4 * spacing; radius < rings.farthest;) {
         cairo_arc(canvas.cairo, rings.heart.x, rings.heart.y, radius, rings.from, rings.to);
