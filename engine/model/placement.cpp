@@ -68,6 +68,18 @@ bool inside(const std::vector<Position>& corners, Position point) {
 
 }  // namespace
 
+PlanAxis other(PlanAxis axis) { return axis == PlanAxis::x ? PlanAxis::y : PlanAxis::x; }
+
+double coordinate_in(Position at, PlanAxis axis) { return axis == PlanAxis::x ? at.x_in : at.y_in; }
+
+double extent_in(const Outline& outline, PlanAxis axis) {
+    const std::vector<Position> corners = polygon(outline);
+    const auto [least, largest] = std::minmax_element(corners.begin(), corners.end(), [axis](Position a, Position b) {
+        return coordinate_in(a, axis) < coordinate_in(b, axis);
+    });
+    return corners.empty() ? 0.0 : coordinate_in(*largest, axis) - coordinate_in(*least, axis);
+}
+
 PlanRectangle plan(const Member& member) {
     const double half_width = 0.5 * member.width_in;
     if (member.along == PlanAxis::x) {

@@ -9,6 +9,9 @@
 
 namespace toehold::model {
 
+[[nodiscard]] PlanAxis other(PlanAxis axis);
+[[nodiscard]] double coordinate_in(Position at, PlanAxis axis);
+
 /// Plan rectangle of a member, in.
 struct PlanRectangle {
     std::string id;
@@ -33,6 +36,8 @@ struct Seat {
 /// The outline as a closed polygon, counter-clockwise. Arcs become chords: a full circle has 720 sides and the
 /// same area as the circle, so its second moment is within 3e-5 of exact.
 [[nodiscard]] std::vector<Position> polygon(const Outline& outline);
+/// The outline's size along the axis, in.
+[[nodiscard]] double extent_in(const Outline& outline, PlanAxis axis);
 /// Shortest distance from a point to the outline's edge, in; negative outside.
 [[nodiscard]] double edge_distance_in(const Outline& outline, Position point);
 

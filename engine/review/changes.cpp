@@ -16,20 +16,17 @@ using model::PlanAxis;
 
 constexpr double same_row_in = 0.25;
 
-double across(PlanAxis along, model::Position at) { return along == PlanAxis::x ? at.y_in : at.x_in; }
-double along_of(PlanAxis along, model::Position at) { return along == PlanAxis::x ? at.x_in : at.y_in; }
-
 /// Blocks that run across the joists.
 PlanAxis block_axis(const model::Framing& framing) {
     if (!framing.blocks.empty()) return framing.blocks.front().along;
-    return framing.joists && framing.joists->along == PlanAxis::x ? PlanAxis::y : PlanAxis::x;
+    return framing.joists ? model::other(framing.joists->along) : PlanAxis::x;
 }
 
 /// Places across the blocks of the rows the anchors stand in.
 std::vector<double> rows_in(const catalog::Resolved& resolved, PlanAxis along) {
     std::vector<double> rows;
     for (const catalog::Anchor& anchor : resolved.anchors) {
-        const double place = across(along, anchor.at);
+        const double place = model::coordinate_in(anchor.at, model::other(along));
         const bool known =
             std::any_of(rows.begin(), rows.end(), [&](double row) { return std::abs(row - place) < same_row_in; });
         if (!known) rows.push_back(place);
@@ -99,9 +96,9 @@ std::optional<Block> carried_on(const model::Framing& framing, const Block& bloc
 /// Whether an anchor's place lies over the length of the block.
 bool beside(const Block& block, const catalog::Resolved& resolved, double row_in) {
     return std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const catalog::Anchor& anchor) {
-        const double place = along_of(block.along, anchor.at);
-        return std::abs(across(block.along, anchor.at) - row_in) < same_row_in && place > block.from_in &&
-               place < block.to_in;
+        const double place = model::coordinate_in(anchor.at, block.along);
+        return std::abs(model::coordinate_in(anchor.at, model::other(block.along)) - row_in) < same_row_in &&
+               place > block.from_in && place < block.to_in;
     });
 }
 
@@ -140,7 +137,8 @@ std::optional<BaseDetail> second_block(const catalog::Resolved& resolved) {
     BaseDetail detail = resolved.detail;
     for (const double row : rows_in(resolved, like.along)) {
         const bool held = std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const auto& anchor) {
-            return std::abs(across(like.along, anchor.at) - row) < same_row_in && anchor.seat;
+            return std::abs(model::coordinate_in(anchor.at, model::other(like.along)) - row) < same_row_in &&
+                   anchor.seat;
         });
         if (held) continue;
         Block block = like;

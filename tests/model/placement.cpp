@@ -68,3 +68,10 @@ TEST_CASE("an anchor's seat gives distances along and across the grain", "[unit]
     CHECK_CLOSE(seat->end_in, 5.25, 1e-12, 0.0);
     CHECK_FALSE(model::seat(framing, {2.0, 0.0}));
 }
+
+TEST_CASE("an outline's size does not count the way to an origin outside it", "[closed-form]") {
+    const model::PolygonOutline away{{{3.0, 4.0}, {8.0, 4.0}, {8.0, 6.5}, {3.0, 6.5}}};
+    CHECK_CLOSE(model::extent_in(away, model::PlanAxis::x), 5.0, 1e-12, 0.0);
+    CHECK_CLOSE(model::extent_in(away, model::PlanAxis::y), 2.5, 1e-12, 0.0);
+    CHECK_CLOSE(model::extent_in(model::CircleOutline{6.0, {10.0, 0.0}}, model::PlanAxis::x), 6.0, 1e-4, 0.0);
+}

@@ -35,20 +35,9 @@ bool reaches_joists(const CheckInput& input) {
     });
 }
 
-double plate_extent_in(const catalog::Resolved& resolved, model::PlanAxis axis) {
-    const auto coordinate = [&](const model::Position& at) { return axis == model::PlanAxis::x ? at.x_in : at.y_in; };
-    const std::vector<model::Position> outline = model::polygon(resolved.detail.plate.outline);
-    double low = 0.0, high = 0.0;
-    for (const model::Position& at : outline) {
-        low = std::min(low, coordinate(at));
-        high = std::max(high, coordinate(at));
-    }
-    return high - low;
-}
-
 int crossings(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
     if (!(fastening.board_width_in > 0.0)) return 1;
-    const double extent_in = plate_extent_in(resolved, resolved.detail.framing.joists->along);
+    const double extent_in = model::extent_in(resolved.detail.plate.outline, resolved.detail.framing.joists->along);
     return std::max(1, static_cast<int>(std::floor(extent_in / fastening.board_width_in)));
 }
 

@@ -13,20 +13,9 @@ namespace {
 
 using catalog::Anchor;
 using catalog::Resolved;
+using model::coordinate_in;
+using model::other;
 using model::PlanAxis;
-
-double coordinate(model::Position at, PlanAxis axis) { return axis == PlanAxis::x ? at.x_in : at.y_in; }
-PlanAxis other(PlanAxis axis) { return axis == PlanAxis::x ? PlanAxis::y : PlanAxis::x; }
-
-/// The plate's width at right angles to the axis.
-double plate_width_in(const model::Plate& plate, PlanAxis axis) {
-    const std::vector<model::Position> corners = model::polygon(plate.outline);
-    const auto [least, largest] = std::minmax_element(
-        corners.begin(), corners.end(), [across = other(axis)](const model::Position& a, const model::Position& b) {
-            return coordinate(a, across) < coordinate(b, across);
-        });
-    return coordinate(*largest, other(axis)) - coordinate(*least, other(axis));
-}
 
 /// Places, along the axis, of the member's anchors that stand on one line with this one; in order.
 std::vector<double> row_places_in(const Resolved& resolved, std::size_t index, PlanAxis axis) {
@@ -34,8 +23,9 @@ std::vector<double> row_places_in(const Resolved& resolved, std::size_t index, P
     std::vector<double> places;
     for (const std::size_t mate : member_mates(resolved, index)) {
         const Anchor& second = resolved.anchors[mate];
-        const double off_line_in = std::abs(coordinate(second.at, other(axis)) - coordinate(anchor.at, other(axis)));
-        if (off_line_in <= anchor.diameter_in) places.push_back(coordinate(second.at, axis));
+        const double off_line_in =
+            std::abs(coordinate_in(second.at, other(axis)) - coordinate_in(anchor.at, other(axis)));
+        if (off_line_in <= anchor.diameter_in) places.push_back(coordinate_in(second.at, axis));
     }
     std::sort(places.begin(), places.end());
     return places;
@@ -68,7 +58,8 @@ double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     row.diameter_in = anchor.diameter_in;
     row.slip_modulus_lb_per_in = resistance::wood_to_metal_slip_modulus_lb_per_in(anchor.diameter_in);
     row.main_axial_stiffness_lb = wood_of(resolved, anchor).grade.modulus_psi * member_area_in2(resolved, index, axis);
-    row.side_axial_stiffness_lb = resolved.plate_metal.modulus_psi * plate.thickness_in * plate_width_in(plate, axis);
+    row.side_axial_stiffness_lb =
+        resolved.plate_metal.modulus_psi * plate.thickness_in * model::extent_in(plate.outline, other(axis));
     return resistance::group_factor(row);
 }
 
@@ -77,8 +68,8 @@ double end_factor(const Anchor& anchor, const model::Member& member, const deman
     if (force.shear_lb() < nothing_lb) return 1.0;
     const bool grain_along_x = member.along == PlanAxis::x;
     const double along_lb = grain_along_x ? force.shear_x_lb : force.shear_y_lb;
-    const double to_lower_in = coordinate(anchor.at, member.along) - member.from_in;
-    const double to_upper_in = member.to_in - coordinate(anchor.at, member.along);
+    const double to_lower_in = coordinate_in(anchor.at, member.along) - member.from_in;
+    const double to_upper_in = member.to_in - coordinate_in(anchor.at, member.along);
     using resistance::EndLoading;
     const auto loading = [&](double towards_lb) {
         if (std::abs(towards_lb) < nothing_lb) return EndLoading::perpendicular;
@@ -146,7 +137,8 @@ int pieces_with_anchors(const Resolved& resolved, std::size_t member) {
     std::set<int> pieces;
     for (const Anchor& anchor : resolved.anchors) {
         if (!stands_in(anchor, member)) continue;
-        const double from_face_in = coordinate(anchor.at, other(shape.along)) - shape.across_in + 0.5 * shape.width_in;
+        const double from_face_in =
+            coordinate_in(anchor.at, other(shape.along)) - shape.across_in + 0.5 * shape.width_in;
         pieces.insert(static_cast<int>(std::floor(from_face_in / model::ply_width_in(shape))));
     }
     return static_cast<int>(pieces.size());
