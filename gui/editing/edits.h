@@ -17,8 +17,8 @@ struct Edit {
     std::string refusal;                ///< one sentence; empty when done
 };
 
-// `parts` as in drawing/parts.h, and `corner 3` of the outline where corners can be moved, placed or erased; parts an edit
-// does not concern are left alone. An edit of the plate drops the plate's reference, which names another plate.
+// `parts` as in drawing/parts.h, and `corner 3` of the outline where corners can be moved, placed or erased; parts an
+// edit does not concern are left alone. An edit of the plate drops the plate's reference, which names another plate.
 [[nodiscard]] Edit add_hole(const model::BaseDetail& detail, model::Position at);
 [[nodiscard]] Edit add_corner(const model::BaseDetail& detail, model::Position at);  ///< into the nearest side
 [[nodiscard]] Edit add_block(const model::BaseDetail& detail,
@@ -27,8 +27,8 @@ struct Edit {
 /// A block's copy lies beside its original at least.
 [[nodiscard]] Edit duplicate(const model::BaseDetail& detail, const std::vector<std::string>& parts,
                              model::Position offset_in);
-/// Images that would fall on a hole or block that is there are left out.
 enum class MirrorLine { x_axis, y_axis };  ///< the plate's own axes through the post
+/// Kept originals get new images beside them, except where a hole or block stands there already.
 [[nodiscard]] Edit mirror(const model::BaseDetail& detail, const std::vector<std::string>& parts, MirrorLine line,
                           bool keep_originals);
 /// `columns` x `rows` of every hole among the parts, the originals counted; pitches may be negative.
@@ -36,7 +36,8 @@ enum class MirrorLine { x_axis, y_axis };  ///< the plate's own axes through the
                          double pitch_x_in, double pitch_y_in);
 /// `count` in all on a circle about the post.
 [[nodiscard]] Edit array_round(const model::BaseDetail& detail, const std::vector<std::string>& parts, int count);
-/// Blocks and joists follow the part of the step across themselves; ends of blocks that stood against a joist go with it.
+/// Blocks and joists follow the part of the step across themselves; ends of blocks that stood against a joist go with
+/// it.
 [[nodiscard]] Edit nudge(const model::BaseDetail& detail, const std::vector<std::string>& parts, double dx_in,
                          double dy_in);
 [[nodiscard]] Edit place_at(const model::BaseDetail& detail, const std::string& part, model::Position at);
@@ -52,8 +53,8 @@ enum class MirrorLine { x_axis, y_axis };  ///< the plate's own axes through the
 /// A new detail on a stock plate: four-square defaults that the window says are a start and nothing more.
 [[nodiscard]] model::BaseDetail starting_detail(const model::Plate& stock, const catalog::Catalog& catalog);
 
-/// Where a part can be placed by typed coordinates: a hole's centre, a block's middle, a corner of the outline; absent for
-/// other parts.
+/// Where a part can be placed by typed coordinates: a hole's centre, a block's middle, a corner of the outline; absent
+/// for other parts.
 [[nodiscard]] std::optional<model::Position> place_of(const model::BaseDetail& detail, const std::string& part);
 
 }  // namespace toehold::editing
