@@ -50,6 +50,8 @@ void ChecksPanel::add_controls() {
     }
     freshness_ = new wxStaticText(this, wxID_ANY, wxString());
     freshness_->SetName("checks-freshness");
+    freshness_->SetFont(GetFont().Bold());
+    freshness_->SetToolTip(_("These results are of the detail before the last edit"));
     filters->AddStretchSpacer();
     filters->Add(freshness_, wxSizerFlags().CenterVertical());
 
@@ -85,7 +87,7 @@ void ChecksPanel::refresh_look() {
     look.system = desk_.display().system;
     look.stale = desk_.review() != nullptr && desk_.freshness() != desk::Freshness::current;
     list_->set_look(look);
-    freshness_->SetLabel(look.stale ? _("stale: of the detail before the last edit") : wxString());
+    freshness_->SetLabel(look.stale ? _("stale") : wxString());
     Layout();
 }
 
@@ -114,7 +116,7 @@ std::vector<std::string> ChecksPanel::messages() const {
     if (const review::Review* review = desk_.review(); review != nullptr && !review->no_demand.empty()) {
         lines.push_back(review->no_demand);
     }
-    if (lines.empty() && desk_.review() == nullptr) lines.push_back(_("Working out the checks\u2026").utf8_string());
+    if (lines.empty() && desk_.review() == nullptr) lines.push_back(_("Working out the checks...").utf8_string());
     return lines;
 }
 

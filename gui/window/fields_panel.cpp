@@ -41,6 +41,7 @@ FieldsPanel::~FieldsPanel() { desk_.stop_listening(listening_); }
 void FieldsPanel::add_controls() {
     filter_ = new wxTextCtrl(this, wxID_ANY);
     filter_->SetName("fields-filter");
+    filter_->SetMinSize(FromDIP(wxSize(90, -1)));
     filter_->SetHint(_("Find a field"));
     filter_->SetToolTip(_("Shows the fields in whose heading, label or value every word typed here stands"));
     filter_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) { update(); });
@@ -57,6 +58,7 @@ void FieldsPanel::add_controls() {
     constexpr long centred = wxPG_SPLITTER_AUTO_CENTER, plain = wxBORDER_NONE;
     grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, centred | plain);
     grid_->SetName("fields");
+    grid_->SetMinSize(FromDIP(wxSize(180, 120)));
     grid_->SetExtraStyle(wxPG_EX_HELP_AS_TOOLTIPS);
     grid_->Bind(wxEVT_PG_CHANGING, &FieldsPanel::on_changing, this);
     grid_->Bind(wxEVT_PG_CHANGED, &FieldsPanel::on_changed, this);
@@ -99,6 +101,7 @@ void FieldsPanel::set_ground(drawing::Ground ground) {
     grid_->SetSelectionBackgroundColour(colours.selected);
     grid_->SetSelectionTextColour(colours.text);
     if (!shown_.empty()) rebuild(shown_);  // cells keep the colours they were made with
+    explain_current();
     Refresh();
 }
 
@@ -173,10 +176,12 @@ void FieldsPanel::rebuild(std::vector<editing::Field> fields) {
     const wxString name = current == nullptr ? wxString() : current->GetName();
     const bool same_start = !fields.empty() && !shown_.empty() && fields.front().path == shown_.front().path;
     const wxPoint scrolled = grid_->GetViewStart();
+    wxWindow* focus = FindFocus();
+    const bool at_hand = focus != nullptr && (focus == grid_ || grid_->IsDescendant(focus));
     shown_ = std::move(fields);
     fill();
     if (wxPGProperty* line = name.empty() ? nullptr : grid_->GetPropertyByName(name); line != nullptr) {
-        grid_->SelectProperty(line, false);
+        grid_->SelectProperty(line, at_hand);
     }
     grid_->Scroll(0, same_start ? scrolled.y : 0);
 }
@@ -194,6 +199,7 @@ void FieldsPanel::fill() {
             }
         }
         wxPGProperty* line = grid_->AppendIn(category, field_property(one, ground_));
+        if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not stated"));
         line->SetHelpString(wxGetTranslation(text_of(one.help)));
     }
     for (const std::string& folded : collapsed_) {
@@ -260,6 +266,7 @@ void FieldsPanel::explain_current() {
     if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->label)) + "\n");
     help_->SetDefaultStyle(wxTextAttr(colours.text, wxNullColour, plain));
     if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->help)));
+    if (one == nullptr && refused_.empty()) help_->AppendText(_("Choose a field to read what it means."));
     help_->SetInsertionPoint(0);
 }
 

@@ -60,7 +60,7 @@ wxString status_words(const checks::CheckResult& result, bool stale) {
     return stale ? wxString(_("stale")) + " " + word : word;
 }
 
-/// `anchor D: 1908 lb of 346.3 lb, push towards 315°`
+/// `anchor D: 1908 lb of 346.3 lb, towards 315 deg`
 wxString subject_words(const checks::CheckResult& result, units::System system) {
     wxString words = text_of(result.subject);
     const wxString demand = figure(result.demand, result.unit, system);
@@ -70,7 +70,7 @@ wxString subject_words(const checks::CheckResult& result, units::System system) 
         words += ": " + wxString::Format(_("%s of %s"), demand, figure(result.capacity, result.unit, system));
     }
     if (result.direction_deg) {
-        words += ", " + wxString::Format(_("push towards %s\u00b0"),
+        words += ", " + wxString::Format(_("towards %s deg"),
                                          text_of(output::degrees_text(std::round(*result.direction_deg))));
     }
     return words;
@@ -84,10 +84,12 @@ void paint_opener(const Walk& walk) {
     walk.dc.DrawLines(3, walk.look.open ? opened : closed);
 }
 
-void paint_selection_mark(const Walk& walk) {
+/// Beside every line of an open result without a gap, so that they stay one.
+void paint_selection_mark(const Walk& walk, bool starts) {
+    const int from = starts ? 2 : 0;
     walk.dc.SetPen(*wxTRANSPARENT_PEN);
     walk.dc.SetBrush(wxBrush(walk.colours.selection));
-    walk.dc.DrawRectangle(walk.area.x, walk.area.y + 2, 4, walk.area.height - 4);
+    walk.dc.DrawRectangle(walk.area.x, walk.area.y + from, 4, walk.area.height - from);
 }
 
 /// What is old is washed over with the ground.
@@ -113,7 +115,7 @@ void paint_marks(const Walk& walk, const checks::CheckResult& result, const wxRe
 int result_row(const Walk& walk, const checks::CheckResult& result) {
     const bool narrow = walk.area.width < 330;
     const int left = opener + frame_width + 8;
-    const int bar_width = narrow ? walk.column(left) : std::clamp(walk.area.width * 3 / 10, 90, 190);
+    const int bar_width = narrow ? walk.column(left) : std::clamp(walk.area.width / 4, 90, 190);
     const int words_width = narrow ? walk.column(left) : walk.column(left) - bar_width - 12;
     const int x = walk.area.x + left, top = walk.area.y + padding;
 
@@ -215,7 +217,7 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
     if (row.kind == RowKind::message || result == nullptr) {
         return line_row(walk, text_of(row.text), walk.normal(), padding + 4);
     }
-    if (paint && look.marked) paint_selection_mark(walk);
+    if (paint && look.marked) paint_selection_mark(walk, row.kind == RowKind::result);
     if (row.kind == RowKind::result) return result_row(walk, *result);
     if (paint) paint_spine(walk);
     return lines_of(walk, row, *result);

@@ -42,19 +42,16 @@ struct Page {
 };
 
 wxString heading(const Page& page, const wxString& words) {
-    return "<p>" + page.coloured("<b>" + escaped(words.Upper()) + "</b>", page.colours.text) +
-           wxString::Format(
-               "<table width=100%% cellpadding=0 cellspacing=0><tr><td bgcolor=\"%s\" height=1></td></tr>"
-               "</table>",
-               page.colours.text.GetAsString(wxC2S_HTML_SYNTAX));
+    return "<p>" + page.text("<b>" + escaped(words.Upper()) + "</b>") +
+           wxString::Format("<rule ground=\"%d\"></p>", static_cast<int>(page.ground));
 }
 
 wxString line(const wxString& html) { return "<p>" + html + "</p>"; }
 
 /// A mark on the left, what it says on the right.
 wxString entry(const wxString& mark, const wxString& html) {
-    return "<table width=100% cellpadding=4 cellspacing=0><tr valign=top><td width=108 align=left>" + mark +
-           "</td><td align=left>" + html + "</td></tr></table>";
+    return "<table width=100% cellpadding=4 cellspacing=0><tr><td width=122 align=left valign=top>" + mark +
+           "</td><td align=left valign=top>" + html + "</td></tr></table>";
 }
 
 wxString findings(const Page& page) {
@@ -81,7 +78,7 @@ wxString no_remedies(const Notes& notes) {
 
 wxString remedies(const Page& page) {
     wxString html = heading(page, _("What would help"));
-    if (!page.notes.complete) return html + line(page.faint(_("Working out\u2026")));
+    if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
     if (page.notes.review->remedies.empty()) return html + line(page.faint(no_remedies(page.notes)));
     int index = 0;
     for (const review::Remedy& remedy : page.notes.review->remedies) {
@@ -97,7 +94,7 @@ wxString remedies(const Page& page) {
 
 wxString assumptions(const Page& page) {
     wxString html = heading(page, _("Assumptions"));
-    if (!page.notes.complete) return html + line(page.faint(_("Working out\u2026")));
+    if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
     if (page.notes.review->assumptions.empty()) return html + line(page.faint(_("None.")));
     for (const review::Assumption& assumption : page.notes.review->assumptions) {
         wxString words = page.text(escaped(text_of(assumption.text)));
@@ -111,7 +108,7 @@ wxString assumptions(const Page& page) {
 
 wxString cautions(const Page& page) {
     wxString html = heading(page, _("Cautions"));
-    if (!page.notes.complete) return html + line(page.faint(_("Working out\u2026")));
+    if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
     for (const std::string& caution : page.notes.review->cautions) html += line(page.text(escaped(text_of(caution))));
     return html;
 }

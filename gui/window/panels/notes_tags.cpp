@@ -43,17 +43,44 @@ class MarkCell : public wxHtmlCell {
     bool stale_;
 };
 
+/// A thin line across the page, on a line of its own.
+class RuleCell : public wxHtmlCell {
+  public:
+    explicit RuleCell(drawing::Ground ground) : ground_(ground) { m_Height = 5; }
+    void Draw(wxDC& dc, int x, int y, int, int, wxHtmlRenderingInfo&) override {
+        dc.SetPen(wxPen(ink(ground_).text, 1));
+        dc.DrawLine(x + m_PosX, y + m_PosY + 2, x + m_PosX + m_Width, y + m_PosY + 2);
+    }
+    void Layout(int width) override {
+        m_Width = width;
+        wxHtmlCell::Layout(width);
+    }
+    wxString ConvertToText(wxHtmlSelection*) const override { return {}; }
+
+  private:
+    drawing::Ground ground_;
+};
+
 class NotesTags : public wxHtmlWinTagHandler {
   public:
     explicit NotesTags(std::function<void(int)> apply) : apply_(std::move(apply)) {}
-    wxString GetSupportedTags() override { return "MARK,APPLY"; }
+    wxString GetSupportedTags() override { return "MARK,RULE,APPLY"; }
     bool HandleTag(const wxHtmlTag& tag) override {
-        wxHtmlCell* cell = tag.GetName() == "MARK" ? mark(tag) : button(tag);
-        m_WParser->GetContainer()->InsertCell(cell);
+        if (tag.GetName() == "RULE") {
+            add_rule(static_cast<drawing::Ground>(number(tag, "ground")));
+        } else {
+            m_WParser->GetContainer()->InsertCell(tag.GetName() == "MARK" ? mark(tag) : button(tag));
+        }
         return false;
     }
 
   private:
+    void add_rule(drawing::Ground ground) {
+        m_WParser->CloseContainer();
+        m_WParser->OpenContainer()->InsertCell(new RuleCell(ground));
+        m_WParser->CloseContainer();
+        m_WParser->OpenContainer();
+    }
     wxHtmlCell* mark(const wxHtmlTag& tag) {
         const wxString words = tag.GetParam("words");
         wxFont font = m_WParser->GetWindowInterface()->GetHTMLWindow()->GetFont();

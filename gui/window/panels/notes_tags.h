@@ -1,5 +1,5 @@
 #pragma once
-// The two tags of the notes' page: a word in the frame of its status, and a remedy's button.
+// The notes' page's own tags: a word in the frame of its status, the line under a heading, a remedy's button.
 #include <wx/html/htmlwin.h>
 
 #include <functional>
