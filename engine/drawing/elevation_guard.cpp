@@ -49,12 +49,9 @@ void add_anchor_axes(Scene& scene, const ElevationSheet& sheet) {
 /// The guard's top, and the surface its height is measured from.
 void add_levels(Scene& scene, const ElevationSheet& sheet) {
     constexpr double reach = 0.16;
-    const double side = -push_side(sheet), far = side * std::max(reach * width(sheet.shown), sheet.post_in);
+    const double far = std::max(reach * width(sheet.shown), sheet.post_in);
     scene.items.emplace_back(
         line(standing({-far, sheet.top_in}), standing({far, sheet.top_in}), Pen::outline, "guard"));
-    add_level_name(scene, standing({far, sheet.top_in}, {0.0, -1.0}), "top of guard",
-                   side < 0.0 ? Across::left : Across::right, "guard");
-    std::get<Text>(scene.items.back()).upright = Upright::top;
     const double surface = sheet.subject.detail.guard.plate_below_surface_in;
     scene.items.emplace_back(
         line(Point{sheet.shown.low.x, surface}, {sheet.shown.high.x, surface}, Pen::thin, "guard"));

@@ -51,7 +51,7 @@ void add_push_along_rail(Scene& scene, const Place& at, bool towards_reader, con
 }
 
 void add_moment(Scene& scene, const ElevationSheet& sheet, const Overlay& overlay, double side) {
-    constexpr double radius_mm = 6.5;
+    constexpr double radius_mm = 5.5;
     const PushShown& push = *overlay.push;
     const Place foot = standing({0.0, sheet.plate.high.y}, {0.0, 1.0});
     ArrowStyle style = style_of(overlay);
@@ -82,10 +82,10 @@ void add_elevation_push(Scene& scene, const ElevationSheet& sheet) {
         add_arrow(scene, moved_mm(face, -side * shaft_mm, 0.0), face, {side, 0.0}, style);
     }
     const Across across = side > 0.0 ? Across::right : Across::left;
-    Text words = push_text(moved_mm(face, -side * 5.0, 1.2 + line_mm), push_words(push, *overlay), *overlay, across);
+    Text words = push_text(moved_mm(face, -side * 5.0, 2.0 + line_mm), push_words(push, *overlay), *overlay, across);
     words.bold = true;
     scene.items.emplace_back(std::move(words));
-    Text direction = push_text(moved_mm(face, -side * 5.0, 1.2), direction_words(push), *overlay, across);
+    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), direction_words(push), *overlay, across);
     direction.size = TextSize::small;
     scene.items.emplace_back(std::move(direction));
     add_moment(scene, sheet, *overlay, side);

@@ -55,7 +55,9 @@ void add_plain_letter(Scene& scene, const MarkPlace& place, const std::string& i
 }
 
 std::string ratio_words(const AnchorMark& mark, bool stale) {
-    const std::string words = mark.ratio ? output::ratio_text(*mark.ratio) : std::string("?");
+    std::string words = mark.ratio ? output::ratio_text(*mark.ratio) : std::string("?");
+    if (mark.status == checks::Status::no_path) words = "no path";
+    if (mark.status == checks::Status::missing_evidence) words = "not shown";
     return stale ? "(" + words + ")" : words;
 }
 
@@ -98,7 +100,7 @@ void add_letters(Scene& scene, const PlanSheet& sheet) {
 
 void add_shear_arrows(Scene& scene, const PlanSheet& sheet) {
     if (!has_marks(sheet.subject)) return;
-    constexpr double longest_mm = 8.0, shortest_mm = 2.5;
+    constexpr double longest_mm = 5.5, shortest_mm = 2.5;
     double largest_lb = 0.0;
     for (const AnchorMark& mark : sheet.subject.overlay->anchors) largest_lb = std::max(largest_lb, mark.shear_lb);
     for (const model::Hole& hole : sheet.subject.detail.plate.holes) {

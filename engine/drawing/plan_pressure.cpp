@@ -40,8 +40,8 @@ void add_pressure(Scene& scene, const PlanSheet& sheet) {
     const std::optional<Shading> shading = pressure_shading(*field);
     if (!shading) return;
     scene.items.emplace_back(*shading);
-    for (const double level : {1.0 / 3.0, 2.0 / 3.0}) scene.items.emplace_back(level_line(*shading, level, Pen::thin));
-    scene.items.emplace_back(level_line(*shading, edge_of_bearing, Pen::demand));
+    for (const double level : {edge_of_bearing, 1.0 / 3.0, 2.0 / 3.0})
+        scene.items.emplace_back(level_line(*shading, level, Pen::thin));
 }
 
 void add_pressure_scale(Scene& scene, const PlanSheet& sheet) {

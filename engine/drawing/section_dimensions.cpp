@@ -20,7 +20,7 @@ struct Hold {
     double top_in = 0.0, bottom_in = 0.0;             ///< of the member
     double thread_top_in = 0.0, thread_low_in = 0.0;  ///< effective thread in it
     bool bolt = false;
-    std::string kind;  ///< `block`
+    std::string kind = {};  ///< `block`
 };
 
 std::optional<Hold> hold_of(const SectionSheet& sheet, const CutHole& hole) {
@@ -50,7 +50,7 @@ void add_hold(Scene& scene, const SectionSheet& sheet, const Hold& hold, double 
     const units::System system = sheet.subject.system;
     const double beside = side > 0.0 ? sheet.shown.high.x : sheet.shown.low.x;
     const std::string depth = length_figure(hold.top_in - hold.bottom_in, system);
-    DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, anchor_part(hold.id)};
+    DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, anchor_part(hold.id), true};
     const double thread = hold.thread_top_in - hold.thread_low_in;
     if (!hold.bolt && thread > 0.0) {
         add_dimension(scene, row, {hold.thread_low_in, hold.at_in}, {hold.thread_top_in, hold.at_in},

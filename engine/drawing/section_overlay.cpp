@@ -69,12 +69,29 @@ void add_pulls(Scene& scene, const SectionSheet& sheet) {
     }
 }
 
+namespace {
+
+/// Beside the plate's edge that the pressure is nearer to.
+void add_bearing_words(Scene& scene, const SectionSheet& sheet, const CutEnd& peak) {
+    if (sheet.plate.empty()) return;
+    const Overlay& overlay = *overlay_of(sheet);
+    const double low = sheet.plate.front().low_in, high = sheet.plate.back().high_in;
+    const bool right = peak.along_in >= 0.5 * (low + high);
+    const std::string words = output::figure_text(peak.pressure_psi, "psi", overlay.system);
+    Text text = demand_words(standing({right ? high : low, 0.0}, {right ? 1.5 : -1.5, 0.8}),
+                             overlay.stale ? "(" + words + ")" : words, overlay.stale, {});
+    text.across = right ? Across::left : Across::right;
+    scene.items.emplace_back(std::move(text));
+}
+
+}  // namespace
+
 void add_bearing(Scene& scene, const SectionSheet& sheet) {
     const Overlay* const overlay = overlay_of(sheet);
     if (overlay == nullptr || !overlay->pressure || !overlay->field) return;
     const double largest = largest_psi(*overlay->field);
     if (!(largest > 0.0)) return;
-    constexpr double deepest_mm = 9.0;
+    constexpr double deepest_mm = 9.0, next_to_nothing = 0.02;
     Path below{{}, true, Pen::none, Fill::demand_pale, {}}, edge{{}, false, Pen::demand, Fill::none, {}};
     CutEnd peak;
     for (const auto& [from, to] : field_cut(*overlay->field, sheet.plane)) {
@@ -89,13 +106,10 @@ void add_bearing(Scene& scene, const SectionSheet& sheet) {
             if (end.pressure_psi > peak.pressure_psi) peak = end;
         }
     }
-    if (!(peak.pressure_psi > 0.0)) return;
+    if (!(peak.pressure_psi > next_to_nothing * largest)) return;
     scene.items.emplace_back(std::move(below));
     if (!overlay->stale) scene.items.emplace_back(std::move(edge));
-    const std::string words = output::figure_text(peak.pressure_psi, "psi", overlay->system);
-    scene.items.emplace_back(
-        demand_words(standing({peak.along_in, 0.0}, {0.0, -deepest_mm * peak.pressure_psi / largest - 3.4}),
-                     overlay->stale ? "(" + words + ")" : words, overlay->stale, {}));
+    add_bearing_words(scene, sheet, peak);
 }
 
 void add_bent_plate(Scene& scene, const SectionSheet& sheet) {

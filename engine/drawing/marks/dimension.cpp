@@ -49,6 +49,7 @@ Text words_text(const DimensionRow& row, const DimensionEnd& from, const Dimensi
     text.angle_deg = upright ? 90.0 : 0.0;
     text.pen = Pen::outline;
     text.part = row.part;
+    text.on_paper = row.words_on_paper;
     double along_in = 0.5 * (from.at_in + to.at_in), along_mm = 0.0;
     if (words_at == WordsAt::before || words_at == WordsAt::after) {
         const bool before = words_at == WordsAt::before;

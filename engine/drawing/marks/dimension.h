@@ -16,6 +16,7 @@ struct DimensionRow {
     double offset_mm = 0.0;
     Pen pen = Pen::dimension;
     std::string part;
+    bool words_on_paper = false;  ///< for words longer than what they measure
 };
 
 /// One end of what is measured: its coordinate, and where on the other axis its extension line begins.

@@ -42,7 +42,9 @@ std::string unit_note(units::System system) {
 }
 
 std::string force_words(double force_lb, units::System system, bool stale) {
-    const std::string words = output::figure_text(force_lb, "lb", system);
+    constexpr double nothing_lb = 0.5;
+    const double shown_lb = std::abs(force_lb) < nothing_lb ? 0.0 : force_lb;
+    const std::string words = output::figure_text(shown_lb, "lb", system);
     return stale ? "(" + words + ")" : words;
 }
 

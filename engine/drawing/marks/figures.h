@@ -12,7 +12,7 @@ namespace toehold::drawing {
 [[nodiscard]] std::string length_words(double length_in, units::System system);
 /// `Dimensions in inches`, `Dimensions in mm`.
 [[nodiscard]] std::string unit_note(units::System system);
-/// Number and unit, in parentheses where the number is no longer the detail's.
+/// Number and unit, less than half a pound as 0; in parentheses where the number is no longer the detail's.
 [[nodiscard]] std::string force_words(double force_lb, units::System system, bool stale);
 
 }  // namespace toehold::drawing

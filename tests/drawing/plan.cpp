@@ -1,0 +1,185 @@
+#include "drawing/drawings.h"
+#include "drawing/parts.h"
+#include "drawing/scene_reading.h"
+#include "support/compare.h"
+#include "support/example.h"
+
+#include <algorithm>
+#include <numbers>
+
+using namespace toehold;
+
+namespace {
+
+constexpr double right_angle = 0.5 * std::numbers::pi;
+
+drawing::Overlay overlay_of_four() {
+    drawing::Overlay overlay;
+    overlay.push = drawing::PushShown{right_angle, 200.0, 0.0, 42.0, true};
+    for (const char* id : {"A", "B", "C", "D"}) {
+        drawing::AnchorMark mark;
+        mark.id = id;
+        mark.tension_lb = 800.0;
+        mark.shear_lb = 50.0;
+        mark.shear_direction_rad = right_angle;
+        mark.largest_tension_lb = 1600.0;
+        mark.capacity_lb = 1200.0;
+        mark.ratio = 0.83;
+        overlay.anchors.push_back(mark);
+    }
+    demand::PlateField field;
+    field.nodes = {{{-2.0, 0.0}, 0.01, 0.0}, {{2.0, 0.0}, 0.01, 0.0}, {{0.0, 3.0}, -0.002, 900.0}};
+    field.triangles = {{0, 1, 2}};
+    overlay.field = field;
+    return overlay;
+}
+
+drawing::Scene plan_of(const catalog::Resolved& resolved, const drawing::Overlay* overlay = nullptr,
+                       const drawing::PlanOptions& options = {}) {
+    return drawing::plan({resolved.detail, &resolved, overlay, units::System::us}, options);
+}
+
+}  // namespace
+
+TEST_CASE("Holes of the plan stand where the plate has them, in their size, as anchors", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Scene scene = plan_of(resolved);
+    for (const model::Hole& hole : resolved.detail.plate.holes) {
+        const auto circles = test::circles(scene, "anchor " + hole.id);
+        const auto drawn = std::find_if(circles.begin(), circles.end(),
+                                        [](const drawing::Circle& one) { return one.pen == drawing::Pen::outline; });
+        REQUIRE(drawn != circles.end());
+        CHECK(drawn->center.at == drawing::Point{hole.center.x_in, hole.center.y_in});
+        CHECK(drawn->center.paper_mm == drawing::Point{});
+        CHECK(drawn->radius_in == 0.21875);  // 7/16 in over 2
+        CHECK(test::says(scene, hole.id));
+    }
+}
+
+TEST_CASE("A slot is as long and as wide as the plate says, along its angle", "[drawing][plan]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.plate.holes[0].shape = model::Slot{1.0, 0.5, 90.0};
+    const auto paths = test::paths(plan_of(resolved), "anchor A");
+    const auto slot = std::find_if(paths.begin(), paths.end(), [](const drawing::Path& one) {
+        return one.closed && one.pen == drawing::Pen::outline;
+    });
+    REQUIRE(slot != paths.end());
+    const drawing::Box box = test::box(*slot);
+    CHECK_CLOSE(box.high.x - box.low.x, 0.5, 0.0, 1e-9);
+    CHECK_CLOSE(box.high.y - box.low.y, 1.0, 0.0, 1e-9);
+    CHECK_CLOSE(0.5 * (box.low.x + box.high.x), -2.0, 0.0, 1e-9);
+    CHECK_CLOSE(0.5 * (box.low.y + box.high.y), -2.5, 0.0, 1e-9);
+}
+
+// The plate is 5 1/2 by 7 with holes at +-2, +-2 1/2: by hand 3/4 + 4 + 3/4 = 5 1/2 and 1 + 5 + 1 = 7.
+TEST_CASE("Dimensions of the plan are the plate's, by hand", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Scene scene = plan_of(resolved);
+    CHECK(test::times_said(scene, "3/4") == 2);
+    CHECK(test::times_said(scene, "4") == 1);
+    CHECK(test::times_said(scene, "5 1/2") == 1);
+    CHECK(test::times_said(scene, "1") == 2);
+    CHECK(test::times_said(scene, "5") == 1);
+    CHECK(test::times_said(scene, "7") == 1);
+    CHECK(test::says(scene, "Dimensions in inches"));
+    const drawing::Scene metric = drawing::plan({resolved.detail, &resolved, nullptr, units::System::si}, {});
+    CHECK(test::says(metric, "139.7"));  // 5.5 x 25.4
+    CHECK(test::says(metric, "19.1"));   // 0.75 x 25.4 = 19.05
+    CHECK(test::says(metric, "Dimensions in mm"));
+}
+
+// Hole A at (-2, -2 1/2), 7/16 wide: to the left edge 3/4 from its centre, 3/4 - 7/32 = 17/32 = 0.531 from its edge; to
+// the lower edge 1 and 25/32 = 0.781.
+TEST_CASE("A measured hole shows its distances to the nearest edges", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    drawing::PlanOptions options;
+    options.dimensions = false;
+    options.measured = {"anchor A", "anchor nobody", "plate"};
+    const drawing::Scene scene = plan_of(resolved, nullptr, options);
+    CHECK(test::says(scene, "3/4"));
+    CHECK(test::says(scene, "0.531"));
+    CHECK(test::says(scene, "1"));
+    CHECK(test::says(scene, "0.781"));
+}
+
+TEST_CASE("The plan draws only parts that the detail has, and all that lie in it", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Overlay overlay = overlay_of_four();
+    const std::set<std::string> drawn = test::parts_drawn(plan_of(resolved, &overlay));
+    const std::vector<std::string> known = drawing::parts(resolved.detail);
+    for (const std::string& part : drawn) {
+        INFO(part);
+        CHECK(std::find(known.begin(), known.end(), part) != known.end());
+    }
+    for (const char* part :
+         {"plate", "post", "weld", "push", "anchor A", "anchor D", "block B1", "block B2", "joist J1", "joist J2"}) {
+        INFO(part);
+        CHECK(drawn.count(part) == 1);
+    }
+}
+
+// Bars: the longest pull is 1600 lb and 16 mm long, so 1200 lb of capacity are 12 mm and 800 lb of demand 8 mm.
+TEST_CASE("A bar of demand is read against the length of its capacity", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Overlay overlay = overlay_of_four();
+    bool demand = false, capacity = false;
+    for (const drawing::Path& path : test::paths(plan_of(resolved, &overlay), "anchor B")) {
+        if (!path.closed || path.contours.front().size() != 4) continue;
+        const double length = std::abs(path.contours.front()[1].paper_mm.x - path.contours.front()[0].paper_mm.x);
+        if (path.fill == drawing::Fill::demand && std::abs(length - 8.0) < 1e-9) demand = true;
+        if (path.pen == drawing::Pen::capacity && std::abs(length - 12.0) < 1e-9) capacity = true;
+    }
+    CHECK(demand);
+    CHECK(capacity);
+}
+
+TEST_CASE("A status is the frame around an anchor's letter; a stale one has none", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    drawing::Overlay overlay = overlay_of_four();
+    const auto framed = [&](drawing::Pen pen) {
+        const auto paths = test::paths(plan_of(resolved, &overlay), "anchor C");
+        return std::any_of(paths.begin(), paths.end(), [pen](const drawing::Path& path) { return path.pen == pen; });
+    };
+    const std::pair<checks::Status, drawing::Pen> frames[] = {
+        {checks::Status::fails, drawing::Pen::fails},
+        {checks::Status::no_path, drawing::Pen::no_path},
+        {checks::Status::missing_evidence, drawing::Pen::missing},
+    };
+    for (const auto& [status, pen] : frames) {
+        CHECK_FALSE(framed(pen));
+        overlay.anchors[2].status = status;
+        CHECK(framed(pen));
+    }
+    CHECK(test::says(plan_of(resolved, &overlay), "0.83"));
+    overlay.stale = true;
+    CHECK_FALSE(framed(drawing::Pen::missing));
+    CHECK(test::says(plan_of(resolved, &overlay), "(0.83)"));
+    CHECK(test::says(plan_of(resolved, &overlay), "(800 lb)"));
+}
+
+// The post is 2 in square: an outward push meets its near face at y = -1.
+TEST_CASE("The push comes from outside to the face of the post", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Overlay overlay = overlay_of_four();
+    const auto paths = test::paths(plan_of(resolved, &overlay), "push");
+    const auto head = std::find_if(paths.begin(), paths.end(), [](const drawing::Path& one) {
+        return one.closed && one.fill == drawing::Fill::demand;
+    });
+    REQUIRE(head != paths.end());
+    CHECK_CLOSE(head->contours[0][0].at.x, 0.0, 0.0, 1e-9);
+    CHECK_CLOSE(head->contours[0][0].at.y, -1.0, 0.0, 1e-9);
+    CHECK(test::says(plan_of(resolved, &overlay), "200 lb at 42 in"));
+    CHECK(test::says(plan_of(resolved, &overlay), "towards 90\u00b0, governing"));
+}
+
+TEST_CASE("The bed's pressure is shaded against its largest, with a scale that says it", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Overlay overlay = overlay_of_four();
+    const drawing::Scene scene = plan_of(resolved, &overlay);
+    const auto shading = std::find_if(scene.items.begin(), scene.items.end(), [](const drawing::Item& item) {
+        return std::holds_alternative<drawing::Shading>(item);
+    });
+    REQUIRE(shading != scene.items.end());
+    CHECK(std::get<drawing::Shading>(*shading).level == std::vector<double>{0.0, 0.0, 1.0});
+    CHECK(test::says(scene, "900 psi"));
+}

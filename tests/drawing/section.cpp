@@ -1,0 +1,152 @@
+#include "drawing/drawings.h"
+#include "drawing/parts.h"
+#include "drawing/scene_reading.h"
+#include "support/compare.h"
+#include "support/example.h"
+
+#include <algorithm>
+#include <limits>
+
+using namespace toehold;
+
+namespace {
+
+drawing::Scene section_of(const catalog::Resolved& resolved, const drawing::Overlay* overlay = nullptr) {
+    return drawing::section({resolved.detail, &resolved, overlay, units::System::us},
+                            drawing::section_plane(resolved.detail, "anchor A"));
+}
+
+/// The lowest point of all closed pieces of a part.
+double lowest(const drawing::Scene& scene, const std::string& part) {
+    double low = std::numeric_limits<double>::infinity();
+    for (const drawing::Path& path : test::paths(scene, part)) {
+        if (path.closed) low = std::min(low, test::box(path).low.y);
+    }
+    return low;
+}
+
+bool has_rectangle(const drawing::Scene& scene, const std::string& part, const drawing::Box& wanted) {
+    const auto paths = test::paths(scene, part);
+    return std::any_of(paths.begin(), paths.end(), [&](const drawing::Path& path) {
+        const drawing::Box box = test::box(path);
+        return path.closed && test::close(box.low.x, wanted.low.x, 0.0, 1e-9) &&
+               test::close(box.low.y, wanted.low.y, 0.0, 1e-9) && test::close(box.high.x, wanted.high.x, 0.0, 1e-9) &&
+               test::close(box.high.y, wanted.high.y, 0.0, 1e-9);
+    });
+}
+
+}  // namespace
+
+TEST_CASE("The section goes through the part's row, across the block under it", "[drawing][section]") {
+    model::BaseDetail detail = test::example_resolved().detail;
+    const drawing::SectionPlane through_a = drawing::section_plane(detail, "anchor A");
+    CHECK(through_a.along == model::PlanAxis::y);
+    CHECK(through_a.at_in == -2.0);
+    CHECK(drawing::section_plane(detail, "anchor C").at_in == 2.0);
+    CHECK(drawing::section_plane(detail, "nothing of the kind").at_in == -2.0);
+    for (model::Block& block : detail.framing.blocks) block.along = model::PlanAxis::y;
+    const drawing::SectionPlane turned = drawing::section_plane(detail, "anchor C");
+    CHECK(turned.along == model::PlanAxis::x);
+    CHECK(turned.at_in == 2.5);
+    detail.plate.holes.clear();
+    CHECK(drawing::section_plane(detail, "anchor A").at_in == 0.0);
+}
+
+// By hand: plate 3/8, no washer, so the head stands at 0.375; the screw is 6 long: its tip at 0.375 - 6 = -5.625. The
+// block's top lies 1 in of decking below the plate, at -1; so 4.625 in of the screw are in the block, as resolved. The
+// thread that holds ends 7/32 of tip above the tip: 3.5 - 0.21875 = 3.281, in a block of 5 1/2.
+TEST_CASE("An anchor's tip and its thread stand where a hand puts them", "[drawing][section]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Scene scene = section_of(resolved);
+    CHECK_CLOSE(lowest(scene, "anchor A"), -5.625, 0.0, 1e-9);
+    CHECK_CLOSE(-1.0 - lowest(scene, "anchor A"), resolved.anchors[0].embedment_in, 0.0, 1e-9);
+    CHECK(test::says(scene, "thread in block 3.281 of 5 1/2"));
+}
+
+TEST_CASE("Blocks, decking and plate are cut where they are", "[drawing][section]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const drawing::Scene scene = section_of(resolved);
+    CHECK(has_rectangle(scene, "block B1", {{-4.25, -6.5}, {-0.75, -1.0}}));  // 3.5 wide about -2.5, 5.5 deep below -1
+    CHECK(has_rectangle(scene, "block B2", {{0.75, -6.5}, {4.25, -1.0}}));
+    CHECK(has_rectangle(scene, "decking", {{scene.bounds.low.x, -1.0}, {scene.bounds.high.x, 0.0}}));
+    // The plate from its edge at -3.5 to the hole's near side, -2.5 - 0.21875, and between the holes.
+    CHECK(has_rectangle(scene, "plate", {{-3.5, 0.0}, {-2.71875, 0.375}}));
+    CHECK(has_rectangle(scene, "plate", {{-2.28125, 0.0}, {2.28125, 0.375}}));
+    CHECK(test::says(scene, "block B1, 3 1/2 \u00d7 5 1/2"));
+}
+
+// Below the block: backing plate 1/4, nut 0.87 D, and what stands out of it.
+TEST_CASE("A through-bolt goes through the block, and its backing lies against it from below", "[drawing][section]") {
+    catalog::Resolved resolved = test::example_resolved();
+    for (catalog::Anchor& anchor : resolved.anchors) {
+        anchor.kind = catalog::FastenerKind::through_bolt;
+        anchor.length_in = anchor.thread_length_in = 0.0;
+        anchor.embedment_in = 5.5;
+        anchor.backing = model::BackingPlate{2.0, 3.0, 0.25, "steel-a36"};
+    }
+    const drawing::Scene scene = section_of(resolved);
+    CHECK(has_rectangle(scene, "anchor A", {{-4.0, -6.75}, {-1.0, -6.5}}));  // 3 in along y, under -6.5
+    CHECK(lowest(scene, "anchor A") < -6.75 - 0.87 * 0.375);
+    CHECK(test::says(scene, "through block 5 1/2"));
+}
+
+TEST_CASE("Without framing the section shows the screw in the air, and says so", "[drawing][section]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing = {};
+    for (catalog::Anchor& anchor : resolved.anchors) anchor.seat.reset();
+    const drawing::Scene scene = section_of(resolved);
+    CHECK(test::says(scene, "no framing under A"));
+    CHECK(lowest(scene, "anchor A") < lowest(scene, "decking"));
+    CHECK(scene.bounds.low.y < -5.625);
+}
+
+TEST_CASE("Forces of the section: pulls up at the row, bearing under the toe, the plate bent", "[drawing][section]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    drawing::Overlay overlay;
+    drawing::AnchorMark pulled;
+    pulled.id = "A";
+    pulled.tension_lb = 812.0;
+    pulled.largest_tension_lb = 1624.0;
+    overlay.anchors = {pulled};
+    demand::PlateField field;
+    field.nodes = {{{-2.75, -3.5}, 0.01, 0.0},
+                   {{2.75, -3.5}, 0.01, 0.0},
+                   {{2.75, 3.5}, -0.004, 600.0},
+                   {{-2.75, 3.5}, -0.004, 600.0}};
+    field.triangles = {{0, 1, 2}, {0, 2, 3}};
+    overlay.field = field;
+    overlay.bent = true;
+    const drawing::Scene scene = section_of(resolved, &overlay);
+    CHECK(test::says(scene, "812 lb"));
+    CHECK(test::says(scene, "600 psi"));
+    // A tenth of the 7 in side over 0.01 in of lift is 70; the round factor below is 50.
+    CHECK(drawing::exaggeration(field) == 50.0);
+    CHECK(test::says(scene, "plate's deflection \u00d7 50"));
+    double highest = 0.0;
+    for (const drawing::Path& path : test::paths(scene, "plate")) {
+        if (path.pen == drawing::Pen::demand) highest = std::max(highest, test::box(path).high.y);
+    }
+    CHECK_CLOSE(highest, 0.375 + 50.0 * 0.01, 0.0, 1e-9);
+}
+
+TEST_CASE("A field at rest is not exaggerated", "[drawing][section]") {
+    demand::PlateField field;
+    CHECK(drawing::exaggeration(field) == 1.0);
+    field.nodes = {{{0.0, 0.0}, 0.0, 0.0}, {{5.0, 0.0}, 0.0, 0.0}};
+    CHECK(drawing::exaggeration(field) == 1.0);
+}
+
+TEST_CASE("The section draws only parts that the detail has", "[drawing][section]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const std::vector<std::string> known = drawing::parts(resolved.detail);
+    const std::set<std::string> drawn = test::parts_drawn(section_of(resolved));
+    for (const std::string& part : drawn) {
+        INFO(part);
+        CHECK(std::find(known.begin(), known.end(), part) != known.end());
+    }
+    for (const char* part : {"plate", "post", "weld", "anchor A", "anchor D", "decking", "block B1", "joist J1"}) {
+        INFO(part);
+        CHECK(drawn.count(part) == 1);
+    }
+    CHECK(drawn.count("anchor B") == 0);
+}
