@@ -64,6 +64,7 @@ void FieldsPanel::add_controls() {
     grid_->Bind(wxEVT_PG_CHANGED, &FieldsPanel::on_changed, this);
     grid_->Bind(wxEVT_PG_SELECTED, [this](wxPropertyGridEvent&) {
         refused_.clear();
+        dress_editor();
         explain_current();
     });
 
@@ -103,6 +104,15 @@ void FieldsPanel::set_ground(drawing::Ground ground) {
     if (!shown_.empty()) rebuild(shown_);  // cells keep the colours they were made with
     explain_current();
     Refresh();
+}
+
+/// The line's editor is a control of its own, with the desktop's colours until told otherwise.
+void FieldsPanel::dress_editor() {
+    const Ink colours = ink(ground_);
+    if (wxTextCtrl* editor = grid_->GetEditorTextCtrl(); editor != nullptr) {
+        editor->SetBackgroundColour(colours.selected);
+        editor->SetForegroundColour(colours.text);
+    }
 }
 
 void FieldsPanel::focus_filter() {

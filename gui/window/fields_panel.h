@@ -39,6 +39,7 @@ class FieldsPanel : public wxPanel {
     void on_changing(wxPropertyGridEvent& event);
     void on_changed(wxPropertyGridEvent& event);
     void apply(const std::string& path, const std::string& text);
+    void dress_editor();
     void explain_current();
     void refuse(const std::string& sentence);
     [[nodiscard]] const editing::Field* field(const std::string& path) const;

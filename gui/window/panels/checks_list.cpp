@@ -71,6 +71,7 @@ const checks::CheckResult* ChecksList::result_of(const CheckRow& row) const {
 RowLook ChecksList::look_of(const CheckRow& row) const {
     RowLook look = look_;
     look.open = row.kind == RowKind::result && is_open && is_open(row.result);
+    look.stale = look_.stale && row.kind != RowKind::message;
     look.marked = row.kind != RowKind::message && is_marked && is_marked(row.result);
     return look;
 }

@@ -82,9 +82,9 @@ wxString remedies(const Page& page) {
     if (page.notes.review->remedies.empty()) return html + line(page.faint(no_remedies(page.notes)));
     int index = 0;
     for (const review::Remedy& remedy : page.notes.review->remedies) {
-        const wxString words =
-            page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
-            wxString::Format("<br><apply index=\"%d\" enabled=\"%d\">", index, page.notes.stale ? 0 : 1);
+        const wxString words = page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
+                               wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
+                                                page.notes.stale ? 0 : 1, static_cast<int>(page.ground));
         html +=
             entry(page.mark(wxGetTranslation(text_of(output::word(remedy.verdict))), status_of(remedy.verdict)), words);
         ++index;

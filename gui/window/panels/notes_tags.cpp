@@ -96,6 +96,9 @@ class NotesTags : public wxHtmlWinTagHandler {
         auto* press = new wxButton(page, wxID_ANY, _("Apply"));
         press->SetName(wxString::Format("apply-remedy-%d", index));
         press->SetToolTip(_("Makes this change of the detail, as one step that can be undone"));
+        const Ink colours = ink(static_cast<drawing::Ground>(number(tag, "ground")));
+        press->SetBackgroundColour(colours.raised);
+        press->SetForegroundColour(colours.text);
         press->Enable(number(tag, "enabled") != 0);
         press->Bind(wxEVT_BUTTON, [apply = apply_, index](wxCommandEvent&) { apply(index); });
         return new wxHtmlWidgetCell(press);
