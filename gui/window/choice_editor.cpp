@@ -15,6 +15,13 @@ namespace {
 
 wxString text_of(const std::string& utf8) { return wxString::FromUTF8(utf8); }
 
+/// Labels of catalog rows begin with the id, which stands in a column of its own here.
+wxString without_id(const editing::Choice& choice) {
+    const std::string start = choice.value + ": ";
+    const bool repeated = !choice.value.empty() && choice.label.compare(0, start.size(), start) == 0;
+    return wxGetTranslation(text_of(repeated ? choice.label.substr(start.size()) : choice.label));
+}
+
 }  // namespace
 
 ChoiceEditor::ChoiceEditor(wxWindow* parent, const wxString& title, std::vector<editing::Choice> choices,
@@ -53,6 +60,12 @@ void ChoiceEditor::add_controls(const Ink& colours) {
     column->Add(list_, wxSizerFlags(1).Expand().Border(wxLEFT | wxRIGHT, FromDIP(8)));
     column->Add(CreateStdDialogButtonSizer(wxOK | wxCANCEL), wxSizerFlags().Expand().Border(wxALL, FromDIP(8)));
     SetSizerAndFit(column);
+    for (const int id : {wxID_OK, wxID_CANCEL}) {
+        wxWindow* press = FindWindow(id);
+        if (press == nullptr) continue;
+        press->SetBackgroundColour(colours.raised);
+        press->SetForegroundColour(colours.text);
+    }
     filter_->SetFocus();
 }
 
@@ -62,7 +75,7 @@ void ChoiceEditor::fill(const std::string& current) {
     const std::string wanted = filter_->GetValue().utf8_string();
     for (std::size_t at = 0; at < choices_.size(); ++at) {
         if (!holds_words(choices_[at].label + " " + choices_[at].value, wanted)) continue;
-        const long row = list_->InsertItem(list_->GetItemCount(), text_of(choices_[at].label));
+        const long row = list_->InsertItem(list_->GetItemCount(), without_id(choices_[at]));
         list_->SetItem(row, 1, text_of(choices_[at].value));
         shown_.push_back(at);
     }
