@@ -1,6 +1,7 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
-#include "editing/fields/members.h"
+#include "editing/fields/pieces.h"
+#include "editing/members.h"
 #include "editing/words.h"
 #include "model/member.h"
 
@@ -57,7 +58,7 @@ model::Block first_block(const model::Framing& framing, const catalog::Catalog& 
 void add_block_beside(model::Framing& framing, const catalog::Catalog& catalog) {
     model::Block block = framing.blocks.empty() ? first_block(framing, catalog) : framing.blocks.back();
     if (!framing.blocks.empty()) block.across_in += block.plies * block.width_in;
-    block.id = free_id(framing, 'B');
+    block.id = free_member_id(framing, "B");
     framing.blocks.push_back(std::move(block));
 }
 

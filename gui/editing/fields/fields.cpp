@@ -1,6 +1,7 @@
 #include "editing/fields.h"
 
 #include "editing/fields/groups.h"
+#include "editing/holes.h"
 
 #include <fmt/format.h>
 
@@ -45,6 +46,8 @@ FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& cat
         if (entry.field.path != path) continue;
         const Outcome outcome = entry.set(text);
         if (!outcome.refusal.empty()) return {std::nullopt, {}, outcome.refusal};
+        // A plate that was changed is no longer the one its document holds.
+        if (!(changed.plate == detail.plate)) own_plate(changed);
         const std::string step = outcome.step.empty() ? step_for(entry.field) : outcome.step;
         return {std::move(changed), step, {}};
     }

@@ -1,5 +1,6 @@
 #include "editing/fields/groups.h"
-#include "editing/fields/members.h"
+#include "editing/fields/pieces.h"
+#include "editing/members.h"
 #include "editing/words.h"
 
 #include <fmt/format.h>
@@ -28,7 +29,7 @@ std::string add_rim(model::Framing& framing, const catalog::Catalog& catalog) {
     const Timber timber = start_timber(framing, catalog);
     const bool upper = framing.rims.empty();
     model::Rim rim;
-    rim.id = free_id(framing, 'R');
+    rim.id = free_member_id(framing, "R");
     rim.at_in = joists_end(*framing.joists, upper) + (upper ? 0.5 : -0.5) * timber.width_in;
     for (const model::Joist& joist : framing.joists->members) {
         const double half_in = 0.5 * joist.plies * framing.joists->width_in;
@@ -46,7 +47,7 @@ std::string add_rim(model::Framing& framing, const catalog::Catalog& catalog) {
 std::string add_support(model::Framing& framing) {
     if (!framing.joists) return "Number of supports can grow only where joists are described.";
     model::JoistSupport support;
-    support.id = free_id(framing, 'S');
+    support.id = free_member_id(framing, "S");
     if (framing.supports.empty()) {
         support.kind = SupportKind::ledger;
         support.at_in = joists_end(*framing.joists, false);

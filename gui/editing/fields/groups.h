@@ -12,7 +12,7 @@ void load_fields(Form& form, model::Loads& loads);
 void post_fields(Form& form, model::BaseDetail& detail);
 void weld_fields(Form& form, model::BaseDetail& detail);
 void plate_fields(Form& form, model::BaseDetail& detail);
-void outline_fields(Form& form, model::BaseDetail& detail);
+void outline_fields(Form& form, model::Outline& outline);
 void hole_fields(Form& form, model::BaseDetail& detail);
 void anchor_fields(Form& form, model::BaseDetail& detail);
 /// Of one group: what its fastener is and measures. Places stand below `path`.

@@ -1,3 +1,4 @@
+#include "editing/holes.h"
 #include "drawing/parts.h"
 #include "editing/fields/groups.h"
 #include "editing/words.h"
@@ -17,52 +18,34 @@ std::vector<std::string> ids_of(const std::vector<model::Hole>& holes) {
     return ids;
 }
 
-/// A, B ... Z, A2, B2 ...
-std::string free_id(const std::vector<model::Hole>& holes) {
-    const std::vector<std::string> taken = ids_of(holes);
-    for (int round = 1;; ++round) {
-        for (char letter = 'A'; letter <= 'Z'; ++letter) {
-            const std::string id = std::string(1, letter) + (round == 1 ? "" : std::to_string(round));
-            if (std::find(taken.begin(), taken.end(), id) == taken.end()) return id;
-        }
-    }
-}
-
 double across_in(const model::Hole& hole) {
     if (const auto* const slot = std::get_if<model::Slot>(&hole.shape)) return slot->length_in;
     return std::get<model::RoundHole>(hole.shape).diameter_in;
 }
 
 /// Like the last hole and beside it, on the first of four sides where the plate has room.
-void add_hole_beside(model::Plate& plate) {
-    model::Hole hole{free_id(plate.holes), {}, model::RoundHole{0.5}};
-    if (!plate.holes.empty()) hole.shape = plate.holes.back().shape;
-    const model::Position last = plate.holes.empty() ? model::Position{} : plate.holes.back().center;
-    const double step_in = 2.0 * across_in(hole);
-    const std::array<model::Position, 4> places{{{last.x_in + step_in, last.y_in},
-                                                 {last.x_in - step_in, last.y_in},
-                                                 {last.x_in, last.y_in + step_in},
-                                                 {last.x_in, last.y_in - step_in}}};
-    plate.holes.push_back(hole);
+void add_hole_beside(model::BaseDetail& detail) {
+    std::vector<model::Hole>& holes = detail.plate.holes;
+    const model::Hole last = holes.empty() ? model::Hole{{}, {}, model::RoundHole{0.5}} : holes.back();
+    const double step_in = 2.0 * across_in(last);
+    const model::Position at = last.center;
+    const std::array<model::Position, 4> places{{{at.x_in + step_in, at.y_in},
+                                                 {at.x_in - step_in, at.y_in},
+                                                 {at.x_in, at.y_in + step_in},
+                                                 {at.x_in, at.y_in - step_in}}};
+    add_hole_like(detail, last, last.id);
     for (const model::Position& place : places) {
-        plate.holes.back().center = place;
-        if (model::validate(plate).empty()) return;
+        holes.back().center = place;
+        if (model::validate(detail.plate).empty()) return;
     }
-    plate.holes.back().center = places.front();
+    holes.back().center = places.front();
 }
 
-/// The last hole and, in its group, the anchor.
+/// The last hole and its anchor.
 void remove_last_hole(model::BaseDetail& detail) {
     const std::string id = detail.plate.holes.back().id;
     detail.plate.holes.pop_back();
-    for (std::size_t index = detail.anchors.size(); index-- > 0;) {
-        std::vector<std::string>& holes = detail.anchors[index].holes;
-        const bool named = std::erase(holes, id) > 0;
-        // A group without holes means all the others: one that has lost its last is not to become that.
-        if (named && holes.empty() && detail.anchors.size() > 1) {
-            detail.anchors.erase(detail.anchors.begin() + static_cast<std::ptrdiff_t>(index));
-        }
-    }
+    forget_anchors(detail, {id});
 }
 
 void rename_in_groups(model::BaseDetail& detail, const std::string& old, const std::string& fresh) {
@@ -124,7 +107,7 @@ void hole_fields(Form& form, model::BaseDetail& detail) {
                       "its anchor.")},
         detail.plate.holes.size(), {1, 100},
         [&detail] {
-            add_hole_beside(detail.plate);
+            add_hole_beside(detail);
             return std::string();
         },
         [&detail] { remove_last_hole(detail); });

@@ -1,5 +1,6 @@
 #include "editing/fields/groups.h"
-#include "editing/fields/members.h"
+#include "editing/fields/pieces.h"
+#include "editing/members.h"
 #include "editing/words.h"
 
 #include <fmt/format.h>
@@ -30,7 +31,7 @@ void add_joist(model::Framing& framing) {
     const std::size_t count = joists.size();
     const double last_in = count > 0 ? joists.back().offset_in : -start_spacing_in;
     const double spacing_in = count > 1 ? last_in - joists[count - 2].offset_in : start_spacing_in;
-    joists.push_back({free_id(framing, 'J'), last_in + spacing_in, 1});
+    joists.push_back({free_member_id(framing, "J"), last_in + spacing_in, 1});
 }
 
 void no_more_joists(model::Framing& framing) {

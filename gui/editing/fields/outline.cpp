@@ -1,11 +1,9 @@
-#include "editing/edits.h"
 #include "editing/fields/groups.h"
+#include "editing/outline_shape.h"
 #include "editing/words.h"
-#include "model/placement.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
 
 namespace toehold::editing {
@@ -17,28 +15,23 @@ const Named center_y{"y", TOEHOLD_MARK("Centre outward"),
                      TOEHOLD_MARK("Of the outline, from the post's centre. Empty: 0.")};
 
 model::RectangleOutline box_round(const model::Outline& outline) {
-    const std::vector<model::Position> corners = model::polygon(outline);
-    if (corners.empty()) return {};
-    model::Position low = corners.front();
-    model::Position high = low;
-    for (const model::Position& corner : corners) {
-        low = {std::min(low.x_in, corner.x_in), std::min(low.y_in, corner.y_in)};
-        high = {std::max(high.x_in, corner.x_in), std::max(high.y_in, corner.y_in)};
-    }
-    return {
-        high.x_in - low.x_in, high.y_in - low.y_in, 0.0, {0.5 * (low.x_in + high.x_in), 0.5 * (low.y_in + high.y_in)}};
+    const Extent extent = extent_of(outline);
+    return {extent.high.x - extent.low.x,
+            extent.high.y - extent.low.y,
+            0.0,
+            {0.5 * (extent.low.x + extent.high.x), 0.5 * (extent.low.y + extent.high.y)}};
 }
 
-void change_outline(model::BaseDetail& detail, const std::string& chosen) {
+void change_outline(model::Outline& outline, const std::string& chosen) {
     if (chosen == "polygon") {
-        detail.plate.outline = to_polygon(detail).detail.plate.outline;
+        outline = as_polygon(outline);
         return;
     }
-    const model::RectangleOutline box = box_round(detail.plate.outline);
+    const model::RectangleOutline box = box_round(outline);
     if (chosen == "rectangle") {
-        detail.plate.outline = box;
+        outline = box;
     } else {
-        detail.plate.outline = model::CircleOutline{std::hypot(box.width_in, box.depth_in), box.center};
+        outline = model::CircleOutline{std::hypot(box.width_in, box.depth_in), box.center};
     }
 }
 
@@ -89,16 +82,16 @@ std::string word_for(const model::Outline& outline) {
 
 }  // namespace
 
-void outline_fields(Form& form, model::BaseDetail& detail) {
+void outline_fields(Form& form, model::Outline& outline) {
     form.kind({"outline", TOEHOLD_MARK("Outline"),
                TOEHOLD_MARK("A rectangle begins as the box round the plate, a circle as the one round that box, a "
-                            "polygon on the outline as it is.")},
-              word_for(detail.plate.outline),
+                            "polygon with square corners, or 24 in a circle.")},
+              word_for(outline),
               {{"rectangle", TOEHOLD_MARK("Rectangle")},
                {"circle", TOEHOLD_MARK("Circle")},
                {"polygon", TOEHOLD_MARK("Free corners")}},
-              [&detail](const std::string& chosen) { change_outline(detail, chosen); });
-    std::visit([&](auto& outline) { shape_fields(form, outline); }, detail.plate.outline);
+              [&outline](const std::string& chosen) { change_outline(outline, chosen); });
+    std::visit([&](auto& shape) { shape_fields(form, shape); }, outline);
 }
 
 }  // namespace toehold::editing

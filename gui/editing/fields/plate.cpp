@@ -12,8 +12,8 @@ void document_field(Form& form, model::BaseDetail& detail) {
     Field field = form.fresh(
         {"file", TOEHOLD_MARK("Plate document"),
          TOEHOLD_MARK(
-             "The plate document, named from the detail's folder, that holds this plate. Kept when saving only "
-             "while it gives the plate as drawn. Empty: the plate stands in the detail itself.")},
+             "The plate document, named from the detail's folder, that holds this plate. Kept only while it "
+             "gives the plate as drawn. Empty, and once the plate is changed: the plate stands in the detail itself.")},
         FieldKind::text);
     field.may_be_empty = true;
     if (detail.plate_reference) field.value = detail.plate_reference->file;
@@ -93,7 +93,7 @@ void plate_fields(Form& form, model::BaseDetail& detail) {
     form.pick({"metal", TOEHOLD_MARK("Metal"), TOEHOLD_MARK("Its strength is looked up in the catalogs.")}, plate.metal,
               row_choices(form.catalog().metals));
     form.length({"thickness", TOEHOLD_MARK("Thickness"), TOEHOLD_MARK("Of the plate.")}, plate.thickness_in);
-    outline_fields(form, detail);
+    outline_fields(form, plate.outline);
     hole_fields(form, detail);
 }
 

@@ -10,8 +10,6 @@ namespace toehold::editing {
 
 /// Every id of the framing but `except`, once.
 [[nodiscard]] std::vector<std::string> framing_ids(const model::Framing& framing, const std::string& except);
-/// The letter with the first number that is free: `B3`.
-[[nodiscard]] std::string free_id(const model::Framing& framing, char letter);
 /// Ends of blocks that named `old` name `fresh`; an empty `fresh` leaves them with nothing to meet.
 void follow_id(model::Framing& framing, const std::string& old, const std::string& fresh);
 

@@ -1,10 +1,8 @@
-#include "editing/fields/members.h"
+#include "editing/fields/pieces.h"
 
 #include "editing/fields/choices.h"
 #include "editing/words.h"
 #include "model/member.h"
-
-#include <algorithm>
 
 namespace toehold::editing {
 
@@ -14,14 +12,6 @@ std::vector<std::string> framing_ids(const model::Framing& framing, const std::s
     for (const model::JoistSupport& support : framing.supports) ids.push_back(support.id);
     std::erase(ids, except);
     return ids;
-}
-
-std::string free_id(const model::Framing& framing, char letter) {
-    const std::vector<std::string> taken = framing_ids(framing, {});
-    for (int number = 1;; ++number) {
-        const std::string id = letter + std::to_string(number);
-        if (std::find(taken.begin(), taken.end(), id) == taken.end()) return id;
-    }
 }
 
 void follow_id(model::Framing& framing, const std::string& old, const std::string& fresh) {
