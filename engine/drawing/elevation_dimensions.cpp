@@ -51,7 +51,7 @@ void add_elevation_dimensions(Scene& scene, const ElevationSheet& sheet) {
     }
     add_row_below(scene, sheet);
     Text note;
-    note.at = standing(sheet.shown.low, {0.0, -14.5});
+    note.at = standing(sheet.shown.low, {0.0, -17.0});
     note.words = "Seen along the rail. " + unit_note(system);
     note.size = TextSize::fine;
     note.pen = Pen::dimension;

@@ -85,7 +85,8 @@ void add_elevation_push(Scene& scene, const ElevationSheet& sheet) {
     Text words = push_text(moved_mm(face, -side * 5.0, 2.0 + line_mm), push_words(push, *overlay), *overlay, across);
     words.bold = true;
     scene.items.emplace_back(std::move(words));
-    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), direction_words(push), *overlay, across);
+    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0),
+                               direction_words(push) + (push.governing ? ", governing" : ""), *overlay, across);
     direction.size = TextSize::small;
     scene.items.emplace_back(std::move(direction));
     add_moment(scene, sheet, *overlay, side);

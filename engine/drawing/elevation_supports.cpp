@@ -50,11 +50,11 @@ const char* kind_of(const model::JoistSupport& support) {
 }
 
 /// Supports off the sheet are named at the break, with how far they stand from the post.
-void add_far_support(Scene& scene, const ElevationSheet& sheet, const model::JoistSupport& support, double joist_low,
-                     double line_mm) {
+void add_far_support(Scene& scene, const ElevationSheet& sheet, const model::JoistSupport& support, double line_mm) {
     const bool left = support.at_in < sheet.shown.low.x;
     const std::string distance = length_figure(std::abs(support.at_in), sheet.subject.system);
-    add_name(scene, standing({left ? sheet.shown.low.x : sheet.shown.high.x, joist_low}, {0.0, -1.6 - line_mm}),
+    add_name(scene,
+             standing({left ? sheet.shown.low.x : sheet.shown.high.x, sheet.shown.low.y}, {0.0, -10.0 - line_mm}),
              (left ? "\u2190 " : "") + std::string(kind_of(support)) + support.id + " at " + distance +
                  (left ? "" : " \u2192"),
              left ? Across::left : Across::right, "support " + support.id);
@@ -70,7 +70,7 @@ void add_elevation_supports(Scene& scene, const ElevationSheet& sheet) {
     for (const model::JoistSupport& support : framing.supports) {
         const std::string part = "support " + support.id;
         if (support.at_in < sheet.shown.low.x || support.at_in > sheet.shown.high.x) {
-            add_far_support(scene, sheet, support, low, line_mm);
+            add_far_support(scene, sheet, support, line_mm);
             line_mm += 3.2;
         } else if (support.kind == model::JoistSupport::Kind::beam) {
             add_beam(scene, support, low, part);

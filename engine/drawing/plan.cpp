@@ -53,7 +53,7 @@ Box shown_box(const model::Framing& framing, const Box& plate) {
 
 void add_unit_note(Scene& scene, const PlanSheet& sheet) {
     Text note;
-    note.at = standing({sheet.shown.high.x, sheet.shown.low.y}, {0.0, -16.5});
+    note.at = standing({sheet.shown.high.x, sheet.shown.low.y}, {0.0, -18.6});
     note.across = Across::right;
     note.words = unit_note(sheet.subject.system);
     note.size = TextSize::fine;
@@ -79,7 +79,7 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
     Scene scene;
     scene.name = "Plan";
     scene.bounds = sheet.shown;
-    scene.margin_mm = 18.0;
+    scene.margin_mm = 19.5;
     add_plate_face(scene, sheet);
     add_pressure(scene, sheet);
     if (options.framing) add_framing_below(scene, sheet);

@@ -48,9 +48,9 @@ void add_pressure_scale(Scene& scene, const PlanSheet& sheet) {
     const demand::PlateField* const field = shown_field(sheet.subject);
     if (field == nullptr || !(largest_psi(*field) > 0.0)) return;
     const Box& shown = sheet.shown;
-    const double strip_in = 0.025 * width(shown), off_in = 0.06 * width(shown);
-    const Box strip{{shown.high.x + off_in, shown.low.y},
-                    {shown.high.x + off_in + strip_in, shown.low.y + 0.3 * height(shown)}};
+    const double strip_in = 0.025 * width(shown), off_in = 0.07 * width(shown);
+    const Box strip{{shown.high.x + off_in, shown.high.y - 0.3 * height(shown)},
+                    {shown.high.x + off_in + strip_in, shown.high.y}};
     scene.bounds = around(scene.bounds, strip);
     scene.items.emplace_back(scale_strip(strip));
     scene.items.emplace_back(rectangle(strip, Pen::thin, Fill::none));

@@ -24,24 +24,42 @@ double foot_radius(const PostFoot& foot, Point along) {
     return leaves({{-half.x, -half.y}, half}, along);
 }
 
+/// Where the first line's upper side stands, and which side of the lines the tail is on: outward of a tail at a corner,
+/// beside one that comes square to an edge, where the dimensions are beyond it.
+struct WordsPlace {
+    double right_mm = 0.0, top_mm = 0.0;
+    Across across = Across::left;
+};
+
+WordsPlace words_place(Point away, double lines_mm) {
+    constexpr double sideways = 0.4, off_mm = 2.0;
+    if (std::abs(away.x) < sideways) return {off_mm, away.y > 0.0 ? 0.0 : lines_mm, Across::left};
+    WordsPlace place{off_mm * away.x, 0.5 * lines_mm, away.x > 0.0 ? Across::left : Across::right};
+    if (away.y > sideways) place.top_mm = lines_mm + off_mm * away.y;
+    if (away.y < -sideways) place.top_mm = off_mm * away.y;
+    return place;
+}
+
 void add_words(Scene& scene, const Place& tail, Point away, const PushShown& push, const Overlay& overlay) {
-    constexpr double sideways = 0.4, off_mm = 2.0, line_mm = 3.6;
-    const double lines_up_mm = away.y > sideways ? line_mm : away.y < -sideways ? 0.0 : 0.5 * line_mm;
-    Text text;
-    text.at = moved_mm(tail, off_mm * away.x, off_mm * away.y + lines_up_mm);
-    text.words = push_words(push, overlay);
-    text.across = away.x > sideways ? Across::left : away.x < -sideways ? Across::right : Across::middle;
-    text.upright = away.y > sideways ? Upright::bottom : away.y < -sideways ? Upright::top : Upright::middle;
-    text.pen = overlay.stale ? Pen::dimension : Pen::demand;
-    text.bold = true;
-    text.on_paper = true;
-    text.part = "push";
-    scene.items.emplace_back(text);
-    text.at = moved_mm(text.at, 0.0, -line_mm);
-    text.words = direction_words(push);
-    text.size = TextSize::small;
-    text.bold = false;
-    scene.items.emplace_back(std::move(text));
+    constexpr double line_mm = 3.7;
+    std::vector<std::string> lines = {push_words(push, overlay), direction_words(push)};
+    if (push.governing) lines.emplace_back("governing");
+    const WordsPlace place = words_place(away, line_mm * static_cast<double>(lines.size()));
+    double down_mm = 0.0;
+    for (std::string& words : lines) {
+        Text text;
+        text.at = moved_mm(tail, place.right_mm, place.top_mm - down_mm);
+        text.words = std::move(words);
+        text.size = down_mm == 0.0 ? TextSize::normal : TextSize::small;
+        text.bold = down_mm == 0.0;
+        text.across = place.across;
+        text.upright = Upright::top;
+        text.pen = overlay.stale ? Pen::dimension : Pen::demand;
+        text.on_paper = true;
+        text.part = "push";
+        scene.items.emplace_back(std::move(text));
+        down_mm += line_mm;
+    }
 }
 
 }  // namespace
@@ -49,7 +67,7 @@ void add_words(Scene& scene, const Place& tail, Point away, const PushShown& pus
 void add_push(Scene& scene, const PlanSheet& sheet) {
     const Overlay* const overlay = sheet.subject.overlay;
     if (overlay == nullptr || !overlay->push) return;
-    constexpr double outside_mm = 10.0;
+    constexpr double outside_mm = 8.0;
     const PushShown& push = *overlay->push;
     const Point along{std::cos(push.direction_rad), std::sin(push.direction_rad)};
     const Point away{-along.x, -along.y};

@@ -21,12 +21,12 @@ Box plate_box(const SectionSheet& sheet) {
 
 /// Plate, what it stands on, the members cut near it, and the anchors to their tips.
 Box shown_box(const SectionSheet& sheet) {
-    constexpr double least_in = 3.0, beyond_in = 0.75, near_in = 1.0;
+    constexpr double least_in = 3.0, beyond_in = 0.75, near_in = 1.0, beside_in = 2.4, least_share = 1.15;
     const Box plate = plate_box(sheet);
     const double size = std::max(least_in, width(plate));
     const double limit_low = plate.low.x - size, limit_high = plate.high.x + size;
-    Box shown{{plate.low.x - least_in * 0.6, -sheet.layers_in - beyond_in},
-              {plate.high.x + least_in * 0.6, plate.high.y + post_stub_in(sheet)}};
+    Box shown{{plate.low.x - beside_in, -sheet.layers_in - beyond_in},
+              {plate.high.x + beside_in, plate.high.y + post_stub_in(sheet)}};
     for (const Profile& one : sheet.framing) {
         shown.low.y = std::min(shown.low.y, one.box.low.y);
         const bool near = one.box.high.x > shown.low.x - near_in && one.box.low.x < shown.high.x + near_in;
@@ -38,6 +38,11 @@ Box shown_box(const SectionSheet& sheet) {
         if (hole.anchor != nullptr) shown.low.y = std::min(shown.low.y, stations(sheet, *hole.anchor).tip_in);
     }
     shown.low.y -= 0.25;
+    const double wanting = 0.5 * (least_share * (plate.high.y - shown.low.y) - width(shown));
+    if (wanting > 0.0) {
+        shown.low.x -= wanting;
+        shown.high.x += wanting;
+    }
     return shown;
 }
 

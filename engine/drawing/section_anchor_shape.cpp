@@ -12,9 +12,13 @@ namespace {
 constexpr double head_of_diameter = 0.65, nut_of_diameter = 0.87, pitch_of_diameter = 0.38;
 constexpr double round_head_of_width = 0.35;
 
+/// A screw whose tip is not told apart from its thread has one all the same.
+double tip_length_in(const catalog::Anchor& anchor) {
+    return anchor.tip_length_in > 0.0 ? anchor.tip_length_in : anchor.diameter_in;
+}
+
 /// Half the width left at this height: the tip tapers to a point.
 double tapered(double half, double z, const AnchorStations& at, double tip_length) {
-    if (!(tip_length > 0.0)) return half;
     return half * std::clamp((z - at.tip_in) / tip_length, 0.0, 1.0);
 }
 
@@ -29,7 +33,7 @@ std::vector<Point> thread_side(const catalog::Anchor& anchor, const AnchorStatio
     for (double turn = shift; turn * pitch < length; turn += 1.0) {
         for (const bool crest : {false, true}) {
             const double z = top - std::min(length, (turn + (crest ? 0.5 : 0.0)) * pitch);
-            side.push_back({tapered(crest ? outer : root, z, at, anchor.tip_length_in), z});
+            side.push_back({tapered(crest ? outer : root, z, at, tip_length_in(anchor)), z});
         }
     }
     return side;

@@ -64,12 +64,23 @@ void add_layer_notes(Scene& scene, const SectionSheet& sheet) {
     }
 }
 
+/// Below the member and what comes out of it.
+double name_level(const SectionSheet& sheet, const Profile& one) {
+    double level = one.box.low.y;
+    for (const CutHole& hole : sheet.holes) {
+        if (hole.anchor != nullptr && hole.at_in > one.box.low.x && hole.at_in < one.box.high.x)
+            level = std::min(level, stations(sheet, *hole.anchor).tip_in);
+    }
+    return level;
+}
+
 void add_member_names(Scene& scene, const SectionSheet& sheet) {
     for (const Profile& one : sheet.framing) {
         const Box shown = common(one.box, sheet.shown);
         if (!one.cut || !has_area(shown)) continue;
+        const double level = one.end_grain ? name_level(sheet, one) : shown.low.y;
         Text text;
-        text.at = standing({middle(shown).x, shown.low.y}, {0.0, one.end_grain ? -1.2 : 1.2});
+        text.at = standing({middle(shown).x, level}, {0.0, one.end_grain ? -1.4 : 1.2});
         text.words = one.part + ", " + size_words(one.member, sheet.subject.system);
         text.size = TextSize::fine;
         text.across = Across::middle;
@@ -80,21 +91,30 @@ void add_member_names(Scene& scene, const SectionSheet& sheet) {
     }
 }
 
-/// A screw that ends in the air is the drawing's most important line.
+/// A screw that ends in the air is the drawing's most important line; one for all of the row.
 void add_missing_seats(Scene& scene, const SectionSheet& sheet) {
+    std::string ids;
+    double low = 0.0, from = 0.0, to = 0.0;
+    const std::string* only = nullptr;
     for (const CutHole& hole : sheet.holes) {
         if (hole.anchor == nullptr || hole.anchor->seat) continue;
-        Text text;
-        text.at = standing({hole.at_in, stations(sheet, *hole.anchor).tip_in}, {0.0, -3.0});
-        text.words = "no framing under " + hole.id;
-        text.size = TextSize::small;
-        text.across = Across::middle;
-        text.upright = Upright::top;
-        text.on_paper = true;
-        text.bold = true;
-        text.part = anchor_part(hole.id);
-        scene.items.emplace_back(std::move(text));
+        only = ids.empty() ? &hole.id : nullptr;
+        from = ids.empty() ? hole.at_in : from;
+        to = hole.at_in;
+        low = std::min(low, stations(sheet, *hole.anchor).tip_in);
+        ids += (ids.empty() ? "" : ", ") + hole.id;
     }
+    if (ids.empty()) return;
+    Text text;
+    text.at = standing({0.5 * (from + to), low}, {0.0, -3.0});
+    text.words = "no framing under " + ids;
+    text.size = TextSize::small;
+    text.across = Across::middle;
+    text.upright = Upright::top;
+    text.on_paper = true;
+    text.bold = true;
+    if (only != nullptr) text.part = anchor_part(*only);
+    scene.items.emplace_back(std::move(text));
 }
 
 void add_plane_note(Scene& scene, const SectionSheet& sheet) {

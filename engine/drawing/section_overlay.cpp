@@ -125,10 +125,9 @@ void add_bent_plate(Scene& scene, const SectionSheet& sheet) {
     }
     if (faces.contours.empty()) return;
     scene.items.emplace_back(std::move(faces));
-    Text words = demand_words(standing({sheet.shown.high.x, sheet.shown.high.y}, {0.0, -1.0}),
+    Text words = demand_words(standing(sheet.shown.high, {0.0, 1.5}),
                               "plate's deflection \u00d7 " + output::number_text(factor), overlay->stale, "plate");
     words.across = Across::right;
-    words.upright = Upright::top;
     scene.items.emplace_back(std::move(words));
 }
 

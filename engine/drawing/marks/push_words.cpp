@@ -18,11 +18,8 @@ std::string push_words(const PushShown& push, const Overlay& overlay) {
 }
 
 std::string direction_words(const PushShown& push) {
-    constexpr double tenths = 10.0;
-    const double degrees = std::round(output::degrees(push.direction_rad) * tenths) / tenths;
-    std::string words = "towards " + output::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
-    if (push.governing) words += ", governing";
-    return words;
+    const double degrees = std::round(output::degrees(push.direction_rad));
+    return "towards " + output::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
 }
 
 }  // namespace toehold::drawing
