@@ -34,6 +34,7 @@ void add_unless_there(BaseDetail& detail, const Hole& hole, const std::string& l
 
 std::vector<std::string> anchor_parts(const std::vector<std::string>& holes) {
     std::vector<std::string> parts;
+    parts.reserve(holes.size());
     for (const std::string& id : holes) parts.push_back(drawing::anchor_part(id));
     return parts;
 }

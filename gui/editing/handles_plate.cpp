@@ -1,5 +1,6 @@
 // Plan, the plate and the post on it: where they are taken hold of.
 #include "drawing/parts.h"
+#include "editing/holes.h"
 #include "editing/measures.h"
 #include "editing/outline_shape.h"
 #include "editing/sheet_handles.h"
@@ -99,7 +100,7 @@ Moved drag_radius(const Grip& grip) {
     Moved moved = unmoved(grip);
     const model::Outline& before = grip.detail.plate.outline;
     moved.detail.plate.outline = with_radius(before, grip);
-    moved.detail.plate_reference.reset();
+    own_plate(moved.detail);
     moved.step =
         std::holds_alternative<model::CircleOutline>(before) ? "Change plate diameter" : "Change corner radius";
     std::vector<Handle> now;

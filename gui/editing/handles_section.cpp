@@ -13,7 +13,6 @@ namespace toehold::editing {
 namespace {
 
 using drawing::SectionPlane;
-using model::PlanAxis;
 
 constexpr double same_row_in = 0.25;  ///< anchors this near the plane stand in its row
 const drawing::Point upright{0.0, 1.0};

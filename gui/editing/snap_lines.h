@@ -2,7 +2,6 @@
 // The lines that one coordinate of a point may catch on.
 #include "editing/snap.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 
