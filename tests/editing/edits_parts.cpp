@@ -5,6 +5,7 @@
 #include "model/member.h"
 #include "model/validate.h"
 #include "support/compare.h"
+#include "xml/detail_file.h"
 
 #include <cmath>
 
@@ -187,6 +188,7 @@ TEST_CASE("a new detail on every stock plate is sound and known to the catalogs"
             CHECK_CLOSE(anchor.hole_diameter_in - anchor.diameter_in, 1.0 / 16.0, 0.0, 1e-9);
         }
         CHECK(detail.basis == model::Basis{});
+        CHECK(xml::read_detail_text(xml::write_detail(detail), "new.xml").detail == detail);
         // What is welded is of one kind of metal.
         CHECK(resolution.resolved->post_metal.kind == resolution.resolved->plate_metal.kind);
         CHECK(resolution.resolved->filler->kind == resolution.resolved->plate_metal.kind);
