@@ -9,6 +9,7 @@
 #include <wx/dataobj.h>
 #include <wx/menu.h>
 #include <wx/sizer.h>
+#include <wx/wrapsizer.h>
 
 #include <algorithm>
 
@@ -37,7 +38,7 @@ ChecksPanel::ChecksPanel(wxWindow* parent, desk::Desk& desk) : wxPanel(parent), 
 ChecksPanel::~ChecksPanel() { desk_.stop_listening(listening_); }
 
 void ChecksPanel::add_controls() {
-    auto* filters = new wxBoxSizer(wxHORIZONTAL);
+    auto* filters = new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES);
     const std::array names{"checks-all", "checks-not-holding", "checks-of-selection"};
     const std::array tips{_("Every result"), _("Only what does not hold"), _("Only what is about the selected parts")};
     for (std::size_t at = 0; at < filters_.size(); ++at) {
@@ -52,7 +53,6 @@ void ChecksPanel::add_controls() {
     freshness_->SetName("checks-freshness");
     freshness_->SetFont(GetFont().Bold());
     freshness_->SetToolTip(_("These results are of the detail before the last edit"));
-    filters->AddStretchSpacer();
     filters->Add(freshness_, wxSizerFlags().CenterVertical());
 
     list_ = new ChecksList(this, {[this] { row_chosen(); }, [this](std::size_t result) { open_or_close(result); },
@@ -137,8 +137,14 @@ void ChecksPanel::rebuild() {
     const std::string current = current_key();
     const std::size_t top = list_->GetVisibleRowsBegin();
     index_ = index_checks(results, desk_.detail());
-    list_->show(rows(results, index_, filtered(results, index_, filter_, desk_.selection()), open_, messages()),
-                &results);
+    const std::vector<std::size_t> through = filtered(results, index_, filter_, desk_.selection());
+    std::vector<std::string> lines = messages();
+    if (through.empty() && !results.empty()) {
+        lines.push_back(
+            (filter_ == CheckFilter::of_selection ? _("No result is about what is selected.") : _("Every check holds."))
+                .utf8_string());
+    }
+    list_->show(rows(results, index_, through, open_, lines), &results);
     list_->ScrollToRow(top);
     const auto& now = list_->shown();
     const auto same = std::find_if(now.begin(), now.end(),

@@ -40,6 +40,7 @@ std::vector<CheckRow> rows(const std::vector<checks::CheckResult>& results, cons
                            const std::vector<std::size_t>& shown, const std::set<std::string>& open,
                            const std::vector<std::string>& messages) {
     std::vector<CheckRow> list;
+    list.reserve(messages.size() + shown.size());
     for (const std::string& message : messages) list.push_back({RowKind::message, 0, 0, message});
     for (const std::size_t at : shown) {
         list.push_back({RowKind::result, at, 0, {}});

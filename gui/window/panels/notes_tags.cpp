@@ -18,8 +18,8 @@ int number(const wxHtmlTag& tag, const wxString& name) {
 
 class MarkCell : public wxHtmlCell {
   public:
-    MarkCell(wxString words, checks::Status status, drawing::Ground ground, bool stale, const wxSize& of_words)
-        : words_(std::move(words)), status_(status), ground_(ground), stale_(stale) {
+    MarkCell(const wxString& words, checks::Status status, drawing::Ground ground, bool stale, const wxSize& of_words)
+        : words_(words), status_(status), ground_(ground), stale_(stale) {
         m_Width = of_words.x + 16;
         m_Height = of_words.y + 10;
     }

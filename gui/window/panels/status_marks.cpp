@@ -21,6 +21,7 @@ Path line(const std::vector<Point>& points_mm, Pen pen) {
     Path path;
     path.pen = pen;
     std::vector<Place> contour;
+    contour.reserve(points_mm.size());
     for (const Point& point : points_mm) contour.push_back(on_paper(point.x, point.y));
     path.contours.push_back(contour);
     return path;
