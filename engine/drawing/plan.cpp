@@ -53,7 +53,7 @@ Box shown_box(const model::Framing& framing, const Box& plate) {
 
 void add_unit_note(Scene& scene, const PlanSheet& sheet) {
     Text note;
-    note.at = standing({sheet.shown.high.x, sheet.shown.low.y}, {0.0, -18.6});
+    note.at = standing({sheet.shown.high.x, sheet.shown.low.y}, {0.0, 1.2 - scene.margin_mm});
     note.across = Across::right;
     note.words = unit_note(sheet.subject.system);
     note.size = TextSize::fine;

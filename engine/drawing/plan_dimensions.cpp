@@ -12,6 +12,8 @@ namespace {
 constexpr double first_row_mm = 7.5, row_mm = 7.0;
 /// Numbers and bars at the anchors reach this far out of a plate without framing around it.
 constexpr double marks_reach_mm = 20.0;
+/// The words of a push from below stand between the plate and the rows.
+constexpr double push_words_mm = 4.5;
 
 struct Axis {
     Measure measure = Measure::across;
@@ -76,7 +78,10 @@ void add_plan_dimensions(Scene& scene, const PlanSheet& sheet) {
     const Box& shown = sheet.shown;
     const std::vector<model::Hole>& holes = sheet.subject.detail.plate.holes;
     const bool marks_in_the_way = has_marks(sheet.subject) && shown.low.x > plate.low.x - 1.5;
-    add_rows(scene, {Measure::across, plate.low.x, plate.high.x, shown.low.y, plate.low.y}, holes, first_row_mm,
+    const bool pushed = sheet.subject.overlay != nullptr && sheet.subject.overlay->push.has_value();
+    const double below_mm = first_row_mm + (pushed ? push_words_mm : 0.0);
+    scene.margin_mm += below_mm - first_row_mm;
+    add_rows(scene, {Measure::across, plate.low.x, plate.high.x, shown.low.y, plate.low.y}, holes, below_mm,
              sheet.subject.system);
     const double left_mm = marks_in_the_way ? marks_reach_mm : first_row_mm;
     add_rows(scene, {Measure::upright, plate.low.y, plate.high.y, shown.low.x, plate.low.x}, holes, left_mm,

@@ -34,6 +34,13 @@ MarkPlace mark_place(const Subject& subject, const model::Hole& hole) {
     return {standing({hole.center.x_in + side * reach, hole.center.y_in}, {side * off_hole_mm, 0.0}), side};
 }
 
+/// A letter alone stands inward of its hole, off the plate's edge.
+MarkPlace letter_place(const Subject& subject, const model::Hole& hole) {
+    const double side = hole.center.x_in < 0.0 ? 1.0 : -1.0;
+    const double reach = covered_radius_in(subject, hole);
+    return {standing({hole.center.x_in + side * reach, hole.center.y_in}, {side * 0.8, 0.0}), side};
+}
+
 Text words_beside(const MarkPlace& place, double out_mm, double up_mm, std::string words, const std::string& part) {
     Text text;
     text.at = moved_mm(place.at, place.side * out_mm, up_mm);
@@ -47,7 +54,7 @@ Text words_beside(const MarkPlace& place, double out_mm, double up_mm, std::stri
 }
 
 void add_plain_letter(Scene& scene, const MarkPlace& place, const std::string& id) {
-    Text text = words_beside(place, -0.6, 2.2, id, anchor_part(id));
+    Text text = words_beside(place, 0.0, 2.0, id, anchor_part(id));
     text.size = TextSize::normal;
     text.bold = true;
     text.on_paper = false;
@@ -88,12 +95,11 @@ void add_mark(Scene& scene, const Subject& subject, const MarkPlace& place, cons
 
 void add_letters(Scene& scene, const PlanSheet& sheet) {
     for (const model::Hole& hole : sheet.subject.detail.plate.holes) {
-        const MarkPlace place = mark_place(sheet.subject, hole);
         const AnchorMark* const mark = mark_of(sheet.subject, hole.id);
         if (mark == nullptr) {
-            add_plain_letter(scene, place, hole.id);
+            add_plain_letter(scene, letter_place(sheet.subject, hole), hole.id);
         } else {
-            add_mark(scene, sheet.subject, place, *mark);
+            add_mark(scene, sheet.subject, mark_place(sheet.subject, hole), *mark);
         }
     }
 }

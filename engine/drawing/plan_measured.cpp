@@ -11,7 +11,7 @@
 namespace toehold::drawing {
 namespace {
 
-constexpr double first_row_mm = 5.5, row_mm = 6.0;
+constexpr double first_row_mm = 3.5, row_mm = 5.0;
 
 /// Where a line through the point along one axis meets the outline, nearest to the point.
 std::optional<double> nearest_edge(const std::vector<Point>& outline, Point at, Measure measure) {
@@ -37,27 +37,37 @@ double half_extent(const model::Hole& hole, Measure measure) {
     return 0.5 * (measure == Measure::across ? width(box) : height(box));
 }
 
-void add_distance(Scene& scene, const DimensionRow& row, DimensionEnd one, DimensionEnd other, units::System system) {
-    if (one.at_in > other.at_in) std::swap(one, other);
-    add_dimension(scene, row, one, other, length_figure(other.at_in - one.at_in, system), WordsAt::after);
+/// Words on the side of the hole's end, within the plate.
+void add_distance(Scene& scene, const DimensionRow& row, const DimensionEnd& hole, const DimensionEnd& edge,
+                  units::System system) {
+    const std::string words = length_figure(std::abs(edge.at_in - hole.at_in), system);
+    if (edge.at_in < hole.at_in) {
+        add_dimension(scene, row, edge, hole, words, WordsAt::after);
+    } else {
+        add_dimension(scene, row, hole, edge, words, WordsAt::before);
+    }
 }
 
-/// From the hole's edge and from its centre to the plate's edge, on the side of the plate where it is nearer.
+/// From the hole's edge and from its centre to the plate's edge, in rows beside the hole towards the plate's middle,
+/// where no other dimensions stand.
 void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole, Measure measure) {
     const Point at{hole.center.x_in, hole.center.y_in};
     const std::optional<double> edge = nearest_edge(sheet.outline, at, measure);
     if (!edge) return;
     const bool across = measure == Measure::across;
     const double along = across ? at.x : at.y, aside = across ? at.y : at.x;
-    const Box plate = around(sheet.outline);
-    const bool low = aside < (across ? middle(plate).y : middle(plate).x);
-    const double side = across ? (low ? plate.low.y : plate.high.y) : (low ? plate.low.x : plate.high.x);
-    const double sign = low ? -1.0 : 1.0;
-    DimensionRow row{measure, side, sign * first_row_mm, Pen::snap, anchor_part(hole.id)};
+    const Point plate = middle(around(sheet.outline));
+    const double inward = aside > (across ? plate.y : plate.x) ? -1.0 : 1.0;
+    DimensionRow row{measure,
+                     aside + inward * covered_radius_in(sheet.subject, hole),
+                     inward * first_row_mm,
+                     Pen::snap,
+                     anchor_part(hole.id),
+                     true};
     const double rim = along + (*edge < along ? -1.0 : 1.0) * half_extent(hole, measure);
-    add_distance(scene, row, {rim, aside}, {*edge, side}, sheet.subject.system);
-    row.offset_mm += sign * row_mm;
-    add_distance(scene, row, {along, aside}, {*edge, side}, sheet.subject.system);
+    add_distance(scene, row, {rim, aside}, {*edge, aside}, sheet.subject.system);
+    row.offset_mm += inward * row_mm;
+    add_distance(scene, row, {along, aside}, {*edge, aside}, sheet.subject.system);
 }
 
 }  // namespace

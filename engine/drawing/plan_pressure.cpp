@@ -40,6 +40,7 @@ void add_pressure(Scene& scene, const PlanSheet& sheet) {
     const std::optional<Shading> shading = pressure_shading(*field);
     if (!shading) return;
     scene.items.emplace_back(*shading);
+    if (sheet.subject.overlay->stale) scene.items.emplace_back(area(sheet.outline, Pen::none, Fill::stale));
     for (const double level : {edge_of_bearing, 1.0 / 3.0, 2.0 / 3.0})
         scene.items.emplace_back(level_line(*shading, level, Pen::thin));
 }
@@ -62,8 +63,8 @@ void add_pressure_scale(Scene& scene, const PlanSheet& sheet) {
     add_scale_words(scene, standing(strip.high, {1.0, 0.0}), output::figure_text(largest_psi(*field), "psi", system),
                     Across::left, Upright::top);
     add_scale_words(scene, standing({strip.high.x, strip.low.y}, {1.0, 0.0}), "0", Across::left, Upright::bottom);
-    add_scale_words(scene, standing({strip.high.x, strip.low.y}, {0.0, -1.2}),
-                    sheet.subject.overlay->stale ? "(bearing)" : "bearing", Across::right, Upright::top);
+    add_scale_words(scene, standing(strip.high, {0.0, 1.2}), sheet.subject.overlay->stale ? "(bearing)" : "bearing",
+                    Across::right, Upright::bottom);
 }
 
 }  // namespace toehold::drawing

@@ -67,7 +67,7 @@ void add_words(Scene& scene, const Place& tail, Point away, const PushShown& pus
 void add_push(Scene& scene, const PlanSheet& sheet) {
     const Overlay* const overlay = sheet.subject.overlay;
     if (overlay == nullptr || !overlay->push) return;
-    constexpr double outside_mm = 8.0;
+    constexpr double outside_mm = 7.0;
     const PushShown& push = *overlay->push;
     const Point along{std::cos(push.direction_rad), std::sin(push.direction_rad)};
     const Point away{-along.x, -along.y};

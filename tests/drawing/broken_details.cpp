@@ -95,7 +95,7 @@ void break_framing(model::BaseDetail& detail, Nonsense& pick) {
         for (model::Joist& joist : detail.framing.joists->members) joist.plies = pick.up_to(2);
     }
     if (pick.chance(0.5))
-        detail.framing.rims.push_back({"R1", pick.length(9.75), pick.length(-9.0), 9.0, 1.5, 9.25, "", ""});
+        detail.framing.rims.push_back({"R1", pick.length(9.75), pick.length(-9.0), 9.0, 1.5, 9.25, "", "", 1, {}});
     if (pick.chance(0.5))
         detail.framing.supports.push_back(
             {"S1",

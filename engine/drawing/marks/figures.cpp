@@ -13,7 +13,9 @@ namespace {
 constexpr double mm_per_in = 25.4;
 
 std::string millimetres(double length_in) {
-    const double tenths = std::round(length_in * mm_per_in * 10.0);
+    // Halves of a tenth, as 3/4 in has, go up whatever their last bit says.
+    constexpr double last_bits = 1e-7;
+    const double tenths = std::round(length_in * mm_per_in * 10.0 + std::copysign(last_bits, length_in));
     if (!std::isfinite(tenths)) return "-";
     if (std::fmod(tenths, 10.0) == 0.0) return fmt::format("{:.0f}", tenths / 10.0 + 0.0);
     return fmt::format("{:.1f}", tenths / 10.0);

@@ -1,6 +1,5 @@
 #include "drawing/marks/push_words.h"
 
-#include "drawing/marks/figures.h"
 #include "output/figures.h"
 
 #include <cmath>
@@ -13,7 +12,7 @@ std::string push_words(const PushShown& push, const Overlay& overlay) {
         words += (push.down_lb > 0.0 ? " and " : " and up ") +
                  output::figure_text(std::abs(push.down_lb), "lb", overlay.system) +
                  (push.down_lb > 0.0 ? " down" : "");
-    words += " at " + length_words(push.height_in, overlay.system);
+    words += " at " + output::figure_text(push.height_in, "in", overlay.system);
     return overlay.stale ? "(" + words + ")" : words;
 }
 
