@@ -1,5 +1,6 @@
 // Quantities as fields show them, and text as people type it.
 #include "editing/fields.h"
+#include "editing/fields/reading.h"
 #include "units/unit_table.h"
 
 #include <fmt/format.h>
@@ -47,7 +48,7 @@ std::optional<std::string> as_millimetres(double length_in) {
 std::string decimals(double value, units::Kind kind, units::System system) {
     constexpr int least = 4;
     constexpr int digits = 6;
-    const double size = std::abs(value);
+    const double size = std::abs(value / parse_typed("1", kind, system).value.value_or(1.0));
     const int leading = size > 0.0 ? static_cast<int>(std::floor(std::log10(size))) : 0;
     constexpr int most = 30;
     const int places = std::clamp(digits - leading, least, most);
@@ -58,27 +59,6 @@ std::string decimals(double value, units::Kind kind, units::System system) {
     std::size_t end = text.find_last_not_of('0', blank - 1) + 1;
     if (end == point + 1) end = point;
     return text.substr(0, end) + text.substr(blank);
-}
-
-std::string_view unit_of(units::Kind kind, units::System system) {
-    const bool us = system == units::System::us;
-    switch (kind) {
-        case units::Kind::length:
-            return us ? "in" : "mm";
-        case units::Kind::force:
-            return us ? "lb" : "N";
-        case units::Kind::stress:
-            return us ? "psi" : "MPa";
-        case units::Kind::moment:
-            return us ? "lb-in" : "N-m";
-        case units::Kind::force_per_length:
-            return us ? "lb/in" : "N/mm";
-        case units::Kind::bed_stiffness:
-            return us ? "psi/in" : "MPa/mm";
-        case units::Kind::angle:
-            return "deg";
-    }
-    return {};
 }
 
 }  // namespace
@@ -95,8 +75,7 @@ std::string shown(double value, units::Kind kind, units::System system) {
 }
 
 std::optional<double> typed(const std::string& text, units::Kind kind, units::System system) {
-    if (const std::optional<double> with_unit = units::parse(text, kind).value) return with_unit;
-    return units::parse(fmt::format("{} {}", text, unit_of(kind, system)), kind).value;
+    return parse_typed(text, kind, system).value;
 }
 
 }  // namespace toehold::editing

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <stdexcept>
 
 namespace toehold::test {
 namespace {
@@ -70,6 +71,20 @@ std::string another_text(const Field& field) {
 
 }  // namespace
 
+const catalog::Catalog& field_catalog() {
+    static const catalog::Catalog two_grades = [] {
+        catalog::Catalog catalog = shipped_catalog();
+        const catalog::LumberGrade* const first = catalog::find_grade(catalog, "southern-pine", "no-2", 9.25);
+        if (first == nullptr) throw std::runtime_error("no Southern Pine in the catalogs");
+        catalog::LumberGrade second = *first;
+        second.id = "no-1";
+        second.name = "No. 1";
+        catalog.grades.push_back(second);
+        return catalog;
+    }();
+    return two_grades;
+}
+
 std::vector<Variant> field_variants() {
     model::BaseDetail base = demo("heron-landing-bolted-angles.xml");
     std::vector<Variant> variants{{{}, base}, {{}, base}};
@@ -84,7 +99,7 @@ std::vector<Variant> field_variants() {
 }
 
 model::BaseDetail with(const model::BaseDetail& detail, const std::string& path, const std::string& text) {
-    const editing::FieldEdit edit = editing::set_field(detail, shipped_catalog(), units::System::us, path, text);
+    const editing::FieldEdit edit = editing::set_field(detail, field_catalog(), units::System::us, path, text);
     INFO(path << " set to \"" << text << "\": " << edit.refusal);
     REQUIRE(edit.detail);
     CHECK_FALSE(edit.step.empty());
@@ -98,7 +113,7 @@ const Field* find_field(const std::vector<Field>& fields, const std::string& pat
 }
 
 std::string value_at(const model::BaseDetail& detail, const std::string& path) {
-    const std::vector<Field> fields = editing::fields(detail, shipped_catalog(), units::System::us);
+    const std::vector<Field> fields = editing::fields(detail, field_catalog(), units::System::us);
     const Field* const field = find_field(fields, path);
     INFO(path);
     REQUIRE(field != nullptr);
@@ -115,6 +130,7 @@ std::string another_value(const Field& field) {
         case FieldKind::number:
             return field.value == "0.9" ? "0.95" : "0.9";
         case FieldKind::count:
+            if (field.path.ends_with("/corner-count")) return "5";
             return field.value == "1" ? "2" : "1";
         case FieldKind::text:
             break;

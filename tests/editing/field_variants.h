@@ -16,6 +16,9 @@ struct Variant {
     model::BaseDetail detail;
 };
 
+/// The shipped catalogs, and a second grade of Southern Pine for there to be a choice: invented, a copy of the first.
+[[nodiscard]] const catalog::Catalog& field_catalog();
+
 /// The first is the demo detail with its plate in it, the second the same with its plate from a document.
 [[nodiscard]] std::vector<Variant> field_variants();
 

@@ -12,7 +12,7 @@
 using namespace toehold;
 using editing::Field;
 using editing::FieldEdit;
-using test::shipped_catalog;
+using test::field_catalog;
 using test::value_at;
 using test::with;
 
@@ -22,7 +22,7 @@ constexpr units::System us = units::System::us;
 constexpr units::System si = units::System::si;
 
 std::vector<Field> fields_of(const model::BaseDetail& detail, units::System system = us) {
-    return editing::fields(detail, shipped_catalog(), system);
+    return editing::fields(detail, field_catalog(), system);
 }
 
 std::set<std::string> paths(const std::vector<Field>& fields) {
@@ -33,7 +33,7 @@ std::set<std::string> paths(const std::vector<Field>& fields) {
 
 std::string refusal(const model::BaseDetail& detail, const std::string& path, const std::string& text,
                     units::System system = us) {
-    const FieldEdit edit = editing::set_field(detail, shipped_catalog(), system, path, text);
+    const FieldEdit edit = editing::set_field(detail, field_catalog(), system, path, text);
     CHECK_FALSE(edit.detail);
     return edit.refusal;
 }
@@ -43,6 +43,11 @@ std::string path_now(const model::BaseDetail& detail, std::size_t place) {
     const std::vector<Field> fields = fields_of(detail);
     REQUIRE(place < fields.size());
     return fields[place].path;
+}
+
+bool switches_a_kind(const Field& field) {
+    const std::vector<std::string> ends{"/fastener", "/connection", "/shape", "/outline", "/below"};
+    return std::any_of(ends.begin(), ends.end(), [&](const std::string& end) { return field.path.ends_with(end); });
 }
 
 }  // namespace
@@ -75,7 +80,7 @@ TEST_CASE("What every field of the demo details shows, set back, changes nothing
         INFO(detail.name);
         for (const Field& field : fields_of(detail)) {
             INFO(field.path << " shows \"" << field.value << "\"");
-            const FieldEdit edit = editing::set_field(detail, shipped_catalog(), us, field.path, field.value);
+            const FieldEdit edit = editing::set_field(detail, field_catalog(), us, field.path, field.value);
             INFO(edit.refusal);
             REQUIRE(edit.detail);
             CHECK(*edit.detail == detail);
@@ -87,7 +92,7 @@ TEST_CASE("What fields show in SI, set back, is within what they show", "[proper
     const model::BaseDetail detail = test::demo("heron-landing-bolted-angles.xml");
     for (const Field& field : fields_of(detail, si)) {
         INFO(field.path << " shows \"" << field.value << "\"");
-        const FieldEdit edit = editing::set_field(detail, shipped_catalog(), si, field.path, field.value);
+        const FieldEdit edit = editing::set_field(detail, field_catalog(), si, field.path, field.value);
         REQUIRE(edit.detail);
         const std::vector<Field> after = fields_of(*edit.detail, si);
         REQUIRE(test::find_field(after, field.path) != nullptr);
@@ -105,18 +110,16 @@ TEST_CASE("Each field changes the written detail, and set back restores it", "[p
             if (!seen.insert(field.path).second) continue;
             const std::string text = test::another_value(field);
             INFO(field.path << " from \"" << field.value << "\" to \"" << text << "\"");
-            // A second rim or ledger and the like is written; the word of a bolt's kind may need no second fastener.
-            const FieldEdit edit = editing::set_field(variant.detail, shipped_catalog(), us, field.path, text);
+            const FieldEdit edit = editing::set_field(variant.detail, field_catalog(), us, field.path, text);
             INFO(edit.refusal);
             REQUIRE(edit.detail);
             CHECK(xml::write_detail(*edit.detail) != before);
             const bool same_fields = fields_of(*edit.detail).size() == fields.size();
-            const bool of_a_kind = field.kind == editing::FieldKind::choice ||
-                                   field.kind == editing::FieldKind::yes_no || field.kind == editing::FieldKind::count;
-            if (!same_fields && of_a_kind) continue;  // what the other kind had is gone, as its help says
+            if (!same_fields || switches_a_kind(field)) continue;  // what the other kind had is gone
             if (variant.detail.plate_reference && !edit.detail->plate_reference) continue;
             const model::BaseDetail back = with(*edit.detail, path_now(*edit.detail, place), field.value);
-            CHECK(xml::write_detail(back) == before);
+            // To within what the field shows.
+            CHECK(back == with(variant.detail, field.path, field.value));
         }
     }
     CHECK(seen.size() > 250);
@@ -176,7 +179,7 @@ TEST_CASE("Quantities are taken in the reader's unit, and with any other", "[uni
     CHECK(with(detail, path, " 10 mm ").plate.thickness_in == 10.0 / 25.4);
     CHECK(value_at(with(detail, path, "10 mm"), path) == "10 mm");
     CHECK(with(detail, "guard/height", "3'-6\"").guard.height_in == 42.0);
-    const FieldEdit metric = editing::set_field(detail, shipped_catalog(), si, path, "10");
+    const FieldEdit metric = editing::set_field(detail, field_catalog(), si, path, "10");
     REQUIRE(metric.detail);
     CHECK(metric.detail->plate.thickness_in == 10.0 / 25.4);
     CHECK(metric.step == "Change plate thickness");
@@ -184,7 +187,7 @@ TEST_CASE("Quantities are taken in the reader's unit, and with any other", "[uni
     const model::BaseDetail line = with(detail, "loads/line", "yes");
     CHECK(value_at(line, "loads/line/push") == "50 plf");
     CHECK(with(line, "loads/line/push", "60").loads.line->push_lb_per_ft == 60.0);
-    const FieldEdit push = editing::set_field(line, shipped_catalog(), si, "loads/line/push", "0.729695");
+    const FieldEdit push = editing::set_field(line, field_catalog(), si, "loads/line/push", "0.729695");
     REQUIRE(push.detail);
     CHECK_CLOSE(push.detail->loads.line->push_lb_per_ft, 50.0, 1e-5, 0.0);
     CHECK(with(line, "loads/line/spacing", "8 ft").loads.line->spacing_ft == 8.0);

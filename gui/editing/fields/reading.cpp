@@ -21,14 +21,13 @@ std::string lowered(std::string text) {
 
 bool is_capital(char letter) { return letter >= 'A' && letter <= 'Z'; }
 
-/// The reader's unit in words, as it counts for a number alone.
-std::string_view own_unit(units::Kind kind, units::System system) {
+std::string_view unit_of(units::Kind kind, units::System system) {
     const bool us = system == units::System::us;
     switch (kind) {
         case units::Kind::length:
-            return us ? "inches" : "millimetres";
+            return us ? "in" : "mm";
         case units::Kind::force:
-            return us ? "pounds" : "newtons";
+            return us ? "lb" : "N";
         case units::Kind::stress:
             return us ? "psi" : "MPa";
         case units::Kind::moment:
@@ -38,9 +37,18 @@ std::string_view own_unit(units::Kind kind, units::System system) {
         case units::Kind::bed_stiffness:
             return us ? "psi/in" : "MPa/mm";
         case units::Kind::angle:
-            return "degrees";
+            return "deg";
     }
     return {};
+}
+
+/// The reader's unit in words, as a number alone counts.
+std::string_view spoken_unit(units::Kind kind, units::System system) {
+    const bool us = system == units::System::us;
+    if (kind == units::Kind::length) return us ? "inches" : "millimetres";
+    if (kind == units::Kind::force) return us ? "pounds" : "newtons";
+    if (kind == units::Kind::angle) return "degrees";
+    return unit_of(kind, system);
 }
 
 std::optional<std::string> outside(const std::string& label, double value, Range range) {
@@ -50,6 +58,13 @@ std::optional<std::string> outside(const std::string& label, double value, Range
 }
 
 }  // namespace
+
+units::Parsed parse_typed(const std::string& text, units::Kind kind, units::System system) {
+    units::Parsed with_unit = units::parse(text, kind);
+    // Whatever is wrong with a text beyond its lack of a unit shows when it has one.
+    if (with_unit.value || with_unit.accepted != units::accepted(kind)) return with_unit;
+    return units::parse(fmt::format("{} {}", text, unit_of(kind, system)), kind);
+}
 
 std::string trimmed(const std::string& text) { return std::string(xml::trimmed(text)); }
 
@@ -64,13 +79,14 @@ std::string must_be_given(const std::string& label) { return fmt::format("{} mus
 
 Reading<double> read_quantity(const std::string& label, const std::string& text, units::Kind kind, units::System system,
                               Range range) {
-    const std::optional<double> value = typed(text, kind, system);
-    if (!value) {
-        return {std::nullopt, fmt::format("{} takes {}; a number alone counts as {}.", label,
-                                          units::parse(text, kind).accepted, own_unit(kind, system))};
+    const units::Parsed parsed = parse_typed(text, kind, system);
+    if (!parsed.value) {
+        return {std::nullopt, fmt::format("{} takes {}; a number alone counts as {}.", label, parsed.accepted,
+                                          spoken_unit(kind, system))};
     }
-    if (const std::optional<std::string> refusal = outside(label, *value, range)) return {std::nullopt, *refusal};
-    return {value, {}};
+    if (const std::optional<std::string> refusal = outside(label, *parsed.value, range))
+        return {std::nullopt, *refusal};
+    return {parsed.value, {}};
 }
 
 Reading<double> read_factor(const std::string& label, const std::string& text) {

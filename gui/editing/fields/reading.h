@@ -18,6 +18,9 @@ struct Reading {
     std::string refusal;
 };
 
+/// With its unit, or as a number alone in the reader's.
+[[nodiscard]] units::Parsed parse_typed(const std::string& text, units::Kind kind, units::System system);
+
 // `label`: the field's own, to begin the sentence with.
 [[nodiscard]] Reading<double> read_quantity(const std::string& label, const std::string& text, units::Kind kind,
                                             units::System system, Range range);
