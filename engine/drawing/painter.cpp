@@ -25,15 +25,29 @@ struct Painting {
     ink::TextPainter& text;
 };
 
-/// Lines about a thing are not the thing: a selected anchor is not to set its dimensions aglow.
+bool of_matter(Fill fill) {
+    switch (fill) {
+        case Fill::plate:
+        case Fill::metal_cut:
+        case Fill::wood_side:
+        case Fill::wood_end:
+        case Fill::wood_cut:
+        case Fill::decking:
+            return true;
+        default:
+            return false;
+    }
+}
+
+/// Lines and figures about a thing are not the thing: a selected anchor is not to set its dimensions or its bar aglow.
 bool of_the_thing(Pen pen, Fill fill) {
     switch (pen) {
         case Pen::outline:
         case Pen::cut:
         case Pen::hidden:
-            return true;
+            return fill != Fill::demand && fill != Fill::demand_pale && fill != Fill::capacity;
         case Pen::none:
-            return fill != Fill::none;
+            return of_matter(fill);
         default:
             return false;
     }

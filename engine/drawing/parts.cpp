@@ -43,9 +43,10 @@ constexpr std::array<Name, 9> names_with_id = {{{"anchor", "anchor"},
                                                 {"ledger", "support"},
                                                 {"beam", "support"}}};
 /// The words that mean every part of a kind.
-constexpr std::array<Name, 14> names_of_all = {{{"push", "push"},
+constexpr std::array<Name, 15> names_of_all = {{{"push", "push"},
                                                 {"guard", "guard"},
                                                 {"plate", "plate"},
+                                                {"base", "plate"},
                                                 {"anchors", "anchor"},
                                                 {"decking", "decking"},
                                                 {"boards", "decking"},

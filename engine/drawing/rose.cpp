@@ -83,6 +83,14 @@ double even_step(double largest) {
     return 10.0 * power;
 }
 
+/// Even figures below `end`, in the units of the step.
+std::vector<double> even_figures(double step, double end) {
+    std::vector<double> figures;
+    const int count = static_cast<int>(std::ceil(end / step * (1.0 - 1e-9))) - 1;
+    for (int i = 1; i <= count; ++i) figures.push_back(i * step);
+    return figures;
+}
+
 /// Where figures stand in nobody's way: the direction in which the curves reach least far.
 double quiet_direction(const Dial& dial) {
     constexpr int candidates = 24;
@@ -114,17 +122,15 @@ void add_figure(Scene& scene, const std::string& words, const Place& at) {
 
 void add_circles(Scene& scene, const Dial& dial) {
     const double largest = output::in_system(dial.largest_lb, "lb", dial.overlay.system).value;
-    const double step = even_step(largest);
-    for (double figure = step; figure < largest * (1.0 - 1e-9); figure += step)
+    for (const double figure : even_figures(even_step(largest), largest))
         scene.items.emplace_back(Circle{{}, figure / largest, 0.0, Pen::grid, Fill::none, {}});
 }
 
 void add_figures(Scene& scene, const Dial& dial) {
     constexpr double clear_of_outer = 0.86;
     const output::Figure largest = output::in_system(dial.largest_lb, "lb", dial.overlay.system);
-    const double step = even_step(largest.value);
     const double angle = quiet_direction(dial);
-    for (double figure = step; figure < clear_of_outer * largest.value; figure += step)
+    for (const double figure : even_figures(even_step(largest.value), clear_of_outer * largest.value))
         add_figure(scene, output::number_text(figure), on_dial(angle, figure / largest.value));
     add_figure(scene, output::number_text(std::round(largest.value)) + " " + largest.unit, on_dial(angle, 1.0));
 }
@@ -213,10 +219,10 @@ void add_letters(Scene& scene, const Dial& dial) {
 
 /// Where the pointer crosses the curves: what each anchor holds under the push shown.
 void add_crossings(Scene& scene, const Dial& dial, double angle_rad) {
-    constexpr double nothing = 0.01;
+    constexpr double nothing = 0.01, at_the_arrow = 0.95;
     for (const Petal& petal : dial.petals) {
         const double radius = radius_at(dial, petal, angle_rad);
-        if (radius < nothing) continue;
+        if (radius < nothing || radius > at_the_arrow) continue;
         scene.items.emplace_back(Circle{on_dial(angle_rad, radius), 0.0, 0.8, Pen::outline,
                                         is_selected(dial, petal) ? Fill::demand : Fill::paper, anchor_part(petal.id)});
     }

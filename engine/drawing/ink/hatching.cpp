@@ -159,10 +159,16 @@ struct Rings {
     double from = 0.0, to = 0.0;
 };
 
-/// The heart lies below the piece and a little aside, as in a board sawn beside it.
+/// The heart lies below the piece and a little aside, as in a board sawn beside it; a tall one is sawn around it.
 Rings rings_in(const Box& box) {
     const double wide = box.high.x - box.low.x, high = box.high.y - box.low.y;
     Rings rings;
+    if (high > 1.3 * wide) {
+        rings.heart = {box.low.x + 0.42 * wide, box.low.y + 0.61 * high};
+        rings.farthest = std::hypot(0.58 * wide, 0.61 * high);
+        rings.to = 2.0 * std::numbers::pi;
+        return rings;
+    }
     rings.heart = {box.low.x + 0.36 * wide, box.high.y + 0.30 * std::max(high, 0.6 * wide)};
     rings.nearest = rings.heart.y - box.high.y;
     rings.farthest =

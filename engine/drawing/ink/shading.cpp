@@ -92,7 +92,7 @@ void paint_span(Raster& raster, int row, const Span& span, const std::array<std:
     for (int column = first; column <= last; ++column) {
         const double x = raster.origin.x + (column + 0.5) * raster.pixel;
         const double level = std::clamp(span.from_level + slope * (x - span.from), 0.0, 1.0);
-        pixels[column] = colours[static_cast<std::size_t>(255.0 * level + 0.5)];
+        pixels[column] = colours[static_cast<std::size_t>(255.99 * level)];
     }
 }
 
