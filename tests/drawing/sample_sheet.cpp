@@ -18,9 +18,10 @@ void add_text(Scene& scene, double x, double y, std::string words, TextSize size
 
 void add_pens(Scene& scene) {
     const std::pair<Pen, const char*> pens[] = {
-        {Pen::outline, "outline"},   {Pen::cut, "cut"},       {Pen::thin, "thin"},           {Pen::hidden, "hidden"},
-        {Pen::center, "center"},     {Pen::grid, "grid"},     {Pen::dimension, "dimension"}, {Pen::demand, "demand"},
-        {Pen::capacity, "capacity"}, {Pen::handle, "handle"}, {Pen::snap, "snap"},           {Pen::selection, "selection"}};
+        {Pen::outline, "outline"},     {Pen::cut, "cut"},       {Pen::thin, "thin"},
+        {Pen::hidden, "hidden"},       {Pen::center, "center"}, {Pen::grid, "grid"},
+        {Pen::dimension, "dimension"}, {Pen::demand, "demand"}, {Pen::capacity, "capacity"},
+        {Pen::handle, "handle"},       {Pen::snap, "snap"},     {Pen::selection, "selection"}};
     double y = 7.0;
     for (const auto& [pen, name] : pens) {
         scene.items.emplace_back(Path{{{{{0.0, y}, {}}, {{2.0, y}, {}}}}, false, pen, Fill::none, {}});
@@ -49,9 +50,9 @@ void add_frames(Scene& scene) {
 
 void add_fills(Scene& scene) {
     const std::pair<Fill, const char*> fills[] = {
-        {Fill::plate, "plate"},         {Fill::metal_cut, "metal_cut"}, {Fill::wood_side, "wood_side"},
-        {Fill::wood_end, "wood_end"},   {Fill::wood_cut, "wood_cut"},   {Fill::decking, "decking"},
-        {Fill::demand, "demand"},       {Fill::demand_pale, "pale"},    {Fill::capacity, "capacity"}};
+        {Fill::plate, "plate"},       {Fill::metal_cut, "metal_cut"}, {Fill::wood_side, "wood_side"},
+        {Fill::wood_end, "wood_end"}, {Fill::wood_cut, "wood_cut"},   {Fill::decking, "decking"},
+        {Fill::demand, "demand"},     {Fill::demand_pale, "pale"},    {Fill::capacity, "capacity"}};
     int i = 0;
     for (const auto& [fill, name] : fills) {
         const double x = 4.3 + 1.7 * (i % 3), y = 6.0 - 1.5 * (i / 3);

@@ -150,13 +150,15 @@ void add_patch(cairo_pattern_t* mesh, const Triangle& triangle, Ground ground) {
     cairo_mesh_pattern_end_patch(mesh);
 }
 
-/// On paper: smooth at every scale.
-void shade_mesh(const Canvas& canvas, const std::vector<Triangle>& triangles) {
+/// On paper: smooth at every scale. Only the box is filled, since a format without meshes makes a picture of what is.
+void shade_mesh(const Canvas& canvas, const std::vector<Triangle>& triangles, const Box& box) {
+    cairo_new_path(canvas.cairo);
     const std::unique_ptr<cairo_pattern_t, decltype(&cairo_pattern_destroy)> mesh(cairo_pattern_create_mesh(),
                                                                                   cairo_pattern_destroy);
     for (const Triangle& triangle : triangles) add_patch(mesh.get(), triangle, canvas.ground);
     cairo_set_source(canvas.cairo, mesh.get());
-    cairo_paint(canvas.cairo);
+    cairo_rectangle(canvas.cairo, box.low.x, box.low.y, box.high.x - box.low.x, box.high.y - box.low.y);
+    cairo_fill(canvas.cairo);
 }
 
 }  // namespace
@@ -166,7 +168,7 @@ void shade(const Canvas& canvas, const Shading& shading) {
     const Box box = bounds_of(triangles);
     if (triangles.empty() || !meet(box, canvas.visible)) return;
     if (canvas.pixel <= 0.0) {
-        shade_mesh(canvas, triangles);
+        shade_mesh(canvas, triangles, box);
         return;
     }
     const Box seen{{std::max(box.low.x, canvas.visible.low.x), std::max(box.low.y, canvas.visible.low.y)},
