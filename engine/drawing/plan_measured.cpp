@@ -11,8 +11,6 @@
 namespace toehold::drawing {
 namespace {
 
-constexpr double first_row_mm = 3.5, row_mm = 5.0;
-
 /// Where a line through the point along one axis meets the outline, nearest to the point.
 std::optional<double> nearest_edge(const std::vector<Point>& outline, Point at, Measure measure) {
     const bool across = measure == Measure::across;
@@ -37,37 +35,66 @@ double half_extent(const model::Hole& hole, Measure measure) {
     return 0.5 * (measure == Measure::across ? width(box) : height(box));
 }
 
-/// Words on the side of the hole's end, within the plate.
-void add_distance(Scene& scene, const DimensionRow& row, const DimensionEnd& hole, const DimensionEnd& edge,
-                  units::System system) {
-    const std::string words = length_figure(std::abs(edge.at_in - hole.at_in), system);
-    if (edge.at_in < hole.at_in) {
-        add_dimension(scene, row, edge, hole, words, WordsAt::after);
-    } else {
-        add_dimension(scene, row, hole, edge, words, WordsAt::before);
+struct EdgeDistance {
+    double center_in = 0.0;  ///< from the hole's centre to the plate's edge
+    double clear_in = 0.0;   ///< from the hole's edge; negative where the hole breaks out
+};
+
+/// A line from the hole's centre to the plate's edge with a stroke across each end, and how long it is.
+std::optional<EdgeDistance> add_distance(Scene& scene, const PlanSheet& sheet, const model::Hole& hole,
+                                         Measure measure) {
+    constexpr double stroke_mm = 1.6;
+    const Point at{hole.center.x_in, hole.center.y_in};
+    const std::optional<double> edge = nearest_edge(sheet.outline, at, measure);
+    if (!edge) return std::nullopt;
+    const bool across = measure == Measure::across;
+    const Point end = across ? Point{*edge, at.y} : Point{at.x, *edge};
+    const std::string part = anchor_part(hole.id);
+    scene.items.emplace_back(line(at, end, Pen::snap, part));
+    for (const Point& place : {at, end}) {
+        const Place stroke = standing(place);
+        scene.items.emplace_back(
+            across ? line(moved_mm(stroke, 0.0, -stroke_mm), moved_mm(stroke, 0.0, stroke_mm), Pen::handle, part)
+                   : line(moved_mm(stroke, -stroke_mm, 0.0), moved_mm(stroke, stroke_mm, 0.0), Pen::handle, part));
+    }
+    const double center = std::abs(*edge - (across ? at.x : at.y));
+    return EdgeDistance{center, center - half_extent(hole, measure)};
+}
+
+/// Beside the hole towards the plate's middle, where neither dimensions nor marks stand.
+void add_words(Scene& scene, const PlanSheet& sheet, const model::Hole& hole, const std::vector<std::string>& lines) {
+    constexpr double off_mm = 1.5, line_mm = 3.7;
+    const Point plate = middle(around(sheet.outline));
+    const double right = hole.center.x_in > plate.x ? -1.0 : 1.0, up = hole.center.y_in > plate.y ? -1.0 : 1.0;
+    const double reach = covered_radius_in(sheet.subject, hole);
+    const Place corner =
+        standing({hole.center.x_in + right * reach, hole.center.y_in + up * reach}, {right * off_mm, up * off_mm});
+    double top_mm = up > 0.0 ? line_mm * static_cast<double>(lines.size()) : 0.0;
+    for (const std::string& words : lines) {
+        Text text;
+        text.at = moved_mm(corner, 0.0, top_mm);
+        text.words = words;
+        text.size = TextSize::small;
+        text.across = right > 0.0 ? Across::left : Across::right;
+        text.upright = Upright::top;
+        text.pen = Pen::handle;
+        text.on_paper = true;
+        text.part = anchor_part(hole.id);
+        scene.items.emplace_back(std::move(text));
+        top_mm -= line_mm;
     }
 }
 
-/// From the hole's edge and from its centre to the plate's edge, in rows beside the hole towards the plate's middle,
-/// where no other dimensions stand.
-void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole, Measure measure) {
-    const Point at{hole.center.x_in, hole.center.y_in};
-    const std::optional<double> edge = nearest_edge(sheet.outline, at, measure);
-    if (!edge) return;
-    const bool across = measure == Measure::across;
-    const double along = across ? at.x : at.y, aside = across ? at.y : at.x;
-    const Point plate = middle(around(sheet.outline));
-    const double inward = aside > (across ? plate.y : plate.x) ? -1.0 : 1.0;
-    DimensionRow row{measure,
-                     aside + inward * covered_radius_in(sheet.subject, hole),
-                     inward * first_row_mm,
-                     Pen::snap,
-                     anchor_part(hole.id),
-                     true};
-    const double rim = along + (*edge < along ? -1.0 : 1.0) * half_extent(hole, measure);
-    add_distance(scene, row, {rim, aside}, {*edge, aside}, sheet.subject.system);
-    row.offset_mm += inward * row_mm;
-    add_distance(scene, row, {along, aside}, {*edge, aside}, sheet.subject.system);
+void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole) {
+    std::vector<std::string> lines;
+    for (const Measure measure : {Measure::across, Measure::upright}) {
+        const std::optional<EdgeDistance> distance = add_distance(scene, sheet, hole, measure);
+        if (!distance) continue;
+        lines.push_back((measure == Measure::across ? "x " : "y ") +
+                        length_figure(distance->center_in, sheet.subject.system) + ", clear " +
+                        length_figure(distance->clear_in, sheet.subject.system));
+    }
+    add_words(scene, sheet, hole, lines);
 }
 
 }  // namespace
@@ -79,8 +106,7 @@ void add_measured(Scene& scene, const PlanSheet& sheet) {
         const auto hole =
             std::find_if(holes.begin(), holes.end(), [&](const model::Hole& one) { return one.id == id; });
         if (id.empty() || hole == holes.end()) continue;
-        add_distances(scene, sheet, *hole, Measure::across);
-        add_distances(scene, sheet, *hole, Measure::upright);
+        add_distances(scene, sheet, *hole);
     }
 }
 

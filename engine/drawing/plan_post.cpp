@@ -31,6 +31,7 @@ double wall_in(const model::Post& post) {
 
 std::vector<Place> as_places(const std::vector<Point>& points) {
     std::vector<Place> places;
+    places.reserve(points.size());
     for (const Point& point : points) places.push_back(standing(point));
     return places;
 }

@@ -96,10 +96,8 @@ TEST_CASE("A measured hole shows its distances to the nearest edges", "[drawing]
     options.dimensions = false;
     options.measured = {"anchor A", "anchor nobody", "plate"};
     const drawing::Scene scene = plan_of(resolved, nullptr, options);
-    CHECK(test::says(scene, "3/4"));
-    CHECK(test::says(scene, "0.531"));
-    CHECK(test::says(scene, "1"));
-    CHECK(test::says(scene, "0.781"));
+    CHECK(test::says(scene, "x 3/4, clear 0.531"));
+    CHECK(test::says(scene, "y 1, clear 0.781"));
 }
 
 TEST_CASE("The plan draws only parts that the detail has, and all that lie in it", "[drawing][plan]") {
