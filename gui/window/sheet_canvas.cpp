@@ -114,8 +114,6 @@ SheetView::Live SheetCanvas::live() {
     if (live.cell && doing_ == Doing::nothing) {
         marks.handles = visible_handles(*live.cell);
         marks.hot = hot_;
-    } else if (hold_) {
-        marks.handles = {hold_->handle};
     }
     live.marks = live_scene(marks);
     return live;

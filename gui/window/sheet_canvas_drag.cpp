@@ -81,6 +81,8 @@ void SheetCanvas::move_handle(const Pointer& pointer) {
     const auto at = view_.to_drawing(press_->cell, pointer.at);
     auto moved = take(*hold_, at, rules(press_->cell), {!pointer.alt, pointer.shift});
     marks_.caught = moved.caught;
+    marks_.handles = {hold_->handle};
+    marks_.handles.front().at = moved.at;
     if (press_->cell == CellKind::plan)
         view_.measure(hold_->together.empty() ? std::vector{hold_->handle.part} : hold_->together);
     if (!moved.step.empty()) desk_.change(moved.step, std::move(moved.detail), merge_key_, true);

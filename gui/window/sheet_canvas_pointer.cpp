@@ -64,13 +64,12 @@ void SheetCanvas::press(CellKind kind, const Pointer& pointer) {
     pressed.view = view_.view(kind);
     pressed.direction_rad = desk_.display().direction_rad;
     pressed.part = view_.part_at(kind, pointer.at);
-    if (pressed.part != "push") {
-        pressed.handle = handle_at(view_.handles(kind), pressed.view, pointer.at, desk_.selection());
-        if (!pressed.handle) pressed.handle = body_handle(view_.handles(kind), pressed.part);
-        if (pressed.handle) pressed.part = pressed.handle->part;
-    } else if (const auto& push = view_.overlay().push) {
+    // The push's arrow crosses holes: what can be taken in their middle comes first.
+    pressed.handle = handle_at(view_.handles(kind), pressed.view, pointer.at, desk_.selection());
+    if (!pressed.handle) pressed.handle = body_handle(view_.handles(kind), pressed.part);
+    if (pressed.handle) pressed.part = pressed.handle->part;
+    if (const auto& push = view_.overlay().push; push && pressed.part == "push")
         pressed.push_offset_rad = push->direction_rad - angle_rad(at_in);
-    }
     const auto& selection = desk_.selection();
     pressed.was_selected = std::find(selection.begin(), selection.end(), pressed.part) != selection.end();
     if (!pointer.shift && !pressed.was_selected && !pressed.part.empty() && pressed.part != "push")
@@ -164,7 +163,7 @@ void SheetCanvas::hover(const Pointer& pointer) {
     std::optional<editing::Handle> handle;
     if (on_drawing) {
         part = view_.part_at(*kind, pointer.at);
-        if (tool_ == Tool::select && part != "push")
+        if (tool_ == Tool::select)
             handle = handle_at(view_.handles(*kind), view_.view(*kind), pointer.at, desk_.selection());
         if (handle) part = handle->part;
     }

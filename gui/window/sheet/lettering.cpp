@@ -13,7 +13,7 @@ using namespace drawing;
 namespace {
 
 /// Mean advance of the lettering's face over its height; a little generous.
-constexpr double advance = 0.62;
+constexpr double advance = 0.58;
 
 bool continues_a_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
 

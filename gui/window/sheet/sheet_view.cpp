@@ -2,6 +2,7 @@
 
 #include "drawing/parts.h"
 #include "window/sheet/hand.h"
+#include "window/sheet/ink_fit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -58,7 +59,7 @@ void SheetView::lay_out() {
     cells_ = sheet_cells(sheet_, units_per_mm_, alone_);
     for (const auto kind : cell_kinds) {
         auto& state = cell(kind);
-        state.view.units_per_mm = units_per_mm_;
+        state.view.units_per_mm = lettering_units(areas(kind).drawing, units_per_mm_);
         if (state.has_view) {
             const auto from = center(before.cells[index_of(kind)].drawing), to = center(areas(kind).drawing);
             state.view = drawing::moved(state.view, to.x - from.x, to.y - from.y);
@@ -88,8 +89,15 @@ void SheetView::note(desk::Change change) {
     if (change == desk::Change::detail)
         for (auto& state : states_) state.handles_are_old = true;
     if (change != desk::Change::selection) {
+        auto& rose = cell(CellKind::rose);
+        const bool scene_was_old = rose.scene_is_old, image_was_old = rose.image_is_old;
         overlay_.reset();
         scenes_are_old();
+        if (held_ && change == desk::Change::detail) {
+            // Under the hand the rose waits for its next petals: nothing else of the detail stands in it.
+            rose.scene_is_old = scene_was_old;
+            rose.image_is_old = image_was_old;
+        }
         return;
     }
     cell(CellKind::rose).scene_is_old = true;
@@ -134,7 +142,8 @@ void SheetView::prepare(CellKind kind) {
 
 void SheetView::refit(CellKind kind, Cell& state) {
     if (state.has_view && (held_ || !state.fitted)) return;
-    const auto fresh = drawing::fit(state.scene, areas(kind).drawing, units_per_mm_);
+    const auto& area = areas(kind).drawing;
+    const auto fresh = fit_ink(state.scene, area, lettering_units(area, units_per_mm_));
     if (!state.has_view || !nearly(fresh, state.view)) state.view = fresh;
     state.has_view = true;
 }

@@ -89,7 +89,7 @@ void SheetView::paint_live(cairo_t* cairo, const Live& live) {
         drawing::paint(cairo, live.marks, view(*live.cell), ground_);
     }
     if (live.active && shown(*live.active))
-        paint_frame(cairo, inset(areas(*live.active).frame, 0.7 * units_per_mm_), drawing::Pen::selection);
+        paint_frame(cairo, inset(areas(*live.active).frame, 0.6 * units_per_mm_), drawing::Pen::handle);
 }
 
 void SheetView::paint_frame(cairo_t* cairo, const Area& area, drawing::Pen pen) const {

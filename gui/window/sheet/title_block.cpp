@@ -33,9 +33,9 @@ wxString state_words(desk::Freshness freshness) {
         case desk::Freshness::none:
             return _("nothing solved");
         case desk::Freshness::stale:
-            return _("stale: solving");
+            return _("stale, solving");
         case desk::Freshness::quick:
-            return _("quick demand; checks stale");
+            return _("checks solving");
         case desk::Freshness::current:
             return _("up to date");
     }
@@ -79,8 +79,8 @@ Scene title_block(const TitleWords& words, double width, double height) {
     name.bold = true;
     scene.items.emplace_back(name);
     scene.items.emplace_back(rule({0, middle}, {width, middle}, Pen::thin));
-    const std::array entries{Entry{_("METHOD"), words.method, 0.32}, Entry{_("PUSH SHOWN"), words.push, 0.38},
-                             Entry{_("STATE"), words.state, 0.30}};
+    const std::array entries{Entry{_("METHOD"), words.method, 0.29}, Entry{_("PUSH SHOWN"), words.push, 0.45},
+                             Entry{_("STATE"), words.state, 0.26}};
     double at = 0.0;
     for (const auto& entry : entries) {
         const double room = entry.share * width;

@@ -1,0 +1,117 @@
+#include "window/sheet/ink_fit.h"
+
+#include "drawing/palette.h"
+#include "window/sheet/lettering.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <variant>
+#include <vector>
+
+namespace toehold::window {
+
+using namespace drawing;
+
+namespace {
+
+/// The thing drawn fills at least this share of the area, even if words beside it are cut off for that.
+constexpr double least_share = 0.42;
+
+/// Where ink stands: in of the thing drawn, and mm of paper from there.
+using Spots = std::vector<Place>;
+
+struct Extent {
+    Point low{std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity()};
+    Point high{-low.x, -low.y};
+};
+
+void add(Spots& spots, const Path& path) {
+    for (const auto& contour : path.contours)
+        for (const auto& place : contour) spots.push_back(place);
+}
+
+void add(Spots& spots, const Circle& circle) {
+    const auto& [at, paper] = circle.center;
+    for (const double sign : {-1.0, 1.0}) {
+        const Point edge{at.x + sign * circle.radius_in, at.y + sign * circle.radius_in};
+        const Point off{paper.x + sign * circle.radius_mm, paper.y + sign * circle.radius_mm};
+        spots.push_back({edge, off});
+    }
+}
+
+double from_place(Across across, double width) {
+    return across == Across::left ? 0.0 : across == Across::middle ? -width / 2 : -width;
+}
+
+double from_place(Upright upright, double height) {
+    return upright == Upright::bottom ? 0.0 : upright == Upright::middle ? -height / 2 : -height;
+}
+
+void add(Spots& spots, const Text& text) {
+    const double width = width_mm(text.words, text.size), height = text_height_mm(text.size);
+    const double left = from_place(text.across, width), low = from_place(text.upright, height);
+    const double turn = text.angle_deg * std::numbers::pi / 180, c = std::cos(turn), s = std::sin(turn);
+    for (const double x : {left, left + width}) {
+        for (const double y : {low, low + height}) {
+            const Point corner{text.at.paper_mm.x + c * x - s * y, text.at.paper_mm.y + s * x + c * y};
+            spots.push_back({text.at.at, corner});
+        }
+    }
+}
+
+void add(Spots& spots, const Shading& shading) {
+    for (const auto& node : shading.nodes) spots.push_back({node, {}});
+}
+
+Spots spots_of(const Scene& scene) {
+    Spots spots;
+    for (const auto& item : scene.items) std::visit([&spots](const auto& each) { add(spots, each); }, item);
+    return spots;
+}
+
+/// In units of the surface from the origin of the thing drawn, y up.
+Extent extent(const Spots& spots, double units_per_in, double units_per_mm) {
+    Extent all;
+    for (const auto& spot : spots) {
+        all.low.x = std::min(all.low.x, spot.at.x * units_per_in + spot.paper_mm.x * units_per_mm);
+        all.low.y = std::min(all.low.y, spot.at.y * units_per_in + spot.paper_mm.y * units_per_mm);
+        all.high.x = std::max(all.high.x, spot.at.x * units_per_in + spot.paper_mm.x * units_per_mm);
+        all.high.y = std::max(all.high.y, spot.at.y * units_per_in + spot.paper_mm.y * units_per_mm);
+    }
+    return all;
+}
+
+bool fits(const Extent& extent, const Area& area) {
+    return extent.high.x - extent.low.x <= area.width && extent.high.y - extent.low.y <= area.height;
+}
+
+/// The middle of the ink where all of it fits, else of the thing drawn; in.
+double middle(double ink_low, double ink_high, double room, double low_in, double high_in, double units_per_in) {
+    return ink_high - ink_low <= room ? (ink_low + ink_high) / 2 / units_per_in : (low_in + high_in) / 2;
+}
+
+}  // namespace
+
+View fit_ink(const Scene& scene, const Area& area, double units_per_mm) {
+    auto view = drawing::fit(scene, area, units_per_mm);
+    const auto spots = spots_of(scene);
+    const auto& [low, high] = scene.bounds;
+    if (spots.empty() || !(high.x > low.x) || !(high.y > low.y)) return view;
+    const double bare = std::min(area.width / (high.x - low.x), area.height / (high.y - low.y));
+    // The ink's extent grows with the scale, so that halving the interval finds where it fills the area.
+    double fitting = 0.0, too_large = bare;
+    for (int halving = 0; halving < 30; ++halving) {
+        const double tried = (fitting + too_large) / 2;
+        (fits(extent(spots, tried, units_per_mm), area) ? fitting : too_large) = tried;
+    }
+    view.units_per_in = std::max(fitting, least_share * bare);
+    const auto ink = extent(spots, view.units_per_in, units_per_mm);
+    view.center_in = {middle(ink.low.x, ink.high.x, area.width, low.x, high.x, view.units_per_in),
+                      middle(ink.low.y, ink.high.y, area.height, low.y, high.y, view.units_per_in)};
+    view.center = {area.left + area.width / 2, area.top + area.height / 2};
+    return view;
+}
+
+}  // namespace toehold::window
