@@ -3,6 +3,7 @@
 #include "desk/desk.h"
 
 #include <wx/panel.h>
+
 #include <string>
 
 class wxStaticText;

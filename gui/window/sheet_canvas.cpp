@@ -1,10 +1,11 @@
 #include "window/sheet_canvas.h"
 
-#include <memory>
 #include <wx/app.h>
 #include <wx/dcbuffer.h>
 #include <wx/graphics.h>
+
 #include <algorithm>
+#include <memory>
 
 namespace toehold::window {
 

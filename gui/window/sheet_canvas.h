@@ -11,6 +11,7 @@
 
 #include <wx/timer.h>
 #include <wx/window.h>
+
 #include <functional>
 #include <optional>
 #include <string>

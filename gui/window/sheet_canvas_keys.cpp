@@ -4,6 +4,7 @@
 #include "window/sheet_canvas.h"
 
 #include <wx/intl.h>
+
 #include <algorithm>
 
 namespace toehold::window {

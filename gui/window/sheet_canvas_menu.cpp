@@ -4,6 +4,7 @@
 
 #include <wx/intl.h>
 #include <wx/menu.h>
+
 #include <algorithm>
 
 namespace toehold::window {

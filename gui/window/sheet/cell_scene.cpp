@@ -8,6 +8,7 @@
 
 #include <wx/intl.h>
 #include <wx/string.h>
+
 #include <algorithm>
 #include <cmath>
 

@@ -3,6 +3,7 @@
 #include "drawing/parts.h"
 
 #include <wx/intl.h>
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>

@@ -3,6 +3,7 @@
 #include "desk/desk.h"
 
 #include <wx/string.h>
+
 #include <functional>
 #include <optional>
 #include <string>

@@ -1,6 +1,7 @@
 #include "window/sheet/raster.h"
 
 #include <cairo/cairo.h>
+
 #include <algorithm>
 #include <cmath>
 

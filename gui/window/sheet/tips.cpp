@@ -9,6 +9,7 @@
 
 #include <wx/intl.h>
 #include <wx/string.h>
+
 #include <algorithm>
 
 namespace toehold::window {

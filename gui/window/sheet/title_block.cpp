@@ -5,6 +5,7 @@
 
 #include <wx/intl.h>
 #include <wx/string.h>
+
 #include <array>
 #include <cmath>
 
