@@ -52,7 +52,7 @@ std::string decimals(double value, units::Kind kind, units::System system) {
     const int leading = size > 0.0 ? static_cast<int>(std::floor(std::log10(size))) : 0;
     constexpr int most = 30;
     const int places = std::clamp(digits - leading, least, most);
-    const std::string text = units::display(value, kind, system, places);
+    std::string text = units::display(value, kind, system, places);
     const std::size_t point = text.find('.');
     const std::size_t blank = text.find(' ');
     if (point == std::string::npos || blank == std::string::npos) return text;

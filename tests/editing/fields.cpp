@@ -67,6 +67,19 @@ TEST_CASE("Every field of every kind of detail has its own path, a name, a help 
     }
 }
 
+TEST_CASE("The fields of one heading stand together", "[property]") {
+    for (const test::Variant& variant : test::field_variants()) {
+        std::set<std::string> closed;
+        std::string open;
+        for (const Field& field : fields_of(variant.detail)) {
+            if (field.group == open) continue;
+            INFO(field.path << " under " << field.group);
+            CHECK(closed.insert(field.group).second);
+            open = field.group;
+        }
+    }
+}
+
 TEST_CASE("Two holes of one id are both within reach", "[unit]") {
     model::BaseDetail detail = test::square_base();
     detail.plate.holes[1].id = "A";

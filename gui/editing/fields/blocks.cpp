@@ -92,8 +92,7 @@ void one_block(Form& form, model::Framing& framing, model::Block& block) {
 
 }  // namespace
 
-void block_fields(Form& form, model::Framing& framing) {
-    form.at({"framing", "", TOEHOLD_MARK("Framing")});
+void block_count(Form& form, model::Framing& framing) {
     form.list(
         {"block-count", TOEHOLD_MARK("Number of blocks"),
          TOEHOLD_MARK("The first begins as a 4x8 under the post from joist to joist, with nothing described at its "
@@ -107,6 +106,9 @@ void block_fields(Form& form, model::Framing& framing) {
             follow_id(framing, framing.blocks.back().id, {});
             framing.blocks.pop_back();
         });
+}
+
+void block_fields(Form& form, model::Framing& framing) {
     for (model::Block& block : framing.blocks) one_block(form, framing, block);
 }
 

@@ -6,6 +6,7 @@
 #include "editing/fields/reading.h"
 
 #include <functional>
+#include <iterator>
 #include <optional>
 #include <string>
 #include <vector>
@@ -136,6 +137,7 @@ class Form {
     template <class Words>
     static std::vector<Choice> choices_of(const Words& words) {
         std::vector<Choice> choices;
+        choices.reserve(std::size(words));
         for (const auto& one : words) choices.push_back({one.word, one.label});
         return choices;
     }

@@ -125,9 +125,10 @@ void framing_fields(Form& form, model::Framing& framing) {
     form.yes_no({"treated", TOEHOLD_MARK("Preservative treated"),
                  TOEHOLD_MARK("Treated lumber asks for corrosion protection of what is driven into it.")},
                 framing.preservative_treated);
-    joist_fields(form, framing);
-    form.at({"framing", "", TOEHOLD_MARK("Framing")});
+    joist_presence(form, framing);
     counts(form, framing);
+    block_count(form, framing);
+    joist_fields(form, framing);
     for (model::Rim& rim : framing.rims) one_rim(form, framing, rim);
     for (model::JoistSupport& support : framing.supports) one_support(form, framing, support);
     block_fields(form, framing);

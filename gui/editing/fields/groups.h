@@ -13,13 +13,17 @@ void post_fields(Form& form, model::BaseDetail& detail);
 void weld_fields(Form& form, model::BaseDetail& detail);
 void plate_fields(Form& form, model::BaseDetail& detail);
 void outline_fields(Form& form, model::Outline& outline);
+// How many there are, and whether there are any, stands with what holds them; each then under its own heading.
+void hole_count(Form& form, model::BaseDetail& detail);
 void hole_fields(Form& form, model::BaseDetail& detail);
 void anchor_fields(Form& form, model::BaseDetail& detail);
 /// Of one group: what its fastener is and measures. Places stand below `path`.
 void fastener_fields(Form& form, model::AnchorGroup& group);
 void layer_fields(Form& form, model::Layers& layers);
 void framing_fields(Form& form, model::Framing& framing);
+void joist_presence(Form& form, model::Framing& framing);
 void joist_fields(Form& form, model::Framing& framing);
+void block_count(Form& form, model::Framing& framing);
 void block_fields(Form& form, model::Framing& framing);
 void basis_fields(Form& form, model::Basis& basis);
 

@@ -14,6 +14,7 @@ namespace {
 
 std::vector<std::string> ids_of(const std::vector<model::Hole>& holes) {
     std::vector<std::string> ids;
+    ids.reserve(holes.size());
     for (const model::Hole& hole : holes) ids.push_back(hole.id);
     return ids;
 }
@@ -99,8 +100,7 @@ void one_hole(Form& form, model::BaseDetail& detail, std::size_t index) {
 
 }  // namespace
 
-void hole_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"plate", "plate", TOEHOLD_MARK("Plate")});
+void hole_count(Form& form, model::BaseDetail& detail) {
     form.list(
         {"hole-count", TOEHOLD_MARK("Number of holes"),
          TOEHOLD_MARK("A new hole is like the last and stands beside it; a smaller number takes the last, and "
@@ -111,6 +111,9 @@ void hole_fields(Form& form, model::BaseDetail& detail) {
             return std::string();
         },
         [&detail] { remove_last_hole(detail); });
+}
+
+void hole_fields(Form& form, model::BaseDetail& detail) {
     for (std::size_t index = 0; index < detail.plate.holes.size(); ++index) one_hole(form, detail, index);
 }
 

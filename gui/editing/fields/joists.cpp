@@ -39,18 +39,6 @@ void no_more_joists(model::Framing& framing) {
     framing.joists.reset();
 }
 
-void presence_field(Form& form, model::Framing& framing) {
-    form.kind(
-        {"joists-given", TOEHOLD_MARK("Joists"),
-         TOEHOLD_MARK("Whether they are described; begin as two 16 in apart, 1 1/2 by 9 1/4 in, square to the rail. "
-                      "Blocks that ended at a joist taken away are left with nothing to meet.")},
-        framing.joists ? "yes" : "no", {{"yes", TOEHOLD_MARK("Yes")}, {"no", TOEHOLD_MARK("No")}},
-        [&framing, &catalog = form.catalog()](const std::string& chosen) {
-            if (chosen == "yes") framing.joists = start_joists(framing, catalog);
-            if (chosen == "no") no_more_joists(framing);
-        });
-}
-
 Heading all_joists(const model::Joists& joists) {
     Heading heading{"framing/joists", {}, TOEHOLD_MARK("Joists")};
     for (const model::Joist& joist : joists.members) {
@@ -88,8 +76,19 @@ void common_fields(Form& form, model::Framing& framing) {
 
 }  // namespace
 
+void joist_presence(Form& form, model::Framing& framing) {
+    form.kind(
+        {"joists-given", TOEHOLD_MARK("Joists"),
+         TOEHOLD_MARK("Whether they are described; begin as two 16 in apart, 1 1/2 by 9 1/4 in, square to the rail. "
+                      "Blocks that ended at a joist taken away are left with nothing to meet.")},
+        framing.joists ? "yes" : "no", {{"yes", TOEHOLD_MARK("Yes")}, {"no", TOEHOLD_MARK("No")}},
+        [&framing, &catalog = form.catalog()](const std::string& chosen) {
+            if (chosen == "yes") framing.joists = start_joists(framing, catalog);
+            if (chosen == "no") no_more_joists(framing);
+        });
+}
+
 void joist_fields(Form& form, model::Framing& framing) {
-    presence_field(form, framing);
     if (!framing.joists) return;
     common_fields(form, framing);
     for (model::Joist& joist : framing.joists->members) {

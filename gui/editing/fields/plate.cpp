@@ -93,6 +93,7 @@ void plate_fields(Form& form, model::BaseDetail& detail) {
     form.pick({"metal", TOEHOLD_MARK("Metal"), TOEHOLD_MARK("Its strength is looked up in the catalogs.")}, plate.metal,
               row_choices(form.catalog().metals));
     form.length({"thickness", TOEHOLD_MARK("Thickness"), TOEHOLD_MARK("Of the plate.")}, plate.thickness_in);
+    hole_count(form, detail);
     outline_fields(form, plate.outline);
     hole_fields(form, detail);
 }

@@ -127,7 +127,7 @@ Reading<std::string> read_words(const std::string& label, const std::string& tex
 }
 
 Reading<std::string> read_id(const std::string& label, const std::string& text, const std::vector<std::string>& taken) {
-    const Reading<std::string> words = read_words(label, text);
+    Reading<std::string> words = read_words(label, text);
     if (!words.value) return words;
     const std::string& id = *words.value;
     if (id.empty() || id.find_first_of(" \t\r\n\"'[]") != std::string::npos) {
