@@ -3,6 +3,7 @@
 #include "drawing/parts.h"
 #include "editing/fields.h"
 #include "model/placement.h"
+#include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
 
 #include <wx/intl.h>
@@ -109,7 +110,9 @@ void PlaceBar::show_values() {
         x = length(at.x_in, desk_);
         y = length(at.y_in, desk_);
         if (!drawing::id_of(of_.front(), "anchor").empty())
-            said = _("centre to edge ") + length(model::edge_distance_in(desk_.detail().plate.outline, at), desk_);
+            said = _("centre to edge ") +
+                   wxString::FromUTF8(
+                       readout(model::edge_distance_in(desk_.detail().plate.outline, at), desk_.display().system));
     } else if (of_.size() > 1) {
         name = wxString::Format(_("%zu parts, moved by"), of_.size());
         x = y = length(0.0, desk_);

@@ -1,6 +1,6 @@
 // What the hand does with the button down, and what is left when it lets go.
 #include "drawing/parts.h"
-#include "editing/fields.h"
+#include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
 #include "window/sheet_canvas.h"
 
@@ -88,8 +88,8 @@ void SheetCanvas::move_handle(const Pointer& pointer) {
         view_.measure(hold_->together.empty() ? std::vector{hold_->handle.part} : hold_->together);
     if (!moved.step.empty()) desk_.change(moved.step, std::move(moved.detail), merge_key_, true);
     const auto system = desk_.display().system;
-    auto words = part_name(hold_->handle.part) + ": " + editing::shown(moved.at.x, units::Kind::length, system) + ", " +
-                 editing::shown(moved.at.y, units::Kind::length, system);
+    auto words =
+        part_name(hold_->handle.part) + ": " + readout(moved.at.x, system) + ", " + readout(moved.at.y, system);
     for (const auto& line : moved.caught) words += "; " + wxGetTranslation(wxString::FromUTF8(line.why)).utf8_string();
     desk_.say(words);
 }

@@ -149,7 +149,7 @@ bool SheetCanvas::nudge(const wxKeyEvent& event) {
     const auto step = arrow(event.GetKeyCode());
     if (!step || event.AltDown() || doing_ != Doing::nothing) return false;
     if (desk_.selection().empty()) {
-        desk_.say(_("Select a hole, a corner's plate or a block first: Tab goes through the parts.").utf8_string());
+        desk_.say(_("Select a hole or a block first: Tab goes through the parts.").utf8_string());
         return true;
     }
     const auto steps = nudge_.value_or(customary_nudge(desk_.display().system));

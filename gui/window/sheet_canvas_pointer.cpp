@@ -189,15 +189,14 @@ void SheetCanvas::hover(const Pointer& pointer) {
 }
 
 void SheetCanvas::show_cursor(CellKind kind, const std::string& part, const std::optional<editing::Handle>& handle) {
+    const bool sets_something = kind == CellKind::plan && tool_ != Tool::select && tool_ != Tool::pan;
     auto cursor = wxCURSOR_DEFAULT;
-    if (tool_ == Tool::pan)
-        cursor = wxCURSOR_HAND;
-    else if (tool_ != Tool::select && kind == CellKind::plan)
+    if (sets_something)
         cursor = wxCURSOR_CROSS;
+    else if (tool_ == Tool::pan || (part == "push" && !handle))
+        cursor = wxCURSOR_HAND;
     else if (handle)
         cursor = cursor_along(handle->along);
-    else if (part == "push")
-        cursor = wxCURSOR_HAND;
     SetCursor(wxCursor(cursor));
 }
 

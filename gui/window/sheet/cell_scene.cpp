@@ -1,9 +1,9 @@
 #include "window/sheet/cell_scene.h"
 
 #include "drawing/parts.h"
-#include "editing/fields.h"
 #include "output/figures.h"
 #include "window/sheet/lettering.h"
+#include "window/sheet/readout.h"
 #include "window/sheet/section_mark.h"
 
 #include <wx/intl.h>
@@ -74,7 +74,7 @@ std::string cell_title(CellKind kind, const desk::Desk& desk, const Wishes& wish
             return utf8(_("PLAN"));
         case CellKind::section: {
             const char* axis = wishes.plane.along == model::PlanAxis::y ? "x = " : "y = ";
-            const auto at = editing::shown(wishes.plane.at_in, units::Kind::length, desk.display().system);
+            const auto at = readout(wishes.plane.at_in, desk.display().system);
             return utf8(_("SECTION A-A")) + "  " + axis + at;
         }
         case CellKind::elevation:

@@ -1,10 +1,10 @@
 #include "window/sheet/tips.h"
 
 #include "drawing/parts.h"
-#include "editing/fields.h"
 #include "model/member.h"
 #include "output/figures.h"
 #include "output/words.h"
+#include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
 
 #include <wx/intl.h>
@@ -32,9 +32,7 @@ const catalog::Anchor* fastener(const desk::Desk& desk, const std::string& id) {
     return found == anchors.end() ? nullptr : &*found;
 }
 
-std::string length(double value_in, const desk::Desk& desk) {
-    return editing::shown(value_in, units::Kind::length, desk.display().system);
-}
+std::string length(double value_in, const desk::Desk& desk) { return readout(value_in, desk.display().system); }
 
 std::string status_line(const std::string& check, const std::optional<double>& ratio, checks::Status status) {
     auto words = "D/C " + (ratio ? output::ratio_text(*ratio) : std::string{"-"}) + " ";
@@ -92,6 +90,7 @@ std::string size_lines(const std::string& part, const desk::Desk& desk) {
 std::string push_lines(const drawing::Overlay& overlay) {
     if (!overlay.push) return {};
     return "\n" + push_words(*overlay.push, overlay.system) +
+           (overlay.push->governing ? utf8(_(", governing")) : std::string{}) +
            utf8(_("\ndrag to turn it; double-click for the push that governs"));
 }
 

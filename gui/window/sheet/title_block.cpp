@@ -29,10 +29,10 @@ wxString method_words(Method method) {
     return {};
 }
 
-wxString state_words(desk::Freshness freshness) {
-    switch (freshness) {
+wxString state_words(const desk::Desk& desk) {
+    switch (desk.freshness()) {
         case desk::Freshness::none:
-            return _("nothing solved");
+            return desk.problems().empty() ? _("not solved yet") : _("cannot be solved");
         case desk::Freshness::stale:
             return _("stale, solving");
         case desk::Freshness::quick:
@@ -54,10 +54,7 @@ struct Entry {
 std::string push_words(const PushShown& push, units::System system) {
     double degrees = std::round(output::degrees(push.direction_rad) * 10) / 10;
     degrees -= 360 * std::floor(degrees / 360);
-    auto words =
-        output::figure_text(push.push_lb, "lb", system) + utf8(_(" towards ")) + output::degrees_text(degrees) + "°";
-    if (push.governing) words += utf8(_(", governing"));
-    return words;
+    return output::figure_text(push.push_lb, "lb", system) + utf8(_(" towards ")) + output::degrees_text(degrees) + "°";
 }
 
 TitleWords title_words(const desk::Desk& desk, const Overlay& overlay) {
@@ -65,7 +62,8 @@ TitleWords title_words(const desk::Desk& desk, const Overlay& overlay) {
     words.name = desk.detail().name;
     words.method = utf8(method_words(desk.display().method));
     words.push = overlay.push ? push_words(*overlay.push, desk.display().system) : utf8(_("none"));
-    words.state = utf8(state_words(desk.freshness()));
+    words.governing = overlay.push && overlay.push->governing;
+    words.state = utf8(state_words(desk));
     return words;
 }
 
@@ -80,8 +78,9 @@ Scene title_block(const TitleWords& words, double width, double height) {
     name.bold = true;
     scene.items.emplace_back(name);
     scene.items.emplace_back(rule({0, middle}, {width, middle}, Pen::thin));
-    const std::array entries{Entry{_("METHOD"), words.method, 0.29}, Entry{_("PUSH SHOWN"), words.push, 0.45},
-                             Entry{_("STATE"), words.state, 0.26}};
+    const std::array entries{Entry{_("METHOD"), words.method, 0.31},
+                             Entry{words.governing ? _("PUSH SHOWN, GOVERNING") : _("PUSH SHOWN"), words.push, 0.41},
+                             Entry{_("STATE"), words.state, 0.28}};
     double at = 0.0;
     for (const auto& entry : entries) {
         const double room = entry.share * width;

@@ -9,11 +9,12 @@ namespace toehold::window {
 
 struct TitleWords {
     std::string name, method, push, state;
+    bool governing = false;  ///< the push shown is the one that pulls most
 };
 [[nodiscard]] TitleWords title_words(const desk::Desk& desk, const drawing::Overlay& overlay);
 [[nodiscard]] drawing::Scene title_block(const TitleWords& words, double width_mm, double height_mm);
 
-/// `200 lb towards 45 deg, governing`.
+/// `200 lb towards 45°`.
 [[nodiscard]] std::string push_words(const drawing::PushShown& push, units::System system);
 
 }  // namespace toehold::window
