@@ -24,6 +24,8 @@ namespace fs = std::filesystem;
 
 namespace {
 
+constexpr int margin_mm = 10;
+
 wxString sentences(const model::Problems& problems) {
     constexpr std::size_t most = 12;
     wxString text;
@@ -74,7 +76,10 @@ bool Application::begin(const Beginning& beginning) {
     dark_desktop_ = desktop_is_dark();
     dress_toolkit(look(ground()));
     print_data_ = std::make_unique<wxPrintData>();
+    print_data_->SetOrientation(wxLANDSCAPE);
     page_ = std::make_unique<wxPageSetupDialogData>(*print_data_);
+    page_->SetMarginTopLeft({margin_mm, margin_mm});
+    page_->SetMarginBottomRight({margin_mm, margin_mm});
     for (auto file = preferences_.recent.rbegin(); file != preferences_.recent.rend(); ++file) {
         recent_.AddFileToHistory(shown_path(*file));
     }

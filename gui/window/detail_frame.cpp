@@ -25,6 +25,8 @@ namespace toehold::window {
 
 namespace {
 
+const wxSize pane_size(430, 380);  // of a pane beside the sheet, DIP
+
 /// Hands results from the solver's threads to the window, if it is still there.
 std::function<void(solving::Result)> delivery(const std::shared_ptr<DetailFrame*>& frame) {
     return [waiting = std::weak_ptr<DetailFrame*>(frame)](const solving::Result& result) {
@@ -135,7 +137,12 @@ wxNotebook* DetailFrame::make_review_pane(wxWindow* parent) {
     checks_ = new ChecksPanel(book, desk_);
     notes_ = new NotesPanel(book, desk_);
     book->AddPage(checks_, _("Checks"));
-    book->AddPage(notes_, _("Findings, remedies, assumptions, cautions"));
+    book->AddPage(notes_, _("Findings and remedies"));
+    // The toolkit complains of scroll bars in pages that have not had a size yet.
+    for (wxWindow* page : std::array<wxWindow*, 2>{checks_, notes_}) {
+        page->SetSize(FromDIP(pane_size));
+        page->Layout();
+    }
     return book;
 }
 
@@ -147,17 +154,24 @@ void DetailFrame::make_panes() {
     fields_ = new FieldsPanel(board_, desk_);
     review_ = make_review_pane(board_);
     panes_.AddPane(make_sheet_pane(board_), wxAuiPaneInfo().Name("sheet").CenterPane().PaneBorder(false));
-    const wxAuiPaneInfo beside =
-        wxAuiPaneInfo().Right().CloseButton(true).Floatable(false).BestSize(FromDIP(wxSize(430, 380)));
+    const wxAuiPaneInfo beside = wxAuiPaneInfo()
+                                     .Right()
+                                     .CloseButton(true)
+                                     .Floatable(false)
+                                     .BestSize(FromDIP(pane_size))
+                                     .MinSize(FromDIP(wxSize(300, 140)));
     panes_.AddPane(review_, wxAuiPaneInfo(beside).Name("review").Position(0));
     panes_.AddPane(fields_, wxAuiPaneInfo(beside).Name("fields").Position(1));
-    first_layout_ = panes_.SavePerspective();
     verdict_ = new VerdictStrip(this, desk_);
     auto* column = new wxBoxSizer(wxVERTICAL);
     column->Add(notice_, wxSizerFlags().Expand());
     column->Add(board_, wxSizerFlags(1).Expand());
     column->Add(verdict_, wxSizerFlags().Expand());
     SetSizer(column);
+    // The panes take a share of the board, which must have its size before they are first set.
+    Layout();
+    arrange();
+    first_layout_ = panes_.SavePerspective();
     if (!application_.preferences().layout.empty()) panes_.LoadPerspective(application_.preferences().layout, false);
     arrange();
     panes_.Bind(wxEVT_AUI_PANE_CLOSE, [this](wxAuiManagerEvent& event) {

@@ -2,6 +2,7 @@
 
 #include "drawing/drawings.h"
 #include "output/figures.h"
+#include "units/unit_table.h"
 #include "window/paths.h"
 #include "window/sheet/cell_scene.h"
 #include "window/sheet/lettering.h"
@@ -12,6 +13,7 @@
 #include <wx/translation.h>
 
 #include <algorithm>
+#include <array>
 #include <string>
 #include <vector>
 
@@ -22,21 +24,36 @@ namespace {
 using drawing::Area;
 using drawing::Ground;
 
-constexpr double foot_mm = 30.0;  // verdict and cautions
-constexpr double line_mm = 4.6;
-constexpr double word_box_mm = 52.0;
-constexpr std::size_t most_cautions = 2;
+constexpr double foot_mm = 30.0;    // verdict and cautions, of the page
+constexpr double lettering = 0.72;  // the drawings' lettering is for a large sheet: smaller here, and still legible
+// Of the lettering's own millimetres:
+constexpr double line_mm = 4.4;
+constexpr double word_box_mm = 58.0;
+constexpr std::size_t lines_enough = 9;
+// One to so many; a drawing on paper is at one of them, so that it can be measured.
+constexpr std::array customary_scales{0.5,  1.0,  2.0,  4.0,  5.0,  8.0,  10.0, 12.0,
+                                      16.0, 20.0, 24.0, 32.0, 40.0, 48.0, 64.0, 96.0};
 
 /// A surface, its scale, and the one ground of paper.
 struct Paper {
     cairo_t* cairo = nullptr;
-    double units_per_mm = 1.0;
+    double true_units_per_mm = 1.0;
+    double units_per_mm = 1.0;  ///< of lettering and marks
     void paint(const drawing::Scene& scene, const drawing::View& view) const {
         drawing::paint(cairo, scene, view, Ground::print);
     }
     void paint(const drawing::Scene& scene, const Area& area) const { paint(scene, paper_view(area, units_per_mm)); }
     [[nodiscard]] double mm(double units) const { return units / units_per_mm; }
 };
+
+drawing::View fitted_to_scale(const drawing::Scene& scene, const Area& area, const Paper& paper) {
+    drawing::View view = drawing::fit(scene, area, paper.units_per_mm);
+    const double full_size = paper.true_units_per_mm * units::mm_per_in;
+    const auto scale = std::find_if(customary_scales.begin(), customary_scales.end(),
+                                    [&](double one_to) { return full_size / one_to <= view.units_per_in; });
+    if (scale != customary_scales.end()) view.units_per_in = full_size / *scale;
+    return view;
+}
 
 /// Broken at blanks into lines of a width; what does not fit in them ends in an ellipsis.
 std::vector<std::string> broken(const std::string& text, double width, drawing::TextSize size, std::size_t most) {
@@ -66,10 +83,13 @@ void paint_cell(const Paper& paper, CellKind kind, const CellAreas& areas, const
     wishes.plane = drawing::section_plane(desk.detail(), part);
     const drawing::Scene scene = cell_scene(kind, desk, overlay, wishes);
     const drawing::View view = kind == CellKind::rose ? drawing::fit(scene, areas.drawing, paper.units_per_mm)
-                                                      : drawing::fit_to_scale(scene, areas.drawing, paper.units_per_mm);
+                                                      : fitted_to_scale(scene, areas.drawing, paper);
     paper.paint(scene, view);
+    drawing::View true_view = view;
+    true_view.units_per_mm = paper.true_units_per_mm;
     const double width = paper.mm(areas.title.width), height = paper.mm(areas.title.height);
-    paper.paint(title_scene(cell_title(kind, desk, wishes), cell_scale(kind, desk, view), width, height), areas.title);
+    paper.paint(title_scene(cell_title(kind, desk, wishes), cell_scale(kind, desk, true_view), width, height),
+                areas.title);
     paper.paint({"",
                  {frame({{0.0, 0.0}, {paper.mm(areas.frame.width), paper.mm(areas.frame.height)}}, drawing::Pen::thin)},
                  {},
@@ -101,13 +121,23 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
         }
     };
     write(plain_text(words.reason), drawing::TextSize::normal, 2);
-    if (review == nullptr) return scene;
-    for (std::size_t number = 0; number < std::min(most_cautions, review->cautions.size()); ++number) {
-        write(review->cautions[number], drawing::TextSize::small, 1);
+    if (review == nullptr || review->cautions.empty()) {
+        write(plain_text(_("The cautions are still being worked out: print again when the sheet is up to date.")),
+              drawing::TextSize::small, lines_enough);
+        return scene;
     }
-    if (review->cautions.size() > most_cautions) {
-        write(plain_text(
-                  wxString::Format(_("and %zu cautions more, in the report"), review->cautions.size() - most_cautions)),
+    // A caution is given whole or counted, never cut short.
+    std::size_t given = 0;
+    for (const std::string& caution : review->cautions) {
+        const auto lines = broken(caution, room, drawing::TextSize::small, lines_enough);
+        const bool last = given + 1 == review->cautions.size();
+        if (top - line_mm * (static_cast<double>(lines.size()) + (last ? 0.0 : 1.0)) < 0.0) break;
+        write(caution, drawing::TextSize::small, lines_enough);
+        ++given;
+    }
+    if (given < review->cautions.size()) {
+        write(plain_text(wxString::Format(_("Cautions not printed here: %zu. Read them in the report."),
+                                          review->cautions.size() - given)),
               drawing::TextSize::small, 1);
     }
     return scene;
@@ -116,11 +146,11 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
 }  // namespace
 
 void paint_page(cairo_t* cairo, const Area& page, double units_per_mm, const desk::Desk& desk) {
-    const Paper paper{cairo, units_per_mm};
+    const Paper paper{cairo, units_per_mm, lettering * units_per_mm};
     drawing::paint_ground(cairo, page, Ground::print);
     const double foot = foot_mm * units_per_mm;
     const Area sheet{page.left, page.top, page.width, std::max(1.0, page.height - foot)};
-    const SheetCells cells = sheet_cells(sheet, units_per_mm);
+    const SheetCells cells = sheet_cells(sheet, paper.units_per_mm);
     const drawing::Overlay overlay = desk.overlay();
     for (const CellKind kind : cell_kinds) paint_cell(paper, kind, cells.cells[index_of(kind)], desk, overlay);
     const double block_width = paper.mm(cells.title_block.width), block_height = paper.mm(cells.title_block.height);

@@ -1,11 +1,12 @@
 #include "window/tool_row.h"
 
+#include "window/look.h"
 #include "window/sheet_canvas.h"
 
 #include <wx/sizer.h>
-#include <wx/stattext.h>
 #include <wx/tglbtn.h>
 #include <wx/translation.h>
+#include <wx/wrapsizer.h>
 
 #include <utility>
 
@@ -13,11 +14,11 @@ namespace toehold::window {
 
 ToolRow::ToolRow(wxWindow* parent, desk::Desk& desk, SheetCanvas& sheet) : wxPanel(parent), desk_(desk) {
     SetName("tools");
-    SetSizer(new wxBoxSizer(wxHORIZONTAL));
+    SetSizer(new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES));
     add_tools(sheet);
-    GetSizer()->AddSpacer(FromDIP(18));
+    GetSizer()->AddSpacer(FromDIP(10));
     add_methods();
-    GetSizer()->AddSpacer(FromDIP(18));
+    GetSizer()->AddSpacer(FromDIP(10));
     add_parts();
     sheet.when_tool_changes([this](Tool) { refresh(); });
     listener_ = desk_.listen([this](desk::Change change) {
@@ -31,6 +32,7 @@ ToolRow::~ToolRow() { desk_.stop_listening(listener_); }
 void ToolRow::add(const wxString& name, const wxString& words, const wxString& help, std::function<void()> press,
                   std::function<bool()> is_on) {
     auto* button = new wxToggleButton(this, wxID_ANY, words, wxDefaultPosition, wxDefaultSize, wxBU_EXACTFIT);
+    button->SetFont(lettering(8.5));
     button->SetName(name);
     button->SetToolTip(help);
     button->Bind(wxEVT_TOGGLEBUTTON, [this, press = std::move(press)](wxCommandEvent&) {

@@ -14,7 +14,7 @@ namespace toehold::window {
 
 namespace {
 
-constexpr double height = 58.0, margin = 10.0;  // DIP
+constexpr double height = 66.0, margin = 10.0;  // DIP
 constexpr double dip_per_mm = 96.0 / 25.4;
 
 /// The frame around a status, in the line the palette gives it.
@@ -87,12 +87,13 @@ double VerdictStrip::draw_word(wxGraphicsContext& context, double left) const {
 }
 
 void VerdictStrip::draw_reason(wxGraphicsContext& context, double left, double width) const {
-    context.SetFont(lettering(9.5), words_.stale ? look_.faded : look_.ink);
-    const std::vector<wxString> lines = lines_of(context, words_.reason, width, 2);
-    double top = unit(margin - 1.0);
+    context.SetFont(lettering(9.0), words_.stale ? look_.faded : look_.ink);
+    const std::vector<wxString> lines = lines_of(context, words_.reason, width, 3);
+    constexpr double step = 17.0;
+    double top = unit(0.5 * (height - step * static_cast<double>(lines.size())));
     for (const wxString& line : lines) {
         context.DrawText(line, left, top);
-        top += unit(19.0);
+        top += unit(step);
     }
 }
 
@@ -102,6 +103,17 @@ void VerdictStrip::draw_governing(wxGraphicsContext& context, double left, doubl
     wxString first = words_.governing;
     if (words_.ratio) first = shown_text(output::ratio_text(*words_.ratio)) + "  " + first;
     context.DrawText(lines_of(context, first, width, 1).front(), left, unit(margin - 1.0));
+    if (words_.no_path) {
+        // Nothing to hold it against: the demand breaks off.
+        context.SetPen(*wxTRANSPARENT_PEN);
+        context.SetBrush(wxBrush(look_.demand));
+        context.DrawRectangle(left, bar_top, width, bar_high);
+        context.SetPen(wxPen(look_.paper, static_cast<int>(unit(3.0))));
+        for (const double back : {14.0, 22.0}) {
+            const double at = left + width - unit(back);
+            context.StrokeLine(at, bar_top + bar_high + unit(2.0), at + unit(5.0), bar_top - unit(2.0));
+        }
+    }
     if (words_.ratio) {
         // The capacity is the length; the demand is laid over it, and where it is more, runs past its end.
         const double longest = std::max(1.0, *words_.ratio), capacity = width / longest;

@@ -23,6 +23,14 @@ wxString verdict_word(review::Verdict verdict) {
     return {};
 }
 
+/// The engine's reason is half a sentence, to stand behind a colon.
+wxString sentence_of(const std::string& reason) {
+    wxString words = shown_text(reason);
+    if (words.empty()) return words;
+    words = words.Left(1).Upper() + words.Mid(1);
+    return words.EndsWith(".") ? words : words + ".";
+}
+
 drawing::Pen verdict_frame(const review::Review& review) {
     if (review.verdict == review::Verdict::adequate) return drawing::Pen::holds;
     if (review.verdict == review::Verdict::incomplete) return drawing::Pen::missing;
@@ -61,12 +69,13 @@ void say_problems(VerdictWords& words, const model::Problems& problems) {
 
 void say_review(VerdictWords& words, const review::Review& review) {
     words.word = verdict_word(review.verdict);
-    words.reason = shown_text(review.reason);
+    words.reason = sentence_of(review.reason);
     words.frame = verdict_frame(review);
     if (review.governing.check.empty()) return;
     words.governing =
         wxString::Format(_("%s, %s"), shown_text(review.governing.title), shown_text(review.governing.subject));
-    if (std::isfinite(review.governing.ratio)) words.ratio = review.governing.ratio;
+    words.no_path = !std::isfinite(review.governing.ratio);
+    if (!words.no_path) words.ratio = review.governing.ratio;
 }
 
 }  // namespace

@@ -16,6 +16,7 @@ struct VerdictWords {
     std::optional<double> ratio;              ///< of that check; absent: none, or nothing there to resist
     wxString freshness;                       ///< in words
     bool stale = false;                       ///< an earlier state of the detail is meant
+    bool no_path = false;                     ///< nothing there to resist what governs
     drawing::Pen frame = drawing::Pen::thin;  ///< the frame that says the status
 };
 
