@@ -1,6 +1,7 @@
 #include "desk/marks.h"
 
 #include "drawing/parts.h"
+#include "review/verdict.h"
 
 #include <algorithm>
 #include <cmath>
@@ -59,13 +60,15 @@ bool is_of_tension(const checks::CheckResult& check, double tension_lb) {
            std::abs(check.demand - tension_lb) <= same * tension_lb;
 }
 
-/// The review's checks stand worst first, and so the first of them that speaks of the anchor is its worst.
+/// The review's checks stand worst first, and so the first of them that speaks of the anchor is its worst. A least
+/// distance that is kept is no measure of how hard the anchor works.
 void add_checks(drawing::AnchorMark& mark, const review::Review& review) {
     const demand::AnchorEnvelope* envelope = envelope_of(&review, mark.id);
     const std::string part = drawing::anchor_part(mark.id);
     double worst_in_tension = -1.0;
     for (const checks::CheckResult& check : review.checks) {
         if (!speaks_of(check, part, review.resolved.detail)) continue;
+        if (review::is_dimension(check) && check.status == checks::Status::holds) continue;
         if (mark.worst_check.empty()) {
             mark.worst_check = check.title;
             mark.status = check.status;
