@@ -51,14 +51,24 @@ Box shown_box(const model::Framing& framing, const Box& plate) {
     return common(limit, grown(with_holders, beyond_in));
 }
 
-void add_unit_note(Scene& scene, const PlanSheet& sheet) {
+void add_note(Scene& scene, const PlanSheet& sheet, double up_mm, std::string words) {
     Text note;
-    note.at = standing({sheet.shown.high.x, sheet.shown.low.y}, {0.0, 1.2 - scene.margin_mm});
+    note.at = standing({sheet.shown.high.x, sheet.shown.low.y}, {0.0, up_mm - scene.margin_mm});
     note.across = Across::right;
-    note.words = unit_note(sheet.subject.system);
+    note.words = std::move(words);
     note.size = TextSize::fine;
     note.pen = Pen::dimension;
     scene.items.emplace_back(std::move(note));
+}
+
+/// So that nobody takes one push's pulls for the largest.
+void add_pull_note(Scene& scene, const PlanSheet& sheet, double up_mm) {
+    const Overlay& overlay = *sheet.subject.overlay;
+    double largest = 0.0;
+    for (const AnchorMark& mark : overlay.anchors) largest = std::max(largest, mark.largest_tension_lb);
+    add_note(scene, sheet, up_mm,
+             "Pulls: under the push shown, stiffness as computed. Largest of all " +
+                 force_words(largest, sheet.subject.system, overlay.stale));
 }
 
 }  // namespace
@@ -79,7 +89,8 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
     Scene scene;
     scene.name = "Plan";
     scene.bounds = sheet.shown;
-    scene.margin_mm = 19.5;
+    constexpr double around_mm = 19.5, line_mm = 3.2, first_mm = 1.2;
+    scene.margin_mm = has_marks(subject) ? around_mm + line_mm : around_mm;
     add_plate_face(scene, sheet);
     add_pressure(scene, sheet);
     if (options.framing) add_framing_below(scene, sheet);
@@ -90,8 +101,9 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
     add_holes(scene, sheet);
     if (options.dimensions) {
         add_plan_dimensions(scene, sheet);
-        add_unit_note(scene, sheet);
+        add_note(scene, sheet, scene.margin_mm - around_mm + first_mm, unit_note(sheet.subject.system));
     }
+    if (has_marks(subject)) add_pull_note(scene, sheet, first_mm);
     add_shear_arrows(scene, sheet);
     add_letters(scene, sheet);
     add_push(scene, sheet);
