@@ -1,0 +1,91 @@
+// Everything within reach of the keyboard.
+#include "window/driver.h"
+
+#include "support/compare.h"
+#include "window/menus.h"
+
+#include <set>
+
+using namespace toehold;
+using namespace std::chrono_literals;
+
+namespace {
+
+/// Name of the nearest window around the focus that has one of these names.
+std::string focus_among(const std::set<std::string>& names) {
+    for (const wxWindow* window = wxWindow::FindFocus(); window != nullptr; window = window->GetParent()) {
+        const std::string name = window->GetName().utf8_string();
+        if (names.count(name) != 0) return name;
+    }
+    return {};
+}
+
+}  // namespace
+
+TEST_CASE("Tab reaches sheet, places, properties and checks", "[keyboard]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    const std::set<std::string> wanted{"sheet", "place-x", "fields-filter", "fields", "checks"};
+    test::click(test::hole_on_screen(frame, "A"));  // so that a place can be typed
+    std::set<std::string> reached;
+    for (int presses = 0; presses < 90 && reached != wanted; ++presses) {
+        const std::string name = focus_among(wanted);
+        if (!name.empty()) reached.insert(name);
+        test::tap(WXK_TAB);
+        test::let_work(25ms);
+    }
+    CHECK(reached == wanted);
+}
+
+TEST_CASE("the sheet's parts are chosen by Tab, and moved by arrows without a pointer", "[keyboard]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    for (int presses = 0; presses < 20; ++presses) {
+        if (frame.desk().selection() == std::vector<std::string>{"anchor A"}) break;
+        test::key(WXK_TAB);
+    }
+    REQUIRE(frame.desk().selection() == std::vector<std::string>{"anchor A"});
+    test::key(WXK_DOWN);
+    CHECK(test::hole(frame, "A").center == model::Position{-3.75, -3.875});
+}
+
+TEST_CASE("the menus open by their mnemonics, and a step is undone from there", "[keyboard]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    const model::BaseDetail before = frame.desk().detail();
+    test::click(test::hole_on_screen(frame, "A"));
+    test::key(WXK_RIGHT);
+    REQUIRE(frame.unsaved());
+    test::key('E', wxMOD_ALT);
+    test::let_work(200ms);
+    test::shot("keyboard-edit-menu");
+    test::key('U');
+    test::let_work(100ms);
+    CHECK(frame.desk().detail() == before);
+}
+
+TEST_CASE("F1 opens the help, Escape closes it", "[keyboard]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    test::key(WXK_F1);
+    REQUIRE(test::settle([] { return test::shown_window("help") != nullptr; }, 5s));
+    test::let_work(200ms);
+    test::shot("keyboard-help");
+    test::shown_window("help")->Raise();
+    test::let_work(100ms);
+    test::key(WXK_ESCAPE);
+    CHECK(test::settle([] { return test::shown_window("help") == nullptr; }, 5s));
+    CHECK_FALSE(frame.unsaved());
+}
+
+TEST_CASE("a hand for holes by its key, set by a click, left by Escape", "[keyboard]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    test::key('h');
+    CHECK(frame.sheet().tool() == window::Tool::hole);
+    test::click(test::on_screen(frame, editing::Sheet::plan, 0.0, -2.5));
+    REQUIRE(frame.desk().detail().plate.holes.size() == 5);
+    CHECK(test::hole(frame, "E").center == model::Position{0.0, -2.5});
+    test::key(WXK_ESCAPE);
+    CHECK(frame.sheet().tool() == window::Tool::select);
+}

@@ -1,0 +1,60 @@
+// A detail opened: what the window says of it is what the engine says.
+#include "window/driver.h"
+
+#include "support/compare.h"
+#include "window/checks_panel.h"
+#include "window/engine_says.h"
+#include "window/notes_panel.h"
+#include "window/panels/checks_list.h"
+#include "window/verdict_strip.h"
+
+#include <wx/stattext.h>
+
+using namespace toehold;
+
+TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, and nothing stale", "[opening]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    const review::Review truth = test::evaluation(test::demo(test::holding_demo));
+    CHECK(frame.desk().detail() == test::demo(test::holding_demo));
+
+    const std::string title = frame.GetTitle().utf8_string();
+    CHECK(title.rfind(truth.detail, 0) == 0);
+    CHECK(title.find(std::string(test::holding_demo) + ".xml") != std::string::npos);
+
+    const auto& words = test::control<window::VerdictStrip>(frame, "verdict").words();
+    CHECK(truth.verdict == review::Verdict::adequate);
+    CHECK(words.word == "ADEQUATE");
+    CHECK(words.frame == drawing::Pen::holds);
+    CHECK(words.reason.utf8_string() == test::reason_told(truth));
+    CHECK(words.governing.utf8_string() == truth.governing.title + ", " + truth.governing.subject);
+    REQUIRE(words.ratio);
+    CHECK_CLOSE(*words.ratio, truth.governing.ratio, 1e-9, 0.0);
+    CHECK(words.freshness == "up to date");
+    CHECK_FALSE(words.stale);
+    CHECK(test::control<wxStaticText>(frame, "checks-freshness").GetLabel().empty());
+    CHECK_FALSE(test::control<window::NotesPanel>(frame, "notes-panel").text().Contains("stale"));
+
+    const auto& rows = test::control<window::ChecksList>(frame, "checks").shown();
+    REQUIRE(rows.size() == truth.checks.size());
+    const auto& results = frame.desk().review()->checks;
+    double worst = results.front().ratio;
+    for (std::size_t at = 0; at < rows.size(); ++at) {
+        REQUIRE(rows[at].result == at);
+        CHECK(results[at].id == truth.checks[at].id);
+        CHECK(results[at].subject == truth.checks[at].subject);
+        CHECK_CLOSE(results[at].ratio, truth.checks[at].ratio, 1e-9, 1e-12);
+        // All of them hold, so that the worst is the largest ratio.
+        CHECK(results[at].status == checks::Status::holds);
+        CHECK(results[at].ratio <= worst);
+        worst = results[at].ratio;
+    }
+
+    const drawing::Overlay overlay = frame.desk().overlay();
+    REQUIRE(overlay.anchors.size() == truth.demand->anchors.size());
+    CHECK_FALSE(overlay.stale);
+    for (std::size_t at = 0; at < overlay.anchors.size(); ++at) {
+        CHECK_CLOSE(overlay.anchors[at].largest_tension_lb, truth.demand->anchors[at].tension_lb, 1e-9, 0.0);
+    }
+    test::shot("opening");
+}

@@ -1,0 +1,105 @@
+// A detail that does not hold: its worst check on the sheet, its remedy applied, and taken back.
+#include "window/driver.h"
+
+#include "drawing/parts.h"
+#include "support/compare.h"
+#include "window/engine_says.h"
+#include "window/menus.h"
+#include "window/panels/checks_list.h"
+#include "window/verdict_strip.h"
+
+#include <wx/button.h>
+#include <wx/html/htmlwin.h>
+
+using namespace toehold;
+using namespace std::chrono_literals;
+
+namespace {
+
+const window::VerdictWords& words(window::DetailFrame& frame) {
+    return test::control<window::VerdictStrip>(frame, "verdict").words();
+}
+
+/// Brings the button into sight as a reader does, page by page.
+void scroll_to(window::DetailFrame& frame, const wxButton& button) {
+    auto& page = test::control<wxHtmlWindow>(frame, "notes");
+    const auto in_sight = [&] { return page.GetScreenRect().Contains(button.GetScreenRect()); };
+    page.SetFocus();
+    for (int pages = 0; pages < 40 && !in_sight(); ++pages) {
+        const bool below = button.GetScreenRect().GetBottom() > page.GetScreenRect().GetBottom();
+        test::key(below ? WXK_DOWN : WXK_UP);
+    }
+    REQUIRE(in_sight());
+}
+
+}  // namespace
+
+TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied by its button and undone",
+          "[remedies]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::failing_demo);
+    const model::BaseDetail start = test::demo(test::failing_demo);
+    const review::Review truth = test::evaluation(start);
+    CHECK(truth.verdict == review::Verdict::inadequate);
+    CHECK(words(frame).word == "INADEQUATE");
+    CHECK(words(frame).reason.utf8_string() == test::reason_told(truth));
+    // The heavy and doubled frame, or the broken one where nothing is there to resist.
+    const bool doubled = drawing::stroke(words(frame).frame, drawing::Ground::paper).doubled;
+    CHECK((words(frame).frame == drawing::Pen::fails || words(frame).frame == drawing::Pen::no_path));
+    CHECK(doubled == (words(frame).frame == drawing::Pen::fails));
+
+    auto& list = test::control<window::ChecksList>(frame, "checks");
+    REQUIRE(list.shown().front().kind == window::RowKind::result);
+    const checks::CheckResult& worst = frame.desk().review()->checks.front();
+    CHECK(worst.id == truth.checks.front().id);
+    CHECK(worst.subject == truth.checks.front().subject);
+    const wxRect row = list.GetItemRect(0);
+    test::click(list.ClientToScreen(wxPoint(row.x + row.width / 2, row.y + 12)));
+    CHECK(frame.desk().selection() == drawing::parts_of_subject(worst.subject, start));
+    CHECK_FALSE(frame.desk().selection().empty());
+    test::key(WXK_RETURN);  // opens to its worked steps
+    CHECK(list.shown()[1].kind != window::RowKind::result);
+    test::shot("remedies-worst");
+
+    REQUIRE_FALSE(frame.desk().review()->remedies.empty());
+    const review::Remedy remedy = frame.desk().review()->remedies.front();
+    CHECK_FALSE(remedy.detail == start);
+    test::key('F', wxMOD_CONTROL);
+    auto& apply = test::control<wxButton>(frame, "apply-remedy-0");
+    scroll_to(frame, apply);
+    test::shot("remedies-notes");
+    test::click(test::middle_of(apply));
+    REQUIRE(test::settle([&] { return frame.desk().detail() == remedy.detail; }, 5s));
+    CHECK(frame.desk().history().undo_name().rfind("Apply remedy: ", 0) == 0);
+    REQUIRE(test::checked(frame));
+    const review::Review after = test::evaluation(remedy.detail);
+    CHECK(after.verdict == remedy.verdict);
+    CHECK(words(frame).word == (after.verdict == review::Verdict::adequate     ? "ADEQUATE"
+                                : after.verdict == review::Verdict::incomplete ? "INCOMPLETE"
+                                                                               : "INADEQUATE"));
+    CHECK(words(frame).reason.utf8_string() == test::reason_told(after));
+    test::shot("remedies-applied");
+
+    test::key('Z', wxMOD_CONTROL);
+    CHECK(frame.desk().detail() == start);
+    CHECK_FALSE(frame.unsaved());
+    REQUIRE(test::checked(frame));
+    CHECK(words(frame).reason.utf8_string() == test::reason_told(truth));
+}
+
+TEST_CASE("what does not hold is found key by key, and the cautions are always to be read", "[remedies]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::failing_demo);
+    auto& list = test::control<window::ChecksList>(frame, "checks");
+    test::key(WXK_F8);
+    REQUIRE(list.current() != nullptr);
+    const std::size_t first = list.current()->result;
+    test::key(WXK_F8);
+    CHECK(list.current()->result == first + 1);
+    CHECK(frame.desk().review()->checks[first + 1].status != checks::Status::holds);
+    const wxString text = test::control<wxHtmlWindow>(frame, "notes").ToText();
+    for (const std::string& caution : frame.desk().review()->cautions) {
+        CHECK(text.Contains(wxString::FromUTF8(caution.substr(0, 30))));
+    }
+    CHECK_FALSE(frame.desk().review()->cautions.empty());
+}
