@@ -62,7 +62,7 @@ wxMenu* edit_menu() {
                    {wxID_CUT, _("Cu&t\tCtrl+X"), _("Take the selected holes out, to be pasted")},
                    {wxID_COPY, _("&Copy\tCtrl+C"), _("Copy the selected holes")},
                    {wxID_PASTE, _("&Paste\tCtrl+V"), _("Paste holes copied here or in another window")},
-                   {command_duplicate, _("D&uplicate\tCtrl+D"), _("Copies of the selected parts beside them")},
+                   {command_duplicate, _("Dupl&icate\tCtrl+D"), _("Copies of the selected parts beside them")},
                    {wxID_DELETE, _("&Delete\tDel"), _("Take the selected parts out")},
                    {wxID_SELECTALL, _("Select &all anchors\tCtrl+A"), _("Select every anchor of the plate")},
                    separator,
@@ -72,7 +72,7 @@ wxMenu* edit_menu() {
                    {command_slot, _("&Slot..."), _("Make the selected holes slots")},
                    {command_round, _("Round &hole"), _("Make the selected slots round holes")},
                    separator,
-                   {command_add_hole, _("Add h&ole\tCtrl+H"), _("Then click where the hole is to be")},
+                   {command_add_hole, _("Add ho&le\tCtrl+H"), _("Then click where the hole is to be")},
                    {command_add_corner, _("Add cor&ner"), _("Then click at the side that is to have a corner")},
                    {command_add_block, _("Add &block\tCtrl+B"), _("Then click where the block is to be")},
                    {command_polygon, _("Outline of &free corners"), _("Make every corner of the outline free")},
@@ -89,7 +89,7 @@ wxMenu* view_menu() {
             {wxID_ZOOM_IN, _("Zoom &in\tCtrl++"), _("Larger")},
             {wxID_ZOOM_OUT, _("Zoom &out\tCtrl+-"), _("Smaller")},
             {command_tool_select, _("&Select and move"), _("The hand that selects and moves")},
-            {command_tool_pan, _("Mo&ve the sheet"), _("The hand that moves the drawing under it")},
+            {command_tool_pan, _("Move the sheet"), _("The hand that moves the drawing under it")},
             separator,
             {command_pressure, _("&Pressure of the bed\tCtrl+1"), _("Draw where the plate presses, and how hard"),
              wxITEM_CHECK},
@@ -117,7 +117,7 @@ wxMenu* view_menu() {
             separator,
             {command_show_fields, _("Properties pane\tF4"), _("Show or hide every field of the detail"), wxITEM_CHECK},
             {command_show_review, _("Checks pane\tF6"), _("Show or hide checks and notes"), wxITEM_CHECK},
-            {command_reset_layout, _("Re&set the layout"), _("Panes as they were at first")}});
+            {command_reset_layout, _("Reset the la&yout"), _("Panes as they were at first")}});
     return menu;
 }
 
