@@ -64,10 +64,9 @@ DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail
       alive_(std::make_shared<DetailFrame*>(this)),
       solver_(application.catalog(), delivery(alive_)),
       desk_(application.catalog(), std::move(detail),
-            [this](solving::Request request) { solver_.submit(std::move(request)); }),
-      watch_(this),
-      rest_(this) {
+            [this](solving::Request request) { solver_.submit(std::move(request)); }) {
     SetName("detail");
+    give_icon(*this);
     SetSize(FromDIP(wxSize(application.preferences().width, application.preferences().height)));
     SetMenuBar(make_menu_bar(recent_));
     application_.recent().UseMenu(recent_);

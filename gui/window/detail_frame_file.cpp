@@ -136,11 +136,12 @@ void DetailFrame::look_for_changes_outside() {
 }
 
 void DetailFrame::tell_of_change(const wxString& words, bool can_reload) {
-    notice_->RemoveButton(notice_reload);
-    notice_->RemoveButton(notice_keep);
+    for (const int button : {notice_reload, notice_keep}) {
+        if (notice_->HasButtonId(button)) notice_->RemoveButton(button);
+    }
     if (can_reload) {
-        notice_->AddButton(notice_reload, _("&Read it again"));
-        notice_->AddButton(notice_keep, _("&Keep mine"));
+        notice_->AddButton(notice_reload, _("Read it again"));
+        notice_->AddButton(notice_keep, _("Keep mine"));
     }
     notice_->ShowMessage(words, wxICON_WARNING);
 }

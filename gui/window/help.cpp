@@ -43,6 +43,7 @@ class HelpFrame : public wxFrame {
         : wxFrame(parent, wxID_ANY, _("Help"), wxDefaultPosition, parent->FromDIP(wxSize(760, 640)),
                   wxDEFAULT_FRAME_STYLE | wxFRAME_FLOAT_ON_PARENT) {
         SetName("help");
+        give_icon(*this);
         book_ = new wxNotebook(this, wxID_ANY);
         const Look dress = look(ground);
         SetBackgroundColour(dress.paper);

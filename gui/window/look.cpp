@@ -1,7 +1,12 @@
 #include "window/look.h"
 
+#include "window/icon_svg.h"
+
 #include <wx/aui/dockart.h>
+#include <wx/bmpbndl.h>
+#include <wx/iconbndl.h>
 #include <wx/settings.h>
+#include <wx/toplevel.h>
 
 #include <cmath>
 
@@ -61,6 +66,13 @@ void dress(wxAuiManager& panes, const Look& look) {
     art.SetColour(wxAUI_DOCKART_GRIPPER_COLOUR, look.line);
     art.SetColour(wxAUI_DOCKART_ACTIVE_CAPTION_TEXT_COLOUR, look.ink);
     art.SetColour(wxAUI_DOCKART_INACTIVE_CAPTION_TEXT_COLOUR, look.ink);
+}
+
+void give_icon(wxTopLevelWindow& window) {
+    const wxBitmapBundle drawn = wxBitmapBundle::FromSVG(icon_svg, wxSize(64, 64));
+    wxIconBundle icons;
+    for (const int side : {16, 32, 64, 128}) icons.AddIcon(drawn.GetIcon(wxSize(side, side)));
+    window.SetIcons(icons);
 }
 
 wxFont lettering(double points, bool bold) {

@@ -6,6 +6,8 @@
 #include <wx/colour.h>
 #include <wx/font.h>
 
+class wxTopLevelWindow;
+
 namespace toehold::window {
 
 /// The reader's wish; `desktop` takes paper on a light desktop and night on a dark one.
@@ -36,6 +38,9 @@ struct Look {
 void dress_toolkit(const Look& look);
 /// Captions, sashes and borders of the panes.
 void dress(wxAuiManager& panes, const Look& look);
+
+/// The program's own mark, for a window's frame.
+void give_icon(wxTopLevelWindow& window);
 
 /// The lettering of the drawings at a size in points.
 [[nodiscard]] wxFont lettering(double points, bool bold = false);

@@ -49,6 +49,8 @@ std::string style_sheet(const Look& look) {
     rule("selection, *:selected, entry selection, treeview.view:selected, .view:selected",
          fmt::format("background-color: {}; background-image: none; color: {};", chosen, ink));
     rule("menubar, notebook > header", fmt::format("border-bottom: 1px solid {}; box-shadow: none;", line));
+    rule("menubar > menuitem", "box-shadow: none;");
+    rule("menubar > menuitem:hover", fmt::format("box-shadow: inset 0 -2px {};", ink));
     rule("menu, popover, tooltip", fmt::format("border: 1px solid {}; border-radius: 0;", faded));
     rule("tooltip, tooltip.background", fmt::format("background-color: {}; background-image: none;", raised));
     rule("tooltip label", fmt::format("color: {};", ink));

@@ -63,6 +63,7 @@ class PlateDialog : public wxDialog {
 
 StartFrame::StartFrame(Application& application) : wxFrame(nullptr, wxID_ANY, "Toehold"), application_(application) {
     SetName("start");
+    give_icon(*this);
     const Look dress = look(application_.ground());
     SetBackgroundColour(dress.paper);
     auto* column = new wxBoxSizer(wxVERTICAL);
