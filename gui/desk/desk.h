@@ -82,7 +82,7 @@ class Desk {
     /// it stands. Forces a few frames behind a moving hand are not marked stale; behind a resting one they are.
     [[nodiscard]] drawing::Overlay overlay() const;
     [[nodiscard]] std::vector<drawing::Petal> petals() const;  ///< by the method shown; none by hand
-    void receive(solving::Result result);
+    void receive(const solving::Result& result);
     /// Makes a remedy's detail the detail, as one step. A remedy of an earlier state would take back what came after
     /// it: then nothing is done, and `message` says so.
     void apply_remedy(const review::Remedy& remedy);

@@ -61,7 +61,7 @@ void Desk::take_review(const solving::Result& result) {
     if (!moving_ && governing && quick_ && !same_direction(*governing, quick_->push.direction_rad)) request();
 }
 
-void Desk::receive(solving::Result result) {
+void Desk::receive(const solving::Result& result) {
     if (result.edition < first_edition_ || result.edition > edition_) return;
     if (result.stage == solving::Stage::quick) {
         take_quick(result);

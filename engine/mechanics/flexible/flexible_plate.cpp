@@ -157,7 +157,8 @@ FlexiblePlateSolution FlexiblePlate::solve_on_full_mesh(const PlateLoad& load, c
     const Prepared& p = *prepared_;
     const ScaledSprings scaled = p.springs.scaled(scale);
     FullPlateSystem system(p.assembly, p.springs, scaled, vector_of(load));
-    Working works(p.springs.size(), 1);
+    // A picture may start near its end; a reference owes nothing to what it is the reference of.
+    Working works = field != nullptr ? p.works : Working(p.springs.size(), 1);
     const Settled settled = settle(system, scaled, vector_of(load), works);
     if (field != nullptr && settled.converged) {
         field->nodes = p.assembly.mesh().nodes;
