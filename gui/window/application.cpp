@@ -250,6 +250,6 @@ std::vector<DetailFrame*> Application::frames() const {
     return found;
 }
 
-Application& application() { return *dynamic_cast<Application*>(wxTheApp); }
+Application& application() { return dynamic_cast<Application&>(*wxTheApp); }
 
 }  // namespace toehold::window
