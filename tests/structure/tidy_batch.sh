@@ -1,0 +1,38 @@
+#!/bin/sh
+# clang-tidy on the files that one list names. $1: source folder, $2: build folder, $3: the list.
+set -eu
+root=$1
+build=$2
+list=$3
+cd "$root"
+analyzer="--extra-arg=-Xclang --extra-arg=-analyzer-config --extra-arg=-Xclang --extra-arg=mode=shallow"
+[ -z "${TIDY_DEEP:-}" ] || analyzer=""
+
+# What the compiler is told for the list's first file, less the file itself.
+first=$(head -n 1 "$list")
+flags=$(grep -F -- "-c $root/$first\"" "$build/compile_commands.json" | head -n 1 |
+    sed -e 's/.*"command": "//' -e 's/",$//' -e 's/\\\\/\\/g' -e 's/\\"/"/g' -e 's/^[^ ]*ccache //' -e 's/^[^ ]* //' \
+        -e 's/ -o [^ ]* -c .*//')
+if [ -z "$flags" ]; then
+    echo "$first is not compiled in $build" >&2
+    exit 1
+fi
+
+# tidy FILE OPTION: as the first file is compiled; what it says goes to the standard output.
+tidy() {
+    eval "clang-tidy --config-file=\"$root/.clang-tidy\" $2 --quiet $analyzer \"$1\" -- $flags" 2>/dev/null
+}
+
+sed "s|.*|#include \"$root/&\"|" "$list" >"$list.cpp"
+if tidy "$list.cpp" --checks=-bugprone-suspicious-include >"$list.said"; then
+    exit 0
+fi
+if ! grep -q 'clang-diagnostic-error' "$list.said"; then
+    cat "$list.said"
+    exit 1
+fi
+status=0
+while read -r file; do
+    tidy "$file" "" </dev/null || status=1
+done <"$list"
+exit $status
