@@ -125,7 +125,10 @@ void SheetCanvas::on_double(wxMouseEvent& event) {
         show_alone(view_.alone() ? std::nullopt : kind);
         return;
     }
-    const auto part = view_.part_at(*kind, at);
+    auto part = view_.part_at(*kind, at);
+    // As in a single press, what can be taken in its middle comes before the arrow that crosses it.
+    if (const auto handle = handle_at(view_.handles(*kind), view_.view(*kind), at, desk_.selection()))
+        part = handle->part;
     if (part == "push") {
         desk_.turn_push(std::nullopt);
     } else if (auto* entry = wxWindow::FindWindowByName("place-x", wxGetTopLevelParent(this));
