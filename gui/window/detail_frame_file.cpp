@@ -28,6 +28,14 @@ std::string file_name_of(std::string name) {
     return name.empty() ? "base-detail" : name;
 }
 
+/// The notice hands its buttons' words to the toolkit as they are, mnemonic and all.
+wxString notice_words(wxString words) {
+#ifdef __WXGTK__
+    words.Replace("&", "_");
+#endif
+    return words;
+}
+
 }  // namespace
 
 void DetailFrame::start_timers() {
@@ -140,8 +148,8 @@ void DetailFrame::tell_of_change(const wxString& words, bool can_reload) {
         if (notice_->HasButtonId(button)) notice_->RemoveButton(button);
     }
     if (can_reload) {
-        notice_->AddButton(notice_reload, _("Read it again"));
-        notice_->AddButton(notice_keep, _("Keep mine"));
+        notice_->AddButton(notice_reload, notice_words(_("&Read it again")));
+        notice_->AddButton(notice_keep, notice_words(_("&Keep mine")));
     }
     notice_->ShowMessage(words, wxICON_WARNING);
 }

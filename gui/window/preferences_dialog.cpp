@@ -43,7 +43,8 @@ class PreferencesDialog : public wxDialog {
         SetSizerAndFit(column);
         Bind(
             wxEVT_BUTTON, [this](wxCommandEvent&) { finish(); }, wxID_OK);
-        system_->SetFocus();
+        // The toolkit takes the focus of a choice away again while the dialog is being shown.
+        CallAfter([this] { system_->SetFocus(); });
     }
 
     [[nodiscard]] const Preferences& preferences() const { return preferences_; }

@@ -63,7 +63,9 @@ std::vector<std::string> broken(const std::string& text, double width, drawing::
     while (from < text.size()) {
         const std::size_t blank = std::min(text.find(' ', from), text.size());
         const std::string word = text.substr(from, blank - from);
-        const std::string longer = line.empty() ? word : line + " " + word;
+        std::string longer = line;
+        if (!line.empty()) longer += " ";
+        longer += word;
         if (lines.size() + 1 < most && !line.empty() && width_mm(longer, size) > width) {
             lines.push_back(line);
             line = word;

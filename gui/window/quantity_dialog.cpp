@@ -35,7 +35,8 @@ class QuantityDialog : public wxDialog {
         SetName("quantities");
         Bind(
             wxEVT_BUTTON, [this](wxCommandEvent&) { finish(); }, wxID_OK);
-        if (!fields_.empty()) fields_.front()->SetFocus();
+        // The toolkit takes the focus of a choice away again while the dialog is being shown.
+        CallAfter([this] { fields_.front()->SetFocus(); });
     }
 
     [[nodiscard]] const std::vector<double>& values() const { return values_; }
