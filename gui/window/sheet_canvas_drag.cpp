@@ -33,7 +33,6 @@ void SheetCanvas::begin_drag(const Pointer& pointer) {
     marks_ = {};
     marks_cell_ = kind;
     UnsetToolTip();
-    view_.hold(true);
     if (kind == CellKind::rose || press_->part == "push") {
         doing_ = Doing::turning;
     } else if (press_->handle) {

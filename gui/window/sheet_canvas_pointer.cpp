@@ -76,6 +76,7 @@ void SheetCanvas::press(CellKind kind, const Pointer& pointer) {
         desk_.select({pressed.part});
     press_ = pressed;
     doing_ = Doing::pressed;
+    view_.hold(true);  // what comes in now must not move the sheet under the hand
     if (!HasCapture()) CaptureMouse();
 }
 

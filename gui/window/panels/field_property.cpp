@@ -46,6 +46,8 @@ class PickedProperty : public wxEditorDialogProperty {
         variant = text;
         return true;
     }
+    // Without this the toolkit takes a plain text for it, and the list cannot be reached.
+    const wxPGEditor* DoGetEditorClass() const override { return wxPGEditor_TextCtrlAndButton; }
 
   protected:
     bool DisplayEditorDialog(wxPropertyGrid* grid, wxVariant& value) override {
