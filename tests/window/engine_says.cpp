@@ -33,7 +33,8 @@ model::BaseDetail demo(const std::string& name) {
 review::Review evaluation(const model::BaseDetail& detail) { return review::evaluate(resolved(detail), ""); }
 
 std::string reason_told(const review::Review& review) {
-    std::string told = review.reason + ".";
+    std::string told = review.reason;
+    if (told.back() != '.') told += '.';
     told.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(told.front())));
     return told;
 }

@@ -65,6 +65,7 @@ void click(wxPoint place) {
 }
 
 void double_click(wxPoint place) {
+    let_work(450ms);  // else a click before it would be counted too
     move_to(place);
     wxUIActionSimulator().MouseDblClick();
     let_work(after_an_act);

@@ -81,6 +81,8 @@ Script& Script::act(std::function<void()> what) {
     });
 }
 
+Script& Script::until(std::function<bool()> holds) { return add(std::move(holds)); }
+
 void Script::begin() { Start(moment_ms); }
 
 void Script::Notify() {

@@ -21,6 +21,7 @@ class Script : public wxTimer {
     Script& click(const wxString& window);  ///< in its middle
     Script& press_ok(const wxString& dialog);
     Script& act(std::function<void()> what);
+    Script& until(std::function<bool()> holds);
 
     void begin();
     [[nodiscard]] bool done() const { return next_ == acts_.size() && !gave_up_; }

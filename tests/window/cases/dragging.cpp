@@ -86,14 +86,15 @@ TEST_CASE("a dragged hole catches on another's line, and Escape takes a drag bac
 TEST_CASE("several selected holes move together, and a corner of the plate by itself", "[dragging]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    // The rubber band around holes A and B, from bare paper.
-    test::drag(test::on_screen(frame, Sheet::plan, -5.6, -5.6), test::on_screen(frame, Sheet::plan, 5.6, -3.2));
-    CHECK(frame.desk().selection() == std::vector<std::string>{"anchor A", "anchor B"});
-    test::drag(test::hole_on_screen(frame, "A"), test::on_screen(frame, Sheet::plan, -3.25, -3.0));
-    CHECK(test::hole(frame, "A").center == model::Position{-3.25, -3.0});
-    CHECK(test::hole(frame, "B").center == model::Position{4.25, -3.0});
+    // The rubber band around holes C and D, from the bare plate.
+    test::drag(test::on_screen(frame, Sheet::plan, -4.4, 2.4), test::on_screen(frame, Sheet::plan, 4.5, 4.5));
+    CHECK(frame.desk().selection() == std::vector<std::string>{"anchor C", "anchor D"});
+    test::drag(test::hole_on_screen(frame, "C"), test::on_screen(frame, Sheet::plan, 3.25, 3.0));
+    CHECK(test::hole(frame, "C").center == model::Position{3.25, 3.0});
+    CHECK(test::hole(frame, "D").center == model::Position{-4.25, 3.0});
     CHECK(test::menu_words(frame, wxID_UNDO) == "Undo: Move 2 holes");
 
+    REQUIRE(test::reviewed(frame));  // a sheet that has come to rest fits its drawings anew
     test::key(WXK_ESCAPE);
     test::drag(test::on_screen(frame, Sheet::plan, 4.75, 4.75), test::on_screen(frame, Sheet::plan, 5.25, 5.25));
     const auto& outline = std::get<model::RectangleOutline>(frame.desk().detail().plate.outline);

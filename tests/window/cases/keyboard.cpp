@@ -4,6 +4,7 @@
 #include "support/compare.h"
 #include "window/menus.h"
 
+#include <map>
 #include <set>
 
 using namespace toehold;
@@ -22,11 +23,14 @@ std::string focus_among(const std::set<std::string>& names) {
 
 }  // namespace
 
-TEST_CASE("Tab reaches sheet, places, properties and checks", "[keyboard]") {
+TEST_CASE("Tab reaches sheet, properties and checks, and leaves the sheet for the places with Ctrl", "[keyboard]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     const std::set<std::string> wanted{"sheet", "place-x", "fields-filter", "fields", "checks"};
     test::click(test::hole_on_screen(frame, "A"));  // so that a place can be typed
+    test::key(WXK_TAB, wxMOD_CONTROL);
+    CHECK(focus_among(wanted) == "place-x");
+    CHECK(frame.desk().selection() == std::vector<std::string>{"anchor A"});
     std::set<std::string> reached;
     for (int presses = 0; presses < 90 && reached != wanted; ++presses) {
         const std::string name = focus_among(wanted);
@@ -58,10 +62,31 @@ TEST_CASE("the menus open by their mnemonics, and a step is undone from there", 
     REQUIRE(frame.unsaved());
     test::key('E', wxMOD_ALT);
     test::let_work(200ms);
-    test::shot("keyboard-edit-menu");
-    test::key('U');
+    test::snap("keyboard-edit-menu");
+    test::key(WXK_RETURN);  // the first item of the menu
     test::let_work(100ms);
     CHECK(frame.desk().detail() == before);
+}
+
+TEST_CASE("no two items of a menu answer to the same letter, in either language", "[keyboard]") {
+    test::Driver driver;
+    for (const auto language : {window::Language::french, window::Language::english}) {
+        driver.begin([language](window::Preferences& preferences) { preferences.language = language; });
+        window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+        const wxMenuBar& bar = *frame.GetMenuBar();
+        for (std::size_t at = 0; at < bar.GetMenuCount(); ++at) {
+            std::map<wxUniChar, wxString> taken;
+            for (const wxMenuItem* item : bar.GetMenu(at)->GetMenuItems()) {
+                const wxString label = item->GetItemLabel();
+                const int mark = label.Find('&');
+                if (mark == wxNOT_FOUND) continue;
+                const wxUniChar letter = label.Upper()[static_cast<std::size_t>(mark) + 1];
+                INFO(label.utf8_string() << " and " << taken[letter].utf8_string());
+                CHECK(taken[letter].empty());
+                taken[letter] = label;
+            }
+        }
+    }
 }
 
 TEST_CASE("F1 opens the help, Escape closes it", "[keyboard]") {

@@ -3,6 +3,7 @@
 
 #include "support/compare.h"
 
+#include <wx/choice.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
 
@@ -82,7 +83,10 @@ TEST_CASE("holes are copied, mirrored and set in rows by their commands", "[plac
 
     // About the y axis, the second of the list; the original stays.
     test::Script mirror;
-    mirror.wait_for("quantities").key(WXK_DOWN).press_ok("quantities").begin();
+    mirror.wait_for("quantities")
+        .act([] { dynamic_cast<wxChoice&>(*test::shown_window("value-0")).SetSelection(1); })
+        .press_ok("quantities")
+        .begin();
     test::key('M', wxMOD_CONTROL);
     CHECK(mirror.done());
     REQUIRE(holes(frame) == 6);
@@ -119,10 +123,10 @@ TEST_CASE("a dialog refuses what it cannot read and stays, and Escape leaves eve
     std::string refusal;
     test::Script script;
     script.wait_for("quantities").type("0").press_ok("quantities");
-    script.act([&refusal] {
-        if (auto* words = dynamic_cast<wxStaticText*>(test::shown_window("refusal"))) {
-            refusal = words->GetLabel().utf8_string();
-        }
+    script.until([&refusal] {
+        auto* words = dynamic_cast<wxStaticText*>(test::shown_window("refusal"));
+        if (words != nullptr) refusal = words->GetLabel().utf8_string();
+        return !refusal.empty();
     });
     script.key(WXK_ESCAPE).begin();
     test::key('A', wxMOD_CONTROL | wxMOD_SHIFT);
