@@ -7,6 +7,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -65,9 +66,19 @@ void add(Spots& spots, const Shading& shading) {
     for (const auto& node : shading.nodes) spots.push_back({node, {}});
 }
 
-Spots spots_of(const Scene& scene) {
+/// Words longer than so many mm count as if they had no length.
+Spots spots_of(const Scene& scene, double longest_mm = std::numeric_limits<double>::infinity()) {
     Spots spots;
-    for (const auto& item : scene.items) std::visit([&spots](const auto& each) { add(spots, each); }, item);
+    for (const auto& item : scene.items) {
+        const auto* text = std::get_if<Text>(&item);
+        if (text != nullptr && width_mm(text->words, text->size) > longest_mm) {
+            Text without_length = *text;
+            without_length.words.clear();
+            add(spots, without_length);
+        } else {
+            std::visit([&spots](const auto& each) { add(spots, each); }, item);
+        }
+    }
     return spots;
 }
 
@@ -87,6 +98,17 @@ bool fits(const Extent& extent, const Area& area) {
     return extent.high.x - extent.low.x <= area.width && extent.high.y - extent.low.y <= area.height;
 }
 
+/// Absent: the ink has no room, however small the thing drawn may be.
+std::optional<double> largest_fitting(const Spots& spots, const Area& area, double bare, double units_per_mm) {
+    // From the largest down: words around a thing too small may need more room than around one a little larger.
+    constexpr int steps = 120;
+    for (int step = 0; step <= steps; ++step) {
+        const double scale = bare * (1.0 - (1.0 - least_share) * step / steps);
+        if (fits(extent(spots, scale, units_per_mm), area)) return scale;
+    }
+    return std::nullopt;
+}
+
 /// The middle of the ink where all of it fits, else of the thing drawn; in.
 double middle(double ink_low, double ink_high, double room, double low_in, double high_in, double units_per_in) {
     return ink_high - ink_low <= room ? (ink_low + ink_high) / 2 / units_per_in : (low_in + high_in) / 2;
@@ -96,17 +118,17 @@ double middle(double ink_low, double ink_high, double room, double low_in, doubl
 
 View fit_ink(const Scene& scene, const Area& area, double units_per_mm) {
     auto view = drawing::fit(scene, area, units_per_mm);
-    const auto spots = spots_of(scene);
+    auto spots = spots_of(scene);
     const auto& [low, high] = scene.bounds;
     if (spots.empty() || !(high.x > low.x) || !(high.y > low.y)) return view;
     const double bare = std::min(area.width / (high.x - low.x), area.height / (high.y - low.y));
-    // The ink's extent grows with the scale, so that halving the interval finds where it fills the area.
-    double fitting = 0.0, too_large = bare;
-    for (int halving = 0; halving < 30; ++halving) {
-        const double tried = (fitting + too_large) / 2;
-        (fits(extent(spots, tried, units_per_mm), area) ? fitting : too_large) = tried;
+    std::optional<double> filling = largest_fitting(spots, area, bare, units_per_mm);
+    if (!filling) {
+        // A long line of words that may be cut off must not make the thing small too; its height still counts.
+        spots = spots_of(scene, 0.5 * area.width / units_per_mm);
+        filling = largest_fitting(spots, area, bare, units_per_mm);
     }
-    view.units_per_in = std::max(fitting, least_share * bare);
+    view.units_per_in = filling.value_or(least_share * bare);
     const auto ink = extent(spots, view.units_per_in, units_per_mm);
     view.center_in = {middle(ink.low.x, ink.high.x, area.width, low.x, high.x, view.units_per_in),
                       middle(ink.low.y, ink.high.y, area.height, low.y, high.y, view.units_per_in)};
