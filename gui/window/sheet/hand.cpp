@@ -105,8 +105,9 @@ double whole_turn(double angle) {
 }
 
 double by_degrees(double direction_rad, double degrees) {
-    const double step = std::round(direction_rad / radians_per_degree / std::abs(degrees)) * std::abs(degrees);
-    return whole_turn((step + degrees) * radians_per_degree);
+    constexpr double on_a_step = 1e-6;  // of a step
+    const double steps = direction_rad / radians_per_degree / degrees;
+    return whole_turn((std::floor(steps + on_a_step) + 1.0) * degrees * radians_per_degree);
 }
 
 double turned(drawing::Point pointer, double offset_rad, bool free) {

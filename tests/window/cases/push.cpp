@@ -81,11 +81,14 @@ TEST_CASE("the brackets turn the push by whole steps of 5 degrees", "[push]") {
     frame.desk().turn_push(88.0 * degree);
     wait_for_push(frame, 88.0);
     test::key(']');
-    wait_for_push(frame, 95.0);
+    wait_for_push(frame, 90.0);
     test::key(']');
-    wait_for_push(frame, 100.0);
-    test::key('[');
     wait_for_push(frame, 95.0);
+    test::key('[');
+    wait_for_push(frame, 90.0);
+    frame.desk().turn_push(88.0 * degree);
+    test::key('[');
+    wait_for_push(frame, 85.0);
 }
 
 TEST_CASE("by hand, rigid and flexible: the figures are the engine's for each", "[push]") {
