@@ -50,7 +50,7 @@ class Driver {
     /// A demo and the plates it refers to, in the case's folder.
     std::filesystem::path copy_demo(const std::string& name);
 
-    /// Opened by the program, in front, and reviewed to the end.
+    /// Opened by the program, in front, every check run; assumptions and remedies may still be on their way.
     window::DetailFrame& open(const std::filesystem::path& file);
     window::DetailFrame& open_demo(const std::string& name) { return open(copy_demo(name)); }
 

@@ -39,7 +39,7 @@ TEST_CASE("a hole dragged by the pointer comes to the snapped place, and is undo
     CHECK(frame.GetTitle().StartsWith("*"));
     CHECK(test::menu_words(frame, wxID_UNDO) == "Undo: Move hole A");
 
-    REQUIRE(test::reviewed(frame));
+    REQUIRE(test::checked(frame));
     const review::Review truth = test::evaluation(moved);
     check_envelope(frame.desk().overlay(), truth);
     // Nearer to the post, the hole's arm is shorter: it is no longer one of four alike.
@@ -94,7 +94,7 @@ TEST_CASE("several selected holes move together, and a corner of the plate by it
     CHECK(test::hole(frame, "D").center == model::Position{-4.25, 3.0});
     CHECK(test::menu_words(frame, wxID_UNDO) == "Undo: Move 2 holes");
 
-    REQUIRE(test::reviewed(frame));  // a sheet that has come to rest fits its drawings anew
+    REQUIRE(test::checked(frame));  // a sheet that has come to rest fits its drawings anew
     test::key(WXK_ESCAPE);
     test::drag(test::on_screen(frame, Sheet::plan, 4.75, 4.75), test::on_screen(frame, Sheet::plan, 5.25, 5.25));
     const auto& outline = std::get<model::RectangleOutline>(frame.desk().detail().plate.outline);

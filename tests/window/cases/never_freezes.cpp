@@ -79,7 +79,7 @@ TEST_CASE("a long drag never holds the window up, forces follow it, and the last
     CHECK_FALSE(frame.unsaved());  // the whole drag was one step
     test::key('Z', wxMOD_CONTROL | wxMOD_SHIFT);
 
-    REQUIRE(test::reviewed(frame));
+    REQUIRE(test::checked(frame));
     const review::Review truth = test::evaluation(frame.desk().detail());
     CHECK_CLOSE(frame.desk().overlay().anchors[0].largest_tension_lb, truth.demand->anchors[0].tension_lb, 1e-9, 0.0);
 }
@@ -92,7 +92,7 @@ TEST_CASE("an answer that comes late never takes a newer one's place", "[never_f
     REQUIRE(late.quick);
     test::click(test::hole_on_screen(frame, "A"));
     for (int times = 0; times < 8; ++times) test::key(WXK_RIGHT);
-    REQUIRE(test::reviewed(frame));
+    REQUIRE(test::checked(frame));
     const auto pulls = [&] {
         std::vector<double> all;
         for (const auto& mark : frame.desk().overlay().anchors) all.push_back(mark.largest_tension_lb);

@@ -15,6 +15,7 @@ using namespace toehold;
 TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, and nothing stale", "[opening]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    REQUIRE(test::reviewed(frame));
     const review::Review truth = test::evaluation(test::demo(test::holding_demo));
     CHECK(frame.desk().detail() == test::demo(test::holding_demo));
 
