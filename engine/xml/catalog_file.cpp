@@ -53,13 +53,13 @@ void read_catalog_file(const std::filesystem::path& file, CatalogIndex& index, C
 }
 
 void read_plate_file(const std::filesystem::path& file, CatalogIndex& index, CatalogRead& read) {
-    const PlatesRead plates = read_plates(file);
-    append(read.problems, plates.problems);
+    const PlatesRead document = read_plates(file);
+    append(read.problems, document.problems);
     index.begin(file);
-    for (const model::Plate& plate : plates.plates) {
+    for (const model::Plate& plate : document.plates) {
         const std::string path = "plate[" + plate.id + "]";
-        const auto place = plates.lines.find(path);
-        const int line = place == plates.lines.end() ? 0 : place->second;
+        const auto place = document.lines.find(path);
+        const int line = place == document.lines.end() ? 0 : place->second;
         index.add(path, line, read.problems);
         index.refer(path, line, Named::metal, plate.metal);
         read.catalog.stock_plates.push_back(plate);

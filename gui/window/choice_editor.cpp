@@ -1,6 +1,7 @@
 #include "window/choice_editor.h"
 
 #include "window/panels/field_filter.h"
+#include "window/utf8.h"
 
 #include <wx/button.h>
 #include <wx/intl.h>
@@ -12,8 +13,6 @@
 
 namespace toehold::window {
 namespace {
-
-wxString text_of(const std::string& utf8) { return wxString::FromUTF8(utf8); }
 
 /// Labels of catalog rows begin with the id, which stands in a column of its own here.
 wxString without_id(const editing::Choice& choice) {

@@ -8,13 +8,18 @@ cd "$root"
 analyzer="--extra-arg=-Xclang --extra-arg=-analyzer-config --extra-arg=-Xclang --extra-arg=mode=shallow"
 [ -z "${TIDY_DEEP:-}" ] || analyzer=""
 
-# What the compiler is told for the list's first file, less the file itself.
+# What the compiler is told in the room of the list's first file, less the file itself.
 first=$(head -n 1 "$list")
-flags=$(grep -F -- "-c $root/$first\"" "$build/compile_commands.json" | head -n 1 |
+case $first in
+    engine/cli/*) target=toehold ;;
+    */*/*) target=toehold_$(echo "$first" | cut -d / -f 2) ;;
+    *) target=toehold-window ;;
+esac
+flags=$(grep -F "\"command\"" "$build/compile_commands.json" | grep -F "CMakeFiles/$target.dir/" | head -n 1 |
     sed -e 's/.*"command": "//' -e 's/",$//' -e 's/\\\\/\\/g' -e 's/\\"/"/g' -e 's/^[^ ]*ccache //' -e 's/^[^ ]* //' \
         -e 's/ -o [^ ]* -c .*//')
 if [ -z "$flags" ]; then
-    echo "$first is not compiled in $build" >&2
+    echo "$target is not compiled in $build" >&2
     exit 1
 fi
 
@@ -24,13 +29,10 @@ tidy() {
 }
 
 sed "s|.*|#include \"$root/&\"|" "$list" >"$list.cpp"
-if tidy "$list.cpp" --checks=-bugprone-suspicious-include >"$list.said"; then
+if tidy "$list.cpp" --checks=-bugprone-suspicious-include >/dev/null; then
     exit 0
 fi
-if ! grep -q 'clang-diagnostic-error' "$list.said"; then
-    cat "$list.said"
-    exit 1
-fi
+# What is found may come of reading them together.
 status=0
 while read -r file; do
     tidy "$file" "" </dev/null || status=1

@@ -17,7 +17,7 @@ constexpr std::array<Word<AngleKind>, 3> angle_kinds{
      {AngleKind::lag_screw, "lag-screw", TOEHOLD_MARK("Lag screws")},
      {AngleKind::bolt, "bolt", TOEHOLD_MARK("Bolts through the wood")}}};
 
-const std::vector<Choice>& kinds() {
+const std::vector<Choice>& connection_kinds() {
     static const std::vector<Choice> choices{
         {"none", TOEHOLD_MARK("Nothing described")},
         {"nails", TOEHOLD_MARK("Nails into the end grain")},
@@ -161,7 +161,7 @@ void connection_fields(Form& form, model::EndConnection& connection, double dept
         {"connection", TOEHOLD_MARK("Connection"),
          TOEHOLD_MARK("What joins the end to what holds it. Another kind begins with sizes of common practice, for "
                       "you to replace; hardware without any value.")},
-        std::visit(WordFor{}, connection), kinds(),
+        std::visit(WordFor{}, connection), connection_kinds(),
         [&connection, depth_in, &catalog = form.catalog()](const std::string& chosen) {
             connection = start_connection(chosen, depth_in, catalog);
         });

@@ -88,12 +88,12 @@ model::Fastener start_fastener(const std::string& kind, const Size& size, const 
     return fastener;
 }
 
-const Named length{"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Under the head, tip included.")};
+const Named fastener_length{"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Under the head, tip included.")};
 
 void kind_fields(Form& form, model::LagScrew& screw) {
     form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the lag screw.")}, screw.size,
               row_choices(form.catalog().lag_screws));
-    form.length(length, screw.length_in);
+    form.length(fastener_length, screw.length_in);
     form.optional_quantity({"thread", TOEHOLD_MARK("Thread length"),
                             TOEHOLD_MARK("Tip included. Empty: the least that the standard gives for the length.")},
                            screw.thread_length_in, Kind::length);
@@ -102,7 +102,7 @@ void kind_fields(Form& form, model::LagScrew& screw) {
 void kind_fields(Form& form, model::WoodScrew& screw) {
     form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the wood screw.")}, screw.size,
               row_choices(form.catalog().wood_screws));
-    form.length(length, screw.length_in);
+    form.length(fastener_length, screw.length_in);
     form.optional_quantity(
         {"thread", TOEHOLD_MARK("Thread length"), TOEHOLD_MARK("Tip included. Empty: two thirds of the length.")},
         screw.thread_length_in, Kind::length);
@@ -160,7 +160,7 @@ void kind_fields(Form& form, model::ReportedFastener& fastener) {
                TOEHOLD_MARK("Report, edition and table the values are from. Empty: not stated.")},
               fastener.report);
     form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Outside, of the thread.")}, fastener.diameter_in);
-    form.length(length, fastener.length_in);
+    form.length(fastener_length, fastener.length_in);
     form.length({"thread", TOEHOLD_MARK("Thread length"), TOEHOLD_MARK("Tip included.")}, fastener.thread_length_in);
     form.given({"withdrawal", TOEHOLD_MARK("Allowable withdrawal"),
                 TOEHOLD_MARK("ASD, for each length of thread in the block. Empty: the report gives none.")},

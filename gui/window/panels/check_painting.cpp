@@ -4,6 +4,7 @@
 #include "output/figures.h"
 #include "output/words.h"
 #include "window/panels/status_marks.h"
+#include "window/utf8.h"
 
 #include <wx/intl.h>
 
@@ -18,9 +19,6 @@ constexpr int opener = 20;
 constexpr int frame_width = 52;
 constexpr int frame_height = 26;
 constexpr int bar_height = 9;
-
-wxString text_of(const std::string& utf8) { return wxString::FromUTF8(utf8); }
-wxString text_of(std::string_view utf8) { return wxString::FromUTF8(utf8.data(), utf8.size()); }
 
 /// The row's place, its colours and its fonts.
 struct Walk {

@@ -2,6 +2,7 @@
 
 #include "window/choice_editor.h"
 #include "window/panels/field_filter.h"
+#include "window/utf8.h"
 
 #include <wx/intl.h>
 #include <wx/propgrid/editors.h>
@@ -13,8 +14,6 @@ namespace toehold::window {
 namespace {
 
 constexpr std::size_t longest_drop_down = 8;
-
-wxString text_of(const std::string& utf8) { return wxString::FromUTF8(utf8); }
 
 /// What drops down: a choice's own list, or yes and no; with `not stated` first where that is allowed.
 std::vector<editing::Choice> drop_down(const editing::Field& field) {

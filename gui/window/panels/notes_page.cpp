@@ -3,6 +3,7 @@
 #include "output/figures.h"
 #include "output/words.h"
 #include "window/panels/status_marks.h"
+#include "window/utf8.h"
 
 #include <wx/intl.h>
 
@@ -10,8 +11,6 @@
 
 namespace toehold::window {
 namespace {
-
-wxString text_of(std::string_view utf8) { return wxString::FromUTF8(utf8.data(), utf8.size()); }
 
 wxString escaped(wxString text) {
     text.Replace("&", "&amp;");

@@ -5,6 +5,7 @@
 #include "window/sheet/lettering.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/section_mark.h"
+#include "window/utf8.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>
@@ -17,8 +18,6 @@ namespace toehold::window {
 using drawing::Scene;
 
 namespace {
-
-std::string utf8(const wxString& words) { return words.utf8_string(); }
 
 Scene plan_scene(const desk::Desk& desk, const drawing::Subject& subject, const Wishes& wishes) {
     drawing::PlanOptions options;

@@ -6,6 +6,7 @@
 #include "output/words.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
+#include "window/utf8.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>
@@ -15,8 +16,6 @@
 namespace toehold::window {
 
 namespace {
-
-std::string utf8(const wxString& words) { return words.utf8_string(); }
 
 const drawing::AnchorMark* mark_of(const drawing::Overlay& overlay, const std::string& id) {
     const auto found = std::find_if(overlay.anchors.begin(), overlay.anchors.end(),

@@ -2,6 +2,7 @@
 
 #include "output/figures.h"
 #include "window/sheet/lettering.h"
+#include "window/utf8.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>
@@ -14,8 +15,6 @@ namespace toehold::window {
 using namespace drawing;
 
 namespace {
-
-std::string utf8(const wxString& words) { return words.utf8_string(); }
 
 wxString method_words(Method method) {
     switch (method) {
