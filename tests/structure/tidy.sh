@@ -10,9 +10,12 @@ here=$(cd "$(dirname "$0")" && pwd)
 cd "$root"
 batches=$(mktemp -d)
 trap 'rm -rf "$batches"' EXIT
-# A batch is of one folder of the build: its files are compiled alike.
+# A batch is of one folder of the build: its files are compiled alike. Each check has small helpers of its own, many of
+# one name.
 find engine/* gui/* -prune -type d | while read -r room; do
-    find "$room" -name '*.cpp' | sort | split -l 10 - "$batches/$(echo "$room" | tr / -)-"
+    together=10
+    [ "$room" != engine/checks ] || together=1
+    find "$room" -name '*.cpp' | sort | split -a 3 -l "$together" - "$batches/$(echo "$room" | tr / -)-"
 done
 find engine gui -maxdepth 1 -name '*.cpp' | sort | split -l 1 - "$batches/top-"
 ls "$batches"/* | xargs -P 2 -n 1 "$here/tidy_batch.sh" "$root" "$build"

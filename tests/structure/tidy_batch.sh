@@ -28,13 +28,19 @@ tidy() {
     eval "clang-tidy --config-file=\"$root/.clang-tidy\" $2 --quiet $analyzer \"$1\" -- $flags" 2>/dev/null
 }
 
+count=$(wc -l <"$list")
+if [ "$count" -eq 1 ]; then
+    tidy "$first" ""
+    exit
+fi
 sed "s|.*|#include \"$root/&\"|" "$list" >"$list.cpp"
 if tidy "$list.cpp" --checks=-bugprone-suspicious-include >/dev/null; then
     exit 0
 fi
-# What is found may come of reading them together.
+# What is found may come of reading them together: each half is read by itself.
+split -l $(((count + 1) / 2)) "$list" "$list-half-"
 status=0
-while read -r file; do
-    tidy "$file" "" </dev/null || status=1
-done <"$list"
+for half in "$list-half-"*; do
+    "$0" "$root" "$build" "$half" || status=1
+done
 exit $status
