@@ -92,6 +92,13 @@ std::vector<mechanics::BedRectangle> bed_rectangles(const catalog::Resolved& res
     return rectangles;
 }
 
+double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechanics::Point at) {
+    for (const mechanics::BedRectangle& r : bed) {
+        if (at.x >= r.x_min && at.x <= r.x_max && at.y >= r.y_min && at.y <= r.y_max) return r.stiffness_psi_per_in;
+    }
+    return 0.0;
+}
+
 mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                           const std::vector<Stiffness>& anchors, double fineness) {
     mechanics::FlexiblePlateInput input;

@@ -17,6 +17,9 @@ struct UnfitForMesh : std::runtime_error {
 /// What the plate stands on: one rectangle for every support of the bed.
 [[nodiscard]] std::vector<mechanics::BedRectangle> bed_rectangles(const catalog::Resolved& resolved, const Bed& bed);
 
+/// Of the support at the point, its edges included; 0 where nothing backs the plate.
+[[nodiscard]] double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechanics::Point at);
+
 /// `fineness`: see mechanics::mesh_plate. Throws UnfitForMesh.
 [[nodiscard]] mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                                         const std::vector<Stiffness>& anchors, double fineness);

@@ -62,13 +62,6 @@ Grid grid_of(const mechanics::Polygon& plate, const std::vector<mechanics::BedRe
     return {x.sorted(), y.sorted()};
 }
 
-double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechanics::Point at) {
-    for (const mechanics::BedRectangle& r : bed) {
-        if (at.x > r.x_min && at.x < r.x_max && at.y > r.y_min && at.y < r.y_max) return r.stiffness_psi_per_in;
-    }
-    return 0.0;
-}
-
 mechanics::Polygon down_part(const mechanics::Polygon& cell, const mechanics::Plane& lift) {
     return mechanics::clip_half_plane(cell, lift.at_origin, lift.slope_x, lift.slope_y);
 }

@@ -61,13 +61,6 @@ double rotation_rad(const Solution& solution, const Push& push) {
     return rotation;
 }
 
-double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechanics::Point at) {
-    for (const mechanics::BedRectangle& r : bed) {
-        if (at.x >= r.x_min && at.x <= r.x_max && at.y >= r.y_min && at.y <= r.y_max) return r.stiffness_psi_per_in;
-    }
-    return 0.0;
-}
-
 }  // namespace
 
 double AnchorForce::shear_lb() const { return std::hypot(shear_x_lb, shear_y_lb); }

@@ -124,6 +124,10 @@ std::string id_of(std::string_view part, std::string_view kind) {
     return has_id ? std::string(part.substr(kind.size() + 1)) : std::string();
 }
 
+bool contains(const std::vector<std::string>& parts, std::string_view part) {
+    return std::find(parts.begin(), parts.end(), part) != parts.end();
+}
+
 std::vector<std::string> parts(const model::BaseDetail& detail) {
     std::vector<std::string> all = {"push", "guard", "post"};
     if (detail.weld) all.emplace_back("weld");

@@ -13,6 +13,8 @@ namespace toehold::drawing {
 /// `anchor A` gives `A`; a part of another kind gives an empty text. Kind is the word before the id.
 [[nodiscard]] std::string id_of(std::string_view part, std::string_view kind);
 
+[[nodiscard]] bool contains(const std::vector<std::string>& parts, std::string_view part);
+
 /// Every part of a detail, in the order of the load path.
 [[nodiscard]] std::vector<std::string> parts(const model::BaseDetail& detail);
 

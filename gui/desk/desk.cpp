@@ -11,10 +11,6 @@
 namespace toehold::desk {
 namespace {
 
-bool contains(const std::vector<std::string>& parts, const std::string& part) {
-    return std::find(parts.begin(), parts.end(), part) != parts.end();
-}
-
 /// Cut after a whole word, for a menu.
 std::string shortened(const std::string& text, std::size_t longest) {
     if (text.size() <= longest) return text.substr(0, text.find_last_not_of('.') + 1);
@@ -46,7 +42,7 @@ void Desk::detail_has_changed(bool moving) {
     request();
     notify(Change::detail);
     const std::vector<std::string> there = drawing::parts(detail());
-    if (std::erase_if(selection_, [&there](const std::string& part) { return !contains(there, part); }) > 0)
+    if (std::erase_if(selection_, [&there](const std::string& part) { return !drawing::contains(there, part); }) > 0)
         notify(Change::selection);
 }
 
@@ -111,7 +107,7 @@ const std::vector<std::string>& Desk::selection() const { return selection_; }
 void Desk::select(std::vector<std::string> parts) {
     std::vector<std::string> once;
     for (std::string& part : parts) {
-        if (!contains(once, part)) once.push_back(std::move(part));
+        if (!drawing::contains(once, part)) once.push_back(std::move(part));
     }
     if (once == selection_) return;
     selection_ = std::move(once);

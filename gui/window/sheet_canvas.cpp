@@ -1,5 +1,7 @@
 #include "window/sheet_canvas.h"
 
+#include "drawing/parts.h"
+
 #include <wx/app.h>
 #include <wx/dcbuffer.h>
 #include <wx/graphics.h>
@@ -20,10 +22,6 @@ wxPoint whole(drawing::Point point) { return {wxRound(point.x), wxRound(point.y)
 
 wxRect whole(const drawing::Area& area) {
     return {wxRound(area.left), wxRound(area.top), wxRound(area.width), wxRound(area.height)};
-}
-
-bool has(const std::vector<std::string>& parts, const std::string& part) {
-    return std::find(parts.begin(), parts.end(), part) != parts.end();
 }
 
 CellKind cell_of(editing::Sheet sheet) {
@@ -124,7 +122,7 @@ std::vector<editing::Handle> SheetCanvas::visible_handles(CellKind kind) {
     std::vector<editing::Handle> visible;
     if (tool_ != Tool::select) return visible;
     for (const auto& handle : view_.handles(kind))
-        if (handle.id == hot_ || has(desk_.selection(), handle.part)) visible.push_back(handle);
+        if (handle.id == hot_ || drawing::contains(desk_.selection(), handle.part)) visible.push_back(handle);
     return visible;
 }
 

@@ -12,10 +12,6 @@ namespace toehold::window {
 
 namespace {
 
-bool has(const std::vector<std::string>& parts, const std::string& part) {
-    return std::find(parts.begin(), parts.end(), part) != parts.end();
-}
-
 drawing::Box box_between(drawing::Point one, drawing::Point other) {
     return {{std::min(one.x, other.x), std::min(one.y, other.y)}, {std::max(one.x, other.x), std::max(one.y, other.y)}};
 }
@@ -41,7 +37,8 @@ void SheetCanvas::begin_drag(const Pointer& pointer) {
         const auto& handle = *press_->handle;
         hold_ =
             Hold{desk_.detail(), view_.place(*sheet_of(kind)), handle, {handle.at.x - at.x, handle.at.y - at.y}, {}};
-        if (kind == CellKind::plan && moves_whole_part(handle.kind) && has(desk_.selection(), handle.part))
+        if (kind == CellKind::plan && moves_whole_part(handle.kind) &&
+            drawing::contains(desk_.selection(), handle.part))
             hold_->together = desk_.selection();
         merge_key_ = "drag " + std::to_string(++drags_);
         doing_ = Doing::moving;
@@ -114,7 +111,7 @@ void SheetCanvas::release(const Pointer& pointer) {
         auto parts = holes_within(desk_.detail().plate, marks_.band->low, marks_.band->high);
         if (press_->shift)
             for (const auto& part : desk_.selection())
-                if (!has(parts, part)) parts.push_back(part);
+                if (!drawing::contains(parts, part)) parts.push_back(part);
         desk_.select(parts);
     }
     end_drag();

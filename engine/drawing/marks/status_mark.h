@@ -7,6 +7,8 @@
 
 namespace toehold::drawing {
 
+/// Plain where it holds, heavy and doubled where it fails, broken where there is no path, dotted where evidence is
+/// missing.
 [[nodiscard]] Pen frame_pen(checks::Status status);
 /// How wide the frame around a letter or a short id is, mm.
 [[nodiscard]] double frame_width_mm(const std::string& words);

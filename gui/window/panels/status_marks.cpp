@@ -1,5 +1,6 @@
 #include "window/panels/status_marks.h"
 
+#include "drawing/marks/status_mark.h"
 #include "output/figures.h"
 
 #include <algorithm>
@@ -47,25 +48,11 @@ void add_break(drawing::Scene& scene, double x_mm, double half_mm) {
 
 }  // namespace
 
-Pen frame_pen(checks::Status status) {
-    switch (status) {
-        case checks::Status::holds:
-            return Pen::holds;
-        case checks::Status::fails:
-            return Pen::fails;
-        case checks::Status::no_path:
-            return Pen::no_path;
-        case checks::Status::missing_evidence:
-            break;
-    }
-    return Pen::missing;
-}
-
 drawing::Scene framed(const std::string& words, checks::Status status, const MarkSize& size, drawing::TextSize text) {
     drawing::Scene scene;
     const double half_width = 0.5 * size.width_mm, half_height = 0.5 * size.height_mm;
     scene.items.emplace_back(
-        rectangle({-half_width, -half_height}, {half_width, half_height}, frame_pen(status), Fill::none));
+        rectangle({-half_width, -half_height}, {half_width, half_height}, drawing::frame_pen(status), Fill::none));
     if (!words.empty()) {
         drawing::Text label;
         label.words = words;

@@ -13,10 +13,7 @@ struct MarkSize {
     double width_mm = 0.0, height_mm = 0.0;
 };
 
-/// Plain where it holds, heavy and doubled where it fails, broken where there is no path, dotted where evidence is
-/// missing.
-[[nodiscard]] drawing::Pen frame_pen(checks::Status status);
-/// The frame with a few words in it; no words: the frame alone.
+/// The status's frame with a few words in it; no words: the frame alone.
 [[nodiscard]] drawing::Scene framed(const std::string& words, checks::Status status, const MarkSize& size,
                                     drawing::TextSize text = drawing::TextSize::normal);
 
