@@ -7,6 +7,7 @@
 #include "model/loads.h"
 #include "model/plate.h"
 #include "model/post.h"
+#include "model/remark.h"
 
 #include <optional>
 #include <string>
@@ -37,6 +38,8 @@ struct BaseDetail {
     Framing framing;
     Loads loads;
     Basis basis;
+    std::string project = {};          ///< what the detail belongs to; may be empty
+    std::vector<Remark> remarks = {};  ///< of a reviewer
     friend bool operator==(const BaseDetail&, const BaseDetail&) = default;
 };
 

@@ -1,0 +1,18 @@
+#pragma once
+// What a reviewer says of a result, a finding or the whole detail. Kept beside the detail; nothing is computed from it.
+#include <string>
+
+namespace toehold::model {
+
+struct Remark {
+    enum class State { open, settled };
+    std::string about;    ///< id of a check or a finding rule; empty: the whole detail
+    std::string subject;  ///< as the result names it, `anchor A`; empty: every subject
+    std::string words;    ///< required
+    std::string by;       ///< who says it; may be empty
+    std::string date;     ///< ISO 8601 day; may be empty
+    State state = State::open;
+    friend bool operator==(const Remark&, const Remark&) = default;
+};
+
+}  // namespace toehold::model

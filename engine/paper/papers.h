@@ -1,0 +1,45 @@
+#pragma once
+// The papers the work leaves the program as. Each is a pure function of what was reviewed; none solves anything, reads
+// a clock or writes a file.
+#include "model/plate.h"
+#include "paper/document.h"
+#include "review/comparison.h"
+#include "review/review.h"
+#include "units/quantity.h"
+
+#include <string>
+
+namespace toehold::paper {
+
+/// What stands on every paper beside the detail.
+struct Issue {
+    std::string project;  ///< empty: the detail's own, else left out
+    std::string date;     ///< ISO 8601 day; empty: no date is written
+    std::string file;     ///< name of the file the detail was read from, without its folder
+    std::string program;  ///< `Toehold 0.5.0`
+    units::System system = units::System::us;
+    PaperSize paper = PaperSize::letter;
+};
+
+/// The whole calculation, for a reviewer: 6 to 12 pages. `review` with assumptions, cautions and remedies.
+[[nodiscard]] Document calculation_report(const review::Review& review, const Issue& issue);
+
+/// One lying sheet for the shop that makes the plate: third-angle views, dimensions, schedules of holes and anchors,
+/// weld, material, tolerances. `issue.paper` letter or a4 are taken as tabloid or a3. Says nothing of strength.
+[[nodiscard]] Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_sha256,
+                                 const Issue& issue);
+
+/// The plate for a laser or plasma table, DXF R12: outline and holes closed, at net size, on layers of their own. In
+/// inches or mm, which the file says. Round corners and slot ends are true arcs.
+[[nodiscard]] std::string cutting_file(const model::Plate& plate, units::System system);
+
+/// One page for whoever builds what is under the boards, legible at arm's length.
+[[nodiscard]] Sheet site_sheet(const review::Review& review, const Issue& issue);
+
+/// The reviewer's remarks that the detail keeps, as a letter with the results they speak of.
+[[nodiscard]] Document comment_letter(const review::Review& review, const Issue& issue);
+
+/// What differs between two details, or between two bases of one.
+[[nodiscard]] Document comparison_report(const review::Comparison& comparison, const Issue& issue);
+
+}  // namespace toehold::paper

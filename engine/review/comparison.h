@@ -1,0 +1,53 @@
+#pragma once
+// Two reviews beside each other: what differs in the input, what differs in every check, whether the verdict turns.
+#include "review/review.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::review {
+
+/// One value of the input that is not the same in both.
+struct InputDifference {
+    std::string place;   ///< in the file's own words: `plate / hole A / diameter`
+    std::string first;   ///< as written, with its unit; empty: not there
+    std::string second;  ///< the same of the other
+};
+
+/// One check on one subject, or one finding, in both reviews.
+struct CheckDifference {
+    std::string id, title, subject;
+    /// Of each side; absent where that side has no such result. They are the reviews' own values.
+    std::optional<checks::CheckResult> first, second;
+    [[nodiscard]] bool status_turns() const;  ///< one holds and the other does not, or one is not there
+    [[nodiscard]] bool same() const;          ///< the same demand, capacity and status on both sides
+};
+
+struct FindingDifference {
+    std::optional<checks::Finding> first, second;  ///< at least one; the same id and subject
+};
+
+struct Side {
+    std::string label;  ///< file name, or the basis: `as submitted`, `method lrfd`
+    std::string detail;
+    std::string input_sha256;
+    Verdict verdict = Verdict::incomplete;
+    std::string reason;
+    Governing governing;
+};
+
+struct Comparison {
+    Side first, second;
+    std::vector<InputDifference> input;       ///< in the order of the file; remarks are left out
+    std::vector<CheckDifference> checks;      ///< those whose status turns first, then by the larger change of ratio
+    std::vector<FindingDifference> findings;  ///< only those that are not in both with the same words
+    std::vector<std::string> anchors;         ///< sentences on the largest pull of each side
+    [[nodiscard]] bool verdict_turns() const { return first.verdict != second.verdict; }
+};
+
+/// The labels are the caller's: file names, or what was changed.
+[[nodiscard]] Comparison compare(const Review& first, const std::string& first_label, const Review& second,
+                                 const std::string& second_label);
+
+}  // namespace toehold::review
