@@ -58,13 +58,17 @@ View fit(const Scene& scene, const Area& area, double units_per_mm) {
     return centered(scene, area, fitting_units_per_in(scene, area, units_per_mm), units_per_mm);
 }
 
-View fit_to_scale(const Scene& scene, const Area& area, double units_per_mm) {
-    const double fitting = fitting_units_per_in(scene, area, units_per_mm);
-    const double fits = fitting * (1.0 + 1e-9) / full_size(units_per_mm);
+double customary_scale(double at_most) {
+    const double fits = at_most * (1.0 + 1e-9);
     const auto* const scale =
         std::find_if(customary_scales.begin(), customary_scales.end(), [fits](double one) { return one <= fits; });
-    const bool none = fitting <= 0.0 || scale == customary_scales.end();
-    return centered(scene, area, none ? fitting : *scale * full_size(units_per_mm), units_per_mm);
+    return at_most <= 0.0 || scale == customary_scales.end() ? 0.0 : *scale;
+}
+
+View fit_to_scale(const Scene& scene, const Area& area, double units_per_mm) {
+    const double fitting = fitting_units_per_in(scene, area, units_per_mm);
+    const double scale = customary_scale(fitting / full_size(units_per_mm));
+    return centered(scene, area, scale > 0.0 ? scale * full_size(units_per_mm) : fitting, units_per_mm);
 }
 
 View zoomed(const View& view, double factor, Point about) {

@@ -23,6 +23,8 @@ struct Area {
 
 /// The largest view that shows the scene with its margin inside the area. A scene without size is shown at 1:1.
 [[nodiscard]] View fit(const Scene& scene, const Area& area, double units_per_mm);
+/// The largest of the customary scales (drawing over thing: 2, 1, 1/2, 1/4 ...) that is not above this one; 0: none.
+[[nodiscard]] double customary_scale(double at_most);
 /// The view at the largest of the customary scales (1:1, 1:2, 1:4, 1:5, 1:8, 1:10 ... and 2:1) that fits.
 [[nodiscard]] View fit_to_scale(const Scene& scene, const Area& area, double units_per_mm);
 /// Larger by `factor` about a point of the surface, which stays where it is; between 1/200 and 50 of full size.

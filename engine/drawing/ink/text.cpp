@@ -1,24 +1,11 @@
 #include "drawing/ink/text.h"
 
-#include "drawing/ink/markup.h"
-
 #include <pango/pangocairo.h>
 
 #include <numbers>
 
 namespace toehold::drawing::ink {
 namespace {
-
-constexpr const char* families = "DejaVu Sans, Sans";
-
-void set_font(PangoLayout* layout, const Canvas& canvas, const Text& text) {
-    PangoFontDescription* font = pango_font_description_new();
-    pango_font_description_set_family_static(font, families);
-    pango_font_description_set_weight(font, text.bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
-    pango_font_description_set_absolute_size(font, units(canvas, text_height_mm(text.size)) * PANGO_SCALE);
-    pango_layout_set_font_description(layout, font);
-    pango_font_description_free(font);
-}
 
 PangoAlignment alignment(Across across) {
     switch (across) {
@@ -30,17 +17,6 @@ PangoAlignment alignment(Across across) {
             return PANGO_ALIGN_RIGHT;
     }
     return PANGO_ALIGN_LEFT;
-}
-
-void set_words(PangoLayout* layout, const Text& text) {
-    pango_layout_set_attributes(layout, nullptr);
-    pango_layout_set_alignment(layout, alignment(text.across));
-    if (text.math) {
-        const std::string markup = math_markup(text.words);
-        pango_layout_set_markup(layout, markup.c_str(), static_cast<int>(markup.size()));
-    } else {
-        pango_layout_set_text(layout, text.words.c_str(), static_cast<int>(text.words.size()));
-    }
 }
 
 /// The box of the capitals in the layout's own units, and the step from the text's place to the layout's corner.
@@ -86,16 +62,8 @@ void lay_paper(const Canvas& canvas, const Setting& set) {
 
 }  // namespace
 
-void TextPainter::Release::operator()(PangoLayout* layout) const { g_object_unref(layout); }
-
 TextPainter::TextPainter(const Canvas& canvas) : canvas_(canvas), layout_(pango_cairo_create_layout(canvas.cairo)) {
-    // The same width at every scale, so that a patch fits its words and a print is what the screen was.
-    cairo_font_options_t* options = cairo_font_options_create();
-    cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
-    cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_SLIGHT);
-    cairo_font_options_set_antialias(options, CAIRO_ANTIALIAS_GRAY);
-    pango_cairo_context_set_font_options(pango_layout_get_context(layout_.get()), options);
-    cairo_font_options_destroy(options);
+    keep_widths(layout_.get());
 }
 
 void TextPainter::paint(const Text& text) {
@@ -105,8 +73,9 @@ void TextPainter::paint(const Text& text) {
     cairo_translate(canvas_.cairo, place.x, place.y);
     cairo_rotate(canvas_.cairo, -text.angle_deg * std::numbers::pi / 180.0);
     pango_cairo_update_layout(canvas_.cairo, layout_.get());
-    set_font(layout_.get(), canvas_, text);
-    set_words(layout_.get(), text);
+    use_font(layout_.get(), units(canvas_, text_height_mm(text.size)), text.bold);
+    pango_layout_set_alignment(layout_.get(), alignment(text.across));
+    use_words(layout_.get(), text.words, text.math);
     const Setting set = setting(layout_.get(), canvas_, text);
     if (text.on_paper) lay_paper(canvas_, set);
     use_colour(canvas_, stroke(text.pen, canvas_.ground).colour);

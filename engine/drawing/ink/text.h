@@ -2,10 +2,7 @@
 // Words. A text's box reaches from the foot of its last line's capitals to the head of its first line's: what hangs
 // below the line does not move it, so that figures stand exactly on and under their lines.
 #include "drawing/ink/canvas.h"
-
-#include <memory>
-
-typedef struct _PangoLayout PangoLayout;
+#include "drawing/ink/font.h"
 
 namespace toehold::drawing::ink {
 
@@ -19,11 +16,8 @@ class TextPainter {
     void paint(const Text& text);
 
   private:
-    struct Release {
-        void operator()(PangoLayout* layout) const;
-    };
     const Canvas& canvas_;
-    std::unique_ptr<PangoLayout, Release> layout_;
+    Layout layout_;
 };
 
 }  // namespace toehold::drawing::ink

@@ -1,0 +1,48 @@
+#include "paper/sheet.h"
+
+#include <array>
+#include <cmath>
+#include <utility>
+
+namespace toehold::paper {
+namespace {
+
+constexpr double mm_per_in = 25.4;
+
+/// What a scene's own bounds and margin make of a frame, at any scale.
+Placed placed(drawing::Scene scene, const Frame& frame, double lettering, bool to_scale) {
+    const drawing::View view = drawing::fit(scene, frame, lettering);
+    const double fitting = view.units_per_in / mm_per_in;
+    const double customary = to_scale ? drawing::customary_scale(fitting) : 0.0;
+    return {std::move(scene), view.center_in, view.center, customary > 0.0 ? customary : fitting, lettering};
+}
+
+}  // namespace
+
+Size size_of(PaperSize paper, Turn turn) {
+    constexpr std::array<Size, 4> upright = {{{215.9, 279.4}, {210.0, 297.0}, {279.4, 431.8}, {297.0, 420.0}}};
+    const Size size = upright.at(static_cast<std::size_t>(paper));
+    return turn == Turn::upright ? size : Size{size.height_mm, size.width_mm};
+}
+
+Placed placed_to_scale(drawing::Scene scene, const Frame& frame, double lettering) {
+    return placed(std::move(scene), frame, lettering, true);
+}
+
+Placed placed_to_fit(drawing::Scene scene, const Frame& frame, double lettering) {
+    return placed(std::move(scene), frame, lettering, false);
+}
+
+Placed placed_on_paper(drawing::Scene scene, drawing::Point origin_mm, double lettering) {
+    return {std::move(scene), {}, origin_mm, 1.0, lettering};
+}
+
+std::string scale_words(double scale) {
+    constexpr double same = 1e-6;
+    if (std::abs(drawing::customary_scale(scale) / scale - 1.0) > same) return "not to scale";
+    if (std::abs(scale - 1.0) < same) return "full size";
+    if (scale > 1.0) return std::to_string(std::lround(scale)) + ":1";
+    return "1:" + std::to_string(std::lround(1.0 / scale));
+}
+
+}  // namespace toehold::paper
