@@ -58,7 +58,7 @@ struct Bookmark {
 struct Properties {
     std::string title, subject;
     std::string program;  ///< `Toehold 0.5.0`
-    std::string date;     ///< ISO 8601 (`2026-11-25` or with time); empty: none is written, never the clock's
+    std::string date;     ///< ISO 8601 (`2026-11-25`); empty: the file says 1970-01-01, never the clock's
 };
 
 struct Book {

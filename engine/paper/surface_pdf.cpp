@@ -19,7 +19,8 @@ void describe(cairo_surface_t* surface, const Properties& properties) {
     set(CAIRO_PDF_METADATA_TITLE, properties.title);
     set(CAIRO_PDF_METADATA_SUBJECT, properties.subject);
     set(CAIRO_PDF_METADATA_CREATOR, properties.program);
-    set(CAIRO_PDF_METADATA_CREATE_DATE, properties.date);
+    // Left to itself the library asks the clock, and no two files are the same.
+    set(CAIRO_PDF_METADATA_CREATE_DATE, properties.date.empty() ? "1970-01-01" : properties.date);
 }
 
 void add_destinations(cairo_t* cairo, const Sheet& sheet) {
