@@ -8,6 +8,17 @@ namespace {
 /// A page's own scene has its origin at the page's top left corner, and y up.
 drawing::Place on_page(drawing::Point mm) { return {{}, {mm.x, -mm.y}}; }
 
+drawing::Path framed(const Frame& frame, drawing::Pen pen, drawing::Fill fill) {
+    const double right = frame.left + frame.width, foot = frame.top + frame.height;
+    drawing::Path path;
+    path.contours = {{on_page({frame.left, foot}), on_page({right, foot}), on_page({right, frame.top}),
+                      on_page({frame.left, frame.top})}};
+    path.closed = true;
+    path.pen = pen;
+    path.fill = fill;
+    return path;
+}
+
 }  // namespace
 
 Pages::Pages(Size size) : size_(size) { turn_page(); }
@@ -43,14 +54,14 @@ void Pages::rule(drawing::Point from_mm, drawing::Point to_mm, drawing::Pen pen)
 }
 
 void Pages::box(const Frame& frame, drawing::Pen pen, drawing::Fill fill) {
-    const double right = frame.left + frame.width, foot = frame.top + frame.height;
-    drawing::Path path;
-    path.contours = {{on_page({frame.left, foot}), on_page({right, foot}), on_page({right, frame.top}),
-                      on_page({frame.left, frame.top})}};
-    path.closed = true;
-    path.pen = pen;
-    path.fill = fill;
-    scene().items.emplace_back(std::move(path));
+    scene().items.emplace_back(framed(frame, pen, fill));
+}
+
+void Pages::slight_box(const Frame& frame, drawing::Pen pen, double weight) {
+    drawing::Scene alone;
+    alone.items.emplace_back(
+        framed({frame.left / weight, frame.top / weight, frame.width / weight, frame.height / weight}, pen, {}));
+    place(placed_on_paper(std::move(alone), {}, weight));
 }
 
 void Pages::place(Placed placed) { sheets_.back().placed.push_back(std::move(placed)); }

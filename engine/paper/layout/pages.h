@@ -43,6 +43,8 @@ class Pages {
     void write(const Line& line);
     void rule(drawing::Point from_mm, drawing::Point to_mm, drawing::Pen pen);
     void box(const Frame& frame, drawing::Pen pen, drawing::Fill fill = drawing::Fill::none);
+    /// A frame whose lines are thinner than elsewhere by this factor: for small words.
+    void slight_box(const Frame& frame, drawing::Pen pen, double weight);
     void place(Placed placed);
     void link(const Frame& area, const std::string& to);
     /// At the cursor.

@@ -14,7 +14,7 @@ using drawing::Pen;
 
 constexpr double side_mm = 1.3;       // white at both sides of a column
 constexpr double above_mm = 1.0;      // above a row's first capitals; as much below its last line
-constexpr double around_frame = 0.8;  // from the words to the frame around them
+constexpr double around_frame = 1.0;  // from the words to the frame around them
 
 struct Edge {
     double left = 0.0, width = 0.0;
@@ -79,7 +79,8 @@ void frame_words(Pages& pages, const SetCell& cell, double x, Across across, dou
     for (const std::string& line : cell.lines) width = std::max(width, drawing::text_width_mm(line, cell.lettering));
     const double left = across == Across::left ? x : across == Across::right ? x - width : x - 0.5 * width;
     const double height = grid.capitals + static_cast<double>(cell.lines.size() - 1) * grid.spacing;
-    pages.box({left - around_frame, top - around_frame, width + 2.0 * around_frame, height + 2.0 * around_frame}, pen);
+    pages.slight_box({left - around_frame, top - around_frame, width + 2.0 * around_frame, height + 2.0 * around_frame},
+                     pen, 0.45);
 }
 
 /// Lines from `first` on, as many as `count`, of every cell.
