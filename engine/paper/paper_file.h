@@ -1,0 +1,37 @@
+#pragma once
+// Every paper as the bytes of a file, chosen by kind and by the ending of the file's name: what command line and window
+// share.
+#include "paper/papers.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace toehold::paper {
+
+enum class Kind {
+    report,        ///< calculation report: pdf
+    shop_drawing,  ///< pdf, svg, png, and dxf for the plate alone
+    site_sheet,    ///< pdf, svg, png
+    letter,        ///< comment letter: pdf
+    plan,          ///< the drawing alone: svg, pdf, png
+    section,       ///< the same
+    elevation      ///< the same
+};
+
+/// Endings of files this kind can become, without the dot; the first is the customary one.
+[[nodiscard]] std::vector<std::string> endings(Kind kind);
+
+/// `review` with assumptions, cautions and remedies for a report, evaluated at least for the others. Throws
+/// std::invalid_argument for an ending that is not among `endings(kind)`.
+[[nodiscard]] std::string paper_file(Kind kind, std::string_view ending, const review::Review& review,
+                                     const Issue& issue);
+
+/// `heron-landing-corner` for `heron-landing-corner.xml`, with what the paper is: `heron-landing-corner-report.pdf`.
+[[nodiscard]] std::string customary_name(Kind kind, std::string_view detail_file);
+
+/// Day in the local calendar, ISO 8601; of SOURCE_DATE_EPOCH (UTC) where that is set, so that a build may repeat
+/// itself.
+[[nodiscard]] std::string today();
+
+}  // namespace toehold::paper

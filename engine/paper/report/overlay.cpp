@@ -1,0 +1,109 @@
+#include "paper/report/overlay.h"
+
+#include "drawing/parts.h"
+#include "review/verdict.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::paper::report {
+namespace {
+
+constexpr std::size_t steps_of_a_turn = 72;
+
+bool speaks_of(const checks::CheckResult& check, const std::string& part, const model::BaseDetail& detail) {
+    const std::vector<std::string> parts = drawing::parts_of_subject(check.subject, detail);
+    return parts.size() == 1 && parts.front() == part;
+}
+
+/// A check that holds a capacity against the anchor's largest tension itself is one of its tension.
+bool is_of_tension(const checks::CheckResult& check, double tension_lb) {
+    constexpr double same = 1e-9;
+    return check.unit == "lb" && check.status != checks::Status::missing_evidence &&
+           std::abs(check.demand - tension_lb) <= same * tension_lb;
+}
+
+/// The review's checks stand worst first, and so the first that speaks of the anchor is its worst. A least distance
+/// that is kept is no measure of how hard the anchor works.
+void add_checks(drawing::AnchorMark& mark, const review::Review& review) {
+    const std::string part = drawing::anchor_part(mark.id);
+    double worst_in_tension = -1.0;
+    for (const checks::CheckResult& check : review.checks) {
+        if (!speaks_of(check, part, review.resolved.detail)) continue;
+        if (review::is_dimension(check) && check.status == checks::Status::holds) continue;
+        if (mark.worst_check.empty()) {
+            mark.worst_check = check.title;
+            mark.status = check.status;
+        }
+        if (check.status != checks::Status::missing_evidence)
+            mark.ratio = std::max(mark.ratio.value_or(0.0), check.ratio);
+        if (!is_of_tension(check, mark.largest_tension_lb) || check.ratio <= worst_in_tension) continue;
+        worst_in_tension = check.ratio;
+        mark.capacity_lb = check.capacity;
+    }
+}
+
+drawing::AnchorMark mark_of(const review::Review& review, const demand::State& state, std::size_t anchor) {
+    const demand::AnchorForce& force = state.anchors.at(anchor);
+    drawing::AnchorMark mark;
+    mark.id = review.resolved.anchors.at(anchor).id;
+    mark.tension_lb = force.tension_lb;
+    mark.shear_lb = force.shear_lb();
+    mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);
+    mark.largest_tension_lb = review.demand->anchors.at(anchor).tension_lb;
+    add_checks(mark, review);
+    return mark;
+}
+
+/// Which of the steps a direction is; absent for one between them, which the search for a maximum adds.
+std::optional<std::size_t> step_of(double direction_rad) {
+    constexpr double same = 1e-6;
+    const double steps = direction_rad / (2.0 * std::numbers::pi) * static_cast<double>(steps_of_a_turn);
+    const double whole = std::round(steps);
+    if (std::abs(steps - whole) > same) return std::nullopt;
+    const long step = std::lround(whole) % static_cast<long>(steps_of_a_turn);
+    return static_cast<std::size_t>(step < 0 ? step + static_cast<long>(steps_of_a_turn) : step);
+}
+
+}  // namespace
+
+const demand::State* governing_state(const review::Review& review) {
+    if (!review.demand || review.demand->anchors.empty()) return nullptr;
+    const auto& anchors = review.demand->anchors;
+    const auto worst = std::max_element(anchors.begin(), anchors.end(),
+                                        [](const auto& a, const auto& b) { return a.tension_lb < b.tension_lb; });
+    return &review.demand->states.at(worst->state);
+}
+
+drawing::Overlay overlay(const review::Review& review, units::System system) {
+    drawing::Overlay overlay;
+    overlay.system = system;
+    const demand::State* const state = governing_state(review);
+    if (state == nullptr) return overlay;
+    const demand::LoadCase& load = review.demand->cases.at(state->load_case);
+    overlay.push = drawing::PushShown{state->direction_rad, load.push_lb, load.down_lb, load.height_in, true};
+    for (std::size_t anchor = 0; anchor < review.resolved.anchors.size(); ++anchor)
+        overlay.anchors.push_back(mark_of(review, *state, anchor));
+    overlay.field = review.demand->field;
+    return overlay;
+}
+
+std::vector<drawing::Petal> petals(const review::Review& review) {
+    std::vector<drawing::Petal> petals;
+    if (!review.demand) return petals;
+    for (const catalog::Anchor& anchor : review.resolved.anchors)
+        petals.push_back({anchor.id, std::vector<double>(steps_of_a_turn, 0.0)});
+    for (const demand::State& state : review.demand->states) {
+        if (!review.demand->scenarios.at(state.scenario).nominal()) continue;
+        const std::optional<std::size_t> step = step_of(state.direction_rad);
+        if (!step) continue;
+        for (std::size_t anchor = 0; anchor < petals.size(); ++anchor) {
+            double& largest = petals[anchor].tension_lb[*step];
+            largest = std::max(largest, state.anchors.at(anchor).tension_lb);
+        }
+    }
+    return petals;
+}
+
+}  // namespace toehold::paper::report
