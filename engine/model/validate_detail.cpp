@@ -2,6 +2,7 @@
 #include "model/problem_list.h"
 #include "model/validate.h"
 #include "model/validate_framing.h"
+#include "model/validate_remarks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -169,6 +170,7 @@ Problems validate(const BaseDetail& detail) {
     check_anchors(problems, detail);
     check_loads(problems, detail.loads);
     check_basis(problems, detail.basis);
+    check_remarks(problems, detail.remarks);
     const Problems plate_problems = validate(detail.plate);
     if (plate_problems.empty()) check_foot_on_plate(problems, detail);
     Problems all = problems.take();

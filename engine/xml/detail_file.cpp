@@ -3,6 +3,7 @@
 #include "model/validate.h"
 #include "xml/anchor_form.h"
 #include "xml/basis_form.h"
+#include "xml/detail_form.h"
 #include "xml/digest.h"
 #include "xml/element.h"
 #include "xml/framing_form.h"
@@ -10,6 +11,7 @@
 #include "xml/loads_form.h"
 #include "xml/plate_form.h"
 #include "xml/post_form.h"
+#include "xml/remarks_form.h"
 #include "xml/strict_document.h"
 #include "xml/text_file.h"
 
@@ -69,6 +71,7 @@ model::BaseDetail read_parts(ElementReader& root, Reading& reading, const std::f
     model::BaseDetail detail;
     detail.name = root.optional_text("name");
     detail.note = root.optional_text("note");
+    detail.project = root.optional_text("project");
     if (std::optional<ElementReader> part = root.child("guard")) detail.guard = read_guard(*part);
     if (std::optional<ElementReader> part = root.child("post")) detail.post = read_post(*part);
     read_plate_part(root, detail, reading, folder);
@@ -78,6 +81,7 @@ model::BaseDetail read_parts(ElementReader& root, Reading& reading, const std::f
     if (std::optional<ElementReader> part = root.optional_child("framing")) detail.framing = read_framing(*part);
     if (std::optional<ElementReader> part = root.optional_child("loads")) detail.loads = read_loads(*part);
     if (std::optional<ElementReader> part = root.optional_child("basis")) detail.basis = read_basis(*part);
+    if (std::optional<ElementReader> part = root.optional_child("remarks")) detail.remarks = read_remarks(*part);
     return detail;
 }
 
@@ -115,16 +119,20 @@ DetailRead read_detail(const std::filesystem::path& file) {
     return result;
 }
 
-std::string write_detail(const model::BaseDetail& detail) {
+Element detail_element(const model::BaseDetail& detail) {
     Element root("base-detail");
     root.text("xmlns", detail_namespace).optional_text("name", detail.name).optional_text("note", detail.note);
+    root.optional_text("project", detail.project);
     root.child(guard_element(detail.guard)).child(post_element(detail.post));
     root.child(detail.plate_reference ? plate_reference_element(*detail.plate_reference) : plate_element(detail.plate));
     if (detail.weld) root.child(weld_element(*detail.weld));
     for (const model::AnchorGroup& group : detail.anchors) root.child(anchor_group_element(group));
     root.child(layers_element(detail.layers)).child(framing_element(detail.framing));
     root.child(loads_element(detail.loads)).child(basis_element(detail.basis));
-    return document_text(root);
+    if (!detail.remarks.empty()) root.child(remarks_element(detail.remarks));
+    return root;
 }
+
+std::string write_detail(const model::BaseDetail& detail) { return document_text(detail_element(detail)); }
 
 }  // namespace toehold::xml

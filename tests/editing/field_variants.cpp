@@ -47,6 +47,7 @@ const std::vector<std::vector<Setting>>& recipes() {
         {{"loads/concentrated", "no"}, {"loads/line", "yes"}},
         {{"loads/user-count", "1"}},
         {{"basis/fixed", "yes"}},
+        {{"remark-count", "1"}},
     };
     return all;
 }
@@ -66,6 +67,7 @@ std::string another_quantity(const Field& field) {
 std::string another_text(const Field& field) {
     if (field.path.ends_with("/sha256")) return std::string(64, field.value.starts_with("a") ? 'b' : 'a');
     if (field.path.ends_with("/holes")) return field.value == "A" ? "B" : "A";
+    if (field.path.ends_with("/date")) return field.value == "2026-11-25" ? "2026-11-26" : "2026-11-25";
     return field.value + "x";
 }
 

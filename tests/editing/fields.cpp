@@ -140,8 +140,9 @@ TEST_CASE("Each field changes the written detail, and set back restores it", "[p
 
 TEST_CASE("A list that grew and shrank again is as it was", "[property]") {
     const model::BaseDetail detail = test::square_base();
-    for (const std::string path : {"plate/hole-count", "layers/shim-count", "framing/joists/count", "framing/rim-count",
-                                   "framing/support-count", "framing/block-count", "loads/user-count"}) {
+    for (const std::string path :
+         {"plate/hole-count", "layers/shim-count", "framing/joists/count", "framing/rim-count", "framing/support-count",
+          "framing/block-count", "loads/user-count", "remark-count"}) {
         const std::string now = value_at(detail, path);
         const model::BaseDetail more = with(detail, path, std::to_string(std::stoi(now) + 2));
         CHECK(value_at(more, path) == std::to_string(std::stoi(now) + 2));

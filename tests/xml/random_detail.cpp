@@ -275,6 +275,14 @@ Basis basis(Chance& chance) {
     return result;
 }
 
+Remark remark(Chance& chance) {
+    Remark result{{}, chance.words(), "w " + chance.words(), chance.words(), {}, Remark::State::open};
+    if (chance.coin()) result.about = chance.id();
+    if (chance.coin()) result.date = "2024-02-29";
+    if (chance.coin()) result.state = Remark::State::settled;
+    return result;
+}
+
 }  // namespace
 
 model::BaseDetail random_detail(unsigned seed) {
@@ -295,6 +303,8 @@ model::BaseDetail random_detail(unsigned seed) {
     detail.framing = framing(chance);
     detail.loads = loads(chance);
     detail.basis = basis(chance);
+    detail.project = chance.words();
+    for (int count = chance.whole(0, 2); count > 0; --count) detail.remarks.push_back(remark(chance));
     return detail;
 }
 

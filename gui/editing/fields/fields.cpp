@@ -20,6 +20,7 @@ Form describe(model::BaseDetail& detail, const catalog::Catalog& catalog, units:
     layer_fields(form, detail.layers);
     framing_fields(form, detail.framing);
     basis_fields(form, detail.basis);
+    remark_fields(form, detail.remarks);
     return form;
 }
 

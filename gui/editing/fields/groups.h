@@ -26,6 +26,7 @@ void joist_fields(Form& form, model::Framing& framing);
 void block_count(Form& form, model::Framing& framing);
 void block_fields(Form& form, model::Framing& framing);
 void basis_fields(Form& form, model::Basis& basis);
+void remark_fields(Form& form, std::vector<model::Remark>& remarks);
 
 /// How the end of a member `depth_in` deep is joined to what holds it.
 void connection_fields(Form& form, model::EndConnection& connection, double depth_in);

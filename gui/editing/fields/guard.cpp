@@ -16,6 +16,8 @@ void detail_fields(Form& form, model::BaseDetail& detail) {
     form.at({"", "", TOEHOLD_MARK("Detail")});
     form.text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("What the detail is called on every sheet.")}, detail.name);
     form.text({"note", TOEHOLD_MARK("Note"), TOEHOLD_MARK("Anything a reader should know.")}, detail.note);
+    form.text({"project", TOEHOLD_MARK("Project"), TOEHOLD_MARK("What the detail belongs to. Empty: not stated.")},
+              detail.project);
 }
 
 void guard_fields(Form& form, model::Guard& guard) {

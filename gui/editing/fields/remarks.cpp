@@ -1,0 +1,84 @@
+#include "editing/fields/groups.h"
+#include "editing/words.h"
+#include "model/validate_remarks.h"
+
+#include <fmt/format.h>
+
+#include <array>
+
+namespace toehold::editing {
+namespace {
+
+using State = model::Remark::State;
+
+constexpr std::array<Word<State>, 2> states{
+    {{State::open, "open", TOEHOLD_MARK("Open")}, {State::settled, "settled", TOEHOLD_MARK("Settled")}}};
+
+void about_field(Form& form, model::Remark& remark) {
+    Field field = form.fresh({"about", TOEHOLD_MARK("About"),
+                              TOEHOLD_MARK("Name of the check or the finding, as in the brackets beside it. Empty: the "
+                                           "whole detail.")},
+                             FieldKind::text);
+    field.value = remark.about;
+    field.may_be_empty = true;
+    form.add(std::move(field), [&remark](const std::string& text) -> Outcome {
+        if (trimmed(text).empty()) {
+            remark.about.clear();
+            return {};
+        }
+        const Reading<std::string> read = read_id("About", text, {});
+        if (!read.value) return {read.refusal};
+        remark.about = *read.value;
+        return {};
+    });
+}
+
+void words_field(Form& form, model::Remark& remark) {
+    form.required_text({"words", TOEHOLD_MARK("Words"), TOEHOLD_MARK("What is to be said, at most 4000 characters.")},
+                       remark.words);
+}
+
+void date_field(Form& form, model::Remark& remark) {
+    Field field = form.fresh({"date", TOEHOLD_MARK("Date"), TOEHOLD_MARK("Day, such as 2026-11-25. Empty: none.")},
+                             FieldKind::text);
+    field.value = remark.date;
+    field.may_be_empty = true;
+    form.add(std::move(field), [&remark](const std::string& text) -> Outcome {
+        const std::string day = trimmed(text);
+        if (!day.empty() && !model::is_iso_day(day)) return {"Date takes a day of the calendar such as 2026-11-25."};
+        remark.date = day;
+        return {};
+    });
+}
+
+void one_remark(Form& form, model::Remark& remark, std::size_t number) {
+    form.at({fmt::format("remarks/remark[{}]", number), "", fmt::format("Remark {}", number)});
+    words_field(form, remark);
+    about_field(form, remark);
+    form.text({"subject", TOEHOLD_MARK("Subject"),
+               TOEHOLD_MARK("As the result names it, such as anchor A. Empty: every subject.")},
+              remark.subject);
+    form.text({"by", TOEHOLD_MARK("By"), TOEHOLD_MARK("Who says it. Empty: not stated.")}, remark.by);
+    date_field(form, remark);
+    form.word({"state", TOEHOLD_MARK("State"), TOEHOLD_MARK("Whether it still asks for an answer.")}, remark.state,
+              states);
+}
+
+}  // namespace
+
+void remark_fields(Form& form, std::vector<model::Remark>& remarks) {
+    form.at({"", "", TOEHOLD_MARK("Remarks")});
+    form.list(
+        {"remark-count", TOEHOLD_MARK("Number of remarks"),
+         TOEHOLD_MARK("A reviewer's, kept beside the detail; nothing is computed from them. One begins with words for "
+                      "you to replace; a smaller number takes the last.")},
+        remarks.size(), {0, static_cast<int>(model::most_remarks)},
+        [&remarks] {
+            remarks.push_back({{}, {}, "not yet written", {}, {}, State::open});
+            return std::string();
+        },
+        [&remarks] { remarks.pop_back(); });
+    for (std::size_t index = 0; index < remarks.size(); ++index) one_remark(form, remarks[index], index + 1);
+}
+
+}  // namespace toehold::editing
