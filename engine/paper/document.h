@@ -24,8 +24,8 @@ struct Paragraph {
     bool bold = false;
     bool math = false;  ///< subscripts, as in drawing::Text
     double indent_mm = 0.0;
-    std::string link;  ///< name of a destination; empty: none
-    std::string mark;  ///< stands before the first line, in the indent: `1.`, `•`
+    std::string link = {};  ///< name of a destination; empty: none
+    std::string mark = {};  ///< stands before the first line, in the indent: `1.`, `•`
 };
 
 struct Column {

@@ -6,9 +6,35 @@
 #include <cairo-svg.h>
 #include <cairo.h>
 
+#include <algorithm>
 #include <cmath>
+#include <map>
+#include <string_view>
 
 namespace toehold::paper {
+namespace {
+
+/// The library numbers its surfaces through the life of a process: numbered anew, so that the same sheet gives the same
+/// bytes.
+std::string with_own_numbers(const std::string& bytes) {
+    constexpr std::string_view word = "surface";
+    std::string result;
+    std::map<std::string, std::size_t> numbers;
+    std::size_t from = 0;
+    for (std::size_t at = bytes.find(word); at != std::string::npos; at = bytes.find(word, from)) {
+        const std::size_t digits = at + word.size();
+        const std::size_t end = std::min(bytes.find_first_not_of("0123456789", digits), bytes.size());
+        result += bytes.substr(from, digits - from);
+        if (end > digits) {
+            const std::string number = bytes.substr(digits, end - digits);
+            result += std::to_string(numbers.try_emplace(number, numbers.size() + 1).first->second);
+        }
+        from = end;
+    }
+    return result + bytes.substr(from);
+}
+
+}  // namespace
 
 std::string svg(const Sheet& sheet) {
     std::string bytes;
@@ -19,7 +45,7 @@ std::string svg(const Sheet& sheet) {
         paint(context.get(), sheet, points_per_mm);
     }
     surface::finish(made.get());
-    return bytes;
+    return with_own_numbers(bytes);
 }
 
 std::string png(const Sheet& sheet, double dots_per_in) {

@@ -18,7 +18,10 @@ void keep_widths(PangoLayout* layout) {
     cairo_font_options_set_hint_metrics(options, CAIRO_HINT_METRICS_OFF);
     cairo_font_options_set_hint_style(options, CAIRO_HINT_STYLE_SLIGHT);
     cairo_font_options_set_antialias(options, CAIRO_ANTIALIAS_GRAY);
-    pango_cairo_context_set_font_options(pango_layout_get_context(layout), options);
+    PangoContext* context = pango_layout_get_context(layout);
+    pango_cairo_context_set_font_options(context, options);
+    // Whole units are pixels on a screen, but points on paper: letters would stand unevenly.
+    pango_context_set_round_glyph_positions(context, FALSE);
     cairo_font_options_destroy(options);
 }
 
