@@ -21,11 +21,19 @@ struct CheckDifference {
     /// Of each side; absent where that side has no such result. They are the reviews' own values.
     std::optional<checks::CheckResult> first, second;
     [[nodiscard]] bool status_turns() const;  ///< one holds and the other does not, or one is not there
-    [[nodiscard]] bool same() const;          ///< the same demand, capacity and status on both sides
+    /// The same status, and the same demand and capacity to one part in a thousand million: what a solve may leave.
+    [[nodiscard]] bool same() const;
 };
 
 struct FindingDifference {
     std::optional<checks::Finding> first, second;  ///< at least one; the same id and subject
+};
+
+/// The largest pull on any anchor, over loads, directions and the range of stiffness.
+struct LargestPull {
+    std::string anchor;
+    double tension_lb = 0.0;
+    double direction_rad = 0.0;  ///< of the push that gives it
 };
 
 struct Side {
@@ -35,6 +43,7 @@ struct Side {
     Verdict verdict = Verdict::incomplete;
     std::string reason;
     Governing governing;
+    std::optional<LargestPull> largest_pull = std::nullopt;  ///< absent: no demand was found
 };
 
 struct Comparison {
@@ -42,7 +51,7 @@ struct Comparison {
     std::vector<InputDifference> input;       ///< in the order of the file; remarks are left out
     std::vector<CheckDifference> checks;      ///< those whose status turns first, then by the larger change of ratio
     std::vector<FindingDifference> findings;  ///< only those that are not in both with the same words
-    std::vector<std::string> anchors;         ///< sentences on the largest pull of each side
+    std::vector<std::string> anchors;         ///< sentences on the largest pull of each side, in lb and N
     [[nodiscard]] bool verdict_turns() const { return first.verdict != second.verdict; }
 };
 

@@ -1,0 +1,133 @@
+#include "output/comparison_text.h"
+
+#include "output/comparison_values.h"
+#include "output/figures.h"
+#include "output/text/columns.h"
+#include "output/text/table.h"
+#include "output/words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace toehold::output {
+namespace {
+
+using checks::CheckResult;
+using review::CheckDifference;
+using review::Comparison;
+
+const std::vector<Column> check_columns = {
+    {"check"}, {"subject"}, {"first D/C", Align::right}, {"second D/C", Align::right}, {"first"}, {"second"}};
+
+std::string verdict_line(const Comparison& comparison) {
+    if (!comparison.verdict_turns()) {
+        return paragraph(fmt::format("VERDICT STAYS: {} on both sides", word(comparison.first.verdict)));
+    }
+    return paragraph(fmt::format("VERDICT TURNS: the first is {}, the second {}", word(comparison.first.verdict),
+                                 word(comparison.second.verdict)));
+}
+
+std::string side_lines(const review::Side& side, std::string_view which) {
+    std::string text = paragraph(side.label + ": " + side.detail, "  " + padded_right(which, 8));
+    text += paragraph(fmt::format("{}: {}", word(side.verdict), side.reason), std::string(10, ' '));
+    return text + paragraph("SHA-256 of the file " + side.input_sha256, std::string(10, ' '));
+}
+
+std::string input_section(const Comparison& comparison, units::System system) {
+    if (comparison.input.empty()) return "INPUT: the same on both sides\n";
+    std::vector<Row> rows;
+    for (const review::InputDifference& one : comparison.input) {
+        auto [first, second] = shown_values(one.first, one.second, system);
+        rows.push_back({{one.place, std::move(first), std::move(second)}, {}});
+    }
+    return "INPUT, what differs\n" + table({{"place in the file"}, {"first"}, {"second"}}, rows);
+}
+
+std::string anchors_section(const Comparison& comparison) {
+    if (comparison.anchors.empty()) return {};
+    std::string text = "ANCHORS\n";
+    for (const std::string& sentence : comparison.anchors) text += paragraph(sentence, "  - ");
+    return text;
+}
+
+std::string ratio_cell(const std::optional<CheckResult>& result) {
+    if (!result || result->status == checks::Status::missing_evidence) return "-";
+    return ratio_text(result->ratio);
+}
+
+std::string status_cell(const std::optional<CheckResult>& result) {
+    return result ? std::string(word(result->status)) : std::string("not there");
+}
+
+std::string numbers(const std::optional<CheckResult>& result, units::System system) {
+    if (!result) return "no such result";
+    std::string text = "demand " + figure_text(result->demand, result->unit, system);
+    if (result->status == checks::Status::missing_evidence) return text + ", capacity not known";
+    return text + ", capacity " + figure_text(result->capacity, result->unit, system);
+}
+
+Row check_row(const CheckDifference& check, units::System system) {
+    std::string below = "[" + check.id + "] ";
+    if (check.same()) {
+        below += numbers(check.first, system);
+    } else {
+        below += "first " + numbers(check.first, system) + "; second " + numbers(check.second, system);
+    }
+    return {{check.title, check.subject, ratio_cell(check.first), ratio_cell(check.second), status_cell(check.first),
+             status_cell(check.second)},
+            {below}};
+}
+
+template <class Belongs>
+std::string check_table(const Comparison& comparison, const std::string& heading, units::System system,
+                        Belongs&& belongs) {
+    std::vector<Row> rows;
+    for (const CheckDifference& check : comparison.checks) {
+        if (belongs(check)) rows.push_back(check_row(check, system));
+    }
+    if (rows.empty()) return {};
+    return "\n" + heading + " (" + std::to_string(rows.size()) + ")\n" + table(check_columns, rows);
+}
+
+std::string checks_section(const Comparison& comparison, const TextOptions& options) {
+    const auto turns = [](const CheckDifference& check) { return check.status_turns(); };
+    const auto changes = [](const CheckDifference& check) { return !check.status_turns() && !check.same(); };
+    const auto same = [](const CheckDifference& check) { return check.same(); };
+    std::string text = check_table(comparison, "CHECKS THAT TURN, larger change first", options.system, turns);
+    text += check_table(comparison, "CHECKS THAT CHANGE AND DO NOT TURN, larger change first", options.system, changes);
+    if (options.all_rows) return text + check_table(comparison, "CHECKS THAT STAY THE SAME", options.system, same);
+    const auto count = std::count_if(comparison.checks.begin(), comparison.checks.end(), same);
+    if (count == 0) return text;
+    return text + "\n" + paragraph(fmt::format("CHECKS THAT STAY THE SAME: {} (--all shows them)", count));
+}
+
+std::string finding_lines(const std::optional<checks::Finding>& finding, std::string_view which) {
+    if (!finding) return {};
+    std::string line = finding->subject.empty() ? "" : finding->subject + ": ";
+    line += finding->message;
+    if (!finding->clause.empty()) line.append(" [").append(finding->clause).append("]");
+    return paragraph(line, "  " + padded_right(which, 8) + padded_right(word(finding->severity), 9));
+}
+
+std::string findings_section(const Comparison& comparison) {
+    if (comparison.findings.empty()) return "FINDINGS: the same on both sides\n";
+    std::string text = "FINDINGS that are not on both sides\n";
+    for (const review::FindingDifference& one : comparison.findings) {
+        text += finding_lines(one.first, "first") + finding_lines(one.second, "second");
+    }
+    return text;
+}
+
+}  // namespace
+
+std::string comparison_text(const Comparison& comparison, const TextOptions& options) {
+    std::string text = verdict_line(comparison);
+    text += side_lines(comparison.first, "first") + side_lines(comparison.second, "second");
+    text += "\n" + input_section(comparison, options.system);
+    if (const std::string anchors = anchors_section(comparison); !anchors.empty()) text += "\n" + anchors;
+    text += checks_section(comparison, options);
+    return text + "\n" + findings_section(comparison);
+}
+
+}  // namespace toehold::output

@@ -1,0 +1,13 @@
+#pragma once
+// A comparison as plain text of at most 100 columns: whether the verdict turns, then input, anchors, checks, findings.
+#include "output/text.h"
+#include "review/comparison.h"
+
+#include <string>
+
+namespace toehold::output {
+
+/// Without `all_rows` what is the same on both sides is only counted.
+[[nodiscard]] std::string comparison_text(const review::Comparison& comparison, const TextOptions& options);
+
+}  // namespace toehold::output
