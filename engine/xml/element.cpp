@@ -85,6 +85,12 @@ Element& Element::child(Element element) {
 
 std::string exact_number(double value) { return fmt::format("{}", value); }
 
+std::string element_text(const Element& element, std::size_t depth) {
+    std::string text;
+    append(text, element, depth);
+    return text;
+}
+
 std::string document_text(const Element& root) {
     std::string text = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
     append(text, root, 0);

@@ -34,6 +34,8 @@ struct Element {
 /// The fewest digits that read back to the same number.
 [[nodiscard]] std::string exact_number(double value);
 
+/// The element alone, indented by two blanks a step of `depth`, with a line end after it.
+[[nodiscard]] std::string element_text(const Element& element, std::size_t depth);
 /// A whole document with `root` at its top. A character XML cannot hold becomes U+FFFD.
 [[nodiscard]] std::string document_text(const Element& root);
 

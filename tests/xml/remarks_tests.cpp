@@ -1,5 +1,6 @@
 // Project and remarks: read, written, and held against the schema through a processor that is not ours.
 #include "support.h"
+#include "xml/remarks_text.h"
 
 #include <catch2/catch.hpp>
 
@@ -81,4 +82,62 @@ TEST_CASE("very many remarks are refused, and soon", "[bad-input]") {
     const xml::DetailRead read = xml::read_detail_text(with_remarks(many), "detail.xml");
     CHECK_FALSE(read.detail);
     CHECK(test::tells(read.problems, "too many remarks"));
+}
+
+namespace {
+
+/// What a document reads as after its remarks were replaced; every other byte must be as it was.
+void check_replaced(const std::string& document, const std::vector<Remark>& remarks, const std::string& before,
+                    const std::string& after) {
+    const std::optional<std::string> text = xml::with_remarks(document, remarks);
+    REQUIRE(text);
+    INFO(*text);
+    CHECK(text->rfind(before, 0) == 0);
+    CHECK(text->ends_with(after));
+    const xml::DetailRead old = xml::read_detail_text(document, "detail.xml");
+    const xml::DetailRead read = xml::read_detail_text(*text, "detail.xml");
+    INFO(test::sentences(old.problems) << test::sentences(read.problems));
+    REQUIRE(old.detail);
+    REQUIRE(read.detail);
+    model::BaseDetail expected = *old.detail;
+    expected.remarks = remarks;
+    CHECK(*read.detail == expected);
+}
+
+}  // namespace
+
+TEST_CASE("remarks are put into a document as it is laid out, its comments kept", "[unit]") {
+    const std::vector<Remark> remarks{{{}, {}, "a > \"b\" </remarks>", {}, {}, Remark::State::open}};
+    const std::string end = "</base-detail>\n";
+    const std::string plain = plain_detail();
+    const std::string head = plain.substr(0, plain.size() - end.size());
+    REQUIRE(plain.ends_with(end));
+    check_replaced(plain, remarks, head + "  <remarks>\n    <remark ", "  </remarks>\n" + end);
+    CHECK(*xml::with_remarks(plain, {}) == plain);
+    for (const std::string& own : {std::string("  <remarks/>\n"), std::string("<remarks></remarks>"),
+                                   std::string("  <remarks>\n<!-- </remarks> --><remark words='>'/></remarks>\n")}) {
+        check_replaced(head + own + end, remarks, head + "  <remarks>\n", "  </remarks>\n" + end);
+    }
+    const std::string commented = head + "<!-- <remarks> -->" + end + "<!-- </base-detail> -->\n";
+    check_replaced(commented, remarks, head + "<!-- <remarks> -->\n  <remarks>\n", end + "<!-- </base-detail> -->\n");
+    const std::string one_line = changed(plain, "</anchors>\n  <layers/>\n", "</anchors><layers/>");
+    check_replaced(one_line, remarks, one_line.substr(0, one_line.size() - end.size()), end);
+    CHECK_FALSE(xml::with_remarks("", remarks));
+    CHECK_FALSE(xml::with_remarks("<base-detail", remarks));
+}
+
+TEST_CASE("remarks replaced in every good sample and again taken out leave it as it was", "[property]") {
+    const std::vector<Remark> remarks{{"weld", "x", "y", "z", "2026-11-25", Remark::State::settled}};
+    for (const std::filesystem::path& file : test::good_details()) {
+        const std::string text = test::bytes_of(file);
+        const xml::DetailRead read = xml::read_detail(file);
+        REQUIRE(read.detail);
+        if (!read.detail->remarks.empty()) continue;
+        const std::optional<std::string> with = xml::with_remarks(text, remarks);
+        REQUIRE(with);
+        const xml::DetailRead again = xml::read_detail_text(*with, file);
+        REQUIRE(again.detail);
+        CHECK(again.detail->remarks == remarks);
+        CHECK(xml::with_remarks(*with, {}) == text);
+    }
 }
