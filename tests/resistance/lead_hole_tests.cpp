@@ -57,6 +57,10 @@ TEST_CASE("A bit is one a drill index has, the coarser row first", "[unit]") {
     CHECK_CLOSE(customary_bit_in(0.10, 0.12), 7.0 / 64, 0.0, 1e-12);
     // 0.0917 to 0.1146: 3/32.
     CHECK_CLOSE(customary_bit_in(0.0917, 0.1146), 3.0 / 32, 0.0, 1e-12);
+    // Metric: 3/8 in lag in spruce, 3.81 to 6.67 mm, middle 5.24: 5 mm. 2.33 to 2.91: 2.5 mm. 2.6 to 2.9: 2.7 mm.
+    CHECK_CLOSE(customary_bit_mm(0.15, 0.2625), 5.0, 0.0, 1e-12);
+    CHECK_CLOSE(customary_bit_mm(0.0917, 0.1146), 2.5, 0.0, 1e-12);
+    CHECK_CLOSE(customary_bit_mm(2.6 / 25.4, 2.9 / 25.4), 2.7, 0.0, 1e-12);
     // Ends count: 1/4 to 1/4.
     CHECK_CLOSE(customary_bit_in(0.25, 0.25), 0.25, 0.0, 1e-12);
     // Nothing between 0.126 and 0.130: the 64th below, 1/8.

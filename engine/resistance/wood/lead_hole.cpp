@@ -1,6 +1,7 @@
 #include "resistance/wood/lead_hole.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 #include <stdexcept>
@@ -14,14 +15,24 @@ void need_positive(double value, const char* what) {
     if (!(value > 0.0) || !std::isfinite(value)) throw std::invalid_argument(what);
 }
 
-/// The multiple of `step_in` inside the range that is nearest to its middle, the smaller of two as near.
-std::optional<double> nearest_inside(double low_in, double high_in, double step_in) {
+/// The multiple of `step` inside the range that is nearest to its middle, the smaller of two as near.
+std::optional<double> nearest_inside(double low, double high, double step) {
     constexpr double slack = 1e-9;
-    const double middle = 0.5 * (low_in + high_in);
-    const double first = std::ceil(low_in / step_in - slack), last = std::floor(high_in / step_in + slack);
+    const double middle = 0.5 * (low + high);
+    const double first = std::ceil(low / step - slack), last = std::floor(high / step + slack);
     if (first > last) return std::nullopt;
-    const double nearest = std::ceil(middle / step_in - 0.5 - slack);
-    return step_in * std::clamp(nearest, first, last);
+    const double nearest = std::ceil(middle / step - 0.5 - slack);
+    return step * std::clamp(nearest, first, last);
+}
+
+double customary_bit(double low, double high, const std::array<double, 3>& steps) {
+    need_positive(low, "a bit is wider than 0");
+    need_positive(high, "a bit is wider than 0");
+    if (low > high) throw std::invalid_argument("the least bit is no wider than the widest");
+    for (const double step : steps) {
+        if (const auto bit = nearest_inside(low, high, step)) return *bit;
+    }
+    return std::max(std::floor(0.5 * (low + high) / steps.back()), 1.0) * steps.back();
 }
 
 }  // namespace
@@ -50,13 +61,12 @@ WoodScrewLeadHole wood_screw_lead_hole(double diameter_in, double root_diameter_
 }
 
 double customary_bit_in(double low_in, double high_in) {
-    need_positive(low_in, "a bit is wider than 0");
-    need_positive(high_in, "a bit is wider than 0");
-    if (low_in > high_in) throw std::invalid_argument("the least bit is no wider than the widest");
-    for (const double step_in : {1.0 / 16, 1.0 / 32, 1.0 / 64}) {
-        if (const auto bit_in = nearest_inside(low_in, high_in, step_in)) return *bit_in;
-    }
-    return std::max(std::floor(32.0 * (low_in + high_in)), 1.0) / 64.0;
+    return customary_bit(low_in, high_in, {1.0 / 16, 1.0 / 32, 1.0 / 64});
+}
+
+double customary_bit_mm(double low_in, double high_in) {
+    constexpr double mm_per_in = 25.4;
+    return customary_bit(mm_per_in * low_in, mm_per_in * high_in, {1.0, 0.5, 0.1});
 }
 
 }  // namespace toehold::resistance

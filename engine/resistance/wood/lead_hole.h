@@ -39,5 +39,7 @@ struct WoodScrewLeadHole {
 /// the thirty-seconds, else of the 64ths; where none is inside, the largest 64th below the middle, for a hole too small
 /// costs sweat and one too large costs grip. 0 < low <= high; throws std::invalid_argument otherwise.
 [[nodiscard]] double customary_bit_in(double low_in, double high_in);
+/// The same of metric bits: whole millimetres, else halves, else tenths.
+[[nodiscard]] double customary_bit_mm(double low_in, double high_in);
 
 }  // namespace toehold::resistance
