@@ -68,7 +68,8 @@ unsigned next_character(std::string_view utf8, std::size_t& index) {
     return character;
 }
 
-/// On one line of ASCII; a character beyond it as `\U+` and its number, and `%` so that two of them open no code.
+/// On one line of ASCII; a character beyond it as `\U+` and its number, and two `%` apart, for together they open a
+/// code.
 std::string in_ascii(std::string_view utf8) {
     constexpr unsigned blank = 0x20, last = 0x7E, four_digits = 0xFFFF;
     std::string ascii;
@@ -76,8 +77,8 @@ std::string in_ascii(std::string_view utf8) {
         const unsigned character = next_character(utf8, index);
         if (character < blank || character == last + 1) {
             ascii += ' ';
-        } else if (character == '%') {
-            ascii += "%%%";
+        } else if (character == '%' && ascii.ends_with('%')) {
+            ascii += " %";
         } else if (character <= last) {
             ascii += static_cast<char>(character);
         } else {

@@ -165,11 +165,11 @@ TEST_CASE("Words of the cutting file stand clear of the part, ids in their holes
     model::Plate plate =
         plate_with(model::RectangleOutline{6.0, 6.0, 0.0, {}},
                    {{"A1", {-2.0, -2.0}, model::RoundHole{0.4375}}, {"B", {2.0, 2.0}, model::RoundHole{0.5625}}});
-    plate.name = "Plaque 100 % d\xC3\xA9tail\nof two lines";
+    plate.name = "Plaque 100 %% d\xC3\xA9tail\nof two lines";
     const ReadDxf file = cut(plate);
     check_sound(file);
     for (const test::ReadText& text : file.texts) UNSCOPED_INFO(text.words);
-    CHECK(says(file, "Plaque 100 % d\xC3\xA9tail of two lines"));
+    CHECK(says(file, "Plaque 100 % % d\xC3\xA9tail of two lines"));
     int marks = 0;
     for (const test::ReadText& text : file.texts) {
         if (text.layer == "NOTES") CHECK(text.y < file.low_y - 0.1);

@@ -1,28 +1,11 @@
 #include "dxf_reading.h"
 
-#include "support/compare.h"
-#include "support/temporary_folder.h"
+#include "paper/read_back.h"
 
-#include <array>
-#include <cstdio>
-#include <fstream>
 #include <sstream>
 
 namespace toehold::test {
 namespace {
-
-std::string output_of(const std::string& command, int& status) {
-    std::FILE* const pipe = ::popen((command + " 2>&1").c_str(), "r");
-    REQUIRE(pipe != nullptr);
-    std::array<char, 4096> buffer{};
-    std::string text;
-    for (std::size_t count = 1; count > 0;) {
-        count = std::fread(buffer.data(), 1, buffer.size(), pipe);
-        text.append(buffer.data(), count);
-    }
-    status = ::pclose(pipe);
-    return text;
-}
 
 std::string rest_of(std::istringstream& words) {
     std::string rest;
@@ -66,14 +49,8 @@ void read_line(ReadDxf& file, const std::string& line) {
 }  // namespace
 
 ReadDxf read_dxf(const std::string& bytes) {
-    const TemporaryFolder folder;
-    const std::filesystem::path path = folder.path() / "plate.dxf";
-    std::ofstream(path, std::ios::binary) << bytes;
-    int status = -1;
-    const std::string said = output_of(
-        "/usr/bin/python3 '" TOEHOLD_TEST_FOLDER "/paper/cutting/read_dxf.py' '" + path.string() + "'", status);
-    INFO(said);
-    REQUIRE(status == 0);
+    const std::string said =
+        read_by("/usr/bin/python3 '" TOEHOLD_TEST_FOLDER "/paper/cutting/read_dxf.py'", bytes, "dxf");
     ReadDxf file;
     std::istringstream lines(said);
     for (std::string line; std::getline(lines, line);) read_line(file, line);

@@ -35,7 +35,7 @@ struct ReadDxf {
     int unknown = 0;  ///< anything else
 };
 
-/// Requires that the reader runs.
+/// Throws std::runtime_error where the reader does not end well.
 [[nodiscard]] ReadDxf read_dxf(const std::string& bytes);
 /// The contours on one layer.
 [[nodiscard]] std::vector<ReadContour> on_layer(const ReadDxf& file, const std::string& layer);

@@ -1,0 +1,234 @@
+#include "drawing/marks/broken.h"
+#include "drawing/marks/figures.h"
+#include "drawing/marks/finish.h"
+#include "drawing/marks/shapes.h"
+#include "drawing/plan_sheet.h"
+#include "model/placement.h"
+#include "model/segment.h"
+#include "paper/cutting/plate_contours.h"
+#include "paper/shop/views.h"
+#include "paper/shop/weld_symbol.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::paper::shop {
+namespace {
+
+using drawing::Box;
+using drawing::DimensionRow;
+using drawing::Measure;
+using drawing::Pen;
+using drawing::Point;
+using drawing::Scene;
+using model::PlanAxis;
+
+/// The plate's edge with what stands on it, seen along the plan: y of the scene is the height above the underside.
+struct Edge {
+    const ViewSubject& subject;
+    PlanAxis along;
+    double low_in = 0.0, high_in = 0.0;
+    double thickness_in = 0.0;
+    double post_in = 0.0, wall_in = 0.0;  ///< the post's, or its shoe's, outside along the view, and its wall
+    double top_in = 0.0;                  ///< where the post is broken off
+};
+
+const model::BaseDetail& detail_of(const Edge& edge) { return edge.subject.resolved.detail; }
+
+double post_wall_in(const model::Post& post) {
+    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return tube->wall_in;
+    if (const auto* const tube = std::get_if<model::RoundTube>(&post)) return tube->wall_in;
+    return std::get<model::WoodPost>(post).shoe.wall_in;
+}
+
+Edge edge_of(const ViewSubject& subject, PlanAxis along) {
+    const model::BaseDetail& detail = subject.resolved.detail;
+    const Box box = outline_box_in(detail.plate.outline);
+    const drawing::PostFoot foot = drawing::post_foot(detail.post);
+    const bool x = along == PlanAxis::x;
+    const double thickness = detail.plate.thickness_in;
+    return {subject,
+            along,
+            x ? box.low.x : box.low.y,
+            x ? box.high.x : box.high.y,
+            thickness,
+            x ? foot.width_in : foot.depth_in,
+            post_wall_in(detail.post),
+            thickness + stub_mm / subject.drafting.mm_per_in};
+}
+
+/// The front is read from -y, the right side from +x: a corner is hidden where the plate is nearer to the reader.
+bool hidden(const std::vector<model::Position>& corners, const model::Position& corner, PlanAxis along) {
+    constexpr double far_in = 1e4, off_in = 1e-4;
+    const model::Segment sight = along == PlanAxis::x
+                                     ? model::Segment{{corner.x_in, corner.y_in - off_in}, {corner.x_in, -far_in}}
+                                     : model::Segment{{corner.x_in + off_in, corner.y_in}, {far_in, corner.y_in}};
+    const std::vector<model::Segment> sides = model::sides(corners);
+    return std::any_of(sides.begin(), sides.end(),
+                       [&](const model::Segment& side) { return model::distance_in(side, sight) <= 0.0; });
+}
+
+void add_corner_edges(Scene& scene, const Edge& edge) {
+    constexpr std::size_t most_corners = 24;
+    constexpr double same_in = 1e-3;
+    const auto* const polygon = std::get_if<model::PolygonOutline>(&detail_of(edge).plate.outline);
+    if (polygon == nullptr || polygon->corners.size() > most_corners) return;
+    for (const model::Position& corner : polygon->corners) {
+        const double at = model::coordinate_in(corner, edge.along);
+        if (at < edge.low_in + same_in || at > edge.high_in - same_in) continue;
+        const Pen pen = hidden(polygon->corners, corner, edge.along) ? Pen::hidden : Pen::outline;
+        scene.items.emplace_back(drawing::line(Point{at, 0.0}, {at, edge.thickness_in}, pen, "plate"));
+    }
+}
+
+void add_hidden_holes(Scene& scene, const Edge& edge) {
+    constexpr double beyond_mm = 2.0;
+    std::vector<double> sides, axes;
+    for (const model::Hole& hole : detail_of(edge).plate.holes) {
+        const Extent interval = extent(hole, edge.along);
+        sides.insert(sides.end(), {interval.low_in, interval.high_in});
+        axes.push_back(model::coordinate_in(hole.center, edge.along));
+    }
+    for (const double at : drawing::distinct(std::move(sides)))
+        scene.items.emplace_back(drawing::line(Point{at, 0.0}, {at, edge.thickness_in}, Pen::hidden, "plate"));
+    for (const double at : drawing::distinct(std::move(axes)))
+        scene.items.emplace_back(drawing::line(drawing::standing({at, 0.0}, {0.0, -beyond_mm}),
+                                               drawing::standing({at, edge.thickness_in}, {0.0, beyond_mm}),
+                                               Pen::center, "plate"));
+}
+
+void add_upright(Scene& scene, double at_in, const Edge& edge, double top_in, Pen pen) {
+    scene.items.emplace_back(drawing::line(Point{at_in, edge.thickness_in}, {at_in, top_in}, pen, "post"));
+}
+
+/// The post, or the shoe with the wood in it, broken off above.
+void add_post_stub(Scene& scene, const Edge& edge) {
+    const model::Post& post = detail_of(edge).post;
+    const double half = 0.5 * edge.post_in;
+    if (!(half > 0.0)) return;
+    double metal_top = edge.top_in;
+    if (const auto* const wood = std::get_if<model::WoodPost>(&post)) {
+        const double wood_half = 0.5 * (edge.along == PlanAxis::x ? wood->width_in : wood->depth_in);
+        metal_top = std::clamp(wood->shoe.height_in, edge.thickness_in, edge.top_in);
+        if (metal_top < edge.top_in && wood_half > 0.0) {
+            const Box above{{-wood_half, metal_top}, {wood_half, edge.top_in}};
+            scene.items.emplace_back(drawing::rectangle(above, Pen::none, drawing::Fill::wood_side, "post"));
+            for (const double side : {-wood_half, wood_half})
+                scene.items.emplace_back(
+                    drawing::line(Point{side, metal_top}, {side, edge.top_in}, Pen::outline, "post"));
+            drawing::add_break_line(scene, {-wood_half, edge.top_in}, {wood_half, edge.top_in}, "post");
+        }
+    }
+    const Box metal{{-half, edge.thickness_in}, {half, metal_top}};
+    scene.items.emplace_back(drawing::rectangle(metal, Pen::none, drawing::Fill::plate, "post"));
+    for (const double side : {-half, half}) add_upright(scene, side, edge, metal_top, Pen::outline);
+    if (edge.wall_in > 0.0 && edge.wall_in < half)
+        for (const double side : {edge.wall_in - half, half - edge.wall_in})
+            add_upright(scene, side, edge, metal_top, Pen::hidden);
+    if (metal_top < edge.top_in) {
+        scene.items.emplace_back(drawing::line(Point{-half, metal_top}, {half, metal_top}, Pen::outline, "post"));
+    } else {
+        drawing::add_break_line(scene, {-half, edge.top_in}, {half, edge.top_in}, "post");
+    }
+}
+
+void add_weld_faces(Scene& scene, const Edge& edge) {
+    const auto& weld = detail_of(edge).weld;
+    if (!weld || !(weld->leg_in > 0.0)) return;
+    const double half = 0.5 * edge.post_in, foot = edge.thickness_in;
+    for (const double side : {-1.0, 1.0})
+        scene.items.emplace_back(drawing::area(
+            {{side * half, foot}, {side * (half + weld->leg_in), foot}, {side * half, foot + weld->leg_in}},
+            Pen::outline, drawing::Fill::capacity, "weld"));
+}
+
+std::string weld_size(const Edge& edge) {
+    return drawing::length_figure(detail_of(edge).weld->leg_in, edge.subject.drafting.system);
+}
+
+void add_weld_sign(Scene& scene, const Edge& edge) {
+    const auto& weld = detail_of(edge).weld;
+    if (!weld || !(weld->leg_in > 0.0)) return;
+    const double half_leg = 0.5 * weld->leg_in;
+    add_fillet_sign(scene, drawing::standing({0.5 * edge.post_in + half_leg, edge.thickness_in + half_leg}),
+                    weld_size(edge));
+}
+
+void add_axis(Scene& scene, const Edge& edge) {
+    constexpr double below_mm = 3.0, above_mm = 2.5;
+    scene.items.emplace_back(drawing::line(drawing::standing({0.0, 0.0}, {0.0, -below_mm}),
+                                           drawing::standing({0.0, edge.top_in}, {0.0, above_mm}), Pen::center));
+}
+
+/// Where the post stands between the plate's edges.
+void add_place_of_post(Scene& scene, const Edge& edge) {
+    constexpr double row_mm = 7.5;
+    const DimensionRow row{Measure::across, 0.0, -row_mm, Pen::dimension, "plate"};
+    if (!(edge.low_in < 0.0 && edge.high_in > 0.0)) return;
+    (void)add_fitting_chain(scene, row, {{edge.low_in, 0.0}, {0.0, 0.0}, {edge.high_in, 0.0}}, edge.subject.drafting);
+}
+
+void add_post_width(Scene& scene, const Edge& edge) {
+    constexpr double row_mm = 5.0;
+    if (!(edge.post_in > 0.0)) return;
+    const DimensionRow row{Measure::across, edge.top_in, row_mm, Pen::dimension, "post"};
+    const bool round = std::holds_alternative<model::RoundTube>(detail_of(edge).post);
+    const double half = 0.5 * edge.post_in;
+    add_measure(scene, row, {-half, edge.top_in}, {half, edge.top_in},
+                (round ? "\u2300 " : "") + drawing::length_figure(edge.post_in, edge.subject.drafting.system),
+                edge.subject.drafting);
+}
+
+void add_thickness(Scene& scene, const Edge& edge) {
+    constexpr double row_mm = 7.0;
+    const DimensionRow row{Measure::upright, edge.low_in, -row_mm, Pen::dimension, "plate"};
+    add_measure(scene, row, {0.0, edge.low_in}, {edge.thickness_in, edge.low_in},
+                drawing::length_figure(edge.thickness_in, edge.subject.drafting.system), edge.subject.drafting);
+}
+
+}  // namespace
+
+Extent extent(const model::Hole& hole, PlanAxis along) {
+    const double at = model::coordinate_in(hole.center, along);
+    const auto* const slot = std::get_if<model::Slot>(&hole.shape);
+    if (slot == nullptr) {
+        const double radius = 0.5 * std::get<model::RoundHole>(hole.shape).diameter_in;
+        return {at - radius, at + radius};
+    }
+    const double angle = slot->angle_deg * std::numbers::pi / 180.0;
+    const double share = std::abs(along == PlanAxis::x ? std::cos(angle) : std::sin(angle));
+    const double half = 0.5 * (slot->length_in - slot->width_in) * share + 0.5 * slot->width_in;
+    return {at - half, at + half};
+}
+
+Scene edge_view(const ViewSubject& subject, PlanAxis along) {
+    const Edge edge = edge_of(subject, along);
+    Scene scene;
+    scene.name = along == PlanAxis::x ? "Front" : "Right side";
+    const Box plate{{edge.low_in, 0.0}, {edge.high_in, edge.thickness_in}};
+    scene.bounds = {{edge.low_in, 0.0}, {edge.high_in, edge.top_in}};
+    add_post_stub(scene, edge);
+    scene.items.emplace_back(drawing::rectangle(plate, Pen::outline, drawing::Fill::plate, "plate"));
+    add_corner_edges(scene, edge);
+    add_hidden_holes(scene, edge);
+    add_weld_faces(scene, edge);
+    add_axis(scene, edge);
+    add_place_of_post(scene, edge);
+    add_post_width(scene, edge);
+    if (along == PlanAxis::x) {
+        add_thickness(scene, edge);
+        add_weld_sign(scene, edge);
+    }
+    return drawing::finished(std::move(scene));
+}
+
+double weld_symbol_reach_mm(const ViewSubject& subject) {
+    const Edge edge = edge_of(subject, PlanAxis::x);
+    const auto& weld = detail_of(edge).weld;
+    if (!weld || !(weld->leg_in > 0.0)) return 0.0;
+    return (0.5 * edge.post_in + 0.5 * weld->leg_in) * subject.drafting.mm_per_in +
+           fillet_sign_reach_mm(weld_size(edge));
+}
+
+}  // namespace toehold::paper::shop

@@ -1,0 +1,113 @@
+#include "paper/shop/hole_schedule.h"
+
+#include "drawing/marks/figures.h"
+#include "model/placement.h"
+#include "output/figures.h"
+#include "paper/cutting/plate_contours.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::paper::shop {
+namespace {
+
+using drawing::length_figure;
+
+std::string datum_words(const model::Outline& outline) {
+    if (std::holds_alternative<model::CircleOutline>(outline)) return "x, y from the plate's centre.";
+    if (std::holds_alternative<model::RectangleOutline>(outline))
+        return "x, y from 0,0: the plate's left and lower edges in plan.";
+    return "x, y from 0,0: the lines along the plate's left and lower extremes in plan.";
+}
+
+}  // namespace
+
+model::Segment axis_of(const model::Hole& hole) {
+    const auto* const slot = std::get_if<model::Slot>(&hole.shape);
+    if (slot == nullptr) return {hole.center, hole.center};
+    const double half = 0.5 * (slot->length_in - slot->width_in);
+    const double angle = slot->angle_deg * std::numbers::pi / 180.0;
+    const double dx = half * std::cos(angle), dy = half * std::sin(angle);
+    return {{hole.center.x_in - dx, hole.center.y_in - dy}, {hole.center.x_in + dx, hole.center.y_in + dy}};
+}
+
+drawing::Point datum_in(const model::Outline& outline) {
+    if (const auto* const circle = std::get_if<model::CircleOutline>(&outline))
+        return {circle->center.x_in, circle->center.y_in};
+    return outline_box_in(outline).low;
+}
+
+double edge_distance_in(const model::Outline& outline, const model::Hole& hole) {
+    const model::Segment axis = axis_of(hole);
+    if (const auto* const circle = std::get_if<model::CircleOutline>(&outline)) {
+        const auto from_center = [&](const model::Position& at) {
+            return std::hypot(at.x_in - circle->center.x_in, at.y_in - circle->center.y_in);
+        };
+        return 0.5 * circle->diameter_in - std::max(from_center(axis.from), from_center(axis.to));
+    }
+    double least = std::min(model::edge_distance_in(outline, axis.from), model::edge_distance_in(outline, axis.to));
+    if (!std::holds_alternative<model::PolygonOutline>(outline)) return least;  // convex: an end is nearest
+    for (const model::Segment& side : model::sides(model::polygon(outline)))
+        least = std::min(least, model::distance_in(side, axis));
+    return least;
+}
+
+std::string size_words(const model::Hole& hole, units::System system) {
+    const auto* const slot = std::get_if<model::Slot>(&hole.shape);
+    if (slot == nullptr)
+        return fmt::format("\u2300 {}", length_figure(std::get<model::RoundHole>(hole.shape).diameter_in, system));
+    return fmt::format("{} x {} at {}\u00B0", length_figure(slot->width_in, system),
+                       length_figure(slot->length_in, system), output::number_text(slot->angle_deg));
+}
+
+Schedule hole_schedule(const model::Plate& plate, units::System system, std::size_t most_rows) {
+    using drawing::Across;
+    Schedule schedule{"HOLES AND SLOTS",
+                      {{"Hole", 0.7, Across::middle},
+                       {"x", 1.0, Across::right},
+                       {"y", 1.0, Across::right},
+                       {"Size", 1.9},
+                       {"Centre to edge", 1.15, Across::right}},
+                      {},
+                      {datum_words(plate.outline)}};
+    const drawing::Point datum = datum_in(plate.outline);
+    const std::size_t rows = std::min(plate.holes.size(), most_rows);
+    bool slots = false;
+    for (std::size_t index = 0; index < rows; ++index) {
+        const model::Hole& hole = plate.holes[index];
+        schedule.rows.push_back({hole.id, length_figure(hole.center.x_in - datum.x, system),
+                                 length_figure(hole.center.y_in - datum.y, system), size_words(hole, system),
+                                 length_figure(edge_distance_in(plate.outline, hole), system)});
+        slots = slots || std::holds_alternative<model::Slot>(hole.shape);
+    }
+    schedule.rows.push_back({"post", length_figure(-datum.x, system), length_figure(-datum.y, system), "centre", ""});
+    if (slots) schedule.notes.emplace_back("Slots: width x length over all, angle of the long axis from x.");
+    if (rows < plate.holes.size())
+        schedule.notes.push_back(fmt::format("{} more holes: see the cutting file.", plate.holes.size() - rows));
+    return schedule;
+}
+
+Schedule corner_schedule(const model::Outline& outline, units::System system, std::size_t most_rows) {
+    using drawing::Across;
+    Schedule schedule{"CORNERS OF THE OUTLINE",
+                      {{"No.", 0.7, Across::middle}, {"x", 1.0, Across::right}, {"y", 1.0, Across::right}},
+                      {},
+                      {}};
+    const auto* const polygon = std::get_if<model::PolygonOutline>(&outline);
+    if (polygon == nullptr) return schedule;
+    const drawing::Point datum = datum_in(outline);
+    const std::size_t rows = std::min(polygon->corners.size(), most_rows);
+    for (std::size_t index = 0; index < rows; ++index) {
+        const model::Position& corner = polygon->corners[index];
+        schedule.rows.push_back({std::to_string(index + 1), length_figure(corner.x_in - datum.x, system),
+                                 length_figure(corner.y_in - datum.y, system)});
+    }
+    if (rows < polygon->corners.size())
+        schedule.notes.push_back(fmt::format("{} more corners: see the cutting file.", polygon->corners.size() - rows));
+    return schedule;
+}
+
+}  // namespace toehold::paper::shop

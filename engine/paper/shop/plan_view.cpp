@@ -1,0 +1,215 @@
+#include "drawing/marks/figures.h"
+#include "drawing/marks/finish.h"
+#include "drawing/marks/shapes.h"
+#include "drawing/parts.h"
+#include "drawing/plan_sheet.h"
+#include "paper/cutting/plate_contours.h"
+#include "paper/shop/callouts.h"
+#include "paper/shop/views.h"
+
+#include "drawing/lettering.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::paper::shop {
+namespace {
+
+using drawing::Box;
+using drawing::DimensionEnd;
+using drawing::DimensionRow;
+using drawing::Measure;
+using drawing::Pen;
+using drawing::Point;
+using drawing::Scene;
+
+constexpr double first_row_mm = 7.0, second_row_mm = 14.5, callout_off_mm = 12.0;
+
+double along(const model::Position& at, Measure measure) { return measure == Measure::across ? at.x_in : at.y_in; }
+double aside(const model::Position& at, Measure measure) { return measure == Measure::across ? at.y_in : at.x_in; }
+
+struct Axis {
+    Measure measure = Measure::across;
+    double low_in = 0.0, high_in = 0.0;  ///< of the plate, along the axis
+    double beside_in = 0.0;              ///< the edge the rows stand beside
+    double sign = 1.0;                   ///< of the rows' offset from there
+};
+
+/// Edge to hole, hole to hole, hole to edge; extension lines begin at the hole nearest to the row.
+std::vector<DimensionEnd> hole_ends(const Axis& axis, const std::vector<model::Hole>& holes) {
+    constexpr double same_in = 1e-3;
+    std::vector<double> lines = {axis.low_in, axis.high_in};
+    for (const model::Hole& hole : holes) lines.push_back(along(hole.center, axis.measure));
+    std::vector<DimensionEnd> ends;
+    for (const double at : drawing::distinct(std::move(lines))) {
+        DimensionEnd end{at, axis.beside_in};
+        bool found = false;
+        for (const model::Hole& hole : holes) {
+            if (std::abs(along(hole.center, axis.measure) - at) > same_in) continue;
+            const double here = aside(hole.center, axis.measure);
+            if (!found || axis.sign * here > axis.sign * end.feature_in) end.feature_in = here;
+            found = true;
+        }
+        ends.push_back(end);
+    }
+    return ends;
+}
+
+void add_hole_rows(Scene& scene, const ViewSubject& subject, const Axis& axis) {
+    const model::Plate& plate = subject.resolved.detail.plate;
+    DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, "plate"};
+    if (!plate.holes.empty() && add_fitting_chain(scene, row, hole_ends(axis, plate.holes), subject.drafting))
+        row.offset_mm = axis.sign * second_row_mm;
+    const bool round = std::holds_alternative<model::CircleOutline>(plate.outline);
+    const std::string words =
+        (round ? "\u2300 " : "") + drawing::length_figure(axis.high_in - axis.low_in, subject.drafting.system);
+    add_measure(scene, row, {axis.low_in, axis.beside_in}, {axis.high_in, axis.beside_in}, words, subject.drafting);
+}
+
+/// A polygon's corners, for rows on the sides that the holes' rows leave free; none where all are outermost.
+std::vector<DimensionEnd> corner_ends(const model::PolygonOutline& polygon, const Axis& axis) {
+    constexpr double same_in = 1e-3;
+    std::vector<double> lines;
+    for (const model::Position& corner : polygon.corners) lines.push_back(along(corner, axis.measure));
+    std::vector<DimensionEnd> ends;
+    for (const double at : drawing::distinct(std::move(lines))) {
+        DimensionEnd end{at, axis.beside_in};
+        bool found = false;
+        for (const model::Position& corner : polygon.corners) {
+            if (std::abs(along(corner, axis.measure) - at) > same_in) continue;
+            const double here = aside(corner, axis.measure);
+            if (!found || axis.sign * here > axis.sign * end.feature_in) end.feature_in = here;
+            found = true;
+        }
+        ends.push_back(end);
+    }
+    return ends.size() > 2 ? ends : std::vector<DimensionEnd>{};
+}
+
+/// False where corners are too close together for words.
+bool add_corner_rows(Scene& scene, const ViewSubject& subject, const Box& plate) {
+    constexpr double corner_row_mm = 7.0;
+    const auto* const polygon = std::get_if<model::PolygonOutline>(&subject.resolved.detail.plate.outline);
+    if (polygon == nullptr) return true;
+    bool all = true;
+    for (const Axis& axis : {Axis{Measure::across, plate.low.x, plate.high.x, plate.low.y, -1.0},
+                             Axis{Measure::upright, plate.low.y, plate.high.y, plate.high.x, 1.0}}) {
+        const std::vector<DimensionEnd> ends = corner_ends(*polygon, axis);
+        const DimensionRow row{axis.measure, axis.beside_in, axis.sign * corner_row_mm, Pen::dimension, "plate", true};
+        if (!ends.empty() && !add_fitting_chain(scene, row, ends, subject.drafting)) all = false;
+    }
+    return all;
+}
+
+void add_axis_lines(Scene& scene, const Box& plate) {
+    constexpr double beyond_mm = 3.0;
+    if (plate.low.y < 0.0 && plate.high.y > 0.0)
+        scene.items.emplace_back(drawing::line(drawing::standing({plate.low.x, 0.0}, {-beyond_mm, 0.0}),
+                                               drawing::standing({plate.high.x, 0.0}, {beyond_mm, 0.0}), Pen::center));
+    if (plate.low.x < 0.0 && plate.high.x > 0.0)
+        scene.items.emplace_back(drawing::line(drawing::standing({0.0, plate.low.y}, {0.0, -beyond_mm}),
+                                               drawing::standing({0.0, plate.high.y}, {0.0, beyond_mm}), Pen::center));
+}
+
+/// Holes so close together that ids beside them would meet.
+bool crowded(const std::vector<model::Hole>& holes, double mm_per_in) {
+    constexpr double id_mm = 13.0, line_mm = 6.0;
+    for (std::size_t one = 0; one < holes.size(); ++one) {
+        for (std::size_t other = one + 1; other < holes.size(); ++other) {
+            const double x = std::abs(holes[one].center.x_in - holes[other].center.x_in) * mm_per_in;
+            const double y = std::abs(holes[one].center.y_in - holes[other].center.y_in) * mm_per_in;
+            if (x < id_mm && y < line_mm) return true;
+        }
+    }
+    return false;
+}
+
+/// Inward of the hole and above its centre, off edge and extension lines; over it, and small, on a crowded plate.
+void add_ids(Scene& scene, const ViewSubject& subject) {
+    const std::vector<model::Hole>& holes = subject.resolved.detail.plate.holes;
+    const bool small = crowded(holes, subject.drafting.mm_per_in);
+    for (const model::Hole& hole : holes) {
+        const bool to_the_right = hole.center.x_in < 0.0;
+        const Extent across = extent(hole, model::PlanAxis::x), upright = extent(hole, model::PlanAxis::y);
+        drawing::Text text;
+        text.at = drawing::standing({to_the_right ? across.high_in : across.low_in, hole.center.y_in},
+                                    {to_the_right ? 1.0 : -1.0, 2.2});
+        text.across = to_the_right ? drawing::Across::left : drawing::Across::right;
+        text.upright = drawing::Upright::middle;
+        text.size = drawing::TextSize::normal;
+        if (small) {
+            text.at = drawing::standing({hole.center.x_in, upright.high_in}, {0.0, 2.2});
+            text.across = drawing::Across::middle;
+            text.size = drawing::TextSize::fine;
+        }
+        text.words = hole.id;
+        text.bold = true;
+        text.part = drawing::anchor_part(hole.id);
+        scene.items.emplace_back(std::move(text));
+    }
+}
+
+void add_datum(Scene& scene, const model::Outline& outline, const Box& plate) {
+    if (std::holds_alternative<model::CircleOutline>(outline)) return;
+    scene.items.emplace_back(
+        drawing::Circle{drawing::standing(plate.low), 0.0, 0.8, Pen::outline, drawing::Fill::none, {}});
+    drawing::Text text;
+    text.at = drawing::standing(plate.low, {-1.2, -1.6});
+    text.words = "0,0";
+    text.size = drawing::TextSize::fine;
+    text.across = drawing::Across::right;
+    text.upright = drawing::Upright::top;
+    text.pen = Pen::dimension;
+    scene.items.emplace_back(std::move(text));
+}
+
+double right_reach_mm(const model::Outline& outline) {
+    return callout_off_mm + (has_inner_corners(outline) ? corners_reach_mm : 0.0);
+}
+
+}  // namespace
+
+bool has_inner_corners(const model::Outline& outline) {
+    const auto* const polygon = std::get_if<model::PolygonOutline>(&outline);
+    return polygon != nullptr && polygon->corners.size() > 3;
+}
+
+bool corners_are_dimensioned(const ViewSubject& subject) {
+    Scene tried;
+    return add_corner_rows(tried, subject, outline_box_in(subject.resolved.detail.plate.outline));
+}
+
+double callouts_reach_mm(const ViewSubject& subject) {
+    const model::Plate& plate = subject.resolved.detail.plate;
+    double widest = 0.0;
+    for (const Callout& callout : callouts(plate, subject.drafting.system))
+        widest = std::max(widest, drawing::text_width_mm(callout.words, {drawing::TextSize::small, false, false}));
+    return right_reach_mm(plate.outline) + widest + 2.0;
+}
+
+Scene plan_view(const ViewSubject& subject) {
+    const model::BaseDetail& detail = subject.resolved.detail;
+    const drawing::Subject drawn{detail, nullptr, nullptr, subject.drafting.system};
+    const drawing::PlanOptions options{false, false, {}};
+    const drawing::PlanSheet sheet = drawing::plan_sheet(drawn, options);
+    const Box plate = outline_box_in(detail.plate.outline);
+    Scene scene;
+    scene.name = "Plan";
+    scene.bounds = plate;
+    drawing::add_plate_face(scene, sheet);
+    drawing::add_plate_edge(scene, sheet);
+    drawing::add_weld(scene, sheet);
+    drawing::add_post(scene, sheet);
+    add_axis_lines(scene, plate);
+    drawing::add_holes(scene, sheet);
+    add_ids(scene, subject);
+    add_datum(scene, detail.plate.outline, plate);
+    add_hole_rows(scene, subject, {Measure::across, plate.low.x, plate.high.x, plate.high.y, 1.0});
+    add_hole_rows(scene, subject, {Measure::upright, plate.low.y, plate.high.y, plate.low.x, -1.0});
+    add_callouts(scene, callouts(detail.plate, subject.drafting.system), plate.high.x,
+                 right_reach_mm(detail.plate.outline), subject.drafting.mm_per_in);
+    (void)add_corner_rows(scene, subject, plate);  // what has no room is in the schedule of corners
+    return drawing::finished(std::move(scene));
+}
+
+}  // namespace toehold::paper::shop

@@ -1,0 +1,143 @@
+#include "paper/papers.h"
+#include "paper/shop/anchor_schedule.h"
+#include "paper/shop/hole_schedule.h"
+#include "paper/shop/shop_notes.h"
+#include "paper/shop/title_block.h"
+#include "paper/shop/view_layout.h"
+
+#include "drawing/marks/figures.h"
+
+#include <algorithm>
+
+namespace toehold::paper {
+namespace {
+
+using drawing::Area;
+using drawing::Scene;
+
+/// mm of the sheet for a mm of lettering: capitals of figures then are about 3/32 in high, as shops ask (common
+/// practice).
+constexpr double lettering = 1.05;
+constexpr double border_mm = 9.0, column_mm = 108.0, gap_mm = 5.0;
+
+struct Draft {
+    const catalog::Resolved& resolved;
+    const std::string& input_sha256;
+    const Issue& issue;
+};
+
+PaperSize large(PaperSize paper) {
+    if (paper == PaperSize::letter) return PaperSize::tabloid;
+    return paper == PaperSize::a4 ? PaperSize::a3 : paper;
+}
+
+std::string or_else(const std::string& words, const char* otherwise) { return words.empty() ? otherwise : words; }
+
+shop::TitleBlock title_block(const Draft& draft, double scale) {
+    const model::BaseDetail& detail = draft.resolved.detail;
+    const Issue& issue = draft.issue;
+    const std::string project = issue.project.empty() ? detail.project : issue.project;
+    constexpr std::size_t digits = 12;
+    return {{{{"Project", or_else(project, "\u2013"), 3.0}, {"Date", or_else(issue.date, " ")}},
+             {{"Detail", or_else(detail.name, "\u2013"), 1.0, true}},
+             {{"Part", or_else(detail.plate.name, detail.plate.id.c_str()), 2.0, true},
+              {"Thickness", drawing::length_words(detail.plate.thickness_in, issue.system)}},
+             {{"Material", draft.resolved.plate_metal.name}, {"Finish, not described: by order", " "}},
+             {{"Post", shop::post_words(draft.resolved, issue.system)}},
+             {{"Weld", shop::weld_words(draft.resolved, issue.system), 2.0},
+              {"Units", issue.system == units::System::si ? "mm" : "inches"}},
+             {{"Scale", scale_words(scale)}, {"Third-angle projection", "", 1.3, false, true}, {"Checked", " ", 1.3}},
+             {{"File", or_else(issue.file, "\u2013")}},
+             {{"Input SHA-256", draft.input_sha256.substr(0, digits)}, {"Program", issue.program}}}};
+}
+
+constexpr shop::Style note_style{};
+constexpr double note_indent_mm = 5.0, notes_title_mm = 6.0, between_mm = 2.0;
+
+double notes_height_mm(const std::vector<std::string>& notes, double width_mm) {
+    double height = notes_title_mm;
+    for (const std::string& note : notes) height += shop::lines_height_mm(width_mm - note_indent_mm, note, note_style);
+    return height;
+}
+
+void add_notes(Scene& scene, const std::vector<std::string>& notes, shop::Spot top_left, double width_mm) {
+    constexpr double title_foot_mm = 4.3;
+    shop::add_words(scene, {top_left.x_mm, top_left.y_mm + title_foot_mm}, "NOTES", {drawing::TextSize::normal, true});
+    double y = top_left.y_mm + notes_title_mm;
+    for (std::size_t index = 0; index < notes.size(); ++index) {
+        shop::add_lines(scene, {top_left.x_mm, y}, note_indent_mm, std::to_string(index + 1) + ".", note_style);
+        y += shop::add_lines(scene, {top_left.x_mm + note_indent_mm, y}, width_mm - note_indent_mm, notes[index],
+                             note_style);
+    }
+}
+
+/// With as many rows as the room allows.
+template <class Make>
+shop::Schedule fitting_schedule(const Make& make, double width_mm, double room_mm) {
+    constexpr std::size_t most_rows = 40;
+    std::size_t rows = most_rows;
+    while (rows > 0 && shop::height_mm(make(rows), width_mm) > room_mm) --rows;
+    return make(rows);
+}
+
+/// Holes, corners where the plan cannot give them, tolerances and notes, above the title block.
+void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_corners) {
+    const model::Plate& plate = draft.resolved.detail.plate;
+    const units::System system = draft.issue.system;
+    const shop::Schedule limits = shop::tolerances(system);
+    const std::vector<std::string> notes = shop::shop_notes(draft.resolved);
+    const double limits_height = shop::height_mm(limits, area.width) + between_mm;
+    double room = area.height - limits_height - notes_height_mm(notes, area.width);
+    double y = area.top;
+    const double corners_width = 0.6 * area.width, for_corners = list_corners ? 0.5 * room : 0.0;
+    const auto add = [&](const shop::Schedule& schedule, double width) {
+        shop::add_schedule(scene, schedule, {area.left, y}, width);
+        const double height = shop::height_mm(schedule, width) + between_mm;
+        y += height;
+        room -= height;
+    };
+    const auto holes = [&](std::size_t rows) { return shop::hole_schedule(plate, system, rows); };
+    add(fitting_schedule(holes, area.width, room - for_corners - between_mm), area.width);
+    const auto corners = [&](std::size_t rows) { return shop::corner_schedule(plate.outline, system, rows); };
+    if (list_corners) add(fitting_schedule(corners, corners_width, room - between_mm), corners_width);
+    add(limits, area.width);
+    add_notes(scene, notes, {area.left, y}, area.width);
+}
+
+}  // namespace
+
+Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_sha256, const Issue& issue) {
+    const Draft draft{resolved, input_sha256, issue};
+    Sheet sheet;
+    sheet.size = size_of(large(issue.paper), Turn::lying);
+    const Area inner{border_mm, border_mm, sheet.size.width_mm / lettering - 2.0 * border_mm,
+                     sheet.size.height_mm / lettering - 2.0 * border_mm};
+    const double right = inner.left + inner.width, bottom = inner.top + inner.height;
+    const double column_left = right - column_mm;
+    const double views_width = inner.width - column_mm - gap_mm;
+    Scene paper;
+    paper.name = "Schedules";
+    shop::add_frame(paper, inner, drawing::Pen::cut);
+
+    const shop::Schedule anchors = shop::anchor_schedule(resolved, issue.system);
+    const double anchors_width = views_width - gap_mm;
+    const double anchors_top = bottom - gap_mm - shop::height_mm(anchors, anchors_width);
+    shop::add_schedule(paper, anchors, {inner.left + gap_mm, anchors_top}, anchors_width);
+
+    const Area frame{inner.left + gap_mm, inner.top, views_width - gap_mm, anchors_top - gap_mm - inner.top};
+    shop::Views views = shop::laid_out_views(resolved, issue.system, frame, lettering);
+
+    const shop::TitleBlock block = title_block(draft, views.scale);
+    const double block_top = bottom - shop::height_mm(block, column_mm);
+    shop::add_title_block(paper, block, {column_left, block_top}, column_mm);
+
+    constexpr double above_mm = 1.0;
+    add_column(paper, draft, {column_left, inner.top + above_mm, column_mm - gap_mm, block_top - inner.top - above_mm},
+               !views.corners_dimensioned);
+
+    sheet.placed.push_back(placed_on_paper(std::move(paper), {}, lettering));
+    std::move(views.placed.begin(), views.placed.end(), std::back_inserter(sheet.placed));
+    return sheet;
+}
+
+}  // namespace toehold::paper
