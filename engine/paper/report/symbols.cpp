@@ -138,4 +138,18 @@ std::string written_unit(std::string_view plain) {
     return std::string(found == units.end() ? plain : found->second);
 }
 
+std::string written_number(std::string_view plain) {
+    constexpr std::array<std::string_view, 10> raised = {"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+    const std::size_t exponent = plain.find('e');
+    if (exponent == std::string_view::npos) return std::string(plain);
+    std::string written = std::string(plain.substr(0, exponent)) + "·10";
+    bool leading = true;
+    for (const char c : plain.substr(exponent + 1)) {
+        if (c == '-') written += "⁻";
+        leading = leading && !(c >= '1' && c <= '9');
+        if (is_digit(c) && !leading) written += raised.at(static_cast<std::size_t>(c - '0'));
+    }
+    return written;
+}
+
 }  // namespace toehold::paper::report

@@ -14,4 +14,7 @@ namespace toehold::paper::report {
 /// A unit of the engine or of its SI counterpart: `in2` gives `in²`, `lb in` gives `lb·in`, `N-m` gives `N·m`.
 [[nodiscard]] std::string written_unit(std::string_view plain);
 
+/// A number with an exponent as it is written by hand: `2.90e+07` gives `2.90·10⁷`; others as they are.
+[[nodiscard]] std::string written_number(std::string_view plain);
+
 }  // namespace toehold::paper::report

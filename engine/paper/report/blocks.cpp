@@ -1,0 +1,72 @@
+#include "paper/report/blocks.h"
+
+#include "paper/report/symbols.h"
+
+namespace toehold::paper::report {
+
+Paragraph paragraph(std::string words) {
+    Paragraph paragraph;
+    paragraph.words = std::move(words);
+    return paragraph;
+}
+
+Paragraph fine_print(std::string words) {
+    Paragraph fine = paragraph(std::move(words));
+    fine.size = drawing::TextSize::fine;
+    return fine;
+}
+
+Paragraph item(std::string mark, std::string words) {
+    constexpr double for_a_mark_mm = 5.0;
+    Paragraph item = paragraph(std::move(words));
+    item.indent_mm = for_a_mark_mm;
+    item.mark = std::move(mark);
+    return item;
+}
+
+std::string sentence(std::string words) {
+    if (words.empty()) return words;
+    if (words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    if (words.back() != '.') words += '.';
+    return words;
+}
+
+std::string listed(const std::vector<std::string>& names) {
+    std::string words;
+    for (std::size_t index = 0; index < names.size(); ++index) {
+        if (index > 0) words += index + 1 == names.size() ? " and " : ", ";
+        words += names[index];
+    }
+    return words;
+}
+
+std::string counted(std::size_t count, std::string_view one, std::string_view several) {
+    return std::to_string(count) + " " + std::string(count == 1 ? one : several);
+}
+
+std::string check_name(std::string_view id) {
+    // A plug-in's id may hold what a name of a destination may not.
+    std::string name = "check-";
+    for (const char c : id) {
+        const bool kept = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+        name += kept ? c : '-';
+    }
+    return name;
+}
+
+std::string project_of(const Source& source) {
+    return source.issue.project.empty() ? source.review.resolved.detail.project : source.issue.project;
+}
+
+Document titled(const Issue& issue, const std::string& title, const std::string& detail) {
+    Document document;
+    document.properties = {title + ": " + detail, detail, issue.program, issue.date};
+    document.paper = issue.paper;
+    document.head_left = title;
+    document.head_right = detail;
+    document.foot =
+        issue.program + (issue.file.empty() ? "" : " · " + issue.file) + (issue.date.empty() ? "" : " · " + issue.date);
+    return document;
+}
+
+}  // namespace toehold::paper::report

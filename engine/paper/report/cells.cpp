@@ -1,0 +1,92 @@
+// Figures and cells of tables.
+#include "output/figures.h"
+#include "output/words.h"
+#include "paper/report/blocks.h"
+#include "paper/report/symbols.h"
+
+#include <cmath>
+
+namespace toehold::paper::report {
+
+using checks::Status;
+
+std::string figure(double value, std::string_view unit, units::System system) {
+    const output::Figure figure = output::in_system(value, unit, system);
+    const std::string number = written_number(output::number_text(figure.value));
+    return figure.unit.empty() ? number : number + " " + written_unit(figure.unit);
+}
+
+std::string length(double length_in, units::System system) {
+    return system == units::System::us ? units::fraction_in(length_in) : figure(length_in, "in", system);
+}
+
+std::string unit_of(std::string_view unit, units::System system) {
+    return written_unit(output::in_system(0.0, unit, system).unit);
+}
+
+Cell words_cell(std::string words) { return {std::move(words)}; }
+
+Cell status_cell(Status status) {
+    Cell cell{std::string(output::word(status)), status != Status::holds};
+    // What holds is the rule: without a frame around it, what does not hold is seen.
+    if (status != Status::holds) cell.frame = status;
+    return cell;
+}
+
+Cell severity_cell(checks::Severity severity) {
+    const std::string word(output::word(severity));
+    switch (severity) {
+        case checks::Severity::fails:
+            return {word, true, {}, Status::fails};
+        case checks::Severity::missing:
+            return {word, true, {}, Status::missing_evidence};
+        case checks::Severity::caution:
+            break;
+    }
+    return {word, false, {}, Status::holds};
+}
+
+Status frame_of(review::Verdict verdict) {
+    switch (verdict) {
+        case review::Verdict::adequate:
+            return Status::holds;
+        case review::Verdict::inadequate:
+            return Status::fails;
+        case review::Verdict::incomplete:
+            break;
+    }
+    return Status::missing_evidence;
+}
+
+Cell verdict_cell(review::Verdict verdict) { return {std::string(output::word(verdict)), true, {}, frame_of(verdict)}; }
+
+Measure measure(const checks::CheckResult& result) {
+    return {result.demand, result.capacity, result.unit, result.ratio, result.status};
+}
+
+std::vector<Column> measure_columns() {
+    using drawing::Across;
+    return {{"demand", 0.08, Across::right},
+            {"capacity", 0.093, Across::right},
+            {"unit", 0.052},
+            {"D/C", 0.06, Across::right},
+            {"status", 0.105}};
+}
+
+std::vector<Cell> measure_cells(const Measure& measure, units::System system) {
+    const bool known = measure.status != Status::missing_evidence;
+    const bool holds = measure.status == Status::holds;
+    return {words_cell(output::number_text(measure.demand, measure.unit, system)),
+            words_cell(known ? output::number_text(measure.capacity, measure.unit, system) : "-"),
+            words_cell(unit_of(measure.unit, system)),
+            {known ? output::ratio_text(measure.ratio) : "-", !holds},
+            status_cell(measure.status)};
+}
+
+std::string ratio_words(const Measure& measure) {
+    if (measure.status == Status::missing_evidence) return "not known";
+    if (!std::isfinite(measure.ratio)) return "nothing there to resist it";
+    return output::ratio_text(measure.ratio);
+}
+
+}  // namespace toehold::paper::report

@@ -1,0 +1,64 @@
+// The drawings of the detail, and those of what the governing push does to it.
+#include "output/figures.h"
+#include "drawing/drawings.h"
+#include "paper/report/overlay.h"
+#include "paper/report/sections.h"
+
+namespace toehold::paper::report {
+namespace {
+
+using drawing::SectionPlane;
+
+/// Through the first anchor, square to the other section.
+SectionPlane square_to(const SectionPlane& plane, const model::BaseDetail& detail) {
+    const model::PlanAxis along = plane.along == model::PlanAxis::x ? model::PlanAxis::y : model::PlanAxis::x;
+    if (detail.plate.holes.empty()) return {along, 0.0};
+    const model::Position at = detail.plate.holes.front().center;
+    return {along, along == model::PlanAxis::y ? at.x_in : at.y_in};
+}
+
+std::string section_title(const SectionPlane& plane, units::System system) {
+    return plane.along == model::PlanAxis::y ? "Section at x = " + length(plane.at_in, system) + ", seen along x"
+                                             : "Section at y = " + length(plane.at_in, system) + ", seen along y";
+}
+
+}  // namespace
+
+void add_detail_figures(Blocks& blocks, const Source& source) {
+    const catalog::Resolved& resolved = source.review.resolved;
+    const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.issue.system};
+    const SectionPlane first = drawing::section_plane(resolved.detail, "");
+    const SectionPlane second = square_to(first, resolved.detail);
+    Figure above, below;
+    above.height_mm = 68.0;
+    above.parts = {{drawing::plan(subject, {}), 0.48, true, "Plan"},
+                   {drawing::section(subject, first), 0.52, true, section_title(first, source.issue.system)}};
+    below.height_mm = 70.0;
+    below.parts = {{drawing::elevation(subject), 0.42, true, "Elevation, seen along the rail"},
+                   {drawing::section(subject, second), 0.58, true, section_title(second, source.issue.system)}};
+    blocks.emplace_back(std::move(above));
+    blocks.emplace_back(std::move(below));
+}
+
+void add_demand_figures(Blocks& blocks, const Source& source) {
+    const catalog::Resolved& resolved = source.review.resolved;
+    const drawing::Overlay shown = overlay(source.review, source.issue.system);
+    if (!shown.push) return;
+    const drawing::Subject subject{resolved.detail, &resolved, &shown, source.issue.system};
+    drawing::PlanOptions options;
+    options.dimensions = false;
+    options.framing = false;
+    const std::string push =
+        "push towards " + output::degrees_text(output::degrees(shown.push->direction_rad)) + " deg";
+    Figure figure;
+    figure.height_mm = 66.0;
+    figure.parts = {{drawing::rose(petals(source.review), shown, ""), 0.42, false,
+                     "Pull of each anchor by the direction of the push, stiffness as computed"},
+                    {drawing::plan(subject, options), 0.58, true,
+                     std::string(shown.field ? "Pull, shear and pressure on the bed under the governing push, "
+                                             : "Pull and shear under the governing push, ") +
+                         push}};
+    blocks.emplace_back(std::move(figure));
+}
+
+}  // namespace toehold::paper::report

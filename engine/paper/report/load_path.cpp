@@ -1,0 +1,38 @@
+// Link by link from the guard down to the joists' supports.
+#include "paper/report/results.h"
+#include "paper/report/sections.h"
+
+namespace toehold::paper::report {
+namespace {
+
+Table path_table(const Source& source) {
+    Table table;
+    table.columns = {{"from", 0.1}, {"to", 0.15}, {"by", 0.36}};
+    for (Column& column : measure_columns()) table.columns.push_back(std::move(column));
+    for (const LinkResults& one : links_alike(source.review.load_path)) {
+        const review::PathLink& link = one.worst;
+        std::vector<Cell> row = {words_cell(link.link.from),
+                                 words_cell(link.link.to),
+                                 {link.link.by + worst_of(one.count), false, link_to_check(source.review, link.check)}};
+        const Measure measure{link.demand, link.capacity, link.unit, link.ratio, link.status};
+        for (Cell& cell : measure_cells(measure, source.issue.system)) row.push_back(std::move(cell));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+}  // namespace
+
+void add_load_path(Blocks& blocks, const Source& source) {
+    blocks.emplace_back(Heading{1, "5  Load path", "load-path"});
+    if (source.review.load_path.empty()) {
+        blocks.emplace_back(paragraph("No link of the load path could be followed."));
+        return;
+    }
+    blocks.emplace_back(paragraph(
+        "From the guard down to what holds the joists. Of links that are alike the worst is given; each leads "
+        "to the worked steps of its check."));
+    blocks.emplace_back(path_table(source));
+}
+
+}  // namespace toehold::paper::report

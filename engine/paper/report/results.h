@@ -1,0 +1,40 @@
+#pragma once
+// Results of one check, or links of one kind, as one row of a table: the worst, and how many there are.
+#include "review/review.h"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace toehold::paper::report {
+
+/// Every result of one check, worst first, in the review's order.
+struct CheckResults {
+    std::string id;
+    std::vector<const checks::CheckResult*> results;  ///< into the review; at least one
+    [[nodiscard]] const checks::CheckResult& worst() const { return *results.front(); }
+};
+/// Checks in the order of their worst result.
+[[nodiscard]] std::vector<CheckResults> results_by_check(const review::Review& review);
+
+/// Links between the same kinds of things by the same means.
+struct LinkResults {
+    review::PathLink worst;
+    std::size_t count = 1;
+};
+/// In the order down the load path.
+[[nodiscard]] std::vector<LinkResults> links_alike(const std::vector<review::PathLink>& path);
+
+/// ` (worst of 4)`; empty for one alone.
+[[nodiscard]] std::string worst_of(std::size_t count);
+
+/// What a check covers, from the registry; empty for an id it does not know.
+[[nodiscard]] std::string covers(const std::string& check);
+
+/// Name of the heading of a check's worked steps, to be linked to; empty where the review has no result of it.
+[[nodiscard]] std::string link_to_check(const review::Review& review, const std::string& id);
+
+/// How many results have the status.
+[[nodiscard]] std::size_t count_of(const review::Review& review, checks::Status status);
+
+}  // namespace toehold::paper::report

@@ -1,0 +1,23 @@
+#pragma once
+// Sources of values whose words are too long for a column of the worked steps: numbered, and given in full at the end.
+#include "review/review.h"
+
+#include <string>
+#include <vector>
+
+namespace toehold::paper::report {
+
+/// Of the steps that the report prints, in the order they are met.
+class LongSources {
+  public:
+    explicit LongSources(const review::Review& review);
+    /// The clause itself where it is short, else `source 3`.
+    [[nodiscard]] std::string words(const std::string& clause) const;
+    [[nodiscard]] bool is_long(const std::string& clause) const;
+    [[nodiscard]] const std::vector<std::string>& all() const { return all_; }
+
+  private:
+    std::vector<std::string> all_;
+};
+
+}  // namespace toehold::paper::report

@@ -1,0 +1,43 @@
+#pragma once
+// A check's steps sorted for a reader: values that are given or looked up run in one line, arithmetic in a table, and
+// what an earlier check of the report has worked out already named with its number.
+#include "paper/report/blocks.h"
+#include "paper/report/sources.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace toehold::paper::report {
+
+struct SortedSteps {
+    std::string demand;     ///< `Demand: T = 1010 lb, largest tension.`, in math; may be empty
+    std::string given;      ///< `Given: L = 8 in, length under the head; ...`, in math; may be empty
+    std::string as_before;  ///< `As in 6.3: C_D = 1, F_v' = 169.8 psi.`, in math; may be empty
+    std::vector<const checks::Step*> arithmetic;  ///< into the result
+};
+
+/// Meaning, and the value in the reader's units where those are not the units the formulas are written in.
+[[nodiscard]] std::string meaning_words(const checks::Step& step, units::System system);
+/// Whether the step is a value that nothing is done to: given, chosen, looked up, or the demand's.
+[[nodiscard]] bool is_given(const checks::Step& step);
+/// D/C and status: `0.87 holds`.
+[[nodiscard]] std::string result_words(const Measure& measure);
+
+/// Remembers what was worked out, check by check.
+class SteppedBefore {
+  public:
+    /// `6.1`, `6.2` ...: of the check whose steps come next.
+    [[nodiscard]] std::string next_number();
+    [[nodiscard]] SortedSteps sorted(const checks::CheckResult& result, const LongSources& sources,
+                                     units::System system);
+
+  private:
+    [[nodiscard]] std::string number_of(const checks::Step& step) const;
+
+    std::size_t count_ = 0;
+    std::string number_;
+    std::vector<std::pair<const checks::Step*, std::string>> known_;
+};
+
+}  // namespace toehold::paper::report
