@@ -1,0 +1,182 @@
+#include "drawing/palette.h"
+#include "paper/papers.h"
+#include "paper/site/extent.h"
+#include "paper/site/page_words.h"
+#include "paper/site/site_drawings.h"
+#include "paper/site/site_page.h"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+namespace toehold::paper {
+namespace site {
+namespace {
+
+constexpr double margin_mm = 10.0, gutter_mm = 6.0, between_mm = 2.5;
+constexpr double largest_scale = 0.5;  ///< of the drawings
+/// Heights the drawings are given where they are not wide enough to need less.
+constexpr double plan_least_mm = 70.0, plan_highest_mm = 120.0;
+constexpr double section_least_mm = 44.0, section_highest_mm = 80.0;
+
+/// Two columns, each with a drawing over its lists.
+struct Lists {
+    SetList in, look, dont;
+    double left_mm = 0.0, right_mm = 0.0;  ///< widths
+};
+
+struct Words {
+    Instructions in, look, dont;
+};
+
+Words words_of(const Reader& reader) {
+    Words words{block_instructions(reader), look_for(reader), do_not(reader)};
+    for (Instructions more :
+         {block_end_instructions(reader), anchor_instructions(reader), surrounding_instructions(reader)})
+        std::move(more.begin(), more.end(), std::back_inserter(words.in));
+    return words;
+}
+
+Lists set_lists(const PageWords& page, const Words& words, double width_mm, double share) {
+    Lists lists;
+    lists.left_mm = share * (width_mm - gutter_mm);
+    lists.right_mm = width_mm - gutter_mm - lists.left_mm;
+    lists.in = set_list(page, "WHAT GOES IN", ItemMark::number, words.in, lists.left_mm);
+    lists.look = set_list(page, "CHECK BEFORE CLOSING", ItemMark::box, words.look, lists.right_mm);
+    lists.dont = set_list(page, "DO NOT", ItemMark::cross, words.dont, lists.right_mm);
+    return lists;
+}
+
+/// What does not depend on the lettering.
+struct Drawn {
+    SceneAtScale plan, section;
+    std::string plan_caption, section_caption;
+    double plan_proportion = 1.0, section_proportion = 1.0;  ///< height over width, about
+};
+
+Drawn drawn(const SiteSubject& subject) {
+    constexpr double usual_width_mm = 95.0;
+    Drawn all{[&subject](double mm_per_in) { return framing_plan(subject, mm_per_in); },
+              [&subject](double mm_per_in) { return site_section(subject, mm_per_in); }, framing_plan_caption(subject),
+              site_section_caption(subject)};
+    all.plan_proportion = proportion(all.plan, usual_width_mm, largest_scale);
+    all.section_proportion = proportion(all.section, usual_width_mm, largest_scale);
+    return all;
+}
+
+/// Of the drawings.
+struct Heights {
+    double plan_mm = 0.0, section_mm = 0.0;
+};
+
+/// A drawing limited by its column's width needs no more.
+Heights needed(const Drawn& drawn, const Lists& lists, const Heights& usual) {
+    return {std::min(usual.plan_mm, drawn.plan_proportion * lists.left_mm),
+            std::min(usual.section_mm, drawn.section_proportion * lists.right_mm)};
+}
+
+double caption_mm(const PageWords& page, const std::string& words, double width_mm) {
+    const auto lines = page.broken(words, width_mm, {drawing::TextSize::normal}).size();
+    return static_cast<double>(lines) * page.line_mm(drawing::TextSize::normal) + 2.0 * between_mm;
+}
+
+Heights left_over(const PageWords& page, const Lists& lists, const Drawn& drawn, double room_mm) {
+    return {room_mm - caption_mm(page, drawn.plan_caption, lists.left_mm) - height_mm(page, lists.in),
+            room_mm - caption_mm(page, drawn.section_caption, lists.right_mm) - height_mm(page, lists.look) -
+                height_mm(page, lists.dont)};
+}
+
+/// Above 1: both drawings have more than they need.
+double ease(const Drawn& drawn, const Lists& lists, const Heights& heights) {
+    const Heights least = needed(drawn, lists, {plan_least_mm, section_least_mm});
+    return std::min(heights.plan_mm / least.plan_mm, heights.section_mm / least.section_mm);
+}
+
+Lists cut_to_fit(const PageWords& page, Lists lists, const Drawn& drawn, double room_mm) {
+    const Heights least = needed(drawn, lists, {plan_least_mm, section_least_mm});
+    const double left_mm = room_mm - caption_mm(page, drawn.plan_caption, lists.left_mm) - least.plan_mm;
+    const double right_mm = room_mm - caption_mm(page, drawn.section_caption, lists.right_mm) - least.section_mm;
+    lists.in = shortened(page, std::move(lists.in), left_mm, lists.left_mm);
+    lists.look = shortened(page, std::move(lists.look), right_mm - height_mm(page, lists.dont), lists.right_mm);
+    return lists;
+}
+
+/// One lettering tried: everything but the drawings, and the room they are left.
+struct Attempt {
+    PageWords page;
+    std::vector<Placed> others = {};
+    Lists lists = {};
+    double top_mm = 0.0, room_mm = 0.0;  ///< of the columns
+    Heights heights = {};
+};
+
+Attempt attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, const review::Review& review,
+                const Issue& issue, double body_mm) {
+    Attempt one{PageWords(body_mm / drawing::text_height_mm(drawing::TextSize::normal))};
+    one.top_mm = add_head(one.page, one.others, plan, review, issue) + between_mm;
+    one.room_mm = add_foot(one.page, plan, review, issue) - one.top_mm;
+    bool first = true;
+    for (const double share : {0.5, 0.53, 0.56, 0.59, 0.62}) {
+        Lists lists = set_lists(one.page, words, plan.width_mm, share);
+        const Heights heights = left_over(one.page, lists, drawn, one.room_mm);
+        if (!first && ease(drawn, lists, heights) <= ease(drawn, one.lists, one.heights)) continue;
+        one.lists = std::move(lists);
+        one.heights = heights;
+        first = false;
+    }
+    return one;
+}
+
+Attempt best_attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, const review::Review& review,
+                     const Issue& issue) {
+    for (const double body_mm : body_sizes_mm) {
+        Attempt one = attempt(plan, words, drawn, review, issue, body_mm);
+        if (ease(drawn, one.lists, one.heights) >= 1.0) return one;
+    }
+    Attempt least = attempt(plan, words, drawn, review, issue, least_lettering_mm);
+    least.lists = cut_to_fit(least.page, std::move(least.lists), drawn, least.room_mm);
+    least.heights = left_over(least.page, least.lists, drawn, least.room_mm);
+    return least;
+}
+
+/// Returns where the caption ends.
+double add_captioned(Attempt& on, const SceneAtScale& make, const std::string& caption, const Frame& frame) {
+    const drawing::Lettering lettering{drawing::TextSize::normal};
+    on.others.push_back(fitted(make, frame, on.page.scale(), largest_scale));
+    const double top_mm = frame.top + frame.height + between_mm;
+    return on.page.add_lines(frame.left, top_mm, on.page.broken(caption, frame.width, lettering), lettering) +
+           between_mm;
+}
+
+void add_columns(Attempt& on, const PagePlan& plan, const Drawn& drawn) {
+    const double right_mm = plan.left_mm + on.lists.left_mm + gutter_mm;
+    const Heights most = needed(drawn, on.lists, {plan_highest_mm, section_highest_mm});
+    const double in_mm =
+        add_captioned(on, drawn.plan, drawn.plan_caption,
+                      {plan.left_mm, on.top_mm, on.lists.left_mm, std::min(on.heights.plan_mm, most.plan_mm)});
+    const double look_mm =
+        add_captioned(on, drawn.section, drawn.section_caption,
+                      {right_mm, on.top_mm, on.lists.right_mm, std::min(on.heights.section_mm, most.section_mm)});
+    add_list(on.page, on.lists.in, plan.left_mm, in_mm, on.lists.left_mm);
+    const double dont_mm = add_list(on.page, on.lists.look, right_mm, look_mm, on.lists.right_mm);
+    add_list(on.page, on.lists.dont, right_mm, dont_mm, on.lists.right_mm);
+}
+
+}  // namespace
+}  // namespace site
+
+Sheet site_sheet(const review::Review& review, const Issue& issue) {
+    const Size size = size_of(issue.paper, Turn::upright);
+    const site::PagePlan plan{size, site::margin_mm, site::margin_mm, size.width_mm - 2.0 * site::margin_mm,
+                              size.height_mm - site::margin_mm};
+    const site::SiteSubject subject{review.resolved, issue.system};
+    const site::Words words = site::words_of({review.resolved, issue.system});
+    const site::Drawn drawn = site::drawn(subject);
+    site::Attempt attempt = site::best_attempt(plan, words, drawn, review, issue);
+    site::add_columns(attempt, plan, drawn);
+    Sheet sheet{size, {placed_on_paper(attempt.page.scene(), {0.0, 0.0}, attempt.page.scale())}, {}, {}};
+    std::move(attempt.others.begin(), attempt.others.end(), std::back_inserter(sheet.placed));
+    return sheet;
+}
+
+}  // namespace toehold::paper

@@ -1,0 +1,100 @@
+// What a second pair of eyes looks for before the boards hide it. `*`: customary practice.
+#include "paper/site/instructions.h"
+
+#include "paper/site/wording.h"
+
+#include <algorithm>
+
+namespace toehold::paper::site {
+namespace {
+
+using catalog::FastenerKind;
+
+bool any_anchor(const Reader& reader, FastenerKind kind) {
+    const auto& anchors = reader.resolved.anchors;
+    return std::any_of(anchors.begin(), anchors.end(), [&](const catalog::Anchor& one) { return one.kind == kind; });
+}
+
+bool any_screw(const Reader& reader) {
+    return any_anchor(reader, FastenerKind::lag_screw) || any_anchor(reader, FastenerKind::wood_screw) ||
+           any_anchor(reader, FastenerKind::reported);
+}
+
+bool any_washer(const Reader& reader) {
+    const auto& anchors = reader.resolved.anchors;
+    return std::any_of(anchors.begin(), anchors.end(), [](const catalog::Anchor& one) {
+        return one.washer.has_value() || one.washer_below.has_value() || one.backing.has_value();
+    });
+}
+
+template <class Connection>
+bool any_end(const model::Framing& framing) {
+    return std::any_of(framing.blocks.begin(), framing.blocks.end(), [](const model::Block& block) {
+        return std::holds_alternative<Connection>(block.from_end.connection) ||
+               std::holds_alternative<Connection>(block.to_end.connection);
+    });
+}
+
+bool hardware(const model::Framing& framing) {
+    return any_end<model::ReportedConnector>(framing) || any_end<model::SideAngles>(framing);
+}
+
+bool nailed(const model::Framing& framing) {
+    return any_end<model::EndGrainFasteners>(framing) || any_end<model::ToeNails>(framing);
+}
+
+void look_at_blocks(Instructions& list, const Reader& reader) {
+    const model::Framing& framing = reader.resolved.detail.framing;
+    if (framing.blocks.empty()) return;
+    const bool shims = !reader.resolved.detail.layers.shims.empty();
+    list.push_back({"", shims ? "Blocks tight at ends and packing.*" : "Blocks tight at ends and boards.*"});
+    list.push_back({"", "Grain along each block, no split.*"});
+    if (hardware(framing)) list.push_back({"", "Every hole of the hardware filled."});
+    if (nailed(framing)) list.push_back({"", "Every nail there, no head sunk in.*"});
+}
+
+void look_at_protection(Instructions& list, const Reader& reader) {
+    if (!reader.resolved.detail.framing.preservative_treated) return;
+    const bool irc = model::building_code(reader.resolved.detail.basis) == model::BuildingCode::irc_2021;
+    list.push_back({"", std::string("All metal hot-dip galvanized or stainless (") +
+                            (irc ? "IRC 2021 R317.3)." : "IBC 2021 2304.10.6).")});
+    list.push_back({"", "Cut ends coated with preservative.*"});
+}
+
+void look_at_anchors(Instructions& list, const Reader& reader) {
+    if (any_screw(reader)) list.push_back({"", "Screws snug, none spinning.*"});
+    if (any_anchor(reader, FastenerKind::through_bolt))
+        list.push_back({"", "Nuts snug, and again once wood has dried.*"});
+    if (any_washer(reader)) list.push_back({"", "Washers all there, flat, not sunk in.*"});
+    const bool seated = std::any_of(reader.resolved.anchors.begin(), reader.resolved.anchors.end(),
+                                    [](const catalog::Anchor& one) { return one.seat.has_value(); });
+    if (seated) list.push_back({"", "Holes where drawn, in their wood.*"});
+}
+
+}  // namespace
+
+Instructions look_for(const Reader& reader) {
+    Instructions list;
+    look_at_blocks(list, reader);
+    look_at_protection(list, reader);
+    look_at_anchors(list, reader);
+    return list;
+}
+
+// That a lag screw's thread is turned in and not driven: NDS 2018 12.1.4 (from memory).
+Instructions do_not(const Reader& reader) {
+    const model::BaseDetail& detail = reader.resolved.detail;
+    Instructions list;
+    if (detail.layers.decking) list.push_back({"", "fasten the plate to boards alone."});
+    list.push_back(
+        {"", detail.layers.shims.empty() ? "pack or shim: none is drawn.*" : "add packing that is not drawn.*"});
+    list.push_back({"", any_screw(reader) ? "bore wider or deeper than said." : "bore wider than said."});
+    if (any_anchor(reader, FastenerKind::lag_screw)) list.push_back({"", "hammer in a lag screw (NDS 2018 12.1.4)."});
+    list.push_back({"", "swap fasteners, sizes or wood.*"});
+    if (!detail.framing.blocks.empty()) list.push_back({"", "notch or bore a block elsewhere.*"});
+    if (hardware(detail.framing)) list.push_back({"", "use nails in place of the hardware."});
+    list.push_back({"", "close up before this is signed.*"});
+    return list;
+}
+
+}  // namespace toehold::paper::site

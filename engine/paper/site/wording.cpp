@@ -1,0 +1,145 @@
+#include "paper/site/wording.h"
+
+#include "drawing/marks/figures.h"
+#include "resistance/wood/lead_hole.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numeric>
+
+namespace toehold::paper::site {
+namespace {
+
+constexpr double mm_per_in = 25.4;
+constexpr double same_size_in = 0.01;
+
+struct Dressed {
+    double actual_in = 0.0;
+    int nominal = 0;
+};
+constexpr std::array<Dressed, 10> dimension_lumber = {
+    {{1.5, 2}, {2.5, 3}, {3.5, 4}, {4.5, 5}, {5.5, 6}, {7.25, 8}, {9.25, 10}, {11.25, 12}, {13.25, 14}, {15.25, 16}}};
+constexpr std::array<Dressed, 6> timbers = {{{4.5, 5}, {5.5, 6}, {7.5, 8}, {9.5, 10}, {11.5, 12}, {13.5, 14}}};
+
+template <std::size_t Size>
+int nominal_of(const std::array<Dressed, Size>& sizes, double actual_in) {
+    for (const Dressed& size : sizes) {
+        if (std::abs(size.actual_in - actual_in) < same_size_in) return size.nominal;
+    }
+    return 0;
+}
+
+struct CommonNail {
+    double diameter_in = 0.0, length_in = 0.0;
+    const char* name = "";
+};
+constexpr std::array<CommonNail, 10> common_nails = {{{0.113, 2.0, "6d"},
+                                                      {0.131, 2.5, "8d"},
+                                                      {0.148, 3.0, "10d"},
+                                                      {0.148, 3.25, "12d"},
+                                                      {0.162, 3.5, "16d"},
+                                                      {0.192, 4.0, "20d"},
+                                                      {0.207, 4.5, "30d"},
+                                                      {0.225, 5.0, "40d"},
+                                                      {0.244, 5.5, "50d"},
+                                                      {0.263, 6.0, "60d"}}};
+
+std::string sixty_fourths(double bit_in) {
+    const long whole_64ths = std::lround(64.0 * bit_in);
+    const long inches = whole_64ths / 64, rest = whole_64ths % 64;
+    if (rest == 0) return fmt::format("{} in", inches);
+    const long common = std::gcd(rest, 64L);
+    const std::string fraction = fmt::format("{}/{} in", rest / common, 64 / common);
+    return inches == 0 ? fraction : fmt::format("{} {}", inches, fraction);
+}
+
+/// Half millimetres inside the range; where none is, the largest below its middle, as for the inch bits.
+std::string metric_bit(double low_mm, double high_mm) {
+    constexpr double slack = 1e-9;
+    const double middle = low_mm + high_mm;  // in halves
+    double halves = std::round(middle);
+    if (halves < 2.0 * low_mm - slack || halves > 2.0 * high_mm + slack) halves = std::floor(middle);
+    return fmt::format("{:g} mm", 0.5 * std::max(1.0, halves));
+}
+
+const char* lying(const model::Member& member) {
+    const double piece_in = model::ply_width_in(member);
+    if (std::abs(piece_in - member.depth_in) < same_size_in) return "";
+    return member.depth_in > piece_in ? " on edge" : " laid flat";
+}
+
+std::string piece_words(double width_in, double depth_in, units::System system) {
+    const std::string nominal = nominal_size(std::min(width_in, depth_in), std::max(width_in, depth_in));
+    if (!nominal.empty()) return nominal;
+    return tape_figure(std::min(width_in, depth_in), system) + " x " + tape_words(std::max(width_in, depth_in), system);
+}
+
+}  // namespace
+
+std::string tape_figure(double length_in, units::System system) {
+    if (!std::isfinite(length_in)) return "-";
+    if (system == units::System::si) return fmt::format("{:.0f}", std::round(length_in * mm_per_in) + 0.0);
+    return drawing::length_figure(std::round(16.0 * length_in) / 16.0, system);
+}
+
+std::string tape_words(double length_in, units::System system) {
+    return tape_figure(length_in, system) + (system == units::System::si ? " mm" : " in");
+}
+
+std::string bit_words(double low_in, double high_in, units::System system) {
+    if (system == units::System::si) return metric_bit(low_in * mm_per_in, high_in * mm_per_in);
+    return sixty_fourths(resistance::customary_bit_in(low_in, high_in));
+}
+
+std::string hole_words(double diameter_in, units::System system) {
+    if (system == units::System::si) return drawing::length_words(diameter_in, system);
+    const double nearest_in = std::round(64.0 * diameter_in) / 64.0;
+    constexpr double same_bit_in = 0.0005;
+    if (std::abs(nearest_in - diameter_in) < same_bit_in) return sixty_fourths(diameter_in);
+    return drawing::length_words(diameter_in, system);
+}
+
+std::string listed(const std::vector<std::string>& names) {
+    std::string words;
+    for (std::size_t index = 0; index < names.size(); ++index) {
+        if (index > 0) words += index + 1 == names.size() ? " and " : ", ";
+        words += names[index];
+    }
+    return words;
+}
+
+std::string nominal_size(double thickness_in, double face_in) {
+    constexpr double timber_from_in = 4.5;
+    const bool timber = thickness_in > timber_from_in - same_size_in;
+    const int thickness = timber ? nominal_of(timbers, thickness_in) : nominal_of(dimension_lumber, thickness_in);
+    const int face = timber ? nominal_of(timbers, face_in) : nominal_of(dimension_lumber, face_in);
+    return thickness == 0 || face == 0 ? std::string() : fmt::format("{}x{}", thickness, face);
+}
+
+std::string lumber_words(const model::Member& member, units::System system) {
+    static constexpr std::array<const char*, 3> counts = {"two ", "three ", "four "};
+    const std::string piece = piece_words(model::ply_width_in(member), member.depth_in, system);
+    if (member.plies <= 1) return piece + lying(member);
+    const auto count = static_cast<std::size_t>(member.plies - 2);
+    const std::string number = count < counts.size() ? counts.at(count) : fmt::format("{} ", member.plies);
+    return number + piece + " nailed together," + lying(member);
+}
+
+std::string actual_words(const model::Member& member, units::System system) {
+    return tape_figure(member.width_in, system) + " wide x " + tape_words(member.depth_in, system) + " deep";
+}
+
+std::string nail_name(double diameter_in, double length_in) {
+    constexpr double same_wire_in = 0.0005;
+    for (const CommonNail& nail : common_nails) {
+        if (std::abs(nail.diameter_in - diameter_in) < same_wire_in &&
+            std::abs(nail.length_in - length_in) < same_size_in)
+            return std::string(nail.name) + " common";
+    }
+    return {};
+}
+
+}  // namespace toehold::paper::site
