@@ -8,14 +8,41 @@
 
 namespace toehold::cli {
 
+enum class CsvTable { none, anchors, checks };
+
 struct CheckCommand {
-    std::vector<std::string> files;  ///< `-`: standard input
+    std::vector<std::string> files;  ///< `-`: standard input; a folder: the base details in it
     bool json = false;
     std::string explain;  ///< id of a check, `all`, or empty
     bool all_rows = false;
     units::System system = units::System::us;
     std::string data;                  ///< folder; empty: found by `find_data_folder`
     std::vector<std::string> plugins;  ///< shared libraries that add checks
+    CsvTable csv = CsvTable::none;
+    bool full = false;     ///< every review of several files, not their summary
+    std::size_t jobs = 0;  ///< reviews at the same time; 0: as many as there are cores
+};
+
+/// Two files, or one file on two bases: exactly one of `second` and `second_basis` is given.
+struct CompareCommand {
+    std::string first, second;
+    std::vector<std::string> second_basis;  ///< `KEY=VALUE`; each has its `=`
+    bool json = false;
+    bool all_rows = false;
+    units::System system = units::System::us;
+    std::string data;
+    std::vector<std::string> plugins;
+    std::string output = {};  ///< a file instead of standard output; no option gives it yet
+};
+
+/// Adds a remark, settles one, or lists them.
+struct RemarkCommand {
+    std::string file;
+    std::string words, about, subject, by, date;
+    bool words_given = false;
+    std::size_t settle = 0;  ///< number of the remark, from 1; 0: none
+    std::string data;
+    std::vector<std::string> plugins;
 };
 
 struct ValidateCommand {
@@ -38,7 +65,8 @@ struct UsageError {
     std::string message;  ///< one sentence
 };
 
-using Command = std::variant<CheckCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
+using Command =
+    std::variant<CheckCommand, CompareCommand, RemarkCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
 
 [[nodiscard]] Command parse_arguments(int count, const char* const* arguments);
 

@@ -1,52 +1,43 @@
-#include "catalog/resolve.h"
 #include "checks/registry.h"
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
+#include "cli/in_order.h"
+#include "cli/inputs.h"
 #include "cli/plugins.h"
+#include "cli/progress.h"
+#include "cli/review_file.h"
+#include "cli/summary.h"
+#include "output/csv.h"
 #include "output/json.h"
 #include "output/text.h"
 #include "review/remedies.h"
 #include "review/review.h"
-#include "xml/detail_file.h"
 
 #include <algorithm>
+#include <functional>
 #include <set>
 
 namespace toehold::cli {
 namespace {
 
-constexpr std::string_view standard_input = "-";
 constexpr std::string_view every_check = "all";
 
-std::string name_of(const std::string& file) { return file == standard_input ? "standard input" : file; }
+/// What is printed of each review, and what is not worth computing for it.
+struct Form {
+    std::string before, between, after;  ///< around the texts of the reviews
+    std::function<std::string(const std::string& file, const review::Review& review)> text;
+    bool whole = true;     ///< with assumptions and remedies, each of which costs further reviews
+    bool summary = false;  ///< a table at the end instead of texts
+};
 
-xml::DetailRead read(const std::string& file) {
-    if (file != standard_input) return xml::read_detail(file);
-    const auto text = read_standard_input();
-    if (text) return xml::read_detail_text(*text, name_of(file));
-    xml::DetailRead unread;
-    unread.problems.push_back({name_of(file), 0, "", "", "", "cannot be read"});
-    return unread;
-}
-
-/// The review of a file; absent, with its problems said, when the file cannot be used.
-std::optional<review::Review> review_file(const std::string& file, const catalog::Catalog& catalog) {
-    const xml::DetailRead read_file = read(file);
-    if (!read_file.detail || !read_file.problems.empty()) {
-        complain(read_file.problems);
-        return std::nullopt;
-    }
-    catalog::Resolution resolution = catalog::resolve(*read_file.detail, catalog);
-    if (!resolution.resolved) {
-        xml::locate(resolution.problems, name_of(file), read_file.lines);
-        complain(resolution.problems);
-        return std::nullopt;
-    }
-    review::Review result = review::review(*resolution.resolved, read_file.sha256);
-    result.remedies = review::find_remedies(result, catalog);
-    return result;
-}
+struct Outcome {
+    std::string text;
+    SummaryRow row;
+    model::Problems problems;
+    std::string fault;  ///< of the program; empty: none
+    ExitStatus status = ExitStatus::adequate;
+};
 
 std::string explanation(const review::Review& review, const CheckCommand& command) {
     if (command.explain != every_check) {
@@ -63,21 +54,108 @@ std::string explanation(const review::Review& review, const CheckCommand& comman
     return text.empty() ? "No check has a result for this detail.\n" : text;
 }
 
-std::string text_of(const review::Review& review, const CheckCommand& command) {
-    if (command.json) return output::review_json(review);
-    if (!command.explain.empty()) return explanation(review, command);
-    return output::review_text(review, output::TextOptions{command.system, command.all_rows});
+Form csv_form(const CheckCommand& command) {
+    Form form;
+    form.whole = false;
+    const bool anchors = command.csv == CsvTable::anchors;
+    form.before = anchors ? output::anchors_csv_heading() : output::checks_csv_heading();
+    form.text = [anchors](const std::string& file, const review::Review& review) {
+        const output::FiledReview filed{name_of(file), &review};
+        return anchors ? output::anchors_csv_rows(filed) : output::checks_csv_rows(filed);
+    };
+    return form;
 }
 
 /// Several documents become one array, so that what is printed is always one JSON value.
-struct Joints {
-    std::string before, between, after;
-};
+Form json_form(bool several) {
+    Form form;
+    if (several) form.before = "[\n", form.between = ",\n", form.after = "]\n";
+    form.text = [](const std::string&, const review::Review& review) { return output::review_json(review); };
+    return form;
+}
 
-Joints joints(const CheckCommand& command) {
-    if (command.files.size() < 2) return {};
-    if (command.json) return {"[\n", ",\n", "]\n"};
-    return {"", "\n" + std::string(100, '=') + "\n\n", ""};
+Form text_form(const CheckCommand& command, bool several) {
+    Form form;
+    if (several) form.between = "\n" + std::string(100, '=') + "\n\n";
+    form.whole = command.explain.empty();
+    form.text = [&command](const std::string&, const review::Review& review) {
+        if (!command.explain.empty()) return explanation(review, command);
+        return output::review_text(review, output::TextOptions{command.system, command.all_rows});
+    };
+    return form;
+}
+
+Form form_of(const CheckCommand& command, bool several) {
+    if (command.csv != CsvTable::none) return csv_form(command);
+    if (command.json) return json_form(several);
+    if (!several || command.full || !command.explain.empty()) return text_form(command, several);
+    Form form;
+    form.whole = false;
+    form.summary = true;
+    form.text = [](const std::string&, const review::Review&) { return std::string(); };
+    return form;
+}
+
+/// Throws what `review` throws.
+Outcome try_review(const std::string& file, const catalog::Catalog& catalog, const Form& form) {
+    Outcome outcome;
+    outcome.row.file = name_of(file);
+    ResolvedFile input = resolve_file(file, catalog);
+    if (!input.resolved) {
+        outcome.status = ExitStatus::unusable_input;
+        outcome.row.trouble = input.problems.empty() ? std::string() : input.problems.front().message;
+        outcome.problems = std::move(input.problems);
+        return outcome;
+    }
+    review::Review review =
+        form.whole ? review::review(*input.resolved, input.sha256) : review::evaluate(*input.resolved, input.sha256);
+    if (form.whole) review.remedies = review::find_remedies(review, catalog);
+    outcome.text = form.text(file, review);
+    outcome.row.headline = headline(review);
+    if (review.verdict != review::Verdict::adequate) outcome.status = ExitStatus::not_adequate;
+    return outcome;
+}
+
+/// One bad file does not stop the rest.
+Outcome review_file(const std::string& file, const catalog::Catalog& catalog, const Form& form) {
+    try {
+        return try_review(file, catalog, form);
+    } catch (const std::exception& error) {
+        Outcome outcome;
+        outcome.row = {name_of(file), std::nullopt, "a fault of the program"};
+        outcome.fault = error.what();
+        outcome.status = ExitStatus::internal_fault;
+        return outcome;
+    }
+}
+
+ExitStatus review_all(const std::vector<std::string>& files, const catalog::Catalog& catalog, const Form& form,
+                      std::size_t jobs) {
+    ExitStatus status = ExitStatus::adequate;
+    std::vector<SummaryRow> rows;
+    std::string_view before = form.before;
+    Progress progress("reviewed", files.size());
+    const auto work = [&](std::size_t index) { return review_file(files[index], catalog, form); };
+    const auto take = [&](std::size_t index, Outcome outcome) {
+        progress.clear();
+        complain(outcome.problems);
+        if (!outcome.fault.empty()) {
+            complain(outcome.row.file + ": a fault of the program, not of the detail: " + outcome.fault);
+        }
+        if (outcome.row.headline && !form.summary) {
+            print(before);
+            print(outcome.text);
+            before = form.between;
+        }
+        status = worse(status, outcome.status);
+        rows.push_back(std::move(outcome.row));
+        progress.show(index + 1);
+    };
+    in_order(files.size(), threads_for(files.size(), jobs), work, take);
+    progress.clear();
+    if (before == form.before) print(form.before);  // none could be printed
+    print(form.summary ? summary_text(rows) : form.after);
+    return status;
 }
 
 bool is_check(const std::string& id) {
@@ -93,25 +171,18 @@ ExitStatus run(const CheckCommand& command) {
         complain("there is no check \"" + command.explain + "\"; toehold list checks names them");
         return ExitStatus::unusable_input;
     }
+    const auto inputs = find_inputs(command.files);
+    if (!inputs) return ExitStatus::unusable_input;
+    const Form form = form_of(command, inputs->several);
+    if (form.summary && (command.all_rows || command.system != units::System::us)) {
+        complain(
+            "--all and --si are of whole reviews; of several files a summary is printed, or every review with "
+            "--full");
+        return ExitStatus::unusable_input;
+    }
     const auto catalog = load_catalog(command.data);
     if (!catalog) return ExitStatus::unusable_input;
-    const Joints joint = joints(command);
-    ExitStatus status = ExitStatus::adequate;
-    std::string_view before;
-    print(joint.before);
-    for (const std::string& file : command.files) {
-        const auto review = review_file(file, *catalog);
-        if (!review) {
-            status = worse(status, ExitStatus::unusable_input);
-            continue;
-        }
-        print(before);
-        print(text_of(*review, command));
-        before = joint.between;
-        if (review->verdict != review::Verdict::adequate) status = worse(status, ExitStatus::not_adequate);
-    }
-    print(joint.after);
-    return status;
+    return review_all(inputs->files, *catalog, form, command.jobs);
 }
 
 }  // namespace toehold::cli

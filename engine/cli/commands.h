@@ -6,6 +6,8 @@
 namespace toehold::cli {
 
 [[nodiscard]] ExitStatus run(const CheckCommand& command);
+[[nodiscard]] ExitStatus run(const CompareCommand& command);
+[[nodiscard]] ExitStatus run(const RemarkCommand& command);
 [[nodiscard]] ExitStatus run(const ValidateCommand& command);
 [[nodiscard]] ExitStatus run(const ListCommand& command);
 [[nodiscard]] ExitStatus run(const ShowText& shown);

@@ -5,7 +5,7 @@ namespace toehold::cli {
 
 enum class ExitStatus {
     adequate = 0,        ///< every file: adequate, or valid, or listed
-    not_adequate = 1,    ///< inadequate, or incomplete
+    not_adequate = 1,    ///< inadequate, or incomplete; of a comparison: the verdict turns
     unusable_input = 2,  ///< a file that cannot be used, or a command line that cannot be understood
     internal_fault = 3,  ///< a fault of the program, or an output that could not be written
 };

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 namespace toehold::output {
 namespace {
@@ -41,7 +42,7 @@ std::string input_section(const Comparison& comparison, units::System system) {
         auto [first, second] = shown_values(one.first, one.second, system);
         rows.push_back({{one.place, std::move(first), std::move(second)}, {}});
     }
-    return "INPUT, what differs\n" + table({{"place in the file"}, {"first"}, {"second"}}, rows);
+    return "INPUT, what differs (places in the words of the file)\n" + table({{"place"}, {"first"}, {"second"}}, rows);
 }
 
 std::string anchors_section(const Comparison& comparison) {
@@ -50,6 +51,8 @@ std::string anchors_section(const Comparison& comparison) {
     for (const std::string& sentence : comparison.anchors) text += paragraph(sentence, "  - ");
     return text;
 }
+
+std::string counted(std::size_t results) { return fmt::format("{} {}", results, results == 1 ? "result" : "results"); }
 
 std::string ratio_cell(const std::optional<CheckResult>& result) {
     if (!result || result->status == checks::Status::missing_evidence) return "-";
@@ -67,39 +70,52 @@ std::string numbers(const std::optional<CheckResult>& result, units::System syst
     return text + ", capacity " + figure_text(result->capacity, result->unit, system);
 }
 
-Row check_row(const CheckDifference& check, units::System system) {
+/// `further` results of the same check stand in the same table.
+Row check_row(const CheckDifference& check, std::size_t further, units::System system) {
     std::string below = "[" + check.id + "] ";
     if (check.same()) {
         below += numbers(check.first, system);
     } else {
         below += "first " + numbers(check.first, system) + "; second " + numbers(check.second, system);
     }
-    return {{check.title, check.subject, ratio_cell(check.first), ratio_cell(check.second), status_cell(check.first),
+    const std::string subject = further == 0 ? check.subject : fmt::format("{} (and {} more)", check.subject, further);
+    return {{check.title, subject, ratio_cell(check.first), ratio_cell(check.second), status_cell(check.first),
              status_cell(check.second)},
             {below}};
 }
 
 template <class Belongs>
-std::string check_table(const Comparison& comparison, const std::string& heading, units::System system,
+std::string check_table(const Comparison& comparison, const std::string& heading, const TextOptions& options,
                         Belongs&& belongs) {
+    std::vector<CheckDifference> listed;
+    std::copy_if(comparison.checks.begin(), comparison.checks.end(), std::back_inserter(listed), belongs);
+    if (listed.empty()) return {};
     std::vector<Row> rows;
-    for (const CheckDifference& check : comparison.checks) {
-        if (belongs(check)) rows.push_back(check_row(check, system));
+    std::set<std::string> shown;
+    for (const CheckDifference& check : listed) {
+        if (!options.all_rows && !shown.insert(check.id + check.title).second) continue;
+        const auto alike = std::count_if(listed.begin(), listed.end(), [&](const CheckDifference& other) {
+            return other.id == check.id && other.title == check.title;
+        });
+        const std::size_t further = options.all_rows ? 0 : static_cast<std::size_t>(alike - 1);
+        rows.push_back(check_row(check, further, options.system));
     }
-    if (rows.empty()) return {};
-    return "\n" + heading + " (" + std::to_string(rows.size()) + ")\n" + table(check_columns, rows);
+    return fmt::format("\n{}: {}\n{}", heading, counted(listed.size()), table(check_columns, rows));
 }
 
+/// Without `--all` the subject of each check that changes most.
 std::string checks_section(const Comparison& comparison, const TextOptions& options) {
     const auto turns = [](const CheckDifference& check) { return check.status_turns(); };
     const auto changes = [](const CheckDifference& check) { return !check.status_turns() && !check.same(); };
     const auto same = [](const CheckDifference& check) { return check.same(); };
-    std::string text = check_table(comparison, "CHECKS THAT TURN, larger change first", options.system, turns);
-    text += check_table(comparison, "CHECKS THAT CHANGE AND DO NOT TURN, larger change first", options.system, changes);
-    if (options.all_rows) return text + check_table(comparison, "CHECKS THAT STAY THE SAME", options.system, same);
+    std::string text = check_table(comparison, "CHECKS THAT TURN, larger change first", options, turns);
+    text += check_table(comparison, "CHECKS THAT CHANGE AND DO NOT TURN, larger change first", options, changes);
+    if (options.all_rows) return text + check_table(comparison, "CHECKS THAT STAY THE SAME", options, same);
     const auto count = std::count_if(comparison.checks.begin(), comparison.checks.end(), same);
     if (count == 0) return text;
-    return text + "\n" + paragraph(fmt::format("CHECKS THAT STAY THE SAME: {} (--all shows them)", count));
+    return text + "\n" +
+           paragraph(fmt::format("CHECKS THAT STAY THE SAME: {} (--all shows every one)",
+                                 counted(static_cast<std::size_t>(count))));
 }
 
 std::string finding_lines(const std::optional<checks::Finding>& finding, std::string_view which) {

@@ -7,7 +7,7 @@
 
 namespace toehold::output {
 
-/// Without `all_rows` what is the same on both sides is only counted.
+/// Without `all_rows` each check is shown by the subject that changes most, and what is the same on both sides counted.
 [[nodiscard]] std::string comparison_text(const review::Comparison& comparison, const TextOptions& options);
 
 }  // namespace toehold::output

@@ -55,13 +55,18 @@ CheckDifference difference_of(std::optional<CheckResult> first, std::optional<Ch
     return {named.id, named.title, named.subject, std::move(first), std::move(second)};
 }
 
-/// A check may say several things of one subject: the worst of one side stands beside the worst of the other.
+/// A check may say several things of one subject, each under a title of its own; where even that is the same, the worst
+/// of one side stands beside the worst of the other.
+bool same_result(const CheckResult& one, const CheckResult& other) {
+    return same_subject(one, other) && one.title == other.title;
+}
+
 std::vector<CheckDifference> check_differences(const std::vector<CheckResult>& first, std::vector<CheckResult> second) {
     std::vector<CheckDifference> differences;
     differences.reserve(first.size() + second.size());
     for (const CheckResult& result : first) {
         differences.push_back(difference_of(
-            result, take(second, [&result](const CheckResult& other) { return same_subject(result, other); })));
+            result, take(second, [&result](const CheckResult& other) { return same_result(result, other); })));
     }
     for (CheckResult& result : second) differences.push_back(difference_of(std::nullopt, std::move(result)));
     std::stable_sort(differences.begin(), differences.end(), [](const CheckDifference& a, const CheckDifference& b) {

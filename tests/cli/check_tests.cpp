@@ -82,7 +82,7 @@ TEST_CASE("the review carries the SHA-256 that sha256sum prints", "[process][pub
 }
 
 TEST_CASE("several details give each text in turn, or one array, and the worst status", "[process]") {
-    const Ran text = run_toehold({"check", one_detail(), one_detail()});
+    const Ran text = run_toehold({"check", "--full", one_detail(), one_detail()});
     const auto first = text.out.find("screwed to the boards only");
     CHECK(text.out.find("screwed to the boards only", first + 1) != std::string::npos);
     CHECK(says(text.out, std::string(100, '=')));

@@ -26,10 +26,14 @@ TEST_CASE("help names the commands, examples and exit statuses", "[process]") {
     const Ran ran = run_toehold({"--help"});
     CHECK(ran.status == 0);
     CHECK(ran.err.empty());
-    for (const char* part : {"check", "validate", "list", "Examples:", "Exit status:"}) CHECK(says(ran.out, part));
+    for (const char* part :
+         {"check", "compare", "remark", "validate", "list", "Examples:", "Exit status:", "Of compare:"})
+        CHECK(says(ran.out, part));
     const Ran own = run_toehold({"check", "--help"});
     CHECK(own.status == 0);
-    for (const char* part : {"--json", "--explain", "--si", "--all", "--data"}) CHECK(says(own.out, part));
+    for (const char* part : {"--json", "--csv", "--explain", "--si", "--all", "--full", "--jobs", "--data"}) {
+        CHECK(says(own.out, part));
+    }
 }
 
 TEST_CASE("the version is one line", "[process]") {
@@ -40,12 +44,25 @@ TEST_CASE("the version is one line", "[process]") {
 
 TEST_CASE("a command line that cannot be understood gives one sentence and status 2", "[process][bad-input]") {
     check_refused({}, "subcommand is required");
-    check_refused({"chek", "a.xml"}, "\"chek\" is not a command; there are: check, validate, list");
+    check_refused({"chek", "a.xml"}, "\"chek\" is not a command; there are: check, compare, remark, validate, list");
     check_refused({"check"}, "FILE is required");
     check_refused({"check", "--bogus", "a.xml"}, "--bogus");
     check_refused({"check", "--json", "--explain", "weld", "a.xml"}, "excludes");
     check_refused({"check", "--explain"}, "--explain");
     check_refused({"check", "--explain", "no-such-check", "a.xml"}, "there is no check \"no-such-check\"");
+    check_refused({"check", "--csv", "bolts", "a.xml"}, "--csv: bolts not in {anchors,checks}");
+    check_refused({"check", "--csv", "anchors", "--json", "a.xml"}, "excludes");
+    for (const char* jobs : {"0", "-1", "many", "1e9"}) check_refused({"check", "--jobs", jobs, "a.xml"}, "--jobs");
+    check_refused({"check", "--si", "a.xml", "b.xml"}, "--all and --si are of whole reviews");
+    check_refused({"compare", "a.xml"}, "either a SECOND file or --second-basis");
+    check_refused({"compare", "a.xml", "b.xml", "--second-basis", "method=LRFD"}, "either a SECOND file or");
+    check_refused({"compare", "a.xml", "--second-basis", "LRFD"}, "KEY=VALUE, such as method=LRFD, and not \"LRFD\"");
+    check_refused({"compare", "a.xml", "b.xml", "c.xml"}, "c.xml");
+    check_refused({"remark"}, "FILE is required");
+    check_refused({"remark", "a.xml", "--by", "somebody"}, "--by requires WORDS");
+    check_refused({"remark", "a.xml", "--subject", "anchor A", "words"}, "--subject requires --about");
+    check_refused({"remark", "a.xml", "--settle", "0"}, "--settle");
+    check_refused({"remark", "a.xml", "--settle", "1", "words"}, "excludes");
     check_refused({"list"}, "WHAT is required");
     check_refused({"list", "brands"}, "there is no list \"brands\"");
     check_refused({"", "a.xml"}, "\"\" is not a command");
@@ -91,10 +108,16 @@ TEST_CASE("output that cannot be written is said, with status 3", "[process][bad
 
 TEST_CASE("the manual page names every command and option", "[process]") {
     const std::string page = toehold::test::file_text(TOEHOLD_MANUAL);
-    const std::string help = run_toehold({"check", "--help"}).out + run_toehold({"list", "--help"}).out;
-    for (const char* command : {"check", "validate", "list"}) CHECK(says(page, std::string(".B ") + command));
+    std::string help;
+    for (const char* command : {"check", "compare", "remark", "validate", "list"}) {
+        help += run_toehold({command, "--help"}).out;
+        CHECK(says(page, std::string(".B ") + command + "\n"));
+    }
     for (auto at = help.find("  --"); at != std::string::npos; at = help.find("  --", at + 1)) {
         std::string option = help.substr(at + 4, help.find_first_of(" ,\n", at + 4) - at - 4);
+        for (auto hyphen = option.find('-'); hyphen != std::string::npos; hyphen = option.find('-', hyphen + 2)) {
+            option.replace(hyphen, 1, "\\-");
+        }
         INFO(option);
         CHECK(says(page, "\\-\\-" + option));
     }

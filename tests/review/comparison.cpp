@@ -132,6 +132,20 @@ TEST_CASE("two infinite ratios are no change, and missing evidence has no ratio"
     CHECK(found.checks[0].status_turns());
 }
 
+TEST_CASE("a check that says two things of one subject is matched by their titles", "[unit]") {
+    const auto distance = [](const std::string& title, double demand_in) {
+        checks::CheckResult made = result("spacing", "anchor A", demand_in, 10.0);
+        made.title = title;
+        return made;
+    };
+    const review::Review first = made_review({distance("edge", 5.0), distance("row", 9.0)});
+    const review::Review second = made_review({distance("edge", 8.0), distance("row", 4.0)});
+    for (const CheckDifference& one : compared(first, second).checks) {
+        CHECK(one.first->title == one.second->title);
+        CHECK(one.title == one.first->title);
+    }
+}
+
 TEST_CASE("several results of one check on one subject are matched worst with worst", "[unit]") {
     const review::Review first = made_review({result("pull", "A", 90, 100), result("pull", "A", 40, 100)});
     const review::Review second = made_review({result("pull", "A", 45, 100), result("pull", "A", 95, 100)});

@@ -1,0 +1,17 @@
+#pragma once
+// The options of each command, and what each of them sets.
+#include "cli/arguments.h"
+
+namespace CLI {
+class App;
+}
+
+namespace toehold::cli {
+
+void add_check(CLI::App& app, CheckCommand& command);
+void add_compare(CLI::App& app, CompareCommand& command);
+void add_remark(CLI::App& app, RemarkCommand& command);
+void add_validate(CLI::App& app, ValidateCommand& command);
+void add_list(CLI::App& app, ListCommand& command);
+
+}  // namespace toehold::cli

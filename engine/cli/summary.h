@@ -1,0 +1,29 @@
+#pragma once
+// Many reviews in one table: which hold, what governs each.
+#include "review/review.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::cli {
+
+/// What the table says of a review, so that the review itself need not be kept.
+struct Headline {
+    review::Verdict verdict = review::Verdict::incomplete;
+    review::Governing governing;
+    std::array<std::size_t, 3> findings{};  ///< that fail, that miss something, that caution
+};
+[[nodiscard]] Headline headline(const review::Review& review);
+
+struct SummaryRow {
+    std::string file;
+    std::optional<Headline> headline;  ///< absent: the file could not be used
+    std::string trouble;               ///< then why, in a few words
+};
+
+/// At most 100 columns. Its first line counts the verdicts.
+[[nodiscard]] std::string summary_text(const std::vector<SummaryRow>& rows);
+
+}  // namespace toehold::cli

@@ -1,0 +1,145 @@
+// Many details at once: folders, the summary, tables for a spreadsheet, several threads.
+#include "process.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+using toehold::test::file_text;
+using toehold::test::Ran;
+using toehold::test::run_toehold;
+using Json = nlohmann::json;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const std::string demo = std::string(TOEHOLD_DATA_FOLDER) + "/demo/";
+
+bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+std::size_t lines(const std::string& text) {
+    return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+}
+
+/// A folder with two details, one of which holds, their plates, and what its caller puts beside them.
+class Details {
+  public:
+    Details() {
+        for (const char* name :
+             {"heron-landing-corner.xml", "heron-landing-decking-only.xml", "heron-landing-plates.xml"}) {
+            fs::copy_file(demo + name, folder_.path() / name);
+        }
+    }
+    void put(const std::string& name, const std::string& text) const { std::ofstream(folder_.path() / name) << text; }
+    [[nodiscard]] std::string path() const { return folder_.path().string(); }
+    [[nodiscard]] std::string path(const std::string& name) const { return (folder_.path() / name).string(); }
+
+  private:
+    toehold::test::TemporaryFolder folder_;
+};
+
+}  // namespace
+
+TEST_CASE("a folder gives a summary of the base details in it, by name", "[process]") {
+    const Details details;
+    details.put("notes.txt", "no document");
+    fs::create_directory(details.path("below.xml"));
+    const Ran ran = run_toehold({"check", details.path()});
+    INFO(ran.out << ran.err);
+    CHECK(ran.status == 1);
+    CHECK(ran.out.rfind("2 details: 1 adequate, 1 inadequate, 0 incomplete\n", 0) == 0);
+    const std::size_t corner = ran.out.find("heron-landing-corner.xml");
+    const std::size_t decking = ran.out.find("heron-landing-decking-only.xml");
+    CHECK(corner < decking);
+    CHECK(decking != std::string::npos);
+    for (const char* part : {"ADEQUATE", "INADEQUATE", "Sideways hold by the boards, boards", "0.91", "2 missing"}) {
+        CHECK(says(ran.out, part));
+    }
+    CHECK(ran.err == "toehold: " + details.path("heron-landing-plates.xml") + ": passed over: a plate document\n");
+    CHECK(lines(run_toehold({"check", "--full", details.path()}).out) > 10 * lines(ran.out));
+    CHECK(run_toehold({"check", details.path("heron-landing-corner.xml"), details.path("heron-landing-corner.xml")})
+              .status == 0);
+}
+
+TEST_CASE("one bad file does not stop the rest, and stands in the table", "[process][bad-input]") {
+    const Details details;
+    details.put("a-broken.xml", "<base-detail");
+    details.put("other.xml", "<other/>");
+    const Ran ran = run_toehold({"check", "--jobs", "2", details.path(), "/nonexistent.xml"});
+    INFO(ran.out << ran.err);
+    CHECK(ran.status == 2);
+    CHECK(ran.out.rfind("4 details: 1 adequate, 1 inadequate, 0 incomplete, 2 unusable\n", 0) == 0);
+    CHECK(says(ran.out, "UNUSABLE"));
+    CHECK(says(ran.out, "there is no such file"));
+    CHECK(says(ran.err, "a-broken.xml:1: "));
+    CHECK(says(ran.err, "other.xml: passed over: no base detail"));
+    CHECK(says(ran.err, "toehold: /nonexistent.xml: there is no such file"));
+}
+
+TEST_CASE("a folder without a base detail cannot be used", "[process][bad-input]") {
+    const toehold::test::TemporaryFolder folder;
+    const Ran ran = run_toehold({"check", folder.path().string()});
+    CHECK(ran.status == 2);
+    CHECK(ran.out.empty());
+    CHECK(says(ran.err, "the folder holds no base detail"));
+}
+
+TEST_CASE("one thread and several print the same, to the byte", "[process]") {
+    const Details details;
+    details.put("broken.xml", "<base-detail");
+    for (const std::vector<std::string>& form : {std::vector<std::string>{}, {"--csv", "checks"}}) {
+        std::vector<std::string> words{"check", "--jobs", "1", details.path(), details.path()};
+        words.insert(words.end(), form.begin(), form.end());
+        const Ran one = run_toehold(words);
+        words[2] = "7";
+        const Ran several = run_toehold(words);
+        CHECK(one.out == several.out);
+        CHECK(one.err == several.err);
+        CHECK(one.status == several.status);
+        CHECK(lines(one.out) > 8);
+    }
+}
+
+TEST_CASE("a folder as JSON is an array, even of one", "[process]") {
+    const Details details;
+    fs::remove(details.path("heron-landing-decking-only.xml"));
+    const Json json = Json::parse(run_toehold({"check", "--json", details.path()}).out);
+    REQUIRE(json.size() == 1);
+    CHECK(json[0]["verdict"] == "adequate");
+}
+
+TEST_CASE("tables for a spreadsheet have a heading and a row for each anchor or result of the JSON", "[process]") {
+    const std::string file = demo + "heron-landing-corner.xml";
+    const Json json = Json::parse(run_toehold({"check", "--json", file}).out);
+    const Ran anchors = run_toehold({"check", "--csv", "anchors", file});
+    CHECK(anchors.status == 0);
+    CHECK(anchors.out.rfind("file,detail,anchor,x (in),", 0) == 0);
+    CHECK(lines(anchors.out) == 1 + json["anchors"].size());
+    CHECK(says(anchors.out, "," + json["anchors"][0]["tension_lb"].dump() + ","));
+    CHECK(lines(run_toehold({"check", "--csv", "checks", file}).out) == 1 + json["checks"].size());
+    const Ran none = run_toehold({"check", "--csv", "checks", "/nonexistent.xml"});
+    CHECK(none.status == 2);
+    CHECK(lines(none.out) == 1);
+}
+
+TEST_CASE("what a reader of its own says of the tables for a spreadsheet", "[process]") {
+    const Details details;
+    for (const char* table : {"anchors", "checks"}) {
+        const std::string file = details.path("table.csv");
+        std::ofstream(file, std::ios::binary) << run_toehold({"check", "--csv", table, details.path()}).out;
+        const std::string program =
+            "import csv,sys;rows=list(csv.reader(open(sys.argv[1],newline=''),strict=True));"
+            "sys.exit(len(rows)<9 or len(set(map(len,rows)))!=1)";
+        CHECK(std::system(("python3 -c \"" + program + "\" '" + file + "'").c_str()) == 0);
+    }
+}
+
+TEST_CASE("progress is not shown where nobody watches", "[process]") {
+    const Ran ran = run_toehold({"check", demo + "heron-landing-corner.xml", demo + "heron-landing-cantilever.xml"});
+    CHECK(ran.err.empty());
+}
