@@ -39,7 +39,7 @@ void add_accuracy(Blocks& blocks, const Source& source) {
                      ? fmt::format(" The framing's balance is met to {}.", residual(demand.framing->residual))
                      : " " + sentence("The framing carries no load: " + demand.framing->unstable);
     }
-    blocks.emplace_back(paragraph(words));
+    blocks.emplace_back(fine_print(words));
 }
 
 }  // namespace toehold::paper::report

@@ -1,6 +1,7 @@
 #include "paper/report/blocks.h"
 
-#include "paper/report/symbols.h"
+#include <algorithm>
+#include <array>
 
 namespace toehold::paper::report {
 
@@ -38,6 +39,25 @@ std::string listed(const std::vector<std::string>& names) {
         words += names[index];
     }
     return words;
+}
+
+std::string named_together(const std::vector<std::string>& subjects) {
+    // Kind, id, and what is behind the id: `joist`, `J1`, ` at beam S2`.
+    const auto split = [](const std::string& subject) {
+        const std::size_t id = std::min(subject.find(' '), subject.size() - 1) + 1;
+        const std::size_t rest = std::min(subject.find(' ', id), subject.size());
+        return std::array<std::string, 3>{subject.substr(0, id), subject.substr(id, rest - id), subject.substr(rest)};
+    };
+    if (subjects.size() == 1) return subjects.front();
+    const auto first = split(subjects.front());
+    std::vector<std::string> ids;
+    for (const std::string& subject : subjects) {
+        const auto parts = split(subject);
+        const bool same = parts[0] == first[0] && parts[2] == first[2];
+        if (!same || parts[1].empty()) return listed(subjects);
+        ids.push_back(parts[1]);
+    }
+    return first[0].substr(0, first[0].size() - 1) + "s " + listed(ids) + first[2];
 }
 
 std::string counted(std::size_t count, std::string_view one, std::string_view several) {

@@ -32,6 +32,8 @@ struct Source {
 [[nodiscard]] std::string sentence(std::string words);
 /// `A, B and C`.
 [[nodiscard]] std::string listed(const std::vector<std::string>& names);
+/// `anchors A, B and C`, `joists J1 and J2 at beam S2` for several of one kind; else each in full. Not empty.
+[[nodiscard]] std::string named_together(const std::vector<std::string>& subjects);
 /// `1 result`, `2 results`.
 [[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view several);
 

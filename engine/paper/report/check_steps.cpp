@@ -37,8 +37,8 @@ std::vector<Cell> ratio_row(const CheckResult& result, System system) {
     if (result.direction_deg) words += ", push towards " + output::degrees_text(*result.direction_deg) + " deg";
     const std::string capacity = known ? figure(of.capacity, of.unit, system) : std::string("not known");
     return {{"D/C", true},
-            {words, true},
-            {"= " + output::number_text(of.demand, of.unit, system) + " / " + capacity, true},
+            words_cell(words),
+            words_cell("= " + output::number_text(of.demand, of.unit, system) + " / " + capacity),
             {"= " + (known ? output::ratio_text(of.ratio) : "-"), true},
             words_cell(""),
             status_cell(of.status)};
@@ -48,28 +48,15 @@ Table arithmetic(const CheckResult& result, const std::vector<const checks::Step
                  System system) {
     Table table;
     table.ruled = false;
-    table.columns = {{"", 0.06, Across::left, true},
-                     {"", 0.32, Across::left, true},
-                     {"", 0.29, Across::left, true},
+    table.columns = {{"", 0.055, Across::left, true},
+                     {"", 0.34, Across::left, true},
+                     {"", 0.285, Across::left, true},
                      {"", 0.09, Across::right},
                      {"", 0.05},
-                     {"", 0.19}};
+                     {"", 0.18}};
     for (const checks::Step* step : steps) table.rows.push_back(step_row(*step, sources, system));
     table.rows.push_back(ratio_row(result, system));
     return table;
-}
-
-/// `anchors A, B and C` for several of one kind with plain ids; else each in full.
-std::string subjects_words(const std::vector<std::string>& subjects) {
-    const std::string kind = subjects.front().substr(0, subjects.front().find(' '));
-    std::vector<std::string> ids;
-    for (const std::string& subject : subjects) {
-        const std::size_t blank = subject.find(' ');
-        const bool plain = blank != std::string::npos && subject.find(' ', blank + 1) == std::string::npos;
-        if (!plain || subject.substr(0, blank) != kind) return listed(subjects);
-        ids.push_back(subject.substr(blank + 1));
-    }
-    return subjects.size() == 1 ? subjects.front() : kind + "s " + listed(ids);
 }
 
 /// Subjects with the same ratio under the same title, named together.
@@ -94,7 +81,7 @@ std::string others(const CheckResults& check) {
         list += list.empty() ? "" : "; ";
         if (same.title != title) list += same.title + ": ";
         title = same.title;
-        list += subjects_words(same.subjects) + " " + same.words;
+        list += named_together(same.subjects) + " " + same.words;
     }
     return list.empty() ? list : "Others, D/C: " + list + ". ";
 }

@@ -10,6 +10,7 @@ Table standards_table(const review::Review& review) {
     Table table;
     table.columns = {{"document", 0.17}, {"title", 0.56}, {"used for", 0.27}};
     for (const Standard& standard : standards_used(review)) {
+        if (standard.of_a_product) continue;  // named with its value among the sources
         table.rows.push_back({{std::string(standard.name), true},
                               words_cell(std::string(standard.title)),
                               words_cell(std::string(standard.used_for))});
@@ -35,14 +36,15 @@ void add_long_sources(Blocks& blocks, const review::Review& review) {
 void add_assumptions(Blocks& blocks, const Source& source) {
     blocks.emplace_back(Heading{1, "9  Assumptions, and the other choice", "assumptions"});
     if (source.review.assumptions.empty()) blocks.emplace_back(paragraph("None were collected for this review."));
+    Table table;
+    table.ruled = false;
+    table.columns = {{"", 0.02}, {"", 0.98, drawing::Across::left, true}};
     for (const review::Assumption& assumption : source.review.assumptions) {
         std::string words = assumption.text;
-        if (!assumption.other_choice.empty()) words += "\nOtherwise: " + assumption.other_choice + ".";
-        Paragraph assumed = item("•", std::move(words));
-        assumed.size = drawing::TextSize::fine;
-        assumed.math = true;
-        blocks.emplace_back(std::move(assumed));
+        if (!assumption.other_choice.empty()) words += " Otherwise: " + assumption.other_choice + ".";
+        table.rows.push_back({words_cell("•"), words_cell(std::move(words))});
     }
+    if (!table.rows.empty()) blocks.emplace_back(std::move(table));
 }
 
 void add_cautions(Blocks& blocks, const Source& source) {

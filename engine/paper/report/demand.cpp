@@ -28,7 +28,7 @@ Table anchors_table(const review::Review& review, System system) {
     column("flexible", 0.085);
     column("range, low", 0.08);
     column("range, high: used", 0.095);
-    column("push towards, deg", 0.105);
+    column("push towards", 0.105);
     column("shear", 0.08);
     column("proof pull", 0.085);
     const auto lb = [system](double value) { return words_cell(output::number_text(value, "lb", system)); };
@@ -58,7 +58,7 @@ std::string legend(System system) {
         "Forces in {}, places in {}. Hand: moment over the arm from the heel anchors to the plate's edge, or to the "
         "opposite row, pushes square to the plate. Rigid and flexible: a plate that does not bend and one that does, "
         "stiffness as computed. Range: lowest and highest of the largest pull over the combinations of stiffness; the "
-        "highest is what the checks use, under the push whose direction is given. Proof pull: under {:g} times the "
+        "highest is what the checks use, under a push in the direction given, in deg. Proof pull: under {:g} times the "
         "unfactored load.",
         unit_of("lb", system), unit_of("in", system), demand::proof_factor);
 }
@@ -142,8 +142,9 @@ void add_demand(Blocks& blocks, const Source& source) {
         shortfall(
             review, [](const AnchorEnvelope& one) { return one.hand_anchor_lb; }, "the opposite row", system);
     if (!hand.empty()) blocks.emplace_back(paragraph(hand));
-    if (review.demand->bending) blocks.emplace_back(paragraph(bending_words(*review.demand->bending, system)));
-    if (!review.demand->states.empty()) blocks.emplace_back(paragraph(bearing_words(*review.demand, system)));
+    std::string bed = review.demand->bending ? bending_words(*review.demand->bending, system) + " " : std::string();
+    if (!review.demand->states.empty()) bed += bearing_words(*review.demand, system);
+    if (!bed.empty()) blocks.emplace_back(paragraph(bed));
     add_accuracy(blocks, source);
     add_demand_figures(blocks, source);
 }

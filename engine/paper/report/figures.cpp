@@ -9,6 +9,9 @@ namespace {
 
 using drawing::SectionPlane;
 
+/// The drawings letter for a large sheet; smaller here, and still legible.
+constexpr double lettering = 0.72;
+
 /// Through the first anchor, square to the other section.
 SectionPlane square_to(const SectionPlane& plane, const model::BaseDetail& detail) {
     const model::PlanAxis along = plane.along == model::PlanAxis::x ? model::PlanAxis::y : model::PlanAxis::x;
@@ -30,10 +33,12 @@ void add_detail_figures(Blocks& blocks, const Source& source) {
     const SectionPlane first = drawing::section_plane(resolved.detail, "");
     const SectionPlane second = square_to(first, resolved.detail);
     Figure above, below;
-    above.height_mm = 68.0;
-    above.parts = {{drawing::plan(subject, {}), 0.48, true, "Plan"},
-                   {drawing::section(subject, first), 0.52, true, section_title(first, source.issue.system)}};
-    below.height_mm = 70.0;
+    above.height_mm = 73.0;
+    above.lettering = lettering;
+    above.parts = {{drawing::plan(subject, {}), 0.5, true, "Plan"},
+                   {drawing::section(subject, first), 0.5, true, section_title(first, source.issue.system)}};
+    below.height_mm = 84.5;
+    below.lettering = lettering;
     below.parts = {{drawing::elevation(subject), 0.42, true, "Elevation, seen along the rail"},
                    {drawing::section(subject, second), 0.58, true, section_title(second, source.issue.system)}};
     blocks.emplace_back(std::move(above));
@@ -51,13 +56,12 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
     const std::string push =
         "push towards " + output::degrees_text(output::degrees(shown.push->direction_rad)) + " deg";
     Figure figure;
-    figure.height_mm = 66.0;
+    figure.height_mm = 64.0;
+    figure.lettering = lettering;
     figure.parts = {{drawing::rose(petals(source.review), shown, ""), 0.42, false,
-                     "Pull of each anchor by the direction of the push, stiffness as computed"},
+                     "Pull by the direction of the push, stiffness as computed"},
                     {drawing::plan(subject, options), 0.58, true,
-                     std::string(shown.field ? "Pull, shear and pressure on the bed under the governing push, "
-                                             : "Pull and shear under the governing push, ") +
-                         push}};
+                     std::string(shown.field ? "Pull, shear and pressure on the bed, " : "Pull and shear, ") + push}};
     blocks.emplace_back(std::move(figure));
 }
 

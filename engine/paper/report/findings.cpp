@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace toehold::paper::report {
@@ -24,7 +25,7 @@ std::string outcome(const review::Remedy& remedy) {
         case review::Verdict::inadequate:
             break;
     }
-    return "Not enough: " + counted(left, "result", "results") + " still would not hold. Governs: " + governs;
+    return counted(left, "result", "results") + " still would not hold. Governs: " + governs;
 }
 
 }  // namespace
@@ -53,10 +54,12 @@ void add_remedies(Blocks& blocks, const Source& source) {
                                           : "None of the usual changes lets more of the results hold."));
         return;
     }
-    blocks.emplace_back(paragraph("Each of these changes was run through every check of this report."));
+    constexpr std::size_t most_rows = 5;
+    const std::size_t left = review.remedies.size() - std::min(most_rows, review.remedies.size());
+    const std::string rest = left == 0 ? "" : " The best are given; " + counted(left, "other", "others") + " did less.";
+    blocks.emplace_back(paragraph("Each of these changes was run through every check of this report." + rest));
     Table table;
-    table.columns = {{"change", 0.51}, {"then", 0.36}, {"verdict", 0.13}};
-    constexpr std::size_t most_rows = 5;  // the best come first
+    table.columns = {{"change", 0.5}, {"then", 0.375}, {"verdict", 0.125}};
     for (const review::Remedy& remedy : review.remedies) {
         if (table.rows.size() == most_rows) break;
         table.rows.push_back({words_cell(remedy.text), words_cell(outcome(remedy)), verdict_cell(remedy.verdict)});

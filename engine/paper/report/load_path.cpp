@@ -7,7 +7,7 @@ namespace {
 
 Table path_table(const Source& source) {
     Table table;
-    table.columns = {{"from", 0.1}, {"to", 0.15}, {"by", 0.36}};
+    table.columns = {{"from", 0.095}, {"to", 0.145}, {"by", 0.37}};
     for (Column& column : measure_columns()) table.columns.push_back(std::move(column));
     for (const LinkResults& one : links_alike(source.review.load_path)) {
         const review::PathLink& link = one.worst;
@@ -29,9 +29,9 @@ void add_load_path(Blocks& blocks, const Source& source) {
         blocks.emplace_back(paragraph("No link of the load path could be followed."));
         return;
     }
-    blocks.emplace_back(paragraph(
-        "From the guard down to what holds the joists. Of links that are alike the worst is given; each leads "
-        "to the worked steps of its check."));
+    blocks.emplace_back(
+        paragraph("From the guard down to what holds the joists. Of links between things of the same kinds the one "
+                  "nearest to its limit is given; it leads to the worked steps of its check."));
     blocks.emplace_back(path_table(source));
 }
 

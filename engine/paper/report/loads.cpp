@@ -66,27 +66,32 @@ std::vector<Stiffness> stiffnesses(const review::Review& review, System system) 
 
 Table stiffness_table(const review::Review& review, System system) {
     Table table;
-    table.columns = {{"stiffness of", 0.36}, {"as computed", 0.15, Across::right}, {"from", 0.49}};
+    table.columns = {{"stiffness of", 0.3}, {"as computed", 0.14, Across::right}, {"from", 0.56}};
     for (const Stiffness& one : stiffnesses(review, system))
-        table.rows.push_back({words_cell(listed(one.of)), words_cell(one.value), words_cell(one.source)});
+        table.rows.push_back({words_cell(named_together(one.of)), words_cell(one.value), words_cell(one.source)});
     return table;
+}
+
+/// The factors in the order they are first met.
+std::vector<std::string> factors(const demand::Demand& demand, double demand::StiffnessScenario::*of) {
+    std::vector<std::string> all;
+    for (const demand::StiffnessScenario& one : demand.scenarios) {
+        const std::string factor = output::number_text(one.*of);
+        if (std::find(all.begin(), all.end(), factor) == all.end()) all.push_back(factor);
+    }
+    return all;
 }
 
 std::string range_words(const demand::Demand& demand) {
     if (demand.scenarios.size() == 1) return "The file fixes the stiffness: one solve for each load and direction.";
     const bool gives = std::any_of(demand.scenarios.begin(), demand.scenarios.end(),
                                    [](const demand::StiffnessScenario& one) { return one.framing_gives; });
-    std::vector<std::string> combinations;
-    for (const demand::StiffnessScenario& one : demand.scenarios) {
-        combinations.push_back(fmt::format("{} and {}{}", output::number_text(one.bed),
-                                           output::number_text(one.anchors),
-                                           one.framing_gives ? " with framing that gives" : ""));
-    }
     return fmt::format(
-        "Stiffness is an estimate. Each load is solved with {} combinations of factors on bed and anchors: {}.{} The "
-        "largest force of all is used.",
-        demand.scenarios.size(), listed(combinations),
-        gives ? " In the last one the framing bends, shears, twists and slips under the plate." : "");
+        "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, the anchors times {}{}. "
+        "The largest force of all is used.",
+        demand.scenarios.size(), listed(factors(demand, &demand::StiffnessScenario::bed)),
+        listed(factors(demand, &demand::StiffnessScenario::anchors)),
+        gives ? ", and as computed on framing that bends, shears, twists and slips under the plate" : "");
 }
 
 std::string directions_words(const model::Loads& loads) {

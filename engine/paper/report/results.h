@@ -17,7 +17,7 @@ struct CheckResults {
 /// Checks in the order of their worst result.
 [[nodiscard]] std::vector<CheckResults> results_by_check(const review::Review& review);
 
-/// Links between the same kinds of things by the same means.
+/// Links between the same kinds of things, by whatever means.
 struct LinkResults {
     review::PathLink worst;
     std::size_t count = 1;

@@ -21,12 +21,12 @@ const std::vector<Standard>& known_standards() {
         {"ASTM E985", "Permanent Metal Railing Systems and Rails for Buildings, ASTM", "movement of the guard's top"},
         {"ASTM D7147", "Testing and Establishing Allowable Loads of Joist Hangers, ASTM", "stiffness of connectors"},
         {"ASTM D7032", "Performance Ratings for Wood-Plastic Composite Deck Boards, ASTM", "boards not of wood"},
-        {"ASTM A36", "Carbon Structural Steel, ASTM", "strength of plate"},
-        {"ASTM A500", "Cold-Formed Carbon Steel Structural Tubing, ASTM", "strength of tube"},
-        {"ASTM A307", "Carbon Steel Bolts, Studs, and Threaded Rod, ASTM", "strength of bolts and lag screws"},
-        {"SAE J429", "Requirements for Externally Threaded Fasteners, SAE", "strength of lag screws"},
-        {"AWS A5", "Filler metal specifications, AWS", "strength of filler"},
-        {"ASTM A153", "Zinc Coating (Hot-Dip) on Iron and Steel Hardware, ASTM", "protection against corrosion"}};
+        {"ASTM A36", "Carbon Structural Steel, ASTM", "strength of plate", true},
+        {"ASTM A500", "Cold-Formed Carbon Steel Structural Tubing, ASTM", "strength of tube", true},
+        {"ASTM A307", "Carbon Steel Bolts, Studs, and Threaded Rod, ASTM", "strength of bolts and lag screws", true},
+        {"SAE J429", "Requirements for Externally Threaded Fasteners, SAE", "strength of lag screws", true},
+        {"AWS A5", "Filler metal specifications, AWS", "strength of filler", true},
+        {"ASTM A153", "Zinc Coating (Hot-Dip) on Iron and Steel Hardware, ASTM", "protection against corrosion", true}};
     return all;
 }
 

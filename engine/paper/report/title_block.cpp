@@ -59,10 +59,7 @@ bool is_code(const Standard& standard) {
 std::string names(const std::vector<Standard>& standards, bool codes) {
     std::string words;
     for (const Standard& standard : standards) {
-        // Product specifications are in the list at the end.
-        const bool product =
-            standard.name.starts_with("ASTM A") || standard.name.starts_with("SAE") || standard.name.starts_with("AWS");
-        if (product || is_code(standard) != codes) continue;
+        if (standard.of_a_product || is_code(standard) != codes) continue;
         words += (words.empty() ? "" : ", ") + std::string(standard.name);
     }
     return words.empty() ? "none named" : words;
