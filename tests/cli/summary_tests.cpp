@@ -9,7 +9,6 @@
 #include <fstream>
 #include <sstream>
 
-using toehold::test::file_text;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
 using Json = nlohmann::json;
@@ -135,7 +134,9 @@ TEST_CASE("what a reader of its own says of the tables for a spreadsheet", "[pro
         const std::string program =
             "import csv,sys;rows=list(csv.reader(open(sys.argv[1],newline=''),strict=True));"
             "sys.exit(len(rows)<9 or len(set(map(len,rows)))!=1)";
-        CHECK(std::system(("python3 -c \"" + program + "\" '" + file + "'").c_str()) == 0);
+        std::string command = "python3 -c \"";
+        command.append(program).append("\" '").append(file).append("'");
+        CHECK(std::system(command.c_str()) == 0);
     }
 }
 

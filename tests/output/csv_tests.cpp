@@ -9,7 +9,6 @@
 #include <charconv>
 
 using namespace toehold;
-using output::FiledReview;
 
 namespace {
 

@@ -116,7 +116,9 @@ TEST_CASE("remarks are put into a document as it is laid out, its comments kept"
     CHECK(*xml::with_remarks(plain, {}) == plain);
     for (const std::string& own : {std::string("  <remarks/>\n"), std::string("<remarks></remarks>"),
                                    std::string("  <remarks>\n<!-- </remarks> --><remark words='>'/></remarks>\n")}) {
-        check_replaced(head + own + end, remarks, head + "  <remarks>\n", "  </remarks>\n" + end);
+        std::string document = head;
+        document.append(own).append(end);
+        check_replaced(document, remarks, head + "  <remarks>\n", "  </remarks>\n" + end);
     }
     const std::string commented = head + "<!-- <remarks> -->" + end + "<!-- </base-detail> -->\n";
     check_replaced(commented, remarks, head + "<!-- <remarks> -->\n  <remarks>\n", end + "<!-- </base-detail> -->\n");
