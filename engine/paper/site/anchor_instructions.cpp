@@ -61,27 +61,37 @@ std::string seat_words(const Reader& reader, const AnchorSet& set) {
     return listed(places);
 }
 
+/// The size it is sold by, and in SI what that measures: `7/16 in`, `7/16 in (11.1 mm)`, `No. 14`.
+std::string size_words(const Anchor& anchor, units::System system) {
+    const std::string number = anchor.name.rfind("No. ", 0) == 0 ? anchor.name.substr(0, anchor.name.find(' ', 4)) : "";
+    if (!number.empty()) return number;
+    const std::string inches = hole_words(anchor.diameter_in, units::System::us);
+    if (system == units::System::us) return inches;
+    return inches + " (" + drawing::length_words(anchor.diameter_in, system) + ")";
+}
+
 /// `4 lag screws 7/16 in x 8 in`
 std::string kind_words(const Anchor& anchor, std::size_t count, units::System system) {
     const char* const plural = count == 1 ? "" : "s";
+    const std::string size = size_words(anchor, system), length = tape_words(anchor.length_in, system);
     switch (anchor.kind) {
         case FastenerKind::lag_screw:
+            return fmt::format("{} lag screw{} {} x {}", count, plural, size, length);
         case FastenerKind::wood_screw:
-            return fmt::format("{} {}{} {} x {}", count,
-                               anchor.kind == FastenerKind::lag_screw ? "lag screw" : "wood screw", plural,
-                               drawing::length_words(anchor.diameter_in, system), tape_words(anchor.length_in, system));
+            return fmt::format("{} wood screw{} {} x {}", count, plural, size, length);
         case FastenerKind::through_bolt:
-            return fmt::format("{} bolt{} {} {}", count, plural, drawing::length_words(anchor.diameter_in, system),
+            return fmt::format("{} bolt{} {} {}", count, plural, size,
                                anchor.bolt_grade ? anchor.bolt_grade->name : std::string());
         case FastenerKind::reported:
-            return fmt::format("{} {}{} {} x {}", count, anchor.reported ? anchor.reported->name : anchor.name, plural,
-                               drawing::length_words(anchor.diameter_in, system), tape_words(anchor.length_in, system));
+            return fmt::format("{} of {}, {} x {}", count, anchor.reported ? anchor.reported->name : anchor.name,
+                               drawing::length_words(anchor.diameter_in, system), length);
     }
     return anchor.name;
 }
 
 std::string washer_words(const catalog::WasherSize& washer, units::System system) {
-    return fmt::format("{}, {} across", washer.name, tape_words(washer.outside_diameter_in, system));
+    return fmt::format("washer {} across, {} thick", tape_words(washer.outside_diameter_in, system),
+                       drawing::length_words(washer.thickness_in, system));
 }
 
 std::string protection_words(const Reader& reader, const AnchorSet& set) {

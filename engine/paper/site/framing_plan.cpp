@@ -183,11 +183,13 @@ std::vector<double> anchor_stops(std::vector<double> anchors_in, const std::vect
     return drawing::distinct(std::move(stops));
 }
 
+/// Without what no tape tells apart.
 std::vector<drawing::DimensionEnd> ends(const std::vector<double>& stops_in, double feature_in) {
-    constexpr std::size_t most = 24;
+    constexpr double least_in = 1.0 / 16.0;
     std::vector<drawing::DimensionEnd> result;
-    if (stops_in.size() > most) return result;
-    for (const double at_in : stops_in) result.push_back({at_in, feature_in});
+    for (const double at_in : stops_in) {
+        if (result.empty() || at_in - result.back().at_in > 0.99 * least_in) result.push_back({at_in, feature_in});
+    }
     return result;
 }
 

@@ -109,7 +109,7 @@ void add_reach(Scene& scene, const SectionSheet& sheet, double mm_per_in, units:
                    {1.2, mm_per_in, system});
 }
 
-/// Under each member that is cut across; side by side, or the second one lower.
+/// Under each member that is cut; aside, or lower, where another's name stands already.
 void add_names(Scene& scene, const SectionSheet& sheet, double mm_per_in) {
     Taken taken(mm_per_in);
     taken.take_texts(scene);
@@ -125,8 +125,9 @@ void add_names(Scene& scene, const SectionSheet& sheet, double mm_per_in) {
         text.part = one.part;
         const Point foot{drawing::middle(shown).x, one.end_grain ? sheet.shown.low.y : shown.low.y};
         taken.add_where_free(scene, std::move(text),
-                             {drawing::standing(foot, {0.0, -1.2}), drawing::standing(foot, {0.0, -5.2}),
-                              drawing::standing(foot, {0.0, -9.2})});
+                             {drawing::standing(foot, {0.0, -1.2}), drawing::standing(foot, {3.0, -1.2}),
+                              drawing::standing(foot, {-3.0, -1.2}), drawing::standing(foot, {5.0, -1.2}),
+                              drawing::standing(foot, {0.0, -5.2})});
     }
 }
 

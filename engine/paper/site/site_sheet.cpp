@@ -47,21 +47,26 @@ Lists set_lists(const PageWords& page, const Words& words, double width_mm, doub
     return lists;
 }
 
-/// What does not depend on the lettering.
 struct Drawn {
     SceneAtScale plan, section;
     std::string plan_caption, section_caption;
-    double plan_proportion = 1.0, section_proportion = 1.0;  ///< height over width, about
 };
 
 Drawn drawn(const SiteSubject& subject) {
-    constexpr double usual_width_mm = 95.0;
-    Drawn all{[&subject](double mm_per_in) { return framing_plan(subject, mm_per_in); },
-              [&subject](double mm_per_in) { return site_section(subject, mm_per_in); }, framing_plan_caption(subject),
-              site_section_caption(subject)};
-    all.plan_proportion = proportion(all.plan, usual_width_mm, largest_scale);
-    all.section_proportion = proportion(all.section, usual_width_mm, largest_scale);
-    return all;
+    return {[&subject](double mm_per_in) { return framing_plan(subject, mm_per_in); },
+            [&subject](double mm_per_in) { return site_section(subject, mm_per_in); }, framing_plan_caption(subject),
+            site_section_caption(subject)};
+}
+
+/// Height over width of each drawing, about, with words of one size.
+struct Proportions {
+    double plan = 1.0, section = 1.0;
+};
+
+Proportions proportions(const Drawn& drawn, double scale) {
+    constexpr double usual_width_mm = 90.0;
+    return {proportion(drawn.plan, usual_width_mm / scale, largest_scale / scale),
+            proportion(drawn.section, usual_width_mm / scale, largest_scale / scale)};
 }
 
 /// Of the drawings.
@@ -70,9 +75,10 @@ struct Heights {
 };
 
 /// A drawing limited by its column's width needs no more.
-Heights needed(const Drawn& drawn, const Lists& lists, const Heights& usual) {
-    return {std::min(usual.plan_mm, drawn.plan_proportion * lists.left_mm),
-            std::min(usual.section_mm, drawn.section_proportion * lists.right_mm)};
+Heights needed(const Proportions& of, const Lists& lists, const Heights& usual) {
+    constexpr double slack_mm = 2.0;
+    return {std::min(usual.plan_mm, of.plan * lists.left_mm + slack_mm),
+            std::min(usual.section_mm, of.section * lists.right_mm + slack_mm)};
 }
 
 double caption_mm(const PageWords& page, const std::string& words, double width_mm) {
@@ -87,13 +93,13 @@ Heights left_over(const PageWords& page, const Lists& lists, const Drawn& drawn,
 }
 
 /// Above 1: both drawings have more than they need.
-double ease(const Drawn& drawn, const Lists& lists, const Heights& heights) {
-    const Heights least = needed(drawn, lists, {plan_least_mm, section_least_mm});
+double ease(const Proportions& of, const Lists& lists, const Heights& heights) {
+    const Heights least = needed(of, lists, {plan_least_mm, section_least_mm});
     return std::min(heights.plan_mm / least.plan_mm, heights.section_mm / least.section_mm);
 }
 
-Lists cut_to_fit(const PageWords& page, Lists lists, const Drawn& drawn, double room_mm) {
-    const Heights least = needed(drawn, lists, {plan_least_mm, section_least_mm});
+Lists cut_to_fit(const PageWords& page, Lists lists, const Drawn& drawn, const Proportions& of, double room_mm) {
+    const Heights least = needed(of, lists, {plan_least_mm, section_least_mm});
     const double left_mm = room_mm - caption_mm(page, drawn.plan_caption, lists.left_mm) - least.plan_mm;
     const double right_mm = room_mm - caption_mm(page, drawn.section_caption, lists.right_mm) - least.section_mm;
     lists.in = shortened(page, std::move(lists.in), left_mm, lists.left_mm);
@@ -108,6 +114,7 @@ struct Attempt {
     Lists lists = {};
     double top_mm = 0.0, room_mm = 0.0;  ///< of the columns
     Heights heights = {};
+    Proportions proportions = {};
 };
 
 Attempt attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, const review::Review& review,
@@ -115,11 +122,12 @@ Attempt attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, co
     Attempt one{PageWords(body_mm / drawing::text_height_mm(drawing::TextSize::normal))};
     one.top_mm = add_head(one.page, one.others, plan, review, issue) + between_mm;
     one.room_mm = add_foot(one.page, plan, review, issue) - one.top_mm;
+    one.proportions = proportions(drawn, one.page.scale());
     bool first = true;
     for (const double share : {0.5, 0.53, 0.56, 0.59, 0.62}) {
         Lists lists = set_lists(one.page, words, plan.width_mm, share);
         const Heights heights = left_over(one.page, lists, drawn, one.room_mm);
-        if (!first && ease(drawn, lists, heights) <= ease(drawn, one.lists, one.heights)) continue;
+        if (!first && ease(one.proportions, lists, heights) <= ease(one.proportions, one.lists, one.heights)) continue;
         one.lists = std::move(lists);
         one.heights = heights;
         first = false;
@@ -131,10 +139,10 @@ Attempt best_attempt(const PagePlan& plan, const Words& words, const Drawn& draw
                      const Issue& issue) {
     for (const double body_mm : body_sizes_mm) {
         Attempt one = attempt(plan, words, drawn, review, issue, body_mm);
-        if (ease(drawn, one.lists, one.heights) >= 1.0) return one;
+        if (ease(one.proportions, one.lists, one.heights) >= 1.0) return one;
     }
     Attempt least = attempt(plan, words, drawn, review, issue, least_lettering_mm);
-    least.lists = cut_to_fit(least.page, std::move(least.lists), drawn, least.room_mm);
+    least.lists = cut_to_fit(least.page, std::move(least.lists), drawn, least.proportions, least.room_mm);
     least.heights = left_over(least.page, least.lists, drawn, least.room_mm);
     return least;
 }
@@ -150,7 +158,7 @@ double add_captioned(Attempt& on, const SceneAtScale& make, const std::string& c
 
 void add_columns(Attempt& on, const PagePlan& plan, const Drawn& drawn) {
     const double right_mm = plan.left_mm + on.lists.left_mm + gutter_mm;
-    const Heights most = needed(drawn, on.lists, {plan_highest_mm, section_highest_mm});
+    const Heights most = needed(on.proportions, on.lists, {plan_highest_mm, section_highest_mm});
     const double in_mm =
         add_captioned(on, drawn.plan, drawn.plan_caption,
                       {plan.left_mm, on.top_mm, on.lists.left_mm, std::min(on.heights.plan_mm, most.plan_mm)});

@@ -6,8 +6,8 @@
 #include "paper/site/wording.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
+#include <cstddef>
+#include <utility>
 
 namespace toehold::paper::site {
 namespace {
@@ -15,6 +15,7 @@ namespace {
 constexpr double off_line_mm = 0.9;  ///< words from their line
 constexpr double clear_mm = 0.9;     ///< words from each other
 constexpr double extension_mm = 1.2, tick_mm = 1.1;
+constexpr double slant_mm = 1.8;  ///< for leaders to words that were pushed aside
 constexpr double capitals_of_font = 0.729;
 
 /// One figure of the chain. Along: the measured direction, from the drawing's origin, mm; out: away from the drawing.
@@ -23,15 +24,44 @@ struct Figure {
     double wide_mm = 0.0, high_mm = 0.0;
     double middle_mm = 0.0;  ///< of what it measures
     double at_mm = 0.0;      ///< of the words
-    int storey = 0;
+    bool stepped_out = false;
 };
+
+/// Places as near to the wished ones as leaves `apart_mm[i]` between place i and the next: least squares with the order
+/// kept, by pooling neighbours that violate it.
+std::vector<double> spread(const std::vector<double>& wished_mm, const std::vector<double>& apart_mm) {
+    struct Pool {
+        double mean_mm = 0.0;
+        std::size_t count = 0;
+    };
+    std::vector<double> shift_mm = {0.0};
+    for (const double apart : apart_mm) shift_mm.push_back(shift_mm.back() + apart);
+    std::vector<Pool> pools;
+    for (std::size_t index = 0; index < wished_mm.size(); ++index) {
+        pools.push_back({wished_mm[index] - shift_mm[index], 1});
+        while (pools.size() > 1 && pools[pools.size() - 2].mean_mm > pools.back().mean_mm) {
+            const Pool last = pools.back();
+            pools.pop_back();
+            Pool& before = pools.back();
+            const auto all = static_cast<double>(before.count + last.count);
+            before.mean_mm =
+                (before.mean_mm * static_cast<double>(before.count) + last.mean_mm * static_cast<double>(last.count)) /
+                all;
+            before.count += last.count;
+        }
+    }
+    std::vector<double> places_mm;
+    for (const Pool& pool : pools) {
+        for (std::size_t of = 0; of < pool.count; ++of) places_mm.push_back(pool.mean_mm + shift_mm[places_mm.size()]);
+    }
+    return places_mm;
+}
 
 class Row {
   public:
     Row(const TapeChain& chain, const ChainRow& row) : chain_(chain), row_(row) {
         for (std::size_t index = 0; index + 1 < chain.ends.size(); ++index) figures_.push_back(figure(index));
-        for (std::size_t index = 0; index < figures_.size(); ++index) seek_storey(index);
-        for (const Figure& one : figures_) deepest_ = std::max(deepest_, one.storey);
+        step_out();
     }
 
     double add_to(drawing::Scene& scene) const {
@@ -39,7 +69,8 @@ class Row {
         scene.items.emplace_back(drawing::line(place_in(chain_.ends.front().at_in, line_mm()),
                                                place_in(chain_.ends.back().at_in, line_mm()), drawing::Pen::holds));
         for (const Figure& one : figures_) add_figure(scene, one);
-        return deepest_ == 0 && across() ? line_mm() + tick_mm : storey_mm(deepest_) + out_size_mm(deepest_);
+        if (any_stepped_out()) return storey_mm(true) + out_size_mm(true);
+        return across() ? line_mm() + tick_mm : storey_mm(false) + out_size_mm(false);
     }
 
   private:
@@ -59,56 +90,51 @@ class Row {
         return one;
     }
 
-    /// Whether words of `size` fit at `at` in a storey, and their leader between the words of those before it.
-    [[nodiscard]] bool finds_room(std::size_t index, int storey, double at_mm) const {
-        const Figure& one = figures_[index];
-        const double half_mm = 0.5 * along_size_mm(one);
-        for (std::size_t before = 0; before < index; ++before) {
-            const Figure& other = figures_[before];
-            if (other.storey == 0) continue;
-            const double other_half_mm = 0.5 * along_size_mm(other);
-            const bool same = other.storey == storey;
-            if (same && std::abs(other.at_mm - at_mm) < half_mm + other_half_mm + clear_mm) return false;
-            if (other.storey < storey && std::abs(other.at_mm - one.middle_mm) < other_half_mm + 0.5 * clear_mm)
-                return false;
-            if (other.storey > storey && std::abs(other.middle_mm - at_mm) < half_mm + 0.5 * clear_mm) return false;
-        }
-        return true;
-    }
-
-    void seek_storey(std::size_t index) {
-        Figure& one = figures_[index];
-        const double size_mm = along_size_mm(one);
+    /// Figures too large for what they measure stand farther out, side by side.
+    void step_out() {
         const double around_mm = across() ? clear_mm : 0.5 * clear_mm;
-        if (size_mm + 2.0 * around_mm <= length_mm(index)) return;
-        const std::array<double, 5> shifts = {0.0, -0.45, 0.45, -0.25, 0.25};
-        for (int storey = 1;; ++storey) {
-            for (const double shift : shifts) {
-                if (!finds_room(index, storey, one.middle_mm + shift * size_mm)) continue;
-                one.storey = storey;
-                one.at_mm = one.middle_mm + shift * size_mm;
-                return;
-            }
+        std::vector<double> wished_mm, apart_mm;
+        double size_before_mm = 0.0;
+        for (std::size_t index = 0; index < figures_.size(); ++index) {
+            Figure& one = figures_[index];
+            one.stepped_out = along_size_mm(one) + 2.0 * around_mm > length_mm(index);
+            if (!one.stepped_out) continue;
+            if (!wished_mm.empty()) apart_mm.push_back(0.5 * (size_before_mm + along_size_mm(one)) + apart_of(one));
+            wished_mm.push_back(one.middle_mm);
+            size_before_mm = along_size_mm(one);
+        }
+        const std::vector<double> places_mm = spread(wished_mm, apart_mm);
+        std::size_t next = 0;
+        for (Figure& one : figures_) {
+            if (one.stepped_out) one.at_mm = places_mm[next++];
         }
     }
+    /// Between words side by side, or one over the other with what hangs below their lines.
+    [[nodiscard]] double apart_of(const Figure& one) const { return across() ? 1.6 * clear_mm : 0.6 * one.high_mm; }
+    [[nodiscard]] bool any_stepped_out() const {
+        return std::any_of(figures_.begin(), figures_.end(), [](const Figure& one) { return one.stepped_out; });
+    }
 
-    /// Level words of a storey that stands across stand between drawing and line; of one upright, beyond the line.
+    /// Words at a line across stand between drawing and line; at one upright, beyond the line.
     [[nodiscard]] double line_mm() const {
         return across() ? row_.offset_mm + figures_.front().high_mm + 2.0 * off_line_mm : row_.offset_mm + extension_mm;
     }
-    [[nodiscard]] double out_size_mm(int storey) const {
+    [[nodiscard]] double out_size_mm(bool stepped_out) const {
         double size_mm = 0.0;
         for (const Figure& one : figures_) {
-            if (one.storey == storey) size_mm = std::max(size_mm, across() ? one.high_mm : one.wide_mm);
+            if (one.stepped_out == stepped_out) size_mm = std::max(size_mm, across() ? one.high_mm : one.wide_mm);
         }
         return size_mm;
     }
-    /// From the drawing's edge to the near side of a storey's words.
-    [[nodiscard]] double storey_mm(int storey) const {
-        if (across() && storey == 0) return row_.offset_mm;
-        double out_mm = line_mm() + off_line_mm + tick_mm - (across() ? 0.0 : 0.4);
-        for (int before = across() ? 1 : 0; before < storey; ++before) out_mm += out_size_mm(before) + 1.4 * clear_mm;
-        return out_mm;
+    /// Where leaders leave the straight way out: beyond the words that stand at the line.
+    [[nodiscard]] double bend_mm() const {
+        if (across()) return line_mm() + tick_mm;
+        return storey_mm(false) + out_size_mm(false) + 0.5 * clear_mm;
+    }
+    /// From the drawing's edge to the near side of the words.
+    [[nodiscard]] double storey_mm(bool stepped_out) const {
+        if (stepped_out) return bend_mm() + slant_mm + 0.5;
+        return across() ? row_.offset_mm : line_mm() + off_line_mm + 0.7;
     }
 
     [[nodiscard]] drawing::Place place(double along_in, double along_mm, double out_mm) const {
@@ -130,14 +156,18 @@ class Row {
     }
 
     void add_figure(drawing::Scene& scene, const Figure& one) const {
-        const double near_mm = storey_mm(one.storey);
-        if (one.storey > 0)
-            scene.items.emplace_back(drawing::line(place_mm(one.middle_mm, line_mm()),
-                                                   place_mm(one.middle_mm, near_mm - 0.3), drawing::Pen::holds));
+        const double near_mm = storey_mm(one.stepped_out);
+        if (one.stepped_out) {
+            drawing::Path leader;
+            leader.contours = {{place_mm(one.middle_mm, line_mm()), place_mm(one.middle_mm, bend_mm()),
+                                place_mm(one.at_mm, near_mm - 0.4)}};
+            leader.pen = drawing::Pen::holds;
+            scene.items.emplace_back(std::move(leader));
+        }
         drawing::Text text;
         text.words = one.words;
         text.on_paper = true;
-        const bool inner = across() && one.storey == 0;
+        const bool inner = across() && !one.stepped_out;
         if (across()) {
             text.across = drawing::Across::middle;
             const bool rises = chain_.beyond_high != inner;
@@ -153,7 +183,6 @@ class Row {
     const TapeChain& chain_;
     const ChainRow& row_;
     std::vector<Figure> figures_;
-    int deepest_ = 0;
 };
 
 }  // namespace

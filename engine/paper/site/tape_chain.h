@@ -1,6 +1,6 @@
 #pragma once
 // A chain of dimensions to build by: level figures large enough to read at arm's length, which never overlap each
-// other. A figure wider than what it measures steps out to a storey of its own, on a leader.
+// other. Figures too large for what they measure step out, on leaders, and stand there side by side.
 #include "drawing/marks/dimension.h"
 #include "units/quantity.h"
 

@@ -1,0 +1,152 @@
+#include "paper/site/site_sample.h"
+
+#include "drawing/lettering.h"
+#include "drawing/palette.h"
+#include "paper/read_back.h"
+#include "xml/catalog_file.h"
+#include "xml/detail_file.h"
+
+#include <filesystem>
+#include <stdexcept>
+
+namespace toehold::test {
+namespace {
+
+const catalog::Catalog& shipped_catalog() {
+    static const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
+    return catalog;
+}
+
+std::filesystem::path demo_folder() { return std::filesystem::path(TOEHOLD_DATA_FOLDER) / "demo"; }
+
+/// Where a place of a scene stands on the sheet.
+drawing::Point on_sheet(const paper::Placed& placed, const drawing::Place& place) {
+    const double mm_per_in = 25.4 * placed.scale;
+    return {placed.at_mm.x + mm_per_in * (place.at.x - placed.center_in.x) + placed.lettering * place.paper_mm.x,
+            placed.at_mm.y - mm_per_in * (place.at.y - placed.center_in.y) - placed.lettering * place.paper_mm.y};
+}
+
+SheetWords words_of(const paper::Placed& placed, const drawing::Text& text) {
+    // Capitals and what hangs below the line, of the font's height: OS/2 and hhea tables of the font.
+    constexpr double capitals = 0.729, hanging = 0.236;
+    const double size = placed.lettering * drawing::text_height_mm(text.size);
+    const double wide = placed.lettering * drawing::text_width_mm(text.words, {text.size, text.bold, text.math});
+    const drawing::Point at = on_sheet(placed, text.at);
+    const double across = text.across == drawing::Across::left     ? 0.0
+                          : text.across == drawing::Across::middle ? 0.5
+                                                                   : 1.0;
+    const double above = text.upright == drawing::Upright::bottom   ? 1.0
+                         : text.upright == drawing::Upright::middle ? 0.5
+                                                                    : 0.0;
+    SheetWords words{text.words, size};
+    words.left = at.x - across * wide;
+    words.right = words.left + wide;
+    words.top = at.y - above * capitals * size;
+    words.bottom = words.top + (capitals + hanging) * size;
+    return words;
+}
+
+bool off(const paper::Size& size, double x, double y) {
+    constexpr double reach_mm = 6.0;
+    return x < reach_mm || y < reach_mm || x > size.width_mm - reach_mm || y > size.height_mm - reach_mm;
+}
+
+void replace_all(std::string& text, const std::string& what, const std::string& by) {
+    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + by.size()))
+        text.replace(at, what.size(), by);
+}
+
+std::string with_single_blanks(const std::string& text) {
+    std::string result;
+    for (const char one : text) {
+        const bool blank = one == ' ' || one == '\n' || one == '\f';
+        if (!blank) result += one;
+        if (blank && !result.empty() && result.back() != ' ') result += ' ';
+    }
+    return result;
+}
+
+}  // namespace
+
+std::vector<std::string> demo_details() {
+    std::vector<std::string> names;
+    for (const auto& entry : std::filesystem::directory_iterator(demo_folder())) {
+        const std::string name = entry.path().stem().string();
+        if (entry.path().extension() == ".xml" && name != "heron-landing-plates") names.push_back(name);
+    }
+    return names;
+}
+
+model::BaseDetail demo_detail(const std::string& name) {
+    const xml::DetailRead read = xml::read_detail(demo_folder() / (name + ".xml"));
+    if (!read.detail) throw std::runtime_error(name + " cannot be read");
+    return *read.detail;
+}
+
+review::Review reviewed(const model::BaseDetail& detail) {
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    if (!resolution.resolved) throw std::runtime_error(detail.name + " names what no catalog has");
+    return review::evaluate(*resolution.resolved, "0123456789abcdef");
+}
+
+paper::Issue issue_in(units::System system) {
+    const bool us = system == units::System::us;
+    return {
+        "", "2026-11-25", "sample.xml", "Toehold 0.5.0", system, us ? paper::PaperSize::letter : paper::PaperSize::a4};
+}
+
+std::vector<SheetWords> words_on(const paper::Sheet& sheet) {
+    std::vector<SheetWords> all;
+    for (const paper::Placed& placed : sheet.placed) {
+        for (const drawing::Item& item : placed.scene.items) {
+            const auto* const text = std::get_if<drawing::Text>(&item);
+            if (text == nullptr) continue;
+            if (text->angle_deg != 0.0) throw std::runtime_error("words aslant: " + text->words);
+            all.push_back(words_of(placed, *text));
+        }
+    }
+    return all;
+}
+
+std::vector<std::string> overlaps(const std::vector<SheetWords>& words) {
+    std::vector<std::string> found;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        for (std::size_t j = 0; j < i; ++j) {
+            const SheetWords &one = words[i], &other = words[j];
+            if (one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom)
+                found.push_back(one.words + " over " + other.words);
+        }
+    }
+    return found;
+}
+
+std::vector<std::string> off_the_page(const paper::Sheet& sheet) {
+    std::vector<std::string> found;
+    for (const SheetWords& one : words_on(sheet)) {
+        if (off(sheet.size, one.left, one.top) || off(sheet.size, one.right, one.bottom)) found.push_back(one.words);
+    }
+    for (const paper::Placed& placed : sheet.placed) {
+        for (const drawing::Item& item : placed.scene.items) {
+            const auto* const path = std::get_if<drawing::Path>(&item);
+            if (path == nullptr) continue;
+            for (const auto& contour : path->contours) {
+                for (const drawing::Place& place : contour) {
+                    const drawing::Point at = on_sheet(placed, place);
+                    if (off(sheet.size, at.x, at.y)) found.push_back("line of " + path->part);
+                }
+            }
+        }
+    }
+    return found;
+}
+
+std::string read_site_sheet(const review::Review& review, units::System system) {
+    const paper::Sheet sheet = paper::site_sheet(review, issue_in(system));
+    std::vector<paper::Sheet> sheets = {sheet};
+    std::string text =
+        read_by("pdftotext -raw FILE -", paper::pdf({{"Site sheet", "", "", ""}, std::move(sheets), {}}), "pdf");
+    replace_all(text, "\u00a0", " ");
+    return with_single_blanks(text);
+}
+
+}  // namespace toehold::test
