@@ -11,7 +11,8 @@
 namespace toehold::cli {
 namespace {
 
-constexpr std::array<std::string_view, 5> command_names = {"check", "compare", "remark", "validate", "list"};
+constexpr std::array<std::string_view, 9> command_names = {"check", "compare", "remark",   "report", "draw",
+                                                           "site",  "letter",  "validate", "list"};
 
 constexpr const char* purpose =
     "Toehold finds the uplift on every anchor of a guard post's base plate on a wood deck, follows it\n"
@@ -27,11 +28,15 @@ constexpr const char* notes =
     "  toehold compare submitted.xml own.xml                what differs, and does the verdict turn?\n"
     "  toehold compare porch.xml --second-basis method=LRFD the same detail on another basis\n"
     "  toehold remark porch.xml --about weld \"Leg?\"         a reviewer's remark, kept in the file\n"
+    "  toehold report porch.xml                             the calculation, as PDF\n"
+    "  toehold draw porch.xml -o plate.dxf                  the plate, for the cutting table\n"
+    "  toehold site porch.xml --si --paper a4               the sheet for whoever builds it\n"
     "  toehold validate porch.xml plates.xml                are the files sound? plates show their SHA-256\n"
     "  toehold list fasteners                               what a detail may name\n"
     "\n"
     "Exit status: 0 adequate (or valid); 1 inadequate or incomplete; 2 unusable input or command line;\n"
     "3 fault of the program, or output that could not be written. With several files: the largest.\n"
+    "Of report, draw, site and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
     "Of compare: 0 the verdict is the same on both sides, whatever it is; 1 it turns; 2 and 3 as above.";
 
 std::string command_list() {
@@ -75,6 +80,7 @@ struct Commands {
     CheckCommand check;
     CompareCommand compare;
     RemarkCommand remark;
+    PaperCommand report, draw, site, letter;
     ValidateCommand validate;
     ListCommand list;
 };
@@ -89,6 +95,10 @@ Command chosen(const CLI::App& app, const Commands& commands) {
     if (app.got_subcommand("check")) return commands.check;
     if (app.got_subcommand("compare")) return sound(commands.compare);
     if (app.got_subcommand("remark")) return commands.remark;
+    if (app.got_subcommand("report")) return commands.report;
+    if (app.got_subcommand("draw")) return commands.draw;
+    if (app.got_subcommand("site")) return commands.site;
+    if (app.got_subcommand("letter")) return commands.letter;
     if (app.got_subcommand("validate")) return commands.validate;
     return sound(commands.list);
 }
@@ -107,6 +117,10 @@ Command parse_arguments(int count, const char* const* arguments) {
     add_check(app, commands.check);
     add_compare(app, commands.compare);
     add_remark(app, commands.remark);
+    add_report(app, commands.report);
+    add_draw(app, commands.draw);
+    add_site(app, commands.site);
+    add_letter(app, commands.letter);
     add_validate(app, commands.validate);
     add_list(app, commands.list);
     try {

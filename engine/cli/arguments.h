@@ -1,5 +1,6 @@
 #pragma once
 // The command line as values. Nothing is opened and nothing printed here.
+#include "cli/paper_command.h"
 #include "units/quantity.h"
 
 #include <string>
@@ -32,7 +33,7 @@ struct CompareCommand {
     units::System system = units::System::us;
     std::string data;
     std::vector<std::string> plugins;
-    std::string output = {};  ///< a file instead of standard output; no option gives it yet
+    PaperWishes wishes = {};  ///< `output` empty: printed, and not written to a file
 };
 
 /// Adds a remark, settles one, or lists them.
@@ -65,8 +66,8 @@ struct UsageError {
     std::string message;  ///< one sentence
 };
 
-using Command =
-    std::variant<CheckCommand, CompareCommand, RemarkCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
+using Command = std::variant<CheckCommand, CompareCommand, RemarkCommand, PaperCommand, ValidateCommand, ListCommand,
+                             ShowText, UsageError>;
 
 [[nodiscard]] Command parse_arguments(int count, const char* const* arguments);
 

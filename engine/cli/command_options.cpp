@@ -1,25 +1,12 @@
 #include "cli/command_options.h"
 
 #include "cli/list.h"
+#include "cli/option_pieces.h"
 
 #include <CLI/CLI.hpp>
 
 namespace toehold::cli {
 namespace {
-
-constexpr const char* data_help = "folder of the catalogs (else TOEHOLD_DATA, else the one installed)";
-
-/// One file after each `--plugin`, so that the files of the command are not taken for more of them.
-void add_plugins(CLI::App& command, std::vector<std::string>& plugins) {
-    command.add_option("--plugin", plugins, "shared library that adds checks; may be given several times")
-        ->type_name("FILE.so")
-        ->allow_extra_args(false);
-}
-
-CLI::Option* add_si(CLI::App& command, units::System& system) {
-    return command.add_flag_callback(
-        "--si", [&system] { system = units::System::si; }, "show millimetres, newtons and megapascals");
-}
 
 CLI::Option* add_csv(CLI::App& check, CheckCommand& command) {
     const auto choose = [&command](const std::string& table) {
@@ -52,7 +39,7 @@ void add_check(CLI::App& app, CheckCommand& command) {
     add_si(*check, command.system)->excludes(json, csv);
     check->add_flag("--full", command.full, "of several files print every review, not a summary")->excludes(json, csv);
     add_jobs(*check, command);
-    check->add_option("--data", command.data, data_help)->type_name("DIR");
+    add_data(*check, command.data);
     add_plugins(*check, command.plugins);
 }
 
@@ -66,9 +53,10 @@ void add_compare(CLI::App& app, CompareCommand& command) {
         ->type_name("KEY=VALUE")
         ->allow_extra_args(false);
     CLI::Option* json = compare->add_flag("--json", command.json, "print JSON, schema toehold.comparison/1");
+    add_paper_wishes(*compare, command.wishes, "PDF to write instead of printing")->excludes(json);
     compare->add_flag("--all", command.all_rows, "show the checks that stay the same too");
     add_si(*compare, command.system)->excludes(json);
-    compare->add_option("--data", command.data, data_help)->type_name("DIR");
+    add_data(*compare, command.data);
     add_plugins(*compare, command.plugins);
 }
 
@@ -93,20 +81,20 @@ void add_remark(CLI::App& app, RemarkCommand& command) {
         ->type_name("N")
         ->check(CLI::PositiveNumber)
         ->excludes(words);
-    remark->add_option("--data", command.data, data_help)->type_name("DIR");
+    add_data(*remark, command.data);
     add_plugins(*remark, command.plugins);
 }
 
 void add_validate(CLI::App& app, ValidateCommand& command) {
     CLI::App* validate = app.add_subcommand("validate", "say everything that is wrong with details, plates, catalogs");
     validate->add_option("FILE", command.files, "base details, plate documents, catalogs or a data folder")->required();
-    validate->add_option("--data", command.data, data_help)->type_name("DIR");
+    add_data(*validate, command.data);
 }
 
 void add_list(CLI::App& app, ListCommand& command) {
     CLI::App* list = app.add_subcommand("list", "show what is known: checks, findings and the rows of the catalogs");
     list->add_option("WHAT", command.what, "one of: " + list_names_text())->required();
-    list->add_option("--data", command.data, data_help)->type_name("DIR");
+    add_data(*list, command.data);
     add_plugins(*list, command.plugins);
 }
 

@@ -8,6 +8,7 @@ namespace toehold::cli {
 [[nodiscard]] ExitStatus run(const CheckCommand& command);
 [[nodiscard]] ExitStatus run(const CompareCommand& command);
 [[nodiscard]] ExitStatus run(const RemarkCommand& command);
+[[nodiscard]] ExitStatus run(const PaperCommand& command);
 [[nodiscard]] ExitStatus run(const ValidateCommand& command);
 [[nodiscard]] ExitStatus run(const ListCommand& command);
 [[nodiscard]] ExitStatus run(const ShowText& shown);

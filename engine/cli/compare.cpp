@@ -78,6 +78,10 @@ review::Comparison compared(const std::array<Input, 2>& inputs) {
 }  // namespace
 
 ExitStatus run(const CompareCommand& command) {
+    if (!command.wishes.output.empty() && ending_of(command.wishes.output) != "pdf") {
+        complain("a comparison is written as .pdf, and not as \"" + command.wishes.output + "\"");
+        return ExitStatus::unusable_input;
+    }
     if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
     const auto catalog = load_catalog(command.data);
     if (!catalog) return ExitStatus::unusable_input;
@@ -90,12 +94,20 @@ ExitStatus run(const CompareCommand& command) {
     }
     if (!first || !second) return ExitStatus::unusable_input;
     const review::Comparison comparison = compared({std::move(*first), std::move(*second)});
+    const ExitStatus status = comparison.verdict_turns() ? ExitStatus::not_adequate : ExitStatus::adequate;
+    if (!command.wishes.output.empty()) {
+        PaperWishes wishes = command.wishes;
+        wishes.system = command.system;
+        const std::string bytes =
+            paper::pdf(paper::lay_out(paper::comparison_report(comparison, issue_of(wishes, command.first))));
+        return write_paper(wishes.output, bytes) ? status : ExitStatus::internal_fault;
+    }
     if (command.json) {
         print(output::comparison_json(comparison, command.all_rows));
     } else {
         print(output::comparison_text(comparison, {command.system, command.all_rows}));
     }
-    return comparison.verdict_turns() ? ExitStatus::not_adequate : ExitStatus::adequate;
+    return status;
 }
 
 }  // namespace toehold::cli

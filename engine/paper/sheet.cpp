@@ -1,5 +1,7 @@
 #include "paper/sheet.h"
 
+#include "drawing/ink_fit.h"
+
 #include <array>
 #include <cmath>
 #include <utility>
@@ -9,12 +11,13 @@ namespace {
 
 constexpr double mm_per_in = 25.4;
 
-/// What a scene's own bounds and margin make of a frame, at any scale.
+/// Of a scene's ink, with what stands off it on paper.
 Placed placed(drawing::Scene scene, const Frame& frame, double lettering, bool to_scale) {
-    const drawing::View view = drawing::fit(scene, frame, lettering);
-    const double fitting = view.units_per_in / mm_per_in;
+    const double fitting = drawing::fit_ink(scene, frame, lettering).units_per_in / mm_per_in;
     const double customary = to_scale ? drawing::customary_scale(fitting) : 0.0;
-    return {std::move(scene), view.center_in, view.center, customary > 0.0 ? customary : fitting, lettering};
+    const double scale = customary > 0.0 ? customary : fitting;
+    const drawing::View view = drawing::ink_in_the_middle(scene, frame, scale * mm_per_in, lettering);
+    return {std::move(scene), view.center_in, view.center, scale, lettering};
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include "drawing/parts.h"
 #include "output/text.h"
+#include "window/menus.h"
 #include "window/panels/checks_list.h"
 
 #include <fmt/format.h>
@@ -216,6 +217,13 @@ void ChecksPanel::explain() {
     list_->SetFocus();
 }
 
+const checks::CheckResult* ChecksPanel::current_result() const {
+    const CheckRow* row = list_->current();
+    const review::Review* review = desk_.review();
+    if (row == nullptr || review == nullptr || row->kind == RowKind::message) return nullptr;
+    return &review->checks[row->result];
+}
+
 std::string ChecksPanel::steps_text() const {
     const CheckRow* row = list_->current();
     const review::Review* review = desk_.review();
@@ -238,10 +246,15 @@ void ChecksPanel::show_menu() {
     if (list_->current() == nullptr) return;
     wxMenu menu;
     const int open = menu.Append(wxID_ANY, _("Open or close the worked &steps\tEnter"))->GetId();
+    const int say = menu.Append(wxID_ANY, _("&Remark...\tCtrl+Shift+R"))->GetId();
     const int copy = menu.Append(wxID_COPY, _("&Copy the worked steps\tCtrl+C"))->GetId();
     const int chosen = GetPopupMenuSelectionFromUser(menu);
     if (chosen == open) explain();
     if (chosen == copy) copy_steps();
+    if (chosen == say) {
+        wxCommandEvent wanted(wxEVT_MENU, command_remark);  // the frame asks
+        ProcessWindowEvent(wanted);
+    }
 }
 
 }  // namespace toehold::window

@@ -31,6 +31,7 @@ class ChecksPanel : public wxPanel {
     /// The current result with its steps as plain text; empty: none is current.
     [[nodiscard]] std::string steps_text() const;
     void copy_steps() const;
+    [[nodiscard]] const checks::CheckResult* current_result() const;  ///< nullptr: none is current
 
   private:
     void on_change(desk::Change change);

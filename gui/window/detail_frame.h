@@ -82,6 +82,7 @@ class DetailFrame : public wxFrame {
     bool run_checks_command(int id);
     bool run_help_command(int id);
     void use_other_plate();
+    void remark();
     void prefer_units(units::System system);
     void prefer_ground(int choice);
     void toggle_pane(const wxString& name);

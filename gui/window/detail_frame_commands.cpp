@@ -1,4 +1,6 @@
 // What the menus of a detail's window do.
+#include "editing/words.h"
+#include "paper/paper_file.h"
 #include "window/about.h"
 #include "window/application.h"
 #include "window/checks_panel.h"
@@ -6,6 +8,7 @@
 #include "window/edit_commands.h"
 #include "window/help.h"
 #include "window/menus.h"
+#include "window/paper_commands.h"
 #include "window/paths.h"
 #include "window/preferences_dialog.h"
 #include "window/printout.h"
@@ -27,7 +30,8 @@ constexpr double push_step_deg = 5.0;
 void DetailFrame::on_command(wxCommandEvent& event) {
     const int id = event.GetId();
     if (run_in_text(id) || run_file_command(id) || run_sheet_command(id) || run_display_command(id) ||
-        run_pane_command(id) || run_checks_command(id) || run_help_command(id) || run_edit_command(id, this, desk_)) {
+        run_pane_command(id) || run_checks_command(id) || run_help_command(id) || run_edit_command(id, this, desk_) ||
+        run_paper_command(id, this, application_, desk_, document_.file)) {
         return;
     }
     event.Skip();
@@ -225,6 +229,9 @@ bool DetailFrame::run_checks_command(int id) {
             show_page(0);
             checks_->explain();
             return true;
+        case command_remark:
+            remark();
+            return true;
         case command_findings:
             show_page(1);
             review_->GetPage(1)->SetFocus();
@@ -251,6 +258,23 @@ bool DetailFrame::run_help_command(int id) {
         default:
             return false;
     }
+}
+
+/// On the selected result, or on the whole detail where none is.
+void DetailFrame::remark() {
+    const checks::CheckResult* result = checks_->current_result();
+    model::Remark remark;
+    if (result != nullptr) remark = {result->id, result->subject, {}, {}, {}, model::Remark::State::open};
+    const wxString about = result == nullptr ? wxString(_("On the whole detail:"))
+                                             : shown_text(result->title + ", " + result->subject + ":");
+    const std::optional<std::string> words = application_.questions.remark(this, about);
+    if (!words || words->empty()) return;
+    remark.words = *words;
+    remark.date = paper::today();
+    model::BaseDetail next = desk_.detail();
+    next.remarks.push_back(std::move(remark));
+    desk_.change(TOEHOLD_MARK("Remark"), std::move(next));
+    desk_.rest();
 }
 
 void DetailFrame::use_other_plate() {

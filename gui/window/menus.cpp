@@ -34,6 +34,26 @@ void append(wxMenu& menu, std::initializer_list<Item> items) {
     }
 }
 
+wxMenu* papers_menu() {
+    auto* menu = new wxMenu;
+    append(
+        *menu,
+        {{command_report, _("Calculation &report...\tCtrl+R"), _("Every check with its worked steps, for a reviewer")},
+         {command_letter, _("&Comment letter..."), _("The remarks kept with the detail, as a letter")},
+         separator,
+         {command_shop_drawing, _("&Shop drawing..."), _("The plate with dimensions, holes, weld and anchors")},
+         {command_cutting_file, _("C&utting file..."), _("The plate's outline and holes for a cutting table (DXF)")},
+         {command_site_sheet, _("Site s&heet..."), _("One page for whoever puts the blocks under the boards")},
+         separator,
+         {command_plan, _("&Plan alone..."), _("One drawing as a picture")},
+         {command_section, _("S&ection alone..."), _("One drawing as a picture")},
+         {command_elevation, _("E&levation alone..."), _("One drawing as a picture")},
+         separator,
+         {command_anchors_table, _("Table of &anchors..."), _("Forces on every anchor, for a spreadsheet (CSV)")},
+         {command_checks_table, _("&Table of checks..."), _("Every result, for a spreadsheet (CSV)")}});
+    return menu;
+}
+
 wxMenu* file_menu(wxMenu*& recent) {
     auto* menu = new wxMenu;
     append(*menu, {{command_new, _("&New from stock plate...\tCtrl+N"), _("A new detail on a plate of the stock list")},
@@ -44,8 +64,10 @@ wxMenu* file_menu(wxMenu*& recent) {
                    {wxID_SAVE, _("&Save\tCtrl+S"), _("Save the detail to its file")},
                    {wxID_SAVEAS, _("Save &as...\tCtrl+Shift+S"), _("Save the detail to another file")},
                    {command_revert, _("Re&vert to saved"), _("Read the file again and forget every change since")},
-                   separator,
-                   {wxID_PAGE_SETUP, _("Page set&up..."), _("Paper, its direction and margins")},
+                   separator});
+    menu->AppendSubMenu(papers_menu(), _("Pap&ers"),
+                        _("Report, shop drawing, site sheet and what else leaves as a file"));
+    append(*menu, {{wxID_PAGE_SETUP, _("Page set&up..."), _("Paper, its direction and margins")},
                    {wxID_PREVIEW, _("Print previe&w\tCtrl+Shift+P"), _("The sheet as it will be printed")},
                    {wxID_PRINT, _("&Print...\tCtrl+P"), _("Print the sheet")},
                    separator,
@@ -126,6 +148,8 @@ wxMenu* checks_menu() {
     append(*menu,
            {{command_next_failing, _("&Next that does not hold\tF8"), _("Select the next check that does not hold")},
             {command_explain, _("&Explain\tCtrl+E"), _("Open the selected check to its worked steps")},
+            {command_remark, _("&Remark...\tCtrl+Shift+R"),
+             _("Say something of the selected result, kept with the detail")},
             {command_findings, _("&Findings, remedies and cautions\tCtrl+F"),
              _("What is wrong besides, what would mend it, and what was assumed")}});
     return menu;

@@ -49,6 +49,17 @@ enum Command : int {
     command_method,
     command_sources,
     command_keys,
+    command_report,  // the papers, in the order of paper::Kind
+    command_shop_drawing,
+    command_site_sheet,
+    command_letter,
+    command_plan,
+    command_section,
+    command_elevation,
+    command_cutting_file,
+    command_anchors_table,
+    command_checks_table,
+    command_remark,
 };
 
 /// `recent` becomes the menu of recent files.

@@ -45,6 +45,7 @@ void NotesPanel::update() {
     notes.review = desk_.review();
     notes.complete = desk_.review_is_complete();
     notes.stale = notes.review != nullptr && desk_.freshness() != desk::Freshness::current;
+    notes.remarks = desk_.detail().remarks;
     if (shown_ && *shown_ == std::pair(notes, ground_)) return;
     shown_ = {notes, ground_};
     const wxPoint scrolled = page_->GetViewStart();

@@ -5,7 +5,10 @@
 
 #include <wx/filedlg.h>
 #include <wx/msgdlg.h>
+#include <wx/textdlg.h>
 #include <wx/translation.h>
+
+#include <algorithm>
 
 namespace toehold::window {
 
@@ -32,6 +35,31 @@ std::optional<fs::path> ask_file_to_save(wxWindow* parent, const fs::path& sugge
     fs::path file = path_of(dialog.GetPath());
     if (!file.has_extension()) file += ".xml";
     return file;
+}
+
+/// The ending that was typed, or that of the kind chosen in the dialog.
+std::optional<fs::path> ask_paper_to_save(wxWindow* parent, const fs::path& suggested,
+                                          const std::vector<std::string>& endings) {
+    wxString kinds;
+    for (const std::string& ending : endings) {
+        const wxString pattern = "*." + shown_text(ending);
+        kinds +=
+            (kinds.empty() ? wxString() : wxString("|")) + shown_text(ending).Upper() + " (" + pattern + ")|" + pattern;
+    }
+    wxFileDialog dialog(parent, _("Save the paper as"), shown_path(suggested.parent_path()),
+                        shown_path(suggested.filename()), kinds, wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
+    if (dialog.ShowModal() != wxID_OK) return std::nullopt;
+    fs::path file = path_of(dialog.GetPath());
+    const bool known = file.has_extension() &&
+                       std::find(endings.begin(), endings.end(), file.extension().string().substr(1)) != endings.end();
+    if (!known) file += "." + endings.at(static_cast<std::size_t>(std::max(0, dialog.GetFilterIndex())));
+    return file;
+}
+
+std::optional<std::string> ask_remark(wxWindow* parent, const wxString& about) {
+    wxTextEntryDialog dialog(parent, about, _("Remark"), "", wxOK | wxCANCEL);
+    if (dialog.ShowModal() != wxID_OK) return std::nullopt;
+    return plain_text(dialog.GetValue());
 }
 
 Unsaved ask_unsaved(wxWindow* parent, const wxString& name) {
@@ -65,7 +93,8 @@ void show_message(wxWindow* parent, const wxString& headline, const wxString& de
 }  // namespace
 
 Questions ask_people() {
-    return {ask_files_to_open, ask_file_to_save, ask_unsaved, ask_to_confirm, show_message, ask_recovery};
+    return {ask_files_to_open, ask_file_to_save, ask_unsaved,       ask_to_confirm,
+            show_message,      ask_recovery,     ask_paper_to_save, ask_remark};
 }
 
 }  // namespace toehold::window

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <functional>
 #include <optional>
+#include <string>
 #include <vector>
 
 class wxWindow;
@@ -30,6 +31,12 @@ struct Questions {
     std::function<bool(wxWindow*, const wxString& question, const wxString& detail, const wxString& yes)> confirm;
     std::function<void(wxWindow*, const wxString& headline, const wxString& detail)> tell;
     std::function<std::vector<Recovery>(wxWindow*, const std::vector<editing::RecoveryCopy>&)> recover;
+    /// Where a paper goes, under one of the endings (without a dot), the first unless another is typed.
+    std::function<std::optional<std::filesystem::path>(wxWindow*, const std::filesystem::path& suggested,
+                                                       const std::vector<std::string>& endings)>
+        paper_to_save;
+    /// What is to be said of a result; `about` names it. Empty or absent: nothing.
+    std::function<std::optional<std::string>(wxWindow*, const wxString& about)> remark;
 };
 
 /// With dialogs.

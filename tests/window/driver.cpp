@@ -35,6 +35,13 @@ void Driver::prepare_answers() {
     window::Questions& questions = window::application().questions;
     questions.files_to_open = [this](wxWindow*) { return person.files_to_open; };
     questions.file_to_save = [this](wxWindow*, const fs::path&) { return person.file_to_save; };
+    questions.paper_to_save = [this](wxWindow*, const fs::path&, const std::vector<std::string>&) {
+        return person.file_to_save;
+    };
+    questions.remark = [this, hear](wxWindow*, const wxString& about) -> std::optional<std::string> {
+        hear("remark", about);
+        return person.remark;
+    };
     questions.unsaved = [this, hear](wxWindow*, const wxString& name) {
         hear("unsaved", name);
         return person.unsaved;

@@ -24,6 +24,7 @@ struct Person {
     std::optional<std::filesystem::path> file_to_save;
     window::Unsaved unsaved = window::Unsaved::discard;
     bool confirms = true;
+    std::string remark;
     window::Fate of_copies = window::Fate::keep;
     std::vector<std::string> heard;  ///< headline and detail of each, one line
     [[nodiscard]] bool has_heard(const std::string& words) const;

@@ -70,6 +70,29 @@ wxString findings(const Page& page) {
     return html;
 }
 
+/// What a remark is about, in the words of its result where there is one.
+wxString about(const Notes& notes, const model::Remark& remark) {
+    if (remark.about.empty()) return _("the whole detail");
+    std::string title = remark.about;
+    for (const checks::CheckResult& result : notes.review->checks) {
+        if (result.id == remark.about) title = result.title;
+    }
+    return text_of(remark.subject.empty() ? title : title + ", " + remark.subject);
+}
+
+wxString remarks(const Page& page) {
+    if (page.notes.remarks.empty()) return {};
+    wxString html = heading(page, _("Remarks"));
+    for (const model::Remark& remark : page.notes.remarks) {
+        const bool open = remark.state == model::Remark::State::open;
+        const wxString who = text_of(remark.by + (remark.by.empty() || remark.date.empty() ? "" : ", ") + remark.date);
+        html += entry(
+            page.mark(open ? _("open") : _("settled"), open ? checks::Status::missing_evidence : checks::Status::holds),
+            page.text(escaped(about(page.notes, remark) + ": " + text_of(remark.words))) + " " + page.faint(who));
+    }
+    return html;
+}
+
 wxString no_remedies(const Notes& notes) {
     if (notes.review->verdict == review::Verdict::adequate) return _("Nothing is needed: the detail holds.");
     return _("None of the usual changes, each run through every check, helps.");
@@ -142,7 +165,7 @@ wxString notes_page(const Notes& notes, drawing::Ground ground) {
         page.colours.text.GetAsString(wxC2S_HTML_SYNTAX), page.colours.text.GetAsString(wxC2S_HTML_SYNTAX));
     if (notes.review == nullptr) return html + line(page.faint(_("Nothing worked out yet."))) + "</body></html>";
     if (notes.stale) html += line("<b>" + escaped(_("stale: of the detail before the last edit")) + "</b>");
-    html += findings(page) + remedies(page) + assumptions(page) + cautions(page);
+    html += findings(page) + remarks(page) + remedies(page) + assumptions(page) + cautions(page);
     return html + "</body></html>";
 }
 

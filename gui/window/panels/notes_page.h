@@ -6,12 +6,15 @@
 
 #include <wx/string.h>
 
+#include <vector>
+
 namespace toehold::window {
 
 struct Notes {
-    const review::Review* review = nullptr;  ///< nullptr: none yet
-    bool complete = false;                   ///< with assumptions and remedies
-    bool stale = false;                      ///< of an earlier state of the detail
+    const review::Review* review = nullptr;   ///< nullptr: none yet
+    bool complete = false;                    ///< with assumptions and remedies
+    bool stale = false;                       ///< of an earlier state of the detail
+    std::vector<model::Remark> remarks = {};  ///< that the detail keeps
     friend bool operator==(const Notes&, const Notes&) = default;
 };
 

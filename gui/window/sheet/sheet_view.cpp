@@ -1,8 +1,8 @@
 #include "window/sheet/sheet_view.h"
 
+#include "drawing/ink_fit.h"
 #include "drawing/parts.h"
 #include "window/sheet/hand.h"
-#include "window/sheet/ink_fit.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
-#include "window/sheet/ink_fit.h"
+#include "drawing/ink_fit.h"
 
+#include "drawing/lettering.h"
 #include "drawing/palette.h"
-#include "window/sheet/lettering.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,9 +11,7 @@
 #include <variant>
 #include <vector>
 
-namespace toehold::window {
-
-using namespace drawing;
+namespace toehold::drawing {
 
 namespace {
 
@@ -50,8 +48,10 @@ double from_place(Upright upright, double height) {
     return upright == Upright::bottom ? 0.0 : upright == Upright::middle ? -height / 2 : -height;
 }
 
+double width_mm(const Text& text) { return text_width_mm(text.words, {text.size, text.bold, text.math}); }
+
 void add(Spots& spots, const Text& text) {
-    const double width = width_mm(text.words, text.size), height = text_height_mm(text.size);
+    const double width = width_mm(text), height = text_height_mm(text.size);
     const double left = from_place(text.across, width), low = from_place(text.upright, height);
     const double turn = text.angle_deg * std::numbers::pi / 180, c = std::cos(turn), s = std::sin(turn);
     for (const double x : {left, left + width}) {
@@ -71,7 +71,7 @@ Spots spots_of(const Scene& scene, double longest_mm = std::numeric_limits<doubl
     Spots spots;
     for (const auto& item : scene.items) {
         const auto* text = std::get_if<Text>(&item);
-        if (text != nullptr && width_mm(text->words, text->size) > longest_mm) {
+        if (text != nullptr && width_mm(*text) > longest_mm) {
             Text without_length = *text;
             without_length.words.clear();
             add(spots, without_length);
@@ -114,13 +114,22 @@ double middle(double ink_low, double ink_high, double room, double low_in, doubl
     return ink_high - ink_low <= room ? (ink_low + ink_high) / 2 / units_per_in : (low_in + high_in) / 2;
 }
 
+View at_scale(const Scene& scene, const Spots& spots, const Area& area, double units_per_in, double units_per_mm) {
+    const auto& [low, high] = scene.bounds;
+    const auto ink = extent(spots, units_per_in, units_per_mm);
+    return {{middle(ink.low.x, ink.high.x, area.width, low.x, high.x, units_per_in),
+             middle(ink.low.y, ink.high.y, area.height, low.y, high.y, units_per_in)},
+            {area.left + area.width / 2, area.top + area.height / 2},
+            units_per_in,
+            units_per_mm};
+}
+
 }  // namespace
 
 View fit_ink(const Scene& scene, const Area& area, double units_per_mm) {
-    auto view = drawing::fit(scene, area, units_per_mm);
     auto spots = spots_of(scene);
     const auto& [low, high] = scene.bounds;
-    if (spots.empty() || !(high.x > low.x) || !(high.y > low.y)) return view;
+    if (spots.empty() || !(high.x > low.x) || !(high.y > low.y)) return fit(scene, area, units_per_mm);
     const double bare = std::min(area.width / (high.x - low.x), area.height / (high.y - low.y));
     std::optional<double> filling = largest_fitting(spots, area, bare, units_per_mm);
     if (!filling) {
@@ -128,12 +137,11 @@ View fit_ink(const Scene& scene, const Area& area, double units_per_mm) {
         spots = spots_of(scene, 0.5 * area.width / units_per_mm);
         filling = largest_fitting(spots, area, bare, units_per_mm);
     }
-    view.units_per_in = filling.value_or(least_share * bare);
-    const auto ink = extent(spots, view.units_per_in, units_per_mm);
-    view.center_in = {middle(ink.low.x, ink.high.x, area.width, low.x, high.x, view.units_per_in),
-                      middle(ink.low.y, ink.high.y, area.height, low.y, high.y, view.units_per_in)};
-    view.center = {area.left + area.width / 2, area.top + area.height / 2};
-    return view;
+    return at_scale(scene, spots, area, filling.value_or(least_share * bare), units_per_mm);
 }
 
-}  // namespace toehold::window
+View ink_in_the_middle(const Scene& scene, const Area& area, double units_per_in, double units_per_mm) {
+    return at_scale(scene, spots_of(scene), area, units_per_in, units_per_mm);
+}
+
+}  // namespace toehold::drawing

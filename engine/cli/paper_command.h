@@ -1,0 +1,35 @@
+#pragma once
+// The commands that write a paper, as values.
+#include "paper/paper_file.h"
+
+#include <string>
+#include <vector>
+
+namespace toehold::cli {
+
+/// What every paper is told beside the detail.
+struct PaperWishes {
+    std::string output;   ///< file to write; empty: named after the detail, in the working folder
+    std::string project;  ///< empty: the detail's own
+    std::string date;     ///< ISO 8601 day, or `none`; empty: today
+    paper::PaperSize paper = paper::PaperSize::letter;
+    units::System system = units::System::us;
+};
+
+struct PaperCommand {
+    paper::Kind kind = paper::Kind::report;
+    std::string file;  ///< `-`: standard input
+    PaperWishes wishes;
+    std::string data;
+    std::vector<std::string> plugins;
+};
+
+[[nodiscard]] paper::Issue issue_of(const PaperWishes& wishes, const std::string& file);
+
+/// Ending of a file's name, in lower case and without its dot.
+[[nodiscard]] std::string ending_of(const std::string& file);
+
+/// Writes the bytes; false, with the reason said on standard error, where that fails.
+[[nodiscard]] bool write_paper(const std::string& file, const std::string& bytes);
+
+}  // namespace toehold::cli

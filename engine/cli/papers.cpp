@@ -1,0 +1,100 @@
+// The commands that write a paper: report, draw, site, letter.
+#include "cli/commands.h"
+#include "cli/console.h"
+#include "cli/data_folder.h"
+#include "cli/paper_command.h"
+#include "cli/plugins.h"
+#include "cli/review_file.h"
+#include "review/remedies.h"
+
+#include <algorithm>
+#include <cctype>
+#include <filesystem>
+
+namespace toehold::cli {
+namespace {
+
+std::string listed(const std::vector<std::string>& endings) {
+    std::string text;
+    for (const std::string& ending : endings) {
+        if (&ending != &endings.front()) text += &ending == &endings.back() ? " or " : ", ";
+        text += "." + ending;
+    }
+    return text;
+}
+
+/// A drawing needs no solve; the others say what the review says, a report also what would help.
+review::Review needed_review(paper::Kind kind, const ResolvedFile& input, const catalog::Catalog& catalog) {
+    switch (kind) {
+        case paper::Kind::report: {
+            review::Review review = review::review(*input.resolved, input.sha256);
+            review.remedies = review::find_remedies(review, catalog);
+            return review;
+        }
+        case paper::Kind::site_sheet:
+        case paper::Kind::letter:
+            return review::review(*input.resolved, input.sha256);
+        case paper::Kind::shop_drawing:
+        case paper::Kind::plan:
+        case paper::Kind::section:
+        case paper::Kind::elevation:
+            break;
+    }
+    review::Review review;
+    review.detail = input.resolved->detail.name;
+    review.input_sha256 = input.sha256;
+    review.resolved = *input.resolved;
+    return review;
+}
+
+}  // namespace
+
+paper::Issue issue_of(const PaperWishes& wishes, const std::string& file) {
+    paper::Issue issue;
+    issue.project = wishes.project;
+    issue.date = wishes.date == "none" ? "" : wishes.date.empty() ? paper::today() : wishes.date;
+    issue.file = file == standard_input ? name_of(file) : std::filesystem::path(file).filename().string();
+    issue.program = "Toehold " TOEHOLD_VERSION;
+    issue.system = wishes.system;
+    issue.paper = wishes.paper;
+    return issue;
+}
+
+std::string ending_of(const std::string& file) {
+    std::string ending = std::filesystem::path(file).extension().string();
+    std::transform(ending.begin(), ending.end(), ending.begin(),
+                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+    return ending.empty() ? ending : ending.substr(1);
+}
+
+bool write_paper(const std::string& file, const std::string& bytes) {
+    if (const auto problem = xml::save_atomically(file, bytes)) {
+        complain(model::sentence(*problem));
+        return false;
+    }
+    print("Written to " + file + "\n");
+    return true;
+}
+
+ExitStatus run(const PaperCommand& command) {
+    const std::vector<std::string> endings = paper::endings(command.kind);
+    const std::string named = command.file == standard_input ? "base-detail.xml" : issue_of({}, command.file).file;
+    const std::string output =
+        command.wishes.output.empty() ? paper::customary_name(command.kind, named) : command.wishes.output;
+    const std::string ending = ending_of(output);
+    if (std::find(endings.begin(), endings.end(), ending) == endings.end()) {
+        complain("this paper is written as " + listed(endings) + ", and not as \"" + output + "\"");
+        return ExitStatus::unusable_input;
+    }
+    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
+    const auto catalog = load_catalog(command.data);
+    if (!catalog) return ExitStatus::unusable_input;
+    const ResolvedFile input = resolve_file(command.file, *catalog);
+    complain(input.problems);
+    if (!input.resolved) return ExitStatus::unusable_input;
+    const review::Review review = needed_review(command.kind, input, *catalog);
+    const std::string bytes = paper::paper_file(command.kind, ending, review, issue_of(command.wishes, command.file));
+    return write_paper(output, bytes) ? ExitStatus::adequate : ExitStatus::internal_fault;
+}
+
+}  // namespace toehold::cli
