@@ -35,6 +35,12 @@ void write_fact(Pages& pages, const Facts::Fact& fact, const SetFact& cell, doub
     }
 }
 
+/// Where a drawing keeps off its frame.
+Frame inner(const Frame& frame) {
+    return {frame.left + inside_mm, frame.top + inside_mm, frame.width - 2.0 * inside_mm,
+            frame.height - 2.0 * inside_mm};
+}
+
 }  // namespace
 
 void set(Pages& pages, const Facts& facts) {
@@ -112,8 +118,9 @@ void set(Pages& pages, const Figure& figure) {
     for (const Figure::Part& part : figure.parts) {
         const double width = pages.width() * part.share / shares;
         const Frame frame{left, 0.0, width - 2.0, figure.height_mm};
-        Placed placed = part.to_scale ? placed_to_scale(part.scene, frame, figure.lettering)
-                                      : placed_to_fit(part.scene, frame, figure.lettering);
+        const Frame inside = inner(frame);
+        Placed placed = part.to_scale ? placed_to_scale(part.scene, inside, figure.lettering)
+                                      : placed_to_fit(part.scene, inside, figure.lettering);
         std::string words = part.words;
         if (part.to_scale) words += (words.empty() ? "" : ", ") + scale_words(placed.scale);
         auto lines = drawing::broken_into_lines(words, frame.width, {TextSize::fine, false, false});
