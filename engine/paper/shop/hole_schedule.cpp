@@ -92,21 +92,30 @@ Schedule hole_schedule(const model::Plate& plate, units::System system, std::siz
 
 Schedule corner_schedule(const model::Outline& outline, units::System system, std::size_t most_rows) {
     using drawing::Across;
-    Schedule schedule{"CORNERS OF THE OUTLINE",
-                      {{"No.", 0.7, Across::middle}, {"x", 1.0, Across::right}, {"y", 1.0, Across::right}},
-                      {},
-                      {}};
+    constexpr std::size_t beside = 2;
+    Schedule schedule{"CORNERS OF THE OUTLINE, joined by straight sides", {}, {}, {}};
+    for (std::size_t count = 0; count < beside; ++count)
+        schedule.columns.insert(schedule.columns.end(),
+                                {{"No.", 0.7, Across::middle}, {"x", 1.0, Across::right}, {"y", 1.0, Across::right}});
     const auto* const polygon = std::get_if<model::PolygonOutline>(&outline);
     if (polygon == nullptr) return schedule;
     const drawing::Point datum = datum_in(outline);
-    const std::size_t rows = std::min(polygon->corners.size(), most_rows);
-    for (std::size_t index = 0; index < rows; ++index) {
+    const std::size_t corners = std::min(polygon->corners.size(), beside * most_rows);
+    const std::size_t rows = (corners + beside - 1) / beside;
+    schedule.rows.resize(rows);
+    for (std::size_t index = 0; index < beside * rows; ++index) {
+        std::vector<std::string>& row = schedule.rows[index % rows];
+        if (index >= corners) {
+            row.insert(row.end(), {"", "", ""});
+            continue;
+        }
         const model::Position& corner = polygon->corners[index];
-        schedule.rows.push_back({std::to_string(index + 1), length_figure(corner.x_in - datum.x, system),
-                                 length_figure(corner.y_in - datum.y, system)});
+        row.insert(row.end(), {std::to_string(index + 1), length_figure(corner.x_in - datum.x, system),
+                               length_figure(corner.y_in - datum.y, system)});
     }
-    if (rows < polygon->corners.size())
-        schedule.notes.push_back(fmt::format("{} more corners: see the cutting file.", polygon->corners.size() - rows));
+    if (corners < polygon->corners.size())
+        schedule.notes.push_back(
+            fmt::format("{} more corners: see the cutting file.", polygon->corners.size() - corners));
     return schedule;
 }
 

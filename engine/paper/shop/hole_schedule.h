@@ -22,7 +22,7 @@ namespace toehold::paper::shop {
 
 /// No more rows than `most_rows`; says how many it leaves out and where they are.
 [[nodiscard]] Schedule hole_schedule(const model::Plate& plate, units::System system, std::size_t most_rows);
-/// Of a polygon; without rows for other outlines.
+/// Of a polygon, two corners a row; without rows for other outlines.
 [[nodiscard]] Schedule corner_schedule(const model::Outline& outline, units::System system, std::size_t most_rows);
 
 }  // namespace toehold::paper::shop

@@ -3,6 +3,7 @@
 #include "drawing/marks/shapes.h"
 #include "drawing/parts.h"
 #include "drawing/plan_sheet.h"
+#include "model/segment.h"
 #include "paper/cutting/plate_contours.h"
 #include "paper/shop/callouts.h"
 #include "paper/shop/views.h"
@@ -23,7 +24,7 @@ using drawing::Pen;
 using drawing::Point;
 using drawing::Scene;
 
-constexpr double first_row_mm = 7.0, second_row_mm = 14.5, callout_off_mm = 12.0;
+constexpr double first_row_mm = 7.0, second_row_mm = 13.5, callout_off_mm = 12.0;
 
 double along(const model::Position& at, Measure measure) { return measure == Measure::across ? at.x_in : at.y_in; }
 double aside(const model::Position& at, Measure measure) { return measure == Measure::across ? at.y_in : at.x_in; }
@@ -86,11 +87,20 @@ std::vector<DimensionEnd> corner_ends(const model::PolygonOutline& polygon, cons
     return ends.size() > 2 ? ends : std::vector<DimensionEnd>{};
 }
 
-/// False where corners are too close together for words.
+bool square_cornered(const model::PolygonOutline& polygon) {
+    constexpr double same_in = 1e-6;
+    const std::vector<model::Segment> sides = model::sides(polygon.corners);
+    return std::all_of(sides.begin(), sides.end(), [](const model::Segment& side) {
+        return std::abs(side.from.x_in - side.to.x_in) < same_in || std::abs(side.from.y_in - side.to.y_in) < same_in;
+    });
+}
+
+/// False where sides run aslant or corners are too close together for words.
 bool add_corner_rows(Scene& scene, const ViewSubject& subject, const Box& plate) {
     constexpr double corner_row_mm = 7.0;
     const auto* const polygon = std::get_if<model::PolygonOutline>(&subject.resolved.detail.plate.outline);
     if (polygon == nullptr) return true;
+    if (!square_cornered(*polygon)) return false;
     bool all = true;
     for (const Axis& axis : {Axis{Measure::across, plate.low.x, plate.high.x, plate.low.y, -1.0},
                              Axis{Measure::upright, plate.low.y, plate.high.y, plate.high.x, 1.0}}) {
@@ -99,6 +109,26 @@ bool add_corner_rows(Scene& scene, const ViewSubject& subject, const Box& plate)
         if (!ends.empty() && !add_fitting_chain(scene, row, ends, subject.drafting)) all = false;
     }
     return all;
+}
+
+/// By which the schedule of corners names them; inside the plate, where no dimension stands.
+void add_corner_numbers(Scene& scene, const model::Outline& outline) {
+    constexpr double inward_mm = 3.2;
+    const auto& corners = std::get<model::PolygonOutline>(outline).corners;
+    const Point middle = drawing::middle(outline_box_in(outline));
+    for (std::size_t index = 0; index < corners.size(); ++index) {
+        const Point inward{middle.x - corners[index].x_in, middle.y - corners[index].y_in};
+        const double length = std::max(1e-9, std::hypot(inward.x, inward.y));
+        drawing::Text text;
+        text.at = drawing::standing({corners[index].x_in, corners[index].y_in},
+                                    {inward_mm * inward.x / length, inward_mm * inward.y / length});
+        text.words = std::to_string(index + 1);
+        text.size = drawing::TextSize::fine;
+        text.across = drawing::Across::middle;
+        text.upright = drawing::Upright::middle;
+        text.pen = Pen::dimension;
+        scene.items.emplace_back(std::move(text));
+    }
 }
 
 void add_axis_lines(Scene& scene, const Box& plate) {
@@ -154,7 +184,7 @@ void add_datum(Scene& scene, const model::Outline& outline, const Box& plate) {
     scene.items.emplace_back(
         drawing::Circle{drawing::standing(plate.low), 0.0, 0.8, Pen::outline, drawing::Fill::none, {}});
     drawing::Text text;
-    text.at = drawing::standing(plate.low, {-1.2, -1.6});
+    text.at = drawing::standing(plate.low, {-3.0, -1.0});
     text.words = "0,0";
     text.size = drawing::TextSize::fine;
     text.across = drawing::Across::right;
@@ -208,7 +238,7 @@ Scene plan_view(const ViewSubject& subject) {
     add_hole_rows(scene, subject, {Measure::upright, plate.low.y, plate.high.y, plate.low.x, -1.0});
     add_callouts(scene, callouts(detail.plate, subject.drafting.system), plate.high.x,
                  right_reach_mm(detail.plate.outline), subject.drafting.mm_per_in);
-    (void)add_corner_rows(scene, subject, plate);  // what has no room is in the schedule of corners
+    if (!add_corner_rows(scene, subject, plate)) add_corner_numbers(scene, detail.plate.outline);
     return drawing::finished(std::move(scene));
 }
 

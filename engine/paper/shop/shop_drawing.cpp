@@ -87,20 +87,20 @@ void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_co
     const shop::Schedule limits = shop::tolerances(system);
     const std::vector<std::string> notes = shop::shop_notes(draft.resolved);
     const double limits_height = shop::height_mm(limits, area.width) + between_mm;
-    double room = area.height - limits_height - notes_height_mm(notes, area.width);
+    double room = area.height - limits_height - notes_height_mm(notes, area.width) - between_mm;
     double y = area.top;
-    const double corners_width = 0.6 * area.width, for_corners = list_corners ? 0.5 * room : 0.0;
-    const auto add = [&](const shop::Schedule& schedule, double width) {
-        shop::add_schedule(scene, schedule, {area.left, y}, width);
-        const double height = shop::height_mm(schedule, width) + between_mm;
+    const double for_corners = list_corners ? 0.5 * room : 0.0;
+    const auto add = [&](const shop::Schedule& schedule) {
+        shop::add_schedule(scene, schedule, {area.left, y}, area.width);
+        const double height = shop::height_mm(schedule, area.width) + between_mm;
         y += height;
         room -= height;
     };
     const auto holes = [&](std::size_t rows) { return shop::hole_schedule(plate, system, rows); };
-    add(fitting_schedule(holes, area.width, room - for_corners - between_mm), area.width);
+    add(fitting_schedule(holes, area.width, room - for_corners - between_mm));
     const auto corners = [&](std::size_t rows) { return shop::corner_schedule(plate.outline, system, rows); };
-    if (list_corners) add(fitting_schedule(corners, corners_width, room - between_mm), corners_width);
-    add(limits, area.width);
+    if (list_corners) add(fitting_schedule(corners, area.width, room - between_mm));
+    add(limits);
     add_notes(scene, notes, {area.left, y}, area.width);
 }
 
@@ -124,7 +124,9 @@ Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_s
     const double anchors_top = bottom - gap_mm - shop::height_mm(anchors, anchors_width);
     shop::add_schedule(paper, anchors, {inner.left + gap_mm, anchors_top}, anchors_width);
 
-    const Area frame{inner.left + gap_mm, inner.top, views_width - gap_mm, anchors_top - gap_mm - inner.top};
+    constexpr double views_top_mm = 1.5, views_bottom_mm = 3.5;
+    const Area frame{inner.left + gap_mm, inner.top + views_top_mm, views_width - gap_mm,
+                     anchors_top - views_bottom_mm - inner.top - views_top_mm};
     shop::Views views = shop::laid_out_views(resolved, issue.system, frame, lettering);
 
     const shop::TitleBlock block = title_block(draft, views.scale);

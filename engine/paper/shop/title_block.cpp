@@ -19,6 +19,7 @@ std::vector<double> widths_mm(const std::vector<TitleBlock::Field>& row, double 
     double shares = 0.0;
     for (const TitleBlock::Field& field : row) shares += field.share;
     std::vector<double> widths;
+    widths.reserve(row.size());
     for (const TitleBlock::Field& field : row) widths.push_back(width_mm * field.share / shares);
     return widths;
 }

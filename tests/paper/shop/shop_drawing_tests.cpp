@@ -12,7 +12,7 @@
 
 using namespace toehold;
 using test::contains;
-using test::drawn;
+using test::shop::drawn;
 
 namespace {
 
@@ -79,7 +79,7 @@ drawing::Point on_sheet(const paper::Placed& placed, double x_in, double y_in) {
 }
 
 std::string text_of(const std::string& detail, units::System system) {
-    return test::pdf_text(pdf_of(drawn(test::shipped(detail), system)));
+    return test::pdf_text(pdf_of(drawn(test::shop::shipped(detail), system)));
 }
 
 /// Runs of blanks as one.
@@ -88,7 +88,7 @@ std::string squeezed(const std::string& text) { return std::regex_replace(text, 
 }  // namespace
 
 TEST_CASE("No words of a shop drawing meet, on any shipped detail", "[property]") {
-    for (const test::ShopSample& sample : test::all_shipped()) {
+    for (const test::shop::ShopSample& sample : test::shop::all_shipped()) {
         for (const units::System system : {units::System::us, units::System::si}) {
             INFO(sample.name << (system == units::System::si ? ", SI" : ", US"));
             check_words_keep_clear(drawn(sample.resolved, system));
@@ -97,7 +97,7 @@ TEST_CASE("No words of a shop drawing meet, on any shipped detail", "[property]"
 }
 
 TEST_CASE("No words of a shop drawing meet, on plates of all shapes", "[property]") {
-    for (const test::ShopSample& sample : test::plates_of_all_shapes()) {
+    for (const test::shop::ShopSample& sample : test::shop::plates_of_all_shapes()) {
         for (const units::System system : {units::System::us, units::System::si}) {
             INFO(sample.name << (system == units::System::si ? ", SI" : ", US"));
             check_words_keep_clear(drawn(sample.resolved, system));
@@ -106,7 +106,7 @@ TEST_CASE("No words of a shop drawing meet, on plates of all shapes", "[property
 }
 
 TEST_CASE("The views stand in third-angle alignment at one customary scale", "[property]") {
-    for (const test::ShopSample& sample : test::plates_of_all_shapes()) {
+    for (const test::shop::ShopSample& sample : test::shop::plates_of_all_shapes()) {
         INFO(sample.name);
         const paper::Sheet sheet = drawn(sample.resolved, units::System::us);
         const paper::Placed& plan = view_named(sheet, "Plan");
@@ -128,14 +128,14 @@ TEST_CASE("The views stand in third-angle alignment at one customary scale", "[p
 
 TEST_CASE("A length on the sheet is the plate's at the scale written", "[closed-form]") {
     // Through-bolts: an 8 in plate at 1:2 is 4 in, 101.6 mm, on paper.
-    const paper::Sheet sheet = drawn(test::shipped("heron-landing-through-bolts"), units::System::us);
+    const paper::Sheet sheet = drawn(test::shop::shipped("heron-landing-through-bolts"), units::System::us);
     const paper::Placed& plan = view_named(sheet, "Plan");
     CHECK(paper::scale_words(plan.scale) == "1:2");
     CHECK_CLOSE(on_sheet(plan, 4.0, 0.0).x - on_sheet(plan, -4.0, 0.0).x, 101.6, 0.0, 1e-9);
 }
 
 TEST_CASE("The sheet is tabloid or A3, lying, whatever smaller paper is asked for", "[process]") {
-    const catalog::Resolved resolved = test::shipped("heron-landing-through-bolts");
+    const catalog::Resolved resolved = test::shop::shipped("heron-landing-through-bolts");
     const auto page = [](const paper::Sheet& sheet) { return test::read_by("pdfinfo", pdf_of(sheet), "pdf"); };
     CHECK(contains(squeezed(page(drawn(resolved, units::System::us))), "Page size: 1224 x 792 pts"));
     CHECK(contains(squeezed(page(drawn(resolved, units::System::si))), "Page size: 1190.55 x 841.89 pts (A3)"));
@@ -194,7 +194,7 @@ TEST_CASE("Lag screws come with the bits for shank and thread", "[process]") {
 
 TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[published]") {
     // AWS A2.4 (from memory): below the reference line for the arrow's side, upright leg to the left.
-    const paper::Sheet sheet = drawn(test::shipped("heron-landing-corner"), units::System::us);
+    const paper::Sheet sheet = drawn(test::shop::shipped("heron-landing-corner"), units::System::us);
     const paper::Placed& front = view_named(sheet, "Front");
     const drawing::Path* triangle = nullptr;
     const drawing::Circle* ring = nullptr;
@@ -224,7 +224,7 @@ TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[publ
 }
 
 TEST_CASE("What is not described is not made up", "[process]") {
-    for (const test::ShopSample& sample : test::plates_of_all_shapes()) {
+    for (const test::shop::ShopSample& sample : test::shop::plates_of_all_shapes()) {
         if (sample.name != "wood post") continue;
         const std::string text = squeezed(test::pdf_text(pdf_of(drawn(sample.resolved, units::System::us))));
         CHECK(contains(text, "none; shoe bolted, its bolts"));
@@ -234,21 +234,31 @@ TEST_CASE("What is not described is not made up", "[process]") {
 }
 
 TEST_CASE("Holes beyond the sheet's room are counted, not dropped in silence", "[process]") {
-    for (const test::ShopSample& sample : test::plates_of_all_shapes()) {
+    for (const test::shop::ShopSample& sample : test::shop::plates_of_all_shapes()) {
         if (sample.name != "crowded") continue;
         const std::string text = squeezed(test::pdf_text(pdf_of(drawn(sample.resolved, units::System::us))));
         CHECK(std::regex_search(text, std::regex("[0-9]+ more holes: see the cutting file")));
     }
 }
 
+TEST_CASE("Corners of a plate with sides aslant are numbered and listed", "[process]") {
+    // Corner 1 at 2 pi 0.3 / 14: x = 4.5 cos 0.13464 = 4.4593, y = 4 sin 0.13464 = 0.5370; leftmost -4.4593, lowest
+    // -4 sin(2 pi 10.3 / 14 ...) = -3.9840: from there 8.919 and 4.521 in.
+    for (const test::shop::ShopSample& sample : test::shop::plates_of_all_shapes()) {
+        const std::string text = squeezed(test::pdf_text(pdf_of(drawn(sample.resolved, units::System::us))));
+        CHECK(contains(text, "CORNERS OF THE OUTLINE") == (sample.name == "many-sided"));
+        if (sample.name == "many-sided") CHECK(contains(text, " 1 8.919 4.521"));
+    }
+}
+
 TEST_CASE("A steel plate's drawing and cutting file are as they were kept", "[process]") {
-    const catalog::Resolved resolved = test::shipped("heron-landing-through-bolts");
+    const catalog::Resolved resolved = test::shop::shipped("heron-landing-through-bolts");
     CHECK(test::is_as_kept("through-bolts-shop-drawing.svg", test::plain_svg(drawn(resolved, units::System::us))));
     CHECK(test::is_as_kept("through-bolts-plate.dxf", paper::cutting_file(resolved.detail.plate, units::System::us)));
 }
 
 TEST_CASE("The same detail gives the same drawing", "[property]") {
-    const catalog::Resolved resolved = test::shipped("heron-landing-corner");
+    const catalog::Resolved resolved = test::shop::shipped("heron-landing-corner");
     CHECK(paper::svg(drawn(resolved, units::System::us)) == paper::svg(drawn(resolved, units::System::us)));
     CHECK(pdf_of(drawn(resolved, units::System::us)) == pdf_of(drawn(resolved, units::System::us)));
 }

@@ -8,7 +8,7 @@
 #include <filesystem>
 #include <numbers>
 
-namespace toehold::test {
+namespace toehold::test::shop {
 namespace {
 
 using namespace model;
@@ -103,6 +103,16 @@ BaseDetail with_long_names() {
     return detail;
 }
 
+paper::Issue issue_in(units::System system) {
+    const bool si = system == units::System::si;
+    return {"",
+            "2026-11-25",
+            "heron-landing.xml",
+            "Toehold 0.5.0",
+            system,
+            si ? paper::PaperSize::a4 : paper::PaperSize::letter};
+}
+
 }  // namespace
 
 catalog::Resolved shipped(const std::string& name) { return resolved(read(name)); }
@@ -142,19 +152,9 @@ std::vector<ShopSample> plates_of_all_shapes() {
     return samples;
 }
 
-paper::Issue issue_in(units::System system) {
-    const bool si = system == units::System::si;
-    return {"",
-            "2026-11-25",
-            "heron-landing.xml",
-            "Toehold 0.5.0",
-            system,
-            si ? paper::PaperSize::a4 : paper::PaperSize::letter};
-}
-
 paper::Sheet drawn(const catalog::Resolved& resolved, units::System system) {
     return paper::shop_drawing(resolved, "60f0664738b9253cba5ceae692718e8607014a2253e6819cd521d5223c276265",
                                issue_in(system));
 }
 
-}  // namespace toehold::test
+}  // namespace toehold::test::shop

@@ -3,7 +3,7 @@
 #include "catalog/resolve.h"
 #include "paper/papers.h"
 
-namespace toehold::test {
+namespace toehold::test::shop {
 
 struct ShopSample {
     std::string name;
@@ -19,7 +19,6 @@ struct ShopSample {
 [[nodiscard]] std::vector<ShopSample> plates_of_all_shapes();
 
 /// With a date and a file's name, on tabloid in inches or A3 in mm.
-[[nodiscard]] paper::Issue issue_in(units::System system);
 [[nodiscard]] paper::Sheet drawn(const catalog::Resolved& resolved, units::System system);
 
-}  // namespace toehold::test
+}  // namespace toehold::test::shop
