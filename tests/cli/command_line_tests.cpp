@@ -109,7 +109,7 @@ TEST_CASE("output that cannot be written is said, with status 3", "[process][bad
 TEST_CASE("the manual page names every command and option", "[process]") {
     const std::string page = toehold::test::file_text(TOEHOLD_MANUAL);
     std::string help;
-    for (const char* command : {"check", "compare", "remark", "validate", "list"}) {
+    for (const char* command : {"check", "compare", "remark", "report", "draw", "site", "letter", "validate", "list"}) {
         help += run_toehold({command, "--help"}).out;
         CHECK(says(page, std::string(".B ") + command + "\n"));
     }
