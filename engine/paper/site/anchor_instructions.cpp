@@ -63,9 +63,9 @@ std::string seat_words(const Reader& reader, const AnchorSet& set) {
 
 /// The size it is sold by, and in SI what that measures: `7/16 in`, `7/16 in (11.1 mm)`, `No. 14`.
 std::string size_words(const Anchor& anchor, units::System system) {
-    const std::string number = anchor.name.rfind("No. ", 0) == 0 ? anchor.name.substr(0, anchor.name.find(' ', 4)) : "";
+    std::string number = anchor.name.rfind("No. ", 0) == 0 ? anchor.name.substr(0, anchor.name.find(' ', 4)) : "";
     if (!number.empty()) return number;
-    const std::string inches = hole_words(anchor.diameter_in, units::System::us);
+    std::string inches = hole_words(anchor.diameter_in, units::System::us);
     if (system == units::System::us) return inches;
     return inches + " (" + drawing::length_words(anchor.diameter_in, system) + ")";
 }

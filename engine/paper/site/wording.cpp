@@ -72,7 +72,7 @@ const char* lying(const model::Member& member) {
 }
 
 std::string piece_words(double width_in, double depth_in, units::System system) {
-    const std::string nominal = nominal_size(std::min(width_in, depth_in), std::max(width_in, depth_in));
+    std::string nominal = nominal_size(std::min(width_in, depth_in), std::max(width_in, depth_in));
     if (!nominal.empty()) return nominal;
     return tape_figure(std::min(width_in, depth_in), system) + " x " + tape_words(std::max(width_in, depth_in), system);
 }
