@@ -66,11 +66,11 @@ Measure measure(const checks::CheckResult& result) {
 
 std::vector<Column> measure_columns() {
     using drawing::Across;
-    return {{"demand", 0.08, Across::right},
+    return {{"demand", 0.078, Across::right},
             {"capacity", 0.093, Across::right},
             {"unit", 0.052},
-            {"D/C", 0.06, Across::right},
-            {"status", 0.105}};
+            {"D/C", 0.068, Across::right},
+            {"status", 0.104}};
 }
 
 std::vector<Cell> measure_cells(const Measure& measure, units::System system) {

@@ -50,8 +50,8 @@ Table arithmetic(const CheckResult& result, const std::vector<const checks::Step
     table.ruled = false;
     table.columns = {{"", 0.055, Across::left, true},
                      {"", 0.34, Across::left, true},
-                     {"", 0.285, Across::left, true},
-                     {"", 0.09, Across::right},
+                     {"", 0.275, Across::left, true},
+                     {"", 0.1, Across::right},
                      {"", 0.05},
                      {"", 0.18}};
     for (const checks::Step* step : steps) table.rows.push_back(step_row(*step, sources, system));

@@ -10,7 +10,7 @@ namespace {
 using drawing::SectionPlane;
 
 /// The drawings letter for a large sheet; smaller here, and still legible.
-constexpr double lettering = 0.72;
+constexpr double lettering = 0.68;
 
 /// Through the first anchor, square to the other section.
 SectionPlane square_to(const SectionPlane& plane, const model::BaseDetail& detail) {
@@ -23,6 +23,15 @@ SectionPlane square_to(const SectionPlane& plane, const model::BaseDetail& detai
 std::string section_title(const SectionPlane& plane, units::System system) {
     return plane.along == model::PlanAxis::y ? "Section at x = " + length(plane.at_in, system) + ", seen along x"
                                              : "Section at y = " + length(plane.at_in, system) + ", seen along y";
+}
+
+/// The plan's own note says that the stiffness is as computed; here it is that of the state with the largest pull.
+drawing::Scene without_note(drawing::Scene scene) {
+    std::erase_if(scene.items, [](const drawing::Item& item) {
+        const auto* text = std::get_if<drawing::Text>(&item);
+        return text != nullptr && text->words.starts_with("Pulls: ");
+    });
+    return scene;
 }
 
 }  // namespace
@@ -52,16 +61,14 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
     const drawing::Subject subject{resolved.detail, &resolved, &shown, source.issue.system};
     drawing::PlanOptions options;
     options.dimensions = false;
-    options.framing = false;
-    const std::string push =
-        "push towards " + output::degrees_text(output::degrees(shown.push->direction_rad)) + " deg";
     Figure figure;
     figure.height_mm = 64.0;
     figure.lettering = lettering;
     figure.parts = {{drawing::rose(petals(source.review), shown, ""), 0.42, false,
                      "Pull by the direction of the push, stiffness as computed"},
-                    {drawing::plan(subject, options), 0.58, true,
-                     std::string(shown.field ? "Pull, shear and pressure on the bed, " : "Pull and shear, ") + push}};
+                    {without_note(drawing::plan(subject, options)), 0.58, true,
+                     shown.field ? "Pull, shear and pressure in the state that pulls most"
+                                 : "Pull and shear in the state that pulls most"}};
     blocks.emplace_back(std::move(figure));
 }
 

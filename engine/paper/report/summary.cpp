@@ -136,7 +136,8 @@ void add_summary(Blocks& blocks, const Source& source) {
         blocks.emplace_back(paragraph("No check could be made."));
         return;
     }
-    blocks.emplace_back(paragraph(counts(review) + " Nearest to their limit or beyond it:"));
+    blocks.emplace_back(
+        paragraph(counts(review) + " Nearest to their limit or beyond it (D/C: demand over capacity):"));
     blocks.emplace_back(worst_rows(source));
 }
 

@@ -1,0 +1,87 @@
+// The letter as a value and as a file: every remark with what it speaks of, and none lost.
+#include "paper/read_back.h"
+#include "paper/report/report_sample.h"
+#include "support/compare.h"
+
+using namespace toehold;
+using model::Remark;
+
+namespace {
+
+bool has(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+review::Review remarked(std::vector<Remark> remarks) {
+    review::Review review = test::reported("end-nailed-blocks");
+    review.resolved.detail.remarks = std::move(remarks);
+    return review;
+}
+
+paper::Document letter_of(const std::vector<Remark>& remarks) {
+    return paper::comment_letter(remarked(remarks), test::report_issue("end-nailed-blocks"));
+}
+
+std::vector<std::string> titles(const paper::Document& letter) {
+    std::vector<std::string> words;
+    for (const paper::Heading& heading : test::headings_of(letter)) words.push_back(heading.words);
+    return words;
+}
+
+}  // namespace
+
+TEST_CASE("A letter without remarks says so in one sentence", "[unit]") {
+    const paper::Document letter = letter_of({});
+    CHECK(has(test::words_of(letter), "The file keeps no comment of a reviewer."));
+    CHECK(test::headings_of(letter).empty());
+    CHECK(has(test::words_of(letter), test::reported("end-nailed-blocks").input_sha256));
+}
+
+TEST_CASE("Open remarks are numbered first, settled ones follow", "[unit]") {
+    const paper::Document letter =
+        letter_of({{"", "", "Send the revised block.", "A. Reviewer", "2026-11-20", Remark::State::settled},
+                   {"anchor-withdrawal", "anchor B", "Show the pilot holes.", "A. Reviewer", "", Remark::State::open},
+                   {"end-grain-withdrawal", "", "Hardware is needed.", "B. Checker", "", Remark::State::open}});
+    CHECK(titles(letter) == std::vector<std::string>{"Open comments", "C1  Withdrawal of the anchor's thread, anchor B",
+                                                     "C2  Fasteners in end grain", "Settled comments",
+                                                     "C3  The detail as a whole"});
+    CHECK(has(test::words_of(letter), "A. Reviewer and B. Checker"));
+    CHECK(has(test::words_under(letter, "remark-3"), "A. Reviewer, 2026-11-20"));
+    // Room for an answer stands under what is open, and under nothing else.
+    CHECK(has(test::words_under(letter, "remark-1"), "ANSWER"));
+    CHECK_FALSE(has(test::words_under(letter, "remark-3"), "ANSWER"));
+}
+
+TEST_CASE("A remark stands with the result it speaks of", "[unit]") {
+    const review::Review& review = test::reported("end-nailed-blocks");
+    const paper::Document letter = letter_of({{"anchor-withdrawal", "anchor B", "Show the pilot holes.", "", "", {}},
+                                              {"member-end-connection", "", "Nails alone do not do.", "", "", {}}});
+    const std::string first = test::words_under(letter, "remark-1");
+    CHECK(has(first, "Show the pilot holes."));
+    CHECK(has(first, "anchor B"));
+    CHECK(has(first, "NDS 2018 12.2"));
+    CHECK(has(first, "0.91"));  // 1064 lb over 1166 lb
+    // Every subject: the worst of them, which governs the whole review.
+    const std::string second = test::words_under(letter, "remark-2");
+    CHECK(has(second, review.governing.subject + " (worst of 16)"));
+    CHECK(has(second, "FAILS"));
+}
+
+TEST_CASE("A remark whose result is gone is kept, and said to be so", "[unit]") {
+    const paper::Document letter = letter_of({{"head-pull-through", "", "Check the heads.", "", "", {}},
+                                              {"anchor-withdrawal", "anchor Z", "And this one?", "", "", {}},
+                                              {"a-check-of-a-plug-in", "anchor A", "Where did it go?", "", "", {}}});
+    const std::string words = test::words_of(letter);
+    CHECK(has(words, "Check the heads."));
+    CHECK(has(words, "The review has no result of this any more; the remark is kept."));
+    CHECK(has(words, "The review has no result for anchor Z any more; the remark is kept."));
+    CHECK(has(words, "C3  a-check-of-a-plug-in, anchor A"));
+}
+
+TEST_CASE("The letter can be read back from its file", "[process]") {
+    const std::string pdf = paper::pdf(
+        paper::lay_out(letter_of({{"anchor-withdrawal", "anchor B", "Show the pilot holes.", "A. Reviewer", "", {}}})));
+    const std::string text = test::pdf_text(pdf);
+    CHECK(test::contains(text, "Show the pilot holes."));
+    CHECK(test::contains(text, "INADEQUATE"));
+    CHECK(test::contains(text, test::reported("end-nailed-blocks").input_sha256));
+    CHECK(test::pdf_pages(pdf) == 1);
+}

@@ -1,0 +1,173 @@
+// The report as a value, held against the review it is made from.
+#include "output/figures.h"
+#include "output/words.h"
+#include "paper/report/report_sample.h"
+#include "paper/report/standards.h"
+#include "paper/report/symbols.h"
+#include "review/shipped_reviews.h"
+#include "support/compare.h"
+
+#include <algorithm>
+#include <regex>
+#include <set>
+
+using namespace toehold;
+using paper::report::written_math;
+using paper::report::written_number;
+
+namespace {
+
+bool has(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+paper::Document report_of(const std::string& name) {
+    return paper::calculation_report(test::reported(name), test::report_issue(name));
+}
+
+}  // namespace
+
+TEST_CASE("The report's sections stand in their order, with names of their own", "[unit]") {
+    const paper::Document report = report_of("end-nailed-blocks");
+    std::vector<std::string> sections;
+    std::set<std::string> names;
+    for (const paper::Heading& heading : test::headings_of(report)) {
+        CHECK(names.insert(heading.name).second);
+        CHECK(std::regex_match(heading.name, std::regex("[A-Za-z0-9-]+")));
+        if (heading.level == 1) sections.push_back(heading.words);
+    }
+    CHECK(sections == std::vector<std::string>{"1  Summary", "2  The detail", "3  Loads and stiffness",
+                                               "4  Demand at the anchors", "5  Load path", "6  Checks", "7  Findings",
+                                               "8  Remedies", "9  Assumptions, and the other choice",
+                                               "10  Cautions and sources"});
+}
+
+TEST_CASE("Every check of the review has a heading, and every step its value under it", "[unit]") {
+    for (const char* name : {"lags-in-deep-blocks", "short-lags-in-flat-block", "decking-only"}) {
+        const review::Review& review = test::reported(name);
+        const paper::Document report = report_of(name);
+        std::set<std::string> met;
+        for (const checks::CheckResult& result : review.checks) {
+            if (!met.insert(result.id).second) continue;  // of every check the worst subject stands first
+            const std::string words = test::words_under(report, "check-" + result.id);
+            INFO(name << ", " << result.id << "\n" << words);
+            REQUIRE(has(words, result.title));
+            CHECK(has(words, result.subject));
+            CHECK(has(words, std::string(output::word(result.status))));
+            for (const checks::Step& step : result.steps) {
+                INFO(step.symbol << " = " << step.value);
+                CHECK(has(words, written_math(step.symbol)));
+                CHECK(has(words, "= " + written_number(output::number_text(step.value))));
+            }
+        }
+    }
+}
+
+TEST_CASE("Every result's ratio stands under its check", "[unit]") {
+    const review::Review& review = test::reported("short-lags-in-flat-block");
+    const paper::Document report = report_of("short-lags-in-flat-block");
+    for (const checks::CheckResult& result : review.checks) {
+        const std::string words = test::words_under(report, "check-" + result.id);
+        INFO(result.id << ", " << result.subject << "\n" << words);
+        CHECK(has(words, output::ratio_text(result.ratio)));
+        // An infinite ratio reads as in the text output.
+        if (result.status == checks::Status::no_path) CHECK(has(words, "-"));
+    }
+    CHECK_FALSE(has(test::words_of(report), " inf"));
+    CHECK_FALSE(has(test::words_of(report), " nan"));
+}
+
+TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]") {
+    const review::Review& review = test::reported("end-nailed-blocks");
+    const paper::Document report = report_of("end-nailed-blocks");
+    REQUIRE(review.findings.size() == 3);
+    const std::string findings = test::words_under(report, "findings");
+    for (const checks::Finding& finding : review.findings) CHECK(has(findings, finding.message));
+    const std::string remedies = test::words_under(report, "remedies");
+    REQUIRE(review.remedies.size() == 7);
+    for (std::size_t index = 0; index < 5; ++index) CHECK(has(remedies, review.remedies[index].text));
+    CHECK(has(remedies, "2 others did less"));
+    const std::string assumptions = test::words_under(report, "assumptions");
+    for (const review::Assumption& one : review.assumptions) {
+        CHECK(has(assumptions, one.text));
+        CHECK(has(assumptions, one.other_choice));
+    }
+    const std::string cautions = test::words_under(report, "cautions");
+    for (const std::string& caution : review.cautions) CHECK(has(cautions, caution));
+}
+
+TEST_CASE("The title block names what was reviewed", "[unit]") {
+    const review::Review& review = test::reported("lags-in-deep-blocks");
+    paper::Issue issue = test::report_issue("lags-in-deep-blocks");
+    const auto words = [&] { return test::words_of(paper::calculation_report(review, issue)); };
+    CHECK(has(words(), review.input_sha256));
+    CHECK(has(words(), "heron-landing-lags-in-deep-blocks.xml"));
+    CHECK(has(words(), "Toehold 0.5.0; in, lb, psi"));
+    CHECK(has(words(), "ASD, load duration factor 1"));
+    CHECK(has(words(), "2026-11-25"));
+    CHECK_FALSE(has(words(), "PROJECT"));
+    issue.project = "An invented boardwalk";
+    issue.system = units::System::si;
+    CHECK(has(words(), "PROJECT\nAn invented boardwalk"));
+    CHECK(has(words(), "mm, N, MPa"));
+}
+
+TEST_CASE("In SI the demand is in newtons, and the steps keep the units of their formulas", "[unit]") {
+    const review::Review& review = test::reported("lags-in-deep-blocks");
+    paper::Issue issue = test::report_issue("lags-in-deep-blocks");
+    issue.system = units::System::si;
+    const paper::Document report = paper::calculation_report(review, issue);
+    // 200 lb is 889.6 N (NIST SP 811: 1 lbf = 4.448 222 N); 42 in is 1067 mm.
+    const std::string loads = test::words_under(report, "loads");
+    CHECK(has(loads, "889.6"));
+    CHECK(has(loads, "1067"));
+    // 8 in of length under the head is 203.2 mm.
+    CHECK(has(test::words_under(report, "check-anchor-withdrawal"),
+              "L = 8 in, length under the head, tip included (203.2 mm)"));
+}
+
+TEST_CASE("A review without a demand says why in the section of the demand", "[bad-input]") {
+    review::Review review = test::reported("decking-only");
+    review.demand.reset();
+    review.no_demand = "nothing described can balance the push";
+    review.checks.clear();
+    review.load_path.clear();
+    const paper::Document report = paper::calculation_report(review, test::report_issue("decking-only"));
+    CHECK(has(test::words_under(report, "demand"), "No demand was found: nothing described can balance the push."));
+    CHECK(has(test::words_under(report, "checks"), "No check could be made."));
+    CHECK(has(test::words_under(report, "load-path"), "No link of the load path could be followed."));
+    CHECK_NOTHROW(static_cast<void>(paper::lay_out(report)));
+}
+
+TEST_CASE("Every clause names a standard of the list, or says what else it rests on", "[unit]") {
+    const std::vector<std::string> others = {"input",    "demand",       "common practice", "statics", "report:",
+                                             "geometry", "Saint-Venant", "assumption",      "catalog", "Source: ours"};
+    for (const std::string& name : test::demo_names()) {
+        for (const checks::CheckResult& result :
+             review::evaluate(test::shipped_detail("heron-landing-" + name), "").checks) {
+            for (const checks::Step& step : result.steps) {
+                const bool known =
+                    step.clause.empty() ||
+                    std::any_of(paper::report::known_standards().begin(), paper::report::known_standards().end(),
+                                [&](const auto& standard) { return has(step.clause, std::string(standard.name)); }) ||
+                    std::any_of(others.begin(), others.end(), [&](const auto& word) { return has(step.clause, word); });
+                INFO(result.id << ": " << step.clause);
+                CHECK(known);
+            }
+        }
+    }
+}
+
+TEST_CASE("The load path leads to the checks that stand for its links", "[unit]") {
+    const paper::Document report = report_of("lags-in-deep-blocks");
+    std::set<std::string> names;
+    for (const paper::Heading& heading : test::headings_of(report)) names.insert(heading.name);
+    std::size_t links = 0;
+    for (const paper::Block& block : report.blocks) {
+        const auto* table = std::get_if<paper::Table>(&block);
+        if (table == nullptr || table->columns.front().title != "from") continue;
+        for (const auto& row : table->rows) {
+            CHECK(names.contains(row[2].link));
+            ++links;
+        }
+    }
+    CHECK(links >= 10);
+}
