@@ -81,7 +81,7 @@ void sharpen(const Canvas& canvas, std::vector<Contour>& contours, bool closed) 
 void paint_item(const Painting& painting, const Path& path) {
     const Canvas& canvas = painting.canvas;
     std::vector<Contour> contours = ink::on_surface(path, canvas.view);
-    if (!ink::meet(ink::grown(ink::bounds(contours), units(canvas, around_mm)), canvas.visible)) return;
+    if (!ink::meet(ink::grown(ink::bounds(contours), ink::units(canvas, around_mm)), canvas.visible)) return;
     sharpen(canvas, contours, path.closed);
     if (selected(painting, path.part) && of_the_thing(path.pen, path.fill))
         ink::draw_line(canvas, contours, path.closed, halo(painting));
@@ -96,8 +96,8 @@ void paint_item(const Painting& painting, const Path& path) {
 void paint_item(const Painting& painting, const Circle& circle) {
     const Canvas& canvas = painting.canvas;
     const ink::Disc disc{to_surface(canvas.view, circle.center),
-                         circle.radius_in * canvas.view.units_per_in + units(canvas, circle.radius_mm)};
-    const Box box = ink::grown({disc.center, disc.center}, disc.radius + units(canvas, around_mm));
+                         circle.radius_in * canvas.view.units_per_in + ink::units(canvas, circle.radius_mm)};
+    const Box box = ink::grown({disc.center, disc.center}, disc.radius + ink::units(canvas, around_mm));
     if (!ink::meet(box, canvas.visible)) return;
     if (selected(painting, circle.part) && of_the_thing(circle.pen, circle.fill))
         ink::draw_line(canvas, disc, halo(painting));
