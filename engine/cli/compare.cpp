@@ -75,6 +75,19 @@ review::Comparison compared(const std::array<Input, 2>& inputs) {
     return review::compare(reviews[0], inputs[0].label, reviews[1], inputs[1].label);
 }
 
+/// On paper the folders say nothing, unless they alone tell the two files apart.
+review::Comparison named_for_paper(review::Comparison comparison, const CompareCommand& command) {
+    const std::string first = issue_of({}, command.first).file, second = issue_of({}, command.second).file;
+    if (command.second.empty()) {
+        comparison.first.label = first;
+        comparison.second.label.replace(0, command.first.size(), first);
+    } else if (first != second) {
+        comparison.first.label = first;
+        comparison.second.label = second;
+    }
+    return comparison;
+}
+
 }  // namespace
 
 ExitStatus run(const CompareCommand& command) {
@@ -98,8 +111,8 @@ ExitStatus run(const CompareCommand& command) {
     if (!command.wishes.output.empty()) {
         PaperWishes wishes = command.wishes;
         wishes.system = command.system;
-        const std::string bytes =
-            paper::pdf(paper::lay_out(paper::comparison_report(comparison, issue_of(wishes, command.first))));
+        const std::string bytes = paper::pdf(paper::lay_out(
+            paper::comparison_report(named_for_paper(comparison, command), issue_of(wishes, command.first))));
         return write_paper(wishes.output, bytes) ? status : ExitStatus::internal_fault;
     }
     if (command.json) {

@@ -109,6 +109,14 @@ drawing::Path rule(double left, double right, double y) {
     return path;
 }
 
+/// Cut to a width, with an ellipsis for what was cut.
+std::string fitted(const std::string& words, double width_mm) {
+    const drawing::Lettering lettering{TextSize::fine, false, false};
+    if (drawing::text_width_mm(words, lettering) <= width_mm) return words;
+    const double ellipsis = drawing::text_width_mm("…", lettering);
+    return drawing::broken_into_lines(words, width_mm - ellipsis, lettering).front() + "…";
+}
+
 /// Head and foot of one page.
 drawing::Scene running_words(const Document& document, const Size& size, std::size_t page, std::size_t pages) {
     const layout::Margins margins;
@@ -116,8 +124,12 @@ drawing::Scene running_words(const Document& document, const Size& size, std::si
     drawing::Scene scene;
     if (page > 0 && !(document.head_left.empty() && document.head_right.empty())) {
         const double foot = margins.top - 8.0;
-        scene.items.emplace_back(letters({left, foot}, document.head_left, Across::left));
-        scene.items.emplace_back(letters({right, foot}, document.head_right, Across::right));
+        constexpr double between_mm = 6.0;
+        const std::string head = fitted(document.head_left, right - left);
+        const double taken = drawing::text_width_mm(head, {TextSize::fine, false, false}) + between_mm;
+        scene.items.emplace_back(letters({left, foot}, head, Across::left));
+        scene.items.emplace_back(
+            letters({right, foot}, fitted(document.head_right, right - left - taken), Across::right));
         scene.items.emplace_back(rule(left, right, foot + 1.6));
     }
     const double foot = size.height_mm - margins.bottom + 9.0;
