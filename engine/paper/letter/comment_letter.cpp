@@ -114,6 +114,12 @@ void add_settled(Blocks& blocks, const Source& source, const std::vector<Remark>
     for (const Remark& remark : settled) add_remark(blocks, source, remark, ++after);
 }
 
+std::string counts(std::size_t open, std::size_t settled) {
+    return "Of " + report::counted(open + settled, "comment", "comments") + " " +
+           report::counted(open, "is open", "are open") + " and " +
+           report::counted(settled, "is settled", "are settled") + ".";
+}
+
 std::vector<Remark> in_state(const std::vector<Remark>& remarks, Remark::State state) {
     std::vector<Remark> found;
     std::copy_if(remarks.begin(), remarks.end(), std::back_inserter(found),
@@ -134,8 +140,10 @@ Document comment_letter(const review::Review& review, const Issue& issue) {
         return document;
     }
     const std::vector<model::Remark> open = letter::in_state(remarks, model::Remark::State::open);
+    const std::vector<model::Remark> settled = letter::in_state(remarks, model::Remark::State::settled);
+    document.blocks.emplace_back(report::paragraph(letter::counts(open.size(), settled.size())));
     letter::add_open(document.blocks, source, open);
-    letter::add_settled(document.blocks, source, letter::in_state(remarks, model::Remark::State::settled), open.size());
+    letter::add_settled(document.blocks, source, settled, open.size());
     return document;
 }
 

@@ -15,10 +15,9 @@ std::string title_in(const std::vector<Known>& all, const std::string& id) {
 
 /// By what the engine calls it, also where the review has no result of it any more.
 std::string title_of(const std::string& id) {
-    const std::string check = title_in(checks::registered_checks(), id);
-    if (!check.empty()) return check;
-    const std::string rule = title_in(checks::registered_findings(), id);
-    return rule.empty() ? id : rule;
+    std::string title = title_in(checks::registered_checks(), id);
+    if (title.empty()) title = title_in(checks::registered_findings(), id);
+    return title.empty() ? id : title;
 }
 
 template <class Items>

@@ -49,11 +49,11 @@ Table arithmetic(const CheckResult& result, const std::vector<const checks::Step
     Table table;
     table.ruled = false;
     table.columns = {{"", 0.055, Across::left, true},
-                     {"", 0.34, Across::left, true},
+                     {"", 0.335, Across::left, true},
                      {"", 0.275, Across::left, true},
-                     {"", 0.1, Across::right},
+                     {"", 0.095, Across::right},
                      {"", 0.05},
-                     {"", 0.18}};
+                     {"", 0.19}};
     for (const checks::Step* step : steps) table.rows.push_back(step_row(*step, sources, system));
     table.rows.push_back(ratio_row(result, system));
     return table;

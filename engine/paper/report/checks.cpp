@@ -28,8 +28,9 @@ void add_checks(Blocks& blocks, const Source& source) {
         return;
     }
     blocks.emplace_back(paragraph(
-        "Every check that applies, worst first. D/C is demand over capacity: above 1 the check fails. Of each "
-        "check the worst subject is worked out below; the others follow it with their results."));
+        "Every check that applies, worst first. D/C is demand over capacity: above 1 the check fails. A status "
+        "in a frame does not hold. Of each check the worst subject is worked out below, with the clause in "
+        "brackets; a numbered source is given in full in section 10."));
     blocks.emplace_back(checks_table(source));
     add_check_steps(blocks, source);
 }

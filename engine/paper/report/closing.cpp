@@ -8,7 +8,7 @@ namespace {
 
 Table standards_table(const review::Review& review) {
     Table table;
-    table.columns = {{"document", 0.17}, {"title", 0.56}, {"used for", 0.27}};
+    table.columns = {{"document", 0.22}, {"title", 0.53}, {"used for", 0.25}};
     for (const Standard& standard : standards_used(review)) {
         if (standard.of_a_product) continue;  // named with its value among the sources
         table.rows.push_back({{std::string(standard.name), true},

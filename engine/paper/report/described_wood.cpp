@@ -34,6 +34,7 @@ std::string fastening_words(const model::DeckingFastening& fastening, System sys
 
 std::vector<std::string> joist_places(const std::vector<model::Joist>& joists, System system) {
     std::vector<std::string> places;
+    places.reserve(joists.size());
     for (const model::Joist& joist : joists) {
         places.push_back(joist.id + " at " + length(joist.offset_in, system) +
                          (joist.plies > 1 ? fmt::format(" ({} pieces)", joist.plies) : ""));

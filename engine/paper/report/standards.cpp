@@ -8,7 +8,7 @@ namespace toehold::paper::report {
 // Titles shortened from those the issuing bodies print, from memory; editions are those of the clauses in the engine.
 const std::vector<Standard>& known_standards() {
     static const std::vector<Standard> all = {
-        {"IBC 2021", "International Building Code, ICC, 2021", "load on the guard, what it must satisfy"},
+        {"IBC 2021", "International Building Code, ICC, 2021", "load on the guard"},
         {"IRC 2021", "International Residential Code, ICC, 2021", "load on the guard, decks"},
         {"ASCE 7-16", "Minimum Design Loads for Buildings and Other Structures, ASCE, 2016", "loads, load factors"},
         {"NDS 2018", "National Design Specification for Wood Construction, AWC, 2018", "wood, its connections"},

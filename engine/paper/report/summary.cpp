@@ -77,6 +77,7 @@ std::string anchors_words(const review::Review& review) {
         }
     }
     std::vector<std::string> words;
+    words.reserve(kinds.size());
     for (const Alike& kind : kinds) words.push_back(fmt::format("{} ({})", kind.words, listed(kind.ids)));
     return listed(words);
 }
