@@ -48,8 +48,8 @@ Table arithmetic(const CheckResult& result, const std::vector<const checks::Step
                  System system) {
     Table table;
     table.ruled = false;
-    table.columns = {{"", 0.055, Across::left, true},
-                     {"", 0.335, Across::left, true},
+    table.columns = {{"", 0.065, Across::left, true},
+                     {"", 0.325, Across::left, true},
                      {"", 0.275, Across::left, true},
                      {"", 0.095, Across::right},
                      {"", 0.05},

@@ -55,15 +55,16 @@ std::string given_words(const Step& step, const LongSources& sources, System sys
 }
 
 struct Reference {
-    std::string number, values;
+    std::string number;
+    std::vector<std::string> values;  ///< each once: a check may ask for the same factor for two of its values
 };
 
 void add(std::vector<Reference>& all, const std::string& number, const std::string& value) {
     const auto known = std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.number == number; });
     if (known == all.end()) {
-        all.push_back({number, value});
-    } else {
-        known->values += ", " + value;
+        all.push_back({number, {value}});
+    } else if (std::find(known->values.begin(), known->values.end(), value) == known->values.end()) {
+        known->values.push_back(value);
     }
 }
 
@@ -119,8 +120,11 @@ SortedSteps SteppedBefore::sorted(const checks::CheckResult& result, const LongS
     for (std::string* list : {&steps.demand, &steps.given}) {
         if (!list->empty()) *list += ".";
     }
-    for (const Reference& one : before)
-        steps.as_before += (steps.as_before.empty() ? "As in " : "; as in ") + one.number + ": " + one.values;
+    for (const Reference& one : before) {
+        steps.as_before += (steps.as_before.empty() ? "As in " : "; as in ") + one.number + ": ";
+        for (const std::string& value : one.values)
+            steps.as_before += (&value == &one.values.front() ? "" : ", ") + value;
+    }
     if (!steps.as_before.empty()) steps.as_before += ".";
     for (const Step& step : result.steps) {
         if (number_of(step).empty()) known_.emplace_back(&step, number_);
