@@ -44,7 +44,9 @@ TEST_CASE("the version is one line", "[process]") {
 
 TEST_CASE("a command line that cannot be understood gives one sentence and status 2", "[process][bad-input]") {
     check_refused({}, "subcommand is required");
-    check_refused({"chek", "a.xml"}, "\"chek\" is not a command; there are: check, compare, remark, validate, list");
+    check_refused(
+        {"chek", "a.xml"},
+        "\"chek\" is not a command; there are: check, compare, remark, report, draw, site, letter, validate, list");
     check_refused({"check"}, "FILE is required");
     check_refused({"check", "--bogus", "a.xml"}, "--bogus");
     check_refused({"check", "--json", "--explain", "weld", "a.xml"}, "excludes");

@@ -82,8 +82,8 @@ RigidPlateSolution solved(const Problem& problem) {
     return solution;
 }
 
-/// A solved problem away from the rim of balance: near it the answer turns on the input's last digits. Where contact has
-/// shrunk below a hundredth of the bed, two ways of adding up the same forces differ by as much as is forgiven.
+/// A solved problem away from the rim of balance: near it the answer turns on the input's last digits. Where contact
+/// has shrunk below a hundredth of the bed, two ways of adding up the same forces differ by as much as is forgiven.
 RigidPlateSolution firmly_solved(const Problem& problem) {
     RigidPlateSolution solution = solved(problem);
     const double couple = std::hypot(problem.load.mx_lb_in, problem.load.my_lb_in);
