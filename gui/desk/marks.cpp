@@ -1,7 +1,6 @@
 #include "desk/marks.h"
 
-#include "drawing/parts.h"
-#include "review/verdict.h"
+#include "drawing/anchor_checks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -28,58 +27,18 @@ bool is_design_method(const catalog::Resolved& resolved, Method method) {
     return method == (flexible ? Method::flexible : Method::rigid);
 }
 
-const demand::AnchorEnvelope* envelope_of(const review::Review* review, const std::string& id) {
-    if (review == nullptr || !review->demand) return nullptr;
-    for (std::size_t i = 0; i < review->resolved.anchors.size(); ++i) {
-        if (review->resolved.anchors[i].id == id) return &review->demand->anchors[i];
-    }
-    return nullptr;
-}
-
 double largest_tension(const Answers& answers, std::size_t anchor) {
     if (is_design_method(answers.resolved, answers.method)) {
-        if (const auto* envelope = envelope_of(answers.review, answers.resolved.anchors[anchor].id))
-            return envelope->tension_lb;
+        const demand::AnchorEnvelope* envelope =
+            answers.review == nullptr ? nullptr
+                                      : drawing::envelope_of(*answers.review, answers.resolved.anchors[anchor].id);
+        if (envelope != nullptr) return envelope->tension_lb;
     }
     const demand::Petals& petals = answers.quick.petals;
     if (answers.method == Method::hand) return petals.hand_lb[anchor];
     const std::vector<std::vector<double>>& all = tensions(petals, answers.method);
     if (all.empty() || all[anchor].empty()) return 0.0;
     return *std::max_element(all[anchor].begin(), all[anchor].end());
-}
-
-bool speaks_of(const checks::CheckResult& check, const std::string& part, const model::BaseDetail& detail) {
-    const std::vector<std::string> parts = drawing::parts_of_subject(check.subject, detail);
-    return parts.size() == 1 && parts.front() == part;
-}
-
-/// A check that holds a capacity against the anchor's largest tension itself is one of its tension.
-bool is_of_tension(const checks::CheckResult& check, double tension_lb) {
-    constexpr double same = 1e-9;
-    return check.unit == "lb" && check.status != checks::Status::missing_evidence &&
-           std::abs(check.demand - tension_lb) <= same * tension_lb;
-}
-
-/// The review's checks stand worst first, and so the first of them that speaks of the anchor is its worst. A least
-/// distance that is kept is no measure of how hard the anchor works.
-void add_checks(drawing::AnchorMark& mark, const review::Review& review) {
-    const demand::AnchorEnvelope* envelope = envelope_of(&review, mark.id);
-    const std::string part = drawing::anchor_part(mark.id);
-    double worst_in_tension = -1.0;
-    for (const checks::CheckResult& check : review.checks) {
-        if (!speaks_of(check, part, review.resolved.detail)) continue;
-        if (review::is_dimension(check) && check.status == checks::Status::holds) continue;
-        if (mark.worst_check.empty()) {
-            mark.worst_check = check.title;
-            mark.status = check.status;
-        }
-        if (check.status != checks::Status::missing_evidence)
-            mark.ratio = std::max(mark.ratio.value_or(0.0), check.ratio);
-        if (envelope == nullptr || !is_of_tension(check, envelope->tension_lb) || check.ratio <= worst_in_tension)
-            continue;
-        worst_in_tension = check.ratio;
-        mark.capacity_lb = check.capacity;
-    }
 }
 
 }  // namespace
@@ -94,7 +53,7 @@ drawing::AnchorMark mark_of(const Answers& answers, std::size_t anchor) {
     mark.shear_lb = force.shear_lb();
     mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);
     mark.largest_tension_lb = largest_tension(answers, anchor);
-    if (answers.review != nullptr) add_checks(mark, *answers.review);
+    if (answers.review != nullptr) drawing::add_checks(mark, *answers.review);
     return mark;
 }
 

@@ -1,4 +1,5 @@
 // Link by link from the guard down to the joists' supports.
+#include "output/path_steps.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
 
@@ -9,7 +10,7 @@ Table path_table(const Source& source) {
     Table table;
     table.columns = {{"from", 0.095}, {"to", 0.145}, {"by", 0.37}};
     for (Column& column : measure_columns()) table.columns.push_back(std::move(column));
-    for (const LinkResults& one : links_alike(source.review.load_path)) {
+    for (const output::PathStep& one : output::path_steps(source.review.load_path, output::Alike::things)) {
         const review::PathLink& link = one.worst;
         std::vector<Cell> row = {words_cell(link.link.from),
                                  words_cell(link.link.to),

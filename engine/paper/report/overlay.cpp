@@ -1,7 +1,6 @@
 #include "paper/report/overlay.h"
 
-#include "drawing/parts.h"
-#include "review/verdict.h"
+#include "drawing/anchor_checks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,38 +11,6 @@ namespace {
 
 constexpr std::size_t steps_of_a_turn = 72;
 
-bool speaks_of(const checks::CheckResult& check, const std::string& part, const model::BaseDetail& detail) {
-    const std::vector<std::string> parts = drawing::parts_of_subject(check.subject, detail);
-    return parts.size() == 1 && parts.front() == part;
-}
-
-/// A check that holds a capacity against the anchor's largest tension itself is one of its tension.
-bool is_of_tension(const checks::CheckResult& check, double tension_lb) {
-    constexpr double same = 1e-9;
-    return check.unit == "lb" && check.status != checks::Status::missing_evidence &&
-           std::abs(check.demand - tension_lb) <= same * tension_lb;
-}
-
-/// The review's checks stand worst first, and so the first that speaks of the anchor is its worst. A least distance
-/// that is kept is no measure of how hard the anchor works.
-void add_checks(drawing::AnchorMark& mark, const review::Review& review) {
-    const std::string part = drawing::anchor_part(mark.id);
-    double worst_in_tension = -1.0;
-    for (const checks::CheckResult& check : review.checks) {
-        if (!speaks_of(check, part, review.resolved.detail)) continue;
-        if (review::is_dimension(check) && check.status == checks::Status::holds) continue;
-        if (mark.worst_check.empty()) {
-            mark.worst_check = check.title;
-            mark.status = check.status;
-        }
-        if (check.status != checks::Status::missing_evidence)
-            mark.ratio = std::max(mark.ratio.value_or(0.0), check.ratio);
-        if (!is_of_tension(check, mark.largest_tension_lb) || check.ratio <= worst_in_tension) continue;
-        worst_in_tension = check.ratio;
-        mark.capacity_lb = check.capacity;
-    }
-}
-
 drawing::AnchorMark mark_of(const review::Review& review, const demand::State& state, std::size_t anchor) {
     const demand::AnchorForce& force = state.anchors.at(anchor);
     drawing::AnchorMark mark;
@@ -52,7 +19,7 @@ drawing::AnchorMark mark_of(const review::Review& review, const demand::State& s
     mark.shear_lb = force.shear_lb();
     mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);
     mark.largest_tension_lb = review.demand->anchors.at(anchor).tension_lb;
-    add_checks(mark, review);
+    drawing::add_checks(mark, review);
     return mark;
 }
 

@@ -6,36 +6,6 @@
 #include <algorithm>
 
 namespace toehold::paper::report {
-namespace {
-
-/// `anchor` of `anchor A`.
-std::string_view kind(std::string_view name) { return name.substr(0, name.find(' ')); }
-
-bool alike(const review::PathLink& a, const review::PathLink& b) {
-    return kind(a.link.from) == kind(b.link.from) && kind(a.link.to) == kind(b.link.to);
-}
-
-int gravity(checks::Status status) {
-    switch (status) {
-        case checks::Status::no_path:
-            return 3;
-        case checks::Status::fails:
-            return 2;
-        case checks::Status::missing_evidence:
-            return 1;
-        case checks::Status::holds:
-            break;
-    }
-    return 0;
-}
-
-bool worse(const review::PathLink& a, const review::PathLink& b) {
-    if (a.status != b.status) return gravity(a.status) > gravity(b.status);
-    return a.ratio > b.ratio;
-}
-
-}  // namespace
-
 std::vector<CheckResults> results_by_check(const review::Review& review) {
     std::vector<CheckResults> all;
     for (const checks::CheckResult& result : review.checks) {
@@ -45,21 +15,6 @@ std::vector<CheckResults> results_by_check(const review::Review& review) {
         } else {
             known->results.push_back(&result);
         }
-    }
-    return all;
-}
-
-std::vector<LinkResults> links_alike(const std::vector<review::PathLink>& path) {
-    std::vector<LinkResults> all;
-    for (const review::PathLink& link : path) {
-        const auto same =
-            std::find_if(all.begin(), all.end(), [&link](const LinkResults& one) { return alike(one.worst, link); });
-        if (same == all.end()) {
-            all.push_back({link});
-            continue;
-        }
-        ++same->count;
-        if (worse(link, same->worst)) same->worst = link;
     }
     return all;
 }

@@ -17,14 +17,6 @@ struct CheckResults {
 /// Checks in the order of their worst result.
 [[nodiscard]] std::vector<CheckResults> results_by_check(const review::Review& review);
 
-/// Links between the same kinds of things, by whatever means.
-struct LinkResults {
-    review::PathLink worst;
-    std::size_t count = 1;
-};
-/// In the order down the load path.
-[[nodiscard]] std::vector<LinkResults> links_alike(const std::vector<review::PathLink>& path);
-
 /// ` (worst of 4)`; empty for one alone.
 [[nodiscard]] std::string worst_of(std::size_t count);
 
