@@ -83,6 +83,7 @@ constexpr std::string_view keys = R"(
 <tr><td><b>Right or Enter, Left</b></td><td>open and close the worked steps</td></tr>
 <tr><td><b>Ctrl+C</b></td><td>copy the steps as text</td></tr>
 <tr><td><b>F8</b></td><td>the next that does not hold</td></tr>
+<tr><td><b>Ctrl+Shift+R</b></td><td>a remark on the result, kept with the detail</td></tr>
 </table>
 <h3>Everywhere</h3>
 <table border="0" cellpadding="3">
@@ -92,6 +93,7 @@ constexpr std::string_view keys = R"(
 <tr><td><b>Ctrl+1 to Ctrl+5</b></td><td>pressure, bent plate, marks, dimensions, framing</td></tr>
 <tr><td><b>Ctrl+Alt+1, 2, 3</b></td><td>by hand, rigid, flexible</td></tr>
 <tr><td><b>F4, F6</b></td><td>properties, review</td></tr>
+<tr><td><b>Ctrl+R</b></td><td>the calculation report; other papers are under File, Papers</td></tr>
 <tr><td><b>Ctrl+F</b></td><td>findings, remedies, assumptions and cautions</td></tr>
 <tr><td><b>F1</b></td><td>this help</td></tr>
 </table>

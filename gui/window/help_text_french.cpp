@@ -86,6 +86,7 @@ feuille</td></tr>
 <tr><td><b>Droite ou Entrée, Gauche</b></td><td>ouvrir et fermer le calcul</td></tr>
 <tr><td><b>Ctrl+C</b></td><td>copier le calcul comme texte</td></tr>
 <tr><td><b>F8</b></td><td>la suivante qui ne tient pas</td></tr>
+<tr><td><b>Ctrl+Maj+R</b></td><td>une remarque sur le résultat, gardée avec le détail</td></tr>
 </table>
 <h3>Partout</h3>
 <table border="0" cellpadding="3">
@@ -95,6 +96,7 @@ feuille</td></tr>
 <tr><td><b>Ctrl+1 à Ctrl+5</b></td><td>pression, platine fléchie, repères, cotes, charpente</td></tr>
 <tr><td><b>Ctrl+Alt+1, 2, 3</b></td><td>à la main, rigide, souple</td></tr>
 <tr><td><b>F4, F6</b></td><td>propriétés, examen</td></tr>
+<tr><td><b>Ctrl+R</b></td><td>la note de calcul ; les autres documents sont sous Fichier, Documents</td></tr>
 <tr><td><b>Ctrl+F</b></td><td>constats, remèdes, hypothèses et mises en garde</td></tr>
 <tr><td><b>F1</b></td><td>cette aide</td></tr>
 </table>
