@@ -6,7 +6,7 @@ set -eu
 cd "$1"
 toehold=$2
 demo=data/demo
-kept=$demo/papers
+kept=data/papers
 made=$(mktemp -d)
 trap 'rm -rf "$made"' EXIT
 export TOEHOLD_DATA="$PWD/data"
