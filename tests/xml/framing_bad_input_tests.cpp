@@ -13,11 +13,11 @@ struct Change {
     const char* words;
 };
 
-std::string described() { return test::bytes_of(test::good_file("framing-down-to-the-supports.xml")); }
+std::string described_text() { return test::bytes_of(test::good_file("framing-down-to-the-supports.xml")); }
 
 void check_refused(const Change& change) {
     const xml::DetailRead read =
-        xml::read_detail_text(test::changed(described(), change.from, change.to), "detail.xml");
+        xml::read_detail_text(test::changed(described_text(), change.from, change.to), "detail.xml");
     INFO(change.to << "\n" << test::sentences(read.problems));
     CHECK_FALSE(read.detail);
     CHECK(test::tells(read.problems, "detail.xml:" + std::to_string(change.line) + ": " + change.words));
@@ -183,7 +183,7 @@ TEST_CASE("connectors and board fasteners that cannot be", "[bad-input]") {
 
 TEST_CASE("a connector may have a pull without a height, and a height without a pull", "[unit]") {
     for (const char* left_out : {" pull=\"300 lbf\"", " height=\"200 mm\""}) {
-        const xml::DetailRead read = xml::read_detail_text(test::changed(described(), left_out, ""), "detail.xml");
+        const xml::DetailRead read = xml::read_detail_text(test::changed(described_text(), left_out, ""), "detail.xml");
         INFO(test::sentences(read.problems));
         CHECK(read.detail);
     }
