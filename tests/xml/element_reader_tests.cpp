@@ -8,7 +8,6 @@
 
 using namespace toehold;
 using test::tells;
-using units::Kind;
 using xml::ElementReader;
 using xml::Sign;
 
@@ -32,7 +31,7 @@ model::Problems read(const std::string& text, const std::function<void(ElementRe
 
 std::string length_problem(const std::string& value, Sign sign) {
     return test::sentences(read("<a h=\"" + value + "\"/>",
-                                [&](ElementReader& reader) { (void)reader.quantity("h", Kind::length, sign); }));
+                                [&](ElementReader& reader) { (void)reader.quantity("h", units::Kind::length, sign); }));
 }
 
 }  // namespace
