@@ -18,7 +18,7 @@ void set(Pages& pages, const Heading& heading) {
     const drawing::TextSize size = first ? drawing::TextSize::large : drawing::TextSize::normal;
     const double above = first ? 5.0 : 3.5, below = first ? 3.2 : 2.0;
     // It stays with what it is the head of.
-    constexpr double company_mm = 28.0;
+    constexpr double company_mm = 18.0;
     const auto lines = drawing::broken_into_lines(heading.words, pages.width(), {size, true, false});
     pages.need(above + static_cast<double>(lines.size()) * drawing::line_spacing_mm(size) + below + company_mm);
     if (pages.room() < pages.whole_room()) pages.advance(above);

@@ -66,10 +66,10 @@ Measure measure(const checks::CheckResult& result) {
 
 std::vector<Column> measure_columns() {
     using drawing::Across;
-    return {{"demand", 0.078, Across::right},
-            {"capacity", 0.093, Across::right},
-            {"unit", 0.052},
-            {"D/C", 0.068, Across::right},
+    return {{"demand", 0.086, Across::right},
+            {"capacity", 0.096, Across::right},
+            {"unit", 0.064},
+            {"D/C", 0.07, Across::right},
             {"status", 0.104}};
 }
 
