@@ -70,7 +70,7 @@ std::vector<Column> measure_columns() {
             {"capacity", 0.096, Across::right},
             {"unit", 0.064},
             {"D/C", 0.07, Across::right},
-            {"status", 0.104}};
+            {"status", 0.124}};
 }
 
 std::vector<Cell> measure_cells(const Measure& measure, units::System system) {
