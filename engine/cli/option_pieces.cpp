@@ -9,7 +9,7 @@ namespace {
 
 /// Empty: it is a day as ISO 8601 writes it, or `none`.
 std::string whats_wrong_with_date(const std::string& text) {
-    const std::string wanted = "a date is written 2026-11-25, or none to leave it out, and not \"" + text + "\"";
+    std::string wanted = "a date is written 2026-11-25, or none to leave it out, and not \"" + text + "\"";
     if (text == "none") return {};
     constexpr std::string_view form = "dddd-dd-dd";
     if (text.size() != form.size()) return wanted;

@@ -16,6 +16,7 @@ const std::vector<Column> columns_of_path = {
 std::vector<PathStep> steps(const std::vector<PathLink>& path, bool all_rows) {
     if (!all_rows) return path_steps(path, Alike::things_and_means);
     std::vector<PathStep> each;
+    each.reserve(path.size());
     for (const PathLink& link : path) each.push_back({link});
     return each;
 }
