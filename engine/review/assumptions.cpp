@@ -12,7 +12,7 @@
 namespace toehold::review {
 namespace {
 
-using Change = std::function<void(model::Basis&)>;
+using BasisChange = std::function<void(model::Basis&)>;
 
 /// The worst strength that has a finite ratio: the one a factor can move.
 const checks::CheckResult* worst_with_ratio(const std::vector<checks::CheckResult>& results) {
@@ -38,7 +38,7 @@ class Alternatives {
         : resolved_(resolved), demand_(demand), results_(results), stop_(stop) {}
 
     /// What the change would give, in one clause.
-    [[nodiscard]] std::string with(const std::string& choice, const Change& change) const {
+    [[nodiscard]] std::string with(const std::string& choice, const BasisChange& change) const {
         if (stop_ && stop_()) return {};
         catalog::Resolved changed = resolved_;
         change(changed.detail.basis);

@@ -22,7 +22,7 @@ using model::PlanAxis;
 using model::Position;
 
 const char* const too_many = TOEHOLD_MARK("That would be more holes than a plate may have.");
-const char* const no_hole = TOEHOLD_MARK("Select a hole first.");
+const char* const no_hole_selected = TOEHOLD_MARK("Select a hole first.");
 const char* const all_there = TOEHOLD_MARK("What this would make is there already.");
 const char* const no_hole_or_block = TOEHOLD_MARK("Select a hole or a block first.");
 
@@ -195,7 +195,7 @@ Edit mirror(const BaseDetail& detail, const std::vector<std::string>& parts, Mir
 Edit array(const BaseDetail& detail, const std::vector<std::string>& parts, int columns, int rows, double pitch_x_in,
            double pitch_y_in) {
     const std::vector<std::string> holes = holes_among(detail, parts);
-    if (holes.empty()) return refused(detail, no_hole);
+    if (holes.empty()) return refused(detail, no_hole_selected);
     if (columns < 1 || rows < 1) return refused(detail, TOEHOLD_MARK("An array has one column and one row at least."));
     const auto pitched = [](double pitch_in, int count) {
         return std::isfinite(pitch_in) && (count == 1 || pitch_in != 0.0);
@@ -219,7 +219,7 @@ Edit array(const BaseDetail& detail, const std::vector<std::string>& parts, int 
 
 Edit array_round(const BaseDetail& detail, const std::vector<std::string>& parts, int count) {
     const std::vector<std::string> holes = holes_among(detail, parts);
-    if (holes.empty()) return refused(detail, no_hole);
+    if (holes.empty()) return refused(detail, no_hole_selected);
     if (count < 2) return refused(detail, TOEHOLD_MARK("An array round the post has two holes at least."));
     if (too_many_holes(detail, holes.size(), count)) return refused(detail, too_many);
     BaseDetail after = detail;

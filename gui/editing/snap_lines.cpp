@@ -10,7 +10,7 @@
 namespace toehold::editing {
 namespace {
 
-constexpr double same_place_in = 1e-9;
+constexpr double same_line_in = 1e-9;
 constexpr int rank_of_holes = 0;
 constexpr int rank_of_edges = 1;
 
@@ -35,7 +35,7 @@ void add_edge_lines(std::vector<CatchLine>& lines, const model::RectangleOutline
 /// A catch drawn from the thing caught; from its original where a mirror image is met exactly.
 drawing::Point line_start(const CatchLine& line, Direction direction, drawing::Point at) {
     const drawing::Point start = line.shown;
-    const bool met = std::abs(start.x - at.x) < same_place_in && std::abs(start.y - at.y) < same_place_in;
+    const bool met = std::abs(start.x - at.x) < same_line_in && std::abs(start.y - at.y) < same_line_in;
     return met ? with_coordinate(start, direction, -coordinate(start, direction)) : start;
 }
 
@@ -66,7 +66,7 @@ std::vector<CatchLine> hole_lines(const model::Plate& plate, const std::string& 
         const drawing::Point center = point(hole.center);
         const double at = coordinate(center, direction);
         lines.push_back({at, center, "in line with hole " + hole.id, rank_of_holes});
-        if (std::abs(at) > same_place_in)
+        if (std::abs(at) > same_line_in)
             lines.push_back({-at, with_coordinate(center, direction, -at), "mirror of hole " + hole.id, rank_of_holes});
         if (const auto* rectangle = std::get_if<model::RectangleOutline>(&plate.outline))
             add_edge_lines(lines, *rectangle, hole, direction);
@@ -79,7 +79,7 @@ const CatchLine* nearest(const std::vector<CatchLine>& lines, double value_in, c
     if (!rules.on) return best;
     const auto before = [&](const CatchLine& one, const CatchLine& two) {
         if (one.rank != two.rank) return one.rank < two.rank;
-        return std::abs(one.at_in - value_in) < std::abs(two.at_in - value_in) - same_place_in;
+        return std::abs(one.at_in - value_in) < std::abs(two.at_in - value_in) - same_line_in;
     };
     for (const CatchLine& line : lines) {
         if (!(std::abs(line.at_in - value_in) <= rules.reach_in)) continue;

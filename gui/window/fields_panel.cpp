@@ -3,6 +3,7 @@
 #include "window/panels/field_filter.h"
 #include "window/panels/field_property.h"
 #include "window/panels/ink.h"
+#include "window/utf8.h"
 
 #include <wx/checkbox.h>
 #include <wx/propgrid/propgrid.h>
@@ -14,8 +15,6 @@
 
 namespace toehold::window {
 namespace {
-
-wxString text_of(const std::string& utf8) { return wxString::FromUTF8(utf8); }
 
 /// A heading's fixed words are translated; an id after them (`Hole A`) is not.
 wxString heading(const std::string& group) {

@@ -4,7 +4,7 @@ namespace toehold::window {
 
 namespace {
 
-constexpr std::string_view method = R"(
+constexpr std::string_view french_method = R"(
 <h3>Ce qui est calculé</h3>
 <p>Une poussée sur le garde-corps fait basculer la platine du poteau autour de son bord. La terrasse appuie sur ce bord,
 les ancrages du côté opposé retiennent la platine, et le couple entre les deux vaut plusieurs fois la poussée. Toehold
@@ -44,7 +44,7 @@ ne répond pas à sa place. Le code local et l'autorité compétente font foi ; 
 professionnel agréé doit en prendre la responsabilité. Lisez les hypothèses et les mises en garde de chaque verdict.</p>
 )";
 
-constexpr std::string_view sources = R"(
+constexpr std::string_view french_sources = R"(
 <p>Chaque vérification nomme son article dans la liste et à chaque ligne de son calcul. Les éditions suivies :</p>
 <table border="0" cellpadding="4">
 <tr><td valign="top"><b>Charges sur les garde-corps</b></td><td>IBC 2021 1607.9 et IRC 2021 Table R301.5 : 200 lb au
@@ -63,7 +63,7 @@ fie.</p>
 <p>Le niveau d'épreuve de 2,5 fois la charge suit la pratique des essais de chargement selon IBC 2021 1709.3.1.</p>
 )";
 
-constexpr std::string_view keys = R"(
+constexpr std::string_view french_keys = R"(
 <h3>Sur la feuille</h3>
 <table border="0" cellpadding="3">
 <tr><td><b>Tab, Maj+Tab</b></td><td>pièce suivante et précédente ; après la dernière on quitte la feuille</td></tr>
@@ -109,11 +109,11 @@ compte dans les unités affichées ; le séparateur décimal est le point.</p>
 std::string_view help_text_french(HelpPage page) {
     switch (page) {
         case HelpPage::method:
-            return method;
+            return french_method;
         case HelpPage::sources:
-            return sources;
+            return french_sources;
         case HelpPage::keys:
-            return keys;
+            return french_keys;
     }
     return {};
 }

@@ -24,8 +24,9 @@ namespace {
 using drawing::Area;
 using drawing::Ground;
 
-constexpr double foot_mm = 30.0;    // verdict and cautions, of the page
-constexpr double lettering = 0.72;  // the drawings' lettering is for a large sheet: smaller here, and still legible
+constexpr double foot_mm = 30.0;  // verdict and cautions, of the page
+constexpr double lettering_share =
+    0.72;  // the drawings' lettering is for a large sheet: smaller here, and still legible
 // Of the lettering's own millimetres:
 constexpr double line_mm = 4.4;
 constexpr double word_box_mm = 58.0;
@@ -148,7 +149,7 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
 }  // namespace
 
 void paint_page(cairo_t* cairo, const Area& page, double units_per_mm, const desk::Desk& desk) {
-    const Paper paper{cairo, units_per_mm, lettering * units_per_mm};
+    const Paper paper{cairo, units_per_mm, lettering_share * units_per_mm};
     drawing::paint_ground(cairo, page, Ground::print);
     const double foot = foot_mm * units_per_mm;
     const Area sheet{page.left, page.top, page.width, std::max(1.0, page.height - foot)};
