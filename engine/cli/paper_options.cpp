@@ -9,7 +9,9 @@
 namespace toehold::cli {
 namespace {
 
-CLI::App* add_paper(CLI::App& app, PaperCommand& command, const char* name, const char* help, const char* output_help) {
+CLI::App* add_paper(CLI::App& app, PaperCommand& command, paper::Kind kind, const char* name, const char* help,
+                    const char* output_help) {
+    command.kind = kind;
     CLI::App* made = app.add_subcommand(name, help);
     made->add_option("FILE", command.file, "base detail; - reads standard input")->required();
     add_paper_wishes(*made, command.wishes, output_help);
@@ -21,15 +23,15 @@ CLI::App* add_paper(CLI::App& app, PaperCommand& command, const char* name, cons
 }  // namespace
 
 void add_report(CLI::App& app, PaperCommand& command) {
-    command.kind = paper::Kind::report;
-    CLI::App* report = add_paper(app, command, "report", "write the calculation of a base detail as PDF",
-                                 "PDF to write, else FILE-report.pdf here");
+    CLI::App* report =
+        add_paper(app, command, paper::Kind::report, "report", "write the calculation of a base detail as PDF",
+                  "PDF to write, else FILE-report.pdf here");
     add_plugins(*report, command.plugins);
 }
 
 void add_draw(CLI::App& app, PaperCommand& command) {
-    command.kind = paper::Kind::shop_drawing;
-    CLI::App* draw = add_paper(app, command, "draw", "draw the plate for the shop, or one view of the detail",
+    CLI::App* draw = add_paper(app, command, paper::Kind::shop_drawing, "draw",
+                               "draw the plate for the shop, or one view of the detail",
                                "file to write, .pdf, .svg, .png or .dxf, else FILE-plate.pdf here");
     const std::map<std::string, paper::Kind> views = {{"shop", paper::Kind::shop_drawing},
                                                       {"plan", paper::Kind::plan},
@@ -41,16 +43,16 @@ void add_draw(CLI::App& app, PaperCommand& command) {
 }
 
 void add_site(CLI::App& app, PaperCommand& command) {
-    command.kind = paper::Kind::site_sheet;
-    CLI::App* site = add_paper(app, command, "site", "write one page for whoever builds what is under the boards",
+    CLI::App* site = add_paper(app, command, paper::Kind::site_sheet, "site",
+                               "write one page for whoever builds what is under the boards",
                                "file to write, .pdf, .svg or .png, else FILE-site.pdf here");
     add_plugins(*site, command.plugins);
 }
 
 void add_letter(CLI::App& app, PaperCommand& command) {
-    command.kind = paper::Kind::letter;
-    CLI::App* letter = add_paper(app, command, "letter", "write the remarks a detail keeps as a comment letter",
-                                 "PDF to write, else FILE-comments.pdf here");
+    CLI::App* letter =
+        add_paper(app, command, paper::Kind::letter, "letter", "write the remarks a detail keeps as a comment letter",
+                  "PDF to write, else FILE-comments.pdf here");
     add_plugins(*letter, command.plugins);
 }
 

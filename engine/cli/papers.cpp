@@ -33,7 +33,7 @@ review::Review needed_review(paper::Kind kind, const ResolvedFile& input, const 
         }
         case paper::Kind::site_sheet:
         case paper::Kind::letter:
-            return review::review(*input.resolved, input.sha256);
+            return review::evaluate(*input.resolved, input.sha256);
         case paper::Kind::shop_drawing:
         case paper::Kind::plan:
         case paper::Kind::section:

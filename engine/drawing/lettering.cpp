@@ -1,6 +1,7 @@
 #include "drawing/lettering.h"
 
 #include "drawing/ink/font.h"
+#include "drawing/ink/text.h"
 #include "drawing/palette.h"
 
 #include <pango/pangocairo.h>
@@ -96,6 +97,8 @@ std::vector<std::string> broken_into_lines(const std::string& words, double widt
     }
     return lines;
 }
+
+double capitals_mm(TextSize size) { return ink::capital_height * text_height_mm(size); }
 
 double line_spacing_mm(TextSize size) {
     constexpr double spacing = 1.32;  // of the font's height: a little open, for figures

@@ -20,6 +20,8 @@ struct Lettering {
 /// words break too. At least one line, empty for empty words.
 [[nodiscard]] std::vector<std::string> broken_into_lines(const std::string& words, double width_mm,
                                                          const Lettering& lettering);
+/// Height of capitals, by which texts stand at their places, mm.
+[[nodiscard]] double capitals_mm(TextSize size);
 /// From one line's foot to the next, mm.
 [[nodiscard]] double line_spacing_mm(TextSize size);
 

@@ -46,6 +46,7 @@ struct Overlay {
     bool marks = true;                        ///< draw numbers and bars at the anchors
     bool stale = false;                       ///< the detail has changed since
     units::System system = units::System::us;
+    bool as_computed = true;  ///< pulls are of the stiffness as computed, and the plan says so
 };
 
 /// Tension of one anchor for every sampled direction, for the rose: lb at equal steps from 0 rad.

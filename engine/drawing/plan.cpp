@@ -103,7 +103,7 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
         add_plan_dimensions(scene, sheet);
         add_note(scene, sheet, scene.margin_mm - around_mm + first_mm, unit_note(sheet.subject.system));
     }
-    if (has_marks(subject)) add_pull_note(scene, sheet, first_mm);
+    if (has_marks(subject) && subject.overlay->as_computed) add_pull_note(scene, sheet, first_mm);
     add_shear_arrows(scene, sheet);
     add_letters(scene, sheet);
     add_push(scene, sheet);

@@ -13,6 +13,7 @@
 using toehold::test::file_text;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
+using toehold::test::says;
 using toehold::test::TemporaryFile;
 using Json = nlohmann::json;
 
@@ -32,8 +33,6 @@ std::vector<std::string> demo_details() {
     std::sort(all.begin(), all.end());
     return all;
 }
-
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 /// Every third detail, from this one on: a review with its remedies takes seconds under the sanitizers.
 void review_part(std::size_t first) {

@@ -5,10 +5,9 @@
 
 using toehold::test::Ran;
 using toehold::test::run_toehold;
+using toehold::test::says;
 
 namespace {
-
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 void check_refused(const std::vector<std::string>& arguments, const std::string& part) {
     const Ran ran = run_toehold(arguments);

@@ -9,6 +9,7 @@
 
 using toehold::test::Ran;
 using toehold::test::run_toehold;
+using toehold::test::says;
 using Json = nlohmann::json;
 
 namespace {
@@ -16,8 +17,6 @@ namespace {
 const std::string demo = std::string(TOEHOLD_DATA_FOLDER) + "/demo/heron-landing-";
 const std::string holds = demo + "lags-in-deep-blocks.xml";
 const std::string fails = demo + "short-lags-in-flat-block.xml";
-
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 }  // namespace
 

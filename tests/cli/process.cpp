@@ -50,6 +50,8 @@ void redirect_to_closed_pipe() {
 
 }  // namespace
 
+bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
 std::string file_text(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
     std::ostringstream text;

@@ -33,6 +33,7 @@ class TemporaryFile {
     std::string path_;
 };
 
+[[nodiscard]] bool says(const std::string& text, const std::string& part);
 [[nodiscard]] std::string file_text(const std::string& path);
 
 }  // namespace toehold::test

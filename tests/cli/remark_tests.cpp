@@ -10,6 +10,7 @@
 using toehold::test::file_text;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
+using toehold::test::says;
 using Json = nlohmann::json;
 
 namespace {
@@ -17,8 +18,6 @@ namespace {
 namespace fs = std::filesystem;
 
 const std::string demo = std::string(TOEHOLD_DATA_FOLDER) + "/demo/";
-
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 /// A copy of a demo detail that a test may write to.
 class Copy {

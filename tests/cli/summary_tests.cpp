@@ -11,6 +11,7 @@
 
 using toehold::test::Ran;
 using toehold::test::run_toehold;
+using toehold::test::says;
 using Json = nlohmann::json;
 
 namespace {
@@ -18,8 +19,6 @@ namespace {
 namespace fs = std::filesystem;
 
 const std::string demo = std::string(TOEHOLD_DATA_FOLDER) + "/demo/";
-
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 std::size_t lines(const std::string& text) {
     return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));

@@ -4,9 +4,6 @@
 
 namespace toehold::paper::layout {
 
-/// Height of capitals, and from one line's foot to the next.
-[[nodiscard]] double capitals_mm(drawing::TextSize size);
-
 void set(Pages& pages, const Heading& heading);
 void set(Pages& pages, const Paragraph& paragraph);
 void set(Pages& pages, const Table& table);

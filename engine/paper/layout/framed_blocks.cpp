@@ -26,9 +26,10 @@ SetFact set_fact(const Facts::Fact& fact, double width) {
 }
 
 void write_fact(Pages& pages, const Facts::Fact& fact, const SetFact& cell, double left) {
-    double foot = pages.y() + inside_mm + capitals_mm(TextSize::fine);
+    double foot = pages.y() + inside_mm + drawing::capitals_mm(TextSize::fine);
     pages.write({{left + inside_mm, foot}, fact.label, TextSize::fine, {}, true, false});
-    foot += drawing::line_spacing_mm(TextSize::fine) + capitals_mm(TextSize::small) - capitals_mm(TextSize::fine);
+    foot += drawing::line_spacing_mm(TextSize::fine) + drawing::capitals_mm(TextSize::small) -
+            drawing::capitals_mm(TextSize::fine);
     for (const std::string& line : cell.lines) {
         pages.write({{left + inside_mm, foot}, line, TextSize::small, {}, false, false});
         foot += drawing::line_spacing_mm(TextSize::small);
@@ -84,18 +85,18 @@ void set(Pages& pages, const Verdict& verdict) {
     pages.need(height);
     pages.advance(0.8);
     pages.box({pages.left(), pages.y(), pages.width(), height}, Pen::outline);
-    const double frame_height = 2.0 * capitals_mm(TextSize::large) + 2.0;
+    const double frame_height = 2.0 * drawing::capitals_mm(TextSize::large) + 2.0;
     const double middle = pages.y() + 0.5 * height;
     pages.box({pages.left() + inside, middle - 0.5 * frame_height, word, frame_height},
               drawing::frame_pen(verdict.frame));
-    pages.write({{pages.left() + inside + 0.5 * word, middle + 0.5 * capitals_mm(TextSize::large)},
+    pages.write({{pages.left() + inside + 0.5 * word, middle + 0.5 * drawing::capitals_mm(TextSize::large)},
                  verdict.word,
                  TextSize::large,
                  drawing::Across::middle,
                  true,
                  false});
-    double foot =
-        middle - 0.5 * words_height + 0.5 * (spacing - capitals_mm(TextSize::small)) + capitals_mm(TextSize::small);
+    double foot = middle - 0.5 * words_height + 0.5 * (spacing - drawing::capitals_mm(TextSize::small)) +
+                  drawing::capitals_mm(TextSize::small);
     for (const std::string& line : lines) {
         pages.write({{left, foot}, line, TextSize::small, {}, false, false});
         foot += spacing;
@@ -134,7 +135,7 @@ void set(Pages& pages, const Figure& figure) {
         part.placed.at_mm.y += pages.y();
         pages.box({part.frame.left, pages.y(), part.frame.width, figure.height_mm}, Pen::grid);
         pages.place(std::move(part.placed));
-        double foot = pages.y() + figure.height_mm + 1.5 + capitals_mm(TextSize::fine);
+        double foot = pages.y() + figure.height_mm + 1.5 + drawing::capitals_mm(TextSize::fine);
         for (const std::string& line : part.lines) {
             pages.write({{part.frame.left + 0.5 * part.frame.width, foot},
                          line,

@@ -50,7 +50,7 @@ void set_contents(Pages& pages, const Document& document, const Contents& conten
         if (heading == nullptr || heading->level > contents.levels) continue;
         pages.need(spacing);
         const bool bold = heading->level == 1;
-        const double left = pages.left() + (bold ? 0.0 : 5.0), foot = pages.y() + layout::capitals_mm(size);
+        const double left = pages.left() + (bold ? 0.0 : 5.0), foot = pages.y() + drawing::capitals_mm(size);
         const std::string words =
             drawing::broken_into_lines(heading->words, right - number_mm - left, {size, bold, false}).front();
         pages.write({{left, foot}, words, size, Across::left, bold, false});

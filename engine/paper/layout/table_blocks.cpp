@@ -35,7 +35,7 @@ struct Grid {
 Grid grid_of(const Pages& pages, const Table& table) {
     double shares = 0.0;
     for (const Column& column : table.columns) shares += column.share;
-    Grid grid{{}, drawing::line_spacing_mm(table.size), capitals_mm(table.size)};
+    Grid grid{{}, drawing::line_spacing_mm(table.size), drawing::capitals_mm(table.size)};
     double left = pages.left();
     for (const Column& column : table.columns) {
         const double width = pages.width() * column.share / shares;

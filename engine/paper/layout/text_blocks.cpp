@@ -1,17 +1,11 @@
 // Headings, paragraphs, and white.
 #include "drawing/lettering.h"
-#include "drawing/palette.h"
 #include "paper/layout/blocks.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace toehold::paper::layout {
-
-double capitals_mm(drawing::TextSize size) {
-    constexpr double capitals = 0.729;  // of the font's height, as the painter has it
-    return capitals * drawing::text_height_mm(size);
-}
 
 void set(Pages& pages, const Heading& heading) {
     const bool first = heading.level == 1;
@@ -24,7 +18,8 @@ void set(Pages& pages, const Heading& heading) {
     if (pages.room() < pages.whole_room()) pages.advance(above);
     pages.destination(heading.name);
     for (const std::string& line : lines) {
-        pages.write({{pages.left(), pages.y() + capitals_mm(size)}, line, size, drawing::Across::left, true, false});
+        pages.write(
+            {{pages.left(), pages.y() + drawing::capitals_mm(size)}, line, size, drawing::Across::left, true, false});
         pages.advance(drawing::line_spacing_mm(size));
     }
     pages.advance(below - 1.2);
@@ -42,7 +37,7 @@ void set(Pages& pages, const Paragraph& paragraph) {
     bool marked = paragraph.mark.empty();
     for (const std::string& line : lines) {
         pages.need(spacing);
-        const double foot = pages.y() + capitals_mm(paragraph.size);
+        const double foot = pages.y() + drawing::capitals_mm(paragraph.size);
         if (!marked) pages.write({{pages.left(), foot}, paragraph.mark, paragraph.size, {}, paragraph.bold, false});
         marked = true;
         pages.write({{left, foot}, line, paragraph.size, drawing::Across::left, paragraph.bold, paragraph.math});

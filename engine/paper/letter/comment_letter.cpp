@@ -29,13 +29,13 @@ void add_head(Blocks& blocks, const Source& source) {
     title.size = drawing::TextSize::title;
     title.bold = true;
     blocks.emplace_back(title);
-    const std::string project = report::project_of(source);
+    const std::string project = project_of(source.issue, source.review.resolved.detail);
     const std::vector<std::string> by = authors(source.review.resolved.detail.remarks);
     Facts facts;
     if (!project.empty()) facts.facts.push_back({"PROJECT", project});
     facts.facts.push_back({"DETAIL", source.review.detail});
     facts.facts.push_back({"FILE", source.issue.file});
-    facts.facts.push_back({by.size() == 1 ? "REVIEWER" : "REVIEWERS", by.empty() ? "not named" : report::listed(by)});
+    facts.facts.push_back({by.size() == 1 ? "REVIEWER" : "REVIEWERS", by.empty() ? "not named" : listed(by)});
     facts.facts.push_back({"DATE", source.issue.date});
     facts.facts.push_back({"PROGRAM", source.issue.program});
     if (facts.facts.size() % 2 == 1) facts.facts.push_back({"ANSWER BY", ""});
@@ -50,8 +50,7 @@ void add_head(Blocks& blocks, const Source& source) {
 /// Of every title among the results the worst, since a check may hold several distances against each other.
 Table results_table(const Matter& matter, units::System system) {
     Table table;
-    table.columns = {{"result", 0.27}, {"subject", 0.17}, {"clause", 0.17}};
-    for (Column& column : report::measure_columns()) table.columns.push_back(std::move(column));
+    table.columns = report::with_measure({{"result", 0.27}, {"subject", 0.17}, {"clause", 0.17}});
     std::vector<std::string> titles;
     for (const checks::CheckResult* result : matter.results) {
         if (std::find(titles.begin(), titles.end(), result->title) != titles.end()) continue;
@@ -62,8 +61,7 @@ Table results_table(const Matter& matter, units::System system) {
         std::vector<Cell> row = {report::words_cell(result->title),
                                  report::words_cell(result->subject + report::worst_of(alike)),
                                  report::words_cell(result->clause)};
-        for (Cell& cell : report::measure_cells(report::measure(*result), system)) row.push_back(std::move(cell));
-        table.rows.push_back(std::move(row));
+        table.rows.push_back(report::with_measure(std::move(row), report::measure(*result), system));
     }
     return table;
 }

@@ -32,15 +32,6 @@ std::string sentence(std::string words) {
     return words;
 }
 
-std::string listed(const std::vector<std::string>& names) {
-    std::string words;
-    for (std::size_t index = 0; index < names.size(); ++index) {
-        if (index > 0) words += index + 1 == names.size() ? " and " : ", ";
-        words += names[index];
-    }
-    return words;
-}
-
 std::string named_together(const std::vector<std::string>& subjects) {
     // Kind, id, and what is behind the id: `joist`, `J1`, ` at beam S2`.
     const auto split = [](const std::string& subject) {
@@ -72,10 +63,6 @@ std::string check_name(std::string_view id) {
         name += kept ? c : '-';
     }
     return name;
-}
-
-std::string project_of(const Source& source) {
-    return source.issue.project.empty() ? source.review.resolved.detail.project : source.issue.project;
 }
 
 Document titled(const Issue& issue, const std::string& title, const std::string& detail) {

@@ -2,6 +2,7 @@
 // Small pieces that the report, the letter and the comparison are put together from.
 #include "paper/document.h"
 #include "paper/papers.h"
+#include "paper/words.h"
 
 #include <string>
 #include <string_view>
@@ -30,8 +31,6 @@ struct Source {
 
 /// Begins with a capital and ends with a full stop.
 [[nodiscard]] std::string sentence(std::string words);
-/// `A, B and C`.
-[[nodiscard]] std::string listed(const std::vector<std::string>& names);
 /// `anchors A, B and C`, `joists J1 and J2 at beam S2` for several of one kind; else each in full. Not empty.
 [[nodiscard]] std::string named_together(const std::vector<std::string>& subjects);
 /// `1 result`, `2 results`.
@@ -52,9 +51,9 @@ struct Measure {
     checks::Status status = checks::Status::holds;
 };
 [[nodiscard]] Measure measure(const checks::CheckResult& result);
-/// Five columns and their cells, in that order. What is not known reads `-`, an infinite ratio too.
-[[nodiscard]] std::vector<Column> measure_columns();
-[[nodiscard]] std::vector<Cell> measure_cells(const Measure& measure, units::System system);
+/// The first columns, or cells, and after them five of the measure. What is not known reads `-`, an infinite ratio too.
+[[nodiscard]] std::vector<Column> with_measure(std::vector<Column> first);
+[[nodiscard]] std::vector<Cell> with_measure(std::vector<Cell> first, const Measure& measure, units::System system);
 /// Of a result in words: `0.91`, `nothing there to resist it`, `not known`.
 [[nodiscard]] std::string ratio_words(const Measure& measure);
 
@@ -63,7 +62,5 @@ struct Measure {
 
 /// Program, date and the running head and foot of a paper about one detail.
 [[nodiscard]] Document titled(const Issue& issue, const std::string& title, const std::string& detail);
-/// Project of the issue, or the detail's own; may be empty.
-[[nodiscard]] std::string project_of(const Source& source);
 
 }  // namespace toehold::paper::report

@@ -64,23 +64,25 @@ Measure measure(const checks::CheckResult& result) {
     return {result.demand, result.capacity, result.unit, result.ratio, result.status};
 }
 
-std::vector<Column> measure_columns() {
+std::vector<Column> with_measure(std::vector<Column> first) {
     using drawing::Across;
-    return {{"demand", 0.086, Across::right},
-            {"capacity", 0.096, Across::right},
-            {"unit", 0.064},
-            {"D/C", 0.07, Across::right},
-            {"status", 0.124}};
+    first.push_back({"demand", 0.086, Across::right});
+    first.push_back({"capacity", 0.096, Across::right});
+    first.push_back({"unit", 0.064});
+    first.push_back({"D/C", 0.07, Across::right});
+    first.push_back({"status", 0.124});
+    return first;
 }
 
-std::vector<Cell> measure_cells(const Measure& measure, units::System system) {
+std::vector<Cell> with_measure(std::vector<Cell> first, const Measure& measure, units::System system) {
     const bool known = measure.status != Status::missing_evidence;
     const bool holds = measure.status == Status::holds;
-    return {words_cell(output::number_text(measure.demand, measure.unit, system)),
-            words_cell(known ? output::number_text(measure.capacity, measure.unit, system) : "-"),
-            words_cell(unit_of(measure.unit, system)),
-            {known ? output::ratio_text(measure.ratio) : "-", !holds},
-            status_cell(measure.status)};
+    first.push_back(words_cell(output::number_text(measure.demand, measure.unit, system)));
+    first.push_back(words_cell(known ? output::number_text(measure.capacity, measure.unit, system) : "-"));
+    first.push_back(words_cell(unit_of(measure.unit, system)));
+    first.push_back({known ? output::ratio_text(measure.ratio) : "-", !holds});
+    first.push_back(status_cell(measure.status));
+    return first;
 }
 
 std::string ratio_words(const Measure& measure) {

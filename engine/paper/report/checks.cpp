@@ -3,24 +3,6 @@
 #include "paper/report/sections.h"
 
 namespace toehold::paper::report {
-namespace {
-
-Table checks_table(const Source& source) {
-    Table table;
-    table.columns = {{"check", 0.35}, {"worst subject", 0.26}};
-    for (Column& column : measure_columns()) table.columns.push_back(std::move(column));
-    for (const CheckResults& check : results_by_check(source.review)) {
-        const checks::CheckResult& worst = check.worst();
-        std::vector<Cell> row = {{worst.title, false, check_name(check.id)},
-                                 words_cell(worst.subject + worst_of(check.results.size()))};
-        for (Cell& cell : measure_cells(measure(worst), source.issue.system)) row.push_back(std::move(cell));
-        table.rows.push_back(std::move(row));
-    }
-    return table;
-}
-
-}  // namespace
-
 void add_checks(Blocks& blocks, const Source& source) {
     blocks.emplace_back(Heading{1, "6  Checks", "checks"});
     if (source.review.checks.empty()) {
@@ -31,7 +13,7 @@ void add_checks(Blocks& blocks, const Source& source) {
         "Every check that applies, worst first. D/C is demand over capacity: above 1 the check fails. A status "
         "in a frame does not hold. Of each check the worst subject is worked out below, with the clause in "
         "brackets; a numbered source is given in full in section 10."));
-    blocks.emplace_back(checks_table(source));
+    blocks.emplace_back(results_table("worst subject", results_by_check(source.review), source.issue.system));
     add_check_steps(blocks, source);
 }
 

@@ -1,5 +1,4 @@
 // The drawings of the detail, and those of what the governing push does to it.
-#include "output/figures.h"
 #include "drawing/drawings.h"
 #include "paper/report/overlay.h"
 #include "paper/report/sections.h"
@@ -23,15 +22,6 @@ SectionPlane square_to(const SectionPlane& plane, const model::BaseDetail& detai
 std::string section_title(const SectionPlane& plane, units::System system) {
     return plane.along == model::PlanAxis::y ? "Section at x = " + length(plane.at_in, system) + ", seen along x"
                                              : "Section at y = " + length(plane.at_in, system) + ", seen along y";
-}
-
-/// The plan's own note says that the stiffness is as computed; here it is that of the state with the largest pull.
-drawing::Scene without_note(drawing::Scene scene) {
-    std::erase_if(scene.items, [](const drawing::Item& item) {
-        const auto* text = std::get_if<drawing::Text>(&item);
-        return text != nullptr && text->words.starts_with("Pulls: ");
-    });
-    return scene;
 }
 
 }  // namespace
@@ -66,7 +56,7 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
     figure.lettering = lettering;
     figure.parts = {{drawing::rose(petals(source.review), shown, ""), 0.42, false,
                      "Pull by the direction of the push, stiffness as computed"},
-                    {without_note(drawing::plan(subject, options)), 0.58, true,
+                    {drawing::plan(subject, options), 0.58, true,
                      shown.field ? "Pull, shear and pressure in the state that pulls most"
                                  : "Pull and shear in the state that pulls most"}};
     blocks.emplace_back(std::move(figure));

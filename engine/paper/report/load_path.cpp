@@ -8,16 +8,14 @@ namespace {
 
 Table path_table(const Source& source) {
     Table table;
-    table.columns = {{"from", 0.095}, {"to", 0.145}, {"by", 0.37}};
-    for (Column& column : measure_columns()) table.columns.push_back(std::move(column));
+    table.columns = with_measure({{"from", 0.095}, {"to", 0.145}, {"by", 0.37}});
     for (const output::PathStep& one : output::path_steps(source.review.load_path, output::Alike::things)) {
         const review::PathLink& link = one.worst;
         std::vector<Cell> row = {words_cell(link.link.from),
                                  words_cell(link.link.to),
                                  {link.link.by + worst_of(one.count), false, link_to_check(source.review, link.check)}};
         const Measure measure{link.demand, link.capacity, link.unit, link.ratio, link.status};
-        for (Cell& cell : measure_cells(measure, source.issue.system)) row.push_back(std::move(cell));
-        table.rows.push_back(std::move(row));
+        table.rows.push_back(with_measure(std::move(row), measure, source.issue.system));
     }
     return table;
 }

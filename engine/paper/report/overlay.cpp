@@ -46,6 +46,7 @@ const demand::State* governing_state(const review::Review& review) {
 drawing::Overlay overlay(const review::Review& review, units::System system) {
     drawing::Overlay overlay;
     overlay.system = system;
+    overlay.as_computed = false;  // they are of the state that pulls most
     const demand::State* const state = governing_state(review);
     if (state == nullptr) return overlay;
     const demand::LoadCase& load = review.demand->cases.at(state->load_case);

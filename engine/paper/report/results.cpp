@@ -1,11 +1,9 @@
 #include "paper/report/results.h"
 
-#include "checks/registry.h"
-#include "paper/report/blocks.h"
-
 #include <algorithm>
 
 namespace toehold::paper::report {
+
 std::vector<CheckResults> results_by_check(const review::Review& review) {
     std::vector<CheckResults> all;
     for (const checks::CheckResult& result : review.checks) {
@@ -21,10 +19,16 @@ std::vector<CheckResults> results_by_check(const review::Review& review) {
 
 std::string worst_of(std::size_t count) { return count > 1 ? " (worst of " + std::to_string(count) + ")" : ""; }
 
-std::string covers(const std::string& check) {
-    const auto& all = checks::registered_checks();
-    const auto known = std::find_if(all.begin(), all.end(), [&check](const auto& one) { return one.id == check; });
-    return known == all.end() ? std::string() : known->covers;
+Table results_table(const std::string& subject_head, const std::vector<CheckResults>& checks, units::System system) {
+    Table table;
+    table.columns = with_measure({{"check", 0.35}, {subject_head, 0.26}});
+    for (const CheckResults& check : checks) {
+        const checks::CheckResult& worst = check.worst();
+        table.rows.push_back(with_measure(
+            {{worst.title, false, check_name(check.id)}, words_cell(worst.subject + worst_of(check.results.size()))},
+            measure(worst), system));
+    }
+    return table;
 }
 
 std::string link_to_check(const review::Review& review, const std::string& id) {

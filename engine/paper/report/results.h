@@ -1,5 +1,6 @@
 #pragma once
 // Results of one check, or links of one kind, as one row of a table: the worst, and how many there are.
+#include "paper/report/blocks.h"
 #include "review/review.h"
 
 #include <cstddef>
@@ -20,8 +21,9 @@ struct CheckResults {
 /// ` (worst of 4)`; empty for one alone.
 [[nodiscard]] std::string worst_of(std::size_t count);
 
-/// What a check covers, from the registry; empty for an id it does not know.
-[[nodiscard]] std::string covers(const std::string& check);
+/// One row a check: its title, which leads to its worked steps, and its worst result.
+[[nodiscard]] Table results_table(const std::string& subject_head, const std::vector<CheckResults>& checks,
+                                  units::System system);
 
 /// Name of the heading of a check's worked steps, to be linked to; empty where the review has no result of it.
 [[nodiscard]] std::string link_to_check(const review::Review& review, const std::string& id);

@@ -3,6 +3,7 @@
 #include "paper/report/described.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
+#include "review/verdict.h"
 
 #include <fmt/format.h>
 
@@ -107,19 +108,13 @@ std::string what_carries(const review::Review& review, System system) {
 
 Table worst_rows(const Source& source) {
     constexpr std::size_t most_rows = 4;
-    Table table;
-    table.columns = {{"check", 0.35}, {"subject", 0.26}};
-    for (Column& column : measure_columns()) table.columns.push_back(std::move(column));
-    for (const CheckResults& check : results_by_check(source.review)) {
-        if (table.rows.size() == most_rows) break;
-        const checks::CheckResult& worst = check.worst();
-        if (worst.unit == "in" && worst.status == Status::holds) continue;  // a least distance stands at its limit
-        std::vector<Cell> row = {{worst.title, false, check_name(check.id)},
-                                 words_cell(worst.subject + worst_of(check.results.size()))};
-        for (Cell& cell : measure_cells(measure(worst), source.issue.system)) row.push_back(std::move(cell));
-        table.rows.push_back(std::move(row));
-    }
-    return table;
+    std::vector<CheckResults> nearest = results_by_check(source.review);
+    std::erase_if(nearest, [](const CheckResults& check) {
+        // A least distance often stands exactly at its limit.
+        return review::is_dimension(check.worst()) && check.worst().status == Status::holds;
+    });
+    if (nearest.size() > most_rows) nearest.erase(nearest.begin() + most_rows, nearest.end());
+    return results_table("subject", nearest, source.issue.system);
 }
 
 }  // namespace

@@ -74,7 +74,7 @@ Facts facts(const Source& source) {
     const Basis& basis = source.review.resolved.detail.basis;
     const std::vector<Standard> standards = standards_used(source.review);
     const std::string units = source.issue.system == units::System::us ? "in, lb, psi" : "mm, N, MPa";
-    const std::string project = project_of(source);
+    const std::string project = project_of(source.issue, source.review.resolved.detail);
     Facts facts;
     facts.columns = 3;
     facts.facts = {{"DETAIL", source.review.detail}, {"FILE", source.issue.file}};

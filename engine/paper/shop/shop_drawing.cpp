@@ -4,6 +4,7 @@
 #include "paper/shop/shop_notes.h"
 #include "paper/shop/title_block.h"
 #include "paper/shop/view_layout.h"
+#include "paper/words.h"
 
 #include "drawing/marks/figures.h"
 
@@ -36,7 +37,7 @@ std::string or_else(const std::string& words, const char* otherwise) { return wo
 shop::TitleBlock title_block(const Draft& draft, double scale) {
     const model::BaseDetail& detail = draft.resolved.detail;
     const Issue& issue = draft.issue;
-    const std::string project = issue.project.empty() ? detail.project : issue.project;
+    const std::string project = project_of(issue, detail);
     constexpr std::size_t digits = 12;
     return {{{{"Project", or_else(project, "\u2013"), 3.0}, {"Date", or_else(issue.date, " ")}},
              {{"Detail", or_else(detail.name, "\u2013"), 1.0, true}},

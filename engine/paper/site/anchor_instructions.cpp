@@ -2,6 +2,7 @@
 #include "model/member.h"
 #include "paper/site/instructions.h"
 #include "paper/site/wording.h"
+#include "paper/words.h"
 #include "resistance/wood/lead_hole.h"
 
 #include <fmt/format.h>

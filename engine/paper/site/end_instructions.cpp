@@ -1,6 +1,7 @@
 #include "model/member.h"
 #include "paper/site/instructions.h"
 #include "paper/site/wording.h"
+#include "paper/words.h"
 
 #include <fmt/format.h>
 

@@ -12,8 +12,8 @@ namespace toehold::paper::site {
 namespace {
 
 constexpr double mm_per_in_of_paper = 25.4;
-/// Of the font's height: capitals as the painter sets them, and what hangs below the line.
-constexpr double capitals = 0.729, hanging = 0.24;
+/// What hangs below the line, of the font's height.
+constexpr double hanging = 0.24;
 
 drawing::Point on_paper(const drawing::Place& place, double mm_per_in) {
     return {place.at.x * mm_per_in + place.paper_mm.x, place.at.y * mm_per_in + place.paper_mm.y};
@@ -43,16 +43,16 @@ drawing::Box box_of(const drawing::Shading& shading, double mm_per_in) {
 }  // namespace
 
 drawing::Box extent_mm(const drawing::Text& text, double mm_per_in) {
-    const double size = drawing::text_height_mm(text.size);
+    const double below = hanging * drawing::text_height_mm(text.size), capitals = drawing::capitals_mm(text.size);
     const double wide = drawing::text_width_mm(text.words, {text.size, text.bold, text.math});
     const drawing::Point at = on_paper(text.at, mm_per_in);
     const double left = text.across == drawing::Across::left     ? at.x
                         : text.across == drawing::Across::middle ? at.x - 0.5 * wide
                                                                  : at.x - wide;
     const double foot = text.upright == drawing::Upright::bottom   ? at.y
-                        : text.upright == drawing::Upright::middle ? at.y - 0.5 * capitals * size
-                                                                   : at.y - capitals * size;
-    return {{left, foot - hanging * size}, {left + wide, foot + capitals * size}};
+                        : text.upright == drawing::Upright::middle ? at.y - 0.5 * capitals
+                                                                   : at.y - capitals;
+    return {{left, foot - below}, {left + wide, foot + capitals}};
 }
 
 drawing::Box extent_mm(const drawing::Scene& scene, double mm_per_in) {

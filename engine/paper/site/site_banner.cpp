@@ -1,5 +1,6 @@
 #include "output/words.h"
 #include "paper/site/site_page.h"
+#include "paper/words.h"
 
 #include <algorithm>
 
@@ -21,7 +22,7 @@ std::string first_sentence(const std::string& note) {
 }
 
 std::string subtitle(const review::Review& review, const Issue& issue) {
-    const std::string& project = issue.project.empty() ? review.resolved.detail.project : issue.project;
+    const std::string project = project_of(issue, review.resolved.detail);
     std::string words = "Site sheet: what goes under the boards.";
     if (!project.empty()) words += " Project: " + project + ".";
     if (!review.resolved.detail.note.empty()) words += " " + first_sentence(review.resolved.detail.note);

@@ -7,6 +7,7 @@
 #include "paper/site/site_drawings.h"
 #include "paper/site/tape_chain.h"
 #include "paper/site/wording.h"
+#include "paper/words.h"
 
 #include <algorithm>
 #include <utility>

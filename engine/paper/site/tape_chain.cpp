@@ -16,7 +16,6 @@ constexpr double off_line_mm = 0.9;  ///< words from their line
 constexpr double clear_mm = 0.9;     ///< words from each other
 constexpr double extension_mm = 1.2, tick_mm = 1.1;
 constexpr double slant_mm = 1.8;  ///< for leaders to words that were pushed aside
-constexpr double capitals_of_font = 0.729;
 
 /// One figure of the chain. Along: the measured direction, from the drawing's origin, mm; out: away from the drawing.
 struct Figure {
@@ -84,7 +83,7 @@ class Row {
         Figure one;
         one.words = tape_figure(chain_.ends[index + 1].at_in - chain_.ends[index].at_in, row_.system);
         one.wide_mm = drawing::text_width_mm(one.words, {drawing::TextSize::normal});
-        one.high_mm = capitals_of_font * drawing::text_height_mm(drawing::TextSize::normal);
+        one.high_mm = drawing::capitals_mm(drawing::TextSize::normal);
         one.middle_mm = 0.5 * (chain_.ends[index].at_in + chain_.ends[index + 1].at_in) * row_.mm_per_in;
         one.at_mm = one.middle_mm;
         return one;

@@ -102,15 +102,6 @@ std::string hole_words(double diameter_in, units::System system) {
     return drawing::length_words(diameter_in, system);
 }
 
-std::string listed(const std::vector<std::string>& names) {
-    std::string words;
-    for (std::size_t index = 0; index < names.size(); ++index) {
-        if (index > 0) words += index + 1 == names.size() ? " and " : ", ";
-        words += names[index];
-    }
-    return words;
-}
-
 std::string nominal_size(double thickness_in, double face_in) {
     constexpr double timber_from_in = 4.5;
     const bool timber = thickness_in > timber_from_in - same_size_in;

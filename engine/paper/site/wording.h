@@ -19,9 +19,6 @@ namespace toehold::paper::site {
 /// A hole of one diameter, in: `7/16 in`, `11.1 mm`.
 [[nodiscard]] std::string hole_words(double diameter_in, units::System system);
 
-/// `A`, `A and B`, `A, B and C`.
-[[nodiscard]] std::string listed(const std::vector<std::string>& names);
-
 /// `4x8` for a piece that measures 3 1/2 by 7 1/4 in; empty where no nominal size has these dressed sizes. Dressed
 /// sizes of NDS Supplement 2018 Tables 1A and 1B (from memory): dimension lumber, and timbers from nominal 5 in up.
 [[nodiscard]] std::string nominal_size(double thickness_in, double face_in);

@@ -3,6 +3,7 @@
 #include "paper/site/instructions.h"
 #include "paper/site/site_sample.h"
 #include "paper/site/wording.h"
+#include "paper/words.h"
 #include "support/compare.h"
 #include "support/example.h"
 
@@ -154,7 +155,7 @@ TEST_CASE("Lengths are a tape's", "[unit]") {
     CHECK(bit_words(0.15, 0.26, System::us) == "3/16 in");
     CHECK(bit_words(0.15, 0.26, System::si) == "5 mm");
     CHECK(bit_words(1.0, 1.1, System::us) == "1 1/16 in");
-    CHECK(listed({"A", "B", "C"}) == "A, B and C");
+    CHECK(toehold::paper::listed({"A", "B", "C"}) == "A, B and C");
     CHECK(nail_name(0.148, 3.0) == "10d common");
     CHECK(nail_name(0.148, 3.5).empty());
 }
