@@ -17,7 +17,7 @@ case $first in
 esac
 flags=$(grep -F "\"command\"" "$build/compile_commands.json" | grep -F "CMakeFiles/$target.dir/" | head -n 1 |
     sed -e 's/.*"command": "//' -e 's/",$//' -e 's/\\\\/\\/g' -e 's/\\"/"/g' -e 's/^[^ ]*ccache //' -e 's/^[^ ]* //' \
-        -e 's/ -o [^ ]* -c .*//')
+        -e 's/ -o [^ ]* -c .*//' -e 's/-Winvalid-pch -include [^ ]*//')
 if [ -z "$flags" ]; then
     echo "$target is not compiled in $build" >&2
     exit 1

@@ -1,0 +1,1 @@
+// Gives precompiled headers a target to belong to.
