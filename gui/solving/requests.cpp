@@ -8,9 +8,9 @@ namespace toehold::solving {
 void Requests::submit(Request request) {
     {
         const std::lock_guard lock(mutex_);
-        newest_ = std::max(newest_, request.edition);
+        newest_ = std::max(newest_, request.revision);
         review_.reset();
-        if (!request.moving && reviewed_ != request.edition) {
+        if (!request.moving && reviewed_ != request.revision) {
             review_ = request;
             rested_at_ = Clock::now() + rest_;
         }
@@ -45,16 +45,16 @@ std::optional<Request> Requests::next_review() {
             const Clock::time_point until = rested_at_;  // which may be another before this ends
             for_review_.wait_until(lock, until);
         } else {
-            reviewed_ = review_->edition;
+            reviewed_ = review_->revision;
             return std::exchange(review_, std::nullopt);
         }
     }
     return std::nullopt;
 }
 
-bool Requests::overtaken(std::uint64_t edition) const {
+bool Requests::overtaken(std::uint64_t revision) const {
     const std::lock_guard lock(mutex_);
-    return closed_ || edition < newest_;
+    return closed_ || revision < newest_;
 }
 
 bool Requests::closed() const {

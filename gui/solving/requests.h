@@ -1,6 +1,6 @@
 #pragma once
-// What waits to be solved: one request for a quick answer, one for a review, and which edition is the newest. Shared by
-// the thread that submits and the two that solve; every member may be called from any of them.
+// What waits to be solved: one request for a quick answer, one for a review, and which revision is the newest. Shared
+// by the thread that submits and the two that solve; every member may be called from any of them.
 #include "solving/solve_service.h"
 
 #include <chrono>
@@ -19,11 +19,11 @@ class Requests {
 
     /// Waits for the newest request that has no quick answer yet. Absent: closed.
     [[nodiscard]] std::optional<Request> next_quick();
-    /// Waits until the newest request has rested, no hand is on it, and its edition has not been handed out for review.
-    /// Absent: closed.
+    /// Waits until the newest request has rested, no hand is on it, and its revision has not been handed out for
+    /// review. Absent: closed.
     [[nodiscard]] std::optional<Request> next_review();
 
-    [[nodiscard]] bool overtaken(std::uint64_t edition) const;  ///< there is a newer edition, or all is closed
+    [[nodiscard]] bool overtaken(std::uint64_t revision) const;  ///< there is a newer revision, or all is closed
     [[nodiscard]] bool closed() const;
 
   private:
@@ -34,7 +34,7 @@ class Requests {
     std::optional<Request> quick_, review_;
     Clock::time_point rested_at_;  ///< of `review_`
     std::uint64_t newest_ = 0;
-    std::optional<std::uint64_t> reviewed_;  ///< edition handed out last
+    std::optional<std::uint64_t> reviewed_;  ///< revision handed out last
     bool closed_ = false;
 };
 

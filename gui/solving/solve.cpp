@@ -35,7 +35,7 @@ Result with_review(const Result& resolved, Stage stage, review::Review review) {
 
 Result resolve(const Request& request, Stage stage, const catalog::Catalog& catalog) {
     Result result;
-    result.edition = request.edition;
+    result.revision = request.revision;
     result.stage = stage;
     result.problems = model::validate(request.detail);
     if (!result.problems.empty()) return result;
@@ -48,7 +48,7 @@ Result resolve(const Request& request, Stage stage, const catalog::Catalog& cata
 
 Result solve_quick(const Request& request, const catalog::Catalog& catalog) {
     Result result;
-    result.edition = request.edition;
+    result.revision = request.revision;
     try {
         result = resolve(request, Stage::quick, catalog);
         if (result.resolved)
@@ -62,7 +62,7 @@ Result solve_quick(const Request& request, const catalog::Catalog& catalog) {
 void review_in_stages(const Request& request, const catalog::Catalog& catalog, const review::Stop& stop,
                       const std::function<void(Result)>& hand_over) {
     Result result;
-    result.edition = request.edition;
+    result.revision = request.revision;
     result.stage = Stage::evaluated;
     try {
         result = resolve(request, Stage::evaluated, catalog);

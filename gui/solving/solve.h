@@ -4,7 +4,7 @@
 
 namespace toehold::solving {
 
-/// A result with edition and stage, and the detail resolved; with `problems` where that cannot be.
+/// A result with revision and stage, and the detail resolved; with `problems` where that cannot be.
 [[nodiscard]] Result resolve(const Request& request, Stage stage, const catalog::Catalog& catalog);
 
 /// Hands over each stage of the review that is reached. Once `stop` says true nothing more is handed over.

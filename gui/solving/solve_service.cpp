@@ -10,14 +10,14 @@
 namespace toehold::solving {
 namespace {
 
-/// Hands results over one at a time, and none of an older edition after one of a newer.
+/// Hands results over one at a time, and none of an older revision after one of a newer.
 class Delivery {
   public:
     explicit Delivery(std::function<void(Result)> deliver) : deliver_(std::move(deliver)) {}
     void operator()(Result result) {
         const std::lock_guard lock(mutex_);
-        if (result.edition < newest_) return;
-        newest_ = result.edition;
+        if (result.revision < newest_) return;
+        newest_ = result.revision;
         deliver_(std::move(result));
     }
 
@@ -53,7 +53,7 @@ struct SolveService::Threads {
 
     void review_at_rest() {
         while (const std::optional<Request> request = requests.next_review()) {
-            const review::Stop stop = [&] { return requests.overtaken(request->edition); };
+            const review::Stop stop = [&] { return requests.overtaken(request->revision); };
             review_in_stages(*request, catalog, stop, [&](Result result) {
                 if (!stop()) deliver(std::move(result));
             });

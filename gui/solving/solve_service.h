@@ -14,7 +14,7 @@
 namespace toehold::solving {
 
 struct Request {
-    std::uint64_t edition =
+    std::uint64_t revision =
         0;  ///< of the detail; results carry it back. Grows with every request that changes the detail
     model::BaseDetail detail;
     std::optional<double> direction_rad;  ///< of the push shown; absent: the one that pulls most
@@ -35,7 +35,7 @@ struct Quick {
 };
 
 struct Result {
-    std::uint64_t edition = 0;
+    std::uint64_t revision = 0;
     Stage stage = Stage::quick;
     model::Problems problems;  ///< why there is nothing to solve; then nothing below is set
     std::string failure;  ///< why no number can be given (it turns over, a solve missed its residual); may stand beside
@@ -55,7 +55,7 @@ class SolveService {
     SolveService(const SolveService&) = delete;
     SolveService& operator=(const SolveService&) = delete;
 
-    /// Never waits. A request whose edition was reviewed already and whose direction alone is new gets a quick answer
+    /// Never waits. A request whose revision was reviewed already and whose direction alone is new gets a quick answer
     /// only.
     void submit(Request request);
 

@@ -1,6 +1,6 @@
 #pragma once
-// Headers of the toolkit that most files of the window read, compiled once for all of them. Nothing includes this file by
-// name; a file still includes what it uses.
+// Headers of the toolkit that most files of the window read, compiled once for all of them. Nothing includes this file
+// by name; a file still includes what it uses.
 #include <wx/bitmap.h>
 #include <wx/dcbuffer.h>
 #include <wx/dcclient.h>

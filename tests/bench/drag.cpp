@@ -2,8 +2,8 @@
 // back in steps of 1/64 in, and each step is what the window does for it: the changed detail, the quick answer, and the
 // three drawings with the rose painted at 1200 x 800. One after the other, though the window solves beside painting.
 // Processor time, which a busy machine does not stretch.
-#include "desk/desk.h"
 #include "drawing/painter.h"
+#include "session/session.h"
 #include "xml/catalog_file.h"
 #include "xml/detail_file.h"
 
@@ -63,14 +63,14 @@ class Sheet {
     Sheet(const Sheet&) = delete;
     Sheet& operator=(const Sheet&) = delete;
 
-    void paint(const desk::Desk& desk, const drawing::SectionPlane& plane) {
-        const drawing::Overlay overlay = desk.overlay();
-        const drawing::Subject subject{desk.detail(), desk.resolved(), &overlay, desk.display().system};
+    void paint(const session::Session& session, const drawing::SectionPlane& plane) {
+        const drawing::Overlay overlay = session.overlay();
+        const drawing::Subject subject{session.detail(), session.resolved(), &overlay, session.display().system};
         drawing::paint_ground(cairo_, {0, 0, width, height}, drawing::Ground::paper);
         paint(drawing::plan(subject, {}), {0, 0, 700, 500});
         paint(drawing::section(subject, plane), {0, 500, 700, 300});
         paint(drawing::elevation(subject), {700, 0, 500, 500});
-        paint(drawing::rose(desk.petals(), overlay, ""), {700, 500, 500, 300});
+        paint(drawing::rose(session.petals(), overlay, ""), {700, 500, 500, 300});
         cairo_surface_flush(surface_);
     }
 
@@ -97,7 +97,8 @@ std::vector<double> path() {
 
 DragTimes drag_first_hole(const model::BaseDetail& start, const catalog::Catalog& catalog) {
     solving::Request asked_for;
-    desk::Desk desk(catalog, start, [&asked_for](solving::Request request) { asked_for = std::move(request); });
+    session::Session session(catalog, start,
+                             [&asked_for](solving::Request request) { asked_for = std::move(request); });
     Sheet sheet;
     DragTimes times;
     const model::Hole& hole = start.plate.holes.front();
@@ -106,17 +107,17 @@ DragTimes drag_first_hole(const model::BaseDetail& start, const catalog::Catalog
     const double sense = hole.center.x_in > 0.0 ? -1.0 : 1.0;
     for (const double offset : path()) {
         const std::clock_t start_of_frame = std::clock();
-        model::BaseDetail moved = desk.detail();
+        model::BaseDetail moved = session.detail();
         moved.plate.holes.front().center.x_in = hole.center.x_in + sense * offset;
-        desk.change("Move hole " + hole.id, std::move(moved), "drag", true);
+        session.change("Move hole " + hole.id, std::move(moved), "drag", true);
         const std::clock_t start_of_solve = std::clock();
-        desk.receive(solving::solve_quick(asked_for, catalog));
+        session.receive(solving::solve_quick(asked_for, catalog));
         times.solve.add(ms_since(start_of_solve));
         const std::clock_t start_of_paint = std::clock();
-        sheet.paint(desk, plane);
+        sheet.paint(session, plane);
         times.paint.add(ms_since(start_of_paint));
         times.frame.add(ms_since(start_of_frame));
-        if (desk.freshness() != desk::Freshness::quick) ++times.unanswered;
+        if (session.freshness() != session::Freshness::quick) ++times.unanswered;
     }
     return times;
 }

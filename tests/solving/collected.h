@@ -21,18 +21,19 @@ class Collected {
         return results_;
     }
     /// False when it has not come in two minutes, which is long on the slowest machine.
-    bool wait_for(std::uint64_t edition, solving::Stage stage) {
+    bool wait_for(std::uint64_t revision, solving::Stage stage) {
         std::unique_lock lock(mutex_);
         return changed_.wait_for(lock, std::chrono::minutes(2), [&] {
             for (const solving::Result& result : results_) {
-                if (result.edition == edition && result.stage == stage) return true;
+                if (result.revision == revision && result.stage == stage) return true;
             }
             return false;
         });
     }
-    [[nodiscard]] std::size_t count(std::uint64_t edition, solving::Stage stage) const {
+    [[nodiscard]] std::size_t count(std::uint64_t revision, solving::Stage stage) const {
         std::size_t found = 0;
-        for (const solving::Result& result : all()) found += result.edition == edition && result.stage == stage ? 1 : 0;
+        for (const solving::Result& result : all())
+            found += result.revision == revision && result.stage == stage ? 1 : 0;
         return found;
     }
 

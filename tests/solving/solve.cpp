@@ -23,7 +23,7 @@ model::BaseDetail detail_of(const char* name) { return test::shipped_detail(name
 TEST_CASE("a quick answer shows the push that pulls most unless another is asked for", "[unit]") {
     Request request{7, detail_of("heron-landing-lags-in-deep-blocks"), std::nullopt, true};
     const Result governing = solving::solve_quick(request, test::catalogs());
-    CHECK(governing.edition == 7);
+    CHECK(governing.revision == 7);
     CHECK(governing.stage == Stage::quick);
     REQUIRE(governing.quick);
     const demand::Petals& petals = governing.quick->petals;

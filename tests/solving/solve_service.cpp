@@ -20,15 +20,15 @@ const char* const sound = "heron-landing-lags-in-deep-blocks";
 /// Needs remedies, which take many reviews.
 const char* const unsound = "heron-landing-short-lags-in-flat-block";
 
-Request request_of(const char* name, std::uint64_t edition, bool moving = false) {
-    return {edition, test::shipped_detail(name).detail, std::nullopt, moving};
+Request request_of(const char* name, std::uint64_t revision, bool moving = false) {
+    return {revision, test::shipped_detail(name).detail, std::nullopt, moving};
 }
 
 void pause(int ms) { std::this_thread::sleep_for(std::chrono::milliseconds(ms)); }
 
-bool editions_never_fall(const std::vector<Result>& results) {
+bool revisions_never_fall(const std::vector<Result>& results) {
     for (std::size_t i = 1; i < results.size(); ++i) {
-        if (results[i].edition < results[i - 1].edition) return false;
+        if (results[i].revision < results[i - 1].revision) return false;
     }
     return true;
 }
@@ -42,7 +42,7 @@ TEST_CASE("a request at rest is answered quickly, then evaluated, then completed
     REQUIRE(collected.wait_for(1, Stage::complete));
     REQUIRE(collected.wait_for(1, Stage::quick));
     for (const Result& result : collected.all()) {
-        CHECK(result.edition == 1);
+        CHECK(result.revision == 1);
         CHECK(result.failure.empty());
         CHECK(result.problems.empty());
         CHECK(result.resolved);
@@ -58,17 +58,17 @@ TEST_CASE("of a burst the last request is answered, and no older answer comes af
     SolveService service(test::catalogs(), std::ref(collected), 5);
     constexpr std::uint64_t last = 200;
     Request request = request_of(sound, 0);
-    for (std::uint64_t edition = 1; edition <= last; ++edition) {
-        request.edition = edition;
-        request.moving = edition % 3 == 0;
+    for (std::uint64_t revision = 1; revision <= last; ++revision) {
+        request.revision = revision;
+        request.moving = revision % 3 == 0;
         request.detail.plate.holes.front().center.x_in += 0.001;
         service.submit(request);
-        if (edition % 20 == 0) pause(20);
+        if (revision % 20 == 0) pause(20);
     }
     REQUIRE(collected.wait_for(last, Stage::complete));
     REQUIRE(collected.wait_for(last, Stage::quick));
     const std::vector<Result> results = collected.all();
-    CHECK(editions_never_fall(results));
+    CHECK(revisions_never_fall(results));
     CHECK(collected.count(last, Stage::quick) == 1);
     CHECK(collected.count(last, Stage::evaluated) == 1);
     CHECK(collected.count(last, Stage::complete) == 1);
@@ -111,7 +111,7 @@ TEST_CASE("an edit overtakes a review that is under way, and nothing of it is de
     service.submit(request_of(sound, 2));
     REQUIRE(collected.wait_for(2, Stage::complete));
     CHECK(collected.count(1, Stage::complete) == 0);
-    CHECK(editions_never_fall(collected.all()));
+    CHECK(revisions_never_fall(collected.all()));
 }
 
 TEST_CASE("the service ends without finishing its review, and delivers nothing afterwards", "[unit]") {
@@ -133,8 +133,8 @@ TEST_CASE("a listener may ask again from where it is told", "[unit]") {
     SolveService service(
         test::catalogs(),
         [&](Result result) {
-            const bool again = result.stage == Stage::quick && result.edition < 3;
-            const std::uint64_t next = result.edition + 1;
+            const bool again = result.stage == Stage::quick && result.revision < 3;
+            const std::uint64_t next = result.revision + 1;
             collected(std::move(result));
             if (again) asked->submit(request_of(sound, next, true));
         },

@@ -27,12 +27,12 @@ for room in $rooms; do
     below="$below $room"
 done
 gui_below=""
-for room in editing solving desk window; do
+for room in editing solving session window; do
     allowed "gui/$room" "$public$gui_below $room"
     gui_below="$gui_below $room"
 done
 
-if grep -rnE '#include *[<"]wx/' gui/editing gui/solving gui/desk; then
+if grep -rnE '#include *[<"]wx/' gui/editing gui/solving gui/session; then
     echo "a room of the window that needs no toolkit includes one" >&2
     status=1
 fi

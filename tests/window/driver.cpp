@@ -1,7 +1,7 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
-#include "window/checks_panel.h"
+#include "window/panels/checks/checks_panel.h"
 #include "window/paths.h"
 
 #include <algorithm>
@@ -25,33 +25,33 @@ Driver::Driver() {
 
 Driver::~Driver() {
     close_all();
-    window::application().questions = window::ask_people();
+    window::application().prompts = window::dialog_prompts();
 }
 
 void Driver::prepare_answers() {
     const auto hear = [this](const wxString& headline, const wxString& detail) {
         person.heard.push_back(window::plain_text(headline + " " + detail));
     };
-    window::Questions& questions = window::application().questions;
-    questions.files_to_open = [this](wxWindow*) { return person.files_to_open; };
-    questions.file_to_save = [this](wxWindow*, const fs::path&) { return person.file_to_save; };
-    questions.paper_to_save = [this](wxWindow*, const fs::path&, const std::vector<std::string>&) {
+    window::Prompts& prompts = window::application().prompts;
+    prompts.files_to_open = [this](wxWindow*) { return person.files_to_open; };
+    prompts.file_to_save = [this](wxWindow*, const fs::path&) { return person.file_to_save; };
+    prompts.paper_to_save = [this](wxWindow*, const fs::path&, const std::vector<std::string>&) {
         return person.file_to_save;
     };
-    questions.remark = [this, hear](wxWindow*, const wxString& about) -> std::optional<std::string> {
+    prompts.remark = [this, hear](wxWindow*, const wxString& about) -> std::optional<std::string> {
         hear("remark", about);
         return person.remark;
     };
-    questions.unsaved = [this, hear](wxWindow*, const wxString& name) {
+    prompts.unsaved = [this, hear](wxWindow*, const wxString& name) {
         hear("unsaved", name);
         return person.unsaved;
     };
-    questions.confirm = [this, hear](wxWindow*, const wxString& question, const wxString& detail, const wxString&) {
+    prompts.confirm = [this, hear](wxWindow*, const wxString& question, const wxString& detail, const wxString&) {
         hear(question, detail);
         return person.confirms;
     };
-    questions.tell = [hear](wxWindow*, const wxString& headline, const wxString& detail) { hear(headline, detail); };
-    questions.recover = [this, hear](wxWindow*, const std::vector<editing::RecoveryCopy>& copies) {
+    prompts.tell = [hear](wxWindow*, const wxString& headline, const wxString& detail) { hear(headline, detail); };
+    prompts.recover = [this, hear](wxWindow*, const std::vector<editing::RecoveryCopy>& copies) {
         std::vector<window::Recovery> answers;
         for (const editing::RecoveryCopy& copy : copies) {
             hear("recover", window::shown_text(copy.name));
@@ -113,12 +113,13 @@ void to_front(window::DetailFrame& frame) {
 }
 
 bool reviewed(window::DetailFrame& frame) {
-    return settle(
-        [&frame] { return frame.desk().freshness() == desk::Freshness::current && frame.desk().review_is_complete(); });
+    return settle([&frame] {
+        return frame.session().freshness() == session::Freshness::current && frame.session().review_is_complete();
+    });
 }
 
 bool checked(window::DetailFrame& frame) {
-    return settle([&frame] { return frame.desk().freshness() == desk::Freshness::current; });
+    return settle([&frame] { return frame.session().freshness() == session::Freshness::current; });
 }
 
 void run_command(window::DetailFrame& frame, int id) {
@@ -142,7 +143,7 @@ wxPoint hole_on_screen(window::DetailFrame& frame, const std::string& id) {
 }
 
 const model::Hole& hole(window::DetailFrame& frame, const std::string& id) {
-    const auto& holes = frame.desk().detail().plate.holes;
+    const auto& holes = frame.session().detail().plate.holes;
     const auto found = std::find_if(holes.begin(), holes.end(), [&id](const model::Hole& one) { return one.id == id; });
     if (found == holes.end()) throw std::runtime_error("no hole " + id);
     return *found;

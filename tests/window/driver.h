@@ -1,11 +1,11 @@
 #pragma once
 // The program begun anew for a case, with folders of its own and a person's answers prepared.
 #include "support/temporary_folder.h"
-#include "window/application.h"
-#include "window/detail_frame.h"
+#include "window/frame/application.h"
+#include "window/frame/detail_frame.h"
 #include "window/hands.h"
 #include "window/script.h"
-#include "window/sheet_canvas.h"
+#include "window/sheet/canvas.h"
 
 #include <wx/menu.h>
 

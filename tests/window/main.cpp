@@ -1,6 +1,6 @@
 // The window's program of tests: the application without a window of its own, and the cases run inside its loop.
-#include "window/application.h"
 #include "window/complaints.h"
+#include "window/frame/application.h"
 
 #define CATCH_CONFIG_RUNNER
 #include <wx/init.h>

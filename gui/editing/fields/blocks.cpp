@@ -1,7 +1,7 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
-#include "editing/members.h"
+#include "editing/parts/members.h"
 #include "editing/words.h"
 #include "model/member.h"
 

@@ -1,7 +1,7 @@
 #include "editing/fields.h"
 
 #include "editing/fields/groups.h"
-#include "editing/holes.h"
+#include "editing/parts/holes.h"
 
 #include <fmt/format.h>
 

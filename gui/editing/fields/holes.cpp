@@ -1,4 +1,4 @@
-#include "editing/holes.h"
+#include "editing/parts/holes.h"
 #include "drawing/parts.h"
 #include "editing/fields/groups.h"
 #include "editing/words.h"

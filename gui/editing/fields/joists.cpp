@@ -1,6 +1,6 @@
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
-#include "editing/members.h"
+#include "editing/parts/members.h"
 #include "editing/words.h"
 
 #include <fmt/format.h>

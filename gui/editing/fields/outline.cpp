@@ -1,5 +1,5 @@
 #include "editing/fields/groups.h"
-#include "editing/outline_shape.h"
+#include "editing/parts/outline_shape.h"
 #include "editing/words.h"
 
 #include <fmt/format.h>

@@ -19,21 +19,21 @@ using drawing::Scene;
 
 namespace {
 
-Scene plan_scene(const desk::Desk& desk, const drawing::Subject& subject, const Wishes& wishes) {
+Scene plan_scene(const session::Session& session, const drawing::Subject& subject, const Wishes& wishes) {
     drawing::PlanOptions options;
-    options.dimensions = desk.display().dimensions;
-    options.framing = desk.display().framing;
+    options.dimensions = session.display().dimensions;
+    options.framing = session.display().framing;
     options.measured = wishes.measured;
     auto scene = drawing::plan(subject, options);
     mark_section(scene, wishes.plane);
     return scene;
 }
 
-Scene rose_scene(const desk::Desk& desk, const drawing::Overlay& overlay) {
-    const auto& selection = desk.selection();
+Scene rose_scene(const session::Session& session, const drawing::Overlay& overlay) {
+    const auto& selection = session.selection();
     const auto anchor = std::find_if(selection.begin(), selection.end(),
                                      [](const std::string& part) { return !drawing::id_of(part, "anchor").empty(); });
-    return drawing::rose(desk.petals(), overlay, anchor == selection.end() ? std::string{} : *anchor);
+    return drawing::rose(session.petals(), overlay, anchor == selection.end() ? std::string{} : *anchor);
 }
 
 /// Two significant figures for what is no whole number, as scales are read.
@@ -41,39 +41,40 @@ std::string scale_figure(double ratio) {
     return output::number_text(ratio >= 10 ? std::round(ratio) : std::round(ratio * 10) / 10);
 }
 
-std::string rose_scale(const desk::Desk& desk) {
-    if (desk.display().method == drawing::Method::hand) return utf8(_("by hand: square pushes only"));
+std::string rose_scale(const session::Session& session) {
+    if (session.display().method == drawing::Method::hand) return utf8(_("by hand: square pushes only"));
     double largest = 0.0;
-    for (const auto& petal : desk.petals())
+    for (const auto& petal : session.petals())
         for (const double tension : petal.tension_lb) largest = std::max(largest, tension);
     if (largest <= 0.0) return utf8(_("no tension yet"));
-    return utf8(_("outer circle ")) + output::figure_text(largest, "lb", desk.display().system);
+    return utf8(_("outer circle ")) + output::figure_text(largest, "lb", session.display().system);
 }
 
 }  // namespace
 
-Scene cell_scene(CellKind kind, const desk::Desk& desk, const drawing::Overlay& overlay, const Wishes& wishes) {
-    const drawing::Subject subject{desk.detail(), desk.resolved(), &overlay, desk.display().system};
+Scene cell_scene(CellKind kind, const session::Session& session, const drawing::Overlay& overlay,
+                 const Wishes& wishes) {
+    const drawing::Subject subject{session.detail(), session.resolved(), &overlay, session.display().system};
     switch (kind) {
         case CellKind::plan:
-            return plan_scene(desk, subject, wishes);
+            return plan_scene(session, subject, wishes);
         case CellKind::section:
             return drawing::section(subject, wishes.plane);
         case CellKind::elevation:
             return drawing::elevation(subject);
         case CellKind::rose:
-            return rose_scene(desk, overlay);
+            return rose_scene(session, overlay);
     }
     return {};
 }
 
-std::string cell_title(CellKind kind, const desk::Desk& desk, const Wishes& wishes) {
+std::string cell_title(CellKind kind, const session::Session& session, const Wishes& wishes) {
     switch (kind) {
         case CellKind::plan:
             return utf8(_("PLAN"));
         case CellKind::section: {
             const char* axis = wishes.plane.along == model::PlanAxis::y ? "x = " : "y = ";
-            const auto at = readout(wishes.plane.at_in, desk.display().system);
+            const auto at = readout(wishes.plane.at_in, session.display().system);
             return utf8(_("SECTION A-A")) + "  " + axis + at;
         }
         case CellKind::elevation:
@@ -84,8 +85,8 @@ std::string cell_title(CellKind kind, const desk::Desk& desk, const Wishes& wish
     return {};
 }
 
-std::string cell_scale(CellKind kind, const desk::Desk& desk, const drawing::View& view) {
-    if (kind == CellKind::rose) return rose_scale(desk);
+std::string cell_scale(CellKind kind, const session::Session& session, const drawing::View& view) {
+    if (kind == CellKind::rose) return rose_scale(session);
     const double paper_per_thing = view.units_per_in / (25.4 * view.units_per_mm);
     return utf8(_("SCALE ")) +
            (paper_per_thing >= 1 ? scale_figure(paper_per_thing) + " : 1" : "1 : " + scale_figure(1 / paper_per_thing));

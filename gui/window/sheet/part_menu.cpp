@@ -38,10 +38,11 @@ editing::Edit slotted(const model::BaseDetail& detail, const Parts& parts, const
     return editing::to_slot(detail, parts, width_in(hole) + slot_longer_by_in, std::round(angle));
 }
 
-void add_hole_entries(std::vector<MenuEntry>& entries, desk::Desk& desk, const Parts& parts, const model::Hole& hole) {
+void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session, const Parts& parts,
+                      const model::Hole& hole) {
     const bool slot = std::holds_alternative<model::Slot>(hole.shape);
-    const auto mirrored = [&desk, parts](MirrorLine line, bool keep) {
-        return [&desk, parts, line, keep] { desk.apply(editing::mirror(desk.detail(), parts, line, keep)); };
+    const auto mirrored = [&session, parts](MirrorLine line, bool keep) {
+        return [&session, parts, line, keep] { session.apply(editing::mirror(session.detail(), parts, line, keep)); };
     };
     entries.push_back({_("Copy to the other &side of the post (across y)"), mirrored(MirrorLine::y_axis, true)});
     entries.push_back({_("Copy to the other &row (across x)"), mirrored(MirrorLine::x_axis, true)});
@@ -50,29 +51,32 @@ void add_hole_entries(std::vector<MenuEntry>& entries, desk::Desk& desk, const P
     entries.push_back({{}, {}});
     if (slot)
         entries.push_back(
-            {_("Make it r&ound"), [&desk, parts] { desk.apply(editing::to_round(desk.detail(), parts)); }});
+            {_("Make it r&ound"), [&session, parts] { session.apply(editing::to_round(session.detail(), parts)); }});
     else
         entries.push_back(
-            {_("Make it a s&lot"), [&desk, parts, hole] { desk.apply(slotted(desk.detail(), parts, hole)); }});
+            {_("Make it a s&lot"), [&session, parts, hole] { session.apply(slotted(session.detail(), parts, hole)); }});
 }
 
-void add_part_entries(std::vector<MenuEntry>& entries, desk::Desk& desk, const std::string& part, const Parts& parts) {
-    const auto* hole = hole_of(desk.detail(), part);
+void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const std::string& part,
+                      const Parts& parts) {
+    const auto* hole = hole_of(session.detail(), part);
     const bool block = !drawing::id_of(part, "block").empty();
     if (hole || block)
-        entries.push_back({_("D&uplicate"), [&desk, parts] {
-                               desk.apply(editing::duplicate(desk.detail(), parts, {copy_offset_in, copy_offset_in}));
-                           }});
-    if (hole) add_hole_entries(entries, desk, parts, *hole);
+        entries.push_back(
+            {_("D&uplicate"), [&session, parts] {
+                 session.apply(editing::duplicate(session.detail(), parts, {copy_offset_in, copy_offset_in}));
+             }});
+    if (hole) add_hole_entries(entries, session, parts, *hole);
     if (hole || block || !drawing::id_of(part, "joist").empty()) {
-        entries.push_back({_("&Delete"), [&desk, parts] { desk.apply(editing::erase(desk.detail(), parts)); }});
+        entries.push_back(
+            {_("&Delete"), [&session, parts] { session.apply(editing::erase(session.detail(), parts)); }});
         entries.push_back({{}, {}});
     }
 }
 
-void add_push_entries(std::vector<MenuEntry>& entries, desk::Desk& desk) {
-    const auto turn = [&desk](std::optional<double> direction) {
-        return [&desk, direction] { desk.turn_push(direction); };
+void add_push_entries(std::vector<MenuEntry>& entries, session::Session& session) {
+    const auto turn = [&session](std::optional<double> direction) {
+        return [&session, direction] { session.turn_push(direction); };
     };
     constexpr double right = std::numbers::pi / 2;
     entries.push_back({_("The push that &governs"), turn(std::nullopt)});
@@ -82,25 +86,29 @@ void add_push_entries(std::vector<MenuEntry>& entries, desk::Desk& desk) {
     entries.push_back({_("Push along the rail, &left"), turn(2 * right)});
 }
 
-void add_place_entries(std::vector<MenuEntry>& entries, desk::Desk& desk, model::Position at) {
-    entries.push_back({_("Add a &hole here"), [&desk, at] { desk.apply(editing::add_hole(desk.detail(), at)); }});
-    entries.push_back({_("Add a &corner here"), [&desk, at] { desk.apply(editing::add_corner(desk.detail(), at)); }});
-    entries.push_back({_("Add a &block here"), [&desk, at] { desk.apply(editing::add_block(desk.detail(), at)); }});
-    if (!std::holds_alternative<model::PolygonOutline>(desk.detail().plate.outline))
-        entries.push_back({_("Outline of &free corners"), [&desk] { desk.apply(editing::to_polygon(desk.detail())); }});
+void add_place_entries(std::vector<MenuEntry>& entries, session::Session& session, model::Position at) {
+    entries.push_back(
+        {_("Add a &hole here"), [&session, at] { session.apply(editing::add_hole(session.detail(), at)); }});
+    entries.push_back(
+        {_("Add a &corner here"), [&session, at] { session.apply(editing::add_corner(session.detail(), at)); }});
+    entries.push_back(
+        {_("Add a &block here"), [&session, at] { session.apply(editing::add_block(session.detail(), at)); }});
+    if (!std::holds_alternative<model::PolygonOutline>(session.detail().plate.outline))
+        entries.push_back(
+            {_("Outline of &free corners"), [&session] { session.apply(editing::to_polygon(session.detail())); }});
 }
 
 }  // namespace
 
-std::vector<MenuEntry> part_menu(desk::Desk& desk, const std::string& part,
+std::vector<MenuEntry> part_menu(session::Session& session, const std::string& part,
                                  const std::optional<model::Position>& at_in) {
     std::vector<MenuEntry> entries;
     if (part == "push") {
-        add_push_entries(entries, desk);
+        add_push_entries(entries, session);
         return entries;
     }
-    if (!part.empty()) add_part_entries(entries, desk, part, desk.selection());
-    if (at_in) add_place_entries(entries, desk, *at_in);
+    if (!part.empty()) add_part_entries(entries, session, part, session.selection());
+    if (at_in) add_place_entries(entries, session, *at_in);
     return entries;
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 // What can be done with a part, or with a place of the plan, by the context menu.
-#include "desk/desk.h"
+#include "session/session.h"
 
 #include <wx/string.h>
 
@@ -17,7 +17,7 @@ struct MenuEntry {
 };
 
 /// For the parts selected, `part` being the one under the pointer; `at_in`: the place in plan, where there is one.
-[[nodiscard]] std::vector<MenuEntry> part_menu(desk::Desk& desk, const std::string& part,
+[[nodiscard]] std::vector<MenuEntry> part_menu(session::Session& session, const std::string& part,
                                                const std::optional<model::Position>& at_in);
 
 }  // namespace toehold::window

@@ -23,15 +23,17 @@ const drawing::AnchorMark* mark_of(const drawing::Overlay& overlay, const std::s
     return found == overlay.anchors.end() ? nullptr : &*found;
 }
 
-const catalog::Anchor* fastener(const desk::Desk& desk, const std::string& id) {
-    if (!desk.resolved()) return nullptr;
-    const auto& anchors = desk.resolved()->anchors;
+const catalog::Anchor* fastener(const session::Session& session, const std::string& id) {
+    if (!session.resolved()) return nullptr;
+    const auto& anchors = session.resolved()->anchors;
     const auto found =
         std::find_if(anchors.begin(), anchors.end(), [&id](const catalog::Anchor& anchor) { return anchor.id == id; });
     return found == anchors.end() ? nullptr : &*found;
 }
 
-std::string length(double value_in, const desk::Desk& desk) { return readout(value_in, desk.display().system); }
+std::string length(double value_in, const session::Session& session) {
+    return readout(value_in, session.display().system);
+}
 
 std::string status_line(const std::string& check, const std::optional<double>& ratio, checks::Status status) {
     auto words = "D/C " + (ratio ? output::ratio_text(*ratio) : std::string{"-"}) + " ";
@@ -39,12 +41,12 @@ std::string status_line(const std::string& check, const std::optional<double>& r
     return check.empty() ? words : words + ": " + check;
 }
 
-std::string anchor_lines(const std::string& id, const desk::Desk& desk, const drawing::Overlay& overlay) {
+std::string anchor_lines(const std::string& id, const session::Session& session, const drawing::Overlay& overlay) {
     std::string lines;
-    if (const auto* anchor = fastener(desk, id)) lines += "\n" + anchor->name;
+    if (const auto* anchor = fastener(session, id)) lines += "\n" + anchor->name;
     const auto* mark = mark_of(overlay, id);
     if (!mark) return lines + "\n" + utf8(_("no figures yet"));
-    const auto force = [&desk](double lb) { return output::figure_text(lb, "lb", desk.display().system); };
+    const auto force = [&session](double lb) { return output::figure_text(lb, "lb", session.display().system); };
     lines += "\n" + utf8(_("tension ")) + (mark->tension_lb ? force(*mark->tension_lb) : utf8(_("not known by hand"))) +
              utf8(_(", largest of all pushes ")) + force(mark->largest_tension_lb);
     if (mark->capacity_lb) lines += "\n" + utf8(_("capacity in tension ")) + force(*mark->capacity_lb);
@@ -54,35 +56,35 @@ std::string anchor_lines(const std::string& id, const desk::Desk& desk, const dr
     return lines;
 }
 
-std::string member_lines(const std::string& id, const desk::Desk& desk) {
-    const auto& framing = desk.detail().framing;
+std::string member_lines(const std::string& id, const session::Session& session) {
+    const auto& framing = session.detail().framing;
     const auto index = model::find_member(framing, id);
     if (!index) return {};
     const auto member = model::member(framing, *index);
-    auto lines = "\n" + length(member.width_in, desk) + " x " + length(member.depth_in, desk);
-    if (member.length_stated) lines += ", " + length(model::length_in(member), desk) + utf8(_(" long"));
+    auto lines = "\n" + length(member.width_in, session) + " x " + length(member.depth_in, session);
+    if (member.length_stated) lines += ", " + length(model::length_in(member), session) + utf8(_(" long"));
     return lines;
 }
 
 /// The first result that speaks of a part: they stand worst first.
-const checks::CheckResult* worst_of(const std::string& part, const desk::Desk& desk) {
-    if (!desk.review()) return nullptr;
-    for (const auto& result : desk.review()->checks) {
-        const auto parts = drawing::parts_of_subject(result.subject, desk.detail());
+const checks::CheckResult* worst_of(const std::string& part, const session::Session& session) {
+    if (!session.review()) return nullptr;
+    for (const auto& result : session.review()->checks) {
+        const auto parts = drawing::parts_of_subject(result.subject, session.detail());
         if (std::find(parts.begin(), parts.end(), part) != parts.end()) return &result;
     }
     return nullptr;
 }
 
-std::string size_lines(const std::string& part, const desk::Desk& desk) {
-    const auto& detail = desk.detail();
+std::string size_lines(const std::string& part, const session::Session& session) {
+    const auto& detail = session.detail();
     if (part == "plate")
-        return "\n" + length(detail.plate.thickness_in, desk) + utf8(_(" thick, ")) + detail.plate.metal;
+        return "\n" + length(detail.plate.thickness_in, session) + utf8(_(" thick, ")) + detail.plate.metal;
     if (part == "decking" && detail.layers.decking)
-        return "\n" + length(detail.layers.decking->thickness_in, desk) + utf8(_(" thick"));
-    if (part == "guard") return "\n" + length(detail.guard.height_in, desk) + utf8(_(" above the walking surface"));
+        return "\n" + length(detail.layers.decking->thickness_in, session) + utf8(_(" thick"));
+    if (part == "guard") return "\n" + length(detail.guard.height_in, session) + utf8(_(" above the walking surface"));
     for (const char* kind : {"block", "joist", "rim"})
-        if (const auto id = drawing::id_of(part, kind); !id.empty()) return member_lines(id, desk);
+        if (const auto id = drawing::id_of(part, kind); !id.empty()) return member_lines(id, session);
     return {};
 }
 
@@ -111,14 +113,14 @@ std::string part_name(const std::string& part) {
     return part;
 }
 
-std::string tip(const std::string& part, const desk::Desk& desk, const drawing::Overlay& overlay) {
+std::string tip(const std::string& part, const session::Session& session, const drawing::Overlay& overlay) {
     if (part.empty()) return {};
-    const auto stale = desk.freshness() == desk::Freshness::stale ? utf8(_("\nstale: solving")) : std::string{};
+    const auto stale = session.freshness() == session::Freshness::stale ? utf8(_("\nstale: solving")) : std::string{};
     if (part == "push") return part_name(part) + push_lines(overlay) + stale;
     if (const auto id = drawing::id_of(part, "anchor"); !id.empty())
-        return part_name(part) + anchor_lines(id, desk, overlay) + stale;
-    auto words = part_name(part) + size_lines(part, desk);
-    if (const auto* worst = worst_of(part, desk))
+        return part_name(part) + anchor_lines(id, session, overlay) + stale;
+    auto words = part_name(part) + size_lines(part, session);
+    if (const auto* worst = worst_of(part, session))
         words += "\n" + status_line(worst->title, worst->ratio, worst->status) + stale;
     return words;
 }

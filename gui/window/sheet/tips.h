@@ -1,13 +1,14 @@
 #pragma once
 // What a part says of itself when the pointer rests on it: its name, its size, its figures.
-#include "desk/desk.h"
+#include "session/session.h"
 
 #include <string>
 
 namespace toehold::window {
 
 /// A few lines, in the reader's language and units. Empty for no part.
-[[nodiscard]] std::string tip(const std::string& part, const desk::Desk& desk, const drawing::Overlay& overlay);
+[[nodiscard]] std::string tip(const std::string& part, const session::Session& session,
+                              const drawing::Overlay& overlay);
 /// `Hole A`, `Block B1`, `The push`.
 [[nodiscard]] std::string part_name(const std::string& part);
 

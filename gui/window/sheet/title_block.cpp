@@ -28,15 +28,15 @@ wxString method_words(Method method) {
     return {};
 }
 
-wxString state_words(const desk::Desk& desk) {
-    switch (desk.freshness()) {
-        case desk::Freshness::none:
-            return desk.problems().empty() ? _("not solved yet") : _("cannot be solved");
-        case desk::Freshness::stale:
+wxString state_words(const session::Session& session) {
+    switch (session.freshness()) {
+        case session::Freshness::none:
+            return session.problems().empty() ? _("not solved yet") : _("cannot be solved");
+        case session::Freshness::stale:
             return _("stale, solving");
-        case desk::Freshness::quick:
+        case session::Freshness::quick:
             return _("checks solving");
-        case desk::Freshness::current:
+        case session::Freshness::current:
             return _("up to date");
     }
     return {};
@@ -56,13 +56,13 @@ std::string push_words(const PushShown& push, units::System system) {
     return output::figure_text(push.push_lb, "lb", system) + utf8(_(" towards ")) + output::degrees_text(degrees) + "°";
 }
 
-TitleWords title_words(const desk::Desk& desk, const Overlay& overlay) {
+TitleWords title_words(const session::Session& session, const Overlay& overlay) {
     TitleWords words;
-    words.name = desk.detail().name;
-    words.method = utf8(method_words(desk.display().method));
-    words.push = overlay.push ? push_words(*overlay.push, desk.display().system) : utf8(_("none"));
+    words.name = session.detail().name;
+    words.method = utf8(method_words(session.display().method));
+    words.push = overlay.push ? push_words(*overlay.push, session.display().system) : utf8(_("none"));
     words.governing = overlay.push && overlay.push->governing;
-    words.state = utf8(state_words(desk));
+    words.state = utf8(state_words(session));
     return words;
 }
 

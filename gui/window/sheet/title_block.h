@@ -1,7 +1,7 @@
 #pragma once
 // The block at the sheet's lower right: whose detail, by which method, under which push, and whether the figures are
 // today's.
-#include "desk/desk.h"
+#include "session/session.h"
 
 #include <string>
 
@@ -11,7 +11,7 @@ struct TitleWords {
     std::string name, method, push, state;
     bool governing = false;  ///< the push shown is the one that pulls most
 };
-[[nodiscard]] TitleWords title_words(const desk::Desk& desk, const drawing::Overlay& overlay);
+[[nodiscard]] TitleWords title_words(const session::Session& session, const drawing::Overlay& overlay);
 [[nodiscard]] drawing::Scene title_block(const TitleWords& words, double width_mm, double height_mm);
 
 /// `200 lb towards 45°`.

@@ -33,35 +33,35 @@ TEST_CASE("a hole dragged by the pointer comes to the snapped place, and is undo
     moved.plate_reference.reset();  // the plate is no longer the one in the library
     CHECK(test::hole(frame, "A").center.x_in == -3.0);
     CHECK(test::hole(frame, "A").center.y_in == -3.25);
-    CHECK(frame.desk().detail() == moved);
-    CHECK(frame.desk().selection() == std::vector<std::string>{"anchor A"});
+    CHECK(frame.session().detail() == moved);
+    CHECK(frame.session().selection() == std::vector<std::string>{"anchor A"});
     CHECK(frame.unsaved());
     CHECK(frame.GetTitle().StartsWith("*"));
     CHECK(test::menu_words(frame, wxID_UNDO) == "Undo: Move hole A");
 
     REQUIRE(test::checked(frame));
     const review::Review truth = test::evaluation(moved);
-    check_envelope(frame.desk().overlay(), truth);
+    check_envelope(frame.session().overlay(), truth);
     // Nearer to the post, the hole's arm is shorter: it is no longer one of four alike.
     const auto& anchors = truth.demand->anchors;
     CHECK(std::abs(anchors[0].tension_lb - anchors[2].tension_lb) > 0.02 * anchors[2].tension_lb);
     test::shot("dragging");
 
     test::key('Z', wxMOD_CONTROL);
-    CHECK(frame.desk().detail() == start);
+    CHECK(frame.session().detail() == start);
     CHECK_FALSE(frame.unsaved());
     CHECK(test::menu_words(frame, wxID_REDO) == "Redo: Move hole A");
     test::key('Z', wxMOD_CONTROL | wxMOD_SHIFT);
-    CHECK(frame.desk().detail() == moved);
+    CHECK(frame.session().detail() == moved);
     test::key('Z', wxMOD_CONTROL);
     test::key('Y', wxMOD_CONTROL);
-    CHECK(frame.desk().detail() == moved);
+    CHECK(frame.session().detail() == moved);
 }
 
 TEST_CASE("a dragged hole catches on another's line, and Escape takes a drag back", "[dragging]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    const model::BaseDetail start = frame.desk().detail();
+    const model::BaseDetail start = frame.session().detail();
 
     // Three pixels off the line of holes B and C: within the reach of 6.
     const wxPoint beside = test::on_screen(frame, Sheet::plan, 3.75, -2.75) + wxPoint(3, 0);
@@ -79,7 +79,7 @@ TEST_CASE("a dragged hole catches on another's line, and Escape takes a drag bac
     test::shot("dragging-with-dimensions");
     test::key(WXK_ESCAPE);
     test::button_up();
-    CHECK(frame.desk().detail() == start);
+    CHECK(frame.session().detail() == start);
     CHECK_FALSE(frame.unsaved());
 }
 
@@ -88,7 +88,7 @@ TEST_CASE("several selected holes move together, and a corner of the plate by it
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     // The rubber band around holes C and D, from the bare plate.
     test::drag(test::on_screen(frame, Sheet::plan, -4.4, 2.4), test::on_screen(frame, Sheet::plan, 4.5, 4.5));
-    CHECK(frame.desk().selection() == std::vector<std::string>{"anchor C", "anchor D"});
+    CHECK(frame.session().selection() == std::vector<std::string>{"anchor C", "anchor D"});
     test::drag(test::hole_on_screen(frame, "C"), test::on_screen(frame, Sheet::plan, 3.25, 3.0));
     CHECK(test::hole(frame, "C").center == model::Position{3.25, 3.0});
     CHECK(test::hole(frame, "D").center == model::Position{-4.25, 3.0});
@@ -97,7 +97,7 @@ TEST_CASE("several selected holes move together, and a corner of the plate by it
     REQUIRE(test::checked(frame));  // a sheet that has come to rest fits its drawings anew
     test::key(WXK_ESCAPE);
     test::drag(test::on_screen(frame, Sheet::plan, 4.75, 4.75), test::on_screen(frame, Sheet::plan, 5.25, 5.25));
-    const auto& outline = std::get<model::RectangleOutline>(frame.desk().detail().plate.outline);
+    const auto& outline = std::get<model::RectangleOutline>(frame.session().detail().plate.outline);
     CHECK(outline.width_in == 10.0);
     CHECK(outline.depth_in == 10.0);
     CHECK(outline.center == model::Position{0.25, 0.25});

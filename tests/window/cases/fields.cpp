@@ -2,7 +2,7 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
-#include "window/fields_panel.h"
+#include "window/panels/fields/fields_panel.h"
 
 #include <wx/propgrid/propgrid.h>
 #include <wx/textctrl.h>
@@ -46,16 +46,16 @@ TEST_CASE("a block's depth is typed in its field, and what cannot be read is ref
     test::key('A', wxMOD_CONTROL);
     test::type("5 1/2");
     test::key(WXK_RETURN);
-    CHECK(frame.desk().detail().framing.blocks[0].depth_in == 5.5);
-    CHECK(frame.desk().detail().framing.blocks[1].depth_in == 7.25);
+    CHECK(frame.session().detail().framing.blocks[0].depth_in == 5.5);
+    CHECK(frame.session().detail().framing.blocks[1].depth_in == 7.25);
     CHECK(grid.GetPropertyValueAsString("framing/block[B1]/depth") == "5 1/2 in");
-    const model::BaseDetail before = frame.desk().detail();
+    const model::BaseDetail before = frame.session().detail();
 
     test::click(value_of(frame, "framing/block[B1]/depth"));
     test::key('A', wxMOD_CONTROL);
     test::type("5 1/");
     test::key(WXK_RETURN);
-    CHECK(frame.desk().detail() == before);
+    CHECK(frame.session().detail() == before);
     CHECK(help(frame).StartsWith("Refused: "));
     CHECK(help(frame).Contains("3 3/8 in"));
     REQUIRE(grid.GetEditorTextCtrl() != nullptr);
@@ -69,12 +69,12 @@ TEST_CASE("a block's depth is typed in its field, and what cannot be read is ref
     test::key('A', wxMOD_CONTROL);
     test::type("140 mm");
     test::key(WXK_RETURN);
-    CHECK_CLOSE(frame.desk().detail().framing.blocks[0].depth_in, 140.0 / 25.4, 1e-12, 0.0);
+    CHECK_CLOSE(frame.session().detail().framing.blocks[0].depth_in, 140.0 / 25.4, 1e-12, 0.0);
     CHECK(grid.GetPropertyValueAsString("framing/block[B1]/depth") == "140 mm");
     test::to_front(frame);
     test::key('Z', wxMOD_CONTROL);
     test::key('Z', wxMOD_CONTROL);
-    CHECK(frame.desk().detail().framing.blocks[0].depth_in == 7.25);
+    CHECK(frame.session().detail().framing.blocks[0].depth_in == 7.25);
     CHECK_FALSE(frame.unsaved());
 }
 
@@ -89,7 +89,7 @@ TEST_CASE("a lag screw's size is found in the list by typing, and the detail tak
     test::click(test::middle_of(*grid.GetEditorControlSecondary()));
     CHECK(pick.done());
     test::let_work(100ms);
-    const auto& fastener = frame.desk().detail().anchors[0].fastener;
+    const auto& fastener = frame.session().detail().anchors[0].fastener;
     REQUIRE(std::holds_alternative<model::LagScrew>(fastener));
     CHECK(std::get<model::LagScrew>(fastener).size == "lag-1/2");
     CHECK(frame.unsaved());

@@ -3,7 +3,7 @@
 
 #include "support/compare.h"
 #include "window/engine_says.h"
-#include "window/menus.h"
+#include "window/frame/menus.h"
 #include "xml/detail_file.h"
 
 #include <sys/resource.h>
@@ -70,7 +70,7 @@ TEST_CASE("saved under another name and opened in a second window, a detail is t
     CHECK(frame.file() == *driver.person.file_to_save);
     CHECK(frame.GetTitle().Contains("with a blank.xml"));
     CHECK_FALSE(frame.GetTitle().StartsWith("*"));
-    const model::BaseDetail saved = frame.desk().detail();
+    const model::BaseDetail saved = frame.session().detail();
     const xml::DetailRead read = xml::read_detail(*driver.person.file_to_save);
     REQUIRE(read.detail);
     CHECK(*read.detail == saved);
@@ -84,7 +84,7 @@ TEST_CASE("saved under another name and opened in a second window, a detail is t
     window::DetailFrame* second = window::application().open(copy);
     REQUIRE(second != nullptr);
     CHECK(second != &frame);
-    CHECK(second->desk().detail() == saved);
+    CHECK(second->session().detail() == saved);
     CHECK(window::application().frames().size() == 2);
     CHECK(window::application().recent().GetHistoryFile(0).EndsWith("copy.xml"));
 }
@@ -103,7 +103,7 @@ TEST_CASE("a change of the file by another program is noticed and can be taken u
     // Read it again, left of Keep mine: the toolkit's own buttons, which no name finds.
     const wxRect bar = notice.GetScreenRect();
     test::click({bar.GetRight() - 183, bar.y + bar.height / 2});
-    CHECK(std::get<model::LagScrew>(frame.desk().detail().anchors[0].fastener).length_in == 7.0);
+    CHECK(std::get<model::LagScrew>(frame.session().detail().anchors[0].fastener).length_in == 7.0);
     CHECK_FALSE(frame.unsaved());
     CHECK(test::settle([&notice] { return !notice.IsShown(); }, 5s));
 
@@ -124,7 +124,7 @@ TEST_CASE("a change of the file by another program is noticed and can be taken u
 TEST_CASE("a broken file is told of with its line, and the window stays", "[files]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    const model::BaseDetail before = frame.desk().detail();
+    const model::BaseDetail before = frame.session().detail();
     std::string text = bytes(frame.file());
     replace(text, "height=\"42 in\"", "height=\"42 wide\"");
     const fs::path broken = driver.folder() / "broken.xml";
@@ -138,7 +138,7 @@ TEST_CASE("a broken file is told of with its line, and the window stays", "[file
     CHECK(driver.person.has_heard("cannot be opened"));
     CHECK(driver.person.has_heard("broken.xml:4"));
     CHECK(window::application().frames() == std::vector<window::DetailFrame*>{&frame});
-    CHECK(frame.desk().detail() == before);
+    CHECK(frame.session().detail() == before);
 }
 
 TEST_CASE("where a file cannot be written the reader is told and the old one is whole", "[files]") {
@@ -182,7 +182,7 @@ TEST_CASE("a file dropped on the window opens, and an untouched start gives its 
     };
     drop(driver.copy_demo(test::holding_demo));
     CHECK(window::application().frames().size() == 1);
-    CHECK(start->desk().detail() == test::demo(test::holding_demo));
+    CHECK(start->session().detail() == test::demo(test::holding_demo));
     drop(driver.copy_demo(test::failing_demo));
     CHECK(window::application().frames().size() == 2);
 }

@@ -2,7 +2,7 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
-#include "window/menus.h"
+#include "window/frame/menus.h"
 
 #include <map>
 #include <set>
@@ -30,7 +30,7 @@ TEST_CASE("Tab reaches sheet, properties and checks, and leaves the sheet for th
     test::click(test::hole_on_screen(frame, "A"));  // so that a place can be typed
     test::key(WXK_TAB, wxMOD_CONTROL);
     CHECK(focus_among(wanted) == "place-x");
-    CHECK(frame.desk().selection() == std::vector<std::string>{"anchor A"});
+    CHECK(frame.session().selection() == std::vector<std::string>{"anchor A"});
     std::set<std::string> reached;
     for (int presses = 0; presses < 90 && reached != wanted; ++presses) {
         const std::string name = focus_among(wanted);
@@ -45,10 +45,10 @@ TEST_CASE("the sheet's parts are chosen by Tab, and moved by arrows without a po
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     for (int presses = 0; presses < 20; ++presses) {
-        if (frame.desk().selection() == std::vector<std::string>{"anchor A"}) break;
+        if (frame.session().selection() == std::vector<std::string>{"anchor A"}) break;
         test::key(WXK_TAB);
     }
-    REQUIRE(frame.desk().selection() == std::vector<std::string>{"anchor A"});
+    REQUIRE(frame.session().selection() == std::vector<std::string>{"anchor A"});
     test::key(WXK_DOWN);
     CHECK(test::hole(frame, "A").center == model::Position{-3.75, -3.875});
 }
@@ -56,7 +56,7 @@ TEST_CASE("the sheet's parts are chosen by Tab, and moved by arrows without a po
 TEST_CASE("the menus open by their mnemonics, and a step is undone from there", "[keyboard]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    const model::BaseDetail before = frame.desk().detail();
+    const model::BaseDetail before = frame.session().detail();
     test::click(test::hole_on_screen(frame, "A"));
     test::key(WXK_RIGHT);
     REQUIRE(frame.unsaved());
@@ -65,7 +65,7 @@ TEST_CASE("the menus open by their mnemonics, and a step is undone from there", 
     test::snap("keyboard-edit-menu");
     test::key(WXK_RETURN);  // the first item of the menu
     test::let_work(100ms);
-    CHECK(frame.desk().detail() == before);
+    CHECK(frame.session().detail() == before);
 }
 
 TEST_CASE("no two items of a menu answer to the same letter, in either language", "[keyboard]") {
@@ -109,7 +109,7 @@ TEST_CASE("a hand for holes by its key, set by a click, left by Escape", "[keybo
     test::key('h');
     CHECK(frame.sheet().tool() == window::Tool::hole);
     test::click(test::on_screen(frame, editing::Sheet::plan, 0.0, -2.5));
-    REQUIRE(frame.desk().detail().plate.holes.size() == 5);
+    REQUIRE(frame.session().detail().plate.holes.size() == 5);
     CHECK(test::hole(frame, "E").center == model::Position{0.0, -2.5});
     test::key(WXK_ESCAPE);
     CHECK(frame.sheet().tool() == window::Tool::select);

@@ -41,9 +41,9 @@ TEST_CASE("a long drag never holds the window up, forces follow it, and the last
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     int answers = 0;
     double last_pull = 0.0;
-    const int listening = frame.desk().listen([&](desk::Change change) {
-        const drawing::Overlay overlay = frame.desk().overlay();
-        if (change != desk::Change::results || overlay.anchors.empty()) return;
+    const int listening = frame.session().listen([&](session::Change change) {
+        const drawing::Overlay overlay = frame.session().overlay();
+        if (change != session::Change::results || overlay.anchors.empty()) return;
         if (overlay.anchors[0].largest_tension_lb != last_pull) ++answers;
         last_pull = overlay.anchors[0].largest_tension_lb;
     });
@@ -67,7 +67,7 @@ TEST_CASE("a long drag never holds the window up, forces follow it, and the last
     const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - began).count();
     test::move_to(test::on_screen(frame, Sheet::plan, -3.0, -3.25));
     test::button_up();
-    frame.desk().stop_listening(listening);
+    frame.session().stop_listening(listening);
     std::cout << "drag of 150 moves: " << seconds << " s, longest gap of a 10 ms timer " << longest_ms << " ms, "
               << beats << " beats, " << answers << " answers on the way\n";
     CHECK(longest_ms < 1000.0);
@@ -80,14 +80,15 @@ TEST_CASE("a long drag never holds the window up, forces follow it, and the last
     test::key('Z', wxMOD_CONTROL | wxMOD_SHIFT);
 
     REQUIRE(test::checked(frame));
-    const review::Review truth = test::evaluation(frame.desk().detail());
-    CHECK_CLOSE(frame.desk().overlay().anchors[0].largest_tension_lb, truth.demand->anchors[0].tension_lb, 1e-9, 0.0);
+    const review::Review truth = test::evaluation(frame.session().detail());
+    CHECK_CLOSE(frame.session().overlay().anchors[0].largest_tension_lb, truth.demand->anchors[0].tension_lb, 1e-9,
+                0.0);
 }
 
 TEST_CASE("an answer that comes late never takes a newer one's place", "[never_freezes]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    solving::Request old{1, frame.desk().detail(), std::nullopt, false};
+    solving::Request old{1, frame.session().detail(), std::nullopt, false};
     const solving::Result late = solving::solve_quick(old, test::catalogs());
     REQUIRE(late.quick);
     test::click(test::hole_on_screen(frame, "A"));
@@ -95,15 +96,15 @@ TEST_CASE("an answer that comes late never takes a newer one's place", "[never_f
     REQUIRE(test::checked(frame));
     const auto pulls = [&] {
         std::vector<double> all;
-        for (const auto& mark : frame.desk().overlay().anchors) all.push_back(mark.largest_tension_lb);
+        for (const auto& mark : frame.session().overlay().anchors) all.push_back(mark.largest_tension_lb);
         return all;
     };
     const std::vector<double> before = pulls();
-    const review::Review* review = frame.desk().review();
-    frame.desk().receive(late);
+    const review::Review* review = frame.session().review();
+    frame.session().receive(late);
     CHECK(pulls() == before);
-    CHECK(frame.desk().review() == review);
-    CHECK(frame.desk().freshness() == desk::Freshness::current);
+    CHECK(frame.session().review() == review);
+    CHECK(frame.session().freshness() == session::Freshness::current);
 }
 
 TEST_CASE("while a review is on its way the old one is marked", "[never_freezes]") {
@@ -111,7 +112,7 @@ TEST_CASE("while a review is on its way the old one is marked", "[never_freezes]
     window::DetailFrame& frame = driver.open_demo(test::failing_demo);
     test::click(test::hole_on_screen(frame, "A"));
     test::tap(WXK_RIGHT);
-    REQUIRE(test::settle([&] { return frame.desk().freshness() != desk::Freshness::current; }, 10s));
+    REQUIRE(test::settle([&] { return frame.session().freshness() != session::Freshness::current; }, 10s));
     const wxString label = wxWindow::FindWindowByName("checks-freshness", &frame)->GetLabel();
     CHECK(label == "stale");
     REQUIRE(test::checked(frame));

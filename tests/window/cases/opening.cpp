@@ -2,11 +2,11 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
-#include "window/checks_panel.h"
 #include "window/engine_says.h"
-#include "window/notes_panel.h"
-#include "window/panels/checks_list.h"
-#include "window/verdict_strip.h"
+#include "window/panels/checks/checks_list.h"
+#include "window/panels/checks/checks_panel.h"
+#include "window/panels/notes/notes_panel.h"
+#include "window/panels/verdict_strip.h"
 
 #include <wx/stattext.h>
 
@@ -17,7 +17,7 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     REQUIRE(test::reviewed(frame));
     const review::Review truth = test::evaluation(test::demo(test::holding_demo));
-    CHECK(frame.desk().detail() == test::demo(test::holding_demo));
+    CHECK(frame.session().detail() == test::demo(test::holding_demo));
 
     const std::string title = frame.GetTitle().utf8_string();
     CHECK(title.rfind(truth.detail, 0) == 0);
@@ -38,7 +38,7 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
 
     const auto& rows = test::control<window::ChecksList>(frame, "checks").shown();
     REQUIRE(rows.size() == truth.checks.size());
-    const auto& results = frame.desk().review()->checks;
+    const auto& results = frame.session().review()->checks;
     double worst = results.front().ratio;
     for (std::size_t at = 0; at < rows.size(); ++at) {
         REQUIRE(rows[at].result == at);
@@ -51,7 +51,7 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
         worst = results[at].ratio;
     }
 
-    const drawing::Overlay overlay = frame.desk().overlay();
+    const drawing::Overlay overlay = frame.session().overlay();
     REQUIRE(overlay.anchors.size() == truth.demand->anchors.size());
     CHECK_FALSE(overlay.stale);
     for (std::size_t at = 0; at < overlay.anchors.size(); ++at) {

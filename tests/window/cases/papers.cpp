@@ -3,8 +3,8 @@
 
 #include "support/compare.h"
 #include "window/engine_says.h"
-#include "window/menus.h"
-#include "window/panels/checks_list.h"
+#include "window/frame/menus.h"
+#include "window/panels/checks/checks_list.h"
 
 #include <fstream>
 #include <sstream>
@@ -58,9 +58,9 @@ TEST_CASE("a paper that cannot be written is said, and an edit under way is wait
     driver.person.heard.clear();
     driver.person.file_to_save = driver.folder() / "early.pdf";
     test::click(test::hole_on_screen(frame, "A"));
-    model::BaseDetail next = frame.desk().detail();
+    model::BaseDetail next = frame.session().detail();
     next.plate.thickness_in += 0.0625;
-    frame.desk().change("Thickness", next);
+    frame.session().change("Thickness", next);
     test::run_command(frame, window::command_report);
     CHECK(driver.person.has_heard("still being worked out"));
     CHECK_FALSE(fs::exists(*driver.person.file_to_save));
@@ -71,17 +71,17 @@ TEST_CASE("a remark on the selected result is one step, kept with the detail", "
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::failing_demo);
     REQUIRE(test::reviewed(frame));
-    const checks::CheckResult worst = frame.desk().review()->checks.front();
+    const checks::CheckResult worst = frame.session().review()->checks.front();
     auto& list = test::control<window::ChecksList>(frame, "checks");
     const wxRect row = list.GetItemRect(0);
     test::click(list.ClientToScreen(wxPoint(row.x + row.width / 2, row.y + 12)));
     driver.person.remark = "Longer lags, or through-bolts?";
     test::key('R', wxMOD_CONTROL | wxMOD_SHIFT);
-    REQUIRE(frame.desk().detail().remarks.size() == 1);
-    CHECK(frame.desk().detail().remarks.front().about == worst.id);
-    CHECK(frame.desk().detail().remarks.front().subject == worst.subject);
-    CHECK(frame.desk().detail().remarks.front().words == driver.person.remark);
+    REQUIRE(frame.session().detail().remarks.size() == 1);
+    CHECK(frame.session().detail().remarks.front().about == worst.id);
+    CHECK(frame.session().detail().remarks.front().subject == worst.subject);
+    CHECK(frame.session().detail().remarks.front().words == driver.person.remark);
     CHECK(driver.person.has_heard(worst.title));
     test::key('Z', wxMOD_CONTROL);
-    CHECK(frame.desk().detail().remarks.empty());
+    CHECK(frame.session().detail().remarks.empty());
 }

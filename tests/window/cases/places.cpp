@@ -13,7 +13,7 @@ namespace {
 
 using Place = model::Position;
 
-std::size_t holes(window::DetailFrame& frame) { return frame.desk().detail().plate.holes.size(); }
+std::size_t holes(window::DetailFrame& frame) { return frame.session().detail().plate.holes.size(); }
 
 }  // namespace
 
@@ -30,12 +30,12 @@ TEST_CASE("a typed place is taken as people write it, and a half typed one is re
     CHECK(test::hole(frame, "A").center == Place{1.875, -3.75});
     CHECK(x.GetValue() == "1 7/8 in");
 
-    const model::BaseDetail before = frame.desk().detail();
+    const model::BaseDetail before = frame.session().detail();
     test::click(test::middle_of(x));
     test::key('A', wxMOD_CONTROL);
     test::type("1 7/");
     test::key(WXK_RETURN);
-    CHECK(frame.desk().detail() == before);
+    CHECK(frame.session().detail() == before);
     CHECK(x.GetValue() == "1 7/");
     const wxString said = test::control<wxStaticText>(frame, "place-said").GetLabel();
     CHECK(said.Contains("3 3/8 in"));  // what would be accepted, by an example
@@ -45,7 +45,7 @@ TEST_CASE("a typed place is taken as people write it, and a half typed one is re
     CHECK(x.GetValue() == " 7/");
     test::key(WXK_ESCAPE);
     CHECK(x.GetValue() == "1 7/8 in");
-    CHECK(frame.desk().detail() == before);
+    CHECK(frame.session().detail() == before);
 }
 
 TEST_CASE("arrows nudge by the step as one step of the history, and Delete takes a hole out", "[places]") {
@@ -59,15 +59,15 @@ TEST_CASE("arrows nudge by the step as one step of the history, and Delete takes
     CHECK(test::menu_words(frame, wxID_UNDO) == "Undo: Move hole B");
     test::key('Z', wxMOD_CONTROL);
     CHECK(test::hole(frame, "B").center == Place{3.75, -3.75});
-    CHECK_FALSE(frame.desk().history().can_undo());
+    CHECK_FALSE(frame.session().history().can_undo());
 
     test::key(WXK_DELETE);
     CHECK(holes(frame) == 3);
-    CHECK(frame.desk().selection().empty());
+    CHECK(frame.session().selection().empty());
     test::key('Z', wxMOD_CONTROL);
     CHECK(holes(frame) == 4);
-    CHECK(frame.desk().detail() == [&] {
-        editing::Opened opened = editing::open_detail(frame.file(), frame.desk().catalog());
+    CHECK(frame.session().detail() == [&] {
+        editing::Opened opened = editing::open_detail(frame.file(), frame.session().catalog());
         return *opened.detail;
     }());
 }
@@ -79,7 +79,7 @@ TEST_CASE("holes are copied, mirrored and set in rows by their commands", "[plac
     test::key('D', wxMOD_CONTROL);
     REQUIRE(holes(frame) == 5);
     CHECK(test::hole(frame, "E").center == Place{-3.25, -3.25});
-    CHECK(frame.desk().selection() == std::vector<std::string>{"anchor E"});
+    CHECK(frame.session().selection() == std::vector<std::string>{"anchor E"});
 
     // About the y axis, the second of the list; the original stays.
     test::Script mirror;
@@ -106,7 +106,7 @@ TEST_CASE("holes are copied, mirrored and set in rows by their commands", "[plac
     CHECK(test::hole(frame, "E").center == Place{-2.5, -3.75});
     // Three columns 1 1/4 in apart, two rows 1/2 in apart toward the heel.
     std::vector<Place> new_ones;
-    for (std::size_t at = 4; at < 9; ++at) new_ones.push_back(frame.desk().detail().plate.holes[at].center);
+    for (std::size_t at = 4; at < 9; ++at) new_ones.push_back(frame.session().detail().plate.holes[at].center);
     for (const Place wanted :
          {Place{-2.5, -3.75}, Place{-1.25, -3.75}, Place{-3.75, -4.25}, Place{-2.5, -4.25}, Place{-1.25, -4.25}}) {
         CHECK(std::count(new_ones.begin(), new_ones.end(), wanted) == 1);
@@ -118,7 +118,7 @@ TEST_CASE("holes are copied, mirrored and set in rows by their commands", "[plac
 TEST_CASE("a dialog refuses what it cannot read and stays, and Escape leaves everything as it was", "[places]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    const model::BaseDetail before = frame.desk().detail();
+    const model::BaseDetail before = frame.session().detail();
     test::click(test::hole_on_screen(frame, "A"));
     std::string refusal;
     test::Script script;
@@ -132,5 +132,5 @@ TEST_CASE("a dialog refuses what it cannot read and stays, and Escape leaves eve
     test::key('A', wxMOD_CONTROL | wxMOD_SHIFT);
     CHECK(script.done());
     CHECK(refusal.find("A whole number from 1 to 99") != std::string::npos);
-    CHECK(frame.desk().detail() == before);
+    CHECK(frame.session().detail() == before);
 }

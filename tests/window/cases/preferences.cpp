@@ -2,8 +2,8 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
-#include "window/look.h"
-#include "window/menus.h"
+#include "window/frame/menus.h"
+#include "window/theme/theme.h"
 
 #include <wx/image.h>
 #include <wx/print.h>
@@ -32,7 +32,7 @@ double luminance(const wxColour& colour) { return colour.GetLuminance(); }
 TEST_CASE("in SI every length is shown and typed in millimetres, and the detail stays as it was", "[preferences]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    const model::BaseDetail before = frame.desk().detail();
+    const model::BaseDetail before = frame.session().detail();
     auto& x = test::control<wxTextCtrl>(frame, "place-x");
     auto& grid = test::control<wxPropertyGrid>(frame, "fields");
     test::click(test::hole_on_screen(frame, "A"));
@@ -40,7 +40,7 @@ TEST_CASE("in SI every length is shown and typed in millimetres, and the detail 
     test::let_work(100ms);
     CHECK(frame.GetMenuBar()->IsChecked(window::command_si));
     CHECK(grid.GetPropertyValueAsString("guard/height").Contains("42 in"));  // whole inches stay what they are
-    CHECK(frame.desk().detail() == before);
+    CHECK(frame.session().detail() == before);
     test::shot("preferences-si");
     // A number without a unit counts in millimetres now.
     test::double_click(test::hole_on_screen(frame, "A"));

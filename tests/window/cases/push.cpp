@@ -22,7 +22,7 @@ wxPoint in_rose(window::DetailFrame& frame, double direction_deg) {
 /// Until the forces shown are those of the push looked at.
 void wait_for_push(window::DetailFrame& frame, double direction_deg) {
     REQUIRE(test::settle([&] {
-        const auto& push = frame.desk().overlay().push;
+        const auto& push = frame.session().overlay().push;
         return push && std::abs(push->direction_rad - direction_deg * degree) < 1e-9;
     }));
     REQUIRE(test::checked(frame));
@@ -50,13 +50,13 @@ void press_tool(window::DetailFrame& frame, const wxString& name) {
 TEST_CASE("the push is turned by the rose's hand, and anchors and bearing zone follow", "[push]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    const model::BaseDetail detail = frame.desk().detail();
+    const model::BaseDetail detail = frame.session().detail();
     for (const double direction_deg : {30.0, 195.0}) {
         test::drag(in_rose(frame, direction_deg - 60.0), in_rose(frame, direction_deg));
-        REQUIRE(frame.desk().display().direction_rad);
-        CHECK_CLOSE(*frame.desk().display().direction_rad, direction_deg * degree, 1e-12, 0.0);
+        REQUIRE(frame.session().display().direction_rad);
+        CHECK_CLOSE(*frame.session().display().direction_rad, direction_deg * degree, 1e-12, 0.0);
         wait_for_push(frame, direction_deg);
-        const drawing::Overlay overlay = frame.desk().overlay();
+        const drawing::Overlay overlay = frame.session().overlay();
         const demand::PushResult truth = test::under_push(detail, direction_deg * degree);
         REQUIRE(overlay.anchors.size() == truth.flexible.size());
         for (std::size_t at = 0; at < truth.flexible.size(); ++at) {
@@ -71,14 +71,14 @@ TEST_CASE("the push is turned by the rose's hand, and anchors and bearing zone f
         test::shot("push-" + std::to_string(static_cast<int>(direction_deg)));
     }
     test::key('G', wxMOD_CONTROL);
-    CHECK_FALSE(frame.desk().display().direction_rad);
+    CHECK_FALSE(frame.session().display().direction_rad);
     CHECK_FALSE(frame.unsaved());  // looking changes nothing
 }
 
 TEST_CASE("the brackets turn the push by whole steps of 5 degrees", "[push]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    frame.desk().turn_push(88.0 * degree);
+    frame.session().turn_push(88.0 * degree);
     wait_for_push(frame, 88.0);
     test::key(']');
     wait_for_push(frame, 90.0);
@@ -86,7 +86,7 @@ TEST_CASE("the brackets turn the push by whole steps of 5 degrees", "[push]") {
     wait_for_push(frame, 95.0);
     test::key('[');
     wait_for_push(frame, 90.0);
-    frame.desk().turn_push(88.0 * degree);
+    frame.session().turn_push(88.0 * degree);
     test::key('[');
     wait_for_push(frame, 85.0);
 }
@@ -94,12 +94,12 @@ TEST_CASE("the brackets turn the push by whole steps of 5 degrees", "[push]") {
 TEST_CASE("by hand, rigid and flexible: the figures are the engine's for each", "[push]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    frame.desk().turn_push(90.0 * degree);
+    frame.session().turn_push(90.0 * degree);
     wait_for_push(frame, 90.0);
-    const demand::PushResult truth = test::under_push(frame.desk().detail(), 90.0 * degree);
+    const demand::PushResult truth = test::under_push(frame.session().detail(), 90.0 * degree);
 
     press_tool(frame, "method-rigid");
-    drawing::Overlay overlay = frame.desk().overlay();
+    drawing::Overlay overlay = frame.session().overlay();
     for (std::size_t at = 0; at < truth.rigid.size(); ++at) {
         REQUIRE(overlay.anchors[at].tension_lb);
         CHECK_CLOSE(*overlay.anchors[at].tension_lb, truth.rigid[at].tension_lb, 1e-9, 1e-9);
@@ -109,7 +109,7 @@ TEST_CASE("by hand, rigid and flexible: the figures are the engine's for each", 
     CHECK(*overlay.anchors[2].tension_lb < 0.1 * *overlay.anchors[0].tension_lb);
 
     press_tool(frame, "method-hand");
-    overlay = frame.desk().overlay();
+    overlay = frame.session().overlay();
     REQUIRE(overlay.anchors[0].tension_lb);
     // 200 lb at 42 in over two anchors 8 1/2 in from the toe edge.
     CHECK_CLOSE(*overlay.anchors[0].tension_lb, 200.0 * 42.0 / (2.0 * 8.5), 1e-9, 0.0);
@@ -117,6 +117,6 @@ TEST_CASE("by hand, rigid and flexible: the figures are the engine's for each", 
     test::shot("push-by-hand");
 
     press_tool(frame, "method-flexible");
-    overlay = frame.desk().overlay();
+    overlay = frame.session().overlay();
     CHECK_CLOSE(*overlay.anchors[0].tension_lb, truth.flexible[0].tension_lb, 1e-9, 0.0);
 }

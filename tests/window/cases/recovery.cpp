@@ -81,7 +81,7 @@ TEST_CASE("work that was not saved when the program was killed is offered and op
     const auto frames = window::application().frames();
     REQUIRE(frames.size() == 1);
     window::DetailFrame& frame = *frames.front();
-    CHECK(frame.desk().detail() == worked_on);
+    CHECK(frame.session().detail() == worked_on);
     CHECK(frame.unsaved());
     CHECK(frame.GetTitle().StartsWith("*"));
     CHECK(frame.GetTitle().Contains("work.xml"));
@@ -89,7 +89,7 @@ TEST_CASE("work that was not saved when the program was killed is offered and op
     test::to_front(frame);
     test::key('S', wxMOD_CONTROL);
     CHECK_FALSE(frame.unsaved());
-    CHECK(*editing::open_detail(frame.file(), frame.desk().catalog()).detail == worked_on);
+    CHECK(*editing::open_detail(frame.file(), frame.session().catalog()).detail == worked_on);
 
     driver.person.heard.clear();
     driver.begin();

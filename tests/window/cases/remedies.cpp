@@ -4,9 +4,9 @@
 #include "drawing/parts.h"
 #include "support/compare.h"
 #include "window/engine_says.h"
-#include "window/menus.h"
-#include "window/panels/checks_list.h"
-#include "window/verdict_strip.h"
+#include "window/frame/menus.h"
+#include "window/panels/checks/checks_list.h"
+#include "window/panels/verdict_strip.h"
 
 #include <wx/button.h>
 #include <wx/html/htmlwin.h>
@@ -51,33 +51,33 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
 
     auto& list = test::control<window::ChecksList>(frame, "checks");
     REQUIRE(list.shown().front().kind == window::RowKind::result);
-    const checks::CheckResult& worst = frame.desk().review()->checks.front();
+    const checks::CheckResult& worst = frame.session().review()->checks.front();
     CHECK(worst.id == truth.checks.front().id);
     CHECK(worst.subject == truth.checks.front().subject);
     const wxRect row = list.GetItemRect(0);
     test::click(list.ClientToScreen(wxPoint(row.x + row.width / 2, row.y + 12)));
-    CHECK(frame.desk().selection() == drawing::parts_of_subject(worst.subject, start));
-    CHECK_FALSE(frame.desk().selection().empty());
+    CHECK(frame.session().selection() == drawing::parts_of_subject(worst.subject, start));
+    CHECK_FALSE(frame.session().selection().empty());
     test::key(WXK_RETURN);  // opens to its worked steps
     CHECK(list.shown()[1].kind != window::RowKind::result);
     test::shot("remedies-worst");
 
     const wxString text = test::control<wxHtmlWindow>(frame, "notes").ToText();
-    for (const std::string& caution : frame.desk().review()->cautions) {
+    for (const std::string& caution : frame.session().review()->cautions) {
         CHECK(text.Contains(wxString::FromUTF8(caution.substr(0, 30))));
     }
-    CHECK_FALSE(frame.desk().review()->cautions.empty());
+    CHECK_FALSE(frame.session().review()->cautions.empty());
 
-    REQUIRE_FALSE(frame.desk().review()->remedies.empty());
-    const review::Remedy remedy = frame.desk().review()->remedies.front();
+    REQUIRE_FALSE(frame.session().review()->remedies.empty());
+    const review::Remedy remedy = frame.session().review()->remedies.front();
     CHECK_FALSE(remedy.detail == start);
     test::key('F', wxMOD_CONTROL);
     auto& apply = test::control<wxButton>(frame, "apply-remedy-0");
     scroll_to(frame, apply);
     test::shot("remedies-notes");
     test::click(test::middle_of(apply));
-    REQUIRE(test::settle([&] { return frame.desk().detail() == remedy.detail; }, 5s));
-    CHECK(frame.desk().history().undo_name().rfind("Apply remedy: ", 0) == 0);
+    REQUIRE(test::settle([&] { return frame.session().detail() == remedy.detail; }, 5s));
+    CHECK(frame.session().history().undo_name().rfind("Apply remedy: ", 0) == 0);
     REQUIRE(test::checked(frame));
     const review::Review after = test::evaluation(remedy.detail);
     CHECK(after.verdict == remedy.verdict);
@@ -88,7 +88,7 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     test::shot("remedies-applied");
 
     test::key('Z', wxMOD_CONTROL);
-    CHECK(frame.desk().detail() == start);
+    CHECK(frame.session().detail() == start);
     CHECK_FALSE(frame.unsaved());
     REQUIRE(test::checked(frame));
     CHECK(words(frame).reason.utf8_string() == test::reason_told(truth));
@@ -103,5 +103,5 @@ TEST_CASE("what does not hold is found key by key", "[remedies]") {
     const std::size_t first = list.current()->result;
     test::key(WXK_F8);
     CHECK(list.current()->result == first + 1);
-    CHECK(frame.desk().review()->checks[first + 1].status != checks::Status::holds);
+    CHECK(frame.session().review()->checks[first + 1].status != checks::Status::holds);
 }

@@ -2,7 +2,7 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
-#include "window/menus.h"
+#include "window/frame/menus.h"
 
 #include <numbers>
 
@@ -24,7 +24,7 @@ window::DetailFrame& shown(test::Driver& driver, const char* name) {
 TEST_CASE("pictures", "[.screenshots]") {
     test::Driver driver;
     window::DetailFrame* frame = &shown(driver, test::holding_demo);
-    frame->desk().select({"anchor A"});
+    frame->session().select({"anchor A"});
     test::shot("sheet");
     test::run_command(*frame, window::command_ground_night);
     test::let_work(300ms);
@@ -39,7 +39,7 @@ TEST_CASE("pictures", "[.screenshots]") {
     driver.close_all();
 
     frame = &shown(driver, test::holding_demo);
-    frame->desk().turn_push(30.0 * std::numbers::pi / 180.0);
+    frame->session().turn_push(30.0 * std::numbers::pi / 180.0);
     REQUIRE(test::checked(*frame));
     test::run_command(*frame, window::command_bent);
     test::let_work(600ms);

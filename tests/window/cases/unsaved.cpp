@@ -27,12 +27,12 @@ TEST_CASE("closing asks about unsaved work: cancel keeps the window, discard lea
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     const std::filesystem::path file = frame.file();
     change(frame);
-    const model::BaseDetail changed = frame.desk().detail();
+    const model::BaseDetail changed = frame.session().detail();
     driver.person.unsaved = window::Unsaved::cancel;
     test::key('W', wxMOD_CONTROL);
     CHECK(driver.person.has_heard("unsaved Heron Landing"));
     REQUIRE(window::application().frames().size() == 1);
-    CHECK(frame.desk().detail() == changed);
+    CHECK(frame.session().detail() == changed);
     driver.person.unsaved = window::Unsaved::discard;
     test::key('W', wxMOD_CONTROL);
     CHECK(no_window());
@@ -45,7 +45,7 @@ TEST_CASE("closing saves where that is asked, and stays where it cannot", "[unsa
     REQUIRE(start != nullptr);
     test::to_front(*start);
     change(*start);
-    const model::BaseDetail changed = start->desk().detail();
+    const model::BaseDetail changed = start->session().detail();
     driver.person.unsaved = window::Unsaved::save;
     driver.person.file_to_save = std::nullopt;  // thought better of it
     test::key('W', wxMOD_CONTROL);

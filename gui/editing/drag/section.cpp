@@ -1,0 +1,98 @@
+// Section, by hand: blocks' sides and undersides, thicknesses, the anchors' length.
+#include "drawing/parts.h"
+#include "editing/handles/sheet_handles.h"
+#include "editing/parts/holes.h"
+#include "editing/parts/measures.h"
+#include "editing/parts/members.h"
+
+#include <algorithm>
+
+namespace toehold::editing {
+namespace {
+
+using model::BaseDetail;
+
+constexpr double thinnest_block_in = 0.5;
+constexpr double shortest_anchor_in = 0.25;
+
+/// A length of thread that is stated stays within the fastener.
+void set_length(model::LagScrew& screw, double length_in) {
+    screw.length_in = length_in;
+    if (screw.thread_length_in) screw.thread_length_in = std::min(*screw.thread_length_in, length_in);
+}
+void set_length(model::WoodScrew& screw, double length_in) {
+    screw.length_in = length_in;
+    if (screw.thread_length_in) screw.thread_length_in = std::min(*screw.thread_length_in, length_in);
+}
+void set_length(model::ReportedFastener& fastener, double length_in) {
+    fastener.length_in = length_in;
+    fastener.thread_length_in = std::min(fastener.thread_length_in, length_in);
+}
+void set_length(model::ThroughBolt& /*as long as it must be*/, double /*length_in*/) {}
+
+model::AnchorGroup* group_of(BaseDetail& detail, const std::string& hole) {
+    const model::AnchorGroup* const group = model::anchor_group(detail, hole);
+    return group == nullptr ? nullptr : detail.anchors.data() + (group - detail.anchors.data());
+}
+
+}  // namespace
+
+Moved drag_block_width(const Grip& grip, const drawing::SectionPlane& plane) {
+    Moved moved = unmoved(grip);
+    const std::string id = drawing::id_of(grip.handle.part, "block");
+    model::Block* const block = find_block(moved.detail.framing, id);
+    if (block == nullptr || block->along == plane.along) return moved;
+    const double sign = last_word(grip.handle.id) == "high" ? 1.0 : -1.0;
+    const double fixed_in = block->across_in - sign * 0.5 * total_width_in(*block);
+    const double width_in = to_step(sign * (grip.to.x - fixed_in), grip.rules.step_in);
+    block->width_in = at_least(width_in, thinnest_block_in * block->plies) / block->plies;
+    block->across_in = fixed_in + sign * 0.5 * total_width_in(*block);
+    moved.step = "Change width of block " + id;
+    moved.at = {fixed_in + sign * total_width_in(*block), grip.handle.at.y};
+    return moved;
+}
+
+Moved drag_block_depth(const Grip& grip) {
+    Moved moved = unmoved(grip);
+    const std::string id = drawing::id_of(grip.handle.part, "block");
+    model::Block* const block = find_block(moved.detail.framing, id);
+    if (block == nullptr) return moved;
+    const double top_in = -model::thickness_in(grip.detail.layers);
+    block->depth_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), thinnest_block_in);
+    moved.step = "Change depth of block " + id;
+    moved.at = {grip.handle.at.x, top_in - block->depth_in};
+    return moved;
+}
+
+Moved drag_plate_thickness(const Grip& grip) {
+    Moved moved = unmoved(grip);
+    moved.detail.plate.thickness_in = at_least(to_step(grip.to.y, grip.rules.step_in), shortest_length_in);
+    own_plate(moved.detail);
+    moved.step = "Change plate thickness";
+    moved.at = {grip.handle.at.x, moved.detail.plate.thickness_in};
+    return moved;
+}
+
+Moved drag_decking_thickness(const Grip& grip) {
+    Moved moved = unmoved(grip);
+    if (!moved.detail.layers.decking) return moved;
+    double& thickness_in = moved.detail.layers.decking->thickness_in;
+    thickness_in = at_least(to_step(-grip.to.y, grip.rules.step_in), shortest_length_in);
+    moved.step = "Change decking thickness";
+    moved.at = {grip.handle.at.x, -thickness_in};
+    return moved;
+}
+
+Moved drag_anchor_tip(const Grip& grip) {
+    Moved moved = unmoved(grip);
+    model::AnchorGroup* const group = group_of(moved.detail, drawing::id_of(grip.handle.part, "anchor"));
+    if (group == nullptr || std::holds_alternative<model::ThroughBolt>(group->fastener)) return moved;
+    const double top_in = grip.detail.plate.thickness_in;
+    const double length_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), shortest_anchor_in);
+    std::visit([&](auto& fastener) { set_length(fastener, length_in); }, group->fastener);
+    moved.step = "Change anchor length";
+    moved.at = {grip.handle.at.x, top_in - length_in};
+    return moved;
+}
+
+}  // namespace toehold::editing

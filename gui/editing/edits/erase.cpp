@@ -1,0 +1,115 @@
+// Taking parts away, and every mention of them.
+#include "drawing/parts.h"
+#include "editing/edits.h"
+#include "editing/edits/result.h"
+#include "editing/parts/holes.h"
+#include "editing/parts/members.h"
+#include "editing/parts/outline_shape.h"
+#include "editing/words.h"
+
+#include <algorithm>
+#include <charconv>
+#include <set>
+
+namespace toehold::editing {
+namespace {
+
+using model::BaseDetail;
+
+using Parts = std::set<std::string>;
+
+constexpr std::size_t fewest_corners = 3;
+
+template <class Item>
+void erase_named(std::vector<Item>& items, const std::string& kind, const Parts& parts, Parts& erased) {
+    std::erase_if(items, [&](const Item& item) {
+        const std::string part = kind + " " + item.id;
+        if (!parts.contains(part)) return false;
+        erased.insert(part);
+        return true;
+    });
+}
+
+/// Ends that met what is gone meet nothing any more; what fastened them waits for what they meet next.
+void forget_members(model::Framing& framing, const Parts& erased) {
+    const auto gone = [&](const std::string& id) {
+        return erased.contains("block " + id) || erased.contains("joist " + id) || erased.contains("rim " + id);
+    };
+    for (model::Block& block : framing.blocks) {
+        for (model::BlockEnd* end : {&block.from_end, &block.to_end}) {
+            if (gone(end->joist)) end->joist.clear();
+        }
+    }
+}
+
+void erase_framing(model::Framing& framing, const Parts& parts, Parts& erased) {
+    Parts members;
+    erase_named(framing.blocks, "block", parts, members);
+    erase_named(framing.rims, "rim", parts, members);
+    if (framing.joists) {
+        erase_named(framing.joists->members, "joist", parts, members);
+        if (framing.joists->members.empty()) framing.joists.reset();
+    }
+    forget_members(framing, members);
+    erase_named(framing.supports, "support", parts, members);
+    erased.merge(members);
+}
+
+void erase_shims(model::Layers& layers, const Parts& parts, Parts& erased) {
+    for (std::size_t number = layers.shims.size(); number > 0; --number) {
+        const std::string part = "shim " + std::to_string(number);
+        if (!parts.contains(part)) continue;
+        layers.shims.erase(layers.shims.begin() + static_cast<std::ptrdiff_t>(number) - 1);
+        erased.insert(part);
+    }
+}
+
+void erase_corners(BaseDetail& detail, const Parts& parts, Parts& erased) {
+    auto* polygon = std::get_if<model::PolygonOutline>(&detail.plate.outline);
+    if (polygon == nullptr) return;
+    for (std::size_t number = polygon->corners.size(); number > 0; --number) {
+        const std::string part = corner_name(number - 1);
+        if (!parts.contains(part) || polygon->corners.size() <= fewest_corners) continue;
+        polygon->corners.erase(polygon->corners.begin() + static_cast<std::ptrdiff_t>(number) - 1);
+        erased.insert(part);
+        own_plate(detail);
+    }
+}
+
+void erase_holes(BaseDetail& detail, const std::vector<std::string>& holes) {
+    if (holes.empty()) return;
+    std::erase_if(detail.plate.holes, [&](const model::Hole& hole) {
+        return std::find(holes.begin(), holes.end(), hole.id) != holes.end();
+    });
+    forget_anchors(detail, holes);
+    own_plate(detail);
+}
+
+std::string refusal(const BaseDetail& detail, const Parts& parts) {
+    if (std::any_of(parts.begin(), parts.end(),
+                    [&](const std::string& part) { return corner_index(detail.plate.outline, part).has_value(); }))
+        return TOEHOLD_MARK("Only an outline of free corners, with more than three, can lose one.");
+    if (parts.contains("decking"))
+        return TOEHOLD_MARK("What the plate stands on cannot be erased here; its fields say what it is.");
+    for (const char* whole : {"plate", "post", "weld", "guard", "push"}) {
+        if (parts.contains(whole)) return TOEHOLD_MARK("Plate, post, weld, guard and push belong to every base.");
+    }
+    return TOEHOLD_MARK("Nothing is selected that can be erased.");
+}
+
+}  // namespace
+
+Edit erase(const BaseDetail& detail, const std::vector<std::string>& parts) {
+    const Parts named(parts.begin(), parts.end());
+    BaseDetail after = detail;
+    const std::vector<std::string> holes = holes_among(detail, parts);
+    Parts erased;
+    erase_holes(after, holes);
+    erase_framing(after.framing, named, erased);
+    erase_shims(after.layers, named, erased);
+    erase_corners(after, named, erased);
+    if (holes.empty() && erased.empty()) return refused(detail, refusal(detail, named));
+    return done(std::move(after), step_name("Erase", holes, {erased.begin(), erased.end()}), {});
+}
+
+}  // namespace toehold::editing

@@ -1,0 +1,167 @@
+// One hole or several, each for itself: adding, moving, slots.
+#include "editing/parts/holes.h"
+#include "drawing/parts.h"
+#include "editing/edits.h"
+#include "editing/edits/result.h"
+#include "editing/parts/measures.h"
+#include "editing/parts/members.h"
+#include "editing/parts/outline_shape.h"
+#include "editing/words.h"
+
+#include <cmath>
+
+namespace toehold::editing {
+namespace {
+
+using model::BaseDetail;
+using model::Position;
+
+/// Of a plate without any hole: over a 3/8 in anchor by 1/16 in (common practice).
+constexpr double first_hole_in = 7.0 / 16.0;
+const char* const not_movable = TOEHOLD_MARK("Only holes, blocks, joists and the outline's corners can be moved.");
+const char* const no_hole = TOEHOLD_MARK("Select a hole first.");
+const char* const no_number = TOEHOLD_MARK("That is not a place.");
+
+bool is_finite(Position at) { return std::isfinite(at.x_in) && std::isfinite(at.y_in); }
+
+void move_block(model::Block& block, Position step) {
+    const double along = along_part(block.along, step), across = across_part(block.along, step);
+    const double length = block.to_in - block.from_in;
+    block.from_in = bounded(block.from_in + along);
+    block.to_in = block.from_in + length;
+    block.across_in = bounded(block.across_in + across);
+}
+
+/// What of a step of the hand a block follows: across itself, since its ends stand against joists.
+Position across_only(const model::Block& block, Position step) {
+    return in_plan(block.along, 0.0, across_part(block.along, step));
+}
+
+/// Parts in the order they were given, without those that cannot be moved.
+std::vector<std::string> others_moved(const BaseDetail& before, const BaseDetail& after,
+                                      const std::vector<std::string>& parts) {
+    std::vector<std::string> moved;
+    for (const std::string& part : parts) {
+        const std::string block = drawing::id_of(part, "block"), joist = drawing::id_of(part, "joist");
+        const bool is_block = !block.empty() && find_block(before.framing, block) != nullptr;
+        const bool is_joist = !joist.empty() && find_joist(before.framing, joist) != nullptr;
+        if (is_block && *find_block(before.framing, block) != *find_block(after.framing, block)) moved.push_back(part);
+        if (is_joist && *find_joist(before.framing, joist) != *find_joist(after.framing, joist)) moved.push_back(part);
+    }
+    return moved;
+}
+
+void nudge_corners(BaseDetail& detail, const std::vector<std::string>& parts, Position step,
+                   std::vector<std::string>& moved) {
+    for (const std::string& part : parts) {
+        const std::optional<std::size_t> corner = corner_index(detail.plate.outline, part);
+        if (!corner) continue;
+        const Position at = corners(detail.plate.outline)[*corner];
+        detail.plate.outline =
+            with_corner_at(detail.plate.outline, *corner, {at.x_in + step.x_in, at.y_in + step.y_in});
+        own_plate(detail);
+        moved.push_back(part);
+    }
+}
+
+}  // namespace
+
+Edit add_hole(const BaseDetail& detail, Position at) {
+    if (!is_finite(at)) return refused(detail, no_number);
+    if (detail.plate.holes.size() >= most_holes)
+        return refused(detail, TOEHOLD_MARK("The plate has as many holes as it may have."));
+    BaseDetail after = detail;
+    const std::string like = nearest_hole(detail.plate, at);
+    model::Hole hole =
+        like.empty() ? model::Hole{{}, {}, model::RoundHole{first_hole_in}} : *find_hole(detail.plate, like);
+    hole.center = at;
+    const std::string id = add_hole_like(after, hole, like);
+    return done(std::move(after), "Add hole " + id, {drawing::anchor_part(id)});
+}
+
+Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, double dx_in, double dy_in) {
+    const Position step{dx_in, dy_in};
+    if (!is_finite(step)) return refused(detail, no_number);
+    BaseDetail after = detail;
+    const std::vector<std::string> holes = holes_among(detail, parts);
+    for (const std::string& id : holes) {
+        model::Hole& hole = *find_hole(after.plate, id);
+        hole.center = bounded(Position{hole.center.x_in + dx_in, hole.center.y_in + dy_in});
+        own_plate(after);
+    }
+    for (const std::string& id : blocks_among(detail, parts)) {
+        model::Block& block = *find_block(after.framing, id);
+        move_block(block, across_only(block, step));
+    }
+    for (const std::string& id : joists_among(detail, parts)) {
+        const double offset = find_joist(after.framing, id)->offset_in;
+        move_joist(after.framing, id, offset + across_part(after.framing.joists->along, step));
+    }
+    std::vector<std::string> others = others_moved(detail, after, parts);
+    nudge_corners(after, parts, step, others);
+    if (holes.empty() && others.empty()) {
+        const bool framing = !blocks_among(detail, parts).empty() || !joists_among(detail, parts).empty();
+        return refused(detail, framing ? TOEHOLD_MARK("Blocks and joists move across themselves only.") : not_movable);
+    }
+    return done(std::move(after), step_name("Move", holes, others), parts);
+}
+
+std::optional<Position> place_of(const BaseDetail& detail, const std::string& part) {
+    if (const model::Hole* hole = find_hole(detail.plate, drawing::id_of(part, "anchor"))) return hole->center;
+    if (const model::Block* block = find_block(detail.framing, drawing::id_of(part, "block"))) return middle(*block);
+    if (const std::optional<std::size_t> corner = corner_index(detail.plate.outline, part))
+        return corners(detail.plate.outline)[*corner];
+    return std::nullopt;
+}
+
+Edit place_at(const BaseDetail& detail, const std::string& part, Position at) {
+    if (!is_finite(at)) return refused(detail, no_number);
+    const std::optional<Position> before = place_of(detail, part);
+    if (!before) return refused(detail, TOEHOLD_MARK("This part has no place that can be typed."));
+    BaseDetail after = detail;
+    std::string what = part;
+    if (const std::string id = drawing::id_of(part, "anchor"); !id.empty()) {
+        find_hole(after.plate, id)->center = bounded(at);
+        own_plate(after);
+        what = "hole " + id;
+    } else if (const std::string block = drawing::id_of(part, "block"); !block.empty()) {
+        move_block(*find_block(after.framing, block), {at.x_in - before->x_in, at.y_in - before->y_in});
+    } else {
+        const std::size_t corner = corner_index(detail.plate.outline, part).value();
+        after.plate.outline = with_corner_at(after.plate.outline, corner, at);
+        own_plate(after);
+    }
+    return done(std::move(after), "Move " + what, {part});
+}
+
+Edit to_slot(const BaseDetail& detail, const std::vector<std::string>& parts, double length_in, double angle_deg) {
+    const std::vector<std::string> holes = holes_among(detail, parts);
+    if (holes.empty()) return refused(detail, no_hole);
+    if (!std::isfinite(length_in) || !std::isfinite(angle_deg))
+        return refused(detail, TOEHOLD_MARK("A slot needs a length and an angle."));
+    BaseDetail after = detail;
+    for (const std::string& id : holes) {
+        model::Hole& hole = *find_hole(after.plate, id);
+        const double width = width_in(hole);
+        if (!(length_in > width)) return refused(detail, TOEHOLD_MARK("A slot is longer than it is wide."));
+        hole.shape = model::Slot{bounded(length_in), width, slot_angle(angle_deg)};
+    }
+    own_plate(after);
+    return done(std::move(after), step_name("Slot", holes, {}), parts);
+}
+
+Edit to_round(const BaseDetail& detail, const std::vector<std::string>& parts) {
+    BaseDetail after = detail;
+    std::vector<std::string> slots;
+    for (const std::string& id : holes_among(detail, parts)) {
+        model::Hole& hole = *find_hole(after.plate, id);
+        if (!std::holds_alternative<model::Slot>(hole.shape)) continue;
+        hole.shape = model::RoundHole{width_in(hole)};
+        slots.push_back(id);
+    }
+    if (slots.empty()) return refused(detail, TOEHOLD_MARK("Select a slot first."));
+    own_plate(after);
+    return done(std::move(after), step_name("Round", slots, {}), parts);
+}
+
+}  // namespace toehold::editing

@@ -1,0 +1,111 @@
+// Section: where what the plane cuts is taken hold of. Across is the plane's own horizontal.
+#include "drawing/parts.h"
+#include "editing/handles/sheet_handles.h"
+#include "editing/parts/holes.h"
+#include "editing/parts/measures.h"
+#include "editing/parts/members.h"
+#include "model/placement.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::editing {
+namespace {
+
+using drawing::SectionPlane;
+
+constexpr double same_row_in = 0.25;  ///< anchors this near the plane stand in its row
+const drawing::Point upright{0.0, 1.0};
+const drawing::Point level{1.0, 0.0};
+
+struct Span {
+    double low_in = 0.0, high_in = 0.0;
+};
+
+/// Where the plane cuts the plate; without a cut, around the post.
+Span plate_cut(const model::Plate& plate, const SectionPlane& plane) {
+    Span span;
+    const std::vector<model::Position> corners = model::polygon(plate.outline);
+    for (std::size_t index = 0; index < corners.size(); ++index) {
+        const model::Position a = corners[index], b = corners[(index + 1) % corners.size()];
+        const double off_a = across_part(plane.along, a) - plane.at_in,
+                     off_b = across_part(plane.along, b) - plane.at_in;
+        if ((off_a > 0.0) == (off_b > 0.0)) continue;
+        const double part = off_a / (off_a - off_b);
+        const double at = along_part(plane.along, a) + part * (along_part(plane.along, b) - along_part(plane.along, a));
+        span = {std::min(span.low_in, at), std::max(span.high_in, at)};
+    }
+    return span;
+}
+
+/// Absent where the plane passes the block by.
+std::optional<Span> block_cut(const model::Block& block, const SectionPlane& plane) {
+    const double half = 0.5 * total_width_in(block);
+    const Span across{block.across_in - half, block.across_in + half}, along{block.from_in, block.to_in};
+    const bool runs_along = block.along == plane.along;
+    const Span& through = runs_along ? across : along;
+    if (plane.at_in < through.low_in || plane.at_in > through.high_in) return std::nullopt;
+    return runs_along ? along : across;
+}
+
+void add_block(std::vector<Handle>& handles, const model::Block& block, const SectionPlane& plane, double top_in) {
+    const std::optional<Span> cut = block_cut(block, plane);
+    if (!cut) return;
+    const std::string part = "block " + block.id;
+    handles.push_back({"block_depth " + block.id,
+                       HandleKind::block_depth,
+                       part,
+                       {0.5 * (cut->low_in + cut->high_in), top_in - block.depth_in},
+                       upright});
+    if (block.along == plane.along) return;
+    const double middle_in = top_in - 0.5 * block.depth_in;
+    handles.push_back(
+        {"block_width " + block.id + " low", HandleKind::block_width, part, {cut->low_in, middle_in}, level});
+    handles.push_back(
+        {"block_width " + block.id + " high", HandleKind::block_width, part, {cut->high_in, middle_in}, level});
+}
+
+/// Length under the head; absent for a bolt, which is as long as it must be.
+std::optional<double> length_in(const model::Fastener& fastener) {
+    return std::visit(
+        [](const auto& one) -> std::optional<double> {
+            if constexpr (requires { one.length_in; }) return one.length_in;
+            return std::nullopt;
+        },
+        fastener);
+}
+
+void add_tip(std::vector<Handle>& handles, const model::BaseDetail& detail, const model::Hole& hole,
+             const SectionPlane& plane) {
+    if (std::abs(across_part(plane.along, hole.center) - plane.at_in) > same_row_in) return;
+    const model::AnchorGroup* const group = model::anchor_group(detail, hole.id);
+    const std::optional<double> length = group == nullptr ? std::nullopt : length_in(group->fastener);
+    if (!length) return;
+    handles.push_back({"anchor_tip " + hole.id,
+                       HandleKind::anchor_tip,
+                       drawing::anchor_part(hole.id),
+                       {along_part(plane.along, hole.center), detail.plate.thickness_in - *length},
+                       upright});
+}
+
+}  // namespace
+
+std::vector<Handle> section_handles(const model::BaseDetail& detail, const SectionPlane& plane) {
+    std::vector<Handle> handles;
+    const Span plate = plate_cut(detail.plate, plane);
+    handles.push_back(
+        {"plate_thickness", HandleKind::plate_thickness, "plate", {plate.high_in, detail.plate.thickness_in}, upright});
+    if (detail.layers.decking) {
+        handles.push_back({"decking_thickness",
+                           HandleKind::decking_thickness,
+                           "decking",
+                           {plate.low_in, -detail.layers.decking->thickness_in},
+                           upright});
+    }
+    const double top_in = -model::thickness_in(detail.layers);
+    for (const model::Block& block : detail.framing.blocks) add_block(handles, block, plane, top_in);
+    for (const model::Hole& hole : detail.plate.holes) add_tip(handles, detail, hole, plane);
+    return handles;
+}
+
+}  // namespace toehold::editing

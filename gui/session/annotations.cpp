@@ -1,0 +1,100 @@
+#include "session/annotations.h"
+
+#include "drawing/anchor_checks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::session {
+namespace {
+
+using drawing::Method;
+
+const std::vector<std::vector<double>>& tensions(const demand::Petals& petals, Method method) {
+    return method == Method::flexible ? petals.flexible_lb : petals.rigid_lb;
+}
+
+std::optional<double> tension_under_push(const demand::PushResult& push, Method method, std::size_t anchor) {
+    if (method == Method::hand) return push.hand_lb[anchor];
+    const std::vector<demand::AnchorForce>& forces = method == Method::flexible ? push.flexible : push.rigid;
+    if (forces.empty()) return std::nullopt;
+    return forces[anchor].tension_lb;
+}
+
+/// Whether the method is the one whose forces the checks use.
+bool is_design_method(const catalog::Resolved& resolved, Method method) {
+    const bool flexible = model::plate_behaviour(resolved.detail.basis) == model::PlateBehaviour::flexible;
+    return method == (flexible ? Method::flexible : Method::rigid);
+}
+
+double largest_tension(const Answers& answers, std::size_t anchor) {
+    if (is_design_method(answers.resolved, answers.method)) {
+        const demand::AnchorEnvelope* envelope =
+            answers.review == nullptr ? nullptr
+                                      : drawing::envelope_of(*answers.review, answers.resolved.anchors[anchor].id);
+        if (envelope != nullptr) return envelope->tension_lb;
+    }
+    const demand::Petals& petals = answers.quick.petals;
+    if (answers.method == Method::hand) return petals.hand_lb[anchor];
+    const std::vector<std::vector<double>>& all = tensions(petals, answers.method);
+    if (all.empty() || all[anchor].empty()) return 0.0;
+    return *std::max_element(all[anchor].begin(), all[anchor].end());
+}
+
+}  // namespace
+
+drawing::AnchorMark mark_of(const Answers& answers, std::size_t anchor) {
+    const demand::PushResult& push = answers.quick.push;
+    const demand::AnchorForce& force = push.rigid[anchor];
+    drawing::AnchorMark mark;
+    mark.id = answers.resolved.anchors[anchor].id;
+    mark.tension_lb = tension_under_push(push, answers.method, anchor);
+    // Every method shares the push among the anchors alike.
+    mark.shear_lb = force.shear_lb();
+    mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);
+    mark.largest_tension_lb = largest_tension(answers, anchor);
+    if (answers.review != nullptr) drawing::add_checks(mark, *answers.review);
+    return mark;
+}
+
+std::vector<drawing::AnchorMark> marks(const Answers& answers, const catalog::Resolved& shown) {
+    std::vector<drawing::AnchorMark> all;
+    for (const catalog::Anchor& anchor : shown.anchors) {
+        const std::vector<catalog::Anchor>& solved = answers.resolved.anchors;
+        const auto known =
+            std::find_if(solved.begin(), solved.end(), [&](const catalog::Anchor& one) { return one.id == anchor.id; });
+        if (known != solved.end()) {
+            all.push_back(mark_of(answers, static_cast<std::size_t>(known - solved.begin())));
+        } else {
+            all.emplace_back().id = anchor.id;
+        }
+    }
+    return all;
+}
+
+drawing::PushShown push_shown(const solving::Quick& quick, bool governing) {
+    const demand::LoadCase& load = quick.cases.at(quick.push.load_case);
+    return {quick.push.direction_rad, load.push_lb, load.down_lb, load.height_in, governing};
+}
+
+std::optional<demand::PlateField> field_shown(const solving::Quick& quick, Method method) {
+    switch (method) {
+        case Method::hand:
+            return std::nullopt;
+        case Method::rigid:
+            return quick.push.rigid_field;
+        case Method::flexible:
+            return quick.push.flexible_field;
+    }
+    return std::nullopt;
+}
+
+std::vector<drawing::Petal> petals_of(const Answers& answers) {
+    std::vector<drawing::Petal> petals;
+    if (answers.method == Method::hand) return petals;
+    const std::vector<std::vector<double>>& all = tensions(answers.quick.petals, answers.method);
+    for (std::size_t i = 0; i < all.size(); ++i) petals.push_back({answers.resolved.anchors[i].id, all[i]});
+    return petals;
+}
+
+}  // namespace toehold::session

@@ -1,0 +1,36 @@
+#include "window/dialogs/about.h"
+
+#include "checks/registry.h"
+#include "window/theme/theme.h"
+
+#include <wx/dialog.h>
+#include <wx/sizer.h>
+#include <wx/stattext.h>
+#include <wx/translation.h>
+
+namespace toehold::window {
+
+void show_about(wxWindow* parent) {
+    wxDialog dialog(parent, wxID_ANY, _("About Toehold"));
+    dialog.SetName("about");
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    const auto add = [&dialog, column](const wxString& words, double points, bool bold) {
+        auto* text = new wxStaticText(&dialog, wxID_ANY, words);
+        text->SetFont(lettering(points, bold));
+        text->Wrap(dialog.FromDIP(420));
+        column->Add(text, wxSizerFlags().Border(wxLEFT | wxRIGHT | wxTOP, dialog.FromDIP(18)));
+    };
+    add("TOEHOLD", 22.0, true);
+    add(wxString::Format(_("Version %s, with %zu checks"), TOEHOLD_VERSION, checks::registered_checks().size()), 9.5,
+        false);
+    add(_("Designs and checks the base of a guard post that stands on a plate on a wood deck: the uplift on every "
+          "anchor for a push from any direction, and every link from the post down to the supports of the joists."),
+        9.5, false);
+    add(_("It helps a person who answers for the detail. It does not take that answer over."), 9.5, true);
+    column->Add(dialog.CreateButtonSizer(wxOK), wxSizerFlags().Expand().Border(wxALL, dialog.FromDIP(14)));
+    dialog.SetSizerAndFit(column);
+    dialog.CentreOnParent();
+    dialog.ShowModal();
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,42 @@
+#pragma once
+// A list to pick from, narrowed by typing.
+#include "editing/fields.h"
+#include "window/theme/ink.h"
+
+#include <wx/dialog.h>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+class wxListView;
+class wxTextCtrl;
+
+namespace toehold::window {
+
+class ChoiceEditor : public wxDialog {
+  public:
+    /// `current`: the value to start from.
+    ChoiceEditor(wxWindow* parent, const wxString& title, std::vector<editing::Choice> choices,
+                 const std::string& current, drawing::Ground ground);
+
+    /// The value picked; absent: nothing is.
+    [[nodiscard]] std::optional<std::string> picked() const;
+
+  private:
+    void add_controls(const Ink& colours);
+    void fill(const std::string& current);
+    void on_key(wxKeyEvent& event);
+    void move_by(long rows);
+
+    std::vector<editing::Choice> choices_;
+    std::vector<std::size_t> shown_;  ///< indices of choices
+    wxTextCtrl* filter_ = nullptr;
+    wxListView* list_ = nullptr;
+};
+
+/// Shows it and waits; absent: the person went back.
+[[nodiscard]] std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& field,
+                                                     drawing::Ground ground);
+
+}  // namespace toehold::window

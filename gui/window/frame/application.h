@@ -1,0 +1,93 @@
+#pragma once
+// The program with its windows: what they share, and opening one for each detail.
+#include "catalog/catalog.h"
+#include "editing/document.h"
+#include "window/dialogs/prompts.h"
+#include "window/frame/preferences.h"
+
+#include <wx/app.h>
+#include <wx/filehistory.h>
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <vector>
+
+class wxPageSetupDialogData;
+class wxPrintData;
+
+namespace toehold::window {
+
+class DetailFrame;
+
+/// How the program is begun; a test gives its own folders.
+struct Beginning {
+    std::string data;                          ///< folder of the catalogs; empty: where they are usually found
+    std::vector<std::filesystem::path> files;  ///< one window each
+    std::filesystem::path preferences;         ///< empty: the reader's own
+    std::filesystem::path recovery;            ///< folder of copies of unsaved work; empty: the reader's own
+    bool start_window = true;                  ///< without files: the window to start from
+};
+
+class Application : public wxApp {
+  public:
+    Application();
+    ~Application() override;
+    Application(const Application&) = delete;
+    Application& operator=(const Application&) = delete;
+
+    bool OnInit() override;  ///< reads the command line and begins
+    int OnExit() override;
+    void OnInitCmdLine(wxCmdLineParser& parser) override;
+    bool OnCmdLineParsed(wxCmdLineParser& parser) override;
+
+    /// False where the catalogs cannot be read; the reader has been told.
+    bool begin(const Beginning& beginning);
+
+    Prompts prompts;
+
+    [[nodiscard]] const catalog::Catalog& catalog() const;
+    [[nodiscard]] const Preferences& preferences() const;
+    /// Keeps them, and dresses every window anew.
+    void prefer(const Preferences& preferences);
+    /// Keeps what a window remembers of itself, without dressing any.
+    void remember_layout(const wxString& layout, int width, int height);
+    [[nodiscard]] drawing::Ground ground() const;
+    [[nodiscard]] const std::filesystem::path& recovery_folder() const;
+    [[nodiscard]] wxFileHistory& recent();
+    [[nodiscard]] wxPrintData& print_data();
+    [[nodiscard]] wxPageSetupDialogData& page();
+
+    /// In `reuse` where it is given and untouched, else in a new window. nullptr: the file cannot be opened; the reader
+    /// has been told.
+    DetailFrame* open(const std::filesystem::path& file, DetailFrame* reuse = nullptr);
+    DetailFrame* start_on(const model::Plate& stock, DetailFrame* reuse = nullptr);
+    void ask_and_open(wxWindow* parent, DetailFrame* reuse = nullptr);
+    /// A recent file that is no longer there is forgotten.
+    DetailFrame* open_recent(std::size_t number, DetailFrame* reuse = nullptr);
+    void remember(const std::filesystem::path& file);  ///< among the recent ones
+    void show_start_window();
+    void close_all();
+    [[nodiscard]] std::vector<DetailFrame*> frames() const;  ///< of details, oldest first
+
+  private:
+    bool read_catalogs(const std::string& named);
+    void offer_recovery();
+    DetailFrame* recover(const editing::RecoveryCopy& copy);
+    void keep_recent();
+    void close_start_window();
+
+    Beginning beginning_;
+    catalog::Catalog catalog_;
+    Preferences preferences_;
+    bool dark_desktop_ = false;
+    wxFileHistory recent_;
+    std::unique_ptr<wxPrintData> print_data_;
+    std::unique_ptr<wxPageSetupDialogData> page_;
+    int next_window_ = 1;
+};
+
+/// The application that runs.
+[[nodiscard]] Application& application();
+
+}  // namespace toehold::window

@@ -1,0 +1,171 @@
+// The window's file: saving, reading it again, noticing that somebody else wrote it, and the copy against a crash.
+#include "window/frame/application.h"
+#include "window/frame/detail_frame.h"
+#include "window/panels/fields/fields_panel.h"
+#include "window/paths.h"
+
+#include <wx/infobar.h>
+#include <wx/translation.h>
+
+#include <algorithm>
+#include <string>
+#include <system_error>
+#include <utility>
+
+namespace toehold::window {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr int watch_ms = 3000;
+constexpr int watches_a_copy = 7;  // about 20 seconds
+constexpr int notice_reload = wxID_HIGHEST + 80, notice_keep = wxID_HIGHEST + 81;
+
+std::string file_name_of(std::string name) {
+    std::replace_if(
+        name.begin(), name.end(), [](char letter) { return letter == '/' || letter == ' ' || letter == '\\'; }, '-');
+    return name.empty() ? "base-detail" : name;
+}
+
+/// The notice hands its buttons' words to the toolkit as they are, mnemonic and all.
+wxString notice_words(wxString words) {
+#ifdef __WXGTK__
+    words.Replace("&", "_");
+#endif
+    return words;
+}
+
+}  // namespace
+
+void DetailFrame::start_timers() {
+    watch_.Start(watch_ms);
+    watch_.Bind(wxEVT_TIMER, [this](wxTimerEvent&) {
+        look_for_changes_outside();
+        if (++watches_ >= watches_a_copy) keep_copy();
+    });
+    rest_.Bind(wxEVT_TIMER, [this](wxTimerEvent&) { keep_copy(); });
+    notice_->Bind(wxEVT_BUTTON, [this](wxCommandEvent& event) {
+        notice_->Dismiss();
+        if (event.GetId() == notice_reload) read_again();
+    });
+}
+
+void DetailFrame::keep_copy() {
+    watches_ = 0;
+    if (unsaved()) {
+        copied_ = editing::keep_copy(application_.recovery_folder(), number_, document_.file, session_.detail());
+        if (!copied_) session_.say(plain_text(_("No copy against a crash could be kept: save often.")));
+    } else if (copied_) {
+        editing::drop_copy(application_.recovery_folder(), number_);
+        copied_ = false;
+    }
+}
+
+bool DetailFrame::save() { return document_.file.empty() ? save_as() : save_to(document_.file); }
+
+fs::path DetailFrame::suggested_file() const {
+    if (!document_.file.empty()) return document_.file;
+    std::error_code error;
+    return fs::current_path(error) / (file_name_of(session_.detail().name) + ".xml");
+}
+
+bool DetailFrame::save_as() {
+    const std::optional<fs::path> file = application_.prompts.file_to_save(this, suggested_file());
+    if (!file) return false;
+    if (*file != document_.file) document_.stamp = {};
+    return save_to(*file);
+}
+
+bool DetailFrame::save_to(const fs::path& file) {
+    if (!fields_->commit()) return false;
+    const bool ours = file == document_.file && !document_.stamp.sha256.empty();
+    if (ours && editing::changed_outside(file, document_.stamp) &&
+        !application_.prompts.confirm(this, _("The file has been changed by another program. Save over it?"),
+                                      shown_path(file), _("&Save over it"))) {
+        return false;
+    }
+    session_.rest();
+    const editing::Saved saved = editing::save_detail(file, session_.detail());
+    if (!saved.stamp) {
+        application_.prompts.tell(this, _("The detail was not saved."), shown_text(saved.refusal));
+        return false;
+    }
+    document_ = {file, *saved.stamp};
+    session_.mark_saved();
+    application_.remember(file);
+    notice_->Dismiss();
+    told_ = false;
+    keep_copy();
+    refresh_title();
+    refresh_menus();
+    session_.say(plain_text(wxString::Format(_("Saved to %s."), shown_path(file))));
+    return true;
+}
+
+bool DetailFrame::revert() {
+    if (document_.file.empty()) return false;
+    if (unsaved() && !application_.prompts.confirm(this, _("Forget every change since the last save?"),
+                                                   shown_path(document_.file), _("&Revert"))) {
+        return false;
+    }
+    read_again();
+    return true;
+}
+
+void DetailFrame::read_again() {
+    editing::Opened opened = editing::open_detail(document_.file, application_.catalog());
+    if (!opened.detail) {
+        const wxString why =
+            opened.problems.empty() ? wxString() : shown_text(model::sentence(opened.problems.front()));
+        application_.prompts.tell(this, _("The file cannot be read; the detail stays as it was."), why);
+        return;
+    }
+    show(std::move(*opened.detail), {document_.file, opened.stamp});
+    keep_copy();
+}
+
+void DetailFrame::look_for_changes_outside() {
+    if (document_.file.empty() || !editing::changed_outside(document_.file, document_.stamp)) return;
+    std::error_code error;
+    const bool there = fs::exists(document_.file, error);
+    const editing::FileStamp now =
+        there ? editing::open_detail(document_.file, application_.catalog()).stamp : editing::FileStamp();
+    if (told_ && now == told_of_) return;
+    told_ = true;
+    told_of_ = now;
+    if (!there) {
+        tell_of_change(_("The file is no longer where it was. Saving writes it anew."), false);
+    } else if (unsaved()) {
+        tell_of_change(_("Another program has changed the file. Reading it again loses what you changed here."), true);
+    } else {
+        tell_of_change(_("Another program has changed the file."), true);
+    }
+}
+
+void DetailFrame::tell_of_change(const wxString& words, bool can_reload) {
+    for (const int button : {notice_reload, notice_keep}) {
+        if (notice_->HasButtonId(button)) notice_->RemoveButton(button);
+    }
+    if (can_reload) {
+        notice_->AddButton(notice_reload, notice_words(_("&Read it again")));
+        notice_->AddButton(notice_keep, notice_words(_("&Keep mine")));
+    }
+    notice_->ShowMessage(words, wxICON_WARNING);
+}
+
+bool DetailFrame::may_close() {
+    if (!fields_->commit()) return false;
+    if (!unsaved()) return true;
+    switch (application_.prompts.unsaved(this, shown_text(session_.detail().name))) {
+        case Unsaved::save:
+            return save();
+        case Unsaved::discard:
+            return true;
+        case Unsaved::cancel:
+            return false;
+    }
+    return false;
+}
+
+}  // namespace toehold::window

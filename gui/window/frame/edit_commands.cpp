@@ -1,0 +1,167 @@
+#include "window/frame/edit_commands.h"
+
+#include "drawing/parts.h"
+#include "editing/edits.h"
+#include "window/dialogs/quantity_dialog.h"
+#include "window/frame/menus.h"
+#include "window/paths.h"
+
+#include <wx/clipbrd.h>
+#include <wx/translation.h>
+
+#include <string>
+#include <vector>
+
+namespace toehold::window {
+
+namespace {
+
+constexpr double duplicate_offset_in = 0.5;
+
+using Parts = std::vector<std::string>;
+
+bool copy(session::Session& session) {
+    const wxClipboardLocker lock;
+    const std::string holes = editing::copy_holes(session.detail(), session.selection());
+    if (!lock || holes.empty()) return false;
+    return wxTheClipboard->SetData(new wxTextDataObject(shown_text(holes)));
+}
+
+void paste(session::Session& session) {
+    wxTextDataObject text;
+    {
+        const wxClipboardLocker lock;
+        if (!lock || !wxTheClipboard->GetData(text)) {
+            session.say(plain_text(_("There are no holes to paste.")));
+            return;
+        }
+    }
+    session.apply(editing::paste_holes(session.detail(), plain_text(text.GetText())));
+}
+
+void select_all_anchors(session::Session& session) {
+    Parts all;
+    for (const model::Hole& hole : session.detail().plate.holes) all.push_back(drawing::anchor_part(hole.id));
+    session.select(all);
+}
+
+Row choice(const wxString& label, std::vector<wxString> choices) {
+    Row row;
+    row.label = label;
+    row.kind = Row::Kind::choice;
+    row.choices = std::move(choices);
+    return row;
+}
+Row count(const wxString& label, int start, int least) {
+    Row row;
+    row.label = label;
+    row.kind = Row::Kind::count;
+    row.start = start;
+    row.least = least;
+    return row;
+}
+Row quantity(const wxString& label, double start, units::Kind kind) {
+    Row row;
+    row.label = label;
+    row.start = start;
+    row.quantity = kind;
+    return row;
+}
+
+void mirror(wxWindow* parent, session::Session& session) {
+    const auto values =
+        ask_quantities(parent, _("Mirror"),
+                       {choice(_("&About"), {_("the x axis: front to back"), _("the y axis: side to side")}),
+                        choice(_("&Originals"), {_("stay"), _("go")})},
+                       session.display().system);
+    if (!values) return;
+    const auto line = (*values)[0] == 0.0 ? editing::MirrorLine::x_axis : editing::MirrorLine::y_axis;
+    session.apply(editing::mirror(session.detail(), session.selection(), line, (*values)[1] == 0.0));
+}
+
+void array(wxWindow* parent, session::Session& session) {
+    const auto values = ask_quantities(
+        parent, _("Array"),
+        {count(_("&Columns, along the rail"), 2, 1), quantity(_("&Pitch along the rail"), 3.0, units::Kind::length),
+         count(_("&Rows, outward"), 1, 1), quantity(_("P&itch outward"), 3.0, units::Kind::length)},
+        session.display().system);
+    if (!values) return;
+    session.apply(editing::array(session.detail(), session.selection(), static_cast<int>((*values)[0]),
+                                 static_cast<int>((*values)[2]), (*values)[1], (*values)[3]));
+}
+
+void round_array(wxWindow* parent, session::Session& session) {
+    const auto values = ask_quantities(parent, _("Round array"), {count(_("&Holes in all, around the post"), 4, 2)},
+                                       session.display().system);
+    if (values)
+        session.apply(editing::array_round(session.detail(), session.selection(), static_cast<int>((*values)[0])));
+}
+
+void slot(wxWindow* parent, session::Session& session) {
+    const auto values = ask_quantities(parent, _("Slot"),
+                                       {quantity(_("&Length, end to end"), 1.0, units::Kind::length),
+                                        quantity(_("&Angle from the rail"), 0.0, units::Kind::angle)},
+                                       session.display().system);
+    if (values) session.apply(editing::to_slot(session.detail(), session.selection(), (*values)[0], (*values)[1]));
+}
+
+bool run_asking(int id, wxWindow* parent, session::Session& session) {
+    switch (id) {
+        case command_mirror:
+            mirror(parent, session);
+            return true;
+        case command_array:
+            array(parent, session);
+            return true;
+        case command_round_array:
+            round_array(parent, session);
+            return true;
+        case command_slot:
+            slot(parent, session);
+            return true;
+        default:
+            return false;
+    }
+}
+
+}  // namespace
+
+bool run_edit_command(int id, wxWindow* parent, session::Session& session) {
+    const Parts parts = session.selection();
+    switch (id) {
+        case wxID_UNDO:
+            session.undo();
+            return true;
+        case wxID_REDO:
+            session.redo();
+            return true;
+        case wxID_CUT:
+            if (copy(session)) session.apply(editing::erase(session.detail(), parts));
+            return true;
+        case wxID_COPY:
+            session.say(plain_text(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
+            return true;
+        case wxID_PASTE:
+            paste(session);
+            return true;
+        case wxID_DELETE:
+            session.apply(editing::erase(session.detail(), parts));
+            return true;
+        case wxID_SELECTALL:
+            select_all_anchors(session);
+            return true;
+        case command_duplicate:
+            session.apply(editing::duplicate(session.detail(), parts, {duplicate_offset_in, duplicate_offset_in}));
+            return true;
+        case command_round:
+            session.apply(editing::to_round(session.detail(), parts));
+            return true;
+        case command_polygon:
+            session.apply(editing::to_polygon(session.detail()));
+            return true;
+        default:
+            return run_asking(id, parent, session);
+    }
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,241 @@
+#include "window/frame/menus.h"
+
+#include "drawing/parts.h"
+
+#include <wx/control.h>
+#include <wx/translation.h>
+
+#include <algorithm>
+#include <array>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+
+namespace toehold::window {
+
+namespace {
+
+struct Item {
+    int id = wxID_SEPARATOR;
+    wxString label;  ///< with its mnemonic and, after a tab, its key
+    wxString help;
+    wxItemKind kind = wxITEM_NORMAL;
+};
+
+const Item separator;
+
+void append(wxMenu& menu, std::initializer_list<Item> items) {
+    for (const Item& item : items) {
+        if (item.id == wxID_SEPARATOR) {
+            menu.AppendSeparator();
+        } else {
+            menu.Append(item.id, item.label, item.help, item.kind);
+        }
+    }
+}
+
+wxMenu* papers_menu() {
+    auto* menu = new wxMenu;
+    append(
+        *menu,
+        {{command_report, _("Calculation &report...\tCtrl+R"), _("Every check with its worked steps, for a reviewer")},
+         {command_letter, _("&Comment letter..."), _("The remarks kept with the detail, as a letter")},
+         separator,
+         {command_shop_drawing, _("&Shop drawing..."), _("The plate with dimensions, holes, weld and anchors")},
+         {command_cutting_file, _("C&utting file..."), _("The plate's outline and holes for a cutting table (DXF)")},
+         {command_site_sheet, _("Site s&heet..."), _("One page for whoever puts the blocks under the boards")},
+         separator,
+         {command_plan, _("&Plan alone..."), _("One drawing as a picture")},
+         {command_section, _("S&ection alone..."), _("One drawing as a picture")},
+         {command_elevation, _("E&levation alone..."), _("One drawing as a picture")},
+         separator,
+         {command_anchors_table, _("Table of &anchors..."), _("Forces on every anchor, for a spreadsheet (CSV)")},
+         {command_checks_table, _("&Table of checks..."), _("Every result, for a spreadsheet (CSV)")}});
+    return menu;
+}
+
+wxMenu* file_menu(wxMenu*& recent) {
+    auto* menu = new wxMenu;
+    append(*menu, {{command_new, _("&New from stock plate...\tCtrl+N"), _("A new detail on a plate of the stock list")},
+                   {wxID_OPEN, _("&Open...\tCtrl+O"), _("Open a base detail, or a plate to start a detail on")}});
+    recent = new wxMenu;
+    menu->AppendSubMenu(recent, _("Open &recent"), _("Files opened before"));
+    append(*menu, {separator,
+                   {wxID_SAVE, _("&Save\tCtrl+S"), _("Save the detail to its file")},
+                   {wxID_SAVEAS, _("Save &as...\tCtrl+Shift+S"), _("Save the detail to another file")},
+                   {command_revert, _("Re&vert to saved"), _("Read the file again and forget every change since")},
+                   separator});
+    menu->AppendSubMenu(papers_menu(), _("Pap&ers"),
+                        _("Report, shop drawing, site sheet and what else leaves as a file"));
+    append(*menu, {{wxID_PAGE_SETUP, _("Page set&up..."), _("Paper, its direction and margins")},
+                   {wxID_PREVIEW, _("Print previe&w\tCtrl+Shift+P"), _("The sheet as it will be printed")},
+                   {wxID_PRINT, _("&Print...\tCtrl+P"), _("Print the sheet")},
+                   separator,
+                   {wxID_CLOSE, _("&Close\tCtrl+W"), _("Close this window")},
+                   {wxID_EXIT, _("&Quit\tCtrl+Q"), _("Close every window")}});
+    return menu;
+}
+
+wxMenu* edit_menu() {
+    auto* menu = new wxMenu;
+    append(*menu, {{wxID_UNDO, _("&Undo\tCtrl+Z"), _("Take back the last step")},
+                   {wxID_REDO, _("&Redo\tCtrl+Shift+Z"), _("Do again the step taken back")},
+                   separator,
+                   {wxID_CUT, _("Cu&t\tCtrl+X"), _("Take the selected holes out, to be pasted")},
+                   {wxID_COPY, _("&Copy\tCtrl+C"), _("Copy the selected holes")},
+                   {wxID_PASTE, _("&Paste\tCtrl+V"), _("Paste holes copied here or in another window")},
+                   {command_duplicate, _("Dupl&icate\tCtrl+D"), _("Copies of the selected parts beside them")},
+                   {wxID_DELETE, _("&Delete\tDel"), _("Take the selected parts out")},
+                   {wxID_SELECTALL, _("Select &all anchors\tCtrl+A"), _("Select every anchor of the plate")},
+                   separator,
+                   {command_mirror, _("&Mirror...\tCtrl+M"), _("Mirror the selected parts about an axis of the post")},
+                   {command_array, _("Arra&y...\tCtrl+Shift+A"), _("The selected holes in rows and columns")},
+                   {command_round_array, _("R&ound array..."), _("The selected holes around the post")},
+                   {command_slot, _("&Slot..."), _("Make the selected holes slots")},
+                   {command_round, _("Round &hole"), _("Make the selected slots round holes")},
+                   separator,
+                   {command_add_hole, _("Add ho&le\tCtrl+H"), _("Then click where the hole is to be")},
+                   {command_add_corner, _("Add cor&ner"), _("Then click at the side that is to have a corner")},
+                   {command_add_block, _("Add &block\tCtrl+B"), _("Then click where the block is to be")},
+                   {command_polygon, _("Outline of &free corners"), _("Make every corner of the outline free")},
+                   {command_stock_plate, _("Other stoc&k plate..."), _("Put a stock plate in this plate's place")},
+                   separator,
+                   {wxID_PREFERENCES, _("Pr&eferences...\tCtrl+,"), _("Units, ground, language and nudge")}});
+    return menu;
+}
+
+wxMenu* view_menu() {
+    auto* menu = new wxMenu;
+    append(*menu,
+           {{wxID_ZOOM_FIT, _("&Fit\tCtrl+0"), _("Show each drawing whole")},
+            {wxID_ZOOM_IN, _("Zoom &in\tCtrl++"), _("Larger")},
+            {wxID_ZOOM_OUT, _("Zoom &out\tCtrl+-"), _("Smaller")},
+            {command_tool_select, _("&Select and move"), _("The hand that selects and moves")},
+            {command_tool_pan, _("Move the sheet"), _("The hand that moves the drawing under it")},
+            separator,
+            {command_pressure, _("&Pressure of the bed\tCtrl+1"), _("Draw where the plate presses, and how hard"),
+             wxITEM_CHECK},
+            {command_bent, _("&Bent plate\tCtrl+2"), _("Draw the plate's deflection, exaggerated"), wxITEM_CHECK},
+            {command_marks, _("Anchor &marks\tCtrl+3"), _("Numbers and bars of demand at the anchors"), wxITEM_CHECK},
+            {command_dimensions, _("&Dimensions\tCtrl+4"), _("Distances to edges and between holes"), wxITEM_CHECK},
+            {command_framing, _("F&raming below\tCtrl+5"), _("Blocks and joists under the plate"), wxITEM_CHECK},
+            separator,
+            {command_hand, _("By &hand\tCtrl+Alt+1"), _("Lever arm to the plate's edge, pushes square to the plate"),
+             wxITEM_RADIO},
+            {command_rigid, _("Ri&gid plate\tCtrl+Alt+2"), _("A plate that does not bend, on its bed"), wxITEM_RADIO},
+            {command_flexible, _("F&lexible plate\tCtrl+Alt+3"), _("The plate as it bends, on its bed"), wxITEM_RADIO},
+            separator,
+            {command_push_governing, _("Go&verning push\tCtrl+G"), _("The push that pulls most on any anchor")},
+            {command_push_left, _("Turn push &counter-clockwise\t]"), _("Turn the push by 5 degrees")},
+            {command_push_right, _("Turn push cloc&kwise\t["), _("Turn the push by 5 degrees")},
+            separator,
+            {command_us, _("&US units"), _("Inches and pounds"), wxITEM_RADIO},
+            {command_si, _("SI u&nits"), _("Millimetres and newtons"), wxITEM_RADIO},
+            separator,
+            {command_ground_desktop, _("Ground as the d&esktop"), _("Paper on a light desktop, night on a dark one"),
+             wxITEM_RADIO},
+            {command_ground_paper, _("Drafting p&aper"), _("Ink on paper"), wxITEM_RADIO},
+            {command_ground_night, _("Nigh&t negative"), _("Pale lines on a dark sheet"), wxITEM_RADIO},
+            separator,
+            {command_show_fields, _("Properties pane\tF4"), _("Show or hide every field of the detail"), wxITEM_CHECK},
+            {command_show_review, _("Checks pane\tF6"), _("Show or hide checks and notes"), wxITEM_CHECK},
+            {command_reset_layout, _("Reset the la&yout"), _("Panes as they were at first")}});
+    return menu;
+}
+
+wxMenu* checks_menu() {
+    auto* menu = new wxMenu;
+    append(*menu,
+           {{command_next_failing, _("&Next that does not hold\tF8"), _("Select the next check that does not hold")},
+            {command_explain, _("&Explain\tCtrl+E"), _("Open the selected check to its worked steps")},
+            {command_remark, _("&Remark...\tCtrl+Shift+R"),
+             _("Say something of the selected result, kept with the detail")},
+            {command_findings, _("&Findings, remedies and cautions\tCtrl+F"),
+             _("What is wrong besides, what would mend it, and what was assumed")}});
+    return menu;
+}
+
+wxMenu* help_menu() {
+    auto* menu = new wxMenu;
+    append(*menu, {{command_method, _("The &method in short\tF1"), _("How the forces on the anchors are found")},
+                   {command_sources, _("&Sources and editions"), _("The standards the checks follow")},
+                   {command_keys, _("&Keys"), _("Everything that can be done from the keyboard")},
+                   separator,
+                   {wxID_ABOUT, _("&About Toehold"), _("What this program is")}});
+    return menu;
+}
+
+/// Asking the toolkit to draw again what has not changed costs time under a drag.
+void enable(wxMenuBar& bar, int id, bool enabled) {
+    if (bar.IsEnabled(id) != enabled) bar.Enable(id, enabled);
+}
+void check(wxMenuBar& bar, int id, bool checked) {
+    if (bar.IsChecked(id) != checked) bar.Check(id, checked);
+}
+void label(wxMenuBar& bar, int id, const wxString& words) {
+    wxMenuItem* item = bar.FindItem(id);
+    if (item->GetItemLabel() != words) item->SetItemLabel(words);
+}
+
+bool has_part(const session::Session& session, std::string_view kind) {
+    const auto& parts = session.selection();
+    return std::any_of(parts.begin(), parts.end(),
+                       [kind](const std::string& part) { return !drawing::id_of(part, kind).empty(); });
+}
+
+wxString with_step(const wxString& verb, const std::string& step, const wxString& key) {
+    const wxString name = step.empty() ? wxString() : wxGetTranslation(wxString::FromUTF8(step));
+    return verb + (name.empty() ? wxString() : ": " + wxControl::EscapeMnemonics(name)) + "\t" + key;
+}
+
+void refresh_edits(wxMenuBar& bar, const MenuState& state) {
+    const editing::History& history = state.session.history();
+    enable(bar, wxID_UNDO, history.can_undo());
+    enable(bar, wxID_REDO, history.can_redo());
+    label(bar, wxID_UNDO, with_step(_("&Undo"), history.undo_name(), "Ctrl+Z"));
+    label(bar, wxID_REDO, with_step(_("&Redo"), history.redo_name(), "Ctrl+Shift+Z"));
+    const bool hole = has_part(state.session, "anchor");
+    constexpr std::array of_holes{int{wxID_CUT},     int{wxID_COPY},    int{command_array}, int{command_round_array},
+                                  int{command_slot}, int{command_round}};
+    for (const int id : of_holes) {
+        enable(bar, id, hole);
+    }
+    const bool part = hole || has_part(state.session, "block");
+    enable(bar, command_duplicate, part);
+    enable(bar, command_mirror, part);
+    enable(bar, wxID_DELETE, !state.session.selection().empty());
+}
+
+void refresh_view(wxMenuBar& bar, const MenuState& state) {
+    const session::Display& display = state.session.display();
+    check(bar, command_pressure, display.pressure);
+    check(bar, command_bent, display.bent);
+    check(bar, command_marks, display.marks);
+    check(bar, command_dimensions, display.dimensions);
+    check(bar, command_framing, display.framing);
+    check(bar, command_hand + static_cast<int>(display.method), true);
+    check(bar, display.system == units::System::si ? command_si : command_us, true);
+    check(bar, command_ground_desktop + static_cast<int>(state.ground), true);
+    enable(bar, command_push_governing, display.direction_rad.has_value());
+}
+
+}  // namespace
+
+wxMenuBar* make_menu_bar(wxMenu*& recent) {
+    auto* bar = new wxMenuBar;
+    bar->Append(file_menu(recent), _("&File"));
+    bar->Append(edit_menu(), _("&Edit"));
+    bar->Append(view_menu(), _("&View"));
+    bar->Append(checks_menu(), _("&Checks"));
+    bar->Append(help_menu(), _("&Help"));
+    return bar;
+}
+
+void refresh(wxMenuBar& bar, const MenuState& state) {
+    enable(bar, wxID_SAVE, state.unsaved || !state.has_file);
+    enable(bar, command_revert, state.has_file && state.unsaved);
+    refresh_edits(bar, state);
+    refresh_view(bar, state);
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,78 @@
+#pragma once
+// The menu bar of a detail's window: every command once, with its words, key and help.
+#include "session/session.h"
+#include "window/theme/theme.h"
+
+#include <wx/menu.h>
+
+namespace toehold::window {
+
+/// Commands without a standard identifier of the toolkit's.
+enum Command : int {
+    command_new = wxID_HIGHEST + 100,
+    command_revert,
+    command_duplicate,
+    command_mirror,
+    command_array,
+    command_round_array,
+    command_slot,
+    command_round,
+    command_polygon,
+    command_stock_plate,
+    command_add_hole,
+    command_add_corner,
+    command_add_block,
+    command_tool_select,
+    command_tool_pan,
+    command_pressure,
+    command_bent,
+    command_marks,
+    command_dimensions,
+    command_framing,
+    command_hand,
+    command_rigid,
+    command_flexible,
+    command_push_governing,
+    command_push_left,
+    command_push_right,
+    command_us,
+    command_si,
+    command_ground_desktop,
+    command_ground_paper,
+    command_ground_night,
+    command_show_fields,
+    command_show_review,
+    command_reset_layout,
+    command_next_failing,
+    command_explain,
+    command_findings,
+    command_method,
+    command_sources,
+    command_keys,
+    command_report,  // the papers, in the order of paper::Kind
+    command_shop_drawing,
+    command_site_sheet,
+    command_letter,
+    command_plan,
+    command_section,
+    command_elevation,
+    command_cutting_file,
+    command_anchors_table,
+    command_checks_table,
+    command_remark,
+};
+
+/// `recent` becomes the menu of recent files.
+[[nodiscard]] wxMenuBar* make_menu_bar(wxMenu*& recent);
+
+/// What the menus must show.
+struct MenuState {
+    const session::Session& session;
+    GroundChoice ground = GroundChoice::desktop;
+    bool has_file = false;
+    bool unsaved = false;
+};
+/// Greys what cannot be done now, marks what is chosen and names the steps that can be undone.
+void refresh(wxMenuBar& bar, const MenuState& state);
+
+}  // namespace toehold::window

@@ -1,0 +1,124 @@
+#include "window/frame/paper_commands.h"
+
+#include "output/csv.h"
+#include "paper/paper_file.h"
+#include "window/frame/application.h"
+#include "window/frame/menus.h"
+#include "window/paths.h"
+#include "xml/detail_file.h"
+
+#include <wx/translation.h>
+#include <wx/utils.h>
+
+#include <array>
+#include <functional>
+
+namespace toehold::window {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// One thing that can be written: under which name, with which endings, and how its bytes are made.
+struct Writing {
+    std::string name;
+    std::vector<std::string> endings;
+    std::function<std::string(const std::string& ending)> bytes;
+    bool needs_all = false;  ///< assumptions and remedies too
+};
+
+paper::Issue issue_of(const session::Session& session, const fs::path& file) {
+    paper::Issue issue;
+    issue.date = paper::today();
+    issue.file = file.filename().string();
+    issue.program = "Toehold " TOEHOLD_VERSION;
+    issue.system = session.display().system;
+    // Paper goes with the units: there is no other wish to know it by.
+    issue.paper = issue.system == units::System::si ? paper::PaperSize::a4 : paper::PaperSize::letter;
+    return issue;
+}
+
+Writing paper_writing(paper::Kind kind, const session::Session& session, const fs::path& file) {
+    const std::string named = file.empty() ? "base-detail.xml" : file.filename().string();
+    Writing writing;
+    writing.name = paper::customary_name(kind, named);
+    writing.endings = paper::endings(kind);
+    writing.bytes = [kind, &session, file](const std::string& ending) {
+        return paper::paper_file(kind, ending, *session.review(), issue_of(session, file));
+    };
+    writing.needs_all = kind == paper::Kind::report;
+    return writing;
+}
+
+Writing cutting_writing(const session::Session& session, const fs::path& file) {
+    Writing writing = paper_writing(paper::Kind::shop_drawing, session, file);
+    writing.name = fs::path(writing.name).replace_extension("dxf").string();
+    writing.endings = {"dxf"};
+    return writing;
+}
+
+Writing table_writing(bool anchors, const session::Session& session, const fs::path& file) {
+    const std::string named = file.empty() ? "base-detail" : file.stem().string();
+    Writing writing;
+    writing.name = named + (anchors ? "-anchors.csv" : "-checks.csv");
+    writing.endings = {"csv"};
+    writing.bytes = [anchors, &session, file](const std::string&) {
+        const std::vector<output::FiledReview> all{{file.filename().string(), session.review()}};
+        return anchors ? output::anchors_csv(all) : output::checks_csv(all);
+    };
+    return writing;
+}
+
+std::optional<Writing> writing_of(int id, const session::Session& session, const fs::path& file) {
+    if (id >= command_report && id <= command_elevation)
+        return paper_writing(static_cast<paper::Kind>(id - command_report), session, file);
+    if (id == command_cutting_file) return cutting_writing(session, file);
+    if (id == command_anchors_table || id == command_checks_table)
+        return table_writing(id == command_anchors_table, session, file);
+    return std::nullopt;
+}
+
+/// Why nothing can be written now; empty where it can.
+wxString reason_to_wait(const Writing& writing, const session::Session& session) {
+    if (!session.problems().empty()) return shown_text(model::sentence(session.problems().front()));
+    if (!session.failure().empty()) return shown_text(session.failure());
+    const bool ready = session.review() != nullptr && session.freshness() == session::Freshness::current;
+    if (!ready) return _("The checks of this detail are still being worked out. Try again in a moment.");
+    if (writing.needs_all && !session.review_is_complete())
+        return _("What would help is still being worked out. Try again in a moment.");
+    return {};
+}
+
+}  // namespace
+
+bool run_paper_command(int id, wxWindow* parent, Application& application, session::Session& session,
+                       const fs::path& file) {
+    const std::optional<Writing> writing = writing_of(id, session, file);
+    if (!writing) return false;
+    const auto refuse = [&](const wxString& why) { application.prompts.tell(parent, _("No file was written."), why); };
+    if (const wxString why = reason_to_wait(*writing, session); !why.empty()) {
+        refuse(why);
+        return true;
+    }
+    const fs::path folder = file.empty() ? fs::path() : file.parent_path();
+    const auto target = application.prompts.paper_to_save(parent, folder / writing->name, writing->endings);
+    if (!target) return true;
+    // The results may have changed while the reader chose a name.
+    if (const wxString why = reason_to_wait(*writing, session); !why.empty()) {
+        refuse(why);
+        return true;
+    }
+    try {
+        const wxBusyCursor busy;
+        const auto problem = xml::save_atomically(*target, writing->bytes(target->extension().string().substr(1)));
+        if (problem) {
+            refuse(shown_text(model::sentence(*problem)));
+        } else {
+            session.say(plain_text(wxString::Format(_("Written to %s."), shown_path(*target))));
+        }
+    } catch (const std::exception& error) {
+        refuse(shown_text(error.what()));
+    }
+    return true;
+}
+
+}  // namespace toehold::window

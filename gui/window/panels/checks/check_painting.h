@@ -1,0 +1,31 @@
+#pragma once
+// One row of the list of checks on a device context: measured and painted by the same walk.
+#include "checks/result.h"
+#include "units/quantity.h"
+#include "window/panels/checks/check_rows.h"
+#include "window/theme/ink.h"
+#include "window/theme/text_flow.h"
+
+namespace toehold::window {
+
+/// What a row needs to know beside itself.
+struct RowLook {
+    drawing::Ground ground = drawing::Ground::paper;
+    wxFont font;  ///< of the panel
+    units::System system = units::System::us;
+    bool stale = false;   ///< pale, with the word
+    bool open = false;    ///< a result whose steps are shown
+    bool marked = false;  ///< about what is selected on the drawings
+};
+
+/// Height of the row in a list so wide, and the row itself from the upper left corner of `area` where `paint` is set.
+int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, const wxRect& area, const RowLook& look,
+              bool paint);
+
+/// How far from the left a press opens or closes a result.
+[[nodiscard]] int opener_width();
+
+/// `1908 lb`, in the reader's system; a number with no unit stands alone.
+[[nodiscard]] wxString figure(double value, const std::string& unit, units::System system);
+
+}  // namespace toehold::window

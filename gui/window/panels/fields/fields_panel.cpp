@@ -1,0 +1,283 @@
+#include "window/panels/fields/fields_panel.h"
+
+#include "window/panels/fields/field_filter.h"
+#include "window/panels/fields/field_property.h"
+#include "window/theme/ink.h"
+#include "window/utf8.h"
+
+#include <wx/checkbox.h>
+#include <wx/propgrid/propgrid.h>
+#include <wx/sizer.h>
+#include <wx/textctrl.h>
+#include <wx/wupdlock.h>
+
+#include <algorithm>
+
+namespace toehold::window {
+namespace {
+
+/// A heading's fixed words are translated; an id after them (`Hole A`) is not.
+wxString heading(const std::string& group) {
+    const wxString whole = text_of(group), translated = wxGetTranslation(whole);
+    if (translated != whole || whole.Find(' ') == wxNOT_FOUND) return translated;
+    return wxGetTranslation(whole.BeforeFirst(' ')) + " " + whole.AfterFirst(' ');
+}
+
+wxString category_name(const std::string& group) { return "group: " + text_of(group); }
+
+}  // namespace
+
+FieldsPanel::FieldsPanel(wxWindow* parent, session::Session& session) : wxPanel(parent), session_(session) {
+    SetName("fields-panel");
+    add_controls();
+    set_ground(ground_);
+    listening_ = session_.listen([this](session::Change change) { on_change(change); });
+    update();
+}
+
+FieldsPanel::~FieldsPanel() { session_.stop_listening(listening_); }
+
+void FieldsPanel::add_controls() {
+    filter_ = new wxTextCtrl(this, wxID_ANY);
+    filter_->SetName("fields-filter");
+    filter_->SetMinSize(FromDIP(wxSize(90, -1)));
+    filter_->SetHint(_("Find a field"));
+    filter_->SetToolTip(_("Shows the fields in whose heading, label or value every word typed here stands"));
+    filter_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) { update(); });
+    filter_->Bind(wxEVT_KEY_DOWN, [this](wxKeyEvent& event) {
+        if (event.GetKeyCode() == WXK_ESCAPE) return filter_->Clear();
+        if (event.GetKeyCode() == WXK_DOWN) return grid_->SetFocus();
+        event.Skip();
+    });
+    selected_only_ = new wxCheckBox(this, wxID_ANY, _("&Selected only"));
+    selected_only_->SetName("fields-selected-only");
+    selected_only_->SetToolTip(_("Shows the fields of the selected parts and no others"));
+    selected_only_->Bind(wxEVT_CHECKBOX, [this](wxCommandEvent&) { update(); });
+
+    constexpr long centred = wxPG_SPLITTER_AUTO_CENTER, plain = wxBORDER_NONE;
+    grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, centred | plain);
+    grid_->SetName("fields");
+    grid_->SetMinSize(FromDIP(wxSize(180, 120)));
+    grid_->SetExtraStyle(wxPG_EX_HELP_AS_TOOLTIPS);
+    grid_->Bind(wxEVT_PG_CHANGING, &FieldsPanel::on_changing, this);
+    grid_->Bind(wxEVT_PG_CHANGED, &FieldsPanel::on_changed, this);
+    grid_->Bind(wxEVT_PG_SELECTED, [this](wxPropertyGridEvent&) {
+        refused_.clear();
+        dress_editor();
+        explain_current();
+    });
+
+    help_ = new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition, FromDIP(wxSize(-1, 84)),
+                           wxTE_MULTILINE | wxTE_READONLY | wxTE_NO_VSCROLL | wxBORDER_NONE);
+    help_->SetName("fields-help");
+
+    auto* top = new wxBoxSizer(wxHORIZONTAL);
+    top->Add(filter_, wxSizerFlags(1).CenterVertical());
+    top->Add(selected_only_, wxSizerFlags().CenterVertical().Border(wxLEFT, FromDIP(8)));
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    column->Add(top, wxSizerFlags().Expand().Border(wxALL, FromDIP(6)));
+    column->Add(grid_, wxSizerFlags(1).Expand());
+    column->Add(help_, wxSizerFlags().Expand().Border(wxALL, FromDIP(6)));
+    SetSizer(column);
+}
+
+void FieldsPanel::set_ground(drawing::Ground ground) {
+    ground_ = ground;
+    const Ink colours = ink(ground);
+    SetBackgroundColour(colours.ground);
+    for (wxWindow* control : {static_cast<wxWindow*>(filter_), static_cast<wxWindow*>(selected_only_),
+                              static_cast<wxWindow*>(help_), static_cast<wxWindow*>(grid_)}) {
+        control->SetBackgroundColour(colours.ground);
+        control->SetForegroundColour(colours.text);
+    }
+    grid_->SetCaptionBackgroundColour(colours.raised);
+    grid_->SetCaptionTextColour(colours.text);
+    grid_->SetCellBackgroundColour(colours.ground);
+    grid_->SetCellTextColour(colours.text);
+    grid_->SetCellDisabledTextColour(colours.faint);
+    grid_->SetEmptySpaceColour(colours.ground);
+    grid_->SetLineColour(colours.rule);
+    grid_->SetMarginColour(colours.raised);
+    grid_->SetSelectionBackgroundColour(colours.selected);
+    grid_->SetSelectionTextColour(colours.text);
+    if (!shown_.empty()) rebuild(shown_);  // cells keep the colours they were made with
+    explain_current();
+    Refresh();
+}
+
+/// The line's editor is a control of its own, with the desktop's colours until told otherwise.
+void FieldsPanel::dress_editor() {
+    const Ink colours = ink(ground_);
+    if (wxTextCtrl* editor = grid_->GetEditorTextCtrl(); editor != nullptr) {
+        editor->SetBackgroundColour(colours.selected);
+        editor->SetForegroundColour(colours.text);
+    }
+}
+
+void FieldsPanel::focus_filter() {
+    filter_->SetFocus();
+    filter_->SelectAll();
+}
+
+bool FieldsPanel::commit() { return grid_->CommitChangesFromEditor(); }
+
+bool FieldsPanel::go_to(const std::string& path) {
+    wxPGProperty* line = grid_->GetPropertyByName(text_of(path));
+    if (line == nullptr) return false;
+    grid_->EnsureVisible(line);
+    return grid_->SelectProperty(line, true);
+}
+
+void FieldsPanel::on_change(session::Change change) {
+    if (change == session::Change::results || change == session::Change::file || update_waits_) return;
+    // A drag brings many changes between two paintings; the grid takes up the last of them.
+    update_waits_ = true;
+    CallAfter([this] {
+        update_waits_ = false;
+        update();
+    });
+}
+
+void FieldsPanel::update() {
+    FieldFilter filter;
+    filter.text = filter_->GetValue().utf8_string();
+    filter.selection = session_.selection();
+    filter.selected_only = selected_only_->GetValue();
+    auto fields = filtered(editing::fields(session_.detail(), session_.catalog(), session_.display().system), filter);
+    if (same_but_for_values(fields, shown_)) {
+        update_values(std::move(fields));
+    } else {
+        rebuild(std::move(fields));
+    }
+}
+
+void FieldsPanel::update_values(std::vector<editing::Field> fields) {
+    const wxPGProperty* edited = grid_->GetSelection();
+    for (std::size_t at = 0; at < fields.size(); ++at) {
+        if (fields[at].value == shown_[at].value) continue;
+        wxPGProperty* line = grid_->GetPropertyByName(text_of(fields[at].path));
+        if (line == nullptr) continue;
+        if (line == edited && grid_->IsEditorsValueModified()) {
+            fields[at].value = shown_[at].value;  // what is being typed stays; the value comes when that has ended
+            continue;
+        }
+        grid_->SetPropertyValue(line, line_value(fields[at], fields[at].value));
+    }
+    shown_ = std::move(fields);
+}
+
+void FieldsPanel::remember_collapsed() {
+    for (const editing::Field& one : shown_) {
+        const wxPGProperty* category = grid_->GetPropertyByName(category_name(one.group));
+        if (category == nullptr) continue;
+        if (category->IsExpanded()) {
+            collapsed_.erase(one.group);
+        } else {
+            collapsed_.insert(one.group);
+        }
+    }
+}
+
+void FieldsPanel::rebuild(std::vector<editing::Field> fields) {
+    const wxWindowUpdateLocker still(grid_);
+    remember_collapsed();
+    const wxPGProperty* current = grid_->GetSelection();
+    const wxString name = current == nullptr ? wxString() : current->GetName();
+    const bool same_start = !fields.empty() && !shown_.empty() && fields.front().path == shown_.front().path;
+    const wxPoint scrolled = grid_->GetViewStart();
+    wxWindow* focus = FindFocus();
+    const bool at_hand = focus != nullptr && (focus == grid_ || grid_->IsDescendant(focus));
+    shown_ = std::move(fields);
+    fill();
+    if (wxPGProperty* line = name.empty() ? nullptr : grid_->GetPropertyByName(name); line != nullptr) {
+        grid_->SelectProperty(line, at_hand);
+    }
+    grid_->Scroll(0, same_start ? scrolled.y : 0);
+}
+
+void FieldsPanel::fill() {
+    grid_->Clear();
+    wxPGProperty* category = nullptr;
+    std::string group;
+    for (const editing::Field& one : shown_) {
+        if (category == nullptr || one.group != group) {
+            group = one.group;
+            category = grid_->GetPropertyByName(category_name(group));
+            if (category == nullptr) {
+                category = grid_->Append(new wxPropertyCategory(heading(group), category_name(group)));
+            }
+        }
+        wxPGProperty* line = grid_->AppendIn(category, field_property(one, ground_));
+        if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not stated"));
+        line->SetHelpString(wxGetTranslation(text_of(one.help)));
+    }
+    for (const std::string& folded : collapsed_) {
+        if (wxPGProperty* line = grid_->GetPropertyByName(category_name(folded)); line != nullptr) {
+            grid_->Collapse(line);
+        }
+    }
+}
+
+const editing::Field* FieldsPanel::field(const std::string& path) const {
+    const auto found = std::find_if(shown_.begin(), shown_.end(), [&](const auto& one) { return one.path == path; });
+    return found == shown_.end() ? nullptr : &*found;
+}
+
+void FieldsPanel::on_changing(wxPropertyGridEvent& event) {
+    const std::string path = event.GetPropertyName().utf8_string();
+    const editing::Field* one = field(path);
+    if (one == nullptr) return;
+    const std::string text = field_text(*one, event.GetValue());
+    const editing::FieldEdit edit =
+        editing::set_field(session_.detail(), session_.catalog(), session_.display().system, path, text);
+    if (edit.detail) return;
+    event.Veto();
+    event.SetValidationFailureBehavior(wxPG_VFB_STAY_IN_PROPERTY);
+    refuse(edit.refusal);
+}
+
+void FieldsPanel::on_changed(wxPropertyGridEvent& event) {
+    const std::string path = event.GetPropertyName().utf8_string();
+    const auto one = std::find_if(shown_.begin(), shown_.end(), [&](const auto& each) { return each.path == path; });
+    if (one == shown_.end()) return;
+    const std::string text = field_text(*one, event.GetProperty()->GetValue());
+    one->value = text;  // as the line stands; the detail may come to show it otherwise (`86` as `86 in`)
+    refused_.clear();
+    explain_current();
+    // The change may rebuild the grid, which must not happen while the grid still speaks.
+    CallAfter([this, path, text] { apply(path, text); });
+}
+
+void FieldsPanel::apply(const std::string& path, const std::string& text) {
+    editing::FieldEdit edit =
+        editing::set_field(session_.detail(), session_.catalog(), session_.display().system, path, text);
+    if (!edit.detail) return refuse(edit.refusal);
+    session_.change(edit.step, std::move(*edit.detail));
+    session_.rest();
+}
+
+void FieldsPanel::refuse(const std::string& sentence) {
+    refused_ = sentence;
+    session_.say(sentence);
+    explain_current();
+}
+
+void FieldsPanel::explain_current() {
+    const wxPGProperty* line = grid_->GetSelection();
+    const editing::Field* one = line == nullptr ? nullptr : field(line->GetName().utf8_string());
+    const Ink colours = ink(ground_);
+    help_->Clear();
+    const wxFont plain = GetFont();
+    if (!refused_.empty()) {
+        help_->SetDefaultStyle(wxTextAttr(colours.demand, wxNullColour, plain.Bold()));
+        help_->AppendText(wxString(_("Refused:")) + " " + text_of(refused_) + "\n");
+    }
+    help_->SetDefaultStyle(wxTextAttr(colours.text, wxNullColour, plain.Bold()));
+    if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->label)) + "\n");
+    help_->SetDefaultStyle(wxTextAttr(colours.text, wxNullColour, plain));
+    if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->help)));
+    if (one == nullptr && refused_.empty()) help_->AppendText(_("Choose a field to read what it means."));
+    help_->SetInsertionPoint(0);
+}
+
+}  // namespace toehold::window

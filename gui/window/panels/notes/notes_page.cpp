@@ -1,0 +1,172 @@
+#include "window/panels/notes/notes_page.h"
+
+#include "output/figures.h"
+#include "output/words.h"
+#include "window/theme/status_marks.h"
+#include "window/utf8.h"
+
+#include <wx/intl.h>
+
+#include <cmath>
+
+namespace toehold::window {
+namespace {
+
+wxString escaped(wxString text) {
+    text.Replace("&", "&amp;");
+    text.Replace("<", "&lt;");
+    text.Replace(">", "&gt;");
+    text.Replace("\"", "&quot;");
+    return text;
+}
+
+struct Page {
+    const Notes& notes;
+    Ink colours;
+    drawing::Ground ground;
+
+    [[nodiscard]] wxString coloured(const wxString& html, const wxColour& colour) const {
+        const wxColour shown = notes.stale ? blended(colours.ground, colour, 0.55) : colour;
+        return "<font color=\"" + shown.GetAsString(wxC2S_HTML_SYNTAX) + "\">" + html + "</font>";
+    }
+    [[nodiscard]] wxString text(const wxString& html) const { return coloured(html, colours.text); }
+    [[nodiscard]] wxString faint(const wxString& words) const {
+        return coloured("<font size=2>" + escaped(words) + "</font>", colours.faint);
+    }
+    [[nodiscard]] wxString mark(const wxString& words, checks::Status status) const {
+        return wxString::Format("<mark status=\"%d\" ground=\"%d\" stale=\"%d\" words=\"%s\">",
+                                static_cast<int>(status), static_cast<int>(ground), notes.stale ? 1 : 0,
+                                escaped(words));
+    }
+};
+
+wxString heading(const Page& page, const wxString& words) {
+    return "<p>" + page.text("<b>" + escaped(words.Upper()) + "</b>") +
+           wxString::Format("<rule ground=\"%d\"></p>", static_cast<int>(page.ground));
+}
+
+wxString line(const wxString& html) { return "<p>" + html + "</p>"; }
+
+/// A mark on the left, what it says on the right.
+wxString entry(const wxString& mark, const wxString& html) {
+    return "<table width=100% cellpadding=4 cellspacing=0><tr><td width=122 align=left valign=top>" + mark +
+           "</td><td align=left valign=top>" + html + "</td></tr></table>";
+}
+
+wxString findings(const Page& page) {
+    wxString html = heading(page, _("Findings"));
+    if (page.notes.review->findings.empty()) return html + line(page.faint(_("None.")));
+    for (const checks::Finding& finding : page.notes.review->findings) {
+        wxString words;
+        if (!finding.subject.empty()) {
+            const wxString subject = escaped(text_of(finding.subject));
+            words = "<a href=\"" + wxString(subject_scheme) + subject + "\">" + subject + "</a>" + page.text(": ");
+        }
+        words += page.text(escaped(text_of(finding.message)));
+        if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause) + "]");
+        html += entry(page.mark(wxGetTranslation(text_of(output::word(finding.severity))), status_of(finding.severity)),
+                      words);
+    }
+    return html;
+}
+
+/// What a remark is about, in the words of its result where there is one.
+wxString about(const Notes& notes, const model::Remark& remark) {
+    if (remark.about.empty()) return _("the whole detail");
+    std::string title = remark.about;
+    for (const checks::CheckResult& result : notes.review->checks) {
+        if (result.id == remark.about) title = result.title;
+    }
+    return text_of(remark.subject.empty() ? title : title + ", " + remark.subject);
+}
+
+wxString remarks(const Page& page) {
+    if (page.notes.remarks.empty()) return {};
+    wxString html = heading(page, _("Remarks"));
+    for (const model::Remark& remark : page.notes.remarks) {
+        const bool open = remark.state == model::Remark::State::open;
+        const wxString who = text_of(remark.by + (remark.by.empty() || remark.date.empty() ? "" : ", ") + remark.date);
+        html += entry(
+            page.mark(open ? _("open") : _("settled"), open ? checks::Status::missing_evidence : checks::Status::holds),
+            page.text(escaped(about(page.notes, remark) + ": " + text_of(remark.words))) + " " + page.faint(who));
+    }
+    return html;
+}
+
+wxString no_remedies(const Notes& notes) {
+    if (notes.review->verdict == review::Verdict::adequate) return _("Nothing is needed: the detail holds.");
+    return _("None of the usual changes, each run through every check, helps.");
+}
+
+wxString remedies(const Page& page) {
+    wxString html = heading(page, _("What would help"));
+    if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
+    if (page.notes.review->remedies.empty()) return html + line(page.faint(no_remedies(page.notes)));
+    int index = 0;
+    for (const review::Remedy& remedy : page.notes.review->remedies) {
+        const wxString words = page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
+                               wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
+                                                page.notes.stale ? 0 : 1, static_cast<int>(page.ground));
+        html +=
+            entry(page.mark(wxGetTranslation(text_of(output::word(remedy.verdict))), status_of(remedy.verdict)), words);
+        ++index;
+    }
+    return html;
+}
+
+wxString assumptions(const Page& page) {
+    wxString html = heading(page, _("Assumptions"));
+    if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
+    if (page.notes.review->assumptions.empty()) return html + line(page.faint(_("None.")));
+    for (const review::Assumption& assumption : page.notes.review->assumptions) {
+        wxString words = page.text(escaped(text_of(assumption.text)));
+        if (!assumption.other_choice.empty()) {
+            words += "<br>" + page.faint(_("Otherwise: ") + text_of(assumption.other_choice));
+        }
+        html += line(words);
+    }
+    return html;
+}
+
+wxString cautions(const Page& page) {
+    wxString html = heading(page, _("Cautions"));
+    if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
+    for (const std::string& caution : page.notes.review->cautions) html += line(page.text(escaped(text_of(caution))));
+    return html;
+}
+
+}  // namespace
+
+wxString remedy_outcome(const review::Remedy& remedy) {
+    const wxString ratio =
+        std::isfinite(remedy.governing.ratio)
+            ? wxString::Format(_("demand over capacity %s"), text_of(output::ratio_text(remedy.governing.ratio)))
+            : wxString(_("nothing there to resist it"));
+    const wxString governs = text_of(remedy.governing.title) + ", " + text_of(remedy.governing.subject) + ": " + ratio;
+    const std::size_t left = remedy.failing_results + remedy.failing_findings;
+    switch (remedy.verdict) {
+        case review::Verdict::adequate:
+            return wxString::Format(_("Then it holds. Nearest to its limit: %s."), governs);
+        case review::Verdict::incomplete:
+            return wxString::Format(_("Then nothing fails, though something is missing. Governs: %s."), governs);
+        case review::Verdict::inadequate:
+            break;
+    }
+    const wxString count = wxString::Format(
+        wxPLURAL("%zu result still would not hold", "%zu results still would not hold", static_cast<unsigned>(left)),
+        left);
+    return wxString::Format(_("Not enough: %s. Governs: %s."), count, governs);
+}
+
+wxString notes_page(const Notes& notes, drawing::Ground ground) {
+    const Page page{notes, ink(ground), ground};
+    wxString html = wxString::Format(
+        "<html><body bgcolor=\"%s\" text=\"%s\" link=\"%s\">", page.colours.ground.GetAsString(wxC2S_HTML_SYNTAX),
+        page.colours.text.GetAsString(wxC2S_HTML_SYNTAX), page.colours.text.GetAsString(wxC2S_HTML_SYNTAX));
+    if (notes.review == nullptr) return html + line(page.faint(_("Nothing worked out yet."))) + "</body></html>";
+    if (notes.stale) html += line("<b>" + escaped(_("stale: of the detail before the last edit")) + "</b>");
+    html += findings(page) + remarks(page) + remedies(page) + assumptions(page) + cautions(page);
+    return html + "</body></html>";
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,29 @@
+#pragma once
+// Findings, what would help, assumptions and cautions as one page: HTML with two tags of our own, MARK for a word in
+// its status's frame and APPLY for a remedy's button; panels/notes_tags.h reads them.
+#include "review/review.h"
+#include "window/theme/ink.h"
+
+#include <wx/string.h>
+
+#include <vector>
+
+namespace toehold::window {
+
+struct Notes {
+    const review::Review* review = nullptr;   ///< nullptr: none yet
+    bool complete = false;                    ///< with assumptions and remedies
+    bool stale = false;                       ///< of an earlier state of the detail
+    std::vector<model::Remark> remarks = {};  ///< that the detail keeps
+    friend bool operator==(const Notes&, const Notes&) = default;
+};
+
+[[nodiscard]] wxString notes_page(const Notes& notes, drawing::Ground ground);
+
+/// What a remedy leads to: `Then it holds. Nearest to its limit: ...`
+[[nodiscard]] wxString remedy_outcome(const review::Remedy& remedy);
+
+/// Scheme of the links on subjects: `subject:anchor A`.
+inline constexpr auto subject_scheme = "subject:";
+
+}  // namespace toehold::window

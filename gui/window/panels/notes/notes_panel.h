@@ -1,0 +1,41 @@
+#pragma once
+// What the checks' list does not say: findings, what would help, assumptions, cautions. Text that can be selected and
+// copied; a remedy is applied with one press.
+#include "drawing/palette.h"
+#include "session/session.h"
+#include "window/panels/notes/notes_page.h"
+
+#include <wx/panel.h>
+
+#include <optional>
+#include <utility>
+
+class wxHtmlWindow;
+class wxHtmlLinkEvent;
+
+namespace toehold::window {
+
+class NotesPanel : public wxPanel {
+  public:
+    NotesPanel(wxWindow* parent, session::Session& session);
+    ~NotesPanel() override;
+
+    void set_ground(drawing::Ground ground);
+    /// What is selected, else all of it, as plain text.
+    void copy() const;
+    [[nodiscard]] wxString text() const;  ///< all of it, plain
+
+  private:
+    void update();
+    void apply(int remedy);
+    void on_link(wxHtmlLinkEvent& event);
+    void on_key(wxKeyEvent& event);
+
+    session::Session& session_;
+    int listening_ = 0;
+    drawing::Ground ground_ = drawing::Ground::paper;
+    wxHtmlWindow* page_ = nullptr;
+    std::optional<std::pair<Notes, drawing::Ground>> shown_;
+};
+
+}  // namespace toehold::window

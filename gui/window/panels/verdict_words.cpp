@@ -1,0 +1,103 @@
+#include "window/panels/verdict_words.h"
+
+#include "window/paths.h"
+
+#include <wx/translation.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::window {
+
+namespace {
+
+wxString verdict_word(review::Verdict verdict) {
+    switch (verdict) {
+        case review::Verdict::adequate:
+            return _("ADEQUATE");
+        case review::Verdict::inadequate:
+            return _("INADEQUATE");
+        case review::Verdict::incomplete:
+            return _("INCOMPLETE");
+    }
+    return {};
+}
+
+/// The engine's reason is half a sentence, to stand behind a colon.
+wxString sentence_of(const std::string& reason) {
+    wxString words = shown_text(reason);
+    if (words.empty()) return words;
+    words = words.Left(1).Upper() + words.Mid(1);
+    return words.EndsWith(".") ? words : words + ".";
+}
+
+drawing::Pen verdict_frame(const review::Review& review) {
+    if (review.verdict == review::Verdict::adequate) return drawing::Pen::holds;
+    if (review.verdict == review::Verdict::incomplete) return drawing::Pen::missing;
+    const bool no_path = std::any_of(review.checks.begin(), review.checks.end(), [&review](const auto& result) {
+        return result.status == checks::Status::no_path && result.id == review.governing.check;
+    });
+    return no_path ? drawing::Pen::no_path : drawing::Pen::fails;
+}
+
+wxString freshness_words(const session::Session& session) {
+    switch (session.freshness()) {
+        case session::Freshness::none:
+            return session.problems().empty() ? _("solving") : wxString();
+        case session::Freshness::stale:
+            return _("stale");
+        case session::Freshness::quick:
+            return _("solving; checks are of an earlier state");
+        case session::Freshness::current:
+            return session.review_is_complete() ? _("up to date") : _("up to date; working out remedies");
+    }
+    return {};
+}
+
+/// The detail as it stands cannot be solved at all.
+void say_problems(VerdictWords& words, const model::Problems& problems) {
+    words.word = _("CANNOT BE SOLVED");
+    words.reason = shown_text(model::sentence(problems.front()));
+    if (problems.size() > 1) {
+        const int more = static_cast<int>(problems.size()) - 1;
+        words.reason += " ";
+        words.reason +=
+            wxString::Format(wxPLURAL("%d more problem.", "%d more problems.", static_cast<unsigned>(more)), more);
+    }
+    words.frame = drawing::Pen::missing;
+}
+
+void say_review(VerdictWords& words, const review::Review& review) {
+    words.word = verdict_word(review.verdict);
+    words.reason = sentence_of(review.reason);
+    words.frame = verdict_frame(review);
+    if (review.governing.check.empty()) return;
+    words.governing =
+        wxString::Format(_("%s, %s"), shown_text(review.governing.title), shown_text(review.governing.subject));
+    words.no_path = !std::isfinite(review.governing.ratio);
+    if (!words.no_path) words.ratio = review.governing.ratio;
+}
+
+}  // namespace
+
+VerdictWords verdict_words(const session::Session& session) {
+    VerdictWords words;
+    words.freshness = freshness_words(session);
+    words.stale = session.freshness() == session::Freshness::stale || session.freshness() == session::Freshness::quick;
+    if (!session.problems().empty()) {
+        say_problems(words, session.problems());
+    } else if (session.review() != nullptr) {
+        say_review(words, *session.review());
+    } else {
+        words.word = _("SOLVING");
+        words.reason = _("The first review of this detail is on its way.");
+    }
+    if (session.review() == nullptr && session.problems().empty() && !session.failure().empty()) {
+        words.word = _("CANNOT BE SOLVED");
+        words.reason = shown_text(session.failure());
+        words.frame = drawing::Pen::no_path;
+    }
+    return words;
+}
+
+}  // namespace toehold::window

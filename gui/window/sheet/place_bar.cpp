@@ -1,0 +1,174 @@
+#include "window/sheet/place_bar.h"
+
+#include "drawing/parts.h"
+#include "editing/fields.h"
+#include "model/placement.h"
+#include "window/sheet/readout.h"
+#include "window/sheet/tips.h"
+
+#include <wx/intl.h>
+#include <wx/sizer.h>
+#include <wx/stattext.h>
+#include <wx/textctrl.h>
+
+#include <algorithm>
+
+namespace toehold::window {
+
+namespace {
+
+/// Selected parts that typed coordinates can move.
+std::vector<std::string> placeable(const session::Session& session) {
+    std::vector<std::string> parts;
+    for (const auto& part : session.selection())
+        if (editing::place_of(session.detail(), part)) parts.push_back(part);
+    return parts;
+}
+
+wxString length(double value_in, const session::Session& session) {
+    return wxString::FromUTF8(editing::shown(value_in, units::Kind::length, session.display().system));
+}
+
+std::optional<double> typed(const wxString& text, const session::Session& session) {
+    return editing::typed(text.utf8_string(), units::Kind::length, session.display().system);
+}
+
+}  // namespace
+
+PlaceBar::PlaceBar(wxWindow* parent, session::Session& session) : wxPanel(parent, wxID_ANY), session_(session) {
+    SetName("place-bar");
+    const auto gap = FromDIP(6);
+    auto* row = new wxBoxSizer(wxHORIZONTAL);
+    const auto add = [row, gap](wxWindow* window, int proportion = 0) {
+        row->Add(window, wxSizerFlags(proportion).CenterVertical().Border(wxLEFT | wxRIGHT, gap));
+    };
+    name_ = new wxStaticText(this, wxID_ANY, {});
+    name_->SetFont(name_->GetFont().Bold());
+    x_label_ = new wxStaticText(this, wxID_ANY, "x");
+    x_ = entry("place-x");
+    y_label_ = new wxStaticText(this, wxID_ANY, "y");
+    y_ = entry("place-y");
+    said_ = new wxStaticText(this, wxID_ANY, {}, wxDefaultPosition, wxDefaultSize, wxST_ELLIPSIZE_END);
+    said_->SetName("place-said");
+    x_->SetToolTip(_("Along the rail from the post's centre, to the right. Enter places it."));
+    y_->SetToolTip(_("From the post's centre, outward. Enter places it."));
+    add(name_);
+    add(x_label_);
+    add(x_);
+    add(y_label_);
+    add(y_);
+    add(said_, 1);
+    auto* all = new wxBoxSizer(wxVERTICAL);
+    all->Add(row, wxSizerFlags().Expand().Border(wxTOP | wxBOTTOM, gap / 2));
+    SetSizer(all);
+    listening_ = session_.listen([this](session::Change change) {
+        if (change != session::Change::results && change != session::Change::file) refresh();
+    });
+    refresh();
+}
+
+PlaceBar::~PlaceBar() { session_.stop_listening(listening_); }
+
+wxTextCtrl* PlaceBar::entry(const wxString& name) {
+    auto* text = new wxTextCtrl(this, wxID_ANY, {}, wxDefaultPosition, FromDIP(wxSize(110, -1)), wxTE_PROCESS_ENTER);
+    text->SetName(name);
+    text->Bind(wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { apply(); });
+    text->Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
+        if (event.GetKeyCode() == WXK_ESCAPE)
+            take_back();
+        else
+            event.Skip();
+    });
+    text->Bind(wxEVT_SET_FOCUS, [text](wxFocusEvent& event) {
+        text->CallAfter([text] { text->SelectAll(); });
+        event.Skip();
+    });
+    return text;
+}
+
+void PlaceBar::say(const wxString& words) {
+    if (said_->GetLabel() == words) return;
+    said_->SetLabel(words);
+    said_->SetToolTip(words);
+    Layout();
+}
+
+void PlaceBar::refresh() {
+    const auto parts = placeable(session_);
+    // What is being typed is kept while the same things are selected.
+    const bool typing = x_->GetValue().utf8_string() != x_shown_ || y_->GetValue().utf8_string() != y_shown_;
+    if (parts == of_ && typing && (x_->HasFocus() || y_->HasFocus())) return;
+    of_ = parts;
+    show_values();
+}
+
+void PlaceBar::show_values() {
+    wxString x, y, name, said;
+    if (of_.size() == 1) {
+        const auto at = *editing::place_of(session_.detail(), of_.front());
+        name = wxString::FromUTF8(part_name(of_.front()));
+        x = length(at.x_in, session_);
+        y = length(at.y_in, session_);
+        if (!drawing::id_of(of_.front(), "anchor").empty())
+            said = _("centre to edge ") +
+                   wxString::FromUTF8(readout(model::edge_distance_in(session_.detail().plate.outline, at),
+                                              session_.display().system));
+    } else if (of_.size() > 1) {
+        name = wxString::Format(_("%zu parts, moved by"), of_.size());
+        x = y = length(0.0, session_);
+    } else {
+        name = _("Nothing selected");
+        said = _("Select a hole or a block to type its place.");
+    }
+    const bool several = of_.size() > 1;
+    name_->SetLabel(name);
+    x_label_->SetLabel(several ? wxString("dx") : wxString("x"));
+    y_label_->SetLabel(several ? wxString("dy") : wxString("y"));
+    x_->Enable(!of_.empty());
+    y_->Enable(!of_.empty());
+    x_shown_ = x.utf8_string();
+    y_shown_ = y.utf8_string();
+    if (x_->GetValue() != x) x_->ChangeValue(x);
+    if (y_->GetValue() != y) y_->ChangeValue(y);
+    said_->SetLabel(said);
+    said_->UnsetToolTip();
+    Layout();
+}
+
+void PlaceBar::apply() {
+    if (of_.empty()) return;
+    const auto x = typed(x_->GetValue(), session_), y = typed(y_->GetValue(), session_);
+    if (!x || !y) {
+        say(wxString::FromUTF8(std::string(x ? "y" : "x") + ": ") + _("type ") +
+            wxString::FromUTF8(std::string(units::accepted(units::Kind::length))));
+        return;
+    }
+    place(*x, *y);
+}
+
+void PlaceBar::place(double x_in, double y_in) {
+    // An entry left as it was shown stands for the value itself, which its figures may have rounded.
+    const bool x_kept = x_->GetValue().utf8_string() == x_shown_, y_kept = y_->GetValue().utf8_string() == y_shown_;
+    editing::Edit edit;
+    if (of_.size() == 1) {
+        const auto now = *editing::place_of(session_.detail(), of_.front());
+        edit = editing::place_at(session_.detail(), of_.front(), {x_kept ? now.x_in : x_in, y_kept ? now.y_in : y_in});
+    } else {
+        edit = editing::nudge(session_.detail(), of_, x_in, y_in);
+    }
+    if (edit.step.empty() && !edit.refusal.empty()) {
+        say(wxGetTranslation(wxString::FromUTF8(edit.refusal)));
+        return;
+    }
+    x_shown_ = x_->GetValue().utf8_string();  // so that what is shown next is not taken for something half typed
+    y_shown_ = y_->GetValue().utf8_string();
+    session_.apply(edit);
+    show_values();
+}
+
+void PlaceBar::take_back() {
+    show_values();
+    if (auto* sheet = wxWindow::FindWindowByName("sheet", wxGetTopLevelParent(this))) sheet->SetFocus();
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,103 @@
+#include "window/theme/text_flow.h"
+
+#include <wx/tokenzr.h>
+
+#include <algorithm>
+#include <cctype>
+
+namespace toehold::window {
+namespace {
+
+bool of_subscript(const std::string& text, std::size_t at) {
+    if (at >= text.size()) return false;
+    if (std::isalnum(static_cast<unsigned char>(text[at])) != 0) return true;
+    return text[at] == ',' && at + 1 < text.size() && std::isalnum(static_cast<unsigned char>(text[at + 1])) != 0;
+}
+
+wxFont lowered(const wxFont& font) { return font.Scaled(0.78F); }
+
+/// Width of a word, and the word itself set where `at` says: one function, so that what is measured is what is set.
+int word(wxDC& dc, const wxString& text, const TextStyle& style, const wxPoint* at) {
+    if (style.setting == Setting::plain || text.Find('_') == wxNOT_FOUND) {
+        dc.SetFont(style.font);
+        if (at != nullptr) dc.DrawText(text, *at);
+        return dc.GetTextExtent(text).x;
+    }
+    dc.SetFont(style.font);
+    const int drop = dc.GetCharHeight() / 3;
+    int width = 0;
+    for (const Run& run : symbol_runs(text.utf8_string())) {
+        const wxString letters = wxString::FromUTF8(run.text);
+        dc.SetFont(run.lowered ? lowered(style.font) : style.font);
+        if (at != nullptr) dc.DrawText(letters, at->x + width, at->y + (run.lowered ? drop : 0));
+        width += dc.GetTextExtent(letters).x;
+    }
+    dc.SetFont(style.font);
+    return width;
+}
+
+int line_height(wxDC& dc, const TextStyle& style) {
+    dc.SetFont(style.font);
+    return dc.GetCharHeight() + (style.setting == Setting::symbols ? dc.GetCharHeight() / 6 : 0);
+}
+
+/// Calls `set` with every word and the place where it stands.
+template <class Set>
+int lay(wxDC& dc, const wxString& words, int width, const TextStyle& style, const Set& set) {
+    const int height = line_height(dc, style);
+    if (words.empty()) return height;
+    if (line_width(dc, words, style) <= width) {
+        set(words, wxPoint(0, 0));
+        return height;
+    }
+    const int blank = dc.GetTextExtent(" ").x;
+    int x = 0, y = 0;
+    wxStringTokenizer rest(words, " ");
+    while (rest.HasMoreTokens()) {
+        const wxString next = rest.GetNextToken();
+        const int wide = word(dc, next, style, nullptr);
+        if (x > 0 && x + wide > width) {
+            x = 0;
+            y += height;
+        }
+        set(next, wxPoint(x, y));
+        x += wide + blank;
+    }
+    return y + height;
+}
+
+}  // namespace
+
+std::vector<Run> symbol_runs(const std::string& symbol) {
+    std::vector<Run> runs;
+    std::size_t at = 0;
+    while (at < symbol.size()) {
+        const bool low = symbol[at] == '_' && of_subscript(symbol, at + 1);
+        std::size_t end = at + 1;
+        if (low) {
+            while (of_subscript(symbol, end)) ++end;
+            runs.push_back({symbol.substr(at + 1, end - at - 1), true});
+        } else {
+            while (end < symbol.size() && symbol[end] != '_') ++end;
+            runs.push_back({symbol.substr(at, end - at), false});
+        }
+        at = end;
+    }
+    return runs;
+}
+
+int line_width(wxDC& dc, const wxString& words, const TextStyle& style) { return word(dc, words, style, nullptr); }
+
+int flow_height(wxDC& dc, const wxString& words, int width, const TextStyle& style) {
+    return lay(dc, words, width, style, [](const wxString&, const wxPoint&) {});
+}
+
+int flow(wxDC& dc, const wxString& words, const wxPoint& at, int width, const TextStyle& style) {
+    dc.SetTextForeground(style.colour);
+    return lay(dc, words, width, style, [&](const wxString& one, const wxPoint& place) {
+        const wxPoint corner = at + place;
+        word(dc, one, style, &corner);
+    });
+}
+
+}  // namespace toehold::window

@@ -1,0 +1,85 @@
+#include "window/theme/theme.h"
+
+#include "window/theme/icon_svg.h"
+
+#include <wx/aui/dockart.h>
+#include <wx/bmpbndl.h>
+#include <wx/iconbndl.h>
+#include <wx/settings.h>
+#include <wx/toplevel.h>
+
+#include <cmath>
+
+namespace toehold::window {
+
+namespace {
+
+unsigned char byte(double share) { return static_cast<unsigned char>(std::lround(255.0 * share)); }
+
+}  // namespace
+
+wxColour colour(const drawing::Colour& colour) {
+    return {byte(colour.red), byte(colour.green), byte(colour.blue), byte(colour.opacity)};
+}
+
+wxColour mixed(const wxColour& over, const wxColour& under, double share) {
+    const auto channel = [share](unsigned char one, unsigned char other) {
+        return static_cast<unsigned char>(std::lround(share * one + (1.0 - share) * other));
+    };
+    return {channel(over.Red(), under.Red()), channel(over.Green(), under.Green()), channel(over.Blue(), under.Blue())};
+}
+
+Look look(drawing::Ground ground) {
+    Look made;
+    made.ground = ground;
+    made.paper = colour(drawing::ground_colour(ground));
+    made.ink = colour(drawing::stroke(drawing::Pen::outline, ground).colour);
+    const bool night = ground == drawing::Ground::night;
+    made.raised = mixed(night ? made.ink : *wxWHITE, made.paper, night ? 0.06 : 0.5);
+    made.faded = mixed(made.ink, made.paper, 0.72);
+    made.line = mixed(made.ink, made.paper, 0.28);
+    made.demand = colour(drawing::stroke(drawing::Pen::demand, ground).colour);
+    made.capacity = colour(drawing::stroke(drawing::Pen::capacity, ground).colour);
+    return made;
+}
+
+bool desktop_is_dark() { return wxSystemSettings::GetAppearance().IsDark(); }
+
+drawing::Ground ground(GroundChoice choice, bool dark_desktop) {
+    const bool night = choice == GroundChoice::night || (choice == GroundChoice::desktop && dark_desktop);
+    return night ? drawing::Ground::night : drawing::Ground::paper;
+}
+
+void dress(wxAuiManager& panes, const Look& look) {
+    wxAuiDockArt& art = *panes.GetArtProvider();
+    art.SetMetric(wxAUI_DOCKART_GRADIENT_TYPE, wxAUI_GRADIENT_NONE);
+    art.SetMetric(wxAUI_DOCKART_PANE_BORDER_SIZE, 1);
+    art.SetMetric(wxAUI_DOCKART_SASH_SIZE, panes.GetManagedWindow()->FromDIP(5));
+    art.SetMetric(wxAUI_DOCKART_CAPTION_SIZE, panes.GetManagedWindow()->FromDIP(22));
+    art.SetFont(wxAUI_DOCKART_CAPTION_FONT, lettering(8.5, true));
+    for (const int surface : {wxAUI_DOCKART_BACKGROUND_COLOUR, wxAUI_DOCKART_SASH_COLOUR,
+                              wxAUI_DOCKART_ACTIVE_CAPTION_COLOUR, wxAUI_DOCKART_ACTIVE_CAPTION_GRADIENT_COLOUR,
+                              wxAUI_DOCKART_INACTIVE_CAPTION_COLOUR, wxAUI_DOCKART_INACTIVE_CAPTION_GRADIENT_COLOUR}) {
+        art.SetColour(surface, look.paper);
+    }
+    art.SetColour(wxAUI_DOCKART_BORDER_COLOUR, look.line);
+    art.SetColour(wxAUI_DOCKART_GRIPPER_COLOUR, look.line);
+    art.SetColour(wxAUI_DOCKART_ACTIVE_CAPTION_TEXT_COLOUR, look.ink);
+    art.SetColour(wxAUI_DOCKART_INACTIVE_CAPTION_TEXT_COLOUR, look.ink);
+}
+
+void give_icon(wxTopLevelWindow& window) {
+    const wxBitmapBundle drawn = wxBitmapBundle::FromSVG(icon_svg, wxSize(64, 64));
+    wxIconBundle icons;
+    for (const int side : {16, 32, 64, 128}) icons.AddIcon(drawn.GetIcon(wxSize(side, side)));
+    window.SetIcons(icons);
+}
+
+wxFont lettering(double points, bool bold) {
+    wxFontInfo info(points);
+    info.FaceName("DejaVu Sans");
+    if (bold) info.Bold();
+    return {info};
+}
+
+}  // namespace toehold::window
