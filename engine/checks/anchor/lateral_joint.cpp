@@ -1,7 +1,7 @@
 #include "checks/anchor/lateral_joint.h"
 
-#include "checks/anchor/anchor_seating.h"
-#include "checks/member/member_anchors.h"
+#include "checks/anchor/anchors_in_member.h"
+#include "checks/anchor/seating.h"
 #include "resistance/wood/dowel_bearing.h"
 #include "resistance/wood/gap_yield.h"
 #include "resistance/wood/withdrawal.h"

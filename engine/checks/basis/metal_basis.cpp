@@ -1,7 +1,5 @@
 #include "checks/basis/metal_basis.h"
 
-#include "checks/basis/result_parts.h"
-
 namespace toehold::checks {
 
 Adjusted available(double nominal, const resistance::Safety& safety, const model::Basis& basis,

@@ -1,7 +1,7 @@
 #pragma once
 // The detail's method (ASD or LRFD) applied to strengths of metal, and how a metal's rules are named.
 #include "catalog/rows.h"
-#include "checks/basis/adjusted.h"
+#include "checks/basis/result_parts.h"
 #include "checks/result.h"
 #include "model/basis.h"
 #include "resistance/steel/safety.h"

@@ -1,6 +1,7 @@
 #include "checks/basis/result_parts.h"
 
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <utility>
 
@@ -11,6 +12,12 @@ double degrees(double direction_rad) {
     return turned < 0.0 ? turned + 360.0 : turned;
 }
 
+double ratio(double demand, double capacity) {
+    constexpr double nothing = 1e-9;
+    if (capacity > 0.0) return demand / capacity;
+    return demand > nothing ? std::numeric_limits<double>::infinity() : 0.0;
+}
+
 void append(std::vector<Step>& steps, const std::vector<Step>& more) {
     steps.insert(steps.end(), more.begin(), more.end());
 }
@@ -18,6 +25,15 @@ void append(std::vector<Step>& steps, const std::vector<Step>& more) {
 void lacks_evidence(CheckResult& result, std::string sentence) {
     result.status = Status::missing_evidence;
     result.note = std::move(sentence);
+}
+
+void nothing_resists(CheckResult& result, double demand, std::string unit, std::string why) {
+    result.demand = demand;
+    result.capacity = 0.0;
+    result.unit = std::move(unit);
+    result.ratio = std::numeric_limits<double>::infinity();
+    result.status = Status::no_path;
+    result.note = std::move(why);
 }
 
 }  // namespace toehold::checks

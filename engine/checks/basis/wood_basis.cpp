@@ -1,11 +1,16 @@
 #include "checks/basis/wood_basis.h"
 
+#include <fmt/format.h>
+
+#include <string>
 #include <utility>
 
 namespace toehold::checks {
 namespace {
 
 constexpr double live_load_factor = 1.6;  // ASCE 7-16 2.3.1, live load
+
+using resistance::MemberProperty;
 
 void apply(Adjusted& adjusted, Step factor) {
     adjusted.value *= factor.value;
@@ -33,6 +38,71 @@ void apply_temperature(Adjusted& adjusted, const model::Basis& basis) {
     apply(adjusted, {"C_t", "temperature factor", stated(basis.temperature.has_value()),
                      resistance::connection_temperature(connection_temperature(basis), connection_moisture(basis)), "",
                      "NDS 2018 Table 11.3.4"});
+}
+
+void apply_duration(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
+    if (basis.method != model::Method::asd || property == MemberProperty::compression_perp) return;
+    apply(adjusted, {"C_D", "load duration factor", stated(basis.load_duration.has_value()),
+                     resistance::member_load_duration(property, model::load_duration(basis)), "", "NDS 2018 2.3.2"});
+}
+
+void apply_wet_service(Adjusted& adjusted, MemberProperty property, double with_size_psi, const model::Basis& basis) {
+    apply(adjusted, {"C_M", "wet service factor", stated(basis.moisture.has_value()),
+                     resistance::member_wet_service(property, member_moisture(basis), with_size_psi), "",
+                     "NDS Supplement 2018 Table 4A"});
+}
+
+void apply_temperature(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
+    apply(adjusted, {"C_t", "temperature factor", stated(basis.temperature.has_value()),
+                     resistance::member_temperature(property, member_temperature(basis), member_moisture(basis)), "",
+                     "NDS 2018 Table 2.3.3"});
+}
+
+void apply_incising(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
+    apply(adjusted, {"C_i", "incising factor", stated(basis.incised.has_value()),
+                     resistance::member_incising(property, model::incised(basis)), "", "NDS 2018 Table 4.3.8"});
+}
+
+void apply_lrfd(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
+    if (basis.method != model::Method::lrfd) return;
+    apply(adjusted, {"K_F", "format conversion factor", "given by the property",
+                     resistance::member_format_conversion(property), "", "NDS 2018 Table N1"});
+    apply(adjusted, {"phi", "resistance factor", "given by the property",
+                     resistance::member_resistance_factor(property), "", "NDS 2018 Table N2"});
+    if (property == MemberProperty::compression_perp || property == MemberProperty::modulus_min) return;
+    apply(adjusted, {"lambda", "time effect factor", stated(basis.time_effect.has_value()),
+                     resistance::member_time_effect(property, model::time_effect(basis)), "", "NDS 2018 Table N3"});
+}
+
+Adjusted adjust_plainly(double reference_psi, MemberProperty property, const model::Basis& basis) {
+    Adjusted adjusted{reference_psi, {}};
+    apply_duration(adjusted, property, basis);
+    apply_wet_service(adjusted, property, reference_psi, basis);
+    apply_temperature(adjusted, property, basis);
+    apply_incising(adjusted, property, basis);
+    if (property != MemberProperty::modulus) apply_lrfd(adjusted, property, basis);
+    return adjusted;
+}
+
+/// `star_psi` is Fb*: everything but Cfu and CL, 3.3.3.8.
+Step stability(double star_psi, const LumberShape& shape, const model::Basis& basis) {
+    Step none{"C_L", "beam stability factor", "held, or no deeper than broad", 1.0, "", "NDS 2018 3.3.3"};
+    if (shape.unsupported_length_in <= 0.0 || shape.depth_in <= shape.breadth_in) return none;
+    constexpr double largest_slenderness = 50.0;
+    const double length_in = resistance::effective_length_in(shape.unsupported_length_in, shape.depth_in);
+    const double slenderness = resistance::beam_slenderness(length_in, shape.depth_in, shape.breadth_in);
+    if (slenderness > largest_slenderness) {
+        return {"C_L", "beam stability factor", "R_B above 50 is not permitted", 0.0, "", "NDS 2018 3.3.3.7"};
+    }
+    const double modulus_psi = adjust_modulus_min(shape.modulus_min_psi, basis).value;
+    const double critical_psi = resistance::critical_buckling_psi(modulus_psi, slenderness);
+    return {"C_L",
+            "beam stability factor",
+            fmt::format("(1 + F)/1.9 - sqrt(((1 + F)/1.9)^2 - F/0.95), F = F_bE/F_b* = {:.0f}/{:.0f}", critical_psi,
+                        star_psi),
+            resistance::beam_stability(critical_psi, star_psi),
+            "",
+            "NDS 2018 Eq. 3.3-6"};
 }
 
 }  // namespace
@@ -97,6 +167,66 @@ Adjusted reported_value(double allowable, std::string unit, const model::Basis& 
                          live_load_factor, "", "assumption; ASCE 7-16 2.3.1"});
     }
     return adjusted;
+}
+
+resistance::MemberMoisture member_moisture(const model::Basis& basis) {
+    return model::moisture(basis) == model::Moisture::wet ? resistance::MemberMoisture::wet
+                                                          : resistance::MemberMoisture::dry;
+}
+
+resistance::MemberTemperature member_temperature(const model::Basis& basis) {
+    using resistance::MemberTemperature;
+    switch (model::temperature(basis)) {
+        case model::Temperature::to_100F:
+            return MemberTemperature::to_100F;
+        case model::Temperature::to_125F:
+            return MemberTemperature::to_125F;
+        case model::Temperature::to_150F:
+            break;
+    }
+    return MemberTemperature::to_150F;
+}
+
+Adjusted adjust_bending(double bending_psi, const LumberShape& shape, const model::Basis& basis) {
+    const double size =
+        shape.size_factor_applies ? resistance::size_factor_bending(shape.breadth_in, shape.depth_in) : 1.0;
+    const bool flat = shape.depth_in < shape.breadth_in;
+    Adjusted adjusted{bending_psi, {}};
+    apply_duration(adjusted, MemberProperty::bending, basis);
+    apply_wet_service(adjusted, MemberProperty::bending, bending_psi * size, basis);
+    apply_temperature(adjusted, MemberProperty::bending, basis);
+    apply(adjusted, {"C_F", "size factor", shape.size_factor_applies ? "by actual size" : "in the reference value",
+                     size, "", "NDS Supplement 2018 Table 4A"});
+    apply_incising(adjusted, MemberProperty::bending, basis);
+    apply_lrfd(adjusted, MemberProperty::bending, basis);
+    apply(adjusted, stability(adjusted.value, shape, basis));
+    apply(adjusted, {"C_fu", "flat use factor", flat ? "loaded on the wide face" : "loaded on the narrow face",
+                     flat ? resistance::flat_use(shape.breadth_in, shape.depth_in) : 1.0, "", "NDS 2018 4.3.7"});
+    return adjusted;
+}
+
+Adjusted adjust_shear(double shear_psi, const model::Basis& basis) {
+    return adjust_plainly(shear_psi, MemberProperty::shear, basis);
+}
+
+std::vector<Step> allowable_shear_steps(double shear_psi, const Adjusted& adjusted) {
+    std::vector<Step> steps = {{"F_v", "reference shear value", "given", shear_psi, "psi", "NDS Supplement 2018"}};
+    append(steps, adjusted.steps);
+    steps.push_back(
+        {"F_v'", "allowable shear", "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+    return steps;
+}
+
+Adjusted adjust_compression_perp(double compression_perp_psi, const model::Basis& basis) {
+    return adjust_plainly(compression_perp_psi, MemberProperty::compression_perp, basis);
+}
+
+Adjusted adjust_modulus_min(double modulus_min_psi, const model::Basis& basis) {
+    return adjust_plainly(modulus_min_psi, MemberProperty::modulus_min, basis);
+}
+
+Adjusted adjust_modulus(double modulus_psi, const model::Basis& basis) {
+    return adjust_plainly(modulus_psi, MemberProperty::modulus, basis);
 }
 
 }  // namespace toehold::checks

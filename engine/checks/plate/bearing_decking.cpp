@@ -1,7 +1,6 @@
 // The plate's toe presses on the decking, and through it on any shims: each must be allowed to bear and be strong
 // enough across its thickness.
-#include "checks/anchor/anchor_seating.h"
-#include "checks/basis/member_basis.h"
+#include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
 #include "demand/worst.h"

@@ -1,7 +1,7 @@
 // The plate bent between its anchors and the post, between its toe and the post, and beyond its anchors, by the strip
 // method (common practice): at every push, on every straight section tangent to the post or through an anchor. Not a
 // point value: at a tube's corner the peak moment of plate theory has no limit.
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 #include "checks/plate/plate_bending_steps.h"
 #include "checks/plate/plate_strength.h"
 #include "demand/bed.h"

@@ -1,6 +1,6 @@
 #include "checks/plate/plate_bending_steps.h"
 
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 
 #include <fmt/format.h>
 

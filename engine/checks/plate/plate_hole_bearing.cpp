@@ -1,6 +1,6 @@
 // An anchor leaning on its hole in the plate: bearing and tear-out, AISC 360-16 J3.10; Aluminum Design Manual 2020 J.3
 // (from memory). The force is taken towards the nearest edge, whichever way it points.
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/plate/plate_hole.h"
 #include "checks/registry.h"

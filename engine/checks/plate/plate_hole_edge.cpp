@@ -1,7 +1,7 @@
 // A hole's distance from the plate's edge: AISC 360-16 J3.4, or 1.5 D in aluminum (from memory). The standard measures
 // from the centre of a standard hole; here the metal that is left is measured from the edge of the hole as it is, so
 // that a wider hole or a slot needs no rule of its own.
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 #include "checks/plate/plate_hole.h"
 #include "checks/registry.h"
 #include "resistance/aluminum/connection.h"

@@ -1,6 +1,6 @@
 #include "checks/plate/plate_strength.h"
 
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 #include "resistance/aluminum/flexure.h"
 #include "resistance/steel/flexure.h"
 

@@ -1,6 +1,6 @@
 #include "checks/plate/plate_strip.h"
 
-#include "checks/basis/ratio.h"
+#include "checks/basis/result_parts.h"
 
 #include <algorithm>
 #include <utility>

@@ -1,6 +1,6 @@
 // A wood post's moment into the plate through its shoe. No standard gives a rule for it: the allowable moment is a
 // test's or an evaluation report's, and without one there is no evidence.
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/post_foot.h"
 #include "checks/registry.h"

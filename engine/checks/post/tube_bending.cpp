@@ -1,7 +1,7 @@
 #include "checks/post/tube_bending.h"
 
-#include "checks/anchor/anchor_seating.h"
-#include "checks/basis/ratio.h"
+#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
 #include "checks/post/tube_strength.h"
 #include "demand/worst.h"
 

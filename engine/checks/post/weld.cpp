@@ -1,6 +1,6 @@
 // The fillet weld all round the post's foot, or the shoe's: moment and shear of every push on the weld as a line
 // (elastic method, common practice), against AISC 360-16 J2.4 or the Aluminum Design Manual 2020 J.2.2 (from memory).
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 #include "checks/post/post_foot.h"
 #include "checks/post/weld_strength.h"
 #include "checks/registry.h"

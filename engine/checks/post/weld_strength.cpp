@@ -1,6 +1,6 @@
 #include "checks/post/weld_strength.h"
 
-#include "checks/anchor/anchor_seating.h"
+#include "checks/anchor/seating.h"
 #include "resistance/aluminum/connection.h"
 #include "resistance/aluminum/flexure.h"
 #include "resistance/steel/fillet_weld.h"

@@ -1,7 +1,7 @@
 #include "checks/post/wood_post_bending.h"
 
-#include "checks/anchor/anchor_seating.h"
-#include "checks/basis/member_basis.h"
+#include "checks/anchor/seating.h"
+#include "checks/basis/wood_basis.h"
 #include "checks/post/post_foot.h"
 #include "demand/worst.h"
 #include "resistance/wood/member_factors.h"

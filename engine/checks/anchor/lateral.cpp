@@ -1,0 +1,93 @@
+// The horizontal force each anchor carries from plate to framing, NDS 2018 12.3: worst over every state, because the
+// value turns with the angle to the member's grain.
+#include "checks/anchor/lateral_joint.h"
+#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
+#include "demand/worst.h"
+
+namespace toehold::checks {
+namespace {
+
+using catalog::FastenerKind;
+
+CheckResult for_state(const CheckInput& input, std::size_t index, const demand::State& state) {
+    const catalog::Anchor& anchor = input.resolved.anchors[index];
+    CheckResult result;
+    result.subject = subject(anchor);
+    result.unit = "lb";
+    result.demand = state.anchors.at(index).shear_lb();
+    result.direction_deg = degrees(state.direction_rad);
+    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), "bearing of the shank"};
+    return result;
+}
+
+void add_demand(CheckResult& result) {
+    result.steps.push_back({"V", "horizontal force on the anchor", "demand", result.demand, "lb", "demand"});
+}
+
+CheckResult published(const CheckInput& input, std::size_t index) {
+    const LateralJoint joint = lateral_joint(input.resolved, index);
+    const demand::Worst worst = demand::worst_state(input.demand, [&](const demand::State& state) {
+        return ratio(state.anchors.at(index).shear_lb(), lateral_value(input.resolved, joint, state).adjusted_lb);
+    });
+    const demand::State& state = input.demand.states.at(worst.state);
+    const LateralValue value = lateral_value(input.resolved, joint, state);
+    CheckResult result = for_state(input, index, state);
+    result.capacity = value.adjusted_lb;
+    result.steps = lateral_steps(input.resolved, joint, value);
+    result.note = lateral_note(joint, value);
+    add_demand(result);
+    conclude(result);
+    return result;
+}
+
+const demand::State& largest_shear(const CheckInput& input, std::size_t index) {
+    const demand::Worst worst = demand::worst_state(
+        input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
+    return input.demand.states.at(worst.state);
+}
+
+CheckResult reported(const CheckInput& input, std::size_t index) {
+    const model::ReportedFastener& fastener = input.resolved.anchors[index].reported.value();
+    CheckResult result = for_state(input, index, largest_shear(input, index));
+    result.clause = "report: " + fastener.report;
+    if (fastener.lateral_lb <= 0.0) {
+        lacks_evidence(result, "The file gives no allowable lateral value for this fastener.");
+        return result;
+    }
+    const Adjusted allowable = reported_value(fastener.lateral_lb, "lb", input.resolved.detail.basis);
+    result.capacity = allowable.value;
+    result.steps = allowable.steps;
+    add_demand(result);
+    conclude(result);
+    return result;
+}
+
+CheckResult too_thick(const CheckInput& input, std::size_t index) {
+    CheckResult result = for_state(input, index, largest_shear(input, index));
+    lacks_evidence(result, "The standard's lateral equations end at 1 in of diameter.");
+    return result;
+}
+
+std::vector<CheckResult> anchor_lateral(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    if (input.demand.states.empty()) return results;
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
+        const catalog::Anchor& anchor = input.resolved.anchors[index];
+        if (!lands(anchor)) continue;
+        if (anchor.kind == FastenerKind::reported) {
+            results.push_back(reported(input, index));
+        } else {
+            results.push_back(covered(anchor) ? published(input, index) : too_thick(input, index));
+        }
+    }
+    return results;
+}
+
+const RegisterCheck registered{{"anchor-lateral", "Lateral force on the anchor", "NDS 2018 12.3",
+                                "The anchor's shank bearing in plate and framing, with decking and shims as a gap, "
+                                "against its horizontal force in every direction.",
+                                anchor_lateral}};
+
+}  // namespace
+}  // namespace toehold::checks

@@ -1,0 +1,195 @@
+// A through-bolt's nut pressed up into the member's underside.
+//   - On a washer or backing plate: F_c,perp' on the net area (NDS 2018 3.10.2), taken evenly about the bolt.
+//   - On the wood itself: NDS 2018 12.2.5. The clause is for round heads, so the nut's across-flats stands for the
+//     head's diameter: the smallest circle, and the reading taken. The wood under the nut must also not be crushed
+//     (3.10.2), which commonly leads.
+#include "checks/anchor/seating.h"
+#include "checks/basis/wood_basis.h"
+#include "resistance/wood/pull_through.h"
+#include "resistance/wood/washer_bearing.h"
+
+#include <algorithm>
+
+namespace toehold::checks {
+namespace {
+
+using catalog::Anchor;
+using resistance::BearingArea;
+using resistance::Clearance;
+
+bool bears_on_metal(const Anchor& anchor) {
+    return anchor.kind == catalog::FastenerKind::through_bolt && (anchor.washer_below || anchor.backing);
+}
+
+/// Yield stress the backing plate may be bent to: Omega 1.67, phi 0.90, AISC 360-16 F1.
+double available_psi(const catalog::Metal& metal, model::Method method) {
+    return method == model::Method::asd ? metal.yield_psi / 1.67 : 0.90 * metal.yield_psi;
+}
+
+BearingArea under_washer(const Anchor& anchor, const Clearance& clearance, std::vector<Step>& steps) {
+    const catalog::WasherSize& washer = anchor.washer_below.value();
+    const double hole_in = std::max(washer.hole_diameter_in, resistance::bolt_hole_in_wood_in(anchor.diameter_in));
+    const BearingArea area = resistance::washer_bearing(washer.outside_diameter_in, hole_in, clearance);
+    steps.push_back({"d_o", "washer, outside", "given", washer.outside_diameter_in, "in", "input"});
+    steps.push_back(
+        {"d_h", "larger of the washer's hole and the wood's, D + 1/16", "", hole_in, "in", "NDS 2018 12.1.3.2"});
+    steps.push_back({"d_e", "its part on the wood, evenly about the bolt", "min(d_o, twice to the nearer edge or end)",
+                     area.along_in, "in", ""});
+    steps.push_back({"A", "net bearing area", "pi (d_e^2 - d_h^2)/4", area.area_in2, "in2", ""});
+    return area;
+}
+
+/// Only as much of a backing plate counts as its own bending can load.
+BearingArea under_plate(const Anchor& anchor, const model::Member& member, const Clearance& clearance, double spread_in,
+                        std::vector<Step>& steps) {
+    const model::BackingPlate& plate = anchor.backing.value();
+    const bool grain_along_x = member.along == model::PlanAxis::x;
+    const double reach_in = anchor.head_width_in + 2.0 * spread_in;
+    const double along_in = std::min(grain_along_x ? plate.width_in : plate.depth_in, reach_in);
+    const double across_in = std::min(grain_along_x ? plate.depth_in : plate.width_in, reach_in);
+    const double hole_in = resistance::bolt_hole_in_wood_in(anchor.diameter_in);
+    const BearingArea area = resistance::plate_bearing(along_in, across_in, hole_in, clearance);
+    steps.push_back({"c", "spread of the pressure beyond the nut that the plate's bending allows",
+                     "t sqrt(F_y,a/(3 F_c,perp'))", spread_in, "in", "EN 1993-1-8 6.2.5 (from memory)"});
+    steps.push_back({"l_b", "bearing along the grain", "min(plate, nut + 2 c), on the wood evenly about the bolt",
+                     area.along_in, "in", ""});
+    steps.push_back({"b_b", "bearing across the grain", "min(plate, nut + 2 c), on the wood evenly about the bolt",
+                     area.across_in, "in", ""});
+    steps.push_back({"d_h", "hole in the wood", "D + 1/16", hole_in, "in", "NDS 2018 12.1.3.2"});
+    steps.push_back({"A", "net bearing area", "l_b b_b - pi d_h^2/4", area.area_in2, "in2", ""});
+    return area;
+}
+
+/// Cb lengthens a washer's short bearing. A backing plate has none: its extent is already what its bending can load.
+double bearing_area_factor(const Anchor& anchor, const BearingArea& area) {
+    if (anchor.backing || !(area.along_in > 0.0)) return 1.0;
+    return resistance::bearing_area_factor(area.along_in, anchor.seat.value().end_in - 0.5 * area.along_in);
+}
+
+/// F_c,perp', psi.
+double strength_psi(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
+    const double reference_psi = wood_of(input.resolved, anchor).grade.compression_perp_psi;
+    const Adjusted strength = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
+    steps.push_back(
+        {"F_c,perp", "reference compression across the grain", "given", reference_psi, "psi", "NDS Supplement 2018"});
+    append(steps, strength.steps);
+    steps.push_back({"F_c,perp'", "adjusted", "F_c,perp and every factor", strength.value, "psi", "NDS 2018 3.10.2"});
+    return strength.value;
+}
+
+double capacity_lb(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
+    const double allowed_psi = strength_psi(input, anchor, steps);
+    const Clearance clearance{anchor.seat.value().end_in, anchor.seat->edge_in};
+    BearingArea area;
+    if (anchor.backing) {
+        const double yield_psi = available_psi(anchor.backing_metal.value(), input.resolved.detail.basis.method);
+        const double spread_in = resistance::plate_spread_in(anchor.backing->thickness_in, yield_psi, allowed_psi);
+        area = under_plate(anchor, member_of(input.resolved, anchor), clearance, spread_in, steps);
+    } else {
+        area = under_washer(anchor, clearance, steps);
+    }
+    const double factor = bearing_area_factor(anchor, area);
+    const double capacity = allowed_psi * factor * area.area_in2;
+    steps.push_back({"C_b", "bearing area factor, washers only",
+                     "(d_e + 3/8)/d_e where d_e < 6 in and 3 in from the end, else 1", factor, "", "NDS 2018 3.10.4"});
+    steps.push_back({"R'", "bearing that the wood allows", "F_c,perp' C_b A", capacity, "lb", "NDS 2018 3.10.2"});
+    return capacity;
+}
+
+CheckResult bearing(const CheckInput& input, std::size_t index) {
+    const Anchor& anchor = input.resolved.anchors[index];
+    CheckResult result = anchor_result(input, index, true);
+    result.demand = input.demand.anchors.at(index).tension_lb;
+    result.unit = "lb";
+    result.link =
+        Link{result.subject, subject(member_of(input.resolved, anchor)),
+             (anchor.backing ? "backing plate under the " : "washer under the ") + kind_under(input.resolved, anchor)};
+    if (anchor.backing && !anchor.backing_metal) {
+        lacks_evidence(result, "The backing plate's metal is not known, so neither is how far it spreads the bearing.");
+        return result;
+    }
+    result.capacity = capacity_lb(input, anchor, result.steps);
+    result.steps.push_back({"T_u", "largest tension", "demand", result.demand, "lb", "demand"});
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> washer_bearing(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
+        const Anchor& anchor = input.resolved.anchors[index];
+        if (bears_on_metal(anchor) && lands(anchor)) results.push_back(bearing(input, index));
+    }
+    return results;
+}
+
+double pull_through_lb(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
+    const double gravity = wood_of(input.resolved, anchor).species.specific_gravity;
+    const double depth_in = member_of(input.resolved, anchor).depth_in;
+    const double reference_lb = resistance::head_pull_through_lb(gravity, anchor.head_width_in, depth_in);
+    const std::string kind = kind_under(input.resolved, anchor);
+    const bool thin = depth_in <= 2.5 * anchor.head_width_in;
+    append(steps, {{"D_H", "nut across flats, as the head's diameter", "given", anchor.head_width_in, "in", "input"},
+                   {"t_ns", "wood above the nut: the depth of the " + kind, "given", depth_in, "in", "input"},
+                   {"G", "specific gravity", "given", gravity, "", "NDS 2018 Table 12.3.3A"},
+                   {"W_H", "reference pull-through", thin ? "690 pi D_H G^2 t_ns" : "1725 pi D_H^2 G^2", reference_lb,
+                    "lb", "NDS 2018 12.2.5 (from memory)"}});
+    const Adjusted adjusted = adjust_withdrawal(reference_lb, input.resolved.detail.basis);
+    append(steps, adjusted.steps);
+    steps.push_back({"W_H'", "adjusted pull-through", "W_H and every factor", adjusted.value, "lb", "NDS 2018 12.2.5"});
+    return adjusted.value;
+}
+
+/// The ring of wood under the nut: small, because a bolt's hole takes most of what a nut covers.
+double bearing_lb(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
+    const double reference_psi = wood_of(input.resolved, anchor).grade.compression_perp_psi;
+    const double hole_in = resistance::bolt_hole_in_wood_in(anchor.diameter_in);
+    const resistance::BearingArea ring =
+        resistance::washer_bearing(anchor.head_width_in, hole_in, {anchor.seat.value().end_in, anchor.seat->edge_in});
+    const Adjusted adjusted = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
+    steps.push_back(
+        {"F_c,perp", "reference compression across the grain", "given", reference_psi, "psi", "NDS Supplement 2018"});
+    append(steps, adjusted.steps);
+    steps.push_back({"A", "ring under the nut", "pi (D_H^2 - (D + 1/16)^2)/4", ring.area_in2, "in2", ""});
+    const double capacity = adjusted.value * ring.area_in2;
+    steps.push_back({"R'", "bearing that the wood allows", "F_c,perp' A", capacity, "lb", "NDS 2018 3.10.2"});
+    return capacity;
+}
+
+CheckResult pull_through(const CheckInput& input, std::size_t index) {
+    const Anchor& anchor = input.resolved.anchors[index];
+    CheckResult result = anchor_result(input, index, true);
+    result.demand = input.demand.anchors.at(index).tension_lb;
+    result.unit = "lb";
+    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), "nut on the wood"};
+    const double through_lb = pull_through_lb(input, anchor, result.steps);
+    const double crushed_lb = bearing_lb(input, anchor, result.steps);
+    result.capacity = std::min(through_lb, crushed_lb);
+    result.steps.push_back({"R_n", "what the wood above the nut allows", "min(W_H', R')", result.capacity, "lb", ""});
+    result.steps.push_back({"T_u", "largest tension", "demand", result.demand, "lb", "demand"});
+    result.note =
+        "The clause is for round heads: the nut's across-flats is taken as the head's diameter, the factors are those "
+        "of withdrawal, and the ring under the nut must bear the pull too.";
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> head_pull_through(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
+        const Anchor& anchor = input.resolved.anchors[index];
+        if (bears_on_wood(anchor) && lands(anchor)) results.push_back(pull_through(input, index));
+    }
+    return results;
+}
+
+const RegisterCheck washer_check{
+    {"washer-bearing", "Bearing under the bolt's washer or backing plate", "NDS 2018 3.10.2",
+     "A through-bolt's washer or backing plate against the underside of its block, joist or rim.", washer_bearing}};
+const RegisterCheck pull_through_check{
+    {"head-pull-through", "Nut drawn through the framing", "NDS 2018 12.2.5, 3.10.2",
+     "A bolt's nut without a washer, drawn up into its block, joist or rim by the largest tension.",
+     head_pull_through}};
+
+}  // namespace
+}  // namespace toehold::checks

@@ -1,0 +1,69 @@
+// How deep a screw must reach into the member it lands in, whatever its force: NDS 2018 12.1.4.6 and 12.1.5.6.
+#include "checks/anchor/seating.h"
+#include "resistance/wood/withdrawal.h"
+
+namespace toehold::checks {
+namespace {
+
+using catalog::FastenerKind;
+
+struct Requirement {
+    double least_in = 0.0;
+    const char* formula = "";
+    const char* clause = "";
+    bool tip_counts = false;
+};
+
+/// A report rarely says whether its penetration includes the tip; leaving the tip out is conservative.
+Requirement requirement(const catalog::Anchor& anchor) {
+    switch (anchor.kind) {
+        case FastenerKind::lag_screw:
+            return {resistance::lag_minimum_penetration_in(anchor.diameter_in), "4 D", "NDS 2018 12.1.4.6", false};
+        case FastenerKind::wood_screw:
+            return {resistance::wood_screw_minimum_penetration_in(anchor.diameter_in), "6 D", "NDS 2018 12.1.5.6",
+                    true};
+        default:
+            return {anchor.reported.value().minimum_penetration_in, "given", "report", false};
+    }
+}
+
+CheckResult penetration(const CheckInput& input, std::size_t index) {
+    const catalog::Anchor& anchor = input.resolved.anchors[index];
+    CheckResult result = anchor_result(input, index, false);
+    result.unit = "in";
+    const Requirement needed = requirement(anchor);
+    const Seating seated = seating(input.resolved, anchor);
+    result.demand = needed.least_in;
+    result.capacity = seated.embedment_in - (needed.tip_counts ? 0.0 : seated.tip_in_member_in);
+    result.clause = anchor.kind == FastenerKind::reported ? "report: " + anchor.reported->report : needed.clause;
+    result.steps = embedment_steps(input.resolved, anchor);
+    if (!needed.tip_counts)
+        result.steps.push_back({"E", "tip inside the " + kind_under(input.resolved, anchor) + ", not counted", "",
+                                seated.tip_in_member_in, "in", needed.clause});
+    result.steps.push_back({"p", "penetration", needed.tip_counts ? "p_e, tip included" : "p_e - E", result.capacity,
+                            "in", needed.clause});
+    if (!(needed.least_in > 0.0)) {
+        lacks_evidence(result, "The file gives no minimum penetration for this fastener.");
+        return result;
+    }
+    result.steps.push_back({"p_min", "least penetration", needed.formula, needed.least_in, "in", needed.clause});
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> anchor_penetration(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
+        const catalog::Anchor& anchor = input.resolved.anchors[index];
+        if (anchor.kind != FastenerKind::through_bolt && lands(anchor)) results.push_back(penetration(input, index));
+    }
+    return results;
+}
+
+const RegisterCheck registered{
+    {"anchor-penetration", "Penetration of the screw", "NDS 2018 12.1.4.6, 12.1.5.6",
+     "How deep a screw reaches into its block, joist or rim against the least the standard allows.",
+     anchor_penetration}};
+
+}  // namespace
+}  // namespace toehold::checks

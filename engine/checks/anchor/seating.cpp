@@ -1,0 +1,161 @@
+// Also the check that every anchor has framing under it and reaches into it, its hole in one piece of wood: decking
+// alone holds nothing (IRC 2021 R507.10.1.2 wants the guard fastened to framing or blocking), and neither does a seam.
+#include "checks/anchor/seating.h"
+
+#include "resistance/wood/withdrawal.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <limits>
+
+namespace toehold::checks {
+
+bool bears_on_wood(const catalog::Anchor& anchor) {
+    return anchor.kind == catalog::FastenerKind::through_bolt && !anchor.washer_below && !anchor.backing;
+}
+
+bool within_one_piece(const catalog::Anchor& anchor) {
+    constexpr double rounding_in = 1e-9;
+    const model::Seat& seat = anchor.seat.value();
+    return std::min(seat.edge_in, seat.end_in) + rounding_in >= 0.5 * anchor.diameter_in;
+}
+
+bool lands(const catalog::Anchor& anchor) {
+    return anchor.seat.has_value() && within_one_piece(anchor) && anchor.embedment_in > 0.0;
+}
+
+Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    Seating result;
+    result.plate_in = resolved.detail.plate.thickness_in;
+    result.washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
+    result.layers_in = model::thickness_in(resolved.detail.layers);
+    result.above_member_in = result.plate_in + result.washer_in + result.layers_in;
+    result.embedment_in = anchor.embedment_in;
+    result.thread_in_member_in = anchor.thread_in_block_in;
+    result.tip_in_member_in = resistance::tip_in_block_in(anchor.length_in, anchor.tip_length_in,
+                                                          result.above_member_in, member_of(resolved, anchor).depth_in);
+    return result;
+}
+
+model::Member member_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return model::member(resolved.detail.framing, anchor.seat.value().member);
+}
+
+const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return catalog::wood(resolved, anchor.seat.value().member);
+}
+
+std::string kind_under(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return model::name(member_of(resolved, anchor).kind);
+}
+
+std::string subject(const catalog::Anchor& anchor) { return "anchor " + anchor.id; }
+
+std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    const Seating seated = seating(resolved, anchor);
+    const std::string kind = kind_under(resolved, anchor);
+    std::vector<Step> steps;
+    steps.push_back({"L", "length under the head, tip included", "given", anchor.length_in, "in", "input"});
+    steps.push_back({"t_p", "plate", "given", seated.plate_in, "in", "input"});
+    if (seated.washer_in > 0.0)
+        steps.push_back({"t_w", "washer under the head", "given", seated.washer_in, "in", "input"});
+    if (seated.layers_in > 0.0) {
+        steps.push_back(
+            {"t_l", "decking and shims: no thread in them is counted", "given", seated.layers_in, "in", "input"});
+    }
+    steps.push_back({"p_e", "length in the " + kind + ", tip included",
+                     "L less all above the " + kind + ", at most its depth", seated.embedment_in, "in", ""});
+    return steps;
+}
+
+CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled) {
+    CheckResult result;
+    result.subject = subject(input.resolved.anchors.at(anchor));
+    if (pulled) result.direction_deg = degrees(input.demand.anchors.at(anchor).direction_rad);
+    return result;
+}
+
+namespace {
+
+constexpr double nothing_lb = 1e-9;
+
+std::string why(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (!anchor.seat)
+        return fmt::format("No block, joist or rim is under {}: it holds in the decking only, which is not counted.",
+                           subject(anchor));
+    const model::Member member = member_of(resolved, anchor);
+    if (!within_one_piece(anchor))
+        return fmt::format(
+            "The hole of {} is not wholly in one piece of {}: {:.4g} in from its centre to the nearest "
+            "face, seam or end, and half its diameter is {:.4g} in. It holds nothing there.",
+            subject(anchor), model::subject(member), std::min(anchor.seat->edge_in, anchor.seat->end_in),
+            0.5 * anchor.diameter_in);
+    const double above_in = resolved.detail.plate.thickness_in + (anchor.washer ? anchor.washer->thickness_in : 0.0) +
+                            model::thickness_in(resolved.detail.layers);
+    return fmt::format("{} is {:.4g} in long and {:.4g} in lie above {}: it does not reach the {}.", subject(anchor),
+                       anchor.length_in, above_in, model::subject(member), model::name(member.kind));
+}
+
+/// Nothing under the anchor: the result stays without a path even where the solve put no force on it, for the plate
+/// was given that anchor to be held by it.
+CheckResult missed(const CheckInput& input, std::size_t index) {
+    const demand::AnchorEnvelope& meets = input.demand.anchors.at(index);
+    CheckResult result = anchor_result(input, index, true);
+    const bool pulled = meets.tension_lb > nothing_lb;
+    result.demand = pulled ? meets.tension_lb : meets.shear_lb;
+    result.capacity = 0.0;
+    result.unit = "lb";
+    result.ratio = std::numeric_limits<double>::infinity();
+    result.status = Status::no_path;
+    result.link = Link{result.subject, "framing", "no wood reached"};
+    result.note = why(input.resolved, input.resolved.anchors.at(index));
+    result.steps = {
+        {pulled ? "T" : "V", pulled ? "largest tension" : "largest shear", "demand", result.demand, "lb", "demand"}};
+    return result;
+}
+
+/// Where the anchor stands, for a reader to compare with the drawing.
+std::vector<Step> place_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    const model::Member member = member_of(resolved, anchor);
+    const std::string piece = (member.plies > 1 ? "the piece of " : "") + model::subject(member);
+    std::vector<Step> steps = {
+        {"b", "width of " + piece + ", in which the anchor stands", "given", model::ply_width_in(member), "in",
+         "input"},
+        {"d", "depth of " + model::subject(member), "given", member.depth_in, "in", "input"},
+        {"e", "anchor's centre to the nearer long face or seam", "from the plan", anchor.seat->edge_in, "in", "input"}};
+    if (member.length_stated)
+        steps.push_back(
+            {"e_n", "anchor's centre to the nearer end", "from the plan", anchor.seat->end_in, "in", "input"});
+    steps.push_back({"p_e", std::string("length in the ") + model::name(member.kind) + ", tip included",
+                     "what lies above is deducted", anchor.embedment_in, "in", "input"});
+    return steps;
+}
+
+CheckResult seated(const CheckInput& input, std::size_t index) {
+    const catalog::Anchor& anchor = input.resolved.anchors[index];
+    CheckResult result = anchor_result(input, index, false);
+    result.unit = "in";
+    result.demand = 0.5 * anchor.diameter_in;
+    result.capacity = std::min(anchor.seat.value().edge_in, anchor.seat->end_in);
+    result.steps = place_steps(input.resolved, anchor);
+    result.steps.push_back(
+        {"D/2", "half the anchor's diameter: its hole lies in one piece", "D/2", result.demand, "in", "geometry"});
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> anchor_seat(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index)
+        results.push_back(lands(input.resolved.anchors[index]) ? seated(input, index) : missed(input, index));
+    return results;
+}
+
+const RegisterCheck registered{{"anchor-seat", "Framing under the anchor", "IRC 2021 R507.10.1.2",
+                                "Every anchor lands in one piece of a block, joist or rim and reaches into it; where "
+                                "it stands there.",
+                                anchor_seat}};
+
+}  // namespace
+}  // namespace toehold::checks

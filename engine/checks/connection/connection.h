@@ -1,0 +1,111 @@
+#pragma once
+// A place where a member is held, and what the connection there resists, whatever its kind: the held end, the wood it
+// is fastened to, the forces of every state there; the ways those forces use the connection, each a force or a couple
+// against what it may take, and how those ways act together.
+#include "checks/basis/result_parts.h"
+#include "checks/registry.h"
+#include "demand/worst.h"
+#include "model/member.h"
+
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace toehold::checks {
+
+/// The wood a member's end is fastened to. in; depth and width of all pieces together.
+struct HolderWood {
+    double width_in = 0.0, depth_in = 0.0;
+    double specific_gravity = 0.0;
+    double modulus_psi = 0.0;
+    /// Set where the file does not describe that wood (a ledger's or a beam's): what it is taken as.
+    std::string assumption;
+};
+
+struct EndPlace {
+    std::size_t index = 0;  ///< among the demand's holds
+    const demand::Hold* hold = nullptr;
+    model::Member member;
+    const catalog::MemberMaterial* wood = nullptr;  ///< of the held member
+    HolderWood holder;
+    bool on_beam = false;  ///< the member lies on it: pressed down, it bears, whatever the connection
+};
+
+/// Below these, lb and lb in, nothing needs a path; they are far below any load and above the solver's noise.
+inline constexpr double no_force_lb = 0.1;
+inline constexpr double no_couple_lb_in = 1.0;
+
+/// In order of the demand's holds; none where there is no framing demand or it has no state.
+[[nodiscard]] std::vector<EndPlace> end_places(const CheckInput& input);
+[[nodiscard]] const demand::HoldForces& forces_at(const CheckInput& input, const EndPlace& place, std::size_t state);
+
+/// The state in which `quantity(const demand::HoldForces&)` is largest; the first of equal ones.
+template <class Quantity>
+[[nodiscard]] demand::Worst worst_at(const CheckInput& input, const EndPlace& place, Quantity&& quantity) {
+    demand::Worst worst{quantity(forces_at(input, place, 0)), 0};
+    for (std::size_t state = 1; state < input.demand.framing->states.size(); ++state) {
+        const double value = quantity(forces_at(input, place, state));
+        if (value > worst.value) worst = {value, state};
+    }
+    return worst;
+}
+
+/// Subject, link and the governing state's direction set. `by` names what joins the two.
+[[nodiscard]] CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size_t state, std::string by);
+/// The forces of one state there, as steps.
+[[nodiscard]] std::vector<Step> force_steps(const demand::HoldForces& forces);
+
+/// Uses of one group load the same wood or metal one instead of another; the groups add up.
+enum class UseGroup { sheared, sideways, drawn };
+
+struct EndUse {
+    std::string symbol, meaning, formula;
+    double force = 0.0;      ///< >= 0
+    double allowable = 0.0;  ///< 0: nothing resists it
+    std::string unit = "lb";
+    UseGroup group = UseGroup::sheared;
+    std::string why = {};  ///< where nothing resists it: the sentence that says so, and what would
+};
+
+struct EndStrength {
+    std::string by;           ///< what joins the two, for the link
+    std::string clause;       ///< empty: the check's own
+    std::vector<Step> steps;  ///< from the connection's dimensions to its values
+    std::string missing;      ///< evidence the file does not give; empty: nothing
+    std::string note;
+    std::function<std::vector<EndUse>(const demand::HoldForces&)> uses;
+};
+
+/// Force over allowable; infinity where nothing resists a force that counts.
+[[nodiscard]] double ratio(const EndUse& use);
+/// The groups' largest ratios added: linear interaction, on the safe side of NDS 2018 12.4.
+[[nodiscard]] double together(const std::vector<EndUse>& uses);
+
+[[nodiscard]] EndStrength end_strength(const catalog::Resolved& resolved, const EndPlace& place);
+/// The largest of a motion's force alone, in the unit of `force`, whose fields are as large as they are to each other.
+/// 0 where nothing resists it.
+[[nodiscard]] double capacity_alone(const EndStrength& strength, const demand::HoldForces& force);
+
+// A file a kind.
+[[nodiscard]] EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, std::monostate nothing);
+[[nodiscard]] EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place,
+                                      const model::EndGrainFasteners& fasteners);
+[[nodiscard]] EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place,
+                                      const model::ToeNails& nails);
+[[nodiscard]] EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place,
+                                      const model::SideAngles& angles);
+[[nodiscard]] EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place,
+                                      const model::ReportedConnector& connector);
+
+// A straight line of fasteners, evenly spaced, under a couple in its own plane: elastic group, common practice.
+
+/// Force on the outermost fastener for each lb in: r_max over the sum of r^2, 1/in. `spread_in` between the outermost
+/// two, > 0; 0 for fewer than two fasteners, which resist no couple.
+[[nodiscard]] inline double outermost_per_couple(int count, double spread_in) {
+    if (count < 2 || !(spread_in > 0.0)) return 0.0;
+    const double n = count;
+    return 6.0 * (n - 1.0) / (spread_in * n * (n + 1.0));
+}
+
+}  // namespace toehold::checks

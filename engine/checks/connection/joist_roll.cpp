@@ -1,0 +1,93 @@
+// What rolls a joist or a rim about its own length must end in a couple at its supports or at what it meets: the force
+// of a block's end on a joist's face, half its width off its axis, and whatever stands eccentrically on it.
+#include "checks/basis/result_parts.h"
+#include "checks/connection/connection.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::checks {
+namespace {
+
+/// A couple at a hold: about the joist's axis, or, where a joist's end keeps a rim square, about the rim's.
+struct Roll {
+    double demand::HoldForces::*couple = nullptr;
+    bool of_rim = false;
+};
+
+std::vector<Roll> rolls_at(const EndPlace& place) {
+    if (place.hold->kind == demand::HoldKind::block_end) return {};
+    std::vector<Roll> rolls{{&demand::HoldForces::torque_lb_in, false}};
+    if (place.hold->kind == demand::HoldKind::joist_to_rim) {
+        rolls.push_back({&demand::HoldForces::turning_lb_in, true});
+    }
+    return rolls;
+}
+
+void name_rim(CheckResult& result, const EndPlace& place) {
+    const std::string joist = model::subject(place.member);
+    result.subject = place.hold->to + " at " + joist;
+    result.link = Link{place.hold->to, joist, result.link->by};
+}
+
+CheckResult roll(const CheckInput& input, const EndPlace& place, const Roll& roll, const demand::Worst& worst) {
+    const EndStrength strength = end_strength(input.resolved, place);
+    CheckResult result = end_result(input, place, worst.state, strength.by);
+    if (roll.of_rim) name_rim(result, place);
+    result.clause = strength.clause;
+    if (!strength.missing.empty()) {
+        lacks_evidence(result, strength.missing);
+        return result;
+    }
+    demand::HoldForces one;
+    one.*roll.couple = 1.0;
+    const double capacity = capacity_alone(strength, one);
+    result.steps = strength.steps;
+    result.steps.push_back({"T", roll.of_rim ? "couple about the rim's axis" : "couple about the joist's axis",
+                            "framing", worst.value, "lb in", "demand"});
+    if (!(capacity > 0.0)) {
+        nothing_resists(result, worst.value, "lb in",
+                        "Nothing here keeps it from rolling: use a connection with a couple (two or more fasteners "
+                        "spread over the depth, or hardware on both sides), or a block square to it beside the base.");
+        return result;
+    }
+    result.steps.push_back({"T'", "couple the connection takes when nothing else loads it", "", capacity, "lb in", ""});
+    result.demand = worst.value;
+    result.capacity = capacity;
+    result.unit = "lb in";
+    conclude(result);
+    result.note = "The couple alone; with the other forces there it is in the check of the connection.";
+    return result;
+}
+
+CheckResult unstable(const CheckInput& input) {
+    CheckResult result;
+    result.subject = "framing";
+    result.link = Link{"joists", "supports of the joists", "nothing that resists"};
+    double push_lb = 0.0;
+    for (const demand::LoadCase& load_case : input.demand.cases) push_lb = std::max(push_lb, load_case.push_lb);
+    nothing_resists(result, push_lb, "lb",
+                    "The framing cannot carry the push: " + input.demand.framing->unstable + ".");
+    return result;
+}
+
+std::vector<CheckResult> joist_roll(const CheckInput& input) {
+    if (input.demand.framing && !input.demand.framing->unstable.empty()) return {unstable(input)};
+    std::vector<CheckResult> results;
+    for (const EndPlace& place : end_places(input)) {
+        for (const Roll& one : rolls_at(place)) {
+            const demand::Worst worst =
+                worst_at(input, place, [&](const demand::HoldForces& forces) { return std::abs(forces.*one.couple); });
+            if (worst.value > no_couple_lb_in) results.push_back(roll(input, place, one, worst));
+        }
+    }
+    return results;
+}
+
+const RegisterCheck registered{{"joist-roll", "Rolling of the joist or rim", "IRC 2021 R507.10.1; NDS 2018 12.3",
+                                "The couple that rolls a joist or a rim about its own length against the connections "
+                                "at its supports and at what it meets.",
+                                joist_roll}};
+
+}  // namespace
+}  // namespace toehold::checks

@@ -1,0 +1,136 @@
+// Nails or wood screws through the holder into the member's end grain, loaded across their axis by vertical and
+// horizontal force and torque. Withdrawal from end grain is not permitted (NDS 2018 12.2.2.2, 12.2.3.2, from memory)
+// and is never counted.
+#include "checks/basis/result_parts.h"
+#include "checks/basis/wood_basis.h"
+#include "checks/connection/connection.h"
+#include "resistance/wood/connection_factors.h"
+#include "resistance/wood/single_shear.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::checks {
+namespace {
+
+using model::EndGrainFasteners;
+
+/// From here up NDS 2018 12.5.1 sets distances and 11.3.6 a group factor.
+constexpr double least_thick_in = 0.25;
+
+bool are_screws(const EndGrainFasteners& fasteners) { return fasteners.kind == EndGrainFasteners::Kind::wood_screw; }
+
+/// Thread root over outside diameter of cut-thread wood screws: the least of NDS 2018 Table L3 (from memory).
+double root_diameter_in(const EndGrainFasteners& fasteners) {
+    constexpr double least_root_ratio = 0.78;
+    return are_screws(fasteners) ? least_root_ratio * fasteners.diameter_in : 0.0;
+}
+
+resistance::SingleShear reference_value(const EndPlace& place, const EndGrainFasteners& fasteners) {
+    resistance::WoodToWood connection;
+    connection.diameter_in = fasteners.diameter_in;
+    connection.root_diameter_in = root_diameter_in(fasteners);
+    connection.length_in = fasteners.length_in;
+    connection.side_thickness_in = place.holder.width_in;
+    connection.side_specific_gravity = place.holder.specific_gravity;
+    connection.main_specific_gravity = place.wood->species.specific_gravity;
+    connection.side_angle_rad = 0.5 * std::numbers::pi;  // the weaker direction in the holder, whatever the force's
+    connection.main_end_grain = true;
+    return resistance::single_shear_value(connection);
+}
+
+/// Z', and why there is none.
+struct Lateral {
+    double value_lb = 0.0;
+    std::string why;
+    std::vector<Step> steps;
+};
+
+Lateral lateral(const catalog::Resolved& resolved, const EndPlace& place, const EndGrainFasteners& fasteners) {
+    const resistance::SingleShear reference = reference_value(place, fasteners);
+    LateralConditions conditions;
+    conditions.diameter_in = fasteners.diameter_in;
+    conditions.single_row_or_single_fastener = fasteners.count == 1;
+    conditions.end_grain_factor = resistance::lateral_end_grain();
+    const Adjusted adjusted = adjust_lateral(reference.value_lb, conditions, resolved.detail.basis);
+    Lateral lateral{adjusted.value,
+                    {},
+                    {{"D", are_screws(fasteners) ? "screw diameter; root taken as 0.78 D" : "nail diameter", "given",
+                      fasteners.diameter_in, "in", "input"},
+                     {"p", "penetration into the member, tip included", "length less the holder's width",
+                      reference.penetration_in, "in", ""},
+                     {"Z", "reference lateral value, one fastener",
+                      fmt::format("least of the yield modes: {}", resistance::name(reference.mode)), reference.value_lb,
+                      "lb", "NDS 2018 12.3.1"}}};
+    append(lateral.steps, adjusted.steps);
+    lateral.steps.push_back(
+        {"Z'", "adjusted lateral value", "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+    if (fasteners.spread_in > place.member.depth_in) {
+        lateral.value_lb = 0.0;
+        lateral.why = "The fasteners' spread is larger than the member is deep: some miss it.";
+    } else if (!(reference.value_lb > 0.0)) {
+        lateral.why = fmt::format(
+            "The fasteners enter the member {:.4g} in, less than the {:.4g} in (6 D) the standard asks for: use longer "
+            "ones.",
+            reference.penetration_in, reference.minimum_penetration_in);
+    }
+    return lateral;
+}
+
+std::vector<EndUse> uses(const demand::HoldForces& forces, const EndGrainFasteners& fasteners, const Lateral& lateral) {
+    const double per_couple = outermost_per_couple(fasteners.count, fasteners.spread_in);
+    // The torque's part is added whatever the directions, so the result holds for a line of any slope.
+    const double outermost_lb =
+        std::hypot(forces.up_lb, forces.across_lb) / fasteners.count + std::abs(forces.torque_lb_in) * per_couple;
+    std::vector<EndUse> all{
+        {"P", "force across the outermost fastener", "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", outermost_lb,
+         lateral.value_lb, "lb", UseGroup::sheared, lateral.why},
+        {"P_a", "force that draws the end away", "", std::max(forces.along_lb, 0.0), 0.0, "lb", UseGroup::drawn,
+         "Fasteners in end grain are given no withdrawal: add hardware that holds the end from being drawn away."},
+        {"M", "moment in the member's upright plane", "", std::abs(forces.turning_lb_in), 0.0, "lb in", UseGroup::drawn,
+         "Fasteners in end grain keep no two members square to each other: add hardware with a pull and a height."}};
+    if (per_couple > 0.0) return all;
+    all.push_back({"T", "torque about the member's axis", "", std::abs(forces.torque_lb_in), 0.0, "lb in",
+                   UseGroup::sideways,
+                   "One fastener resists no couple about the member's axis: use two or more, spread over its depth."});
+    return all;
+}
+
+EndStrength no_use_on_a_beam(EndStrength strength, const catalog::Resolved& resolved, const EndPlace& place) {
+    strength.uses = [nothing = strength_of(resolved, place, std::monostate{})](const demand::HoldForces& forces) {
+        std::vector<EndUse> all = nothing.uses(forces);
+        for (EndUse& use : all) {
+            use.why = "A joist that lies on a beam turns no end grain to it: describe toe-nails or hardware instead.";
+        }
+        return all;
+    };
+    return strength;
+}
+
+}  // namespace
+
+EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const EndGrainFasteners& fasteners) {
+    EndStrength strength;
+    strength.by =
+        fmt::format("{} {} {:.4g} in x {:.4g} in into end grain", fasteners.count,
+                    are_screws(fasteners) ? "wood screws" : "nails", fasteners.diameter_in, fasteners.length_in);
+    strength.clause = "NDS 2018 12.3, 12.5.2";
+    if (place.on_beam) return no_use_on_a_beam(std::move(strength), resolved, place);
+    if (fasteners.diameter_in >= least_thick_in) {
+        strength.missing =
+            "Fasteners of 1/4 in and more in end grain need spacing, edge and group rules that are not worked out "
+            "here: state hardware with a report, or thinner nails or screws.";
+        return strength;
+    }
+    Lateral value = lateral(resolved, place, fasteners);
+    strength.steps = std::move(value.steps);
+    strength.note = "Lateral load only; fasteners in end grain are given no withdrawal.";
+    if (!place.holder.assumption.empty()) strength.note += " " + place.holder.assumption;
+    strength.uses = [fasteners, value](const demand::HoldForces& forces) { return uses(forces, fasteners, value); };
+    return strength;
+}
+
+}  // namespace toehold::checks

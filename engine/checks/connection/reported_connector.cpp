@@ -1,0 +1,79 @@
+// Hardware at a member's end, with allowable values from its report. A torque about the member's axis becomes a pair of
+// forces on the two lines of connectors, up on one and down on the other; each line has half of the end's values. A
+// moment in the member's upright plane becomes a pull and a pressed edge, `height` apart.
+#include "checks/basis/wood_basis.h"
+#include "checks/connection/connection.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::checks {
+namespace {
+
+using model::ReportedConnector;
+
+/// What the report allows, raised to meet the demand's method. lb.
+struct Allowed {
+    double line_up = 0.0, line_down = 0.0, sideways = 0.0, pull = 0.0;
+};
+
+EndUse against(std::string symbol, std::string meaning, double force_lb, double allowable_lb, UseGroup group) {
+    std::string why = fmt::format("The connector is given no value for this force ({}).", meaning);
+    return {std::move(symbol), std::move(meaning), "", force_lb, allowable_lb, "lb", group, std::move(why)};
+}
+
+std::vector<EndUse> uses(const demand::HoldForces& forces, const ReportedConnector& connector, const Allowed& allowed,
+                         bool on_beam) {
+    const bool has_arm = connector.couple_arm_in > 0.0, has_height = connector.height_in > 0.0;
+    const double pair_lb = has_arm ? std::abs(forces.torque_lb_in) / connector.couple_arm_in : 0.0;
+    const double edge_lb = has_height ? std::abs(forces.turning_lb_in) / connector.height_in : 0.0;
+    const double half_lb = 0.5 * forces.up_lb;
+    std::vector<EndUse> all{
+        against("R_u", "up on one line: R_v/2 + T/arm", std::max({half_lb + pair_lb, half_lb - pair_lb, 0.0}),
+                allowed.line_up, UseGroup::sheared),
+        against("R_s", "sideways, across the member", std::abs(forces.across_lb), allowed.sideways, UseGroup::sideways),
+        against("R_p", "drawn away along the member: P_a + M/height", std::max(forces.along_lb, 0.0) + edge_lb,
+                allowed.pull, UseGroup::drawn)};
+    if (!on_beam) {
+        all.push_back(against("R_d", "down on the other line: T/arm - R_v/2",
+                              std::max({-half_lb - pair_lb, pair_lb - half_lb, 0.0}), allowed.line_down,
+                              UseGroup::sheared));
+    }
+    if (!has_arm) {
+        all.push_back({"T", "torque about the member's axis", "", std::abs(forces.torque_lb_in), 0.0, "lb in",
+                       UseGroup::sideways,
+                       "The connector resists no couple about the member's axis: use hardware on both sides of it, and "
+                       "state the distance between its two lines."});
+    }
+    if (!has_height) {
+        all.push_back({"M", "moment in the member's upright plane", "", std::abs(forces.turning_lb_in), 0.0, "lb in",
+                       UseGroup::drawn,
+                       "The connector does not keep the two members square to each other: use hardware with a value "
+                       "for being drawn away, and state the height over which it acts."});
+    }
+    return all;
+}
+
+}  // namespace
+
+EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const ReportedConnector& connector) {
+    const model::Basis& basis = resolved.detail.basis;
+    const auto raised = [&](double allowable_lb) { return reported_value(allowable_lb, "lb", basis).value; };
+    const Allowed allowed{0.5 * raised(connector.uplift_lb), 0.5 * raised(connector.down_lb),
+                          raised(connector.lateral_lb), raised(connector.pull_lb)};
+    EndStrength strength;
+    strength.by = connector.name.empty() ? "reported connector" : connector.name;
+    strength.clause = connector.report.empty() ? "report not named" : "report: " + connector.report;
+    const char* source = basis.method == model::Method::lrfd ? "the report's, times 1.6" : "the report's";
+    strength.steps = {{"U", "uplift of the whole end", source, 2.0 * allowed.line_up, "lb", "input"},
+                      {"G", "download of the whole end", source, 2.0 * allowed.line_down, "lb", "input"},
+                      {"a", "between the two lines of connectors", "given", connector.couple_arm_in, "in", "input"}};
+    strength.uses = [connector, allowed, on_beam = place.on_beam](const demand::HoldForces& forces) {
+        return uses(forces, connector, allowed, on_beam);
+    };
+    return strength;
+}
+
+}  // namespace toehold::checks

@@ -1,0 +1,157 @@
+// Steel angles upright in the corners between a member's sides and its holder's face. How the forces part, each on the
+// safe side:
+//   - up and down: half to each angle, and a torque as a pair on the two, the member's width apart;
+//   - that force passes from one leg's line of fasteners to the other's, a gauge away from the corner in each leg: a
+//     couple of force times gauge in the plane of each leg, taken by its own line;
+//   - across: the member presses on one angle, whose fasteners in the holder take it all; a single angle may be drawn
+//     off the member's side instead, and is checked for both;
+//   - drawn away: shear in the member's legs, pull in the holder's, twice the force for the prying of the leg;
+//   - a moment in the upright plane: a pull on the outermost fasteners over half the member's depth.
+#include "checks/basis/result_parts.h"
+#include "checks/connection/connection.h"
+#include "checks/connection/side_angle_leg.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::checks {
+namespace {
+
+using model::SideAngles;
+
+/// An angle's leg lifts at the corner and presses at its tip, taken as far beyond the fastener as the corner is before
+/// it: the fastener draws twice the force.
+constexpr double prying = 2.0;
+
+struct AngleValues {
+    double member_leg_lb = 0.0, holder_leg_lb = 0.0;  ///< Z'
+    double member_pull_lb = 0.0, holder_pull_lb = 0.0;
+    double per_couple = 0.0;  ///< force on the outermost fastener of one leg, 1/in
+    double width_in = 0.0, depth_in = 0.0;
+    std::string why_member, why_holder, why_member_pull, why_holder_pull;
+};
+
+double line_in(const SideAngles& angles) { return angles.spacing_in * (angles.per_leg - 1); }
+
+AngleLeg member_leg(const EndPlace& place, const SideAngles& angles) {
+    // A bolt goes through both angles: each has half the wood.
+    const bool shared = angles.kind == SideAngles::Kind::bolt && angles.sides == 2;
+    return {"member's leg",
+            "m",
+            place.wood->species.specific_gravity,
+            place.wood->grade.modulus_psi,
+            shared ? 0.5 * place.member.width_in : place.member.width_in,
+            0.5 * (place.member.depth_in - line_in(angles)),
+            angles.gauge_in};
+}
+
+/// Tops flush: the line is at the member's mid-depth.
+AngleLeg holder_leg(const EndPlace& place, const SideAngles& angles) {
+    const double top_in = 0.5 * (place.member.depth_in - line_in(angles));
+    const double bottom_in = place.holder.depth_in - 0.5 * (place.member.depth_in + line_in(angles));
+    return {"holder's leg",
+            "h",
+            place.holder.specific_gravity,
+            place.holder.modulus_psi,
+            place.holder.width_in,
+            std::min(top_in, bottom_in),
+            0.0};
+}
+
+/// Of one fastener, in the plane of its leg.
+struct InPlane {
+    double upright_lb = 0.0, couple_lb_in = 0.0, level_lb = 0.0;
+};
+
+double outermost_lb(const InPlane& force, const SideAngles& angles, double per_couple) {
+    return std::hypot(force.upright_lb / angles.per_leg, force.couple_lb_in * per_couple + force.level_lb);
+}
+
+std::vector<EndUse> uses(const demand::HoldForces& forces, const SideAngles& angles, const AngleValues& values) {
+    const double sides = angles.sides, n = angles.per_leg;
+    const double pair_lb = angles.sides > 1 ? std::abs(forces.torque_lb_in) / values.width_in : 0.0;
+    const double one_angle_lb = std::abs(forces.up_lb) / sides + pair_lb;
+    const double drawn_lb = std::max(forces.along_lb, 0.0) / (sides * n);
+    const double turning = std::abs(forces.turning_lb_in) / sides;
+    const double across_lb = std::abs(forces.across_lb) / n;
+    const double eccentric = one_angle_lb * angles.gauge_in;
+    const double member_lb = outermost_lb({one_angle_lb, eccentric + turning, drawn_lb}, angles, values.per_couple);
+    const double holder_lb = outermost_lb({one_angle_lb, eccentric, across_lb}, angles, values.per_couple);
+    const double pull_lb = prying * (drawn_lb + turning / (0.5 * values.depth_in));
+    std::vector<EndUse> all{
+        {"P_m", "force across the outermost fastener of the member's leg",
+         "sqrt((V/n)^2 + ((V g + M/s) r_max/sum(r^2) + P_a/(s n))^2), V = R_v/s + T/b", member_lb, values.member_leg_lb,
+         "lb", UseGroup::sheared, values.why_member},
+        {"P_h", "force across the outermost fastener of the holder's leg",
+         "sqrt((V/n)^2 + (V g r_max/sum(r^2) + R_h/n)^2)", holder_lb, values.holder_leg_lb, "lb", UseGroup::sheared,
+         values.why_holder},
+        {"N_h", "pull on a fastener of the holder's leg", "2 (P_a/(s n) + M/(s d/2)), doubled for prying", pull_lb,
+         values.holder_pull_lb, "lb", UseGroup::drawn, values.why_holder_pull}};
+    if (angles.sides == 1) {
+        all.push_back({"N_m", "pull on a fastener of the member's leg", "2 R_h/n, doubled for prying",
+                       prying * across_lb, values.member_pull_lb, "lb", UseGroup::drawn, values.why_member_pull});
+        all.push_back({"T", "torque about the member's axis", "", std::abs(forces.torque_lb_in), 0.0, "lb in",
+                       UseGroup::sideways,
+                       "An angle on one side resists no couple about the member's axis: use one on each side."});
+    }
+    if (!(values.per_couple > 0.0)) {
+        all.push_back({"M_e", "couple in the plane of a leg, force times gauge", "V g + M/s", eccentric + turning, 0.0,
+                       "lb in", UseGroup::sideways,
+                       "One fastener a leg cannot take the couple of the force's distance from it: use two or more."});
+    }
+    return all;
+}
+
+}  // namespace
+
+EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const SideAngles& angles) {
+    constexpr double thinnest_in = 0.125;
+    constexpr double rounding_in = 1e-9;
+    const char* const kind = angles.kind == SideAngles::Kind::bolt        ? "bolts"
+                             : angles.kind == SideAngles::Kind::lag_screw ? "lag screws"
+                                                                          : "wood screws";
+    EndStrength strength;
+    strength.by = fmt::format("{} of steel, {} {:.4g} in {} a leg", angles.sides == 2 ? "2 angles" : "1 angle",
+                              angles.per_leg, angles.diameter_in, kind);
+    strength.clause = "NDS 2018 12.2, 12.3, 12.5.1";
+    const auto metal = resolved.angle_metals.find(angles.metal);
+    if (place.on_beam) {
+        strength.missing =
+            "Angles between a joist and the beam it lies on are not worked out here: state them as "
+            "hardware with values from a report.";
+    } else if (angles.thickness_in + rounding_in < thinnest_in) {
+        strength.missing =
+            "An angle thinner than 1/8 in may bend before its fasteners are loaded, and its steel is not "
+            "computed here: state it as hardware with values from a report.";
+    } else if (metal == resolved.angle_metals.end()) {
+        strength.missing = "The metal of the angles is not described.";
+    }
+    if (!strength.missing.empty()) return strength;
+
+    const model::Basis& basis = resolved.detail.basis;
+    const AngleLeg member = member_leg(place, angles), holder = holder_leg(place, angles);
+    const LegValue member_z = leg_lateral(angles, metal->second, member, basis);
+    const LegValue holder_z = leg_lateral(angles, metal->second, holder, basis);
+    const LegValue member_w = leg_withdrawal(angles, member, basis);
+    const LegValue holder_w = leg_withdrawal(angles, holder, basis);
+    const AngleValues values{member_z.value_lb,
+                             holder_z.value_lb,
+                             member_w.value_lb,
+                             holder_w.value_lb,
+                             outermost_per_couple(angles.per_leg, line_in(angles)),
+                             place.member.width_in,
+                             place.member.depth_in,
+                             member_z.why,
+                             holder_z.why,
+                             member_w.why,
+                             holder_w.why};
+    for (const LegValue* value : {&member_z, &holder_z, &holder_w}) append(strength.steps, value->steps);
+    strength.note = "Fasteners only: the steel of the angles is not computed; 1/8 in is asked for.";
+    if (!place.holder.assumption.empty()) strength.note += " " + place.holder.assumption;
+    strength.uses = [angles, values](const demand::HoldForces& forces) { return uses(forces, angles, values); };
+    return strength;
+}
+
+}  // namespace toehold::checks

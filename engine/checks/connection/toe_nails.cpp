@@ -1,0 +1,193 @@
+// Toe-nails at a member's end: NDS 2018 12.5.4 on lateral and withdrawal values, nails under 1/4 in. They go through
+// the member's sides into the holder's face, or, where a joist lies on a beam, into the beam below it: there it is
+// uplift that draws them.
+#include "checks/basis/result_parts.h"
+#include "checks/basis/wood_basis.h"
+#include "checks/connection/connection.h"
+#include "resistance/wood/single_shear.h"
+#include "resistance/wood/toe_nail.h"
+#include "resistance/wood/withdrawal.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::checks {
+namespace {
+
+using model::ToeNails;
+
+struct NailValues {
+    double lateral_lb = 0.0, withdrawal_lb = 0.0;  ///< adjusted, one nail
+    double inside_in = 0.0;                        ///< from the member's side to where a nail crosses the holder's face
+    std::string why;
+    std::vector<Step> steps;
+};
+
+resistance::SingleShear reference_lateral(const EndPlace& place, const ToeNails& nails) {
+    const resistance::ToeNailPlace at = resistance::toe_nail_place(nails.length_in);
+    resistance::WoodToWood connection;
+    connection.diameter_in = nails.diameter_in;
+    connection.length_in = at.side_in + at.penetration_in;
+    connection.side_thickness_in = at.side_in;
+    connection.main_thickness_in = place.on_beam ? 0.0 : place.holder.width_in;
+    connection.side_specific_gravity = place.wood->species.specific_gravity;
+    connection.main_specific_gravity = place.holder.specific_gravity;
+    connection.side_angle_rad = connection.main_angle_rad = 0.5 * std::numbers::pi;
+    return resistance::single_shear_value(connection);
+}
+
+void add_lateral(NailValues& values, const ToeNails& nails, const resistance::SingleShear& reference,
+                 const model::Basis& basis) {
+    LateralConditions conditions;
+    conditions.diameter_in = nails.diameter_in;
+    conditions.single_row_or_single_fastener = nails.count == 1;
+    const Adjusted adjusted = adjust_lateral(resistance::toe_nail_lateral() * reference.value_lb, conditions, basis);
+    values.lateral_lb = adjusted.value;
+    append(values.steps,
+           {{"Z", "reference lateral value, one nail",
+             fmt::format("least of the yield modes: {}", resistance::name(reference.mode)), reference.value_lb, "lb",
+             "NDS 2018 12.3.1"},
+            {"C_tn", "toe-nail factor, lateral", "", resistance::toe_nail_lateral(), "", "NDS 2018 12.5.4.2"}});
+    append(values.steps, adjusted.steps);
+    values.steps.push_back(
+        {"Z'", "adjusted lateral value", "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+}
+
+/// The standard lifts the wet service factor for toe-nails in withdrawal (12.5.4.1, from memory); it is kept, as for
+/// screws, which is on the safe side.
+void add_withdrawal(NailValues& values, const EndPlace& place, const ToeNails& nails, double penetration_in,
+                    const model::Basis& basis) {
+    const double per_in = resistance::nail_withdrawal_lb_per_in(place.holder.specific_gravity, nails.diameter_in);
+    const Adjusted adjusted = adjust_withdrawal(resistance::toe_nail_withdrawal() * per_in * penetration_in, basis);
+    values.withdrawal_lb = adjusted.value;
+    append(values.steps,
+           {{"W", "reference withdrawal value", "1380 G^2.5 D", per_in, "lb/in", "NDS 2018 Eq. 12.2-3"},
+            {"C_tn", "toe-nail factor, withdrawal", "", resistance::toe_nail_withdrawal(), "", "NDS 2018 12.5.4.1"}});
+    append(values.steps, adjusted.steps);
+    values.steps.push_back({"W'", "adjusted withdrawal value, one nail", "W p times every factor", adjusted.value, "lb",
+                            "NDS 2018 Table 11.3.1"});
+}
+
+NailValues nail_values(const catalog::Resolved& resolved, const EndPlace& place, const ToeNails& nails) {
+    const resistance::ToeNailPlace at = resistance::toe_nail_place(nails.length_in);
+    const resistance::SingleShear reference = reference_lateral(place, nails);
+    NailValues values;
+    values.inside_in = at.inside_in;
+    values.steps = {{"D", "nail diameter", "given", nails.diameter_in, "in", "input"},
+                    {"l_s", "bearing length in the member", "L/3", at.side_in, "in", "NDS 2018 Figure 12A"},
+                    {"p", "penetration into the holder", "L cos 30 - L/3, at most the holder's width",
+                     reference.penetration_in, "in", "NDS 2018 Figure 12A"}};
+    add_lateral(values, nails, reference, resolved.detail.basis);
+    if (!(reference.value_lb > 0.0)) {
+        values.why = fmt::format(
+            "The toe-nails enter the holder {:.4g} in, less than the {:.4g} in (6 D) the standard asks for: use longer "
+            "ones.",
+            reference.penetration_in, reference.minimum_penetration_in);
+        return values;
+    }
+    add_withdrawal(values, place, nails, reference.penetration_in, resolved.detail.basis);
+    return values;
+}
+
+/// Force across the outermost nail for each lb in of torque, 1/in: nails cross the holder's face on two upright lines.
+double outermost_per_torque(const EndPlace& place, const ToeNails& nails, double inside_in) {
+    const int a_side = nails.count / 2;
+    if (a_side < 1) return 0.0;
+    const double half_in = std::abs(0.5 * place.member.width_in - inside_in);
+    const double n = a_side;
+    const double line_in2 = a_side > 1 ? nails.spread_in * nails.spread_in * n * (n + 1.0) / (12.0 * (n - 1.0)) : 0.0;
+    const double sum_in2 = 2.0 * (n * half_in * half_in + line_in2);
+    const double farthest_in = std::hypot(half_in, a_side > 1 ? 0.5 * nails.spread_in : 0.0);
+    constexpr double least_lever_in = 0.25;  // closer together than this they are taken as one line
+    return farthest_in > least_lever_in ? farthest_in / sum_in2 : 0.0;
+}
+
+EndUse torque_unresisted(double torque_lb_in) {
+    return {"T",
+            "torque about the member's axis",
+            "",
+            std::abs(torque_lb_in),
+            0.0,
+            "lb in",
+            UseGroup::sideways,
+            "These toe-nails lie too near to each other to resist a couple about the member's axis: use two or more on "
+            "each side, spread over its depth, or hardware on both sides."};
+}
+
+EndUse turning_unresisted(double turning_lb_in) {
+    return {
+        "M",
+        "moment in the member's upright plane",
+        "",
+        std::abs(turning_lb_in),
+        0.0,
+        "lb in",
+        UseGroup::drawn,
+        "Toe-nails are not counted to keep two members square to each other: add hardware with a pull and a height."};
+}
+
+std::vector<EndUse> uses_at_face(const demand::HoldForces& forces, const ToeNails& nails, const NailValues& values,
+                                 double per_torque) {
+    const double across_lb =
+        std::hypot(forces.up_lb, forces.across_lb) / nails.count + std::abs(forces.torque_lb_in) * per_torque;
+    std::vector<EndUse> all{{"P", "force across the outermost nail", "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)",
+                             across_lb, values.lateral_lb, "lb", UseGroup::sheared, values.why},
+                            {"N", "force that draws each nail", "P_a/n", std::max(forces.along_lb, 0.0) / nails.count,
+                             values.withdrawal_lb, "lb", UseGroup::drawn, values.why},
+                            turning_unresisted(forces.turning_lb_in)};
+    if (!(per_torque > 0.0)) all.push_back(torque_unresisted(forces.torque_lb_in));
+    return all;
+}
+
+/// Rolling on the beam, the joist is pressed on one lower edge and draws the nails of the other side, half its width
+/// away at least.
+std::vector<EndUse> uses_on_beam(const demand::HoldForces& forces, const ToeNails& nails, const NailValues& values,
+                                 double half_width_in) {
+    const int a_side = nails.count / 2;
+    const double rolling_lb = a_side > 0 ? std::abs(forces.torque_lb_in) / (half_width_in * a_side) : 0.0;
+    std::vector<EndUse> all{{"P", "force across each nail", "sqrt(R_h^2 + P_a^2)/n",
+                             std::hypot(forces.across_lb, forces.along_lb) / nails.count, values.lateral_lb, "lb",
+                             UseGroup::sheared, values.why},
+                            {"N", "force that draws the most loaded nail", "R_v/n + T/(b/2 n/2)",
+                             std::max(forces.up_lb, 0.0) / nails.count + rolling_lb, values.withdrawal_lb, "lb",
+                             UseGroup::drawn, values.why},
+                            turning_unresisted(forces.turning_lb_in)};
+    if (a_side < 1) all.push_back(torque_unresisted(forces.torque_lb_in));
+    return all;
+}
+
+}  // namespace
+
+EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const ToeNails& nails) {
+    EndStrength strength;
+    strength.by = fmt::format("{} toe-nails {:.4g} in x {:.4g} in", nails.count, nails.diameter_in, nails.length_in);
+    strength.clause = "NDS 2018 12.2.3, 12.3, 12.5.4";
+    constexpr double thickest_in = 0.25;
+    if (nails.diameter_in >= thickest_in) {
+        strength.missing = "Toe-nails of 1/4 in and more are not worked out here: state hardware with a report.";
+        return strength;
+    }
+    NailValues values = nail_values(resolved, place, nails);
+    if (!place.on_beam && nails.spread_in > place.member.depth_in) {
+        values.lateral_lb = values.withdrawal_lb = 0.0;
+        values.why = "The toe-nails' spread is larger than the member is deep: some miss it.";
+    }
+    strength.steps = std::move(values.steps);
+    strength.note = place.holder.assumption;
+    if (place.on_beam) {
+        strength.uses = [nails, values, half_in = 0.5 * place.member.width_in](const demand::HoldForces& forces) {
+            return uses_on_beam(forces, nails, values, half_in);
+        };
+    } else {
+        strength.uses = [nails, values, per_torque = outermost_per_torque(place, nails, values.inside_in)](
+                            const demand::HoldForces& forces) {
+            return uses_at_face(forces, nails, values, per_torque);
+        };
+    }
+    return strength;
+}
+
+}  // namespace toehold::checks

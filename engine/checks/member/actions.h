@@ -1,0 +1,57 @@
+#pragma once
+// The pieces of framing that carry load, blocks, joists and rims alike, and what every check of one reads: its largest
+// actions in each state of the demand, from the grillage.
+#include "checks/registry.h"
+#include "demand/worst.h"
+#include "model/member.h"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace toehold::checks {
+
+/// Numbers in `model::members` of those on which some state puts an action above 1e-6 lb or lb in, in order. None where
+/// the demand has no state, or the framing cannot carry it at all.
+[[nodiscard]] std::vector<std::size_t> loaded_members(const CheckInput& input);
+
+/// Of a loaded member.
+[[nodiscard]] const demand::MemberActions& actions_of(const CheckInput& input, std::size_t state, std::size_t member);
+
+/// The state in which `quantity(const demand::MemberActions&)` is largest; the first of equal ones. For a loaded
+/// member.
+template <class Quantity>
+[[nodiscard]] demand::Worst worst_actions(const CheckInput& input, std::size_t member, Quantity&& quantity) {
+    demand::Worst worst{quantity(actions_of(input, 0, member)), 0};
+    for (std::size_t state = 1; state < input.demand.states.size(); ++state) {
+        const double value = quantity(actions_of(input, state, member));
+        if (value > worst.value) worst = {value, state};
+    }
+    return worst;
+}
+
+/// The link a member's own strength stands for: from the member to what holds it, `ends of block B1`, `supports of
+/// joist J1` or `joists at rim R1`.
+[[nodiscard]] Link strength_link(const model::Member& member, std::string by);
+
+/// Subject, link and the governing state's direction set.
+[[nodiscard]] CheckResult member_result(const CheckInput& input, const model::Member& member, std::size_t state,
+                                        std::string by);
+
+/// Where actions in the member's upright plane and its torque come from, for a step.
+[[nodiscard]] const char* vertical_statics(const CheckInput& input);
+/// Where horizontal actions across the member come from.
+inline constexpr const char* sideways_statics = "simple beam sideways";
+
+// A doubled member is pieces side by side, nailed together. Each is checked by itself with an equal share of everything
+// the member carries: sideways and in torsion that is less than one solid piece would take.
+
+/// What one of the pieces carries.
+[[nodiscard]] demand::MemberActions share(const demand::MemberActions& actions, const model::Member& member);
+
+/// How many pieces there are; none for a single one.
+[[nodiscard]] std::vector<Step> plies_steps(const model::Member& member);
+/// The sentence that must be read with a doubled member's result; empty for a single one.
+[[nodiscard]] std::string plies_note(const model::Member& member);
+
+}  // namespace toehold::checks

@@ -1,0 +1,96 @@
+// Pressure across the grain of a member: the plate's toe presses, through the decking and without counting any spread
+// in it, on the block, joist or rim below; a joist pressed down on a beam or a wall bears on it.
+#include "checks/basis/wood_basis.h"
+#include "checks/connection/connection.h"
+
+#include <algorithm>
+
+namespace toehold::checks {
+namespace {
+
+CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood) {
+    const demand::Support& support = input.demand.supports[index];
+    const demand::Worst worst = demand::worst_state(
+        input.demand, [&](const demand::State& state) { return state.supports.at(index).peak_psi; });
+    const Adjusted adjusted = adjust_compression_perp(wood.grade.compression_perp_psi, input.resolved.detail.basis);
+    CheckResult result;
+    result.subject = model::subject(model::member(input.resolved.detail.framing, support.member));
+    result.demand = worst.value;
+    result.capacity = adjusted.value;
+    result.unit = "psi";
+    result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
+    result.link = Link{input.resolved.decking ? "decking" : "plate", result.subject, "bearing"};
+    result.steps = {{"f_c,perp", "largest pressure under the plate here", "demand", worst.value, "psi", "demand"},
+                    {"F_c,perp", "reference compression across the grain, " + wood.species.name + " " + wood.grade.name,
+                     "given", wood.grade.compression_perp_psi, "psi", wood.grade.source.text}};
+    append(result.steps, adjusted.steps);
+    result.steps.push_back({"F_c,perp'", "allowable pressure", "F_c,perp times every factor; C_b taken as 1.0",
+                            adjusted.value, "psi", ""});
+    conclude(result);
+    result.note =
+        "Largest pressure at the plate's edge, not the mean over the contact; no spread through the layers above.";
+    return result;
+}
+
+std::vector<CheckResult> bearing_framing(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    if (input.demand.states.empty()) return results;
+    for (std::size_t index = 0; index < input.demand.supports.size(); ++index) {
+        const demand::Support& support = input.demand.supports[index];
+        if (support.kind != demand::SupportKind::member) continue;
+        results.push_back(bearing_on(input, index, catalog::wood(input.resolved, support.member)));
+    }
+    return results;
+}
+
+CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, const demand::Worst& worst) {
+    const model::JoistSupport& support = input.resolved.detail.framing.supports.at(place.hold->support.value());
+    const Adjusted adjusted =
+        adjust_compression_perp(place.wood->grade.compression_perp_psi, input.resolved.detail.basis);
+    const double area_in2 = place.member.width_in * support.bearing_in;
+    CheckResult result = end_result(input, place, worst.state, "bearing");
+    if (!(area_in2 > 0.0)) {
+        nothing_resists(result, worst.value, "lb",
+                        "No length of bearing is described: the joist has nothing to lie on.");
+        return result;
+    }
+    result.demand = worst.value / area_in2;
+    result.capacity = adjusted.value;
+    result.unit = "psi";
+    result.steps = {
+        {"R", "force down on the beam", "framing", worst.value, "lb", "demand"},
+        {"A_b", "bearing area", "joist's width times length of bearing", area_in2, "in2", "input"},
+        {"f_c,perp", "pressure", "R/A_b", result.demand, "psi", "NDS 2018 3.10.2"},
+        {"F_c,perp",
+         "reference compression across the grain, " + place.wood->species.name + " " + place.wood->grade.name, "given",
+         place.wood->grade.compression_perp_psi, "psi", place.wood->grade.source.text}};
+    append(result.steps, adjusted.steps);
+    result.steps.push_back({"F_c,perp'", "allowable pressure", "F_c,perp times every factor; C_b taken as 1.0",
+                            adjusted.value, "psi", ""});
+    conclude(result);
+    result.note = "The guard's load alone, without the deck's own; the beam's wood is not described and not checked.";
+    return result;
+}
+
+std::vector<CheckResult> support_bearing(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (const EndPlace& place : end_places(input)) {
+        if (!place.on_beam) continue;
+        const demand::Worst worst =
+            worst_at(input, place, [](const demand::HoldForces& forces) { return -forces.up_lb; });
+        if (worst.value > no_force_lb) results.push_back(bearing_on_beam(input, place, worst));
+    }
+    return results;
+}
+
+const RegisterCheck framing_check{
+    {"bearing-framing", "Bearing of the plate on the framing", "NDS 2018 3.10.2",
+     "Largest pressure under the plate against the wood of the block, joist or rim below, across "
+     "its grain.",
+     bearing_framing}};
+const RegisterCheck support_check{{"support-bearing", "Bearing of the joist on its beam", "NDS 2018 3.10.2",
+                                   "Largest force down at each beam against the joist's wood, across its grain.",
+                                   support_bearing}};
+
+}  // namespace
+}  // namespace toehold::checks

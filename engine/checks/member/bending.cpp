@@ -1,0 +1,200 @@
+// The anchors' pull and the plate's pressure bend a member up and down; horizontal forces across it bend it sideways.
+#include "checks/basis/wood_basis.h"
+#include "checks/member/actions.h"
+#include "resistance/wood/member_strength.h"
+
+#include <algorithm>
+#include <limits>
+#include <vector>
+
+namespace toehold::checks {
+namespace {
+
+/// Along a joist.
+std::vector<double> support_places_in(const model::Framing& framing) {
+    std::vector<double> places;
+    for (const model::JoistSupport& support : framing.supports) places.push_back(support.at_in);
+    return places;
+}
+
+/// Along a rim, of the joists fastened to it.
+std::vector<double> joist_places_in(const CheckInput& input, std::size_t rim) {
+    std::vector<double> places;
+    if (!input.demand.framing) return places;
+    const std::vector<model::Member> all = model::members(input.resolved.detail.framing);
+    for (const demand::Hold& hold : input.demand.framing->holds) {
+        if (hold.kind == demand::HoldKind::joist_to_rim && hold.holder == rim)
+            places.push_back(all.at(hold.member).across_in);
+    }
+    return places;
+}
+
+std::vector<double> places_in(const CheckInput& input, const model::Member& member, std::size_t index) {
+    switch (member.kind) {
+        case model::MemberKind::block:
+            return {};
+        case model::MemberKind::joist:
+            return support_places_in(input.resolved.detail.framing);
+        case model::MemberKind::rim:
+            break;
+    }
+    return joist_places_in(input, index);
+}
+
+/// Longest part of the member between neighbouring holds, or from the last of them to its end, in. Holds are a joist's
+/// supports, and the joists fastened to a rim; a block, and a member held in fewer than two places, counts its whole
+/// length. Boards hold the top edge only, and uplift presses the bottom one: they are not counted, nor are blocks
+/// (NDS 2018 3.3.3, the conservative reading).
+double unsupported_length_in(const CheckInput& input, std::size_t index) {
+    const model::Member member = model::member(input.resolved.detail.framing, index);
+    std::vector<double> places = places_in(input, member, index);
+    if (places.size() < 2) return model::length_in(member);
+    places.push_back(member.from_in);
+    places.push_back(member.to_in);
+    std::sort(places.begin(), places.end());
+    double longest = 0.0;
+    for (std::size_t i = 1; i < places.size(); ++i) longest = std::max(longest, places[i] - places[i - 1]);
+    return longest;
+}
+
+/// One piece of the member.
+struct Beam {
+    double width_in = 0.0, depth_in = 0.0;
+    double unsupported_in = 0.0;
+    [[nodiscard]] bool on_edge() const { return depth_in >= width_in; }
+};
+
+/// What it may take about each axis; edgewise is the load on its narrow face.
+struct Allowable {
+    Adjusted edgewise, flatwise;
+    double critical_psi = 0.0;
+};
+
+Allowable allowable(const Beam& beam, const catalog::LumberGrade& grade, const model::Basis& basis) {
+    const double narrow_in = std::min(beam.width_in, beam.depth_in);
+    const double wide_in = std::max(beam.width_in, beam.depth_in);
+    const bool sized = grade.size_factor_applies;
+    Allowable result;
+    result.edgewise = adjust_bending(grade.bending_psi,
+                                     {narrow_in, wide_in, sized, beam.unsupported_in, grade.modulus_min_psi}, basis);
+    result.flatwise = adjust_bending(grade.bending_psi, {wide_in, narrow_in, sized, 0.0, 0.0}, basis);
+    if (wide_in > narrow_in) {
+        const double slenderness = resistance::beam_slenderness(
+            resistance::effective_length_in(beam.unsupported_in, wide_in), wide_in, narrow_in);
+        result.critical_psi =
+            resistance::critical_buckling_psi(adjust_modulus_min(grade.modulus_min_psi, basis).value, slenderness);
+    }
+    return result;
+}
+
+const char* interaction(const Beam& beam) {
+    if (beam.depth_in == beam.width_in) return "f_bv/F_b1' + f_bh/F_b2'";
+    return beam.on_edge() ? "f_bv/F_b1' + f_bh/(F_b2' (1 - (f_bv/F_bE)^2))"
+                          : "f_bh/F_b1' + f_bv/(F_b2' (1 - (f_bh/F_bE)^2))";
+}
+
+struct Bending {
+    double vertical_psi = 0.0, horizontal_psi = 0.0;
+    double ratio = 0.0;
+};
+
+Bending bending(const demand::MemberActions& share, const Beam& beam, const Allowable& allowed) {
+    Bending result;
+    result.vertical_psi = resistance::bending_stress_psi(share.vertical_moment_lb_in, beam.width_in, beam.depth_in);
+    result.horizontal_psi = resistance::bending_stress_psi(share.horizontal_moment_lb_in, beam.depth_in, beam.width_in);
+    const double edgewise_psi = beam.on_edge() ? result.vertical_psi : result.horizontal_psi;
+    const double flatwise_psi = beam.on_edge() ? result.horizontal_psi : result.vertical_psi;
+    result.ratio = allowed.edgewise.value > 0.0
+                       ? resistance::biaxial_bending_ratio({edgewise_psi, allowed.edgewise.value, flatwise_psi,
+                                                            allowed.flatwise.value, allowed.critical_psi})
+                       : std::numeric_limits<double>::infinity();
+    return result;
+}
+
+void add_demand(CheckResult& result, const CheckInput& input, const demand::MemberActions& actions, const Beam& beam,
+                const Bending& worst) {
+    const double b = beam.width_in;
+    const double d = beam.depth_in;
+    append(
+        result.steps,
+        {{"l_u", "longest part between holds, or beyond the last", "from the plan", beam.unsupported_in, "in", "input"},
+         {"M_v", "largest moment of the vertical forces", vertical_statics(input), actions.vertical_moment_lb_in,
+          "lb in", "demand"},
+         {"M_h", "largest moment of the horizontal forces", sideways_statics, actions.horizontal_moment_lb_in, "lb in",
+          "demand"},
+         {"S_v", "section modulus of one piece", "b d^2/6", resistance::section_modulus_in3(b, d), "in3", ""},
+         {"S_h", "section modulus sideways", "d b^2/6", resistance::section_modulus_in3(d, b), "in3", ""},
+         {"f_bv", "bending stress", "share of M_v, over S_v", worst.vertical_psi, "psi", "NDS 2018 3.3.2"},
+         {"f_bh", "bending stress sideways", "share of M_h, over S_h", worst.horizontal_psi, "psi", "NDS 2018 3.3.2"}});
+}
+
+void add_allowable(std::vector<Step>& steps, const Adjusted& adjusted, double reference_psi, const char* symbol,
+                   const char* meaning) {
+    steps.push_back({"F_b", "reference bending value", "given", reference_psi, "psi", "NDS Supplement 2018"});
+    append(steps, adjusted.steps);
+    steps.push_back({symbol, meaning, "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+}
+
+void too_slender(CheckResult& result, const model::Member& member, const Bending& bending) {
+    result.demand = std::max(bending.vertical_psi, bending.horizontal_psi);
+    result.unit = "psi";
+    result.ratio = bending.ratio;
+    result.status = Status::fails;
+    result.note = std::string("The ") + model::name(member.kind) +
+                  " is too slender to bend on edge: it buckles sideways (NDS 2018 3.3.3.7, 3.9.2).";
+}
+
+CheckResult bending_of(const CheckInput& input, std::size_t index) {
+    const model::Member member = model::member(input.resolved.detail.framing, index);
+    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
+    const Beam beam{model::ply_width_in(member), member.depth_in, unsupported_length_in(input, index)};
+    const Allowable allowed = allowable(beam, grade, input.resolved.detail.basis);
+    const auto of = [&](const demand::MemberActions& actions) {
+        return bending(share(actions, member), beam, allowed);
+    };
+    const demand::Worst worst =
+        worst_actions(input, index, [&](const demand::MemberActions& actions) { return of(actions).ratio; });
+    const demand::MemberActions& actions = actions_of(input, worst.state, index);
+    const Bending governing = of(actions);
+
+    CheckResult result =
+        member_result(input, member, worst.state, std::string("bending of the ") + model::name(member.kind));
+    result.steps = plies_steps(member);
+    if (!member.length_stated) {
+        lacks_evidence(result,
+                       "The file does not say where the joists end, so nothing says how far this one runs "
+                       "without being held sideways.");
+        return result;
+    }
+    add_demand(result, input, actions, beam, governing);
+    add_allowable(result.steps, allowed.edgewise, grade.bending_psi, "F_b1'", "allowable, load on the narrow face");
+    add_allowable(result.steps, allowed.flatwise, grade.bending_psi, "F_b2'", "allowable, load on the wide face");
+    if (governing.ratio > std::numeric_limits<double>::max()) {
+        too_slender(result, member, governing);
+        return result;
+    }
+    if (allowed.critical_psi > 0.0) {
+        result.steps.push_back({"F_bE", "critical stress of sideways buckling on edge", "1.20 E_min'/R_B^2",
+                                allowed.critical_psi, "psi", "NDS 2018 3.3.3.8"});
+    }
+    result.steps.push_back({"R", "both together", interaction(beam), governing.ratio, "", "NDS 2018 Eq. 3.9-3"});
+    result.demand = governing.ratio;
+    result.capacity = 1.0;
+    result.note = plies_note(member);
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> member_bending(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (const std::size_t index : loaded_members(input)) results.push_back(bending_of(input, index));
+    return results;
+}
+
+const RegisterCheck registered{{"member-bending", "Bending of the framing", "NDS 2018 3.9.2",
+                                "Each block, joist and rim that carries load, bent up or down and sideways by the "
+                                "anchors and the plate.",
+                                member_bending}};
+
+}  // namespace
+}  // namespace toehold::checks

@@ -1,0 +1,154 @@
+// Shear along the grain of a member, its torsion, and both at one place.
+//   - Loads near a member's ends are counted in full: block ends hang on fasteners, and a joist's loads may stand
+//     anywhere, so the relief NDS 2018 3.4.3.1 gives near a bearing is not taken.
+//   - Forces beside the axis, the push at the top and what blocks hang on a joist's face twist a member.
+//   - Torsional stress is largest at the middle of a piece's longer side, where beam shear acts too: their parts of
+//   what
+//     is allowed are added. Shear across the other side is counted there as well, which is on the safe side.
+#include "checks/basis/wood_basis.h"
+#include "checks/member/actions.h"
+#include "resistance/wood/member_strength.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::checks {
+namespace {
+
+/// Of one piece of the member.
+struct MemberStresses {
+    double shear_psi = 0.0;    ///< vertical and horizontal shear together, each at its largest
+    double torsion_psi = 0.0;  ///< at the middle of the longer side
+};
+
+MemberStresses member_stresses(const demand::MemberActions& actions, const model::Member& member) {
+    const demand::MemberActions each = share(actions, member);
+    const double b = model::ply_width_in(member);
+    const double d = member.depth_in;
+    return {std::hypot(resistance::shear_stress_psi(each.vertical_shear_lb, b, d),
+                       resistance::shear_stress_psi(each.horizontal_shear_lb, d, b)),
+            resistance::torsion_stress_psi(each.torque_lb_in, b, d)};
+}
+
+std::vector<Step> shear_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
+                                     const model::Member& member) {
+    return {{"V_v", "largest vertical shear", vertical_statics(input), actions.vertical_shear_lb, "lb", "demand"},
+            {"V_h", "largest horizontal shear", sideways_statics, actions.horizontal_shear_lb, "lb", "demand"},
+            {"A", "section, all pieces", "b d", member.width_in * member.depth_in, "in2", "input"},
+            {"f_v", "shear stress, both together", "1.5 sqrt(V_v^2 + V_h^2)/A",
+             member_stresses(actions, member).shear_psi, "psi", "NDS 2018 Eq. 3.4-2"}};
+}
+
+std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
+                                       const model::Member& member) {
+    const double b = model::ply_width_in(member);
+    const double longer_in = std::max(b, member.depth_in);
+    const double shorter_in = std::min(b, member.depth_in);
+    return {{"T", "largest torque: forces times their distance from the axis, horizontal forces at the top",
+             vertical_statics(input), actions.torque_lb_in, "lb in", "demand"},
+            {"k", "torsion coefficient of one piece", "by a/b, a the longer side",
+             resistance::torsion_coefficient(longer_in / shorter_in), "", "Saint-Venant"},
+            {"tau", "torsional stress", "share of T, over k a b^2", member_stresses(actions, member).torsion_psi, "psi",
+             "Saint-Venant"}};
+}
+
+Step allowable_torsion_step(double allowable_shear_psi) {
+    return {"F_t'",     "allowable torsional stress",
+            "2/3 F_v'", resistance::torsion_over_shear() * allowable_shear_psi,
+            "psi",      "common practice; Wood Handbook 2010 ch. 5 (from memory)"};
+}
+
+CheckResult shear_of(const CheckInput& input, std::size_t index) {
+    const model::Member member = model::member(input.resolved.detail.framing, index);
+    const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
+    const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
+    const demand::Worst worst = worst_actions(
+        input, index, [&](const demand::MemberActions& actions) { return member_stresses(actions, member).shear_psi; });
+    CheckResult result =
+        member_result(input, member, worst.state, std::string("shear in the ") + model::name(member.kind));
+    result.demand = worst.value;
+    result.capacity = adjusted.value;
+    result.unit = "psi";
+    result.steps = plies_steps(member);
+    append(result.steps, shear_demand_steps(input, actions_of(input, worst.state, index), member));
+    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
+    result.note = plies_note(member);
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> member_shear(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (const std::size_t index : loaded_members(input)) results.push_back(shear_of(input, index));
+    return results;
+}
+
+CheckResult torsion_of(const CheckInput& input, std::size_t index) {
+    const model::Member member = model::member(input.resolved.detail.framing, index);
+    const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
+    const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
+    const demand::Worst worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
+        return member_stresses(actions, member).torsion_psi;
+    });
+    const Step allowable = allowable_torsion_step(adjusted.value);
+    CheckResult result =
+        member_result(input, member, worst.state, std::string("torsion of the ") + model::name(member.kind));
+    result.demand = worst.value;
+    result.capacity = allowable.value;
+    result.unit = "psi";
+    result.steps = plies_steps(member);
+    append(result.steps, torsion_demand_steps(input, actions_of(input, worst.state, index), member));
+    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
+    result.steps.push_back(allowable);
+    result.note = plies_note(member);
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> member_torsion(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (const std::size_t index : loaded_members(input)) results.push_back(torsion_of(input, index));
+    return results;
+}
+
+CheckResult together_of(const CheckInput& input, std::size_t index) {
+    const model::Member member = model::member(input.resolved.detail.framing, index);
+    const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
+    const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
+    const demand::Worst worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
+        const MemberStresses stresses = member_stresses(actions, member);
+        return resistance::shear_torsion_ratio(stresses.shear_psi, stresses.torsion_psi, adjusted.value);
+    });
+    const demand::MemberActions& actions = actions_of(input, worst.state, index);
+    CheckResult result =
+        member_result(input, member, worst.state, std::string("shear and torsion of the ") + model::name(member.kind));
+    result.demand = worst.value;
+    result.capacity = 1.0;
+    result.steps = plies_steps(member);
+    append(result.steps, shear_demand_steps(input, actions, member));
+    append(result.steps, torsion_demand_steps(input, actions, member));
+    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
+    result.steps.push_back(allowable_torsion_step(adjusted.value));
+    result.steps.push_back({"R", "both together", "f_v/F_v' + tau/F_t'", worst.value, "", "common practice"});
+    result.note = plies_note(member);
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> member_shear_torsion(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (const std::size_t index : loaded_members(input)) results.push_back(together_of(input, index));
+    return results;
+}
+
+const RegisterCheck shear_check{{"member-shear", "Shear in the framing", "NDS 2018 3.4.2",
+                                 "Shear along the grain of each block, joist and rim that carries load.",
+                                 member_shear}};
+const RegisterCheck torsion_check{{"member-torsion", "Torsion of the framing", "common practice",
+                                   "Twist of each block, joist and rim from forces beside its axis.", member_torsion}};
+const RegisterCheck combined_check{
+    {"member-shear-torsion", "Shear and torsion of the framing together", "common practice",
+     "Beam shear and twist of each block, joist and rim at the same place.", member_shear_torsion}};
+
+}  // namespace
+}  // namespace toehold::checks

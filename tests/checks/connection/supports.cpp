@@ -1,0 +1,127 @@
+// What holds the joists: against rolling, on their beams, and sideways by the boards.
+#include "checks/connection/end_example.h"
+
+#include "support/compare.h"
+
+#include <cmath>
+
+using namespace toehold;
+using checks::CheckResult;
+using checks::Status;
+using test::step_value;
+
+namespace {
+
+using SupportKind = model::JoistSupport::Kind;
+
+const model::EndGrainFasteners four_nails{model::EndGrainFasteners::Kind::nail, 0.162, 3.5, 4, 4.0};
+const demand::HoldForces rolled{0.0, 0.0, 0.0, 90.0, 0.0};
+
+model::DeckingFastening two_screws() { return {0.164, 2.5, 2, 5.5, 0.0, {}}; }
+
+std::vector<CheckResult> sideways(catalog::Resolved resolved, const model::DeckingFastening& fastening) {
+    resolved.detail.layers.decking->fastening = fastening;
+    return test::run_check("deck-sideways", resolved, test::example_demand(resolved, {0.0, 0.0, 50.0}, {}));
+}
+
+}  // namespace
+
+TEST_CASE("an upright line of nails takes the couple of its outermost nail", "[closed-form]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const demand::Hold hold = test::support_hold(resolved, SupportKind::ledger, four_nails);
+    const CheckResult result = test::run_held("joist-roll", resolved, hold, rolled).at(0);
+    // Z' = 153.9 x 0.7 x 0.67 = 72.18 lb; r_max/sum r^2 = 0.225 (4 nails over 4 in): 72.18/0.225 = 320.8 lb in
+    CHECK_CLOSE(result.capacity, 320.8, 1e-3, 0.0);
+    CHECK_CLOSE(result.demand, 90.0, 1e-12, 0.0);
+    CHECK(result.unit == "lb in");
+    CHECK(result.subject == "joist J1 at ledger S1");
+}
+
+TEST_CASE("a connector takes the couple of its weaker line", "[closed-form]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const model::ReportedConnector hanger{"hanger", "test value", 400.0, 1500.0, 300.0, 1.5};
+    const demand::Hold hold = test::support_hold(resolved, SupportKind::ledger, hanger);
+    // 400/2 x 1.5
+    CHECK_CLOSE(test::run_held("joist-roll", resolved, hold, rolled).at(0).capacity, 300.0, 1e-9, 0.0);
+}
+
+TEST_CASE("nothing keeps a bare joist on a beam from rolling", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const demand::Hold hold = test::support_hold(resolved, SupportKind::beam, std::monostate{});
+    const CheckResult result = test::run_held("joist-roll", resolved, hold, rolled).at(0);
+    CHECK(result.status == Status::no_path);
+    CHECK_CLOSE(result.demand, 90.0, 1e-12, 0.0);
+    CHECK(test::run_held("joist-roll", resolved, hold, {}).empty());
+}
+
+TEST_CASE("a rim is kept from rolling by what ties it to the joists", "[closed-form]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing.rims = {{"R1", 0.0, -20.0, 20.0, 1.5, 9.25, "southern-pine", "no-2", 1, {}}};
+    resolved.rims = {*resolved.joists};
+    demand::Hold hold;
+    hold.kind = demand::HoldKind::joist_to_rim;
+    hold.member = 2;
+    hold.holder = 4;
+    hold.to = "rim R1";
+    model::ReportedConnector tie{"tie", "test value", 400.0, 400.0, 300.0, 1.5};
+    tie.pull_lb = 500.0;
+    tie.height_in = 4.0;
+    hold.connection = tie;
+    const CheckResult result = test::run_held("joist-roll", resolved, hold, {0.0, 0.0, 0.0, 0.0, 900.0}).at(0);
+    CHECK_CLOSE(result.capacity, 2000.0, 1e-9, 0.0);
+    CHECK(result.subject == "rim R1 at joist J1");
+    CHECK(result.link == checks::Link{"rim R1", "joist J1", "tie"});
+    hold.connection = four_nails;
+    CHECK(test::run_held("joist-roll", resolved, hold, {0.0, 0.0, 0.0, 0.0, 900.0}).at(0).status == Status::no_path);
+}
+
+TEST_CASE("framing that can move without resistance has no path", "[unit]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = test::example_demand(resolved, {}, {});
+    demand.framing = demand::FramingDemand{};
+    demand.framing->unstable = "joist J1 can roll";
+    const auto results = test::run_check("joist-roll", resolved, demand);
+    REQUIRE(results.size() == 1);
+    CHECK(results[0].status == Status::no_path);
+    CHECK(results[0].note.find("joist J1 can roll") != std::string::npos);
+    CHECK(test::run_check(test::end_check, resolved, demand).empty());
+}
+
+TEST_CASE("a joist bears on its beam across the grain", "[closed-form]") {
+    catalog::Resolved resolved = test::example_resolved();
+    const demand::Hold hold = test::support_hold(resolved, SupportKind::beam, std::monostate{});
+    // 900/(1.5 x 1.5) = 400 psi on 565 x 0.67 (wet) = 378.55
+    const CheckResult result = test::run_held("support-bearing", resolved, hold, {-900.0, 0.0, 0.0, 0.0, 0.0}).at(0);
+    CHECK_CLOSE(result.demand, 400.0, 1e-12, 0.0);
+    CHECK_CLOSE(result.capacity, 378.55, 1e-12, 0.0);
+    CHECK(result.status == Status::fails);
+    CHECK(result.link == checks::Link{"joist J1", "beam S1", "bearing"});
+    CHECK(test::run_held("support-bearing", resolved, hold, {900.0, 0.0, 0.0, 0.0, 0.0}).empty());
+}
+
+TEST_CASE("boards beside the plate hold the whole push sideways", "[closed-form]") {
+    // The plate reaches 7 in along the joists: one 5.5 in board, two screws. Root 0.78 x 0.164 = 0.1279, Fyb 90,000,
+    // Fe 5550, mode IV: 0.1279^2/2.2 sqrt(2 x 5550 x 90000/6) = 95.97 lb; wet 0.7: 67.18. Two: 134.4 of 200 lb.
+    const auto results = sideways(test::example_resolved(), two_screws());
+    REQUIRE(results.size() == 1);
+    CHECK_CLOSE(results[0].demand, 200.0, 1e-12, 0.0);
+    CHECK_CLOSE(results[0].capacity, 134.4, 1e-3, 0.0);
+    CHECK(results[0].status == Status::fails);
+    model::DeckingFastening narrow = two_screws();
+    narrow.board_width_in = 3.5;  // two boards
+    CHECK_CLOSE(sideways(test::example_resolved(), narrow).at(0).capacity, 268.7, 1e-3, 0.0);
+}
+
+TEST_CASE("boards that are not wood need a reported value", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
+    CHECK(sideways(resolved, two_screws()).at(0).status == Status::missing_evidence);
+    model::DeckingFastening reported = two_screws();
+    reported.lateral_lb = 120.0;
+    CHECK_CLOSE(sideways(resolved, reported).at(0).capacity, 240.0, 1e-12, 0.0);
+}
+
+TEST_CASE("boards that lie loose are not looked at", "[unit]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    CHECK(test::run_check("deck-sideways", resolved, test::example_demand(resolved, {0.0, 0.0, 50.0}, {})).empty());
+}

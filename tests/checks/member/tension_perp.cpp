@@ -1,0 +1,56 @@
+// How deep an anchor that lifts a member by its top takes hold of it.
+#include "checks/anchor/bolt_example.h"
+#include "checks/member/framing_example.h"
+#include "checks/run_check.h"
+#include "support/compare.h"
+
+using namespace toehold;
+using checks::Status;
+using test::run_check;
+
+namespace {
+
+constexpr const char* id = "member-tension-perp";
+
+std::vector<checks::CheckResult> pulled(const catalog::Resolved& resolved, double pull_lb) {
+    return run_check(id, resolved, test::example_demand(resolved, {pull_lb, 0.0, 0.0}, {}));
+}
+
+}  // namespace
+
+TEST_CASE("a screw past the middle of the block's depth holds", "[closed-form]") {
+    const auto results = pulled(test::example_resolved(), 900.0);
+    // 5.5 in deep: 2.75 in; the 6 in screw reaches 6 - 0.375 - 1 - 7/32 = 4.40625 in
+    REQUIRE(results.size() == 4);
+    CHECK(results[0].demand == 2.75);
+    CHECK(results[0].capacity == 4.40625);
+    CHECK(results[0].unit == "in");
+    CHECK(results[0].status == Status::holds);
+    CHECK(results[0].note.empty());
+    CHECK(results[0].link->from == "anchor A");
+    CHECK(results[0].link->to == "block B1");
+}
+
+TEST_CASE("a screw that stops in a deep joist's upper half fails, and the note says what mends it", "[closed-form]") {
+    catalog::Resolved resolved = test::framed_example();
+    resolved.anchors[0].seat = model::Seat{2, 0.75, 12.0};
+    const auto results = pulled(resolved, 900.0);
+    // 9.25 in deep: 4.625 in against 4.40625
+    CHECK(results.at(0).demand == 4.625);
+    CHECK(results.at(0).status == Status::fails);
+    CHECK(results.at(0).link->to == "joist J1");
+    CHECK(results.at(0).note.find("below the joist") != std::string::npos);
+}
+
+TEST_CASE("a through-bolt takes hold of the whole depth, from below", "[unit]") {
+    const auto results = pulled(test::bolted_example(), 900.0);
+    CHECK(results.at(0).capacity == 5.5);
+    CHECK(results.at(0).status == Status::holds);
+}
+
+TEST_CASE("an anchor that is hardly pulled, or lands in nothing, is not asked", "[unit]") {
+    CHECK(pulled(test::example_resolved(), 0.9).empty());
+    catalog::Resolved resolved = test::example_resolved();
+    for (catalog::Anchor& anchor : resolved.anchors) anchor.seat.reset();
+    CHECK(pulled(resolved, 900.0).empty());
+}

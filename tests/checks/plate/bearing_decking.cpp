@@ -1,0 +1,81 @@
+#include "checks/run_check.h"
+
+#include "support/compare.h"
+#include "support/example.h"
+
+using namespace toehold;
+using checks::Status;
+
+namespace {
+
+/// 2000 lb on B2 over 5 in2 of peak pressure: 400 psi.
+demand::Demand pressing(const catalog::Resolved& resolved) {
+    return test::example_demand(resolved, {500.0, 0.0, 50.0}, {0.0, 2000.0});
+}
+
+}  // namespace
+
+TEST_CASE("wood decking bears to its reference value across the grain, wet", "[unit]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
+    REQUIRE(results.size() == 1);
+    // Southern pine Fc,perp 565 psi (NDS Supplement Table 4B) x 0.67 = 378.55 psi against 400
+    CHECK_CLOSE(results[0].demand, 400.0, 1e-12, 0.0);
+    CHECK_CLOSE(results[0].capacity, 378.55, 1e-12, 0.0);
+    CHECK(results[0].status == Status::fails);
+    CHECK(results[0].link == checks::Link{"plate", "decking", "bearing"});
+    CHECK(results[0].direction_deg == Approx(90.0));
+}
+
+TEST_CASE("dry decking bears its whole reference value, whatever the load's duration", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.basis.moisture = model::Moisture::dry;
+    resolved.detail.basis.load_duration = 1.6;
+    const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
+    CHECK_CLOSE(results.at(0).capacity, 565.0, 1e-12, 0.0);
+    CHECK(results.at(0).status == Status::holds);
+}
+
+TEST_CASE("composite decking that may not bear is no path, and says what would be", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
+    resolved.decking->may_bear = false;
+    const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
+    CHECK(results.at(0).status == Status::no_path);
+    CHECK(results.at(0).note.find("stand the plate on the framing") != std::string::npos);
+}
+
+TEST_CASE("composite decking without a bearing value is missing evidence, not a guess", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
+    resolved.decking->bearing_psi = 0.0;
+    const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
+    CHECK(results.at(0).status == Status::missing_evidence);
+    CHECK(results.at(0).capacity == 0.0);
+}
+
+TEST_CASE("a composite's reported value takes no wood factor", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
+    resolved.decking->bearing_psi = 500.0;
+    CHECK_CLOSE(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).capacity, 500.0, 1e-12, 0.0);
+    resolved.detail.basis.method = model::Method::lrfd;
+    CHECK_CLOSE(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).capacity, 800.0, 1e-12, 0.0);
+}
+
+TEST_CASE("every shim is checked as the decking is", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.shims = {*resolved.decking, *resolved.decking};
+    resolved.shims[1].bearing_psi = 0.0;
+    const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
+    REQUIRE(results.size() == 3);
+    CHECK(results[1].subject == "shim 1");
+    CHECK(results[2].status == Status::missing_evidence);
+}
+
+TEST_CASE("a plate on the framing itself has no decking to check", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.decking.reset();
+    resolved.detail.layers.decking.reset();
+    CHECK(test::run_check("bearing-decking", resolved, pressing(resolved)).empty());
+}
