@@ -1,6 +1,7 @@
 #include "demand/bed.h"
 
 #include "demand/stiffness.h"
+#include "mechanics/plane/area_moments.h"
 #include "model/placement.h"
 
 #include <cmath>

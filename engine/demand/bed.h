@@ -1,7 +1,7 @@
 #pragma once
 // What the plate's underside bears on: its outline cut by the plan of every block and joist under it.
 #include "demand/demand.h"
-#include "mechanics/rigid_plate.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
 
 #include <string>
 #include <vector>

@@ -1,6 +1,6 @@
 #include "demand/envelope.h"
 
-#include "mechanics/lever_arm.h"
+#include "mechanics/rigid_plate/anchor_group.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,6 @@
 #include "demand/plate_mesh_input.h"
 
+#include "mechanics/plane/area_moments.h"
 #include "model/placement.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // A resolved detail as the flexible plate wants it: mesh, metal, anchors through their washers, supports.
 #include "demand/bed.h"
 #include "demand/stiffness.h"
-#include "mechanics/flexible/flexible_plate.h"
+#include "mechanics/flexible_plate/flexible_plate.h"
 
 #include <stdexcept>
 #include <vector>

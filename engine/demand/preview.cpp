@@ -3,7 +3,7 @@
 #include "demand/load_cases.h"
 #include "demand/preview_rigid_field.h"
 #include "demand/solver.h"
-#include "mechanics/lever_arm.h"
+#include "mechanics/rigid_plate/anchor_group.h"
 
 #include <algorithm>
 #include <cmath>

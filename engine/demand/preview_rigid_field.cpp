@@ -1,7 +1,7 @@
 #include "demand/preview_rigid_field.h"
 
 #include "demand/plate_mesh_input.h"
-#include "mechanics/plane.h"
+#include "mechanics/plane/geometry.h"
 
 #include <algorithm>
 #include <cmath>
@@ -62,15 +62,15 @@ Grid grid_of(const mechanics::Polygon& plate, const std::vector<mechanics::BedRe
     return {x.sorted(), y.sorted()};
 }
 
-mechanics::Polygon down_part(const mechanics::Polygon& cell, const mechanics::Plane& lift) {
+mechanics::Polygon down_part(const mechanics::Polygon& cell, const mechanics::LinearField& lift) {
     return mechanics::clip_half_plane(cell, lift.at_origin, lift.slope_x, lift.slope_y);
 }
 
-mechanics::Polygon up_part(const mechanics::Polygon& cell, const mechanics::Plane& lift) {
+mechanics::Polygon up_part(const mechanics::Polygon& cell, const mechanics::LinearField& lift) {
     return mechanics::clip_half_plane(cell, -lift.at_origin, -lift.slope_x, -lift.slope_y);
 }
 
-void add_cell(PlateField& field, const mechanics::Polygon& cell, const mechanics::Plane& lift,
+void add_cell(PlateField& field, const mechanics::Polygon& cell, const mechanics::LinearField& lift,
               double stiffness_psi_per_in) {
     const int first = static_cast<int>(field.nodes.size());
     for (const mechanics::Point corner : cell) {
@@ -87,7 +87,7 @@ PlateField rigid_field(const catalog::Resolved& resolved, const Bed& bed,
                        const mechanics::RigidPlateSolution& solution) {
     const mechanics::Polygon plate = outline(resolved.detail.plate);
     const std::vector<mechanics::BedRectangle> supports = bed_rectangles(resolved, bed);
-    const mechanics::Plane lift{solution.lift_in, -solution.tilt_y_rad, solution.tilt_x_rad};
+    const mechanics::LinearField lift{solution.lift_in, -solution.tilt_y_rad, solution.tilt_x_rad};
     const Grid grid = grid_of(plate, supports);
     PlateField field;
     for (std::size_t column = 1; column < grid.x.size(); ++column) {

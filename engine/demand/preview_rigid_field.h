@@ -1,7 +1,7 @@
 #pragma once
 // The rigid plate's plane lift and what the bed presses on it, over a grid for drawing.
 #include "demand/bed.h"
-#include "mechanics/rigid_plate.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
 
 namespace toehold::demand {
 

@@ -2,7 +2,7 @@
 
 #include "demand/framing/giving.h"
 #include "demand/plate_mesh_input.h"
-#include "mechanics/shear.h"
+#include "mechanics/rigid_plate/anchor_group.h"
 
 #include <fmt/format.h>
 
@@ -85,7 +85,7 @@ Solver::Solver(const catalog::Resolved& resolved, const Preparation& preparation
 
 mechanics::FlexiblePlateInput Solver::plate_at(double fineness, bool framing_gives) const {
     mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness);
-    if (framing_gives) input.framing = framing_;
+    if (framing_gives) input.compliant_supports = framing_;
     return input;
 }
 

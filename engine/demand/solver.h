@@ -3,8 +3,8 @@
 #include "demand/bed.h"
 #include "demand/demand.h"
 #include "demand/stiffness.h"
-#include "mechanics/flexible/flexible_plate.h"
-#include "mechanics/rigid_plate.h"
+#include "mechanics/flexible_plate/flexible_plate.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
 
 #include <optional>
 #include <stdexcept>
@@ -73,7 +73,7 @@ class Solver {
     std::vector<mechanics::Point> anchor_points_;
     std::optional<mechanics::RigidPlateSolution> previous_;
     double fineness_ = 1.5;  ///< about 1,000 unknowns on a common base
-    std::optional<mechanics::GivingFraming> framing_;
+    std::optional<mechanics::CompliantSupports> framing_;
     std::optional<mechanics::FlexiblePlate> plate_;
     std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on framing that gives
     std::string why_rigid_;

@@ -4,9 +4,9 @@
 // factorisation of the same plate's elastic stiffness by a library, the rigid plate, and a general-purpose program on
 // solid elements over the same mesh.
 #include "bench/report.h"
-#include "mechanics/flexible/one_way_springs.h"
-#include "mechanics/flexible/plate_assembly.h"
-#include "mechanics/flexible/plate_reduction.h"
+#include "mechanics/flexible_plate/one_way_springs.h"
+#include "mechanics/flexible_plate/plate_assembly.h"
+#include "mechanics/flexible_plate/reduced_system.h"
 #include "oracle/solid_solution.h"
 
 #include <benchmark/benchmark.h>

@@ -1,6 +1,6 @@
 #pragma once
 // Outlines and whole problems that several tests share.
-#include "mechanics/rigid_plate.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
 
 #include <cmath>
 #include <numbers>

@@ -1,6 +1,6 @@
 #pragma once
 // Bases that both programs solve.
-#include "mechanics/flexible/flexible_plate.h"
+#include "mechanics/flexible_plate/flexible_plate.h"
 
 #include <string>
 #include <vector>

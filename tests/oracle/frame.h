@@ -1,6 +1,6 @@
 #pragma once
 // Grids of beams that both programs solve, and what CalculiX says of them.
-#include "mechanics/framing/grillage.h"
+#include "mechanics/grillage/grillage.h"
 
 #include <vector>
 

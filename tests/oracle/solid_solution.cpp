@@ -1,5 +1,7 @@
 #include "oracle/solid_solution.h"
 
+#include "mechanics/plane/area_moments.h"
+
 #include <algorithm>
 #include <cmath>
 

@@ -1,5 +1,7 @@
 #include "checks/plate/plate_bearing_bound.h"
 
+#include "mechanics/plane/area_moments.h"
+
 #include <algorithm>
 #include <limits>
 

@@ -1,6 +1,7 @@
 #include "checks/plate/plate_pressure.h"
 
-#include "mechanics/rigid_plate.h"
+#include "mechanics/plane/area_moments.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
 
 #include <algorithm>
 #include <limits>

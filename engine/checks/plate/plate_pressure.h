@@ -2,7 +2,7 @@
 // The bearing pressure under a plate, found again from each support's resultant, and the part of it beyond a section.
 #include "checks/plate/plate_section.h"
 #include "demand/demand.h"
-#include "mechanics/geometry.h"
+#include "mechanics/plane/geometry.h"
 
 #include <vector>
 

@@ -3,7 +3,7 @@
 // checks its bending. The peak plate moment at a tube's corner is singular, so no point value there means anything; a
 // section in equilibrium does. Plan coordinates in.
 #include "checks/post/post_foot.h"
-#include "mechanics/geometry.h"
+#include "mechanics/plane/geometry.h"
 #include "model/plate.h"
 
 #include <cstddef>

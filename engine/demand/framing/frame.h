@@ -2,7 +2,7 @@
 // The framing as a grillage: every member a beam, every hold its springs; and the loads of a state where they land.
 #include "demand/demand.h"
 #include "demand/framing_demand.h"
-#include "mechanics/framing/grillage.h"
+#include "mechanics/grillage/grillage.h"
 #include "model/member.h"
 
 #include <optional>

@@ -54,9 +54,9 @@ Eigen::MatrixXd compliance(const Frame& frame, const std::vector<Place>& places)
 
 }  // namespace
 
-std::optional<mechanics::GivingFraming> giving_framing(const catalog::Resolved& resolved, const Bed& bed) {
+std::optional<mechanics::CompliantSupports> giving_framing(const catalog::Resolved& resolved, const Bed& bed) {
     const Frame frame = make_frame(resolved);
-    mechanics::GivingFraming framing;
+    mechanics::CompliantSupports framing;
     std::vector<Place> places;
     const auto size = static_cast<Eigen::Index>(3 * bed.supports.size());
     Eigen::MatrixXd stiffness = Eigen::MatrixXd::Zero(size, size);

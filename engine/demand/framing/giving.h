@@ -1,7 +1,7 @@
 #pragma once
 // How far the framing under a plate gives: blocks, joists, rim and the slip of their connections, as one grillage.
 #include "demand/bed.h"
-#include "mechanics/flexible/giving_framing.h"
+#include "mechanics/flexible_plate/flexible_plate.h"
 
 #include <optional>
 
@@ -10,6 +10,7 @@ namespace toehold::demand {
 /// One place for every support of the bed: a member gives where the post stands over it (or at the nearest place along
 /// it); what the frame leaves out stands still. Absent where no member in the frame bears, or where the frame can move
 /// without resistance.
-[[nodiscard]] std::optional<mechanics::GivingFraming> giving_framing(const catalog::Resolved& resolved, const Bed& bed);
+[[nodiscard]] std::optional<mechanics::CompliantSupports> giving_framing(const catalog::Resolved& resolved,
+                                                                         const Bed& bed);
 
 }  // namespace toehold::demand

@@ -2,7 +2,7 @@
 // An input deck of the general-purpose finite element program CalculiX (ccx) for a solid plate on one-way springs.
 // Keywords and their lines after its manual, "CalculiX CrunchiX USER'S MANUAL version 2.20": *SOLID SECTION, *EQUATION,
 // *RIGID BODY, *SPRING (NONLINEAR), *CONTROLS, *NODE PRINT.
-#include "mechanics/rigid_plate.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
 #include "oracle/ccx/solid_plate.h"
 
 #include <string>

@@ -1,7 +1,7 @@
 #pragma once
 // A plate as quadratic wedges (C3D15), one through the thickness, over a triangle mesh. The middle surface lies at
 // z = 0.
-#include "mechanics/flexible/plate_mesh.h"
+#include "mechanics/flexible_plate/plate_mesh.h"
 
 #include <array>
 #include <utility>

@@ -1,0 +1,182 @@
+#include "mechanics/flexible_plate/flexible_plate.h"
+
+#include "mechanics/flexible_plate/full_system.h"
+#include "mechanics/flexible_plate/reduced_system.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+namespace toehold::mechanics {
+namespace {
+
+Eigen::Vector3d vector_of(const PlateLoad& load) { return {load.fz_lb, load.mx_lb_in, load.my_lb_in}; }
+
+void add_to_patch(PatchForce& patch, const BedPoint& point, double force_lb) {
+    if (force_lb <= 0.0) return;
+    patch.force_lb += force_lb;
+    // A sum of moments for now; divided by the force once all points are in.
+    patch.at = {patch.at.x + force_lb * point.at.x, patch.at.y + force_lb * point.at.y};
+    patch.contact_area_in2 += point.area_in2;
+}
+
+void find_peaks(std::vector<PatchForce>& patches, const OneWaySprings& springs, const StiffnessScale& scale,
+                const Eigen::VectorXd& probe_lift) {
+    for (std::size_t i = 0; i < springs.probes().size(); ++i) {
+        const PressureProbe& probe = springs.probes()[i];
+        PatchForce& patch = patches[probe.rectangle];
+        const double stiffness = scale.bed * springs.bed()[probe.rectangle].stiffness_psi_per_in;
+        const double pressure = -stiffness * probe_lift(static_cast<Eigen::Index>(i));
+        if (pressure <= patch.peak_psi) continue;
+        patch.peak_psi = pressure;
+        patch.peak_at = probe.at;
+    }
+}
+
+void find_centroid(PatchForce& patch, const BedRectangle& rectangle) {
+    if (patch.force_lb > 0.0) {
+        patch.at = {patch.at.x / patch.force_lb, patch.at.y / patch.force_lb};
+    } else {
+        patch.at = {0.5 * (rectangle.x_min + rectangle.x_max), 0.5 * (rectangle.y_min + rectangle.y_max)};
+        patch.peak_at = patch.at;
+    }
+}
+
+/// What is left over of the load once every spring's force, from its lift alone, has been taken from it.
+Residuals residuals(const OneWaySprings& springs, const Eigen::VectorXd& signed_force, const PlateLoad& load,
+                    double largest_lb, double reach_in) {
+    Eigen::Vector3d left = vector_of(load);
+    for (std::size_t i = 0; i < springs.size(); ++i)
+        left -= signed_force(static_cast<Eigen::Index>(i)) * springs.rows()[i].rigid;
+    const double applied = std::hypot(load.mx_lb_in, load.my_lb_in);
+    const double moment = applied > 0.0 ? applied : largest_lb * reach_in;
+    Residuals result;
+    result.force = largest_lb > 0.0 ? std::abs(left(0)) / largest_lb : 0.0;
+    result.moment = moment > 0.0 ? std::hypot(left(1), left(2)) / moment : 0.0;
+    return result;
+}
+
+/// No lift and no force.
+FlexiblePlateSolution unsolved(int iterations, const OneWaySprings& springs) {
+    FlexiblePlateSolution solution;
+    solution.iterations = iterations;
+    solution.patches.assign(springs.bed().size(), {});
+    solution.tension_lb.assign(springs.anchors().size(), 0.0);
+    return solution;
+}
+
+FlexiblePlateSolution solution_of(const ContactSolution& contact, const OneWaySprings& springs,
+                                  const ScaledSprings& scaled, const StiffnessScale& scale,
+                                  const Eigen::VectorXd& probe_lift, const PlateLoad& load, double reach_in) {
+    FlexiblePlateSolution solution = unsolved(contact.iterations, springs);
+    if (!contact.converged) return solution;
+    solution.status = SolveStatus::solved;
+    solution.lift_in = contact.state.rigid(0);
+    solution.tilt_x_rad = contact.state.rigid(1);
+    solution.tilt_y_rad = contact.state.rigid(2);
+    const Eigen::VectorXd force = scaled.stiffness.cwiseProduct(scaled.stretch(contact.state.lift).cwiseMax(0.0));
+    const std::size_t of_bed = springs.points().size();
+    for (std::size_t i = 0; i < of_bed; ++i) {
+        add_to_patch(solution.patches[springs.points()[i].rectangle], springs.points()[i],
+                     force(static_cast<Eigen::Index>(i)));
+    }
+    for (std::size_t i = of_bed; i < springs.size(); ++i)
+        solution.tension_lb[i - of_bed] = force(static_cast<Eigen::Index>(i));
+    find_peaks(solution.patches, springs, scale, probe_lift);
+    double largest = std::abs(load.fz_lb);
+    for (std::size_t p = 0; p < solution.patches.size(); ++p) {
+        find_centroid(solution.patches[p], springs.bed()[p]);
+        largest = std::max(largest, solution.patches[p].force_lb);
+    }
+    for (const double tension : solution.tension_lb) largest = std::max(largest, tension);
+    solution.residuals = residuals(springs, scaled.sign.cwiseProduct(force), load, largest, reach_in);
+    constexpr double balanced = 1e-9;
+    if (!(std::max(solution.residuals.force, solution.residuals.moment) <= balanced)) {
+        // A state that reproduces itself without balancing its load: nothing is left that could.
+        solution = unsolved(contact.iterations, springs);
+        solution.status = SolveStatus::no_equilibrium;
+    }
+    return solution;
+}
+
+bool same(const StiffnessScale& a, const StiffnessScale& b) { return a.anchors == b.anchors && a.bed == b.bed; }
+
+}  // namespace
+
+struct FlexiblePlate::Prepared {
+    PlateAssembly assembly;
+    OneWaySprings springs;
+    ReducedRows rows;
+    double reach_in = 1e-300;
+    // The reduced solve's memory: springs at the scale last used, the matrix kept, and which springs worked.
+    StiffnessScale scale;
+    ScaledSprings scaled;
+    std::optional<ReducedSystem> system;
+    ActiveSet active;
+
+    explicit Prepared(FlexiblePlateInput& input)
+        : assembly(input.mesh, {input.modulus_psi, input.poisson, input.thickness_in}, input.compliant_supports),
+          springs(assembly, std::move(input.anchors), std::move(input.bed)),
+          rows(reduced_rows(assembly, springs)),
+          scaled(springs.scaled(scale)),
+          system(std::in_place, rows.springs, scaled),
+          active(springs.size(), 1) {
+        for (const Point node : assembly.mesh().nodes) reach_in = std::max(reach_in, std::hypot(node.x, node.y));
+    }
+
+    void use(const StiffnessScale& wanted) {
+        if (same(wanted, scale)) return;
+        scale = wanted;
+        scaled = springs.scaled(scale);
+        system.emplace(rows.springs, scaled);
+    }
+};
+
+FlexiblePlate::FlexiblePlate(FlexiblePlateInput input) : prepared_(std::make_unique<Prepared>(input)) {}
+FlexiblePlate::~FlexiblePlate() = default;
+FlexiblePlate::FlexiblePlate(FlexiblePlate&&) noexcept = default;
+FlexiblePlate& FlexiblePlate::operator=(FlexiblePlate&&) noexcept = default;
+
+int FlexiblePlate::unknowns() const { return prepared_->assembly.freedoms() + 3; }
+int FlexiblePlate::reduced_unknowns() const { return static_cast<int>(prepared_->rows.springs.cols()); }
+
+FlexiblePlateSolution FlexiblePlate::solve(const PlateLoad& load, const StiffnessScale& scale) {
+    Prepared& p = *prepared_;
+    p.use(scale);
+    p.system->load(vector_of(load));
+    const ContactSolution contact = solve_contact(*p.system, p.scaled, vector_of(load), p.active);
+    if (!contact.converged) p.active.assign(p.springs.size(), 1);
+    const Eigen::VectorXd probe_lift =
+        contact.converged ? Eigen::VectorXd(p.rows.probes * contact.state.all()) : Eigen::VectorXd();
+    return solution_of(contact, p.springs, p.scaled, scale, probe_lift, load, p.reach_in);
+}
+
+FlexiblePlateSolution FlexiblePlate::solve_on_full_mesh(const PlateLoad& load, const StiffnessScale& scale,
+                                                        PlateField* field) const {
+    const Prepared& p = *prepared_;
+    const ScaledSprings scaled = p.springs.scaled(scale);
+    FullSystem system(p.assembly, p.springs, scaled, vector_of(load));
+    // A picture may start near its end; a reference owes nothing to what it is the reference of.
+    ActiveSet active = field != nullptr ? p.active : ActiveSet(p.springs.size(), 1);
+    const ContactSolution contact = solve_contact(system, scaled, vector_of(load), active);
+    if (field != nullptr && contact.converged) {
+        field->nodes = p.assembly.mesh().nodes;
+        field->triangles = p.assembly.mesh().triangles;
+        field->lift_in.clear();
+        for (std::size_t node = 0; node < field->nodes.size(); ++node) {
+            const Point at = field->nodes[node];
+            const int freedom = p.assembly.freedom(static_cast<int>(node));
+            field->lift_in.push_back(contact.state.rigid.dot(Eigen::Vector3d(1.0, at.y, -at.x)) +
+                                     (freedom < 0 ? 0.0 : contact.state.elastic(freedom)));
+        }
+    }
+    Eigen::VectorXd probe_lift(contact.converged ? static_cast<Eigen::Index>(p.springs.probes().size()) : 0);
+    for (Eigen::Index i = 0; i < probe_lift.size(); ++i) {
+        probe_lift(i) =
+            lift_of(p.springs.probes()[static_cast<std::size_t>(i)].row, contact.state.rigid, contact.state.elastic);
+    }
+    return solution_of(contact, p.springs, scaled, scale, probe_lift, load, p.reach_in);
+}
+
+}  // namespace toehold::mechanics

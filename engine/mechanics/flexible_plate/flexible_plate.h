@@ -1,0 +1,104 @@
+#pragma once
+// A thin elastic plate, its post's foot tied to one rigid body, on a bed that cannot pull and held by anchors that
+// cannot push. Plain arrays; in, lb, rad. Signs, loads and residuals as in rigid_plate.h.
+//
+// The plate is discrete Kirchhoff triangles on a graded mesh. Every node on the post's foot outline moves with the
+// rigid body: lift and two tilts. The bed is springs at the middles of the triangles' sides (exact for a quadratic
+// pressure), cut to each rectangle; an anchor pulls on the mean lift of its footprint. Holes are not modelled.
+//
+// The energy is convex: with lift w_i at each spring it is the plate's own plus k/2 max(0, s w_i)^2, piecewise
+// quadratic, so a state whose set of working springs reproduces itself is the answer. Both solves below end with that
+// set.
+//   - `solve` works in a small space of the plate's responses to each anchor's pull and to polynomial pressures, made
+//     once from one sparse factorisation; made for envelopes of many directions.
+//   - `solve_on_full_mesh` uses every freedom of the mesh and factorises at each step: the reference for the other.
+#include "mechanics/flexible_plate/plate_mesh.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
+
+#include <memory>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace toehold::mechanics {
+
+struct FlexibleAnchor {
+    Footprint footprint;
+    double stiffness_lb_per_in = 0.0;                   ///< > 0
+    double preload_lb = 0.0;                            ///< pull with the plate flat on its bed, >= 0
+    std::optional<std::size_t> support = std::nullopt;  ///< rectangle it is fastened into; absent: ground
+};
+
+/// A support under the plate, wherever the plate covers it; sides parallel to x and y. Rectangles do not overlap.
+struct BedRectangle {
+    double x_min = 0.0, x_max = 0.0, y_min = 0.0, y_max = 0.0;
+    double stiffness_psi_per_in = 0.0;  ///< > 0
+};
+
+/// Framing under a plate that moves under load: each support of the bed moves as one rigid piece, by a lift and two
+/// tilts about its own place, and so do the anchors that are fastened into it.
+struct CompliantSupports {
+    std::vector<Point> places;  ///< one for every rectangle of the bed
+    /// Forces on the framing from its motions, both in the order lift, tilt_x, tilt_y of each place: lb and lb in from
+    /// in and rad. 3n x 3n row by row, symmetric and positive definite.
+    std::vector<double> stiffness;
+};
+
+struct FlexiblePlateInput {
+    PlateMesh mesh;
+    double modulus_psi = 0.0;
+    double poisson = 0.3;
+    double thickness_in = 0.0;
+    std::vector<FlexibleAnchor> anchors;
+    std::vector<BedRectangle> bed;
+    std::optional<CompliantSupports> compliant_supports = std::nullopt;  ///< absent: the supports do not move
+};
+
+/// Multipliers on the stiffness of all anchors and of all the bed.
+struct StiffnessScale {
+    double anchors = 1.0;
+    double bed = 1.0;
+};
+
+/// `solved` means that force and moment balance to 1e-9; without it every lift and force is zero.
+struct FlexiblePlateSolution {
+    SolveStatus status = SolveStatus::not_converged;
+    double lift_in = 0.0, tilt_x_rad = 0.0, tilt_y_rad = 0.0;  ///< of the post's foot
+    std::vector<double> tension_lb;                            ///< one for every anchor
+    std::vector<PatchForce> patches;                           ///< one for every rectangle of the bed
+    Residuals residuals;
+    int iterations = 0;
+};
+
+/// What the plate does under the bed's springs in one solution, for drawing and for sections.
+struct PlateField {
+    std::vector<Point> nodes;
+    std::vector<Triangle> triangles;
+    std::vector<double> lift_in;  ///< at each node
+};
+
+class FlexiblePlate {
+  public:
+    /// Throws std::invalid_argument when the mesh is empty or has no ring, or the stiffness of compliant supports is
+    /// not square, symmetric and positive definite.
+    explicit FlexiblePlate(FlexiblePlateInput input);
+    ~FlexiblePlate();
+    FlexiblePlate(FlexiblePlate&&) noexcept;
+    FlexiblePlate& operator=(FlexiblePlate&&) noexcept;
+    FlexiblePlate(const FlexiblePlate&) = delete;
+    FlexiblePlate& operator=(const FlexiblePlate&) = delete;
+
+    /// Starts from the springs that worked in the solve before, which is nearest to hand when directions turn in steps.
+    [[nodiscard]] FlexiblePlateSolution solve(const PlateLoad& load, const StiffnessScale& scale);
+    [[nodiscard]] FlexiblePlateSolution solve_on_full_mesh(const PlateLoad& load, const StiffnessScale& scale,
+                                                           PlateField* field = nullptr) const;
+
+    [[nodiscard]] int unknowns() const;  ///< freedoms of the mesh, the rigid body's three included
+    [[nodiscard]] int reduced_unknowns() const;
+
+  private:
+    struct Prepared;
+    std::unique_ptr<Prepared> prepared_;
+};
+
+}  // namespace toehold::mechanics
