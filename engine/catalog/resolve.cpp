@@ -96,11 +96,12 @@ Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
     Resolved resolved;
     resolved.detail = detail;
     const Work work{catalog, resolved, resolution.problems};
-    work.metal(resolved.plate_metal, detail.plate.metal, detail.plate_reference ? "plate-from" : "plate");
+    work.metal(resolved.plate_metal, on_deck(detail).plate.metal,
+               on_deck(detail).plate_reference ? "plate-from" : "plate");
     std::visit([&](const auto& post) { resolve_post(work, post); }, detail.post);
-    resolve_weld(work, detail.weld);
+    resolve_weld(work, on_deck(detail).weld);
     resolved.anchors = resolve_anchors(detail, catalog, resolution.problems);
-    resolve_layers(work, detail.layers);
+    resolve_layers(work, on_deck(detail).layers);
     resolve_framing(work, detail.framing);
     if (resolution.problems.empty()) resolution.resolved = std::move(resolved);
     return resolution;

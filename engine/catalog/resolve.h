@@ -18,7 +18,7 @@ enum class FastenerKind { lag_screw, wood_screw, through_bolt, reported };
 struct Anchor {
     std::string id;  ///< its hole's id
     model::Position at;
-    std::size_t group = 0;  ///< index into detail.anchors
+    std::size_t group = 0;  ///< number of its group in the mount
     FastenerKind kind = FastenerKind::lag_screw;
     std::string name;               ///< for people, for instance `3/8 in lag screw x 6 in`
     double diameter_in = 0.0;       ///< nominal

@@ -18,7 +18,7 @@ double width_in(const model::Hole& hole) {
 
 /// A plate from another file has no elements of its own in the detail.
 std::string path(const model::BaseDetail& detail, const model::Hole& hole) {
-    if (detail.plate_reference) return "plate-from";
+    if (on_deck(detail).plate_reference) return "plate-from";
     return fmt::format("plate/{}[{}]", std::holds_alternative<model::Slot>(hole.shape) ? "slot" : "hole", hole.id);
 }
 
@@ -53,14 +53,15 @@ void place_in_block(Anchor& anchor, const model::BaseDetail& detail) {
         return;
     }
     const double washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
-    const double above_in = washer_in + detail.plate.thickness_in + model::thickness_in(detail.layers);
+    const double above_in =
+        washer_in + on_deck(detail).plate.thickness_in + model::thickness_in(on_deck(detail).layers);
     anchor.embedment_in = resistance::embedment_in(anchor.length_in, above_in, block_depth_in);
     anchor.thread_in_block_in = resistance::effective_thread_in(anchor.length_in, anchor.thread_length_in,
                                                                 anchor.tip_length_in, above_in, block_depth_in);
 }
 
 std::size_t index_of(const model::BaseDetail& detail, const model::AnchorGroup* group) {
-    return static_cast<std::size_t>(group - detail.anchors.data());
+    return static_cast<std::size_t>(group - on_deck(detail).anchors.data());
 }
 
 }  // namespace
@@ -68,12 +69,12 @@ std::size_t index_of(const model::BaseDetail& detail, const model::AnchorGroup* 
 std::vector<Anchor> resolve_anchors(const model::BaseDetail& detail, const Catalog& catalog,
                                     model::Problems& problems) {
     std::vector<std::optional<Anchor>> fasteners;
-    for (const model::AnchorGroup& group : detail.anchors) {
+    for (const model::AnchorGroup& group : on_deck(detail).anchors) {
         const std::string element = fmt::format("anchors[{}]", fasteners.size() + 1);
         fasteners.push_back(resolve_fastener(group, catalog, element, problems));
     }
     std::vector<Anchor> anchors;
-    for (const model::Hole& hole : detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
         const model::AnchorGroup* const group = model::anchor_group(detail, hole.id);
         if (group == nullptr) continue;
         const std::size_t index = index_of(detail, group);

@@ -15,7 +15,7 @@ constexpr double no_area_in2 = 1e-6;
 class BedBuilder {
   public:
     explicit BedBuilder(const catalog::Resolved& resolved)
-        : resolved_(resolved), outline_(outline(resolved.detail.plate)) {}
+        : resolved_(resolved), outline_(outline(on_deck(resolved.detail).plate)) {}
 
     void add_member(std::size_t index, const model::Member& member) {
         const model::PlanRectangle place = model::plan(member);

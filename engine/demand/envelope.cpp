@@ -55,7 +55,7 @@ std::vector<double> hand_directions(const model::Loads& loads) {
 void add_hand_tensions(Demand& demand, const Solver& solver, const model::BaseDetail& detail) {
     using mechanics::hand_tension;
     using mechanics::LeverArm;
-    const mechanics::Polygon plate = outline(detail.plate);
+    const mechanics::Polygon plate = outline(on_deck(detail).plate);
     for (const LoadCase& load : demand.cases) {
         const double moment = load.push_lb * load.height_in;
         for (const double direction : hand_directions(detail.loads)) {

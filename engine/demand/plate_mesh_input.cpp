@@ -42,7 +42,7 @@ mechanics::Polygon post_ring(const model::BaseDetail& detail) {
         mechanics::Polygon ring = ring_polygon(foot_outline(detail.post, inset));
         double clear = std::numeric_limits<double>::infinity();
         for (const mechanics::Point corner : ring) {
-            clear = std::min(clear, model::edge_distance_in(detail.plate.outline, {corner.x, corner.y}));
+            clear = std::min(clear, model::edge_distance_in(on_deck(detail).plate.outline, {corner.x, corner.y}));
         }
         if (clear >= 0.99 * least_clear_in) return ring;
         inset += least_clear_in - clear;
@@ -106,20 +106,20 @@ mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, con
     std::vector<mechanics::Footprint> footprints;
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         const catalog::Anchor& anchor = resolved.anchors[i];
-        const double preload = resolved.detail.anchors.at(anchor.group).preload_lb.value_or(0.0);
+        const double preload = on_deck(resolved.detail).anchors.at(anchor.group).preload_lb.value_or(0.0);
         footprints.push_back({{anchor.at.x_in, anchor.at.y_in}, footprint_radius_in(anchor)});
         input.anchors.push_back({footprints.back(), anchors[i].value, preload});
     }
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         input.anchors[i].support = support_of(resolved.anchors[i], bed);
     }
-    const mechanics::Polygon plate = outline(resolved.detail.plate);
+    const mechanics::Polygon plate = outline(on_deck(resolved.detail).plate);
     input.mesh = mechanics::mesh_plate(plate, post_ring(resolved.detail), footprints, fineness);
     require_sound(input.mesh, plate);
     const bool aluminum = resolved.plate_metal.kind == catalog::MetalKind::aluminum;
     input.poisson = aluminum ? aluminum_poisson : steel_poisson;
     input.modulus_psi = resolved.plate_metal.modulus_psi;
-    input.thickness_in = resolved.detail.plate.thickness_in;
+    input.thickness_in = on_deck(resolved.detail).plate.thickness_in;
     input.bed = bed_rectangles(resolved, bed);
     return input;
 }

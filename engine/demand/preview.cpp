@@ -76,7 +76,7 @@ struct Preview::Prepared {
     }
 
     [[nodiscard]] mechanics::HandTension hand(const LoadCase& load, double direction_rad) const {
-        return mechanics::hand_tension(solver->anchor_points(), outline(resolved.detail.plate),
+        return mechanics::hand_tension(solver->anchor_points(), outline(on_deck(resolved.detail).plate),
                                        load.push_lb * load.height_in, direction_rad, mechanics::LeverArm::to_edge);
     }
 };

@@ -85,7 +85,7 @@ void add_cell(PlateField& field, const mechanics::Polygon& cell, const mechanics
 
 PlateField rigid_field(const catalog::Resolved& resolved, const Bed& bed,
                        const mechanics::RigidPlateSolution& solution) {
-    const mechanics::Polygon plate = outline(resolved.detail.plate);
+    const mechanics::Polygon plate = outline(on_deck(resolved.detail).plate);
     const std::vector<mechanics::BedRectangle> supports = bed_rectangles(resolved, bed);
     const mechanics::LinearField lift{solution.lift_in, -solution.tilt_y_rad, solution.tilt_x_rad};
     const Grid grid = grid_of(plate, supports);

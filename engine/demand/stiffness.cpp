@@ -65,7 +65,7 @@ Stiffness screw_stiffness(const catalog::Anchor& anchor, double above_block_in) 
 Stiffness bed_stiffness(const catalog::Resolved& resolved, double below_modulus_psi, double below_depth_in) {
     double flexibility = 0.0;
     std::string source;
-    const model::Layers& layers = resolved.detail.layers;
+    const model::Layers& layers = on_deck(resolved.detail).layers;
     if (layers.decking && resolved.decking) {
         flexibility += layers.decking->thickness_in / resolved.decking->modulus_perp_psi;
         source += fmt::format("decking {:.4g} in at {:.0f} psi", layers.decking->thickness_in,
@@ -89,7 +89,7 @@ Stiffness bed_stiffness(const catalog::Resolved& resolved, double below_modulus_
 Stiffness anchor_stiffness(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const double washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
     const double above_block_in =
-        resolved.detail.plate.thickness_in + washer_in + model::thickness_in(resolved.detail.layers);
+        on_deck(resolved.detail).plate.thickness_in + washer_in + model::thickness_in(on_deck(resolved.detail).layers);
     // A bolt that no block is under has nothing for its nut to bear on: like any anchor that misses, it gets a nominal
     // hold.
     if (anchor.kind == catalog::FastenerKind::through_bolt && anchor.seat)

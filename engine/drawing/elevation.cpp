@@ -43,9 +43,10 @@ Box shown_box(const ElevationSheet& sheet) {
 
 ElevationSheet elevation_sheet(const Subject& subject) {
     const model::BaseDetail& detail = subject.detail;
-    ElevationSheet sheet{subject, profiles(detail, beyond_everything), 0.0, 0.0, 0.0, plate_box(detail.plate), {}};
-    sheet.top_in = std::max(0.0, model::lever_height_in(detail.guard));
-    sheet.layers_in = std::max(0.0, model::thickness_in(detail.layers));
+    ElevationSheet sheet{subject, profiles(detail, beyond_everything), 0.0, 0.0,
+                         0.0,     plate_box(on_deck(detail).plate),    {}};
+    sheet.top_in = std::max(0.0, model::lever_height_in(detail));
+    sheet.layers_in = std::max(0.0, model::thickness_in(on_deck(detail).layers));
     const auto* const wood = std::get_if<model::WoodPost>(&detail.post);
     sheet.post_in = std::abs(wood != nullptr ? wood->depth_in : post_foot(detail.post).depth_in);
     sheet.shown = shown_box(sheet);

@@ -31,7 +31,7 @@ void add_blocks(Scene& scene, const ElevationSheet& sheet) {
 }
 
 void add_decking(Scene& scene, const ElevationSheet& sheet) {
-    const model::Layers& layers = sheet.subject.detail.layers;
+    const model::Layers& layers = on_deck(sheet.subject.detail).layers;
     const DeckEnds ends = deck_ends(sheet.subject.detail.framing, {model::PlanAxis::y, 0.0});
     Box layer{{ends.low_in, 0.0}, {ends.high_in, 0.0}};
     const auto add = [&](double thickness_in, const std::string& part) {

@@ -101,7 +101,7 @@ std::vector<Mention> mentions_in(std::string_view subject, const model::BaseDeta
 /// A fastener's name is the user's own and may hold any word, so it is not read for others.
 std::vector<std::string> anchors_with(std::string_view fastener, const model::BaseDetail& detail) {
     std::vector<std::string> found;
-    for (const model::Hole& hole : detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
         const model::AnchorGroup* group = model::anchor_group(detail, hole.id);
         const auto* reported = group ? std::get_if<model::ReportedFastener>(&group->fastener) : nullptr;
         if (reported && reported->name == fastener) found.push_back(anchor_part(hole.id));
@@ -130,11 +130,11 @@ bool contains(const std::vector<std::string>& parts, std::string_view part) {
 
 std::vector<std::string> parts(const model::BaseDetail& detail) {
     std::vector<std::string> all = {"push", "guard", "post"};
-    if (detail.weld) all.emplace_back("weld");
+    if (on_deck(detail).weld) all.emplace_back("weld");
     all.emplace_back("plate");
-    append(all, "anchor", detail.plate.holes);
-    if (detail.layers.decking) all.emplace_back("decking");
-    for (std::size_t i = 1; i <= detail.layers.shims.size(); ++i) all.push_back("shim " + std::to_string(i));
+    append(all, "anchor", on_deck(detail).plate.holes);
+    if (on_deck(detail).layers.decking) all.emplace_back("decking");
+    for (std::size_t i = 1; i <= on_deck(detail).layers.shims.size(); ++i) all.push_back("shim " + std::to_string(i));
     append(all, "block", detail.framing.blocks);
     if (detail.framing.joists) append(all, "joist", detail.framing.joists->members);
     append(all, "rim", detail.framing.rims);

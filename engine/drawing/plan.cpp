@@ -74,7 +74,7 @@ void add_pull_note(Scene& scene, const PlanSheet& sheet, double up_mm) {
 }  // namespace
 
 PlanSheet plan_sheet(const Subject& subject, const PlanOptions& options) {
-    PlanSheet sheet{subject, options, outline_points(subject.detail.plate.outline), {}, {}};
+    PlanSheet sheet{subject, options, outline_points(on_deck(subject.detail).plate.outline), {}, {}};
     sheet.plate = around(around(sheet.outline), post_box(subject.detail.post));
     sheet.shown = options.framing ? shown_box(subject.detail.framing, sheet.plate) : sheet.plate;
     return sheet;

@@ -76,7 +76,7 @@ void add_plan_dimensions(Scene& scene, const PlanSheet& sheet) {
     if (sheet.outline.empty()) return;
     const Box plate = around(sheet.outline);
     const Box& shown = sheet.shown;
-    const std::vector<model::Hole>& holes = sheet.subject.detail.plate.holes;
+    const std::vector<model::Hole>& holes = on_deck(sheet.subject.detail).plate.holes;
     const bool marks_in_the_way = has_marks(sheet.subject) && shown.low.x > plate.low.x - 1.5;
     const bool pushed = sheet.subject.overlay != nullptr && sheet.subject.overlay->push.has_value();
     const double below_mm = first_row_mm + (pushed ? push_words_mm : 0.0);

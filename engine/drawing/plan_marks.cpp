@@ -94,7 +94,7 @@ void add_mark(Scene& scene, const Subject& subject, const MarkPlace& place, cons
 }  // namespace
 
 void add_letters(Scene& scene, const PlanSheet& sheet) {
-    for (const model::Hole& hole : sheet.subject.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(sheet.subject.detail).plate.holes) {
         const AnchorMark* const mark = mark_of(sheet.subject, hole.id);
         if (mark == nullptr) {
             add_plain_letter(scene, letter_place(sheet.subject, hole), hole.id);
@@ -109,7 +109,7 @@ void add_shear_arrows(Scene& scene, const PlanSheet& sheet) {
     constexpr double longest_mm = 5.5, shortest_mm = 2.5;
     double largest_lb = 0.0;
     for (const AnchorMark& mark : sheet.subject.overlay->anchors) largest_lb = std::max(largest_lb, mark.shear_lb);
-    for (const model::Hole& hole : sheet.subject.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(sheet.subject.detail).plate.holes) {
         const AnchorMark* const mark = mark_of(sheet.subject, hole.id);
         if (mark == nullptr || !(mark->shear_lb > 1e-6 * largest_lb)) continue;
         const double length_mm = std::max(shortest_mm, longest_mm * mark->shear_lb / largest_lb);

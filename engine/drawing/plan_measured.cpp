@@ -102,7 +102,7 @@ void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole
 void add_measured(Scene& scene, const PlanSheet& sheet) {
     for (const std::string& part : sheet.options.measured) {
         const std::string id = id_of(part, "anchor");
-        const auto& holes = sheet.subject.detail.plate.holes;
+        const auto& holes = on_deck(sheet.subject.detail).plate.holes;
         const auto hole =
             std::find_if(holes.begin(), holes.end(), [&](const model::Hole& one) { return one.id == id; });
         if (id.empty() || hole == holes.end()) continue;

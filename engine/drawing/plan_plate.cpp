@@ -96,7 +96,7 @@ double covered_radius_in(const Subject& subject, const model::Hole& hole) {
 }
 
 void add_holes(Scene& scene, const PlanSheet& sheet) {
-    for (const model::Hole& hole : sheet.subject.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(sheet.subject.detail).plate.holes) {
         const catalog::Anchor* const anchor = anchor_in(sheet.subject, hole.id);
         if (anchor != nullptr && anchor->washer) {
             scene.items.emplace_back(Circle{standing(center_of(hole)),

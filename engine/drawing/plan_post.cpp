@@ -59,7 +59,7 @@ PostFoot post_foot(const model::Post& post) {
 }
 
 void add_weld(Scene& scene, const PlanSheet& sheet) {
-    const auto& weld = sheet.subject.detail.weld;
+    const auto& weld = on_deck(sheet.subject.detail).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
     scene.items.emplace_back(
         area(foot_contour(post_foot(sheet.subject.detail.post), weld->leg_in), Pen::thin, Fill::plate, "weld"));

@@ -14,7 +14,7 @@ Box plate_box(const SectionSheet& sheet) {
     const model::BaseDetail& detail = sheet.subject.detail;
     const PostFoot foot = post_foot(detail.post);
     const double half = 0.5 * std::abs(sheet.plane.along == model::PlanAxis::y ? foot.depth_in : foot.width_in);
-    Box box{{-half, 0.0}, {half, std::max(0.0, detail.plate.thickness_in)}};
+    Box box{{-half, 0.0}, {half, std::max(0.0, on_deck(detail).plate.thickness_in)}};
     for (const Interval& piece : sheet.plate) box = around(box, {{piece.low_in, 0.0}, {piece.high_in, 0.0}});
     return box;
 }
@@ -49,8 +49,9 @@ Box shown_box(const SectionSheet& sheet) {
 }  // namespace
 
 SectionSheet section_sheet(const Subject& subject, const SectionPlane& plane) {
-    SectionSheet sheet{subject, plane, plate_cut(subject.detail.plate, plane), holes_cut(subject, plane), {}, 0.0, {}};
-    sheet.layers_in = std::max(0.0, model::thickness_in(subject.detail.layers));
+    SectionSheet sheet{subject, plane, plate_cut(on_deck(subject.detail).plate, plane), holes_cut(subject, plane), {},
+                       0.0,     {}};
+    sheet.layers_in = std::max(0.0, model::thickness_in(on_deck(subject.detail).layers));
     for (Profile& one : profiles(subject.detail, plane)) {
         if (one.behind_in >= 0.0) sheet.framing.push_back(std::move(one));
     }

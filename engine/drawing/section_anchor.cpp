@@ -43,7 +43,7 @@ void add_head(Scene& scene, const SectionSheet& sheet, const CutHole& hole, cons
     const std::string part = anchor_part(hole.id);
     if (anchor.washer)
         add_plate_below(scene, hole.at_in, anchor.washer->outside_diameter_in, at.head_in,
-                        at.head_in - sheet.subject.detail.plate.thickness_in, part);
+                        at.head_in - on_deck(sheet.subject.detail).plate.thickness_in, part);
     if (anchor.kind == catalog::FastenerKind::wood_screw) {
         add_round_head(scene, hole.at_in, {at.head_in, at.head_top_in}, anchor.head_width_in, part);
     } else {
@@ -75,7 +75,7 @@ void add_letter(Scene& scene, const CutHole& hole, double half_head, double leve
 AnchorStations stations(const SectionSheet& sheet, const catalog::Anchor& anchor) {
     const model::BaseDetail& detail = sheet.subject.detail;
     AnchorStations at;
-    at.head_in = detail.plate.thickness_in + (anchor.washer ? anchor.washer->thickness_in : 0.0);
+    at.head_in = on_deck(detail).plate.thickness_in + (anchor.washer ? anchor.washer->thickness_in : 0.0);
     at.head_top_in = at.head_in + head_height_in(anchor);
     if (anchor.kind != catalog::FastenerKind::through_bolt) {
         at.tip_in = at.head_in - anchor.length_in;
@@ -94,7 +94,7 @@ AnchorStations stations(const SectionSheet& sheet, const catalog::Anchor& anchor
 
 void add_anchors(Scene& scene, const SectionSheet& sheet) {
     for (const CutHole& hole : sheet.holes) {
-        const double top = sheet.subject.detail.plate.thickness_in;
+        const double top = on_deck(sheet.subject.detail).plate.thickness_in;
         if (hole.anchor == nullptr) {
             add_axis(scene, hole, top, -sheet.layers_in);
             add_letter(scene, hole, 0.5 * (hole.high_in - hole.low_in), top);

@@ -58,7 +58,7 @@ std::vector<Interval> plate_cut(const model::Plate& plate, const SectionPlane& p
 
 std::vector<CutHole> holes_cut(const Subject& subject, const SectionPlane& plane) {
     std::vector<CutHole> holes;
-    for (const model::Hole& hole : subject.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(subject.detail).plate.holes) {
         if (const auto interval = cut(hole, plane)) {
             holes.push_back({hole.id, along_in(plane, hole.center), interval->low_in, interval->high_in,
                              anchor_in(subject, hole.id)});

@@ -54,7 +54,7 @@ void add_cut_framing(Scene& scene, const SectionSheet& sheet) {
 }
 
 void add_layers(Scene& scene, const SectionSheet& sheet) {
-    const model::Layers& layers = sheet.subject.detail.layers;
+    const model::Layers& layers = on_deck(sheet.subject.detail).layers;
     const DeckEnds ends = deck_ends(sheet.subject.detail.framing, sheet.plane);
     Box layer{{ends.low_in, 0.0}, {ends.high_in, 0.0}};
     const auto add = [&](double thickness_in, const std::string& part) {

@@ -26,9 +26,9 @@ std::vector<Note> layer_notes(const SectionSheet& sheet) {
     const Box& shown = sheet.shown;
     std::vector<Note> notes;
     if (!sheet.plate.empty()) {
-        notes.push_back({"plate " + length_figure(detail.plate.thickness_in, system),
+        notes.push_back({"plate " + length_figure(on_deck(detail).plate.thickness_in, system),
                          "plate",
-                         {sheet.plate.front().low_in, 0.5 * detail.plate.thickness_in}});
+                         {sheet.plate.front().low_in, 0.5 * on_deck(detail).plate.thickness_in}});
     }
     const double inside = shown.low.x + 0.04 * width(shown);
     double top = 0.0;
@@ -36,10 +36,10 @@ std::vector<Note> layer_notes(const SectionSheet& sheet) {
         notes.push_back({words + " " + length_figure(thickness_in, system), part, {inside, top - 0.5 * thickness_in}});
         top -= thickness_in;
     };
-    if (detail.layers.decking) add("decking", "decking", detail.layers.decking->thickness_in);
-    for (std::size_t index = 0; index < detail.layers.shims.size(); ++index) {
+    if (on_deck(detail).layers.decking) add("decking", "decking", on_deck(detail).layers.decking->thickness_in);
+    for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
         const std::string part = "shim " + std::to_string(index + 1);
-        add(part + ",", part, detail.layers.shims[index].thickness_in);
+        add(part + ",", part, on_deck(detail).layers.shims[index].thickness_in);
     }
     return notes;
 }

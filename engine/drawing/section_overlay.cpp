@@ -37,7 +37,7 @@ void add_pull(Scene& scene, const SectionSheet& sheet, const CutHole& hole, cons
     constexpr double start_mm = 1.2, shortest_mm = 5.0, longest_mm = 15.0;
     const Overlay& overlay = *overlay_of(sheet);
     const std::string part = anchor_part(hole.id);
-    const double plate = sheet.subject.detail.plate.thickness_in;
+    const double plate = on_deck(sheet.subject.detail).plate.thickness_in;
     const double top = hole.anchor != nullptr ? stations(sheet, *hole.anchor).head_top_in : plate;
     const Place tail = standing({hole.at_in, top}, {0.0, start_mm});
     const double length_mm = shortest_mm + (longest_mm - shortest_mm) * std::min(1.0, *mark.tension_lb / largest_lb);
@@ -115,7 +115,7 @@ void add_bearing(Scene& scene, const SectionSheet& sheet) {
 void add_bent_plate(Scene& scene, const SectionSheet& sheet) {
     const Overlay* const overlay = overlay_of(sheet);
     if (overlay == nullptr || !overlay->bent || !overlay->field) return;
-    const double factor = exaggeration(*overlay->field), thick = sheet.subject.detail.plate.thickness_in;
+    const double factor = exaggeration(*overlay->field), thick = on_deck(sheet.subject.detail).plate.thickness_in;
     Path faces{{}, false, overlay->stale ? Pen::thin : Pen::demand, Fill::none, "plate"};
     for (const auto& [from, to] : field_cut(*overlay->field, sheet.plane)) {
         for (const double face : {0.0, thick}) {

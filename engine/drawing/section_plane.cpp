@@ -10,7 +10,7 @@ namespace {
 
 /// Where a part stands in plan, as far as it has one place.
 std::optional<model::Position> place_of(const model::BaseDetail& detail, const std::string& part) {
-    const auto& holes = detail.plate.holes;
+    const auto& holes = on_deck(detail).plate.holes;
     const auto hole =
         std::find_if(holes.begin(), holes.end(), [&](const model::Hole& one) { return anchor_part(one.id) == part; });
     if (hole != holes.end()) return hole->center;
@@ -48,7 +48,7 @@ model::PlanAxis direction(const model::Framing& framing, const model::Hole& hole
 }  // namespace
 
 SectionPlane section_plane(const model::BaseDetail& detail, const std::string& part) {
-    const model::Hole* const hole = nearest_hole(detail.plate.holes, place_of(detail, part));
+    const model::Hole* const hole = nearest_hole(on_deck(detail).plate.holes, place_of(detail, part));
     if (hole == nullptr) return {};
     const model::PlanAxis along = direction(detail.framing, *hole);
     return {along, along == model::PlanAxis::y ? hole->center.x_in : hole->center.y_in};

@@ -41,7 +41,7 @@ FootCut foot_cut(const SectionSheet& sheet) {
 }
 
 void add_wood_post(Scene& scene, const SectionSheet& sheet, const model::WoodPost& wood, const FootCut& foot) {
-    const double low = sheet.subject.detail.plate.thickness_in, high = sheet.shown.high.y;
+    const double low = on_deck(sheet.subject.detail).plate.thickness_in, high = sheet.shown.high.y;
     const double half = 0.5 * (sheet.plane.along == model::PlanAxis::y ? wood.depth_in : wood.width_in);
     add_break_line(scene, {-half, high}, {half, high}, "post");
     scene.items.emplace_back(rectangle({{-half, low}, {half, high}}, edge_pen(foot),
@@ -61,7 +61,7 @@ void add_wood_post(Scene& scene, const SectionSheet& sheet, const model::WoodPos
 }
 
 void add_tube(Scene& scene, const SectionSheet& sheet, const FootCut& foot) {
-    const double low = sheet.subject.detail.plate.thickness_in, high = sheet.shown.high.y;
+    const double low = on_deck(sheet.subject.detail).plate.thickness_in, high = sheet.shown.high.y;
     const Box whole{{-foot.half_in, low}, {foot.half_in, high}};
     scene.items.emplace_back(rectangle(whole, Pen::none, face_fill(foot, Fill::paper, Fill::plate), "post"));
     const double inner = foot.half_in - std::clamp(foot.wall_in, 0.0, std::max(0.0, foot.half_in));
@@ -98,9 +98,9 @@ void add_post_foot(Scene& scene, const SectionSheet& sheet) {
     } else {
         add_tube(scene, sheet, foot);
     }
-    const auto& weld = sheet.subject.detail.weld;
+    const auto& weld = on_deck(sheet.subject.detail).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
-    const double base = sheet.subject.detail.plate.thickness_in, leg = weld->leg_in;
+    const double base = on_deck(sheet.subject.detail).plate.thickness_in, leg = weld->leg_in;
     for (const double side : {-1.0, 1.0}) {
         const double face = side * foot.half_in;
         scene.items.emplace_back(area({{face, base}, {face + side * leg, base}, {face, base + leg}}, edge_pen(foot),
@@ -109,7 +109,7 @@ void add_post_foot(Scene& scene, const SectionSheet& sheet) {
 }
 
 void add_cut_plate(Scene& scene, const SectionSheet& sheet) {
-    const double top = sheet.subject.detail.plate.thickness_in;
+    const double top = on_deck(sheet.subject.detail).plate.thickness_in;
     for (const Interval& piece : sheet.plate) {
         double low = piece.low_in;
         for (const CutHole& hole : sheet.holes) {

@@ -1,15 +1,13 @@
 #pragma once
 // A mounted post base, from the guard's top to the floor framing, as plain values. Holds what the user said and
 // nothing derived; ids refer to catalog rows, which `catalog::resolve` looks up.
-#include "model/anchor.h"
 #include "model/basis.h"
 #include "model/framing.h"
 #include "model/loads.h"
-#include "model/plate.h"
+#include "model/mount.h"
 #include "model/post.h"
 #include "model/remark.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,8 +17,6 @@ enum class Occupancy { one_and_two_family, other };
 
 struct Guard {
     double height_in = 0.0;  ///< top of guard above the walking surface, > 0
-    /// Plate's underside below the walking surface; 0 when the plate stands on the decking. >= 0
-    double plate_below_surface_in = 0.0;
     Occupancy occupancy = Occupancy::other;
     friend bool operator==(const Guard&, const Guard&) = default;
 };
@@ -30,11 +26,7 @@ struct BaseDetail {
     std::string note;  ///< free text; demo details say here that they are invented
     Guard guard;
     Post post;
-    Plate plate;  ///< always complete: read from the reference where there is one
-    std::optional<PlateReference> plate_reference;
-    std::optional<Weld> weld;
-    std::vector<AnchorGroup> anchors;
-    Layers layers;
+    Mount mount;
     Framing framing;
     Loads loads;
     Basis basis;
@@ -44,7 +36,7 @@ struct BaseDetail {
 };
 
 /// Height of the guard's top above the bearing plane (the plate's underside), in.
-[[nodiscard]] double lever_height_in(const Guard& guard);
+[[nodiscard]] double lever_height_in(const BaseDetail& detail);
 /// Everything between the plate's underside and the top of the blocking, in.
 [[nodiscard]] double thickness_in(const Layers& layers);
 /// Whether any anchor has a stated preload.

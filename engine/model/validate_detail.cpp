@@ -11,9 +11,9 @@
 namespace toehold::model {
 namespace {
 
-void check_guard(ProblemList& problems, const Guard& guard) {
-    problems.at("guard").positive("height (in)", guard.height_in, 240.0);
-    problems.between("plate below surface (in)", guard.plate_below_surface_in, 0.0, 48.0);
+void check_guard(ProblemList& problems, const BaseDetail& detail) {
+    problems.at("guard").positive("height (in)", detail.guard.height_in, 240.0);
+    problems.between("plate below surface (in)", on_deck(detail).plate_below_surface_in, 0.0, 48.0);
 }
 
 void check_tube(ProblemList& problems, double width_in, double depth_in, double wall_in) {
@@ -62,7 +62,7 @@ void check_foot_on_plate(ProblemList& problems, const BaseDetail& detail) {
     for (const double sign_x : {-1.0, 1.0}) {
         for (const double sign_y : {-1.0, 1.0}) {
             const Position point{sign_x * corner * half.x_in, sign_y * corner * half.y_in};
-            if (edge_distance_in(detail.plate.outline, point) < -1e-6) {
+            if (edge_distance_in(on_deck(detail).plate.outline, point) < -1e-6) {
                 problems.at("post").add("the post's foot hangs over the plate's edge",
                                         "a foot inside the plate's outline (the post's centre is at x = 0, y = 0)");
                 return;
@@ -107,16 +107,17 @@ bool has_hole(const Plate& plate, const std::string& id) {
 }
 
 void check_anchors(ProblemList& problems, const BaseDetail& detail) {
-    if (detail.anchors.empty()) problems.at("anchors").add("no anchors are described", "one or more anchors elements");
+    if (on_deck(detail).anchors.empty())
+        problems.at("anchors").add("no anchors are described", "one or more anchors elements");
     std::map<std::string, int> uses;
     int for_all_others = 0;
-    for (std::size_t index = 0; index < detail.anchors.size(); ++index) {
-        const AnchorGroup& group = detail.anchors[index];
+    for (std::size_t index = 0; index < on_deck(detail).anchors.size(); ++index) {
+        const AnchorGroup& group = on_deck(detail).anchors[index];
         problems.at("anchors[" + std::to_string(index + 1) + "]");
         if (group.holes.empty()) ++for_all_others;
         if (group.preload_lb) problems.positive("preload (lb)", *group.preload_lb, 1e5);
         for (const std::string& hole : group.holes) {
-            if (!has_hole(detail.plate, hole))
+            if (!has_hole(on_deck(detail).plate, hole))
                 problems.add("an anchor without a hole", "ids of holes in the plate", hole);
             if (++uses[hole] > 1) problems.add("two anchors in one hole", "each hole named once", hole);
         }
@@ -162,16 +163,16 @@ void check_basis(ProblemList& problems, const Basis& basis) {
 
 Problems validate(const BaseDetail& detail) {
     ProblemList problems;
-    check_guard(problems, detail.guard);
+    check_guard(problems, detail);
     std::visit([&](const auto& post) { check(problems, post); }, detail.post);
-    if (detail.weld) problems.at("weld").positive("leg (in)", detail.weld->leg_in, 2.0);
-    check_layers(problems, detail.layers);
+    if (on_deck(detail).weld) problems.at("weld").positive("leg (in)", on_deck(detail).weld->leg_in, 2.0);
+    check_layers(problems, on_deck(detail).layers);
     check_framing(problems, detail.framing);
     check_anchors(problems, detail);
     check_loads(problems, detail.loads);
     check_basis(problems, detail.basis);
     check_remarks(problems, detail.remarks);
-    const Problems plate_problems = validate(detail.plate);
+    const Problems plate_problems = validate(on_deck(detail).plate);
     if (plate_problems.empty()) check_foot_on_plate(problems, detail);
     Problems all = problems.take();
     all.insert(all.end(), plate_problems.begin(), plate_problems.end());

@@ -66,7 +66,7 @@ std::string paper_file(Kind kind, std::string_view ending, const review::Review&
         case Kind::letter:
             return pdf(lay_out(comment_letter(review, issue)));
         case Kind::shop_drawing:
-            if (ending == "dxf") return cutting_file(review.resolved.detail.plate, issue.system);
+            if (ending == "dxf") return cutting_file(on_deck(review.resolved.detail).plate, issue.system);
             return sheet_file(shop_drawing(review.resolved, review.input_sha256, issue), ending,
                               name + ": shop drawing", issue);
         case Kind::site_sheet:

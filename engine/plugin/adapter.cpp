@@ -34,7 +34,7 @@ struct DetailView {
             pushes.push_back({load.name.c_str(), load.push_lb, load.down_lb, load.height_in});
         detail = {resolved.detail.name.c_str(),
                   resolved.detail.guard.height_in,
-                  resolved.detail.plate.thickness_in,
+                  on_deck(resolved.detail).plate.thickness_in,
                   resolved.detail.basis.method == model::Method::lrfd ? 1 : 0,
                   anchors.data(),
                   anchors.size(),

@@ -153,16 +153,16 @@ std::optional<BaseDetail> second_block(const catalog::Resolved& resolved) {
 std::optional<BaseDetail> through_bolts(const catalog::Resolved& resolved) {
     BaseDetail detail = resolved.detail;
     bool changes = false;
-    for (std::size_t group = 0; group < detail.anchors.size(); ++group) {
-        if (std::holds_alternative<model::ThroughBolt>(detail.anchors[group].fastener)) continue;
+    for (std::size_t group = 0; group < on_deck(detail).anchors.size(); ++group) {
+        if (std::holds_alternative<model::ThroughBolt>(on_deck(detail).anchors[group].fastener)) continue;
         double hole_in = 1.0;
         for (const catalog::Anchor& anchor : resolved.anchors) {
             if (anchor.group == group) hole_in = std::min(hole_in, anchor.hole_diameter_in);
         }
         const char* size = hole_in >= 0.5625 ? "bolt-1/2" : hole_in >= 0.5 ? "bolt-7/16" : "bolt-3/8";
-        detail.anchors[group].fastener =
+        on_deck(detail).anchors[group].fastener =
             model::ThroughBolt{size, "a307", model::BackingPlate{3.0, 3.0, 0.25, "steel-a36"}};
-        detail.anchors[group].washer.reset();
+        on_deck(detail).anchors[group].washer.reset();
         changes = true;
     }
     if (!changes) return std::nullopt;

@@ -151,10 +151,10 @@ Element compared(const model::BaseDetail& detail) {
     model::BaseDetail plain = detail;
     plain.remarks.clear();
     Element root = detail_element(plain);
-    if (!detail.plate_reference) return root;
+    if (!on_deck(detail).plate_reference) return root;
     const auto reference = std::find_if(root.children.begin(), root.children.end(),
                                         [](const Element& child) { return child.name == "plate-from"; });
-    root.children.insert(std::next(reference), plate_element(detail.plate));
+    root.children.insert(std::next(reference), plate_element(on_deck(detail).plate));
     return root;
 }
 

@@ -56,14 +56,14 @@ void read_plate_part(ElementReader& root, model::BaseDetail& detail, Reading& re
     std::optional<ElementReader> part = root.one_of(plate_names);
     if (!part) return;
     if (part->name() == "plate") {
-        detail.plate = read_plate(*part, false);
+        on_deck(detail).plate = read_plate(*part, false);
         return;
     }
     // Problems of the plate in this detail are told of its `plate`; here that is the line of the reference.
     reading.lines.emplace("plate", part->line());
-    detail.plate_reference = read_plate_reference(*part);
-    if (!detail.plate_reference->file.empty()) {
-        detail.plate = fetch_plate(*part, *detail.plate_reference, reading, folder);
+    on_deck(detail).plate_reference = read_plate_reference(*part);
+    if (!on_deck(detail).plate_reference->file.empty()) {
+        on_deck(detail).plate = fetch_plate(*part, *on_deck(detail).plate_reference, reading, folder);
     }
 }
 
@@ -72,12 +72,12 @@ model::BaseDetail read_parts(ElementReader& root, Reading& reading, const std::f
     detail.name = root.optional_text("name");
     detail.note = root.optional_text("note");
     detail.project = root.optional_text("project");
-    if (std::optional<ElementReader> part = root.child("guard")) detail.guard = read_guard(*part);
+    if (std::optional<ElementReader> part = root.child("guard")) read_guard(*part, detail);
     if (std::optional<ElementReader> part = root.child("post")) detail.post = read_post(*part);
     read_plate_part(root, detail, reading, folder);
-    if (std::optional<ElementReader> part = root.optional_child("weld")) detail.weld = read_weld(*part);
-    for (ElementReader& part : root.children("anchors")) detail.anchors.push_back(read_anchor_group(part));
-    if (std::optional<ElementReader> part = root.child("layers")) detail.layers = read_layers(*part);
+    if (std::optional<ElementReader> part = root.optional_child("weld")) on_deck(detail).weld = read_weld(*part);
+    for (ElementReader& part : root.children("anchors")) on_deck(detail).anchors.push_back(read_anchor_group(part));
+    if (std::optional<ElementReader> part = root.child("layers")) on_deck(detail).layers = read_layers(*part);
     if (std::optional<ElementReader> part = root.optional_child("framing")) detail.framing = read_framing(*part);
     if (std::optional<ElementReader> part = root.optional_child("loads")) detail.loads = read_loads(*part);
     if (std::optional<ElementReader> part = root.optional_child("basis")) detail.basis = read_basis(*part);
@@ -123,11 +123,12 @@ Element detail_element(const model::BaseDetail& detail) {
     Element root("base-detail");
     root.text("xmlns", detail_namespace).optional_text("name", detail.name).optional_text("note", detail.note);
     root.optional_text("project", detail.project);
-    root.child(guard_element(detail.guard)).child(post_element(detail.post));
-    root.child(detail.plate_reference ? plate_reference_element(*detail.plate_reference) : plate_element(detail.plate));
-    if (detail.weld) root.child(weld_element(*detail.weld));
-    for (const model::AnchorGroup& group : detail.anchors) root.child(anchor_group_element(group));
-    root.child(layers_element(detail.layers)).child(framing_element(detail.framing));
+    root.child(guard_element(detail)).child(post_element(detail.post));
+    root.child(on_deck(detail).plate_reference ? plate_reference_element(*on_deck(detail).plate_reference)
+                                               : plate_element(on_deck(detail).plate));
+    if (on_deck(detail).weld) root.child(weld_element(*on_deck(detail).weld));
+    for (const model::AnchorGroup& group : on_deck(detail).anchors) root.child(anchor_group_element(group));
+    root.child(layers_element(on_deck(detail).layers)).child(framing_element(detail.framing));
     root.child(loads_element(detail.loads)).child(basis_element(detail.basis));
     if (!detail.remarks.empty()) root.child(remarks_element(detail.remarks));
     return root;

@@ -92,20 +92,19 @@ void write_shape(Element& element, const model::WoodPost& post) {
 
 }  // namespace
 
-model::Guard read_guard(ElementReader& reader) {
-    model::Guard guard;
+void read_guard(ElementReader& reader, model::BaseDetail& detail) {
+    model::Guard& guard = detail.guard;
     guard.height_in = read_size(reader, "height");
-    guard.plate_below_surface_in =
+    on_deck(detail).plate_below_surface_in =
         reader.optional_quantity("plate-below-surface", Kind::length, Sign::not_negative).value_or(0.0);
     guard.occupancy = reader.optional_choice<model::Occupancy>("occupancy", occupancies).value_or(guard.occupancy);
-    return guard;
 }
 
-Element guard_element(const model::Guard& guard) {
+Element guard_element(const model::BaseDetail& detail) {
     Element element("guard");
-    element.quantity("height", guard.height_in, Kind::length);
-    element.given_quantity("plate-below-surface", guard.plate_below_surface_in, Kind::length);
-    return element.text("occupancy", word_for<model::Occupancy>(guard.occupancy, occupancies));
+    element.quantity("height", detail.guard.height_in, Kind::length);
+    element.given_quantity("plate-below-surface", on_deck(detail).plate_below_surface_in, Kind::length);
+    return element.text("occupancy", word_for<model::Occupancy>(detail.guard.occupancy, occupancies));
 }
 
 model::Post read_post(ElementReader& reader) {

@@ -6,8 +6,9 @@
 
 namespace toehold::xml {
 
-[[nodiscard]] model::Guard read_guard(ElementReader& reader);
-[[nodiscard]] Element guard_element(const model::Guard& guard);
+/// The guard and how far below the walking surface the mount stands.
+void read_guard(ElementReader& reader, model::BaseDetail& detail);
+[[nodiscard]] Element guard_element(const model::BaseDetail& detail);
 
 /// The attribute `shape` says which other attributes belong to a post; one of wood holds its shoe.
 [[nodiscard]] model::Post read_post(ElementReader& reader);

@@ -35,9 +35,9 @@ Opened open_detail(const std::filesystem::path& file, const catalog::Catalog& ca
 
 model::BaseDetail as_saved(const std::filesystem::path& file, const model::BaseDetail& detail) {
     model::BaseDetail saved = detail;
-    if (!saved.plate_reference) return saved;
-    const std::optional<model::Plate> plate = referred_plate(*saved.plate_reference, file);
-    if (!plate || !(*plate == saved.plate)) saved.plate_reference.reset();
+    if (!on_deck(saved).plate_reference) return saved;
+    const std::optional<model::Plate> plate = referred_plate(*on_deck(saved).plate_reference, file);
+    if (!plate || !(*plate == on_deck(saved).plate)) on_deck(saved).plate_reference.reset();
     return saved;
 }
 

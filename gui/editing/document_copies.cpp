@@ -93,8 +93,8 @@ Origin origin_of(const std::filesystem::path& of, const std::optional<model::Pla
 /// The reference the detail had; kept only while its document gives the plate of the copy.
 void restore_reference(model::BaseDetail& detail, Origin& origin, const std::filesystem::path& of) {
     if (!origin.contains("plate-file")) return;
-    const std::string digest = xml::plate_sha256(detail.plate);
-    detail.plate_reference =
+    const std::string digest = xml::plate_sha256(on_deck(detail).plate);
+    on_deck(detail).plate_reference =
         model::PlateReference{origin["plate-file"], origin["plate-id"], origin["plate-sha256"], digest};
     detail = as_saved(of, detail);
 }
@@ -150,9 +150,9 @@ bool keep_copy(const std::filesystem::path& folder, int window, const std::files
                const model::BaseDetail& detail) {
     if (folder.empty() || !make_private_folder(folder)) return false;
     model::BaseDetail whole = detail;
-    whole.plate_reference.reset();
+    on_deck(whole).plate_reference.reset();
     try {
-        const std::string text = xml::write_detail(whole) + comment(origin_of(of, detail.plate_reference));
+        const std::string text = xml::write_detail(whole) + comment(origin_of(of, on_deck(detail).plate_reference));
         return !xml::save_atomically(own_copy(folder, window), text);
     } catch (const std::exception& /*a number no file may hold, or no memory*/) {
         return false;

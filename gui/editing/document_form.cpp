@@ -22,14 +22,14 @@ bool read_plate_part(xml::ElementReader& root, model::BaseDetail& detail, const 
     std::optional<xml::ElementReader> part = root.one_of(plate_names);
     if (!part) return false;
     if (part->name() == "plate") {
-        detail.plate = xml::read_plate(*part, false);
+        on_deck(detail).plate = xml::read_plate(*part, false);
         return true;
     }
-    detail.plate_reference = xml::read_plate_reference(*part);
-    const std::optional<model::Plate> plate = referred_plate(*detail.plate_reference, file);
+    on_deck(detail).plate_reference = xml::read_plate_reference(*part);
+    const std::optional<model::Plate> plate = referred_plate(*on_deck(detail).plate_reference, file);
     if (!plate) return false;
-    detail.plate = *plate;
-    detail.plate_reference->found_sha256 = xml::plate_sha256(*plate);
+    on_deck(detail).plate = *plate;
+    on_deck(detail).plate_reference->found_sha256 = xml::plate_sha256(*plate);
     return true;
 }
 
@@ -37,12 +37,13 @@ bool read_plate_part(xml::ElementReader& root, model::BaseDetail& detail, const 
 bool read_parts(xml::ElementReader& root, model::BaseDetail& detail, const std::filesystem::path& file) {
     detail.name = root.optional_text("name");
     detail.note = root.optional_text("note");
-    if (auto part = root.child("guard")) detail.guard = xml::read_guard(*part);
+    if (auto part = root.child("guard")) xml::read_guard(*part, detail);
     if (auto part = root.child("post")) detail.post = xml::read_post(*part);
     const bool has_plate = read_plate_part(root, detail, file);
-    if (auto part = root.optional_child("weld")) detail.weld = xml::read_weld(*part);
-    for (xml::ElementReader& part : root.children("anchors")) detail.anchors.push_back(xml::read_anchor_group(part));
-    if (auto part = root.child("layers")) detail.layers = xml::read_layers(*part);
+    if (auto part = root.optional_child("weld")) on_deck(detail).weld = xml::read_weld(*part);
+    for (xml::ElementReader& part : root.children("anchors"))
+        on_deck(detail).anchors.push_back(xml::read_anchor_group(part));
+    if (auto part = root.child("layers")) on_deck(detail).layers = xml::read_layers(*part);
     if (auto part = root.optional_child("framing")) detail.framing = xml::read_framing(*part);
     if (auto part = root.optional_child("loads")) detail.loads = xml::read_loads(*part);
     if (auto part = root.optional_child("basis")) detail.basis = xml::read_basis(*part);

@@ -101,14 +101,14 @@ DragTimes drag_first_hole(const model::BaseDetail& start, const catalog::Catalog
                              [&asked_for](solving::Request request) { asked_for = std::move(request); });
     Sheet sheet;
     DragTimes times;
-    const model::Hole& hole = start.plate.holes.front();
+    const model::Hole& hole = on_deck(start).plate.holes.front();
     const drawing::SectionPlane plane = drawing::section_plane(start, "anchor " + hole.id);
     // Inward over the plate, so that the hole stays on it.
     const double sense = hole.center.x_in > 0.0 ? -1.0 : 1.0;
     for (const double offset : path()) {
         const std::clock_t start_of_frame = std::clock();
         model::BaseDetail moved = session.detail();
-        moved.plate.holes.front().center.x_in = hole.center.x_in + sense * offset;
+        on_deck(moved).plate.holes.front().center.x_in = hole.center.x_in + sense * offset;
         session.change("Move hole " + hole.id, std::move(moved), "drag", true);
         const std::clock_t start_of_solve = std::clock();
         session.receive(solving::solve_quick(asked_for, catalog));
@@ -161,7 +161,7 @@ int main(int count, char** words) {
     print_head(markdown);
     for (const std::filesystem::path& file : shipped_files()) {
         const xml::DetailRead read = xml::read_detail(file);
-        if (!read.detail || read.detail->plate.holes.empty()) continue;
+        if (!read.detail || on_deck(*read.detail).plate.holes.empty()) continue;
         print_row(file.stem().string(), drag_first_hole(*read.detail, catalog), markdown);
     }
     fmt::print("Times in ms. frames/s: at p99. solve and paint: medians of their share of a frame.\n");

@@ -60,8 +60,8 @@ TEST_CASE("A sound detail is resolved whole", "[catalog][unit]") {
 
 TEST_CASE("What a detail leaves out stays out", "[catalog][unit]") {
     model::BaseDetail detail = sample_detail();
-    detail.weld.reset();
-    detail.layers = {};
+    on_deck(detail).weld.reset();
+    on_deck(detail).layers = {};
     detail.framing = {};
     const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
     REQUIRE(resolution.resolved);
@@ -87,7 +87,7 @@ TEST_CASE("A wood post brings species, grade and its shoe's metal", "[catalog][u
 TEST_CASE("An unknown lag screw is named once for its group, with the sizes that come nearest",
           "[catalog][bad-input]") {
     model::BaseDetail detail = sample_detail();
-    detail.anchors.front().fastener = model::LagScrew{"lag-38", 6.0, {}};
+    on_deck(detail).anchors.front().fastener = model::LagScrew{"lag-38", 6.0, {}};
     const model::Problem problem = only_problem(detail);
     CHECK(problem.element == "anchors[1]/lag-screw");
     CHECK(problem.found == "lag-38");
@@ -97,16 +97,17 @@ TEST_CASE("An unknown lag screw is named once for its group, with the sizes that
 
 TEST_CASE("Every unknown id is said with the element that names it", "[catalog][bad-input]") {
     model::BaseDetail detail = sample_detail();
-    detail.plate.metal = "a36";
+    on_deck(detail).plate.metal = "a36";
     detail.post = model::RoundTube{2.0, 0.125, "steel-a500"};
-    detail.weld->filler = "e71";
-    detail.layers.decking->material = "wood-southernpine";
-    detail.layers.shims = {{"shim-stainless", 0.1}, {"shim-oak", 0.1}};
+    on_deck(detail).weld->filler = "e71";
+    on_deck(detail).layers.decking->material = "wood-southernpine";
+    on_deck(detail).layers.shims = {{"shim-stainless", 0.1}, {"shim-oak", 0.1}};
     detail.framing.blocks[1].species = "southern-yellow-pine";
     detail.framing.joists->grade = "no-3";
-    detail.anchors = {{{"A"}, model::ThroughBolt{"bolt-3/8in", "a308", model::Washer{"washer-3/8"}}, {}, ""},
-                      {{"B"}, model::WoodScrew{"wood-screw-11", 3.0, {}}, model::Washer{"uss"}, ""},
-                      {{"C"}, model::ThroughBolt{"bolt-3/8", "a307", model::BackingPlate{2, 2, 0.25, "tin"}}, {}, ""}};
+    on_deck(detail).anchors = {
+        {{"A"}, model::ThroughBolt{"bolt-3/8in", "a308", model::Washer{"washer-3/8"}}, {}, ""},
+        {{"B"}, model::WoodScrew{"wood-screw-11", 3.0, {}}, model::Washer{"uss"}, ""},
+        {{"C"}, model::ThroughBolt{"bolt-3/8", "a307", model::BackingPlate{2, 2, 0.25, "tin"}}, {}, ""}};
     const std::pair<const char*, const char*> expected[] = {{"plate", "steel-a36"},
                                                             {"post", "steel-a500-b"},
                                                             {"weld", "e70"},
@@ -133,8 +134,8 @@ TEST_CASE("Every unknown id is said with the element that names it", "[catalog][
 
 TEST_CASE("A plate from another file is named by its reference", "[catalog][bad-input]") {
     model::BaseDetail detail = sample_detail();
-    detail.plate_reference = model::PlateReference{"plates.xml", "P1", "", ""};
-    detail.plate.metal = "a36";
+    on_deck(detail).plate_reference = model::PlateReference{"plates.xml", "P1", "", ""};
+    on_deck(detail).plate.metal = "a36";
     CHECK(only_problem(detail).element == "plate-from");
 }
 
@@ -180,9 +181,9 @@ TEST_CASE("A timber does not get the values of dimension lumber", "[catalog][bad
 
 TEST_CASE("A hole smaller than its anchor is said for each such hole", "[catalog][bad-input]") {
     model::BaseDetail detail = sample_detail();
-    detail.plate.holes[1].shape = model::RoundHole{0.3125};
-    detail.plate.holes[3].shape = model::Slot{1.0, 0.25, 0.0};
-    detail.plate.holes[0].shape = model::RoundHole{0.375};
+    on_deck(detail).plate.holes[1].shape = model::RoundHole{0.3125};
+    on_deck(detail).plate.holes[3].shape = model::Slot{1.0, 0.25, 0.0};
+    on_deck(detail).plate.holes[0].shape = model::RoundHole{0.375};
     const model::Problems problems = problems_of(detail);
     REQUIRE(problems.size() == 2);
     CHECK(problems[0].element == "plate/hole[B]");
@@ -193,17 +194,17 @@ TEST_CASE("A hole smaller than its anchor is said for each such hole", "[catalog
 
 TEST_CASE("A hole the head slips through needs a washer", "[catalog][bad-input]") {
     model::BaseDetail detail = sample_detail();
-    detail.plate.holes[2].shape = model::RoundHole{0.5625};
+    on_deck(detail).plate.holes[2].shape = model::RoundHole{0.5625};
     CHECK(only_problem(detail).message == "the head of the anchor slips through hole C");
-    detail.anchors.front().washer = model::Washer{"washer-wide-3/8"};
+    on_deck(detail).anchors.front().washer = model::Washer{"washer-wide-3/8"};
     CHECK(problems_of(detail).empty());
-    detail.plate.holes[2].shape = model::RoundHole{1.0};
+    on_deck(detail).plate.holes[2].shape = model::RoundHole{1.0};
     CHECK(only_problem(detail).message == "the washer of the anchor slips through hole C");
 }
 
 TEST_CASE("A washer too small for its fastener is refused", "[catalog][bad-input]") {
     model::BaseDetail detail = sample_detail();
-    detail.anchors.front().washer = model::Washer{"washer-wide-1/4"};
+    on_deck(detail).anchors.front().washer = model::Washer{"washer-wide-1/4"};
     const model::Problem problem = only_problem(detail);
     CHECK(problem.element == "anchors[1]/washer");
     CHECK(problem.found == "washer-wide-1/4, hole 5/16 in");

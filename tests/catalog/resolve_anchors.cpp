@@ -20,9 +20,9 @@ catalog::Resolved resolved(const model::BaseDetail& detail) {
 
 catalog::Anchor first_anchor(const model::Fastener& fastener, const std::optional<model::Washer>& washer = {}) {
     model::BaseDetail detail = sample_detail();
-    for (model::Hole& hole : detail.plate.holes) hole.shape = model::RoundHole{0.5};
-    detail.anchors.front().fastener = fastener;
-    detail.anchors.front().washer = washer;
+    for (model::Hole& hole : on_deck(detail).plate.holes) hole.shape = model::RoundHole{0.5};
+    on_deck(detail).anchors.front().fastener = fastener;
+    on_deck(detail).anchors.front().washer = washer;
     return resolved(detail).anchors.at(0);
 }
 
@@ -36,7 +36,7 @@ TEST_CASE("Every hole gets its anchor in the plate's order", "[catalog][unit]") 
     for (std::size_t index = 0; index < 4; ++index) {
         const catalog::Anchor& anchor = result.anchors[index];
         CHECK(anchor.id == ids[index]);
-        CHECK(anchor.at == result.detail.plate.holes[index].center);
+        CHECK(anchor.at == on_deck(result.detail).plate.holes[index].center);
         CHECK(anchor.hole_diameter_in == 0.4375);
         REQUIRE(anchor.seat);
         CHECK(anchor.seat->member == blocks[index]);
@@ -72,7 +72,7 @@ TEST_CASE("A washer under the head lifts the screw out of the block", "[catalog]
 
 TEST_CASE("Shims count among what lies above the block", "[catalog][unit]") {
     model::BaseDetail detail = sample_detail();
-    detail.layers.shims = {{"shim-stainless", 0.125}, {"shim-hardwood", 0.25}};
+    on_deck(detail).layers.shims = {{"shim-stainless", 0.125}, {"shim-hardwood", 0.25}};
     const catalog::Resolved result = resolved(detail);
     CHECK_CLOSE(result.anchors.at(0).embedment_in, 4.625 - 0.375, 1e-12, 0.0);
     REQUIRE(result.shims.size() == 2);
@@ -160,7 +160,7 @@ TEST_CASE("A reported fastener brings its own numbers and nothing of the catalog
 
 TEST_CASE("An anchor between the blocks has no seat", "[catalog][unit]") {
     model::BaseDetail detail = sample_detail();
-    detail.plate.holes[0].center = {-1.75, 0.0};
+    on_deck(detail).plate.holes[0].center = {-1.75, 0.0};
     const catalog::Anchor anchor = resolved(detail).anchors.at(0);
     CHECK_FALSE(anchor.seat);
     CHECK(anchor.embedment_in == 0.0);
@@ -169,9 +169,9 @@ TEST_CASE("An anchor between the blocks has no seat", "[catalog][unit]") {
 
 TEST_CASE("A hole no group names stays empty, and groups keep their own fastener", "[catalog][unit]") {
     model::BaseDetail detail = sample_detail();
-    detail.plate.holes[2].shape = model::Slot{1.0, 0.5, 30.0};
-    detail.anchors = {model::AnchorGroup{{"D", "A"}, model::LagScrew{"lag-3/8", 6.0, {}}, {}, ""},
-                      model::AnchorGroup{{"C"}, model::LagScrew{"lag-7/16", 5.0, {}}, {}, ""}};
+    on_deck(detail).plate.holes[2].shape = model::Slot{1.0, 0.5, 30.0};
+    on_deck(detail).anchors = {model::AnchorGroup{{"D", "A"}, model::LagScrew{"lag-3/8", 6.0, {}}, {}, ""},
+                               model::AnchorGroup{{"C"}, model::LagScrew{"lag-7/16", 5.0, {}}, {}, ""}};
     const catalog::Resolved result = resolved(detail);
     REQUIRE(result.anchors.size() == 3);
     CHECK(result.anchors[0].id == "A");

@@ -124,7 +124,7 @@ TEST_CASE("a plate a hundred thousand times as stiff pulls as the rigid one does
 TEST_CASE("preload presses the plate down and adds to what the anchors pull", "[property]") {
     catalog::Resolved resolved = test::example_resolved();
     const double without = demand_of(resolved).anchors[0].tension_lb;
-    resolved.detail.anchors[0].preload_lb = 1000.0;
+    on_deck(resolved.detail).anchors[0].preload_lb = 1000.0;
     const demand::Demand preloaded = demand_of(resolved);
     CHECK(preloaded.anchors[0].tension_lb > without);
     CHECK(std::any_of(preloaded.assumptions.begin(), preloaded.assumptions.end(),

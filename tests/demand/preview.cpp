@@ -127,7 +127,7 @@ TEST_CASE("preview: a downward force presses the plate down by itself", "[closed
 TEST_CASE("preview: the rigid plate's grid covers plate and supports and nothing else", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
     const auto covered = [&resolved](const model::Outline& outline) {
-        resolved.detail.plate.outline = outline;
+        on_deck(resolved.detail).plate.outline = outline;
         return area_of(demand::Preview(resolved).push(0, 1.0).rigid_field);
     };
     CHECK_CLOSE(covered(model::RectangleOutline{5.5, 7.0, 0.0, {}}), 38.5, 1e-12, 0.0);
@@ -237,7 +237,7 @@ TEST_CASE("preview: what cannot balance is said, and too few directions are refu
     CHECK_THROWS_AS(demand::Preview(resolved).petals(3), std::invalid_argument);
     // Anchors in one row at the heel over the only block: pushed inward, nothing on the other side pulls.
     resolved.anchors.resize(2);
-    resolved.detail.plate.holes.resize(2);
+    on_deck(resolved.detail).plate.holes.resize(2);
     resolved.detail.framing.blocks.resize(1);
     resolved.blocks.resize(1);
     resolved.anchors[0].at = {-2.0, -3.4};

@@ -73,13 +73,14 @@ void break_post(model::BaseDetail& detail, Nonsense& pick) {
         default:
             detail.post = model::RectangularTube{pick.length(2.0), pick.length(2.0), pick.length(0.2), ""};
     }
-    if (detail.weld) detail.weld->leg_in = pick.length(0.2);
-    detail.guard = {pick.length(42.0), pick.length(0.5), model::Occupancy::other};
+    if (on_deck(detail).weld) on_deck(detail).weld->leg_in = pick.length(0.2);
+    detail.guard = {pick.length(42.0), model::Occupancy::other};
+    on_deck(detail).plate_below_surface_in = pick.length(0.5);
 }
 
 void break_framing(model::BaseDetail& detail, Nonsense& pick) {
-    if (detail.layers.decking) detail.layers.decking->thickness_in = pick.length(1.0);
-    if (pick.chance(0.3)) detail.layers.shims.push_back({"", pick.length(0.25)});
+    if (on_deck(detail).layers.decking) on_deck(detail).layers.decking->thickness_in = pick.length(1.0);
+    if (pick.chance(0.3)) on_deck(detail).layers.shims.push_back({"", pick.length(0.25)});
     for (model::Block& block : detail.framing.blocks) {
         if (pick.chance(0.3)) block.along = model::PlanAxis::y;
         block.from_in = pick.length(block.from_in);
@@ -146,7 +147,7 @@ TEST_CASE("Nonsense details are drawn without fault", "[drawing]") {
         INFO("seed " << seed);
         Nonsense pick(seed);
         catalog::Resolved resolved = test::example_resolved();
-        break_plate(resolved.detail.plate, pick);
+        break_plate(on_deck(resolved.detail).plate, pick);
         break_post(resolved.detail, pick);
         break_framing(resolved.detail, pick);
         for (catalog::Anchor& anchor : resolved.anchors) {

@@ -45,7 +45,7 @@ TEST_CASE("The elevation is the guard to scale", "[drawing][elevation]") {
     CHECK(test::says(scene, "lever arm 42"));
     CHECK(test::says(scene, "joists 1 1/2 \u00d7 9 1/4"));
     // A plate 3/8 below the walking surface: the arm is longer than the guard is high.
-    resolved.detail.guard.plate_below_surface_in = 0.375;
+    on_deck(resolved.detail).plate_below_surface_in = 0.375;
     CHECK(test::says(elevation_of(resolved), "guard 42"));
     CHECK(test::says(elevation_of(resolved), "lever arm 42 3/8"));
 }

@@ -25,7 +25,7 @@ const catalog::Catalog& catalogs() {
 /// Two of each kind of member, a ledger and a beam, one shim.
 model::BaseDetail framed() {
     model::BaseDetail detail = test::example_resolved().detail;
-    detail.layers.shims.push_back({});
+    on_deck(detail).layers.shims.push_back({});
     detail.framing.joists = model::Joists{};
     detail.framing.joists->members = {{"J1", 0.0, 1}, {"J2", 16.0, 1}};
     model::Rim rim;
@@ -74,8 +74,8 @@ TEST_CASE("The parts of a detail come in the order of the load path") {
 
 TEST_CASE("What is not there is no part") {
     model::BaseDetail detail = framed();
-    detail.weld.reset();
-    detail.layers = {};
+    on_deck(detail).weld.reset();
+    on_deck(detail).layers = {};
     detail.framing = {};
     CHECK(parts(detail) == Parts{"push", "guard", "post", "plate", "anchor A", "anchor B", "anchor C", "anchor D"});
 }
@@ -120,7 +120,7 @@ TEST_CASE("A fastener's own name is not read for parts") {
     model::BaseDetail detail = framed();
     model::ReportedFastener reported;
     reported.name = "post and plate screw";
-    detail.anchors = {{{"B", "C"}, reported, std::nullopt, ""}};
+    on_deck(detail).anchors = {{{"B", "C"}, reported, std::nullopt, ""}};
     CHECK(parts_of_subject("fastener post and plate screw", detail) == Parts{"anchor B", "anchor C"});
     CHECK(parts_of_subject("fastener plate", detail).empty());
 }

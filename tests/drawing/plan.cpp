@@ -44,7 +44,7 @@ drawing::Scene plan_of(const catalog::Resolved& resolved, const drawing::Overlay
 TEST_CASE("Holes of the plan stand where the plate has them, in their size, as anchors", "[drawing][plan]") {
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Scene scene = plan_of(resolved);
-    for (const model::Hole& hole : resolved.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(resolved.detail).plate.holes) {
         const auto circles = test::circles(scene, "anchor " + hole.id);
         const auto drawn = std::find_if(circles.begin(), circles.end(),
                                         [](const drawing::Circle& one) { return one.pen == drawing::Pen::outline; });
@@ -58,7 +58,7 @@ TEST_CASE("Holes of the plan stand where the plate has them, in their size, as a
 
 TEST_CASE("A slot is as long and as wide as the plate says, along its angle", "[drawing][plan]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.detail.plate.holes[0].shape = model::Slot{1.0, 0.5, 90.0};
+    on_deck(resolved.detail).plate.holes[0].shape = model::Slot{1.0, 0.5, 90.0};
     const auto paths = test::paths(plan_of(resolved), "anchor A");
     const auto slot = std::find_if(paths.begin(), paths.end(), [](const drawing::Path& one) {
         return one.closed && one.pen == drawing::Pen::outline;

@@ -48,7 +48,7 @@ TEST_CASE("The section goes through the part's row, across the block under it", 
     const drawing::SectionPlane turned = drawing::section_plane(detail, "anchor C");
     CHECK(turned.along == model::PlanAxis::x);
     CHECK(turned.at_in == 2.5);
-    detail.plate.holes.clear();
+    on_deck(detail).plate.holes.clear();
     CHECK(drawing::section_plane(detail, "anchor A").at_in == 0.0);
 }
 

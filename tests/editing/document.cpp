@@ -38,7 +38,7 @@ void put_bytes(const fs::path& file, const std::string& bytes) { std::ofstream(f
 /// A detail that can be written and not built: two holes in one place.
 model::BaseDetail unsound_detail() {
     model::BaseDetail detail = test::square_base();
-    detail.plate.holes[1].center = detail.plate.holes[0].center;
+    on_deck(detail).plate.holes[1].center = on_deck(detail).plate.holes[0].center;
     return detail;
 }
 
@@ -134,7 +134,7 @@ TEST_CASE("A plate document becomes a new detail without a file", "[unit]") {
     CHECK(opened.is_new);
     CHECK(opened.problems.empty());
     CHECK(opened.stamp == editing::FileStamp{});
-    CHECK(opened.detail->plate == xml::read_plates(file).plates.front());
+    CHECK(on_deck(*opened.detail).plate == xml::read_plates(file).plates.front());
 }
 
 TEST_CASE("A reference is kept only where it gives the plate as drawn", "[unit]") {
@@ -142,15 +142,17 @@ TEST_CASE("A reference is kept only where it gives the plate as drawn", "[unit]"
     const std::string name = "heron-landing-bolted-angles.xml";
     const fs::path file = folder.path() / name;
     model::BaseDetail detail = *xml::read_detail(demo_folder / name).detail;
-    REQUIRE(detail.plate_reference);
-    SECTION("its document is not beside the file") { CHECK_FALSE(editing::as_saved(file, detail).plate_reference); }
+    REQUIRE(on_deck(detail).plate_reference);
+    SECTION("its document is not beside the file") {
+        CHECK_FALSE(on_deck(editing::as_saved(file, detail)).plate_reference);
+    }
     fs::copy_file(demo_folder / "heron-landing-plates.xml", folder.path() / "heron-landing-plates.xml");
     SECTION("it is, and gives the plate") { CHECK(editing::as_saved(file, detail) == detail); }
     SECTION("it is, and the plate was changed") {
-        detail.plate.thickness_in = 1.0;
-        CHECK_FALSE(editing::as_saved(file, detail).plate_reference);
+        on_deck(detail).plate.thickness_in = 1.0;
+        CHECK_FALSE(on_deck(editing::as_saved(file, detail)).plate_reference);
         REQUIRE(editing::save_detail(file, detail).stamp);
-        CHECK(editing::open_detail(file, shipped_catalog()).detail->plate.thickness_in == 1.0);
+        CHECK(on_deck(*editing::open_detail(file, shipped_catalog()).detail).plate.thickness_in == 1.0);
     }
 }
 
@@ -174,7 +176,7 @@ TEST_CASE("What cannot be saved is refused with a sentence, and the file is as i
     REQUIRE(editing::save_detail(file, detail).stamp);
     const std::string before = bytes_of(file);
     model::BaseDetail no_number = detail;
-    no_number.plate.thickness_in = std::numeric_limits<double>::quiet_NaN();
+    on_deck(no_number).plate.thickness_in = std::numeric_limits<double>::quiet_NaN();
     CHECK_FALSE(editing::save_detail(file, no_number).stamp);
     CHECK_FALSE(editing::save_detail(file, no_number).refusal.empty());
     CHECK(bytes_of(file) == before);
@@ -262,8 +264,8 @@ TEST_CASE("A copy keeps its plate, and its reference where that still gives it",
     const editing::Opened elsewhere =
         editing::open_copy({copy, folder.path() / "moved.xml", {}, {}}, shipped_catalog());
     REQUIRE(elsewhere.detail);
-    CHECK_FALSE(elsewhere.detail->plate_reference);
-    CHECK(elsewhere.detail->plate == detail.plate);
+    CHECK_FALSE(on_deck(*elsewhere.detail).plate_reference);
+    CHECK(on_deck(*elsewhere.detail).plate == on_deck(detail).plate);
 }
 
 TEST_CASE("A damaged copy gives what it can and says what it could not", "[unit][bad-input]") {
@@ -275,7 +277,7 @@ TEST_CASE("A damaged copy gives what it can and says what it could not", "[unit]
     put_bytes(copy, text);
     const editing::Opened partly = editing::open_copy({copy, {}, {}, {}}, shipped_catalog());
     REQUIRE(partly.detail);
-    CHECK(partly.detail->plate == test::square_base().plate);
+    CHECK(on_deck(*partly.detail).plate == on_deck(test::square_base()).plate);
     CHECK_FALSE(partly.problems.empty());
     put_bytes(copy, text.substr(0, text.size() / 2));
     const editing::Opened broken = editing::open_copy({copy, {}, {}, {}}, shipped_catalog());

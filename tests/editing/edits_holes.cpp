@@ -14,13 +14,13 @@ namespace {
 /// Hole A of the square base alone, with a group that names it.
 model::BaseDetail one_hole(double x_in, double y_in) {
     model::BaseDetail detail = test::square_base();
-    detail.plate.holes = {{"A", {x_in, y_in}, model::RoundHole{0.5}}};
-    detail.anchors[0].holes = {"A"};
+    on_deck(detail).plate.holes = {{"A", {x_in, y_in}, model::RoundHole{0.5}}};
+    on_deck(detail).anchors[0].holes = {"A"};
     return detail;
 }
 
 const model::Hole& hole(const model::BaseDetail& detail, const std::string& id) {
-    for (const model::Hole& one : detail.plate.holes) {
+    for (const model::Hole& one : on_deck(detail).plate.holes) {
         if (one.id == id) return one;
     }
     throw std::runtime_error("no hole " + id);
@@ -36,30 +36,30 @@ void check_place(const model::Hole& hole, double x_in, double y_in) {
 
 TEST_CASE("a new hole takes the first free letter, and shape and anchor of the nearest", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.plate.holes[1].id = "E";
-    base.plate.holes[2].shape = model::Slot{1.5, 0.5, 30.0};
-    base.anchors.push_back(base.anchors[0]);
-    base.anchors[0].holes = {"A", "E", "D"};
-    base.anchors[1].holes = {"C"};
+    on_deck(base).plate.holes[1].id = "E";
+    on_deck(base).plate.holes[2].shape = model::Slot{1.5, 0.5, 30.0};
+    on_deck(base).anchors.push_back(on_deck(base).anchors[0]);
+    on_deck(base).anchors[0].holes = {"A", "E", "D"};
+    on_deck(base).anchors[1].holes = {"C"};
     const Edit edit = editing::add_hole(base, {3.0, 3.0});
     CHECK(edit.step == "Add hole B");
     CHECK(edit.selected == std::vector<std::string>{"anchor B"});
-    CHECK(hole(edit.detail, "B").shape == base.plate.holes[2].shape);
-    CHECK(edit.detail.anchors[1].holes == std::vector<std::string>{"C", "B"});
-    CHECK(edit.detail.anchors[0].holes == base.anchors[0].holes);
+    CHECK(hole(edit.detail, "B").shape == on_deck(base).plate.holes[2].shape);
+    CHECK(on_deck(edit.detail).anchors[1].holes == std::vector<std::string>{"C", "B"});
+    CHECK(on_deck(edit.detail).anchors[0].holes == on_deck(base).anchors[0].holes);
 }
 
 TEST_CASE("letters go on past Z", "[unit]") {
     model::BaseDetail base = test::square_base();
     for (int count = 4; count < 28; ++count) base = editing::add_hole(base, {0.0, 0.1 * count}).detail;
-    CHECK(base.plate.holes[25].id == "Z");
-    CHECK(base.plate.holes[26].id == "AA");
-    CHECK(base.plate.holes[27].id == "AB");
+    CHECK(on_deck(base).plate.holes[25].id == "Z");
+    CHECK(on_deck(base).plate.holes[26].id == "AA");
+    CHECK(on_deck(base).plate.holes[27].id == "AB");
 }
 
 TEST_CASE("a plate takes a hundred holes and no more", "[bad-input]") {
     model::BaseDetail base = test::square_base();
-    while (base.plate.holes.size() < 100) base = editing::add_hole(base, {0.0, 0.0}).detail;
+    while (on_deck(base).plate.holes.size() < 100) base = editing::add_hole(base, {0.0, 0.0}).detail;
     const Edit edit = editing::add_hole(base, {0.0, 0.0});
     CHECK(edit.step.empty());
     CHECK_FALSE(edit.refusal.empty());
@@ -70,14 +70,14 @@ TEST_CASE("a plate takes a hundred holes and no more", "[bad-input]") {
 
 TEST_CASE("an array has columns and rows from its original", "[unit]") {
     const Edit edit = editing::array(one_hole(-3.0, 1.0), {"anchor A"}, 3, 2, 2.5, -1.5);
-    REQUIRE(edit.detail.plate.holes.size() == 6);
+    REQUIRE(on_deck(edit.detail).plate.holes.size() == 6);
     check_place(hole(edit.detail, "A"), -3.0, 1.0);
     check_place(hole(edit.detail, "B"), -0.5, 1.0);
     check_place(hole(edit.detail, "C"), 2.0, 1.0);
     check_place(hole(edit.detail, "D"), -3.0, -0.5);
     check_place(hole(edit.detail, "E"), -0.5, -0.5);
     check_place(hole(edit.detail, "F"), 2.0, -0.5);
-    CHECK(edit.detail.anchors[0].holes == std::vector<std::string>{"A", "B", "C", "D", "E", "F"});
+    CHECK(on_deck(edit.detail).anchors[0].holes == std::vector<std::string>{"A", "B", "C", "D", "E", "F"});
     CHECK(edit.selected.size() == 6);
     CHECK(edit.step == "Array hole A");
 }
@@ -95,8 +95,8 @@ TEST_CASE("an array leaves out what is there, and refuses what is none", "[unit]
 TEST_CASE("a round array lies on the circle of its original", "[closed-form]") {
     // Radius 5 at atan2(4, 3); six in all, 60 degrees apart.
     const Edit edit = editing::array_round(one_hole(3.0, 4.0), {"anchor A"}, 6);
-    REQUIRE(edit.detail.plate.holes.size() == 6);
-    for (const model::Hole& one : edit.detail.plate.holes)
+    REQUIRE(on_deck(edit.detail).plate.holes.size() == 6);
+    for (const model::Hole& one : on_deck(edit.detail).plate.holes)
         CHECK_CLOSE(std::hypot(one.center.x_in, one.center.y_in), 5.0, 0.0, 1e-12);
     // A quarter-turn's neighbours by cos 60 = 1/2, sin 60 = sqrt 3 / 2; the fourth is opposite.
     check_place(hole(edit.detail, "B"), 1.5 - 2.0 * std::sqrt(3.0), 2.0 + 1.5 * std::sqrt(3.0));
@@ -105,7 +105,7 @@ TEST_CASE("a round array lies on the circle of its original", "[closed-form]") {
 
 TEST_CASE("a slot turns with its round array", "[unit]") {
     model::BaseDetail base = one_hole(3.0, 0.0);
-    base.plate.holes[0].shape = model::Slot{1.5, 0.5, 10.0};
+    on_deck(base).plate.holes[0].shape = model::Slot{1.5, 0.5, 10.0};
     const Edit edit = editing::array_round(base, {"anchor A"}, 4);
     CHECK_CLOSE(std::get<model::Slot>(hole(edit.detail, "B").shape).angle_deg, 100.0, 0.0, 1e-9);
     check_place(hole(edit.detail, "B"), 0.0, 3.0);
@@ -118,13 +118,13 @@ TEST_CASE("a hole on the post's axis has no round array", "[bad-input]") {
 
 TEST_CASE("a mirror image of holes and slots", "[unit]") {
     model::BaseDetail base = one_hole(3.0, 1.0);
-    base.plate.holes[0].shape = model::Slot{1.5, 0.5, 30.0};
+    on_deck(base).plate.holes[0].shape = model::Slot{1.5, 0.5, 30.0};
     const Edit left = editing::mirror(base, {"anchor A"}, editing::MirrorLine::y_axis, true);
     check_place(hole(left.detail, "B"), -3.0, 1.0);
     CHECK(std::get<model::Slot>(hole(left.detail, "B").shape).angle_deg == 150.0);
-    CHECK(left.detail.anchors[0].holes == std::vector<std::string>{"A", "B"});
+    CHECK(on_deck(left.detail).anchors[0].holes == std::vector<std::string>{"A", "B"});
     const Edit below = editing::mirror(base, {"anchor A"}, editing::MirrorLine::x_axis, false);
-    REQUIRE(below.detail.plate.holes.size() == 1);
+    REQUIRE(on_deck(below.detail).plate.holes.size() == 1);
     check_place(hole(below.detail, "A"), 3.0, -1.0);
     CHECK(std::get<model::Slot>(hole(below.detail, "A").shape).angle_deg == -30.0);
 }
@@ -139,13 +139,13 @@ TEST_CASE("an image that falls on a hole is not made", "[unit]") {
 TEST_CASE("mirrored twice is as before, on every demo detail", "[property]") {
     for (const model::BaseDetail& detail : test::demo_details()) {
         std::vector<std::string> parts;
-        for (const model::Hole& one : detail.plate.holes) parts.push_back("anchor " + one.id);
+        for (const model::Hole& one : on_deck(detail).plate.holes) parts.push_back("anchor " + one.id);
         for (const model::Block& block : detail.framing.blocks) parts.push_back("block " + block.id);
         for (const auto line : {editing::MirrorLine::x_axis, editing::MirrorLine::y_axis}) {
             INFO(detail.name);
             const Edit once = editing::mirror(detail, parts, line, false);
             const Edit twice = editing::mirror(once.detail, parts, line, false);
-            CHECK(twice.detail.plate == detail.plate);
+            CHECK(on_deck(twice.detail).plate == on_deck(detail).plate);
             REQUIRE(twice.detail.framing.blocks.size() == detail.framing.blocks.size());
             for (std::size_t index = 0; index < detail.framing.blocks.size(); ++index) {
                 CHECK(twice.detail.framing.blocks[index].from_in == detail.framing.blocks[index].from_in);
@@ -201,7 +201,7 @@ TEST_CASE("typed places", "[unit]") {
 TEST_CASE("holes become slots of their width, and slots round holes again", "[unit]") {
     const model::BaseDetail base = test::square_base();
     const Edit slots = editing::to_slot(base, {"anchor A", "anchor B"}, 1.5, 45.0);
-    CHECK(std::get<model::Slot>(slots.detail.plate.holes[0].shape) == model::Slot{1.5, 0.5, 45.0});
+    CHECK(std::get<model::Slot>(on_deck(slots.detail).plate.holes[0].shape) == model::Slot{1.5, 0.5, 45.0});
     CHECK(slots.step == "Slot 2 holes");
     CHECK(editing::to_round(slots.detail, {"anchor A", "anchor B", "anchor C"}).detail == base);
     CHECK_FALSE(editing::to_slot(base, {"anchor A"}, 0.5, 0.0).refusal.empty());
@@ -222,14 +222,15 @@ TEST_CASE("copies of holes and blocks", "[unit]") {
 TEST_CASE("a pattern that is copied and pasted comes back beside itself", "[property]") {
     for (const model::BaseDetail& detail : test::demo_details()) {
         std::vector<std::string> parts;
-        for (const model::Hole& one : detail.plate.holes) parts.push_back("anchor " + one.id);
+        for (const model::Hole& one : on_deck(detail).plate.holes) parts.push_back("anchor " + one.id);
         const std::string text = editing::copy_holes(detail, parts);
         const Edit edit = editing::paste_holes(detail, text);
         INFO(detail.name << ": " << edit.refusal);
-        const std::size_t count = detail.plate.holes.size();
-        REQUIRE(edit.detail.plate.holes.size() == 2 * count);
+        const std::size_t count = on_deck(detail).plate.holes.size();
+        REQUIRE(on_deck(edit.detail).plate.holes.size() == 2 * count);
         for (std::size_t index = 0; index < count; ++index) {
-            const model::Hole &was = detail.plate.holes[index], &copy = edit.detail.plate.holes[count + index];
+            const model::Hole &was = on_deck(detail).plate.holes[index],
+                              &copy = on_deck(edit.detail).plate.holes[count + index];
             check_place(copy, was.center.x_in + 0.5, was.center.y_in + 0.5);
             CHECK(copy.shape == was.shape);
         }
@@ -239,13 +240,13 @@ TEST_CASE("a pattern that is copied and pasted comes back beside itself", "[prop
 
 TEST_CASE("a pattern is pasted where it stood when there is room, with off-plate holes too", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.plate.holes[0].center = {-40.0, 3.0};
+    on_deck(base).plate.holes[0].center = {-40.0, 3.0};
     const std::string text = editing::copy_holes(base, {"anchor A", "anchor B"});
     const Edit edit = editing::paste_holes(one_hole(0.0, 0.0), text);
-    REQUIRE(edit.detail.plate.holes.size() == 3);
+    REQUIRE(on_deck(edit.detail).plate.holes.size() == 3);
     check_place(hole(edit.detail, "B"), -40.0, 3.0);
     check_place(hole(edit.detail, "C"), 4.0, -4.0);
-    CHECK(edit.detail.anchors[0].holes == std::vector<std::string>{"A", "B", "C"});
+    CHECK(on_deck(edit.detail).anchors[0].holes == std::vector<std::string>{"A", "B", "C"});
 }
 
 TEST_CASE("what is no pattern is not pasted", "[bad-input]") {

@@ -15,7 +15,7 @@ using editing::Edit;
 namespace {
 
 const model::PolygonOutline& polygon(const model::BaseDetail& detail) {
-    return std::get<model::PolygonOutline>(detail.plate.outline);
+    return std::get<model::PolygonOutline>(on_deck(detail).plate.outline);
 }
 
 std::string sentences(const model::Problems& problems) {
@@ -36,11 +36,11 @@ TEST_CASE("the corners of a rectangle become free", "[unit]") {
 
 TEST_CASE("a circle's polygon lies inside it", "[closed-form]") {
     model::BaseDetail base = test::square_base();
-    base.plate.outline = model::CircleOutline{14.0, {0.5, 0.25}};
+    on_deck(base).plate.outline = model::CircleOutline{14.0, {0.5, 0.25}};
     const Edit edit = editing::to_polygon(base);
     for (const model::Position corner : polygon(edit.detail).corners)
         CHECK_CLOSE(std::hypot(corner.x_in - 0.5, corner.y_in - 0.25), 7.0, 0.0, 1e-12);
-    CHECK(model::validate(edit.detail.plate).empty());
+    CHECK(model::validate(on_deck(edit.detail).plate).empty());
 }
 
 TEST_CASE("a corner goes into the nearest side, and can be taken out again", "[unit]") {
@@ -53,7 +53,7 @@ TEST_CASE("a corner goes into the nearest side, and can be taken out again", "[u
     CHECK(erased.step == "Erase corner 3");
     CHECK_FALSE(editing::erase(base, {"corner 3"}).refusal.empty());
     model::BaseDetail triangle = base;
-    triangle.plate.outline = model::PolygonOutline{{{-5.0, -5.0}, {5.0, -5.0}, {0.0, 5.0}}};
+    on_deck(triangle).plate.outline = model::PolygonOutline{{{-5.0, -5.0}, {5.0, -5.0}, {0.0, 5.0}}};
     CHECK_FALSE(editing::erase(triangle, {"corner 1"}).refusal.empty());
 }
 
@@ -116,14 +116,14 @@ TEST_CASE("a mirrored block names the joists it comes to", "[unit]") {
 
 TEST_CASE("an erased hole leaves no trace in the anchors", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.anchors.push_back(base.anchors[0]);
-    base.anchors[0].holes = {"A"};
-    base.anchors[1].holes = {"B", "C", "D"};
+    on_deck(base).anchors.push_back(on_deck(base).anchors[0]);
+    on_deck(base).anchors[0].holes = {"A"};
+    on_deck(base).anchors[1].holes = {"B", "C", "D"};
     const Edit edit = editing::erase(base, {"anchor A", "anchor B"});
     CHECK(edit.step == "Erase 2 holes");
-    REQUIRE(edit.detail.plate.holes.size() == 2);
-    REQUIRE(edit.detail.anchors.size() == 1);
-    CHECK(edit.detail.anchors[0].holes == std::vector<std::string>{"C", "D"});
+    REQUIRE(on_deck(edit.detail).plate.holes.size() == 2);
+    REQUIRE(on_deck(edit.detail).anchors.size() == 1);
+    CHECK(on_deck(edit.detail).anchors[0].holes == std::vector<std::string>{"C", "D"});
 }
 
 TEST_CASE("an erased joist is named by no block any more", "[unit]") {
@@ -137,9 +137,9 @@ TEST_CASE("an erased joist is named by no block any more", "[unit]") {
 
 TEST_CASE("framing and shims can be erased, the rest of the base cannot", "[unit]") {
     model::BaseDetail base = test::demo("heron-landing-lags-in-deep-blocks.xml");
-    base.layers.shims = {{"shim-hardwood", 0.25}, {"shim-hdpe", 0.5}};
+    on_deck(base).layers.shims = {{"shim-hardwood", 0.25}, {"shim-hdpe", 0.5}};
     const Edit edit = editing::erase(base, {"shim 1", "rim R1", "support S2", "block B1", "post"});
-    CHECK(edit.detail.layers.shims == std::vector<model::Shim>{{"shim-hdpe", 0.5}});
+    CHECK(on_deck(edit.detail).layers.shims == std::vector<model::Shim>{{"shim-hdpe", 0.5}});
     CHECK(edit.detail.framing.rims.empty());
     CHECK(edit.detail.framing.supports.size() == 1);
     CHECK(edit.detail.framing.blocks.size() == 1);
@@ -154,22 +154,22 @@ TEST_CASE("framing and shims can be erased, the rest of the base cannot", "[unit
 
 TEST_CASE("another plate: anchors follow the holes' ids", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.anchors.push_back(base.anchors[0]);
-    base.anchors[0].holes = {"A", "B"};
-    base.anchors[1].holes = {"C", "D"};
-    model::Plate stock = base.plate;
+    on_deck(base).anchors.push_back(on_deck(base).anchors[0]);
+    on_deck(base).anchors[0].holes = {"A", "B"};
+    on_deck(base).anchors[1].holes = {"C", "D"};
+    model::Plate stock = on_deck(base).plate;
     stock.name = "other";
     stock.holes = {{"A", {1.0, 1.0}, model::RoundHole{0.5}}, {"E", {-1.0, 1.0}, model::RoundHole{0.5}}};
     const Edit edit = editing::use_plate(base, stock);
-    CHECK(edit.detail.plate == stock);
+    CHECK(on_deck(edit.detail).plate == stock);
     CHECK(edit.step == "Use plate other");
-    REQUIRE(edit.detail.anchors.size() == 1);
-    CHECK(edit.detail.anchors[0].holes == std::vector<std::string>{"A", "E"});
+    REQUIRE(on_deck(edit.detail).anchors.size() == 1);
+    CHECK(on_deck(edit.detail).anchors[0].holes == std::vector<std::string>{"A", "E"});
     stock.holes = {{"X", {1.0, 1.0}, model::RoundHole{0.5}}};
     const Edit all_new = editing::use_plate(base, stock);
-    REQUIRE(all_new.detail.anchors.size() == 1);
+    REQUIRE(on_deck(all_new.detail).anchors.size() == 1);
     CHECK(model::anchor_group(all_new.detail, "X") != nullptr);
-    CHECK_FALSE(editing::use_plate(edit.detail, edit.detail.plate).refusal.empty());
+    CHECK_FALSE(editing::use_plate(edit.detail, on_deck(edit.detail).plate).refusal.empty());
 }
 
 TEST_CASE("a new detail on every stock plate is sound and known to the catalogs", "[unit]") {
@@ -196,9 +196,9 @@ TEST_CASE("a new detail on every stock plate is sound and known to the catalogs"
 }
 
 TEST_CASE("a new detail without a catalog or holes is no accident", "[bad-input]") {
-    model::Plate bare = test::square_base().plate;
+    model::Plate bare = on_deck(test::square_base()).plate;
     bare.holes.clear();
     const model::BaseDetail detail = editing::starting_detail(bare, {});
-    CHECK(detail.plate == bare);
+    CHECK(on_deck(detail).plate == bare);
     CHECK(test::whats_broken(detail).empty());
 }

@@ -90,7 +90,7 @@ const catalog::Catalog& field_catalog() {
 std::vector<Variant> field_variants() {
     model::BaseDetail base = demo("heron-landing-bolted-angles.xml");
     std::vector<Variant> variants{{{}, base}, {{}, base}};
-    base.plate_reference.reset();
+    on_deck(base).plate_reference.reset();
     variants.front().detail = base;
     for (const std::vector<Setting>& recipe : recipes()) {
         Variant variant{recipe, base};

@@ -82,10 +82,10 @@ TEST_CASE("The fields of one heading stand together", "[property]") {
 
 TEST_CASE("Two holes of one id are both within reach", "[unit]") {
     model::BaseDetail detail = test::square_base();
-    detail.plate.holes[1].id = "A";
+    on_deck(detail).plate.holes[1].id = "A";
     const std::vector<Field> fields = fields_of(detail);
     CHECK(paths(fields).size() == fields.size());
-    CHECK(with(detail, "plate/hole[A]/id~", "E").plate.holes[1].id == "E");
+    CHECK(on_deck(with(detail, "plate/hole[A]/id~", "E")).plate.holes[1].id == "E");
 }
 
 TEST_CASE("What every field of the demo details shows, set back, changes nothing", "[property]") {
@@ -129,7 +129,7 @@ TEST_CASE("Each field changes the written detail, and set back restores it", "[p
             CHECK(xml::write_detail(*edit.detail) != before);
             const bool same_fields = fields_of(*edit.detail).size() == fields.size();
             if (!same_fields || switches_a_kind(field)) continue;  // what the other kind had is gone
-            if (variant.detail.plate_reference && !edit.detail->plate_reference) continue;
+            if (on_deck(variant.detail).plate_reference && !on_deck(*edit.detail).plate_reference) continue;
             const model::BaseDetail back = with(*edit.detail, path_now(*edit.detail, place), field.value);
             // To within what the field shows.
             CHECK(back == with(variant.detail, field.path, field.value));
@@ -155,10 +155,10 @@ TEST_CASE("A list that grew and shrank again is as it was", "[property]") {
 TEST_CASE("Anchor groups share out the holes and take them back", "[unit]") {
     const model::BaseDetail detail = test::square_base();
     const model::BaseDetail two = with(detail, "anchor-group-count", "2");
-    REQUIRE(two.anchors.size() == 2);
-    CHECK(two.anchors[1].holes == std::vector<std::string>{"D"});
-    CHECK(model::anchor_group(two, "A") == &two.anchors[0]);
-    CHECK(model::anchor_group(two, "D") == &two.anchors[1]);
+    REQUIRE(on_deck(two).anchors.size() == 2);
+    CHECK(on_deck(two).anchors[1].holes == std::vector<std::string>{"D"});
+    CHECK(model::anchor_group(two, "A") == &on_deck(two).anchors[0]);
+    CHECK(model::anchor_group(two, "D") == &on_deck(two).anchors[1]);
     CHECK(with(two, "anchor-group-count", "1") == detail);
     CHECK(refusal(two, "anchor-group-count", "3") ==
           "Number of anchor groups cannot grow: the last group has no hole to spare.");
@@ -166,7 +166,7 @@ TEST_CASE("Anchor groups share out the holes and take them back", "[unit]") {
 
 TEST_CASE("What names a part follows its new id", "[unit]") {
     const model::BaseDetail detail = with(test::square_base(), "anchor-group-count", "2");
-    CHECK(with(detail, "plate/hole[D]/id", "Z").anchors[1].holes == std::vector<std::string>{"Z"});
+    CHECK(on_deck(with(detail, "plate/hole[D]/id", "Z")).anchors[1].holes == std::vector<std::string>{"Z"});
     const model::BaseDetail renamed = with(detail, "framing/joist[J1]/id", "J9");
     CHECK(renamed.framing.blocks[0].from_end.joist == "J9");
     CHECK(renamed.framing.blocks[0].to_end.joist == "J2");
@@ -189,13 +189,13 @@ TEST_CASE("A member that goes leaves no end of a block behind that names it", "[
 TEST_CASE("Quantities are taken in the reader's unit, and with any other", "[unit]") {
     const model::BaseDetail detail = test::square_base();
     const std::string path = "plate/thickness";
-    CHECK(with(detail, path, "3/8").plate.thickness_in == 0.375);
-    CHECK(with(detail, path, " 10 mm ").plate.thickness_in == 10.0 / 25.4);
+    CHECK(on_deck(with(detail, path, "3/8")).plate.thickness_in == 0.375);
+    CHECK(on_deck(with(detail, path, " 10 mm ")).plate.thickness_in == 10.0 / 25.4);
     CHECK(value_at(with(detail, path, "10 mm"), path) == "10 mm");
     CHECK(with(detail, "guard/height", "3'-6\"").guard.height_in == 42.0);
     const FieldEdit metric = editing::set_field(detail, field_catalog(), si, path, "10");
     REQUIRE(metric.detail);
-    CHECK(metric.detail->plate.thickness_in == 10.0 / 25.4);
+    CHECK(on_deck(*metric.detail).plate.thickness_in == 10.0 / 25.4);
     CHECK(metric.step == "Change plate thickness");
     // 50 plf is 50 x 4.4482216 N / 0.3048 m = 0.7297 kN/m (NIST SP 811).
     const model::BaseDetail line = with(detail, "loads/line", "yes");
@@ -240,7 +240,7 @@ TEST_CASE("A choice is taken by its word or by its label, and an unknown one sta
     CHECK(half->label == "lag-1/2: 1/2 in lag screw, ASME B18.2.1");
     CHECK(value_at(with(detail, size->path, half->label), size->path) == "lag-1/2");
     CHECK(value_at(with(detail, "basis/method", "lrfd"), "basis/method") == "LRFD");
-    detail.plate.metal = "unobtainium";
+    on_deck(detail).plate.metal = "unobtainium";
     CHECK(with(detail, "plate/metal", "unobtainium") == detail);
 }
 
@@ -250,17 +250,17 @@ TEST_CASE("Empty clears what may be left open, and the default is told", "[unit]
     const std::vector<Field> fields = fields_of(detail);
     CHECK(test::find_field(fields, "basis/moisture")->help.ends_with("Empty: wet."));
     CHECK(test::find_field(fields, "basis/load-duration")->help.ends_with("Empty: 1.0."));
-    CHECK_FALSE(with(detail, "anchors[1]/washer", "").anchors[0].washer);
-    CHECK(with(detail, "guard/plate-below-surface", "").guard.plate_below_surface_in == 0.0);
+    CHECK_FALSE(on_deck(with(detail, "anchors[1]/washer", "")).anchors[0].washer);
+    CHECK(on_deck(with(detail, "guard/plate-below-surface", "")).plate_below_surface_in == 0.0);
 }
 
 TEST_CASE("A plate that is changed is no longer its document's", "[unit]") {
     const model::BaseDetail detail = test::demo("heron-landing-bolted-angles.xml");
-    REQUIRE(detail.plate_reference);
-    CHECK_FALSE(with(detail, "plate/thickness", "1/2").plate_reference);
-    CHECK(with(detail, "guard/height", "36").plate_reference == detail.plate_reference);
-    CHECK_FALSE(with(detail, "plate/from/file", "").plate_reference);
-    CHECK(with(detail, "plate/from/file", "other.xml").plate_reference->file == "other.xml");
+    REQUIRE(on_deck(detail).plate_reference);
+    CHECK_FALSE(on_deck(with(detail, "plate/thickness", "1/2")).plate_reference);
+    CHECK(on_deck(with(detail, "guard/height", "36")).plate_reference == on_deck(detail).plate_reference);
+    CHECK_FALSE(on_deck(with(detail, "plate/from/file", "")).plate_reference);
+    CHECK(on_deck(with(detail, "plate/from/file", "other.xml")).plate_reference->file == "other.xml");
 }
 
 TEST_CASE("A field says which parts it is of", "[unit]") {

@@ -37,7 +37,7 @@ Moved dragged(const model::BaseDetail& detail, const SheetPlace& place, const st
 }
 
 const model::RectangleOutline& rectangle(const model::BaseDetail& detail) {
-    return std::get<model::RectangleOutline>(detail.plate.outline);
+    return std::get<model::RectangleOutline>(on_deck(detail).plate.outline);
 }
 
 }  // namespace
@@ -45,7 +45,7 @@ const model::RectangleOutline& rectangle(const model::BaseDetail& detail) {
 TEST_CASE("a hole goes where it is taken, even off the plate", "[unit]") {
     const model::BaseDetail base = test::square_base();
     const Moved moved = dragged(base, in_plan, "hole A", {-7.3, 1.1});
-    CHECK(moved.detail.plate.holes[0].center == model::Position{-7.3, 1.1});
+    CHECK(on_deck(moved.detail).plate.holes[0].center == model::Position{-7.3, 1.1});
     CHECK(moved.step == "Move hole A");
     CHECK(moved.at == drawing::Point{-7.3, 1.1});
     CHECK(handle(moved.detail, in_plan, "hole A").at == moved.at);
@@ -81,39 +81,40 @@ TEST_CASE("the corner radius follows the diagonal, from nothing to half the shor
 
 TEST_CASE("a circle's edge changes its diameter", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.plate.outline = model::CircleOutline{10.0, {1.0, 0.0}};
+    on_deck(base).plate.outline = model::CircleOutline{10.0, {1.0, 0.0}};
     const Moved moved = dragged(base, in_plan, "radius", {8.0, 0.0});
-    CHECK(std::get<model::CircleOutline>(moved.detail.plate.outline).diameter_in == 14.0);
+    CHECK(std::get<model::CircleOutline>(on_deck(moved.detail).plate.outline).diameter_in == 14.0);
     CHECK(moved.step == "Change plate diameter");
 }
 
 TEST_CASE("a polygon's corner and side move, and stop where no area would be left", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.plate.outline = model::PolygonOutline{{{-5.0, -5.0}, {5.0, -5.0}, {0.0, 5.0}}};
+    on_deck(base).plate.outline = model::PolygonOutline{{{-5.0, -5.0}, {5.0, -5.0}, {0.0, 5.0}}};
     const Moved corner = dragged(base, in_plan, "corner 3", {1.0, 6.0});
-    CHECK(std::get<model::PolygonOutline>(corner.detail.plate.outline).corners[2] == model::Position{1.0, 6.0});
+    CHECK(std::get<model::PolygonOutline>(on_deck(corner.detail).plate.outline).corners[2] ==
+          model::Position{1.0, 6.0});
     const Moved flat = dragged(base, in_plan, "corner 3", {0.0, -5.0});
     // Base 10, so that 1/16 in2 of area is a height of 1/80 in.
-    CHECK_CLOSE(std::get<model::PolygonOutline>(flat.detail.plate.outline).corners[2].y_in, -5.0 + 1.0 / 80.0, 0.0,
-                1e-9);
+    CHECK_CLOSE(std::get<model::PolygonOutline>(on_deck(flat.detail).plate.outline).corners[2].y_in, -5.0 + 1.0 / 80.0,
+                0.0, 1e-9);
     const Moved side = dragged(base, in_plan, "side 1", {3.0, -6.0});
-    const auto& corners = std::get<model::PolygonOutline>(side.detail.plate.outline).corners;
+    const auto& corners = std::get<model::PolygonOutline>(on_deck(side.detail).plate.outline).corners;
     CHECK(corners[0] == model::Position{-5.0, -6.0});
     CHECK(corners[1] == model::Position{5.0, -6.0});
 }
 
 TEST_CASE("a slot's end turns and lengthens it about its middle", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.plate.holes[0].shape = model::Slot{2.0, 0.5, 0.0};
+    on_deck(base).plate.holes[0].shape = model::Slot{2.0, 0.5, 0.0};
     CHECK(handle(base, in_plan, "slot_end A 1").at == drawing::Point{-3.0, -4.0});
     const Moved moved = dragged(base, in_plan, "slot_end A 1", {-4.0, -2.5});
-    const auto& slot = std::get<model::Slot>(moved.detail.plate.holes[0].shape);
+    const auto& slot = std::get<model::Slot>(on_deck(moved.detail).plate.holes[0].shape);
     CHECK_CLOSE(slot.length_in, 3.0, 0.0, 1e-9);
     CHECK_CLOSE(slot.angle_deg, 90.0, 0.0, 1e-9);
     const Moved other = dragged(base, in_plan, "slot_end A 2", {-5.0, -5.0});
-    CHECK_CLOSE(std::get<model::Slot>(other.detail.plate.holes[0].shape).angle_deg, 45.0, 0.0, 1e-9);
+    CHECK_CLOSE(std::get<model::Slot>(on_deck(other.detail).plate.holes[0].shape).angle_deg, 45.0, 0.0, 1e-9);
     const Moved nothing = dragged(base, in_plan, "slot_end A 1", {-4.0, -4.0});
-    CHECK(std::get<model::Slot>(nothing.detail.plate.holes[0].shape).length_in > 0.5);
+    CHECK(std::get<model::Slot>(on_deck(nothing.detail).plate.holes[0].shape).length_in > 0.5);
 }
 
 TEST_CASE("a block moves across itself and keeps its joists", "[unit]") {
@@ -193,11 +194,13 @@ TEST_CASE("drags in the section", "[unit]") {
     CHECK(wider.framing.blocks[0].width_in == 5.5);
     CHECK(wider.framing.blocks[0].across_in == -5.0);
     const model::BaseDetail longer = dragged(base, in_section, "anchor_tip A", {-4.0, -9.5}).detail;
-    CHECK(std::get<model::LagScrew>(longer.anchors[0].fastener).length_in == 10.0);
-    CHECK(dragged(base, in_section, "plate_thickness", {5.0, 0.75}).detail.plate.thickness_in == 0.75);
-    CHECK(dragged(base, in_section, "decking_thickness", {0.0, -1.5}).detail.layers.decking->thickness_in == 1.5);
-    CHECK(dragged(base, in_section, "plate_thickness", {5.0, -3.0}).detail.plate.thickness_in > 0.0);
-    CHECK(std::get<model::LagScrew>(dragged(base, in_section, "anchor_tip A", {0.0, 40.0}).detail.anchors[0].fastener)
+    CHECK(std::get<model::LagScrew>(on_deck(longer).anchors[0].fastener).length_in == 10.0);
+    CHECK(on_deck(dragged(base, in_section, "plate_thickness", {5.0, 0.75}).detail).plate.thickness_in == 0.75);
+    CHECK(on_deck(dragged(base, in_section, "decking_thickness", {0.0, -1.5}).detail).layers.decking->thickness_in ==
+          1.5);
+    CHECK(on_deck(dragged(base, in_section, "plate_thickness", {5.0, -3.0}).detail).plate.thickness_in > 0.0);
+    CHECK(std::get<model::LagScrew>(
+              on_deck(dragged(base, in_section, "anchor_tip A", {0.0, 40.0}).detail).anchors[0].fastener)
               .length_in > 0.0);
 }
 
@@ -212,7 +215,7 @@ TEST_CASE("a doubled block keeps its plies when a side is moved", "[unit]") {
 
 TEST_CASE("the post's face and the guard's top", "[unit]") {
     model::BaseDetail base = test::square_base();
-    base.guard.plate_below_surface_in = 2.0;
+    on_deck(base).plate_below_surface_in = 2.0;
     CHECK(handle(base, in_elevation, "guard_height").at == drawing::Point{0.0, 44.0});
     CHECK(dragged(base, in_elevation, "guard_height", {0.0, 38.0}).detail.guard.height_in == 36.0);
     CHECK(dragged(base, in_elevation, "guard_height", {0.0, -5.0}).detail.guard.height_in > 0.0);
@@ -226,9 +229,9 @@ TEST_CASE("the post's face and the guard's top", "[unit]") {
 
 TEST_CASE("a plate that was changed is no longer the one its reference names", "[unit]") {
     const model::BaseDetail& base = test::demo("heron-landing-lags-in-deep-blocks.xml");
-    REQUIRE(base.plate_reference);
-    CHECK_FALSE(dragged(base, in_plan, "hole A", {-3.5, -3.5}).detail.plate_reference);
-    CHECK(dragged(base, in_plan, "block B1", {0.0, -3.5}).detail.plate_reference);
+    REQUIRE(on_deck(base).plate_reference);
+    CHECK_FALSE(on_deck(dragged(base, in_plan, "hole A", {-3.5, -3.5}).detail).plate_reference);
+    CHECK(on_deck(dragged(base, in_plan, "block B1", {0.0, -3.5}).detail).plate_reference);
 }
 
 TEST_CASE("handles have ids of their own and stand still when dragged to where they are", "[property]") {

@@ -102,18 +102,18 @@ model::BaseDetail square_base() {
     detail.name = "square";
     detail.guard.height_in = 42.0;
     detail.post = model::RectangularTube{2.0, 2.0, 0.1875, "steel-a500-b"};
-    detail.plate.id = "square";
-    detail.plate.metal = "steel-a36";
-    detail.plate.thickness_in = 0.5;
-    detail.plate.outline = model::RectangleOutline{10.0, 10.0, 0.0, {}};
-    detail.plate.holes = {{"A", {-4.0, -4.0}, model::RoundHole{0.5}},
-                          {"B", {4.0, -4.0}, model::RoundHole{0.5}},
-                          {"C", {4.0, 4.0}, model::RoundHole{0.5}},
-                          {"D", {-4.0, 4.0}, model::RoundHole{0.5}}};
+    on_deck(detail).plate.id = "square";
+    on_deck(detail).plate.metal = "steel-a36";
+    on_deck(detail).plate.thickness_in = 0.5;
+    on_deck(detail).plate.outline = model::RectangleOutline{10.0, 10.0, 0.0, {}};
+    on_deck(detail).plate.holes = {{"A", {-4.0, -4.0}, model::RoundHole{0.5}},
+                                   {"B", {4.0, -4.0}, model::RoundHole{0.5}},
+                                   {"C", {4.0, 4.0}, model::RoundHole{0.5}},
+                                   {"D", {-4.0, 4.0}, model::RoundHole{0.5}}};
     model::AnchorGroup group;
     group.fastener = model::LagScrew{"lag-7/16", 8.0, std::nullopt};
-    detail.anchors = {group};
-    detail.layers.decking = model::Decking{"wood-southern-pine", 1.0, {}};
+    on_deck(detail).anchors = {group};
+    on_deck(detail).layers.decking = model::Decking{"wood-southern-pine", 1.0, {}};
     model::Joists joists;
     joists.width_in = 1.5;
     joists.depth_in = 9.25;
@@ -126,7 +126,7 @@ model::BaseDetail square_base() {
 }
 
 std::string whats_broken(const model::BaseDetail& detail) {
-    if (const std::string plate = broken_plate(detail.plate); !plate.empty()) return plate;
+    if (const std::string plate = broken_plate(on_deck(detail).plate); !plate.empty()) return plate;
     std::set<std::string> ids;
     for (const model::Member& member : model::members(detail.framing)) {
         if (!ids.insert(member.id).second) return "two members " + member.id;
@@ -134,16 +134,17 @@ std::string whats_broken(const model::BaseDetail& detail) {
             !is_length(model::length_in(member)))
             return member.id;
     }
-    for (const model::AnchorGroup& group : detail.anchors) {
+    for (const model::AnchorGroup& group : on_deck(detail).anchors) {
         for (const std::string& hole : group.holes) {
             const auto has = [&](const model::Hole& one) { return one.id == hole; };
-            if (std::none_of(detail.plate.holes.begin(), detail.plate.holes.end(), has)) return "anchor in no " + hole;
+            if (std::none_of(on_deck(detail).plate.holes.begin(), on_deck(detail).plate.holes.end(), has))
+                return "anchor in no " + hole;
         }
         if (const auto* lag = std::get_if<model::LagScrew>(&group.fastener); lag && !is_length(lag->length_in))
             return "length of anchor";
     }
     if (!is_length(detail.guard.height_in)) return "guard";
-    if (detail.layers.decking && !is_length(detail.layers.decking->thickness_in)) return "decking";
+    if (on_deck(detail).layers.decking && !is_length(on_deck(detail).layers.decking->thickness_in)) return "decking";
     return {};
 }
 

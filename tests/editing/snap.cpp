@@ -19,7 +19,7 @@ TEST_CASE("a length goes to the nearest step", "[unit]") {
 }
 
 TEST_CASE("each direction catches for itself", "[unit]") {
-    const model::Plate plate = test::square_base().plate;
+    const model::Plate plate = on_deck(test::square_base()).plate;
     const Snapped snapped = editing::snap({3.93, 1.07}, plate, "A", {});
     CHECK(snapped.at == drawing::Point{4.0, 1.125});  // x in line with B; y to the step of 1/8
     REQUIRE(snapped.lines.size() == 1);
@@ -29,7 +29,7 @@ TEST_CASE("each direction catches for itself", "[unit]") {
 }
 
 TEST_CASE("the mirror image of another hole catches", "[unit]") {
-    model::Plate plate = test::square_base().plate;
+    model::Plate plate = on_deck(test::square_base()).plate;
     plate.holes = {{"A", {1.3, 2.7}, model::RoundHole{0.5}}};
     const Snapped snapped = editing::snap({-1.25, 2.65}, plate, "B", {});
     CHECK(snapped.at == drawing::Point{-1.3, 2.7});
@@ -41,7 +41,7 @@ TEST_CASE("the mirror image of another hole catches", "[unit]") {
 }
 
 TEST_CASE("the post's axes catch, and the hole under the hand does not", "[unit]") {
-    model::Plate plate = test::square_base().plate;
+    model::Plate plate = on_deck(test::square_base()).plate;
     plate.holes = {{"A", {0.05, 1.3}, model::RoundHole{0.5}}};
     const Snapped snapped = editing::snap({0.06, 1.31}, plate, "A", {});
     CHECK(snapped.at == drawing::Point{0.0, 1.25});
@@ -50,7 +50,7 @@ TEST_CASE("the post's axes catch, and the hole under the hand does not", "[unit]
 }
 
 TEST_CASE("another hole's edge distance catches last", "[unit]") {
-    model::Plate plate = test::square_base().plate;
+    model::Plate plate = on_deck(test::square_base()).plate;
     plate.outline = model::RectangleOutline{10.0, 8.0, 0.0, {}};  // y from -4 to 4
     plate.holes = {{"A", {-3.7, 0.3}, model::RoundHole{0.5}}};    // 1.3 in from the edge at -5
     const Snapped snapped = editing::snap({2.0, -2.72}, plate, {}, {});
@@ -61,7 +61,7 @@ TEST_CASE("another hole's edge distance catches last", "[unit]") {
 }
 
 TEST_CASE("out of reach, and with the rules off, only the step counts", "[unit]") {
-    const model::Plate plate = test::square_base().plate;
+    const model::Plate plate = on_deck(test::square_base()).plate;
     CHECK(editing::snap({3.81, 0.0}, plate, "A", {}).at.x == 3.75);
     CHECK(editing::snap({3.97, 0.02}, plate, "A", {false, 0.0, 0.1}).at == drawing::Point{3.97, 0.02});
     CHECK(editing::snap({3.93, 0.02}, plate, "A", {false, 0.25, 0.1}).at == drawing::Point{4.0, 0.0});
@@ -69,7 +69,7 @@ TEST_CASE("out of reach, and with the rules off, only the step counts", "[unit]"
 
 TEST_CASE("what is no point does not become one that is none", "[bad-input]") {
     const double nan = std::numeric_limits<double>::quiet_NaN();
-    const Snapped snapped = editing::snap({nan, 1e300}, test::square_base().plate, "A", {});
+    const Snapped snapped = editing::snap({nan, 1e300}, on_deck(test::square_base()).plate, "A", {});
     CHECK(std::isfinite(snapped.at.x));
     CHECK(std::isfinite(snapped.at.y));
 }

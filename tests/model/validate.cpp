@@ -23,10 +23,10 @@ BaseDetail sound_detail() {
     BaseDetail detail;
     detail.guard.height_in = 42.0;
     detail.post = RectangularTube{2.0, 2.0, 0.125, "steel-a500-b"};
-    detail.plate = sound_plate();
-    detail.weld = Weld{0.1875, "e70"};
-    detail.anchors = {AnchorGroup{{}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""}};
-    detail.layers.decking = Decking{"wood-southern-pine", 1.0, ""};
+    on_deck(detail).plate = sound_plate();
+    on_deck(detail).weld = Weld{0.1875, "e70"};
+    on_deck(detail).anchors = {AnchorGroup{{}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""}};
+    on_deck(detail).layers.decking = Decking{"wood-southern-pine", 1.0, ""};
     detail.framing.joists = Joists{PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -8.0}, {"J2", 8.0}}};
     Block block;
     block.id = "B1";
@@ -73,7 +73,7 @@ TEST_CASE("a slot across a notch of the outline is found though both its ends ar
 TEST_CASE("numbers out of range, NaN among them, are refused one by one", "[bad-input]") {
     BaseDetail detail = sound_detail();
     detail.guard.height_in = -36.0;
-    detail.plate.thickness_in = std::numeric_limits<double>::quiet_NaN();
+    on_deck(detail).plate.thickness_in = std::numeric_limits<double>::quiet_NaN();
     std::get<RectangularTube>(detail.post).wall_in = 1.5;
     detail.basis.load_duration = 2.0;
     const Problems problems = validate(detail);
@@ -94,12 +94,12 @@ TEST_CASE("an outline that crosses itself or encloses nothing is refused", "[bad
 
 TEST_CASE("anchors must have holes, and holes one anchor", "[bad-input]") {
     BaseDetail detail = sound_detail();
-    detail.anchors = {AnchorGroup{{"A", "Z"}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""},
-                      AnchorGroup{{"A"}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""}};
+    on_deck(detail).anchors = {AnchorGroup{{"A", "Z"}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""},
+                               AnchorGroup{{"A"}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""}};
     const Problems problems = validate(detail);
     CHECK(says(problems, "anchors[1]", "without a hole"));
     CHECK(says(problems, "anchors[2]", "two anchors in one hole"));
-    detail.anchors.clear();
+    on_deck(detail).anchors.clear();
     CHECK(says(validate(detail), "anchors", "no anchors"));
 }
 
@@ -129,8 +129,8 @@ TEST_CASE("blocks that overlap in plan are refused, blocks side by side are not"
 
 TEST_CASE("a post whose foot hangs over the plate is refused", "[bad-input]") {
     BaseDetail detail = sound_detail();
-    detail.plate.outline = RectangleOutline{5.0, 7.0, 0.0, {3.0, 0.0}};
-    detail.plate.holes = {{"A", {3.0, -2.75}, RoundHole{0.4375}}};
+    on_deck(detail).plate.outline = RectangleOutline{5.0, 7.0, 0.0, {3.0, 0.0}};
+    on_deck(detail).plate.holes = {{"A", {3.0, -2.75}, RoundHole{0.4375}}};
     CHECK(says(validate(detail), "post", "hangs over"));
 }
 

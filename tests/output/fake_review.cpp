@@ -118,7 +118,8 @@ review::Review fake_review_saying(const std::string& text) {
     review::Review review = fake_review();
     review.detail = review.reason = review.governing.title = review.governing.subject = text;
     for (catalog::Anchor& anchor : review.resolved.anchors) anchor.id = anchor.name = text;
-    review.resolved.detail.plate.id = review.resolved.detail.plate.metal = review.resolved.detail.note = text;
+    on_deck(review.resolved.detail).plate.id = on_deck(review.resolved.detail).plate.metal =
+        review.resolved.detail.note = text;
     for (CheckResult& result : review.checks) {
         result.title = result.subject = result.clause = result.unit = result.note = text;
         if (result.link) result.link = checks::Link{text, text, text};

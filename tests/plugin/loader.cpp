@@ -91,7 +91,7 @@ TEST_CASE("A sound plug-in's checks run beside the engine's own", "[unit]") {
 TEST_CASE("A plug-in's check can say that evidence is missing", "[unit]") {
     load_once("sound");
     auto resolved = test::example_resolved();
-    resolved.detail.plate.thickness_in = 0.0;
+    on_deck(resolved.detail).plate.thickness_in = 0.0;
     const auto result = run_check("sample-plate", resolved, test::example_demand(resolved, {}, {})).at(0);
     CHECK(result.status == Status::missing_evidence);
     CHECK(result.note == "no thickness");

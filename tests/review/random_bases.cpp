@@ -93,16 +93,17 @@ model::BaseDetail random_base(unsigned seed) {
     detail.name = "random base";
     detail.guard.height_in = draw.between(30.0, 60.0);
     const double width = draw.between(4.5, 11.0), depth = draw.between(4.5, 11.0);
-    detail.plate = {"P", "", "steel-a36", draw.between(0.1, 0.8), outline(draw, width, depth), {}};
+    on_deck(detail).plate = {"P", "", "steel-a36", draw.between(0.1, 0.8), outline(draw, width, depth), {}};
     const int count = 1 + draw.one_of(6);
     for (int hole = 0; hole < count; ++hole) {
         const model::Position at{draw.between(-0.45, 0.45) * width, draw.between(-0.45, 0.45) * depth};
-        detail.plate.holes.push_back({std::string(1, static_cast<char>('A' + hole)), at, model::RoundHole{0.4375}});
+        on_deck(detail).plate.holes.push_back(
+            {std::string(1, static_cast<char>('A' + hole)), at, model::RoundHole{0.4375}});
     }
     detail.post = post(draw, width);
-    detail.weld = model::Weld{0.1875, "e70"};
-    detail.anchors = {anchors(draw)};
-    if (draw.one_of(3) != 0) detail.layers.decking = model::Decking{"wood-southern-pine", 1.0, ""};
+    on_deck(detail).weld = model::Weld{0.1875, "e70"};
+    on_deck(detail).anchors = {anchors(draw)};
+    if (draw.one_of(3) != 0) on_deck(detail).layers.decking = model::Decking{"wood-southern-pine", 1.0, ""};
     detail.framing.joists =
         model::Joists{model::PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -8.0}, {"J2", 8.0}}};
     const int blocks = draw.one_of(4);

@@ -31,7 +31,7 @@ struct Workplace {
     void review() { session.receive(solving::solve_review(requests.back(), test::catalogs())); }
     void move_hole(double x_in, bool moving = false) {
         model::BaseDetail moved = session.detail();
-        moved.plate.holes.front().center.x_in += x_in;
+        on_deck(moved).plate.holes.front().center.x_in += x_in;
         session.change("Move hole A", std::move(moved), "drag", moving);
     }
     [[nodiscard]] bool told(Change change) const {
@@ -211,7 +211,7 @@ TEST_CASE("a detail that cannot be solved keeps its last answers, marked, and sa
     Workplace place(sound);
     place.answer_quickly();
     model::BaseDetail broken = place.session.detail();
-    broken.plate.thickness_in = -1.0;
+    on_deck(broken).plate.thickness_in = -1.0;
     place.session.change("Change plate thickness", broken);
     CHECK(place.session.resolved() == nullptr);
     CHECK_FALSE(place.session.problems().empty());
@@ -266,7 +266,7 @@ TEST_CASE("the selection keeps its order and loses what is no longer there", "[u
     place.session.toggle("plate");
     CHECK(place.session.selection() == std::vector<std::string>{"anchor A", "post"});
     model::BaseDetail without = place.session.detail();
-    without.plate.holes.erase(without.plate.holes.begin());
+    on_deck(without).plate.holes.erase(on_deck(without).plate.holes.begin());
     place.session.change("Erase hole A", without);
     CHECK(place.session.selection() == std::vector<std::string>{"post"});
 }

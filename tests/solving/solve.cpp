@@ -36,19 +36,19 @@ TEST_CASE("a quick answer shows the push that pulls most unless another is asked
     REQUIRE(outward.quick);
     CHECK(outward.quick->push.direction_rad == *request.direction_rad);
     // Moment about the toe edge by the anchors alone is more than the push's: bearing stands inward of that edge.
-    const std::vector<model::Position> corners = model::polygon(request.detail.plate.outline);
+    const std::vector<model::Position> corners = model::polygon(on_deck(request.detail).plate.outline);
     const double toe =
         std::max_element(corners.begin(), corners.end(), [](auto a, auto b) { return a.y_in < b.y_in; })->y_in;
     double moment = 0.0;
     for (std::size_t i = 0; i < outward.resolved->anchors.size(); ++i) {
         moment += outward.quick->push.flexible[i].tension_lb * (toe - outward.resolved->anchors[i].at.y_in);
     }
-    CHECK(moment > 200.0 * model::lever_height_in(request.detail.guard));
+    CHECK(moment > 200.0 * model::lever_height_in(request.detail));
 }
 
 TEST_CASE("a detail that is not valid, or names what no catalog has, comes back with its problems", "[bad-input]") {
     Request request{1, detail_of("heron-landing-lags-in-deep-blocks"), std::nullopt, false};
-    request.detail.plate.thickness_in = -1.0;
+    on_deck(request.detail).plate.thickness_in = -1.0;
     for (const Result& result :
          {solving::solve_quick(request, test::catalogs()), solving::solve_review(request, test::catalogs())}) {
         CHECK_FALSE(result.problems.empty());
@@ -57,17 +57,17 @@ TEST_CASE("a detail that is not valid, or names what no catalog has, comes back 
         CHECK_FALSE(result.review);
         CHECK(result.failure.empty());
     }
-    request.detail.plate.thickness_in = 0.5;
-    request.detail.plate.metal = "steel-nobody-sells";
+    on_deck(request.detail).plate.thickness_in = 0.5;
+    on_deck(request.detail).plate.metal = "steel-nobody-sells";
     CHECK_FALSE(solving::solve_quick(request, test::catalogs()).problems.empty());
 }
 
 TEST_CASE("a base that turns over is a failure in words, beside a review that says so", "[bad-input]") {
     Request request{1, detail_of("heron-landing-lags-in-deep-blocks"), std::nullopt, false};
-    model::Plate& plate = request.detail.plate;
+    model::Plate& plate = on_deck(request.detail).plate;
     plate.holes.resize(1);
-    for (model::AnchorGroup& group : request.detail.anchors) group.holes.clear();
-    request.detail.anchors.resize(1);
+    for (model::AnchorGroup& group : on_deck(request.detail).anchors) group.holes.clear();
+    on_deck(request.detail).anchors.resize(1);
     plate.holes[0].center.x_in += 0.5;
     const Result quick = solving::solve_quick(request, test::catalogs());
     CAPTURE(quick.problems.size());

@@ -61,7 +61,7 @@ TEST_CASE("of a burst the last request is answered, and no older answer comes af
     for (std::uint64_t revision = 1; revision <= last; ++revision) {
         request.revision = revision;
         request.moving = revision % 3 == 0;
-        request.detail.plate.holes.front().center.x_in += 0.001;
+        on_deck(request.detail).plate.holes.front().center.x_in += 0.001;
         service.submit(request);
         if (revision % 20 == 0) pause(20);
     }

@@ -53,22 +53,23 @@ catalog::Resolved example_resolved() {
     detail.name = "example for tests";
     detail.guard.height_in = 42.0;
     detail.post = model::RectangularTube{2.0, 2.0, 0.125, "steel-a500-b"};
-    detail.plate.id = "P1";
-    detail.plate.metal = "steel-a36";
-    detail.plate.thickness_in = 0.375;
-    detail.plate.outline = model::RectangleOutline{5.5, 7.0, 0.0, {}};
-    detail.weld = model::Weld{0.1875, "e70"};
-    detail.layers.decking = model::Decking{"wood-southern-pine", 1.0, ""};
+    on_deck(detail).plate.id = "P1";
+    on_deck(detail).plate.metal = "steel-a36";
+    on_deck(detail).plate.thickness_in = 0.375;
+    on_deck(detail).plate.outline = model::RectangleOutline{5.5, 7.0, 0.0, {}};
+    on_deck(detail).weld = model::Weld{0.1875, "e70"};
+    on_deck(detail).layers.decking = model::Decking{"wood-southern-pine", 1.0, ""};
     detail.framing.joists =
         model::Joists{model::PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -8.0}, {"J2", 8.0}}};
     detail.framing.blocks = {block("B1", -2.5), block("B2", 2.5)};
-    detail.anchors = {model::AnchorGroup{{}, model::LagScrew{"lag-3/8", 6.0, {}}, {}, "hot-dip galvanized, ASTM A153"}};
+    on_deck(detail).anchors = {
+        model::AnchorGroup{{}, model::LagScrew{"lag-3/8", 6.0, {}}, {}, "hot-dip galvanized, ASTM A153"}};
     detail.loads.concentrated = model::ConcentratedLoad{};
     detail.loads.stated = true;
     const model::Position places[] = {{-2.0, -2.5}, {2.0, -2.5}, {2.0, 2.5}, {-2.0, 2.5}};
     const char* ids[] = {"A", "B", "C", "D"};
     for (std::size_t index = 0; index < 4; ++index) {
-        detail.plate.holes.push_back({ids[index], places[index], model::RoundHole{0.4375}});
+        on_deck(detail).plate.holes.push_back({ids[index], places[index], model::RoundHole{0.4375}});
         resolved.anchors.push_back(lag_anchor(ids[index], places[index], index < 2 ? 0 : 1));
     }
     resolved.plate_metal = {"steel-a36", "ASTM A36", catalog::MetalKind::carbon_steel, 36000.0, 58000.0, 29e6, {},

@@ -143,7 +143,7 @@ wxPoint hole_on_screen(window::DetailFrame& frame, const std::string& id) {
 }
 
 const model::Hole& hole(window::DetailFrame& frame, const std::string& id) {
-    const auto& holes = frame.session().detail().plate.holes;
+    const auto& holes = on_deck(frame.session().detail()).plate.holes;
     const auto found = std::find_if(holes.begin(), holes.end(), [&id](const model::Hole& one) { return one.id == id; });
     if (found == holes.end()) throw std::runtime_error("no hole " + id);
     return *found;

@@ -20,15 +20,16 @@ BaseDetail good(const std::string& name) {
 TEST_CASE("what a detail leaves out has the model's default and is not said to be stated", "[unit]") {
     const BaseDetail detail = good("square-tube-lag-screws.xml");
     CHECK(detail.name == "square tube on lag screws");
-    CHECK(detail.guard == Guard{42.0, 0.0, Occupancy::other});
+    CHECK(detail.guard == Guard{42.0, Occupancy::other});
+    CHECK(on_deck(detail).plate_below_surface_in == 0.0);
     CHECK(std::get<RectangularTube>(detail.post) == RectangularTube{2.0, 2.0, 0.125, "steel-a500-b"});
-    CHECK(std::get<RectangleOutline>(detail.plate.outline) == RectangleOutline{5.0, 7.0, 0.0, {}});
-    CHECK(detail.plate.holes.at(2) == Hole{"C", {1.75, 2.75}, RoundHole{0.4375}});
-    REQUIRE(detail.anchors.size() == 1);
-    CHECK(detail.anchors[0].holes.empty());
-    CHECK(std::get<LagScrew>(detail.anchors[0].fastener) == LagScrew{"lag-3/8", 6.0, {}});
-    CHECK_FALSE(detail.weld);
-    CHECK(detail.layers == Layers{});
+    CHECK(std::get<RectangleOutline>(on_deck(detail).plate.outline) == RectangleOutline{5.0, 7.0, 0.0, {}});
+    CHECK(on_deck(detail).plate.holes.at(2) == Hole{"C", {1.75, 2.75}, RoundHole{0.4375}});
+    REQUIRE(on_deck(detail).anchors.size() == 1);
+    CHECK(on_deck(detail).anchors[0].holes.empty());
+    CHECK(std::get<LagScrew>(on_deck(detail).anchors[0].fastener) == LagScrew{"lag-3/8", 6.0, {}});
+    CHECK_FALSE(on_deck(detail).weld);
+    CHECK(on_deck(detail).layers == Layers{});
     CHECK(detail.framing == Framing{});
     CHECK(detail.loads == Loads{});
     CHECK_FALSE(detail.loads.stated);
@@ -38,28 +39,30 @@ TEST_CASE("what a detail leaves out has the model's default and is not said to b
 TEST_CASE("guard, plate and anchors of the fullest detail", "[unit]") {
     const BaseDetail detail = good("rectangular-tube-through-bolts.xml");
     CHECK(detail.note == "first line\nsecond line, \"quoted\" & more");
-    CHECK(detail.guard == Guard{36.0, 1.0, Occupancy::one_and_two_family});
+    CHECK(detail.guard == Guard{36.0, Occupancy::one_and_two_family});
+    CHECK(on_deck(detail).plate_below_surface_in == 1.0);
     CHECK(std::get<RectangularTube>(detail.post) == RectangularTube{2.0, 3.0, 0.1875, "steel-a500-b"});
-    CHECK(detail.plate.id == "P1");
-    CHECK(detail.plate.name == "5 x 7 with a slot");
-    CHECK(std::get<RectangleOutline>(detail.plate.outline) == RectangleOutline{5.0, 7.0, 0.25, {0.25, -0.125}});
-    CHECK(detail.plate.holes.at(1) == Hole{"B", {1.5, -2.75}, Slot{1.0, 0.5625, 30.0}});
-    CHECK(detail.plate.holes.at(3).id == "D");
-    CHECK(detail.weld == Weld{0.1875, "e70"});
-    REQUIRE(detail.anchors.size() == 2);
-    CHECK(detail.anchors[0].holes == std::vector<std::string>{"A", "B"});
-    CHECK(detail.anchors[0].corrosion_protection == "hot-dip galvanized, ASTM A153");
-    CHECK(detail.anchors[0].washer == Washer{"washer-1/2"});
-    const auto& bolt = std::get<ThroughBolt>(detail.anchors[0].fastener);
+    CHECK(on_deck(detail).plate.id == "P1");
+    CHECK(on_deck(detail).plate.name == "5 x 7 with a slot");
+    CHECK(std::get<RectangleOutline>(on_deck(detail).plate.outline) ==
+          RectangleOutline{5.0, 7.0, 0.25, {0.25, -0.125}});
+    CHECK(on_deck(detail).plate.holes.at(1) == Hole{"B", {1.5, -2.75}, Slot{1.0, 0.5625, 30.0}});
+    CHECK(on_deck(detail).plate.holes.at(3).id == "D");
+    CHECK(on_deck(detail).weld == Weld{0.1875, "e70"});
+    REQUIRE(on_deck(detail).anchors.size() == 2);
+    CHECK(on_deck(detail).anchors[0].holes == std::vector<std::string>{"A", "B"});
+    CHECK(on_deck(detail).anchors[0].corrosion_protection == "hot-dip galvanized, ASTM A153");
+    CHECK(on_deck(detail).anchors[0].washer == Washer{"washer-1/2"});
+    const auto& bolt = std::get<ThroughBolt>(on_deck(detail).anchors[0].fastener);
     CHECK(std::get<BackingPlate>(bolt.below) == BackingPlate{3.0, 2.5, 0.25, "steel-a36"});
-    CHECK(std::get<Washer>(std::get<ThroughBolt>(detail.anchors[1].fastener).below) == Washer{"washer-1/2"});
-    CHECK_FALSE(detail.anchors[1].washer);
+    CHECK(std::get<Washer>(std::get<ThroughBolt>(on_deck(detail).anchors[1].fastener).below) == Washer{"washer-1/2"});
+    CHECK_FALSE(on_deck(detail).anchors[1].washer);
 }
 
 TEST_CASE("layers and framing of the fullest detail", "[unit]") {
     const BaseDetail detail = good("rectangular-tube-through-bolts.xml");
-    CHECK(detail.layers.decking == Decking{"wood-southern-pine", 1.0, "invented"});
-    CHECK(detail.layers.shims == std::vector<Shim>{{"wood-hard", 0.25}, {"metal", 0.125}});
+    CHECK(on_deck(detail).layers.decking == Decking{"wood-southern-pine", 1.0, "invented"});
+    CHECK(on_deck(detail).layers.shims == std::vector<Shim>{{"wood-hard", 0.25}, {"metal", 0.125}});
     CHECK_FALSE(detail.framing.preservative_treated);
     CHECK(detail.framing.joists ==
           Joists{PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -8.0}, {"J2", 8.0}}});
@@ -107,8 +110,8 @@ TEST_CASE("a wood post stands in its shoe", "[unit]") {
     CHECK(post.species == "douglas-fir-larch");
     CHECK(post.notched);
     CHECK(post.shoe == Shoe{ShoeAttachment::bolted, 4.0, 4.25, 0.25, 6.0, "steel-a36", 8400.0, "invented"});
-    CHECK(std::get<CircleOutline>(detail.plate.outline) == CircleOutline{10.0, {0.5, 0.0}});
-    CHECK(std::get<WoodScrew>(detail.anchors.at(0).fastener) == WoodScrew{"wood-screw-14", 3.0, 2.0});
+    CHECK(std::get<CircleOutline>(on_deck(detail).plate.outline) == CircleOutline{10.0, {0.5, 0.0}});
+    CHECK(std::get<WoodScrew>(on_deck(detail).anchors.at(0).fastener) == WoodScrew{"wood-screw-14", 3.0, 2.0});
 }
 
 TEST_CASE("a metric detail is read in inches and pounds", "[closed-form]") {
@@ -118,11 +121,11 @@ TEST_CASE("a metric detail is read in inches and pounds", "[closed-form]") {
     CHECK_CLOSE(detail.guard.height_in, 36.0, 1e-15, 0.0);
     CHECK_CLOSE(std::get<RoundTube>(detail.post).diameter_in, 2.0, 1e-15, 0.0);
     CHECK_CLOSE(std::get<RoundTube>(detail.post).wall_in, 0.1, 1e-15, 0.0);
-    const auto& outline = std::get<PolygonOutline>(detail.plate.outline);
+    const auto& outline = std::get<PolygonOutline>(on_deck(detail).plate.outline);
     REQUIRE(outline.corners.size() == 5);
     CHECK_CLOSE(outline.corners[3].y_in, 4.0, 1e-15, 0.0);
-    CHECK_CLOSE(std::get<Slot>(detail.plate.holes.at(2).shape).angle_deg, 85.94366926962348, 1e-14, 0.0);
-    const auto& fastener = std::get<ReportedFastener>(detail.anchors.at(0).fastener);
+    CHECK_CLOSE(std::get<Slot>(on_deck(detail).plate.holes.at(2).shape).angle_deg, 85.94366926962348, 1e-14, 0.0);
+    const auto& fastener = std::get<ReportedFastener>(on_deck(detail).anchors.at(0).fastener);
     CHECK_CLOSE(fastener.withdrawal_lb_per_in, 43.0 * 25.4 * newton, 1e-14, 0.0);
     CHECK_CLOSE(fastener.tension_lb, 4000.0 * newton, 1e-14, 0.0);
     CHECK_CLOSE(fastener.lateral_lb, 1000.0 * newton, 1e-14, 0.0);

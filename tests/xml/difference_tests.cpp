@@ -104,13 +104,13 @@ TEST_CASE("ends of members and what holds them are told at their place", "[unit]
 TEST_CASE("a plate from a document is compared itself, and so is the reference", "[unit]") {
     const std::string from = test::bytes_of(test::good_file("plate-from-library.xml"));
     model::BaseDetail second = read(from);
-    second.plate.thickness_in = 0.625;
+    on_deck(second).plate.thickness_in = 0.625;
     const std::vector<xml::Difference> plate = xml::detail_differences(read(from), second);
     REQUIRE(plate.size() == 1);
     CHECK(plate[0].place == "plate / thickness");
     CHECK(plate[0].second == "0.625 in");
     second = read(from);
-    second.plate_reference.reset();
+    on_deck(second).plate_reference.reset();
     const std::vector<xml::Difference> reference = xml::detail_differences(read(from), second);
     REQUIRE(reference.size() == 1);
     CHECK(reference[0].place == "plate-from");
@@ -137,10 +137,10 @@ TEST_CASE("two details differ when what is written of them does, whichever comes
         second.note = first.note;
         second.guard = first.guard;
         second.post = first.post;
-        second.plate = first.plate;
-        second.weld = first.weld;
-        second.anchors = first.anchors;
-        second.layers = first.layers;
+        on_deck(second).plate = on_deck(first).plate;
+        on_deck(second).weld = on_deck(first).weld;
+        on_deck(second).anchors = on_deck(first).anchors;
+        on_deck(second).layers = on_deck(first).layers;
         second.framing = first.framing;
         second.loads = first.loads;
         second.project = first.project;

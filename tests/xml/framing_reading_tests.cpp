@@ -21,7 +21,7 @@ constexpr double newton = 1.0 / 4.4482216152605;  // lbf, exact by definition
 TEST_CASE("boards and what fastens them to the joists", "[unit]") {
     const xml::DetailRead read = xml::read_detail(test::good_file("framing-down-to-the-supports.xml"));
     REQUIRE(read.detail);
-    const std::optional<DeckingFastening> fastening = read.detail->layers.decking->fastening;
+    const std::optional<DeckingFastening> fastening = on_deck(*read.detail).layers.decking->fastening;
     REQUIRE(fastening);
     CHECK(fastening->diameter_in == 0.164);
     CHECK(fastening->length_in == 2.5);
@@ -91,7 +91,7 @@ TEST_CASE("what is the model's default is not written", "[unit]") {
     detail.framing.joists = Joists{PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", 0.0}}};
     detail.framing.blocks = {Block{}};
     detail.framing.blocks[0].to_end.connection = SideAngles{};
-    detail.layers.decking = Decking{"wood-southern-pine", 1.0, ""};
+    on_deck(detail).layers.decking = Decking{"wood-southern-pine", 1.0, ""};
     const std::string text = xml::write_detail(detail);
     INFO(text);
     CHECK(

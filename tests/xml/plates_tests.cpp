@@ -99,10 +99,10 @@ TEST_CASE("a detail takes its plate from the document beside it and keeps the re
     const xml::DetailRead read = xml::read_detail(test::good_file("plate-from-library.xml"));
     INFO(test::sentences(read.problems));
     REQUIRE(read.detail);
-    CHECK(read.detail->plate == xml::read_plates(test::good_file("plates.xml")).plates.at(1));
-    REQUIRE(read.detail->plate_reference);
-    CHECK(read.detail->plate_reference->sha256.empty());
-    CHECK(read.detail->plate_reference->found_sha256 == xml::plate_sha256(read.detail->plate));
+    CHECK(on_deck(*read.detail).plate == xml::read_plates(test::good_file("plates.xml")).plates.at(1));
+    REQUIRE(on_deck(*read.detail).plate_reference);
+    CHECK(on_deck(*read.detail).plate_reference->sha256.empty());
+    CHECK(on_deck(*read.detail).plate_reference->found_sha256 == xml::plate_sha256(on_deck(*read.detail).plate));
     const std::string written = xml::write_detail(*read.detail);
     CHECK(written.find("<plate-from file=\"plates.xml\" id=\"round\"/>") != std::string::npos);
     CHECK(xml::read_detail_text(written, test::good_file("again.xml")).detail == read.detail);
@@ -115,14 +115,14 @@ TEST_CASE("a plate that changed since the detail was made shows by its digests",
     const std::string detail = referring("file=\"plates.xml\" id=\"round\" sha256=\"" + then + "\"");
     const xml::DetailRead same = read_in(folder, detail);
     REQUIRE(same.detail);
-    CHECK(same.detail->plate_reference->sha256 == same.detail->plate_reference->found_sha256);
+    CHECK(on_deck(*same.detail).plate_reference->sha256 == on_deck(*same.detail).plate_reference->found_sha256);
 
     test::put_bytes(folder.path() / "plates.xml", test::changed(library(), "diameter=\"8 in\"", "diameter=\"9 in\""));
     const xml::DetailRead now = read_in(folder, detail);
     REQUIRE(now.detail);
-    CHECK(now.detail->plate_reference->sha256 == then);
-    CHECK(now.detail->plate_reference->found_sha256 == xml::plate_sha256(now.detail->plate));
-    CHECK(now.detail->plate_reference->found_sha256 != then);
+    CHECK(on_deck(*now.detail).plate_reference->sha256 == then);
+    CHECK(on_deck(*now.detail).plate_reference->found_sha256 == xml::plate_sha256(on_deck(*now.detail).plate));
+    CHECK(on_deck(*now.detail).plate_reference->found_sha256 != then);
 }
 
 TEST_CASE("a plate that cannot be fetched is told where it is named", "[bad-input]") {

@@ -290,16 +290,17 @@ model::BaseDetail random_detail(unsigned seed) {
     BaseDetail detail;
     detail.name = chance.words();
     detail.note = chance.words();
-    detail.guard = {chance.between(30.0, 48.0), chance.given(0.1, 2.0),
-                    chance.coin() ? Occupancy::other : Occupancy::one_and_two_family};
+    detail.guard.height_in = chance.between(30.0, 48.0);
+    on_deck(detail).plate_below_surface_in = chance.given(0.1, 2.0);
+    detail.guard.occupancy = chance.coin() ? Occupancy::other : Occupancy::one_and_two_family;
     detail.post = post(chance);
-    detail.plate = plate(chance);
-    if (chance.coin()) detail.weld = Weld{chance.between(0.1, 0.5), chance.id()};
-    if (chance.coin()) detail.anchors.push_back(group(chance, {"A", "C"}));
-    detail.anchors.push_back(group(chance, {}));
-    if (chance.coin()) detail.layers.decking = decking(chance);
+    on_deck(detail).plate = plate(chance);
+    if (chance.coin()) on_deck(detail).weld = Weld{chance.between(0.1, 0.5), chance.id()};
+    if (chance.coin()) on_deck(detail).anchors.push_back(group(chance, {"A", "C"}));
+    on_deck(detail).anchors.push_back(group(chance, {}));
+    if (chance.coin()) on_deck(detail).layers.decking = decking(chance);
     for (int shim = chance.whole(0, 2); shim > 0; --shim)
-        detail.layers.shims.push_back({chance.id(), chance.between(0.1, 0.5)});
+        on_deck(detail).layers.shims.push_back({chance.id(), chance.between(0.1, 0.5)});
     detail.framing = framing(chance);
     detail.loads = loads(chance);
     detail.basis = basis(chance);

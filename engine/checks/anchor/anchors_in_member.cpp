@@ -50,7 +50,7 @@ double member_area_in2(const Resolved& resolved, std::size_t index, PlanAxis axi
 
 double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     const Anchor& anchor = resolved.anchors[index];
-    const model::Plate& plate = resolved.detail.plate;
+    const model::Plate& plate = on_deck(resolved.detail).plate;
     const std::vector<double> places = row_places_in(resolved, index, axis);
     resistance::FastenerRow row;
     row.count = static_cast<int>(places.size());

@@ -35,7 +35,7 @@ std::string cannot_bear(const Resolved& resolved, const Anchor& anchor) {
 }
 
 void set_gap(LateralJoint& joint, const Resolved& resolved, const Anchor& anchor) {
-    const double layers_in = model::thickness_in(resolved.detail.layers);
+    const double layers_in = model::thickness_in(on_deck(resolved.detail).layers);
     joint.dowel.gap_in = layers_in;
     const bool asked = model::decking_in_shear(resolved.detail.basis) == model::DeckingInShear::bearing;
     if (!asked || layers_in <= 0.0) return;
@@ -50,7 +50,7 @@ double plate_bearing_psi(const Resolved& resolved) {
         return resistance::aluminum_dowel_bearing_psi(
             std::min(metal.ultimate_psi, metal.welded_ultimate_psi.value_or(metal.ultimate_psi)));
     }
-    return resistance::steel_dowel_bearing_psi(metal.ultimate_psi, resolved.detail.plate.thickness_in);
+    return resistance::steel_dowel_bearing_psi(metal.ultimate_psi, on_deck(resolved.detail).plate.thickness_in);
 }
 
 bool penetrates(const Anchor& anchor, const Seating& seated) {
@@ -111,7 +111,7 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.dowel.diameter_in = anchor.root_diameter_in;
     joint.dowel.bending_yield_psi = anchor.bending_yield_psi;
     joint.dowel.main_bearing_in = seated.embedment_in - 0.5 * seated.tip_in_member_in;
-    joint.dowel.side_bearing_in = resolved.detail.plate.thickness_in;
+    joint.dowel.side_bearing_in = on_deck(resolved.detail).plate.thickness_in;
     joint.dowel.side_bearing_psi = plate_bearing_psi(resolved);
     set_gap(joint, resolved, anchor);
     return joint;

@@ -27,9 +27,9 @@ bool lands(const catalog::Anchor& anchor) {
 
 Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     Seating result;
-    result.plate_in = resolved.detail.plate.thickness_in;
+    result.plate_in = on_deck(resolved.detail).plate.thickness_in;
     result.washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
-    result.layers_in = model::thickness_in(resolved.detail.layers);
+    result.layers_in = model::thickness_in(on_deck(resolved.detail).layers);
     result.above_member_in = result.plate_in + result.washer_in + result.layers_in;
     result.embedment_in = anchor.embedment_in;
     result.thread_in_member_in = anchor.thread_in_block_in;
@@ -91,8 +91,9 @@ std::string why(const catalog::Resolved& resolved, const catalog::Anchor& anchor
             "face, seam or end, and half its diameter is {:.4g} in. It holds nothing there.",
             subject(anchor), model::subject(member), std::min(anchor.seat->edge_in, anchor.seat->end_in),
             0.5 * anchor.diameter_in);
-    const double above_in = resolved.detail.plate.thickness_in + (anchor.washer ? anchor.washer->thickness_in : 0.0) +
-                            model::thickness_in(resolved.detail.layers);
+    const double above_in = on_deck(resolved.detail).plate.thickness_in +
+                            (anchor.washer ? anchor.washer->thickness_in : 0.0) +
+                            model::thickness_in(on_deck(resolved.detail).layers);
     return fmt::format("{} is {:.4g} in long and {:.4g} in lie above {}: it does not reach the {}.", subject(anchor),
                        anchor.length_in, above_in, model::subject(member), model::name(member.kind));
 }

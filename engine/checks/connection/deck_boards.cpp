@@ -37,7 +37,8 @@ bool reaches_joists(const CheckInput& input) {
 
 int crossings(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
     if (!(fastening.board_width_in > 0.0)) return 1;
-    const double extent_in = model::extent_in(resolved.detail.plate.outline, resolved.detail.framing.joists->along);
+    const double extent_in =
+        model::extent_in(on_deck(resolved.detail).plate.outline, resolved.detail.framing.joists->along);
     return std::max(1, static_cast<int>(std::floor(extent_in / fastening.board_width_in)));
 }
 
@@ -73,7 +74,7 @@ Hold computed(const catalog::Resolved& resolved, const DeckingFastening& fasteni
     connection.diameter_in = fastening.diameter_in;
     connection.root_diameter_in = 0.78 * fastening.diameter_in;  // nail or screw is not said: as a screw's, from memory
     connection.length_in = fastening.length_in;
-    connection.side_thickness_in = resolved.detail.layers.decking->thickness_in;
+    connection.side_thickness_in = on_deck(resolved.detail).layers.decking->thickness_in;
     connection.main_thickness_in = resolved.detail.framing.joists->depth_in;
     connection.side_specific_gravity = gravity;
     connection.main_specific_gravity = resolved.joists->species.specific_gravity;
@@ -133,7 +134,7 @@ CheckResult boards(const CheckInput& input, const DeckingFastening& fastening) {
 }
 
 std::vector<CheckResult> deck_sideways(const CheckInput& input) {
-    const auto& decking = input.resolved.detail.layers.decking;
+    const auto& decking = on_deck(input.resolved.detail).layers.decking;
     const bool framed = input.demand.framing && input.resolved.detail.framing.joists && input.resolved.joists;
     if (!decking || !decking->fastening || !framed || input.demand.states.empty() || !reaches_joists(input)) return {};
     return {boards(input, *decking->fastening)};

@@ -7,7 +7,7 @@ namespace {
 // Values a user enters must say where they come from, or nobody can check them.
 
 void look_at_fasteners(std::vector<Finding>& findings, const model::BaseDetail& detail) {
-    for (const model::AnchorGroup& group : detail.anchors) {
+    for (const model::AnchorGroup& group : on_deck(detail).anchors) {
         const auto* reported = std::get_if<model::ReportedFastener>(&group.fastener);
         if (reported == nullptr || !reported->report.empty()) continue;
         findings.push_back({"", Severity::missing, "fastener " + reported->name, "",
@@ -82,7 +82,7 @@ std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     look_at_fasteners(findings, resolved.detail);
     look_at_framing(findings, resolved.detail.framing);
-    look_at_boards(findings, resolved.detail.layers);
+    look_at_boards(findings, on_deck(resolved.detail).layers);
     look_at_shoe(findings, resolved.detail.post);
     look_at_stiffness(findings, resolved.detail.basis);
     return findings;
@@ -92,7 +92,7 @@ std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
 // what the boards allow on them.
 
 std::vector<Finding> composite_evidence(const catalog::Resolved& resolved) {
-    const auto& decking = resolved.detail.layers.decking;
+    const auto& decking = on_deck(resolved.detail).layers.decking;
     if (!decking || !resolved.decking || resolved.decking->kind != catalog::DeckingKind::plastic_composite) return {};
     if (!decking->evidence.empty()) return {};
     return {
@@ -106,7 +106,7 @@ std::vector<Finding> composite_evidence(const catalog::Resolved& resolved) {
 // was drawn with.
 
 std::vector<Finding> plate_changed(const catalog::Resolved& resolved) {
-    const auto& reference = resolved.detail.plate_reference;
+    const auto& reference = on_deck(resolved.detail).plate_reference;
     if (!reference) return {};
     const std::string plate = "plate " + reference->id;
     if (reference->sha256.empty()) {

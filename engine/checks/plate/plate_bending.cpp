@@ -47,7 +47,7 @@ std::vector<mechanics::Polygon> patch_outlines(const CheckInput& input) {
 std::vector<Place> find_places(const CheckInput& input, const PostFoot& foot,
                                const std::vector<model::Position>& anchors,
                                const std::vector<mechanics::Polygon>& patches) {
-    const model::Plate& plate = input.resolved.detail.plate;
+    const model::Plate& plate = on_deck(input.resolved.detail).plate;
     std::vector<Place> places;
     for (auto&& sections : {tangent_sections(foot, plate), anchor_sections(foot, plate, anchors)}) {
         for (const PlateSection& section : sections) {
@@ -87,7 +87,7 @@ std::string leading_anchor(const CheckInput& input, const Strip& strip) {
 
 /// What the plate bears on where it presses most.
 std::string leading_support(const CheckInput& input, std::size_t state_index) {
-    if (input.resolved.detail.layers.decking) return "decking";
+    if (on_deck(input.resolved.detail).layers.decking) return "decking";
     const demand::State& state = input.demand.states.at(state_index);
     const auto lead = std::max_element(
         state.supports.begin(), state.supports.end(),
@@ -111,7 +111,7 @@ std::optional<Link> link_of(const CheckInput& input, const Governing& worst) {
 }
 
 CheckResult result_of(const CheckInput& input, const Governing& worst, bool welded) {
-    const model::Plate& plate = input.resolved.detail.plate;
+    const model::Plate& plate = on_deck(input.resolved.detail).plate;
     const Strip& strip = worst.strip;
     CheckResult result;
     result.subject = subject_of(worst);

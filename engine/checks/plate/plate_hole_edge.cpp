@@ -15,7 +15,7 @@ namespace {
 namespace steel = resistance::steel;
 
 CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
-    const model::Plate& plate = input.resolved.detail.plate;
+    const model::Plate& plate = on_deck(input.resolved.detail).plate;
     const bool in_aluminum = input.resolved.plate_metal.kind == catalog::MetalKind::aluminum;
     const double from_center_in = in_aluminum ? resistance::aluminum::minimum_edge_distance_in(anchor.diameter_in)
                                               : steel::minimum_edge_distance_in(anchor.diameter_in);

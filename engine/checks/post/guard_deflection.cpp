@@ -79,7 +79,7 @@ struct Movement {
 Movement movement(const CheckInput& input, const PostStiffness& post, std::size_t index) {
     const demand::State& state = input.demand.states[index];
     const demand::LoadCase& load = load_case(input.demand, state);
-    const double top_in = model::lever_height_in(input.resolved.detail.guard);
+    const double top_in = model::lever_height_in(input.resolved.detail);
     const double push_lb = std::abs(load.push_lb) / load.load_factor;
     const double along_y = std::pow(std::sin(state.direction_rad), 2);
     const auto bent = [&](double stiffness) { return cantilever_in(push_lb, load.height_in, top_in, stiffness); };
@@ -115,7 +115,7 @@ std::optional<Worst> worst_movement(const CheckInput& input, const PostStiffness
 void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness& post, const Worst& worst) {
     const demand::State& state = input.demand.states[worst.state];
     const demand::LoadCase& load = load_case(input.demand, state);
-    const double top_in = model::lever_height_in(input.resolved.detail.guard);
+    const double top_in = model::lever_height_in(input.resolved.detail);
     append(result.steps,
            {{"P", "push without its load factor", "demand", std::abs(load.push_lb) / load.load_factor, "lb", "demand"},
             {"a", "height of the push above the plate's underside", "demand", load.height_in, "in", "demand"},

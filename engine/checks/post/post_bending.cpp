@@ -11,7 +11,7 @@ namespace {
 CheckResult metal_post(const CheckInput& input) {
     const model::BaseDetail& detail = input.resolved.detail;
     CheckResult result =
-        tube_bending(input, post_foot(detail.post), input.resolved.post_metal, model::lever_height_in(detail.guard));
+        tube_bending(input, post_foot(detail.post), input.resolved.post_metal, model::lever_height_in(detail));
     result.subject = "post";
     result.link = Link{"guard", "post", "post in bending"};
     return result;

@@ -21,7 +21,7 @@ struct Allowable {
 
 /// Free above the shoe, in; the guard is not counted on to hold the post sideways.
 double free_height_in(const CheckInput& input, const model::WoodPost& post) {
-    return std::max(0.0, model::lever_height_in(input.resolved.detail.guard) - post.shoe.height_in);
+    return std::max(0.0, model::lever_height_in(input.resolved.detail) - post.shoe.height_in);
 }
 
 Allowable allowable(const CheckInput& input, const model::WoodPost& post, const catalog::LumberGrade& grade) {

@@ -20,7 +20,7 @@ struct StateLoads {
 };
 
 bool boards_hold(const catalog::Resolved& resolved) {
-    const auto& decking = resolved.detail.layers.decking;
+    const auto& decking = on_deck(resolved.detail).layers.decking;
     return decking && decking->fastening;
 }
 

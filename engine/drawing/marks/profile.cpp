@@ -26,7 +26,7 @@ Profile profile(const model::Member& member, const SectionPlane& plane, double t
 }  // namespace
 
 std::vector<Profile> profiles(const model::BaseDetail& detail, const SectionPlane& plane) {
-    const double top_in = -model::thickness_in(detail.layers);
+    const double top_in = -model::thickness_in(on_deck(detail).layers);
     std::vector<Profile> all;
     for (const model::Member& member : model::members(detail.framing)) {
         Profile one = profile(member, plane, top_in);

@@ -9,7 +9,7 @@
 
 namespace toehold::paper::report {
 
-[[nodiscard]] std::string guard_words(const model::Guard& guard, units::System system);
+[[nodiscard]] std::string guard_words(const model::BaseDetail& detail, units::System system);
 /// `tube 2 in x 2 in, wall 3/16 in, ASTM A500 Grade B`.
 [[nodiscard]] std::string post_words(const catalog::Resolved& resolved, units::System system);
 [[nodiscard]] std::string weld_words(const catalog::Resolved& resolved, units::System system);

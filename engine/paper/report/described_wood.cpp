@@ -45,7 +45,7 @@ std::vector<std::string> joist_places(const std::vector<model::Joist>& joists, S
 }  // namespace
 
 std::string decking_words(const catalog::Resolved& resolved, System system) {
-    const model::Layers& layers = resolved.detail.layers;
+    const model::Layers& layers = on_deck(resolved.detail).layers;
     std::string words = "none: the plate stands on the framing";
     if (layers.decking) {
         words = (resolved.decking ? resolved.decking->name : layers.decking->material) + ", " +

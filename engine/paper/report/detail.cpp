@@ -39,11 +39,11 @@ void add_framing(PartsTable& table, const catalog::Resolved& resolved, System sy
 
 Table parts_table(const catalog::Resolved& resolved, System system) {
     PartsTable table;
-    table.add("Guard", guard_words(resolved.detail.guard, system));
+    table.add("Guard", guard_words(resolved.detail, system));
     table.add("Post", post_words(resolved, system));
     table.add("Weld", weld_words(resolved, system));
     table.add("Plate", plate_words(resolved, system));
-    for (const Alike& holes : holes_alike(resolved.detail.plate, system))
+    for (const Alike& holes : holes_alike(on_deck(resolved.detail).plate, system))
         table.add(several("Hole", holes.ids), holes.words);
     for (const Alike& anchors : anchors_alike(resolved, system))
         table.add(several("Anchor", anchors.ids), anchors.words);

@@ -14,8 +14,8 @@ constexpr double lettering = 0.68;
 /// Through the first anchor, square to the other section.
 SectionPlane square_to(const SectionPlane& plane, const model::BaseDetail& detail) {
     const model::PlanAxis along = plane.along == model::PlanAxis::x ? model::PlanAxis::y : model::PlanAxis::x;
-    if (detail.plate.holes.empty()) return {along, 0.0};
-    const model::Position at = detail.plate.holes.front().center;
+    if (on_deck(detail).plate.holes.empty()) return {along, 0.0};
+    const model::Position at = on_deck(detail).plate.holes.front().center;
     return {along, along == model::PlanAxis::y ? at.x_in : at.y_in};
 }
 

@@ -93,9 +93,10 @@ std::string supports_words(const model::Framing& framing) {
 
 std::string what_carries(const review::Review& review, System system) {
     const model::BaseDetail& detail = review.resolved.detail;
-    std::string words = fmt::format("What carries: post, {}; weld, {}; plate, {} thick; anchors, {}. {}",
-                                    post_words(review.resolved, system), weld_words(review.resolved, system),
-                                    length(detail.plate.thickness_in, system), anchors_words(review), seats(review));
+    std::string words =
+        fmt::format("What carries: post, {}; weld, {}; plate, {} thick; anchors, {}. {}",
+                    post_words(review.resolved, system), weld_words(review.resolved, system),
+                    length(on_deck(detail).plate.thickness_in, system), anchors_words(review), seats(review));
     std::vector<std::string> blocks;
     for (const model::Block& block : detail.framing.blocks) blocks.push_back(block.id);
     if (!blocks.empty()) {

@@ -87,7 +87,7 @@ LeadHole lead_hole(const catalog::Resolved& resolved, const Anchor& anchor, unit
 std::string grip_words(const catalog::Resolved& resolved, const Anchor& anchor, units::System system) {
     if (!anchor.seat) return "to suit";
     const model::BaseDetail& detail = resolved.detail;
-    double grip = detail.plate.thickness_in + model::thickness_in(detail.layers) +
+    double grip = on_deck(detail).plate.thickness_in + model::thickness_in(on_deck(detail).layers) +
                   model::member(detail.framing, anchor.seat->member).depth_in;
     if (anchor.washer) grip += anchor.washer->thickness_in;
     if (anchor.washer_below) grip += anchor.washer_below->thickness_in;
@@ -142,7 +142,7 @@ std::string listed(const std::vector<std::string>& words) {
 
 std::vector<std::string> protections(const catalog::Resolved& resolved) {
     std::vector<std::string> notes;
-    for (const model::AnchorGroup& group : resolved.detail.anchors) {
+    for (const model::AnchorGroup& group : on_deck(resolved.detail).anchors) {
         const std::string words = group.corrosion_protection.empty()
                                       ? std::string("Corrosion protection of the anchors: not stated, by order.")
                                       : "Corrosion protection of the anchors: " + group.corrosion_protection + ".";
@@ -170,7 +170,7 @@ Schedule anchor_schedule(const catalog::Resolved& resolved, units::System system
                       protections(resolved)};
     constexpr std::size_t many = 8;
     for (const Alike& row : alike_anchors(resolved, system)) {
-        const bool all = row.holes.size() == resolved.detail.plate.holes.size() && row.holes.size() > many;
+        const bool all = row.holes.size() == on_deck(resolved.detail).plate.holes.size() && row.holes.size() > many;
         std::vector<std::string> cells = {all ? "all" : listed(row.holes), std::to_string(row.holes.size())};
         cells.insert(cells.end(), row.cells.begin(), row.cells.end());
         schedule.rows.push_back(std::move(cells));

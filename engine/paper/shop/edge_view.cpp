@@ -44,10 +44,10 @@ double post_wall_in(const model::Post& post) {
 
 Edge edge_of(const ViewSubject& subject, PlanAxis along) {
     const model::BaseDetail& detail = subject.resolved.detail;
-    const Box box = outline_box_in(detail.plate.outline);
+    const Box box = outline_box_in(on_deck(detail).plate.outline);
     const drawing::PostFoot foot = drawing::post_foot(detail.post);
     const bool x = along == PlanAxis::x;
-    const double thickness = detail.plate.thickness_in;
+    const double thickness = on_deck(detail).plate.thickness_in;
     return {subject,
             along,
             x ? box.low.x : box.low.y,
@@ -72,7 +72,7 @@ bool hidden(const std::vector<model::Position>& corners, const model::Position& 
 void add_corner_edges(Scene& scene, const Edge& edge) {
     constexpr std::size_t most_corners = 24;
     constexpr double same_in = 1e-3;
-    const auto* const polygon = std::get_if<model::PolygonOutline>(&detail_of(edge).plate.outline);
+    const auto* const polygon = std::get_if<model::PolygonOutline>(&on_deck(detail_of(edge)).plate.outline);
     if (polygon == nullptr || polygon->corners.size() > most_corners) return;
     for (const model::Position& corner : polygon->corners) {
         const double at = model::coordinate_in(corner, edge.along);
@@ -85,7 +85,7 @@ void add_corner_edges(Scene& scene, const Edge& edge) {
 void add_hidden_holes(Scene& scene, const Edge& edge) {
     constexpr double beyond_mm = 2.0;
     std::vector<double> sides, axes;
-    for (const model::Hole& hole : detail_of(edge).plate.holes) {
+    for (const model::Hole& hole : on_deck(detail_of(edge)).plate.holes) {
         const Extent interval = extent(hole, edge.along);
         sides.insert(sides.end(), {interval.low_in, interval.high_in});
         axes.push_back(model::coordinate_in(hole.center, edge.along));
@@ -134,7 +134,7 @@ void add_post_stub(Scene& scene, const Edge& edge) {
 }
 
 void add_weld_faces(Scene& scene, const Edge& edge) {
-    const auto& weld = detail_of(edge).weld;
+    const auto& weld = on_deck(detail_of(edge)).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
     const double half = 0.5 * edge.post_in, foot = edge.thickness_in;
     for (const double side : {-1.0, 1.0})
@@ -144,11 +144,11 @@ void add_weld_faces(Scene& scene, const Edge& edge) {
 }
 
 std::string weld_size(const Edge& edge) {
-    return drawing::length_figure(detail_of(edge).weld->leg_in, edge.subject.drafting.system);
+    return drawing::length_figure(on_deck(detail_of(edge)).weld->leg_in, edge.subject.drafting.system);
 }
 
 void add_weld_sign(Scene& scene, const Edge& edge) {
-    const auto& weld = detail_of(edge).weld;
+    const auto& weld = on_deck(detail_of(edge)).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
     const double half_leg = 0.5 * weld->leg_in;
     add_fillet_sign(scene, drawing::standing({0.5 * edge.post_in + half_leg, edge.thickness_in + half_leg}),
@@ -225,7 +225,7 @@ Scene edge_view(const ViewSubject& subject, PlanAxis along) {
 
 double weld_symbol_reach_mm(const ViewSubject& subject) {
     const Edge edge = edge_of(subject, PlanAxis::x);
-    const auto& weld = detail_of(edge).weld;
+    const auto& weld = on_deck(detail_of(edge)).weld;
     if (!weld || !(weld->leg_in > 0.0)) return 0.0;
     return (0.5 * edge.post_in + 0.5 * weld->leg_in) * subject.drafting.mm_per_in +
            fillet_sign_reach_mm(weld_size(edge));

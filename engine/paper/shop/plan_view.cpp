@@ -57,7 +57,7 @@ std::vector<DimensionEnd> hole_ends(const Axis& axis, const std::vector<model::H
 }
 
 void add_hole_rows(Scene& scene, const ViewSubject& subject, const Axis& axis) {
-    const model::Plate& plate = subject.resolved.detail.plate;
+    const model::Plate& plate = on_deck(subject.resolved.detail).plate;
     DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, "plate"};
     if (!plate.holes.empty() && add_fitting_chain(scene, row, hole_ends(axis, plate.holes), subject.drafting))
         row.offset_mm = axis.sign * second_row_mm;
@@ -98,7 +98,7 @@ bool square_cornered(const model::PolygonOutline& polygon) {
 /// False where sides run aslant or corners are too close together for words.
 bool add_corner_rows(Scene& scene, const ViewSubject& subject, const Box& plate) {
     constexpr double corner_row_mm = 7.0;
-    const auto* const polygon = std::get_if<model::PolygonOutline>(&subject.resolved.detail.plate.outline);
+    const auto* const polygon = std::get_if<model::PolygonOutline>(&on_deck(subject.resolved.detail).plate.outline);
     if (polygon == nullptr) return true;
     if (!square_cornered(*polygon)) return false;
     bool all = true;
@@ -156,7 +156,7 @@ bool crowded(const std::vector<model::Hole>& holes, double mm_per_in) {
 
 /// Inward of the hole and above its centre, off edge and extension lines; over it, and small, on a crowded plate.
 void add_ids(Scene& scene, const ViewSubject& subject) {
-    const std::vector<model::Hole>& holes = subject.resolved.detail.plate.holes;
+    const std::vector<model::Hole>& holes = on_deck(subject.resolved.detail).plate.holes;
     const bool small = crowded(holes, subject.drafting.mm_per_in);
     for (const model::Hole& hole : holes) {
         const bool to_the_right = hole.center.x_in < 0.0;
@@ -206,11 +206,11 @@ bool has_inner_corners(const model::Outline& outline) {
 
 bool corners_are_dimensioned(const ViewSubject& subject) {
     Scene tried;
-    return add_corner_rows(tried, subject, outline_box_in(subject.resolved.detail.plate.outline));
+    return add_corner_rows(tried, subject, outline_box_in(on_deck(subject.resolved.detail).plate.outline));
 }
 
 double callouts_reach_mm(const ViewSubject& subject) {
-    const model::Plate& plate = subject.resolved.detail.plate;
+    const model::Plate& plate = on_deck(subject.resolved.detail).plate;
     double widest = 0.0;
     for (const Callout& callout : callouts(plate, subject.drafting.system))
         widest = std::max(widest, drawing::text_width_mm(callout.words, {drawing::TextSize::small, false, false}));
@@ -222,7 +222,7 @@ Scene plan_view(const ViewSubject& subject) {
     const drawing::Subject drawn{detail, nullptr, nullptr, subject.drafting.system};
     const drawing::PlanOptions options{false, false, {}};
     const drawing::PlanSheet sheet = drawing::plan_sheet(drawn, options);
-    const Box plate = outline_box_in(detail.plate.outline);
+    const Box plate = outline_box_in(on_deck(detail).plate.outline);
     Scene scene;
     scene.name = "Plan";
     scene.bounds = plate;
@@ -233,12 +233,12 @@ Scene plan_view(const ViewSubject& subject) {
     add_axis_lines(scene, plate);
     drawing::add_holes(scene, sheet);
     add_ids(scene, subject);
-    add_datum(scene, detail.plate.outline, plate);
+    add_datum(scene, on_deck(detail).plate.outline, plate);
     add_hole_rows(scene, subject, {Measure::across, plate.low.x, plate.high.x, plate.high.y, 1.0});
     add_hole_rows(scene, subject, {Measure::upright, plate.low.y, plate.high.y, plate.low.x, -1.0});
-    add_callouts(scene, callouts(detail.plate, subject.drafting.system), plate.high.x,
-                 right_reach_mm(detail.plate.outline), subject.drafting.mm_per_in);
-    if (!add_corner_rows(scene, subject, plate)) add_corner_numbers(scene, detail.plate.outline);
+    add_callouts(scene, callouts(on_deck(detail).plate, subject.drafting.system), plate.high.x,
+                 right_reach_mm(on_deck(detail).plate.outline), subject.drafting.mm_per_in);
+    if (!add_corner_rows(scene, subject, plate)) add_corner_numbers(scene, on_deck(detail).plate.outline);
     return drawing::finished(std::move(scene));
 }
 

@@ -41,8 +41,8 @@ shop::TitleBlock title_block(const Draft& draft, double scale) {
     constexpr std::size_t digits = 12;
     return {{{{"Project", or_else(project, "\u2013"), 3.0}, {"Date", or_else(issue.date, " ")}},
              {{"Detail", or_else(detail.name, "\u2013"), 1.0, true}},
-             {{"Part", or_else(detail.plate.name, detail.plate.id.c_str()), 2.0, true},
-              {"Thickness", drawing::length_words(detail.plate.thickness_in, issue.system)}},
+             {{"Part", or_else(on_deck(detail).plate.name, on_deck(detail).plate.id.c_str()), 2.0, true},
+              {"Thickness", drawing::length_words(on_deck(detail).plate.thickness_in, issue.system)}},
              {{"Material", draft.resolved.plate_metal.name}, {"Finish, not described: by order", " "}},
              {{"Post", shop::post_words(draft.resolved, issue.system)}},
              {{"Weld", shop::weld_words(draft.resolved, issue.system), 2.0},
@@ -83,7 +83,7 @@ shop::Schedule fitting_schedule(const Make& make, double width_mm, double room_m
 
 /// Holes, corners where the plan cannot give them, tolerances and notes, above the title block.
 void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_corners) {
-    const model::Plate& plate = draft.resolved.detail.plate;
+    const model::Plate& plate = on_deck(draft.resolved.detail).plate;
     const units::System system = draft.issue.system;
     const shop::Schedule limits = shop::tolerances(system);
     const std::vector<std::string> notes = shop::shop_notes(draft.resolved);

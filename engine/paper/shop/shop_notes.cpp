@@ -11,7 +11,9 @@ using catalog::MetalKind;
 using drawing::length_figure;
 
 /// Of the post, or of the shoe a wood post stands in.
-bool welded(const catalog::Resolved& resolved) { return resolved.detail.weld && resolved.detail.weld->leg_in > 0.0; }
+bool welded(const catalog::Resolved& resolved) {
+    return on_deck(resolved.detail).weld && on_deck(resolved.detail).weld->leg_in > 0.0;
+}
 
 bool shoe_is_bolted(const model::Post& post) {
     const auto* const wood = std::get_if<model::WoodPost>(&post);
@@ -88,7 +90,7 @@ std::string weld_words(const catalog::Resolved& resolved, units::System system) 
         return shoe_is_bolted(resolved.detail.post) ? "none; shoe bolted, its bolts not described: by order"
                                                     : "none described";
     const std::string filler = resolved.filler ? ", " + resolved.filler->name : std::string();
-    return length_figure(resolved.detail.weld->leg_in, system) + " fillet all round" + filler;
+    return length_figure(on_deck(resolved.detail).weld->leg_in, system) + " fillet all round" + filler;
 }
 
 }  // namespace toehold::paper::shop

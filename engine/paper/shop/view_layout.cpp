@@ -23,7 +23,7 @@ struct Need {
 
 Need need_of(const ViewSubject& subject) {
     constexpr double beside_sign_mm = 6.0;
-    const model::Plate& plate = subject.resolved.detail.plate;
+    const model::Plate& plate = on_deck(subject.resolved.detail).plate;
     const Box box = outline_box_in(plate.outline);
     const double scale = subject.drafting.mm_per_in;
     const double width = (box.high.x - box.low.x) * scale, depth = (box.high.y - box.low.y) * scale;
@@ -64,12 +64,13 @@ Views laid_out_views(const catalog::Resolved& resolved, units::System system, co
     const ViewSubject subject{resolved, {system, scale * mm_per_in / lettering}};
     const double per_in = subject.drafting.mm_per_in;
     const Need need = need_of(subject);
-    const Box box = outline_box_in(resolved.detail.plate.outline);
+    const Box box = outline_box_in(on_deck(resolved.detail).plate.outline);
     // Where the plate's lower left corner in plan, and the underside in the edge views, stand.
     const double left = frame.left + std::max(0.0, 0.5 * (frame.width - need.width_mm)) + rows_reach_mm;
     const double plan_bottom = frame.top + std::max(0.0, 0.5 * (frame.height - need.height_mm)) + rows_reach_mm +
                                (box.high.y - box.low.y) * per_in;
-    const double underside = plan_bottom + need.below_mm + stub_mm + resolved.detail.plate.thickness_in * per_in;
+    const double underside =
+        plan_bottom + need.below_mm + stub_mm + on_deck(resolved.detail).plate.thickness_in * per_in;
     const double side_left = left + (box.high.x - box.low.x) * per_in + need.gap_mm;
     const auto placed = [&](drawing::Scene scene, drawing::Point at_in, Spot spot) {
         return Placed{std::move(scene), at_in, {lettering * spot.x_mm, lettering * spot.y_mm}, scale, lettering};
@@ -84,7 +85,7 @@ Views laid_out_views(const catalog::Resolved& resolved, units::System system, co
     titles.name = "Titles of the views";
     constexpr double under_plan_mm = 6.0, under_edge_mm = 15.5;
     const double plan_middle = left + 0.5 * (box.high.x - box.low.x) * per_in;
-    const double corners_mm = has_inner_corners(resolved.detail.plate.outline) ? corners_reach_mm : 0.0;
+    const double corners_mm = has_inner_corners(on_deck(resolved.detail).plate.outline) ? corners_reach_mm : 0.0;
     add_title(titles, {plan_middle, plan_bottom + corners_mm + under_plan_mm}, "PLAN", scale);
     add_title(titles, {plan_middle, underside + under_edge_mm}, "FRONT", scale);
     add_title(titles, {side_left + 0.5 * (box.high.y - box.low.y) * per_in, underside + under_edge_mm}, "RIGHT SIDE",

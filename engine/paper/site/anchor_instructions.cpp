@@ -96,7 +96,7 @@ std::string washer_words(const catalog::WasherSize& washer, units::System system
 }
 
 std::string protection_words(const Reader& reader, const AnchorSet& set) {
-    const std::string& stated = reader.resolved.detail.anchors.at(set.group).corrosion_protection;
+    const std::string& stated = on_deck(reader.resolved.detail).anchors.at(set.group).corrosion_protection;
     return stated.empty() ? "Corrosion protection is not stated: ASK." : stated + ".";
 }
 
@@ -118,7 +118,8 @@ std::string below_words(const Anchor& anchor, units::System system) {
 /// From under the head to the nut's seat.
 double grip_in(const Reader& reader, const Anchor& anchor) {
     const model::BaseDetail& detail = reader.resolved.detail;
-    double grip = detail.plate.thickness_in + model::thickness_in(detail.layers) + anchor.embedment_in;
+    double grip =
+        on_deck(detail).plate.thickness_in + model::thickness_in(on_deck(detail).layers) + anchor.embedment_in;
     if (anchor.washer) grip += anchor.washer->thickness_in;
     if (anchor.washer_below) grip += anchor.washer_below->thickness_in;
     if (anchor.backing) grip += anchor.backing->thickness_in;
@@ -160,7 +161,7 @@ struct BoringDepths {
 };
 BoringDepths boring_depths(const Reader& reader, const Anchor& anchor) {
     const double above =
-        reader.resolved.detail.plate.thickness_in + (anchor.washer ? anchor.washer->thickness_in : 0.0);
+        on_deck(reader.resolved.detail).plate.thickness_in + (anchor.washer ? anchor.washer->thickness_in : 0.0);
     return {std::max(0.0, anchor.length_in - anchor.thread_length_in - above), std::max(0.0, anchor.length_in - above)};
 }
 
@@ -189,7 +190,7 @@ Instruction screw_holes(const Reader& reader, const AnchorSet& set) {
     const Bits bits = screw_bits(anchor, *set.specific_gravity);
     const BoringDepths depths = boring_depths(reader, anchor);
     const units::System system = reader.system;
-    const std::string top = reader.resolved.detail.layers.decking ? "boards' top" : "wood's top";
+    const std::string top = on_deck(reader.resolved.detail).layers.decking ? "boards' top" : "wood's top";
     const std::string thread = bit_words(bits.thread_low_in, bits.thread_high_in, system);
     const std::string whose = of_whom(reader, set);
     const std::string whole = fmt::format("{} to {} deep", thread, tape_words(depths.all_in, system));

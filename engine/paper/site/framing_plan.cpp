@@ -37,7 +37,7 @@ bool runs_along_x(const model::Member& member) { return member.along == model::P
 
 Box plate_box(const model::BaseDetail& detail) {
     std::vector<Point> corners;
-    for (const model::Position& corner : model::polygon(detail.plate.outline))
+    for (const model::Position& corner : model::polygon(on_deck(detail).plate.outline))
         corners.push_back({corner.x_in, corner.y_in});
     return drawing::around(corners);
 }
@@ -98,13 +98,13 @@ void add_member(Scene& scene, const PlanView& view, const model::Member& member)
 void add_base(Scene& scene, const PlanView& view) {
     const model::BaseDetail& detail = view.subject.resolved.detail;
     std::vector<Point> outline;
-    for (const model::Position& corner : model::polygon(detail.plate.outline))
+    for (const model::Position& corner : model::polygon(on_deck(detail).plate.outline))
         outline.push_back({corner.x_in, corner.y_in});
     if (!outline.empty()) scene.items.emplace_back(drawing::area(outline, Pen::hidden, Fill::none, "plate"));
     if (drawing::has_area(view.post))
         scene.items.emplace_back(drawing::rectangle(view.post, Pen::hidden, Fill::none, "post"));
     constexpr double cross_mm = 1.8;
-    for (const model::Hole& hole : detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
         const drawing::Place center = drawing::standing({hole.center.x_in, hole.center.y_in});
         const double radius_in = 0.5 * drawing::across_in(hole);
         const std::string part = drawing::anchor_part(hole.id);
@@ -201,7 +201,7 @@ std::vector<drawing::DimensionEnd> anchor_ends(const PlanView& view, const std::
     std::vector<drawing::DimensionEnd> result = ends(stops_in, edge_in);
     for (drawing::DimensionEnd& end : result) {
         bool found = false;
-        for (const model::Hole& hole : view.subject.resolved.detail.plate.holes) {
+        for (const model::Hole& hole : on_deck(view.subject.resolved.detail).plate.holes) {
             const double at_in = along_x ? hole.center.x_in : hole.center.y_in;
             const double aside_in = along_x ? hole.center.y_in : hole.center.x_in;
             if (std::abs(at_in - end.at_in) > same_in) continue;
@@ -217,7 +217,7 @@ void add_dimensions(Scene& scene, const PlanView& view) {
     constexpr double first_mm = 1.2, between_mm = 1.0;
     const Faces faces = framing_faces(view);
     std::vector<double> holes_x, holes_y;
-    for (const model::Hole& hole : view.subject.resolved.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(view.subject.resolved.detail).plate.holes) {
         holes_x.push_back(hole.center.x_in);
         holes_y.push_back(hole.center.y_in);
     }
@@ -253,7 +253,7 @@ drawing::Text label(std::string words, std::string part) {
 
 void add_anchor_letters(Scene& scene, const PlanView& view, Taken& taken) {
     constexpr double off_mm = 2.3;
-    for (const model::Hole& hole : view.subject.resolved.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(view.subject.resolved.detail).plate.holes) {
         const double away_mm = 0.5 * drawing::across_in(hole) * view.mm_per_in + off_mm;
         std::vector<drawing::Place> places;
         for (const double reach : {1.0, 1.6}) {
@@ -306,7 +306,7 @@ Scene framing_plan(const SiteSubject& subject, double mm_per_in) {
     add_outward(scene, view);
     Taken taken(mm_per_in);
     taken.take_texts(scene);
-    for (const model::Hole& hole : subject.resolved.detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(subject.resolved.detail).plate.holes) {
         const Point center{hole.center.x_in * mm_per_in, hole.center.y_in * mm_per_in};
         taken.take(drawing::grown({center, center}, 0.5 * drawing::across_in(hole) * mm_per_in));
     }

@@ -22,7 +22,7 @@ using drawing::Scene;
 using drawing::SectionSheet;
 
 drawing::SectionPlane plane_of(const SiteSubject& subject) {
-    const auto& holes = subject.resolved.detail.plate.holes;
+    const auto& holes = on_deck(subject.resolved.detail).plate.holes;
     return drawing::section_plane(subject.resolved.detail, holes.empty() ? "" : drawing::anchor_part(holes.front().id));
 }
 
@@ -30,7 +30,7 @@ drawing::SectionPlane plane_of(const SiteSubject& subject) {
 SectionSheet sheet_of(const drawing::Subject& drawn, const SiteSubject& subject) {
     constexpr double stub_in = 1.6;
     SectionSheet sheet = drawing::section_sheet(drawn, plane_of(subject));
-    sheet.shown.high.y = std::min(sheet.shown.high.y, subject.resolved.detail.plate.thickness_in + stub_in);
+    sheet.shown.high.y = std::min(sheet.shown.high.y, on_deck(subject.resolved.detail).plate.thickness_in + stub_in);
     return sheet;
 }
 
@@ -57,18 +57,18 @@ std::vector<Named> layers(const SectionSheet& sheet, units::System system) {
     const double inside_in = sheet.shown.low.x + 0.05 * drawing::width(sheet.shown);
     std::vector<Named> named;
     if (!sheet.plate.empty())
-        named.push_back({"plate " + drawing::length_figure(detail.plate.thickness_in, system), "plate",
-                         0.5 * detail.plate.thickness_in, sheet.plate.front().low_in});
+        named.push_back({"plate " + drawing::length_figure(on_deck(detail).plate.thickness_in, system), "plate",
+                         0.5 * on_deck(detail).plate.thickness_in, sheet.plate.front().low_in});
     double top_in = 0.0;
     const auto add = [&](const std::string& name, const std::string& part, double thickness_in) {
         named.push_back(
             {name + " " + drawing::length_figure(thickness_in, system), part, top_in - 0.5 * thickness_in, inside_in});
         top_in -= thickness_in;
     };
-    if (detail.layers.decking) add("boards", "decking", detail.layers.decking->thickness_in);
-    for (std::size_t index = 0; index < detail.layers.shims.size(); ++index) {
+    if (on_deck(detail).layers.decking) add("boards", "decking", on_deck(detail).layers.decking->thickness_in);
+    for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
         const std::string part = "shim " + std::to_string(index + 1);
-        add(part + ":", part, detail.layers.shims[index].thickness_in);
+        add(part + ":", part, on_deck(detail).layers.shims[index].thickness_in);
     }
     return named;
 }

@@ -46,7 +46,7 @@ bool nailed(const model::Framing& framing) {
 void look_at_blocks(Instructions& list, const Reader& reader) {
     const model::Framing& framing = reader.resolved.detail.framing;
     if (framing.blocks.empty()) return;
-    const bool shims = !reader.resolved.detail.layers.shims.empty();
+    const bool shims = !on_deck(reader.resolved.detail).layers.shims.empty();
     list.push_back({"", shims ? "Blocks tight at ends and packing.*" : "Blocks tight at ends and boards.*"});
     list.push_back({"", "Grain along each block, no split.*"});
     if (hardware(framing)) list.push_back({"", "Every hole of the hardware filled."});
@@ -85,9 +85,9 @@ Instructions look_for(const Reader& reader) {
 Instructions do_not(const Reader& reader) {
     const model::BaseDetail& detail = reader.resolved.detail;
     Instructions list;
-    if (detail.layers.decking) list.push_back({"", "fasten the plate to boards alone."});
-    list.push_back(
-        {"", detail.layers.shims.empty() ? "pack or shim: none is drawn.*" : "add packing that is not drawn.*"});
+    if (on_deck(detail).layers.decking) list.push_back({"", "fasten the plate to boards alone."});
+    list.push_back({"", on_deck(detail).layers.shims.empty() ? "pack or shim: none is drawn.*"
+                                                             : "add packing that is not drawn.*"});
     list.push_back({"", any_screw(reader) ? "bore wider or deeper than said." : "bore wider than said."});
     if (any_anchor(reader, FastenerKind::lag_screw)) list.push_back({"", "hammer in a lag screw (NDS 2018 12.1.4)."});
     list.push_back({"", "swap fasteners, sizes or wood.*"});

@@ -18,8 +18,8 @@ Direction direction_across(PlanAxis axis) { return axis == PlanAxis::x ? Directi
 /// Rows of holes, the post's axis, the mirror images of other blocks that run the same way.
 std::vector<CatchLine> block_lines(const model::BaseDetail& detail, const model::Block& moving) {
     const Direction direction = direction_across(moving.along);
-    std::vector<CatchLine> lines = hole_lines(detail.plate, {}, direction);
-    lines.push_back(post_axis(detail.plate, direction));
+    std::vector<CatchLine> lines = hole_lines(on_deck(detail).plate, {}, direction);
+    lines.push_back(post_axis(on_deck(detail).plate, direction));
     for (const model::Block& block : detail.framing.blocks) {
         if (block.id == moving.id || block.along != moving.along) continue;
         const drawing::Point image = with_coordinate(point(middle(block)), direction, -block.across_in);
@@ -85,7 +85,7 @@ Moved drag_joist(const Grip& grip) {
     if (find_joist(grip.detail.framing, id) == nullptr) return moved;
     const PlanAxis along = grip.detail.framing.joists->along;
     const Direction direction = direction_across(along);
-    std::vector<CatchLine> lines{post_axis(grip.detail.plate, direction)};
+    std::vector<CatchLine> lines{post_axis(on_deck(grip.detail).plate, direction)};
     for (const model::Joist& joist : grip.detail.framing.joists->members) {
         if (joist.id == id) continue;
         const drawing::Point image = point(in_plan(along, 0.0, -joist.offset_in));

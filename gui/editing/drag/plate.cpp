@@ -58,9 +58,9 @@ double side_step(drawing::Point normal, drawing::Point at, double along_in, cons
 Moved drag_hole(const Grip& grip) {
     Moved moved = unmoved(grip);
     const std::string id = drawing::id_of(grip.handle.part, "anchor");
-    model::Hole* const hole = find_hole(moved.detail.plate, id);
+    model::Hole* const hole = find_hole(on_deck(moved.detail).plate, id);
     if (hole == nullptr) return moved;
-    const Snapped snapped = snap(grip.to, grip.detail.plate, id, grip.rules);
+    const Snapped snapped = snap(grip.to, on_deck(grip.detail).plate, id, grip.rules);
     hole->center = bounded(position(snapped.at));
     own_plate(moved.detail);
     moved.step = "Move hole " + id;
@@ -72,7 +72,7 @@ Moved drag_hole(const Grip& grip) {
 Moved drag_slot_end(const Grip& grip) {
     Moved moved = unmoved(grip);
     const std::string id = drawing::id_of(grip.handle.part, "anchor");
-    model::Hole* const hole = find_hole(moved.detail.plate, id);
+    model::Hole* const hole = find_hole(on_deck(moved.detail).plate, id);
     auto* const slot = hole == nullptr ? nullptr : std::get_if<model::Slot>(&hole->shape);
     if (slot == nullptr) return moved;
     const double dx = grip.to.x - hole->center.x_in, dy = grip.to.y - hole->center.y_in;
@@ -93,22 +93,22 @@ Moved drag_slot_end(const Grip& grip) {
 
 Moved drag_corner(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const model::Plate& plate = grip.detail.plate;
+    const model::Plate& plate = on_deck(grip.detail).plate;
     const std::optional<std::size_t> corner = corner_index(plate.outline, grip.handle.id);
     if (!corner) return moved;
     const Snapped snapped = snap_to(grip.to, corner_lines(plate, *corner, Direction::x),
                                     corner_lines(plate, *corner, Direction::y), grip.rules);
-    moved.detail.plate.outline = with_corner_at(plate.outline, *corner, position(snapped.at));
+    on_deck(moved.detail).plate.outline = with_corner_at(plate.outline, *corner, position(snapped.at));
     own_plate(moved.detail);
     moved.step = "Move " + grip.handle.id;
-    moved.at = point(corners(moved.detail.plate.outline)[*corner]);
+    moved.at = point(corners(on_deck(moved.detail).plate.outline)[*corner]);
     if (moved.at == snapped.at) moved.caught = snapped.lines;
     return moved;
 }
 
 Moved drag_side(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const model::Outline& outline = grip.detail.plate.outline;
+    const model::Outline& outline = on_deck(grip.detail).plate.outline;
     const std::vector<Position> before = corners(outline);
     const std::optional<std::size_t> side = side_index(grip.handle, before.size());
     if (!side) return moved;
@@ -116,10 +116,11 @@ Moved drag_side(const Grip& grip) {
     const drawing::Point normal = normal_of_side(outline, *side);
     const drawing::Point from = point(before[*side]);
     const double along_in = (grip.to.x - from.x) * normal.x + (grip.to.y - from.y) * normal.y;
-    moved.detail.plate.outline = with_side_moved(outline, *side, side_step(normal, from, along_in, grip.rules));
+    on_deck(moved.detail).plate.outline =
+        with_side_moved(outline, *side, side_step(normal, from, along_in, grip.rules));
     own_plate(moved.detail);
     moved.step = "Move " + grip.handle.id;
-    const std::vector<Position> after = corners(moved.detail.plate.outline);
+    const std::vector<Position> after = corners(on_deck(moved.detail).plate.outline);
     moved.at = {0.5 * (after[*side].x_in + after[next].x_in), 0.5 * (after[*side].y_in + after[next].y_in)};
     return moved;
 }

@@ -32,7 +32,7 @@ void set_length(model::ThroughBolt& /*as long as it must be*/, double /*length_i
 
 model::AnchorGroup* group_of(BaseDetail& detail, const std::string& hole) {
     const model::AnchorGroup* const group = model::anchor_group(detail, hole);
-    return group == nullptr ? nullptr : detail.anchors.data() + (group - detail.anchors.data());
+    return group == nullptr ? nullptr : on_deck(detail).anchors.data() + (group - on_deck(detail).anchors.data());
 }
 
 }  // namespace
@@ -57,7 +57,7 @@ Moved drag_block_depth(const Grip& grip) {
     const std::string id = drawing::id_of(grip.handle.part, "block");
     model::Block* const block = find_block(moved.detail.framing, id);
     if (block == nullptr) return moved;
-    const double top_in = -model::thickness_in(grip.detail.layers);
+    const double top_in = -model::thickness_in(on_deck(grip.detail).layers);
     block->depth_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), thinnest_block_in);
     moved.step = "Change depth of block " + id;
     moved.at = {grip.handle.at.x, top_in - block->depth_in};
@@ -66,17 +66,17 @@ Moved drag_block_depth(const Grip& grip) {
 
 Moved drag_plate_thickness(const Grip& grip) {
     Moved moved = unmoved(grip);
-    moved.detail.plate.thickness_in = at_least(to_step(grip.to.y, grip.rules.step_in), shortest_length_in);
+    on_deck(moved.detail).plate.thickness_in = at_least(to_step(grip.to.y, grip.rules.step_in), shortest_length_in);
     own_plate(moved.detail);
     moved.step = "Change plate thickness";
-    moved.at = {grip.handle.at.x, moved.detail.plate.thickness_in};
+    moved.at = {grip.handle.at.x, on_deck(moved.detail).plate.thickness_in};
     return moved;
 }
 
 Moved drag_decking_thickness(const Grip& grip) {
     Moved moved = unmoved(grip);
-    if (!moved.detail.layers.decking) return moved;
-    double& thickness_in = moved.detail.layers.decking->thickness_in;
+    if (!on_deck(moved.detail).layers.decking) return moved;
+    double& thickness_in = on_deck(moved.detail).layers.decking->thickness_in;
     thickness_in = at_least(to_step(-grip.to.y, grip.rules.step_in), shortest_length_in);
     moved.step = "Change decking thickness";
     moved.at = {grip.handle.at.x, -thickness_in};
@@ -87,7 +87,7 @@ Moved drag_anchor_tip(const Grip& grip) {
     Moved moved = unmoved(grip);
     model::AnchorGroup* const group = group_of(moved.detail, drawing::id_of(grip.handle.part, "anchor"));
     if (group == nullptr || std::holds_alternative<model::ThroughBolt>(group->fastener)) return moved;
-    const double top_in = grip.detail.plate.thickness_in;
+    const double top_in = on_deck(grip.detail).plate.thickness_in;
     const double length_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), shortest_anchor_in);
     std::visit([&](auto& fastener) { set_length(fastener, length_in); }, group->fastener);
     moved.step = "Change anchor length";

@@ -48,9 +48,10 @@ Position free_offset(const model::Plate& plate, const std::vector<Hole>& pattern
 }  // namespace
 
 std::string copy_holes(const BaseDetail& detail, const std::vector<std::string>& parts) {
-    model::Plate pattern = detail.plate;
+    model::Plate pattern = on_deck(detail).plate;
     pattern.holes.clear();
-    for (const std::string& id : holes_among(detail, parts)) pattern.holes.push_back(*find_hole(detail.plate, id));
+    for (const std::string& id : holes_among(detail, parts))
+        pattern.holes.push_back(*find_hole(on_deck(detail).plate, id));
     if (pattern.holes.empty()) return {};
     pattern.id = "holes";
     pattern.name = "Holes";
@@ -62,14 +63,15 @@ Edit paste_holes(const BaseDetail& detail, const std::string& text) {
     const xml::PlatesRead read = xml::read_plates_text(text, "clipboard");
     if (read.plates.empty()) return refused(detail, TOEHOLD_MARK("The clipboard holds no pattern of holes."));
     const std::vector<Hole>& pattern = read.plates.front().holes;
-    if (detail.plate.holes.size() + pattern.size() > most_holes)
+    if (on_deck(detail).plate.holes.size() + pattern.size() > most_holes)
         return refused(detail, TOEHOLD_MARK("That would be more holes than a plate may have."));
     BaseDetail after = detail;
-    const Position offset = free_offset(detail.plate, pattern);
+    const Position offset = free_offset(on_deck(detail).plate, pattern);
     std::vector<std::string> added, selected;
     for (Hole hole : pattern) {
-        const std::string like =
-            find_hole(detail.plate, hole.id) != nullptr ? hole.id : nearest_hole(detail.plate, hole.center);
+        const std::string like = find_hole(on_deck(detail).plate, hole.id) != nullptr
+                                     ? hole.id
+                                     : nearest_hole(on_deck(detail).plate, hole.center);
         hole.center = {hole.center.x_in + offset.x_in, hole.center.y_in + offset.y_in};
         added.push_back(add_hole_like(after, hole, like));
         selected.push_back(drawing::anchor_part(added.back()));

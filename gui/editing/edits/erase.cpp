@@ -65,7 +65,7 @@ void erase_shims(model::Layers& layers, const Parts& parts, Parts& erased) {
 }
 
 void erase_corners(BaseDetail& detail, const Parts& parts, Parts& erased) {
-    auto* polygon = std::get_if<model::PolygonOutline>(&detail.plate.outline);
+    auto* polygon = std::get_if<model::PolygonOutline>(&on_deck(detail).plate.outline);
     if (polygon == nullptr) return;
     for (std::size_t number = polygon->corners.size(); number > 0; --number) {
         const std::string part = corner_name(number - 1);
@@ -78,7 +78,7 @@ void erase_corners(BaseDetail& detail, const Parts& parts, Parts& erased) {
 
 void erase_holes(BaseDetail& detail, const std::vector<std::string>& holes) {
     if (holes.empty()) return;
-    std::erase_if(detail.plate.holes, [&](const model::Hole& hole) {
+    std::erase_if(on_deck(detail).plate.holes, [&](const model::Hole& hole) {
         return std::find(holes.begin(), holes.end(), hole.id) != holes.end();
     });
     forget_anchors(detail, holes);
@@ -86,8 +86,9 @@ void erase_holes(BaseDetail& detail, const std::vector<std::string>& holes) {
 }
 
 std::string refusal(const BaseDetail& detail, const Parts& parts) {
-    if (std::any_of(parts.begin(), parts.end(),
-                    [&](const std::string& part) { return corner_index(detail.plate.outline, part).has_value(); }))
+    if (std::any_of(parts.begin(), parts.end(), [&](const std::string& part) {
+            return corner_index(on_deck(detail).plate.outline, part).has_value();
+        }))
         return TOEHOLD_MARK("Only an outline of free corners, with more than three, can lose one.");
     if (parts.contains("decking"))
         return TOEHOLD_MARK("What the plate stands on cannot be erased here; its fields say what it is.");
@@ -106,7 +107,7 @@ Edit erase(const BaseDetail& detail, const std::vector<std::string>& parts) {
     Parts erased;
     erase_holes(after, holes);
     erase_framing(after.framing, named, erased);
-    erase_shims(after.layers, named, erased);
+    erase_shims(on_deck(after).layers, named, erased);
     erase_corners(after, named, erased);
     if (holes.empty() && erased.empty()) return refused(detail, refusal(detail, named));
     return done(std::move(after), step_name("Erase", holes, {erased.begin(), erased.end()}), {});

@@ -54,11 +54,11 @@ std::vector<std::string> others_moved(const BaseDetail& before, const BaseDetail
 void nudge_corners(BaseDetail& detail, const std::vector<std::string>& parts, Position step,
                    std::vector<std::string>& moved) {
     for (const std::string& part : parts) {
-        const std::optional<std::size_t> corner = corner_index(detail.plate.outline, part);
+        const std::optional<std::size_t> corner = corner_index(on_deck(detail).plate.outline, part);
         if (!corner) continue;
-        const Position at = corners(detail.plate.outline)[*corner];
-        detail.plate.outline =
-            with_corner_at(detail.plate.outline, *corner, {at.x_in + step.x_in, at.y_in + step.y_in});
+        const Position at = corners(on_deck(detail).plate.outline)[*corner];
+        on_deck(detail).plate.outline =
+            with_corner_at(on_deck(detail).plate.outline, *corner, {at.x_in + step.x_in, at.y_in + step.y_in});
         own_plate(detail);
         moved.push_back(part);
     }
@@ -68,12 +68,12 @@ void nudge_corners(BaseDetail& detail, const std::vector<std::string>& parts, Po
 
 Edit add_hole(const BaseDetail& detail, Position at) {
     if (!is_finite(at)) return refused(detail, no_number);
-    if (detail.plate.holes.size() >= most_holes)
+    if (on_deck(detail).plate.holes.size() >= most_holes)
         return refused(detail, TOEHOLD_MARK("The plate has as many holes as it may have."));
     BaseDetail after = detail;
-    const std::string like = nearest_hole(detail.plate, at);
+    const std::string like = nearest_hole(on_deck(detail).plate, at);
     model::Hole hole =
-        like.empty() ? model::Hole{{}, {}, model::RoundHole{first_hole_in}} : *find_hole(detail.plate, like);
+        like.empty() ? model::Hole{{}, {}, model::RoundHole{first_hole_in}} : *find_hole(on_deck(detail).plate, like);
     hole.center = at;
     const std::string id = add_hole_like(after, hole, like);
     return done(std::move(after), "Add hole " + id, {drawing::anchor_part(id)});
@@ -85,7 +85,7 @@ Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, doub
     BaseDetail after = detail;
     const std::vector<std::string> holes = holes_among(detail, parts);
     for (const std::string& id : holes) {
-        model::Hole& hole = *find_hole(after.plate, id);
+        model::Hole& hole = *find_hole(on_deck(after).plate, id);
         hole.center = bounded(Position{hole.center.x_in + dx_in, hole.center.y_in + dy_in});
         own_plate(after);
     }
@@ -107,10 +107,10 @@ Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, doub
 }
 
 std::optional<Position> place_of(const BaseDetail& detail, const std::string& part) {
-    if (const model::Hole* hole = find_hole(detail.plate, drawing::id_of(part, "anchor"))) return hole->center;
+    if (const model::Hole* hole = find_hole(on_deck(detail).plate, drawing::id_of(part, "anchor"))) return hole->center;
     if (const model::Block* block = find_block(detail.framing, drawing::id_of(part, "block"))) return middle(*block);
-    if (const std::optional<std::size_t> corner = corner_index(detail.plate.outline, part))
-        return corners(detail.plate.outline)[*corner];
+    if (const std::optional<std::size_t> corner = corner_index(on_deck(detail).plate.outline, part))
+        return corners(on_deck(detail).plate.outline)[*corner];
     return std::nullopt;
 }
 
@@ -121,14 +121,14 @@ Edit place_at(const BaseDetail& detail, const std::string& part, Position at) {
     BaseDetail after = detail;
     std::string what = part;
     if (const std::string id = drawing::id_of(part, "anchor"); !id.empty()) {
-        find_hole(after.plate, id)->center = bounded(at);
+        find_hole(on_deck(after).plate, id)->center = bounded(at);
         own_plate(after);
         what = "hole " + id;
     } else if (const std::string block = drawing::id_of(part, "block"); !block.empty()) {
         move_block(*find_block(after.framing, block), {at.x_in - before->x_in, at.y_in - before->y_in});
     } else {
-        const std::size_t corner = corner_index(detail.plate.outline, part).value();
-        after.plate.outline = with_corner_at(after.plate.outline, corner, at);
+        const std::size_t corner = corner_index(on_deck(detail).plate.outline, part).value();
+        on_deck(after).plate.outline = with_corner_at(on_deck(after).plate.outline, corner, at);
         own_plate(after);
     }
     return done(std::move(after), "Move " + what, {part});
@@ -141,7 +141,7 @@ Edit to_slot(const BaseDetail& detail, const std::vector<std::string>& parts, do
         return refused(detail, TOEHOLD_MARK("A slot needs a length and an angle."));
     BaseDetail after = detail;
     for (const std::string& id : holes) {
-        model::Hole& hole = *find_hole(after.plate, id);
+        model::Hole& hole = *find_hole(on_deck(after).plate, id);
         const double width = width_in(hole);
         if (!(length_in > width)) return refused(detail, TOEHOLD_MARK("A slot is longer than it is wide."));
         hole.shape = model::Slot{bounded(length_in), width, slot_angle(angle_deg)};
@@ -154,7 +154,7 @@ Edit to_round(const BaseDetail& detail, const std::vector<std::string>& parts) {
     BaseDetail after = detail;
     std::vector<std::string> slots;
     for (const std::string& id : holes_among(detail, parts)) {
-        model::Hole& hole = *find_hole(after.plate, id);
+        model::Hole& hole = *find_hole(on_deck(after).plate, id);
         if (!std::holds_alternative<model::Slot>(hole.shape)) continue;
         hole.shape = model::RoundHole{width_in(hole)};
         slots.push_back(id);

@@ -42,19 +42,19 @@ std::size_t nearest_side(const std::vector<Position>& corners, Position at) {
 /// Holes of the new plate that no group would fill get the anchor of the last group: a hole left empty on purpose is
 /// rarer than one forgotten.
 void fill_every_hole(BaseDetail& detail) {
-    if (detail.anchors.empty()) return;
-    for (const model::Hole& hole : detail.plate.holes) {
-        if (model::anchor_group(detail, hole.id) == nullptr) detail.anchors.back().holes.push_back(hole.id);
+    if (on_deck(detail).anchors.empty()) return;
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
+        if (model::anchor_group(detail, hole.id) == nullptr) on_deck(detail).anchors.back().holes.push_back(hole.id);
     }
 }
 
 }  // namespace
 
 Edit to_polygon(const BaseDetail& detail) {
-    if (std::holds_alternative<model::PolygonOutline>(detail.plate.outline))
+    if (std::holds_alternative<model::PolygonOutline>(on_deck(detail).plate.outline))
         return refused(detail, TOEHOLD_MARK("The outline's corners are free already."));
     BaseDetail after = detail;
-    after.plate.outline = as_polygon(detail.plate.outline);
+    on_deck(after).plate.outline = as_polygon(on_deck(detail).plate.outline);
     own_plate(after);
     return done(std::move(after), TOEHOLD_MARK("Free the outline's corners"), {"plate"});
 }
@@ -63,29 +63,29 @@ Edit add_corner(const BaseDetail& detail, Position at) {
     if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in))
         return refused(detail, TOEHOLD_MARK("That is not a place."));
     BaseDetail after = detail;
-    model::PolygonOutline polygon = as_polygon(detail.plate.outline);
+    model::PolygonOutline polygon = as_polygon(on_deck(detail).plate.outline);
     if (polygon.corners.size() >= most_corners)
         return refused(detail, TOEHOLD_MARK("The outline has as many corners as it may have."));
     const std::size_t side = polygon.corners.empty() ? 0 : nearest_side(polygon.corners, at) + 1;
     polygon.corners.insert(polygon.corners.begin() + static_cast<std::ptrdiff_t>(side), bounded(at));
-    after.plate.outline = std::move(polygon);
+    on_deck(after).plate.outline = std::move(polygon);
     own_plate(after);
     return done(std::move(after), TOEHOLD_MARK("Add a corner"), {"plate"});
 }
 
 Edit use_plate(const BaseDetail& detail, const model::Plate& stock) {
-    if (detail.plate == stock) return refused(detail, TOEHOLD_MARK("The base stands on this plate already."));
+    if (on_deck(detail).plate == stock) return refused(detail, TOEHOLD_MARK("The base stands on this plate already."));
     BaseDetail after = detail;
-    after.plate = stock;
+    on_deck(after).plate = stock;
     own_plate(after);
     std::vector<std::string> gone;
-    for (const model::Hole& hole : detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
         if (find_hole(stock, hole.id) == nullptr) gone.push_back(hole.id);
     }
     forget_anchors(after, gone);
-    if (after.anchors.empty() && !detail.anchors.empty()) {
-        after.anchors.push_back(detail.anchors.front());
-        after.anchors.front().holes.clear();
+    if (on_deck(after).anchors.empty() && !on_deck(detail).anchors.empty()) {
+        on_deck(after).anchors.push_back(on_deck(detail).anchors.front());
+        on_deck(after).anchors.front().holes.clear();
     }
     fill_every_hole(after);
     return done(std::move(after), "Use plate " + (stock.name.empty() ? stock.id : stock.name), {"plate"});

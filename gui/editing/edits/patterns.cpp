@@ -28,7 +28,7 @@ const char* const no_hole_or_block = TOEHOLD_MARK("Select a hole or a block firs
 
 /// Adds the hole unless one stands there; then nothing is added to `added`.
 void add_unless_there(BaseDetail& detail, const Hole& hole, const std::string& like, std::vector<std::string>& added) {
-    if (hole_stands_at(detail.plate, hole.center)) return;
+    if (hole_stands_at(on_deck(detail).plate, hole.center)) return;
     added.push_back(add_hole_like(detail, hole, like));
 }
 
@@ -104,11 +104,11 @@ struct Mirroring {
 std::vector<std::string> mirror_holes(BaseDetail& after, const std::vector<std::string>& ids, Mirroring how) {
     std::vector<std::string> made;
     for (const std::string& id : ids) {
-        const Hole image = mirrored(*find_hole(after.plate, id), how.line);
+        const Hole image = mirrored(*find_hole(on_deck(after).plate, id), how.line);
         if (how.keep_originals) {
             add_unless_there(after, image, id, made);
         } else {
-            *find_hole(after.plate, id) = image;
+            *find_hole(on_deck(after).plate, id) = image;
             made.push_back(id);
         }
     }
@@ -151,7 +151,7 @@ Edit arrayed(BaseDetail after, const BaseDetail& before, const std::vector<std::
 }
 
 bool too_many_holes(const BaseDetail& detail, std::size_t originals, double times) {
-    return static_cast<double>(detail.plate.holes.size()) + static_cast<double>(originals) * (times - 1.0) >
+    return static_cast<double>(on_deck(detail).plate.holes.size()) + static_cast<double>(originals) * (times - 1.0) >
            static_cast<double>(most_holes);
 }
 
@@ -166,7 +166,7 @@ Edit duplicate(const BaseDetail& detail, const std::vector<std::string>& parts, 
     BaseDetail after = detail;
     std::vector<std::string> added;
     for (const std::string& id : holes) {
-        Hole copy = *find_hole(detail.plate, id);
+        Hole copy = *find_hole(on_deck(detail).plate, id);
         copy.center = {copy.center.x_in + offset_in.x_in, copy.center.y_in + offset_in.y_in};
         added.push_back(add_hole_like(after, copy, id));
     }
@@ -208,7 +208,7 @@ Edit array(const BaseDetail& detail, const std::vector<std::string>& parts, int 
     for (const std::string& id : holes) {
         for (int row = 0; row < rows; ++row) {
             for (int column = 0; column < columns; ++column) {
-                Hole copy = *find_hole(detail.plate, id);
+                Hole copy = *find_hole(on_deck(detail).plate, id);
                 copy.center = {copy.center.x_in + column * pitch_x_in, copy.center.y_in + row * pitch_y_in};
                 add_unless_there(after, copy, id, added);
             }
@@ -226,7 +226,7 @@ Edit array_round(const BaseDetail& detail, const std::vector<std::string>& parts
     std::vector<std::string> added;
     for (const std::string& id : holes) {
         for (int index = 1; index < count; ++index)
-            add_unless_there(after, turned(*find_hole(detail.plate, id), 360.0 * index / count), id, added);
+            add_unless_there(after, turned(*find_hole(on_deck(detail).plate, id), 360.0 * index / count), id, added);
     }
     return arrayed(std::move(after), detail, holes, added);
 }

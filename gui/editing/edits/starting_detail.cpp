@@ -168,15 +168,15 @@ BaseDetail starting_detail(const model::Plate& stock, const Catalog& catalog) {
     detail.note = TOEHOLD_MARK("Started from a stock plate; every value to be checked");
     detail.guard.height_in = guard_height_in;
     detail.post = model::RectangularTube{tube_in, tube_in, wall_in, tube_metal(stock, catalog)};
-    detail.plate = stock;
-    detail.weld = model::Weld{wall_in, filler(stock, catalog)};
-    detail.anchors = lag_screws(stock, catalog);
+    on_deck(detail).plate = stock;
+    on_deck(detail).weld = model::Weld{wall_in, filler(stock, catalog)};
+    on_deck(detail).anchors = lag_screws(stock, catalog);
     model::Decking decking;
     decking.material = id_or_first(catalog.decking, "wood-southern-pine", [](const catalog::DeckingMaterial& row) {
         return row.kind == catalog::DeckingKind::wood;
     });
     decking.thickness_in = decking_in;
-    detail.layers.decking = decking;
+    on_deck(detail).layers.decking = decking;
     detail.framing = framing(stock, catalog);
     return detail;
 }

@@ -13,7 +13,7 @@ namespace {
 /// The holes the group gives an anchor, named or not.
 std::vector<std::string> holes_of(const model::BaseDetail& detail, const model::AnchorGroup& group) {
     std::vector<std::string> ids;
-    for (const model::Hole& hole : detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
         if (model::anchor_group(detail, hole.id) == &group) ids.push_back(hole.id);
     }
     return ids;
@@ -21,26 +21,26 @@ std::vector<std::string> holes_of(const model::BaseDetail& detail, const model::
 
 /// A group like the last, for the last of that one's holes.
 std::string add_group(model::BaseDetail& detail) {
-    if (detail.anchors.empty()) {
-        detail.anchors.emplace_back();
+    if (on_deck(detail).anchors.empty()) {
+        on_deck(detail).anchors.emplace_back();
         return {};
     }
-    const std::vector<std::string> holes = holes_of(detail, detail.anchors.back());
+    const std::vector<std::string> holes = holes_of(detail, on_deck(detail).anchors.back());
     if (holes.size() < 2) return "Number of anchor groups cannot grow: the last group has no hole to spare.";
-    std::erase(detail.anchors.back().holes, holes.back());
-    model::AnchorGroup group = detail.anchors.back();
+    std::erase(on_deck(detail).anchors.back().holes, holes.back());
+    model::AnchorGroup group = on_deck(detail).anchors.back();
     group.holes = {holes.back()};
-    detail.anchors.push_back(std::move(group));
+    on_deck(detail).anchors.push_back(std::move(group));
     return {};
 }
 
 /// Its holes go to the group before it.
 void remove_group(model::BaseDetail& detail) {
-    const std::vector<std::string> holes = holes_of(detail, detail.anchors.back());
-    detail.anchors.pop_back();
+    const std::vector<std::string> holes = holes_of(detail, on_deck(detail).anchors.back());
+    on_deck(detail).anchors.pop_back();
     const auto takes_the_rest = [](const model::AnchorGroup& group) { return group.holes.empty(); };
-    if (std::any_of(detail.anchors.begin(), detail.anchors.end(), takes_the_rest)) return;
-    std::vector<std::string>& named = detail.anchors.back().holes;
+    if (std::any_of(on_deck(detail).anchors.begin(), on_deck(detail).anchors.end(), takes_the_rest)) return;
+    std::vector<std::string>& named = on_deck(detail).anchors.back().holes;
     named.insert(named.end(), holes.begin(), holes.end());
 }
 
@@ -89,7 +89,7 @@ void washer_field(Form& form, model::AnchorGroup& group) {
 }
 
 Heading group_heading(const model::BaseDetail& detail, std::size_t index) {
-    const std::vector<std::string> holes = holes_of(detail, detail.anchors[index]);
+    const std::vector<std::string> holes = holes_of(detail, on_deck(detail).anchors[index]);
     Heading heading{fmt::format("anchors[{}]", index + 1), {}, {}};
     heading.group =
         holes.empty() ? fmt::format("Anchor group {}", index + 1) : fmt::format("Anchors {}", fmt::join(holes, " "));
@@ -108,12 +108,13 @@ void anchor_fields(Form& form, model::BaseDetail& detail) {
         {"anchor-group-count", TOEHOLD_MARK("Number of anchor groups"),
          TOEHOLD_MARK("One fastener each. A new group is like the last and takes the last of its holes; one that "
                       "is removed gives its holes to the group before.")},
-        detail.anchors.size(), {1, static_cast<int>(std::max<std::size_t>(1, detail.plate.holes.size()))},
+        on_deck(detail).anchors.size(),
+        {1, static_cast<int>(std::max<std::size_t>(1, on_deck(detail).plate.holes.size()))},
         [&detail] { return add_group(detail); }, [&detail] { remove_group(detail); });
-    for (std::size_t index = 0; index < detail.anchors.size(); ++index) {
-        model::AnchorGroup& group = detail.anchors[index];
+    for (std::size_t index = 0; index < on_deck(detail).anchors.size(); ++index) {
+        model::AnchorGroup& group = on_deck(detail).anchors[index];
         form.at(group_heading(detail, index));
-        holes_field(form, detail.plate, group);
+        holes_field(form, on_deck(detail).plate, group);
         fastener_fields(form, group);
         washer_field(form, group);
         form.optional_quantity({"preload", TOEHOLD_MARK("Preload"),

@@ -11,13 +11,13 @@ namespace {
 Form describe(model::BaseDetail& detail, const catalog::Catalog& catalog, units::System system) {
     Form form(catalog, system);
     detail_fields(form, detail);
-    guard_fields(form, detail.guard);
+    guard_fields(form, detail);
     load_fields(form, detail.loads);
     post_fields(form, detail);
     weld_fields(form, detail);
     plate_fields(form, detail);
     anchor_fields(form, detail);
-    layer_fields(form, detail.layers);
+    layer_fields(form, on_deck(detail).layers);
     framing_fields(form, detail.framing);
     basis_fields(form, detail.basis);
     remark_fields(form, detail.remarks);
@@ -48,7 +48,7 @@ FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& cat
         const Outcome outcome = entry.set(text);
         if (!outcome.refusal.empty()) return {std::nullopt, {}, outcome.refusal};
         // A plate that was changed is no longer the one its document holds.
-        if (!(changed.plate == detail.plate)) own_plate(changed);
+        if (!(on_deck(changed).plate == on_deck(detail).plate)) own_plate(changed);
         const std::string step = outcome.step.empty() ? step_for(entry.field) : outcome.step;
         return {std::move(changed), step, {}};
     }

@@ -7,7 +7,7 @@
 namespace toehold::editing {
 
 void detail_fields(Form& form, model::BaseDetail& detail);
-void guard_fields(Form& form, model::Guard& guard);
+void guard_fields(Form& form, model::BaseDetail& detail);
 void load_fields(Form& form, model::Loads& loads);
 void post_fields(Form& form, model::BaseDetail& detail);
 void weld_fields(Form& form, model::BaseDetail& detail);

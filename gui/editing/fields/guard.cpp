@@ -20,14 +20,15 @@ void detail_fields(Form& form, model::BaseDetail& detail) {
               detail.project);
 }
 
-void guard_fields(Form& form, model::Guard& guard) {
+void guard_fields(Form& form, model::BaseDetail& detail) {
+    model::Guard& guard = detail.guard;
     form.at({"guard", "guard", TOEHOLD_MARK("Guard")});
     form.length({"height", TOEHOLD_MARK("Height"), TOEHOLD_MARK("Top of the guard above the walking surface.")},
                 guard.height_in);
     form.zero_if_empty({"plate-below-surface", TOEHOLD_MARK("Plate below the surface"),
                         TOEHOLD_MARK("Underside of the plate below the walking surface. Empty: 0, the plate stands on "
                                      "the decking.")},
-                       guard.plate_below_surface_in, units::Kind::length, Range::not_negative);
+                       on_deck(detail).plate_below_surface_in, units::Kind::length, Range::not_negative);
     form.word({"occupancy", TOEHOLD_MARK("Occupancy"),
                TOEHOLD_MARK("Decides which pushes the code asks for. Where it is not known, any other is the safer.")},
               guard.occupancy, occupancies);

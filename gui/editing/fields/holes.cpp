@@ -26,7 +26,7 @@ double across_in(const model::Hole& hole) {
 
 /// Like the last hole and beside it, on the first of four sides where the plate has room.
 void add_hole_beside(model::BaseDetail& detail) {
-    std::vector<model::Hole>& holes = detail.plate.holes;
+    std::vector<model::Hole>& holes = on_deck(detail).plate.holes;
     const model::Hole last = holes.empty() ? model::Hole{{}, {}, model::RoundHole{0.5}} : holes.back();
     const double step_in = 2.0 * across_in(last);
     const model::Position at = last.center;
@@ -37,20 +37,21 @@ void add_hole_beside(model::BaseDetail& detail) {
     add_hole_like(detail, last, last.id);
     for (const model::Position& place : places) {
         holes.back().center = place;
-        if (model::validate(detail.plate).empty()) return;
+        if (model::validate(on_deck(detail).plate).empty()) return;
     }
     holes.back().center = places.front();
 }
 
 /// The last hole and its anchor.
 void remove_last_hole(model::BaseDetail& detail) {
-    const std::string id = detail.plate.holes.back().id;
-    detail.plate.holes.pop_back();
+    const std::string id = on_deck(detail).plate.holes.back().id;
+    on_deck(detail).plate.holes.pop_back();
     forget_anchors(detail, {id});
 }
 
 void rename_in_groups(model::BaseDetail& detail, const std::string& old, const std::string& fresh) {
-    for (model::AnchorGroup& group : detail.anchors) std::replace(group.holes.begin(), group.holes.end(), old, fresh);
+    for (model::AnchorGroup& group : on_deck(detail).anchors)
+        std::replace(group.holes.begin(), group.holes.end(), old, fresh);
 }
 
 void shape_field(Form& form, model::Hole& hole) {
@@ -83,8 +84,8 @@ void size_fields(Form& form, model::Slot& slot) {
 }
 
 void one_hole(Form& form, model::BaseDetail& detail, std::size_t index) {
-    model::Hole& hole = detail.plate.holes[index];
-    std::vector<std::string> others = ids_of(detail.plate.holes);
+    model::Hole& hole = on_deck(detail).plate.holes[index];
+    std::vector<std::string> others = ids_of(on_deck(detail).plate.holes);
     others.erase(others.begin() + static_cast<std::ptrdiff_t>(index));
     form.at({fmt::format("plate/hole[{}]", hole.id), drawing::anchor_part(hole.id), "Hole " + hole.id});
     form.id({"id", TOEHOLD_MARK("Id"), TOEHOLD_MARK("A short name; the anchor in the hole carries it too.")}, hole.id,
@@ -105,7 +106,7 @@ void hole_count(Form& form, model::BaseDetail& detail) {
         {"hole-count", TOEHOLD_MARK("Number of holes"),
          TOEHOLD_MARK("A new hole is like the last and stands beside it; a smaller number takes the last, and "
                       "its anchor.")},
-        detail.plate.holes.size(), {1, 100},
+        on_deck(detail).plate.holes.size(), {1, 100},
         [&detail] {
             add_hole_beside(detail);
             return std::string();
@@ -114,7 +115,7 @@ void hole_count(Form& form, model::BaseDetail& detail) {
 }
 
 void hole_fields(Form& form, model::BaseDetail& detail) {
-    for (std::size_t index = 0; index < detail.plate.holes.size(); ++index) one_hole(form, detail, index);
+    for (std::size_t index = 0; index < on_deck(detail).plate.holes.size(); ++index) one_hole(form, detail, index);
 }
 
 }  // namespace toehold::editing

@@ -16,19 +16,20 @@ void document_field(Form& form, model::BaseDetail& detail) {
              "gives the plate as drawn. Empty, and once the plate is changed: the plate stands in the detail itself.")},
         FieldKind::text);
     field.may_be_empty = true;
-    if (detail.plate_reference) field.value = detail.plate_reference->file;
+    if (on_deck(detail).plate_reference) field.value = on_deck(detail).plate_reference->file;
     form.add(std::move(field), [&detail](const std::string& text) -> Outcome {
         const Reading<std::string> read = read_words("Plate document", text);
         if (!read.value) return {read.refusal};
         if (read.value->empty()) {
-            detail.plate_reference.reset();
+            on_deck(detail).plate_reference.reset();
             return {};
         }
-        if (!detail.plate_reference && detail.plate.id.empty()) {
+        if (!on_deck(detail).plate_reference && on_deck(detail).plate.id.empty()) {
             return {"Plate document takes a plate by its id: give the plate an id first."};
         }
-        if (!detail.plate_reference) detail.plate_reference = model::PlateReference{{}, detail.plate.id, {}, {}};
-        detail.plate_reference->file = *read.value;
+        if (!on_deck(detail).plate_reference)
+            on_deck(detail).plate_reference = model::PlateReference{{}, on_deck(detail).plate.id, {}, {}};
+        on_deck(detail).plate_reference->file = *read.value;
         return {};
     });
 }
@@ -57,10 +58,10 @@ void pin_field(Form& form, model::PlateReference& reference) {
 void reference_fields(Form& form, model::BaseDetail& detail) {
     form.at({"plate/from", "plate", TOEHOLD_MARK("Plate")});
     document_field(form, detail);
-    if (!detail.plate_reference) return;
+    if (!on_deck(detail).plate_reference) return;
     form.id({"id", TOEHOLD_MARK("Plate in the document"), TOEHOLD_MARK("Id of the plate in its document.")},
-            detail.plate_reference->id, {});
-    pin_field(form, *detail.plate_reference);
+            on_deck(detail).plate_reference->id, {});
+    pin_field(form, *on_deck(detail).plate_reference);
 }
 
 void optional_id(Form& form, std::string& id) {
@@ -85,7 +86,7 @@ void optional_id(Form& form, std::string& id) {
 
 void plate_fields(Form& form, model::BaseDetail& detail) {
     reference_fields(form, detail);
-    model::Plate& plate = detail.plate;
+    model::Plate& plate = on_deck(detail).plate;
     form.at({"plate", "plate", TOEHOLD_MARK("Plate")});
     optional_id(form, plate.id);
     form.text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("What the plate is called. Empty: it has no name.")},

@@ -169,11 +169,12 @@ void weld_fields(Form& form, model::BaseDetail& detail) {
     form.presence({"given", TOEHOLD_MARK("Welded all round"),
                    TOEHOLD_MARK("Whether a fillet weld joins the foot to the plate; begins as 1/8 in of the weakest "
                                 "filler for the post's metal.")},
-                  detail.weld, start_weld(detail.post, form.catalog()));
-    if (!detail.weld) return;
-    form.length({"leg", TOEHOLD_MARK("Leg"), TOEHOLD_MARK("Of the fillet, all round the foot.")}, detail.weld->leg_in);
-    form.pick({"filler", TOEHOLD_MARK("Filler"), TOEHOLD_MARK("Filler metal of the weld.")}, detail.weld->filler,
-              row_choices(form.catalog().fillers));
+                  on_deck(detail).weld, start_weld(detail.post, form.catalog()));
+    if (!on_deck(detail).weld) return;
+    form.length({"leg", TOEHOLD_MARK("Leg"), TOEHOLD_MARK("Of the fillet, all round the foot.")},
+                on_deck(detail).weld->leg_in);
+    form.pick({"filler", TOEHOLD_MARK("Filler"), TOEHOLD_MARK("Filler metal of the weld.")},
+              on_deck(detail).weld->filler, row_choices(form.catalog().fillers));
 }
 
 }  // namespace toehold::editing

@@ -55,7 +55,7 @@ Handle post_face(PlanAxis across, drawing::Point at, drawing::Point along) {
 }
 
 std::vector<Handle> elevation_handles(const model::BaseDetail& detail) {
-    const double top_in = model::lever_height_in(detail.guard);
+    const double top_in = model::lever_height_in(detail);
     return {post_face(PlanAxis::y, {half_post_in(detail.post, PlanAxis::y), 0.5 * top_in}, {1.0, 0.0}),
             {"guard_height", HandleKind::guard_height, "guard", {0.0, top_in}, drawing::Point{0.0, 1.0}}};
 }
@@ -74,11 +74,10 @@ Moved drag_post_width(const Grip& grip, Sheet sheet) {
 
 Moved drag_guard_height(const Grip& grip) {
     Moved moved = unmoved(grip);
-    model::Guard& guard = moved.detail.guard;
-    const double height_in = to_step(grip.to.y - guard.plate_below_surface_in, grip.rules.step_in);
-    guard.height_in = at_least(height_in, lowest_guard_in);
+    const double height_in = to_step(grip.to.y - on_deck(moved.detail).plate_below_surface_in, grip.rules.step_in);
+    moved.detail.guard.height_in = at_least(height_in, lowest_guard_in);
     moved.step = "Change guard height";
-    moved.at = {grip.handle.at.x, model::lever_height_in(guard)};
+    moved.at = {grip.handle.at.x, model::lever_height_in(moved.detail)};
     return moved;
 }
 

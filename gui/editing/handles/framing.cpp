@@ -47,8 +47,8 @@ std::vector<Handle> framing_handles(const model::BaseDetail& detail) {
     const model::Joists& joists = *detail.framing.joists;
     for (const model::Joist& joist : joists.members) {
         const std::string name = "joist " + joist.id;
-        handles.push_back(
-            {name, HandleKind::joist, name, grip_of(joists, joist, detail.plate.outline), unit(across(joists.along))});
+        handles.push_back({name, HandleKind::joist, name, grip_of(joists, joist, on_deck(detail).plate.outline),
+                           unit(across(joists.along))});
     }
     return handles;
 }

@@ -82,13 +82,13 @@ model::Outline with_radius(const model::Outline& outline, const Grip& grip) {
 
 std::vector<Handle> plate_handles(const BaseDetail& detail) {
     std::vector<Handle> handles;
-    for (const model::Hole& hole : detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
         const std::string part = drawing::anchor_part(hole.id);
         handles.push_back({"hole " + hole.id, HandleKind::hole, part, point(hole.center)});
         add_slot_ends(handles, hole, part);
     }
-    add_corners_and_sides(handles, detail.plate.outline);
-    add_radius(handles, detail.plate.outline);
+    add_corners_and_sides(handles, on_deck(detail).plate.outline);
+    add_radius(handles, on_deck(detail).plate.outline);
     const double half_x = half_post_in(detail.post, model::PlanAxis::x);
     const double half_y = half_post_in(detail.post, model::PlanAxis::y);
     handles.push_back(post_face(model::PlanAxis::x, {half_x, 0.0}, {1.0, 0.0}));
@@ -98,13 +98,13 @@ std::vector<Handle> plate_handles(const BaseDetail& detail) {
 
 Moved drag_radius(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const model::Outline& before = grip.detail.plate.outline;
-    moved.detail.plate.outline = with_radius(before, grip);
+    const model::Outline& before = on_deck(grip.detail).plate.outline;
+    on_deck(moved.detail).plate.outline = with_radius(before, grip);
     own_plate(moved.detail);
     moved.step =
         std::holds_alternative<model::CircleOutline>(before) ? "Change plate diameter" : "Change corner radius";
     std::vector<Handle> now;
-    add_radius(now, moved.detail.plate.outline);
+    add_radius(now, on_deck(moved.detail).plate.outline);
     if (!now.empty()) moved.at = now.front().at;
     return moved;
 }

@@ -84,7 +84,7 @@ void add_tip(std::vector<Handle>& handles, const model::BaseDetail& detail, cons
     handles.push_back({"anchor_tip " + hole.id,
                        HandleKind::anchor_tip,
                        drawing::anchor_part(hole.id),
-                       {along_part(plane.along, hole.center), detail.plate.thickness_in - *length},
+                       {along_part(plane.along, hole.center), on_deck(detail).plate.thickness_in - *length},
                        upright});
 }
 
@@ -92,19 +92,22 @@ void add_tip(std::vector<Handle>& handles, const model::BaseDetail& detail, cons
 
 std::vector<Handle> section_handles(const model::BaseDetail& detail, const SectionPlane& plane) {
     std::vector<Handle> handles;
-    const Span plate = plate_cut(detail.plate, plane);
-    handles.push_back(
-        {"plate_thickness", HandleKind::plate_thickness, "plate", {plate.high_in, detail.plate.thickness_in}, upright});
-    if (detail.layers.decking) {
+    const Span plate = plate_cut(on_deck(detail).plate, plane);
+    handles.push_back({"plate_thickness",
+                       HandleKind::plate_thickness,
+                       "plate",
+                       {plate.high_in, on_deck(detail).plate.thickness_in},
+                       upright});
+    if (on_deck(detail).layers.decking) {
         handles.push_back({"decking_thickness",
                            HandleKind::decking_thickness,
                            "decking",
-                           {plate.low_in, -detail.layers.decking->thickness_in},
+                           {plate.low_in, -on_deck(detail).layers.decking->thickness_in},
                            upright});
     }
-    const double top_in = -model::thickness_in(detail.layers);
+    const double top_in = -model::thickness_in(on_deck(detail).layers);
     for (const model::Block& block : detail.framing.blocks) add_block(handles, block, plane, top_in);
-    for (const model::Hole& hole : detail.plate.holes) add_tip(handles, detail, hole, plane);
+    for (const model::Hole& hole : on_deck(detail).plate.holes) add_tip(handles, detail, hole, plane);
     return handles;
 }
 

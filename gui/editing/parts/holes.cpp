@@ -42,7 +42,7 @@ std::string nearest_hole(const model::Plate& plate, model::Position at) {
 
 std::vector<std::string> holes_among(const model::BaseDetail& detail, const std::vector<std::string>& parts) {
     std::vector<std::string> ids;
-    for (const model::Hole& hole : detail.plate.holes) {
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
         if (std::find(parts.begin(), parts.end(), drawing::anchor_part(hole.id)) != parts.end()) ids.push_back(hole.id);
     }
     return ids;
@@ -69,15 +69,15 @@ bool hole_stands_at(const model::Plate& plate, model::Position at) {
 }
 
 std::string add_hole_like(model::BaseDetail& detail, model::Hole hole, const std::string& like) {
-    hole.id = free_hole_id(detail.plate);
+    hole.id = free_hole_id(on_deck(detail).plate);
     hole.center = bounded(hole.center);
-    for (model::AnchorGroup& group : detail.anchors) {
+    for (model::AnchorGroup& group : on_deck(detail).anchors) {
         if (std::find(group.holes.begin(), group.holes.end(), like) != group.holes.end()) {
             group.holes.push_back(hole.id);
             break;
         }
     }
-    detail.plate.holes.push_back(hole);
+    on_deck(detail).plate.holes.push_back(hole);
     own_plate(detail);
     return hole.id;
 }
@@ -87,14 +87,14 @@ void forget_anchors(model::BaseDetail& detail, const std::vector<std::string>& h
         return std::find(holes.begin(), holes.end(), id) != holes.end();
     };
     std::vector<model::AnchorGroup> kept;
-    for (model::AnchorGroup group : detail.anchors) {
+    for (model::AnchorGroup group : on_deck(detail).anchors) {
         const bool for_all_others = group.holes.empty();
         std::erase_if(group.holes, forgotten);
         if (for_all_others || !group.holes.empty()) kept.push_back(std::move(group));
     }
-    detail.anchors = std::move(kept);
+    on_deck(detail).anchors = std::move(kept);
 }
 
-void own_plate(model::BaseDetail& detail) { detail.plate_reference.reset(); }
+void own_plate(model::BaseDetail& detail) { on_deck(detail).plate_reference.reset(); }
 
 }  // namespace toehold::editing

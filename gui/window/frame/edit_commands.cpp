@@ -41,7 +41,7 @@ void paste(session::Session& session) {
 
 void select_all_anchors(session::Session& session) {
     Parts all;
-    for (const model::Hole& hole : session.detail().plate.holes) all.push_back(drawing::anchor_part(hole.id));
+    for (const model::Hole& hole : on_deck(session.detail()).plate.holes) all.push_back(drawing::anchor_part(hole.id));
     session.select(all);
 }
 

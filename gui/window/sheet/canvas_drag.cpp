@@ -108,7 +108,7 @@ void SheetCanvas::release(const Pointer& pointer) {
     const auto done = doing_;
     if (done == Doing::pressed) click(pointer);
     if (done == Doing::banding) {
-        auto parts = holes_within(session_.detail().plate, marks_.band->low, marks_.band->high);
+        auto parts = holes_within(on_deck(session_.detail()).plate, marks_.band->low, marks_.band->high);
         if (press_->shift)
             for (const auto& part : session_.selection())
                 if (!drawing::contains(parts, part)) parts.push_back(part);
@@ -163,7 +163,7 @@ void SheetCanvas::take_back() {
 void SheetCanvas::use_tool(drawing::Point at_in, const Pointer& pointer) {
     auto snapping = rules(CellKind::plan);
     snapping.on = snapping.on && !pointer.alt;
-    const auto at = editing::snap(at_in, session_.detail().plate, {}, snapping).at;
+    const auto at = editing::snap(at_in, on_deck(session_.detail()).plate, {}, snapping).at;
     const model::Position place{at.x, at.y};
     editing::Edit edit;
     switch (tool_) {

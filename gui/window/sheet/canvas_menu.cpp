@@ -34,7 +34,7 @@ void SheetCanvas::on_context_menu(wxContextMenuEvent& event) {
         activate(*kind);
         if (!contains(view_.areas(*kind).title, at)) part = view_.part_at(*kind, at);
         if (*kind == CellKind::plan)
-            at_in = snapped(view_.to_drawing(*kind, at), session_.detail().plate, rules(*kind));
+            at_in = snapped(view_.to_drawing(*kind, at), on_deck(session_.detail()).plate, rules(*kind));
     }
     const auto& selection = session_.selection();
     if (!part.empty() && part != "push" && std::find(selection.begin(), selection.end(), part) == selection.end())

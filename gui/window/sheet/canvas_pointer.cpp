@@ -178,7 +178,8 @@ void SheetCanvas::hover(const Pointer& pointer) {
     if (tool_in_plan) {
         auto snapping = rules(*kind);
         snapping.on = snapping.on && !pointer.alt;
-        const auto snapped = editing::snap(view_.to_drawing(*kind, pointer.at), session_.detail().plate, {}, snapping);
+        const auto snapped =
+            editing::snap(view_.to_drawing(*kind, pointer.at), on_deck(session_.detail()).plate, {}, snapping);
         marks_.ghost = snapped.at;
         marks_.caught = snapped.lines;
     }

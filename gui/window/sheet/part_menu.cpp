@@ -26,7 +26,7 @@ double width_in(const model::Hole& hole) {
 
 const model::Hole* hole_of(const model::BaseDetail& detail, const std::string& part) {
     const auto id = drawing::id_of(part, "anchor");
-    const auto& holes = detail.plate.holes;
+    const auto& holes = on_deck(detail).plate.holes;
     const auto found =
         std::find_if(holes.begin(), holes.end(), [&id](const model::Hole& hole) { return hole.id == id; });
     return found == holes.end() ? nullptr : &*found;
@@ -93,7 +93,7 @@ void add_place_entries(std::vector<MenuEntry>& entries, session::Session& sessio
         {_("Add a &corner here"), [&session, at] { session.apply(editing::add_corner(session.detail(), at)); }});
     entries.push_back(
         {_("Add a &block here"), [&session, at] { session.apply(editing::add_block(session.detail(), at)); }});
-    if (!std::holds_alternative<model::PolygonOutline>(session.detail().plate.outline))
+    if (!std::holds_alternative<model::PolygonOutline>(on_deck(session.detail()).plate.outline))
         entries.push_back(
             {_("Outline of &free corners"), [&session] { session.apply(editing::to_polygon(session.detail())); }});
 }

@@ -111,7 +111,7 @@ void PlaceBar::show_values() {
         y = length(at.y_in, session_);
         if (!drawing::id_of(of_.front(), "anchor").empty())
             said = _("centre to edge ") +
-                   wxString::FromUTF8(readout(model::edge_distance_in(session_.detail().plate.outline, at),
+                   wxString::FromUTF8(readout(model::edge_distance_in(on_deck(session_.detail()).plate.outline, at),
                                               session_.display().system));
     } else if (of_.size() > 1) {
         name = wxString::Format(_("%zu parts, moved by"), of_.size());

@@ -79,9 +79,10 @@ const checks::CheckResult* worst_of(const std::string& part, const session::Sess
 std::string size_lines(const std::string& part, const session::Session& session) {
     const auto& detail = session.detail();
     if (part == "plate")
-        return "\n" + length(detail.plate.thickness_in, session) + utf8(_(" thick, ")) + detail.plate.metal;
-    if (part == "decking" && detail.layers.decking)
-        return "\n" + length(detail.layers.decking->thickness_in, session) + utf8(_(" thick"));
+        return "\n" + length(on_deck(detail).plate.thickness_in, session) + utf8(_(" thick, ")) +
+               on_deck(detail).plate.metal;
+    if (part == "decking" && on_deck(detail).layers.decking)
+        return "\n" + length(on_deck(detail).layers.decking->thickness_in, session) + utf8(_(" thick"));
     if (part == "guard") return "\n" + length(detail.guard.height_in, session) + utf8(_(" above the walking surface"));
     for (const char* kind : {"block", "joist", "rim"})
         if (const auto id = drawing::id_of(part, kind); !id.empty()) return member_lines(id, session);

@@ -70,7 +70,7 @@ TEST_CASE("LRFD takes the format conversion, resistance and time effect factors"
 TEST_CASE("Thicker decking does not change a lag screw whose thread lies wholly in the block", "[property]") {
     auto resolved = test::example_resolved();
     const double before_lb = first(resolved).capacity;
-    resolved.detail.layers.decking->thickness_in = 1.5;
+    on_deck(resolved.detail).layers.decking->thickness_in = 1.5;
     resolved.anchors[0].embedment_in = 4.125;
     CHECK(first(resolved).capacity == before_lb);
 }

@@ -20,7 +20,7 @@ const demand::HoldForces rolled{0.0, 0.0, 0.0, 90.0, 0.0};
 model::DeckingFastening two_screws() { return {0.164, 2.5, 2, 5.5, 0.0, {}}; }
 
 std::vector<CheckResult> sideways(catalog::Resolved resolved, const model::DeckingFastening& fastening) {
-    resolved.detail.layers.decking->fastening = fastening;
+    on_deck(resolved.detail).layers.decking->fastening = fastening;
     return test::run_check("deck-sideways", resolved, test::example_demand(resolved, {0.0, 0.0, 50.0}, {}));
 }
 

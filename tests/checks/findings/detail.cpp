@@ -37,7 +37,7 @@ TEST_CASE("a notched 4 x 4 fails, a larger notched post lacks its section, a who
 TEST_CASE("anchors in treated lumber must state their protection", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     CHECK(test::run_finding("corrosion-not-stated", resolved).empty());
-    resolved.detail.anchors[0].corrosion_protection.clear();
+    on_deck(resolved.detail).anchors[0].corrosion_protection.clear();
     const auto findings = test::run_finding("corrosion-not-stated", resolved);
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::missing);
@@ -49,7 +49,7 @@ TEST_CASE("anchors in treated lumber must state their protection", "[unit]") {
 
 TEST_CASE("stainless screws and untreated lumber need no statement", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.detail.anchors[0].corrosion_protection.clear();
+    on_deck(resolved.detail).anchors[0].corrosion_protection.clear();
     catalog::Resolved stainless = resolved;
     for (catalog::Anchor& anchor : stainless.anchors) anchor.metal.kind = catalog::MetalKind::stainless_steel;
     CHECK(test::run_finding("corrosion-not-stated", stainless).empty());
@@ -92,7 +92,7 @@ TEST_CASE("values of a reported fastener or connector must say where they come f
     CHECK(test::run_finding("missing-evidence", resolved).empty());
     model::ReportedFastener fastener;
     fastener.name = "structural screw";
-    resolved.detail.anchors[0].fastener = fastener;
+    on_deck(resolved.detail).anchors[0].fastener = fastener;
     std::get<model::ReportedConnector>(resolved.detail.framing.blocks[1].from_end.connection).report.clear();
     const auto findings = test::run_finding("missing-evidence", resolved);
     REQUIRE(findings.size() == 2);
@@ -100,7 +100,7 @@ TEST_CASE("values of a reported fastener or connector must say where they come f
     CHECK(findings[0].subject == "fastener structural screw");
     CHECK(findings[1].subject == "block B2 at joist J1");
     fastener.report = "report, table 3";
-    resolved.detail.anchors[0].fastener = fastener;
+    on_deck(resolved.detail).anchors[0].fastener = fastener;
     CHECK(test::run_finding("missing-evidence", resolved).size() == 1);
 }
 
@@ -128,11 +128,11 @@ TEST_CASE("a fixed stiffness needs its reason", "[unit]") {
 TEST_CASE("a plate from another file is pinned, or a caution; changed, or missing evidence", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     CHECK(test::run_finding("plate-changed", resolved).empty());
-    resolved.detail.plate_reference = model::PlateReference{"plates.xml", "P1", "", "ab12"};
+    on_deck(resolved.detail).plate_reference = model::PlateReference{"plates.xml", "P1", "", "ab12"};
     CHECK(test::run_finding("plate-changed", resolved).at(0).severity == Severity::caution);
-    resolved.detail.plate_reference->sha256 = "ab12";
+    on_deck(resolved.detail).plate_reference->sha256 = "ab12";
     CHECK(test::run_finding("plate-changed", resolved).empty());
-    resolved.detail.plate_reference->sha256 = "cd34";
+    on_deck(resolved.detail).plate_reference->sha256 = "cd34";
     CHECK(test::run_finding("plate-changed", resolved).at(0).severity == Severity::missing);
 }
 

@@ -148,7 +148,7 @@ TEST_CASE("reported values at supports, rims and boards must say where they come
     model::ReportedConnector nameless;
     nameless.uplift_lb = 500.0;
     resolved.detail.framing.supports = {{"S1", model::JoistSupport::Kind::ledger, -90.0, 0.0, nameless}};
-    resolved.detail.layers.decking->fastening = model::DeckingFastening{0.164, 2.5, 2, 5.5, 120.0, {}};
+    on_deck(resolved.detail).layers.decking->fastening = model::DeckingFastening{0.164, 2.5, 2, 5.5, 120.0, {}};
     const auto findings = test::run_finding("missing-evidence", resolved);
     REQUIRE(findings.size() == 2);
     CHECK(findings[0].subject == "joists at ledger S1");
@@ -162,6 +162,6 @@ TEST_CASE("composite decking must name its evidence, wood need not", "[unit]") {
     const auto findings = test::run_finding("composite-evidence", resolved);
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::missing);
-    resolved.detail.layers.decking->evidence = "ASTM D7032 label, installed to the maker's instructions";
+    on_deck(resolved.detail).layers.decking->evidence = "ASTM D7032 label, installed to the maker's instructions";
     CHECK(test::run_finding("composite-evidence", resolved).empty());
 }

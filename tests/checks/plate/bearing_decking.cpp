@@ -76,6 +76,6 @@ TEST_CASE("every shim is checked as the decking is", "[unit]") {
 TEST_CASE("a plate on the framing itself has no decking to check", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.decking.reset();
-    resolved.detail.layers.decking.reset();
+    on_deck(resolved.detail).layers.decking.reset();
     CHECK(test::run_check("bearing-decking", resolved, pressing(resolved)).empty());
 }

@@ -119,12 +119,12 @@ TEST_CASE("Pull and bearing are results of their own, each with its own worst pu
 TEST_CASE("A hole on the section takes its width out of the strip", "[unit]") {
     auto resolved = test::example_resolved();
     // A 1 in hole at (2, 0.9) cuts y = 1 over 2 sqrt(0.25 - 0.01) = 0.9798 in, all inside the strip from 0.5 to 2.75.
-    resolved.detail.plate.holes.push_back({"W", {2.0, 0.9}, model::RoundHole{1.0}});
+    on_deck(resolved.detail).plate.holes.push_back({"W", {2.0, 0.9}, model::RoundHole{1.0}});
     const auto results = bending(resolved, test::example_demand(resolved, pull, {}));
     REQUIRE(results.size() == 1);
     CHECK_CLOSE(step_value(results[0], "w"), 2.25 - 0.9797959, 0.0, 1e-6);
     // A slot along x through the section counts with its chord: at y = 1, width 0.4: straight part and two ends.
-    resolved.detail.plate.holes.back() = {"W", {1.6, 1.0}, model::Slot{1.4, 0.4, 0.0}};
+    on_deck(resolved.detail).plate.holes.back() = {"W", {1.6, 1.0}, model::Slot{1.4, 0.4, 0.0}};
     CHECK_CLOSE(step_value(bending(resolved, test::example_demand(resolved, pull, {}))[0], "w"), 2.25 - 1.4, 0.0, 1e-6);
 }
 
@@ -140,7 +140,7 @@ TEST_CASE("Doubling every force doubles the plate's ratio", "[property]") {
 TEST_CASE("A quarter turn of the whole detail changes nothing in the plate", "[property]") {
     auto resolved = test::example_resolved();
     const auto before = bending(resolved, test::example_demand(resolved, pull, {}));
-    resolved.detail.plate.outline = model::RectangleOutline{7.0, 5.5, 0.0, {}};
+    on_deck(resolved.detail).plate.outline = model::RectangleOutline{7.0, 5.5, 0.0, {}};
     for (catalog::Anchor& anchor : resolved.anchors) anchor.at = {-anchor.at.y_in, anchor.at.x_in};
     const auto after = bending(resolved, test::example_demand(resolved, pull, {}));
     REQUIRE(after.size() == 1);
@@ -150,7 +150,7 @@ TEST_CASE("A quarter turn of the whole detail changes nothing in the plate", "[p
 TEST_CASE("A round plate and a round post give the chord of the circle", "[closed-form]") {
     auto resolved = test::example_resolved();
     resolved.detail.post = model::RoundTube{2.0, 0.125, "steel"};
-    resolved.detail.plate.outline = model::CircleOutline{8.0, {}};
+    on_deck(resolved.detail).plate.outline = model::CircleOutline{8.0, {}};
     const auto results = bending(resolved, test::example_demand(resolved, pull, {}));
     REQUIRE(results.size() == 1);
     // Any tangent at 1 in from the centre: 2 sqrt(16 - 1) = 7.746 in; polygon of 720 sides.

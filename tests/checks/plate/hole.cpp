@@ -10,7 +10,7 @@ using checks::Status;
 using test::run_check;
 
 TEST_CASE("A hole's clear edge distance is measured from the hole as it is", "[closed-form]") {
-    model::Plate plate = test::example_resolved().detail.plate;  // 5.5 x 7, holes 7/16 in at (+-2, +-2.5)
+    model::Plate plate = on_deck(test::example_resolved().detail).plate;  // 5.5 x 7, holes 7/16 in at (+-2, +-2.5)
     CHECK_CLOSE(checks::clear_edge_in(plate, checks::hole_of(plate, "A")), 0.75 - 0.21875, 1e-12, 0.0);
     // A slot 1 in long, 1/2 wide, turned 30 degrees at (2, 0): its round end reaches x = 2 + 0.25 cos 30 + 0.25.
     plate.holes.push_back({"S", {2.0, 0.0}, model::Slot{1.0, 0.5, 30.0}});
@@ -28,7 +28,7 @@ TEST_CASE("Each hole keeps its least distance from the plate's edge", "[unit]") 
     CHECK_CLOSE(results[0].demand, 0.34375, 1e-12, 0.0);
     CHECK_CLOSE(results[0].capacity, 0.53125, 1e-12, 0.0);
     CHECK(results[0].status == Status::holds);
-    resolved.detail.plate.holes[0].center = {-2.3, -2.5};  // 0.45 in to the edge, 0.23125 clear
+    on_deck(resolved.detail).plate.holes[0].center = {-2.3, -2.5};  // 0.45 in to the edge, 0.23125 clear
     CHECK(run_check("plate-hole-edge", resolved, demand).at(0).status == Status::fails);
     resolved.anchors[0].diameter_in = 0.5;  // table: 3/4 - 9/32
     CHECK_CLOSE(run_check("plate-hole-edge", resolved, demand).at(0).demand, 0.46875, 1e-12, 0.0);

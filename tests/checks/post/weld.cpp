@@ -55,7 +55,7 @@ TEST_CASE("A vertical force adds to the weld's bending", "[unit]") {
 
 TEST_CASE("A small leg governs and is noted", "[unit]") {
     auto resolved = test::example_resolved();
-    resolved.detail.weld->leg_in = 0.0625;
+    on_deck(resolved.detail).weld->leg_in = 0.0625;
     const auto result = weld(resolved, {90.0});
     // 0.60 x 70,000 x 0.707 x 0.0625 / 2.00 = 927.9 lb/in.
     CHECK_CLOSE(result.capacity, 927.9, 0.0, 0.05);
@@ -64,7 +64,7 @@ TEST_CASE("A small leg governs and is noted", "[unit]") {
 
 TEST_CASE("A tube without a weld has no evidence of a joint", "[bad-input]") {
     auto resolved = test::example_resolved();
-    resolved.detail.weld.reset();
+    on_deck(resolved.detail).weld.reset();
     const auto result = weld(resolved, {90.0});
     CHECK(result.status == Status::missing_evidence);
     CHECK(result.capacity == 0.0);

@@ -254,7 +254,8 @@ TEST_CASE("Corners of a plate with sides aslant are numbered and listed", "[proc
 TEST_CASE("A steel plate's drawing and cutting file are as they were kept", "[process]") {
     const catalog::Resolved resolved = test::shop::shipped("heron-landing-through-bolts");
     CHECK(test::is_as_kept("through-bolts-shop-drawing.svg", test::plain_svg(drawn(resolved, units::System::us))));
-    CHECK(test::is_as_kept("through-bolts-plate.dxf", paper::cutting_file(resolved.detail.plate, units::System::us)));
+    CHECK(test::is_as_kept("through-bolts-plate.dxf",
+                           paper::cutting_file(on_deck(resolved.detail).plate, units::System::us)));
 }
 
 TEST_CASE("The same detail gives the same drawing", "[property]") {

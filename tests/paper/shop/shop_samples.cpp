@@ -35,7 +35,7 @@ catalog::Resolved resolved(const BaseDetail& detail) {
 }
 
 Plate plate_of(Outline outline, std::vector<Hole> holes) {
-    Plate plate = read(usual).plate;
+    Plate plate = on_deck(read(usual)).plate;
     plate.name = "Plate of an uncommon shape, invented";
     plate.outline = std::move(outline);
     plate.holes = std::move(holes);
@@ -91,7 +91,7 @@ BaseDetail with_wood_post() {
     post.grade = "no-2";
     post.shoe = {ShoeAttachment::bolted, 4.0, 4.0, 0.1875, 3.0, "steel-a36", {}, {}};
     detail.post = post;
-    detail.weld.reset();
+    on_deck(detail).weld.reset();
     return detail;
 }
 
@@ -99,7 +99,7 @@ BaseDetail with_long_names() {
     BaseDetail detail = read(usual);
     detail.project = "Landing of many flights behind the third house from the corner, invented, second phase";
     detail.name = "Base at the far corner beside the doubled rim, where nothing that is short would say it";
-    detail.plate.name = "Plate with a name that goes on beyond the field it is written in, and then some more";
+    on_deck(detail).plate.name = "Plate with a name that goes on beyond the field it is written in, and then some more";
     return detail;
 }
 
@@ -119,7 +119,7 @@ catalog::Resolved shipped(const std::string& name) { return resolved(read(name))
 
 catalog::Resolved shipped_with(const std::string& name, Plate plate) {
     BaseDetail detail = read(name);
-    detail.plate = std::move(plate);
+    on_deck(detail).plate = std::move(plate);
     return resolved(detail);
 }
 

@@ -91,7 +91,7 @@ TEST_CASE("Long names neither run off the page nor over anything", "[bad-input]"
         detail.name += " and a name that does not end";
         detail.project += "Project";
         detail.note += " a note that goes on";
-        detail.anchors.front().corrosion_protection += " zinc";
+        on_deck(detail).anchors.front().corrosion_protection += " zinc";
     }
     const review::Review review = test::reviewed(detail);
     check_page(review, units::System::us);
@@ -114,7 +114,7 @@ TEST_CASE("Only an adequate detail may be built as drawn, and the others say so 
     CHECK(test::contains(test::read_site_sheet(inadequate, units::System::us), "INADEQUATE. Framing under the anchor"));
 
     model::BaseDetail silent = test::demo_detail("heron-landing-lags-in-deep-blocks");
-    silent.anchors.front().corrosion_protection.clear();
+    on_deck(silent).anchors.front().corrosion_protection.clear();
     const review::Review incomplete = test::reviewed(silent);
     REQUIRE(incomplete.verdict == review::Verdict::incomplete);
     CHECK(banner(incomplete) == refusal);

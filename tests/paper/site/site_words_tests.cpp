@@ -113,7 +113,7 @@ TEST_CASE("Lists hold only what the detail has", "[unit]") {
     CHECK(!contains(joined(look_for({lags})), "Nuts"));
     CHECK(contains(joined(do_not({lags})), "pack or shim: none is drawn"));
     catalog::Resolved changed = lags;
-    changed.detail.layers.shims = {{"shim-hdpe", 0.125}};
+    on_deck(changed.detail).layers.shims = {{"shim-hdpe", 0.125}};
     changed.detail.framing.preservative_treated = false;
     CHECK(contains(joined(do_not({changed})), "add packing that is not drawn"));
     CHECK(!contains(joined(look_for({changed})), "galvanized"));

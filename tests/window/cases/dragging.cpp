@@ -29,8 +29,8 @@ TEST_CASE("a hole dragged by the pointer comes to the snapped place, and is undo
     // More than the reach of a catch away from every line of another hole, so that the step of 1/8 in decides.
     test::drag(test::hole_on_screen(frame, "A"), test::on_screen(frame, Sheet::plan, -3.0, -3.25));
     model::BaseDetail moved = start;
-    moved.plate.holes[0].center = {-3.0, -3.25};
-    moved.plate_reference.reset();  // the plate is no longer the one in the library
+    on_deck(moved).plate.holes[0].center = {-3.0, -3.25};
+    on_deck(moved).plate_reference.reset();  // the plate is no longer the one in the library
     CHECK(test::hole(frame, "A").center.x_in == -3.0);
     CHECK(test::hole(frame, "A").center.y_in == -3.25);
     CHECK(frame.session().detail() == moved);
@@ -97,7 +97,7 @@ TEST_CASE("several selected holes move together, and a corner of the plate by it
     REQUIRE(test::checked(frame));  // a sheet that has come to rest fits its drawings anew
     test::key(WXK_ESCAPE);
     test::drag(test::on_screen(frame, Sheet::plan, 4.75, 4.75), test::on_screen(frame, Sheet::plan, 5.25, 5.25));
-    const auto& outline = std::get<model::RectangleOutline>(frame.session().detail().plate.outline);
+    const auto& outline = std::get<model::RectangleOutline>(on_deck(frame.session().detail()).plate.outline);
     CHECK(outline.width_in == 10.0);
     CHECK(outline.depth_in == 10.0);
     CHECK(outline.center == model::Position{0.25, 0.25});

@@ -89,7 +89,7 @@ TEST_CASE("a lag screw's size is found in the list by typing, and the detail tak
     test::click(test::middle_of(*grid.GetEditorControlSecondary()));
     CHECK(pick.done());
     test::let_work(100ms);
-    const auto& fastener = frame.session().detail().anchors[0].fastener;
+    const auto& fastener = on_deck(frame.session().detail()).anchors[0].fastener;
     REQUIRE(std::holds_alternative<model::LagScrew>(fastener));
     CHECK(std::get<model::LagScrew>(fastener).size == "lag-1/2");
     CHECK(frame.unsaved());

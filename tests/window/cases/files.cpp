@@ -103,7 +103,7 @@ TEST_CASE("a change of the file by another program is noticed and can be taken u
     // Read it again, left of Keep mine: the toolkit's own buttons, which no name finds.
     const wxRect bar = notice.GetScreenRect();
     test::click({bar.GetRight() - 183, bar.y + bar.height / 2});
-    CHECK(std::get<model::LagScrew>(frame.session().detail().anchors[0].fastener).length_in == 7.0);
+    CHECK(std::get<model::LagScrew>(on_deck(frame.session().detail()).anchors[0].fastener).length_in == 7.0);
     CHECK_FALSE(frame.unsaved());
     CHECK(test::settle([&notice] { return !notice.IsShown(); }, 5s));
 

@@ -109,7 +109,7 @@ TEST_CASE("a hand for holes by its key, set by a click, left by Escape", "[keybo
     test::key('h');
     CHECK(frame.sheet().tool() == window::Tool::hole);
     test::click(test::on_screen(frame, editing::Sheet::plan, 0.0, -2.5));
-    REQUIRE(frame.session().detail().plate.holes.size() == 5);
+    REQUIRE(on_deck(frame.session().detail()).plate.holes.size() == 5);
     CHECK(test::hole(frame, "E").center == model::Position{0.0, -2.5});
     test::key(WXK_ESCAPE);
     CHECK(frame.sheet().tool() == window::Tool::select);

@@ -59,7 +59,7 @@ TEST_CASE("a paper that cannot be written is said, and an edit under way is wait
     driver.person.file_to_save = driver.folder() / "early.pdf";
     test::click(test::hole_on_screen(frame, "A"));
     model::BaseDetail next = frame.session().detail();
-    next.plate.thickness_in += 0.0625;
+    on_deck(next).plate.thickness_in += 0.0625;
     frame.session().change("Thickness", next);
     test::run_command(frame, window::command_report);
     CHECK(driver.person.has_heard("still being worked out"));

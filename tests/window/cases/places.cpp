@@ -13,7 +13,7 @@ namespace {
 
 using Place = model::Position;
 
-std::size_t holes(window::DetailFrame& frame) { return frame.session().detail().plate.holes.size(); }
+std::size_t holes(window::DetailFrame& frame) { return on_deck(frame.session().detail()).plate.holes.size(); }
 
 }  // namespace
 
@@ -106,7 +106,7 @@ TEST_CASE("holes are copied, mirrored and set in rows by their commands", "[plac
     CHECK(test::hole(frame, "E").center == Place{-2.5, -3.75});
     // Three columns 1 1/4 in apart, two rows 1/2 in apart toward the heel.
     std::vector<Place> new_ones;
-    for (std::size_t at = 4; at < 9; ++at) new_ones.push_back(frame.session().detail().plate.holes[at].center);
+    for (std::size_t at = 4; at < 9; ++at) new_ones.push_back(on_deck(frame.session().detail()).plate.holes[at].center);
     for (const Place wanted :
          {Place{-2.5, -3.75}, Place{-1.25, -3.75}, Place{-3.75, -4.25}, Place{-2.5, -4.25}, Place{-1.25, -4.25}}) {
         CHECK(std::count(new_ones.begin(), new_ones.end(), wanted) == 1);

@@ -67,8 +67,8 @@ TEST_CASE("work that was not saved when the program was killed is offered and op
     REQUIRE(WTERMSIG(status) == SIGKILL);
 
     model::BaseDetail worked_on = test::demo(test::holding_demo);
-    worked_on.plate.holes[0].center = {-3.625, -3.625};
-    worked_on.plate_reference.reset();
+    on_deck(worked_on).plate.holes[0].center = {-3.625, -3.625};
+    on_deck(worked_on).plate_reference.reset();
 
     // First put off: nothing opens, and the copy is kept.
     driver.person.of_copies = window::Fate::keep;
