@@ -22,16 +22,18 @@ struct CheckInput {
 
 struct Check {
     std::string id;      ///< unique, lower case with hyphens
-    std::string title;   ///< a few words for a table
-    std::string clause;  ///< with edition
-    std::string covers;  ///< one sentence
+    format::Phrase title;   ///< a few words for a table
+    std::string clause;     ///< with edition
+    format::Phrase covers;  ///< one sentence
     std::function<std::vector<CheckResult>(const CheckInput&)> function;
+    /// Ids of the checks that cannot pass on a part while this one fails there: what this failure makes others of.
+    std::vector<std::string> causes = {};
 };
 
 /// Looks at the detail alone, so that it speaks even where no demand can be found.
 struct FindingRule {
     std::string id;
-    std::string title;
+    format::Phrase title;
     std::string clause;
     std::function<std::vector<Finding>(const catalog::Resolved&)> function;
 };

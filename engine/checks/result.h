@@ -1,5 +1,8 @@
 #pragma once
 // What a check gives back: data, never printed text. Screen, report and JSON show the same steps.
+#include "format/phrase.h"
+#include "model/part.h"
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -9,7 +12,7 @@ namespace toehold::checks {
 /// One line of worked arithmetic a reviewer can follow by hand.
 struct Step {
     std::string symbol;   ///< `W'`, `F_c,perp'`: plain text; `_` opens a subscript
-    std::string meaning;  ///< what it is, in words
+    format::Phrase meaning;  ///< what it is, in words
     std::string formula;  ///< in symbols, with numbers where short; `given` for an input
     double value = 0.0;
     std::string unit;    ///< `lb`, `in`, `psi`, `lb/in`, ``
@@ -25,15 +28,18 @@ enum class Status {
 
 /// The link of the load path a check stands for: from one thing to the next, by what joins them.
 struct Link {
-    std::string from;  ///< `anchor A`
-    std::string to;    ///< `block B1`
-    std::string by;    ///< `lag screw threads`
+    std::string from;  ///< TRANSITION: `anchor A`
+    std::string to;    ///< TRANSITION: `block B1`
+    format::Phrase by;  ///< `lag screw threads`
+    model::PartId from_part = {}, to_part = {};
     friend bool operator==(const Link&, const Link&) = default;
 };
 
 struct CheckResult {
-    std::string id, title;  ///< of the check; filled in by the registry's runner when left empty
-    std::string subject;    ///< what was checked: `anchor A`, `plate`, `block B1`
+    std::string id;        ///< of the check; filled in by the registry's runner when left empty
+    format::Phrase title;  ///< of the check; filled in by the registry's runner when left empty
+    model::PartId part;    ///< what was checked
+    std::string subject;   ///< TRANSITION: the same as text; from `part` where left empty
     std::string clause;     ///< main clause with edition
     double demand = 0.0;
     double capacity = 0.0;
@@ -42,7 +48,7 @@ struct CheckResult {
     Status status = Status::holds;
     std::optional<double> direction_deg;  ///< of the governing push, where direction matters
     std::optional<Link> link;
-    std::string note;  ///< one sentence where the number alone misleads; may be empty
+    format::Phrase note;  ///< one sentence where the number alone misleads; may be empty
     std::vector<Step> steps;
 };
 
@@ -55,9 +61,10 @@ enum class Severity {
 struct Finding {
     std::string id;  ///< of its rule; filled in by the runner when left empty
     Severity severity = Severity::caution;
-    std::string subject;
+    std::string subject;  ///< TRANSITION: as text; from `part` where left empty
     std::string clause;   ///< with edition, or `common practice`; filled in by the runner when left empty
-    std::string message;  ///< what is wrong and what would mend it
+    format::Phrase message;  ///< what is wrong and what would mend it
+    model::PartId part = {};  ///< what it is about
 };
 
 /// ratio and status from demand and capacity; demand within 1e-9 of 0 on no capacity holds.

@@ -5,7 +5,7 @@
 #include "cli/console.h"
 #include "cli/data_folder.h"
 #include "cli/plugins.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/text/table.h"
 
 #include <algorithm>
@@ -22,8 +22,8 @@ struct List {
     std::vector<Row> (*rows)(const Catalog& catalog);
 };
 
-std::string in(double length_in) { return output::figure_text(length_in, "in", units::System::us); }
-std::string psi(double stress_psi) { return output::figure_text(stress_psi, "psi", units::System::us); }
+std::string in(double length_in) { return format::figure_text(length_in, "in", units::System::us); }
+std::string psi(double stress_psi) { return format::figure_text(stress_psi, "psi", units::System::us); }
 
 /// Whoever relies on a value sees how well it is known.
 std::string evidence(const catalog::Source& source) {
@@ -81,7 +81,7 @@ std::vector<Row> fastener_rows(const Catalog& catalog) {
 std::vector<Row> species_rows(const Catalog& catalog) {
     std::vector<Row> rows;
     add(rows, catalog.species, [](const catalog::Species& species) {
-        return "specific gravity " + output::number_text(species.specific_gravity);
+        return "specific gravity " + format::number_text(species.specific_gravity);
     });
     return rows;
 }
@@ -89,7 +89,7 @@ std::vector<Row> species_rows(const Catalog& catalog) {
 std::vector<Row> grade_rows(const Catalog& catalog) {
     std::vector<Row> rows;
     add(rows, catalog.grades, [](const catalog::LumberGrade& grade) {
-        return "of " + grade.species + ", depth " + output::number_text(grade.depth_min_in) + " to " +
+        return "of " + grade.species + ", depth " + format::number_text(grade.depth_min_in) + " to " +
                in(grade.depth_max_in) + ", Fb " + psi(grade.bending_psi) + ", Fv " + psi(grade.shear_psi) +
                ", Fc perp " + psi(grade.compression_perp_psi) + ", E " + psi(grade.modulus_psi);
     });

@@ -1,6 +1,6 @@
 #include "cli/summary.h"
 
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/text/columns.h"
 #include "output/text/table.h"
 #include "output/words.h"
@@ -58,7 +58,7 @@ Row summary_row(const SummaryRow& row, bool bare_name) {
     const review::Governing& governing = row.headline->governing;
     const bool governed = !governing.check.empty();
     return {{file, std::string(output::word(row.headline->verdict)),
-             governed ? output::ratio_text(governing.ratio) : std::string("-"), findings_cell(*row.headline)},
+             governed ? format::ratio_text(governing.ratio) : std::string("-"), findings_cell(*row.headline)},
             {governed ? governing.title + ", " + governing.subject : std::string("no check could be made")}};
 }
 

@@ -2,7 +2,7 @@
 #include "drawing/marks/arrow.h"
 #include "drawing/marks/push_words.h"
 #include "drawing/marks/shapes.h"
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <algorithm>
 #include <cmath>
@@ -58,7 +58,7 @@ void add_moment(Scene& scene, const ElevationSheet& sheet, const Overlay& overla
     style.head_mm = 2.6;
     style.head_width_mm = 2.0;
     if (std::abs(std::sin(push.direction_rad)) > along_the_rail) add_turn(scene, foot, radius_mm, side > 0.0, style);
-    const std::string moment = output::figure_text(push.push_lb * push.height_in, "lb-in", overlay.system);
+    const std::string moment = format::figure_text(push.push_lb * push.height_in, "lb-in", overlay.system);
     Text text =
         push_text(standing({-side * 0.5 * sheet.post_in, sheet.plate.high.y}, {-side * 9.5, 4.0}),
                   overlay.stale ? "(" + moment + ")" : moment, overlay, side > 0.0 ? Across::right : Across::left);

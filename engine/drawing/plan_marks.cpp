@@ -5,7 +5,7 @@
 #include "drawing/marks/status_mark.h"
 #include "drawing/parts.h"
 #include "drawing/plan_sheet.h"
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <algorithm>
 #include <cmath>
@@ -62,7 +62,7 @@ void add_plain_letter(Scene& scene, const MarkPlace& place, const std::string& i
 }
 
 std::string ratio_words(const AnchorMark& mark, bool stale) {
-    std::string words = mark.ratio ? output::ratio_text(*mark.ratio) : std::string("?");
+    std::string words = mark.ratio ? format::ratio_text(*mark.ratio) : std::string("?");
     if (mark.status == checks::Status::no_path) words = "no path";
     if (mark.status == checks::Status::missing_evidence) words = "not shown";
     return stale ? "(" + words + ")" : words;

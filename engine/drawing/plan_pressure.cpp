@@ -1,7 +1,7 @@
 #include "drawing/marks/field_levels.h"
 #include "drawing/marks/shapes.h"
 #include "drawing/plan_sheet.h"
-#include "output/figures.h"
+#include "format/figures.h"
 
 namespace toehold::drawing {
 namespace {
@@ -60,7 +60,7 @@ void add_pressure_scale(Scene& scene, const PlanSheet& sheet) {
         scene.items.emplace_back(line(Point{strip.low.x, y}, {strip.high.x, y}, Pen::thin));
     }
     const units::System system = sheet.subject.overlay->system;
-    add_scale_words(scene, standing(strip.high, {1.0, 0.0}), output::figure_text(largest_psi(*field), "psi", system),
+    add_scale_words(scene, standing(strip.high, {1.0, 0.0}), format::figure_text(largest_psi(*field), "psi", system),
                     Across::left, Upright::top);
     add_scale_words(scene, standing({strip.high.x, strip.low.y}, {1.0, 0.0}), "0", Across::left, Upright::bottom);
     add_scale_words(scene, standing(strip.high, {0.0, 1.2}), sheet.subject.overlay->stale ? "(bearing)" : "bearing",

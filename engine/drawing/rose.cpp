@@ -1,6 +1,6 @@
 #include "drawing/drawings.h"
 #include "drawing/parts.h"
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <algorithm>
 #include <array>
@@ -121,18 +121,18 @@ void add_figure(Scene& scene, const std::string& words, const Place& at) {
 }
 
 void add_circles(Scene& scene, const Dial& dial) {
-    const double largest = output::in_system(dial.largest_lb, "lb", dial.overlay.system).value;
+    const double largest = format::in_system(dial.largest_lb, "lb", dial.overlay.system).value;
     for (const double figure : even_figures(even_step(largest), largest))
         scene.items.emplace_back(Circle{{}, figure / largest, 0.0, Pen::grid, Fill::none, {}});
 }
 
 void add_figures(Scene& scene, const Dial& dial) {
     constexpr double clear_of_outer = 0.86;
-    const output::Figure largest = output::in_system(dial.largest_lb, "lb", dial.overlay.system);
+    const format::Figure largest = format::in_system(dial.largest_lb, "lb", dial.overlay.system);
     const double angle = quiet_direction(dial);
     for (const double figure : even_figures(even_step(largest.value), clear_of_outer * largest.value))
-        add_figure(scene, output::number_text(figure), on_dial(angle, figure / largest.value));
-    add_figure(scene, output::number_text(std::round(largest.value)) + " " + largest.unit, on_dial(angle, 1.0));
+        add_figure(scene, format::number_text(figure), on_dial(angle, figure / largest.value));
+    add_figure(scene, format::number_text(std::round(largest.value)) + " " + largest.unit, on_dial(angle, 1.0));
 }
 
 /// Told apart by their lines, and by their letters.
@@ -244,7 +244,7 @@ void add_pointer(Scene& scene, const PushShown& push) {
 
 void add_knob(Scene& scene, const PushShown& push) {
     const Place middle = on_dial(push.direction_rad, 1.0, knob_off_mm);
-    const long whole = std::lround(output::degrees(push.direction_rad)) % 360;
+    const long whole = std::lround(format::degrees(push.direction_rad)) % 360;
     scene.items.emplace_back(Circle{middle, 0.0, knob_mm, Pen::demand, Fill::paper, "push"});
     Text text;
     text.at = middle;

@@ -5,7 +5,7 @@
 #include "drawing/marks/shapes.h"
 #include "drawing/parts.h"
 #include "drawing/section_sheet.h"
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <algorithm>
 #include <cmath>
@@ -77,7 +77,7 @@ void add_bearing_words(Scene& scene, const SectionSheet& sheet, const CutEnd& pe
     const Overlay& overlay = *overlay_of(sheet);
     const double low = sheet.plate.front().low_in, high = sheet.plate.back().high_in;
     const bool right = peak.along_in >= 0.5 * (low + high);
-    const std::string words = output::figure_text(peak.pressure_psi, "psi", overlay.system);
+    const std::string words = format::figure_text(peak.pressure_psi, "psi", overlay.system);
     Text text = demand_words(standing({right ? high : low, 0.0}, {right ? 1.5 : -1.5, 0.8}),
                              overlay.stale ? "(" + words + ")" : words, overlay.stale, {});
     text.across = right ? Across::left : Across::right;
@@ -126,7 +126,7 @@ void add_bent_plate(Scene& scene, const SectionSheet& sheet) {
     if (faces.contours.empty()) return;
     scene.items.emplace_back(std::move(faces));
     Text words = demand_words(standing(sheet.shown.high, {0.0, 1.5}),
-                              "plate's deflection \u00d7 " + output::number_text(factor), overlay->stale, "plate");
+                              "plate's deflection \u00d7 " + format::number_text(factor), overlay->stale, "plate");
     words.across = Across::right;
     scene.items.emplace_back(std::move(words));
 }

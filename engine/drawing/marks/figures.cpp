@@ -1,6 +1,6 @@
 #include "drawing/marks/figures.h"
 
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <fmt/format.h>
 
@@ -46,7 +46,7 @@ std::string unit_note(units::System system) {
 std::string force_words(double force_lb, units::System system, bool stale) {
     constexpr double nothing_lb = 0.5;
     const double shown_lb = std::abs(force_lb) < nothing_lb ? 0.0 : force_lb;
-    const std::string words = output::figure_text(shown_lb, "lb", system);
+    const std::string words = format::figure_text(shown_lb, "lb", system);
     return stale ? "(" + words + ")" : words;
 }
 

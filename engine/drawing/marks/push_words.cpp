@@ -1,24 +1,24 @@
 #include "drawing/marks/push_words.h"
 
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <cmath>
 
 namespace toehold::drawing {
 
 std::string push_words(const PushShown& push, const Overlay& overlay) {
-    std::string words = output::figure_text(push.push_lb, "lb", overlay.system);
+    std::string words = format::figure_text(push.push_lb, "lb", overlay.system);
     if (push.down_lb != 0.0)
         words += (push.down_lb > 0.0 ? " and " : " and up ") +
-                 output::figure_text(std::abs(push.down_lb), "lb", overlay.system) +
+                 format::figure_text(std::abs(push.down_lb), "lb", overlay.system) +
                  (push.down_lb > 0.0 ? " down" : "");
-    words += " at " + output::figure_text(push.height_in, "in", overlay.system);
+    words += " at " + format::figure_text(push.height_in, "in", overlay.system);
     return overlay.stale ? "(" + words + ")" : words;
 }
 
 std::string direction_words(const PushShown& push) {
-    const double degrees = std::round(output::degrees(push.direction_rad));
-    return "towards " + output::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
+    const double degrees = std::round(format::degrees(push.direction_rad));
+    return "towards " + format::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
 }
 
 }  // namespace toehold::drawing

@@ -1,5 +1,5 @@
 // Two details beside each other, or two bases of one: the verdict first, then input, checks and findings.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "paper/papers.h"
 #include "paper/report/blocks.h"
@@ -21,7 +21,7 @@ using units::System;
 
 std::string governs(const Side& side) {
     if (side.governing.check.empty()) return "no check could be made";
-    const std::string ratio = std::isfinite(side.governing.ratio) ? "D/C " + output::ratio_text(side.governing.ratio)
+    const std::string ratio = std::isfinite(side.governing.ratio) ? "D/C " + format::ratio_text(side.governing.ratio)
                                                                   : std::string("nothing there to resist it");
     return side.governing.title + ", " + side.governing.subject + ": " + ratio;
 }
@@ -30,7 +30,7 @@ std::string pull(const Side& side, System system) {
     if (!side.largest_pull) return "no demand was found";
     return fmt::format("{} on anchor {}, push towards {} deg",
                        report::figure(side.largest_pull->tension_lb, "lb", system), side.largest_pull->anchor,
-                       output::degrees_text(output::degrees(side.largest_pull->direction_rad)));
+                       format::degrees_text(format::degrees(side.largest_pull->direction_rad)));
 }
 
 Table sides_table(const Comparison& comparison, System system) {
@@ -73,7 +73,7 @@ void add_input(Blocks& blocks, const Comparison& comparison) {
 
 std::string ratio(const std::optional<checks::CheckResult>& result) {
     if (!result) return "not there";
-    return result->status == checks::Status::missing_evidence ? "-" : output::ratio_text(result->ratio);
+    return result->status == checks::Status::missing_evidence ? "-" : format::ratio_text(result->ratio);
 }
 
 Cell status(const std::optional<checks::CheckResult>& result) {
@@ -87,7 +87,7 @@ std::string change(const CheckDifference& one) {
     };
     if (!known(one.first) || !known(one.second)) return "-";
     const double step = one.second->ratio - one.first->ratio;
-    const std::string size = output::ratio_text(std::abs(step));
+    const std::string size = format::ratio_text(std::abs(step));
     if (size == "0.00") return "0.00";
     return (step > 0.0 ? "+" : "−") + size;
 }

@@ -2,7 +2,7 @@
 #include "paper/papers.h"
 
 #include "drawing/marks/figures.h"
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <algorithm>
 
@@ -59,7 +59,7 @@ void add_notes(dxf::Drawing& file, const std::vector<std::string>& lines, double
 std::string cutting_file(const model::Plate& plate, units::System system) {
     constexpr int decimals_in = 6, decimals_mm = 5;
     const bool si = system == units::System::si;
-    const double scale = output::in_system(1.0, "in", system).value;
+    const double scale = format::in_system(1.0, "in", system).value;
     dxf::Drawing file;
     file.comments = notes(plate, system);
     file.layers = layers();

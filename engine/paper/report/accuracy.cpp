@@ -1,5 +1,5 @@
 // How well the solves balance, and how near their numbers are to those of an ever finer mesh.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/report/sections.h"
 #include "paper/report/symbols.h"
 
@@ -8,7 +8,7 @@
 namespace toehold::paper::report {
 namespace {
 
-std::string residual(double value) { return written_number(output::number_text(value)); }
+std::string residual(double value) { return written_number(format::number_text(value)); }
 
 /// Two digits: how near the number is known, not the number itself.
 std::string percent(double share) { return written_number(fmt::format("{:.2g}", 100.0 * share)); }

@@ -1,5 +1,5 @@
 // Figures and cells of tables.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "paper/report/blocks.h"
 #include "paper/report/symbols.h"
@@ -11,8 +11,8 @@ namespace toehold::paper::report {
 using checks::Status;
 
 std::string figure(double value, std::string_view unit, units::System system) {
-    const output::Figure figure = output::in_system(value, unit, system);
-    const std::string number = written_number(output::number_text(figure.value));
+    const format::Figure figure = format::in_system(value, unit, system);
+    const std::string number = written_number(format::number_text(figure.value));
     return figure.unit.empty() ? number : number + " " + written_unit(figure.unit);
 }
 
@@ -21,7 +21,7 @@ std::string length(double length_in, units::System system) {
 }
 
 std::string unit_of(std::string_view unit, units::System system) {
-    return written_unit(output::in_system(0.0, unit, system).unit);
+    return written_unit(format::in_system(0.0, unit, system).unit);
 }
 
 Cell words_cell(std::string words) { return {std::move(words)}; }
@@ -77,10 +77,10 @@ std::vector<Column> with_measure(std::vector<Column> first) {
 std::vector<Cell> with_measure(std::vector<Cell> first, const Measure& measure, units::System system) {
     const bool known = measure.status != Status::missing_evidence;
     const bool holds = measure.status == Status::holds;
-    first.push_back(words_cell(output::number_text(measure.demand, measure.unit, system)));
-    first.push_back(words_cell(known ? output::number_text(measure.capacity, measure.unit, system) : "-"));
+    first.push_back(words_cell(format::number_text(measure.demand, measure.unit, system)));
+    first.push_back(words_cell(known ? format::number_text(measure.capacity, measure.unit, system) : "-"));
     first.push_back(words_cell(unit_of(measure.unit, system)));
-    first.push_back({known ? output::ratio_text(measure.ratio) : "-", !holds});
+    first.push_back({known ? format::ratio_text(measure.ratio) : "-", !holds});
     first.push_back(status_cell(measure.status));
     return first;
 }
@@ -88,7 +88,7 @@ std::vector<Cell> with_measure(std::vector<Cell> first, const Measure& measure, 
 std::string ratio_words(const Measure& measure) {
     if (measure.status == Status::missing_evidence) return "not known";
     if (!std::isfinite(measure.ratio)) return "nothing there to resist it";
-    return output::ratio_text(measure.ratio);
+    return format::ratio_text(measure.ratio);
 }
 
 }  // namespace toehold::paper::report

@@ -1,6 +1,6 @@
 // Each check worked out for its worst subject: what is given first, then the arithmetic, D/C last, then the results of
 // its other subjects.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
 #include "paper/report/sources.h"
@@ -24,7 +24,7 @@ std::vector<Cell> step_row(const checks::Step& step, const LongSources& sources,
     return {words_cell(written_math(step.symbol)),
             words_cell(meaning_words(step, system)),
             words_cell(step.formula.empty() ? "" : "= " + written_math(step.formula)),
-            words_cell("= " + written_number(output::number_text(step.value))),
+            words_cell("= " + written_number(format::number_text(step.value))),
             words_cell(written_unit(step.unit)),
             clause_cell(step.clause, sources)};
 }
@@ -34,12 +34,12 @@ std::vector<Cell> ratio_row(const CheckResult& result, System system) {
     const Measure of = measure(result);
     const bool known = of.status != checks::Status::missing_evidence;
     std::string words = result.subject;
-    if (result.direction_deg) words += ", push towards " + output::degrees_text(*result.direction_deg) + " deg";
+    if (result.direction_deg) words += ", push towards " + format::degrees_text(*result.direction_deg) + " deg";
     const std::string capacity = known ? figure(of.capacity, of.unit, system) : std::string("not known");
     return {{"D/C", true},
             words_cell(words),
-            words_cell("= " + output::number_text(of.demand, of.unit, system) + " / " + capacity),
-            {"= " + (known ? output::ratio_text(of.ratio) : "-"), true},
+            words_cell("= " + format::number_text(of.demand, of.unit, system) + " / " + capacity),
+            {"= " + (known ? format::ratio_text(of.ratio) : "-"), true},
             words_cell(""),
             status_cell(of.status)};
 }

@@ -1,5 +1,5 @@
 // The forces on every anchor, by each way of finding them.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/report/sections.h"
 
 #include <fmt/format.h>
@@ -31,22 +31,22 @@ Table anchors_table(const review::Review& review, System system) {
     column("push towards", 0.105);
     column("shear", 0.08);
     column("proof pull", 0.085);
-    const auto lb = [system](double value) { return words_cell(output::number_text(value, "lb", system)); };
+    const auto lb = [system](double value) { return words_cell(format::number_text(value, "lb", system)); };
     for (std::size_t index = 0; index < review.demand->anchors.size(); ++index) {
         const AnchorEnvelope& envelope = review.demand->anchors[index];
         const catalog::Anchor& anchor = review.resolved.anchors.at(index);
         Cell used = lb(envelope.tension_lb);
         used.bold = true;
         table.rows.push_back({{anchor.id, true},
-                              words_cell(output::number_text(anchor.at.x_in, "in", system)),
-                              words_cell(output::number_text(anchor.at.y_in, "in", system)),
+                              words_cell(format::number_text(anchor.at.x_in, "in", system)),
+                              words_cell(format::number_text(anchor.at.y_in, "in", system)),
                               lb(envelope.hand_edge_lb),
                               lb(envelope.hand_anchor_lb),
                               lb(envelope.rigid_tension_lb),
                               envelope.flexible_tension_lb ? lb(*envelope.flexible_tension_lb) : words_cell("-"),
                               lb(envelope.tension_low_lb),
                               used,
-                              words_cell(output::degrees_text(output::degrees(envelope.direction_rad))),
+                              words_cell(format::degrees_text(format::degrees(envelope.direction_rad))),
                               lb(envelope.shear_lb),
                               lb(envelope.proof_tension_lb)});
     }
@@ -95,7 +95,7 @@ std::string bending_words(const demand::Bending& bending, System system) {
             : fmt::format("The plate's bending: the sum of the pulls is {:.1f} % below the rigid plate's",
                           -percent * bending.prying);
     words += fmt::format(", where that sum is largest (push towards {} deg).",
-                         output::degrees_text(output::degrees(bending.prying_direction_rad)));
+                         format::degrees_text(format::degrees(bending.prying_direction_rad)));
     if (bending.softest_lb_in_per_rad > 0.0) {
         words += fmt::format(
             " Rotation stiffness of the post's foot in its softest direction: {} per radian; on a rigid plate {}.",
@@ -116,7 +116,7 @@ std::string bearing_words(const demand::Demand& demand, System system) {
     for (const demand::SupportForce& support : state.supports) area_in2 += support.contact_area_in2;
     return fmt::format("Bearing under the plate: {} at the most, on {} of contact, push towards {} deg.",
                        figure(demand.peak_bearing_psi, "psi", system), figure(area_in2, "in2", system),
-                       output::degrees_text(output::degrees(state.direction_rad)));
+                       format::degrees_text(format::degrees(state.direction_rad)));
 }
 
 std::string no_demand_words(const std::string& why) {

@@ -1,5 +1,5 @@
 // Guard, post, weld, plate and anchors.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/report/blocks.h"
 #include "paper/report/described.h"
 
@@ -33,7 +33,7 @@ std::string outline_words(const model::Outline& outline, System system) {
 std::string shape_words(const model::Hole& hole, System system) {
     if (const auto* slot = std::get_if<model::Slot>(&hole.shape)) {
         return fmt::format("slot {}, its length at {} deg from x", sides(slot->length_in, slot->width_in, system),
-                           output::degrees_text(slot->angle_deg));
+                           format::degrees_text(slot->angle_deg));
     }
     return "round hole " + length(std::get<model::RoundHole>(hole.shape).diameter_in, system);
 }

@@ -1,5 +1,5 @@
 // Layers, joists, rims, supports and blocks.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/report/blocks.h"
 #include "paper/report/described.h"
 

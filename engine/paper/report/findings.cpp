@@ -1,5 +1,5 @@
 // What the rules about the detail itself found, and what changes of it were run.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "paper/report/sections.h"
 
@@ -13,7 +13,7 @@ namespace {
 
 std::string outcome(const review::Remedy& remedy) {
     const std::string ratio = std::isfinite(remedy.governing.ratio)
-                                  ? "D/C " + output::ratio_text(remedy.governing.ratio)
+                                  ? "D/C " + format::ratio_text(remedy.governing.ratio)
                                   : std::string("nothing there to resist it");
     const std::string governs = remedy.governing.title + ", " + remedy.governing.subject + ": " + ratio + ".";
     const std::size_t left = remedy.failing_results + remedy.failing_findings;

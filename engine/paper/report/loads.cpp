@@ -1,5 +1,5 @@
 // What pushes, and the stiffness it meets.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/report/sections.h"
 
 #include <fmt/format.h>
@@ -21,10 +21,10 @@ Table cases_table(const demand::Demand& demand, System system) {
                      {"load factor", 0.09, Across::right},
                      {"clause", 0.4}};
     for (const demand::LoadCase& load : demand.cases) {
-        table.rows.push_back({words_cell(load.name), words_cell(output::number_text(load.push_lb, "lb", system)),
-                              words_cell(output::number_text(load.down_lb, "lb", system)),
-                              words_cell(output::number_text(load.height_in, "in", system)),
-                              words_cell(output::number_text(load.load_factor)), words_cell(load.source)});
+        table.rows.push_back({words_cell(load.name), words_cell(format::number_text(load.push_lb, "lb", system)),
+                              words_cell(format::number_text(load.down_lb, "lb", system)),
+                              words_cell(format::number_text(load.height_in, "in", system)),
+                              words_cell(format::number_text(load.load_factor)), words_cell(load.source)});
     }
     return table;
 }
@@ -76,7 +76,7 @@ Table stiffness_table(const review::Review& review, System system) {
 std::vector<std::string> factors(const demand::Demand& demand, double demand::StiffnessScenario::*of) {
     std::vector<std::string> all;
     for (const demand::StiffnessScenario& one : demand.scenarios) {
-        const std::string factor = output::number_text(one.*of);
+        const std::string factor = format::number_text(one.*of);
         if (std::find(all.begin(), all.end(), factor) == all.end()) all.push_back(factor);
     }
     return all;

@@ -1,6 +1,6 @@
 #include "paper/report/step_words.h"
 
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "paper/report/symbols.h"
 
@@ -20,7 +20,7 @@ bool same(const Step& a, const Step& b) {
 
 std::string value_words(const Step& step) {
     const std::string unit = step.unit.empty() ? "" : " " + written_unit(step.unit);
-    return written_math(step.symbol) + " = " + written_number(output::number_text(step.value)) + unit;
+    return written_math(step.symbol) + " = " + written_number(format::number_text(step.value)) + unit;
 }
 
 /// Words of a formula that say nothing beyond what the clause says.
@@ -71,9 +71,9 @@ void add(std::vector<Reference>& all, const std::string& number, const std::stri
 }  // namespace
 
 std::string meaning_words(const Step& step, System system) {
-    const output::Figure other = output::in_system(step.value, step.unit, system);
+    const format::Figure other = format::in_system(step.value, step.unit, system);
     if (other.unit == step.unit) return step.meaning;
-    return step.meaning + " (" + output::number_text(other.value) + " " + written_unit(other.unit) + ")";
+    return step.meaning + " (" + format::number_text(other.value) + " " + written_unit(other.unit) + ")";
 }
 
 bool is_given(const Step& step) {
@@ -86,7 +86,7 @@ bool is_given(const Step& step) {
 
 std::string result_words(const Measure& measure) {
     const bool known = measure.status != checks::Status::missing_evidence;
-    return (known ? output::ratio_text(measure.ratio) + " " : "") + std::string(output::word(measure.status));
+    return (known ? format::ratio_text(measure.ratio) + " " : "") + std::string(output::word(measure.status));
 }
 
 std::string SteppedBefore::next_number() {

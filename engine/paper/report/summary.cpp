@@ -1,5 +1,5 @@
 // The result on half a page, for who reads no further.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/report/described.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
@@ -46,7 +46,7 @@ std::string pull(const review::Review& review, System system) {
         figure(worst->tension_lb, "lb", system),
         review.resolved.anchors.at(static_cast<std::size_t>(worst - anchors.begin())).id,
         figure(load.push_lb, "lb", system), length(load.height_in, system),
-        output::degrees_text(output::degrees(worst->direction_rad)), figure(worst->hand_edge_lb, "lb", system));
+        format::degrees_text(format::degrees(worst->direction_rad)), figure(worst->hand_edge_lb, "lb", system));
 }
 
 /// Members that anchors stand in, and those left without.

@@ -1,5 +1,5 @@
 // The first page: what was reviewed, by what, and the verdict.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "paper/report/sections.h"
 #include "paper/report/standards.h"
@@ -38,8 +38,8 @@ std::string temperature_words(const Basis& basis, units::System system) {
 
 std::string method_words(const Basis& basis) {
     return basis.method == model::Method::asd
-               ? "ASD, load duration factor " + output::number_text(model::load_duration(basis))
-               : "LRFD, time effect factor " + output::number_text(model::time_effect(basis));
+               ? "ASD, load duration factor " + format::number_text(model::load_duration(basis))
+               : "LRFD, time effect factor " + format::number_text(model::time_effect(basis));
 }
 
 std::string basis_words(const Basis& basis, units::System system) {
@@ -105,9 +105,9 @@ std::string governing_sentence(const review::Review& review, units::System syste
         const Measure of = measure(*result);
         words += ", demand " + figure(of.demand, of.unit, system);
         if (of.status != checks::Status::missing_evidence)
-            words += ", capacity " + figure(of.capacity, of.unit, system) + ": D/C " + output::ratio_text(of.ratio);
+            words += ", capacity " + figure(of.capacity, of.unit, system) + ": D/C " + format::ratio_text(of.ratio);
     }
-    if (governing.direction_deg) words += ", push towards " + output::degrees_text(*governing.direction_deg) + " deg";
+    if (governing.direction_deg) words += ", push towards " + format::degrees_text(*governing.direction_deg) + " deg";
     return words + ".";
 }
 

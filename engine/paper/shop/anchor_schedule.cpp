@@ -2,7 +2,7 @@
 
 #include "drawing/marks/figures.h"
 #include "model/member.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "resistance/wood/lead_hole.h"
 
 #include <fmt/format.h>
@@ -26,7 +26,7 @@ std::string fraction_words(double bit_in) {
 
 std::string bit_words(double low_in, double high_in, units::System system) {
     if (system == units::System::us) return fraction_words(resistance::customary_bit_in(low_in, high_in));
-    return output::number_text(resistance::customary_bit_mm(low_in, high_in)) + " mm";
+    return format::number_text(resistance::customary_bit_mm(low_in, high_in)) + " mm";
 }
 
 std::string kind_words(FastenerKind kind) {

@@ -2,7 +2,7 @@
 
 #include "drawing/marks/figures.h"
 #include "model/placement.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/cutting/plate_contours.h"
 
 #include <fmt/format.h>
@@ -60,7 +60,7 @@ std::string size_words(const model::Hole& hole, units::System system) {
     if (slot == nullptr)
         return fmt::format("\u2300 {}", length_figure(std::get<model::RoundHole>(hole.shape).diameter_in, system));
     return fmt::format("{} x {} at {}\u00B0", length_figure(slot->width_in, system),
-                       length_figure(slot->length_in, system), output::number_text(slot->angle_deg));
+                       length_figure(slot->length_in, system), format::number_text(slot->angle_deg));
 }
 
 Schedule hole_schedule(const model::Plate& plate, units::System system, std::size_t most_rows) {

@@ -1,5 +1,5 @@
 #include "drawing/marks/figures.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/site/instructions.h"
 #include "paper/site/wording.h"
 #include "resistance/wood/lead_hole.h"
@@ -88,7 +88,7 @@ Fastening words(const model::ReportedConnector& of, const Joint& joint) {
     std::string values;
     const auto add = [&](double force_lb, const char* way) {
         if (force_lb > 0.0)
-            values += (values.empty() ? "" : ", ") + output::number_text(force_lb, "lb", joint.system) + " " + way;
+            values += (values.empty() ? "" : ", ") + format::number_text(force_lb, "lb", joint.system) + " " + way;
     };
     add(of.uplift_lb, "up");
     add(of.down_lb, "down");

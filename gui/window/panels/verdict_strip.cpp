@@ -1,6 +1,6 @@
 #include "window/panels/verdict_strip.h"
 
-#include "output/figures.h"
+#include "format/figures.h"
 #include "window/paths.h"
 #include "window/theme/text_lines.h"
 
@@ -101,7 +101,7 @@ void VerdictStrip::draw_governing(wxGraphicsContext& context, double left, doubl
     context.SetFont(lettering(8.5, true), words_.stale ? look_.faded : look_.ink);
     const double bar_top = unit(margin + 20.0), bar_high = unit(5.0);
     wxString first = words_.governing;
-    if (words_.ratio) first = shown_text(output::ratio_text(*words_.ratio)) + "  " + first;
+    if (words_.ratio) first = shown_text(format::ratio_text(*words_.ratio)) + "  " + first;
     context.DrawText(lines_of(context, first, width, 1).front(), left, unit(margin - 1.0));
     if (words_.no_path) {
         // Nothing to hold it against: the demand breaks off.

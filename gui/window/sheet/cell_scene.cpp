@@ -1,7 +1,7 @@
 #include "window/sheet/cell_scene.h"
 
 #include "drawing/parts.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "window/sheet/lettering.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/section_mark.h"
@@ -38,7 +38,7 @@ Scene rose_scene(const session::Session& session, const drawing::Overlay& overla
 
 /// Two significant figures for what is no whole number, as scales are read.
 std::string scale_figure(double ratio) {
-    return output::number_text(ratio >= 10 ? std::round(ratio) : std::round(ratio * 10) / 10);
+    return format::number_text(ratio >= 10 ? std::round(ratio) : std::round(ratio * 10) / 10);
 }
 
 std::string rose_scale(const session::Session& session) {
@@ -47,7 +47,7 @@ std::string rose_scale(const session::Session& session) {
     for (const auto& petal : session.petals())
         for (const double tension : petal.tension_lb) largest = std::max(largest, tension);
     if (largest <= 0.0) return utf8(_("no tension yet"));
-    return utf8(_("outer circle ")) + output::figure_text(largest, "lb", session.display().system);
+    return utf8(_("outer circle ")) + format::figure_text(largest, "lb", session.display().system);
 }
 
 }  // namespace

@@ -1,7 +1,7 @@
 #include "window/sheet/printout_page.h"
 
 #include "drawing/drawings.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "units/unit_table.h"
 #include "window/panels/verdict_words.h"
 #include "window/paths.h"
@@ -113,7 +113,7 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
     scene.items.emplace_back(letters({4.0, height - 19.0}, plain_text(words.freshness), drawing::TextSize::small));
     if (words.ratio) {
         scene.items.emplace_back(
-            letters({4.0, height - 24.0}, "D/C " + output::ratio_text(*words.ratio), drawing::TextSize::normal));
+            letters({4.0, height - 24.0}, "D/C " + format::ratio_text(*words.ratio), drawing::TextSize::normal));
     }
     const double left = 4.0 + word_box_mm + 6.0, room = width - left - 4.0;
     double top = height - 8.0;

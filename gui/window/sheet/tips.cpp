@@ -2,7 +2,7 @@
 
 #include "drawing/parts.h"
 #include "model/member.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
@@ -36,7 +36,7 @@ std::string length(double value_in, const session::Session& session) {
 }
 
 std::string status_line(const std::string& check, const std::optional<double>& ratio, checks::Status status) {
-    auto words = "D/C " + (ratio ? output::ratio_text(*ratio) : std::string{"-"}) + " ";
+    auto words = "D/C " + (ratio ? format::ratio_text(*ratio) : std::string{"-"}) + " ";
     words += output::word(status);
     return check.empty() ? words : words + ": " + check;
 }
@@ -46,7 +46,7 @@ std::string anchor_lines(const std::string& id, const session::Session& session,
     if (const auto* anchor = fastener(session, id)) lines += "\n" + anchor->name;
     const auto* mark = mark_of(overlay, id);
     if (!mark) return lines + "\n" + utf8(_("no figures yet"));
-    const auto force = [&session](double lb) { return output::figure_text(lb, "lb", session.display().system); };
+    const auto force = [&session](double lb) { return format::figure_text(lb, "lb", session.display().system); };
     lines += "\n" + utf8(_("tension ")) + (mark->tension_lb ? force(*mark->tension_lb) : utf8(_("not known by hand"))) +
              utf8(_(", largest of all pushes ")) + force(mark->largest_tension_lb);
     if (mark->capacity_lb) lines += "\n" + utf8(_("capacity in tension ")) + force(*mark->capacity_lb);

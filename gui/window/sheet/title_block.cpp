@@ -1,6 +1,6 @@
 #include "window/sheet/title_block.h"
 
-#include "output/figures.h"
+#include "format/figures.h"
 #include "window/sheet/lettering.h"
 #include "window/utf8.h"
 
@@ -51,9 +51,9 @@ struct Entry {
 }  // namespace
 
 std::string push_words(const PushShown& push, units::System system) {
-    double degrees = std::round(output::degrees(push.direction_rad) * 10) / 10;
+    double degrees = std::round(format::degrees(push.direction_rad) * 10) / 10;
     degrees -= 360 * std::floor(degrees / 360);
-    return output::figure_text(push.push_lb, "lb", system) + utf8(_(" towards ")) + output::degrees_text(degrees) + "°";
+    return format::figure_text(push.push_lb, "lb", system) + utf8(_(" towards ")) + format::degrees_text(degrees) + "°";
 }
 
 TitleWords title_words(const session::Session& session, const Overlay& overlay) {

@@ -1,7 +1,7 @@
 #include "window/theme/status_marks.h"
 
 #include "drawing/marks/status_mark.h"
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include <algorithm>
 #include <cmath>
@@ -89,7 +89,7 @@ drawing::Scene demand_bar(double ratio, checks::Status status, const MarkSize& s
 std::string frame_words(const checks::CheckResult& result) {
     if (result.status == checks::Status::missing_evidence) return "?";
     if (result.status == checks::Status::no_path || !std::isfinite(result.ratio)) return "\u2013";
-    return output::ratio_text(result.ratio);
+    return format::ratio_text(result.ratio);
 }
 
 checks::Status status_of(review::Verdict verdict) {

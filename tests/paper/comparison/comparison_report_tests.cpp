@@ -1,5 +1,5 @@
 // Two reviews on paper beside each other, held against the reviews themselves.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "paper/read_back.h"
 #include "paper/report/report_sample.h"
 #include "review/shipped_reviews.h"
@@ -53,7 +53,7 @@ TEST_CASE("Checks that hold on one side alone stand first, with both ratios", "[
         const auto ratio = [](const review::Review& review) {
             for (const checks::CheckResult& result : review.checks) {
                 if (result.id == "member-end-connection" && result.subject == "block B2 at joist J2")
-                    return output::ratio_text(result.ratio);
+                    return format::ratio_text(result.ratio);
             }
             return std::string();
         };

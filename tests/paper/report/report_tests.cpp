@@ -1,5 +1,5 @@
 // The report as a value, held against the review it is made from.
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "paper/report/report_sample.h"
 #include "paper/report/standards.h"
@@ -55,7 +55,7 @@ TEST_CASE("Every check of the review has a heading, and every step its value und
             for (const checks::Step& step : result.steps) {
                 INFO(step.symbol << " = " << step.value);
                 CHECK(has(words, written_math(step.symbol)));
-                CHECK(has(words, "= " + written_number(output::number_text(step.value))));
+                CHECK(has(words, "= " + written_number(format::number_text(step.value))));
             }
         }
     }
@@ -67,7 +67,7 @@ TEST_CASE("Every result's ratio stands under its check", "[unit]") {
     for (const checks::CheckResult& result : review.checks) {
         const std::string words = test::words_under(report, "check-" + result.id);
         INFO(result.id << ", " << result.subject << "\n" << words);
-        CHECK(has(words, output::ratio_text(result.ratio)));
+        CHECK(has(words, format::ratio_text(result.ratio)));
         // An infinite ratio reads as in the text output.
         if (result.status == checks::Status::no_path) CHECK(has(words, "-"));
     }

@@ -1,7 +1,7 @@
 #include "window/panels/checks/check_painting.h"
 
 #include "checks/registry.h"
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "window/theme/status_marks.h"
 #include "window/utf8.h"
@@ -69,7 +69,7 @@ wxString subject_words(const checks::CheckResult& result, units::System system) 
     }
     if (result.direction_deg) {
         words += ", " + wxString::Format(_("towards %s deg"),
-                                         text_of(output::degrees_text(std::round(*result.direction_deg))));
+                                         text_of(format::degrees_text(std::round(*result.direction_deg))));
     }
     return words;
 }
@@ -154,7 +154,7 @@ int covers_row(const Walk& walk, const checks::CheckResult& result) {
 /// `346.3 lb`; in SI the figure of the formula's own unit stands behind it.
 wxString step_value(const checks::Step& step, units::System system) {
     wxString words = figure(step.value, step.unit, system);
-    if (output::in_system(step.value, step.unit, system).unit != step.unit) {
+    if (format::in_system(step.value, step.unit, system).unit != step.unit) {
         words += " (" + figure(step.value, step.unit, units::System::us) + ")";
     }
     return words;
@@ -187,7 +187,7 @@ wxString conclusion_words(const checks::CheckResult& result, units::System syste
     const wxString capacity = figure(result.capacity, result.unit, system);
     if (!std::isfinite(result.ratio)) return wxString::Format(_("Demand %s, capacity %s: %s"), demand, capacity, word);
     return wxString::Format(_("Demand %s over capacity %s is %s: %s"), demand, capacity,
-                            text_of(output::ratio_text(result.ratio)), word);
+                            text_of(format::ratio_text(result.ratio)), word);
 }
 
 int line_row(const Walk& walk, const wxString& words, const TextStyle& style, int left) {
@@ -224,7 +224,7 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
 int opener_width() { return opener; }
 
 wxString figure(double value, const std::string& unit, units::System system) {
-    return text_of(output::figure_text(value, unit, system));
+    return text_of(format::figure_text(value, unit, system));
 }
 
 }  // namespace toehold::window

@@ -1,6 +1,6 @@
 #include "window/panels/notes/notes_page.h"
 
-#include "output/figures.h"
+#include "format/figures.h"
 #include "output/words.h"
 #include "window/theme/status_marks.h"
 #include "window/utf8.h"
@@ -140,7 +140,7 @@ wxString cautions(const Page& page) {
 wxString remedy_outcome(const review::Remedy& remedy) {
     const wxString ratio =
         std::isfinite(remedy.governing.ratio)
-            ? wxString::Format(_("demand over capacity %s"), text_of(output::ratio_text(remedy.governing.ratio)))
+            ? wxString::Format(_("demand over capacity %s"), text_of(format::ratio_text(remedy.governing.ratio)))
             : wxString(_("nothing there to resist it"));
     const wxString governs = text_of(remedy.governing.title) + ", " + text_of(remedy.governing.subject) + ": " + ratio;
     const std::size_t left = remedy.failing_results + remedy.failing_findings;

@@ -1,4 +1,4 @@
-#include "output/figures.h"
+#include "format/figures.h"
 
 #include "units/unit_table.h"
 
@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace toehold::output {
+namespace toehold::format {
 namespace {
 
 using units::mm_per_in;
@@ -109,4 +109,4 @@ double degrees(double radians) {
     return std::round(radians * 180.0 / std::numbers::pi * places) / places;
 }
 
-}  // namespace toehold::output
+}  // namespace toehold::format

@@ -1,0 +1,132 @@
+#pragma once
+// A sentence, or a few words, as a value: an English pattern with fields, and the arguments that fill them. It becomes
+// text only where somebody reads it, in that reader's language and units, so that no code has a reason to read it back.
+//
+//     note = format::phrase("{} exceeds {}. Use a longer screw.", format::Quantity{demand, "lb"},
+//                           format::Quantity{capacity, "lb"});
+//
+// The literal given to `phrase` is what the translator's tools gather: a whole sentence, never half of one. Fields are
+// fmt's: `{}`, or `{0}` and `{1}` where a translation must change the order; `{:.2f}` and the like for plain numbers.
+#include "format/catalogue.h"
+#include "units/quantity.h"
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace toehold::format {
+
+/// A number with one of the engine's units (`lb`, `in`, `psi`, `lb in` ...), shown to four significant digits in the
+/// reader's system of units.
+struct Quantity {
+    double value = 0.0;
+    std::string unit;
+    friend bool operator==(const Quantity&, const Quantity&) = default;
+};
+
+/// A length that somebody measures or buys: to 1/16 in as a fraction, or in whole and half millimeters. In inches.
+struct Dimension {
+    double in = 0.0;
+    friend bool operator==(const Dimension&, const Dimension&) = default;
+};
+
+struct Argument;
+
+struct Phrase {
+    std::string pattern;  ///< English; what the catalogue is asked for. Without arguments it is not read for fields.
+    std::vector<Argument> arguments;
+    Phrase() = default;
+    Phrase(std::string words, std::vector<Argument> values);
+    // TRANSITION: removed when every room makes and shows phrases.
+    template <class Text>
+        requires std::is_convertible_v<Text, std::string>
+    Phrase(Text&& text);               // NOLINT
+    operator std::string() const;      // NOLINT
+    [[nodiscard]] bool empty() const { return pattern.empty(); }
+    friend bool operator==(const Phrase&, const Phrase&);
+};
+
+/// Several phrases one after the other, as `A, B and C`.
+struct Listed {
+    std::vector<Phrase> items;
+    friend bool operator==(const Listed&, const Listed&);
+};
+
+struct Argument {
+    std::variant<std::string, long long, double, Quantity, Dimension, Phrase, Listed> value;
+    friend bool operator==(const Argument&, const Argument&) = default;
+};
+
+inline Phrase::Phrase(std::string words, std::vector<Argument> values)
+    : pattern(std::move(words)), arguments(std::move(values)) {}
+inline bool operator==(const Phrase& a, const Phrase& b) {
+    return a.pattern == b.pattern && a.arguments == b.arguments;
+}
+inline bool operator==(const Listed& a, const Listed& b) { return a.items == b.items; }
+
+/// Who reads: their units, and their language (absent: English).
+struct Locale {
+    units::System system = units::System::us;
+    std::shared_ptr<const Catalogue> catalogue = nullptr;
+};
+
+namespace detail {
+template <class Value>
+Argument argument(Value&& value) {
+    using Plain = std::remove_cvref_t<Value>;
+    if constexpr (std::is_same_v<Plain, bool> || std::is_same_v<Plain, char>) {
+        static_assert(!std::is_same_v<Plain, Plain>, "say it in words");
+    } else if constexpr (std::is_integral_v<Plain>) {
+        return {static_cast<long long>(value)};
+    } else if constexpr (std::is_floating_point_v<Plain>) {
+        return {static_cast<double>(value)};
+    } else if constexpr (std::is_same_v<Plain, Quantity> || std::is_same_v<Plain, Dimension> ||
+                         std::is_same_v<Plain, Phrase> || std::is_same_v<Plain, Listed>) {
+        return {std::forward<Value>(value)};
+    } else {
+        return {std::string(std::forward<Value>(value))};
+    }
+}
+}  // namespace detail
+
+/// `pattern` is a literal: the English sentence.
+template <class... Values>
+[[nodiscard]] Phrase phrase(const char* pattern, Values&&... values) {
+    return {std::string(pattern), std::vector<Argument>{detail::argument(std::forward<Values>(values))...}};
+}
+
+/// Words that are nobody's to translate: a name the user gave, a symbol, a citation.
+[[nodiscard]] Phrase verbatim(std::string text);
+
+/// In the reader's language and units. A translation whose fields do not fit the arguments is passed over for English.
+[[nodiscard]] std::string text(const Phrase& phrase, const Locale& locale);
+/// The translation of a word that is also data (`given`, `input`, `common practice`), or the word itself.
+[[nodiscard]] std::string text(std::string_view word, const Locale& locale);
+/// In English and in US customary units: for tests, logs and programs.
+[[nodiscard]] std::string english(const Phrase& phrase);
+
+// TRANSITION
+template <class Text>
+    requires std::is_convertible_v<Text, std::string>
+Phrase::Phrase(Text&& text) : Phrase(verbatim(std::string(std::forward<Text>(text)))) {}
+inline Phrase::operator std::string() const { return english(*this); }
+inline std::string operator+(const Phrase& a, const std::string& b) { return english(a) + b; }
+inline std::string operator+(const std::string& a, const Phrase& b) { return a + english(b); }
+inline Phrase& operator+=(Phrase& a, const std::string& b) { return a = verbatim(english(a) + b); }
+inline bool operator<(const Phrase& a, const Phrase& b) { return english(a) < english(b); }
+
+}  // namespace toehold::format
+
+// TRANSITION
+#include <fmt/format.h>
+template <>
+struct fmt::formatter<toehold::format::Phrase> : fmt::formatter<std::string> {
+    template <class Context>
+    auto format(const toehold::format::Phrase& phrase, Context& context) const {
+        return fmt::formatter<std::string>::format(toehold::format::english(phrase), context);
+    }
+};

@@ -1,0 +1,91 @@
+#pragma once
+// What a result, a link, a finding, a remark, a mark on a drawing or a selection is about: one value, never a sentence.
+// A part is of a kind; where there are several of the kind it has an id; a member's end or the place where one part is
+// held by another says so too.
+#include "format/phrase.h"
+
+#include <compare>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace toehold::model {
+
+struct BaseDetail;
+
+/// In the order of the load path, from the guard down.
+enum class PartKind {
+    none,  ///< nothing, or nothing in particular
+    base,  ///< the whole mounted base
+    push,
+    guard,
+    post,
+    shoe,
+    weld,
+    plate,
+    hole,      ///< of the plate, by its id; the anchor in it is a part of its own
+    anchor,    ///< by its hole's id
+    fastener,  ///< what a group of anchors is made of, by the name the user gave it; all anchors without an id
+    decking,   ///< the layer under the plate
+    shim,      ///< by its number, from 1
+    block,     ///< without an id: the blocks together; so for joist, rim, ledger, beam
+    joist,
+    rim,
+    ledger,
+    beam,
+    boards,     ///< the deck boards as what holds the joists' tops
+    framing,    ///< everything below the plate and its layers
+    stiffness,  ///< the basis of a stiffness
+    plug_in,    ///< what a check from a shared library names, by its own words
+};
+
+/// Which piece of the part.
+enum class PartPiece {
+    whole,
+    lower_end,    ///< of a member, along its axis
+    upper_end,    ///< of a member, along its axis
+    along_x,      ///< members that run along the rail
+    along_y,      ///< members that run outward
+    supports,     ///< what holds a member: a block's ends, a joist's supports, the joists at a rim
+    at_anchors,   ///< of the plate: where anchors bend it
+    at_toe,       ///< of the plate: where bearing bends it
+    past_anchor,  ///< of the plate: beyond its anchors
+};
+
+struct PartId {
+    PartKind kind = PartKind::none;
+    std::string id = {};  ///< any text a file may hold; empty where the kind alone says it
+    PartPiece piece = PartPiece::whole;
+    /// Where the part is held by another (`joist J1 at ledger S1`): the other's kind and id.
+    PartKind at_kind = PartKind::none;
+    std::string at_id = {};
+
+    friend bool operator==(const PartId&, const PartId&) = default;
+    friend std::strong_ordering operator<=>(const PartId&, const PartId&) = default;
+};
+
+// The usual ones.
+[[nodiscard]] PartId anchor_part(std::string id);
+[[nodiscard]] PartId hole_part(std::string id);
+/// The part held at another: `block B1 at joist J2`.
+[[nodiscard]] PartId held_at(PartId part, const PartId& holder);
+/// The part without its piece and without what holds it: what a drawing marks and a person selects.
+[[nodiscard]] PartId whole(const PartId& part);
+
+[[nodiscard]] bool contains(const std::vector<PartId>& parts, const PartId& part);
+
+/// The word of files and JSON for a kind: `anchor`, `block`, `plug-in`; empty for none.
+[[nodiscard]] std::string_view kind_word(PartKind kind);
+/// A stable text for files, JSON and tests: `anchor A`, `block B1 at joist J2`, `block B1, upper end`. English, never
+/// translated, never taken apart again: `find_part` looks it up.
+[[nodiscard]] std::string key(const PartId& part);
+/// Its name for people.
+[[nodiscard]] format::Phrase part_name(const PartId& part);
+
+/// Every whole part of a detail, in the order of the load path.
+[[nodiscard]] std::vector<PartId> parts(const BaseDetail& detail);
+/// The one of `candidates` with this key; absent where none has it.
+[[nodiscard]] std::optional<PartId> find_part(const std::vector<PartId>& candidates, std::string_view key);
+
+}  // namespace toehold::model
