@@ -19,7 +19,7 @@ std::string heading(const checks::CheckResult& result) {
     const auto& all = checks::registered_checks();
     const auto check =
         std::find_if(all.begin(), all.end(), [&result](const auto& known) { return known.id == result.id; });
-    if (check != all.end() && !check->covers.empty()) text += paragraph(check->covers, "  covers   ");
+    if (check != all.end() && !check->covers.empty()) text += paragraph(format::english(check->covers), "  covers   ");
     return text;
 }
 
@@ -50,7 +50,7 @@ std::string conclusion(const checks::CheckResult& result, System system) {
     }
     line += ": " + std::string(word(result.status));
     if (result.direction_deg) line += " (push towards " + degrees_text(*result.direction_deg) + " deg)";
-    return paragraph(line, "  result:  ") + (result.note.empty() ? "" : paragraph(result.note, "  note:    "));
+    return paragraph(line, "  result:  ") + (result.note.empty() ? "" : paragraph(format::english(result.note), "  note:    "));
 }
 
 }  // namespace

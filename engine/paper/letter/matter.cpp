@@ -10,7 +10,7 @@ namespace {
 template <class Known>
 std::string title_in(const std::vector<Known>& all, const std::string& id) {
     const auto known = std::find_if(all.begin(), all.end(), [&id](const Known& one) { return one.id == id; });
-    return known == all.end() ? std::string() : known->title;
+    return known == all.end() ? std::string() : format::english(known->title);
 }
 
 /// By what the engine calls it, also where the review has no result of it any more.
