@@ -43,9 +43,8 @@ struct Phrase {
     Phrase(std::string words, std::vector<Argument> values);
     // TRANSITION: removed when every room makes and shows phrases.
     template <class Text>
-        requires std::is_convertible_v<Text, std::string>
-    Phrase(Text&& text);               // NOLINT
-    operator std::string() const;      // NOLINT
+    requires std::is_convertible_v<Text, std::string> Phrase(Text&& text);  // NOLINT
+    operator std::string() const;                                           // NOLINT
     [[nodiscard]] bool empty() const { return pattern.empty(); }
     friend bool operator==(const Phrase&, const Phrase&);
 };
@@ -111,8 +110,8 @@ template <class... Values>
 
 // TRANSITION
 template <class Text>
-    requires std::is_convertible_v<Text, std::string>
-Phrase::Phrase(Text&& text) : Phrase(verbatim(std::string(std::forward<Text>(text)))) {}
+requires std::is_convertible_v<Text, std::string> Phrase::Phrase(Text&& text)
+    : Phrase(verbatim(std::string(std::forward<Text>(text)))) {}
 inline Phrase::operator std::string() const { return english(*this); }
 inline std::string operator+(const Phrase& a, const std::string& b) { return english(a) + b; }
 inline std::string operator+(const std::string& a, const Phrase& b) { return a + english(b); }

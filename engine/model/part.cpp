@@ -194,11 +194,12 @@ format::Phrase part_name(const PartId& part) {
 
 std::vector<PartId> parts(const BaseDetail& detail) {
     std::vector<PartId> all = {{PartKind::push}, {PartKind::guard}, {PartKind::post}};
-    if (detail.weld) all.push_back({PartKind::weld});
+    const PlateOnDeck& mount = on_deck(detail);
+    if (mount.weld) all.push_back({PartKind::weld});
     all.push_back({PartKind::plate});
-    append(all, PartKind::anchor, detail.plate.holes);
-    if (detail.layers.decking) all.push_back({PartKind::decking});
-    for (std::size_t i = 1; i <= detail.layers.shims.size(); ++i) all.push_back({PartKind::shim, std::to_string(i)});
+    append(all, PartKind::anchor, mount.plate.holes);
+    if (mount.layers.decking) all.push_back({PartKind::decking});
+    for (std::size_t i = 1; i <= mount.layers.shims.size(); ++i) all.push_back({PartKind::shim, std::to_string(i)});
     append(all, PartKind::block, detail.framing.blocks);
     if (detail.framing.joists) append(all, PartKind::joist, detail.framing.joists->members);
     append(all, PartKind::rim, detail.framing.rims);
@@ -209,8 +210,8 @@ std::vector<PartId> parts(const BaseDetail& detail) {
 }
 
 std::optional<PartId> find_part(const std::vector<PartId>& candidates, std::string_view wanted) {
-    const auto found =
-        std::find_if(candidates.begin(), candidates.end(), [wanted](const PartId& part) { return key(part) == wanted; });
+    const auto found = std::find_if(candidates.begin(), candidates.end(),
+                                    [wanted](const PartId& part) { return key(part) == wanted; });
     if (found == candidates.end()) return std::nullopt;
     return *found;
 }
