@@ -1,9 +1,9 @@
 #include "window/panels/notes/notes_page.h"
 
 #include "format/figures.h"
-#include "output/words.h"
 #include "window/theme/status_marks.h"
 #include "window/utf8.h"
+#include "wording/status.h"
 
 #include <wx/intl.h>
 
@@ -64,8 +64,8 @@ wxString findings(const Page& page) {
         }
         words += page.text(escaped(text_of(finding.message)));
         if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause) + "]");
-        html += entry(page.mark(wxGetTranslation(text_of(output::word(finding.severity))), status_of(finding.severity)),
-                      words);
+        html += entry(
+            page.mark(wxGetTranslation(text_of(wording::word(finding.severity))), status_of(finding.severity)), words);
     }
     return html;
 }
@@ -107,8 +107,8 @@ wxString remedies(const Page& page) {
         const wxString words = page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
                                                 page.notes.stale ? 0 : 1, static_cast<int>(page.ground));
-        html +=
-            entry(page.mark(wxGetTranslation(text_of(output::word(remedy.verdict))), status_of(remedy.verdict)), words);
+        html += entry(page.mark(wxGetTranslation(text_of(wording::word(remedy.verdict))), status_of(remedy.verdict)),
+                      words);
         ++index;
     }
     return html;
