@@ -1,6 +1,6 @@
 #pragma once
 // Help in a window of its own, which stays while the reader works.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 class wxWindow;
 

@@ -1,6 +1,6 @@
 #include "window/theme/ink.h"
 
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 
 #include <wx/dc.h>
 #include <wx/graphics.h>

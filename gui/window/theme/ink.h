@@ -1,6 +1,6 @@
 #pragma once
 // The drawings' colours for the panels beside them, and the drawings' marks on a panel's own surface.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 #include <wx/colour.h>
 #include <wx/gdicmn.h>

@@ -1,6 +1,6 @@
 #include "window/theme/status_marks.h"
 
-#include "drawing/marks/status_mark.h"
+#include "drawing/annotation/symbols.h"
 #include "format/figures.h"
 
 #include <algorithm>

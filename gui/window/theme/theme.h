@@ -1,6 +1,6 @@
 #pragma once
 // The window's dress: the drawings' ink and paper for everything around them.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 #include <wx/aui/framemanager.h>
 #include <wx/colour.h>

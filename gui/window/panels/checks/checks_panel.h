@@ -1,7 +1,7 @@
 #pragma once
 // Every check of the detail, worst first, each opening to its worked steps. Choosing a row selects what it is about on
 // the drawings; what is selected there marks its rows here.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 #include "session/session.h"
 #include "window/panels/checks/check_rows.h"
 

@@ -1,7 +1,7 @@
 #pragma once
 // One field as a line of the property grid: text, a short list that drops down, or a long one that is picked from.
 // Whatever the editor, the line's value is the field's text.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 #include "editing/fields.h"
 
 #include <wx/propgrid/props.h>

@@ -1,6 +1,6 @@
 #pragma once
 // Every field of the detail by the trade's name, grouped, narrowed by typing, the selected parts' first.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 #include "editing/fields.h"
 #include "session/session.h"
 

@@ -1,7 +1,7 @@
 #pragma once
 // What the checks' list does not say: findings, what would help, assumptions, cautions. Text that can be selected and
 // copied; a remedy is applied with one press.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 #include "session/session.h"
 #include "window/panels/notes/notes_page.h"
 
