@@ -1,8 +1,8 @@
 #include "checks/anchor/anchors_in_member.h"
 
 #include "checks/anchor/seating.h"
-#include "resistance/wood/geometry_factor.h"
-#include "resistance/wood/group_factor.h"
+#include "resistance/wood/connection_factors.h"
+#include "resistance/wood/fastener_placement.h"
 
 #include <algorithm>
 #include <cmath>
