@@ -1,7 +1,8 @@
 #pragma once
-// The toolkit's text and the engine's, which is UTF-8.
+// Text and paths between the toolkit and the rooms below it. Both sides are UTF-8, whatever the locale.
 #include <wx/string.h>
 
+#include <filesystem>
 #include <string>
 #include <string_view>
 
@@ -9,5 +10,7 @@ namespace toehold::window {
 
 [[nodiscard]] inline wxString text_of(std::string_view utf8) { return wxString::FromUTF8(utf8.data(), utf8.size()); }
 [[nodiscard]] inline std::string utf8(const wxString& words) { return words.utf8_string(); }
+[[nodiscard]] inline wxString shown_path(const std::filesystem::path& path) { return text_of(path.string()); }
+[[nodiscard]] inline std::filesystem::path path_of(const wxString& text) { return {utf8(text)}; }
 
 }  // namespace toehold::window
