@@ -5,8 +5,7 @@
 #include "format/figures.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
-#include "window/utf8.h"
-#include "wording/status.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>
