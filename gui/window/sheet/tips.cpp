@@ -1,11 +1,12 @@
 #include "window/sheet/tips.h"
 
 #include "drawing/parts.h"
-#include "model/member.h"
 #include "format/figures.h"
+#include "model/member.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
 #include "window/text.h"
+#include "wording/status.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>

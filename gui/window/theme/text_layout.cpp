@@ -1,5 +1,7 @@
 #include "window/theme/text_layout.h"
 
+#include "drawing/render/subscripts.h"
+
 #include <wx/graphics.h>
 #include <wx/tokenzr.h>
 
