@@ -18,16 +18,16 @@ void show_about(wxWindow* parent) {
         auto* text = new wxStaticText(&dialog, wxID_ANY, words);
         text->SetFont(lettering(points, bold));
         text->Wrap(dialog.FromDIP(420));
-        column->Add(text, wxSizerFlags().Border(wxLEFT | wxRIGHT | wxTOP, dialog.FromDIP(18)));
+        column->Add(text, wxSizerFlags().Border(wxLEFT | wxRIGHT | wxTOP, dialog.FromDIP(gap::wide)));
     };
-    add("TOEHOLD", 22.0, true);
-    add(wxString::Format(_("Version %s, with %zu checks"), TOEHOLD_VERSION, checks::registered_checks().size()), 9.5,
-        false);
+    add("TOEHOLD", points::display, true);
+    add(wxString::Format(_("Version %s, with %zu checks"), TOEHOLD_VERSION, checks::registered_checks().size()),
+        points::body, false);
     add(_("Designs and checks the base of a guard post that stands on a plate on a wood deck: the uplift on every "
           "anchor for a push from any direction, and every link from the post down to the supports of the joists."),
-        9.5, false);
-    add(_("It helps a person who answers for the detail. It does not take that answer over."), 9.5, true);
-    column->Add(dialog.CreateButtonSizer(wxOK), wxSizerFlags().Expand().Border(wxALL, dialog.FromDIP(14)));
+        points::body, false);
+    add(_("It helps a person who answers for the detail. It does not take that answer over."), points::body, true);
+    column->Add(dialog.CreateButtonSizer(wxOK), wxSizerFlags().Expand().Border(wxALL, dialog.FromDIP(gap::wide)));
     dialog.SetSizerAndFit(column);
     dialog.CentreOnParent();
     dialog.ShowModal();

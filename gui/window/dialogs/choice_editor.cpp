@@ -1,7 +1,7 @@
 #include "window/dialogs/choice_editor.h"
 
 #include "window/panels/fields/field_filter.h"
-#include "window/utf8.h"
+#include "window/text.h"
 
 #include <wx/button.h>
 #include <wx/intl.h>
@@ -24,26 +24,24 @@ wxString without_id(const editing::Choice& choice) {
 }  // namespace
 
 ChoiceEditor::ChoiceEditor(wxWindow* parent, const wxString& title, std::vector<editing::Choice> choices,
-                           const std::string& current, drawing::Ground ground)
+                           const std::string& current, const Theme& theme)
     : wxDialog(parent, wxID_ANY, title, wxDefaultPosition, wxDefaultSize, wxDEFAULT_DIALOG_STYLE | wxRESIZE_BORDER),
       choices_(std::move(choices)) {
     SetName("choice");
-    add_controls(ink(ground));
+    add_controls(theme);
     fill(current);
 }
 
-void ChoiceEditor::add_controls(const Ink& colours) {
-    SetBackgroundColour(colours.ground);
+void ChoiceEditor::add_controls(const Theme& theme) {
+    SetBackgroundColour(theme.paper);
     filter_ = new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition, wxDefaultSize, wxTE_PROCESS_ENTER);
     filter_->SetName("choice-filter");
     filter_->SetHint(_("Type to narrow the list"));
     list_ = new wxListView(this, wxID_ANY, wxDefaultPosition, FromDIP(wxSize(460, 260)),
                            wxLC_REPORT | wxLC_SINGLE_SEL | wxLC_NO_HEADER);
     list_->SetName("choice-list");
-    for (wxWindow* control : {static_cast<wxWindow*>(filter_), static_cast<wxWindow*>(list_)}) {
-        control->SetBackgroundColour(colours.ground);
-        control->SetForegroundColour(colours.text);
-    }
+    apply_theme(*filter_, theme);
+    apply_theme(*list_, theme);
     list_->AppendColumn(_("Choice"), wxLIST_FORMAT_LEFT, FromDIP(300));
     list_->AppendColumn(_("Name in the file"), wxLIST_FORMAT_LEFT, FromDIP(140));
 
@@ -55,15 +53,16 @@ void ChoiceEditor::add_controls(const Ink& colours) {
     list_->Bind(wxEVT_LIST_ITEM_ACTIVATED, [this](wxListEvent&) { EndModal(wxID_OK); });
 
     auto* column = new wxBoxSizer(wxVERTICAL);
-    column->Add(filter_, wxSizerFlags().Expand().Border(wxALL, FromDIP(8)));
-    column->Add(list_, wxSizerFlags(1).Expand().Border(wxLEFT | wxRIGHT, FromDIP(8)));
-    column->Add(CreateStdDialogButtonSizer(wxOK | wxCANCEL), wxSizerFlags().Expand().Border(wxALL, FromDIP(8)));
+    column->Add(filter_, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::normal)));
+    column->Add(list_, wxSizerFlags(1).Expand().Border(wxLEFT | wxRIGHT, FromDIP(gap::normal)));
+    column->Add(CreateStdDialogButtonSizer(wxOK | wxCANCEL),
+                wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::normal)));
     SetSizerAndFit(column);
     for (const int id : {wxID_OK, wxID_CANCEL}) {
         wxWindow* press = FindWindow(id);
         if (press == nullptr) continue;
-        press->SetBackgroundColour(colours.raised);
-        press->SetForegroundColour(colours.text);
+        press->SetBackgroundColour(theme.band);
+        press->SetForegroundColour(theme.ink);
     }
     filter_->SetFocus();
 }
@@ -115,14 +114,14 @@ std::optional<std::string> ChoiceEditor::picked() const {
     return choices_[shown_[static_cast<std::size_t>(row)]].value;
 }
 
-std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& field, drawing::Ground ground) {
+std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& field, const Theme& theme) {
     std::vector<editing::Choice> choices = field.choices;
     const bool names_nothing =
         std::any_of(choices.begin(), choices.end(), [](const editing::Choice& one) { return one.value.empty(); });
     if (field.may_be_empty && !names_nothing) {
         choices.insert(choices.begin(), editing::Choice{"", _("not stated").utf8_string()});
     }
-    ChoiceEditor editor(parent, wxGetTranslation(text_of(field.label)), std::move(choices), field.value, ground);
+    ChoiceEditor editor(parent, wxGetTranslation(text_of(field.label)), std::move(choices), field.value, theme);
     if (editor.ShowModal() != wxID_OK) return std::nullopt;
     return editor.picked();
 }

@@ -1,7 +1,7 @@
 #pragma once
 // A list to pick from, narrowed by typing.
 #include "editing/fields.h"
-#include "window/theme/ink.h"
+#include "window/theme/theme.h"
 
 #include <wx/dialog.h>
 
@@ -18,13 +18,13 @@ class ChoiceEditor : public wxDialog {
   public:
     /// `current`: the value to start from.
     ChoiceEditor(wxWindow* parent, const wxString& title, std::vector<editing::Choice> choices,
-                 const std::string& current, drawing::Ground ground);
+                 const std::string& current, const Theme& theme);
 
     /// The value picked; absent: nothing is.
     [[nodiscard]] std::optional<std::string> picked() const;
 
   private:
-    void add_controls(const Ink& colours);
+    void add_controls(const Theme& theme);
     void fill(const std::string& current);
     void on_key(wxKeyEvent& event);
     void move_by(long rows);
@@ -36,7 +36,6 @@ class ChoiceEditor : public wxDialog {
 };
 
 /// Shows it and waits; absent: the person went back.
-[[nodiscard]] std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& field,
-                                                     drawing::Ground ground);
+[[nodiscard]] std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& field, const Theme& theme);
 
 }  // namespace toehold::window

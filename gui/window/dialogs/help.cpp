@@ -2,7 +2,7 @@
 
 #include "window/dialogs/help_text.h"
 #include "window/frame/language.h"
-#include "window/paths.h"
+#include "window/text.h"
 #include "window/theme/theme.h"
 
 #include <wx/frame.h>
@@ -31,27 +31,26 @@ wxString title_of(HelpPage page) {
     return {};
 }
 
-wxString dressed(std::string_view text, const Look& look) {
+wxString themed(std::string_view text, const Theme& theme) {
     const auto html = [](const wxColour& colour) { return colour.GetAsString(wxC2S_HTML_SYNTAX); };
-    return "<html><body bgcolor=\"" + html(look.paper) + "\" text=\"" + html(look.ink) + "\" link=\"" +
-           html(look.demand) + "\">" + shown_text(text) + "</body></html>";
+    return "<html><body bgcolor=\"" + html(theme.paper) + "\" text=\"" + html(theme.ink) + "\" link=\"" +
+           html(theme.demand) + "\">" + text_of(text) + "</body></html>";
 }
 
 class HelpFrame : public wxFrame {
   public:
-    HelpFrame(wxWindow* parent, drawing::Ground ground)
+    HelpFrame(wxWindow* parent, const Theme& theme)
         : wxFrame(parent, wxID_ANY, _("Help"), wxDefaultPosition, parent->FromDIP(wxSize(760, 640)),
                   wxDEFAULT_FRAME_STYLE | wxFRAME_FLOAT_ON_PARENT) {
         SetName("help");
         give_icon(*this);
         book_ = new wxNotebook(this, wxID_ANY);
-        const Look dress = look(ground);
-        SetBackgroundColour(dress.paper);
+        SetBackgroundColour(theme.paper);
         for (const HelpPage page : pages) {
             auto* html = new wxHtmlWindow(book_, wxID_ANY);
             html->SetStandardFonts(11, "DejaVu Sans", "DejaVu Sans Mono");
-            html->SetBorders(FromDIP(16));
-            html->SetPage(dressed(speaks_french() ? help_text_french(page) : help_text_english(page), dress));
+            html->SetBorders(FromDIP(gap::wide));
+            html->SetPage(themed(speaks_french() ? help_text_french(page) : help_text_english(page), theme));
             book_->AddPage(html, title_of(page));
         }
         auto* column = new wxBoxSizer(wxVERTICAL);
@@ -76,9 +75,9 @@ class HelpFrame : public wxFrame {
 
 }  // namespace
 
-void show_help(wxWindow* parent, drawing::Ground ground, HelpPage page) {
+void show_help(wxWindow* parent, const Theme& theme, HelpPage page) {
     auto* frame = dynamic_cast<HelpFrame*>(wxWindow::FindWindowByName("help", parent));
-    if (frame == nullptr) frame = new HelpFrame(parent, ground);
+    if (frame == nullptr) frame = new HelpFrame(parent, theme);
     frame->turn_to(page);
     frame->Show();
     frame->Raise();

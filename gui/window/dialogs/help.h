@@ -1,6 +1,6 @@
 #pragma once
 // Help in a window of its own, which stays while the reader works.
-#include "drawing/palette.h"
+#include "window/theme/theme.h"
 
 class wxWindow;
 
@@ -8,6 +8,6 @@ namespace toehold::window {
 
 enum class HelpPage { method, sources, keys };
 
-void show_help(wxWindow* parent, drawing::Ground ground, HelpPage page);
+void show_help(wxWindow* parent, const Theme& theme, HelpPage page);
 
 }  // namespace toehold::window

@@ -1,5 +1,5 @@
 #pragma once
-// The words of the help, in English and in French, as plain HTML without colours.
+// The words of the help, in English and in French, as plain HTML without theme.
 #include "window/dialogs/help.h"
 
 #include <string_view>

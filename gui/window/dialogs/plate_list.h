@@ -5,14 +5,17 @@
 
 #include <wx/vlbox.h>
 
+#include <optional>
 #include <vector>
 
 namespace toehold::window {
 
+class Application;
+
 class PlateList : public wxVListBox {
   public:
     /// The catalog outlives the list.
-    PlateList(wxWindow* parent, const catalog::Catalog& catalog, drawing::Ground ground);
+    PlateList(wxWindow* parent, const catalog::Catalog& catalog, const Theme& theme);
     [[nodiscard]] const model::Plate* chosen() const;  ///< nullptr: none
 
   private:
@@ -23,8 +26,11 @@ class PlateList : public wxVListBox {
 
     const std::vector<model::Plate>& plates_;
     const catalog::Catalog& catalog_;
-    Look look_;
+    Theme theme_;
     double largest_in_ = 1.0;  ///< longest side of any plate
 };
+
+/// A stock plate picked in a dialog; absent: thought better of it.
+[[nodiscard]] std::optional<model::Plate> ask_stock_plate(wxWindow* parent, const Application& application);
 
 }  // namespace toehold::window

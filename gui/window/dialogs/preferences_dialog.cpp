@@ -2,7 +2,7 @@
 
 #include "editing/fields.h"
 #include "window/frame/application.h"
-#include "window/paths.h"
+#include "window/text.h"
 
 #include <wx/choice.h>
 #include <wx/dialog.h>
@@ -22,7 +22,7 @@ class PreferencesDialog : public wxDialog {
     PreferencesDialog(wxWindow* parent, const Preferences& now)
         : wxDialog(parent, wxID_ANY, _("Preferences")), preferences_(now) {
         SetName("preferences");
-        auto* grid = new wxFlexGridSizer(2, wxSize(FromDIP(12), FromDIP(8)));
+        auto* grid = new wxFlexGridSizer(2, wxSize(FromDIP(gap::wide), FromDIP(gap::normal)));
         grid->AddGrowableCol(1);
         system_ = add_choice(*grid, _("&Units"), "units", {_("Inches and pounds"), _("Millimetres and newtons")},
                              static_cast<int>(now.system));
@@ -37,9 +37,9 @@ class PreferencesDialog : public wxDialog {
         refusal_ = new wxStaticText(this, wxID_ANY, "");
         refusal_->SetName("refusal");
         auto* column = new wxBoxSizer(wxVERTICAL);
-        column->Add(grid, wxSizerFlags().Expand().Border(wxALL, FromDIP(16)));
-        column->Add(refusal_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, FromDIP(16)));
-        column->Add(CreateButtonSizer(wxOK | wxCANCEL), wxSizerFlags().Expand().Border(wxALL, FromDIP(12)));
+        column->Add(grid, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::wide)));
+        column->Add(refusal_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, FromDIP(gap::wide)));
+        column->Add(CreateButtonSizer(wxOK | wxCANCEL), wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::wide)));
         SetSizerAndFit(column);
         Bind(
             wxEVT_BUTTON, [this](wxCommandEvent&) { finish(); }, wxID_OK);
@@ -64,8 +64,7 @@ class PreferencesDialog : public wxDialog {
     wxTextCtrl* add_length(wxSizer& grid, const wxString& label, const wxString& name, double length_in,
                            units::System system) {
         grid.Add(new wxStaticText(this, wxID_ANY, label), wxSizerFlags().CenterVertical());
-        auto* entry =
-            new wxTextCtrl(this, wxID_ANY, shown_text(editing::shown(length_in, units::Kind::length, system)));
+        auto* entry = new wxTextCtrl(this, wxID_ANY, text_of(editing::shown(length_in, units::Kind::length, system)));
         entry->SetName(name);
         grid.Add(entry, wxSizerFlags().Expand());
         return entry;
@@ -73,13 +72,13 @@ class PreferencesDialog : public wxDialog {
 
     /// Takes a length over zero; else says what is wanted.
     bool take(const wxTextCtrl& entry, units::System system, double& length_in) {
-        const auto typed = editing::typed(plain_text(entry.GetValue()), units::Kind::length, system);
+        const auto typed = editing::typed(utf8(entry.GetValue()), units::Kind::length, system);
         if (typed && *typed > 0.0) {
             length_in = *typed;
             return true;
         }
         refusal_->SetLabel(
-            wxString::Format(_("This cannot be read. Wanted: %s."), shown_text(units::accepted(units::Kind::length))));
+            wxString::Format(_("This cannot be read. Wanted: %s."), text_of(units::accepted(units::Kind::length))));
         refusal_->Wrap(FromDIP(360));
         GetSizer()->Fit(this);
         return false;

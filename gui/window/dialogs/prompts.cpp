@@ -1,7 +1,7 @@
 #include "window/dialogs/prompts.h"
 
 #include "window/dialogs/recovery_dialog.h"
-#include "window/paths.h"
+#include "window/text.h"
 
 #include <wx/filedlg.h>
 #include <wx/msgdlg.h>
@@ -42,9 +42,9 @@ std::optional<fs::path> ask_paper_to_save(wxWindow* parent, const fs::path& sugg
                                           const std::vector<std::string>& endings) {
     wxString kinds;
     for (const std::string& ending : endings) {
-        const wxString pattern = "*." + shown_text(ending);
+        const wxString pattern = "*." + text_of(ending);
         kinds +=
-            (kinds.empty() ? wxString() : wxString("|")) + shown_text(ending).Upper() + " (" + pattern + ")|" + pattern;
+            (kinds.empty() ? wxString() : wxString("|")) + text_of(ending).Upper() + " (" + pattern + ")|" + pattern;
     }
     wxFileDialog dialog(parent, _("Save the paper as"), shown_path(suggested.parent_path()),
                         shown_path(suggested.filename()), kinds, wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
@@ -59,7 +59,7 @@ std::optional<fs::path> ask_paper_to_save(wxWindow* parent, const fs::path& sugg
 std::optional<std::string> ask_remark(wxWindow* parent, const wxString& about) {
     wxTextEntryDialog dialog(parent, about, _("Remark"), "", wxOK | wxCANCEL);
     if (dialog.ShowModal() != wxID_OK) return std::nullopt;
-    return plain_text(dialog.GetValue());
+    return utf8(dialog.GetValue());
 }
 
 Unsaved ask_unsaved(wxWindow* parent, const wxString& name) {

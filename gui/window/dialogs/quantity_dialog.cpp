@@ -1,7 +1,8 @@
 #include "window/dialogs/quantity_dialog.h"
 
 #include "editing/fields.h"
-#include "window/paths.h"
+#include "window/text.h"
+#include "window/theme/theme.h"
 
 #include <wx/button.h>
 #include <wx/choice.h>
@@ -22,15 +23,15 @@ class QuantityDialog : public wxDialog {
   public:
     QuantityDialog(wxWindow* parent, const wxString& title, const std::vector<Row>& rows, units::System system)
         : wxDialog(parent, wxID_ANY, title), rows_(rows), system_(system) {
-        auto* grid = new wxFlexGridSizer(2, wxSize(FromDIP(12), FromDIP(8)));
+        auto* grid = new wxFlexGridSizer(2, wxSize(FromDIP(gap::wide), FromDIP(gap::normal)));
         grid->AddGrowableCol(1);
         for (const Row& row : rows_) add(*grid, row);
         refusal_ = new wxStaticText(this, wxID_ANY, "");
         refusal_->SetName("refusal");
         auto* page = new wxBoxSizer(wxVERTICAL);
-        page->Add(grid, wxSizerFlags().Expand().Border(wxALL, FromDIP(16)));
-        page->Add(refusal_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, FromDIP(16)));
-        page->Add(CreateButtonSizer(wxOK | wxCANCEL), wxSizerFlags().Expand().Border(wxALL, FromDIP(12)));
+        page->Add(grid, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::wide)));
+        page->Add(refusal_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, FromDIP(gap::wide)));
+        page->Add(CreateButtonSizer(wxOK | wxCANCEL), wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::wide)));
         SetSizerAndFit(page);
         SetName("quantities");
         Bind(
@@ -53,7 +54,7 @@ class QuantityDialog : public wxDialog {
         } else {
             const wxString text = row.kind == Row::Kind::count
                                       ? wxString::Format("%d", static_cast<int>(row.start))
-                                      : shown_text(editing::shown(row.start, row.quantity, system_));
+                                      : text_of(editing::shown(row.start, row.quantity, system_));
             field = new wxTextCtrl(this, wxID_ANY, text);
         }
         field->SetName(wxString::Format("value-%zu", fields_.size()));
@@ -64,7 +65,7 @@ class QuantityDialog : public wxDialog {
     [[nodiscard]] std::optional<double> value(std::size_t number) const {
         const Row& row = rows_[number];
         if (row.kind == Row::Kind::choice) return static_cast<wxChoice*>(fields_[number])->GetSelection();
-        const std::string text = plain_text(static_cast<wxTextCtrl*>(fields_[number])->GetValue());
+        const std::string text = utf8(static_cast<wxTextCtrl*>(fields_[number])->GetValue());
         if (row.kind == Row::Kind::quantity) return editing::typed(text, row.quantity, system_);
         const std::optional<double> count = units::parse_number(text);
         if (!count || *count != std::floor(*count) || *count < row.least || *count > most_count) return std::nullopt;
@@ -75,7 +76,7 @@ class QuantityDialog : public wxDialog {
         if (row.kind == Row::Kind::count) {
             return wxString::Format(_("A whole number from %d to %d is wanted here."), row.least, most_count);
         }
-        return wxString::Format(_("This cannot be read. Wanted: %s."), shown_text(units::accepted(row.quantity)));
+        return wxString::Format(_("This cannot be read. Wanted: %s."), text_of(units::accepted(row.quantity)));
     }
 
     void finish() {

@@ -1,6 +1,7 @@
 #include "window/dialogs/recovery_dialog.h"
 
-#include "window/paths.h"
+#include "window/text.h"
+#include "window/theme/theme.h"
 
 #include <wx/button.h>
 #include <wx/checklst.h>
@@ -15,7 +16,7 @@ namespace {
 
 wxString line_of(const editing::RecoveryCopy& copy) {
     const wxString file = copy.of.empty() ? _("never saved") : shown_path(copy.of);
-    return wxString::Format(_("%s, %s (%s)"), shown_text(copy.name), shown_text(copy.written), file);
+    return wxString::Format(_("%s, %s (%s)"), text_of(copy.name), text_of(copy.written), file);
 }
 
 class RecoveryDialog : public wxDialog {
@@ -38,9 +39,9 @@ class RecoveryDialog : public wxDialog {
         add_button(*buttons, _("&Later"), Fate::keep);
         add_button(*buttons, _("&Open the marked"), Fate::open)->SetDefault();
         auto* page = new wxBoxSizer(wxVERTICAL);
-        page->Add(words, wxSizerFlags().Expand().Border(wxALL, FromDIP(14)));
-        page->Add(list_, wxSizerFlags(1).Expand().Border(wxLEFT | wxRIGHT, FromDIP(14)));
-        page->Add(buttons, wxSizerFlags().Expand().Border(wxALL, FromDIP(14)));
+        page->Add(words, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::wide)));
+        page->Add(list_, wxSizerFlags(1).Expand().Border(wxLEFT | wxRIGHT, FromDIP(gap::wide)));
+        page->Add(buttons, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::wide)));
         SetSizerAndFit(page);
         list_->SetFocus();
     }
@@ -57,7 +58,7 @@ class RecoveryDialog : public wxDialog {
             chosen_ = fate;
             EndModal(wxID_OK);
         });
-        buttons.Add(button, wxSizerFlags().Border(wxLEFT, FromDIP(8)));
+        buttons.Add(button, wxSizerFlags().Border(wxLEFT, FromDIP(gap::normal)));
         return button;
     }
 

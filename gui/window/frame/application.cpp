@@ -4,7 +4,7 @@
 #include "window/frame/detail_frame.h"
 #include "window/frame/language.h"
 #include "window/frame/start_frame.h"
-#include "window/paths.h"
+#include "window/text.h"
 #include "xml/catalog_file.h"
 #include "xml/data_folder.h"
 #include "xml/detail_file.h"
@@ -30,7 +30,7 @@ wxString sentences(const model::Problems& problems) {
     constexpr std::size_t most = 12;
     wxString text;
     for (std::size_t number = 0; number < problems.size() && number < most; ++number) {
-        text += shown_text(model::sentence(problems[number])) + "\n";
+        text += text_of(model::sentence(problems[number])) + "\n";
     }
     if (problems.size() > most) text += wxString::FromUTF8("…");
     return text;
@@ -60,7 +60,7 @@ void Application::OnInitCmdLine(wxCmdLineParser& parser) {
 
 bool Application::OnCmdLineParsed(wxCmdLineParser& parser) {
     wxString data;
-    if (parser.Found("data", &data)) beginning_.data = plain_text(data);
+    if (parser.Found("data", &data)) beginning_.data = utf8(data);
     for (std::size_t number = 0; number < parser.GetParamCount(); ++number) {
         beginning_.files.push_back(path_of(parser.GetParam(number)));
     }
@@ -74,7 +74,7 @@ bool Application::begin(const Beginning& beginning) {
     preferences_ = load_preferences(beginning_.preferences);
     speak(preferences_.language);
     dark_desktop_ = desktop_is_dark();
-    dress_toolkit(look(ground()));
+    apply_to_toolkit(theme());
     print_data_ = std::make_unique<wxPrintData>();
     print_data_->SetOrientation(wxLANDSCAPE);
     page_ = std::make_unique<wxPageSetupDialogData>(*print_data_);
@@ -109,7 +109,7 @@ bool Application::read_catalogs(const std::string& named) {
 
 const catalog::Catalog& Application::catalog() const { return catalog_; }
 const Preferences& Application::preferences() const { return preferences_; }
-drawing::Ground Application::ground() const { return window::ground(preferences_.ground, dark_desktop_); }
+Theme Application::theme() const { return theme_of(ground(preferences_.ground, dark_desktop_)); }
 const fs::path& Application::recovery_folder() const { return beginning_.recovery; }
 wxFileHistory& Application::recent() { return recent_; }
 wxPrintData& Application::print_data() { return *print_data_; }
@@ -117,8 +117,8 @@ wxPageSetupDialogData& Application::page() { return *page_; }
 
 void Application::prefer(const Preferences& preferences) {
     preferences_ = preferences;
-    dress_toolkit(look(ground()));
-    for (DetailFrame* frame : frames()) frame->dress();
+    apply_to_toolkit(theme());
+    for (DetailFrame* frame : frames()) frame->apply_preferences();
     save_preferences(beginning_.preferences, preferences_);
 }
 

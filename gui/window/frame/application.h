@@ -48,11 +48,11 @@ class Application : public wxApp {
 
     [[nodiscard]] const catalog::Catalog& catalog() const;
     [[nodiscard]] const Preferences& preferences() const;
-    /// Keeps them, and dresses every window anew.
+    /// Keeps them, and shows every window by them.
     void prefer(const Preferences& preferences);
-    /// Keeps what a window remembers of itself, without dressing any.
+    /// Keeps what a window remembers of itself, and changes no window.
     void remember_layout(const wxString& layout, int width, int height);
-    [[nodiscard]] drawing::Ground ground() const;
+    [[nodiscard]] Theme theme() const;
     [[nodiscard]] const std::filesystem::path& recovery_folder() const;
     [[nodiscard]] wxFileHistory& recent();
     [[nodiscard]] wxPrintData& print_data();

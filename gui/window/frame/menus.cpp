@@ -3,6 +3,7 @@
 #include "drawing/parts.h"
 
 #include <wx/control.h>
+#include <wx/frame.h>
 #include <wx/translation.h>
 
 #include <algorithm>
@@ -134,7 +135,7 @@ wxMenu* view_menu() {
             separator,
             {command_ground_desktop, _("Ground as the d&esktop"), _("Paper on a light desktop, night on a dark one"),
              wxITEM_RADIO},
-            {command_ground_paper, _("Drafting p&aper"), _("Ink on paper"), wxITEM_RADIO},
+            {command_ground_paper, _("Drafting p&aper"), _("Theme on paper"), wxITEM_RADIO},
             {command_ground_night, _("Nigh&t negative"), _("Pale lines on a dark sheet"), wxITEM_RADIO},
             separator,
             {command_show_fields, _("Properties pane\tF4"), _("Show or hide every field of the detail"), wxITEM_CHECK},
@@ -217,21 +218,25 @@ void refresh_view(wxMenuBar& bar, const MenuState& state) {
     check(bar, display.system == units::System::si ? command_si : command_us, true);
     check(bar, command_ground_desktop + static_cast<int>(state.ground), true);
     enable(bar, command_push_governing, display.direction_rad.has_value());
+    check(bar, command_show_fields, state.fields_shown);
+    check(bar, command_show_review, state.review_shown);
 }
 
 }  // namespace
 
-wxMenuBar* make_menu_bar(wxMenu*& recent) {
+wxMenu* give_menu_bar(wxFrame& frame) {
+    wxMenu* recent = nullptr;
     auto* bar = new wxMenuBar;
     bar->Append(file_menu(recent), _("&File"));
     bar->Append(edit_menu(), _("&Edit"));
     bar->Append(view_menu(), _("&View"));
     bar->Append(checks_menu(), _("&Checks"));
     bar->Append(help_menu(), _("&Help"));
-    return bar;
+    frame.SetMenuBar(bar);
+    return recent;
 }
 
-void refresh(wxMenuBar& bar, const MenuState& state) {
+void refresh_menu_bar(wxMenuBar& bar, const MenuState& state) {
     enable(bar, wxID_SAVE, state.unsaved || !state.has_file);
     enable(bar, command_revert, state.has_file && state.unsaved);
     refresh_edits(bar, state);

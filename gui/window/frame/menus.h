@@ -5,6 +5,8 @@
 
 #include <wx/menu.h>
 
+class wxFrame;
+
 namespace toehold::window {
 
 /// Commands without a standard identifier of the toolkit's.
@@ -62,8 +64,8 @@ enum Command : int {
     command_remark,
 };
 
-/// `recent` becomes the menu of recent files.
-[[nodiscard]] wxMenuBar* make_menu_bar(wxMenu*& recent);
+/// Its submenu of recent files is returned.
+wxMenu* give_menu_bar(wxFrame& frame);
 
 /// What the menus must show.
 struct MenuState {
@@ -71,8 +73,9 @@ struct MenuState {
     GroundChoice ground = GroundChoice::desktop;
     bool has_file = false;
     bool unsaved = false;
+    bool fields_shown = true, review_shown = true;
 };
 /// Greys what cannot be done now, marks what is chosen and names the steps that can be undone.
-void refresh(wxMenuBar& bar, const MenuState& state);
+void refresh_menu_bar(wxMenuBar& bar, const MenuState& state);
 
 }  // namespace toehold::window

@@ -1,6 +1,6 @@
 #include "window/frame/preferences.h"
 
-#include "window/paths.h"
+#include "window/text.h"
 
 #include <wx/fileconf.h>
 #include <wx/log.h>
@@ -97,8 +97,8 @@ bool save_preferences(const fs::path& file, const Preferences& preferences) {
     config.Write("units", preferences.system == units::System::si ? "si" : "us");
     config.Write("ground", word(grounds, preferences.ground));
     config.Write("language", word(languages, preferences.language));
-    config.Write("nudge_us", shown_text(units::exact(preferences.nudge_us_in, units::Kind::length)));
-    config.Write("nudge_si", shown_text(units::exact(preferences.nudge_si_in, units::Kind::length)));
+    config.Write("nudge_us", text_of(units::exact(preferences.nudge_us_in, units::Kind::length)));
+    config.Write("nudge_si", text_of(units::exact(preferences.nudge_si_in, units::Kind::length)));
     config.Write("window/layout", preferences.layout);
     config.Write("window/width", preferences.width);
     config.Write("window/height", preferences.height);

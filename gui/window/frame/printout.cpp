@@ -1,8 +1,8 @@
 #include "window/frame/printout.h"
 
 #include "window/frame/application.h"
-#include "window/paths.h"
 #include "window/sheet/printout_page.h"
+#include "window/text.h"
 
 #include <wx/frame.h>
 #include <wx/graphics.h>
@@ -21,7 +21,7 @@ namespace {
 class SheetPrintout : public wxPrintout {
   public:
     SheetPrintout(const wxPageSetupDialogData& page, const session::Session& session)
-        : wxPrintout(shown_text(session.detail().name)), page_(page), session_(session) {}
+        : wxPrintout(text_of(session.detail().name)), page_(page), session_(session) {}
 
     bool HasPage(int page) override { return page == 1; }
     void GetPageInfo(int* least, int* most, int* from, int* to) override { *least = *most = *from = *to = 1; }

@@ -1,10 +1,6 @@
 #pragma once
 // Where a day begins: a stock plate to start a detail on, or a file.
-#include "model/plate.h"
-
 #include <wx/frame.h>
-
-#include <optional>
 
 namespace toehold::window {
 
@@ -24,8 +20,5 @@ class StartFrame : public wxFrame {
     Application& application_;
     PlateList* plates_ = nullptr;
 };
-
-/// A stock plate picked in a dialog; absent: thought better of it.
-[[nodiscard]] std::optional<model::Plate> ask_stock_plate(wxWindow* parent, Application& application);
 
 }  // namespace toehold::window

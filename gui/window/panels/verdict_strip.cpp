@@ -1,8 +1,9 @@
 #include "window/panels/verdict_strip.h"
 
 #include "format/figures.h"
-#include "window/paths.h"
-#include "window/theme/text_lines.h"
+#include "window/text.h"
+#include "window/theme/status_marks.h"
+#include "window/theme/text_layout.h"
 
 #include <wx/dcbuffer.h>
 #include <wx/graphics.h>
@@ -15,7 +16,7 @@ namespace toehold::window {
 namespace {
 
 constexpr double height = 66.0, margin = 10.0;  // DIP
-constexpr double dip_per_mm = 96.0 / 25.4;
+constexpr double dip_per_mm = pixels_per_mm;
 
 /// The frame around a status, in the line the palette gives it.
 void draw_frame(wxGraphicsContext& context, const drawing::Stroke& stroke, wxRect2DDouble box, double unit) {
@@ -43,7 +44,6 @@ wxString spoken(const VerdictWords& words) {
 VerdictStrip::VerdictStrip(wxWindow* parent, session::Session& session)
     : wxPanel(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxTAB_TRAVERSAL | wxFULL_REPAINT_ON_RESIZE),
       session_(session),
-      look_(look(drawing::Ground::paper)),
       words_(verdict_words(session)) {
     SetName("verdict");
     SetBackgroundStyle(wxBG_STYLE_PAINT);
@@ -56,8 +56,8 @@ VerdictStrip::VerdictStrip(wxWindow* parent, session::Session& session)
 
 VerdictStrip::~VerdictStrip() { session_.stop_listening(listener_); }
 
-void VerdictStrip::set_ground(drawing::Ground ground) {
-    look_ = look(ground);
+void VerdictStrip::apply_theme(const Theme& theme) {
+    theme_ = theme;
     refresh();
 }
 
@@ -76,18 +76,18 @@ void VerdictStrip::refresh() {
 double VerdictStrip::unit(double dip) const { return dip * FromDIP(100) / 100.0; }
 
 double VerdictStrip::draw_word(wxGraphicsContext& context, double left) const {
-    context.SetFont(lettering(15.0, true), words_.stale ? look_.faded : look_.ink);
+    context.SetFont(lettering(points::verdict, true), words_.stale ? theme_.faded : theme_.ink);
     double width = 0.0, text_height = 0.0;
     context.GetTextExtent(words_.word, &width, &text_height);
     const double padding = unit(14.0), high = unit(height - 2.0 * margin);
     const wxRect2DDouble box(left, unit(margin), width + 2.0 * padding, high);
-    draw_frame(context, drawing::stroke(words_.frame, look_.ground), box, unit(1.0));
+    draw_frame(context, drawing::stroke(words_.frame, theme_.ground), box, unit(1.0));
     context.DrawText(words_.word, left + padding, box.m_y + 0.5 * (high - text_height));
     return left + box.m_width;
 }
 
 void VerdictStrip::draw_reason(wxGraphicsContext& context, double left, double width) const {
-    context.SetFont(lettering(9.0), words_.stale ? look_.faded : look_.ink);
+    context.SetFont(lettering(points::body), words_.stale ? theme_.faded : theme_.ink);
     const std::vector<wxString> lines = lines_of(context, words_.reason, width, 3);
     constexpr double step = 17.0;
     double top = unit(0.5 * (height - step * static_cast<double>(lines.size())));
@@ -98,17 +98,17 @@ void VerdictStrip::draw_reason(wxGraphicsContext& context, double left, double w
 }
 
 void VerdictStrip::draw_governing(wxGraphicsContext& context, double left, double width) const {
-    context.SetFont(lettering(8.5, true), words_.stale ? look_.faded : look_.ink);
+    context.SetFont(lettering(points::small, true), words_.stale ? theme_.faded : theme_.ink);
     const double bar_top = unit(margin + 20.0), bar_high = unit(5.0);
     wxString first = words_.governing;
-    if (words_.ratio) first = shown_text(format::ratio_text(*words_.ratio)) + "  " + first;
+    if (words_.ratio) first = text_of(format::ratio_text(*words_.ratio)) + "  " + first;
     context.DrawText(lines_of(context, first, width, 1).front(), left, unit(margin - 1.0));
     if (words_.no_path) {
         // Nothing to hold it against: the demand breaks off.
         context.SetPen(*wxTRANSPARENT_PEN);
-        context.SetBrush(wxBrush(look_.demand));
+        context.SetBrush(wxBrush(theme_.demand));
         context.DrawRectangle(left, bar_top, width, bar_high);
-        context.SetPen(wxPen(look_.paper, static_cast<int>(unit(3.0))));
+        context.SetPen(wxPen(theme_.paper, static_cast<int>(unit(3.0))));
         for (const double back : {14.0, 22.0}) {
             const double at = left + width - unit(back);
             context.StrokeLine(at, bar_top + bar_high + unit(2.0), at + unit(5.0), bar_top - unit(2.0));
@@ -117,25 +117,25 @@ void VerdictStrip::draw_governing(wxGraphicsContext& context, double left, doubl
     if (words_.ratio) {
         // The capacity is the length; the demand is laid over it, and where it is more, runs past its end.
         const double longest = std::max(1.0, *words_.ratio), capacity = width / longest;
-        context.SetPen(wxPen(look_.capacity));
+        context.SetPen(wxPen(theme_.capacity));
         context.SetBrush(*wxTRANSPARENT_BRUSH);
         context.DrawRectangle(left, bar_top - unit(2.0), capacity, bar_high + unit(4.0));
         context.SetPen(*wxTRANSPARENT_PEN);
-        context.SetBrush(wxBrush(look_.demand));
+        context.SetBrush(wxBrush(theme_.demand));
         context.DrawRectangle(left, bar_top, width * *words_.ratio / longest, bar_high);
     }
-    context.SetFont(lettering(8.0), look_.faded);
+    context.SetFont(lettering(points::fine), theme_.faded);
     context.DrawText(lines_of(context, words_.freshness, width, 1).front(), left, bar_top + unit(8.0));
 }
 
 void VerdictStrip::paint() {
     wxAutoBufferedPaintDC dc(this);
-    dc.SetBackground(wxBrush(look_.paper));
+    dc.SetBackground(wxBrush(theme_.paper));
     dc.Clear();
     const std::unique_ptr<wxGraphicsContext> context(wxGraphicsContext::Create(dc));
     if (!context) return;
     const double whole = GetClientSize().GetWidth();
-    context->SetPen(wxPen(look_.ink));
+    context->SetPen(wxPen(theme_.ink));
     context->StrokeLine(0.0, 0.5, whole, 0.5);
     const double after_word = draw_word(*context, unit(margin)) + unit(16.0);
     const double governing_width = std::min(unit(320.0), 0.3 * whole);

@@ -18,7 +18,7 @@ class VerdictStrip : public wxPanel {
     VerdictStrip(const VerdictStrip&) = delete;
     VerdictStrip& operator=(const VerdictStrip&) = delete;
 
-    void set_ground(drawing::Ground ground);
+    void apply_theme(const Theme& theme);
     [[nodiscard]] const VerdictWords& words() const;
 
   private:
@@ -31,7 +31,7 @@ class VerdictStrip : public wxPanel {
 
     session::Session& session_;
     int listener_ = 0;
-    Look look_;
+    Theme theme_ = theme_of(drawing::Ground::paper);
     VerdictWords words_;
 };
 

@@ -1,6 +1,6 @@
 #include "window/panels/verdict_words.h"
 
-#include "window/paths.h"
+#include "window/text.h"
 
 #include <wx/translation.h>
 
@@ -25,7 +25,7 @@ wxString verdict_word(review::Verdict verdict) {
 
 /// The engine's reason is half a sentence, to stand behind a colon.
 wxString sentence_of(const std::string& reason) {
-    wxString words = shown_text(reason);
+    wxString words = text_of(reason);
     if (words.empty()) return words;
     words = words.Left(1).Upper() + words.Mid(1);
     return words.EndsWith(".") ? words : words + ".";
@@ -57,7 +57,7 @@ wxString freshness_words(const session::Session& session) {
 /// The detail as it stands cannot be solved at all.
 void say_problems(VerdictWords& words, const model::Problems& problems) {
     words.word = _("CANNOT BE SOLVED");
-    words.reason = shown_text(model::sentence(problems.front()));
+    words.reason = text_of(model::sentence(problems.front()));
     if (problems.size() > 1) {
         const int more = static_cast<int>(problems.size()) - 1;
         words.reason += " ";
@@ -72,8 +72,7 @@ void say_review(VerdictWords& words, const review::Review& review) {
     words.reason = sentence_of(review.reason);
     words.frame = verdict_frame(review);
     if (review.governing.check.empty()) return;
-    words.governing =
-        wxString::Format(_("%s, %s"), shown_text(review.governing.title), shown_text(review.governing.subject));
+    words.governing = wxString::Format(_("%s, %s"), text_of(review.governing.title), text_of(review.governing.subject));
     words.no_path = !std::isfinite(review.governing.ratio);
     if (!words.no_path) words.ratio = review.governing.ratio;
 }
@@ -94,7 +93,7 @@ VerdictWords verdict_words(const session::Session& session) {
     }
     if (session.review() == nullptr && session.problems().empty() && !session.failure().empty()) {
         words.word = _("CANNOT BE SOLVED");
-        words.reason = shown_text(session.failure());
+        words.reason = text_of(session.failure());
         words.frame = drawing::Pen::no_path;
     }
     return words;

@@ -1,12 +1,13 @@
 #include "window/sheet/canvas.h"
 
-#include "drawing/parts.h"
+#include "window/sheet/context_menu.h"
+#include "window/sheet/tips.h"
 
 #include <wx/app.h>
 #include <wx/dcbuffer.h>
 #include <wx/graphics.h>
 
-#include <algorithm>
+#include <cmath>
 #include <memory>
 
 namespace toehold::window {
@@ -14,6 +15,7 @@ namespace toehold::window {
 namespace {
 
 constexpr double zoom_step = 1.25;
+constexpr double wheel_step = 1.15;
 constexpr double units_per_mm_at_96_dpi = 96 / 25.4;
 
 drawing::Point middle(const drawing::Area& area) { return {area.left + area.width / 2, area.top + area.height / 2}; }
@@ -36,43 +38,40 @@ CellKind cell_of(editing::Sheet sheet) {
     return CellKind::plan;
 }
 
+Pointer pointer_of(const wxMouseEvent& event) {
+    return {{static_cast<double>(event.GetX()), static_cast<double>(event.GetY())}, event.ShiftDown(), event.AltDown()};
+}
+
 }  // namespace
 
 SheetCanvas::SheetCanvas(wxWindow* parent, session::Session& session)
-    : session_(session), view_(session), nudge_rest_(this) {
+    : sheet_(session), drag_(sheet_), hover_(sheet_), keyboard_(*this, sheet_) {
     SetBackgroundStyle(wxBG_STYLE_PAINT);
     Create(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxWANTS_CHARS | wxFULL_REPAINT_ON_RESIZE | wxBORDER_NONE,
            "sheet");
-    bind_events();
-    listening_ = session_.listen([this](session::Change change) { on_session(change); });
+    bind_window_events();
+    bind_pointer_events();
+    listening_ = session.listen([this](session::Change change) { on_session(change); });
 }
 
-SheetCanvas::~SheetCanvas() { session_.stop_listening(listening_); }
+SheetCanvas::~SheetCanvas() { sheet_.session.stop_listening(listening_); }
 
 wxSize SheetCanvas::DoGetBestClientSize() const { return FromDIP(wxSize(900, 600)); }
 
-void SheetCanvas::bind_events() {
+void SheetCanvas::bind_window_events() {
     Bind(wxEVT_PAINT, &SheetCanvas::on_paint, this);
     Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
         lay_out();
         refresh();
         event.Skip();
     });
-    Bind(wxEVT_LEFT_DOWN, &SheetCanvas::on_left_down, this);
-    Bind(wxEVT_LEFT_UP, &SheetCanvas::on_left_up, this);
-    Bind(wxEVT_LEFT_DCLICK, &SheetCanvas::on_double, this);
-    Bind(wxEVT_MIDDLE_DOWN, &SheetCanvas::on_middle_down, this);
-    Bind(wxEVT_MIDDLE_UP, &SheetCanvas::on_middle_up, this);
-    Bind(wxEVT_MOTION, &SheetCanvas::on_motion, this);
-    Bind(wxEVT_MOUSEWHEEL, &SheetCanvas::on_wheel, this);
-    Bind(wxEVT_LEAVE_WINDOW, &SheetCanvas::on_leave, this);
-    Bind(wxEVT_MOUSE_CAPTURE_LOST, &SheetCanvas::on_capture_lost, this);
-    Bind(wxEVT_IDLE, &SheetCanvas::on_idle, this);
-    Bind(wxEVT_KEY_DOWN, &SheetCanvas::on_key, this);
-    Bind(wxEVT_CHAR, &SheetCanvas::on_character, this);
+    Bind(wxEVT_KEY_DOWN, [this](wxKeyEvent& event) {
+        if (!keyboard_.key(event)) event.Skip();
+    });
+    Bind(wxEVT_CHAR, [this](wxKeyEvent& event) {
+        if (!keyboard_.character(event)) event.Skip();
+    });
     Bind(wxEVT_CONTEXT_MENU, &SheetCanvas::on_context_menu, this);
-    Bind(
-        wxEVT_TIMER, [this](wxTimerEvent&) { session_.rest(); }, nudge_rest_.GetId());
     const auto focus = [this](wxFocusEvent& event) {
         refresh();
         event.Skip();
@@ -81,19 +80,44 @@ void SheetCanvas::bind_events() {
     Bind(wxEVT_KILL_FOCUS, focus);
 }
 
+void SheetCanvas::bind_pointer_events() {
+    Bind(wxEVT_LEFT_DOWN, &SheetCanvas::on_left_down, this);
+    Bind(wxEVT_LEFT_UP, [this](wxMouseEvent& event) { release(event); });
+    Bind(wxEVT_LEFT_DCLICK, &SheetCanvas::on_double, this);
+    Bind(wxEVT_MIDDLE_DOWN, &SheetCanvas::on_middle_down, this);
+    Bind(wxEVT_MIDDLE_UP, [this](wxMouseEvent& event) {
+        if (drag_.panning()) release(event);
+    });
+    Bind(wxEVT_MOTION, &SheetCanvas::on_motion, this);
+    Bind(wxEVT_MOUSEWHEEL, &SheetCanvas::on_wheel, this);
+    Bind(wxEVT_LEAVE_WINDOW, [this](wxMouseEvent& event) {
+        event.Skip();
+        if (drag_.busy()) return;
+        hover_.leave();
+        refresh();
+    });
+    Bind(wxEVT_MOUSE_CAPTURE_LOST, [this](wxMouseCaptureLostEvent&) { take_back_drag(); });
+    Bind(wxEVT_IDLE, [this](wxIdleEvent& event) {
+        event.Skip();
+        if (drag_.follow()) refresh();
+    });
+}
+
 void SheetCanvas::on_session(session::Change change) {
-    view_.note(change);
-    if (doing_ == Doing::nothing && !hovered_part_.empty() && change == session::Change::results) show_tip();
+    sheet_.view.note(change);
+    if (!drag_.busy() && !hover_.part().empty() && change == session::Change::results) show_tip();
     refresh();
 }
+
+// --- painting ---
 
 void SheetCanvas::refresh() { Refresh(false); }
 
 void SheetCanvas::lay_out() {
     const auto size = GetClientSize();
     const double dip = FromDIP(1000) / 1000.0;
-    view_.resize({0, 0, static_cast<double>(size.x), static_cast<double>(size.y)}, units_per_mm_at_96_dpi * dip,
-                 GetContentScaleFactor());
+    sheet_.view.resize({0, 0, static_cast<double>(size.x), static_cast<double>(size.y)}, units_per_mm_at_96_dpi * dip,
+                       GetContentScaleFactor());
 }
 
 void SheetCanvas::on_paint(wxPaintEvent&) {
@@ -101,49 +125,37 @@ void SheetCanvas::on_paint(wxPaintEvent&) {
     lay_out();
     const std::unique_ptr<wxGraphicsContext> context(wxGraphicsContext::Create(dc));
     if (!context) return;
-    view_.paint(static_cast<cairo_t*>(context->GetNativeContext()), live());
-    frame_owed_ = false;
-    if (waiting_) wxWakeUpIdle();
+    sheet_.view.paint(static_cast<cairo_t*>(context->GetNativeContext()), live());
+    if (drag_.painted()) wxWakeUpIdle();
 }
 
 SheetView::Live SheetCanvas::live() {
     SheetView::Live live;
-    if (HasFocus()) live.active = active_;
-    auto marks = marks_;
-    live.cell = doing_ == Doing::nothing ? hovered_ : marks_cell_;
-    if (live.cell && doing_ == Doing::nothing) {
-        marks.handles = visible_handles(*live.cell);
-        marks.hot = hot_;
-    }
-    live.marks = live_scene(marks);
+    if (HasFocus()) live.active = sheet_.active;
+    live.cell = drag_.busy() ? sheet_.marks_cell : hover_.cell();
+    live.marks = live_scene(drag_.busy() ? sheet_.marks : hover_.marks());
     return live;
 }
 
-std::vector<editing::Handle> SheetCanvas::visible_handles(CellKind kind) {
-    std::vector<editing::Handle> visible;
-    if (tool_ != Tool::select) return visible;
-    for (const auto& handle : view_.handles(kind))
-        if (handle.id == hot_ || drawing::contains(session_.selection(), handle.part)) visible.push_back(handle);
-    return visible;
-}
+// --- what is shown ---
 
 void SheetCanvas::set_ground(drawing::Ground ground) {
-    view_.set_ground(ground);
+    sheet_.view.set_ground(ground);
     refresh();
 }
 
 void SheetCanvas::fit_all() {
-    for (const auto kind : cell_kinds) view_.fit(kind);
+    for (const auto kind : cell_kinds) sheet_.view.fit(kind);
     refresh();
 }
 
 void SheetCanvas::fit_active() {
-    view_.fit(active_);
+    sheet_.view.fit(sheet_.active);
     refresh();
 }
 
 void SheetCanvas::zoom_active(double factor) {
-    view_.zoom(active_, factor, middle(view_.areas(active_).drawing));
+    sheet_.view.zoom(sheet_.active, factor, middle(sheet_.view.areas(sheet_.active).drawing));
     refresh();
 }
 
@@ -151,35 +163,168 @@ void SheetCanvas::zoom_in() { zoom_active(zoom_step); }
 
 void SheetCanvas::zoom_out() { zoom_active(1 / zoom_step); }
 
-void SheetCanvas::show_alone(std::optional<CellKind> kind) {
-    if (kind) active_ = *kind;
-    view_.show_alone(kind);
+void SheetCanvas::activate(CellKind kind) {
+    sheet_.active = kind;
+    if (sheet_.view.alone() && *sheet_.view.alone() != kind) sheet_.view.show_alone(kind);
     refresh();
 }
 
-void SheetCanvas::set_snap(editing::SnapRules rules) { snap_ = rules; }
+void SheetCanvas::show_alone(std::optional<CellKind> kind) {
+    if (kind) sheet_.active = *kind;
+    sheet_.view.show_alone(kind);
+    refresh();
+}
 
-void SheetCanvas::set_nudge(std::optional<NudgeSteps> steps) { nudge_ = steps; }
+void SheetCanvas::toggle_alone(CellKind kind) { show_alone(sheet_.view.alone() ? std::nullopt : std::optional(kind)); }
+
+void SheetCanvas::turn_push_by(double degrees) {
+    const auto& push = sheet_.view.overlay().push;
+    const double from = push ? push->direction_rad : sheet_.session.display().direction_rad.value_or(0.0);
+    sheet_.session.turn_push(by_degrees(from, degrees));
+}
+
+void SheetCanvas::set_nudge(std::optional<NudgeSteps> steps) { sheet_.nudge = steps; }
 
 void SheetCanvas::set_tool(Tool tool) {
-    if (tool == tool_) return;
-    tool_ = tool;
-    marks_ = {};
-    SetCursor(wxCursor(tool == Tool::select ? wxCURSOR_DEFAULT : tool == Tool::pan ? wxCURSOR_HAND : wxCURSOR_CROSS));
+    if (tool == sheet_.tool) return;
+    sheet_.tool = tool;
+    sheet_.marks = {};
+    SetCursor(wxCursor(cursor_of(tool)));
     if (tool_told_) tool_told_(tool);
     refresh();
 }
 
+// --- the pointer ---
+
+void SheetCanvas::on_left_down(wxMouseEvent& event) {
+    SetFocus();
+    keyboard_.end_nudges();
+    const auto pointer = pointer_of(event);
+    const auto kind = sheet_.view.cell_at(pointer.at);
+    if (!kind) return;
+    activate(*kind);
+    if (contains(sheet_.view.areas(*kind).title, pointer.at)) return;
+    if (sheet_.tool == Tool::pan || wxGetKeyState(WXK_SPACE)) {
+        drag_.begin_pan(*kind, pointer);
+        begin_drag();
+    } else if (*kind == CellKind::plan && adds_something(sheet_.tool)) {
+        use_tool(sheet_, pointer);
+    } else {
+        drag_.press(*kind, pointer);
+        begin_drag();
+    }
+}
+
+void SheetCanvas::on_middle_down(wxMouseEvent& event) {
+    const auto pointer = pointer_of(event);
+    const auto kind = sheet_.view.cell_at(pointer.at);
+    if (drag_.busy() || !kind) return;
+    activate(*kind);
+    drag_.begin_pan(*kind, pointer);
+    begin_drag();
+}
+
+void SheetCanvas::begin_drag() {
+    if (drag_.panning()) SetCursor(wxCursor(wxCURSOR_HAND));
+    if (!HasCapture()) CaptureMouse();
+}
+
+void SheetCanvas::on_motion(wxMouseEvent& event) {
+    const auto pointer = pointer_of(event);
+    if (!drag_.busy()) {
+        const auto change = hover_.move(pointer);
+        if (!change.to_paint) return;
+        if (hover_.cell()) SetCursor(wxCursor(hover_.cursor()));
+        if (change.another_part) show_tip();
+        refresh();
+    } else if (!event.LeftIsDown() && !event.MiddleIsDown()) {  // let go where nobody told us
+        release(event);
+    } else {
+        const bool was_dragging = drag_.dragging();
+        drag_.move(pointer);
+        if (!was_dragging && drag_.dragging()) UnsetToolTip();
+    }
+}
+
+void SheetCanvas::release(const wxMouseEvent& event) {
+    if (!drag_.busy()) return;
+    drag_.release(pointer_of(event));
+    drag_has_ended();
+}
+
+void SheetCanvas::take_back_drag() {
+    if (!drag_.busy()) return;
+    drag_.take_back();
+    drag_has_ended();
+}
+
+void SheetCanvas::drag_has_ended() {
+    if (HasCapture()) ReleaseMouse();
+    SetCursor(wxCursor(sheet_.tool == Tool::pan ? wxCURSOR_HAND : wxCURSOR_DEFAULT));
+    refresh();
+}
+
+void SheetCanvas::on_double(wxMouseEvent& event) {
+    const auto at = pointer_of(event).at;
+    const auto kind = sheet_.view.cell_at(at);
+    if (!kind) return;
+    if (contains(sheet_.view.areas(*kind).title, at)) {
+        toggle_alone(*kind);
+        return;
+    }
+    const auto part = target_at(sheet_, *kind, at).part;
+    if (part == "push") {
+        sheet_.session.turn_push(std::nullopt);
+    } else if (editing::place_of(sheet_.session.detail(), part)) {
+        focus_place_entry(*this);
+    }
+}
+
+void SheetCanvas::on_wheel(wxMouseEvent& event) {
+    const auto at = pointer_of(event).at;
+    const auto kind = sheet_.view.cell_at(at);
+    if (!kind || event.GetWheelAxis() != wxMOUSE_WHEEL_VERTICAL || event.GetWheelDelta() == 0) return;
+    const double notches = static_cast<double>(event.GetWheelRotation()) / event.GetWheelDelta();
+    sheet_.view.zoom(*kind, std::pow(wheel_step, notches), at);
+    refresh();
+}
+
+void SheetCanvas::show_tip() {
+    if (hover_.part().empty()) {
+        UnsetToolTip();
+        return;
+    }
+    SetToolTip(wxString::FromUTF8(tip(hover_.part(), sheet_.session, sheet_.view.overlay())));
+}
+
+// --- the menu ---
+
+void SheetCanvas::on_context_menu(wxContextMenuEvent& event) {
+    if (drag_.busy()) return;
+    if (event.GetPosition() == wxDefaultPosition) {  // the menu key
+        show_context_menu(*this, sheet_, menu_of_selection(sheet_));
+        return;
+    }
+    const wxPoint pixel = ScreenToClient(event.GetPosition());
+    const drawing::Point at{static_cast<double>(pixel.x), static_cast<double>(pixel.y)};
+    const auto kind = sheet_.view.cell_at(at);
+    if (!kind) return;
+    activate(*kind);
+    show_context_menu(*this, sheet_, menu_at(sheet_, *kind, at));
+}
+
+// --- for tests ---
+
 wxPoint SheetCanvas::pixel_of(editing::Sheet sheet, drawing::Point at_in) const {
-    return whole(drawing::to_surface(view_.view(cell_of(sheet)), at_in));
+    return whole(drawing::to_surface(sheet_.view.view(cell_of(sheet)), at_in));
 }
 
 wxPoint SheetCanvas::pixel_in_rose(drawing::Point at) const {
-    return whole(drawing::to_surface(view_.view(CellKind::rose), at));
+    return whole(drawing::to_surface(sheet_.view.view(CellKind::rose), at));
 }
 
-wxRect SheetCanvas::cell_rectangle(CellKind kind) const { return whole(view_.areas(kind).frame); }
+wxRect SheetCanvas::cell_rectangle(CellKind kind) const { return whole(sheet_.view.areas(kind).frame); }
 
-wxRect SheetCanvas::title_rectangle(CellKind kind) const { return whole(view_.areas(kind).title); }
+wxRect SheetCanvas::title_rectangle(CellKind kind) const { return whole(sheet_.view.areas(kind).title); }
 
 }  // namespace toehold::window

@@ -4,8 +4,7 @@
 #include "format/figures.h"
 #include "window/sheet/lettering.h"
 #include "window/sheet/readout.h"
-#include "window/sheet/section_mark.h"
-#include "window/utf8.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>
@@ -18,6 +17,57 @@ namespace toehold::window {
 using drawing::Scene;
 
 namespace {
+
+constexpr double heavy_mm = 3.5;  ///< length of the heavy end
+constexpr double arrow_mm = 4.0;  ///< from the line, the way one looks
+constexpr double head_mm = 1.4;
+
+drawing::Path section_line(drawing::Place from, drawing::Place to, drawing::Pen pen) {
+    drawing::Path path;
+    path.contours = {{from, to}};
+    path.pen = pen;
+    return path;
+}
+
+drawing::Point sum(drawing::Point a, drawing::Point b, double times) { return {a.x + times * b.x, a.y + times * b.y}; }
+
+/// One end of the mark: `out` leads away from the plan, `look` the way the section is seen; unit vectors of paper.
+void mark_end(Scene& plan, drawing::Point at, drawing::Point out, drawing::Point look) {
+    const drawing::Place end{at, sum({}, out, heavy_mm)};
+    plan.items.emplace_back(section_line({at, {}}, end, drawing::Pen::cut));
+    const drawing::Point tip = sum(end.paper_mm, look, arrow_mm);
+    plan.items.emplace_back(section_line(end, {at, tip}, drawing::Pen::outline));
+    drawing::Path head;
+    const drawing::Point back = sum(tip, look, -2 * head_mm);
+    head.contours = {{{at, tip}, {at, sum(back, out, head_mm * 0.6)}, {at, sum(back, out, -head_mm * 0.6)}}};
+    head.closed = true;
+    head.pen = drawing::Pen::outline;
+    plan.items.emplace_back(head);
+    drawing::Text letter;
+    letter.at = {at, sum(tip, look, 2.0)};
+    letter.words = "A";
+    letter.bold = true;
+    letter.across = drawing::Across::middle;
+    letter.upright = drawing::Upright::middle;
+    letter.on_paper = true;
+    plan.items.emplace_back(letter);
+}
+
+/// Where the section is cut: a chain line heavy at its ends, which pass the plan's bounds, arrows the way one looks,
+/// letters A.
+void mark_section(Scene& plan, const drawing::SectionPlane& plane) {
+    // A section that shows y to the right is seen from +x, one that shows x to the right from -y.
+    const bool along_y = plane.along == model::PlanAxis::y;
+    const drawing::Point out = along_y ? drawing::Point{0, 1} : drawing::Point{1, 0};
+    const drawing::Point look = along_y ? drawing::Point{-1, 0} : drawing::Point{0, 1};
+    const drawing::Point low =
+        along_y ? drawing::Point{plane.at_in, plan.bounds.low.y} : drawing::Point{plan.bounds.low.x, plane.at_in};
+    const drawing::Point high =
+        along_y ? drawing::Point{plane.at_in, plan.bounds.high.y} : drawing::Point{plan.bounds.high.x, plane.at_in};
+    plan.items.emplace_back(section_line({low, {}}, {high, {}}, drawing::Pen::center));
+    mark_end(plan, low, {-out.x, -out.y}, look);
+    mark_end(plan, high, out, look);
+}
 
 Scene plan_scene(const session::Session& session, const drawing::Subject& subject, const Wishes& wishes) {
     drawing::PlanOptions options;

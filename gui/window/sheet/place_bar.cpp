@@ -5,6 +5,7 @@
 #include "model/placement.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
+#include "window/theme/theme.h"
 
 #include <wx/intl.h>
 #include <wx/sizer.h>
@@ -37,7 +38,7 @@ std::optional<double> typed(const wxString& text, const session::Session& sessio
 
 PlaceBar::PlaceBar(wxWindow* parent, session::Session& session) : wxPanel(parent, wxID_ANY), session_(session) {
     SetName("place-bar");
-    const auto gap = FromDIP(6);
+    const auto gap = FromDIP(gap::small);
     auto* row = new wxBoxSizer(wxHORIZONTAL);
     const auto add = [row, gap](wxWindow* window, int proportion = 0) {
         row->Add(window, wxSizerFlags(proportion).CenterVertical().Border(wxLEFT | wxRIGHT, gap));

@@ -4,11 +4,11 @@
 #include "format/figures.h"
 #include "units/unit_table.h"
 #include "window/panels/verdict_words.h"
-#include "window/paths.h"
 #include "window/sheet/cell_scene.h"
 #include "window/sheet/layout.h"
 #include "window/sheet/lettering.h"
 #include "window/sheet/title_block.h"
+#include "window/text.h"
 
 #include <wx/translation.h>
 
@@ -104,13 +104,12 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
     drawing::Scene scene;
     scene.items.emplace_back(frame({{0.0, 0.0}, {width, height}}, drawing::Pen::outline));
     scene.items.emplace_back(frame({{4.0, height - 13.0}, {4.0 + word_box_mm, height - 4.0}}, words.frame));
-    drawing::Text word =
-        letters({4.0 + 0.5 * word_box_mm, height - 8.5}, plain_text(words.word), drawing::TextSize::large);
+    drawing::Text word = letters({4.0 + 0.5 * word_box_mm, height - 8.5}, utf8(words.word), drawing::TextSize::large);
     word.across = drawing::Across::middle;
     word.upright = drawing::Upright::middle;
     word.bold = true;
     scene.items.emplace_back(word);
-    scene.items.emplace_back(letters({4.0, height - 19.0}, plain_text(words.freshness), drawing::TextSize::small));
+    scene.items.emplace_back(letters({4.0, height - 19.0}, utf8(words.freshness), drawing::TextSize::small));
     if (words.ratio) {
         scene.items.emplace_back(
             letters({4.0, height - 24.0}, "D/C " + format::ratio_text(*words.ratio), drawing::TextSize::normal));
@@ -123,9 +122,9 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
             top -= line_mm;
         }
     };
-    write(plain_text(words.reason), drawing::TextSize::normal, 2);
+    write(utf8(words.reason), drawing::TextSize::normal, 2);
     if (review == nullptr || review->cautions.empty()) {
-        write(plain_text(_("The cautions are still being worked out: print again when the sheet is up to date.")),
+        write(utf8(_("The cautions are still being worked out: print again when the sheet is up to date.")),
               drawing::TextSize::small, lines_enough);
         return scene;
     }
@@ -139,8 +138,8 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
         ++given;
     }
     if (given < review->cautions.size()) {
-        write(plain_text(wxString::Format(_("Cautions not printed here: %zu. Read them in the report."),
-                                          review->cautions.size() - given)),
+        write(utf8(wxString::Format(_("Cautions not printed here: %zu. Read them in the report."),
+                                    review->cautions.size() - given)),
               drawing::TextSize::small, 1);
     }
     return scene;

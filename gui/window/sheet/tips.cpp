@@ -6,7 +6,7 @@
 #include "output/words.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
-#include "window/utf8.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>

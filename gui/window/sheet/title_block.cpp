@@ -2,7 +2,7 @@
 
 #include "format/figures.h"
 #include "window/sheet/lettering.h"
-#include "window/utf8.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>

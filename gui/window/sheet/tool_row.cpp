@@ -16,9 +16,9 @@ ToolRow::ToolRow(wxWindow* parent, session::Session& session, SheetCanvas& sheet
     SetName("tools");
     SetSizer(new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES));
     add_tools(sheet);
-    GetSizer()->AddSpacer(FromDIP(10));
+    GetSizer()->AddSpacer(FromDIP(gap::normal));
     add_methods();
-    GetSizer()->AddSpacer(FromDIP(10));
+    GetSizer()->AddSpacer(FromDIP(gap::normal));
     add_parts();
     sheet.when_tool_changes([this](Tool) { refresh(); });
     listener_ = session_.listen([this](session::Change change) {
@@ -32,14 +32,14 @@ ToolRow::~ToolRow() { session_.stop_listening(listener_); }
 void ToolRow::add(const wxString& name, const wxString& words, const wxString& help, std::function<void()> press,
                   std::function<bool()> is_on) {
     auto* button = new wxToggleButton(this, wxID_ANY, words, wxDefaultPosition, wxDefaultSize, wxBU_EXACTFIT);
-    button->SetFont(lettering(8.5));
+    button->SetFont(lettering(points::small));
     button->SetName(name);
     button->SetToolTip(help);
     button->Bind(wxEVT_TOGGLEBUTTON, [this, press = std::move(press)](wxCommandEvent&) {
         press();
         refresh();
     });
-    GetSizer()->Add(button, wxSizerFlags().CenterVertical().Border(wxRIGHT | wxTOP | wxBOTTOM, FromDIP(3)));
+    GetSizer()->Add(button, wxSizerFlags().CenterVertical().Border(wxRIGHT | wxTOP | wxBOTTOM, FromDIP(gap::hair)));
     buttons_.push_back({button, std::move(is_on)});
 }
 

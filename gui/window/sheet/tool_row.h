@@ -1,7 +1,7 @@
 #pragma once
 // What the hand does on the sheet and how the forces are found, each a word that can be pressed.
 #include "session/session.h"
-#include "window/sheet/tool.h"
+#include "window/sheet/state.h"
 
 #include <wx/panel.h>
 

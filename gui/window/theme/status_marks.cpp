@@ -1,10 +1,15 @@
 #include "window/theme/status_marks.h"
 
 #include "drawing/marks/status_mark.h"
+#include "drawing/painter.h"
 #include "format/figures.h"
+
+#include <wx/dc.h>
+#include <wx/graphics.h>
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 #include <vector>
 
 namespace toehold::window {
@@ -114,6 +119,15 @@ checks::Status status_of(checks::Severity severity) {
             break;
     }
     return checks::Status::holds;
+}
+
+void paint_mark(wxDC& dc, const drawing::Scene& mark, const wxRect& area, drawing::Ground ground) {
+    const std::unique_ptr<wxGraphicsContext> graphics(wxGraphicsContext::CreateFromUnknownDC(dc));
+    if (!graphics) return;
+    drawing::View view;
+    view.center = {area.x + 0.5 * area.width, area.y + 0.5 * area.height};
+    view.units_per_mm = pixels_per_mm;
+    drawing::paint(static_cast<cairo_t*>(graphics->GetNativeContext()), mark, view, ground);
 }
 
 }  // namespace toehold::window

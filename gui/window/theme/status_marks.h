@@ -2,10 +2,15 @@
 // The marks of a status and of a ratio: the frame that says how a thing stands, and the bar of demand read against the
 // length of its capacity. Scenes in millimetres of paper about their middle.
 #include "checks/result.h"
+#include "drawing/palette.h"
 #include "drawing/scene.h"
 #include "review/review.h"
 
+#include <wx/gdicmn.h>
+
 #include <string>
+
+class wxDC;
 
 namespace toehold::window {
 
@@ -28,5 +33,10 @@ inline constexpr double capacity_share = 0.56;
 /// The status whose frame a verdict or a severity wears.
 [[nodiscard]] checks::Status status_of(review::Verdict verdict);
 [[nodiscard]] checks::Status status_of(checks::Severity severity);
+
+/// Paints a mark with its origin at the middle of `area`.
+void paint_mark(wxDC& dc, const drawing::Scene& mark, const wxRect& area, drawing::Ground ground);
+/// Logical pixels for a millimeter of paper on the screen.
+inline constexpr double pixels_per_mm = 96.0 / 25.4;
 
 }  // namespace toehold::window

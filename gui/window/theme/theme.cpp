@@ -3,6 +3,7 @@
 #include "window/theme/icon_svg.h"
 
 #include <wx/aui/dockart.h>
+#include <wx/aui/framemanager.h>
 #include <wx/bmpbndl.h>
 #include <wx/iconbndl.h>
 #include <wx/settings.h>
@@ -29,17 +30,22 @@ wxColour mixed(const wxColour& over, const wxColour& under, double share) {
     return {channel(over.Red(), under.Red()), channel(over.Green(), under.Green()), channel(over.Blue(), under.Blue())};
 }
 
-Look look(drawing::Ground ground) {
-    Look made;
+Theme theme_of(drawing::Ground ground) {
+    const auto pen = [ground](drawing::Pen of) { return colour(drawing::stroke(of, ground).colour); };
+    const bool night = ground == drawing::Ground::night;
+    Theme made;
     made.ground = ground;
     made.paper = colour(drawing::ground_colour(ground));
-    made.ink = colour(drawing::stroke(drawing::Pen::outline, ground).colour);
-    const bool night = ground == drawing::Ground::night;
+    made.ink = pen(drawing::Pen::outline);
     made.raised = mixed(night ? made.ink : *wxWHITE, made.paper, night ? 0.06 : 0.5);
+    made.band = mixed(made.ink, made.paper, 0.07);
     made.faded = mixed(made.ink, made.paper, 0.72);
     made.line = mixed(made.ink, made.paper, 0.28);
-    made.demand = colour(drawing::stroke(drawing::Pen::demand, ground).colour);
-    made.capacity = colour(drawing::stroke(drawing::Pen::capacity, ground).colour);
+    made.rule = mixed(made.ink, made.paper, 0.16);
+    made.selection = pen(drawing::Pen::selection);
+    made.selected = mixed(made.selection, made.paper, 0.16);
+    made.demand = pen(drawing::Pen::demand);
+    made.capacity = pen(drawing::Pen::capacity);
     return made;
 }
 
@@ -50,22 +56,27 @@ drawing::Ground ground(GroundChoice choice, bool dark_desktop) {
     return night ? drawing::Ground::night : drawing::Ground::paper;
 }
 
-void dress(wxAuiManager& panes, const Look& look) {
+void apply_theme(wxAuiManager& panes, const Theme& theme) {
     wxAuiDockArt& art = *panes.GetArtProvider();
     art.SetMetric(wxAUI_DOCKART_GRADIENT_TYPE, wxAUI_GRADIENT_NONE);
     art.SetMetric(wxAUI_DOCKART_PANE_BORDER_SIZE, 1);
     art.SetMetric(wxAUI_DOCKART_SASH_SIZE, panes.GetManagedWindow()->FromDIP(5));
     art.SetMetric(wxAUI_DOCKART_CAPTION_SIZE, panes.GetManagedWindow()->FromDIP(22));
-    art.SetFont(wxAUI_DOCKART_CAPTION_FONT, lettering(8.5, true));
+    art.SetFont(wxAUI_DOCKART_CAPTION_FONT, lettering(points::small, true));
     for (const int surface : {wxAUI_DOCKART_BACKGROUND_COLOUR, wxAUI_DOCKART_SASH_COLOUR,
                               wxAUI_DOCKART_ACTIVE_CAPTION_COLOUR, wxAUI_DOCKART_ACTIVE_CAPTION_GRADIENT_COLOUR,
                               wxAUI_DOCKART_INACTIVE_CAPTION_COLOUR, wxAUI_DOCKART_INACTIVE_CAPTION_GRADIENT_COLOUR}) {
-        art.SetColour(surface, look.paper);
+        art.SetColour(surface, theme.paper);
     }
-    art.SetColour(wxAUI_DOCKART_BORDER_COLOUR, look.line);
-    art.SetColour(wxAUI_DOCKART_GRIPPER_COLOUR, look.line);
-    art.SetColour(wxAUI_DOCKART_ACTIVE_CAPTION_TEXT_COLOUR, look.ink);
-    art.SetColour(wxAUI_DOCKART_INACTIVE_CAPTION_TEXT_COLOUR, look.ink);
+    art.SetColour(wxAUI_DOCKART_BORDER_COLOUR, theme.line);
+    art.SetColour(wxAUI_DOCKART_GRIPPER_COLOUR, theme.line);
+    art.SetColour(wxAUI_DOCKART_ACTIVE_CAPTION_TEXT_COLOUR, theme.ink);
+    art.SetColour(wxAUI_DOCKART_INACTIVE_CAPTION_TEXT_COLOUR, theme.ink);
+}
+
+void apply_theme(wxWindow& control, const Theme& theme) {
+    control.SetBackgroundColour(theme.paper);
+    control.SetForegroundColour(theme.ink);
 }
 
 void give_icon(wxTopLevelWindow& window) {
@@ -75,8 +86,8 @@ void give_icon(wxTopLevelWindow& window) {
     window.SetIcons(icons);
 }
 
-wxFont lettering(double points, bool bold) {
-    wxFontInfo info(points);
+wxFont lettering(double size, bool bold) {
+    wxFontInfo info(size);
     info.FaceName("DejaVu Sans");
     if (bold) info.Bold();
     return {info};

@@ -1,5 +1,5 @@
 // The toolkit's own style sheet. Its functions are asked for by name in the running program, so that the build needs
-// none of the toolkit's headers and a toolkit without them keeps its own dress.
+// none of the toolkit's headers and a toolkit without them keeps its own style.
 #include "window/theme/theme.h"
 
 #include <wx/dynlib.h>
@@ -15,10 +15,11 @@ namespace {
 std::string css(const wxColour& colour) { return colour.GetAsString(wxC2S_HTML_SYNTAX).utf8_string(); }
 
 /// Square, flat, drawn with one hair line: nothing looks pressed out of plastic.
-std::string style_sheet(const Look& look) {
-    const std::string paper = css(look.paper), ink = css(look.ink), line = css(look.line), raised = css(look.raised);
-    const std::string pale = css(mixed(look.ink, look.paper, 0.08)), faded = css(look.faded);
-    const std::string chosen = css(mixed(look.ink, look.paper, 0.16));
+std::string style_sheet(const Theme& theme) {
+    const std::string paper = css(theme.paper), ink = css(theme.ink), line = css(theme.line),
+                      raised = css(theme.raised);
+    const std::string pale = css(mixed(theme.ink, theme.paper, 0.08)), faded = css(theme.faded);
+    const std::string chosen = css(mixed(theme.ink, theme.paper, 0.16));
     std::string sheet;
     const auto rule = [&sheet](std::string_view what, const std::string& how) {
         sheet += fmt::format("{} {{ {} }}\n", what, how);
@@ -29,7 +30,7 @@ std::string style_sheet(const Look& look) {
         fmt::format("background-color: {}; background-image: none; color: {};", paper, ink));
     rule("label, menuitem, checkbutton, radiobutton, tab", fmt::format("color: {}; text-shadow: none;", ink));
     rule("label:disabled, menuitem:disabled, menuitem:disabled label",
-         fmt::format("color: {};", css(mixed(look.ink, look.paper, 0.45))));
+         fmt::format("color: {};", css(mixed(theme.ink, theme.paper, 0.45))));
     rule("button, combobox button, spinbutton button",
          fmt::format("background-image: none; background-color: {}; color: {}; border: 1px solid {}; border-radius: 0; "
                      "box-shadow: none; text-shadow: none; -gtk-icon-shadow: none; padding: 2px 8px; min-height: 20px;",
@@ -109,7 +110,7 @@ Toolkit find_toolkit() {
 
 }  // namespace
 
-void dress_toolkit(const Look& look) {
+void apply_to_toolkit(const Theme& theme) {
     // One provider for the life of the program: loading a sheet into it again replaces the last one.
     constexpr unsigned application_priority = 600;
     static const Toolkit toolkit = find_toolkit();
@@ -119,7 +120,7 @@ void dress_toolkit(const Look& look) {
         toolkit.add(toolkit.screen(), made, application_priority);
         return made;
     }();
-    const std::string sheet = style_sheet(look);
+    const std::string sheet = style_sheet(theme);
     toolkit.load(provider, sheet.c_str(), -1, nullptr);
 }
 

@@ -3,8 +3,8 @@
 #include "checks/registry.h"
 #include "format/figures.h"
 #include "output/words.h"
+#include "window/text.h"
 #include "window/theme/status_marks.h"
-#include "window/utf8.h"
 
 #include <wx/intl.h>
 
@@ -20,25 +20,25 @@ constexpr int frame_width = 52;
 constexpr int frame_height = 26;
 constexpr int bar_height = 9;
 
-/// The row's place, its colours and its fonts.
+/// The row's place, its theme and its fonts.
 struct Walk {
     wxDC& dc;
-    const RowLook& look;
-    Ink colours;
+    const RowStyle& row;
+    const Theme& theme;
     wxRect area;
     bool paint;
 
-    [[nodiscard]] TextStyle style(double scale, bool bold, const wxColour& colour, Setting setting) const {
+    [[nodiscard]] TextStyle text_style(double scale, bool bold, const wxColour& colour, Setting setting) const {
         const auto size = static_cast<float>(scale);
-        wxFont font = look.font.Scaled(size);
+        wxFont font = row.font.Scaled(size);
         if (bold) font.MakeBold();
-        const wxColour shown = look.stale ? blended(colours.ground, colour, 0.55) : colour;
+        const wxColour shown = row.stale ? mixed(colour, theme.paper, 0.55) : colour;
         return {font, shown, setting};
     }
-    [[nodiscard]] TextStyle normal(bool bold = false) const { return style(1.0, bold, colours.text, Setting::plain); }
-    [[nodiscard]] TextStyle fine() const { return style(0.86, false, colours.faint, Setting::plain); }
+    [[nodiscard]] TextStyle normal(bool bold = false) const { return text_style(1.0, bold, theme.ink, Setting::plain); }
+    [[nodiscard]] TextStyle fine() const { return text_style(0.86, false, theme.faded, Setting::plain); }
     [[nodiscard]] TextStyle symbols(bool bold = false) const {
-        return style(1.0, bold, colours.text, Setting::symbols);
+        return text_style(1.0, bold, theme.ink, Setting::symbols);
     }
 
     [[nodiscard]] int set(const wxString& words, const wxPoint& at, int width, const TextStyle& how) const {
@@ -78,33 +78,33 @@ void paint_opener(const Walk& walk) {
     const int x = walk.area.x + opener / 2 + 1, y = walk.area.y + padding + frame_height / 2;
     const wxPoint closed[] = {{x - 3, y - 5}, {x + 3, y}, {x - 3, y + 5}};
     const wxPoint opened[] = {{x - 5, y - 3}, {x, y + 3}, {x + 5, y - 3}};
-    walk.dc.SetPen(wxPen(walk.colours.faint, 2));
-    walk.dc.DrawLines(3, walk.look.open ? opened : closed);
+    walk.dc.SetPen(wxPen(walk.theme.faded, 2));
+    walk.dc.DrawLines(3, walk.row.open ? opened : closed);
 }
 
 /// Beside every line of an open result without a gap, so that they stay one.
 void paint_selection_mark(const Walk& walk, bool starts) {
     const int from = starts ? 2 : 0;
     walk.dc.SetPen(*wxTRANSPARENT_PEN);
-    walk.dc.SetBrush(wxBrush(walk.colours.selection));
+    walk.dc.SetBrush(wxBrush(walk.theme.selection));
     walk.dc.DrawRectangle(walk.area.x, walk.area.y + from, 4, walk.area.height - from);
 }
 
 /// What is old is washed over with the ground.
 void wash(const Walk& walk, const wxRect& place) {
-    const wxColour& ground = walk.colours.ground;
+    const wxColour& ground = walk.theme.paper;
     walk.dc.SetPen(*wxTRANSPARENT_PEN);
     walk.dc.SetBrush(wxBrush(wxColour(ground.Red(), ground.Green(), ground.Blue(), 120)));
     walk.dc.DrawRectangle(place);
 }
 
-MarkSize paper_size(const wxRect& place) { return {place.width / pixels_per_mm(), place.height / pixels_per_mm()}; }
+MarkSize paper_size(const wxRect& place) { return {place.width / pixels_per_mm, place.height / pixels_per_mm}; }
 
 void paint_marks(const Walk& walk, const checks::CheckResult& result, const wxRect& frame, const wxRect& bar) {
     paint_mark(walk.dc, framed(frame_words(result), result.status, paper_size(frame.Deflate(3, 3))), frame,
-               walk.look.ground);
-    paint_mark(walk.dc, demand_bar(result.ratio, result.status, paper_size(bar)), bar, walk.look.ground);
-    if (walk.look.stale) {
+               walk.theme.ground);
+    paint_mark(walk.dc, demand_bar(result.ratio, result.status, paper_size(bar)), bar, walk.theme.ground);
+    if (walk.row.stale) {
         wash(walk, frame);
         wash(walk, bar.Inflate(2, 4));
     }
@@ -119,11 +119,11 @@ int result_row(const Walk& walk, const checks::CheckResult& result) {
 
     const TextStyle title = walk.normal(result.status != checks::Status::holds), word = walk.normal(true);
     int y = top + walk.set(text_of(result.title), {x, top}, words_width, title);
-    y += 1 + walk.set(subject_words(result, walk.look.system), {x, y + 1}, words_width, walk.fine());
+    y += 1 + walk.set(subject_words(result, walk.row.system), {x, y + 1}, words_width, walk.fine());
 
     const int right = narrow ? x : x + words_width + 12;
     const int word_top = narrow ? y + 2 : top;
-    const int word_height = walk.set(status_words(result, walk.look.stale), {right, word_top}, bar_width, word);
+    const int word_height = walk.set(status_words(result, walk.row.stale), {right, word_top}, bar_width, word);
     const wxRect bar(right, word_top + word_height + 4, bar_width, bar_height);
     const int bottom = std::max({y, bar.GetBottom() + 3, top + frame_height});
     if (walk.paint) {
@@ -137,7 +137,7 @@ constexpr int steps_left = opener + 10;
 
 /// A thin upright line down the side of an open result's lines holds them together.
 void paint_spine(const Walk& walk) {
-    walk.dc.SetPen(wxPen(walk.colours.rule, 1));
+    walk.dc.SetPen(wxPen(walk.theme.rule, 1));
     const int x = walk.area.x + opener / 2 + 1;
     walk.dc.DrawLine(x, walk.area.y, x, walk.area.y + walk.area.height);
 }
@@ -163,7 +163,7 @@ wxString step_value(const checks::Step& step, units::System system) {
 int step_row(const Walk& walk, const checks::Step& step) {
     const int x = walk.area.x + steps_left, width = walk.column(steps_left), top = walk.area.y + 3;
     const int symbol_width = std::clamp(walk.area.width / 6, 54, 84);
-    const wxString value = "= " + step_value(step, walk.look.system);
+    const wxString value = "= " + step_value(step, walk.row.system);
     const int value_width = std::min(line_width(walk.dc, value, walk.normal(true)) + 2, width / 2);
     const int formula_width = width - symbol_width - value_width - 12;
 
@@ -201,7 +201,7 @@ int lines_of(const Walk& walk, const CheckRow& row, const checks::CheckResult& r
         case RowKind::step:
             return step_row(walk, result.steps[row.step]);
         case RowKind::conclusion:
-            return line_row(walk, conclusion_words(result, walk.look.system), walk.normal(true), steps_left);
+            return line_row(walk, conclusion_words(result, walk.row.system), walk.normal(true), steps_left);
         default:
             return line_row(walk, text_of(result.note), walk.normal(), steps_left);
     }
@@ -209,13 +209,13 @@ int lines_of(const Walk& walk, const CheckRow& row, const checks::CheckResult& r
 
 }  // namespace
 
-int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, const wxRect& area, const RowLook& look,
-              bool paint) {
-    const Walk walk{dc, look, ink(look.ground), area, paint};
+int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, const wxRect& area,
+              const RowStyle& style, bool paint) {
+    const Walk walk{dc, style, style.theme, area, paint};
     if (row.kind == RowKind::message || result == nullptr) {
         return line_row(walk, text_of(row.text), walk.normal(), padding + 4);
     }
-    if (paint && look.marked) paint_selection_mark(walk, row.kind == RowKind::result);
+    if (paint && style.marked) paint_selection_mark(walk, row.kind == RowKind::result);
     if (row.kind == RowKind::result) return result_row(walk, *result);
     if (paint) paint_spine(walk);
     return lines_of(walk, row, *result);

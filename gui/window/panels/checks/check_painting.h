@@ -3,14 +3,14 @@
 #include "checks/result.h"
 #include "units/quantity.h"
 #include "window/panels/checks/check_rows.h"
-#include "window/theme/ink.h"
-#include "window/theme/text_flow.h"
+#include "window/theme/text_layout.h"
+#include "window/theme/theme.h"
 
 namespace toehold::window {
 
 /// What a row needs to know beside itself.
-struct RowLook {
-    drawing::Ground ground = drawing::Ground::paper;
+struct RowStyle {
+    Theme theme = theme_of(drawing::Ground::paper);
     wxFont font;  ///< of the panel
     units::System system = units::System::us;
     bool stale = false;   ///< pale, with the word
@@ -19,8 +19,8 @@ struct RowLook {
 };
 
 /// Height of the row in a list so wide, and the row itself from the upper left corner of `area` where `paint` is set.
-int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, const wxRect& area, const RowLook& look,
-              bool paint);
+int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, const wxRect& area,
+              const RowStyle& style, bool paint);
 
 /// How far from the left a press opens or closes a result.
 [[nodiscard]] int opener_width();

@@ -10,7 +10,7 @@ ChecksList::ChecksList(wxWindow* parent, Asks asks) : asks_(std::move(asks)) {
     Create(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxBORDER_NONE | wxWANTS_CHARS);
     SetName("checks");
     SetMargins(0, 0);
-    look_.font = GetFont();
+    style_.font = GetFont();
     Bind(wxEVT_KEY_DOWN, &ChecksList::on_key, this);
     Bind(wxEVT_LEFT_DOWN, &ChecksList::on_press, this);
     Bind(wxEVT_LEFT_DCLICK, [this](wxMouseEvent&) {
@@ -33,10 +33,10 @@ void ChecksList::show(std::vector<CheckRow> rows, const std::vector<checks::Chec
     RefreshAll();
 }
 
-void ChecksList::set_look(const RowLook& look) {
-    look_ = look;
+void ChecksList::set_style(const RowStyle& style) {
+    style_ = style;
     heights_.clear();
-    SetBackgroundColour(ink(look.ground).ground);
+    SetBackgroundColour(style.theme.paper);
     RefreshAll();
 }
 
@@ -68,12 +68,12 @@ const checks::CheckResult* ChecksList::result_of(const CheckRow& row) const {
     return row.result < results_->size() ? &(*results_)[row.result] : nullptr;
 }
 
-RowLook ChecksList::look_of(const CheckRow& row) const {
-    RowLook look = look_;
-    look.open = row.kind == RowKind::result && is_open && is_open(row.result);
-    look.stale = look_.stale && row.kind != RowKind::message;
-    look.marked = row.kind != RowKind::message && is_marked && is_marked(row.result);
-    return look;
+RowStyle ChecksList::style_of(const CheckRow& row) const {
+    RowStyle style = style_;
+    style.open = row.kind == RowKind::result && is_open && is_open(row.result);
+    style.stale = style_.stale && row.kind != RowKind::message;
+    style.marked = row.kind != RowKind::message && is_marked && is_marked(row.result);
+    return style;
 }
 
 wxCoord ChecksList::OnMeasureItem(std::size_t row) const {
@@ -86,32 +86,32 @@ wxCoord ChecksList::OnMeasureItem(std::size_t row) const {
     if (heights_[row] == 0) {
         wxClientDC dc(const_cast<ChecksList*>(this));
         const wxRect area(0, 0, std::max(width, 120), 0);
-        heights_[row] = check_row(dc, rows_[row], result_of(rows_[row]), area, look_of(rows_[row]), false);
+        heights_[row] = check_row(dc, rows_[row], result_of(rows_[row]), area, style_of(rows_[row]), false);
     }
     return heights_[row];
 }
 
 void ChecksList::OnDrawItem(wxDC& dc, const wxRect& rect, std::size_t row) const {
     if (row >= rows_.size()) return;
-    check_row(dc, rows_[row], result_of(rows_[row]), rect, look_of(rows_[row]), true);
+    check_row(dc, rows_[row], result_of(rows_[row]), rect, style_of(rows_[row]), true);
 }
 
 void ChecksList::OnDrawBackground(wxDC& dc, const wxRect& rect, std::size_t row) const {
-    const Ink colours = ink(look_.ground);
+    const Theme& theme = style_.theme;
     const bool current_row = IsSelected(row);
     dc.SetPen(*wxTRANSPARENT_PEN);
-    dc.SetBrush(wxBrush(current_row ? colours.selected : colours.ground));
+    dc.SetBrush(wxBrush(current_row ? theme.selected : theme.paper));
     dc.DrawRectangle(rect);
     if (!current_row || !HasFocus()) return;
     dc.SetBrush(*wxTRANSPARENT_BRUSH);
-    dc.SetPen(wxPen(colours.selection, 1));
+    dc.SetPen(wxPen(theme.selection, 1));
     dc.DrawRectangle(rect);
 }
 
 void ChecksList::OnDrawSeparator(wxDC& dc, wxRect& rect, std::size_t row) const {
     const bool lines_follow = row + 1 < rows_.size() && rows_[row + 1].kind != RowKind::result;
     if (lines_follow) return;
-    dc.SetPen(wxPen(ink(look_.ground).rule, 1));
+    dc.SetPen(wxPen(style_.theme.rule, 1));
     dc.DrawLine(rect.x, rect.GetBottom(), rect.GetRight() + 1, rect.GetBottom());
 }
 

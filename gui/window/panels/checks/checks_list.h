@@ -22,7 +22,7 @@ class ChecksList : public wxVListBox {
 
     /// `results` must outlive the next call; nullptr: only messages are among the rows.
     void show(std::vector<CheckRow> rows, const std::vector<checks::CheckResult>* results);
-    void set_look(const RowLook& look);
+    void set_style(const RowStyle& style);
     /// Whether a result is open, and whether it is about what is selected: asked while painting.
     std::function<bool(std::size_t)> is_open, is_marked;
 
@@ -40,7 +40,7 @@ class ChecksList : public wxVListBox {
 
   private:
     [[nodiscard]] const checks::CheckResult* result_of(const CheckRow& row) const;
-    [[nodiscard]] RowLook look_of(const CheckRow& row) const;
+    [[nodiscard]] RowStyle style_of(const CheckRow& row) const;
     void on_key(wxKeyEvent& event);
     void on_press(wxMouseEvent& event);
     void to_the_left();
@@ -49,7 +49,7 @@ class ChecksList : public wxVListBox {
     Asks asks_;
     std::vector<CheckRow> rows_;
     const std::vector<checks::CheckResult>* results_ = nullptr;
-    RowLook look_;
+    RowStyle style_;
     mutable std::vector<int> heights_;  ///< measured so far at `measured_width_`; 0: not yet
     mutable int measured_width_ = 0;
 };

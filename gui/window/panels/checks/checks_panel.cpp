@@ -4,6 +4,7 @@
 #include "output/text.h"
 #include "window/frame/menus.h"
 #include "window/panels/checks/checks_list.h"
+#include "window/text.h"
 
 #include <fmt/format.h>
 #include <wx/clipbrd.h>
@@ -19,8 +20,6 @@ namespace {
 
 constexpr std::array filter_order{CheckFilter::all, CheckFilter::not_holding, CheckFilter::of_selection};
 
-wxString text_of(const std::string& utf8) { return wxString::FromUTF8(utf8); }
-
 const std::vector<checks::CheckResult>& results_of(const review::Review* review) {
     static const std::vector<checks::CheckResult> none;
     return review == nullptr ? none : review->checks;
@@ -32,7 +31,7 @@ ChecksPanel::ChecksPanel(wxWindow* parent, session::Session& session) : wxPanel(
     SetName("checks-panel");
     add_controls();
     listening_ = session_.listen([this](session::Change change) { on_change(change); });
-    set_ground(ground_);
+    apply_theme(theme_);
     rebuild();
 }
 
@@ -48,7 +47,7 @@ void ChecksPanel::add_controls() {
         filters_[at]->SetName(names[at]);
         filters_[at]->SetToolTip(tips[at]);
         filters_[at]->Bind(wxEVT_RADIOBUTTON, [this, at](wxCommandEvent&) { set_filter(filter_order[at]); });
-        filters->Add(filters_[at], wxSizerFlags().CenterVertical().Border(wxRIGHT, FromDIP(10)));
+        filters->Add(filters_[at], wxSizerFlags().CenterVertical().Border(wxRIGHT, FromDIP(gap::normal)));
     }
     freshness_ = new wxStaticText(this, wxID_ANY, wxString());
     freshness_->SetName("checks-freshness");
@@ -63,32 +62,30 @@ void ChecksPanel::add_controls() {
     list_->Bind(wxEVT_CONTEXT_MENU, [this](wxContextMenuEvent&) { show_menu(); });
 
     auto* column = new wxBoxSizer(wxVERTICAL);
-    column->Add(filters, wxSizerFlags().Expand().Border(wxALL, FromDIP(6)));
+    column->Add(filters, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::small)));
     column->Add(list_, wxSizerFlags(1).Expand());
     SetSizer(column);
 }
 
-void ChecksPanel::set_ground(drawing::Ground ground) {
-    ground_ = ground;
-    const Ink colours = ink(ground);
-    SetBackgroundColour(colours.ground);
+void ChecksPanel::apply_theme(const Theme& theme) {
+    theme_ = theme;
+    SetBackgroundColour(theme.paper);
     for (wxRadioButton* filter : filters_) {
-        filter->SetBackgroundColour(colours.ground);
-        filter->SetForegroundColour(colours.text);
+        window::apply_theme(*filter, theme);
     }
-    freshness_->SetForegroundColour(colours.text);
-    refresh_look();
+    freshness_->SetForegroundColour(theme.ink);
+    refresh_style();
     Refresh();
 }
 
-void ChecksPanel::refresh_look() {
-    RowLook look;
-    look.ground = ground_;
-    look.font = GetFont();
-    look.system = session_.display().system;
-    look.stale = session_.review() != nullptr && session_.freshness() != session::Freshness::current;
-    list_->set_look(look);
-    freshness_->SetLabel(look.stale ? _("stale") : wxString());
+void ChecksPanel::refresh_style() {
+    RowStyle style;
+    style.theme = theme_;
+    style.font = GetFont();
+    style.system = session_.display().system;
+    style.stale = session_.review() != nullptr && session_.freshness() != session::Freshness::current;
+    list_->set_style(style);
+    freshness_->SetLabel(style.stale ? _("stale") : wxString());
     Layout();
 }
 
@@ -153,7 +150,7 @@ void ChecksPanel::rebuild() {
     list_->SetSelection(same == now.end() ? wxNOT_FOUND : static_cast<int>(same - now.begin()));
     shown_state_ = state();
     label_filters();
-    refresh_look();
+    refresh_style();
 }
 
 /// Names a row beyond a new review: its result, and which of its lines.

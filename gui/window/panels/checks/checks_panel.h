@@ -1,9 +1,9 @@
 #pragma once
 // Every check of the detail, worst first, each opening to its worked steps. Choosing a row selects what it is about on
 // the drawings; what is selected there marks its rows here.
-#include "drawing/palette.h"
 #include "session/session.h"
 #include "window/panels/checks/check_rows.h"
+#include "window/theme/theme.h"
 
 #include <wx/panel.h>
 #include <wx/radiobut.h>
@@ -21,7 +21,7 @@ class ChecksPanel : public wxPanel {
     ChecksPanel(wxWindow* parent, session::Session& session);
     ~ChecksPanel() override;
 
-    void set_ground(drawing::Ground ground);
+    void apply_theme(const Theme& theme);
     void set_filter(CheckFilter filter);
     /// The next result that does not hold becomes the current row, whatever the filter; a word in the status line where
     /// there is none.
@@ -36,7 +36,7 @@ class ChecksPanel : public wxPanel {
   private:
     void on_change(session::Change change);
     void rebuild();
-    void refresh_look();
+    void refresh_style();
     void open_or_close(std::size_t result);
     void row_chosen();
     void show_menu();
@@ -49,7 +49,7 @@ class ChecksPanel : public wxPanel {
 
     session::Session& session_;
     int listening_ = 0;
-    drawing::Ground ground_ = drawing::Ground::paper;
+    Theme theme_ = theme_of(drawing::Ground::paper);
     std::array<wxRadioButton*, 3> filters_{};
     wxStaticText* freshness_ = nullptr;
     ChecksList* list_ = nullptr;

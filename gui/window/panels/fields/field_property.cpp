@@ -2,7 +2,7 @@
 
 #include "window/dialogs/choice_editor.h"
 #include "window/panels/fields/field_filter.h"
-#include "window/utf8.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 #include <wx/propgrid/editors.h>
@@ -35,8 +35,8 @@ bool drops_down(const editing::Field& field) {
 /// A text that may also be picked from a long list.
 class PickedProperty : public wxEditorDialogProperty {
   public:
-    PickedProperty(const editing::Field& field, drawing::Ground ground)
-        : wxEditorDialogProperty(text_of(field.label), text_of(field.path)), field_(field), ground_(ground) {
+    PickedProperty(const editing::Field& field, const Theme& theme)
+        : wxEditorDialogProperty(text_of(field.label), text_of(field.path)), field_(field), theme_(theme) {
         SetValue(text_of(label_of(field, field.value)));
     }
     wxString ValueToString(wxVariant& value, int) const override { return value.GetString(); }
@@ -51,7 +51,7 @@ class PickedProperty : public wxEditorDialogProperty {
   protected:
     bool DisplayEditorDialog(wxPropertyGrid* grid, wxVariant& value) override {
         field_.value = value_of(field_, value.GetString().utf8_string());
-        const auto picked = pick_choice(grid, field_, ground_);
+        const auto picked = pick_choice(grid, field_, theme_);
         if (!picked) return false;
         value = text_of(label_of(field_, *picked));
         return true;
@@ -59,7 +59,7 @@ class PickedProperty : public wxEditorDialogProperty {
 
   private:
     editing::Field field_;
-    drawing::Ground ground_;
+    Theme theme_;
 };
 
 wxPGProperty* drop_down_property(const editing::Field& field) {
@@ -75,10 +75,10 @@ wxPGProperty* drop_down_property(const editing::Field& field) {
 
 }  // namespace
 
-wxPGProperty* field_property(const editing::Field& field, drawing::Ground ground) {
+wxPGProperty* field_property(const editing::Field& field, const Theme& theme) {
     if (drops_down(field)) return drop_down_property(field);
     if (!field.choices.empty()) {
-        auto* property = new PickedProperty(field, ground);
+        auto* property = new PickedProperty(field, theme);
         property->SetLabel(wxGetTranslation(text_of(field.label)));
         return property;
     }

@@ -2,8 +2,8 @@
 
 #include "window/panels/fields/field_filter.h"
 #include "window/panels/fields/field_property.h"
-#include "window/theme/ink.h"
-#include "window/utf8.h"
+#include "window/text.h"
+#include "window/theme/theme.h"
 
 #include <wx/checkbox.h>
 #include <wx/propgrid/propgrid.h>
@@ -12,6 +12,7 @@
 #include <wx/wupdlock.h>
 
 #include <algorithm>
+#include <initializer_list>
 
 namespace toehold::window {
 namespace {
@@ -30,7 +31,7 @@ wxString category_name(const std::string& group) { return "group: " + text_of(gr
 FieldsPanel::FieldsPanel(wxWindow* parent, session::Session& session) : wxPanel(parent), session_(session) {
     SetName("fields-panel");
     add_controls();
-    set_ground(ground_);
+    apply_theme(theme_);
     listening_ = session_.listen([this](session::Change change) { on_change(change); });
     update();
 }
@@ -63,7 +64,7 @@ void FieldsPanel::add_controls() {
     grid_->Bind(wxEVT_PG_CHANGED, &FieldsPanel::on_changed, this);
     grid_->Bind(wxEVT_PG_SELECTED, [this](wxPropertyGridEvent&) {
         refused_.clear();
-        dress_editor();
+        theme_editor();
         explain_current();
     });
 
@@ -73,44 +74,40 @@ void FieldsPanel::add_controls() {
 
     auto* top = new wxBoxSizer(wxHORIZONTAL);
     top->Add(filter_, wxSizerFlags(1).CenterVertical());
-    top->Add(selected_only_, wxSizerFlags().CenterVertical().Border(wxLEFT, FromDIP(8)));
+    top->Add(selected_only_, wxSizerFlags().CenterVertical().Border(wxLEFT, FromDIP(gap::normal)));
     auto* column = new wxBoxSizer(wxVERTICAL);
-    column->Add(top, wxSizerFlags().Expand().Border(wxALL, FromDIP(6)));
+    column->Add(top, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::small)));
     column->Add(grid_, wxSizerFlags(1).Expand());
-    column->Add(help_, wxSizerFlags().Expand().Border(wxALL, FromDIP(6)));
+    column->Add(help_, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::small)));
     SetSizer(column);
 }
 
-void FieldsPanel::set_ground(drawing::Ground ground) {
-    ground_ = ground;
-    const Ink colours = ink(ground);
-    SetBackgroundColour(colours.ground);
-    for (wxWindow* control : {static_cast<wxWindow*>(filter_), static_cast<wxWindow*>(selected_only_),
-                              static_cast<wxWindow*>(help_), static_cast<wxWindow*>(grid_)}) {
-        control->SetBackgroundColour(colours.ground);
-        control->SetForegroundColour(colours.text);
+void FieldsPanel::apply_theme(const Theme& theme) {
+    theme_ = theme;
+    SetBackgroundColour(theme.paper);
+    for (wxWindow* control : std::initializer_list<wxWindow*>{filter_, selected_only_, help_, grid_}) {
+        window::apply_theme(*control, theme);
     }
-    grid_->SetCaptionBackgroundColour(colours.raised);
-    grid_->SetCaptionTextColour(colours.text);
-    grid_->SetCellBackgroundColour(colours.ground);
-    grid_->SetCellTextColour(colours.text);
-    grid_->SetCellDisabledTextColour(colours.faint);
-    grid_->SetEmptySpaceColour(colours.ground);
-    grid_->SetLineColour(colours.rule);
-    grid_->SetMarginColour(colours.raised);
-    grid_->SetSelectionBackgroundColour(colours.selected);
-    grid_->SetSelectionTextColour(colours.text);
-    if (!shown_.empty()) rebuild(shown_);  // cells keep the colours they were made with
+    grid_->SetCaptionBackgroundColour(theme.band);
+    grid_->SetCaptionTextColour(theme.ink);
+    grid_->SetCellBackgroundColour(theme.paper);
+    grid_->SetCellTextColour(theme.ink);
+    grid_->SetCellDisabledTextColour(theme.faded);
+    grid_->SetEmptySpaceColour(theme.paper);
+    grid_->SetLineColour(theme.rule);
+    grid_->SetMarginColour(theme.band);
+    grid_->SetSelectionBackgroundColour(theme.selected);
+    grid_->SetSelectionTextColour(theme.ink);
+    if (!shown_.empty()) rebuild(shown_);  // cells keep the theme they were made with
     explain_current();
     Refresh();
 }
 
-/// The line's editor is a control of its own, with the desktop's colours until told otherwise.
-void FieldsPanel::dress_editor() {
-    const Ink colours = ink(ground_);
+/// The line's editor is a control of its own, with the desktop's theme until told otherwise.
+void FieldsPanel::theme_editor() {
     if (wxTextCtrl* editor = grid_->GetEditorTextCtrl(); editor != nullptr) {
-        editor->SetBackgroundColour(colours.selected);
-        editor->SetForegroundColour(colours.text);
+        editor->SetBackgroundColour(theme_.selected);
+        editor->SetForegroundColour(theme_.ink);
     }
 }
 
@@ -207,7 +204,7 @@ void FieldsPanel::fill() {
                 category = grid_->Append(new wxPropertyCategory(heading(group), category_name(group)));
             }
         }
-        wxPGProperty* line = grid_->AppendIn(category, field_property(one, ground_));
+        wxPGProperty* line = grid_->AppendIn(category, field_property(one, theme_));
         if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not stated"));
         line->SetHelpString(wxGetTranslation(text_of(one.help)));
     }
@@ -265,16 +262,15 @@ void FieldsPanel::refuse(const std::string& sentence) {
 void FieldsPanel::explain_current() {
     const wxPGProperty* line = grid_->GetSelection();
     const editing::Field* one = line == nullptr ? nullptr : field(line->GetName().utf8_string());
-    const Ink colours = ink(ground_);
     help_->Clear();
     const wxFont plain = GetFont();
     if (!refused_.empty()) {
-        help_->SetDefaultStyle(wxTextAttr(colours.demand, wxNullColour, plain.Bold()));
+        help_->SetDefaultStyle(wxTextAttr(theme_.demand, wxNullColour, plain.Bold()));
         help_->AppendText(wxString(_("Refused:")) + " " + text_of(refused_) + "\n");
     }
-    help_->SetDefaultStyle(wxTextAttr(colours.text, wxNullColour, plain.Bold()));
+    help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain.Bold()));
     if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->label)) + "\n");
-    help_->SetDefaultStyle(wxTextAttr(colours.text, wxNullColour, plain));
+    help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain));
     if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->help)));
     if (one == nullptr && refused_.empty()) help_->AppendText(_("Choose a field to read what it means."));
     help_->SetInsertionPoint(0);

@@ -1,8 +1,8 @@
 #pragma once
 // Every field of the detail by the trade's name, grouped, narrowed by typing, the selected parts' first.
-#include "drawing/palette.h"
 #include "editing/fields.h"
 #include "session/session.h"
+#include "window/theme/theme.h"
 
 #include <wx/panel.h>
 
@@ -22,7 +22,7 @@ class FieldsPanel : public wxPanel {
     FieldsPanel(wxWindow* parent, session::Session& session);
     ~FieldsPanel() override;
 
-    void set_ground(drawing::Ground ground);
+    void apply_theme(const Theme& theme);
     void focus_filter();
     /// Takes up what is still being typed, as before saving. False: it was refused, and the field says why.
     bool commit();
@@ -39,7 +39,7 @@ class FieldsPanel : public wxPanel {
     void on_changing(wxPropertyGridEvent& event);
     void on_changed(wxPropertyGridEvent& event);
     void apply(const std::string& path, const std::string& text);
-    void dress_editor();
+    void theme_editor();
     void explain_current();
     void refuse(const std::string& sentence);
     [[nodiscard]] const editing::Field* field(const std::string& path) const;
@@ -47,7 +47,7 @@ class FieldsPanel : public wxPanel {
 
     session::Session& session_;
     int listening_ = 0;
-    drawing::Ground ground_ = drawing::Ground::paper;
+    Theme theme_ = theme_of(drawing::Ground::paper);
     wxTextCtrl* filter_ = nullptr;
     wxCheckBox* selected_only_ = nullptr;
     wxPropertyGrid* grid_ = nullptr;

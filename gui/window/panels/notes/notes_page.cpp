@@ -2,8 +2,8 @@
 
 #include "format/figures.h"
 #include "output/words.h"
+#include "window/text.h"
 #include "window/theme/status_marks.h"
-#include "window/utf8.h"
 
 #include <wx/intl.h>
 
@@ -22,27 +22,26 @@ wxString escaped(wxString text) {
 
 struct Page {
     const Notes& notes;
-    Ink colours;
-    drawing::Ground ground;
+    const Theme& theme;
 
     [[nodiscard]] wxString coloured(const wxString& html, const wxColour& colour) const {
-        const wxColour shown = notes.stale ? blended(colours.ground, colour, 0.55) : colour;
+        const wxColour shown = notes.stale ? mixed(colour, theme.paper, 0.55) : colour;
         return "<font color=\"" + shown.GetAsString(wxC2S_HTML_SYNTAX) + "\">" + html + "</font>";
     }
-    [[nodiscard]] wxString text(const wxString& html) const { return coloured(html, colours.text); }
+    [[nodiscard]] wxString text(const wxString& html) const { return coloured(html, theme.ink); }
     [[nodiscard]] wxString faint(const wxString& words) const {
-        return coloured("<font size=2>" + escaped(words) + "</font>", colours.faint);
+        return coloured("<font size=2>" + escaped(words) + "</font>", theme.faded);
     }
     [[nodiscard]] wxString mark(const wxString& words, checks::Status status) const {
         return wxString::Format("<mark status=\"%d\" ground=\"%d\" stale=\"%d\" words=\"%s\">",
-                                static_cast<int>(status), static_cast<int>(ground), notes.stale ? 1 : 0,
+                                static_cast<int>(status), static_cast<int>(theme.ground), notes.stale ? 1 : 0,
                                 escaped(words));
     }
 };
 
 wxString heading(const Page& page, const wxString& words) {
     return "<p>" + page.text("<b>" + escaped(words.Upper()) + "</b>") +
-           wxString::Format("<rule ground=\"%d\"></p>", static_cast<int>(page.ground));
+           wxString::Format("<rule ground=\"%d\"></p>", static_cast<int>(page.theme.ground));
 }
 
 wxString line(const wxString& html) { return "<p>" + html + "</p>"; }
@@ -106,7 +105,7 @@ wxString remedies(const Page& page) {
     for (const review::Remedy& remedy : page.notes.review->remedies) {
         const wxString words = page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
-                                                page.notes.stale ? 0 : 1, static_cast<int>(page.ground));
+                                                page.notes.stale ? 0 : 1, static_cast<int>(page.theme.ground));
         html +=
             entry(page.mark(wxGetTranslation(text_of(output::word(remedy.verdict))), status_of(remedy.verdict)), words);
         ++index;
@@ -158,11 +157,11 @@ wxString remedy_outcome(const review::Remedy& remedy) {
     return wxString::Format(_("Not enough: %s. Governs: %s."), count, governs);
 }
 
-wxString notes_page(const Notes& notes, drawing::Ground ground) {
-    const Page page{notes, ink(ground), ground};
+wxString notes_page(const Notes& notes, const Theme& theme) {
+    const Page page{notes, theme};
     wxString html = wxString::Format(
-        "<html><body bgcolor=\"%s\" text=\"%s\" link=\"%s\">", page.colours.ground.GetAsString(wxC2S_HTML_SYNTAX),
-        page.colours.text.GetAsString(wxC2S_HTML_SYNTAX), page.colours.text.GetAsString(wxC2S_HTML_SYNTAX));
+        "<html><body bgcolor=\"%s\" text=\"%s\" link=\"%s\">", page.theme.paper.GetAsString(wxC2S_HTML_SYNTAX),
+        page.theme.ink.GetAsString(wxC2S_HTML_SYNTAX), page.theme.ink.GetAsString(wxC2S_HTML_SYNTAX));
     if (notes.review == nullptr) return html + line(page.faint(_("Nothing worked out yet."))) + "</body></html>";
     if (notes.stale) html += line("<b>" + escaped(_("stale: of the detail before the last edit")) + "</b>");
     html += findings(page) + remarks(page) + remedies(page) + assumptions(page) + cautions(page);

@@ -2,7 +2,7 @@
 // Findings, what would help, assumptions and cautions as one page: HTML with two tags of our own, MARK for a word in
 // its status's frame and APPLY for a remedy's button; panels/notes_tags.h reads them.
 #include "review/review.h"
-#include "window/theme/ink.h"
+#include "window/theme/theme.h"
 
 #include <wx/string.h>
 
@@ -18,7 +18,7 @@ struct Notes {
     friend bool operator==(const Notes&, const Notes&) = default;
 };
 
-[[nodiscard]] wxString notes_page(const Notes& notes, drawing::Ground ground);
+[[nodiscard]] wxString notes_page(const Notes& notes, const Theme& theme);
 
 /// What a remedy leads to: `Then it holds. Nearest to its limit: ...`
 [[nodiscard]] wxString remedy_outcome(const review::Remedy& remedy);

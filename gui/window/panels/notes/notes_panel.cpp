@@ -15,7 +15,7 @@ NotesPanel::NotesPanel(wxWindow* parent, session::Session& session) : wxPanel(pa
     SetName("notes-panel");
     page_ = new wxHtmlWindow(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxHW_SCROLLBAR_AUTO | wxBORDER_NONE);
     page_->SetName("notes");
-    page_->SetBorders(FromDIP(8));
+    page_->SetBorders(FromDIP(gap::normal));
     page_->SetStandardFonts(GetFont().GetPointSize(), GetFont().GetFaceName());
     // Applying changes the page, and with it the button that still speaks: so it waits until that has ended.
     add_notes_tags(*page_, [this](int remedy) { CallAfter([this, remedy] { apply(remedy); }); });
@@ -32,11 +32,10 @@ NotesPanel::NotesPanel(wxWindow* parent, session::Session& session) : wxPanel(pa
 
 NotesPanel::~NotesPanel() { session_.stop_listening(listening_); }
 
-void NotesPanel::set_ground(drawing::Ground ground) {
-    ground_ = ground;
-    const Ink colours = ink(ground);
-    SetBackgroundColour(colours.ground);
-    page_->SetBackgroundColour(colours.ground);
+void NotesPanel::apply_theme(const Theme& theme) {
+    theme_ = theme;
+    SetBackgroundColour(theme.paper);
+    page_->SetBackgroundColour(theme.paper);
     update();
 }
 
@@ -46,10 +45,10 @@ void NotesPanel::update() {
     notes.complete = session_.review_is_complete();
     notes.stale = notes.review != nullptr && session_.freshness() != session::Freshness::current;
     notes.remarks = session_.detail().remarks;
-    if (shown_ && *shown_ == std::pair(notes, ground_)) return;
-    shown_ = {notes, ground_};
+    if (shown_ && *shown_ == std::pair(notes, theme_)) return;
+    shown_ = {notes, theme_};
     const wxPoint scrolled = page_->GetViewStart();
-    page_->SetPage(notes_page(notes, ground_));
+    page_->SetPage(notes_page(notes, theme_));
     page_->Scroll(scrolled);
 }
 

@@ -1,7 +1,6 @@
 #pragma once
 // What the checks' list does not say: findings, what would help, assumptions, cautions. Text that can be selected and
 // copied; a remedy is applied with one press.
-#include "drawing/palette.h"
 #include "session/session.h"
 #include "window/panels/notes/notes_page.h"
 
@@ -20,7 +19,7 @@ class NotesPanel : public wxPanel {
     NotesPanel(wxWindow* parent, session::Session& session);
     ~NotesPanel() override;
 
-    void set_ground(drawing::Ground ground);
+    void apply_theme(const Theme& theme);
     /// What is selected, else all of it, as plain text.
     void copy() const;
     [[nodiscard]] wxString text() const;  ///< all of it, plain
@@ -33,9 +32,9 @@ class NotesPanel : public wxPanel {
 
     session::Session& session_;
     int listening_ = 0;
-    drawing::Ground ground_ = drawing::Ground::paper;
+    Theme theme_ = theme_of(drawing::Ground::paper);
     wxHtmlWindow* page_ = nullptr;
-    std::optional<std::pair<Notes, drawing::Ground>> shown_;
+    std::optional<std::pair<Notes, Theme>> shown_;
 };
 
 }  // namespace toehold::window

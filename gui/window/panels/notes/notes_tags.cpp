@@ -1,7 +1,7 @@
 #include "window/panels/notes/notes_tags.h"
 
-#include "window/theme/ink.h"
 #include "window/theme/status_marks.h"
+#include "window/theme/theme.h"
 
 #include <wx/button.h>
 #include <wx/dc.h>
@@ -26,10 +26,10 @@ class MarkCell : public wxHtmlCell {
     void Draw(wxDC& dc, int x, int y, int, int, wxHtmlRenderingInfo&) override {
         const wxRect place(x + m_PosX, y + m_PosY, m_Width, m_Height);
         const wxRect inner = place.Deflate(3, 3);
-        const MarkSize size{inner.width / pixels_per_mm(), inner.height / pixels_per_mm()};
+        const MarkSize size{inner.width / pixels_per_mm, inner.height / pixels_per_mm};
         paint_mark(dc, framed(words_.utf8_string(), status_, size, drawing::TextSize::small), place, ground_);
         if (!stale_) return;
-        const wxColour over = ink(ground_).ground;
+        const wxColour over = theme_of(ground_).paper;
         dc.SetPen(*wxTRANSPARENT_PEN);
         dc.SetBrush(wxBrush(wxColour(over.Red(), over.Green(), over.Blue(), 120)));
         dc.DrawRectangle(place);
@@ -48,7 +48,7 @@ class RuleCell : public wxHtmlCell {
   public:
     explicit RuleCell(drawing::Ground ground) : ground_(ground) { m_Height = 5; }
     void Draw(wxDC& dc, int x, int y, int, int, wxHtmlRenderingInfo&) override {
-        dc.SetPen(wxPen(ink(ground_).text, 1));
+        dc.SetPen(wxPen(theme_of(ground_).ink, 1));
         dc.DrawLine(x + m_PosX, y + m_PosY + 2, x + m_PosX + m_Width, y + m_PosY + 2);
     }
     void Layout(int width) override {
@@ -96,9 +96,9 @@ class NotesTags : public wxHtmlWinTagHandler {
         auto* press = new wxButton(page, wxID_ANY, _("Apply"));
         press->SetName(wxString::Format("apply-remedy-%d", index));
         press->SetToolTip(_("Makes this change of the detail, as one step that can be undone"));
-        const Ink colours = ink(static_cast<drawing::Ground>(number(tag, "ground")));
-        press->SetBackgroundColour(colours.raised);
-        press->SetForegroundColour(colours.text);
+        const Theme theme = theme_of(static_cast<drawing::Ground>(number(tag, "ground")));
+        press->SetBackgroundColour(theme.band);
+        press->SetForegroundColour(theme.ink);
         press->Enable(number(tag, "enabled") != 0);
         press->Bind(wxEVT_BUTTON, [apply = apply_, index](wxCommandEvent&) { apply(index); });
         return new wxHtmlWidgetCell(press);

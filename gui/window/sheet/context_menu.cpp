@@ -1,12 +1,16 @@
-#include "window/sheet/part_menu.h"
+#include "window/sheet/context_menu.h"
 
 #include "drawing/parts.h"
+#include "window/sheet/canvas.h"
 
 #include <wx/intl.h>
+#include <wx/menu.h>
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <numbers>
+#include <vector>
 
 namespace toehold::window {
 
@@ -15,6 +19,11 @@ using editing::MirrorLine;
 namespace {
 
 using Parts = std::vector<std::string>;
+
+struct MenuEntry {
+    wxString label;  ///< with its mnemonic; empty: a line between groups
+    std::function<void()> act;
+};
 
 constexpr double copy_offset_in = 1.0;
 constexpr double slot_longer_by_in = 0.25;
@@ -98,18 +107,69 @@ void add_place_entries(std::vector<MenuEntry>& entries, session::Session& sessio
             {_("Outline of &free corners"), [&session] { session.apply(editing::to_polygon(session.detail())); }});
 }
 
-}  // namespace
-
-std::vector<MenuEntry> part_menu(session::Session& session, const std::string& part,
-                                 const std::optional<model::Position>& at_in) {
+std::vector<MenuEntry> part_entries(session::Session& session, const MenuSubject& subject) {
     std::vector<MenuEntry> entries;
-    if (part == "push") {
+    if (subject.part == "push") {
         add_push_entries(entries, session);
         return entries;
     }
-    if (!part.empty()) add_part_entries(entries, session, part, session.selection());
-    if (at_in) add_place_entries(entries, session, *at_in);
+    if (!subject.part.empty()) add_part_entries(entries, session, subject.part, session.selection());
+    if (subject.at_in) add_place_entries(entries, session, *subject.at_in);
     return entries;
+}
+
+void add_drawing_entries(std::vector<MenuEntry>& entries, SheetCanvas& canvas, const SheetState& sheet) {
+    if (!entries.empty()) entries.push_back({{}, {}});
+    entries.push_back({_("&Fit this drawing\t0"), [&canvas] { canvas.fit_active(); }});
+    entries.push_back({sheet.view.alone() ? _("Show &all drawings\tM") : _("This drawing &alone\tM"),
+                       [&canvas, &sheet] { canvas.toggle_alone(sheet.active); }});
+}
+
+void choose(SheetCanvas& canvas, const std::vector<MenuEntry>& entries) {
+    constexpr int first = wxID_HIGHEST + 1000;
+    wxMenu menu;
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        if (entries[i].label.empty())
+            menu.AppendSeparator();
+        else
+            menu.Append(first + static_cast<int>(i), entries[i].label);
+    }
+    const int chosen = canvas.GetPopupMenuSelectionFromUser(menu);
+    const auto index = static_cast<std::size_t>(chosen - first);
+    if (chosen != wxID_NONE && index < entries.size() && entries[index].act) entries[index].act();
+}
+
+}  // namespace
+
+MenuSubject menu_of_selection(const SheetState& sheet) {
+    const auto& selection = sheet.session.selection();
+    return {selection.empty() ? std::string{} : selection.back(), std::nullopt};
+}
+
+MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
+    MenuSubject subject;
+    if (!contains(sheet.view.areas(cell).title, on_sheet)) subject.part = sheet.view.part_at(cell, on_sheet);
+    if (cell != CellKind::plan) return subject;
+    const auto at =
+        editing::snap(sheet.view.to_drawing(cell, on_sheet), sheet.session.detail().plate, {}, snap_rules(sheet, cell))
+            .at;
+    subject.at_in = model::Position{at.x, at.y};
+    return subject;
+}
+
+void show_context_menu(SheetCanvas& canvas, SheetState& sheet, const MenuSubject& subject) {
+    auto& session = sheet.session;
+    const auto& part = subject.part;
+    if (!part.empty() && part != "push" && !drawing::contains(session.selection(), part)) session.select({part});
+    auto entries = part_entries(session, subject);
+    if (editing::place_of(session.detail(), part))
+        entries.push_back({_("&Place at..."), [&canvas] { focus_place_entry(canvas); }});
+    add_drawing_entries(entries, canvas, sheet);
+    choose(canvas, entries);
+}
+
+void focus_place_entry(wxWindow& window) {
+    if (auto* entry = wxWindow::FindWindowByName("place-x", wxGetTopLevelParent(&window))) entry->SetFocus();
 }
 
 }  // namespace toehold::window

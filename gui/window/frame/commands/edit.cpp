@@ -1,10 +1,13 @@
-#include "window/frame/edit_commands.h"
-
+// The Edit menu.
 #include "drawing/parts.h"
 #include "editing/edits.h"
+#include "window/dialogs/plate_list.h"
 #include "window/dialogs/quantity_dialog.h"
+#include "window/frame/application.h"
+#include "window/frame/commands.h"
+#include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
-#include "window/paths.h"
+#include "window/text.h"
 
 #include <wx/clipbrd.h>
 #include <wx/translation.h>
@@ -24,7 +27,7 @@ bool copy(session::Session& session) {
     const wxClipboardLocker lock;
     const std::string holes = editing::copy_holes(session.detail(), session.selection());
     if (!lock || holes.empty()) return false;
-    return wxTheClipboard->SetData(new wxTextDataObject(shown_text(holes)));
+    return wxTheClipboard->SetData(new wxTextDataObject(text_of(holes)));
 }
 
 void paste(session::Session& session) {
@@ -32,11 +35,11 @@ void paste(session::Session& session) {
     {
         const wxClipboardLocker lock;
         if (!lock || !wxTheClipboard->GetData(text)) {
-            session.say(plain_text(_("There are no holes to paste.")));
+            session.say(utf8(_("There are no holes to paste.")));
             return;
         }
     }
-    session.apply(editing::paste_holes(session.detail(), plain_text(text.GetText())));
+    session.apply(editing::paste_holes(session.detail(), utf8(text.GetText())));
 }
 
 void select_all_anchors(session::Session& session) {
@@ -124,9 +127,34 @@ bool run_asking(int id, wxWindow* parent, session::Session& session) {
     }
 }
 
+/// Tools that add something to the plan: the next press there says where.
+bool run_adding(int id, SheetCanvas& sheet) {
+    switch (id) {
+        case command_add_hole:
+            sheet.set_tool(Tool::hole);
+            break;
+        case command_add_corner:
+            sheet.set_tool(Tool::corner);
+            break;
+        case command_add_block:
+            sheet.set_tool(Tool::block);
+            break;
+        default:
+            return false;
+    }
+    sheet.SetFocus();
+    return true;
+}
+
+void use_other_plate(const CommandTarget& target) {
+    const auto plate = ask_stock_plate(&target.frame, target.application);
+    if (plate) target.session.apply(editing::use_plate(target.session.detail(), *plate));
+}
+
 }  // namespace
 
-bool run_edit_command(int id, wxWindow* parent, session::Session& session) {
+bool run_edit_command(int id, const CommandTarget& target) {
+    session::Session& session = target.session;
     const Parts parts = session.selection();
     switch (id) {
         case wxID_UNDO:
@@ -139,7 +167,7 @@ bool run_edit_command(int id, wxWindow* parent, session::Session& session) {
             if (copy(session)) session.apply(editing::erase(session.detail(), parts));
             return true;
         case wxID_COPY:
-            session.say(plain_text(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
+            session.say(utf8(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
             return true;
         case wxID_PASTE:
             paste(session);
@@ -159,8 +187,11 @@ bool run_edit_command(int id, wxWindow* parent, session::Session& session) {
         case command_polygon:
             session.apply(editing::to_polygon(session.detail()));
             return true;
+        case command_stock_plate:
+            use_other_plate(target);
+            return true;
         default:
-            return run_asking(id, parent, session);
+            return run_adding(id, target.panes.sheet()) || run_asking(id, &target.frame, session);
     }
 }
 

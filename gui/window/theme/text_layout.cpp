@@ -1,5 +1,6 @@
-#include "window/theme/text_flow.h"
+#include "window/theme/text_layout.h"
 
+#include <wx/graphics.h>
 #include <wx/tokenzr.h>
 
 #include <algorithm>
@@ -66,6 +67,19 @@ int lay(wxDC& dc, const wxString& words, int width, const TextStyle& style, cons
     return y + height;
 }
 
+double width_of(wxGraphicsContext& context, const wxString& text) {
+    double width = 0.0;
+    context.GetTextExtent(text, &width, nullptr);
+    return width;
+}
+
+wxString shortened(wxGraphicsContext& context, wxString text, double width) {
+    if (width_of(context, text) <= width) return text;
+    const wxString ellipsis = wxString::FromUTF8("…");
+    while (!text.empty() && width_of(context, text + ellipsis) > width) text.RemoveLast();
+    return text.Trim() + ellipsis;
+}
+
 }  // namespace
 
 std::vector<Run> symbol_runs(const std::string& symbol) {
@@ -98,6 +112,23 @@ int flow(wxDC& dc, const wxString& words, const wxPoint& at, int width, const Te
         const wxPoint corner = at + place;
         word(dc, one, style, &corner);
     });
+}
+
+std::vector<wxString> lines_of(wxGraphicsContext& context, const wxString& text, double width, std::size_t most) {
+    std::vector<wxString> lines;
+    wxString line;
+    for (const wxString& word : wxStringTokenize(text, " ")) {
+        const wxString longer = line.empty() ? word : line + " " + word;
+        const bool last = lines.size() + 1 == most;
+        if (!last && !line.empty() && width_of(context, longer) > width) {
+            lines.push_back(line);
+            line = word;
+        } else {
+            line = longer;
+        }
+    }
+    lines.push_back(shortened(context, line, width));
+    return lines;
 }
 
 }  // namespace toehold::window

@@ -1,8 +1,10 @@
-// The window's file: saving, reading it again, noticing that somebody else wrote it, and the copy against a crash.
+#include "window/frame/detail_file.h"
+
 #include "window/frame/application.h"
 #include "window/frame/detail_frame.h"
+#include "window/frame/panes.h"
 #include "window/panels/fields/fields_panel.h"
-#include "window/paths.h"
+#include "window/text.h"
 
 #include <wx/infobar.h>
 #include <wx/translation.h>
@@ -19,6 +21,7 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr int watch_ms = 3000;
+constexpr int rest_ms = 2000;
 constexpr int watches_a_copy = 7;  // about 20 seconds
 constexpr int notice_reload = wxID_HIGHEST + 80, notice_keep = wxID_HIGHEST + 81;
 
@@ -38,74 +41,96 @@ wxString notice_words(wxString words) {
 
 }  // namespace
 
-void DetailFrame::start_timers() {
+DetailFile::DetailFile(DetailFrame& frame, Application& application, session::Session& session, Panes& panes,
+                       int number, Document document)
+    : frame_(frame),
+      application_(application),
+      session_(session),
+      panes_(panes),
+      number_(number),
+      document_(std::move(document)) {
     watch_.Start(watch_ms);
     watch_.Bind(wxEVT_TIMER, [this](wxTimerEvent&) {
         look_for_changes_outside();
         if (++watches_ >= watches_a_copy) keep_copy();
     });
     rest_.Bind(wxEVT_TIMER, [this](wxTimerEvent&) { keep_copy(); });
-    notice_->Bind(wxEVT_BUTTON, [this](wxCommandEvent& event) {
-        notice_->Dismiss();
+    panes_.notice().Bind(wxEVT_BUTTON, [this](wxCommandEvent& event) {
+        panes_.notice().Dismiss();
         if (event.GetId() == notice_reload) read_again();
     });
 }
 
-void DetailFrame::keep_copy() {
+bool DetailFile::unsaved() const { return document_.recovered || session_.history().changed(); }
+
+void DetailFile::take(Document document) {
+    document_ = std::move(document);
+    panes_.notice().Dismiss();
+    told_ = false;
+}
+
+void DetailFile::copy_soon() { rest_.StartOnce(rest_ms); }
+
+void DetailFile::end() {
+    editing::drop_copy(application_.recovery_folder(), number_);
+    watch_.Stop();
+    rest_.Stop();
+}
+
+void DetailFile::keep_copy() {
     watches_ = 0;
     if (unsaved()) {
         copied_ = editing::keep_copy(application_.recovery_folder(), number_, document_.file, session_.detail());
-        if (!copied_) session_.say(plain_text(_("No copy against a crash could be kept: save often.")));
+        if (!copied_) session_.say(utf8(_("No copy against a crash could be kept: save often.")));
     } else if (copied_) {
         editing::drop_copy(application_.recovery_folder(), number_);
         copied_ = false;
     }
 }
 
-bool DetailFrame::save() { return document_.file.empty() ? save_as() : save_to(document_.file); }
+bool DetailFile::save() { return document_.file.empty() ? save_as() : save_to(document_.file); }
 
-fs::path DetailFrame::suggested_file() const {
+fs::path DetailFile::suggested_file() const {
     if (!document_.file.empty()) return document_.file;
     std::error_code error;
     return fs::current_path(error) / (file_name_of(session_.detail().name) + ".xml");
 }
 
-bool DetailFrame::save_as() {
-    const std::optional<fs::path> file = application_.prompts.file_to_save(this, suggested_file());
+bool DetailFile::save_as() {
+    const std::optional<fs::path> file = application_.prompts.file_to_save(&frame_, suggested_file());
     if (!file) return false;
     if (*file != document_.file) document_.stamp = {};
     return save_to(*file);
 }
 
-bool DetailFrame::save_to(const fs::path& file) {
-    if (!fields_->commit()) return false;
+bool DetailFile::save_to(const fs::path& file) {
+    if (!panes_.fields().commit()) return false;
     const bool ours = file == document_.file && !document_.stamp.sha256.empty();
     if (ours && editing::changed_outside(file, document_.stamp) &&
-        !application_.prompts.confirm(this, _("The file has been changed by another program. Save over it?"),
+        !application_.prompts.confirm(&frame_, _("The file has been changed by another program. Save over it?"),
                                       shown_path(file), _("&Save over it"))) {
         return false;
     }
     session_.rest();
     const editing::Saved saved = editing::save_detail(file, session_.detail());
     if (!saved.stamp) {
-        application_.prompts.tell(this, _("The detail was not saved."), shown_text(saved.refusal));
+        application_.prompts.tell(&frame_, _("The detail was not saved."), text_of(saved.refusal));
         return false;
     }
     document_ = {file, *saved.stamp};
     session_.mark_saved();
     application_.remember(file);
-    notice_->Dismiss();
+    panes_.notice().Dismiss();
     told_ = false;
     keep_copy();
-    refresh_title();
-    refresh_menus();
-    session_.say(plain_text(wxString::Format(_("Saved to %s."), shown_path(file))));
+    frame_.refresh();
+    session_.say(utf8(wxString::Format(_("Saved to %s."), shown_path(file))));
     return true;
 }
 
-bool DetailFrame::revert() {
+bool DetailFile::revert() {
     if (document_.file.empty()) return false;
-    if (unsaved() && !application_.prompts.confirm(this, _("Forget every change since the last save?"),
+    if (unsaved() && !application_.prompts.confirm(&frame_, _("Forget every change since the last save?"),
                                                    shown_path(document_.file), _("&Revert"))) {
         return false;
     }
@@ -113,19 +138,18 @@ bool DetailFrame::revert() {
     return true;
 }
 
-void DetailFrame::read_again() {
+void DetailFile::read_again() {
     editing::Opened opened = editing::open_detail(document_.file, application_.catalog());
     if (!opened.detail) {
-        const wxString why =
-            opened.problems.empty() ? wxString() : shown_text(model::sentence(opened.problems.front()));
-        application_.prompts.tell(this, _("The file cannot be read; the detail stays as it was."), why);
+        const wxString why = opened.problems.empty() ? wxString() : text_of(model::sentence(opened.problems.front()));
+        application_.prompts.tell(&frame_, _("The file cannot be read; the detail stays as it was."), why);
         return;
     }
-    show(std::move(*opened.detail), {document_.file, opened.stamp});
+    frame_.show(std::move(*opened.detail), {document_.file, opened.stamp});
     keep_copy();
 }
 
-void DetailFrame::look_for_changes_outside() {
+void DetailFile::look_for_changes_outside() {
     if (document_.file.empty() || !editing::changed_outside(document_.file, document_.stamp)) return;
     std::error_code error;
     const bool there = fs::exists(document_.file, error);
@@ -143,21 +167,21 @@ void DetailFrame::look_for_changes_outside() {
     }
 }
 
-void DetailFrame::tell_of_change(const wxString& words, bool can_reload) {
+void DetailFile::tell_of_change(const wxString& words, bool can_reload) {
     for (const int button : {notice_reload, notice_keep}) {
-        if (notice_->HasButtonId(button)) notice_->RemoveButton(button);
+        if (panes_.notice().HasButtonId(button)) panes_.notice().RemoveButton(button);
     }
     if (can_reload) {
-        notice_->AddButton(notice_reload, notice_words(_("&Read it again")));
-        notice_->AddButton(notice_keep, notice_words(_("&Keep mine")));
+        panes_.notice().AddButton(notice_reload, notice_words(_("&Read it again")));
+        panes_.notice().AddButton(notice_keep, notice_words(_("&Keep mine")));
     }
-    notice_->ShowMessage(words, wxICON_WARNING);
+    panes_.notice().ShowMessage(words, wxICON_WARNING);
 }
 
-bool DetailFrame::may_close() {
-    if (!fields_->commit()) return false;
+bool DetailFile::may_close() {
+    if (!panes_.fields().commit()) return false;
     if (!unsaved()) return true;
-    switch (application_.prompts.unsaved(this, shown_text(session_.detail().name))) {
+    switch (application_.prompts.unsaved(&frame_, text_of(session_.detail().name))) {
         case Unsaved::save:
             return save();
         case Unsaved::discard:

@@ -1,11 +1,10 @@
 #pragma once
-// The toolkit's text and the engine's, which is UTF-8.
+// Text and paths between the toolkit and the rooms below it. Both sides are UTF-8, whatever the locale.
 #include "format/phrase.h"
 
 #include <wx/string.h>
 
-#include <concepts>
-
+#include <filesystem>
 #include <string>
 #include <string_view>
 
@@ -18,5 +17,7 @@ template <std::same_as<format::Phrase> Words>
     return text_of(std::string_view(format::english(phrase)));
 }
 [[nodiscard]] inline std::string utf8(const wxString& words) { return words.utf8_string(); }
+[[nodiscard]] inline wxString shown_path(const std::filesystem::path& path) { return text_of(path.string()); }
+[[nodiscard]] inline std::filesystem::path path_of(const wxString& text) { return {utf8(text)}; }
 
 }  // namespace toehold::window

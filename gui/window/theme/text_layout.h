@@ -1,10 +1,13 @@
 #pragma once
-// Words set in a column of a panel: broken at blanks, with the subscripts of symbols where asked.
+// Words set in lines: in a column of a panel, broken at blanks, with the subscripts of symbols where asked; or in a few
+// lines of a strip.
 #include <wx/dc.h>
 #include <wx/string.h>
 
 #include <string>
 #include <vector>
+
+class wxGraphicsContext;
 
 namespace toehold::window {
 
@@ -30,5 +33,9 @@ struct TextStyle {
 int flow(wxDC& dc, const wxString& words, const wxPoint& at, int width, const TextStyle& style);
 /// Width of the words in one line.
 [[nodiscard]] int line_width(wxDC& dc, const wxString& words, const TextStyle& style);
+
+/// At least one line and at most `most`; what does not fit in them ends in an ellipsis. In the context's font.
+[[nodiscard]] std::vector<wxString> lines_of(wxGraphicsContext& context, const wxString& text, double width,
+                                             std::size_t most);
 
 }  // namespace toehold::window

@@ -1,10 +1,11 @@
-#include "window/frame/paper_commands.h"
-
+// Papers and tables, which leave the window as files.
 #include "output/csv.h"
 #include "paper/paper_file.h"
 #include "window/frame/application.h"
+#include "window/frame/commands.h"
+#include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
-#include "window/paths.h"
+#include "window/text.h"
 #include "xml/detail_file.h"
 
 #include <wx/translation.h>
@@ -79,8 +80,8 @@ std::optional<Writing> writing_of(int id, const session::Session& session, const
 
 /// Why nothing can be written now; empty where it can.
 wxString reason_to_wait(const Writing& writing, const session::Session& session) {
-    if (!session.problems().empty()) return shown_text(model::sentence(session.problems().front()));
-    if (!session.failure().empty()) return shown_text(session.failure());
+    if (!session.problems().empty()) return text_of(model::sentence(session.problems().front()));
+    if (!session.failure().empty()) return text_of(session.failure());
     const bool ready = session.review() != nullptr && session.freshness() == session::Freshness::current;
     if (!ready) return _("The checks of this detail are still being worked out. Try again in a moment.");
     if (writing.needs_all && !session.review_is_complete())
@@ -88,35 +89,40 @@ wxString reason_to_wait(const Writing& writing, const session::Session& session)
     return {};
 }
 
+/// Writes to the file; empty: done, else why not.
+wxString written(const fs::path& target, const Writing& writing) {
+    try {
+        const wxBusyCursor busy;
+        const auto problem = xml::save_atomically(target, writing.bytes(target.extension().string().substr(1)));
+        return problem ? text_of(model::sentence(*problem)) : wxString();
+    } catch (const std::exception& error) {
+        return text_of(error.what());
+    }
+}
+
 }  // namespace
 
-bool run_paper_command(int id, wxWindow* parent, Application& application, session::Session& session,
-                       const fs::path& file) {
+bool run_paper_command(int id, const CommandTarget& target) {
+    session::Session& session = target.session;
+    const Prompts& prompts = target.application.prompts;
+    const fs::path& file = target.file.path();
     const std::optional<Writing> writing = writing_of(id, session, file);
     if (!writing) return false;
-    const auto refuse = [&](const wxString& why) { application.prompts.tell(parent, _("No file was written."), why); };
+    const auto refuse = [&](const wxString& why) { prompts.tell(&target.frame, _("No file was written."), why); };
     if (const wxString why = reason_to_wait(*writing, session); !why.empty()) {
         refuse(why);
         return true;
     }
     const fs::path folder = file.empty() ? fs::path() : file.parent_path();
-    const auto target = application.prompts.paper_to_save(parent, folder / writing->name, writing->endings);
-    if (!target) return true;
+    const auto path = prompts.paper_to_save(&target.frame, folder / writing->name, writing->endings);
+    if (!path) return true;
     // The results may have changed while the reader chose a name.
-    if (const wxString why = reason_to_wait(*writing, session); !why.empty()) {
+    wxString why = reason_to_wait(*writing, session);
+    if (why.empty()) why = written(*path, *writing);
+    if (!why.empty()) {
         refuse(why);
-        return true;
-    }
-    try {
-        const wxBusyCursor busy;
-        const auto problem = xml::save_atomically(*target, writing->bytes(target->extension().string().substr(1)));
-        if (problem) {
-            refuse(shown_text(model::sentence(*problem)));
-        } else {
-            session.say(plain_text(wxString::Format(_("Written to %s."), shown_path(*target))));
-        }
-    } catch (const std::exception& error) {
-        refuse(shown_text(error.what()));
+    } else {
+        session.say(utf8(wxString::Format(_("Written to %s."), shown_path(*path))));
     }
     return true;
 }

@@ -1,0 +1,152 @@
+#include "window/frame/panes.h"
+
+#include "window/panels/checks/checks_panel.h"
+#include "window/panels/fields/fields_panel.h"
+#include "window/panels/notes/notes_panel.h"
+#include "window/panels/verdict_strip.h"
+#include "window/sheet/place_bar.h"
+#include "window/sheet/tool_row.h"
+
+#include <wx/frame.h>
+#include <wx/infobar.h>
+#include <wx/notebook.h>
+#include <wx/panel.h>
+#include <wx/sizer.h>
+#include <wx/translation.h>
+
+#include <array>
+
+namespace toehold::window {
+
+namespace {
+
+const wxSize beside_sheet(430, 380);  // of a pane, DIP
+
+}  // namespace
+
+Panes::Panes(wxFrame& frame, session::Session& session, const wxString& remembered, std::function<void()> closed) {
+    notice_ = new wxInfoBar(&frame);
+    notice_->SetName("notice");
+    board_ = new wxPanel(&frame);
+    manager_.SetManagedWindow(board_);
+    add_to_board(session);
+    verdict_ = new VerdictStrip(&frame, session);
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    column->Add(notice_, wxSizerFlags().Expand());
+    column->Add(board_, wxSizerFlags(1).Expand());
+    column->Add(verdict_, wxSizerFlags().Expand());
+    frame.SetSizer(column);
+    // The panes take a share of the board, which must have its size before they are first set.
+    frame.Layout();
+    arrange();
+    first_layout_ = manager_.SavePerspective();
+    if (!remembered.empty()) manager_.LoadPerspective(remembered, false);
+    arrange();
+    manager_.Bind(wxEVT_AUI_PANE_CLOSE, [&frame, closed = std::move(closed)](wxAuiManagerEvent& event) {
+        event.Skip();
+        frame.CallAfter(closed);
+    });
+}
+
+void Panes::end() { manager_.UnInit(); }
+
+void Panes::add_to_board(session::Session& session) {
+    fields_ = new FieldsPanel(board_, session);
+    review_ = make_review_pane(session);
+    manager_.AddPane(make_sheet_pane(session), wxAuiPaneInfo().Name("sheet").CenterPane().PaneBorder(false));
+    const wxAuiPaneInfo beside = wxAuiPaneInfo()
+                                     .Right()
+                                     .CloseButton(true)
+                                     .Floatable(false)
+                                     .BestSize(board_->FromDIP(beside_sheet))
+                                     .MinSize(board_->FromDIP(wxSize(300, 140)));
+    manager_.AddPane(review_, wxAuiPaneInfo(beside).Name("review").Position(0));
+    manager_.AddPane(fields_, wxAuiPaneInfo(beside).Name("fields").Position(1));
+}
+
+wxPanel* Panes::make_sheet_pane(session::Session& session) {
+    auto* pane = new wxPanel(board_);
+    sheet_ = new SheetCanvas(pane, session);
+    sheet_->SetName("sheet");
+    tools_ = new ToolRow(pane, session, *sheet_);
+    place_ = new PlaceBar(pane, session);
+    tools_->MoveBeforeInTabOrder(sheet_);
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    const int side = pane->FromDIP(gap::small);
+    column->Add(tools_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, side));
+    column->Add(sheet_, wxSizerFlags(1).Expand());
+    column->Add(place_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, side));
+    pane->SetSizer(column);
+    return pane;
+}
+
+wxNotebook* Panes::make_review_pane(session::Session& session) {
+    auto* book = new wxNotebook(board_, wxID_ANY);
+    book->SetName("review");
+    checks_ = new ChecksPanel(book, session);
+    notes_ = new NotesPanel(book, session);
+    book->AddPage(checks_, _("Checks"));
+    book->AddPage(notes_, _("Findings and remedies"));
+    // The toolkit complains of scroll bars in pages that have not had a size yet.
+    for (wxWindow* page : std::array<wxWindow*, 2>{checks_, notes_}) {
+        page->SetSize(board_->FromDIP(beside_sheet));
+        page->Layout();
+    }
+    return book;
+}
+
+/// A layout remembers captions too, in the language it was saved in.
+void Panes::arrange() {
+    manager_.GetPane("fields").Caption(_("PROPERTIES"));
+    manager_.GetPane("review").Caption(_("REVIEW"));
+    manager_.GetPane("sheet").Show();
+    manager_.Update();
+}
+
+void Panes::apply_theme(const Theme& theme) {
+    const std::array<wxWindow*, 4> surfaces{board_, tools_, place_, tools_->GetParent()};
+    for (wxWindow* surface : surfaces) {
+        surface->SetBackgroundColour(theme.paper);
+        surface->SetForegroundColour(theme.ink);
+    }
+    window::apply_theme(manager_, theme);
+    sheet_->set_ground(theme.ground);
+    fields_->apply_theme(theme);
+    checks_->apply_theme(theme);
+    notes_->apply_theme(theme);
+    verdict_->apply_theme(theme);
+    manager_.Update();
+}
+
+bool Panes::fields_shown() { return manager_.GetPane("fields").IsShown(); }
+bool Panes::review_shown() { return manager_.GetPane("review").IsShown(); }
+void Panes::toggle_fields() { toggle("fields"); }
+void Panes::toggle_review() { toggle("review"); }
+
+void Panes::toggle(const wxString& name) {
+    wxAuiPaneInfo& pane = manager_.GetPane(name);
+    pane.Show(!pane.IsShown());
+    manager_.Update();
+}
+
+void Panes::show_checks() { show_page(0); }
+
+void Panes::show_notes() {
+    show_page(1);
+    notes_->SetFocus();
+}
+
+void Panes::show_page(std::size_t page) {
+    manager_.GetPane("review").Show();
+    manager_.Update();
+    review_->ChangeSelection(page);
+}
+
+wxString Panes::layout() { return manager_.SavePerspective(); }
+
+void Panes::reset_layout() {
+    manager_.LoadPerspective(first_layout_, false);
+    arrange();
+}
+
+}  // namespace toehold::window
