@@ -2,7 +2,7 @@
 
 #include "support/compare.h"
 #include "window/panels/checks/checks_panel.h"
-#include "window/paths.h"
+#include "window/text.h"
 
 #include <algorithm>
 
@@ -30,7 +30,7 @@ Driver::~Driver() {
 
 void Driver::prepare_answers() {
     const auto hear = [this](const wxString& headline, const wxString& detail) {
-        person.heard.push_back(window::plain_text(headline + " " + detail));
+        person.heard.push_back(window::utf8(headline + " " + detail));
     };
     window::Prompts& prompts = window::application().prompts;
     prompts.files_to_open = [this](wxWindow*) { return person.files_to_open; };
@@ -54,7 +54,7 @@ void Driver::prepare_answers() {
     prompts.recover = [this, hear](wxWindow*, const std::vector<editing::RecoveryCopy>& copies) {
         std::vector<window::Recovery> answers;
         for (const editing::RecoveryCopy& copy : copies) {
-            hear("recover", window::shown_text(copy.name));
+            hear("recover", window::text_of(copy.name));
             answers.push_back({copy, person.of_copies});
         }
         return answers;
@@ -130,7 +130,7 @@ void run_command(window::DetailFrame& frame, int id) {
 }
 
 std::string menu_words(window::DetailFrame& frame, int id) {
-    return window::plain_text(frame.GetMenuBar()->FindItem(id)->GetItemLabelText());
+    return window::utf8(frame.GetMenuBar()->FindItem(id)->GetItemLabelText());
 }
 
 wxPoint on_screen(window::DetailFrame& frame, editing::Sheet sheet, double x_in, double y_in) {

@@ -2,8 +2,7 @@
 
 #include "window/theme/icon_svg.h"
 
-#include <wx/aui/dockart.h>
-#include <wx/aui/framemanager.h>
+#include <wx/aui/aui.h>
 #include <wx/bmpbndl.h>
 #include <wx/iconbndl.h>
 #include <wx/settings.h>

@@ -60,7 +60,7 @@ def main(path):
         elif kind == "LINE":
             print("line", layer)
         elif kind == "TEXT":
-            print("text", layer, f"{entity.dxf.insert.x:.9g} {entity.dxf.insert.y:.9g}", decode_dxf_unicode(entity.plain_text()))
+            print("text", layer, f"{entity.dxf.insert.x:.9g} {entity.dxf.insert.y:.9g}", decode_dxf_unicode(entity.utf8()))
         else:
             print("unknown", layer, kind)
 
