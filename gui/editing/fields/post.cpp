@@ -1,3 +1,4 @@
+// The guard and its post, with the weld at its foot.
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 #include "editing/words.h"
@@ -7,6 +8,10 @@
 
 namespace toehold::editing {
 namespace {
+
+constexpr std::array<Word<model::Occupancy>, 2> occupancies{
+    {{model::Occupancy::one_and_two_family, "one-and-two-family", TOEHOLD_MARK("One- or two-family dwelling")},
+     {model::Occupancy::other, "other", TOEHOLD_MARK("Any other")}}};
 
 enum class Shape { square_tube, rectangular_tube, round_tube, wood };
 constexpr std::array<Word<Shape>, 4> shapes{
@@ -143,6 +148,20 @@ model::Weld start_weld(const model::Post& post, const catalog::Catalog& catalog)
 }
 
 }  // namespace
+
+void guard_fields(Form& form, model::BaseDetail& detail) {
+    model::Guard& guard = detail.guard;
+    form.at({"guard", "guard", TOEHOLD_MARK("Guard")});
+    form.length({"height", TOEHOLD_MARK("Height"), TOEHOLD_MARK("Top of the guard above the walking surface.")},
+                guard.height_in);
+    form.zero_if_empty({"plate-below-surface", TOEHOLD_MARK("Plate below the surface"),
+                        TOEHOLD_MARK("Underside of the plate below the walking surface. Empty: 0, the plate stands on "
+                                     "the decking.")},
+                       on_deck(detail).plate_below_surface_in, units::Kind::length, Range::not_negative);
+    form.word({"occupancy", TOEHOLD_MARK("Occupancy"),
+               TOEHOLD_MARK("Decides which pushes the code asks for. Where it is not known, any other is the safer.")},
+              guard.occupancy, occupancies);
+}
 
 void post_fields(Form& form, model::BaseDetail& detail) {
     form.at({"post", "post", TOEHOLD_MARK("Post")});

@@ -150,9 +150,9 @@ MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
     MenuSubject subject;
     if (!contains(sheet.view.areas(cell).title, on_sheet)) subject.part = sheet.view.part_at(cell, on_sheet);
     if (cell != CellKind::plan) return subject;
-    const auto at =
-        editing::snap(sheet.view.to_drawing(cell, on_sheet), sheet.session.detail().plate, {}, snap_rules(sheet, cell))
-            .at;
+    const auto at = editing::snap(sheet.view.to_drawing(cell, on_sheet), on_deck(sheet.session.detail()).plate, {},
+                                  snap_rules(sheet, cell))
+                        .at;
     subject.at_in = model::Position{at.x, at.y};
     return subject;
 }

@@ -151,7 +151,7 @@ void DragController::draw_box(const Pointer& pointer) {
 
 void DragController::select_boxed() {
     auto& session = sheet_.session;
-    auto parts = holes_within(session.detail().plate, sheet_.marks.band->low, sheet_.marks.band->high);
+    auto parts = holes_within(on_deck(session.detail()).plate, sheet_.marks.band->low, sheet_.marks.band->high);
     if (press_->shift)
         for (const auto& part : session.selection())
             if (!drawing::contains(parts, part)) parts.push_back(part);
@@ -214,8 +214,8 @@ void DragController::take_back() {
 
 void use_tool(SheetState& sheet, const Pointer& pointer) {
     auto& session = sheet.session;
-    const auto at = editing::snap(sheet.view.to_drawing(CellKind::plan, pointer.at), session.detail().plate, {},
-                                  snap_rules(sheet, CellKind::plan, pointer.alt))
+    const auto at = editing::snap(sheet.view.to_drawing(CellKind::plan, pointer.at), on_deck(session.detail()).plate,
+                                  {}, snap_rules(sheet, CellKind::plan, pointer.alt))
                         .at;
     const model::Position place{at.x, at.y};
     switch (sheet.tool) {

@@ -32,8 +32,8 @@ Hover::Change Hover::move(const Pointer& pointer) {
     if (same && !tool_in_plan && !sheet_.marks.ghost) return {};
     sheet_.marks = {};
     if (tool_in_plan) {
-        const auto snapped = editing::snap(view.to_drawing(*cell, pointer.at), sheet_.session.detail().plate, {},
-                                           snap_rules(sheet_, *cell, pointer.alt));
+        const auto snapped = editing::snap(view.to_drawing(*cell, pointer.at), on_deck(sheet_.session.detail()).plate,
+                                           {}, snap_rules(sheet_, *cell, pointer.alt));
         sheet_.marks.ghost = snapped.at;
         sheet_.marks.caught = snapped.lines;
     }

@@ -66,6 +66,14 @@ void one_remark(Form& form, model::Remark& remark, std::size_t number) {
 
 }  // namespace
 
+void detail_fields(Form& form, model::BaseDetail& detail) {
+    form.at({"", "", TOEHOLD_MARK("Detail")});
+    form.text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("What the detail is called on every sheet.")}, detail.name);
+    form.text({"note", TOEHOLD_MARK("Note"), TOEHOLD_MARK("Anything a reader should know.")}, detail.note);
+    form.text({"project", TOEHOLD_MARK("Project"), TOEHOLD_MARK("What the detail belongs to. Empty: not stated.")},
+              detail.project);
+}
+
 void remark_fields(Form& form, std::vector<model::Remark>& remarks) {
     form.at({"", "", TOEHOLD_MARK("Remarks")});
     form.list(
