@@ -135,7 +135,7 @@ wxMenu* view_menu() {
             separator,
             {command_ground_desktop, _("Ground as the d&esktop"), _("Paper on a light desktop, night on a dark one"),
              wxITEM_RADIO},
-            {command_ground_paper, _("Drafting p&aper"), _("Theme on paper"), wxITEM_RADIO},
+            {command_ground_paper, _("Drafting p&aper"), _("Ink on paper"), wxITEM_RADIO},
             {command_ground_night, _("Nigh&t negative"), _("Pale lines on a dark sheet"), wxITEM_RADIO},
             separator,
             {command_show_fields, _("Properties pane\tF4"), _("Show or hide every field of the detail"), wxITEM_CHECK},
