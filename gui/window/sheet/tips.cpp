@@ -1,8 +1,8 @@
 #include "window/sheet/tips.h"
 
 #include "drawing/parts.h"
-#include "model/member.h"
 #include "format/figures.h"
+#include "model/member.h"
 #include "output/words.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
