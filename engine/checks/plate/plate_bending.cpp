@@ -122,8 +122,8 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
     result.note = section_rule(*worst.section);
     append(result.steps, section_steps(input, *worst.section));
     append(result.steps, strip.pulls.empty() ? bearing_steps(input, strip) : pull_steps(input, strip));
-    const Capacity strength = plate_moment(input.resolved.plate_metal, strip.width_in, plate.thickness_in, welded,
-                                           input.resolved.detail.basis);
+    const Capacity strength = plate_moment(on_deck(input.resolved).plate_metal, strip.width_in, plate.thickness_in,
+                                           welded, input.resolved.detail.basis);
     const bool known = take_capacity(result, strength);
     append(result.steps, stress_steps(strip, plate.thickness_in));
     if (known) conclude(result);
@@ -133,7 +133,7 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
 std::vector<CheckResult> plate_bending(const CheckInput& input) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
     std::vector<model::Position> anchors;
-    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(anchor.at);
+    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(in_plan(anchor.at));
     const std::vector<mechanics::Polygon> patches = patch_outlines(input);
     const std::vector<Place> places = find_places(input, foot, anchors, patches);
     const WorstStrips worst = worst_strips(input, places, anchors, patches);

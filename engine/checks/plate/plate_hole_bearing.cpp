@@ -17,7 +17,7 @@ namespace {
 /// Aluminum near the post may lie in the zone its weld has softened; the softened value is taken for every hole.
 Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
     const model::Plate& plate = on_deck(input.resolved.detail).plate;
-    const catalog::Metal& metal = input.resolved.plate_metal;
+    const catalog::Metal& metal = on_deck(input.resolved).plate_metal;
     const model::Basis& basis = input.resolved.detail.basis;
     const bool in_aluminum = metal.kind == catalog::MetalKind::aluminum;
     Capacity capacity;

@@ -16,7 +16,7 @@ namespace steel = resistance::steel;
 
 CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
     const model::Plate& plate = on_deck(input.resolved.detail).plate;
-    const bool in_aluminum = input.resolved.plate_metal.kind == catalog::MetalKind::aluminum;
+    const bool in_aluminum = on_deck(input.resolved).plate_metal.kind == catalog::MetalKind::aluminum;
     const double from_center_in = in_aluminum ? resistance::aluminum::minimum_edge_distance_in(anchor.diameter_in)
                                               : steel::minimum_edge_distance_in(anchor.diameter_in);
     const double standard_in = steel::standard_hole_in(anchor.diameter_in);
