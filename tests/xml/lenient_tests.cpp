@@ -50,7 +50,7 @@ TEST_CASE("what cannot be built is read whole, remarks and project too", "[unit]
     CHECK(test::tells(read.problems, "an anchor without a hole"));
     CHECK(read.is_whole);
     model::BaseDetail expected = *sound.detail;
-    expected.anchors[0].holes = {"A", "Z"};
+    on_deck(expected).anchors[0].holes = {"A", "Z"};
     CHECK(read.detail == expected);
 }
 
@@ -86,7 +86,7 @@ TEST_CASE("a plate reference is kept though its document is not there", "[bad-in
     const xml::DetailRead read = xml::read_detail(file, Mode::lenient);
     REQUIRE(read.detail);
     CHECK_FALSE(read.is_whole);
-    REQUIRE(read.detail->plate_reference);
-    CHECK(read.detail->plate_reference->id == "round");
+    REQUIRE(on_deck(*read.detail).plate_reference);
+    CHECK(on_deck(*read.detail).plate_reference->id == "round");
     CHECK(read.detail->guard == xml::read_detail(test::good_file("plate-from-library.xml")).detail->guard);
 }
