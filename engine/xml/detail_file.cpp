@@ -73,17 +73,27 @@ model::BaseDetail read_parts(ElementReader& root, Reading& reading, const std::f
     detail.note = root.optional_text("note");
     detail.project = root.optional_text("project");
     if (std::optional<ElementReader> part = root.child("guard")) read_guard(*part, detail);
-    if (std::optional<ElementReader> part = root.child("post")) detail.post = read_post(*part);
-    read_plate_part(root, detail, reading, folder);
-    if (std::optional<ElementReader> part = root.optional_child("weld")) on_deck(detail).weld = read_weld(*part);
-    for (ElementReader& part : root.children("anchors")) on_deck(detail).anchors.push_back(read_anchor_group(part));
-    if (std::optional<ElementReader> part = root.child("layers")) on_deck(detail).layers = read_layers(*part);
+    read_post_on_deck(root, detail, reading, folder);
     if (std::optional<ElementReader> part = root.optional_child("framing")) detail.framing = read_framing(*part);
     if (std::optional<ElementReader> part = root.optional_child("loads")) detail.loads = read_loads(*part);
     if (std::optional<ElementReader> part = root.optional_child("basis")) detail.basis = read_basis(*part);
     if (std::optional<ElementReader> part = root.optional_child("remarks")) detail.remarks = read_remarks(*part);
     return detail;
 }
+
+}  // namespace
+
+void read_post_on_deck(ElementReader& reader, model::BaseDetail& detail, Reading& reading,
+                       const std::filesystem::path& folder) {
+    if (std::optional<ElementReader> part = reader.child("post")) detail.post = read_post(*part);
+    read_plate_part(reader, detail, reading, folder);
+    model::PlateOnDeck& mount = on_deck(detail);
+    if (std::optional<ElementReader> part = reader.optional_child("weld")) mount.weld = read_weld(*part);
+    for (ElementReader& part : reader.children("anchors")) mount.anchors.push_back(read_anchor_group(part));
+    if (std::optional<ElementReader> part = reader.child("layers")) mount.layers = read_layers(*part);
+}
+
+namespace {
 
 /// Form first, then what the detail says: numbers that could not be read would only bring follow-up problems.
 void read_document(const tinyxml2::XMLElement& element, Reading& reading, const std::filesystem::path& folder,
@@ -119,16 +129,21 @@ DetailRead read_detail(const std::filesystem::path& file, Mode mode) {
     return result;
 }
 
+void add_post_on_deck(Element& element, const model::Post& post, const model::PlateOnDeck& mount) {
+    element.child(post_element(post));
+    element.child(mount.plate_reference ? plate_reference_element(*mount.plate_reference) : plate_element(mount.plate));
+    if (mount.weld) element.child(weld_element(*mount.weld));
+    for (const model::AnchorGroup& group : mount.anchors) element.child(anchor_group_element(group));
+    element.child(layers_element(mount.layers));
+}
+
 Element detail_element(const model::BaseDetail& detail) {
     Element root("base-detail");
     root.text("xmlns", detail_namespace).optional_text("name", detail.name).optional_text("note", detail.note);
     root.optional_text("project", detail.project);
-    root.child(guard_element(detail)).child(post_element(detail.post));
-    root.child(on_deck(detail).plate_reference ? plate_reference_element(*on_deck(detail).plate_reference)
-                                               : plate_element(on_deck(detail).plate));
-    if (on_deck(detail).weld) root.child(weld_element(*on_deck(detail).weld));
-    for (const model::AnchorGroup& group : on_deck(detail).anchors) root.child(anchor_group_element(group));
-    root.child(layers_element(on_deck(detail).layers)).child(framing_element(detail.framing));
+    root.child(guard_element(detail));
+    add_post_on_deck(root, detail.post, on_deck(detail));
+    root.child(framing_element(detail.framing));
     root.child(loads_element(detail.loads)).child(basis_element(detail.basis));
     if (!detail.remarks.empty()) root.child(remarks_element(detail.remarks));
     return root;

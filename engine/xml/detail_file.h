@@ -56,7 +56,7 @@ struct PlatesRead {
 /// SHA-256 of the plate in its canonical written form: changes when the plate does, not when its library does.
 [[nodiscard]] std::string plate_sha256(const model::Plate& plate);
 
-enum class DocumentKind { detail, plates, catalog, unknown };
+enum class DocumentKind { detail, project, plates, catalog, unknown };
 /// By the root element's name; `unknown` when the file cannot be read.
 [[nodiscard]] DocumentKind document_kind(const std::filesystem::path& file);
 

@@ -126,10 +126,10 @@ class ElementReader {
     std::unique_ptr<Cursor> cursor_;
 };
 
-/// The root element of a document of ours: its name and its namespace `urn:toehold:<name>:<version>` with version 1.
+/// The root element of a document of ours: its name and its namespace `urn:toehold:<name>:<version>`.
 /// Absent, with a problem, when it is another document or a version this program does not read.
 [[nodiscard]] std::optional<ElementReader> open_root(const tinyxml2::XMLElement& root, std::string_view name,
-                                                     Reading& reading);
+                                                     Reading& reading, int version = 1);
 
 /// Gives each problem its file and line, puts them in the order of their lines (another file's last) and keeps 100 at
 /// most, the last then saying how many more there are.
