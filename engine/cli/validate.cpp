@@ -2,8 +2,10 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 

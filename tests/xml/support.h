@@ -1,7 +1,6 @@
 #pragma once
 // What the tests of this room share: sample documents, changed at one place, and folders that vanish.
 #include "support/temporary_folder.h"
-#include "xml/detail_file.h"
 
 #include <filesystem>
 #include <string>
