@@ -1,8 +1,7 @@
 #include "cli/inputs.h"
 
 #include "cli/console.h"
-#include "xml/detail_file.h"
-#include "xml/text_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <filesystem>

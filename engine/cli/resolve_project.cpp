@@ -1,6 +1,6 @@
 #include "cli/resolve_project.h"
 
-#include "xml/project_file.h"
+#include "xml/detail/project_file.h"
 
 #include <algorithm>
 

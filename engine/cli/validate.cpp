@@ -3,8 +3,10 @@
 #include "cli/console.h"
 #include "cli/data_folder.h"
 #include "cli/resolve_project.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 
