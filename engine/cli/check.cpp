@@ -16,6 +16,7 @@
 #include "export/text/review_text.h"
 #include "review/remedies.h"
 #include "review/review.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <functional>

@@ -4,6 +4,8 @@
 #include "xml/document/file.h"
 #include "xml/document/strict_document.h"
 
+#include <tinyxml2.h>
+
 #include <utility>
 
 namespace toehold::xml {
