@@ -53,7 +53,7 @@ enum class MirrorLine { x_axis, y_axis };  ///< the plate's own axes through the
 /// A new detail on a stock plate: four-square defaults that the window says are a start and nothing more.
 [[nodiscard]] model::BaseDetail starting_detail(const model::Plate& stock, const catalog::Catalog& catalog);
 
-/// Where a part can be placed by typed coordinates: a hole's centre, a block's middle, a corner of the outline; absent
+/// Where a part can be placed by typed coordinates: a hole's center, a block's middle, a corner of the outline; absent
 /// for other parts.
 [[nodiscard]] std::optional<model::Position> place_of(const model::BaseDetail& detail, const std::string& part);
 

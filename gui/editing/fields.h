@@ -48,7 +48,7 @@ struct FieldEdit {
 [[nodiscard]] FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& catalog,
                                   units::System system, const std::string& path, const std::string& text);
 
-/// A quantity as a field shows it: US lengths as fractions of 1/32 in, or as whole or half millimetres where they are
+/// A quantity as a field shows it: US lengths as fractions of 1/32 in, or as whole or half millimeters where they are
 /// that and no such fraction (`86 mm` stays `86 mm`), else decimals; SI the other way about.
 [[nodiscard]] std::string shown(double value, units::Kind kind, units::System system);
 /// Text with or without a unit; absent: cannot be read as that kind.

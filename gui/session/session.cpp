@@ -20,8 +20,11 @@ std::string shortened(const std::string& text, std::size_t longest) {
 }  // namespace
 
 Session::Session(const catalog::Catalog& catalog, model::BaseDetail detail,
-                 std::function<void(solving::Request)> submit)
-    : catalog_(catalog), submit_(std::move(submit)), history_(std::move(detail)) {
+                 std::function<void(solving::Request)> submit, std::shared_ptr<const format::Catalogue> translations)
+    : catalog_(catalog),
+      submit_(std::move(submit)),
+      translations_(std::move(translations)),
+      history_(std::move(detail)) {
     detail_has_changed(false);
 }
 

@@ -5,6 +5,7 @@
 #include "drawing/drawings.h"
 #include "editing/edits.h"
 #include "editing/history.h"
+#include "format/phrase.h"
 #include "solving/solve_service.h"
 #include "units/quantity.h"
 
@@ -41,7 +42,9 @@ enum class Freshness {
 class Session {
   public:
     /// `submit` hands a request to a solve service; results come back through `receive`, on the GUI thread.
-    Session(const catalog::Catalog& catalog, model::BaseDetail detail, std::function<void(solving::Request)> submit);
+    /// `translations`: for the reader's language; absent: English.
+    Session(const catalog::Catalog& catalog, model::BaseDetail detail, std::function<void(solving::Request)> submit,
+            std::shared_ptr<const format::Catalogue> translations = nullptr);
 
     // --- the detail ---
     [[nodiscard]] const model::BaseDetail& detail() const;
@@ -66,6 +69,8 @@ class Session {
 
     // --- what is shown ---
     [[nodiscard]] const Display& display() const;
+    /// The reader's units and language, for every sentence of the engine.
+    [[nodiscard]] format::Locale locale() const { return {display_.system, translations_}; }
     void show(const Display& display);
     void turn_push(std::optional<double> direction_rad);
 
@@ -107,6 +112,7 @@ class Session {
 
     const catalog::Catalog& catalog_;
     std::function<void(solving::Request)> submit_;
+    std::shared_ptr<const format::Catalogue> translations_;
     editing::History history_;
     std::uint64_t revision_ = 0;
     std::uint64_t first_revision_ = 1;  ///< answers before it are of a detail that was replaced

@@ -212,7 +212,7 @@ TEST_CASE("A refusal is one sentence that says what the field takes", "[unit][ba
     CHECK(
         refusal(detail, "plate/thickness", "thick") ==
         "Thickness takes a length with its unit, such as 3 3/8 in, 3'-0\" or 86 mm; a number alone counts as inches.");
-    CHECK(refusal(detail, "plate/thickness", "1/4", si).ends_with("a number alone counts as millimetres."));
+    CHECK(refusal(detail, "plate/thickness", "1/4", si).ends_with("a number alone counts as millimeters."));
     CHECK(refusal(detail, "plate/thickness", "0") == "Thickness must be more than zero.");
     CHECK(refusal(detail, "plate/thickness", "") == "Thickness must be given.");
     CHECK(refusal(detail, "plate/thickness", "5/4").find("5/4 is written as it measures") != std::string::npos);

@@ -83,7 +83,7 @@ void one_block(Form& form, model::Framing& framing, model::Block& block) {
               block.along, axes);
     form.place({"from", TOEHOLD_MARK("Lower end"), TOEHOLD_MARK("Along itself.")}, block.from_in);
     form.place({"to", TOEHOLD_MARK("Upper end"), TOEHOLD_MARK("Along itself.")}, block.to_in);
-    form.place({"across", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its centre line, across itself.")}, block.across_in);
+    form.place({"across", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its center line, across itself.")}, block.across_in);
     piece_fields(form, piece_of(block));
     plies_field(form, block.plies);
     end_fields(form, framing, block, false);

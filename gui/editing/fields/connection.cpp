@@ -130,7 +130,7 @@ void kind_fields(Form& form, model::SideAngles& angles) {
 
 void kind_fields(Form& form, model::ReportedConnector& connector) {
     form.required_text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("Your own name for the hardware.")}, connector.name);
-    form.text({"report", TOEHOLD_MARK("Report"), TOEHOLD_MARK("Where the values come from. Empty: not stated.")},
+    form.text({"report", TOEHOLD_MARK("Report"), TOEHOLD_MARK("Where the values come from. Empty: not specified.")},
               connector.report);
     form.given({"uplift", TOEHOLD_MARK("Allowable uplift"), TOEHOLD_MARK("ASD. Empty: it resists none.")},
                connector.uplift_lb, Kind::force);

@@ -58,7 +58,7 @@ void one_remark(Form& form, model::Remark& remark, std::size_t number) {
     form.text({"subject", TOEHOLD_MARK("Subject"),
                TOEHOLD_MARK("As the result names it, such as anchor A. Empty: every subject.")},
               remark.subject);
-    form.text({"by", TOEHOLD_MARK("By"), TOEHOLD_MARK("Who says it. Empty: not stated.")}, remark.by);
+    form.text({"by", TOEHOLD_MARK("By"), TOEHOLD_MARK("Who says it. Empty: not specified.")}, remark.by);
     date_field(form, remark);
     form.word({"state", TOEHOLD_MARK("State"), TOEHOLD_MARK("Whether it still asks for an answer.")}, remark.state,
               states);
@@ -70,7 +70,7 @@ void detail_fields(Form& form, model::BaseDetail& detail) {
     form.at({"", "", TOEHOLD_MARK("Detail")});
     form.text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("What the detail is called on every sheet.")}, detail.name);
     form.text({"note", TOEHOLD_MARK("Note"), TOEHOLD_MARK("Anything a reader should know.")}, detail.note);
-    form.text({"project", TOEHOLD_MARK("Project"), TOEHOLD_MARK("What the detail belongs to. Empty: not stated.")},
+    form.text({"project", TOEHOLD_MARK("Project"), TOEHOLD_MARK("What the detail belongs to. Empty: not specified.")},
               detail.project);
 }
 

@@ -157,7 +157,7 @@ void kind_fields(Form& form, model::ThroughBolt& bolt) {
 void kind_fields(Form& form, model::ReportedFastener& fastener) {
     form.required_text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("Your own name for the fastener.")}, fastener.name);
     form.text({"report", TOEHOLD_MARK("Report"),
-               TOEHOLD_MARK("Report, edition and table the values are from. Empty: not stated.")},
+               TOEHOLD_MARK("Report, edition and table the values are from. Empty: not specified.")},
               fastener.report);
     form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Outside, of the thread.")}, fastener.diameter_in);
     form.length(fastener_length, fastener.length_in);

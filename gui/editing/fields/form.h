@@ -71,7 +71,7 @@ class Form {
     void optional_factor(const Named& name, std::optional<double>& value);
     void count(const Named& name, int& value, Limits limits);
 
-    /// Empty: not stated.
+    /// Empty: not specified.
     void text(const Named& name, std::string& value, std::vector<Choice> suggestions = {});
     void required_text(const Named& name, std::string& value);
     /// `renamed` is told the old id, once the new one stands.

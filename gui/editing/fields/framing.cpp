@@ -72,7 +72,7 @@ double joist_depth(const model::Framing& framing) {
 void one_rim(Form& form, model::Framing& framing, model::Rim& rim) {
     form.at({fmt::format("framing/rim[{}]", rim.id), "rim " + rim.id, "Rim " + rim.id});
     member_id(form, framing, rim.id);
-    form.place({"at", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its centre line, along the joists.")}, rim.at_in);
+    form.place({"at", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its center line, along the joists.")}, rim.at_in);
     form.place({"from", TOEHOLD_MARK("Lower end"), TOEHOLD_MARK("Across the joists.")}, rim.from_in);
     form.place({"to", TOEHOLD_MARK("Upper end"), TOEHOLD_MARK("Across the joists.")}, rim.to_in);
     piece_fields(form, piece_of(rim));

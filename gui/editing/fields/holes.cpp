@@ -90,10 +90,10 @@ void one_hole(Form& form, model::BaseDetail& detail, std::size_t index) {
     form.at({fmt::format("plate/hole[{}]", hole.id), drawing::anchor_part(hole.id), "Hole " + hole.id});
     form.id({"id", TOEHOLD_MARK("Id"), TOEHOLD_MARK("A short name; the anchor in the hole carries it too.")}, hole.id,
             others, [&detail, &hole](const std::string& old) { rename_in_groups(detail, old, hole.id); });
-    form.place({"x", TOEHOLD_MARK("Along the rail"), TOEHOLD_MARK("Of the hole's centre, from the post's centre.")},
+    form.place({"x", TOEHOLD_MARK("Along the rail"), TOEHOLD_MARK("Of the hole's center, from the post's center.")},
                hole.center.x_in);
     form.place({"y", TOEHOLD_MARK("Outward"),
-                TOEHOLD_MARK("Of the hole's centre, from the post's centre; negative is inward.")},
+                TOEHOLD_MARK("Of the hole's center, from the post's center; negative is inward.")},
                hole.center.y_in);
     shape_field(form, hole);
     std::visit([&](auto& shape) { size_fields(form, shape); }, hole.shape);

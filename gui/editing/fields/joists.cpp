@@ -94,7 +94,7 @@ void joist_fields(Form& form, model::Framing& framing) {
     for (model::Joist& joist : framing.joists->members) {
         form.at({fmt::format("framing/joist[{}]", joist.id), "joist " + joist.id, "Joist " + joist.id});
         member_id(form, framing, joist.id);
-        form.place({"offset", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its centre line, across the joists.")},
+        form.place({"offset", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its center line, across the joists.")},
                    joist.offset_in);
         plies_field(form, joist.plies);
     }

@@ -27,7 +27,7 @@ void fastening_fields(Form& form, model::DeckingFastening& fastening) {
     form.given({"lateral", TOEHOLD_MARK("Allowable lateral force"),
                 TOEHOLD_MARK("ASD, of one, where no standard gives it. Empty: not given; wood boards need none.")},
                fastening.lateral_lb, Kind::force);
-    form.text({"report", TOEHOLD_MARK("Report"), TOEHOLD_MARK("Where that force comes from. Empty: not stated.")},
+    form.text({"report", TOEHOLD_MARK("Report"), TOEHOLD_MARK("Where that force comes from. Empty: not specified.")},
               fastening.report);
 }
 
@@ -37,7 +37,7 @@ void decking_fields(Form& form, model::Decking& decking) {
               row_choices(form.catalog().decking));
     form.length({"thickness", TOEHOLD_MARK("Thickness"), TOEHOLD_MARK("Actual, of the boards.")}, decking.thickness_in);
     form.text({"evidence", TOEHOLD_MARK("Evidence"),
-               TOEHOLD_MARK("Standard or instructions the boards are installed to. Empty: not stated.")},
+               TOEHOLD_MARK("Standard or instructions the boards are installed to. Empty: not specified.")},
               decking.evidence);
     form.presence({"fastened", TOEHOLD_MARK("Fastened to the joists"),
                    TOEHOLD_MARK("Whether what holds the boards is described; begins as two No. 8 screws, 2 1/2 in, in "

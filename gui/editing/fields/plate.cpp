@@ -86,10 +86,10 @@ void optional_id(Form& form, std::string& id) {
     });
 }
 
-const Named center_x{"x", TOEHOLD_MARK("Centre along the rail"),
-                     TOEHOLD_MARK("Of the outline, from the post's centre. Empty: 0.")};
-const Named center_y{"y", TOEHOLD_MARK("Centre outward"),
-                     TOEHOLD_MARK("Of the outline, from the post's centre. Empty: 0.")};
+const Named center_x{"x", TOEHOLD_MARK("Center along the rail"),
+                     TOEHOLD_MARK("Of the outline, from the post's center. Empty: 0.")};
+const Named center_y{"y", TOEHOLD_MARK("Center outward"),
+                     TOEHOLD_MARK("Of the outline, from the post's center. Empty: 0.")};
 
 model::RectangleOutline box_round(const model::Outline& outline) {
     const Extent extent = extent_of(outline);
@@ -146,8 +146,8 @@ void shape_fields(Form& form, model::PolygonOutline& outline) {
         [&corners] { corners.pop_back(); });
     for (std::size_t index = 0; index < corners.size(); ++index) {
         form.at({fmt::format("plate/corner[{}]", index + 1), "plate", fmt::format("Corner {}", index + 1)});
-        form.place({"x", TOEHOLD_MARK("Along the rail"), TOEHOLD_MARK("From the post's centre.")}, corners[index].x_in);
-        form.place({"y", TOEHOLD_MARK("Outward"), TOEHOLD_MARK("From the post's centre; negative is inward.")},
+        form.place({"x", TOEHOLD_MARK("Along the rail"), TOEHOLD_MARK("From the post's center.")}, corners[index].x_in);
+        form.place({"y", TOEHOLD_MARK("Outward"), TOEHOLD_MARK("From the post's center; negative is inward.")},
                    corners[index].y_in);
     }
 }

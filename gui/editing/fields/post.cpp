@@ -113,7 +113,7 @@ void shoe_fields(Form& form, model::Shoe& shoe) {
                       "the check says so.")},
         shoe.allowable_moment_lb_in, units::Kind::moment);
     form.text({"moment-source", TOEHOLD_MARK("Source of the moment"),
-               TOEHOLD_MARK("The report or test it is from. Empty: not stated.")},
+               TOEHOLD_MARK("The report or test it is from. Empty: not specified.")},
               shoe.moment_source);
 }
 

@@ -47,7 +47,7 @@ std::string_view unit_of(units::Kind kind, units::System system) {
 /// The reader's unit in words, as a number alone counts.
 std::string_view spoken_unit(units::Kind kind, units::System system) {
     const bool us = system == units::System::us;
-    if (kind == units::Kind::length) return us ? "inches" : "millimetres";
+    if (kind == units::Kind::length) return us ? "inches" : "millimeters";
     if (kind == units::Kind::force) return us ? "pounds" : "newtons";
     if (kind == units::Kind::angle) return "degrees";
     return unit_of(kind, system);
@@ -59,7 +59,7 @@ std::optional<std::string> outside(const std::string& label, double value, Range
     return std::nullopt;
 }
 
-/// Nearer to a fraction or a half millimetre than this is that: what arithmetic leaves, not what a person measured.
+/// Nearer to a fraction or a half millimeter than this is that: what arithmetic leaves, not what a person measured.
 constexpr double same_in = 1e-9;
 /// Beyond any detail, and beyond what 32nds of it could be counted in.
 constexpr double largest_in = 1e6;
@@ -196,10 +196,10 @@ Reading<std::string> read_id(const std::string& label, const std::string& text, 
 std::string shown(double value, units::Kind kind, units::System system) {
     if (kind == units::Kind::length && std::abs(value) < largest_in) {
         const std::optional<std::string> fraction = as_fraction(value);
-        const std::optional<std::string> millimetres = as_millimetres(value);
+        const std::optional<std::string> millimeters = as_millimetres(value);
         const bool us = system == units::System::us;
-        if (const std::optional<std::string>& own = us ? fraction : millimetres) return *own;
-        if (const std::optional<std::string>& other = us ? millimetres : fraction) return *other;
+        if (const std::optional<std::string>& own = us ? fraction : millimeters) return *own;
+        if (const std::optional<std::string>& other = us ? millimeters : fraction) return *other;
     }
     return decimals(value, kind, system);
 }

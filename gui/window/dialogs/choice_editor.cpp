@@ -119,7 +119,7 @@ std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& f
     const bool names_nothing =
         std::any_of(choices.begin(), choices.end(), [](const editing::Choice& one) { return one.value.empty(); });
     if (field.may_be_empty && !names_nothing) {
-        choices.insert(choices.begin(), editing::Choice{"", _("not stated").utf8_string()});
+        choices.insert(choices.begin(), editing::Choice{"", _("not specified").utf8_string()});
     }
     ChoiceEditor editor(parent, wxGetTranslation(text_of(field.label)), std::move(choices), field.value, theme);
     if (editor.ShowModal() != wxID_OK) return std::nullopt;

@@ -56,8 +56,9 @@ DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail
       application_(application),
       alive_(std::make_shared<DetailFrame*>(this)),
       solver_(application.catalog(), delivery(alive_)),
-      session_(application.catalog(), std::move(detail),
-               [this](solving::Request request) { solver_.submit(std::move(request)); }),
+      session_(
+          application.catalog(), std::move(detail),
+          [this](solving::Request request) { solver_.submit(std::move(request)); }, application.locale().catalogue),
       recent_(give_menu_bar(*this)),
       panes_(prepared(*this, application.preferences()), session_, application.preferences().layout,
              [this] { refresh_menus(); }),

@@ -133,8 +133,8 @@ void DragController::move_handle(const Pointer& pointer) {
         sheet_.view.measure(hold_->together.empty() ? std::vector{hold_->handle.part} : hold_->together);
     if (!moved.step.empty()) session.change(moved.step, std::move(moved.detail), merge_key_, true);
     const auto system = session.display().system;
-    auto words =
-        part_name(hold_->handle.part) + ": " + readout(moved.at.x, system) + ", " + readout(moved.at.y, system);
+    auto words = part_name(hold_->handle.part, session.locale()) + ": " + readout(moved.at.x, system) + ", " +
+                 readout(moved.at.y, system);
     for (const auto& line : moved.caught) words += "; " + wxGetTranslation(wxString::FromUTF8(line.why)).utf8_string();
     session.say(words);
 }

@@ -141,7 +141,7 @@ bool SheetKeyboard::nudge(const wxKeyEvent& event) {
     if (!step || event.AltDown() || canvas_.is_dragging()) return false;
     auto& session = sheet_.session;
     if (session.selection().empty()) {
-        session.say(_("Select a hole or a block first: Tab goes through the parts.").utf8_string());
+        session.say(_("Select a hole or block first. Tab steps through the parts.").utf8_string());
         return true;
     }
     const auto steps = sheet_.nudge.value_or(customary_nudge(session.display().system));

@@ -19,8 +19,10 @@ void add_remark(const CommandTarget& target) {
     const checks::CheckResult* result = target.panes.checks().current_result();
     model::Remark remark;
     if (result != nullptr) remark = {result->id, result->subject, {}, {}, {}, model::Remark::State::open};
-    const wxString about =
-        result == nullptr ? wxString(_("On the whole detail:")) : text_of(result->title + ", " + result->subject + ":");
+    const wxString about = result == nullptr
+                               ? wxString(_("On the whole detail:"))
+                               : text_of(result->title, target.session.locale()) + ", " +
+                                     text_of(model::part_name(result->part), target.session.locale()) + ":";
     const std::optional<std::string> words = target.application.prompts.remark(&target.frame, about);
     if (!words || words->empty()) return;
     remark.words = *words;

@@ -75,7 +75,7 @@ void mirror(wxWindow* parent, session::Session& session) {
     const auto values =
         ask_quantities(parent, _("Mirror"),
                        {choice(_("&About"), {_("the x axis: front to back"), _("the y axis: side to side")}),
-                        choice(_("&Originals"), {_("stay"), _("go")})},
+                        choice(_("&Originals"), {_("keep"), _("remove")})},
                        session.display().system);
     if (!values) return;
     const auto line = (*values)[0] == 0.0 ? editing::MirrorLine::x_axis : editing::MirrorLine::y_axis;
@@ -94,7 +94,7 @@ void array(wxWindow* parent, session::Session& session) {
 }
 
 void round_array(wxWindow* parent, session::Session& session) {
-    const auto values = ask_quantities(parent, _("Round array"), {count(_("&Holes in all, around the post"), 4, 2)},
+    const auto values = ask_quantities(parent, _("Round array"), {count(_("&Total holes around the post"), 4, 2)},
                                        session.display().system);
     if (values)
         session.apply(editing::array_round(session.detail(), session.selection(), static_cast<int>((*values)[0])));

@@ -22,7 +22,7 @@ std::vector<editing::Choice> drop_down(const editing::Field& field) {
     const bool names_nothing =
         std::any_of(choices.begin(), choices.end(), [](const editing::Choice& one) { return one.value.empty(); });
     if ((field.may_be_empty || field.value.empty()) && !names_nothing) {
-        choices.insert(choices.begin(), editing::Choice{"", "not stated"});
+        choices.insert(choices.begin(), editing::Choice{"", "not specified"});
     }
     return choices;
 }

@@ -43,7 +43,7 @@ void FieldsPanel::add_controls() {
     filter_->SetName("fields-filter");
     filter_->SetMinSize(FromDIP(wxSize(90, -1)));
     filter_->SetHint(_("Find a field"));
-    filter_->SetToolTip(_("Shows the fields in whose heading, label or value every word typed here stands"));
+    filter_->SetToolTip(_("Show only fields that contain every word typed here"));
     filter_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) { update(); });
     filter_->Bind(wxEVT_KEY_DOWN, [this](wxKeyEvent& event) {
         if (event.GetKeyCode() == WXK_ESCAPE) return filter_->Clear();
@@ -52,11 +52,11 @@ void FieldsPanel::add_controls() {
     });
     selected_only_ = new wxCheckBox(this, wxID_ANY, _("&Selected only"));
     selected_only_->SetName("fields-selected-only");
-    selected_only_->SetToolTip(_("Shows the fields of the selected parts and no others"));
+    selected_only_->SetToolTip(_("Show only fields of the selected parts"));
     selected_only_->Bind(wxEVT_CHECKBOX, [this](wxCommandEvent&) { update(); });
 
-    constexpr long centred = wxPG_SPLITTER_AUTO_CENTER, plain = wxBORDER_NONE;
-    grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, centred | plain);
+    constexpr long centered = wxPG_SPLITTER_AUTO_CENTER, plain = wxBORDER_NONE;
+    grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, centered | plain);
     grid_->SetName("fields");
     grid_->SetMinSize(FromDIP(wxSize(180, 120)));
     grid_->SetExtraStyle(wxPG_EX_HELP_AS_TOOLTIPS);
@@ -205,7 +205,7 @@ void FieldsPanel::fill() {
             }
         }
         wxPGProperty* line = grid_->AppendIn(category, field_property(one, theme_));
-        if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not stated"));
+        if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not specified"));
         line->SetHelpString(wxGetTranslation(text_of(one.help)));
     }
     for (const std::string& folded : collapsed_) {
@@ -266,13 +266,13 @@ void FieldsPanel::explain_current() {
     const wxFont plain = GetFont();
     if (!refused_.empty()) {
         help_->SetDefaultStyle(wxTextAttr(theme_.demand, wxNullColour, plain.Bold()));
-        help_->AppendText(wxString(_("Refused:")) + " " + text_of(refused_) + "\n");
+        help_->AppendText(wxString(_("Not accepted:")) + " " + text_of(refused_) + "\n");
     }
     help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain.Bold()));
     if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->label)) + "\n");
     help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain));
     if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->help)));
-    if (one == nullptr && refused_.empty()) help_->AppendText(_("Choose a field to read what it means."));
+    if (one == nullptr && refused_.empty()) help_->AppendText(_("Select a field to see what it means."));
     help_->SetInsertionPoint(0);
 }
 
