@@ -6,6 +6,9 @@
 
 #include <fmt/format.h>
 
+#include <stdexcept>
+#include <utility>
+
 namespace toehold::catalog {
 namespace {
 
@@ -39,25 +42,33 @@ void resolve_post(const Work& work, const model::WoodPost& post) {
     work.resolved.post_grade = wood->grade;
 }
 
-void resolve_weld(const Work& work, const std::optional<model::Weld>& weld) {
+void resolve_weld(const Work& work, const std::optional<model::Weld>& weld, PlateOnDeck& into) {
     if (!weld) return;
     const Filler* const filler = require(work.catalog.fillers, weld->filler, "filler", "weld", work.problems);
-    if (filler != nullptr) work.resolved.filler = *filler;
+    if (filler != nullptr) into.filler = *filler;
 }
 
-void resolve_layers(const Work& work, const model::Layers& layers) {
+void resolve_layers(const Work& work, const model::Layers& layers, PlateOnDeck& into) {
     const auto material = [&](const std::string& id, const std::string& element) {
         return require(work.catalog.decking, id, "decking or shim material", element, work.problems);
     };
     if (layers.decking) {
         const DeckingMaterial* const row = material(layers.decking->material, "layers/decking");
-        if (row != nullptr) work.resolved.decking = *row;
+        if (row != nullptr) into.decking = *row;
     }
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
         const DeckingMaterial* const row =
             material(layers.shims[index].material, fmt::format("layers/shim[{}]", index + 1));
-        if (row != nullptr) work.resolved.shims.push_back(*row);
+        if (row != nullptr) into.shims.push_back(*row);
     }
+}
+
+PlateOnDeck resolve_mount(const Work& work, const model::PlateOnDeck& mount) {
+    PlateOnDeck materials;
+    work.metal(materials.plate_metal, mount.plate.metal, mount.plate_reference ? "plate-from" : "plate");
+    resolve_weld(work, mount.weld, materials);
+    resolve_layers(work, mount.layers, materials);
+    return materials;
 }
 
 /// The section of one piece: grades are listed by it, however many lie side by side.
@@ -96,16 +107,21 @@ Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
     Resolved resolved;
     resolved.detail = detail;
     const Work work{catalog, resolved, resolution.problems};
-    work.metal(resolved.plate_metal, on_deck(detail).plate.metal,
-               on_deck(detail).plate_reference ? "plate-from" : "plate");
+    std::visit([&](const auto& mount) { resolved.mount = resolve_mount(work, mount); }, detail.mount);
     std::visit([&](const auto& post) { resolve_post(work, post); }, detail.post);
-    resolve_weld(work, on_deck(detail).weld);
-    resolved.anchors = resolve_anchors(detail, catalog, resolution.problems);
-    resolve_layers(work, on_deck(detail).layers);
+    resolved.anchors = resolve_anchors(resolved, catalog, resolution.problems);
     resolve_framing(work, detail.framing);
     if (resolution.problems.empty()) resolution.resolved = std::move(resolved);
     return resolution;
 }
+
+const PlateOnDeck& on_deck(const Resolved& resolved) {
+    const auto* mount = std::get_if<PlateOnDeck>(&resolved.mount);
+    if (mount == nullptr) throw std::logic_error("the detail's mount is not a plate on the deck");
+    return *mount;
+}
+
+PlateOnDeck& on_deck(Resolved& resolved) { return const_cast<PlateOnDeck&>(on_deck(std::as_const(resolved))); }
 
 const MemberMaterial& wood(const Resolved& resolved, std::size_t member) {
     const std::size_t blocks = resolved.blocks.size();

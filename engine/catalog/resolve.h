@@ -8,6 +8,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace toehold::catalog {
@@ -16,9 +17,10 @@ enum class FastenerKind { lag_screw, wood_screw, through_bolt, reported };
 
 /// One anchor, in one hole.
 struct Anchor {
-    std::string id;  ///< its hole's id
-    model::Position at;
-    std::size_t group = 0;  ///< number of its group in the mount
+    std::string id;                                ///< its hole's id
+    model::Place at;                               ///< where its axis crosses the mount's bearing plane
+    model::Direction axis = model::straight_down;  ///< from head to tip
+    std::size_t group = 0;                         ///< number of its group in the mount
     FastenerKind kind = FastenerKind::lag_screw;
     std::string name;               ///< for people, for instance `3/8 in lag screw x 6 in`
     double diameter_in = 0.0;       ///< nominal
@@ -51,16 +53,24 @@ struct MemberMaterial {
     LumberGrade grade;
 };
 
+/// What a plate on the deck is made of.
+struct PlateOnDeck {
+    Metal plate_metal;
+    std::optional<Filler> filler;  ///< of the weld
+    std::optional<DeckingMaterial> decking;
+    std::vector<DeckingMaterial> shims;
+};
+
+/// The mount's own materials: the same alternatives as `model::Mount`.
+using Mount = std::variant<PlateOnDeck>;
+
 struct Resolved {
     model::BaseDetail detail;
-    std::vector<Anchor> anchors;  ///< one for every hole that has one, in the plate's order
-    Metal plate_metal;
+    Mount mount;
+    std::vector<Anchor> anchors;          ///< one for every place of the mount that has one, in the mount's order
     Metal post_metal;                     ///< tube's, or the shoe's
     std::optional<Species> post_species;  ///< wood post
     std::optional<LumberGrade> post_grade;
-    std::optional<Filler> filler;
-    std::optional<DeckingMaterial> decking;
-    std::vector<DeckingMaterial> shims;
     std::vector<MemberMaterial> blocks;  ///< one for every block, same order
     std::optional<MemberMaterial> joists;
     std::vector<MemberMaterial> rims;           ///< one for every rim, same order
@@ -69,6 +79,10 @@ struct Resolved {
 
 /// The wood of the member with this number in `model::members`; throws std::out_of_range.
 [[nodiscard]] const MemberMaterial& wood(const Resolved& resolved, std::size_t member);
+
+/// The materials of a detail whose mount is a plate on the deck. Throws std::logic_error when it has another mount.
+[[nodiscard]] const PlateOnDeck& on_deck(const Resolved& resolved);
+[[nodiscard]] PlateOnDeck& on_deck(Resolved& resolved);
 
 struct Resolution {
     std::optional<Resolved> resolved;  ///< absent when there are problems

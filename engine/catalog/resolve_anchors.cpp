@@ -1,5 +1,6 @@
 #include "catalog/resolve_anchors.h"
 
+#include "catalog/fastened.h"
 #include "catalog/resolve_fastener.h"
 #include "resistance/wood/withdrawal.h"
 #include "units/quantity.h"
@@ -43,18 +44,17 @@ void check_hole(const model::BaseDetail& detail, const model::Hole& hole, const 
     }
 }
 
-/// Seat and embedment of an anchor that knows its hole.
-void place_in_block(Anchor& anchor, const model::BaseDetail& detail) {
-    anchor.seat = model::seat(detail.framing, anchor.at);
+/// Seat and embedment of an anchor that goes straight down and knows its place.
+void place_in_member(Anchor& anchor, const Resolved& resolved) {
+    const model::Framing& framing = resolved.detail.framing;
+    anchor.seat = model::seat(framing, in_plan(anchor.at));
     if (!anchor.seat) return;
-    const double block_depth_in = model::member(detail.framing, anchor.seat->member).depth_in;
+    const double block_depth_in = model::member(framing, anchor.seat->member).depth_in;
     if (anchor.kind == FastenerKind::through_bolt) {
         anchor.embedment_in = block_depth_in;
         return;
     }
-    const double washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
-    const double above_in =
-        washer_in + on_deck(detail).plate.thickness_in + model::thickness_in(on_deck(detail).layers);
+    const double above_in = above_member_in(resolved, anchor);
     anchor.embedment_in = resistance::embedment_in(anchor.length_in, above_in, block_depth_in);
     anchor.thread_in_block_in = resistance::effective_thread_in(anchor.length_in, anchor.thread_length_in,
                                                                 anchor.tip_length_in, above_in, block_depth_in);
@@ -64,15 +64,20 @@ std::size_t index_of(const model::BaseDetail& detail, const model::AnchorGroup* 
     return static_cast<std::size_t>(group - on_deck(detail).anchors.data());
 }
 
-}  // namespace
+using Fasteners = std::vector<std::optional<Anchor>>;
 
-std::vector<Anchor> resolve_anchors(const model::BaseDetail& detail, const Catalog& catalog,
-                                    model::Problems& problems) {
-    std::vector<std::optional<Anchor>> fasteners;
-    for (const model::AnchorGroup& group : on_deck(detail).anchors) {
+/// One fastener for every group, without a place yet; absent where it has a problem.
+Fasteners fasteners_of(const model::BaseDetail& detail, const Catalog& catalog, model::Problems& problems) {
+    Fasteners fasteners;
+    for (const model::AnchorGroup& group : model::anchor_groups(detail)) {
         const std::string element = fmt::format("anchors[{}]", fasteners.size() + 1);
         fasteners.push_back(resolve_fastener(group, catalog, element, problems));
     }
+    return fasteners;
+}
+
+std::vector<Anchor> anchors_in_holes(const Resolved& resolved, const Fasteners& fasteners, model::Problems& problems) {
+    const model::BaseDetail& detail = resolved.detail;
     std::vector<Anchor> anchors;
     for (const model::Hole& hole : on_deck(detail).plate.holes) {
         const model::AnchorGroup* const group = model::anchor_group(detail, hole.id);
@@ -81,14 +86,25 @@ std::vector<Anchor> resolve_anchors(const model::BaseDetail& detail, const Catal
         if (!fasteners[index]) continue;
         Anchor anchor = *fasteners[index];
         anchor.id = hole.id;
-        anchor.at = hole.center;
+        anchor.at = {hole.center.x_in, hole.center.y_in, 0.0};
         anchor.group = index;
         anchor.hole_diameter_in = width_in(hole);
         check_hole(detail, hole, anchor, problems);
-        place_in_block(anchor, detail);
+        place_in_member(anchor, resolved);
         anchors.push_back(std::move(anchor));
     }
     return anchors;
+}
+
+}  // namespace
+
+std::vector<Anchor> resolve_anchors(const Resolved& resolved, const Catalog& catalog, model::Problems& problems) {
+    const Fasteners fasteners = fasteners_of(resolved.detail, catalog, problems);
+    switch (kind(resolved.detail.mount)) {
+        case model::MountKind::plate_on_deck:
+            return anchors_in_holes(resolved, fasteners, problems);
+    }
+    return {};
 }
 
 }  // namespace toehold::catalog

@@ -46,7 +46,7 @@ std::vector<LoadCase> load_cases(const model::BaseDetail& detail) {
     }
     for (std::size_t index = 0; index < loads.user.size(); ++index) {
         const model::UserLoad& load = loads.user[index];
-        const double user_height = load.height_in ? *load.height_in + on_deck(detail).plate_below_surface_in : height;
+        const double user_height = load.height_in ? *load.height_in + model::below_surface_in(detail) : height;
         add(cases,
             {fmt::format("user-{}", index + 1), load.name, load.push_lb, 0.0, user_height, factor,
              load.source.empty() ? "stated by the user" : load.source},

@@ -106,7 +106,7 @@ mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, con
     std::vector<mechanics::Footprint> footprints;
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         const catalog::Anchor& anchor = resolved.anchors[i];
-        const double preload = on_deck(resolved.detail).anchors.at(anchor.group).preload_lb.value_or(0.0);
+        const double preload = anchor_groups(resolved.detail).at(anchor.group).preload_lb.value_or(0.0);
         footprints.push_back({{anchor.at.x_in, anchor.at.y_in}, footprint_radius_in(anchor)});
         input.anchors.push_back({footprints.back(), anchors[i].value, preload});
     }
@@ -116,9 +116,9 @@ mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, con
     const mechanics::Polygon plate = outline(on_deck(resolved.detail).plate);
     input.mesh = mechanics::mesh_plate(plate, post_ring(resolved.detail), footprints, fineness);
     require_sound(input.mesh, plate);
-    const bool aluminum = resolved.plate_metal.kind == catalog::MetalKind::aluminum;
+    const bool aluminum = on_deck(resolved).plate_metal.kind == catalog::MetalKind::aluminum;
     input.poisson = aluminum ? aluminum_poisson : steel_poisson;
-    input.modulus_psi = resolved.plate_metal.modulus_psi;
+    input.modulus_psi = on_deck(resolved).plate_metal.modulus_psi;
     input.thickness_in = on_deck(resolved.detail).plate.thickness_in;
     input.bed = bed_rectangles(resolved, bed);
     return input;

@@ -1,5 +1,7 @@
 #include "demand/stiffness.h"
 
+#include "catalog/fastened.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -66,15 +68,15 @@ Stiffness bed_stiffness(const catalog::Resolved& resolved, double below_modulus_
     double flexibility = 0.0;
     std::string source;
     const model::Layers& layers = on_deck(resolved.detail).layers;
-    if (layers.decking && resolved.decking) {
-        flexibility += layers.decking->thickness_in / resolved.decking->modulus_perp_psi;
+    if (layers.decking && on_deck(resolved).decking) {
+        flexibility += layers.decking->thickness_in / on_deck(resolved).decking->modulus_perp_psi;
         source += fmt::format("decking {:.4g} in at {:.0f} psi", layers.decking->thickness_in,
-                              resolved.decking->modulus_perp_psi);
+                              on_deck(resolved).decking->modulus_perp_psi);
     }
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
-        flexibility += layers.shims[index].thickness_in / resolved.shims.at(index).modulus_perp_psi;
+        flexibility += layers.shims[index].thickness_in / on_deck(resolved).shims.at(index).modulus_perp_psi;
         source += fmt::format("{}shim {:.4g} in at {:.0f} psi", source.empty() ? "" : ", ",
-                              layers.shims[index].thickness_in, resolved.shims.at(index).modulus_perp_psi);
+                              layers.shims[index].thickness_in, on_deck(resolved).shims.at(index).modulus_perp_psi);
     }
     if (below_depth_in > 0.0) {
         const double across_psi = across_over_along * below_modulus_psi;
@@ -87,9 +89,7 @@ Stiffness bed_stiffness(const catalog::Resolved& resolved, double below_modulus_
 }
 
 Stiffness anchor_stiffness(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    const double washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
-    const double above_block_in =
-        on_deck(resolved.detail).plate.thickness_in + washer_in + model::thickness_in(on_deck(resolved.detail).layers);
+    const double above_block_in = catalog::above_member_in(resolved, anchor);
     // A bolt that no block is under has nothing for its nut to bear on: like any anchor that misses, it gets a nominal
     // hold.
     if (anchor.kind == catalog::FastenerKind::through_bolt && anchor.seat)

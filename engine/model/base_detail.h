@@ -35,13 +35,4 @@ struct BaseDetail {
     friend bool operator==(const BaseDetail&, const BaseDetail&) = default;
 };
 
-/// Height of the guard's top above the bearing plane (the plate's underside), in.
-[[nodiscard]] double lever_height_in(const BaseDetail& detail);
-/// Everything between the plate's underside and the top of the blocking, in.
-[[nodiscard]] double thickness_in(const Layers& layers);
-/// Whether any anchor has a stated preload.
-[[nodiscard]] bool preloaded(const BaseDetail& detail);
-/// The group that gives the hole its anchor; nullptr when none does.
-[[nodiscard]] const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hole_id);
-
 }  // namespace toehold::model

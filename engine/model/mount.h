@@ -2,11 +2,13 @@
 // How a post is fastened to the deck. A mount is a value of one of the kinds below; the rest of the program knows what
 // it brings (anchors with a place and an axis in space, forces on members, stiffness against rotation), not its kind.
 #include "model/anchor.h"
-#include "model/framing.h"
+#include "model/layers.h"
 #include "model/plate.h"
 #include "model/post.h"
 
 #include <optional>
+#include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -28,9 +30,31 @@ struct PlateOnDeck {
 
 using Mount = std::variant<PlateOnDeck>;
 
-/// The detail's mount as a plate on the deck, for code that is about plates. Throws std::logic_error when the detail
-/// has another mount.
+/// In the order of the variant's alternatives.
+enum class MountKind { plate_on_deck };
+
+[[nodiscard]] MountKind kind(const Mount& mount);
+/// As JSON and the plug-in interface name it: `plate-on-deck`.
+[[nodiscard]] std::string_view word(MountKind kind);
+
+// What every mount has.
+
+/// The groups of alike anchors; a `catalog::Anchor` names its group by its number here.
+[[nodiscard]] const std::vector<AnchorGroup>& anchor_groups(const BaseDetail& detail);
+[[nodiscard]] std::vector<AnchorGroup>& anchor_groups(BaseDetail& detail);
+/// Whether any anchor has a stated preload.
+[[nodiscard]] bool preloaded(const BaseDetail& detail);
+/// The mount's bearing plane (z = 0) below the walking surface, in.
+[[nodiscard]] double below_surface_in(const BaseDetail& detail);
+/// Height of the guard's top above the mount's bearing plane, in.
+[[nodiscard]] double lever_height_in(const BaseDetail& detail);
+
+// For code that is about one kind.
+
+/// The detail's mount as a plate on the deck. Throws std::logic_error when the detail has another mount.
 [[nodiscard]] const PlateOnDeck& on_deck(const BaseDetail& detail);
 [[nodiscard]] PlateOnDeck& on_deck(BaseDetail& detail);
+/// The group that gives the plate's hole its anchor; nullptr when none does.
+[[nodiscard]] const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hole_id);
 
 }  // namespace toehold::model

@@ -1,17 +1,13 @@
 #pragma once
 // The base plate: what the fabricator cuts. Its geometry is a document of its own and can be issued alone.
 // Axes: origin at the post's centroid on the plate's underside; x along the rail, y outward, in inches.
+#include "model/place.h"
+
 #include <string>
 #include <variant>
 #include <vector>
 
 namespace toehold::model {
-
-struct Position {
-    double x_in = 0.0;
-    double y_in = 0.0;
-    friend bool operator==(const Position&, const Position&) = default;
-};
 
 /// Sides parallel to x and y. Corner radius from 0 to half the shorter side.
 struct RectangleOutline {

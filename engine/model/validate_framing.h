@@ -1,6 +1,7 @@
 #pragma once
 // The part of `validate` that concerns layers and framing.
 #include "model/framing.h"
+#include "model/layers.h"
 #include "model/problem_list.h"
 
 #include <cstddef>

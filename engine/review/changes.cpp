@@ -26,7 +26,7 @@ PlanAxis block_axis(const model::Framing& framing) {
 std::vector<double> rows_in(const catalog::Resolved& resolved, PlanAxis along) {
     std::vector<double> rows;
     for (const catalog::Anchor& anchor : resolved.anchors) {
-        const double place = model::coordinate_in(anchor.at, model::other(along));
+        const double place = model::coordinate_in(in_plan(anchor.at), model::other(along));
         const bool known =
             std::any_of(rows.begin(), rows.end(), [&](double row) { return std::abs(row - place) < same_row_in; });
         if (!known) rows.push_back(place);
@@ -96,8 +96,8 @@ std::optional<Block> carried_on(const model::Framing& framing, const Block& bloc
 /// Whether an anchor's place lies over the length of the block.
 bool beside(const Block& block, const catalog::Resolved& resolved, double row_in) {
     return std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const catalog::Anchor& anchor) {
-        const double place = model::coordinate_in(anchor.at, block.along);
-        return std::abs(model::coordinate_in(anchor.at, model::other(block.along)) - row_in) < same_row_in &&
+        const double place = model::coordinate_in(in_plan(anchor.at), block.along);
+        return std::abs(model::coordinate_in(in_plan(anchor.at), model::other(block.along)) - row_in) < same_row_in &&
                place > block.from_in && place < block.to_in;
     });
 }
@@ -137,7 +137,7 @@ std::optional<BaseDetail> second_block(const catalog::Resolved& resolved) {
     BaseDetail detail = resolved.detail;
     for (const double row : rows_in(resolved, like.along)) {
         const bool held = std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const auto& anchor) {
-            return std::abs(model::coordinate_in(anchor.at, model::other(like.along)) - row) < same_row_in &&
+            return std::abs(model::coordinate_in(in_plan(anchor.at), model::other(like.along)) - row) < same_row_in &&
                    anchor.seat;
         });
         if (held) continue;
@@ -153,16 +153,16 @@ std::optional<BaseDetail> second_block(const catalog::Resolved& resolved) {
 std::optional<BaseDetail> through_bolts(const catalog::Resolved& resolved) {
     BaseDetail detail = resolved.detail;
     bool changes = false;
-    for (std::size_t group = 0; group < on_deck(detail).anchors.size(); ++group) {
-        if (std::holds_alternative<model::ThroughBolt>(on_deck(detail).anchors[group].fastener)) continue;
+    for (std::size_t group = 0; group < anchor_groups(detail).size(); ++group) {
+        if (std::holds_alternative<model::ThroughBolt>(anchor_groups(detail)[group].fastener)) continue;
         double hole_in = 1.0;
         for (const catalog::Anchor& anchor : resolved.anchors) {
             if (anchor.group == group) hole_in = std::min(hole_in, anchor.hole_diameter_in);
         }
         const char* size = hole_in >= 0.5625 ? "bolt-1/2" : hole_in >= 0.5 ? "bolt-7/16" : "bolt-3/8";
-        on_deck(detail).anchors[group].fastener =
+        anchor_groups(detail)[group].fastener =
             model::ThroughBolt{size, "a307", model::BackingPlate{3.0, 3.0, 0.25, "steel-a36"}};
-        on_deck(detail).anchors[group].washer.reset();
+        anchor_groups(detail)[group].washer.reset();
         changes = true;
     }
     if (!changes) return std::nullopt;

@@ -1,6 +1,6 @@
 #pragma once
 // How the layers between the plate and the framing stand in a detail.
-#include "model/framing.h"
+#include "model/layers.h"
 #include "xml/element.h"
 #include "xml/element_reader.h"
 

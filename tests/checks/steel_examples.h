@@ -12,8 +12,8 @@ inline catalog::Metal example_aluminum() {
 }
 
 inline void make_aluminum(catalog::Resolved& resolved) {
-    resolved.plate_metal = resolved.post_metal = example_aluminum();
-    resolved.filler = catalog::Filler{"filler", "test filler", catalog::MetalKind::aluminum, 17000.0, {}};
+    on_deck(resolved).plate_metal = resolved.post_metal = example_aluminum();
+    on_deck(resolved).filler = catalog::Filler{"filler", "test filler", catalog::MetalKind::aluminum, 17000.0, {}};
 }
 
 /// 200 lb at 42 in towards each of these directions; no anchor force.

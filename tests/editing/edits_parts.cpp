@@ -190,8 +190,8 @@ TEST_CASE("a new detail on every stock plate is sound and known to the catalogs"
         CHECK(detail.basis == model::Basis{});
         CHECK(xml::read_detail_text(xml::write_detail(detail), "new.xml").detail == detail);
         // What is welded is of one kind of metal.
-        CHECK(resolution.resolved->post_metal.kind == resolution.resolved->plate_metal.kind);
-        CHECK(resolution.resolved->filler->kind == resolution.resolved->plate_metal.kind);
+        CHECK(resolution.resolved->post_metal.kind == on_deck(*resolution.resolved).plate_metal.kind);
+        CHECK(on_deck(*resolution.resolved).filler->kind == on_deck(*resolution.resolved).plate_metal.kind);
     }
 }
 

@@ -10,7 +10,7 @@ namespace {
 catalog::Anchor lag_anchor(const std::string& id, model::Position at, std::size_t block) {
     catalog::Anchor anchor;
     anchor.id = id;
-    anchor.at = at;
+    anchor.at = {at.x_in, at.y_in, 0.0};
     anchor.kind = catalog::FastenerKind::lag_screw;
     anchor.name = "3/8 in lag screw x 6 in";
     anchor.diameter_in = 0.375;
@@ -72,19 +72,19 @@ catalog::Resolved example_resolved() {
         on_deck(detail).plate.holes.push_back({ids[index], places[index], model::RoundHole{0.4375}});
         resolved.anchors.push_back(lag_anchor(ids[index], places[index], index < 2 ? 0 : 1));
     }
-    resolved.plate_metal = {"steel-a36", "ASTM A36", catalog::MetalKind::carbon_steel, 36000.0, 58000.0, 29e6, {},
-                            {},          {}};
+    on_deck(resolved).plate_metal = {
+        "steel-a36", "ASTM A36", catalog::MetalKind::carbon_steel, 36000.0, 58000.0, 29e6, {}, {}, {}};
     resolved.post_metal = {
         "steel-a500-b", "ASTM A500 Gr B", catalog::MetalKind::carbon_steel, 46000.0, 58000.0, 29e6, {}, {}, {}};
-    resolved.filler = catalog::Filler{"e70", "E70 electrode", catalog::MetalKind::carbon_steel, 70000.0, {}};
-    resolved.decking = catalog::DeckingMaterial{"wood-southern-pine",
-                                                "southern pine boards",
-                                                catalog::DeckingKind::wood,
-                                                70000.0,
-                                                true,
-                                                565.0,
-                                                "southern-pine",
-                                                {}};
+    on_deck(resolved).filler = catalog::Filler{"e70", "E70 electrode", catalog::MetalKind::carbon_steel, 70000.0, {}};
+    on_deck(resolved).decking = catalog::DeckingMaterial{"wood-southern-pine",
+                                                         "southern pine boards",
+                                                         catalog::DeckingKind::wood,
+                                                         70000.0,
+                                                         true,
+                                                         565.0,
+                                                         "southern-pine",
+                                                         {}};
     const catalog::Species pine{"southern-pine", "southern pine", 0.55, {}};
     const catalog::LumberGrade grade{"southern-pine", "no-2", "No. 2", 3.5,    5.5,   false, 1000.0,
                                      600.0,           175.0,  565.0,   1400.0, 1.4e6, 510e3, {}};

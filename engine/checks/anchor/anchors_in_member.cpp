@@ -1,5 +1,6 @@
 #include "checks/anchor/anchors_in_member.h"
 
+#include "catalog/fastened.h"
 #include "checks/anchor/seating.h"
 #include "resistance/wood/connection_factors.h"
 #include "resistance/wood/fastener_placement.h"
@@ -24,8 +25,8 @@ std::vector<double> row_places_in(const Resolved& resolved, std::size_t index, P
     for (const std::size_t mate : member_mates(resolved, index)) {
         const Anchor& second = resolved.anchors[mate];
         const double off_line_in =
-            std::abs(coordinate_in(second.at, other(axis)) - coordinate_in(anchor.at, other(axis)));
-        if (off_line_in <= anchor.diameter_in) places.push_back(coordinate_in(second.at, axis));
+            std::abs(coordinate_in(in_plan(second.at), other(axis)) - coordinate_in(in_plan(anchor.at), other(axis)));
+        if (off_line_in <= anchor.diameter_in) places.push_back(coordinate_in(in_plan(second.at), axis));
     }
     std::sort(places.begin(), places.end());
     return places;
@@ -50,7 +51,8 @@ double member_area_in2(const Resolved& resolved, std::size_t index, PlanAxis axi
 
 double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     const Anchor& anchor = resolved.anchors[index];
-    const model::Plate& plate = on_deck(resolved.detail).plate;
+    const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
+    const double side_width_in = axis == PlanAxis::x ? side.width_y_in : side.width_x_in;
     const std::vector<double> places = row_places_in(resolved, index, axis);
     resistance::FastenerRow row;
     row.count = static_cast<int>(places.size());
@@ -58,8 +60,7 @@ double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     row.diameter_in = anchor.diameter_in;
     row.slip_modulus_lb_per_in = resistance::wood_to_metal_slip_modulus_lb_per_in(anchor.diameter_in);
     row.main_axial_stiffness_lb = wood_of(resolved, anchor).grade.modulus_psi * member_area_in2(resolved, index, axis);
-    row.side_axial_stiffness_lb =
-        resolved.plate_metal.modulus_psi * plate.thickness_in * model::extent_in(plate.outline, other(axis));
+    row.side_axial_stiffness_lb = side.metal.modulus_psi * side.thickness_in * side_width_in;
     return resistance::group_factor(row);
 }
 
@@ -68,8 +69,8 @@ double end_factor(const Anchor& anchor, const model::Member& member, const deman
     if (force.shear_lb() < nothing_lb) return 1.0;
     const bool grain_along_x = member.along == PlanAxis::x;
     const double along_lb = grain_along_x ? force.shear_x_lb : force.shear_y_lb;
-    const double to_lower_in = coordinate_in(anchor.at, member.along) - member.from_in;
-    const double to_upper_in = member.to_in - coordinate_in(anchor.at, member.along);
+    const double to_lower_in = coordinate_in(in_plan(anchor.at), member.along) - member.from_in;
+    const double to_upper_in = member.to_in - coordinate_in(in_plan(anchor.at), member.along);
     using resistance::EndLoading;
     const auto loading = [&](double towards_lb) {
         if (std::abs(towards_lb) < nothing_lb) return EndLoading::perpendicular;
@@ -138,7 +139,7 @@ int pieces_with_anchors(const Resolved& resolved, std::size_t member) {
     for (const Anchor& anchor : resolved.anchors) {
         if (!stands_in(anchor, member)) continue;
         const double from_face_in =
-            coordinate_in(anchor.at, other(shape.along)) - shape.across_in + 0.5 * shape.width_in;
+            coordinate_in(in_plan(anchor.at), other(shape.along)) - shape.across_in + 0.5 * shape.width_in;
         pieces.insert(static_cast<int>(std::floor(from_face_in / model::ply_width_in(shape))));
     }
     return static_cast<int>(pieces.size());

@@ -1,5 +1,7 @@
 #include "checks/anchor/lateral_joint.h"
 
+#include "catalog/fastened.h"
+#include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
 #include "checks/anchor/anchors_in_member.h"
 #include "resistance/wood/dowel_properties.h"
@@ -23,9 +25,9 @@ constexpr double right_angle_rad = 0.5 * std::numbers::pi;
 
 /// Why the layers cannot count as wood around the shank; empty where they can.
 std::string cannot_bear(const Resolved& resolved, const Anchor& anchor) {
-    std::vector<DeckingMaterial> layers = resolved.shims;
-    if (resolved.decking) layers.push_back(*resolved.decking);
-    for (const DeckingMaterial& layer : layers) {
+    const catalog::Fastened fastened = catalog::fastened_by(resolved, anchor);
+    for (auto it = fastened.layers.rbegin(); it != fastened.layers.rend(); ++it) {
+        const DeckingMaterial& layer = it->material;
         if (layer.kind != DeckingKind::wood) return "The layer " + layer.name + " is not wood and counts as a gap.";
         if (layer.species != wood_of(resolved, anchor).species.id)
             return "The layer " + layer.name + " is not of the species of the " + kind_under(resolved, anchor) +
@@ -35,7 +37,7 @@ std::string cannot_bear(const Resolved& resolved, const Anchor& anchor) {
 }
 
 void set_gap(LateralJoint& joint, const Resolved& resolved, const Anchor& anchor) {
-    const double layers_in = model::thickness_in(on_deck(resolved.detail).layers);
+    const double layers_in = catalog::fastened_by(resolved, anchor).layers_in();
     joint.dowel.gap_in = layers_in;
     const bool asked = model::decking_in_shear(resolved.detail.basis) == model::DeckingInShear::bearing;
     if (!asked || layers_in <= 0.0) return;
@@ -44,13 +46,13 @@ void set_gap(LateralJoint& joint, const Resolved& resolved, const Anchor& anchor
     if (joint.decking_bears) joint.dowel.gap_in = 0.0;
 }
 
-double plate_bearing_psi(const Resolved& resolved) {
-    const catalog::Metal& metal = resolved.plate_metal;
+double side_bearing_psi(const catalog::SideMember& side) {
+    const catalog::Metal& metal = side.metal;
     if (metal.kind == catalog::MetalKind::aluminum) {
         return resistance::aluminum_dowel_bearing_psi(
             std::min(metal.ultimate_psi, metal.welded_ultimate_psi.value_or(metal.ultimate_psi)));
     }
-    return resistance::steel_dowel_bearing_psi(metal.ultimate_psi, on_deck(resolved.detail).plate.thickness_in);
+    return resistance::steel_dowel_bearing_psi(metal.ultimate_psi, side.thickness_in);
 }
 
 bool penetrates(const Anchor& anchor, const Seating& seated) {
@@ -84,9 +86,9 @@ Adjusted adjust(const Resolved& resolved, const LateralJoint& joint, double refe
     return adjust_lateral(reference_lb, conditions, resolved.detail.basis);
 }
 
-const char* plate_clause(const Resolved& resolved) {
-    return resolved.plate_metal.kind == catalog::MetalKind::aluminum ? "assumption: NDS App. I read for aluminum"
-                                                                     : "NDS 2018 Appendix I";
+const char* side_clause(const catalog::SideMember& side) {
+    return side.metal.kind == catalog::MetalKind::aluminum ? "assumption: NDS App. I read for aluminum"
+                                                           : "NDS 2018 Appendix I";
 }
 
 }  // namespace
@@ -111,8 +113,9 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.dowel.diameter_in = anchor.root_diameter_in;
     joint.dowel.bending_yield_psi = anchor.bending_yield_psi;
     joint.dowel.main_bearing_in = seated.embedment_in - 0.5 * seated.tip_in_member_in;
-    joint.dowel.side_bearing_in = on_deck(resolved.detail).plate.thickness_in;
-    joint.dowel.side_bearing_psi = plate_bearing_psi(resolved);
+    const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
+    joint.dowel.side_bearing_in = side.thickness_in;
+    joint.dowel.side_bearing_psi = side_bearing_psi(side);
     set_gap(joint, resolved, anchor);
     return joint;
 }
@@ -138,7 +141,9 @@ LateralValue lateral_value(const Resolved& resolved, const LateralJoint& joint, 
 
 std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& joint, const LateralValue& value) {
     const resistance::DowelConnection& dowel = joint.dowel;
-    const std::string kind = kind_under(resolved, resolved.anchors.at(joint.anchor));
+    const Anchor& anchor = resolved.anchors.at(joint.anchor);
+    const std::string kind = kind_under(resolved, anchor);
+    const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
     const std::string mode = resistance::name(value.reference.mode);
     std::vector<Step> steps{
         {"D", "nominal diameter", "given", joint.nominal_diameter_in, "in", "input"},
@@ -155,8 +160,8 @@ std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& jo
          joint.decking_bears ? "dowel bearing strength of the wood, across the grain"
                              : "dowel bearing strength of the " + kind,
          "12.3.3 at the angle", value.main_bearing_psi, "psi", "NDS 2018 12.3.3, 12.3.4"},
-        {"F_es", "dowel bearing strength of the plate", resolved.plate_metal.name, dowel.side_bearing_psi, "psi",
-         plate_clause(resolved)},
+        {"F_es", "dowel bearing strength of the plate", side.metal.name, dowel.side_bearing_psi, "psi",
+         side_clause(side)},
         {"F_yb", "bending yield strength of the anchor", "given", dowel.bending_yield_psi, "psi", "NDS 2018 Table I1"},
         {"R_d", "reduction term, mode " + mode, "by diameter and angle", value.reduction, "", "NDS 2018 Table 12.3.1B"},
         {"Z", "reference lateral value, mode " + mode + " governs",

@@ -2,6 +2,7 @@
 // alone holds nothing (IRC 2021 R507.10.1.2 wants the guard fastened to framing or blocking), and neither does a seam.
 #include "checks/anchor/seating.h"
 
+#include "catalog/fastened.h"
 #include "resistance/wood/withdrawal.h"
 
 #include <fmt/format.h>
@@ -27,9 +28,10 @@ bool lands(const catalog::Anchor& anchor) {
 
 Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     Seating result;
-    result.plate_in = on_deck(resolved.detail).plate.thickness_in;
+    const catalog::Fastened fastened = catalog::fastened_by(resolved, anchor);
+    result.plate_in = fastened.side.thickness_in;
     result.washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
-    result.layers_in = model::thickness_in(on_deck(resolved.detail).layers);
+    result.layers_in = fastened.layers_in();
     result.above_member_in = result.plate_in + result.washer_in + result.layers_in;
     result.embedment_in = anchor.embedment_in;
     result.thread_in_member_in = anchor.thread_in_block_in;
@@ -91,9 +93,7 @@ std::string why(const catalog::Resolved& resolved, const catalog::Anchor& anchor
             "face, seam or end, and half its diameter is {:.4g} in. It holds nothing there.",
             subject(anchor), model::subject(member), std::min(anchor.seat->edge_in, anchor.seat->end_in),
             0.5 * anchor.diameter_in);
-    const double above_in = on_deck(resolved.detail).plate.thickness_in +
-                            (anchor.washer ? anchor.washer->thickness_in : 0.0) +
-                            model::thickness_in(on_deck(resolved.detail).layers);
+    const double above_in = catalog::above_member_in(resolved, anchor);
     return fmt::format("{} is {:.4g} in long and {:.4g} in lie above {}: it does not reach the {}.", subject(anchor),
                        anchor.length_in, above_in, model::subject(member), model::name(member.kind));
 }

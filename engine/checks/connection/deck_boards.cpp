@@ -44,7 +44,7 @@ int crossings(const catalog::Resolved& resolved, const DeckingFastening& fasteni
 
 /// G of the boards, where a member of the detail is of their species.
 std::optional<double> board_gravity(const catalog::Resolved& resolved) {
-    const std::string& species = resolved.decking->species;
+    const std::string& species = on_deck(resolved).decking->species;
     if (resolved.joists->species.id == species) return resolved.joists->species.specific_gravity;
     for (const catalog::MemberMaterial& wood : resolved.blocks) {
         if (wood.species.id == species) return wood.species.specific_gravity;
@@ -97,7 +97,7 @@ Hold computed(const catalog::Resolved& resolved, const DeckingFastening& fasteni
 
 Hold hold_of(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
     constexpr double thickest_in = 0.25;
-    const bool wood = resolved.decking && resolved.decking->kind == catalog::DeckingKind::wood;
+    const bool wood = on_deck(resolved).decking && on_deck(resolved).decking->kind == catalog::DeckingKind::wood;
     if (!wood) return reported(fastening, resolved.detail.basis);
     if (fastening.diameter_in >= thickest_in) {
         return {0.0, {}, "Fasteners of boards of 1/4 in and more are not worked out here."};

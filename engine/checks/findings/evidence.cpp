@@ -7,7 +7,7 @@ namespace {
 // Values a user enters must say where they come from, or nobody can check them.
 
 void look_at_fasteners(std::vector<Finding>& findings, const model::BaseDetail& detail) {
-    for (const model::AnchorGroup& group : on_deck(detail).anchors) {
+    for (const model::AnchorGroup& group : anchor_groups(detail)) {
         const auto* reported = std::get_if<model::ReportedFastener>(&group.fastener);
         if (reported == nullptr || !reported->report.empty()) continue;
         findings.push_back({"", Severity::missing, "fastener " + reported->name, "",
@@ -93,7 +93,9 @@ std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
 
 std::vector<Finding> composite_evidence(const catalog::Resolved& resolved) {
     const auto& decking = on_deck(resolved.detail).layers.decking;
-    if (!decking || !resolved.decking || resolved.decking->kind != catalog::DeckingKind::plastic_composite) return {};
+    if (!decking || !on_deck(resolved).decking ||
+        on_deck(resolved).decking->kind != catalog::DeckingKind::plastic_composite)
+        return {};
     if (!decking->evidence.empty()) return {};
     return {
         {"", Severity::missing, "decking", "",

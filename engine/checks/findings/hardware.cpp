@@ -31,7 +31,7 @@ bool needs_statement(const catalog::Resolved& resolved, const catalog::Anchor& a
     const bool screw =
         anchor.kind == catalog::FastenerKind::lag_screw || anchor.kind == catalog::FastenerKind::wood_screw;
     if (screw && anchor.metal.kind == catalog::MetalKind::stainless_steel) return false;
-    return on_deck(resolved.detail).anchors.at(anchor.group).corrosion_protection.empty();
+    return anchor_groups(resolved.detail).at(anchor.group).corrosion_protection.empty();
 }
 
 std::vector<Finding> corrosion_not_stated(const catalog::Resolved& resolved) {

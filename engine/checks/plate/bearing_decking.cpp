@@ -57,12 +57,12 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
 std::vector<CheckResult> bearing_decking(const CheckInput& input) {
     std::vector<CheckResult> results;
     if (input.demand.states.empty()) return results;
-    if (input.resolved.decking) {
-        results.push_back(bearing_on(input, *input.resolved.decking, "decking"));
+    if (on_deck(input.resolved).decking) {
+        results.push_back(bearing_on(input, *on_deck(input.resolved).decking, "decking"));
         results.back().link = Link{"plate", "decking", "bearing"};
     }
-    for (std::size_t index = 0; index < input.resolved.shims.size(); ++index) {
-        results.push_back(bearing_on(input, input.resolved.shims[index], "shim " + std::to_string(index + 1)));
+    for (std::size_t index = 0; index < on_deck(input.resolved).shims.size(); ++index) {
+        results.push_back(bearing_on(input, on_deck(input.resolved).shims[index], "shim " + std::to_string(index + 1)));
     }
     return results;
 }

@@ -168,7 +168,7 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
     result.note = section_rule(*worst.section);
     append(result.steps, section_steps(input, *worst.section));
     append(result.steps, strip.anchors.empty() ? bearing_steps(input, strip) : tension_steps(input, strip));
-    const Capacity strength = plate_moment(input.resolved.plate_metal, strip.width_in, plate.thickness_in, welded,
+    const Capacity strength = plate_moment(on_deck(input.resolved).plate_metal, strip.width_in, plate.thickness_in, welded,
                                            input.resolved.detail.basis);
     const bool known = take_capacity(result, strength);
     append(result.steps, stress_steps(strip, plate.thickness_in));

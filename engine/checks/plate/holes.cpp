@@ -54,7 +54,7 @@ const model::Hole& hole_of(const model::Plate& plate, const std::string& id) {
 /// the hole as it is, so that a wider hole or a slot needs no rule of its own.
 CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
     const model::Plate& plate = on_deck(input.resolved.detail).plate;
-    const bool in_aluminum = input.resolved.plate_metal.kind == catalog::MetalKind::aluminum;
+    const bool in_aluminum = on_deck(input.resolved).plate_metal.kind == catalog::MetalKind::aluminum;
     const double from_center_in = in_aluminum ? aluminum::minimum_edge_distance_in(anchor.diameter_in)
                                               : steel::minimum_edge_distance_in(anchor.diameter_in);
     const double standard_in = steel::standard_hole_in(anchor.diameter_in);
@@ -91,7 +91,7 @@ const RegisterCheck registered_edge{{"plate-hole-edge", "Hole to the plate's edg
 /// zone its weld has softened; the softened value is taken for every hole.
 Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
     const model::Plate& plate = on_deck(input.resolved.detail).plate;
-    const catalog::Metal& metal = input.resolved.plate_metal;
+    const catalog::Metal& metal = on_deck(input.resolved).plate_metal;
     const model::Basis& basis = input.resolved.detail.basis;
     const bool in_aluminum = metal.kind == catalog::MetalKind::aluminum;
     Capacity capacity;

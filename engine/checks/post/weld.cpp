@@ -159,7 +159,7 @@ std::vector<Step> demand_steps(const steel::WeldLine& line, const demand::LoadCa
 
 void note_small_leg(CheckResult& result, const catalog::Resolved& resolved, const PostFoot& foot) {
     const double thinner_in = std::min(foot.tube.wall_in, on_deck(resolved.detail).plate.thickness_in);
-    const bool in_aluminum = resolved.filler->kind == catalog::MetalKind::aluminum;
+    const bool in_aluminum = on_deck(resolved).filler->kind == catalog::MetalKind::aluminum;
     if (!in_aluminum && on_deck(resolved.detail).weld->leg_in < steel::minimum_leg_in(thinner_in))
         result.note = "The leg is under the least of AISC 360-16 Table J2.4 for the thinner part.";
 }
@@ -179,13 +179,13 @@ CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
     result.demand = worst.value;
     result.direction_deg = degrees(state.direction_rad);
     result.steps = demand_steps(line, load_case(input.demand, state), weld_forces(input.demand, state));
-    if (!on_deck(resolved.detail).weld || !resolved.filler) {
+    if (!on_deck(resolved.detail).weld || !on_deck(resolved).filler) {
         lacks_evidence(result, "No weld is described: nothing in the file joins the post to the plate.");
         return result;
     }
     const Capacity strength = weld_strength(
-        *on_deck(resolved.detail).weld, *resolved.filler,
-        {resolved.post_metal, foot.tube.wall_in, resolved.plate_metal, on_deck(resolved.detail).plate.thickness_in},
+        *on_deck(resolved.detail).weld, *on_deck(resolved).filler,
+        {resolved.post_metal, foot.tube.wall_in, on_deck(resolved).plate_metal, on_deck(resolved.detail).plate.thickness_in},
         resolved.detail.basis);
     if (!take_capacity(result, strength)) return result;
     conclude(result);

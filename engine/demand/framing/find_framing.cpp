@@ -47,8 +47,8 @@ StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, con
         const catalog::Anchor& anchor = resolved.anchors[index];
         if (!anchor.seat || !frame.holds_member(anchor.seat->member)) continue;
         const AnchorForce& force = state.anchors[index];
-        loads.upright.push_back(load_at(frame, anchor.seat->member, anchor.at, force.tension_lb));
-        add_push(loads, frame, anchor.seat->member, anchor.at, force, boards_hold(resolved));
+        loads.upright.push_back(load_at(frame, anchor.seat->member, in_plan(anchor.at), force.tension_lb));
+        add_push(loads, frame, anchor.seat->member, in_plan(anchor.at), force, boards_hold(resolved));
     }
     for (std::size_t index = 0; index < demand.supports.size(); ++index) {
         const Support& support = demand.supports[index];

@@ -112,7 +112,7 @@ void add_elevation_dimensions(Scene& scene, const ElevationSheet& sheet) {
     constexpr double first_row_mm = 9.0, row_mm = 7.5;
     const units::System system = sheet.subject.system;
     const double side = push_side(sheet), beside = side * 0.5 * sheet.post_in;
-    const double surface = on_deck(sheet.subject.detail).plate_below_surface_in, push = push_height_in(sheet);
+    const double surface = below_surface_in(sheet.subject.detail), push = push_height_in(sheet);
     DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, "push"};
     if (push > 0.0)
         add_dimension(scene, row, {0.0, beside}, {push, beside}, "lever arm " + length_figure(push, system));

@@ -52,7 +52,7 @@ void add_levels(Scene& scene, const ElevationSheet& sheet) {
     const double far = std::max(reach * width(sheet.shown), sheet.post_in);
     scene.items.emplace_back(
         line(standing({-far, sheet.top_in}), standing({far, sheet.top_in}), Pen::outline, "guard"));
-    const double surface = on_deck(sheet.subject.detail).plate_below_surface_in;
+    const double surface = below_surface_in(sheet.subject.detail);
     scene.items.emplace_back(
         line(Point{sheet.shown.low.x, surface}, {sheet.shown.high.x, surface}, Pen::thin, "guard"));
     add_level_name(scene, standing({sheet.shown.low.x, surface}, {0.0, 0.8}), "walking surface", Across::left, "guard");

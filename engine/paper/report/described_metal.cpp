@@ -68,7 +68,7 @@ std::string anchor_words(const catalog::Resolved& resolved, const catalog::Ancho
                      figure(anchor.thread_in_block_in, "in", system);
         }
     }
-    const model::AnchorGroup& group = on_deck(resolved.detail).anchors.at(anchor.group);
+    const model::AnchorGroup& group = anchor_groups(resolved.detail).at(anchor.group);
     if (group.preload_lb) words += "; preload " + figure(*group.preload_lb, "lb", system);
     words += "; " + (group.corrosion_protection.empty() ? std::string("protection against corrosion not stated")
                                                         : group.corrosion_protection);
@@ -79,7 +79,7 @@ std::string anchor_words(const catalog::Resolved& resolved, const catalog::Ancho
 
 std::string guard_words(const model::BaseDetail& detail, System system) {
     const model::Guard& guard = detail.guard;
-    const double below_in = on_deck(detail).plate_below_surface_in;
+    const double below_in = model::below_surface_in(detail);
     std::string words = length(guard.height_in, system) + " above the walking surface";
     if (below_in > 0.0) words += ", plate's underside " + length(below_in, system) + " below that surface";
     return words + (guard.occupancy == model::Occupancy::one_and_two_family ? "; one- or two-family dwelling"
@@ -109,14 +109,14 @@ std::string post_words(const catalog::Resolved& resolved, System system) {
 std::string weld_words(const catalog::Resolved& resolved, System system) {
     if (!on_deck(resolved.detail).weld) return "none described";
     std::string words = length(on_deck(resolved.detail).weld->leg_in, system) + " fillet all round the foot";
-    return resolved.filler ? words + ", " + resolved.filler->name : words;
+    return on_deck(resolved).filler ? words + ", " + on_deck(resolved).filler->name : words;
 }
 
 std::string plate_words(const catalog::Resolved& resolved, System system) {
     const model::Plate& plate = on_deck(resolved.detail).plate;
     std::string words =
         fmt::format("{}{}, {} thick, {}", plate.id.empty() ? "" : plate.id + ": ", outline_words(plate.outline, system),
-                    length(plate.thickness_in, system), resolved.plate_metal.name);
+                    length(plate.thickness_in, system), on_deck(resolved).plate_metal.name);
     if (const auto& reference = on_deck(resolved.detail).plate_reference) {
         words += ". From " + reference->file;
         words += reference->sha256.empty() ? ", not pinned" : ", pinned by SHA-256 " + reference->sha256;

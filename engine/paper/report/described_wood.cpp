@@ -48,7 +48,7 @@ std::string decking_words(const catalog::Resolved& resolved, System system) {
     const model::Layers& layers = on_deck(resolved.detail).layers;
     std::string words = "none: the plate stands on the framing";
     if (layers.decking) {
-        words = (resolved.decking ? resolved.decking->name : layers.decking->material) + ", " +
+        words = (on_deck(resolved).decking ? on_deck(resolved).decking->name : layers.decking->material) + ", " +
                 length(layers.decking->thickness_in, system) + " thick";
         words += layers.decking->fastening ? fastening_words(*layers.decking->fastening, system)
                                            : std::string("; fastening not described, boards count as loose");
@@ -56,7 +56,7 @@ std::string decking_words(const catalog::Resolved& resolved, System system) {
     }
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
         const std::string material =
-            index < resolved.shims.size() ? resolved.shims[index].name : layers.shims[index].material;
+            index < on_deck(resolved).shims.size() ? on_deck(resolved).shims[index].name : layers.shims[index].material;
         words += "; packing " + length(layers.shims[index].thickness_in, system) + ", " + material;
     }
     return words;

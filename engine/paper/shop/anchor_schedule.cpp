@@ -142,7 +142,7 @@ std::string listed(const std::vector<std::string>& words) {
 
 std::vector<std::string> protections(const catalog::Resolved& resolved) {
     std::vector<std::string> notes;
-    for (const model::AnchorGroup& group : on_deck(resolved.detail).anchors) {
+    for (const model::AnchorGroup& group : anchor_groups(resolved.detail)) {
         const std::string words = group.corrosion_protection.empty()
                                       ? std::string("Corrosion protection of the anchors: not stated, by order.")
                                       : "Corrosion protection of the anchors: " + group.corrosion_protection + ".";

@@ -43,7 +43,7 @@ shop::TitleBlock title_block(const Draft& draft, double scale) {
              {{"Detail", or_else(detail.name, "\u2013"), 1.0, true}},
              {{"Part", or_else(on_deck(detail).plate.name, on_deck(detail).plate.id.c_str()), 2.0, true},
               {"Thickness", drawing::length_words(on_deck(detail).plate.thickness_in, issue.system)}},
-             {{"Material", draft.resolved.plate_metal.name}, {"Finish, not described: by order", " "}},
+             {{"Material", on_deck(draft.resolved).plate_metal.name}, {"Finish, not described: by order", " "}},
              {{"Post", shop::post_words(draft.resolved, issue.system)}},
              {{"Weld", shop::weld_words(draft.resolved, issue.system), 2.0},
               {"Units", issue.system == units::System::si ? "mm" : "inches"}},

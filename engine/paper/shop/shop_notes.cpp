@@ -64,7 +64,7 @@ Schedule tolerances(units::System system) {
 }
 
 std::vector<std::string> shop_notes(const catalog::Resolved& resolved) {
-    const MetalKind kind = resolved.plate_metal.kind;
+    const MetalKind kind = on_deck(resolved).plate_metal.kind;
     std::vector<std::string> notes = {
         "Figures govern; do not scale.", "Deburr; break all sharp edges.",
         "Holes and slots are drilled, punched or machine-cut to the size shown. Do not enlarge them.",
@@ -89,7 +89,7 @@ std::string weld_words(const catalog::Resolved& resolved, units::System system) 
     if (!welded(resolved))
         return shoe_is_bolted(resolved.detail.post) ? "none; shoe bolted, its bolts not described: by order"
                                                     : "none described";
-    const std::string filler = resolved.filler ? ", " + resolved.filler->name : std::string();
+    const std::string filler = on_deck(resolved).filler ? ", " + on_deck(resolved).filler->name : std::string();
     return length_figure(on_deck(resolved.detail).weld->leg_in, system) + " fillet all round" + filler;
 }
 

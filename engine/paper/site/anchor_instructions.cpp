@@ -96,7 +96,7 @@ std::string washer_words(const catalog::WasherSize& washer, units::System system
 }
 
 std::string protection_words(const Reader& reader, const AnchorSet& set) {
-    const std::string& stated = on_deck(reader.resolved.detail).anchors.at(set.group).corrosion_protection;
+    const std::string& stated = anchor_groups(reader.resolved.detail).at(set.group).corrosion_protection;
     return stated.empty() ? "Corrosion protection is not stated: ASK." : stated + ".";
 }
 

@@ -74,7 +74,7 @@ Moved drag_post_width(const Grip& grip, Sheet sheet) {
 
 Moved drag_guard_height(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const double height_in = to_step(grip.to.y - on_deck(moved.detail).plate_below_surface_in, grip.rules.step_in);
+    const double height_in = to_step(grip.to.y - below_surface_in(moved.detail), grip.rules.step_in);
     moved.detail.guard.height_in = at_least(height_in, lowest_guard_in);
     moved.step = "Change guard height";
     moved.at = {grip.handle.at.x, model::lever_height_in(moved.detail)};

@@ -69,11 +69,11 @@ TEST_CASE("Decking counts as wood around the shank only where the basis says so 
     CHECK_CLOSE(first(resolved, 0.0, 40.0).capacity, across_no_gap_lb * wet * row_of_two, rounding, 0.0);
     // Along the block's grain the boards may still be crossed: taken across.
     CHECK_CLOSE(first(resolved, 40.0, 0.0).capacity, across_no_gap_lb * wet * row_of_two, rounding, 0.0);
-    resolved.decking->species = "cedar";
+    on_deck(resolved).decking->species = "cedar";
     CHECK_CLOSE(first(resolved, 0.0, 40.0).capacity, across_lb * wet * row_of_two, rounding, 0.0);
     CHECK_FALSE(first(resolved, 0.0, 40.0).note.empty());
-    resolved.decking->species = "southern-pine";
-    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
+    on_deck(resolved).decking->species = "southern-pine";
+    on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     CHECK_CLOSE(first(resolved, 0.0, 40.0).capacity, across_lb * wet * row_of_two, rounding, 0.0);
 }
 
@@ -140,9 +140,9 @@ TEST_CASE("A through-bolt is taken with its thread in the shear plane", "[unit]"
 
 TEST_CASE("An aluminum plate bears with its welded strength", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.plate_metal.kind = catalog::MetalKind::aluminum;
-    resolved.plate_metal.ultimate_psi = 38000.0;
-    resolved.plate_metal.welded_ultimate_psi = 24000.0;
+    on_deck(resolved).plate_metal.kind = catalog::MetalKind::aluminum;
+    on_deck(resolved).plate_metal.ultimate_psi = 38000.0;
+    on_deck(resolved).plate_metal.welded_ultimate_psi = 24000.0;
     CHECK_CLOSE(test::step_value(first(resolved, 0.0, 40.0), "F_es"), 30000.0, 1e-12, 0.0);  // 1.25 x 24000
 }
 

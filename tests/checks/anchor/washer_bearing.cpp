@@ -28,7 +28,7 @@ catalog::Resolved with_plate(double width_in, double depth_in, double thickness_
     auto resolved = bolted_example();
     for (auto& anchor : resolved.anchors) {
         anchor.backing = model::BackingPlate{width_in, depth_in, thickness_in, "steel-a36"};
-        anchor.backing_metal = resolved.plate_metal;
+        anchor.backing_metal = on_deck(resolved).plate_metal;
     }
     return resolved;
 }

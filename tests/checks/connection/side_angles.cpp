@@ -20,7 +20,7 @@ model::SideAngles screws() { return {2, 0.125, "steel-a36", Kind::wood_screw, 0.
 
 catalog::Resolved resolved_with(const model::SideAngles& angles) {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.angle_metals[angles.metal] = resolved.plate_metal;
+    resolved.angle_metals[angles.metal] = on_deck(resolved).plate_metal;
     return resolved;
 }
 

@@ -114,7 +114,7 @@ TEST_CASE("boards beside the plate hold the whole push sideways", "[closed-form]
 
 TEST_CASE("boards that are not wood need a reported value", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
+    on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     CHECK(sideways(resolved, two_screws()).at(0).status == Status::missing_evidence);
     model::DeckingFastening reported = two_screws();
     reported.lateral_lb = 120.0;

@@ -158,7 +158,7 @@ TEST_CASE("reported values at supports, rims and boards must say where they come
 TEST_CASE("composite decking must name its evidence, wood need not", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     CHECK(test::run_finding("composite-evidence", resolved).empty());
-    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
+    on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     const auto findings = test::run_finding("composite-evidence", resolved);
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::missing);

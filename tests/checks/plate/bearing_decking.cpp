@@ -38,8 +38,8 @@ TEST_CASE("dry decking bears its whole reference value, whatever the load's dura
 
 TEST_CASE("composite decking that may not bear is no path, and says what would be", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
-    resolved.decking->may_bear = false;
+    on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
+    on_deck(resolved).decking->may_bear = false;
     const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
     CHECK(results.at(0).status == Status::no_path);
     CHECK(results.at(0).note.find("stand the plate on the framing") != std::string::npos);
@@ -47,8 +47,8 @@ TEST_CASE("composite decking that may not bear is no path, and says what would b
 
 TEST_CASE("composite decking without a bearing value is missing evidence, not a guess", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
-    resolved.decking->bearing_psi = 0.0;
+    on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
+    on_deck(resolved).decking->bearing_psi = 0.0;
     const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
     CHECK(results.at(0).status == Status::missing_evidence);
     CHECK(results.at(0).capacity == 0.0);
@@ -56,8 +56,8 @@ TEST_CASE("composite decking without a bearing value is missing evidence, not a 
 
 TEST_CASE("a composite's reported value takes no wood factor", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.decking->kind = catalog::DeckingKind::plastic_composite;
-    resolved.decking->bearing_psi = 500.0;
+    on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
+    on_deck(resolved).decking->bearing_psi = 500.0;
     CHECK_CLOSE(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).capacity, 500.0, 1e-12, 0.0);
     resolved.detail.basis.method = model::Method::lrfd;
     CHECK_CLOSE(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).capacity, 800.0, 1e-12, 0.0);
@@ -65,8 +65,8 @@ TEST_CASE("a composite's reported value takes no wood factor", "[unit]") {
 
 TEST_CASE("every shim is checked as the decking is", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.shims = {*resolved.decking, *resolved.decking};
-    resolved.shims[1].bearing_psi = 0.0;
+    on_deck(resolved).shims = {*on_deck(resolved).decking, *on_deck(resolved).decking};
+    on_deck(resolved).shims[1].bearing_psi = 0.0;
     const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
     REQUIRE(results.size() == 3);
     CHECK(results[1].subject == "shim 1");
@@ -75,7 +75,7 @@ TEST_CASE("every shim is checked as the decking is", "[unit]") {
 
 TEST_CASE("a plate on the framing itself has no decking to check", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.decking.reset();
+    on_deck(resolved).decking.reset();
     on_deck(resolved.detail).layers.decking.reset();
     CHECK(test::run_check("bearing-decking", resolved, pressing(resolved)).empty());
 }

@@ -159,10 +159,10 @@ TEST_CASE("A round plate and a round post give the chord of the circle", "[close
 
 TEST_CASE("Aluminum beside the weld has its welded strength, and lacks evidence without one", "[unit]") {
     auto resolved = test::example_resolved();
-    resolved.plate_metal = test::example_aluminum();
+    on_deck(resolved).plate_metal = test::example_aluminum();
     const auto demand = test::example_demand(resolved, pull, {});
     // 15,000 x 2.25 x 0.375^2/4 / 1.65 = 719.1 lb in against 24,000 .../1.95 = 973.6.
     CHECK_CLOSE(bending(resolved, demand).at(0).capacity, 719.1, 0.0, 0.05);
-    resolved.plate_metal.welded_yield_psi.reset();
+    on_deck(resolved).plate_metal.welded_yield_psi.reset();
     CHECK(bending(resolved, demand).at(0).status == Status::missing_evidence);
 }

@@ -41,7 +41,7 @@ TEST_CASE("An anchor's shear leans on its hole", "[unit]") {
     // 1.2 x 0.53125 x 0.375 x 58,000 / 2.00 = 6932.8 lb.
     CHECK_CLOSE(result.capacity, 6932.8, 0.0, 0.05);
     CHECK_CLOSE(result.demand, 50.0, 1e-12, 0.0);
-    resolved.plate_metal = test::example_aluminum();
+    on_deck(resolved).plate_metal = test::example_aluminum();
     // (0.53125 + 0.1875) x 0.375 x 24,000 / 1.95 = 3317.3 lb; 2 D = 0.75 is more.
     CHECK_CLOSE(run_check("plate-hole-bearing", resolved, demand).at(0).capacity, 3317.3, 0.0, 0.05);
 }

@@ -79,12 +79,12 @@ TEST_CASE("An aluminum weld is held by its filler and the softened metal", "[uni
 
 TEST_CASE("Filler and metals must belong together", "[bad-input]") {
     auto resolved = test::example_resolved();
-    resolved.plate_metal = test::example_aluminum();
+    on_deck(resolved).plate_metal = test::example_aluminum();
     CHECK(weld(resolved, {90.0}).status == Status::missing_evidence);
     resolved = test::example_resolved();
     resolved.post_metal.kind = catalog::MetalKind::stainless_steel;
     CHECK(weld(resolved, {90.0}).status == Status::missing_evidence);
-    resolved.filler->kind = catalog::MetalKind::stainless_steel;
+    on_deck(resolved).filler->kind = catalog::MetalKind::stainless_steel;
     // 0.60 x 70,000 x 0.707 x 3/16 / 2.70 = 2062.1 lb/in, under the wall's 2175.
     CHECK_CLOSE(weld(resolved, {90.0}).capacity, 2062.1, 0.0, 0.05);
 }

@@ -1,0 +1,65 @@
+#include "model/mount.h"
+
+#include "model/base_detail.h"
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+#include <utility>
+
+namespace toehold::model {
+namespace {
+
+constexpr std::array<std::string_view, std::variant_size_v<Mount>> words{"plate-on-deck"};
+
+const std::vector<AnchorGroup>& groups_of(const PlateOnDeck& mount) { return mount.anchors; }
+double below_of(const PlateOnDeck& mount) { return mount.plate_below_surface_in; }
+
+}  // namespace
+
+MountKind kind(const Mount& mount) { return static_cast<MountKind>(mount.index()); }
+
+std::string_view word(MountKind kind) { return words.at(static_cast<std::size_t>(kind)); }
+
+const std::vector<AnchorGroup>& anchor_groups(const BaseDetail& detail) {
+    return std::visit([](const auto& mount) -> const std::vector<AnchorGroup>& { return groups_of(mount); },
+                      detail.mount);
+}
+
+std::vector<AnchorGroup>& anchor_groups(BaseDetail& detail) {
+    return const_cast<std::vector<AnchorGroup>&>(anchor_groups(std::as_const(detail)));
+}
+
+bool preloaded(const BaseDetail& detail) {
+    const std::vector<AnchorGroup>& groups = anchor_groups(detail);
+    return std::any_of(groups.begin(), groups.end(),
+                       [](const AnchorGroup& group) { return group.preload_lb.has_value(); });
+}
+
+double below_surface_in(const BaseDetail& detail) {
+    return std::visit([](const auto& mount) { return below_of(mount); }, detail.mount);
+}
+
+double lever_height_in(const BaseDetail& detail) { return detail.guard.height_in + below_surface_in(detail); }
+
+const PlateOnDeck& on_deck(const BaseDetail& detail) {
+    const auto* mount = std::get_if<PlateOnDeck>(&detail.mount);
+    if (mount == nullptr) throw std::logic_error("the detail's mount is not a plate on the deck");
+    return *mount;
+}
+
+PlateOnDeck& on_deck(BaseDetail& detail) { return const_cast<PlateOnDeck&>(on_deck(std::as_const(detail))); }
+
+const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hole_id) {
+    const AnchorGroup* for_all_others = nullptr;
+    for (const AnchorGroup& group : on_deck(detail).anchors) {
+        if (group.holes.empty()) {
+            for_all_others = &group;
+        } else if (std::find(group.holes.begin(), group.holes.end(), hole_id) != group.holes.end()) {
+            return &group;
+        }
+    }
+    return for_all_others;
+}
+
+}  // namespace toehold::model
