@@ -51,7 +51,7 @@ class Session {
     [[nodiscard]] const catalog::Catalog& catalog() const;
     [[nodiscard]] const editing::History& history() const;
     /// One step of history, and a request to solve. `moving`: the hand is still on it.
-    void change(const std::string& step, model::BaseDetail next, const std::string& merge_key = {},
+    void change(const format::Phrase& step, model::BaseDetail next, const std::string& merge_key = {},
                 bool moving = false);
     /// An edit that was refused changes nothing and returns false; `message` has the sentence.
     bool apply(const editing::Edit& edit, const std::string& merge_key = {});
@@ -93,8 +93,8 @@ class Session {
     void apply_remedy(const review::Remedy& remedy);
 
     // --- words for the status line ---
-    [[nodiscard]] const std::string& message() const;
-    void say(std::string message);
+    [[nodiscard]] const format::Phrase& message() const;
+    void say(format::Phrase message);
 
     // --- who wants to know ---
     /// Called after every change, in the order listened. The returned number ends it.
@@ -127,7 +127,8 @@ class Session {
     std::shared_ptr<const review::Review> review_;
     std::uint64_t review_revision_ = 0;
     bool review_is_complete_ = false;
-    std::string failure_, message_;
+    std::string failure_;
+    format::Phrase message_;
     std::vector<std::pair<int, std::function<void(Change)>>> listeners_;
     int next_listener_ = 1;
 };

@@ -26,4 +26,7 @@ template <std::same_as<format::Phrase> Words>
 [[nodiscard]] inline wxString shown_path(const std::filesystem::path& path) { return text_of(path.string()); }
 [[nodiscard]] inline std::filesystem::path path_of(const wxString& text) { return {utf8(text)}; }
 
+/// Words of the window's own, for the status line.
+[[nodiscard]] inline format::Phrase said(const wxString& words) { return format::verbatim(utf8(words)); }
+
 }  // namespace toehold::window

@@ -81,7 +81,7 @@ void DetailFile::keep_copy() {
     watches_ = 0;
     if (unsaved()) {
         copied_ = editing::keep_copy(application_.recovery_folder(), number_, document_.file, session_.detail());
-        if (!copied_) session_.say(utf8(_("No recovery copy could be saved. Save often.")));
+        if (!copied_) session_.say(said(_("No recovery copy could be saved. Save often.")));
     } else if (copied_) {
         editing::drop_copy(application_.recovery_folder(), number_);
         copied_ = false;
@@ -124,7 +124,7 @@ bool DetailFile::save_to(const fs::path& file) {
     told_ = false;
     keep_copy();
     frame_.refresh();
-    session_.say(utf8(wxString::Format(_("Saved to %s."), shown_path(file))));
+    session_.say(said(wxString::Format(_("Saved to %s."), shown_path(file))));
     return true;
 }
 

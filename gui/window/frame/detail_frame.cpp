@@ -122,7 +122,7 @@ void DetailFrame::on_change(session::Change change) {
         refresh_title();
         file_.copy_soon();
     }
-    if (change == session::Change::display) SetStatusText(text_of(session_.message()));
+    if (change == session::Change::display) SetStatusText(text_of(session_.message(), session_.locale()));
     if (change != session::Change::results) refresh_menus();
 }
 

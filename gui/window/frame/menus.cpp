@@ -1,6 +1,7 @@
 #include "window/frame/menus.h"
 
 #include "drawing/parts.h"
+#include "window/text.h"
 
 #include <wx/control.h>
 #include <wx/frame.h>
@@ -182,8 +183,9 @@ bool has_part(const session::Session& session, std::string_view kind) {
                        [kind](const std::string& part) { return !drawing::id_of(part, kind).empty(); });
 }
 
-wxString with_step(const wxString& verb, const std::string& step, const wxString& key) {
-    const wxString name = step.empty() ? wxString() : wxGetTranslation(wxString::FromUTF8(step));
+wxString with_step(const wxString& verb, const format::Phrase& step, const wxString& key,
+                   const format::Locale& locale) {
+    const wxString name = text_of(step, locale);
     return verb + (name.empty() ? wxString() : ": " + wxControl::EscapeMnemonics(name)) + "\t" + key;
 }
 
@@ -191,8 +193,8 @@ void refresh_edits(wxMenuBar& bar, const MenuState& state) {
     const editing::History& history = state.session.history();
     enable(bar, wxID_UNDO, history.can_undo());
     enable(bar, wxID_REDO, history.can_redo());
-    label(bar, wxID_UNDO, with_step(_("&Undo"), history.undo_name(), "Ctrl+Z"));
-    label(bar, wxID_REDO, with_step(_("&Redo"), history.redo_name(), "Ctrl+Shift+Z"));
+    label(bar, wxID_UNDO, with_step(_("&Undo"), history.undo_name(), "Ctrl+Z", state.session.locale()));
+    label(bar, wxID_REDO, with_step(_("&Redo"), history.redo_name(), "Ctrl+Shift+Z", state.session.locale()));
     const bool hole = has_part(state.session, "anchor");
     constexpr std::array of_holes{int{wxID_CUT},     int{wxID_COPY},    int{command_array}, int{command_round_array},
                                   int{command_slot}, int{command_round}};

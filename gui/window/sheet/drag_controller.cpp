@@ -135,8 +135,8 @@ void DragController::move_handle(const Pointer& pointer) {
     const auto system = session.display().system;
     auto words = part_name(hold_->handle.part, session.locale()) + ": " + readout(moved.at.x, system) + ", " +
                  readout(moved.at.y, system);
-    for (const auto& line : moved.caught) words += "; " + wxGetTranslation(wxString::FromUTF8(line.why)).utf8_string();
-    session.say(words);
+    for (const auto& line : moved.caught) words += "; " + format::text(line.why, session.locale());
+    session.say(format::verbatim(words));
 }
 
 void DragController::turn(const Pointer& pointer) {

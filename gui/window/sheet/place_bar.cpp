@@ -158,7 +158,7 @@ void PlaceBar::place(double x_in, double y_in) {
         edit = editing::nudge(session_.detail(), of_, x_in, y_in);
     }
     if (edit.step.empty() && !edit.refusal.empty()) {
-        say(wxGetTranslation(text_of(edit.refusal)));
+        say(text_of(edit.refusal, session_.locale()));
         return;
     }
     x_shown_ = x_->GetValue().utf8_string();  // so that what is shown next is not taken for something half typed

@@ -1,5 +1,4 @@
 // The Checks menu.
-#include "editing/words.h"
 #include "paper/paper_file.h"
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
@@ -29,7 +28,7 @@ void add_remark(const CommandTarget& target) {
     remark.date = paper::today();
     model::BaseDetail next = target.session.detail();
     next.remarks.push_back(std::move(remark));
-    target.session.change(TOEHOLD_MARK("Remark"), std::move(next));
+    target.session.change(format::phrase("Remark"), std::move(next));
     target.session.rest();
 }
 

@@ -35,7 +35,7 @@ void paste(session::Session& session) {
     {
         const wxClipboardLocker lock;
         if (!lock || !wxTheClipboard->GetData(text)) {
-            session.say(utf8(_("There are no holes to paste.")));
+            session.say(said(_("There are no holes to paste.")));
             return;
         }
     }
@@ -167,7 +167,7 @@ bool run_edit_command(int id, const CommandTarget& target) {
             if (copy(session)) session.apply(editing::erase(session.detail(), parts));
             return true;
         case wxID_COPY:
-            session.say(utf8(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
+            session.say(said(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
             return true;
         case wxID_PASTE:
             paste(session);

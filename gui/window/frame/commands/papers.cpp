@@ -122,7 +122,7 @@ bool run_paper_command(int id, const CommandTarget& target) {
     if (!why.empty()) {
         refuse(why);
     } else {
-        session.say(utf8(wxString::Format(_("Written to %s."), shown_path(*path))));
+        session.say(said(wxString::Format(_("Written to %s."), shown_path(*path))));
     }
     return true;
 }

@@ -197,7 +197,7 @@ void ChecksPanel::next_failing() {
     const auto& results = results_of(session_.review());
     if (filter_ == CheckFilter::of_selection) set_filter(CheckFilter::all);
     const int row = next_not_holding(list_->shown(), results, list_->GetSelection());
-    if (row < 0) return session_.say(_("All checks pass.").utf8_string());
+    if (row < 0) return session_.say(said(_("All checks pass.")));
     list_->go_to(row);
     row_chosen();
 }
@@ -236,7 +236,7 @@ void ChecksPanel::copy_steps() const {
     if (text.empty() || !wxTheClipboard->Open()) return;
     wxTheClipboard->SetData(new wxTextDataObject(text_of(text)));
     wxTheClipboard->Close();
-    session_.say(_("Worked steps copied as text.").utf8_string());
+    session_.say(said(_("Worked steps copied as text.")));
 }
 
 void ChecksPanel::show_menu() {
