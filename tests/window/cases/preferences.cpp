@@ -29,7 +29,7 @@ double luminance(const wxColour& colour) { return colour.GetLuminance(); }
 
 }  // namespace
 
-TEST_CASE("in SI every length is shown and typed in millimetres, and the detail stays as it was", "[preferences]") {
+TEST_CASE("in SI every length is shown and typed in millimeters, and the detail stays as it was", "[preferences]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     const model::BaseDetail before = frame.session().detail();
@@ -42,7 +42,7 @@ TEST_CASE("in SI every length is shown and typed in millimetres, and the detail 
     CHECK(grid.GetPropertyValueAsString("guard/height").Contains("42 in"));  // whole inches stay what they are
     CHECK(frame.session().detail() == before);
     test::shot("preferences-si");
-    // A number without a unit counts in millimetres now.
+    // A number without a unit counts in millimeters now.
     test::double_click(test::hole_on_screen(frame, "A"));
     test::type("-90");
     test::key(WXK_RETURN);
