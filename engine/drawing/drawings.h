@@ -46,6 +46,6 @@ struct SectionPlane {
 [[nodiscard]] Scene rose(const std::vector<Petal>& petals, const Overlay& overlay, const std::string& selected_part);
 
 /// Length of one inch of deflection in the section, such that the largest is about a tenth of the plate's width.
-[[nodiscard]] double exaggeration(const demand::PlateField& field);
+[[nodiscard]] double exaggeration(const demand::DeflectedShape& field);
 
 }  // namespace toehold::drawing

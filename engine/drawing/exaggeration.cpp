@@ -6,11 +6,11 @@
 
 namespace toehold::drawing {
 
-double exaggeration(const demand::PlateField& field) {
+double exaggeration(const demand::DeflectedShape& field) {
     constexpr double share_of_width = 0.1;
     double largest_in = 0.0;
     std::vector<Point> places;
-    for (const demand::PlateField::Node& node : field.nodes) {
+    for (const demand::DeflectedShape::Node& node : field.nodes) {
         largest_in = std::max(largest_in, std::abs(node.lift_in));
         places.push_back({node.at.x_in, node.at.y_in});
     }

@@ -4,7 +4,7 @@
 #include "checks/anchor/seating.h"
 #include "checks/plate/plate_bending_steps.h"
 #include "checks/plate/plate_strength.h"
-#include "demand/bed.h"
+#include "demand/plate_on_deck/bed.h"
 
 #include <algorithm>
 
@@ -149,7 +149,8 @@ const RegisterCheck registered{
      "The plate on straight sections tangent to the post (its weld line), between it and the "
      "anchors that pull and between it and the toe that bears; and through each anchor, "
      "under the bearing beyond it.",
-     plate_bending}};
+     plate_bending},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -72,9 +72,10 @@ std::vector<CheckResult> plate_hole_bearing(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"plate-hole-bearing", "Anchor against its hole", "AISC 360-16 J3.10",
-                                "Bearing and tear-out of the plate where each anchor's shear leans on its hole.",
-                                plate_hole_bearing}};
+const RegisterCheck registered{
+    {"plate-hole-bearing", "Anchor against its hole", "AISC 360-16 J3.10",
+     "Bearing and tear-out of the plate where each anchor's shear leans on its hole.", plate_hole_bearing},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -45,9 +45,10 @@ std::vector<CheckResult> plate_hole_edge(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"plate-hole-edge", "Hole to the plate's edge", "AISC 360-16 J3.4",
-                                "The metal between each anchor's hole and the nearest edge of the plate.",
-                                plate_hole_edge}};
+const RegisterCheck registered{
+    {"plate-hole-edge", "Hole to the plate's edge", "AISC 360-16 J3.4",
+     "The metal between each anchor's hole and the nearest edge of the plate.", plate_hole_edge},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

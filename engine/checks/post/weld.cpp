@@ -90,9 +90,10 @@ std::vector<CheckResult> weld(const CheckInput& input) {
     return {weld_of(input, foot)};
 }
 
-const RegisterCheck registered{{"weld", "Weld of the post's foot", "AISC 360-16 J2.4; weld as a line, common practice",
-                                "The fillet weld all round the post's or the shoe's foot under moment and shear.",
-                                weld}};
+const RegisterCheck registered{
+    {"weld", "Weld of the post's foot", "AISC 360-16 J2.4; weld as a line, common practice",
+     "The fillet weld all round the post's or the shoe's foot under moment and shear.", weld},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -9,7 +9,7 @@
 namespace toehold::drawing {
 namespace {
 
-std::optional<CutEnd> crossing(const demand::PlateField::Node& one, const demand::PlateField::Node& other,
+std::optional<CutEnd> crossing(const demand::DeflectedShape::Node& one, const demand::DeflectedShape::Node& other,
                                const SectionPlane& plane) {
     const double from = aside_in(plane, one.at), to = aside_in(plane, other.at);
     if ((from > plane.at_in) == (to > plane.at_in)) return std::nullopt;
@@ -21,9 +21,9 @@ std::optional<CutEnd> crossing(const demand::PlateField::Node& one, const demand
 
 }  // namespace
 
-std::vector<std::array<CutEnd, 2>> field_cut(const demand::PlateField& field, const SectionPlane& plane) {
+std::vector<std::array<CutEnd, 2>> field_cut(const demand::DeflectedShape& field, const SectionPlane& plane) {
     std::vector<std::array<CutEnd, 2>> pieces;
-    const auto node = [&](int index) -> const demand::PlateField::Node& {
+    const auto node = [&](int index) -> const demand::DeflectedShape::Node& {
         return field.nodes[static_cast<std::size_t>(index)];
     };
     for (const std::array<int, 3>& triangle : field.triangles) {

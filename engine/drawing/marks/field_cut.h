@@ -11,6 +11,7 @@ struct CutEnd {
     double along_in = 0.0, lift_in = 0.0, pressure_psi = 0.0;
 };
 /// One piece for every triangle the plane crosses, its lower end first.
-[[nodiscard]] std::vector<std::array<CutEnd, 2>> field_cut(const demand::PlateField& field, const SectionPlane& plane);
+[[nodiscard]] std::vector<std::array<CutEnd, 2>> field_cut(const demand::DeflectedShape& field,
+                                                           const SectionPlane& plane);
 
 }  // namespace toehold::drawing

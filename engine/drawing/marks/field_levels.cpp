@@ -21,22 +21,22 @@ std::optional<Place> met(const Shading& shading, int one, int other, double leve
 
 }  // namespace
 
-double largest_psi(const demand::PlateField& field) {
+double largest_psi(const demand::DeflectedShape& field) {
     double largest = 0.0;
-    for (const demand::PlateField::Node& node : field.nodes) largest = std::max(largest, node.pressure_psi);
+    for (const demand::DeflectedShape::Node& node : field.nodes) largest = std::max(largest, node.pressure_psi);
     return largest;
 }
 
-bool has_nodes(const demand::PlateField& field, const std::array<int, 3>& triangle) {
+bool has_nodes(const demand::DeflectedShape& field, const std::array<int, 3>& triangle) {
     return std::all_of(triangle.begin(), triangle.end(),
                        [&](int index) { return index >= 0 && at(index) < field.nodes.size(); });
 }
 
-std::optional<Shading> pressure_shading(const demand::PlateField& field) {
+std::optional<Shading> pressure_shading(const demand::DeflectedShape& field) {
     const double largest = largest_psi(field);
     if (!(largest > 0.0) || !std::isfinite(largest)) return std::nullopt;
     Shading shading;
-    for (const demand::PlateField::Node& node : field.nodes) {
+    for (const demand::DeflectedShape::Node& node : field.nodes) {
         shading.nodes.push_back({node.at.x_in, node.at.y_in});
         shading.level.push_back(std::clamp(node.pressure_psi / largest, 0.0, 1.0));
     }

@@ -7,12 +7,12 @@
 
 namespace toehold::drawing {
 
-[[nodiscard]] double largest_psi(const demand::PlateField& field);
+[[nodiscard]] double largest_psi(const demand::DeflectedShape& field);
 /// Absent where nothing is pressed.
-[[nodiscard]] std::optional<Shading> pressure_shading(const demand::PlateField& field);
+[[nodiscard]] std::optional<Shading> pressure_shading(const demand::DeflectedShape& field);
 /// Lines where the level of a shading equals `level`, as one path; without contours where there are none.
 [[nodiscard]] Path level_line(const Shading& shading, double level, Pen pen);
 /// Whether the triangle's indices are nodes of the field.
-[[nodiscard]] bool has_nodes(const demand::PlateField& field, const std::array<int, 3>& triangle);
+[[nodiscard]] bool has_nodes(const demand::DeflectedShape& field, const std::array<int, 3>& triangle);
 
 }  // namespace toehold::drawing

@@ -54,9 +54,8 @@ std::string detail_section(const review::Review& review, System system) {
     std::string text = "DETAIL\n";
     text += paragraph(length(detail.guard.height_in, system) + " above the walking surface", "  guard    ");
     text += paragraph(post(detail.post, system), "  post     ");
-    text += paragraph(fmt::format("{}, {} thick, {}", on_deck(detail).plate.id,
-                                  length(on_deck(detail).plate.thickness_in, system), on_deck(detail).plate.metal),
-                      "  plate    ");
+    text += paragraph(format::text(model::main_part_words(detail), {system, nullptr}),
+                      fmt::format("  {:<9}", model::kind_word(model::main_part(detail).kind)));
     text += paragraph(anchors(review.resolved.anchors), "  anchors  ");
     text += paragraph(basis(detail.basis), "  basis    ");
     if (!detail.note.empty()) text += paragraph(detail.note, "  note     ");

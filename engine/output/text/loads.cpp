@@ -76,7 +76,7 @@ std::string range(const demand::Demand& demand) {
     return text.empty() ? text : paragraph("range of stiffness solved: " + text, "  - ");
 }
 
-std::string plate_accuracy(const std::optional<demand::PlateAccuracy>& plate) {
+std::string plate_accuracy(const std::optional<demand::MeshAccuracy>& plate) {
     if (!plate) return {};
     constexpr double in_percent = 100.0;
     return paragraph(
