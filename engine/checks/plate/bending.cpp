@@ -4,7 +4,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/plate/bending_steps.h"
 #include "checks/post/foot.h"
-#include "demand/bed.h"
+#include "demand/plate_on_deck/bed.h"
 
 #include <algorithm>
 #include <cmath>

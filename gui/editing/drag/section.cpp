@@ -10,6 +10,7 @@
 namespace toehold::editing {
 namespace {
 
+using format::phrase;
 using model::BaseDetail;
 
 constexpr double thinnest_block_in = 0.5;

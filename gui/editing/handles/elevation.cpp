@@ -7,6 +7,7 @@
 namespace toehold::editing {
 namespace {
 
+using format::phrase;
 using model::PlanAxis;
 
 constexpr double lowest_guard_in = 1.0;

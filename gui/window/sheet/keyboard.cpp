@@ -3,6 +3,7 @@
 #include "drawing/parts.h"
 #include "window/sheet/canvas.h"
 #include "window/sheet/tips.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 

@@ -5,6 +5,7 @@
 #include "model/placement.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
+#include "window/text.h"
 #include "window/theme/theme.h"
 
 #include <wx/intl.h>
