@@ -136,7 +136,7 @@ TEST_CASE("an erased joist is named by no block any more", "[unit]") {
 }
 
 TEST_CASE("framing and shims can be erased, the rest of the base cannot", "[unit]") {
-    model::BaseDetail base = test::demo("heron-landing-lags-in-deep-blocks.xml");
+    model::BaseDetail base = test::demo_detail("heron-landing-lags-in-deep-blocks");
     on_deck(base).layers.shims = {{"shim-hardwood", 0.25}, {"shim-hdpe", 0.5}};
     const Edit edit = editing::erase(base, {"shim 1", "rim R1", "support S2", "block B1", "post"});
     CHECK(on_deck(edit.detail).layers.shims == std::vector<model::Shim>{{"shim-hdpe", 0.5}});

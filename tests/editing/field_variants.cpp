@@ -88,7 +88,7 @@ const catalog::Catalog& field_catalog() {
 }
 
 std::vector<Variant> field_variants() {
-    model::BaseDetail base = demo("heron-landing-bolted-angles.xml");
+    model::BaseDetail base = demo_detail("heron-landing-bolted-angles");
     std::vector<Variant> variants{{{}, base}, {{}, base}};
     on_deck(base).plate_reference.reset();
     variants.front().detail = base;

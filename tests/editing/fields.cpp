@@ -102,7 +102,7 @@ TEST_CASE("What every field of the demo details shows, set back, changes nothing
 }
 
 TEST_CASE("What fields show in SI, set back, is within what they show", "[property]") {
-    const model::BaseDetail detail = test::demo("heron-landing-bolted-angles.xml");
+    const model::BaseDetail detail = test::demo_detail("heron-landing-bolted-angles");
     for (const Field& field : fields_of(detail, si)) {
         INFO(field.path << " shows \"" << field.value << "\"");
         const FieldEdit edit = editing::set_field(detail, field_catalog(), si, field.path, field.value);
@@ -255,7 +255,7 @@ TEST_CASE("Empty clears what may be left open, and the default is told", "[unit]
 }
 
 TEST_CASE("A plate that is changed is no longer its document's", "[unit]") {
-    const model::BaseDetail detail = test::demo("heron-landing-bolted-angles.xml");
+    const model::BaseDetail detail = test::demo_detail("heron-landing-bolted-angles");
     REQUIRE(on_deck(detail).plate_reference);
     CHECK_FALSE(on_deck(with(detail, "plate/thickness", "1/2")).plate_reference);
     CHECK(on_deck(with(detail, "guard/height", "36")).plate_reference == on_deck(detail).plate_reference);

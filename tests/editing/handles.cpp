@@ -228,7 +228,7 @@ TEST_CASE("the post's face and the guard's top", "[unit]") {
 }
 
 TEST_CASE("a plate that was changed is no longer the one its reference names", "[unit]") {
-    const model::BaseDetail& base = test::demo("heron-landing-lags-in-deep-blocks.xml");
+    const model::BaseDetail base = test::demo_detail("heron-landing-lags-in-deep-blocks");
     REQUIRE(on_deck(base).plate_reference);
     CHECK_FALSE(on_deck(dragged(base, in_plan, "hole A", {-3.5, -3.5}).detail).plate_reference);
     CHECK(on_deck(dragged(base, in_plan, "block B1", {0.0, -3.5}).detail).plate_reference);

@@ -16,8 +16,8 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     REQUIRE(test::reviewed(frame));
-    const review::Review truth = test::evaluation(test::demo(test::holding_demo));
-    CHECK(frame.session().detail() == test::demo(test::holding_demo));
+    const review::Review truth = test::evaluation(test::demo_detail(test::holding_demo));
+    CHECK(frame.session().detail() == test::demo_detail(test::holding_demo));
 
     const std::string title = frame.GetTitle().utf8_string();
     CHECK(title.rfind(truth.detail, 0) == 0);

@@ -39,7 +39,7 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::failing_demo);
     REQUIRE(test::reviewed(frame));
-    const model::BaseDetail start = test::demo(test::failing_demo);
+    const model::BaseDetail start = test::demo_detail(test::failing_demo);
     const review::Review truth = test::evaluation(start);
     CHECK(truth.verdict == review::Verdict::inadequate);
     CHECK(words(frame).word == "INADEQUATE");
