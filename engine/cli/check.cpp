@@ -103,7 +103,7 @@ Outcome try_review(const std::string& file, const catalog::Catalog& catalog, con
     ResolvedFile input = resolve_file(file, catalog);
     if (!input.resolved) {
         outcome.status = ExitStatus::unusable_input;
-        outcome.row.trouble = input.problems.empty() ? std::string() : input.problems.front().message;
+        outcome.row.trouble = input.problems.empty() ? std::string() : format::english(input.problems.front().message);
         outcome.problems = std::move(input.problems);
         return outcome;
     }
