@@ -2,6 +2,7 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
+#include "cli/resolve_project.h"
 #include "xml/catalog/catalog_file.h"
 #include "xml/detail/detail_file.h"
 #include "xml/detail/plates_file.h"
@@ -42,6 +43,16 @@ ExitStatus validate_detail(const std::string& file, CatalogOnDemand& catalogs) {
     return ExitStatus::adequate;
 }
 
+ExitStatus validate_project(const std::string& file, CatalogOnDemand& catalogs) {
+    const auto& catalog = catalogs.get();
+    if (!catalog) return ExitStatus::unusable_input;
+    const ResolvedProject resolved = resolve_project(file, *catalog);
+    if (!resolved.project) return worse(complain(resolved.problems), ExitStatus::unusable_input);
+    print(file + ": sound project \"" + resolved.project->name + "\" of " + std::to_string(resolved.posts.size()) +
+          " posts, SHA-256 " + resolved.sha256 + "\n");
+    return ExitStatus::adequate;
+}
+
 ExitStatus validate_plates(const std::string& file) {
     const xml::PlatesRead read = xml::read_plates(file);
     if (!read.problems.empty()) return complain(read.problems);
@@ -78,6 +89,8 @@ ExitStatus validate(const std::string& file, CatalogOnDemand& catalogs) {
             return validate_plates(file);
         case xml::DocumentKind::catalog:
             return validate_catalog(file);
+        case xml::DocumentKind::project:
+            return validate_project(file, catalogs);
         case xml::DocumentKind::detail:
         case xml::DocumentKind::unknown:
             break;  // the reader of details says why an unknown one is none

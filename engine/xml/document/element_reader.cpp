@@ -322,9 +322,9 @@ std::optional<ElementReader> ElementReader::one_of(std::span<const std::string_v
     return found;
 }
 
-std::optional<ElementReader> open_root(const XMLElement& root, std::string_view name, Reading& reading) {
+std::optional<ElementReader> open_root(const XMLElement& root, std::string_view name, Reading& reading, int version) {
     const std::string stem = fmt::format("urn:toehold:{}:", name);
-    const std::string read_here = stem + "1";
+    const std::string read_here = stem + std::to_string(version);
     const auto refuse = [&](std::string_view found, const format::Phrase& accepted, const format::Phrase& message) {
         reading.problems.push_back({{}, root.GetLineNum(), {}, shown(found), accepted, message});
         return std::nullopt;

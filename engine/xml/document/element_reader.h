@@ -123,9 +123,9 @@ class ElementReader {
     std::unique_ptr<Cursor> cursor_;
 };
 
-/// The root element of a document of ours: its name and its namespace `urn:toehold:<name>:<version>` with version 1.
+/// The root element of a document of ours: its name and its namespace `urn:toehold:<name>:<version>`.
 /// Absent, with a problem, when it is another document or a version this program does not read.
 [[nodiscard]] std::optional<ElementReader> open_root(const tinyxml2::XMLElement& root, std::string_view name,
-                                                     Reading& reading);
+                                                     Reading& reading, int version = 1);
 
 }  // namespace toehold::xml

@@ -188,6 +188,7 @@ DocumentKind document_kind(const std::filesystem::path& file) {
     if (!read.text) return DocumentKind::unknown;
     const std::string_view name = root_name(*read.text);
     if (name == "base-detail") return DocumentKind::detail;
+    if (name == "project") return DocumentKind::project;
     if (name == "plates") return DocumentKind::plates;
     return name == "catalog" ? DocumentKind::catalog : DocumentKind::unknown;
 }

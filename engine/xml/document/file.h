@@ -32,7 +32,7 @@ struct TextRead {
 /// SHA-256 (FIPS 180-4) of a text, as 64 hexadecimal digits in lower case.
 [[nodiscard]] std::string sha256(std::string_view text);
 
-enum class DocumentKind { detail, plates, catalog, unknown };
+enum class DocumentKind { detail, project, plates, catalog, unknown };
 /// By the root element's name; `unknown` when the file cannot be read.
 [[nodiscard]] DocumentKind document_kind(const std::filesystem::path& file);
 
