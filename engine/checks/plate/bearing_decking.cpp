@@ -70,7 +70,8 @@ std::vector<CheckResult> bearing_decking(const CheckInput& input) {
 const RegisterCheck registered{{"bearing-decking", "Bearing of the plate on the decking", "NDS 2018 3.10.2",
                                 "Largest pressure under the plate against what decking and shims may bear across their "
                                 "thickness.",
-                                bearing_decking}};
+                                bearing_decking},
+                               {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -83,9 +83,10 @@ std::vector<CheckResult> plate_hole_edge(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered_edge{{"plate-hole-edge", "Hole to the plate's edge", "AISC 360-16 J3.4",
-                                     "The metal between each anchor's hole and the nearest edge of the plate.",
-                                     plate_hole_edge}};
+const RegisterCheck registered_edge{
+    {"plate-hole-edge", "Hole to the plate's edge", "AISC 360-16 J3.4",
+     "The metal between each anchor's hole and the nearest edge of the plate.", plate_hole_edge},
+    {model::MountKind::plate_on_deck}};
 
 /// Bearing or tear-out towards the nearest edge, whichever way the force points. Aluminum near the post may lie in the
 /// zone its weld has softened; the softened value is taken for every hole.
@@ -146,7 +147,8 @@ std::vector<CheckResult> plate_hole_bearing(const CheckInput& input) {
 
 const RegisterCheck registered_bearing{
     {"plate-hole-bearing", "Anchor against its hole", "AISC 360-16 J3.10",
-     "Bearing and tear-out of the plate where each anchor's shear leans on its hole.", plate_hole_bearing}};
+     "Bearing and tear-out of the plate where each anchor's shear leans on its hole.", plate_hole_bearing},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 

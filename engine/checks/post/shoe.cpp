@@ -41,9 +41,10 @@ std::vector<CheckResult> post_shoe(const CheckInput& input) {
     return {shoe(input, *post)};
 }
 
-const RegisterCheck registered{{"post-shoe", "Wood post held by its shoe", "evaluation report or test",
-                                "The moment of a wood post through its shoe against the value a report or test gives.",
-                                post_shoe}};
+const RegisterCheck registered{
+    {"post-shoe", "Wood post held by its shoe", "evaluation report or test",
+     "The moment of a wood post through its shoe against the value a report or test gives.", post_shoe},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

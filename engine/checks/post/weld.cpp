@@ -183,10 +183,10 @@ CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
         lacks_evidence(result, "No weld is described: nothing in the file joins the post to the plate.");
         return result;
     }
-    const Capacity strength = weld_strength(
-        *on_deck(resolved.detail).weld, *on_deck(resolved).filler,
-        {resolved.post_metal, foot.tube.wall_in, on_deck(resolved).plate_metal, on_deck(resolved.detail).plate.thickness_in},
-        resolved.detail.basis);
+    const Capacity strength = weld_strength(*on_deck(resolved.detail).weld, *on_deck(resolved).filler,
+                                            {resolved.post_metal, foot.tube.wall_in, on_deck(resolved).plate_metal,
+                                             on_deck(resolved.detail).plate.thickness_in},
+                                            resolved.detail.basis);
     if (!take_capacity(result, strength)) return result;
     conclude(result);
     note_small_leg(result, resolved, foot);
@@ -200,9 +200,10 @@ std::vector<CheckResult> weld(const CheckInput& input) {
     return {weld_of(input, foot)};
 }
 
-const RegisterCheck registered{{"weld", "Weld of the post's foot", "AISC 360-16 J2.4; weld as a line, common practice",
-                                "The fillet weld all round the post's or the shoe's foot under moment and shear.",
-                                weld}};
+const RegisterCheck registered{
+    {"weld", "Weld of the post's foot", "AISC 360-16 J2.4; weld as a line, common practice",
+     "The fillet weld all round the post's or the shoe's foot under moment and shear.", weld},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks
