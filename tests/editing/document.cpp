@@ -7,7 +7,8 @@
 #include "support/compare.h"
 #include "support/file_bytes.h"
 #include "support/temporary_folder.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
 
 #include <sys/wait.h>
 #include <unistd.h>

@@ -1,7 +1,7 @@
 #include "support/shipped.h"
 
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <algorithm>
 #include <filesystem>

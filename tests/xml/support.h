@@ -3,7 +3,9 @@
 #include "support/file_bytes.h"
 #include "support/program.h"
 #include "support/temporary_folder.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <filesystem>
 #include <string>
