@@ -3,7 +3,7 @@
 #include "editing/edits.h"
 #include "editing/edits/result.h"
 #include "editing/parts/holes.h"
-#include "xml/detail_file.h"
+#include "xml/detail/plates_file.h"
 
 #include <algorithm>
 #include <cmath>
