@@ -248,8 +248,8 @@ TEST_CASE("Empty clears what may be left open, and the default is told", "[unit]
     const model::BaseDetail detail = with(test::square_base(), "basis/moisture", "dry");
     CHECK_FALSE(with(detail, "basis/moisture", "").basis.moisture);
     const std::vector<Field> fields = fields_of(detail);
-    CHECK(test::find_field(fields, "basis/moisture")->help.ends_with("Empty: wet."));
-    CHECK(test::find_field(fields, "basis/load-duration")->help.ends_with("Empty: 1.0."));
+    CHECK(format::english(test::find_field(fields, "basis/moisture")->help).ends_with("Empty: wet."));
+    CHECK(format::english(test::find_field(fields, "basis/load-duration")->help).ends_with("Empty: 1.0."));
     CHECK_FALSE(on_deck(with(detail, "anchors[1]/washer", "")).anchors[0].washer);
     CHECK(on_deck(with(detail, "guard/plate-below-surface", "")).plate_below_surface_in == 0.0);
 }

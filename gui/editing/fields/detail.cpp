@@ -44,8 +44,7 @@ void date_field(Form& form, model::Remark& remark) {
     field.may_be_empty = true;
     form.add(std::move(field), [&remark](const std::string& text) -> Outcome {
         const std::string day = trimmed(text);
-        if (!day.empty() && !model::is_iso_day(day))
-            return {phrase("Date takes a day of the calendar such as 2026-11-25.")};
+        if (!day.empty() && !model::is_iso_day(day)) return {phrase("Date takes YYYY-MM-DD, such as 2026-11-25.")};
         remark.date = day;
         return {};
     });

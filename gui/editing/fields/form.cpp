@@ -18,7 +18,7 @@ const std::vector<Choice>& yes_or_no() {
 void keep_known(std::vector<Choice>& choices, const std::string& now) {
     const auto is_now = [&](const Choice& choice) { return choice.value == now; };
     if (now.empty() || std::any_of(choices.begin(), choices.end(), is_now)) return;
-    choices.insert(choices.begin(), {now, phrase("{}: in none of the catalogs", now)});
+    choices.insert(choices.begin(), {now, phrase("{}: not in any catalog", now)});
 }
 
 }  // namespace

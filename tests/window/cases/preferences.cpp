@@ -66,8 +66,8 @@ TEST_CASE("the night negative is dark with pale ink, the paper light", "[prefere
     const wxColour night = sheet_colour(frame, "preferences-night");
     CHECK(luminance(paper) > 0.8);
     CHECK(luminance(night) < 0.25);
-    CHECK(luminance(window::look(drawing::Ground::night).ink) > 0.6);
-    CHECK(frame.GetBackgroundColour() == window::look(drawing::Ground::night).paper);
+    CHECK(luminance(window::theme_of(drawing::Ground::night).ink) > 0.6);
+    CHECK(frame.GetBackgroundColour() == window::theme_of(drawing::Ground::night).paper);
     CHECK(window::load_preferences(driver.preferences()).ground == window::GroundChoice::night);
 }
 
