@@ -1,13 +1,11 @@
 #include "window/panels/notes/notes_page.h"
 
-#include "format/figures.h"
-#include "wording/status.h"
 #include "window/text.h"
 #include "window/theme/status_marks.h"
+#include "wording/outcomes.h"
+#include "wording/status.h"
 
 #include <wx/intl.h>
-
-#include <cmath>
 
 namespace toehold::window {
 namespace {
@@ -92,22 +90,18 @@ wxString remarks(const Page& page) {
     return html;
 }
 
-wxString no_remedies(const Notes& notes) {
-    if (notes.review->verdict == review::Verdict::adequate) return _("Nothing is needed: the detail holds.");
-    return _("None of the usual changes, each run through every check, helps.");
-}
-
 wxString remedies(const Page& page) {
     wxString html = heading(page, _("What would help"));
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
-    if (page.notes.review->remedies.empty()) return html + line(page.faint(no_remedies(page.notes)));
+    if (page.notes.review->remedies.empty())
+        return html + line(page.faint(text_of(wording::no_remedies(*page.notes.review))));
     int index = 0;
     for (const review::Remedy& remedy : page.notes.review->remedies) {
         const wxString words = page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
                                                 page.notes.stale ? 0 : 1, static_cast<int>(page.theme.ground));
-        html +=
-            entry(page.mark(wxGetTranslation(text_of(wording::word(remedy.verdict))), status_of(remedy.verdict)), words);
+        html += entry(page.mark(wxGetTranslation(text_of(wording::word(remedy.verdict))), status_of(remedy.verdict)),
+                      words);
         ++index;
     }
     return html;
@@ -119,8 +113,8 @@ wxString assumptions(const Page& page) {
     if (page.notes.review->assumptions.empty()) return html + line(page.faint(_("None.")));
     for (const review::Assumption& assumption : page.notes.review->assumptions) {
         wxString words = page.text(escaped(text_of(assumption.text)));
-        if (!assumption.other_choice.empty()) {
-            words += "<br>" + page.faint(_("Otherwise: ") + text_of(assumption.other_choice));
+        if (const format::Phrase other = wording::other_choice(assumption); !other.empty()) {
+            words += "<br>" + page.faint(_("Otherwise: ") + text_of(other));
         }
         html += line(words);
     }
@@ -130,32 +124,14 @@ wxString assumptions(const Page& page) {
 wxString cautions(const Page& page) {
     wxString html = heading(page, _("Cautions"));
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
-    for (const std::string& caution : page.notes.review->cautions) html += line(page.text(escaped(text_of(caution))));
+    for (const format::Phrase& caution : page.notes.review->cautions)
+        html += line(page.text(escaped(text_of(caution))));
     return html;
 }
 
 }  // namespace
 
-wxString remedy_outcome(const review::Remedy& remedy) {
-    const wxString ratio =
-        std::isfinite(remedy.governing.ratio)
-            ? wxString::Format(_("demand over capacity %s"), text_of(format::ratio_text(remedy.governing.ratio)))
-            : wxString(_("nothing there to resist it"));
-    const wxString governs = text_of(remedy.governing.title) + ", " + text_of(remedy.governing.subject) + ": " + ratio;
-    const std::size_t left = remedy.failing_results + remedy.failing_findings;
-    switch (remedy.verdict) {
-        case review::Verdict::adequate:
-            return wxString::Format(_("Then it holds. Nearest to its limit: %s."), governs);
-        case review::Verdict::incomplete:
-            return wxString::Format(_("Then nothing fails, though something is missing. Governs: %s."), governs);
-        case review::Verdict::inadequate:
-            break;
-    }
-    const wxString count = wxString::Format(
-        wxPLURAL("%zu result still would not hold", "%zu results still would not hold", static_cast<unsigned>(left)),
-        left);
-    return wxString::Format(_("Not enough: %s. Governs: %s."), count, governs);
-}
+wxString remedy_outcome(const review::Remedy& remedy) { return text_of(wording::remedy_outcome(remedy)); }
 
 wxString notes_page(const Notes& notes, const Theme& theme) {
     const Page page{notes, theme};
