@@ -1,8 +1,7 @@
 #include "cli/inputs.h"
 
 #include "cli/console.h"
-#include "xml/detail_file.h"
-#include "xml/text_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -28,10 +27,12 @@ std::optional<std::vector<fs::path>> documents_of(const fs::path& folder, const 
     return documents;
 }
 
-/// Why a document of a folder is passed over; empty: it is a base detail, or cannot be read, which its review says.
+/// Why a document of a folder is passed over; empty: it is a base detail or a project, or cannot be read, which its
+/// review says.
 format::Phrase passed_over(const fs::path& document) {
     switch (xml::document_kind(document)) {
         case xml::DocumentKind::detail:
+        case xml::DocumentKind::project:
             return {};
         case xml::DocumentKind::plates:
             return phrase("a plate document");
@@ -41,7 +42,7 @@ format::Phrase passed_over(const fs::path& document) {
             break;
     }
     if (!xml::read_text(document).text) return {};
-    return phrase("not a base detail");
+    return phrase("not a base detail or project");
 }
 
 bool add_folder(const fs::path& folder, std::vector<std::string>& files, const format::Locale& locale) {
@@ -53,7 +54,8 @@ bool add_folder(const fs::path& folder, std::vector<std::string>& files, const f
         if (reason.empty()) files.push_back(document.string());
         if (!reason.empty()) complain(phrase("{}: skipped: {}", document.string(), reason), locale);
     }
-    if (files.size() == before) complain(phrase("{}: no base detail in this folder", folder.string()), locale);
+    if (files.size() == before)
+        complain(phrase("{}: no base detail or project in this folder", folder.string()), locale);
     return files.size() > before;
 }
 

@@ -2,8 +2,11 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "cli/resolve_project.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 
@@ -46,6 +49,17 @@ ExitStatus validate_detail(const std::string& file, CatalogOnDemand& catalogs, c
     return ExitStatus::adequate;
 }
 
+ExitStatus validate_project(const std::string& file, CatalogOnDemand& catalogs, const Locale& locale) {
+    const auto& catalog = catalogs.get();
+    if (!catalog) return ExitStatus::unusable_input;
+    const ResolvedProject resolved = resolve_project(file, *catalog);
+    if (!resolved.project) return worse(complain(resolved.problems, locale), ExitStatus::unusable_input);
+    say(phrase("{}: valid project \"{}\", posts: {}, SHA-256 {}", file, resolved.project->name, resolved.posts.size(),
+               resolved.sha256),
+        locale);
+    return ExitStatus::adequate;
+}
+
 ExitStatus validate_plates(const std::string& file, const Locale& locale) {
     const xml::PlatesRead read = xml::read_plates(file);
     if (!read.problems.empty()) return complain(read.problems, locale);
@@ -82,6 +96,8 @@ ExitStatus validate(const std::string& file, CatalogOnDemand& catalogs, const Lo
             return validate_plates(file, locale);
         case xml::DocumentKind::catalog:
             return validate_catalog(file, locale);
+        case xml::DocumentKind::project:
+            return validate_project(file, catalogs, locale);
         case xml::DocumentKind::detail:
         case xml::DocumentKind::unknown:
             break;  // the reader of details says why an unknown one is none

@@ -1,6 +1,6 @@
 #include "plugin/adapter.h"
 
-#include "xml/characters.h"
+#include "xml/document/characters.h"
 
 #include <fmt/format.h>
 

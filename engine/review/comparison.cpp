@@ -1,6 +1,6 @@
 #include "review/comparison.h"
 
-#include "xml/detail_difference.h"
+#include "xml/detail/differences.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,9 +1,9 @@
 #include "editing/document.h"
 
 #include "editing/edits.h"
-#include "xml/detail_file.h"
-#include "xml/digest.h"
-#include "xml/text_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <stdexcept>
 

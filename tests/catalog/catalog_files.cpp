@@ -1,6 +1,6 @@
 // Reading a data folder somebody has changed: every fault is said with its file and line.
 #include "catalog/shipped.h"
-#include "xml/catalog_file.h"
+#include "xml/catalog/catalog_file.h"
 
 #include <catch2/catch.hpp>
 

@@ -110,7 +110,7 @@ TEST_CASE("A wood screw is threaded over two thirds of its length", "[catalog][u
     CHECK(anchor.head_width_in == 0.744);
 }
 
-TEST_CASE("A through-bolt goes through the block, with the thread root of NDS Table L1", "[catalog][published]") {
+TEST_CASE("A through-bolt goes through the block, with the thread root of NDS Table L1", "[catalog][memory]") {
     model::ThroughBolt bolt{"bolt-1/2", "a307", model::Washer{"washer-wide-1/2"}};
     const catalog::Anchor anchor = first_anchor(bolt);
     CHECK(anchor.kind == FastenerKind::through_bolt);

@@ -1,6 +1,6 @@
 #include "catalog/shipped.h"
 
-#include "xml/catalog_file.h"
+#include "xml/catalog/catalog_file.h"
 
 namespace toehold::test {
 

@@ -4,7 +4,7 @@
 #include "model/placement.h"
 #include "model/validate.h"
 #include "support/compare.h"
-#include "xml/catalog_file.h"
+#include "xml/catalog/catalog_file.h"
 
 #include <unistd.h>
 #include <cstdlib>

@@ -6,7 +6,8 @@
 #include "editing/samples.h"
 #include "support/compare.h"
 #include "support/temporary_folder.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
 
 #include <sys/wait.h>
 #include <unistd.h>

@@ -5,7 +5,7 @@
 #include "model/member.h"
 #include "model/validate.h"
 #include "support/compare.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <cmath>
 

@@ -4,7 +4,7 @@
 #include "editing/field_variants.h"
 #include "editing/samples.h"
 #include "support/compare.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <algorithm>
 #include <set>

@@ -2,8 +2,9 @@
 
 #include "model/member.h"
 #include "model/placement.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <cmath>

@@ -5,7 +5,7 @@
 #include "export/text/review_text.h"
 #include "model/validate.h"
 #include "review/review.h"
-#include "xml/catalog_file.h"
+#include "xml/catalog/catalog_file.h"
 
 #include <catch2/catch.hpp>
 

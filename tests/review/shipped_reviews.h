@@ -3,8 +3,8 @@
 #include "catalog/resolve.h"
 #include "model/validate.h"
 #include "review/review.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <stdexcept>
 #include <string>

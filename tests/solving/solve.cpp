@@ -3,7 +3,7 @@
 #include "review/remedies.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
-#include "xml/digest.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <cmath>

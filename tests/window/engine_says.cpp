@@ -1,8 +1,8 @@
 #include "window/engine_says.h"
 
 #include "catalog/resolve.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <cctype>
 #include <stdexcept>

@@ -1,6 +1,6 @@
 // Attributes of the basis set one by one.
 #include "support.h"
-#include "xml/basis_change.h"
+#include "xml/detail/basis.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,7 +1,7 @@
 #include "support.h"
 #include "support/compare.h"
-#include "xml/element_reader.h"
-#include "xml/strict_document.h"
+#include "xml/document/element_reader.h"
+#include "xml/document/strict_document.h"
 
 #include <array>
 #include <functional>

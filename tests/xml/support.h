@@ -1,7 +1,9 @@
 #pragma once
 // What the tests of this room share: sample documents, changed at one place, and folders that vanish.
 #include "support/temporary_folder.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <filesystem>
 #include <string>

@@ -179,7 +179,7 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
 std::vector<CheckResult> plate_bending(const CheckInput& input) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
     std::vector<mechanics::Point> anchors;
-    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(point(anchor.at));
+    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(point(in_plan(anchor.at)));
     const std::vector<mechanics::Polygon> patches = patch_outlines(input);
     const std::vector<Place> places = find_places(input, foot, anchors, patches);
     const WorstStrips worst = worst_strips(input, places, anchors, patches);

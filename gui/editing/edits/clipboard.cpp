@@ -4,7 +4,7 @@
 #include "editing/edits/result.h"
 #include "editing/parts/holes.h"
 #include "editing/words.h"
-#include "xml/detail_file.h"
+#include "xml/detail/plates_file.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,7 @@
 #include "editing/fields.h"
 #include "units/scan.h"
 #include "units/unit_table.h"
-#include "xml/characters.h"
+#include "xml/document/characters.h"
 
 #include <fmt/format.h>
 

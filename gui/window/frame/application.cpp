@@ -5,9 +5,8 @@
 #include "window/frame/language.h"
 #include "window/frame/start_frame.h"
 #include "window/text.h"
-#include "xml/catalog_file.h"
-#include "xml/data_folder.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/document/file.h"
 
 #include <wx/cmdline.h>
 #include <wx/image.h>

@@ -2,7 +2,7 @@
 #include "dxf_reading.h"
 #include "paper/papers.h"
 #include "support/compare.h"
-#include "xml/catalog_file.h"
+#include "xml/catalog/catalog_file.h"
 
 #include <algorithm>
 #include <numbers>

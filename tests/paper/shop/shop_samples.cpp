@@ -1,8 +1,8 @@
 #include "shop_samples.h"
 
 #include "support/compare.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <cmath>
 #include <filesystem>

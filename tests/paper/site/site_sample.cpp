@@ -3,8 +3,8 @@
 #include "drawing/render/lettering.h"
 #include "drawing/render/palette.h"
 #include "paper/read_back.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <filesystem>
 #include <stdexcept>

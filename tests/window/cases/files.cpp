@@ -4,7 +4,7 @@
 #include "support/compare.h"
 #include "window/engine_says.h"
 #include "window/frame/menus.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <sys/resource.h>
 #include <wx/dnd.h>

@@ -3,7 +3,7 @@
 
 #include "support/compare.h"
 #include "window/engine_says.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 using namespace toehold;
 using namespace std::chrono_literals;

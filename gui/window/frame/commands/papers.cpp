@@ -6,7 +6,7 @@
 #include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
 #include "window/text.h"
-#include "xml/detail_file.h"
+#include "xml/document/file.h"
 
 #include <wx/translation.h>
 #include <wx/utils.h>
