@@ -8,6 +8,6 @@
 namespace toehold::cli {
 
 /// The catalogs; absent, with every problem said on standard error, when they cannot be used.
-[[nodiscard]] std::optional<catalog::Catalog> load_catalog(const std::string& named);
+[[nodiscard]] std::optional<catalog::Catalog> load_catalog(const std::string& named, const format::Locale& locale);
 
 }  // namespace toehold::cli
