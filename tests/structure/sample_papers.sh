@@ -1,5 +1,5 @@
 #!/bin/sh
-# The papers that README links, made by the program: `sample_papers.sh ROOT TOEHOLD` fails where their words are no longer
+# The papers and printed reviews that README links, made by the program: `sample_papers.sh ROOT TOEHOLD` fails where their words are no longer
 # the program's, `sample_papers.sh ROOT TOEHOLD write` makes them anew, with pictures of their pages. The report's words
 # hold residuals, which differ from build to build: of it only the headings are compared.
 set -eu
@@ -12,7 +12,14 @@ trap 'rm -rf "$made"' EXIT
 export TOEHOLD_DATA="$PWD/data"
 holding=$demo/heron-landing-lags-in-deep-blocks.xml
 failing=$demo/heron-landing-short-lags-in-flat-block.xml
+project=data/projects/heron-landing-three-posts.xml
 wishes="--date 2026-11-25"
+
+# check INPUT NAME
+check() { "$toehold" check "$1" >"$made/$2.txt" 2>/dev/null || [ $? -eq 1 ]; }
+check $demo check-folder
+check $failing check-review
+check $project check-project
 
 # shellcheck disable=SC2086  # options, split on purpose
 {
@@ -42,7 +49,7 @@ if [ "${3:-}" = write ]; then
     pictures
     mkdir -p $kept
     for paper in report.pdf shop-drawing.pdf cutting-file.dxf site-sheet.pdf comparison.pdf comment-letter.pdf report.png \
-        shop-drawing.png site-sheet.png; do
+        shop-drawing.png site-sheet.png check-folder.txt check-review.txt check-project.txt; do
         cp "$made/$paper" $kept/
     done
     exit 0
@@ -57,7 +64,8 @@ words() {
         *) cat "$1/$2" ;;
     esac
 }
-for paper in report.pdf shop-drawing.pdf cutting-file.dxf site-sheet.pdf comparison.pdf comment-letter.pdf; do
+for paper in report.pdf shop-drawing.pdf cutting-file.dxf site-sheet.pdf comparison.pdf comment-letter.pdf \
+    check-folder.txt check-review.txt check-project.txt; do
     words $kept $paper >"$made/kept.txt"
     words "$made" $paper >"$made/now.txt"
     if ! diff "$made/kept.txt" "$made/now.txt"; then
