@@ -1,6 +1,7 @@
 #include "window/engine_says.h"
 
 #include "catalog/resolve.h"
+#include "wording/verdict.h"
 #include "xml/catalog/catalog_file.h"
 #include "xml/detail/detail_file.h"
 
@@ -32,12 +33,7 @@ model::BaseDetail demo(const std::string& name) {
 
 review::Review evaluation(const model::BaseDetail& detail) { return review::evaluate(resolved(detail), ""); }
 
-std::string reason_told(const review::Review& review) {
-    std::string told = review.reason;
-    if (told.back() != '.') told += '.';
-    told.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(told.front())));
-    return told;
-}
+std::string reason_told(const review::Review& review) { return format::english(wording::verdict_reason(review)); }
 
 demand::PushResult under_push(const model::BaseDetail& detail, double direction_rad) {
     demand::Preview preview(resolved(detail));

@@ -5,6 +5,7 @@
 #include "paper/report/symbols.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
+#include "wording/outcomes.h"
 #include "wording/status.h"
 
 #include <algorithm>
@@ -88,10 +89,10 @@ TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]"
     const std::string assumptions = test::words_under(report, "assumptions");
     for (const review::Assumption& one : review.assumptions) {
         CHECK(has(assumptions, one.text));
-        CHECK(has(assumptions, one.other_choice));
+        CHECK(has(assumptions, wording::other_choice(one)));
     }
     const std::string cautions = test::words_under(report, "cautions");
-    for (const std::string& caution : review.cautions) CHECK(has(cautions, caution));
+    for (const format::Phrase& caution : review.cautions) CHECK(has(cautions, caution));
 }
 
 TEST_CASE("The title block names what was reviewed", "[unit]") {
