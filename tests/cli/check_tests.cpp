@@ -1,6 +1,7 @@
 // Reviews of the demo details and of files that cannot be used, through the program.
 #include "process.h"
 #include "support/program.h"
+#include "support/contains.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -168,12 +169,12 @@ TEST_CASE("a plug-in's checks are listed beside the built-in ones, and a bad plu
     }
 }
 
-TEST_CASE("a sound detail, plate document, catalog and data folder are said to be sound", "[process]") {
+TEST_CASE("a sound detail, plate document, catalog and data folder are said to be valid", "[process]") {
     const std::string data = TOEHOLD_DATA_FOLDER;
     const Ran ran = run_toehold({"validate", one_detail(), plates_file, data + "/catalog/species.xml", data});
     INFO(ran.err);
     CHECK(ran.status == 0);
-    for (const char* part : {"sound base detail", "sound plate document", "sound catalog", "sound data folder"}) {
+    for (const char* part : {"valid base detail", "valid plate document", "valid catalog", "valid data folder"}) {
         CHECK(contains(ran.out, part));
     }
     CHECK(contains(ran.out, "  SHA-256 "));

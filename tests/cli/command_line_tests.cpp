@@ -1,5 +1,6 @@
 // What the program answers to a command line, right or wrong.
 #include "process.h"
+#include "support/contains.h"
 
 #include <catch2/catch.hpp>
 
@@ -54,10 +55,10 @@ TEST_CASE("a command line that cannot be understood gives one sentence and statu
     check_refused({"check", "--csv", "bolts", "a.xml"}, "--csv: bolts not in {anchors,checks}");
     check_refused({"check", "--csv", "anchors", "--json", "a.xml"}, "excludes");
     for (const char* jobs : {"0", "-1", "many", "1e9"}) check_refused({"check", "--jobs", jobs, "a.xml"}, "--jobs");
-    check_refused({"check", "--si", "a.xml", "b.xml"}, "--all and --si are of whole reviews");
+    check_refused({"check", "--si", "a.xml", "b.xml"}, "--all and --si need whole reviews");
     check_refused({"compare", "a.xml"}, "either a SECOND file or --second-basis");
     check_refused({"compare", "a.xml", "b.xml", "--second-basis", "method=LRFD"}, "either a SECOND file or");
-    check_refused({"compare", "a.xml", "--second-basis", "LRFD"}, "KEY=VALUE, such as method=LRFD, and not \"LRFD\"");
+    check_refused({"compare", "a.xml", "--second-basis", "LRFD"}, "KEY=VALUE, such as method=LRFD, not \"LRFD\"");
     check_refused({"compare", "a.xml", "b.xml", "c.xml"}, "c.xml");
     check_refused({"remark"}, "FILE is required");
     check_refused({"remark", "a.xml", "--by", "somebody"}, "--by requires WORDS");
@@ -69,11 +70,20 @@ TEST_CASE("a command line that cannot be understood gives one sentence and statu
     check_refused({"", "a.xml"}, "\"\" is not a command");
 }
 
+TEST_CASE("the language is asked for, or is that of the surroundings", "[process]") {
+    const std::string detail = std::string(TOEHOLD_DATA_FOLDER) + "/demo/end-nailed-blocks.xml";
+    const Ran english =
+        run_toehold({"check", detail, "--explain", "weld", "--language", "en"}, {"", "", false, {"LANGUAGE=fr"}});
+    CHECK(run_toehold({"check", detail, "--explain", "weld"}, {"", "", false, {"LANGUAGE=en_US"}}).out == english.out);
+    CHECK(run_toehold({"check", detail, "--explain", "weld", "--language", "fr"}).status == english.status);
+    check_refused({"check", detail, "--language", "de"}, "--language");
+}
+
 TEST_CASE("a data folder that cannot be used gives status 2", "[process][bad-input]") {
-    check_refused({"list", "species", "--data", "/nonexistent"}, "is no data folder");
+    check_refused({"list", "species", "--data", "/nonexistent"}, "is not a data folder");
     const Ran ran = run_toehold({"list", "species"}, {"", "", false, {"TOEHOLD_DATA=/nonexistent"}});
     CHECK(ran.status == 2);
-    CHECK(contains(ran.err, "\"/nonexistent\" is no data folder"));
+    CHECK(contains(ran.err, "\"/nonexistent\" is not a data folder"));
     CHECK(
         run_toehold({"list", "species", "--data", TOEHOLD_DATA_FOLDER}, {"", "", false, {"TOEHOLD_DATA=/nonexistent"}})
             .status == 0);

@@ -1,5 +1,6 @@
 // Two details, or one on two bases, beside each other, through the program.
 #include "process.h"
+#include "support/contains.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -24,11 +25,11 @@ TEST_CASE("the status says whether the verdict turns, and the first line says it
     const Ran turns = run_toehold({"compare", fails, holds});
     CHECK(turns.status == 1);
     CHECK(turns.err.empty());
-    CHECK(turns.out.rfind("VERDICT TURNS: the first is INADEQUATE, the second ADEQUATE\n", 0) == 0);
+    CHECK(turns.out.rfind("VERDICT CHANGES: the first is INADEQUATE, the second ADEQUATE\n", 0) == 0);
     CHECK(contains(turns.out, "framing / block B2"));
     const Ran same = run_toehold({"compare", fails, fails});
     CHECK(same.status == 0);
-    CHECK(same.out.rfind("VERDICT STAYS: INADEQUATE on both sides\n", 0) == 0);
+    CHECK(same.out.rfind("SAME VERDICT: INADEQUATE on both sides\n", 0) == 0);
     CHECK(contains(same.out, "INPUT: the same on both sides"));
     CHECK(run_toehold({"compare", "--all", "--si", fails, holds}).out.size() > turns.out.size());
 }

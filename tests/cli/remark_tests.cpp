@@ -1,5 +1,6 @@
 // A reviewer's remarks, kept in the file, through the program.
 #include "process.h"
+#include "support/contains.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -89,7 +90,7 @@ TEST_CASE("an unknown check or subject is refused with those there are", "[proce
     check_refused(copy, {"--about", "anchor-witdrawal", "x"},
                   "there is no check or finding \"anchor-witdrawal\"; there are: anchor-combined, ");
     check_refused(copy, {"--about", "anchor-seat", "--subject", "anchor Z", "x"},
-                  "anchor-seat has no subject \"anchor Z\"; there are: anchor A, anchor B, anchor C, anchor D");
+                  "anchor-seat has no result for \"anchor Z\"; there are: anchor A, anchor B, anchor C, anchor D");
     check_refused(copy, {"--about", "washer-bearing", "--subject", "anchor A", "x"},
                   "washer-bearing has no result for this detail");
     const Json finding = Json::parse(run_toehold({"check", "--json", copy.path()}).out)["findings"][0];
@@ -103,8 +104,8 @@ TEST_CASE("a remark that no file may hold, and a file that cannot be used, chang
     check_refused(copy, {""}, "the remark is empty");
     check_refused(copy, {std::string(4001, 'x')}, "the remark is too long");
     check_refused(copy, {"--date", "25.11.2026", "x"}, "invalid date; use YYYY-MM-DD");
-    check_refused(copy, {"bell \x07"}, "a remark holds bytes that no file can");
-    check_refused(copy, {"--by", "\xFF", "x"}, "a remark holds bytes that no file can");
+    check_refused(copy, {"bell \x07"}, "not valid in a file");
+    check_refused(copy, {"--by", "\xFF", "x"}, "not valid in a file");
     CHECK(run_toehold({"remark", "/nonexistent.xml", "x"}).status == 2);
     CHECK(run_toehold({"remark", demo + "heron-landing-plates.xml", "x"}).status == 2);
     CHECK(run_toehold({"remark", "-", "x"}).status == 2);

@@ -1,5 +1,6 @@
 // Many details at once: folders, the summary, tables for a spreadsheet, several threads.
 #include "process.h"
+#include "support/contains.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -58,7 +59,7 @@ TEST_CASE("a folder gives a summary of the base details in it, by name", "[proce
     for (const char* part : {"ADEQUATE", "INADEQUATE", "Sideways hold by the boards, boards", "0.91", "2 missing"}) {
         CHECK(contains(ran.out, part));
     }
-    CHECK(ran.err == "toehold: " + details.path("heron-landing-plates.xml") + ": passed over: a plate document\n");
+    CHECK(ran.err == "toehold: " + details.path("heron-landing-plates.xml") + ": skipped: a plate document\n");
     CHECK(lines(run_toehold({"check", "--full", details.path()}).out) > 10 * lines(ran.out));
     CHECK(run_toehold({"check", details.path("heron-landing-corner.xml"), details.path("heron-landing-corner.xml")})
               .status == 0);
@@ -75,7 +76,7 @@ TEST_CASE("one bad file does not stop the rest, and stands in the table", "[proc
     CHECK(contains(ran.out, "UNUSABLE"));
     CHECK(contains(ran.out, "there is no such file"));
     CHECK(contains(ran.err, "a-broken.xml:1: "));
-    CHECK(contains(ran.err, "other.xml: passed over: no base detail"));
+    CHECK(contains(ran.err, "other.xml: skipped: not a base detail"));
     CHECK(contains(ran.err, "toehold: /nonexistent.xml: there is no such file"));
 }
 
@@ -84,7 +85,7 @@ TEST_CASE("a folder without a base detail cannot be used", "[process][bad-input]
     const Ran ran = run_toehold({"check", folder.path().string()});
     CHECK(ran.status == 2);
     CHECK(ran.out.empty());
-    CHECK(contains(ran.err, "the folder holds no base detail"));
+    CHECK(contains(ran.err, "no base detail or project in this folder"));
 }
 
 TEST_CASE("one thread and several print the same, to the byte", "[process]") {

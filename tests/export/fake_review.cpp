@@ -89,18 +89,30 @@ review::Review fake_review() {
     review.detail = review.resolved.detail.name;
     review.input_sha256 = std::string(64, 'a');
     review.verdict = review::Verdict::inadequate;
-    review.reason = "Connection of the block's end, block B1, end at joist J1: nothing there to resist it";
     review.demand = demand_on(review.resolved);
     review.checks = {without_path(), withdrawal("A", 1873.0, Status::fails), withdrawal("B", 1800.0, Status::fails),
                      without_evidence(), withdrawal("C", 12.0, Status::holds)};
     const CheckResult& worst = review.checks.front();
-    review.governing = {worst.id, worst.title, worst.subject, worst.ratio, worst.direction_deg};
+    review.governing = {worst.id,     worst.title,  worst.subject,  worst.ratio, worst.direction_deg, worst.part,
+                        worst.status, worst.demand, worst.capacity, worst.unit,  worst.link};
     review.findings = {{"decking-bearing", Severity::fails, "decking", "common practice", "the decking may not bear"},
                        {"corrosion", Severity::caution, "anchor A", "NDS 2018 commentary", "say how it is protected"}};
     review.load_path = {path_link(review.checks[1]), path_link(review.checks[4]), path_link(review.checks[0])};
-    review.assumptions = {{"Lumber is wet in service.", "dry: largest ratio 1.31 instead of 1.87"},
-                          {"Blocks are tight.", ""}};
-    review.cautions = {"Guards are life safety."};
+    review::OtherChoice dry;
+    dry.choice = format::phrase("dry in service");
+    dry.ratio_before = 1.87;
+    dry.ratio_after = 1.31;
+    dry.title = worst.title;
+    dry.subject = worst.subject;
+    dry.failing_before = 3;
+    dry.failing_after = 2;
+    review.assumptions = {{format::phrase("Lumber is wet in service."), dry}, {format::phrase("Blocks are tight.")}};
+    review.facts.counts = review::counts(review.checks, review.findings);
+    review.facts.first_cause = review::first_cause(review.checks);
+    review.facts.not_specified = review::not_specified(review.checks);
+    review.facts.finding = review.findings.front().message;
+    review.facts.largest_tension = review::largest_tension(review.resolved, *review.demand);
+    review.cautions = {format::phrase("Guards are life safety.")};
     return review;
 }
 
@@ -111,12 +123,13 @@ review::Review fake_review_without_demand() {
     review.checks.clear();
     review.load_path.clear();
     review.governing = {};
+    review.facts = {};
     return review;
 }
 
 review::Review fake_review_saying(const std::string& text) {
     review::Review review = fake_review();
-    review.detail = review.reason = review.governing.title = review.governing.subject = text;
+    review.detail = review.governing.title = review.governing.subject = text;
     for (catalog::Anchor& anchor : review.resolved.anchors) anchor.id = anchor.name = text;
     on_deck(review.resolved.detail).plate.id = on_deck(review.resolved.detail).plate.metal =
         review.resolved.detail.note = text;
@@ -129,8 +142,8 @@ review::Review fake_review_saying(const std::string& text) {
     }
     for (checks::Finding& finding : review.findings) finding.subject = finding.clause = finding.message = text;
     for (review::PathLink& link : review.load_path) link.link = {text, text, text};
-    for (review::Assumption& assumption : review.assumptions) assumption.text = assumption.other_choice = text;
-    for (std::string& caution : review.cautions) caution = text;
+    for (review::Assumption& assumption : review.assumptions) assumption.text = text;
+    for (format::Phrase& caution : review.cautions) caution = text;
     for (demand::LoadCase& load : review.demand->cases) load.name = load.source = text;
     for (demand::Support& support : review.demand->supports) support.id = support.stiffness_source = text;
     for (demand::AnchorEnvelope& envelope : review.demand->anchors) envelope.stiffness_source = text;

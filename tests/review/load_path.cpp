@@ -14,13 +14,31 @@ using review::PathLink;
 
 namespace {
 
+/// The part these tests mean by a name such as `block B1` or `supports of joist J1`.
+model::PartId part_named(std::string name) {
+    model::PartId part;
+    for (const std::string prefix : {"supports of ", "ends of ", "joists at "}) {
+        if (name.rfind(prefix, 0) != 0) continue;
+        part.piece = model::PartPiece::supports;
+        name = name.substr(prefix.size());
+    }
+    if (name == "joists") return {model::PartKind::joist, "", part.piece};
+    const std::size_t blank = std::min(name.find(' '), name.size());
+    for (int kind = 1; kind <= static_cast<int>(model::PartKind::plug_in); ++kind) {
+        if (model::kind_word(static_cast<model::PartKind>(kind)) == name.substr(0, blank))
+            part.kind = static_cast<model::PartKind>(kind);
+    }
+    if (blank < name.size()) part.id = name.substr(blank + 1);
+    return part;
+}
+
 checks::CheckResult link(const char* from, const char* to, const char* by, double demand, double capacity) {
     checks::CheckResult made;
     made.id = by;
     made.demand = demand;
     made.capacity = capacity;
     made.unit = "lb";
-    made.link = checks::Link{from, to, by};
+    made.link = checks::Link{from, to, by, part_named(from), part_named(to)};
     checks::conclude(made);
     return made;
 }

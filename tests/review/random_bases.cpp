@@ -118,7 +118,7 @@ model::BaseDetail random_base(unsigned seed) {
 
 void check_output(const review::Review& made) {
     CHECK(exporting::review_json(made).size() > 100);
-    std::istringstream text(exporting::review_text(made, units::System::us));
+    std::istringstream text(exporting::review_text(made, {}));
     for (std::string line; std::getline(text, line);) CHECK(line.size() <= 100);
 }
 

@@ -1,4 +1,5 @@
 #include "review/verdict.h"
+#include "wording/verdict.h"
 
 #include <catch2/catch.hpp>
 
@@ -53,7 +54,7 @@ TEST_CASE("one failure makes it inadequate, and no path outranks any ratio", "[u
     CHECK(made.verdict == review::Verdict::inadequate);
     CHECK(made.governing.check == "b");
     CHECK(made.checks[0].status == Status::no_path);
-    CHECK(made.reason.find("nothing there to resist it") != std::string::npos);
+    CHECK(format::english(wording::verdict_reason(made)).find("no load path") != std::string::npos);
 }
 
 TEST_CASE("missing evidence makes it incomplete, never adequate", "[unit]") {

@@ -1,17 +1,17 @@
 #include "window/engine_says.h"
 
+#include "catalog/resolve.h"
+#include "wording/verdict.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+
 #include <cctype>
 
 namespace toehold::test {
 
 review::Review evaluation(const model::BaseDetail& detail) { return review::evaluate(resolved_by_shipped(detail), ""); }
 
-std::string reason_told(const review::Review& review) {
-    std::string told = review.reason;
-    if (told.back() != '.') told += '.';
-    told.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(told.front())));
-    return told;
-}
+std::string reason_told(const review::Review& review) { return format::english(wording::verdict_reason(review)); }
 
 demand::PushResult under_push(const model::BaseDetail& detail, double direction_rad) {
     demand::Preview preview(resolved_by_shipped(detail));

@@ -25,11 +25,6 @@ std::string anchors(const std::vector<catalog::Anchor>& anchors, const Locale& l
     return text.empty() ? format::text(phrase("none"), locale) : text;
 }
 
-std::string labelled(const Phrase& label, const std::string& words, const Locale& locale) {
-    constexpr std::size_t label_columns = 9;
-    return paragraph(words, "  " + padded_right(format::text(label, locale), label_columns));
-}
-
 std::string bullets(const std::vector<Phrase>& sentences, const Locale& locale) {
     std::string text;
     for (const Phrase& sentence : sentences) text += paragraph(format::text(sentence, locale), "  - ");
@@ -45,6 +40,11 @@ std::string range(const demand::Demand& demand, const Locale& locale) {
 }
 
 }  // namespace
+
+std::string labelled(const Phrase& label, const std::string& words, const Locale& locale) {
+    constexpr std::size_t label_columns = 9;
+    return paragraph(words, "  " + padded_right(format::text(label, locale), label_columns));
+}
 
 std::string detail_section(const review::Review& review, const Locale& locale) {
     const model::BaseDetail& detail = review.resolved.detail;

@@ -1,7 +1,7 @@
 // One check's worked steps, so that a reviewer can follow the arithmetic by hand.
 #include "checks/registry.h"
 #include "export/text/columns.h"
-#include "export/text/review_text.h"
+#include "export/text/sections.h"
 #include "export/text/table.h"
 #include "format/figures.h"
 #include "wording/status.h"
@@ -16,15 +16,9 @@ using format::Phrase;
 using format::phrase;
 using format::Quantity;
 
-/// A label before its text, in a column of ten.
-std::string labelled(const Phrase& label, const std::string& words, const Locale& locale) {
-    constexpr std::size_t label_columns = 9;
-    return paragraph(words, "  " + padded_right(format::text(label, locale), label_columns));
-}
-
 std::string heading(const checks::CheckResult& result, const Locale& locale) {
     std::string text = paragraph(format::text(result.title, locale) + " [" + result.id + "]");
-    text += labelled(phrase("clause"), format::text(result.clause, locale), locale);
+    text += labelled(phrase("clause"), format::text(std::string_view(result.clause), locale), locale);
     const auto& all = checks::registered_checks();
     const auto check =
         std::find_if(all.begin(), all.end(), [&result](const auto& known) { return known.id == result.id; });
@@ -38,9 +32,9 @@ Row row(const checks::Step& step, const Locale& locale) {
     const format::Figure other = format::in_system(step.value, step.unit, locale.system);
     std::string meaning = format::text(step.meaning, locale);
     if (other.unit != step.unit) meaning += " (" + format::number_text(other.value) + " " + other.unit + ")";
-    return {{step.symbol, step.formula.empty() ? "" : "= " + format::text(step.formula, locale),
+    return {{step.symbol, step.formula.empty() ? "" : "= " + format::text(std::string_view(step.formula), locale),
              "= " + format::number_text(step.value), step.unit,
-             step.clause.empty() ? "" : "[" + format::text(step.clause, locale) + "]", meaning},
+             step.clause.empty() ? "" : "[" + format::text(std::string_view(step.clause), locale) + "]", meaning},
             {}};
 }
 

@@ -5,6 +5,7 @@
 #include "support/contains.h"
 
 using namespace toehold;
+using test::contains;
 using model::Remark;
 
 namespace {

@@ -6,6 +6,7 @@
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
 #include "support/contains.h"
+#include "wording/outcomes.h"
 #include "wording/status.h"
 
 #include <algorithm>
@@ -86,11 +87,11 @@ TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]"
     CHECK(contains(remedies, "2 others did less"));
     const std::string assumptions = test::words_under(report, "assumptions");
     for (const review::Assumption& one : review.assumptions) {
-        CHECK(contains(assumptions, one.text));
-        CHECK(contains(assumptions, one.other_choice));
+        CHECK(contains(assumptions, format::english(one.text)));
+        CHECK(contains(assumptions, format::english(wording::other_choice(one))));
     }
     const std::string cautions = test::words_under(report, "cautions");
-    for (const std::string& caution : review.cautions) CHECK(contains(cautions, caution));
+    for (const format::Phrase& caution : review.cautions) CHECK(contains(cautions, format::english(caution)));
 }
 
 TEST_CASE("The title block names what was reviewed", "[unit]") {
