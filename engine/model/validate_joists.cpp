@@ -11,7 +11,6 @@ namespace toehold::model {
 namespace {
 
 using format::phrase;
-using format::verbatim;
 
 bool ends_described(const Framing& framing) {
     return framing.joists && framing.joists->from_in && framing.joists->to_in;

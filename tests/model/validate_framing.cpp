@@ -16,7 +16,7 @@ constexpr double nan_in = std::numeric_limits<double>::quiet_NaN();
 
 bool says(const Problems& problems, const std::string& words) {
     return std::any_of(problems.begin(), problems.end(), [&](const Problem& problem) {
-        return format::english(problem.message).find(words) != std::string::npos;
+        return toehold::format::english(problem.message).find(words) != std::string::npos;
     });
 }
 
