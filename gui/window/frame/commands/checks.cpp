@@ -4,6 +4,7 @@
 #include "window/frame/commands.h"
 #include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
+#include "window/panels/checks/check_painting.h"
 #include "window/panels/checks/checks_panel.h"
 #include "window/text.h"
 
@@ -18,10 +19,9 @@ void add_remark(const CommandTarget& target) {
     const checks::CheckResult* result = target.panes.checks().current_result();
     model::Remark remark;
     if (result != nullptr) remark = {result->id, result->subject, {}, {}, {}, model::Remark::State::open};
-    const wxString about = result == nullptr
-                               ? wxString(_("On the whole detail:"))
-                               : text_of(result->title, target.session.locale()) + ", " +
-                                     text_of(model::part_name(result->part), target.session.locale()) + ":";
+    const wxString about = result == nullptr ? wxString(_("On the whole detail:"))
+                                             : text_of(result->title, target.session.locale()) + ", " +
+                                                   subject_name(*result, target.session.locale()) + ":";
     const std::optional<std::string> words = target.application.prompts.remark(&target.frame, about);
     if (!words || words->empty()) return;
     remark.words = *words;

@@ -60,7 +60,7 @@ wxString status_words(const checks::CheckResult& result, bool stale, const forma
 
 /// `anchor D: 1908 lb of 346.3 lb, toward 315 deg`
 wxString subject_words(const checks::CheckResult& result, const format::Locale& locale) {
-    wxString words = text_of(model::part_name(result.part), locale);
+    wxString words = subject_name(result, locale);
     const wxString demand = figure(result.demand, result.unit, locale);
     if (result.status == checks::Status::missing_evidence) {
         words += ": " + wxString::Format(_("%s, capacity not known"), demand);
@@ -224,6 +224,12 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
 }
 
 int opener_width() { return opener; }
+
+wxString subject_name(const checks::CheckResult& result, const format::Locale& locale) {
+    // TRANSITION: a check that names no part yet has its subject as text.
+    if (result.part.kind == model::PartKind::none) return text_of(result.subject, locale);
+    return text_of(model::part_name(result.part), locale);
+}
 
 wxString figure(double value, const std::string& unit, const format::Locale& locale) {
     return text_of(format::figure_text(value, unit, locale.system));
