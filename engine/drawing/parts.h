@@ -1,6 +1,7 @@
 #pragma once
-// The names by which drawings, selection and reviews mean the same thing: `plate`, `post`, `weld`, `guard`, `push`,
-// `decking`, `shim 1`, `anchor A` (and the hole it stands in), `block B1`, `joist J1`, `rim R1`, `support S1`.
+// TRANSITION: parts as text, for scenes and selections that do not carry `model::PartId` yet: `plate`, `anchor A`,
+// `shim 1`, `block B1`, `support S1`. What a result is about is never read from these; see marked_parts.h.
+#include "checks/result.h"
 #include "model/base_detail.h"
 
 #include <string>
@@ -18,8 +19,8 @@ namespace toehold::drawing {
 /// Every part of a detail, in the order of the load path.
 [[nodiscard]] std::vector<std::string> parts(const model::BaseDetail& detail);
 
-/// The parts that a check's or a finding's subject (`anchor A`, `block B1`, `upper end of block B1`, `joist J2 at
-/// ledger S1` ...) speaks of; all anchors for a subject about anchors without naming one; empty where nothing is meant.
-[[nodiscard]] std::vector<std::string> parts_of_subject(std::string_view subject, const model::BaseDetail& detail);
+/// `marked_parts` of what a result or a finding is about.
+[[nodiscard]] std::vector<std::string> parts_of(const checks::CheckResult& result, const model::BaseDetail& detail);
+[[nodiscard]] std::vector<std::string> parts_of(const checks::Finding& finding, const model::BaseDetail& detail);
 
 }  // namespace toehold::drawing

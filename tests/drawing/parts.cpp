@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <set>
 
 using namespace toehold;
 using namespace toehold::drawing;
@@ -48,13 +47,6 @@ std::vector<std::filesystem::path> demo_details() {
     return files;
 }
 
-std::set<std::string> subjects(const review::Review& review) {
-    std::set<std::string> all;
-    for (const checks::CheckResult& check : review.checks) all.insert(check.subject);
-    for (const checks::Finding& finding : review.findings) all.insert(finding.subject);
-    return all;
-}
-
 }  // namespace
 
 TEST_CASE("A part's name is its kind and its id") {
@@ -68,9 +60,9 @@ TEST_CASE("A part's name is its kind and its id") {
 }
 
 TEST_CASE("The parts of a detail come in the order of the load path") {
-    CHECK(parts(framed()) == Parts{"push", "guard", "post", "weld", "plate", "anchor A", "anchor B", "anchor C",
-                                   "anchor D", "decking", "shim 1", "block B1", "block B2", "joist J1", "joist J2",
-                                   "rim R1", "support S1", "support S2"});
+    CHECK(drawing::parts(framed()) == Parts{"push", "guard", "post", "weld", "plate", "anchor A", "anchor B",
+                                            "anchor C", "anchor D", "decking", "shim 1", "block B1", "block B2",
+                                            "joist J1", "joist J2", "rim R1", "support S1", "support S2"});
 }
 
 TEST_CASE("What is not there is no part") {
@@ -78,67 +70,26 @@ TEST_CASE("What is not there is no part") {
     on_deck(detail).weld.reset();
     on_deck(detail).layers = {};
     detail.framing = {};
-    CHECK(parts(detail) == Parts{"push", "guard", "post", "plate", "anchor A", "anchor B", "anchor C", "anchor D"});
+    CHECK(drawing::parts(detail) ==
+          Parts{"push", "guard", "post", "plate", "anchor A", "anchor B", "anchor C", "anchor D"});
 }
 
-TEST_CASE("A subject names its parts, the one it begins with first") {
-    const model::BaseDetail detail = framed();
-    const Parts anchors = {"anchor A", "anchor B", "anchor C", "anchor D"};
-    const auto of = [&detail](const char* subject) { return parts_of_subject(subject, detail); };
-    CHECK(of("anchor A") == Parts{"anchor A"});
-    CHECK(of("hole B") == Parts{"anchor B"});
-    CHECK(of("block B1") == Parts{"block B1"});
-    CHECK(of("block B1 at joist J2") == Parts{"block B1", "joist J2"});
-    CHECK(of("block B2, upper end") == Parts{"block B2"});
-    CHECK(of("upper end of block B1") == Parts{"block B1"});
-    CHECK(of("joist J1 at beam S2") == Parts{"joist J1", "support S2"});
-    CHECK(of("joist J2 at ledger S1") == Parts{"joist J2", "support S1"});
-    CHECK(of("joists at rim R1") == Parts{"joist J1", "joist J2", "rim R1"});
-    CHECK(of("rim R1 at joist J2") == Parts{"rim R1", "joist J2"});
-    CHECK(of("boards") == Parts{"decking"});
-    CHECK(of("decking") == Parts{"decking"});
-    CHECK(of("shim 1") == Parts{"shim 1"});
-    CHECK(of("guard") == Parts{"guard"});
-    CHECK(of("post") == Parts{"post"});
-    CHECK(of("shoe") == Parts{"post"});
-    CHECK(of("weld of the post") == Parts{"weld"});
-    CHECK(of("weld of the shoe") == Parts{"weld"});
-    CHECK(of("base") == Parts{"plate"});
-    CHECK(of("anchors") == anchors);
-    CHECK(of("plate at its toe") == Parts{"plate"});
-    CHECK(of("plate at its anchors") == Parts{"plate", "anchor A", "anchor B", "anchor C", "anchor D"});
-    CHECK(of("framing") == Parts{"block B1", "block B2", "joist J1", "joist J2", "rim R1"});
-    CHECK(of("blocks along the rail") == Parts{"block B1", "block B2"});
-}
-
-TEST_CASE("A subject about nothing of this detail means nothing") {
-    const model::BaseDetail detail = framed();
-    for (const char* subject : {"", "anchor Z", "block B12", "joist J", "anchorA", "weather", "basis"})
-        CHECK(parts_of_subject(subject, detail).empty());
-}
-
-TEST_CASE("A fastener's own name is not read for parts") {
-    model::BaseDetail detail = framed();
-    model::ReportedFastener reported;
-    reported.name = "post and plate screw";
-    on_deck(detail).anchors = {{{"B", "C"}, reported, std::nullopt, ""}};
-    CHECK(parts_of_subject("fastener post and plate screw", detail) == Parts{"anchor B", "anchor C"});
-    CHECK(parts_of_subject("fastener plate", detail).empty());
-}
-
-TEST_CASE("Every subject of the shipped details' reviews points at parts that are there") {
+TEST_CASE("Every result and finding of the shipped details' reviews points at parts that are there") {
     REQUIRE(demo_details().size() > 10);
     for (const std::filesystem::path& file : demo_details()) {
         const xml::DetailRead read = xml::read_detail(file);
         REQUIRE(read.detail);
         const catalog::Resolution resolution = catalog::resolve(*read.detail, catalogs());
         REQUIRE(resolution.resolved);
-        const Parts all = parts(*read.detail);
-        for (const std::string& subject : subjects(review::evaluate(*resolution.resolved, ""))) {
-            INFO(file.filename().string() << ": " << subject);
-            const Parts meant = parts_of_subject(subject, *read.detail);
+        const Parts all = drawing::parts(*read.detail);
+        const auto points_at_parts = [&](const auto& one) {
+            INFO(file.filename().string() << ": " << one.id << ", " << one.subject);
+            const Parts meant = parts_of(one, *read.detail);
             CHECK_FALSE(meant.empty());
-            for (const std::string& part : meant) CHECK(std::find(all.begin(), all.end(), part) != all.end());
-        }
+            for (const std::string& part : meant) CHECK(contains(all, part));
+        };
+        const review::Review review = review::evaluate(*resolution.resolved, "");
+        for (const checks::CheckResult& check : review.checks) points_at_parts(check);
+        for (const checks::Finding& finding : review.findings) points_at_parts(finding);
     }
 }

@@ -92,7 +92,7 @@ void add_member(Lines& lines, const std::string& id, const session::Session& ses
 const checks::CheckResult* worst_of(const std::string& part, const session::Session& session) {
     if (!session.review()) return nullptr;
     for (const auto& result : session.review()->checks) {
-        const auto parts = drawing::parts_of_subject(result.subject, session.detail());
+        const auto parts = drawing::parts_of(result, session.detail());
         if (std::find(parts.begin(), parts.end(), part) != parts.end()) return &result;
     }
     return nullptr;

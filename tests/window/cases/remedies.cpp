@@ -56,7 +56,7 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     CHECK(worst.subject == truth.checks.front().subject);
     const wxRect row = list.GetItemRect(0);
     test::click(list.ClientToScreen(wxPoint(row.x + row.width / 2, row.y + 12)));
-    CHECK(frame.session().selection() == drawing::parts_of_subject(worst.subject, start));
+    CHECK(frame.session().selection() == drawing::parts_of(worst, start));
     CHECK_FALSE(frame.session().selection().empty());
     test::key(WXK_RETURN);  // opens to its worked steps
     CHECK(list.shown()[1].kind != window::RowKind::result);

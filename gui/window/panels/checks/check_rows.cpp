@@ -13,7 +13,7 @@ CheckIndex index_checks(const std::vector<checks::CheckResult>& results, const m
     for (const checks::CheckResult& result : results) {
         const std::string name = result.id + "|" + result.subject;
         index.keys.push_back(name + "|" + std::to_string(alike[name]++));
-        index.parts.push_back(drawing::parts_of_subject(result.subject, detail));
+        index.parts.push_back(drawing::parts_of(result, detail));
     }
     return index;
 }

@@ -54,11 +54,13 @@ wxString entry(const wxString& mark, const wxString& html) {
 wxString findings(const Page& page) {
     wxString html = heading(page, _("Findings"));
     if (page.notes.review->findings.empty()) return html + line(page.faint(_("None.")));
+    int number = 0;
     for (const checks::Finding& finding : page.notes.review->findings) {
+        const wxString link = wxString(finding_scheme) + wxString::Format("%d", number++);
         wxString words;
         if (!finding.subject.empty()) {
             const wxString subject = escaped(text_of(finding.subject));
-            words = "<a href=\"" + wxString(subject_scheme) + subject + "\">" + subject + "</a>" + page.text(": ");
+            words = "<a href=\"" + link + "\">" + subject + "</a>" + page.text(": ");
         }
         words += page.text(escaped(text_of(finding.message, page.locale)));
         if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause, page.locale) + "]");

@@ -26,6 +26,6 @@ struct Notes {
 [[nodiscard]] wxString remedy_outcome(const review::Remedy& remedy, const format::Locale& locale);
 
 /// Scheme of the links on subjects: `subject:anchor A`.
-inline constexpr auto subject_scheme = "subject:";
+inline constexpr auto finding_scheme = "finding:";  ///< and the number of the finding, from 0
 
 }  // namespace toehold::window

@@ -63,9 +63,12 @@ void NotesPanel::apply(int remedy) {
 }
 
 void NotesPanel::on_link(wxHtmlLinkEvent& event) {
-    wxString subject;
-    if (!event.GetLinkInfo().GetHref().StartsWith(subject_scheme, &subject)) return;
-    session_.select(drawing::parts_of_subject(subject.utf8_string(), session_.detail()));
+    wxString number;
+    long finding = 0;
+    if (!event.GetLinkInfo().GetHref().StartsWith(finding_scheme, &number) || !number.ToLong(&finding)) return;
+    const review::Review* review = session_.review();
+    if (review == nullptr || finding < 0 || static_cast<std::size_t>(finding) >= review->findings.size()) return;
+    session_.select(drawing::parts_of(review->findings[static_cast<std::size_t>(finding)], session_.detail()));
 }
 
 void NotesPanel::on_key(wxKeyEvent& event) {
