@@ -137,10 +137,7 @@ TEST_CASE("two details differ when what is written of them does, whichever comes
         second.note = first.note;
         second.guard = first.guard;
         second.post = first.post;
-        on_deck(second).plate = on_deck(first).plate;
-        on_deck(second).weld = on_deck(first).weld;
-        on_deck(second).anchors = on_deck(first).anchors;
-        on_deck(second).layers = on_deck(first).layers;
+        second.mount = first.mount;
         second.framing = first.framing;
         second.loads = first.loads;
         second.project = first.project;
