@@ -87,7 +87,7 @@ TEST_CASE("a basis that cannot be read, and files that cannot be used, give stat
         CHECK(ran.out.empty());
         CHECK(contains(ran.err, "toehold: --second-basis: basis: " + words));
     };
-    refused("method=lrfd", "method is none of the known words (found \"lrfd\"; accepted: ASD, LRFD)");
+    refused("method=lrfd", "method is none of the accepted words (found \"lrfd\"; accepted: ASD, LRFD)");
     refused("load-duration=3", "load duration factor is out of range");
     refused("colour=red", "<basis> has no attribute of this name");
     refused("=red", "<basis> has no attribute of this name");

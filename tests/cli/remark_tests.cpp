@@ -100,9 +100,9 @@ TEST_CASE("an unknown check or subject is refused with those there are", "[proce
 
 TEST_CASE("a remark that no file may hold, and a file that cannot be used, change nothing", "[process][bad-input]") {
     const Copy copy;
-    check_refused(copy, {""}, "a remark says nothing");
-    check_refused(copy, {std::string(4001, 'x')}, "a remark is too long");
-    check_refused(copy, {"--date", "25.11.2026", "x"}, "the date of a remark is no day of the calendar");
+    check_refused(copy, {""}, "the remark is empty");
+    check_refused(copy, {std::string(4001, 'x')}, "the remark is too long");
+    check_refused(copy, {"--date", "25.11.2026", "x"}, "invalid date; use YYYY-MM-DD");
     check_refused(copy, {"bell \x07"}, "a remark holds bytes that no file can");
     check_refused(copy, {"--by", "\xFF", "x"}, "a remark holds bytes that no file can");
     CHECK(run_toehold({"remark", "/nonexistent.xml", "x"}).status == 2);

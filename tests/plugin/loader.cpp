@@ -54,6 +54,7 @@ TEST_CASE("A sound plug-in's checks run beside the engine's own", "[unit]") {
     const auto results = run_check("sample-anchors", resolved, demand);
     REQUIRE(results.size() == 4);
     CHECK(results[0].subject == "A");
+    CHECK(results[0].part == model::anchor_part("A"));
     CHECK(results[0].id == "sample-anchors");
     CHECK(results[0].title == "Anchors, sample");
     CHECK(results[0].clause == "house rule 1");
@@ -64,7 +65,21 @@ TEST_CASE("A sound plug-in's checks run beside the engine's own", "[unit]") {
     CHECK(results[0].steps[1].value == 0.375);
     const auto plate = run_check("sample-plate", resolved, demand);
     REQUIRE(plate.size() == 1);
+    CHECK(plate[0].part == model::PartId{model::PartKind::plate});
     CHECK_CLOSE(plate[0].ratio, 0.25 / 0.375, 1e-12, 0.0);
+}
+
+TEST_CASE("A plug-in of the interface's first version is loaded and served as before", "[unit]") {
+    load_once("first_version");
+    const auto resolved = test::example_resolved();
+    const auto demand = test::example_demand(resolved, {1500.0, 0.0, 50.0}, {});
+    const auto results = run_check("first-anchors", resolved, demand);
+    REQUIRE(results.size() == 4);
+    CHECK(results[3].subject == "D");
+    CHECK(results[3].part == model::PartId{model::PartKind::plug_in, "D"});
+    CHECK(results[3].demand == 1500.0);
+    CHECK(results[3].steps.at(1).value == 0.375);
+    CHECK_CLOSE(run_check("first-plate", resolved, demand).at(0).ratio, 0.25 / 0.375, 1e-12, 0.0);
 }
 
 TEST_CASE("A plug-in's check can say that evidence is missing", "[unit]") {

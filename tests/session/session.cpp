@@ -232,8 +232,8 @@ TEST_CASE("a remedy is one step that can be taken back; one of an earlier detail
     const review::Remedy remedy = place.session.review()->remedies.front();
     place.session.apply_remedy(remedy);
     CHECK(place.session.detail() == remedy.detail);
-    CHECK(place.session.history().undo_name().find("Apply remedy: ") == 0);
-    CHECK(place.session.history().undo_name().size() < 64);
+    CHECK(format::english(place.session.history().undo_name()).find("Apply remedy: ") == 0);
+    CHECK(format::english(place.session.history().undo_name()).size() < 64);
     place.session.undo();
     CHECK(place.session.detail() == test::shipped_detail(unsound).detail);
     place.move_hole(0.125);
@@ -246,7 +246,7 @@ TEST_CASE("an edit that is refused says so and changes nothing", "[unit]") {
     Workplace place(sound);
     const std::size_t before = place.requests.size();
     CHECK_FALSE(place.session.apply({place.session.detail(), "", {}, "There is no hole to mirror."}));
-    CHECK(place.session.message() == "There is no hole to mirror.");
+    CHECK(format::english(place.session.message()) == "There is no hole to mirror.");
     CHECK(place.requests.size() == before);
     model::BaseDetail renamed = place.session.detail();
     renamed.name = "Heron Landing, changed";

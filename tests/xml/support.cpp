@@ -6,7 +6,7 @@
 namespace toehold::test {
 
 std::filesystem::path good_file(const std::string& name) {
-    return std::filesystem::path(TOEHOLD_TEST_FOLDER) / "files" / "good" / name;
+    return std::filesystem::path(TOEHOLD_TEST_FOLDER) / "files" / "version_1" / name;
 }
 
 std::filesystem::path bad_file(const std::string& name) {

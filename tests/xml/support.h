@@ -13,7 +13,7 @@
 
 namespace toehold::test {
 
-/// A file of tests/files/good or tests/files/bad.
+/// A file of tests/files/version_1, whose files are read for ever, or of tests/files/bad.
 [[nodiscard]] std::filesystem::path good_file(const std::string& name);
 [[nodiscard]] std::filesystem::path bad_file(const std::string& name);
 [[nodiscard]] std::vector<std::filesystem::path> good_details();

@@ -114,7 +114,7 @@ TEST_CASE("while a review is on its way the old one is marked", "[never_freezes]
     test::tap(WXK_RIGHT);
     REQUIRE(test::settle([&] { return frame.session().freshness() != session::Freshness::current; }, 10s));
     const wxString label = wxWindow::FindWindowByName("checks-freshness", &frame)->GetLabel();
-    CHECK(label == "stale");
+    CHECK(label == "out of date");
     REQUIRE(test::checked(frame));
     CHECK(wxWindow::FindWindowByName("checks-freshness", &frame)->GetLabel().empty());
 }

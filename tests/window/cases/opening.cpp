@@ -34,7 +34,7 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     CHECK(words.freshness == "up to date");
     CHECK_FALSE(words.stale);
     CHECK(test::control<wxStaticText>(frame, "checks-freshness").GetLabel().empty());
-    CHECK_FALSE(test::control<window::NotesPanel>(frame, "notes-panel").text().Contains("stale"));
+    CHECK_FALSE(test::control<window::NotesPanel>(frame, "notes-panel").text().Contains("out of date"));
 
     const auto& rows = test::control<window::ChecksList>(frame, "checks").shown();
     REQUIRE(rows.size() == truth.checks.size());

@@ -77,7 +77,7 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     test::shot("remedies-notes");
     test::click(test::middle_of(apply));
     REQUIRE(test::settle([&] { return frame.session().detail() == remedy.detail; }, 5s));
-    CHECK(frame.session().history().undo_name().rfind("Apply remedy: ", 0) == 0);
+    CHECK(format::english(frame.session().history().undo_name()).rfind("Apply remedy: ", 0) == 0);
     REQUIRE(test::checked(frame));
     const review::Review after = test::evaluation(remedy.detail);
     CHECK(after.verdict == remedy.verdict);

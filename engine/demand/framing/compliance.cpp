@@ -1,4 +1,4 @@
-#include "demand/framing/giving.h"
+#include "demand/framing/compliance.h"
 
 #include "demand/framing/frame.h"
 
@@ -54,7 +54,7 @@ Eigen::MatrixXd compliance(const Frame& frame, const std::vector<Place>& places)
 
 }  // namespace
 
-std::optional<mechanics::CompliantSupports> giving_framing(const catalog::Resolved& resolved, const Bed& bed) {
+std::optional<mechanics::CompliantSupports> framing_compliance(const catalog::Resolved& resolved, const Bed& bed) {
     const Frame frame = make_frame(resolved);
     mechanics::CompliantSupports framing;
     std::vector<Place> places;

@@ -1,6 +1,6 @@
-#include "demand/preview_rigid_field.h"
+#include "demand/plate_on_deck/rigid_shape.h"
 
-#include "demand/plate_mesh_input.h"
+#include "demand/plate_on_deck/mesh_input.h"
 #include "mechanics/plane/geometry.h"
 
 #include <algorithm>
@@ -70,7 +70,7 @@ mechanics::Polygon up_part(const mechanics::Polygon& cell, const mechanics::Line
     return mechanics::clip_half_plane(cell, -lift.at_origin, -lift.slope_x, -lift.slope_y);
 }
 
-void add_cell(PlateField& field, const mechanics::Polygon& cell, const mechanics::LinearField& lift,
+void add_cell(DeflectedShape& field, const mechanics::Polygon& cell, const mechanics::LinearField& lift,
               double stiffness_psi_per_in) {
     const int first = static_cast<int>(field.nodes.size());
     for (const mechanics::Point corner : cell) {
@@ -83,13 +83,13 @@ void add_cell(PlateField& field, const mechanics::Polygon& cell, const mechanics
 
 }  // namespace
 
-PlateField rigid_field(const catalog::Resolved& resolved, const Bed& bed,
-                       const mechanics::RigidPlateSolution& solution) {
+DeflectedShape rigid_shape(const catalog::Resolved& resolved, const Bed& bed,
+                           const mechanics::RigidPlateSolution& solution) {
     const mechanics::Polygon plate = outline(on_deck(resolved.detail).plate);
     const std::vector<mechanics::BedRectangle> supports = bed_rectangles(resolved, bed);
     const mechanics::LinearField lift{solution.lift_in, -solution.tilt_y_rad, solution.tilt_x_rad};
     const Grid grid = grid_of(plate, supports);
-    PlateField field;
+    DeflectedShape field;
     for (std::size_t column = 1; column < grid.x.size(); ++column) {
         const double left = grid.x[column - 1], right = grid.x[column];
         const mechanics::Polygon strip =

@@ -1,7 +1,9 @@
-#include "demand/solver.h"
+#include "demand/plate_on_deck/plate_solver.h"
 
-#include "demand/framing/giving.h"
-#include "demand/plate_mesh_input.h"
+#include "demand/framing/compliance.h"
+#include "demand/plate_on_deck/assumptions.h"
+#include "demand/plate_on_deck/envelope.h"
+#include "demand/plate_on_deck/mesh_input.h"
 #include "mechanics/rigid_plate/anchor_group.h"
 
 #include <fmt/format.h>
@@ -63,9 +65,7 @@ double rotation_rad(const Solution& solution, const Push& push) {
 
 }  // namespace
 
-double AnchorForce::shear_lb() const { return std::hypot(shear_x_lb, shear_y_lb); }
-
-Solver::Solver(const catalog::Resolved& resolved, const Preparation& preparation)
+PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation)
     : resolved_(resolved), bed_(find_bed(resolved)) {
     const auto& fixed = resolved.detail.basis.stiffness;
     for (const catalog::Anchor& anchor : resolved.anchors) {
@@ -76,34 +76,34 @@ Solver::Solver(const catalog::Resolved& resolved, const Preparation& preparation
     const bool asked_for = model::plate_behaviour(resolved.detail.basis) == model::PlateBehaviour::flexible;
     if ((!asked_for && !preparation.always_flexible) || bed_.supports.empty()) return;
     try {
-        if (preparation.framing_gives) framing_ = giving_framing(resolved, bed_);
+        if (preparation.framing_gives) framing_ = framing_compliance(resolved, bed_);
         make_plates();
     } catch (const UnfitForMesh& unfit) {
         why_rigid_ = unfit.what();
     }
 }
 
-mechanics::FlexiblePlateInput Solver::plate_at(double fineness, bool framing_gives) const {
+mechanics::FlexiblePlateInput PlateSolver::plate_at(double fineness, bool framing_gives) const {
     mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness);
     if (framing_gives) input.compliant_supports = framing_;
     return input;
 }
 
-void Solver::make_plates() {
+void PlateSolver::make_plates() {
     plate_.emplace(plate_at(fineness_, false));
     if (framing_) giving_plate_.emplace(plate_at(fineness_, true));
 }
 
-mechanics::FlexiblePlate& Solver::plate_for(const StiffnessScenario& scenario) {
+mechanics::FlexiblePlate& PlateSolver::plate_for(const StiffnessScenario& scenario) {
     return scenario.framing_gives && giving_plate_ ? *giving_plate_ : plate_.value();
 }
 
-void Solver::refine_mesh() {
+void PlateSolver::refine_mesh() {
     fineness_ *= finer;
     make_plates();
 }
 
-void Solver::record(const mechanics::Residuals& residuals, const Push& push) {
+void PlateSolver::record(const mechanics::Residuals& residuals, const Push& push) {
     const double worst = std::max({residuals.force, residuals.moment, residuals.complementarity});
     // Written so that a residual that is not a number is refused too.
     if (!(worst <= largest_residual)) {
@@ -116,7 +116,7 @@ void Solver::record(const mechanics::Residuals& residuals, const Push& push) {
     ++proof_.solves;
 }
 
-mechanics::RigidPlateSolution Solver::solve_rigid(const Push& push) {
+mechanics::RigidPlateSolution PlateSolver::solve_rigid(const Push& push) {
     std::vector<mechanics::BedPatch> patches = bed_.patches;
     for (mechanics::BedPatch& patch : patches) patch.stiffness_psi_per_in *= push.scenario.bed;
     std::vector<mechanics::AnchorSpring> anchors;
@@ -137,7 +137,7 @@ mechanics::RigidPlateSolution Solver::solve_rigid(const Push& push) {
     return solution;
 }
 
-State Solver::solve(const Push& push) {
+State PlateSolver::solve(const Push& push) {
     const mechanics::ShearShares shear = mechanics::share_shear(
         anchor_points_,
         {push.load.push_lb * std::cos(push.direction_rad), push.load.push_lb * std::sin(push.direction_rad)});
@@ -176,12 +176,12 @@ State Solver::solve(const Push& push) {
     return state;
 }
 
-PlateField Solver::field(const Push& push) {
+DeflectedShape PlateSolver::field(const Push& push) {
     const std::vector<mechanics::BedRectangle> bed = bed_rectangles(resolved_, bed_);
     mechanics::PlateField bent;
     const mechanics::FlexiblePlateSolution solution =
         plate_for(push.scenario).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
-    PlateField field;
+    DeflectedShape field;
     field.direction_rad = push.direction_rad;
     if (solution.status != mechanics::SolveStatus::solved) return field;
     for (std::size_t i = 0; i < bent.nodes.size(); ++i) {
@@ -193,14 +193,14 @@ PlateField Solver::field(const Push& push) {
     return field;
 }
 
-PlateAccuracy Solver::measure(const Push& push) {
+MeshAccuracy PlateSolver::measure(const Push& push) {
     mechanics::FlexiblePlate& coarse = plate_for(push.scenario);
     const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.framing_gives));
     const mechanics::PlateLoad load = plate_load(push);
     const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);
     const double full = largest(coarse.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);
     const mechanics::FlexiblePlateSolution finest = fine.solve_on_full_mesh(load, scale(push.scenario));
-    PlateAccuracy accuracy{coarse.unknowns(), coarse.reduced_unknowns(), 0.0, 0.0};
+    MeshAccuracy accuracy{coarse.unknowns(), coarse.reduced_unknowns(), 0.0, 0.0};
     // A pull that is small beside the bearing is the small difference of large forces, and is measured by those.
     constexpr double small_pull = 0.05;
     double measure = largest(finest.tension_lb);
@@ -210,6 +210,23 @@ PlateAccuracy Solver::measure(const Push& push) {
         accuracy.reduction_error = std::abs(reduced - full) / measure;
     }
     return accuracy;
+}
+
+bool PlateSolver::accurate(const Push& governing) {
+    constexpr double accepted_error = 0.01;
+    if (!flexible()) return true;
+    accuracy_ = measure(governing);
+    if (accuracy_->mesh_error + accuracy_->reduction_error <= accepted_error) return true;
+    refine_mesh();
+    return false;
+}
+
+void PlateSolver::complete(Demand& demand, const Push& governing) {
+    add_plate_envelopes(demand, *this, resolved_.detail);
+    demand.assumptions = plate_assumptions(*this, resolved_.detail);
+    if (flexible()) demand.field = field(governing);
+    demand.proof = proof_;
+    demand.proof.plate = accuracy_;
 }
 
 }  // namespace toehold::demand

@@ -1,4 +1,4 @@
-#include "demand/framing/sideways.h"
+#include "demand/framing/lateral.h"
 
 #include <algorithm>
 #include <cmath>
@@ -57,7 +57,7 @@ std::vector<std::pair<double, std::size_t>> holds_of(const Frame& frame, std::si
 
 /// Across the member, to its holds; returns what each puts on.
 std::vector<std::pair<std::size_t, double>> carry_across(FramingState& state, const Frame& frame, std::size_t member,
-                                                         const std::vector<SidewaysLoad>& loads) {
+                                                         const std::vector<LateralLoad>& loads) {
     const auto holds = holds_of(frame, member);
     std::vector<std::pair<std::size_t, double>> reactions;
     if (holds.size() < 2) return reactions;
@@ -67,7 +67,7 @@ std::vector<std::pair<std::size_t, double>> carry_across(FramingState& state, co
         reactions.emplace_back(hold.second, 0.0);
     }
     std::vector<PointForce> forces;
-    for (const SidewaysLoad& load : loads) {
+    for (const LateralLoad& load : loads) {
         if (load.member != member) continue;
         const Lever shares = lever(places, load.at_in);
         reactions[shares.first].second += (1.0 - shares.to_second) * load.across_lb;
@@ -79,16 +79,16 @@ std::vector<std::pair<std::size_t, double>> carry_across(FramingState& state, co
     return reactions;
 }
 
-double along_of(const std::vector<SidewaysLoad>& loads, std::size_t member) {
+double along_of(const std::vector<LateralLoad>& loads, std::size_t member) {
     double sum = 0.0;
-    for (const SidewaysLoad& load : loads) {
+    for (const LateralLoad& load : loads) {
         if (load.member == member) sum += load.along_lb;
     }
     return sum;
 }
 
 /// A block's horizontal forces become its holders' loads.
-void carry_block(FramingState& state, const Frame& frame, std::size_t block, std::vector<SidewaysLoad>& loads) {
+void carry_block(FramingState& state, const Frame& frame, std::size_t block, std::vector<LateralLoad>& loads) {
     for (const auto& [hold, force] : carry_across(state, frame, block, loads)) {
         state.holds[hold].across_lb += force;
         if (frame.holds[hold].holder)
@@ -117,7 +117,7 @@ void append_after_held(std::size_t block, const Frame& frame, std::vector<bool>&
 }
 
 /// A joist's or a rim's, where no boards hold it.
-void carry_long_member(FramingState& state, const Frame& frame, std::size_t member, std::vector<SidewaysLoad>& loads) {
+void carry_long_member(FramingState& state, const Frame& frame, std::size_t member, std::vector<LateralLoad>& loads) {
     const bool rim = frame.members[member].kind == MemberKind::rim;
     for (const auto& [hold, force] : carry_across(state, frame, member, loads)) {
         // Across a rim is along the joists that hold it: outward draws it off an upper end.
@@ -166,7 +166,7 @@ bool blocks_hold_in_a_ring(const Frame& frame) {
     });
 }
 
-void add_sideways(FramingState& state, const Frame& frame, std::vector<SidewaysLoad> loads, bool boards_hold) {
+void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold) {
     for (const std::size_t block : blocks_held_first(frame)) carry_block(state, frame, block, loads);
     if (boards_hold) return;
     for (const MemberKind kind : {MemberKind::rim, MemberKind::joist}) {

@@ -1,7 +1,7 @@
 #pragma once
 // A resolved detail as the flexible plate wants it: mesh, metal, anchors through their washers, supports.
-#include "demand/bed.h"
-#include "demand/stiffness.h"
+#include "demand/anchor_stiffness.h"
+#include "demand/plate_on_deck/bed.h"
 #include "mechanics/flexible_plate/flexible_plate.h"
 
 #include <stdexcept>

@@ -1,6 +1,6 @@
-#include "demand/bed.h"
+#include "demand/plate_on_deck/bed.h"
 
-#include "demand/stiffness.h"
+#include "demand/anchor_stiffness.h"
 #include "mechanics/plane/area_moments.h"
 #include "model/placement.h"
 

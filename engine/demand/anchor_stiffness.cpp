@@ -1,4 +1,4 @@
-#include "demand/stiffness.h"
+#include "demand/anchor_stiffness.h"
 
 #include "catalog/fastened.h"
 

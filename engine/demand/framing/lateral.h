@@ -9,7 +9,7 @@
 namespace toehold::demand {
 
 /// A horizontal force at a place along a member, in the member's axes.
-struct SidewaysLoad {
+struct LateralLoad {
     std::size_t member = 0;
     double at_in = 0.0;  ///< coordinate along it
     double across_lb = 0.0;
@@ -22,6 +22,6 @@ struct SidewaysLoad {
 [[nodiscard]] bool blocks_hold_in_a_ring(const Frame& frame);
 
 /// Adds across and along to the holds' forces, and the horizontal moment and shear to the members' actions.
-void add_sideways(FramingState& state, const Frame& frame, std::vector<SidewaysLoad> loads, bool boards_hold);
+void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold);
 
 }  // namespace toehold::demand

@@ -1,4 +1,4 @@
-#include "demand/plate_mesh_input.h"
+#include "demand/plate_on_deck/mesh_input.h"
 
 #include "mechanics/plane/area_moments.h"
 #include "model/placement.h"

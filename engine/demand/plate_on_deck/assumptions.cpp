@@ -1,9 +1,9 @@
-#include "demand/demand_assumptions.h"
+#include "demand/plate_on_deck/assumptions.h"
 
 namespace toehold::demand {
 namespace {
 
-std::string plate_sentence(const Solver& solver) {
+std::string plate_sentence(const PlateSolver& solver) {
     if (solver.flexible()) {
         return "The plate bends as a thin elastic plate: its holes are not taken out of it or of the bed, and its "
                "shear "
@@ -20,7 +20,7 @@ std::string plate_sentence(const Solver& solver) {
 
 }  // namespace
 
-std::vector<std::string> demand_assumptions(const Solver& solver, const model::BaseDetail& detail) {
+std::vector<std::string> plate_assumptions(const PlateSolver& solver, const model::BaseDetail& detail) {
     std::vector<std::string> all = solver.bed().assumptions;
     all.push_back(plate_sentence(solver));
     if (!solver.why_rigid().empty()) {

@@ -1,30 +1,16 @@
 #pragma once
-// One detail prepared for many solves: the mechanics' plain arrays, and a state for any case, scenario and direction.
-#include "demand/bed.h"
-#include "demand/demand.h"
-#include "demand/stiffness.h"
+// A plate on the deck prepared for many solves: the mechanics' plain arrays, and a state for any case, scenario and
+// direction.
+#include "demand/mount.h"
+#include "demand/plate_on_deck/bed.h"
 #include "mechanics/flexible_plate/flexible_plate.h"
 #include "mechanics/rigid_plate/rigid_plate.h"
 
 #include <optional>
-#include <stdexcept>
 #include <string>
 #include <vector>
 
 namespace toehold::demand {
-
-/// Nothing described can balance the push: a fact about the detail, to be reported as such.
-struct Overturns : std::runtime_error {
-    Overturns(const std::string& message, double direction) : std::runtime_error(message), direction_rad(direction) {}
-    double direction_rad;
-};
-
-/// A push under one stiffness: what a solve is asked for.
-struct Push {
-    LoadCase load;
-    StiffnessScenario scenario;
-    double direction_rad = 0.0;
-};
 
 /// What a solver makes ready besides the rigid plate. Each costs as much as a few dozen solves.
 struct Preparation {
@@ -32,28 +18,30 @@ struct Preparation {
     bool always_flexible = false;  ///< the flexible plate also where the basis asks for a rigid one
 };
 
-class Solver {
+class PlateSolver final : public MountSolver {
   public:
-    explicit Solver(const catalog::Resolved& resolved, const Preparation& preparation = {});
+    explicit PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation = {});
 
     /// The rigid plate, and the flexible one where the basis asks for it. The state's case and scenario are left to the
     /// caller. Throws Overturns, or std::runtime_error when a residual exceeds its limit.
-    [[nodiscard]] State solve(const Push& push);
+    [[nodiscard]] State solve(const Push& push) override;
 
     /// The largest tension under the push, held against the full mesh and a finer one. Flexible plates only.
-    [[nodiscard]] PlateAccuracy measure(const Push& push);
+    [[nodiscard]] MeshAccuracy measure(const Push& push);
     /// The bent plate under the push, on its full mesh. Flexible plates only.
-    [[nodiscard]] PlateField field(const Push& push);
+    [[nodiscard]] DeflectedShape field(const Push& push);
     /// Whether framing bears that can give, so that a scenario may ask for it. Flexible plates only.
-    [[nodiscard]] bool framing_can_give() const { return giving_plate_.has_value(); }
-    /// Meshes the plate again, half again as fine.
-    void refine_mesh();
+    [[nodiscard]] bool framing_can_give() const override { return giving_plate_.has_value(); }
+    [[nodiscard]] const std::vector<Support>& supports() const override { return bed_.supports; }
+    /// The flexible plate's mesh is refined until the largest tension is within 1 % of a finer mesh's.
+    [[nodiscard]] bool accurate(const Push& governing) override;
+    void complete(Demand& demand, const Push& governing) override;
 
-    [[nodiscard]] bool flexible() const { return plate_.has_value(); }
+    [[nodiscard]] bool flexible() const override { return plate_.has_value(); }
     /// Why a rigid plate is used although a flexible one is asked for; empty where it is not so.
     [[nodiscard]] const std::string& why_rigid() const { return why_rigid_; }
     [[nodiscard]] const Bed& bed() const { return bed_; }
-    [[nodiscard]] const std::vector<Stiffness>& anchor_stiffnesses() const { return anchor_stiffness_; }
+    [[nodiscard]] const std::vector<Stiffness>& anchor_stiffnesses() const override { return anchor_stiffness_; }
     [[nodiscard]] const std::vector<mechanics::Point>& anchor_points() const { return anchor_points_; }
     [[nodiscard]] const Proof& proof() const { return proof_; }
     /// Of the last solve at nominal stiffness, or of any without a flexible plate.
@@ -65,6 +53,8 @@ class Solver {
     /// The prepared plate that stands on what the scenario asks for. Flexible plates only.
     [[nodiscard]] mechanics::FlexiblePlate& plate_for(const StiffnessScenario& scenario);
     void make_plates();
+    /// Meshes the plate again, half again as fine.
+    void refine_mesh();
     void record(const mechanics::Residuals& residuals, const Push& push);
 
     const catalog::Resolved& resolved_;
@@ -77,6 +67,7 @@ class Solver {
     std::optional<mechanics::FlexiblePlate> plate_;
     std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on framing that gives
     std::string why_rigid_;
+    std::optional<MeshAccuracy> accuracy_;
     Proof proof_;
 };
 

@@ -1,4 +1,4 @@
-#include "demand/load_cases.h"
+#include "demand/loads/load_cases.h"
 
 #include <fmt/format.h>
 

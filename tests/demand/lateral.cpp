@@ -1,5 +1,5 @@
 // Horizontal forces handed from block to block, held to statics worked by hand.
-#include "demand/framing/sideways.h"
+#include "demand/framing/lateral.h"
 #include "support/compare.h"
 #include "support/example.h"
 
@@ -40,7 +40,7 @@ demand::FramingState pushed_against_holder(const demand::Frame& frame) {
     state.members.resize(frame.members.size());
     state.holds.resize(frame.holds.size());
     const std::size_t pushed = frame.members[0].id == "K" ? 0 : 1;
-    demand::add_sideways(state, frame, {{pushed, 5.0, 0.0, -100.0}}, true);
+    demand::add_lateral(state, frame, {{pushed, 5.0, 0.0, -100.0}}, true);
     return state;
 }
 
