@@ -7,6 +7,7 @@
 #include "support/contains.h"
 
 using namespace toehold;
+using test::contains;
 
 namespace {
 

@@ -6,6 +6,7 @@
 
 using namespace toehold;
 using model::Remark;
+using test::contains;
 
 namespace {
 
