@@ -2,6 +2,7 @@
 
 #include "cli/command_options.h"
 #include "cli/list.h"
+#include "cli/option_pieces.h"
 
 #include <CLI/CLI.hpp>
 
@@ -11,33 +12,57 @@
 namespace toehold::cli {
 namespace {
 
+using format::Locale;
+using format::Phrase;
+using format::phrase;
+
 constexpr std::array<std::string_view, 9> command_names = {"check", "compare", "remark",   "report", "draw",
                                                            "site",  "letter",  "validate", "list"};
 
-constexpr const char* purpose =
-    "Toehold finds the uplift on every anchor of a guard post's base plate on a wood deck, follows it\n"
-    "down to the floor framing, and says link by link whether it holds.";
+Phrase purpose() {
+    return phrase(
+        "Toehold finds the uplift on every anchor of a guard post's base on a wood deck, follows it down to the\n"
+        "floor framing, and says for every link whether it passes.");
+}
 
-constexpr const char* notes =
-    "Examples:\n"
-    "  toehold check porch.xml                              is this base adequate, and what governs?\n"
-    "  toehold check porch.xml --explain anchor-withdrawal  the arithmetic of one check, step by step\n"
-    "  toehold check --json east.xml west.xml               for another program\n"
-    "  toehold check details                                a summary of every base detail in a folder\n"
-    "  toehold check --csv anchors details > anchors.csv    for a spreadsheet\n"
-    "  toehold compare submitted.xml own.xml                what differs, and does the verdict turn?\n"
-    "  toehold compare porch.xml --second-basis method=LRFD the same detail on another basis\n"
-    "  toehold remark porch.xml --about weld \"Leg?\"         a reviewer's remark, kept in the file\n"
-    "  toehold report porch.xml                             the calculation, as PDF\n"
-    "  toehold draw porch.xml -o plate.dxf                  the plate, for the cutting table\n"
-    "  toehold site porch.xml --si --paper a4               the sheet for whoever builds it\n"
-    "  toehold validate porch.xml plates.xml                are the files sound? plates show their SHA-256\n"
-    "  toehold list fasteners                               what a detail may name\n"
-    "\n"
-    "Exit status: 0 adequate (or valid); 1 inadequate or incomplete; 2 unusable input or command line;\n"
-    "3 fault of the program, or output that could not be written. With several files: the largest.\n"
-    "Of report, draw, site and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
-    "Of compare: 0 the verdict is the same on both sides, whatever it is; 1 it turns; 2 and 3 as above.";
+/// A command line and what it is for.
+struct Example {
+    std::string_view line;
+    Phrase meaning;
+};
+
+std::string examples(const Locale& locale) {
+    const std::vector<Example> all = {
+        {"toehold check porch.xml", phrase("is this base adequate, and what governs?")},
+        {"toehold check porch.xml --explain anchor-withdrawal", phrase("worked steps of one check")},
+        {"toehold check --json east.xml west.xml", phrase("for another program")},
+        {"toehold check details", phrase("a summary of every base detail in a folder")},
+        {"toehold check --csv anchors details > anchors.csv", phrase("for a spreadsheet")},
+        {"toehold compare submitted.xml own.xml", phrase("what differs, and does the verdict change?")},
+        {"toehold compare porch.xml --second-basis method=LRFD", phrase("the same detail on another basis")},
+        {"toehold remark porch.xml --about weld \"Leg?\"", phrase("a reviewer's remark, kept in the file")},
+        {"toehold report porch.xml", phrase("the calculation, as PDF")},
+        {"toehold draw porch.xml -o plate.dxf", phrase("the plate, for the cutting table")},
+        {"toehold site porch.xml --si --paper a4", phrase("the sheet for the builder")},
+        {"toehold validate porch.xml plates.xml", phrase("are the files valid? plates show their SHA-256")},
+        {"toehold list fasteners", phrase("what a detail may name")}};
+    constexpr std::size_t line_columns = 53;
+    std::string text = format::text(phrase("Examples:"), locale) + "\n";
+    for (const Example& example : all) {
+        std::string line = "  " + std::string(example.line);
+        line.resize(std::max(line.size() + 1, line_columns + 2), ' ');
+        text += line + format::text(example.meaning, locale) + "\n";
+    }
+    return text;
+}
+
+Phrase exit_statuses() {
+    return phrase(
+        "Exit status: 0 adequate (or valid); 1 inadequate or incomplete; 2 unusable input or command line;\n"
+        "3 program fault, or output that could not be written. With several files: the largest.\n"
+        "Of report, draw, site and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
+        "Of compare: 0 the same verdict on both sides; 1 the verdict changes; 2 and 3 as above.");
+}
 
 std::string command_list() {
     std::string text;
@@ -60,11 +85,11 @@ std::string one_line(std::string text) {
 /// What no option alone can see; absent: nothing is wrong.
 std::optional<UsageError> whats_wrong(const CompareCommand& command) {
     if (command.second.empty() == command.second_basis.empty()) {
-        return UsageError{"compare needs either a SECOND file or --second-basis KEY=VALUE"};
+        return UsageError{phrase("compare needs either a SECOND file or --second-basis KEY=VALUE")};
     }
     for (const std::string& setting : command.second_basis) {
         if (setting.find('=') == std::string::npos) {
-            return UsageError{"--second-basis takes KEY=VALUE, such as method=LRFD, and not \"" + setting + "\""};
+            return UsageError{phrase("--second-basis takes KEY=VALUE, such as method=LRFD, not \"{}\"", setting)};
         }
     }
     return std::nullopt;
@@ -72,7 +97,7 @@ std::optional<UsageError> whats_wrong(const CompareCommand& command) {
 
 std::optional<UsageError> whats_wrong(const ListCommand& command) {
     if (is_list_name(command.what)) return std::nullopt;
-    return UsageError{"there is no list \"" + command.what + "\"; there are: " + list_names_text()};
+    return UsageError{phrase("there is no list \"{}\"; there are: {}", command.what, list_names_text())};
 }
 
 /// Every command, of which the command line fills in one.
@@ -105,24 +130,25 @@ Command chosen(const CLI::App& app, const Commands& commands) {
 
 }  // namespace
 
-Command parse_arguments(int count, const char* const* arguments) {
+Command parse_arguments(int count, const char* const* arguments, const Locale& locale) {
     if (const char* unknown = unknown_command(count, arguments)) {
-        return UsageError{"\"" + std::string(unknown) + "\" is not a command; there are: " + command_list()};
+        return UsageError{phrase("\"{}\" is not a command; there are: {}", unknown, command_list())};
     }
-    CLI::App app(purpose, "toehold");
-    app.footer(notes);
+    CLI::App app(format::text(purpose(), locale), "toehold");
+    app.footer(examples(locale) + "\n" + format::text(exit_statuses(), locale));
+    add_language(app, locale);
     app.set_version_flag("--version", "toehold " TOEHOLD_VERSION);
     app.require_subcommand(1);
     Commands commands;
-    add_check(app, commands.check);
-    add_compare(app, commands.compare);
-    add_remark(app, commands.remark);
-    add_report(app, commands.report);
-    add_draw(app, commands.draw);
-    add_site(app, commands.site);
-    add_letter(app, commands.letter);
-    add_validate(app, commands.validate);
-    add_list(app, commands.list);
+    add_check(app, commands.check, locale);
+    add_compare(app, commands.compare, locale);
+    add_remark(app, commands.remark, locale);
+    add_report(app, commands.report, locale);
+    add_draw(app, commands.draw, locale);
+    add_site(app, commands.site, locale);
+    add_letter(app, commands.letter, locale);
+    add_validate(app, commands.validate, locale);
+    add_list(app, commands.list, locale);
     try {
         app.parse(count, arguments);
     } catch (const CLI::CallForHelp&) {
@@ -130,7 +156,7 @@ Command parse_arguments(int count, const char* const* arguments) {
     } catch (const CLI::CallForVersion&) {
         return ShowText{app.version() + "\n"};
     } catch (const CLI::ParseError& error) {
-        return UsageError{one_line(error.what())};
+        return UsageError{format::verbatim(one_line(error.what()))};
     }
     return chosen(app, commands);
 }

@@ -1,6 +1,7 @@
 #pragma once
-// The command line as values. Nothing is opened and nothing printed here.
+// The command line as values. Nothing is opened and nothing printed here; help is in the language of `locale`.
 #include "cli/paper_command.h"
+#include "format/phrase.h"
 #include "units/quantity.h"
 
 #include <string>
@@ -63,12 +64,12 @@ struct ShowText {
 };
 
 struct UsageError {
-    std::string message;  ///< one sentence
+    format::Phrase message;  ///< one sentence
 };
 
 using Command = std::variant<CheckCommand, CompareCommand, RemarkCommand, PaperCommand, ValidateCommand, ListCommand,
                              ShowText, UsageError>;
 
-[[nodiscard]] Command parse_arguments(int count, const char* const* arguments);
+[[nodiscard]] Command parse_arguments(int count, const char* const* arguments, const format::Locale& locale);
 
 }  // namespace toehold::cli

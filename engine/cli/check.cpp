@@ -25,6 +25,9 @@
 namespace toehold::cli {
 namespace {
 
+using format::Locale;
+using format::phrase;
+
 constexpr std::string_view every_check = "all";
 
 /// What is printed of each review, and what is not worth computing for it.
@@ -44,19 +47,20 @@ struct Outcome {
     ExitStatus status = ExitStatus::adequate;
 };
 
-std::string explanation(const review::Review& review, const CheckCommand& command) {
+std::string explanation(const review::Review& review, const CheckCommand& command, const Locale& locale) {
     if (command.explain != every_check) {
-        std::string text = exporting::explain_text(review, command.explain, command.system);
-        if (text.empty()) text = "The check " + command.explain + " has no result for this detail.\n";
+        std::string text = exporting::explain_text(review, command.explain, locale);
+        if (text.empty())
+            text = format::text(phrase("Check {} has no result for this detail.", command.explain), locale) + "\n";
         return text;
     }
     std::string text;
     std::set<std::string> explained;
     for (const checks::CheckResult& result : review.checks) {
         if (!explained.insert(result.id).second) continue;
-        text += (text.empty() ? "" : "\n") + exporting::explain_text(review, result.id, command.system);
+        text += (text.empty() ? "" : "\n") + exporting::explain_text(review, result.id, locale);
     }
-    return text.empty() ? "No check has a result for this detail.\n" : text;
+    return text.empty() ? format::text(phrase("No check has a result for this detail."), locale) + "\n" : text;
 }
 
 Form csv_form(const CheckCommand& command) {
@@ -87,30 +91,29 @@ Form json_form(bool several) {
     return form;
 }
 
-Form text_form(const CheckCommand& command, bool several) {
+Form text_form(const CheckCommand& command, bool several, const Locale& locale) {
     Form form;
     if (several) form.between = "\n" + std::string(100, '=') + "\n\n";
     form.whole = command.explain.empty();
-    form.text = [&command](const std::string&, const review::Review& review) {
-        if (!command.explain.empty()) return explanation(review, command);
-        return exporting::review_text(review, exporting::TextOptions{command.system, command.all_rows});
+    form.text = [&command, locale](const std::string&, const review::Review& review) {
+        if (!command.explain.empty()) return explanation(review, command, locale);
+        return exporting::review_text(review, exporting::TextOptions{locale, command.all_rows});
     };
-    form.project_text = [&command](const std::string&, const review::ProjectReview& review) {
-        if (command.explain.empty())
-            return exporting::project_text(review, {command.system, command.all_rows}, command.full);
+    form.project_text = [&command, locale](const std::string&, const review::ProjectReview& review) {
+        if (command.explain.empty()) return exporting::project_text(review, {locale, command.all_rows}, command.full);
         std::string text;
         for (const review::PostReview& one : review.posts) {
-            text += (text.empty() ? "" : "\n") + one.post.id + "\n" + explanation(one.review, command);
+            text += (text.empty() ? "" : "\n") + one.post.id + "\n" + explanation(one.review, command, locale);
         }
         return text;
     };
     return form;
 }
 
-Form form_of(const CheckCommand& command, bool several) {
+Form form_of(const CheckCommand& command, bool several, const Locale& locale) {
     if (command.csv != CsvTable::none) return csv_form(command);
     if (command.json) return json_form(several);
-    if (!several || command.full || !command.explain.empty()) return text_form(command, several);
+    if (!several || command.full || !command.explain.empty()) return text_form(command, several, locale);
     Form form;
     form.whole = false;
     form.summary = true;
@@ -168,7 +171,7 @@ Outcome review_file(const std::string& file, const catalog::Catalog& catalog, co
         return project ? try_project(file, catalog, form) : try_review(file, catalog, form);
     } catch (const std::exception& error) {
         Outcome outcome;
-        outcome.row = {name_of(file), std::nullopt, "a fault of the program"};
+        outcome.row = {name_of(file), std::nullopt, phrase("program fault")};
         outcome.fault = error.what();
         outcome.status = ExitStatus::internal_fault;
         return outcome;
@@ -176,17 +179,18 @@ Outcome review_file(const std::string& file, const catalog::Catalog& catalog, co
 }
 
 ExitStatus review_all(const std::vector<std::string>& files, const catalog::Catalog& catalog, const Form& form,
-                      std::size_t jobs) {
+                      std::size_t jobs, const Locale& locale) {
     ExitStatus status = ExitStatus::adequate;
     std::vector<SummaryRow> rows;
     std::string_view before = form.before;
-    Progress progress("reviewed", files.size());
+    Progress progress(format::text(phrase("reviewed"), locale), files.size());
     const auto work = [&](std::size_t index) { return review_file(files[index], catalog, form); };
     const auto take = [&](std::size_t index, Outcome outcome) {
         progress.clear();
-        complain(outcome.problems);
+        complain(outcome.problems, locale);
         if (!outcome.fault.empty()) {
-            complain(outcome.row.file + ": a fault of the program, not of the detail: " + outcome.fault);
+            complain(phrase("{}: program fault, not a fault of the detail: {}", outcome.row.file, outcome.fault),
+                     locale);
         }
         if (outcome.row.headline && !form.summary) {
             print(before);
@@ -200,7 +204,7 @@ ExitStatus review_all(const std::vector<std::string>& files, const catalog::Cata
     in_order(files.size(), threads_for(files.size(), jobs), work, take);
     progress.clear();
     if (before == form.before) print(form.before);  // none could be printed
-    print(form.summary ? summary_text(rows) : form.after);
+    print(form.summary ? summary_text(rows, locale) : form.after);
     return status;
 }
 
@@ -211,24 +215,24 @@ bool is_check(const std::string& id) {
 
 }  // namespace
 
-ExitStatus run(const CheckCommand& command) {
-    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
+ExitStatus run(const CheckCommand& command, const Locale& spoken) {
+    const Locale locale{command.system, spoken.catalogue};
+    if (!load_plugins(command.plugins, locale)) return ExitStatus::unusable_input;
     if (!command.explain.empty() && command.explain != every_check && !is_check(command.explain)) {
-        complain("there is no check \"" + command.explain + "\"; toehold list checks names them");
+        complain(phrase("there is no check \"{}\"; toehold list checks names them", command.explain), locale);
         return ExitStatus::unusable_input;
     }
-    const auto inputs = find_inputs(command.files);
+    const auto inputs = find_inputs(command.files, locale);
     if (!inputs) return ExitStatus::unusable_input;
-    const Form form = form_of(command, inputs->several);
+    const Form form = form_of(command, inputs->several, locale);
     if (form.summary && (command.all_rows || command.system != units::System::us)) {
-        complain(
-            "--all and --si are of whole reviews; of several files a summary is printed, or every review with "
-            "--full");
+        complain(phrase("--all and --si need whole reviews; several files give a summary, or every review with --full"),
+                 locale);
         return ExitStatus::unusable_input;
     }
-    const auto catalog = load_catalog(command.data);
+    const auto catalog = load_catalog(command.data, locale);
     if (!catalog) return ExitStatus::unusable_input;
-    return review_all(inputs->files, *catalog, form, command.jobs);
+    return review_all(inputs->files, *catalog, form, command.jobs, locale);
 }
 
 }  // namespace toehold::cli

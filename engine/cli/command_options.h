@@ -8,14 +8,14 @@ class App;
 
 namespace toehold::cli {
 
-void add_check(CLI::App& app, CheckCommand& command);
-void add_compare(CLI::App& app, CompareCommand& command);
-void add_remark(CLI::App& app, RemarkCommand& command);
-void add_report(CLI::App& app, PaperCommand& command);
-void add_draw(CLI::App& app, PaperCommand& command);
-void add_site(CLI::App& app, PaperCommand& command);
-void add_letter(CLI::App& app, PaperCommand& command);
-void add_validate(CLI::App& app, ValidateCommand& command);
-void add_list(CLI::App& app, ListCommand& command);
+void add_check(CLI::App& app, CheckCommand& command, const format::Locale& locale);
+void add_compare(CLI::App& app, CompareCommand& command, const format::Locale& locale);
+void add_remark(CLI::App& app, RemarkCommand& command, const format::Locale& locale);
+void add_report(CLI::App& app, PaperCommand& command, const format::Locale& locale);
+void add_draw(CLI::App& app, PaperCommand& command, const format::Locale& locale);
+void add_site(CLI::App& app, PaperCommand& command, const format::Locale& locale);
+void add_letter(CLI::App& app, PaperCommand& command, const format::Locale& locale);
+void add_validate(CLI::App& app, ValidateCommand& command, const format::Locale& locale);
+void add_list(CLI::App& app, ListCommand& command, const format::Locale& locale);
 
 }  // namespace toehold::cli

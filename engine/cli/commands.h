@@ -1,17 +1,18 @@
 #pragma once
-// The commands. Each prints on standard output, complains on standard error, and returns its status.
+// The commands. Each prints on standard output, complains on standard error, and returns its status. `locale` gives the
+// language; the units are the command's own.
 #include "cli/arguments.h"
 #include "cli/exit_status.h"
 
 namespace toehold::cli {
 
-[[nodiscard]] ExitStatus run(const CheckCommand& command);
-[[nodiscard]] ExitStatus run(const CompareCommand& command);
-[[nodiscard]] ExitStatus run(const RemarkCommand& command);
-[[nodiscard]] ExitStatus run(const PaperCommand& command);
-[[nodiscard]] ExitStatus run(const ValidateCommand& command);
-[[nodiscard]] ExitStatus run(const ListCommand& command);
-[[nodiscard]] ExitStatus run(const ShowText& shown);
-[[nodiscard]] ExitStatus run(const UsageError& error);
+[[nodiscard]] ExitStatus run(const CheckCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const CompareCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const RemarkCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const PaperCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const ValidateCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const ListCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const ShowText& shown, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const UsageError& error, const format::Locale& locale);
 
 }  // namespace toehold::cli

@@ -15,15 +15,17 @@
 namespace toehold::cli {
 namespace {
 
+using format::Locale;
+
 struct Input {
     std::string label;
     catalog::Resolved resolved;
     std::string sha256;
 };
 
-std::optional<Input> named_input(const std::string& file, const catalog::Catalog& catalog) {
+std::optional<Input> named_input(const std::string& file, const catalog::Catalog& catalog, const Locale& locale) {
     ResolvedFile input = resolve_file(file, catalog);
-    complain(input.problems);
+    complain(input.problems, locale);
     if (!input.resolved) return std::nullopt;
     return Input{name_of(file), std::move(*input.resolved), std::move(input.sha256)};
 }
@@ -38,18 +40,20 @@ std::vector<xml::BasisSetting> settings_of(const std::vector<std::string>& words
     return settings;
 }
 
-std::string label_of(const std::string& file, const std::vector<xml::BasisSetting>& settings) {
-    std::string label = file + " with ";
+std::string label_of(const std::string& file, const std::vector<xml::BasisSetting>& settings, const Locale& locale) {
+    std::string label;
     for (const xml::BasisSetting& setting : settings) {
         if (&setting != &settings.front()) label += ", ";
-        label.append(setting.attribute).append(" ").append(setting.value.empty() ? "left out" : setting.value);
+        const format::Phrase value =
+            setting.value.empty() ? format::phrase("left out") : format::verbatim(setting.value);
+        label += setting.attribute + " " + format::text(value, locale);
     }
-    return label;
+    return format::text(format::phrase("{} with {}", file, label), locale);
 }
 
 /// The same detail on another basis.
-std::optional<Input> on_second_basis(const Input& first, const CompareCommand& command,
-                                     const catalog::Catalog& catalog) {
+std::optional<Input> on_second_basis(const Input& first, const CompareCommand& command, const catalog::Catalog& catalog,
+                                     const Locale& locale) {
     const std::vector<xml::BasisSetting> settings = settings_of(command.second_basis);
     model::BaseDetail detail = first.resolved.detail;
     xml::BasisRead read = xml::change_basis(detail.basis, settings);
@@ -58,12 +62,12 @@ std::optional<Input> on_second_basis(const Input& first, const CompareCommand& c
         read.problems = model::validate(detail);
     }
     for (model::Problem& problem : read.problems) problem.file = "--second-basis";
-    complain(read.problems);
+    complain(read.problems, locale);
     if (!read.problems.empty()) return std::nullopt;
     catalog::Resolution resolution = catalog::resolve(detail, catalog);
-    complain(resolution.problems);
+    complain(resolution.problems, locale);
     if (!resolution.resolved) return std::nullopt;
-    return Input{label_of(first.label, settings), std::move(*resolution.resolved), first.sha256};
+    return Input{label_of(first.label, settings, locale), std::move(*resolution.resolved), first.sha256};
 }
 
 review::Comparison compared(const std::array<Input, 2>& inputs) {
@@ -90,20 +94,21 @@ review::Comparison named_for_paper(review::Comparison comparison, const CompareC
 
 }  // namespace
 
-ExitStatus run(const CompareCommand& command) {
+ExitStatus run(const CompareCommand& command, const Locale& spoken) {
+    const Locale locale{command.system, spoken.catalogue};
     if (!command.wishes.output.empty() && ending_of(command.wishes.output) != "pdf") {
-        complain("a comparison is written as .pdf, and not as \"" + command.wishes.output + "\"");
+        complain(format::phrase("a comparison is written as .pdf, not as \"{}\"", command.wishes.output), locale);
         return ExitStatus::unusable_input;
     }
-    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
-    const auto catalog = load_catalog(command.data);
+    if (!load_plugins(command.plugins, locale)) return ExitStatus::unusable_input;
+    const auto catalog = load_catalog(command.data, locale);
     if (!catalog) return ExitStatus::unusable_input;
-    std::optional<Input> first = named_input(command.first, *catalog);
+    std::optional<Input> first = named_input(command.first, *catalog, locale);
     std::optional<Input> second;
     if (!command.second.empty()) {
-        second = named_input(command.second, *catalog);
+        second = named_input(command.second, *catalog, locale);
     } else if (first) {
-        second = on_second_basis(*first, command, *catalog);
+        second = on_second_basis(*first, command, *catalog, locale);
     }
     if (!first || !second) return ExitStatus::unusable_input;
     const review::Comparison comparison = compared({std::move(*first), std::move(*second)});
@@ -113,12 +118,12 @@ ExitStatus run(const CompareCommand& command) {
         wishes.system = command.system;
         const std::string bytes = paper::pdf(paper::lay_out(
             paper::comparison_report(named_for_paper(comparison, command), issue_of(wishes, command.first))));
-        return write_paper(wishes.output, bytes) ? status : ExitStatus::internal_fault;
+        return write_paper(wishes.output, bytes, locale) ? status : ExitStatus::internal_fault;
     }
     if (command.json) {
         print(exporting::comparison_json(comparison, command.all_rows));
     } else {
-        print(exporting::comparison_text(comparison, {command.system, command.all_rows}));
+        print(exporting::comparison_text(comparison, {locale, command.all_rows}));
     }
     return status;
 }

@@ -11,9 +11,7 @@
 namespace toehold::cli {
 namespace {
 
-[[noreturn]] void fail(int error) {
-    throw OutputError("the output could not be written: " + std::string(std::strerror(error)));
-}
+[[noreturn]] void fail(int error) { throw OutputError(std::strerror(error)); }
 
 }  // namespace
 
@@ -28,13 +26,13 @@ void finish_printing() {
     if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0) fail(errno);
 }
 
-void complain(std::string_view sentence) {
+void complain(const format::Phrase& sentence, const format::Locale& locale) {
     // Nothing is left to tell, and nobody to tell it to, when standard error fails.
-    std::fprintf(stderr, "toehold: %s\n", exporting::showable(sentence).c_str());
+    std::fprintf(stderr, "toehold: %s\n", exporting::showable(format::text(sentence, locale)).c_str());
 }
 
-ExitStatus complain(const model::Problems& problems) {
-    for (const model::Problem& problem : problems) complain(model::sentence(problem));
+ExitStatus complain(const model::Problems& problems, const format::Locale& locale) {
+    for (const model::Problem& problem : problems) complain(format::Phrase(model::sentence(problem)), locale);
     return problems.empty() ? ExitStatus::adequate : ExitStatus::unusable_input;
 }
 

@@ -5,18 +5,20 @@
 
 namespace toehold::cli {
 
-std::optional<catalog::Catalog> load_catalog(const std::string& named) {
+std::optional<catalog::Catalog> load_catalog(const std::string& named, const format::Locale& locale) {
     const std::filesystem::path folder = xml::find_data_folder(named);
     if (folder.empty()) {
-        complain("the catalogs were not found; name their folder with --data DIR or the variable TOEHOLD_DATA");
+        complain(format::phrase("catalogs not found. Name their folder with --data DIR or the variable TOEHOLD_DATA."),
+                 locale);
         return std::nullopt;
     }
     if (!xml::holds_catalogs(folder)) {
-        complain("\"" + folder.string() + "\" is no data folder: it holds no folder named catalog");
+        complain(format::phrase("\"{}\" is not a data folder: it has no folder named catalog", folder.string()),
+                 locale);
         return std::nullopt;
     }
     xml::CatalogRead read = xml::read_catalog(folder);
-    complain(read.problems);
+    complain(read.problems, locale);
     if (!read.problems.empty()) return std::nullopt;
     return std::move(read.catalog);
 }

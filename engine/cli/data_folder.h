@@ -1,5 +1,6 @@
 #pragma once
 // Reading the catalogs, with what is wrong said on standard error.
+#include "format/phrase.h"
 #include "catalog/catalog.h"
 
 #include <optional>
@@ -8,6 +9,6 @@
 namespace toehold::cli {
 
 /// The catalogs; absent, with every problem said on standard error, when they cannot be used.
-[[nodiscard]] std::optional<catalog::Catalog> load_catalog(const std::string& named);
+[[nodiscard]] std::optional<catalog::Catalog> load_catalog(const std::string& named, const format::Locale& locale);
 
 }  // namespace toehold::cli

@@ -10,8 +10,9 @@ namespace toehold::cli {
 namespace {
 
 namespace fs = std::filesystem;
+using format::phrase;
 
-std::optional<std::vector<fs::path>> documents_of(const fs::path& folder) {
+std::optional<std::vector<fs::path>> documents_of(const fs::path& folder, const format::Locale& locale) {
     std::vector<fs::path> documents;
     std::error_code error;
     for (fs::directory_iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
@@ -19,7 +20,7 @@ std::optional<std::vector<fs::path>> documents_of(const fs::path& folder) {
         if (entry->path().extension() == ".xml" && !entry->is_directory(unknown)) documents.push_back(entry->path());
     }
     if (error) {
-        complain(folder.string() + ": the folder cannot be read: " + error.message());
+        complain(phrase("{}: the folder cannot be read: {}", folder.string(), error.message()), locale);
         return std::nullopt;
     }
     std::sort(documents.begin(), documents.end());
@@ -28,37 +29,39 @@ std::optional<std::vector<fs::path>> documents_of(const fs::path& folder) {
 
 /// Why a document of a folder is passed over; empty: it is a base detail or a project, or cannot be read, which its
 /// review says.
-std::string passed_over(const fs::path& document) {
+format::Phrase passed_over(const fs::path& document) {
     switch (xml::document_kind(document)) {
         case xml::DocumentKind::detail:
         case xml::DocumentKind::project:
             return {};
         case xml::DocumentKind::plates:
-            return "a plate document";
+            return phrase("a plate document");
         case xml::DocumentKind::catalog:
-            return "a catalog";
+            return phrase("a catalog");
         case xml::DocumentKind::unknown:
             break;
     }
-    return xml::read_text(document).text ? "no base detail or project" : "";
+    if (!xml::read_text(document).text) return {};
+    return phrase("not a base detail or project");
 }
 
-bool add_folder(const fs::path& folder, std::vector<std::string>& files) {
-    const auto documents = documents_of(folder);
+bool add_folder(const fs::path& folder, std::vector<std::string>& files, const format::Locale& locale) {
+    const auto documents = documents_of(folder, locale);
     if (!documents) return false;
     const std::size_t before = files.size();
     for (const fs::path& document : *documents) {
-        const std::string reason = passed_over(document);
+        const format::Phrase reason = passed_over(document);
         if (reason.empty()) files.push_back(document.string());
-        if (!reason.empty()) complain(document.string() + ": passed over: " + reason);
+        if (!reason.empty()) complain(phrase("{}: skipped: {}", document.string(), reason), locale);
     }
-    if (files.size() == before) complain(folder.string() + ": the folder holds no base detail or project");
+    if (files.size() == before)
+        complain(phrase("{}: no base detail or project in this folder", folder.string()), locale);
     return files.size() > before;
 }
 
 }  // namespace
 
-std::optional<Inputs> find_inputs(const std::vector<std::string>& names) {
+std::optional<Inputs> find_inputs(const std::vector<std::string>& names, const format::Locale& locale) {
     Inputs inputs;
     inputs.several = names.size() > 1;
     bool sound = true;
@@ -69,7 +72,7 @@ std::optional<Inputs> find_inputs(const std::vector<std::string>& names) {
             continue;
         }
         inputs.several = true;
-        sound = add_folder(name, inputs.files) && sound;
+        sound = add_folder(name, inputs.files, locale) && sound;
     }
     return sound ? std::optional(inputs) : std::nullopt;
 }

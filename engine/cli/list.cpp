@@ -15,129 +15,148 @@ namespace {
 
 using catalog::Catalog;
 using exporting::Row;
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
+
+/// Cells of a row, to be said.
+using Cells = std::vector<Phrase>;
 
 /// A name, what the second and third column hold, and the rows.
 struct List {
-    std::string_view name, about, last;
-    std::vector<Row> (*rows)(const Catalog& catalog);
+    std::string_view name;
+    Phrase (*about)();
+    Phrase (*last)();
+    std::vector<Cells> (*rows)(const Catalog& catalog);
 };
 
-std::string in(double length_in) { return format::figure_text(length_in, "in", units::System::us); }
-std::string psi(double stress_psi) { return format::figure_text(stress_psi, "psi", units::System::us); }
+Quantity in(double length_in) { return {length_in, "in"}; }
+Quantity psi(double stress_psi) { return {stress_psi, "psi"}; }
 
 /// Whoever relies on a value sees how well it is known.
-std::string evidence(const catalog::Source& source) {
+Phrase evidence(const catalog::Source& source) {
     switch (source.evidence) {
         case catalog::Evidence::published:
-            return source.text;
+            return format::verbatim(source.text);
         case catalog::Evidence::computed:
-            return "computed: " + source.text;
+            return phrase("computed: {}", source.text);
         case catalog::Evidence::common_practice:
-            return "common practice: " + source.text;
+            return phrase("common practice: {}", source.text);
         case catalog::Evidence::from_memory:
-            return "FROM MEMORY, TO BE CONFIRMED: " + source.text;
+            return phrase("FROM MEMORY, TO BE CONFIRMED: {}", source.text);
         case catalog::Evidence::assumption:
-            return "assumption: " + source.text;
+            return phrase("assumption: {}", source.text);
     }
-    return source.text;
+    return format::verbatim(source.text);
 }
 
 template <class Rows, class Values>
-void add(std::vector<Row>& all, const Rows& rows, Values&& values) {
-    for (const auto& row : rows) all.push_back({{row.id, row.name + ": " + values(row), evidence(row.source)}, {}});
+void add(std::vector<Cells>& all, const Rows& rows, Values&& values) {
+    for (const auto& row : rows) {
+        all.push_back(
+            {format::verbatim(row.id), phrase("{}: {}", Phrase(row.name), values(row)), evidence(row.source)});
+    }
 }
 
-std::vector<Row> checks_rows(const Catalog&) {
-    std::vector<Row> rows;
+std::vector<Cells> checks_rows(const Catalog&) {
+    std::vector<Cells> rows;
     for (const checks::Check& check : checks::registered_checks()) {
-        rows.push_back({{check.id, check.title + ": " + check.covers, check.clause}, {}});
+        rows.push_back(
+            {format::verbatim(check.id), phrase("{}: {}", check.title, check.covers), format::verbatim(check.clause)});
     }
     return rows;
 }
 
-std::vector<Row> findings_rows(const Catalog&) {
-    std::vector<Row> rows;
-    for (const checks::FindingRule& rule : checks::registered_findings()) {
-        rows.push_back({{rule.id, rule.title, rule.clause}, {}});
-    }
+std::vector<Cells> findings_rows(const Catalog&) {
+    std::vector<Cells> rows;
+    for (const checks::FindingRule& rule : checks::registered_findings())
+        rows.push_back({format::verbatim(rule.id), rule.title, format::verbatim(rule.clause)});
     return rows;
 }
 
-std::vector<Row> fastener_rows(const Catalog& catalog) {
-    std::vector<Row> rows;
-    add(rows, catalog.lag_screws, [](const catalog::LagScrewSize& size) {
-        return "diameter " + in(size.diameter_in) + ", root " + in(size.root_diameter_in);
-    });
-    add(rows, catalog.wood_screws, [](const catalog::WoodScrewSize& size) {
-        return "diameter " + in(size.diameter_in) + ", root " + in(size.root_diameter_in);
-    });
-    add(rows, catalog.bolts, [](const catalog::BoltSize& size) { return "diameter " + in(size.diameter_in); });
+std::vector<Cells> fastener_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
+    const auto screw = [](const auto& size) {
+        return phrase("diameter {}, root {}", in(size.diameter_in), in(size.root_diameter_in));
+    };
+    add(rows, catalog.lag_screws, screw);
+    add(rows, catalog.wood_screws, screw);
+    add(rows, catalog.bolts, [](const auto& size) { return phrase("diameter {}", in(size.diameter_in)); });
     add(rows, catalog.bolt_grades, [](const catalog::BoltGrade& grade) {
-        return "grade of bolt, Fnt " + psi(grade.nominal_tension_psi) + ", Fnv " + psi(grade.nominal_shear_psi);
+        return phrase("bolt grade, Fnt {}, Fnv {}", psi(grade.nominal_tension_psi), psi(grade.nominal_shear_psi));
     });
     return rows;
 }
 
-std::vector<Row> species_rows(const Catalog& catalog) {
-    std::vector<Row> rows;
+std::vector<Cells> species_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
     add(rows, catalog.species, [](const catalog::Species& species) {
-        return "specific gravity " + format::number_text(species.specific_gravity);
+        return phrase("specific gravity {}", format::number_text(species.specific_gravity));
     });
     return rows;
 }
 
-std::vector<Row> grade_rows(const Catalog& catalog) {
-    std::vector<Row> rows;
+std::vector<Cells> grade_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
     add(rows, catalog.grades, [](const catalog::LumberGrade& grade) {
-        return "of " + grade.species + ", depth " + format::number_text(grade.depth_min_in) + " to " +
-               in(grade.depth_max_in) + ", Fb " + psi(grade.bending_psi) + ", Fv " + psi(grade.shear_psi) +
-               ", Fc perp " + psi(grade.compression_perp_psi) + ", E " + psi(grade.modulus_psi);
+        return phrase("{}, depth {} to {}, Fb {}, Fv {}, Fc perp {}, E {}", grade.species, in(grade.depth_min_in),
+                      in(grade.depth_max_in), psi(grade.bending_psi), psi(grade.shear_psi),
+                      psi(grade.compression_perp_psi), psi(grade.modulus_psi));
     });
     return rows;
 }
 
-std::vector<Row> metal_rows(const Catalog& catalog) {
-    std::vector<Row> rows;
+std::vector<Cells> metal_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
     add(rows, catalog.metals, [](const catalog::Metal& metal) {
-        return "yield " + psi(metal.yield_psi) + ", ultimate " + psi(metal.ultimate_psi);
+        return phrase("yield {}, ultimate {}", psi(metal.yield_psi), psi(metal.ultimate_psi));
     });
     add(rows, catalog.fillers,
-        [](const catalog::Filler& filler) { return "filler metal, strength " + psi(filler.strength_psi); });
+        [](const catalog::Filler& filler) { return phrase("filler metal, strength {}", psi(filler.strength_psi)); });
     return rows;
 }
 
-std::vector<Row> decking_rows(const Catalog& catalog) {
-    std::vector<Row> rows;
+std::vector<Cells> decking_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
     add(rows, catalog.decking, [](const catalog::DeckingMaterial& material) {
-        return "modulus through the thickness " + psi(material.modulus_perp_psi) +
-               (material.may_bear ? "" : ", may not bear");
+        return material.may_bear
+                   ? phrase("modulus through the thickness {}", psi(material.modulus_perp_psi))
+                   : phrase("modulus through the thickness {}; bearing not allowed", psi(material.modulus_perp_psi));
     });
     return rows;
 }
 
-std::vector<Row> washer_rows(const Catalog& catalog) {
-    std::vector<Row> rows;
+std::vector<Cells> washer_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
     add(rows, catalog.washers, [](const catalog::WasherSize& size) {
-        return "outside " + in(size.outside_diameter_in) + ", thickness " + in(size.thickness_in);
+        return phrase("outside diameter {}, thickness {}", in(size.outside_diameter_in), in(size.thickness_in));
     });
     return rows;
 }
 
-std::vector<Row> plate_rows(const Catalog& catalog) {
-    std::vector<Row> rows;
+std::vector<Cells> plate_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
     for (const model::Plate& plate : catalog.stock_plates) {
-        const std::string holes = std::to_string(plate.holes.size());
-        rows.push_back({{plate.id, plate.name, plate.metal + ", " + in(plate.thickness_in) + ", holes: " + holes}, {}});
+        rows.push_back({format::verbatim(plate.id), Phrase(plate.name),
+                        phrase("{}, {}, holes: {}", plate.metal, in(plate.thickness_in), plate.holes.size())});
     }
     return rows;
 }
 
+Phrase clause() { return phrase("clause"); }
+Phrase source() { return phrase("source"); }
+Phrase value() { return phrase("value"); }
+
 constexpr List lists[] = {
-    {"checks", "what it covers", "clause", checks_rows},  {"findings", "what it looks for", "clause", findings_rows},
-    {"fasteners", "size", "source", fastener_rows},       {"species", "value", "source", species_rows},
-    {"grades", "reference values", "source", grade_rows}, {"metals", "strength", "source", metal_rows},
-    {"decking", "value", "source", decking_rows},         {"washers", "size", "source", washer_rows},
-    {"plates", "plate", "made of", plate_rows},
+    {"checks", [] { return phrase("covers"); }, clause, checks_rows},
+    {"findings", [] { return phrase("looks for"); }, clause, findings_rows},
+    {"fasteners", [] { return phrase("size"); }, source, fastener_rows},
+    {"species", value, source, species_rows},
+    {"grades", [] { return phrase("reference values"); }, source, grade_rows},
+    {"metals", [] { return phrase("strength"); }, source, metal_rows},
+    {"decking", value, source, decking_rows},
+    {"washers", value, source, washer_rows},
+    {"plates", [] { return phrase("plate"); }, [] { return phrase("made of"); }, plate_rows},
 };
 
 const List* find_list(std::string_view name) {
@@ -156,17 +175,24 @@ std::string list_names_text() {
     return text;
 }
 
-ExitStatus run(const ListCommand& command) {
-    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
+ExitStatus run(const ListCommand& command, const format::Locale& locale) {
+    if (!load_plugins(command.plugins, locale)) return ExitStatus::unusable_input;
     const List& list = *find_list(command.what);
     Catalog catalog;
     const bool from_data = list.rows != checks_rows && list.rows != findings_rows;
     if (from_data) {
-        auto loaded = load_catalog(command.data);
+        auto loaded = load_catalog(command.data, locale);
         if (!loaded) return ExitStatus::unusable_input;
         catalog = std::move(*loaded);
     }
-    print(exporting::table({{"name"}, {std::string(list.about)}, {std::string(list.last)}}, list.rows(catalog)));
+    const auto said = [&locale](const Phrase& words) { return format::text(words, locale); };
+    std::vector<Row> rows;
+    for (const Cells& cells : list.rows(catalog)) {
+        Row row;
+        for (const Phrase& cell : cells) row.cells.push_back(said(cell));
+        rows.push_back(std::move(row));
+    }
+    print(exporting::table({{said(phrase("name"))}, {said(list.about())}, {said(list.last())}}, rows));
     return ExitStatus::adequate;
 }
 

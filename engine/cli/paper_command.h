@@ -30,6 +30,6 @@ struct PaperCommand {
 [[nodiscard]] std::string ending_of(const std::string& file);
 
 /// Writes the bytes; false, with the reason said on standard error, where that fails.
-[[nodiscard]] bool write_paper(const std::string& file, const std::string& bytes);
+[[nodiscard]] bool write_paper(const std::string& file, const std::string& bytes, const format::Locale& locale);
 
 }  // namespace toehold::cli

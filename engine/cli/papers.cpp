@@ -17,10 +17,7 @@ namespace {
 
 std::string listed(const std::vector<std::string>& endings) {
     std::string text;
-    for (const std::string& ending : endings) {
-        if (&ending != &endings.front()) text += &ending == &endings.back() ? " or " : ", ";
-        text += "." + ending;
-    }
+    for (const std::string& ending : endings) text += (text.empty() ? "." : ", .") + ending;
     return text;
 }
 
@@ -68,34 +65,36 @@ std::string ending_of(const std::string& file) {
     return ending.empty() ? ending : ending.substr(1);
 }
 
-bool write_paper(const std::string& file, const std::string& bytes) {
+bool write_paper(const std::string& file, const std::string& bytes, const format::Locale& locale) {
     if (const auto problem = xml::save_atomically(file, bytes)) {
-        complain(model::sentence(*problem));
+        complain(format::Phrase(model::sentence(*problem)), locale);
         return false;
     }
-    print("Written to " + file + "\n");
+    print(format::text(format::phrase("Written to {}", file), locale) + "\n");
     return true;
 }
 
-ExitStatus run(const PaperCommand& command) {
+ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
     const std::vector<std::string> endings = paper::endings(command.kind);
     const std::string named = command.file == standard_input ? "base-detail.xml" : issue_of({}, command.file).file;
     const std::string output =
         command.wishes.output.empty() ? paper::customary_name(command.kind, named) : command.wishes.output;
     const std::string ending = ending_of(output);
     if (std::find(endings.begin(), endings.end(), ending) == endings.end()) {
-        complain("this paper is written as " + listed(endings) + ", and not as \"" + output + "\"");
+        complain(format::phrase("\"{}\" is not a file this paper can be written to; accepted endings: {}", output,
+                                listed(endings)),
+                 locale);
         return ExitStatus::unusable_input;
     }
-    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
-    const auto catalog = load_catalog(command.data);
+    if (!load_plugins(command.plugins, locale)) return ExitStatus::unusable_input;
+    const auto catalog = load_catalog(command.data, locale);
     if (!catalog) return ExitStatus::unusable_input;
     const ResolvedFile input = resolve_file(command.file, *catalog);
-    complain(input.problems);
+    complain(input.problems, locale);
     if (!input.resolved) return ExitStatus::unusable_input;
     const review::Review review = needed_review(command.kind, input, *catalog);
     const std::string bytes = paper::paper_file(command.kind, ending, review, issue_of(command.wishes, command.file));
-    return write_paper(output, bytes) ? ExitStatus::adequate : ExitStatus::internal_fault;
+    return write_paper(output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;
 }
 
 }  // namespace toehold::cli

@@ -5,11 +5,11 @@
 
 namespace toehold::cli {
 
-bool load_plugins(const std::vector<std::string>& files) {
+bool load_plugins(const std::vector<std::string>& files, const format::Locale& locale) {
     for (const std::string& file : files) {
         const plugin::LoadOutcome outcome = plugin::load(file);
         if (outcome.plugin) continue;
-        complain(outcome.error);
+        complain(format::Phrase(outcome.error), locale);
         return false;
     }
     return true;

@@ -19,6 +19,9 @@
 namespace toehold::cli {
 namespace {
 
+using format::Locale;
+using format::Phrase;
+using format::phrase;
 using model::Remark;
 
 /// A document as it is laid out, and what it says.
@@ -27,31 +30,32 @@ struct Document {
     model::BaseDetail detail;
 };
 
-std::optional<Document> read_document(const std::string& file) {
+std::optional<Document> read_document(const std::string& file, const Locale& locale) {
     const xml::TextRead text = xml::read_text(file);
     if (!text.text) {
-        complain(text.problems);
+        complain(text.problems, locale);
         return std::nullopt;
     }
     xml::DetailRead read = xml::read_detail_text(*text.text, file);
-    complain(read.problems);
+    complain(read.problems, locale);
     if (!read.detail) return std::nullopt;
     return Document{*text.text, std::move(*read.detail)};
 }
 
-std::string remark_lines(const Remark& remark, std::size_t number) {
-    std::string head = fmt::format("{}. {}", number, remark.state == Remark::State::open ? "open" : "settled");
+std::string remark_lines(const Remark& remark, std::size_t number, const Locale& locale) {
+    const Phrase state = remark.state == Remark::State::open ? phrase("open") : phrase("settled");
+    std::string head = fmt::format("{}. {}", number, format::text(state, locale));
     if (!remark.about.empty()) head += " [" + remark.about + "]";
     if (!remark.subject.empty()) head += " " + remark.subject;
-    if (!remark.by.empty()) head += ", by " + remark.by;
+    if (!remark.by.empty()) head += ", " + format::text(phrase("by {}", remark.by), locale);
     if (!remark.date.empty()) head += ", " + remark.date;
     return exporting::paragraph(head) + exporting::paragraph(remark.words, "   ");
 }
 
-ExitStatus list_remarks(const model::BaseDetail& detail) {
-    if (detail.remarks.empty()) print("no remarks\n");
+ExitStatus list_remarks(const model::BaseDetail& detail, const Locale& locale) {
+    if (detail.remarks.empty()) print(format::text(phrase("no remarks"), locale) + "\n");
     for (std::size_t index = 0; index < detail.remarks.size(); ++index) {
-        print(remark_lines(detail.remarks[index], index + 1));
+        print(remark_lines(detail.remarks[index], index + 1, locale));
     }
     return ExitStatus::adequate;
 }
@@ -62,12 +66,14 @@ void add_ids(const Entries& entries, std::set<std::string>& ids) {
 }
 
 /// A check or a finding rule; the review's own finding of a base that turns over is one too.
-bool is_known(const std::string& about) {
+bool is_known(const std::string& about, const Locale& locale) {
     std::set<std::string> ids{"no-equilibrium"};
     add_ids(checks::registered_checks(), ids);
     add_ids(checks::registered_findings(), ids);
     if (ids.contains(about)) return true;
-    complain(fmt::format("there is no check or finding \"{}\"; there are: {}", about, fmt::join(ids, ", ")));
+    complain(
+        phrase("there is no check or finding \"{}\"; there are: {}", about, fmt::format("{}", fmt::join(ids, ", "))),
+        locale);
     return false;
 }
 
@@ -79,12 +85,12 @@ void add_subjects(const Results& results, const std::string& about, std::set<std
 }
 
 /// Whether the check or finding has a result of this subject for the detail.
-bool is_subject(const RemarkCommand& command, const model::BaseDetail& detail) {
-    const auto catalog = load_catalog(command.data);
+bool is_subject(const RemarkCommand& command, const model::BaseDetail& detail, const Locale& locale) {
+    const auto catalog = load_catalog(command.data, locale);
     if (!catalog) return false;
     catalog::Resolution resolution = catalog::resolve(detail, *catalog);
     for (model::Problem& problem : resolution.problems) problem.file = command.file;
-    complain(resolution.problems);
+    complain(resolution.problems, locale);
     if (!resolution.resolved) return false;
     const review::Review review = review::evaluate(*resolution.resolved, {});
     std::set<std::string> subjects;
@@ -92,69 +98,73 @@ bool is_subject(const RemarkCommand& command, const model::BaseDetail& detail) {
     add_subjects(review.findings, command.about, subjects);
     if (subjects.contains(command.subject)) return true;
     if (subjects.empty()) {
-        complain(fmt::format("{} has no result for this detail, so none on \"{}\"", command.about, command.subject));
+        complain(phrase("{} has no result for this detail, so none for \"{}\"", command.about, command.subject),
+                 locale);
     } else {
-        complain(fmt::format("{} has no subject \"{}\"; there are: {}", command.about, command.subject,
-                             fmt::join(subjects, ", ")));
+        complain(phrase("{} has no result for \"{}\"; there are: {}", command.about, command.subject,
+                        fmt::format("{}", fmt::join(subjects, ", "))),
+                 locale);
     }
     return false;
 }
 
-bool can_be_written(const RemarkCommand& command) {
+bool can_be_written(const RemarkCommand& command, const Locale& locale) {
     for (const std::string& text : {command.words, command.by}) {
         if (!xml::first_bad_byte(text)) continue;
-        complain("a remark holds bytes that no file can: text in UTF-8 without control characters is needed");
+        complain(phrase("not valid in a file: a remark is UTF-8 text without control characters"), locale);
         return false;
     }
     return true;
 }
 
 /// The file with the detail's remarks in it and all else as it was.
-ExitStatus save(const std::string& file, const Document& document, const model::BaseDetail& changed) {
+ExitStatus save(const std::string& file, const Document& document, const model::BaseDetail& changed,
+                const Locale& locale) {
     model::Problems problems = model::validate(changed);
     for (model::Problem& problem : problems) problem.file = file;
-    if (!problems.empty()) return complain(problems);
+    if (!problems.empty()) return complain(problems, locale);
     const std::optional<std::string> text = xml::with_remarks(document.text, changed.remarks);
     // A document that was laid out past our understanding is written in our own layout rather than damaged.
     const bool sound = text && xml::read_detail_text(*text, file).detail == changed;
     const auto refused = xml::save_atomically(file, sound ? *text : xml::write_detail(changed));
-    return refused ? complain(model::Problems{*refused}) : ExitStatus::adequate;
+    return refused ? complain(model::Problems{*refused}, locale) : ExitStatus::adequate;
 }
 
-ExitStatus add_remark(const RemarkCommand& command, const Document& document) {
-    if (!can_be_written(command)) return ExitStatus::unusable_input;
-    if (!command.about.empty() && !is_known(command.about)) return ExitStatus::unusable_input;
-    if (!command.subject.empty() && !is_subject(command, document.detail)) return ExitStatus::unusable_input;
+ExitStatus add_remark(const RemarkCommand& command, const Document& document, const Locale& locale) {
+    if (!can_be_written(command, locale)) return ExitStatus::unusable_input;
+    if (!command.about.empty() && !is_known(command.about, locale)) return ExitStatus::unusable_input;
+    if (!command.subject.empty() && !is_subject(command, document.detail, locale)) return ExitStatus::unusable_input;
     model::BaseDetail changed = document.detail;
     changed.remarks.push_back(
         {command.about, command.subject, command.words, command.by, command.date, Remark::State::open});
-    const ExitStatus status = save(command.file, document, changed);
-    if (status == ExitStatus::adequate) print(remark_lines(changed.remarks.back(), changed.remarks.size()));
+    const ExitStatus status = save(command.file, document, changed, locale);
+    if (status == ExitStatus::adequate) print(remark_lines(changed.remarks.back(), changed.remarks.size(), locale));
     return status;
 }
 
-ExitStatus settle_remark(const RemarkCommand& command, const Document& document) {
+ExitStatus settle_remark(const RemarkCommand& command, const Document& document, const Locale& locale) {
     model::BaseDetail changed = document.detail;
     if (command.settle > changed.remarks.size()) {
-        complain(fmt::format("{}: there is no remark {}; there are {}", command.file, command.settle,
-                             changed.remarks.size()));
+        complain(
+            phrase("{}: there is no remark {}; there are {}", command.file, command.settle, changed.remarks.size()),
+            locale);
         return ExitStatus::unusable_input;
     }
     Remark& settled = changed.remarks[command.settle - 1];
     settled.state = Remark::State::settled;
-    const ExitStatus status = save(command.file, document, changed);
-    if (status == ExitStatus::adequate) print(remark_lines(settled, command.settle));
+    const ExitStatus status = save(command.file, document, changed, locale);
+    if (status == ExitStatus::adequate) print(remark_lines(settled, command.settle, locale));
     return status;
 }
 
 }  // namespace
 
-ExitStatus run(const RemarkCommand& command) {
-    if (!load_plugins(command.plugins)) return ExitStatus::unusable_input;
-    const std::optional<Document> document = read_document(command.file);
+ExitStatus run(const RemarkCommand& command, const Locale& locale) {
+    if (!load_plugins(command.plugins, locale)) return ExitStatus::unusable_input;
+    const std::optional<Document> document = read_document(command.file, locale);
     if (!document) return ExitStatus::unusable_input;
-    if (command.words_given) return add_remark(command, *document);
-    return command.settle > 0 ? settle_remark(command, *document) : list_remarks(document->detail);
+    if (command.words_given) return add_remark(command, *document, locale);
+    return command.settle > 0 ? settle_remark(command, *document, locale) : list_remarks(document->detail, locale);
 }
 
 }  // namespace toehold::cli

@@ -5,8 +5,6 @@
 #include "format/figures.h"
 #include "wording/status.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <filesystem>
 
@@ -17,6 +15,9 @@ namespace fs = std::filesystem;
 
 using exporting::Align;
 using exporting::Row;
+using format::Locale;
+using format::Phrase;
+using format::phrase;
 using review::Verdict;
 
 /// The one folder all files are in; empty where they are not.
@@ -33,57 +34,64 @@ long count(const std::vector<SummaryRow>& rows, std::optional<Verdict> verdict) 
     });
 }
 
-std::string first_line(const std::vector<SummaryRow>& rows) {
-    std::string text = fmt::format("{} {}: {} adequate, {} inadequate, {} incomplete", rows.size(),
-                                   rows.size() == 1 ? "detail" : "details", count(rows, Verdict::adequate),
-                                   count(rows, Verdict::inadequate), count(rows, Verdict::incomplete));
-    if (const long unusable = count(rows, std::nullopt); unusable > 0) text += fmt::format(", {} unusable", unusable);
-    return exporting::paragraph(text);
-}
-
-std::string findings_cell(const Headline& headline) {
-    constexpr std::array<const char*, 3> words{"fails", "missing", "caution"};
-    std::vector<std::string> parts;
-    for (std::size_t kind = 0; kind < words.size(); ++kind) {
-        if (headline.findings.at(kind) > 0) {
-            parts.push_back(fmt::format("{} {}", headline.findings.at(kind), words.at(kind)));
-        }
+std::string first_line(const std::vector<SummaryRow>& rows, const Locale& locale) {
+    Phrase line =
+        phrase("{} details: {} adequate, {} inadequate, {} incomplete", rows.size(), count(rows, Verdict::adequate),
+               count(rows, Verdict::inadequate), count(rows, Verdict::incomplete));
+    if (rows.size() == 1) {
+        line = phrase("1 detail: {} adequate, {} inadequate, {} incomplete", count(rows, Verdict::adequate),
+                      count(rows, Verdict::inadequate), count(rows, Verdict::incomplete));
     }
-    return parts.empty() ? std::string("none") : fmt::format("{}", fmt::join(parts, ", "));
+    if (const long unusable = count(rows, std::nullopt); unusable > 0)
+        line = phrase("{}, {} unusable", std::move(line), unusable);
+    return exporting::paragraph(format::text(line, locale));
 }
 
-Row summary_row(const SummaryRow& row, bool bare_name) {
+std::string findings_cell(const review::Counts& counts, const Locale& locale) {
+    std::string cell;
+    const auto add = [&](std::size_t count, const Phrase& words) {
+        if (count > 0) cell += (cell.empty() ? "" : ", ") + format::text(words, locale);
+    };
+    add(counts.findings_fail, phrase("{} fail", counts.findings_fail));
+    add(counts.findings_missing, phrase("{} not specified", counts.findings_missing));
+    add(counts.cautions, phrase("{} caution", counts.cautions));
+    return cell.empty() ? format::text(phrase("none"), locale) : cell;
+}
+
+Row summary_row(const SummaryRow& row, bool bare_name, const Locale& locale) {
     const std::string file = bare_name ? fs::path(row.file).filename().string() : row.file;
-    if (!row.headline) return {{file, "UNUSABLE", "-", "-"}, {row.trouble}};
+    if (!row.headline)
+        return {{file, format::text(phrase("UNUSABLE"), locale), "-", "-"}, {format::text(row.trouble, locale)}};
     const review::Governing& governing = row.headline->governing;
     const bool governed = !governing.check.empty();
-    return {{file, std::string(wording::word(row.headline->verdict)),
-             governed ? format::ratio_text(governing.ratio) : std::string("-"), findings_cell(*row.headline)},
-            {governed ? governing.title + ", " + governing.subject : std::string("no check could be made")}};
+    return {{file, format::text(wording::word(row.headline->verdict), locale),
+             governed ? format::ratio_text(governing.ratio) : std::string("-"),
+             findings_cell(row.headline->counts, locale)},
+            {format::text(governed ? wording::result(governing.title, governing.part, governing.subject)
+                                   : phrase("no check could be made"),
+                          locale)}};
 }
 
 }  // namespace
 
-Headline headline(const review::Review& review) {
-    Headline result{review.verdict, review.governing, {}};
-    for (const checks::Finding& finding : review.findings) {
-        ++result.findings.at(static_cast<std::size_t>(finding.severity));
-    }
-    return result;
-}
+Headline headline(const review::Review& review) { return {review.verdict, review.governing, review.facts.counts}; }
 
-std::string summary_text(const std::vector<SummaryRow>& rows) {
+std::string summary_text(const std::vector<SummaryRow>& rows, const Locale& locale) {
     const fs::path folder = common_folder(rows);
     std::vector<Row> lines;
     lines.reserve(rows.size());
-    for (const SummaryRow& row : rows) lines.push_back(summary_row(row, !folder.empty()));
-    std::string text = first_line(rows);
-    if (!folder.empty()) text += exporting::paragraph("in " + folder.string());
-    return text + "\n" + exporting::table({{"file"}, {"verdict"}, {"D/C", Align::right}, {"findings"}}, lines) + "\n" +
-           exporting::paragraph(
-               "Below each file what governs it; D/C: its demand over capacity. The whole review of one file: toehold "
-               "check "
-               "FILE; of all of them: --full.");
+    for (const SummaryRow& row : rows) lines.push_back(summary_row(row, !folder.empty(), locale));
+    std::string text = first_line(rows, locale);
+    if (!folder.empty()) text += exporting::paragraph(format::text(phrase("in {}", folder.string()), locale));
+    const std::vector<exporting::Column> columns = {{format::text(phrase("file"), locale)},
+                                                    {format::text(phrase("verdict"), locale)},
+                                                    {format::text(phrase("D/C"), locale), Align::right},
+                                                    {format::text(phrase("findings"), locale)}};
+    return text + "\n" + exporting::table(columns, lines) + "\n" +
+           exporting::paragraph(format::text(
+               phrase("Below each file, what governs it; D/C: its demand over capacity. The whole review of one file: "
+                      "toehold check FILE; of all of them: --full."),
+               locale));
 }
 
 }  // namespace toehold::cli

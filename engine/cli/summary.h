@@ -2,7 +2,6 @@
 // Many reviews in one table: which hold, what governs each.
 #include "review/review.h"
 
-#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -13,17 +12,17 @@ namespace toehold::cli {
 struct Headline {
     review::Verdict verdict = review::Verdict::incomplete;
     review::Governing governing;
-    std::array<std::size_t, 3> findings{};  ///< that fail, that miss something, that caution
+    review::Counts counts;
 };
 [[nodiscard]] Headline headline(const review::Review& review);
 
 struct SummaryRow {
     std::string file;
     std::optional<Headline> headline;  ///< absent: the file could not be used
-    std::string trouble;               ///< then why, in a few words
+    format::Phrase trouble;            ///< then why, in a few words
 };
 
 /// At most 100 columns. Its first line counts the verdicts.
-[[nodiscard]] std::string summary_text(const std::vector<SummaryRow>& rows);
+[[nodiscard]] std::string summary_text(const std::vector<SummaryRow>& rows, const format::Locale& locale);
 
 }  // namespace toehold::cli

@@ -3,14 +3,13 @@
 #include "checks/registry.h"
 #include "review/verdict.h"
 
-#include <fmt/format.h>
-
-#include <algorithm>
 #include <cmath>
 #include <functional>
 
 namespace toehold::review {
 namespace {
+
+using format::phrase;
 
 using BasisChange = std::function<void(model::Basis&)>;
 
@@ -25,35 +24,31 @@ const checks::CheckResult* worst_with_ratio(const std::vector<checks::CheckResul
     return worst;
 }
 
-long failing(const std::vector<checks::CheckResult>& results) {
-    return std::count_if(results.begin(), results.end(), [](const checks::CheckResult& result) {
-        return result.status == checks::Status::fails || result.status == checks::Status::no_path;
-    });
-}
-
 class Alternatives {
   public:
     Alternatives(const catalog::Resolved& resolved, const demand::Demand& demand,
                  const std::vector<checks::CheckResult>& results, const Stop& stop)
         : resolved_(resolved), demand_(demand), results_(results), stop_(stop) {}
 
-    /// What the change would give, in one clause.
-    [[nodiscard]] std::string with(const std::string& choice, const BasisChange& change) const {
-        if (stop_ && stop_()) return {};
+    /// What the change would give.
+    [[nodiscard]] std::optional<OtherChoice> with(const format::Phrase& choice, const BasisChange& change) const {
+        if (stop_ && stop_()) return std::nullopt;
         catalog::Resolved changed = resolved_;
         change(changed.detail.basis);
         const std::vector<checks::CheckResult> others = run_checks(changed, demand_);
+        OtherChoice other;
+        other.choice = choice;
+        other.failing_before = counts(results_, {}).failing();
+        other.failing_after = counts(others, {}).failing();
         const checks::CheckResult* before = worst_with_ratio(results_);
         const checks::CheckResult* after = worst_with_ratio(others);
-        if (before == nullptr || after == nullptr) return choice + ": no ratio to compare";
-        const long failing_before = failing(results_), failing_after = failing(others);
-        constexpr double shown = 0.005;  // ratios are printed to two decimals
-        if (std::abs(after->ratio - before->ratio) < shown && failing_after == failing_before) {
-            return choice + ": the largest ratio and the number of results that do not hold stay as they are";
-        }
-        return fmt::format(
-            "{}: largest ratio {:.2f} ({}, {}) instead of {:.2f}; {} results would not hold instead of {}", choice,
-            after->ratio, after->title, after->subject, before->ratio, failing_after, failing_before);
+        if (before == nullptr || after == nullptr) return other;
+        other.ratio_before = before->ratio;
+        other.ratio_after = after->ratio;
+        other.title = after->title;
+        other.part = after->part;
+        other.subject = after->subject;
+        return other;
     }
 
   private:
@@ -64,33 +59,37 @@ class Alternatives {
 };
 
 void add_strength_choices(std::vector<Assumption>& all, const model::Basis& basis, const Alternatives& alternatives) {
+    using model::Basis;
     if (basis.method == model::Method::asd && !basis.load_duration) {
         all.push_back(
-            {"Load duration factor C_D = 1.0 for wood: the duration class of a guard's push is not settled by the "
-             "code, "
-             "and the file does not choose it (NDS 2018 2.3.2).",
-             alternatives.with("C_D = 1.6 (ten-minute load)", [](model::Basis& b) { b.load_duration = 1.6; })});
+            {phrase("Assumed load duration factor C_D = 1.0 for wood; not specified in the file. The code does "
+                    "not settle the duration of a guard's load (NDS 2018 2.3.2)."),
+             alternatives.with(phrase("C_D = 1.6 (ten-minute load)"), [](Basis& b) { b.load_duration = 1.6; })});
     }
     if (basis.method == model::Method::lrfd && !basis.time_effect) {
-        all.push_back({"Time effect factor lambda = 0.8 for wood, the file does not choose it (NDS 2018 Table N3).",
-                       alternatives.with("lambda = 1.0", [](model::Basis& b) { b.time_effect = 1.0; })});
+        all.push_back({phrase("Assumed time effect factor lambda = 0.8 for wood; not specified in the file (NDS 2018 "
+                              "Table N3)."),
+                       alternatives.with(phrase("lambda = 1.0"), [](Basis& b) { b.time_effect = 1.0; })});
     }
     if (!basis.moisture) {
         all.push_back(
-            {"Lumber is wet in service (above 19 %), the file does not say (NDS 2018 4.3.3, 11.3.3).",
-             alternatives.with("dry in service", [](model::Basis& b) { b.moisture = model::Moisture::dry; })});
+            {phrase("Assumed wet in service (over 19%); not specified in the file (NDS 2018 4.3.3, 11.3.3)."),
+             alternatives.with(phrase("dry in service"), [](Basis& b) { b.moisture = model::Moisture::dry; })});
     }
     if (!basis.incised) {
-        all.push_back({"Treated lumber is incised, the file does not say (NDS 2018 4.3.8).",
-                       alternatives.with("not incised", [](model::Basis& b) { b.incised = false; })});
+        all.push_back({phrase("Assumed treated lumber is incised; not specified in the file (NDS 2018 4.3.8)."),
+                       alternatives.with(phrase("not incised"), [](Basis& b) { b.incised = false; })});
     }
     if (!basis.decking_in_shear) {
         all.push_back(
-            {"Decking and shims are an empty gap for the anchors in shear, the file does not choose otherwise.",
-             alternatives.with("wood decking counted as wood around the shank",
-                               [](model::Basis& b) { b.decking_in_shear = model::DeckingInShear::bearing; })});
+            {phrase("Assumed decking and shims are a gap for anchors in lateral load; not specified in the file."),
+             alternatives.with(phrase("wood decking in bearing around the shank"),
+                               [](Basis& b) { b.decking_in_shear = model::DeckingInShear::bearing; })});
     }
-    if (!basis.temperature) all.push_back({"Wood stays at or below 100 F in service (NDS 2018 2.3.3, 11.3.4).", ""});
+    if (!basis.temperature) {
+        all.push_back({phrase("Assumed wood stays at or below {} in service (NDS 2018 2.3.3, 11.3.4).",
+                              format::verbatim("100 F (38 C)"))});
+    }
 }
 
 }  // namespace
@@ -110,29 +109,27 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
     std::vector<Assumption> all;
     if (!detail.loads.stated) {
         all.push_back(
-            {"The file states no load: 200 lb at the top of the guard is taken (IBC 2021 1607.9.1.1, IRC 2021 Table "
-             "R301.5).",
-             ""});
+            {phrase("Assumed {} at the top of the guard; the file specifies no load (IBC 2021 1607.9.1.1, IRC "
+                    "2021 Table R301.5).",
+                    format::Quantity{200.0, "lb"})});
     }
     add_strength_choices(all, detail.basis, Alternatives(resolved, demand, results, stop));
     if (!detail.basis.code) {
-        all.push_back({"The file names no building code: IBC 2021 is taken for what the guard must satisfy.", ""});
+        all.push_back({phrase("Assumed IBC 2021 for what the guard must satisfy; the file names no building code.")});
     }
-    for (const std::string& text : demand.assumptions) all.push_back({text, ""});
-    all.push_back({"The tops of the blocks are tight against the underside of what lies on them.", ""});
+    for (const auto& text : demand.assumptions) all.push_back({format::Phrase(text)});
+    all.push_back({phrase("Assumed the tops of the blocks are tight against the underside of what lies on them.")});
     return all;
 }
 
-std::vector<std::string> cautions() {
+std::vector<format::Phrase> cautions() {
     return {
-        "Toehold is a design aid. Guards are life safety: a person falls when one fails.",
-        "Local code and the authority having jurisdiction govern; where the law asks for sealed design, a licensed "
-        "design "
-        "professional must take responsibility for it.",
-        "Results hold for the detail as described: sound lumber of the stated species and grade, pilot holes and "
-        "fasteners "
-        "as the standards ask, and work done as drawn.",
-        "Values marked as from memory or as assumptions in the catalogs must be confirmed before they are relied on."};
+        phrase("Toehold is a design aid. Guards are life safety: a person falls when one fails."),
+        phrase("Local code and the authority having jurisdiction govern. Where the law asks for a sealed design, a "
+               "licensed design professional must take responsibility for it."),
+        phrase("Results are for the detail as described: sound lumber of the specified species and grade, pilot holes "
+               "and fasteners to the standards, and work built as drawn."),
+        phrase("Confirm values marked as from memory or as assumptions in the catalogs before relying on them.")};
 }
 
 }  // namespace toehold::review

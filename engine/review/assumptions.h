@@ -10,7 +10,7 @@ namespace toehold::review {
                                                   const Stop& stop = {});
 
 /// Cautions an engineer would expect, in the order they are read.
-[[nodiscard]] std::vector<std::string> cautions();
+[[nodiscard]] std::vector<format::Phrase> cautions();
 
 /// Every registered check on this detail, sorted worst first.
 [[nodiscard]] std::vector<checks::CheckResult> run_checks(const catalog::Resolved& resolved,

@@ -1,9 +1,6 @@
 #include "review/comparison.h"
 
-#include "units/unit_table.h"
 #include "xml/detail/differences.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -47,12 +44,15 @@ std::optional<Item> take(std::vector<Item>& items, Fits&& fits) {
 
 template <class Item>
 bool same_subject(const Item& one, const Item& other) {
-    return one.id == other.id && one.subject == other.subject;
+    return one.id == other.id && one.part == other.part && one.subject == other.subject;
 }
 
 CheckDifference difference_of(std::optional<CheckResult> first, std::optional<CheckResult> second) {
     const CheckResult& named = first ? *first : *second;
-    return {named.id, named.title, named.subject, std::move(first), std::move(second)};
+    CheckDifference difference{named.id, named.title, named.subject, named.part, {}, {}};
+    difference.first = std::move(first);
+    difference.second = std::move(second);
+    return difference;
 }
 
 /// A check may say several things of one subject, each under a title of its own; where even that is the same, the worst
@@ -95,61 +95,18 @@ std::vector<FindingDifference> finding_differences(std::vector<Finding> first, s
     return differences;
 }
 
-std::optional<LargestPull> largest_pull(const Review& review) {
-    if (!review.demand || review.demand->anchors.empty()) return std::nullopt;
-    const std::vector<demand::AnchorEnvelope>& anchors = review.demand->anchors;
-    const auto largest = std::max_element(anchors.begin(), anchors.end(), [](const auto& one, const auto& other) {
-        return one.tension_lb < other.tension_lb;
-    });
-    const auto index = static_cast<std::size_t>(largest - anchors.begin());
-    return LargestPull{review.resolved.anchors.at(index).id, largest->tension_lb, largest->direction_rad};
-}
-
 Side side(const Review& review, const std::string& label) {
-    return {label,         review.detail,    review.input_sha256, review.verdict,
-            review.reason, review.governing, largest_pull(review)};
-}
-
-std::string force(double lb) { return fmt::format("{:.0f} lb ({:.0f} N)", lb, lb * units::newton_per_lb); }
-
-std::string change_in_words(double first, double second) {
-    if (equal(first, second)) return "the same";
-    if (first == 0.0) return "where there was none";
-    const double percent = 100.0 * std::abs(second - first) / std::abs(first);
-    return fmt::format("{:.{}f} % {}", percent, percent < 10.0 ? 1 : 0, second < first ? "less" : "more");
-}
-
-void say_pulls(std::vector<std::string>& sentences, const Side& first, const Side& second) {
-    if (!first.largest_pull || !second.largest_pull) return;
-    const LargestPull& one = *first.largest_pull;
-    const LargestPull& other = *second.largest_pull;
-    sentences.push_back(
-        fmt::format("The largest pull is {} on anchor {} in the first and {} on anchor {} in the "
-                    "second: {}.",
-                    force(one.tension_lb), one.anchor, force(other.tension_lb), other.anchor,
-                    change_in_words(one.tension_lb, other.tension_lb)));
-}
-
-void say_missing(std::vector<std::string>& sentences, const Review& review, std::string_view which) {
-    if (review.demand) return;
-    sentences.push_back(fmt::format("No demand was found in the {}: {}.", which, review.no_demand));
-}
-
-std::vector<std::string> anchor_sentences(const Comparison& sides, const Review& first, const Review& second) {
-    std::vector<std::string> sentences;
-    say_pulls(sentences, sides.first, sides.second);
-    say_missing(sentences, first, "first");
-    say_missing(sentences, second, "second");
-    if (first.resolved.anchors.size() != second.resolved.anchors.size()) {
-        sentences.push_back(fmt::format("The first has {} anchors, the second {}.", first.resolved.anchors.size(),
-                                        second.resolved.anchors.size()));
-    }
-    if (first.resolved.detail.basis.method != second.resolved.detail.basis.method) {
-        sentences.emplace_back(
-            "One side is ASD and the other LRFD: demands and capacities are factored on one side alone, and only "
-            "demand over capacity can be held against each other.");
-    }
-    return sentences;
+    Side side;
+    side.label = label;
+    side.detail = review.detail;
+    side.input_sha256 = review.input_sha256;
+    side.verdict = review.verdict;
+    side.governing = review.governing;
+    side.facts = review.facts;
+    side.anchors = review.resolved.anchors.size();
+    side.method = review.resolved.detail.basis.method;
+    if (!review.demand) side.no_demand = review.no_demand;
+    return side;
 }
 
 std::vector<InputDifference> input_differences(const Review& first, const Review& second) {
@@ -178,7 +135,6 @@ Comparison compare(const Review& first, const std::string& first_label, const Re
     comparison.input = input_differences(first, second);
     comparison.checks = check_differences(first.checks, second.checks);
     comparison.findings = finding_differences(first.findings, second.findings);
-    comparison.anchors = anchor_sentences(comparison, first, second);
     return comparison;
 }
 

@@ -17,7 +17,10 @@ struct InputDifference {
 
 /// One result, by check, title and subject, in both reviews.
 struct CheckDifference {
-    std::string id, title, subject;
+    std::string id;
+    format::Phrase title;
+    std::string subject;  ///< TRANSITION: `part` as text
+    model::PartId part;
     /// Of each side; absent where that side has no such result. They are the reviews' own values.
     std::optional<checks::CheckResult> first, second;
     [[nodiscard]] bool status_turns() const;  ///< one holds and the other does not, or one is not there
@@ -29,21 +32,16 @@ struct FindingDifference {
     std::optional<checks::Finding> first, second;  ///< at least one; the same id and subject
 };
 
-/// The largest pull on any anchor, over loads, directions and the range of stiffness.
-struct LargestPull {
-    std::string anchor;
-    double tension_lb = 0.0;
-    double direction_rad = 0.0;  ///< of the push that gives it
-};
-
 struct Side {
     std::string label;  ///< file name, or the basis: `as submitted`, `method lrfd`
     std::string detail;
     std::string input_sha256;
     Verdict verdict = Verdict::incomplete;
-    std::string reason;
     Governing governing;
-    std::optional<LargestPull> largest_pull = std::nullopt;  ///< absent: no demand was found
+    Facts facts;
+    std::size_t anchors = 0;  ///< how many
+    model::Method method = model::Method::asd;
+    format::Phrase no_demand;  ///< why no demand was found; empty: it was
 };
 
 struct Comparison {
@@ -51,7 +49,6 @@ struct Comparison {
     std::vector<InputDifference> input;       ///< in the order of the file; remarks are left out
     std::vector<CheckDifference> checks;      ///< those whose status turns first, then by the larger change of ratio
     std::vector<FindingDifference> findings;  ///< only those that are not in both with the same words
-    std::vector<std::string> anchors;         ///< sentences on the largest pull of each side, in lb and N
     [[nodiscard]] bool verdict_turns() const { return first.verdict != second.verdict; }
 };
 

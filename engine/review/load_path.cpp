@@ -1,40 +1,28 @@
 #include "review/load_path.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <limits>
-#include <string_view>
+#include <tuple>
+#include <utility>
 
 namespace toehold::review {
 namespace {
 
 using checks::Status;
+using model::PartId;
+using model::PartKind;
+using model::PartPiece;
 
-constexpr std::string_view nowhere = "nothing described";
-
-/// `block` of `block B1`.
-std::string_view first_word(std::string_view name) { return name.substr(0, name.find(' ')); }
-
-/// How far down a thing stands, by the first word of its name: `ends of block B1`, `joists at rim R1` and `supports of
-/// joist J1` are what a member's own strength carries to.
-std::size_t depth(std::string_view name) {
-    constexpr std::array<std::string_view, 17> downwards = {"guard",  "post", "shoe",   "plate",   "anchor", "decking",
-                                                            "block",  "ends", "joist",  "rim",     "joists", "supports",
-                                                            "ledger", "beam", "boards", "framing", "nothing"};
-    const auto place = std::find(downwards.begin(), downwards.end(), first_word(name));
-    return static_cast<std::size_t>(place - downwards.begin());
+bool is_member(const PartId& part) {
+    const bool kind = part.kind == PartKind::block || part.kind == PartKind::joist || part.kind == PartKind::rim;
+    return kind && !part.id.empty();
 }
 
-bool is_member(std::string_view name) {
-    const std::string_view word = first_word(name);
-    return word == "block" || word == "joist" || word == "rim";
-}
-
-/// Whether the link is a member's own strength, which ends where its holds begin.
+/// Whether the link is a member's own strength, which ends where its supports begin.
 bool is_own_strength(const checks::Link& link) {
-    return link.to.size() > link.from.size() &&
-           link.to.compare(link.to.size() - link.from.size(), link.from.size(), link.from) == 0;
+    return link.to_part.piece == PartPiece::supports && link.to_part.kind == link.from_part.kind &&
+           link.to_part.id == link.from_part.id;
 }
 
 bool carries(const checks::CheckResult& result) {
@@ -44,38 +32,78 @@ bool carries(const checks::CheckResult& result) {
 }
 
 /// A rim stands in the joists' ends, so that what joins a joist to it holds the rim as well.
-bool holds(const PathLink& path, const std::string& member) {
-    if (path.link.from == member) return !is_own_strength(path.link);
-    return path.link.to == member && first_word(member) == "rim" && first_word(path.link.from) == "joist";
+bool holds(const PathLink& path, const PartId& member) {
+    if (path.link.from_part == member) return !is_own_strength(path.link);
+    return path.link.to_part == member && member.kind == PartKind::rim && path.link.from_part.kind == PartKind::joist;
 }
 
 /// What leads into each member that nothing leads on from, the worst first met.
 std::vector<PathLink> dead_ends(const std::vector<PathLink>& path) {
     std::vector<PathLink> found;
     for (const PathLink& into : path) {
-        const std::string& member = is_member(into.link.to) ? into.link.to : into.link.from;
+        const PartId& member = is_member(into.link.to_part) ? into.link.to_part : into.link.from_part;
         if (!is_member(member)) continue;
         const auto held = [&](const PathLink& other) { return holds(other, member); };
-        const auto same = [&](const PathLink& other) { return other.link.from == member; };
+        const auto same = [&](const PathLink& other) { return other.link.from_part == member; };
         if (std::any_of(path.begin(), path.end(), held) || std::any_of(found.begin(), found.end(), same)) continue;
-        found.push_back({{member, std::string(nowhere), "nothing that holds it"},
-                         into.check,
-                         into.demand,
-                         0.0,
-                         into.unit,
-                         std::numeric_limits<double>::infinity(),
-                         Status::no_path});
+        PathLink end;
+        end.link = {model::key(member), "nothing described", format::phrase("no connection"), member, PartId{}};
+        end.check = into.check;
+        end.demand = into.demand;
+        end.unit = into.unit;
+        end.ratio = std::numeric_limits<double>::infinity();
+        end.status = Status::no_path;
+        found.push_back(std::move(end));
     }
     return found;
 }
 
+/// How far down a part stands: `PartKind` is in the order of the load path; a member's supports stand below it, what
+/// holds all joists below every rim, and what is not described is the end.
+int depth(const PartId& part) {
+    constexpr int step = 4, end = 1000;
+    if (part.kind == PartKind::none) return end;
+    if (part.kind == PartKind::plug_in) return end + 1;
+    const bool supports = part.piece == PartPiece::supports;
+    if (part.kind == PartKind::joist && (supports || part.id.empty()))
+        return step * static_cast<int>(PartKind::rim) + (supports ? 2 : 1);
+    return step * static_cast<int>(part.kind) + (supports ? 1 : 0);
+}
+
 bool before(const PathLink& a, const PathLink& b) {
-    const std::array<std::size_t, 2> depth_a = {depth(a.link.from), depth(a.link.to)};
-    const std::array<std::size_t, 2> depth_b = {depth(b.link.from), depth(b.link.to)};
-    if (depth_a != depth_b) return depth_a < depth_b;
-    if (a.link.from != b.link.from) return a.link.from < b.link.from;
-    if (a.link.to != b.link.to) return a.link.to < b.link.to;
-    return a.link.by < b.link.by;
+    const auto place = [](const PathLink& path) {
+        return std::pair(depth(path.link.from_part), depth(path.link.to_part));
+    };
+    if (place(a) != place(b)) return place(a) < place(b);
+    if (a.link.from_part != b.link.from_part) return a.link.from_part < b.link.from_part;
+    if (a.link.to_part != b.link.to_part) return a.link.to_part < b.link.to_part;
+    return a.check < b.check;
+}
+
+bool alike(const PathLink& a, const PathLink& b, Alike by) {
+    const auto kinds = [](const checks::Link& link) {
+        return std::tuple(link.from_part.kind, link.from_part.piece, link.to_part.kind, link.to_part.piece);
+    };
+    return kinds(a.link) == kinds(b.link) && (by == Alike::things || a.link.by == b.link.by);
+}
+
+int gravity(Status status) {
+    switch (status) {
+        case Status::no_path:
+            return 3;
+        case Status::fails:
+            return 2;
+        case Status::missing_evidence:
+            return 1;
+        case Status::holds:
+            return 0;
+    }
+    return 0;
+}
+
+bool worse(const PathLink& a, const PathLink& b) {
+    if (a.status != b.status) return gravity(a.status) > gravity(b.status);
+    return a.ratio > b.ratio;
 }
 
 }  // namespace
@@ -94,6 +122,21 @@ std::vector<PathLink> load_path(const std::vector<checks::CheckResult>& results)
     path.insert(path.end(), stopped.begin(), stopped.end());
     std::stable_sort(path.begin(), path.end(), before);
     return path;
+}
+
+std::vector<PathStep> path_steps(const std::vector<PathLink>& path, Alike by) {
+    std::vector<PathStep> steps;
+    for (const PathLink& link : path) {
+        const auto same =
+            std::find_if(steps.begin(), steps.end(), [&](const PathStep& step) { return alike(step.worst, link, by); });
+        if (same == steps.end()) {
+            steps.push_back({link});
+            continue;
+        }
+        ++same->count;
+        if (worse(link, same->worst)) same->worst = link;
+    }
+    return steps;
 }
 
 }  // namespace toehold::review

@@ -11,50 +11,48 @@
 namespace toehold::review {
 namespace {
 
+using format::Dimension;
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
+
 using Change = std::function<std::optional<model::BaseDetail>(const catalog::Resolved&)>;
 
 struct Idea {
-    std::string id, text;
+    std::string id;
+    format::Phrase text;
     std::vector<Change> changes;  ///< one after the other
 };
 
 std::vector<Idea> ideas() {
-    const std::string upright = "one 4x8 block on edge under every row of anchors";
-    const std::string bolts = "through-bolts with a 3 x 3 x 1/4 in backing plate below the framing";
-    const std::string angles =
-        "1/4 in steel angles on both sides of the blocks' ends, 3/8 in bolts through block and joist, three to a leg "
-        "at 1 3/4 in or as many as the block is deep enough for";
-    const std::string hardware =
-        "hardware on both sides of the blocks' ends whose report gives one end at least 1600 lb up and down, 700 lb "
-        "sideways, and 1200 lb against drawing away over 6 in of height";
-    const std::string bay = "the blocks carried on into the next joist bay";
-    return {{"second-block", "A block like the first under the row of anchors that has none.", {second_block}},
-            {"upright-blocks", "Instead of these blocks, " + upright + ".", {upright_blocks}},
-            {"through-bolts", "Instead of these anchors, " + bolts + ".", {through_bolts}},
-            {"end-angles", "At the blocks' ends, " + angles + ".", {end_angles}},
-            {"end-hardware", "At the blocks' ends, " + hardware + ".", {end_hardware}},
-            {"next-bay", "In addition, " + bay + ".", {next_bay}},
-            {"blocks-and-hardware", "Together: " + upright + "; " + hardware + ".", {upright_blocks, end_hardware}},
-            {"bolts-and-hardware", "Together: " + bolts + "; " + hardware + ".", {through_bolts, end_hardware}},
-            {"blocks-bolts-hardware",
-             "Together: " + upright + "; " + bolts + "; " + hardware + ".",
-             {upright_blocks, through_bolts, end_hardware}},
-            {"blocks-bolts-angles-bay",
-             "Together: " + upright + "; " + bolts + "; " + angles + "; " + bay + ".",
-             {upright_blocks, through_bolts, end_angles, next_bay}}};
-}
-
-std::size_t failing(const Review& review) {
-    const auto fails = [](const checks::CheckResult& result) {
-        return result.status == checks::Status::fails || result.status == checks::Status::no_path;
-    };
-    return static_cast<std::size_t>(std::count_if(review.checks.begin(), review.checks.end(), fails));
-}
-
-std::size_t failing_findings(const Review& review) {
-    return static_cast<std::size_t>(
-        std::count_if(review.findings.begin(), review.findings.end(),
-                      [](const checks::Finding& finding) { return finding.severity == checks::Severity::fails; }));
+    const Phrase upright = phrase("one 4x8 block on edge under every row of anchors");
+    const Phrase bolts = phrase("through-bolts with a {} x {} x {} backing plate below the framing", Dimension{3.0},
+                                Dimension{3.0}, Dimension{0.25});
+    const Phrase angles = phrase(
+        "{} steel angles on both sides of the block ends, {} bolts through block and joist, three to a leg at {}, or "
+        "as "
+        "many as the block depth allows",
+        Dimension{0.25}, Dimension{0.375}, Dimension{1.75});
+    const Phrase hardware = phrase(
+        "hardware on both sides of the block ends whose report gives each end at least {} up and down, {} lateral, and "
+        "{} against pulling away over {} of height",
+        Quantity{1600.0, "lb"}, Quantity{700.0, "lb"}, Quantity{1200.0, "lb"}, Dimension{6.0});
+    const Phrase bay = phrase("extend the blocks into the next joist bay");
+    return {
+        {"second-block", phrase("Add a block like the first under the row of anchors that has none."), {second_block}},
+        {"upright-blocks", phrase("Replace these blocks: {}.", upright), {upright_blocks}},
+        {"through-bolts", phrase("Replace these anchors: {}.", bolts), {through_bolts}},
+        {"end-angles", phrase("At the block ends, add {}.", angles), {end_angles}},
+        {"end-hardware", phrase("At the block ends, add {}.", hardware), {end_hardware}},
+        {"next-bay", phrase("In addition, {}.", bay), {next_bay}},
+        {"blocks-and-hardware", phrase("Together: {}; {}.", upright, hardware), {upright_blocks, end_hardware}},
+        {"bolts-and-hardware", phrase("Together: {}; {}.", bolts, hardware), {through_bolts, end_hardware}},
+        {"blocks-bolts-hardware",
+         phrase("Together: {}; {}; {}.", upright, bolts, hardware),
+         {upright_blocks, through_bolts, end_hardware}},
+        {"blocks-bolts-angles-bay",
+         phrase("Together: {}; {}; {}; {}.", upright, bolts, angles, bay),
+         {upright_blocks, through_bolts, end_angles, next_bay}}};
 }
 
 /// The detail after every change; absent where one of them does not apply or leaves an id no catalog knows.
@@ -77,8 +75,8 @@ Remedy remedy_of(const Idea& idea, const Review& after) {
     remedy.text = idea.text;
     remedy.verdict = after.verdict;
     remedy.governing = after.governing;
-    remedy.failing_results = failing(after);
-    remedy.failing_findings = failing_findings(after);
+    remedy.failing_results = after.facts.counts.failing();
+    remedy.failing_findings = after.facts.counts.findings_fail;
     remedy.detail = after.resolved.detail;
     return remedy;
 }
@@ -86,7 +84,7 @@ Remedy remedy_of(const Idea& idea, const Review& after) {
 /// Fewer failures, or the same ones by less.
 bool helps(const Remedy& remedy, const Review& before) {
     const std::size_t left = remedy.failing_results + remedy.failing_findings;
-    const std::size_t failed = failing(before) + failing_findings(before);
+    const std::size_t failed = before.facts.counts.failing() + before.facts.counts.findings_fail;
     if (left != failed) return left < failed;
     return remedy.governing.ratio < 0.95 * before.governing.ratio;
 }
@@ -97,7 +95,8 @@ int rank(Verdict verdict) { return verdict == Verdict::adequate ? 0 : verdict ==
 
 std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog, const Stop& stop) {
     std::vector<Remedy> remedies;
-    if (review.verdict == Verdict::adequate || failing(review) + failing_findings(review) == 0) return remedies;
+    if (review.verdict == Verdict::adequate || review.facts.counts.failing() + review.facts.counts.findings_fail == 0)
+        return remedies;
     for (const Idea& idea : ideas()) {
         if (stop && stop()) break;
         const std::optional<catalog::Resolved> other = changed(review.resolved, idea.changes, catalog);

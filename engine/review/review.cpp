@@ -12,8 +12,15 @@ namespace toehold::review {
 namespace {
 
 checks::Finding overturning(const demand::Outcome& outcome) {
-    return {"no-equilibrium", checks::Severity::fails, "base", "statics",
-            outcome.failure + "; give the plate anchors and bearing on every side, or more of the plate over blocking"};
+    checks::Finding finding;
+    finding.id = "no-equilibrium";
+    finding.severity = checks::Severity::fails;
+    finding.part = {model::PartKind::base};
+    finding.subject = model::key(finding.part);
+    finding.clause = "statics";
+    finding.message = format::phrase("{}. Add anchors and bearing on every side, or block more of the footprint.",
+                                     format::Phrase(outcome.failure));
+    return finding;
 }
 
 std::vector<checks::Finding> run_findings(const catalog::Resolved& resolved) {

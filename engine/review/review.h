@@ -2,6 +2,7 @@
 // Detail in, review out: the demand, every registered check and finding, the load path and the verdict.
 #include "checks/result.h"
 #include "demand/demand.h"
+#include "review/facts.h"
 
 #include <functional>
 #include <optional>
@@ -12,12 +13,18 @@ namespace toehold::review {
 
 enum class Verdict { adequate, inadequate, incomplete };
 
+/// The result to name first: the worst; where every check passes, the strength nearest its limit.
 struct Governing {
     std::string check;  ///< id; empty when no check ran
-    std::string title;
-    std::string subject;
-    double ratio = 0.0;
-    std::optional<double> direction_deg;
+    format::Phrase title;
+    std::string subject;                                 ///< TRANSITION: `part` as text
+    double ratio = 0.0;                                  ///< infinite where there is no load path
+    std::optional<double> direction_deg = std::nullopt;  ///< of the push
+    model::PartId part = {};
+    checks::Status status = checks::Status::holds;
+    double demand = 0.0, capacity = 0.0;
+    std::string unit = {};
+    std::optional<checks::Link> link = std::nullopt;  ///< of the load path, where the check stands for one
 };
 
 /// One link of the load path, with the worst of the checks that stand for it.
@@ -30,20 +37,32 @@ struct PathLink {
     checks::Status status = checks::Status::holds;
 };
 
-/// A choice made where the file is silent or where practice differs, and what the other choice would give.
+/// What the other choice of an assumption gives, by running every check with it.
+struct OtherChoice {
+    format::Phrase choice;  ///< `dry in service`
+    /// The largest ratio of a strength before and after; absent where no strength has a finite one.
+    std::optional<double> ratio_before, ratio_after;
+    format::Phrase title = {};                          ///< of the check with that ratio after
+    model::PartId part = {};                            ///< the same
+    std::string subject = {};                           ///< TRANSITION: `part` as text
+    std::size_t failing_before = 0, failing_after = 0;  ///< checks that fail
+    friend bool operator==(const OtherChoice&, const OtherChoice&) = default;
+};
+
+/// A choice made where the file does not specify one or where practice differs.
 struct Assumption {
-    std::string text;
-    std::string other_choice;  ///< may be empty
+    format::Phrase text;
+    std::optional<OtherChoice> other = std::nullopt;  ///< absent: there is none to run
 };
 
 /// A change of the detail that was run through the whole review, and what came of it.
 struct Remedy {
     std::string id;
-    std::string text;  ///< what to change, one sentence
+    format::Phrase text;  ///< what to change, one sentence
     Verdict verdict = Verdict::incomplete;
     Governing governing;
-    std::size_t failing_results = 0;   ///< that still do not hold
-    std::size_t failing_findings = 0;  ///< that still forbid it
+    std::size_t failing_results = 0;   ///< checks that still fail
+    std::size_t failing_findings = 0;  ///< findings that still forbid it
     model::BaseDetail detail;          ///< as changed
 };
 
@@ -51,16 +70,16 @@ struct Review {
     std::string detail;  ///< its name
     std::string input_sha256;
     Verdict verdict = Verdict::incomplete;
-    std::string reason;  ///< the verdict in one sentence
     Governing governing;
+    Facts facts;
     catalog::Resolved resolved;
     std::optional<demand::Demand> demand;  ///< absent: `no_demand` says why
-    std::string no_demand;
+    format::Phrase no_demand;
     std::vector<checks::CheckResult> checks;  ///< worst first
     std::vector<checks::Finding> findings;    ///< gravest first
     std::vector<PathLink> load_path;          ///< from the post down
     std::vector<Assumption> assumptions;
-    std::vector<std::string> cautions;
+    std::vector<format::Phrase> cautions;
     std::vector<Remedy> remedies;  ///< filled by `find_remedies`; best first
 };
 

@@ -1,15 +1,11 @@
 #include "review/verdict.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <cmath>
 #include <tuple>
 
 namespace toehold::review {
 namespace {
 
-using checks::Severity;
 using checks::Status;
 
 int rank(Status status) {
@@ -25,13 +21,6 @@ int rank(Status status) {
     return 2;
 }
 
-std::string ratio_words(double ratio) {
-    return std::isinf(ratio) ? std::string("nothing there to resist it")
-                             : fmt::format("demand over capacity {:.2f}", ratio);
-}
-
-std::string where(const checks::CheckResult& result) { return result.title + ", " + result.subject; }
-
 /// The result to name first: the worst; where everything holds, the strength nearest to its limit.
 const checks::CheckResult& leading(const std::vector<checks::CheckResult>& sorted) {
     const auto counts = [](const checks::CheckResult& result) {
@@ -40,36 +29,6 @@ const checks::CheckResult& leading(const std::vector<checks::CheckResult>& sorte
     };
     const auto first = std::find_if(sorted.begin(), sorted.end(), counts);
     return first != sorted.end() ? *first : sorted.front();
-}
-
-template <class Items, class Is>
-auto count(const Items& items, Is&& is) {
-    return std::count_if(items.begin(), items.end(), is);
-}
-
-std::string inadequate_reason(const Review& review, long failing_checks, long failing_findings) {
-    std::string reason;
-    if (failing_checks > 0) {
-        const checks::CheckResult& worst = review.checks.front();
-        reason = fmt::format("{}: {}", where(worst), ratio_words(worst.ratio));
-        if (failing_checks > 1) reason += fmt::format("; {} results in all do not hold", failing_checks);
-    }
-    if (failing_findings > 0) {
-        reason += (reason.empty() ? "" : ". Also: ") + review.findings.front().message;
-    }
-    return reason;
-}
-
-std::string incomplete_reason(const Review& review) {
-    for (const checks::CheckResult& result : review.checks) {
-        if (result.status == Status::missing_evidence) {
-            return "evidence is missing: " + where(result) + (result.note.empty() ? "" : ": " + result.note);
-        }
-    }
-    for (const checks::Finding& finding : review.findings) {
-        if (finding.severity == Severity::missing) return finding.message;
-    }
-    return "no check could be made";
 }
 
 }  // namespace
@@ -91,30 +50,27 @@ void sort_gravest_first(std::vector<checks::Finding>& findings) {
 }
 
 void conclude(Review& review) {
-    const auto does_not_hold = [](const checks::CheckResult& result) { return rank(result.status) == 0; };
-    const auto lacks_evidence = [](const checks::CheckResult& result) {
-        return result.status == Status::missing_evidence;
-    };
-    const long failing = count(review.checks, does_not_hold);
-    const long missing = count(review.checks, lacks_evidence);
-    const long findings_fail =
-        count(review.findings, [](const checks::Finding& f) { return f.severity == Severity::fails; });
-    const long findings_miss =
-        count(review.findings, [](const checks::Finding& f) { return f.severity == Severity::missing; });
+    review.facts.counts = counts(review.checks, review.findings);
+    review.facts.first_cause = first_cause(review.checks);
+    review.facts.not_specified = not_specified(review.checks);
+    if (!review.findings.empty() && review.findings.front().severity != checks::Severity::caution) {
+        review.facts.finding = review.findings.front().message;
+    }
     if (!review.checks.empty()) {
         const checks::CheckResult& worst = leading(review.checks);
-        review.governing = {worst.id, worst.title, worst.subject, worst.ratio, worst.direction_deg};
+        review.governing = {worst.id,     worst.title,  worst.subject,  worst.ratio, worst.direction_deg, worst.part,
+                            worst.status, worst.demand, worst.capacity, worst.unit,  worst.link};
+        if (fails(worst)) review.facts.shortfall = Shortfall{worst.demand, worst.capacity, worst.unit};
     }
-    if (failing > 0 || findings_fail > 0) {
+    if (review.demand) {
+        review.facts.largest_tension = largest_tension(review.resolved, *review.demand);
+        if (review.demand->bending) review.facts.framing_change = review.demand->bending->framing_change;
+    }
+    const Counts& counts = review.facts.counts;
+    if (counts.failing() > 0 || counts.findings_fail > 0) {
         review.verdict = Verdict::inadequate;
-        review.reason = inadequate_reason(review, failing, findings_fail);
-    } else if (missing > 0 || findings_miss > 0 || review.checks.empty()) {
-        review.verdict = Verdict::incomplete;
-        review.reason = incomplete_reason(review);
     } else {
-        review.verdict = Verdict::adequate;
-        review.reason = fmt::format("every check holds; the strength nearest to its limit is {}: {}",
-                                    where(leading(review.checks)), ratio_words(leading(review.checks).ratio));
+        review.verdict = counts.adequate() ? Verdict::adequate : Verdict::incomplete;
     }
 }
 

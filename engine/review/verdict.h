@@ -1,5 +1,5 @@
 #pragma once
-// From results and findings to one word and the sentence that gives its reason.
+// From results and findings to the verdict, what governs and the facts.
 #include "review/review.h"
 
 namespace toehold::review {
@@ -11,7 +11,7 @@ namespace toehold::review {
 void sort_worst_first(std::vector<checks::CheckResult>& results);
 void sort_gravest_first(std::vector<checks::Finding>& findings);
 
-/// Sets verdict, reason and governing from the review's sorted checks and findings.
+/// Sets verdict, governing and facts from the review's sorted checks and findings and from its demand.
 void conclude(Review& review);
 
 }  // namespace toehold::review

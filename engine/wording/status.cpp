@@ -1,47 +1,72 @@
 #include "wording/status.h"
 
+#include "format/figures.h"
+
+#include <cmath>
+
 namespace toehold::wording {
 
 using checks::Severity;
 using checks::Status;
+using format::Phrase;
+using format::phrase;
 using review::Verdict;
 
-std::string_view word(Verdict verdict) {
+Phrase word(Verdict verdict) {
     switch (verdict) {
         case Verdict::adequate:
-            return "ADEQUATE";
+            return phrase("ADEQUATE");
         case Verdict::inadequate:
-            return "INADEQUATE";
+            return phrase("INADEQUATE");
         case Verdict::incomplete:
-            return "INCOMPLETE";
+            return phrase("INCOMPLETE");
     }
     return {};
 }
 
-std::string_view word(Status status) {
+Phrase word(Status status) {
     switch (status) {
         case Status::holds:
-            return "holds";
+            return phrase("PASS");
         case Status::fails:
-            return "FAILS";
+            return phrase("FAIL");
         case Status::no_path:
-            return "NO PATH";
+            return phrase("NO LOAD PATH");
         case Status::missing_evidence:
-            return "EVIDENCE MISSING";
+            return phrase("NOT SPECIFIED");
     }
     return {};
 }
 
-std::string_view word(Severity severity) {
+Phrase word(Severity severity) {
     switch (severity) {
         case Severity::fails:
-            return "FAILS";
+            return phrase("FAIL");
         case Severity::missing:
-            return "MISSING";
+            return phrase("NOT SPECIFIED");
         case Severity::caution:
-            return "CAUTION";
+            return phrase("CAUTION");
     }
     return {};
+}
+
+Phrase part(const model::PartId& part, const std::string& text) {
+    return part.kind == model::PartKind::none ? format::verbatim(text) : model::part_name(part);
+}
+
+Phrase result(const Phrase& title, const model::PartId& part, const std::string& text) {
+    return phrase("{}, {}", title, wording::part(part, text));
+}
+
+Phrase ratio(Status status, double ratio) {
+    if (status == Status::missing_evidence) return phrase("not specified");
+    if (!std::isfinite(ratio)) return phrase("no load path");
+    return phrase("demand/capacity {}", format::ratio_text(ratio));
+}
+
+Phrase worst_of(Phrase words, std::size_t count) {
+    if (count < 2) return words;
+    return phrase("{} (worst of {})", std::move(words), count);
 }
 
 }  // namespace toehold::wording

@@ -1,13 +1,21 @@
 #pragma once
-// The words every output uses for a verdict, a status and a severity, so that paper, screen and text agree.
+// The words every output uses for a verdict, a status, a severity and a result, so that paper, screen and text agree.
+#include "format/phrase.h"
 #include "review/review.h"
-
-#include <string_view>
 
 namespace toehold::wording {
 
-[[nodiscard]] std::string_view word(review::Verdict verdict);    ///< ADEQUATE, INADEQUATE, INCOMPLETE
-[[nodiscard]] std::string_view word(checks::Status status);      ///< holds, FAILS, NO PATH, EVIDENCE MISSING
-[[nodiscard]] std::string_view word(checks::Severity severity);  ///< FAILS, MISSING, CAUTION
+[[nodiscard]] format::Phrase word(review::Verdict verdict);    ///< ADEQUATE, INADEQUATE, INCOMPLETE
+[[nodiscard]] format::Phrase word(checks::Status status);      ///< PASS, FAIL, NO LOAD PATH, NOT SPECIFIED
+[[nodiscard]] format::Phrase word(checks::Severity severity);  ///< FAIL, NOT SPECIFIED, CAUTION
+
+/// What a result, a finding or a link is about. `text` stands in where a part is not given. TRANSITION: `text`
+[[nodiscard]] format::Phrase part(const model::PartId& part, const std::string& text);
+/// `title, part`
+[[nodiscard]] format::Phrase result(const format::Phrase& title, const model::PartId& part, const std::string& text);
+/// `demand/capacity 1.25`, `no load path`, `not specified`
+[[nodiscard]] format::Phrase ratio(checks::Status status, double ratio);
+/// `(worst of 4)` after something; nothing for one.
+[[nodiscard]] format::Phrase worst_of(format::Phrase words, std::size_t count);
 
 }  // namespace toehold::wording

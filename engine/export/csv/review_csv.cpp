@@ -37,12 +37,13 @@ std::string anchor_row(const FiledReview& filed, std::size_t index) {
 std::string check_row_of(const FiledReview& filed, const checks::CheckResult& result) {
     const bool known = result.status != checks::Status::missing_evidence;
     const checks::Link link = result.link.value_or(checks::Link{});
-    return csv_line({csv_cell(filed.file), csv_cell(filed.review->detail), csv_cell(result.id), csv_cell(result.title),
-                     csv_cell(result.subject), std::string(key(result.status)), number_cell(result.demand),
-                     known ? number_cell(result.capacity) : std::string(), csv_cell(result.unit),
-                     known ? number_cell(result.ratio) : std::string(), number_cell(result.direction_deg),
-                     csv_cell(link.from), csv_cell(link.to), csv_cell(link.by), csv_cell(result.clause),
-                     csv_cell(result.note)});
+    return csv_line({csv_cell(filed.file), csv_cell(filed.review->detail), csv_cell(result.id),
+                     csv_cell(format::english(result.title)), csv_cell(result.subject), std::string(key(result.status)),
+                     number_cell(result.demand), known ? number_cell(result.capacity) : std::string(),
+                     csv_cell(result.unit), known ? number_cell(result.ratio) : std::string(),
+                     number_cell(result.direction_deg), csv_cell(link.from), csv_cell(link.to),
+                     csv_cell(format::english(link.by)), csv_cell(result.clause),
+                     csv_cell(format::english(result.note))});
 }
 
 }  // namespace
@@ -61,11 +62,11 @@ std::string csv_cell(const std::string& text) {
 }
 
 std::string anchors_csv_heading() {
-    return csv_line({"file", "detail", "anchor", "x (in)", "y (in)", "fastener", "pull used (lb)", "push towards (deg)",
-                     "least pull (lb)", "pull on bending plate at nominal stiffness (lb)",
-                     "pull on rigid plate at nominal stiffness (lb)", "pull by hand to edge (lb)",
-                     "pull by hand to row (lb)", "shear (lb)", "proof pull (lb)", "stiffness (lb/in)", "embedment (in)",
-                     "thread in block (in)"});
+    return csv_line({"file", "detail", "anchor", "x (in)", "y (in)", "fastener", "tension used (lb)",
+                     "push toward (deg)", "least tension (lb)", "flexible base, nominal stiffness (lb)",
+                     "rigid base, nominal stiffness (lb)", "tension by hand, to edge (lb)",
+                     "tension by hand, to row (lb)", "shear (lb)", "proof tension (lb)", "stiffness (lb/in)",
+                     "embedment (in)", "thread in block (in)"});
 }
 
 std::string anchors_csv_rows(const FiledReview& filed) {
@@ -77,7 +78,7 @@ std::string anchors_csv_rows(const FiledReview& filed) {
 
 std::string checks_csv_heading() {
     return csv_line({"file", "detail", "check", "title", "subject", "status", "demand (in unit)", "capacity (in unit)",
-                     "unit", "demand over capacity", "push towards (deg)", "from", "to", "by", "clause", "note"});
+                     "unit", "demand over capacity", "push toward (deg)", "from", "to", "by", "clause", "note"});
 }
 
 std::string checks_csv_rows(const FiledReview& filed) {

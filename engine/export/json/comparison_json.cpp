@@ -2,6 +2,8 @@
 
 #include "export/json/keys.h"
 #include "format/figures.h"
+#include "wording/outcomes.h"
+#include "wording/verdict.h"
 
 #include <nlohmann/json.hpp>
 
@@ -19,8 +21,8 @@ Object or_null(const std::optional<Item>& item, Write&& write) {
     return item ? write(*item) : Object(nullptr);
 }
 
-Object pull_object(const review::LargestPull& pull) {
-    return {{"anchor", pull.anchor},
+Object pull_object(const review::LargestTension& pull) {
+    return {{"anchor", pull.part.id},
             {"tension_lb", pull.tension_lb},
             {"direction_deg", format::degrees(pull.direction_rad)}};
 }
@@ -29,7 +31,7 @@ Object side_object(const review::Side& side) {
     Object governing = nullptr;
     if (!side.governing.check.empty()) {
         governing = {{"check", side.governing.check},
-                     {"title", side.governing.title},
+                     {"title", format::english(side.governing.title)},
                      {"subject", side.governing.subject},
                      {"ratio", side.governing.ratio}};
     }
@@ -37,22 +39,26 @@ Object side_object(const review::Side& side) {
             {"detail", side.detail},
             {"input_sha256", side.input_sha256},
             {"verdict", key(side.verdict)},
-            {"reason", side.reason},
+            {"reason", format::english(wording::verdict_reason(side))},
             {"governing", governing},
-            {"largest_pull", or_null(side.largest_pull, pull_object)}};
+            {"largest_pull", or_null(side.facts.largest_tension, pull_object)}};
 }
 
 Object text_or_null(const std::string& text) { return text.empty() ? Object(nullptr) : Object(text); }
 
 Object result_object(const checks::CheckResult& result) {
-    return {{"demand", result.demand}, {"capacity", result.capacity},  {"unit", result.unit},
-            {"ratio", result.ratio},   {"status", key(result.status)}, {"clause", result.clause},
-            {"note", result.note}};
+    return {{"demand", result.demand},
+            {"capacity", result.capacity},
+            {"unit", result.unit},
+            {"ratio", result.ratio},
+            {"status", key(result.status)},
+            {"clause", result.clause},
+            {"note", format::english(result.note)}};
 }
 
 Object check_object(const review::CheckDifference& check) {
     return {{"id", check.id},
-            {"title", check.title},
+            {"title", format::english(check.title)},
             {"subject", check.subject},
             {"status_turns", check.status_turns()},
             {"same", check.same()},
@@ -64,7 +70,7 @@ Object finding_object(const checks::Finding& finding) {
     return {{"id", finding.id},
             {"severity", key(finding.severity)},
             {"clause", finding.clause},
-            {"message", finding.message},
+            {"message", format::english(finding.message)},
             {"subject", finding.subject}};
 }
 
@@ -85,6 +91,9 @@ std::string comparison_json(const review::Comparison& comparison, bool all_rows)
         findings.push_back(
             {{"first", or_null(one.first, finding_object)}, {"second", or_null(one.second, finding_object)}});
     }
+    Object anchors = Object::array();
+    for (const format::Phrase& sentence : wording::anchor_changes(comparison))
+        anchors.push_back(format::english(sentence));
     const auto same = std::count_if(comparison.checks.begin(), comparison.checks.end(),
                                     [](const review::CheckDifference& one) { return one.same(); });
     const Object document = {{"schema", "toehold.comparison/1"},
@@ -92,7 +101,7 @@ std::string comparison_json(const review::Comparison& comparison, bool all_rows)
                              {"first", side_object(comparison.first)},
                              {"second", side_object(comparison.second)},
                              {"input", input},
-                             {"anchors", comparison.anchors},
+                             {"anchors", anchors},
                              {"checks", checks},
                              {"same_checks", same},
                              {"findings", findings}};

@@ -2,6 +2,8 @@
 
 #include "export/json/keys.h"
 #include "format/figures.h"
+#include "wording/outcomes.h"
+#include "wording/verdict.h"
 
 #include <nlohmann/json.hpp>
 
@@ -21,13 +23,48 @@ Json array_of(const Items& items, Object&& object) {
     return array;
 }
 
+Json text(const format::Phrase& phrase) { return format::english(phrase); }
+
+/// What a result is about, to be compared and not read: kind, id, and where it is not the whole part, which.
+Json part(const model::PartId& part) {
+    if (part.kind == model::PartKind::none) return nullptr;
+    Json object = {{"kind", model::kind_word(part.kind)}, {"id", part.id}, {"key", model::key(part)}};
+    if (part.at_kind != model::PartKind::none)
+        object["at"] = {{"kind", model::kind_word(part.at_kind)}, {"id", part.at_id}};
+    return object;
+}
+
 Json governing(const review::Governing& governing) {
     if (governing.check.empty()) return nullptr;
     return {{"check", governing.check},
             {"ratio", governing.ratio},
             {"direction_deg", optional_number(governing.direction_deg)},
-            {"title", governing.title},
-            {"subject", governing.subject}};
+            {"title", text(governing.title)},
+            {"subject", governing.subject},
+            {"part", part(governing.part)}};
+}
+
+Json counts(const review::Counts& counts) {
+    return {{"holds", counts.pass},
+            {"fails", counts.fail},
+            {"no_path", counts.no_path},
+            {"missing_evidence", counts.not_specified},
+            {"findings_fail", counts.findings_fail},
+            {"findings_missing", counts.findings_missing},
+            {"cautions", counts.cautions}};
+}
+
+Json first_cause(const std::optional<review::FirstCause>& cause) {
+    if (!cause) return nullptr;
+    return {{"check", cause->check},       {"title", text(cause->title)},  {"subject", cause->subject},
+            {"part", part(cause->part)},   {"status", key(cause->status)}, {"ratio", cause->ratio},
+            {"explains", cause->explained}};
+}
+
+Json shortfall(const std::optional<review::Shortfall>& shortfall) {
+    if (!shortfall) return nullptr;
+    return {
+        {"lacking", shortfall->lacking()}, {"unit", shortfall->unit}, {"factor", optional_number(shortfall->factor())}};
 }
 
 Json anchor(const catalog::Anchor& anchor, const demand::AnchorEnvelope& envelope) {
@@ -72,18 +109,18 @@ Json bearing(const std::optional<demand::Demand>& demand) {
 }
 
 Json step(const checks::Step& step) {
-    return {{"symbol", step.symbol}, {"meaning", step.meaning}, {"formula", step.formula},
-            {"value", step.value},   {"unit", step.unit},       {"clause", step.clause}};
+    return {{"symbol", step.symbol}, {"meaning", text(step.meaning)}, {"formula", step.formula}, {"value", step.value},
+            {"unit", step.unit},     {"clause", step.clause}};
 }
 
 Json link(const std::optional<checks::Link>& link) {
     if (!link) return nullptr;
-    return {{"from", link->from}, {"to", link->to}, {"by", link->by}};
+    return {{"from", link->from}, {"to", link->to}, {"by", text(link->by)}};
 }
 
 Json check(const checks::CheckResult& result) {
     return {{"id", result.id},
-            {"title", result.title},
+            {"title", text(result.title)},
             {"subject", result.subject},
             {"clause", result.clause},
             {"demand", result.demand},
@@ -93,20 +130,19 @@ Json check(const checks::CheckResult& result) {
             {"status", key(result.status)},
             {"direction_deg", optional_number(result.direction_deg)},
             {"steps", array_of(result.steps, step)},
-            {"note", result.note},
-            {"link", link(result.link)}};
+            {"note", text(result.note)},
+            {"link", link(result.link)},
+            {"part", part(result.part)}};
 }
 
 Json finding(const checks::Finding& finding) {
-    return {{"id", finding.id},
-            {"severity", key(finding.severity)},
-            {"clause", finding.clause},
-            {"message", finding.message},
-            {"subject", finding.subject}};
+    return {{"id", finding.id},           {"severity", key(finding.severity)},
+            {"clause", finding.clause},   {"message", text(finding.message)},
+            {"subject", finding.subject}, {"part", part(finding.part)}};
 }
 
 Json path_link(const review::PathLink& link) {
-    return {{"from", link.link.from}, {"to", link.link.to},         {"by", link.link.by},
+    return {{"from", link.link.from}, {"to", link.link.to},         {"by", text(link.link.by)},
             {"demand", link.demand},  {"capacity", link.capacity},  {"unit", link.unit},
             {"ratio", link.ratio},    {"status", key(link.status)}, {"check", link.check}};
 }
@@ -151,7 +187,16 @@ Json bending(const std::optional<demand::Bending>& bending) {
 }
 
 Json assumption(const review::Assumption& assumption) {
-    return {{"text", assumption.text}, {"other_choice", assumption.other_choice}};
+    Json other = nullptr;
+    if (assumption.other) {
+        other = {{"choice", text(assumption.other->choice)},
+                 {"ratio_before", optional_number(assumption.other->ratio_before)},
+                 {"ratio_after", optional_number(assumption.other->ratio_after)},
+                 {"failing_before", assumption.other->failing_before},
+                 {"failing_after", assumption.other->failing_after}};
+    }
+    return {
+        {"text", text(assumption.text)}, {"other_choice", text(wording::other_choice(assumption))}, {"other", other}};
 }
 
 Json load(const demand::LoadCase& load) {
@@ -194,7 +239,7 @@ Json framing(const review::Review& review) {
 
 Json remedy(const review::Remedy& remedy) {
     return {{"id", remedy.id},
-            {"change", remedy.text},
+            {"change", text(remedy.text)},
             {"verdict", key(remedy.verdict)},
             {"governing", governing(remedy.governing)},
             {"failing_results", remedy.failing_results},
@@ -216,16 +261,19 @@ Json document(const review::Review& review) {
             {"load_path", array_of(review.load_path, path_link)},
             {"proof", proof(review.demand)},
             {"assumptions", array_of(review.assumptions, assumption)},
-            {"cautions", review.cautions},
-            {"reason", review.reason},
-            {"no_demand", review.demand ? Json(nullptr) : Json(review.no_demand)},
+            {"cautions", array_of(review.cautions, text)},
+            {"reason", text(wording::verdict_reason(review))},
+            {"no_demand", review.demand ? Json(nullptr) : text(review.no_demand)},
             {"loads", array_of(demand.cases, load)},
             {"range", array_of(demand.scenarios, scenario)},
             {"supports", array_of(demand.supports, support)},
             {"bending", bending(demand.bending)},
             {"plate_field", plate_field(demand.field)},
             {"remedies", array_of(review.remedies, remedy)},
-            {"framing", framing(review)}};
+            {"framing", framing(review)},
+            {"counts", counts(review.facts.counts)},
+            {"first_cause", first_cause(review.facts.first_cause)},
+            {"shortfall", shortfall(review.facts.shortfall)}};
 }
 
 }  // namespace

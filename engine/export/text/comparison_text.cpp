@@ -1,19 +1,24 @@
 #include "export/text/comparison_text.h"
 #include "export/text/columns.h"
+#include "export/text/finding_line.h"
 #include "export/text/table.h"
 #include "format/figures.h"
+#include "wording/outcomes.h"
 #include "wording/status.h"
+#include "wording/verdict.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
-#include <set>
 
 namespace toehold::exporting {
 namespace {
 
 using checks::CheckResult;
+using format::Locale;
+using format::Phrase;
+using format::phrase;
 using review::CheckDifference;
 using review::Comparison;
 
@@ -49,119 +54,118 @@ std::string shown(const std::string& text, units::System system) {
 
 std::string or_dash(std::string text) { return text.empty() ? std::string("-") : std::move(text); }
 
-const std::vector<Column> check_columns = {
-    {"check"}, {"subject"}, {"first D/C", Align::right}, {"second D/C", Align::right}, {"first"}, {"second"}};
-
-std::string verdict_line(const Comparison& comparison) {
-    if (!comparison.verdict_turns()) {
-        return paragraph(fmt::format("VERDICT STAYS: {} on both sides", wording::word(comparison.first.verdict)));
-    }
-    return paragraph(fmt::format("VERDICT TURNS: the first is {}, the second {}",
-                                 wording::word(comparison.first.verdict), wording::word(comparison.second.verdict)));
+std::vector<Column> columns_of(const std::vector<Phrase>& headings, const Locale& locale) {
+    std::vector<Column> columns;
+    for (const Phrase& heading : headings) columns.push_back({format::text(heading, locale)});
+    return columns;
 }
 
-std::string side_lines(const review::Side& side, std::string_view which) {
-    std::string text = paragraph(side.label + ": " + side.detail, "  " + padded_right(which, 8));
-    text += paragraph(fmt::format("{}: {}", wording::word(side.verdict), side.reason), std::string(10, ' '));
-    return text + paragraph("SHA-256 of the file " + side.input_sha256, std::string(10, ' '));
+std::vector<Column> check_columns(const Locale& locale) {
+    std::vector<Column> columns = columns_of(
+        {phrase("check"), phrase("part"), phrase("first D/C"), phrase("second D/C"), phrase("first"), phrase("second")},
+        locale);
+    columns[2].align = columns[3].align = Align::right;
+    return columns;
 }
 
-std::string input_section(const Comparison& comparison, units::System system) {
-    if (comparison.input.empty()) return "INPUT: the same on both sides\n";
+std::string side_lines(const review::Side& side, const Phrase& which, const Locale& locale) {
+    constexpr std::size_t which_columns = 8;
+    const std::string indent(which_columns + 2, ' ');
+    std::string text =
+        paragraph(side.label + ": " + side.detail, "  " + padded_right(format::text(which, locale), which_columns));
+    text += paragraph(
+        format::text(phrase("{}: {}", wording::word(side.verdict), wording::verdict_reason(side)), locale), indent);
+    return text + paragraph(format::text(phrase("SHA-256 of the file"), locale) + " " + side.input_sha256, indent);
+}
+
+std::string input_section(const Comparison& comparison, const Locale& locale) {
+    if (comparison.input.empty()) return format::text(phrase("INPUT: the same on both sides"), locale) + "\n";
     std::vector<Row> rows;
     for (const review::InputDifference& one : comparison.input) {
-        auto [first, second] = shown_values(one.first, one.second, system);
+        auto [first, second] = shown_values(one.first, one.second, locale.system);
         rows.push_back({{one.place, std::move(first), std::move(second)}, {}});
     }
-    return "INPUT, what differs (places in the words of the file)\n" + table({{"place"}, {"first"}, {"second"}}, rows);
+    return format::text(phrase("INPUT DIFFERENCES (places as the file names them)"), locale) + "\n" +
+           table(columns_of({phrase("place"), phrase("first"), phrase("second")}, locale), rows);
 }
 
-std::string anchors_section(const Comparison& comparison) {
-    if (comparison.anchors.empty()) return {};
-    std::string text = "ANCHORS\n";
-    for (const std::string& sentence : comparison.anchors) text += paragraph(sentence, "  - ");
+std::string anchors_section(const Comparison& comparison, const Locale& locale) {
+    const std::vector<Phrase> sentences = wording::anchor_changes(comparison);
+    if (sentences.empty()) return {};
+    std::string text = format::text(phrase("ANCHORS"), locale) + "\n";
+    for (const Phrase& sentence : sentences) text += paragraph(format::text(sentence, locale), "  - ");
     return text;
 }
-
-std::string counted(std::size_t results) { return fmt::format("{} {}", results, results == 1 ? "result" : "results"); }
 
 std::string ratio_cell(const std::optional<CheckResult>& result) {
     if (!result || result->status == checks::Status::missing_evidence) return "-";
     return format::ratio_text(result->ratio);
 }
 
-std::string status_cell(const std::optional<CheckResult>& result) {
-    return result ? std::string(wording::word(result->status)) : std::string("not there");
+std::string status_cell(const std::optional<CheckResult>& result, const Locale& locale) {
+    return format::text(result ? wording::word(result->status) : phrase("not there"), locale);
 }
 
-std::string numbers(const std::optional<CheckResult>& result, units::System system) {
-    if (!result) return "no such result";
-    std::string text = "demand " + format::figure_text(result->demand, result->unit, system);
-    if (result->status == checks::Status::missing_evidence) return text + ", capacity not known";
-    return text + ", capacity " + format::figure_text(result->capacity, result->unit, system);
+Phrase numbers(const std::optional<CheckResult>& result) {
+    if (!result) return phrase("no such result");
+    const format::Quantity demand{result->demand, result->unit}, capacity{result->capacity, result->unit};
+    if (result->status == checks::Status::missing_evidence) return phrase("demand {}, capacity not specified", demand);
+    return phrase("demand {}, capacity {}", demand, capacity);
 }
 
 /// `further` results of the same check stand in the same table.
-Row check_row(const CheckDifference& check, std::size_t further, units::System system) {
-    std::string below = "[" + check.id + "] ";
-    if (check.same()) {
-        below += numbers(check.first, system);
-    } else {
-        below += "first " + numbers(check.first, system) + "; second " + numbers(check.second, system);
-    }
-    const std::string subject = further == 0 ? check.subject : fmt::format("{} (and {} more)", check.subject, further);
-    return {{check.title, subject, ratio_cell(check.first), ratio_cell(check.second), status_cell(check.first),
-             status_cell(check.second)},
-            {below}};
+Row check_row(const CheckDifference& check, std::size_t further, const Locale& locale) {
+    const Phrase below =
+        check.same() ? phrase("[{}] {}", check.id, numbers(check.first))
+                     : phrase("[{}] first {}; second {}", check.id, numbers(check.first), numbers(check.second));
+    Phrase part = wording::part(check.part, check.subject);
+    if (further > 0) part = phrase("{} (and {} more)", std::move(part), further);
+    return {{format::text(check.title, locale), format::text(part, locale), ratio_cell(check.first),
+             ratio_cell(check.second), status_cell(check.first, locale), status_cell(check.second, locale)},
+            {format::text(below, locale)}};
 }
 
 template <class Belongs>
-std::string check_table(const Comparison& comparison, const std::string& heading, const TextOptions& options,
+std::string check_table(const Comparison& comparison, const Phrase& heading, const TextOptions& options,
                         Belongs&& belongs) {
     std::vector<CheckDifference> listed;
     std::copy_if(comparison.checks.begin(), comparison.checks.end(), std::back_inserter(listed), belongs);
     if (listed.empty()) return {};
+    const auto alike = [](const CheckDifference& one, const CheckDifference& other) {
+        return one.id == other.id && one.title == other.title;
+    };
     std::vector<Row> rows;
-    std::set<std::string> shown;
-    for (const CheckDifference& check : listed) {
-        if (!options.all_rows && !shown.insert(check.id + check.title).second) continue;
-        const auto alike = std::count_if(listed.begin(), listed.end(), [&](const CheckDifference& other) {
-            return other.id == check.id && other.title == check.title;
-        });
-        const std::size_t further = options.all_rows ? 0 : static_cast<std::size_t>(alike - 1);
-        rows.push_back(check_row(check, further, options.system));
+    for (auto check = listed.begin(); check != listed.end(); ++check) {
+        const auto same = [&](const CheckDifference& other) { return alike(other, *check); };
+        if (!options.all_rows && std::any_of(listed.begin(), check, same)) continue;
+        const auto count = static_cast<std::size_t>(std::count_if(listed.begin(), listed.end(), same));
+        rows.push_back(check_row(*check, options.all_rows ? 0 : count - 1, options.locale));
     }
-    return fmt::format("\n{}: {}\n{}", heading, counted(listed.size()), table(check_columns, rows));
+    return "\n" + format::text(phrase("{}: {}", heading, listed.size()), options.locale) + "\n" +
+           table(check_columns(options.locale), rows);
 }
 
-/// Without `--all` the subject of each check that changes most.
+/// Without `--all` the part of each check that changes most.
 std::string checks_section(const Comparison& comparison, const TextOptions& options) {
     const auto turns = [](const CheckDifference& check) { return check.status_turns(); };
     const auto changes = [](const CheckDifference& check) { return !check.status_turns() && !check.same(); };
     const auto same = [](const CheckDifference& check) { return check.same(); };
-    std::string text = check_table(comparison, "CHECKS THAT TURN, larger change first", options, turns);
-    text += check_table(comparison, "CHECKS THAT CHANGE AND DO NOT TURN, larger change first", options, changes);
-    if (options.all_rows) return text + check_table(comparison, "CHECKS THAT STAY THE SAME", options, same);
+    std::string text =
+        check_table(comparison, phrase("CHECKS WHOSE STATUS CHANGES, larger change first"), options, turns);
+    text += check_table(comparison, phrase("CHECKS THAT CHANGE, same status, larger change first"), options, changes);
+    if (options.all_rows) return text + check_table(comparison, phrase("CHECKS WITHOUT CHANGE"), options, same);
     const auto count = std::count_if(comparison.checks.begin(), comparison.checks.end(), same);
     if (count == 0) return text;
     return text + "\n" +
-           paragraph(fmt::format("CHECKS THAT STAY THE SAME: {} (--all shows every one)",
-                                 counted(static_cast<std::size_t>(count))));
+           paragraph(format::text(phrase("CHECKS WITHOUT CHANGE: {} (--all shows every one)", count), options.locale));
 }
 
-std::string finding_lines(const std::optional<checks::Finding>& finding, std::string_view which) {
-    if (!finding) return {};
-    std::string line = finding->subject.empty() ? "" : finding->subject + ": ";
-    line += finding->message;
-    if (!finding->clause.empty()) line.append(" [").append(finding->clause).append("]");
-    return paragraph(line, "  " + padded_right(which, 8) + padded_right(wording::word(finding->severity), 9));
-}
-
-std::string findings_section(const Comparison& comparison) {
-    if (comparison.findings.empty()) return "FINDINGS: the same on both sides\n";
-    std::string text = "FINDINGS that are not on both sides\n";
+std::string findings_section(const Comparison& comparison, const Locale& locale) {
+    if (comparison.findings.empty()) return format::text(phrase("FINDINGS: the same on both sides"), locale) + "\n";
+    std::string text = format::text(phrase("FINDINGS that are not on both sides"), locale) + "\n";
     for (const review::FindingDifference& one : comparison.findings) {
-        text += finding_lines(one.first, "first") + finding_lines(one.second, "second");
+        if (one.first) text += finding_line(*one.first, phrase("first"), locale);
+        if (one.second) text += finding_line(*one.second, phrase("second"), locale);
     }
     return text;
 }
@@ -177,12 +181,14 @@ std::pair<std::string, std::string> shown_values(const std::string& first, const
 }
 
 std::string comparison_text(const Comparison& comparison, const TextOptions& options) {
-    std::string text = verdict_line(comparison);
-    text += side_lines(comparison.first, "first") + side_lines(comparison.second, "second");
-    text += "\n" + input_section(comparison, options.system);
-    if (const std::string anchors = anchors_section(comparison); !anchors.empty()) text += "\n" + anchors;
+    const Locale& locale = options.locale;
+    std::string text = paragraph(format::text(wording::verdict_change(comparison), locale));
+    text +=
+        side_lines(comparison.first, phrase("first"), locale) + side_lines(comparison.second, phrase("second"), locale);
+    text += "\n" + input_section(comparison, locale);
+    if (const std::string anchors = anchors_section(comparison, locale); !anchors.empty()) text += "\n" + anchors;
     text += checks_section(comparison, options);
-    return text + "\n" + findings_section(comparison);
+    return text + "\n" + findings_section(comparison, locale);
 }
 
 }  // namespace toehold::exporting

@@ -11,58 +11,80 @@
 namespace toehold::exporting {
 namespace {
 
-using units::System;
+using format::Locale;
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
 
-std::string heading(const checks::CheckResult& result) {
-    std::string text = paragraph(result.title + " [" + result.id + "]");
-    text += paragraph(result.clause, "  clause   ");
+/// A label before its text, in a column of ten.
+std::string labelled(const Phrase& label, const std::string& words, const Locale& locale) {
+    constexpr std::size_t label_columns = 9;
+    return paragraph(words, "  " + padded_right(format::text(label, locale), label_columns));
+}
+
+std::string heading(const checks::CheckResult& result, const Locale& locale) {
+    std::string text = paragraph(format::text(result.title, locale) + " [" + result.id + "]");
+    text += labelled(phrase("clause"), format::text(result.clause, locale), locale);
     const auto& all = checks::registered_checks();
     const auto check =
         std::find_if(all.begin(), all.end(), [&result](const auto& known) { return known.id == result.id; });
-    if (check != all.end() && !check->covers.empty()) text += paragraph(format::english(check->covers), "  covers   ");
+    if (check != all.end() && !check->covers.empty())
+        text += labelled(phrase("covers"), format::text(check->covers, locale), locale);
     return text;
 }
 
 /// Values stay in the units the formulas are written in; the reader's own stand beside them.
-Row row(const checks::Step& step, System system) {
-    const format::Figure other = format::in_system(step.value, step.unit, system);
-    std::string meaning = step.meaning;
+Row row(const checks::Step& step, const Locale& locale) {
+    const format::Figure other = format::in_system(step.value, step.unit, locale.system);
+    std::string meaning = format::text(step.meaning, locale);
     if (other.unit != step.unit) meaning += " (" + format::number_text(other.value) + " " + other.unit + ")";
-    return {{step.symbol, step.formula.empty() ? "" : "= " + step.formula, "= " + format::number_text(step.value),
-             step.unit, step.clause.empty() ? "" : "[" + step.clause + "]", meaning},
+    return {{step.symbol, step.formula.empty() ? "" : "= " + format::text(step.formula, locale),
+             "= " + format::number_text(step.value), step.unit,
+             step.clause.empty() ? "" : "[" + format::text(step.clause, locale) + "]", meaning},
             {}};
 }
 
-std::string steps(const checks::CheckResult& result, System system) {
+std::string steps(const checks::CheckResult& result, const Locale& locale) {
     std::vector<Row> rows;
     rows.reserve(result.steps.size());
-    for (const checks::Step& step : result.steps) rows.push_back(row(step, system));
-    return table({{"symbol"}, {"formula"}, {"value"}, {"unit"}, {"clause"}, {"meaning"}}, rows);
+    for (const checks::Step& step : result.steps) rows.push_back(row(step, locale));
+    std::vector<Column> columns;
+    for (const Phrase& words :
+         {phrase("symbol"), phrase("formula"), phrase("value"), phrase("unit"), phrase("clause"), phrase("meaning")}) {
+        columns.push_back({format::text(words, locale)});
+    }
+    return table(columns, rows);
 }
 
-std::string conclusion(const checks::CheckResult& result, System system) {
-    std::string line = "demand " + format::figure_text(result.demand, result.unit, system);
-    if (result.status == checks::Status::missing_evidence) {
-        line += ", capacity not known";
-    } else {
-        line += ", capacity " + format::figure_text(result.capacity, result.unit, system);
-        if (result.capacity > 0.0) line += ", demand over capacity " + format::ratio_text(result.ratio);
-    }
-    line += ": " + std::string(wording::word(result.status));
-    if (result.direction_deg) line += " (push towards " + format::degrees_text(*result.direction_deg) + " deg)";
-    return paragraph(line, "  result:  ") + (result.note.empty() ? "" : paragraph(format::english(result.note), "  note:    "));
+Phrase numbers(const checks::CheckResult& result) {
+    const Quantity demand{result.demand, result.unit}, capacity{result.capacity, result.unit};
+    if (result.status == checks::Status::missing_evidence)
+        return phrase("demand {}, capacity not specified: {}", demand, wording::word(result.status));
+    if (result.capacity <= 0.0)
+        return phrase("demand {}, capacity {}: {}", demand, capacity, wording::word(result.status));
+    return phrase("demand {}, capacity {}, demand/capacity {}: {}", demand, capacity, format::ratio_text(result.ratio),
+                  wording::word(result.status));
+}
+
+std::string conclusion(const checks::CheckResult& result, const Locale& locale) {
+    Phrase line = numbers(result);
+    if (result.direction_deg)
+        line = phrase("{} (push toward {} deg)", line, format::degrees_text(*result.direction_deg));
+    std::string text = labelled(phrase("result:"), format::text(line, locale), locale);
+    if (!result.note.empty()) text += labelled(phrase("note:"), format::text(result.note, locale), locale);
+    return text;
 }
 
 }  // namespace
 
-std::string explain_text(const review::Review& review, std::string_view check, System system) {
+std::string explain_text(const review::Review& review, std::string_view check, const Locale& locale) {
     std::string text;
     for (const checks::CheckResult& result : review.checks) {
         if (result.id != check) continue;
-        if (text.empty()) text = heading(result);
-        text += "\n" + paragraph(result.subject);
-        if (!result.steps.empty()) text += steps(result, system);
-        text += conclusion(result, system);
+        if (text.empty()) text = heading(result, locale);
+        text += "\n" + paragraph(format::text(wording::part(result.part, result.subject), locale));
+        if (!result.steps.empty()) text += steps(result, locale);
+        text += conclusion(result, locale);
     }
     return text;
 }

@@ -3,7 +3,7 @@
 #include "export/text/sections.h"
 #include "export/text/table.h"
 #include "format/figures.h"
-#include "review/path_steps.h"
+#include "review/load_path.h"
 #include "wording/status.h"
 
 #include <algorithm>
@@ -12,22 +12,32 @@
 namespace toehold::exporting {
 namespace {
 
-using review::Alike;
+using format::Locale;
+using format::phrase;
 using review::PathLink;
 using review::PathStep;
 
-const std::vector<Column> columns_of_checks = {
-    {"check"}, {"subject"}, {"demand", Align::right}, {"capacity", Align::right}, {"unit"}, {"D/C", Align::right},
-    {"status"}};
+/// Headings of `result_cells`, behind others.
+std::vector<Column> with_result(std::vector<Column> first, const Locale& locale) {
+    const auto heading = [&locale](const format::Phrase& words) { return format::text(words, locale); };
+    first.push_back({heading(phrase("demand")), Align::right});
+    first.push_back({heading(phrase("capacity")), Align::right});
+    first.push_back({heading(phrase("unit"))});
+    first.push_back({heading(phrase("D/C")), Align::right});
+    first.push_back({heading(phrase("status"))});
+    return first;
+}
 
-Row row(const checks::CheckResult& result, std::size_t alike, units::System system) {
-    Row row;
-    row.cells = {result.title, result.subject + worst_of(alike)};
-    for (std::string& cell :
-         result_cells(result.demand, result.capacity, result.unit, result.ratio, result.status, system)) {
-        row.cells.push_back(std::move(cell));
-    }
-    row.below.push_back("[" + result.id + "] " + result.note);
+Row row_of(std::vector<std::string> first, std::vector<std::string> result) {
+    for (std::string& cell : result) first.push_back(std::move(cell));
+    return {std::move(first), {}};
+}
+
+Row check_row(const checks::CheckResult& result, std::size_t alike, const Locale& locale) {
+    Row row = row_of({format::text(result.title, locale),
+                      format::text(wording::worst_of(wording::part(result.part, result.subject), alike), locale)},
+                     result_cells(result.demand, result.capacity, result.unit, result.ratio, result.status, locale));
+    row.below.push_back("[" + result.id + "] " + format::text(result.note, locale));
     return row;
 }
 
@@ -36,57 +46,63 @@ std::size_t results_of(const std::vector<checks::CheckResult>& results, const st
         std::count_if(results.begin(), results.end(), [&id](const auto& result) { return result.id == id; }));
 }
 
-const std::vector<Column> columns_of_path = {
-    {"from"},  {"to"}, {"by"}, {"demand", Align::right}, {"capacity", Align::right}, {"unit"}, {"D/C", Align::right},
-    {"status"}};
-
 /// Every link, or those alike as one.
 std::vector<PathStep> steps(const std::vector<PathLink>& path, bool all_rows) {
-    if (!all_rows) return path_steps(path, Alike::things_and_means);
+    if (!all_rows) return review::path_steps(path, review::Alike::things_and_means);
     std::vector<PathStep> each;
     each.reserve(path.size());
     for (const PathLink& link : path) each.push_back({link});
     return each;
 }
 
+Row path_row(const PathStep& step, const Locale& locale) {
+    const PathLink& link = step.worst;
+    return row_of({format::text(wording::part(link.link.from_part, link.link.from), locale),
+                   format::text(wording::part(link.link.to_part, link.link.to), locale),
+                   format::text(wording::worst_of(link.link.by, step.count), locale)},
+                  result_cells(link.demand, link.capacity, link.unit, link.ratio, link.status, locale));
+}
+
 }  // namespace
 
 std::vector<std::string> result_cells(double demand, double capacity, std::string_view unit, double ratio,
-                                      checks::Status status, units::System system) {
+                                      checks::Status status, const Locale& locale) {
     const bool known = status != checks::Status::missing_evidence;
-    return {format::number_text(demand, unit, system), known ? format::number_text(capacity, unit, system) : "-",
-            format::in_system(demand, unit, system).unit, known ? format::ratio_text(ratio) : "-",
-            std::string(wording::word(status))};
+    return {format::number_text(demand, unit, locale.system),
+            known ? format::number_text(capacity, unit, locale.system) : "-",
+            format::in_system(demand, unit, locale.system).unit, known ? format::ratio_text(ratio) : "-",
+            format::text(wording::word(status), locale)};
 }
 
-std::string worst_of(std::size_t count) { return count > 1 ? " (worst of " + std::to_string(count) + ")" : ""; }
-
 std::string checks_section(const review::Review& review, const TextOptions& options) {
-    if (review.checks.empty()) return "No check could be made.\n";
+    const Locale& locale = options.locale;
+    if (review.checks.empty()) return format::text(phrase("No check could be made."), locale) + "\n";
     std::vector<Row> rows;
     std::set<std::string> shown;
     for (const checks::CheckResult& result : review.checks) {
         if (!options.all_rows && !shown.insert(result.id).second) continue;
         const std::size_t alike = options.all_rows ? 1 : results_of(review.checks, result.id);
-        rows.push_back(row(result, alike, options.system));
+        rows.push_back(check_row(result, alike, locale));
     }
-    return "CHECKS, worst first (D/C: demand over capacity; worked steps: --explain with the name in brackets)\n" +
-           table(columns_of_checks, rows);
+    const std::vector<Column> columns =
+        with_result({{format::text(phrase("check"), locale)}, {format::text(phrase("part"), locale)}}, locale);
+    return format::text(
+               phrase("CHECKS, worst first (D/C: demand over capacity; for worked steps use --explain with the "
+                      "name in brackets)"),
+               locale) +
+           "\n" + table(columns, rows);
 }
 
 std::string path_section(const review::Review& review, const TextOptions& options) {
     if (review.load_path.empty()) return {};
+    const Locale& locale = options.locale;
     std::vector<Row> rows;
-    for (const PathStep& step : steps(review.load_path, options.all_rows)) {
-        const PathLink& link = step.worst;
-        Row row{{link.link.from, link.link.to, link.link.by + worst_of(step.count)}, {}};
-        for (std::string& cell :
-             result_cells(link.demand, link.capacity, link.unit, link.ratio, link.status, options.system)) {
-            row.cells.push_back(std::move(cell));
-        }
-        rows.push_back(std::move(row));
-    }
-    return "LOAD PATH, from the guard down\n" + table(columns_of_path, rows);
+    for (const PathStep& step : steps(review.load_path, options.all_rows)) rows.push_back(path_row(step, locale));
+    const std::vector<Column> columns = with_result({{format::text(phrase("from"), locale)},
+                                                     {format::text(phrase("to"), locale)},
+                                                     {format::text(phrase("by"), locale)}},
+                                                    locale);
+    return format::text(phrase("LOAD PATH, from the guard down"), locale) + "\n" + table(columns, rows);
 }
 
 }  // namespace toehold::exporting

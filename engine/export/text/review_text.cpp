@@ -1,126 +1,93 @@
 #include "export/text/review_text.h"
+
 #include "export/text/columns.h"
+#include "export/text/finding_line.h"
 #include "export/text/sections.h"
-#include "format/figures.h"
+#include "wording/outcomes.h"
 #include "wording/status.h"
-
-#include <fmt/format.h>
-
-#include <cmath>
+#include "wording/verdict.h"
 
 namespace toehold::exporting {
 namespace {
 
-/// The link of the load path that governs, where its check stands for one.
-const checks::Link* governing_link(const review::Review& review) {
-    for (const checks::CheckResult& result : review.checks) {
-        const bool governs = result.id == review.governing.check && result.subject == review.governing.subject;
-        if (governs && result.link) return &*result.link;
-    }
-    return nullptr;
+using format::Locale;
+using format::Phrase;
+using format::phrase;
+
+/// A heading on its own line, the lines under it.
+std::string section(const Phrase& heading, const std::string& lines, const Locale& locale) {
+    return lines.empty() ? std::string() : format::text(heading, locale) + "\n" + lines;
 }
 
-std::string governing_line(const review::Review& review) {
-    const review::Governing& governing = review.governing;
-    if (governing.check.empty()) return {};
-    std::string line = governing.title + ", " + governing.subject;
-    if (const checks::Link* link = governing_link(review)) {
-        line += "; from " + link->from + " to " + link->to + " by " + link->by;
-    }
-    if (std::isfinite(governing.ratio)) line += "; demand over capacity " + format::ratio_text(governing.ratio);
-    if (governing.direction_deg) line += "; push towards " + format::degrees_text(*governing.direction_deg) + " deg";
-    return paragraph(line, "Governs:  ");
+std::string bullet(const Phrase& sentence, const Locale& locale) {
+    return paragraph(format::text(sentence, locale), "  - ");
 }
 
-std::string sentence(std::string text) {
-    if (text.empty()) return text;
-    if (text.front() >= 'a' && text.front() <= 'z') text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    if (text.back() != '.') text += '.';
+std::string governing_line(const review::Review& review, const Locale& locale) {
+    const Phrase governs = wording::governing(review.governing);
+    if (governs.empty()) return {};
+    std::string line = format::text(governs, locale);
+    for (const Phrase& item : wording::governing_items(review.governing)) line += "; " + format::text(item, locale);
+    return paragraph(line, format::text(phrase("Governs:"), locale) + "  ");
+}
+
+std::string verdict_section(const review::Review& review, const Locale& locale) {
+    std::string text = paragraph(format::text(wording::word(review.verdict), locale) + ": " + review.detail);
+    text += paragraph(format::text(wording::verdict_reason(review), locale));
+    text += governing_line(review, locale);
+    for (const Phrase& sentence : {wording::shortfall(review.facts), wording::no_demand(review)}) {
+        if (!sentence.empty()) text += paragraph(format::text(sentence, locale));
+    }
     return text;
 }
 
-std::string outcome(const review::Remedy& remedy) {
-    const std::string ratio = std::isfinite(remedy.governing.ratio)
-                                  ? fmt::format("demand over capacity {:.2f}", remedy.governing.ratio)
-                                  : std::string("nothing there to resist it");
-    const std::string governs = fmt::format("{}, {}: {}", remedy.governing.title, remedy.governing.subject, ratio);
-    const std::size_t left = remedy.failing_results + remedy.failing_findings;
-    switch (remedy.verdict) {
-        case review::Verdict::adequate:
-            return "Then it holds. Nearest to its limit: " + governs + ".";
-        case review::Verdict::incomplete:
-            return "Then nothing fails, though something is missing. Governs: " + governs + ".";
-        case review::Verdict::inadequate:
-            break;
+std::string findings_section(const review::Review& review, const Locale& locale) {
+    if (review.findings.empty()) return format::text(phrase("FINDINGS: none"), locale) + "\n";
+    std::string lines;
+    for (const checks::Finding& finding : review.findings) lines += finding_line(finding, {}, locale);
+    return section(phrase("FINDINGS, gravest first"), lines, locale);
+}
+
+std::string remedies_section(const review::Review& review, const Locale& locale) {
+    constexpr std::size_t shown = 5;
+    std::string lines;
+    for (std::size_t index = 0; index < review.remedies.size() && index < shown; ++index) {
+        const review::Remedy& remedy = review.remedies[index];
+        lines += bullet(remedy.text, locale);
+        lines += paragraph(format::text(wording::remedy_outcome(remedy), locale), "    ");
     }
-    return fmt::format("Not enough: {} result{} still would not hold. Governs: {}.", left, left == 1 ? "" : "s",
-                       governs);
+    return section(phrase("WHAT WOULD HELP (each run through every check above)"), lines, locale);
+}
+
+std::string assumptions_section(const review::Review& review, const Locale& locale) {
+    std::string lines;
+    for (const review::Assumption& assumption : review.assumptions) {
+        lines += bullet(assumption.text, locale);
+        const Phrase other = wording::other_choice(assumption);
+        if (other.empty()) continue;
+        lines += paragraph(format::text(other, locale), "    " + format::text(phrase("otherwise:"), locale) + " ");
+    }
+    return section(phrase("ASSUMPTIONS"), lines, locale);
+}
+
+std::string cautions_section(const review::Review& review, const Locale& locale) {
+    std::string lines;
+    for (const Phrase& caution : review.cautions) lines += bullet(caution, locale);
+    return section(phrase("CAUTIONS"), lines, locale);
 }
 
 }  // namespace
 
-std::string verdict_section(const review::Review& review) {
-    std::string text = paragraph(std::string(wording::word(review.verdict)) + ": " + review.detail);
-    text += paragraph(sentence(review.reason));
-    text += governing_line(review);
-    if (!review.demand) text += paragraph(sentence("no demand was found: " + review.no_demand));
-    return text;
-}
-
-std::string findings_section(const review::Review& review) {
-    if (review.findings.empty()) return "FINDINGS: none\n";
-    std::string text = "FINDINGS, gravest first\n";
-    for (const checks::Finding& finding : review.findings) {
-        std::string line = finding.subject.empty() ? "" : finding.subject + ": ";
-        line += finding.message;
-        if (!finding.clause.empty()) line.append(" [").append(finding.clause).append("]");
-        text += paragraph(line, "  " + padded_right(wording::word(finding.severity), 9));
-    }
-    return text;
-}
-
-std::string remedies_section(const review::Review& review) {
-    if (review.remedies.empty()) return {};
-    constexpr std::size_t shown = 5;
-    std::string text = "WHAT WOULD HELP (each run through every check above)\n";
-    for (std::size_t index = 0; index < review.remedies.size() && index < shown; ++index) {
-        const review::Remedy& remedy = review.remedies[index];
-        text += paragraph(remedy.text, "  - ") + paragraph(outcome(remedy), "    ");
-    }
-    return text;
-}
-
-std::string assumptions_section(const review::Review& review) {
-    if (review.assumptions.empty()) return {};
-    std::string text = "ASSUMPTIONS\n";
-    for (const review::Assumption& assumption : review.assumptions) {
-        text += paragraph(assumption.text, "  - ");
-        if (!assumption.other_choice.empty()) text += paragraph(assumption.other_choice, "    otherwise: ");
-    }
-    return text;
-}
-
-std::string cautions_section(const review::Review& review) {
-    if (review.cautions.empty()) return {};
-    std::string text = "CAUTIONS\n";
-    for (const std::string& caution : review.cautions) text += paragraph(caution, "  - ");
-    return text;
-}
-
 std::string review_text(const review::Review& review, const TextOptions& options) {
-    std::string text = verdict_section(review);
-    for (const std::string& section :
-         {detail_section(review, options.system), anchors_section(review, options.system),
-          checks_section(review, options), path_section(review, options), findings_section(review),
-          remedies_section(review), loads_section(review, options.system), assumptions_section(review),
-          cautions_section(review)}) {
-        if (!section.empty()) text += "\n" + section;
+    const Locale& locale = options.locale;
+    std::string text = verdict_section(review, locale);
+    for (const std::string& part :
+         {detail_section(review, locale), anchors_section(review, locale), checks_section(review, options),
+          path_section(review, options), findings_section(review, locale), remedies_section(review, locale),
+          loads_section(review, locale), assumptions_section(review, locale), cautions_section(review, locale)}) {
+        if (!part.empty()) text += "\n" + part;
     }
     return text;
-}
-
-std::string review_text(const review::Review& review, units::System system) {
-    return review_text(review, TextOptions{system, false});
 }
 
 }  // namespace toehold::exporting

@@ -2,7 +2,9 @@
 #include "format/figures.h"
 #include "paper/papers.h"
 #include "paper/report/blocks.h"
+#include "wording/outcomes.h"
 #include "wording/status.h"
+#include "wording/verdict.h"
 
 #include <cmath>
 
@@ -21,16 +23,15 @@ using units::System;
 
 std::string governs(const Side& side) {
     if (side.governing.check.empty()) return "no check could be made";
-    const std::string ratio = std::isfinite(side.governing.ratio) ? "D/C " + format::ratio_text(side.governing.ratio)
-                                                                  : std::string("nothing there to resist it");
-    return side.governing.title + ", " + side.governing.subject + ": " + ratio;
+    return wording::governing(side.governing);
 }
 
 std::string pull(const Side& side, System system) {
-    if (!side.largest_pull) return "no demand was found";
+    if (!side.facts.largest_tension) return "no demand was found";
     return fmt::format("{} on anchor {}, push towards {} deg",
-                       report::figure(side.largest_pull->tension_lb, "lb", system), side.largest_pull->anchor,
-                       format::degrees_text(format::degrees(side.largest_pull->direction_rad)));
+                       report::figure(side.facts.largest_tension->tension_lb, "lb", system),
+                       side.facts.largest_tension->part.id,
+                       format::degrees_text(format::degrees(side.facts.largest_tension->direction_rad)));
 }
 
 Table sides_table(const Comparison& comparison, System system) {
@@ -44,7 +45,7 @@ Table sides_table(const Comparison& comparison, System system) {
     add("Detail", words_cell(first.detail), words_cell(second.detail));
     add("SHA-256", words_cell(first.input_sha256), words_cell(second.input_sha256));
     add("Verdict", report::verdict_cell(first.verdict), report::verdict_cell(second.verdict));
-    add("Reason", words_cell(report::sentence(first.reason)), words_cell(report::sentence(second.reason)));
+    add("Reason", words_cell(wording::verdict_reason(first)), words_cell(wording::verdict_reason(second)));
     add("Governs", words_cell(governs(first)), words_cell(governs(second)));
     add("Largest pull", words_cell(pull(first, system)), words_cell(pull(second, system)));
     return table;

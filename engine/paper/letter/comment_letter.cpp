@@ -4,6 +4,7 @@
 #include "paper/report/blocks.h"
 #include "paper/report/results.h"
 #include "wording/status.h"
+#include "wording/verdict.h"
 
 #include <algorithm>
 
@@ -43,7 +44,7 @@ void add_head(Blocks& blocks, const Source& source) {
     blocks.emplace_back(std::move(facts));
     const review::Review& review = source.review;
     blocks.emplace_back(Verdict{std::string(wording::word(review.verdict)),
-                                {report::sentence(review.reason)},
+                                {format::english(wording::verdict_reason(review))},
                                 report::frame_of(review.verdict)});
 }
 

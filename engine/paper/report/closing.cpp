@@ -2,6 +2,7 @@
 #include "paper/report/sections.h"
 #include "paper/report/sources.h"
 #include "paper/report/standards.h"
+#include "wording/outcomes.h"
 
 namespace toehold::paper::report {
 namespace {
@@ -41,7 +42,8 @@ void add_assumptions(Blocks& blocks, const Source& source) {
     table.columns = {{"", 0.02}, {"", 0.98, drawing::Across::left, true}};
     for (const review::Assumption& assumption : source.review.assumptions) {
         std::string words = assumption.text;
-        if (!assumption.other_choice.empty()) words += " Otherwise: " + assumption.other_choice + ".";
+        if (const format::Phrase other = wording::other_choice(assumption); !other.empty())
+            words += " Otherwise: " + format::english(other);
         table.rows.push_back({words_cell("•"), words_cell(std::move(words))});
     }
     if (!table.rows.empty()) blocks.emplace_back(std::move(table));
@@ -49,7 +51,7 @@ void add_assumptions(Blocks& blocks, const Source& source) {
 
 void add_cautions(Blocks& blocks, const Source& source) {
     blocks.emplace_back(Heading{1, "10  Cautions and sources", "cautions"});
-    for (const std::string& caution : source.review.cautions) blocks.emplace_back(item("•", caution));
+    for (const format::Phrase& caution : source.review.cautions) blocks.emplace_back(item("•", caution));
     blocks.emplace_back(standards_table(source.review));
     add_long_sources(blocks, source.review);
 }

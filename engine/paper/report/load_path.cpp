@@ -1,7 +1,7 @@
 // Link by link from the guard down to the joists' supports.
+#include "review/load_path.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
-#include "review/path_steps.h"
 
 namespace toehold::paper::report {
 namespace {

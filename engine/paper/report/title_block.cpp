@@ -3,6 +3,7 @@
 #include "paper/report/sections.h"
 #include "paper/report/standards.h"
 #include "wording/status.h"
+#include "wording/verdict.h"
 
 #include <algorithm>
 
@@ -94,20 +95,11 @@ Facts facts(const Source& source) {
 }
 
 std::string governing_sentence(const review::Review& review, units::System system) {
-    const review::Governing& governing = review.governing;
-    if (governing.check.empty()) return {};
-    std::string words = "Governs: " + governing.title + ", " + governing.subject;
-    const auto result =
-        std::find_if(review.checks.begin(), review.checks.end(), [&governing](const checks::CheckResult& one) {
-            return one.id == governing.check && one.subject == governing.subject;
-        });
-    if (result != review.checks.end()) {
-        const Measure of = measure(*result);
-        words += ", demand " + figure(of.demand, of.unit, system);
-        if (of.status != checks::Status::missing_evidence)
-            words += ", capacity " + figure(of.capacity, of.unit, system) + ": D/C " + format::ratio_text(of.ratio);
-    }
-    if (governing.direction_deg) words += ", push towards " + format::degrees_text(*governing.direction_deg) + " deg";
+    const format::Phrase governs = wording::governing(review.governing);
+    if (governs.empty()) return {};
+    std::string words = format::text(format::phrase("Governs: {}", governs), {system});
+    for (const format::Phrase& item : wording::governing_items(review.governing))
+        words += "; " + format::text(item, {system});
     return words + ".";
 }
 
@@ -122,7 +114,9 @@ void add_title_block(Blocks& blocks, const Source& source) {
     blocks.emplace_back(facts(source));
     if (!review.resolved.detail.note.empty())
         blocks.emplace_back(paragraph("Note in the file: " + review.resolved.detail.note));
-    Verdict verdict{std::string(wording::word(review.verdict)), {sentence(review.reason)}, frame_of(review.verdict)};
+    Verdict verdict{std::string(wording::word(review.verdict)),
+                    {format::english(wording::verdict_reason(review))},
+                    frame_of(review.verdict)};
     const std::string governs = governing_sentence(review, source.issue.system);
     if (!governs.empty()) verdict.sentences.push_back(governs);
     blocks.emplace_back(verdict);

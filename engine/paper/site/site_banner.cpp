@@ -1,6 +1,7 @@
 #include "paper/site/site_page.h"
 #include "paper/words.h"
 #include "wording/status.h"
+#include "wording/verdict.h"
 
 #include <algorithm>
 
@@ -48,8 +49,7 @@ std::string banner_words(const review::Review& review) {
 std::string banner_reason(const review::Review& review) {
     if (adequate(review))
         return "Every check holds for this wood, these fasteners and these places, and for no others.";
-    const std::string stop = review.reason.empty() || review.reason.back() == '.' ? "" : ".";
-    return std::string(wording::word(review.verdict)) + ". " + review.reason + stop;
+    return format::english(format::phrase("{}. {}", wording::word(review.verdict), wording::verdict_reason(review)));
 }
 
 /// No more than so many lines; what is cut off is in the report.

@@ -1,6 +1,8 @@
 #include "window/panels/verdict_words.h"
 
 #include "window/text.h"
+#include "wording/status.h"
+#include "wording/verdict.h"
 
 #include <wx/translation.h>
 
@@ -10,26 +12,6 @@
 namespace toehold::window {
 
 namespace {
-
-wxString verdict_word(review::Verdict verdict) {
-    switch (verdict) {
-        case review::Verdict::adequate:
-            return _("ADEQUATE");
-        case review::Verdict::inadequate:
-            return _("INADEQUATE");
-        case review::Verdict::incomplete:
-            return _("INCOMPLETE");
-    }
-    return {};
-}
-
-/// The engine's reason is half a sentence, to stand behind a colon.
-wxString sentence_of(const std::string& reason, const format::Locale& locale) {
-    wxString words = text_of(reason, locale);
-    if (words.empty()) return words;
-    words = words.Left(1).Upper() + words.Mid(1);
-    return words.EndsWith(".") ? words : words + ".";
-}
 
 drawing::Pen verdict_frame(const review::Review& review) {
     if (review.verdict == review::Verdict::adequate) return drawing::Pen::holds;
@@ -68,12 +50,11 @@ void say_problems(VerdictWords& words, const model::Problems& problems) {
 }
 
 void say_review(VerdictWords& words, const review::Review& review, const format::Locale& locale) {
-    words.word = verdict_word(review.verdict);
-    words.reason = sentence_of(review.reason, locale);
+    words.word = text_of(wording::word(review.verdict), locale);
+    words.reason = text_of(wording::verdict_reason(review), locale);
     words.frame = verdict_frame(review);
     if (review.governing.check.empty()) return;
-    words.governing = wxString::Format(_("%s, %s"), text_of(review.governing.title, locale),
-                                       text_of(review.governing.subject, locale));
+    words.governing = text_of(wording::result(review.governing.title, review.governing.part, review.governing.subject), locale);
     words.no_path = !std::isfinite(review.governing.ratio);
     if (!words.no_path) words.ratio = review.governing.ratio;
 }

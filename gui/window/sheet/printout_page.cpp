@@ -130,7 +130,7 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
     }
     // A caution is given whole or counted, never cut short.
     std::size_t given = 0;
-    for (const std::string& caution : review->cautions) {
+    for (const format::Phrase& caution : review->cautions) {
         const auto lines = broken(caution, room, drawing::TextSize::small, lines_enough);
         const bool last = given + 1 == review->cautions.size();
         if (top - line_mm * (static_cast<double>(lines.size()) + (last ? 0.0 : 1.0)) < 0.0) break;

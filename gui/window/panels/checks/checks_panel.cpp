@@ -228,7 +228,7 @@ std::string ChecksPanel::steps_text() const {
     if (row->kind == RowKind::message) return row->text;
     review::Review alone;
     alone.checks.push_back(review->checks[row->result]);
-    return exporting::explain_text(alone, alone.checks.front().id, session_.display().system);
+    return exporting::explain_text(alone, alone.checks.front().id, {session_.display().system});
 }
 
 void ChecksPanel::copy_steps() const {

@@ -1,13 +1,11 @@
 #include "window/panels/notes/notes_page.h"
 
-#include "format/figures.h"
 #include "window/text.h"
 #include "window/theme/status_marks.h"
+#include "wording/outcomes.h"
 #include "wording/status.h"
 
 #include <wx/intl.h>
-
-#include <cmath>
 
 namespace toehold::window {
 namespace {
@@ -94,22 +92,19 @@ wxString remarks(const Page& page) {
     return html;
 }
 
-wxString no_remedies(const Notes& notes) {
-    if (notes.review->verdict == review::Verdict::adequate) return _("Nothing is needed. The detail is adequate.");
-    return _("None of the usual changes helps. Each was run through every check.");
-}
-
 wxString remedies(const Page& page) {
     wxString html = heading(page, _("What would help"));
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
-    if (page.notes.review->remedies.empty()) return html + line(page.faint(no_remedies(page.notes)));
+    if (page.notes.review->remedies.empty())
+        return html + line(page.faint(text_of(wording::no_remedies(*page.notes.review), page.locale)));
     int index = 0;
     for (const review::Remedy& remedy : page.notes.review->remedies) {
         const wxString words = page.text(escaped(text_of(remedy.text, page.locale))) + "<br>" +
                                page.faint(remedy_outcome(remedy, page.locale)) +
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
                                                 page.notes.stale ? 0 : 1, static_cast<int>(page.theme.ground));
-        html += entry(page.mark(text_of(wording::word(remedy.verdict), page.locale), status_of(remedy.verdict)), words);
+        html += entry(page.mark(text_of(wording::word(remedy.verdict), page.locale), status_of(remedy.verdict)),
+                      words);
         ++index;
     }
     return html;
@@ -121,9 +116,8 @@ wxString assumptions(const Page& page) {
     if (page.notes.review->assumptions.empty()) return html + line(page.faint(_("None.")));
     for (const review::Assumption& assumption : page.notes.review->assumptions) {
         wxString words = page.text(escaped(text_of(assumption.text, page.locale)));
-        if (!assumption.other_choice.empty()) {
-            words += "<br>" +
-                     page.faint(wxString::Format(_("Otherwise: %s"), text_of(assumption.other_choice, page.locale)));
+        if (const format::Phrase other = wording::other_choice(assumption); !other.empty()) {
+            words += "<br>" + page.faint(_("Otherwise: ") + text_of(other, page.locale));
         }
         html += line(words);
     }
@@ -133,7 +127,7 @@ wxString assumptions(const Page& page) {
 wxString cautions(const Page& page) {
     wxString html = heading(page, _("Cautions"));
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
-    for (const auto& caution : page.notes.review->cautions)
+    for (const format::Phrase& caution : page.notes.review->cautions)
         html += line(page.text(escaped(text_of(caution, page.locale))));
     return html;
 }
@@ -141,24 +135,7 @@ wxString cautions(const Page& page) {
 }  // namespace
 
 wxString remedy_outcome(const review::Remedy& remedy, const format::Locale& locale) {
-    const wxString ratio =
-        std::isfinite(remedy.governing.ratio)
-            ? wxString::Format(_("demand over capacity %s"), text_of(format::ratio_text(remedy.governing.ratio)))
-            : wxString(_("no load path"));
-    const wxString governs =
-        text_of(remedy.governing.title, locale) + ", " + text_of(remedy.governing.subject, locale) + ": " + ratio;
-    const std::size_t left = remedy.failing_results + remedy.failing_findings;
-    switch (remedy.verdict) {
-        case review::Verdict::adequate:
-            return wxString::Format(_("Then it is adequate. Governing: %s."), governs);
-        case review::Verdict::incomplete:
-            return wxString::Format(_("Then nothing fails, but something is not specified. Governing: %s."), governs);
-        case review::Verdict::inadequate:
-            break;
-    }
-    const wxString count = wxString::Format(
-        wxPLURAL("%zu check would still fail", "%zu checks would still fail", static_cast<unsigned>(left)), left);
-    return wxString::Format(_("Not enough: %s. Governing: %s."), count, governs);
+    return text_of(wording::remedy_outcome(remedy), locale);
 }
 
 wxString notes_page(const Notes& notes, const Theme& theme, const format::Locale& locale) {

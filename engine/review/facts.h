@@ -1,0 +1,86 @@
+#pragma once
+// What a review comes to, found once for everything that shows it: text, JSON, papers, window, comparison.
+#include "checks/result.h"
+#include "demand/demand.h"
+
+#include <cstddef>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::review {
+
+/// Results by status, and findings by severity.
+struct Counts {
+    std::size_t pass = 0, fail = 0, no_path = 0, not_specified = 0;
+    std::size_t findings_fail = 0, findings_missing = 0, cautions = 0;
+    [[nodiscard]] std::size_t failing() const { return fail + no_path; }  ///< checks that fail
+    [[nodiscard]] std::size_t checks() const { return pass + failing() + not_specified; }
+    [[nodiscard]] bool adequate() const;  ///< there is a check, all pass, and no finding forbids it
+};
+
+/// A check's result as far as a sentence about it needs.
+struct CheckFact {
+    std::string check;  ///< id
+    format::Phrase title;
+    model::PartId part;
+    std::string subject;  ///< TRANSITION: `part` as text
+    checks::Status status = checks::Status::holds;
+    double ratio = 0.0;  ///< infinite where there is no load path
+    format::Phrase note;
+};
+
+/// The failure that makes others, by `checks::Check::causes`: no other failing check explains it, and it explains the
+/// most. Among equals the first down the load path, then the one of the larger ratio.
+struct FirstCause : CheckFact {
+    std::size_t explained = 0;  ///< failing results that follow from it, and from those
+};
+
+/// By how much the capacity of the governing check falls short; in `unit`.
+struct Shortfall {
+    double demand = 0.0, capacity = 0.0;
+    std::string unit;
+    [[nodiscard]] double lacking() const { return demand - capacity; }
+    /// What the capacity must be multiplied by, above 1; absent where there is no capacity.
+    [[nodiscard]] std::optional<double> factor() const;
+};
+
+/// The largest tension on any anchor, over loads, directions and the range of stiffness.
+struct LargestTension {
+    model::PartId part;  ///< the anchor
+    double tension_lb = 0.0;
+    double direction_rad = 0.0;  ///< of the push that gives it
+    double push_lb = 0.0;        ///< that push
+    double height_in = 0.0;      ///< of that push above the bearing plane
+    double hand_edge_lb = 0.0;   ///< tension on the same anchor by hand, arm to the plate's edge
+};
+
+struct Facts {
+    Counts counts;
+    std::optional<FirstCause> first_cause;          ///< absent: no check fails
+    std::optional<CheckFact> not_specified;         ///< the first check that lacks what it needs
+    format::Phrase finding;                         ///< the gravest that forbids the detail; empty: none
+    std::optional<Shortfall> shortfall;             ///< absent: the governing check passes or lacks its capacity
+    std::optional<LargestTension> largest_tension;  ///< absent: no demand, or no anchor
+    /// Change of the largest tension by framing that gives way, as a share of it; absent where not solved.
+    std::optional<double> framing_change;
+};
+
+[[nodiscard]] Counts counts(const std::vector<checks::CheckResult>& results,
+                            const std::vector<checks::Finding>& findings);
+/// `causes` gives the ids of the checks that follow from the check of this id.
+using CausesOf = std::function<std::vector<std::string>(const std::string& check)>;
+[[nodiscard]] std::optional<FirstCause> first_cause(const std::vector<checks::CheckResult>& results,
+                                                    const CausesOf& causes);
+/// The same by the registry.
+[[nodiscard]] std::optional<FirstCause> first_cause(const std::vector<checks::CheckResult>& results);
+/// The first that lacks what it needs.
+[[nodiscard]] std::optional<CheckFact> not_specified(const std::vector<checks::CheckResult>& results);
+[[nodiscard]] std::optional<LargestTension> largest_tension(const catalog::Resolved& resolved,
+                                                            const demand::Demand& demand);
+
+/// A check that fails: capacity exceeded, or no load path.
+[[nodiscard]] bool fails(const checks::CheckResult& result);
+
+}  // namespace toehold::review

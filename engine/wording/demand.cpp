@@ -1,0 +1,213 @@
+#include "wording/demand.h"
+
+#include "format/figures.h"
+#include "wording/verdict.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::wording {
+namespace {
+
+using demand::AnchorEnvelope;
+using format::Dimension;
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
+
+constexpr double in_percent = 100.0;
+
+std::string degrees(double direction_rad) { return format::degrees_text(format::degrees(direction_rad)); }
+
+using HandOf = double (*)(const AnchorEnvelope&);
+
+/// The anchor on which the hand calculation falls shortest; nothing where it reaches within a tenth.
+const AnchorEnvelope* farthest_missed(const std::vector<AnchorEnvelope>& all, HandOf hand) {
+    constexpr double worth_saying = 1.1;
+    const auto missed = [hand](const AnchorEnvelope& envelope) { return envelope.tension_lb - hand(envelope); };
+    const auto worst = std::max_element(all.begin(), all.end(),
+                                        [&missed](const auto& a, const auto& b) { return missed(a) < missed(b); });
+    if (worst == all.end() || worst->tension_lb <= worth_saying * hand(*worst)) return nullptr;
+    return &*worst;
+}
+
+/// Rounded to three digits: more would claim to know the stiffness of wood.
+double three_digits(double value) {
+    if (!(value > 0.0)) return value;
+    const double unit = std::pow(10.0, std::floor(std::log10(value)) - 2.0);
+    return std::round(value / unit) * unit;
+}
+
+void add_bending(std::vector<Phrase>& sentences, const demand::Bending& bending) {
+    const std::string toward = degrees(bending.prying_direction_rad);
+    sentences.push_back(
+        bending.prying >= 0.0
+            ? phrase("Prying adds {:.1f}% to the sum of the tensions where that sum is largest (push toward "
+                     "{} deg).",
+                     in_percent * bending.prying, toward)
+            : phrase("The sum of the tensions is {:.1f}% below a rigid base's where it is largest (push "
+                     "toward {} deg).",
+                     -in_percent * bending.prying, toward));
+    if (bending.softest_lb_in_per_rad <= 0.0) return;
+    sentences.push_back(phrase(
+        "Rotational stiffness at the foot of the post in its softest direction: {} per radian; on a rigid base: {}.",
+        Quantity{three_digits(bending.softest_lb_in_per_rad), "lb in"},
+        Quantity{three_digits(bending.rigid_softest_lb_in_per_rad), "lb in"}));
+}
+
+struct Stiffness {
+    std::vector<Phrase> of;
+    Quantity value;
+    Phrase source;
+};
+
+/// Things of the same stiffness from the same source, named together.
+void add(std::vector<Stiffness>& all, Phrase of, Quantity value, Phrase source) {
+    const auto alike = [](const Quantity& a, const Quantity& b) {
+        return a.unit == b.unit && format::number_text(a.value) == format::number_text(b.value);
+    };
+    const auto same = std::find_if(all.begin(), all.end(), [&](const Stiffness& known) {
+        return alike(known.value, value) && known.source == source;
+    });
+    if (same == all.end()) {
+        all.push_back({{std::move(of)}, std::move(value), std::move(source)});
+    } else {
+        same->of.push_back(std::move(of));
+    }
+}
+
+}  // namespace
+
+Phrase anchor_legend(const format::Locale& locale) {
+    return phrase(
+        "Forces in {}, places in {}, directions in deg from +x counterclockwise (90 is outward). TENSION USED is the "
+        "largest over loads, directions and the range of stiffness; the checks use it. Least tension is the other end "
+        "of "
+        "that range. Flexible, nominal: a base that bends, with stiffness as computed. Rigid, nominal: the same with a "
+        "rigid base. Hand: moment over the arm from the heel anchors to the edge of the base, or to the opposite row, "
+        "for a push square to the base. Proof tension: under {} times the unfactored load.",
+        format::in_system(0.0, "lb", locale.system).unit, format::in_system(0.0, "in", locale.system).unit,
+        format::number_text(demand::proof_factor));
+}
+
+std::vector<Phrase> hand_shortfalls(const review::Review& review) {
+    std::vector<Phrase> sentences;
+    if (!review.demand) return sentences;
+    const std::vector<AnchorEnvelope>& all = review.demand->anchors;
+    const auto id_of = [&](const AnchorEnvelope& anchor) {
+        return review.resolved.anchors.at(static_cast<std::size_t>(&anchor - all.data())).id;
+    };
+    if (const AnchorEnvelope* missed = farthest_missed(all, [](const AnchorEnvelope& a) { return a.hand_edge_lb; })) {
+        sentences.push_back(
+            phrase("The hand calculation with the arm to the edge of the base gives {} on anchor {}: {} less "
+                   "than the {} found.",
+                   Quantity{missed->hand_edge_lb, "lb"}, id_of(*missed),
+                   Quantity{missed->tension_lb - missed->hand_edge_lb, "lb"}, Quantity{missed->tension_lb, "lb"}));
+    }
+    if (const AnchorEnvelope* missed = farthest_missed(all, [](const AnchorEnvelope& a) { return a.hand_anchor_lb; })) {
+        sentences.push_back(
+            phrase("The hand calculation with the arm to the opposite row gives {} on anchor {}: {} less "
+                   "than the {} found.",
+                   Quantity{missed->hand_anchor_lb, "lb"}, id_of(*missed),
+                   Quantity{missed->tension_lb - missed->hand_anchor_lb, "lb"}, Quantity{missed->tension_lb, "lb"}));
+    }
+    return sentences;
+}
+
+std::vector<Phrase> base_behavior(const review::Review& review) {
+    std::vector<Phrase> sentences;
+    if (!review.demand) return sentences;
+    const demand::Demand& demand = *review.demand;
+    if (demand.bending) add_bending(sentences, *demand.bending);
+    if (Phrase framing = framing_flexibility(review.facts); !framing.empty()) sentences.push_back(std::move(framing));
+    if (demand.states.empty()) return sentences;
+    const demand::State& state = demand.states.at(demand.peak_bearing_state);
+    double area_in2 = 0.0;
+    for (const demand::SupportForce& support : state.supports) area_in2 += support.contact_area_in2;
+    sentences.push_back(phrase("Largest bearing pressure: {}, on {} of contact, push toward {} deg.",
+                               Quantity{demand.peak_bearing_psi, "psi"}, Quantity{area_in2, "in2"},
+                               degrees(state.direction_rad)));
+    return sentences;
+}
+
+Phrase load_case(const demand::LoadCase& load) {
+    Phrase line = phrase("{}: push {}, down {}, {} above the bearing plane", load.name, Quantity{load.push_lb, "lb"},
+                         Quantity{load.down_lb, "lb"}, Quantity{load.height_in, "in"});
+    if (load.load_factor != 1.0)
+        line = phrase("{}, load factor {} included", std::move(line), format::number_text(load.load_factor));
+    return load.source.empty() ? line : phrase("{} [{}]", std::move(line), load.source);
+}
+
+std::vector<Phrase> stiffnesses(const review::Review& review) {
+    const demand::Demand& demand = *review.demand;
+    std::vector<Stiffness> all;
+    for (const demand::Support& support : demand.supports) {
+        add(all, format::verbatim(support.id), {support.stiffness_psi_per_in, "psi/in"},
+            Phrase(support.stiffness_source));
+    }
+    for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
+        const demand::AnchorEnvelope& envelope = demand.anchors[index];
+        add(all, model::part_name(model::anchor_part(review.resolved.anchors.at(index).id)),
+            {envelope.stiffness_lb_per_in, "lb/in"}, Phrase(envelope.stiffness_source));
+    }
+    if (demand.framing) {
+        for (const demand::Hold& hold : demand.framing->holds) {
+            const std::string held = model::subject(model::member(review.resolved.detail.framing, hold.member));
+            add(all, phrase("{} at {}", held, hold.to), {hold.stiffness.vertical_lb_per_in, "lb/in"},
+                hold.stiffness.vertical_is_nominal ? phrase("nominal: no support is described")
+                                                   : Phrase(hold.stiffness.source));
+        }
+    }
+    std::vector<Phrase> sentences;
+    for (Stiffness& one : all) {
+        format::Listed of{std::move(one.of)};
+        sentences.push_back(one.source.empty()
+                                ? phrase("stiffness of {}: {}", std::move(of), one.value)
+                                : phrase("stiffness of {}: {} [{}]", std::move(of), one.value, std::move(one.source)));
+    }
+    return sentences;
+}
+
+std::vector<Phrase> stiffness_range(const demand::Demand& demand) {
+    std::vector<Phrase> combinations;
+    for (const demand::StiffnessScenario& one : demand.scenarios) {
+        const std::string bed = format::number_text(one.bed), anchors = format::number_text(one.anchors);
+        combinations.push_back(one.framing_gives ? phrase("bed x {}, anchors x {}, flexible framing", bed, anchors)
+                                                 : phrase("bed x {}, anchors x {}", bed, anchors));
+    }
+    return combinations;
+}
+
+std::vector<Phrase> accuracy(const demand::Proof& proof) {
+    std::vector<Phrase> sentences{
+        phrase("equilibrium of {} solves: relative residual of force {}, of moment {}, of contact {}", proof.solves,
+               format::number_text(proof.force_residual), format::number_text(proof.moment_residual),
+               format::number_text(proof.complementarity_residual))};
+    if (!proof.plate) return sentences;
+    sentences.push_back(phrase(
+        "flexible base of {} unknowns, envelope in a space of {}: the largest tension is within {:.2g}% of a finer "
+        "mesh's and within {:.2g}% of the full mesh's",
+        proof.plate->unknowns, proof.plate->reduced_unknowns, in_percent * proof.plate->mesh_error,
+        in_percent * proof.plate->reduction_error));
+    return sentences;
+}
+
+Phrase post(const model::Post& post) {
+    if (const auto* tube = std::get_if<model::RectangularTube>(&post)) {
+        return phrase("tube {} x {}, wall {}", Dimension{tube->width_in}, Dimension{tube->depth_in},
+                      Dimension{tube->wall_in});
+    }
+    if (const auto* tube = std::get_if<model::RoundTube>(&post))
+        return phrase("round tube {}, wall {}", Dimension{tube->diameter_in}, Dimension{tube->wall_in});
+    const auto& wood = std::get<model::WoodPost>(post);
+    return phrase("wood {} x {} in a shoe", Dimension{wood.width_in}, Dimension{wood.depth_in});
+}
+
+Phrase basis(const model::Basis& basis) {
+    const std::string code = model::building_code(basis) == model::BuildingCode::irc_2021 ? "IRC 2021" : "IBC 2021";
+    return basis.method == model::Method::asd
+               ? phrase("ASD, C_D {}, {}", format::number_text(model::load_duration(basis)), code)
+               : phrase("LRFD, lambda {}, {}", format::number_text(model::time_effect(basis)), code);
+}
+
+}  // namespace toehold::wording

@@ -1,0 +1,29 @@
+#pragma once
+// The demand on the anchors and how it was found, as sentences.
+#include "format/phrase.h"
+#include "review/review.h"
+
+#include <vector>
+
+namespace toehold::wording {
+
+/// What the columns of a table of anchors mean.
+[[nodiscard]] format::Phrase anchor_legend(const format::Locale& locale);
+/// For each arm of the hand calculation that falls short by more than a tenth, the anchor on which it falls shortest.
+[[nodiscard]] std::vector<format::Phrase> hand_shortfalls(const review::Review& review);
+/// Prying, rotational stiffness, framing flexibility, bearing: of a review with a demand.
+[[nodiscard]] std::vector<format::Phrase> base_behavior(const review::Review& review);
+
+[[nodiscard]] format::Phrase load_case(const demand::LoadCase& load);
+/// One sentence for all supports, anchors and members that have the same stiffness from the same source.
+[[nodiscard]] std::vector<format::Phrase> stiffnesses(const review::Review& review);
+/// Combinations of stiffness solved; empty: none.
+[[nodiscard]] std::vector<format::Phrase> stiffness_range(const demand::Demand& demand);
+/// Residuals of the solves, and how near the largest tension is to a finer mesh's.
+[[nodiscard]] std::vector<format::Phrase> accuracy(const demand::Proof& proof);
+
+[[nodiscard]] format::Phrase post(const model::Post& post);
+/// Method, its factor, building code.
+[[nodiscard]] format::Phrase basis(const model::Basis& basis);
+
+}  // namespace toehold::wording

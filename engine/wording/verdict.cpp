@@ -1,0 +1,135 @@
+#include "wording/verdict.h"
+
+#include "format/figures.h"
+#include "wording/status.h"
+
+#include <cmath>
+
+namespace toehold::wording {
+namespace {
+
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
+using review::Facts;
+using review::Verdict;
+
+/// `Anchor seating, anchor A: no load path`
+Phrase named(const review::CheckFact& fact) {
+    return phrase("{}: {}", result(fact.title, fact.part, fact.subject), ratio(fact.status, fact.ratio));
+}
+
+Phrase failing_checks(const Facts& facts) {
+    const review::FirstCause& cause = *facts.first_cause;
+    const std::size_t count = facts.counts.failing();
+    if (count > 1) return phrase("{} checks fail. The first cause: {}.", count, named(cause));
+    return phrase("1 check fails: {}.", named(cause));
+}
+
+Phrase inadequate(const Facts& facts) {
+    Phrase reason;
+    if (facts.first_cause) {
+        reason = failing_checks(facts);
+        if (!facts.first_cause->note.empty()) reason = phrase("{} {}", reason, facts.first_cause->note);
+    }
+    if (facts.counts.findings_fail == 0) return reason;
+    return reason.empty() ? facts.finding : phrase("{} Also: {}", reason, facts.finding);
+}
+
+Phrase incomplete(const Facts& facts) {
+    if (const auto& lacks = facts.not_specified) {
+        const Phrase what = result(lacks->title, lacks->part, lacks->subject);
+        return lacks->note.empty() ? phrase("Not specified: what {} needs.", what)
+                                   : phrase("Not specified: {}. {}", what, lacks->note);
+    }
+    return facts.finding.empty() ? phrase("No check could be made.") : facts.finding;
+}
+
+Phrase reason(Verdict verdict, const Facts& facts, const review::Governing& governs) {
+    switch (verdict) {
+        case Verdict::inadequate:
+            return inadequate(facts);
+        case Verdict::incomplete:
+            return incomplete(facts);
+        case Verdict::adequate:
+            break;
+    }
+    return phrase("All checks pass. Nearest its limit: {}.", governing(governs));
+}
+
+}  // namespace
+
+Phrase verdict_reason(const review::Review& review) { return reason(review.verdict, review.facts, review.governing); }
+Phrase verdict_reason(const review::Side& side) { return reason(side.verdict, side.facts, side.governing); }
+
+Phrase governing(const review::Governing& governing) {
+    if (governing.check.empty()) return {};
+    return phrase("{}: {}", result(governing.title, governing.part, governing.subject),
+                  ratio(governing.status, governing.ratio));
+}
+
+std::vector<Phrase> governing_items(const review::Governing& governing) {
+    std::vector<Phrase> items;
+    if (governing.check.empty()) return items;
+    if (governing.link) {
+        items.push_back(phrase("from {} to {} by {}", part(governing.link->from_part, governing.link->from),
+                               part(governing.link->to_part, governing.link->to), governing.link->by));
+    }
+    if (!governing.unit.empty()) {
+        const Quantity demand{governing.demand, governing.unit}, capacity{governing.capacity, governing.unit};
+        items.push_back(governing.status == checks::Status::missing_evidence
+                            ? phrase("demand {}, capacity not specified", demand)
+                            : phrase("demand {}, capacity {}", demand, capacity));
+    }
+    if (governing.direction_deg) {
+        items.push_back(phrase("push toward {} deg", format::degrees_text(*governing.direction_deg)));
+    }
+    return items;
+}
+
+Phrase shortfall(const Facts& facts) {
+    if (!facts.shortfall) return {};
+    const Quantity lacking{facts.shortfall->lacking(), facts.shortfall->unit};
+    const std::optional<double> factor = facts.shortfall->factor();
+    if (!factor) return phrase("Capacity required: {}. Provided: none.", lacking);
+    return phrase("Capacity is short by {}: it must be {} times as large.", lacking, format::ratio_text(*factor));
+}
+
+std::vector<Phrase> count_items(const review::Counts& counts) {
+    std::vector<Phrase> items;
+    const auto add = [&items](std::size_t count, Phrase one, Phrase several) {
+        if (count > 0) items.push_back(count == 1 ? std::move(one) : std::move(several));
+    };
+    add(counts.pass, phrase("1 passes"), phrase("{} pass", counts.pass));
+    add(counts.fail, phrase("1 fails"), phrase("{} fail", counts.fail));
+    add(counts.no_path, phrase("1 has no load path"), phrase("{} have no load path", counts.no_path));
+    add(counts.not_specified, phrase("1 is not specified"), phrase("{} are not specified", counts.not_specified));
+    return items;
+}
+
+Phrase no_demand(const review::Review& review) {
+    if (review.demand) return {};
+    return phrase("No demand was found: {}.", review.no_demand);
+}
+
+Phrase largest_tension(const Facts& facts) {
+    if (!facts.largest_tension) return {};
+    const review::LargestTension& largest = *facts.largest_tension;
+    return phrase(
+        "Largest tension: {} on {}, from a push of {} at {} above the bearing plane toward {} deg. The hand "
+        "calculation "
+        "with the arm to the edge gives {}.",
+        Quantity{largest.tension_lb, "lb"}, model::part_name(largest.part), Quantity{largest.push_lb, "lb"},
+        format::Dimension{largest.height_in}, format::degrees_text(format::degrees(largest.direction_rad)),
+        Quantity{largest.hand_edge_lb, "lb"});
+}
+
+Phrase framing_flexibility(const Facts& facts) {
+    constexpr double worth_saying = 0.05, in_percent = 100.0;
+    if (!facts.framing_change || std::abs(*facts.framing_change) <= worth_saying) return {};
+    const long long percent = std::llround(in_percent * std::abs(*facts.framing_change));
+    return *facts.framing_change > 0.0 ? phrase("Framing flexibility raises the largest tension {}%.", percent)
+                                       : phrase("Framing flexibility lowers the largest tension {}%.", percent);
+}
+
+}  // namespace toehold::wording
