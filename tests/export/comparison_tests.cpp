@@ -15,6 +15,7 @@ using test::contains;
 using exporting::comparison_json;
 using exporting::comparison_text;
 using exporting::TextOptions;
+using test::contains;
 using units::System;
 using Json = nlohmann::json;
 

@@ -15,6 +15,7 @@ using test::contains;
 using exporting::explain_text;
 using exporting::review_text;
 using exporting::TextOptions;
+using test::contains;
 using units::System;
 
 namespace {

@@ -9,8 +9,8 @@
 #include <cstdlib>
 
 using toehold::format::read_catalogue;
-
-namespace {}  // namespace
+using toehold::test::bytes_of;
+using toehold::test::put_bytes;
 
 TEST_CASE("A catalogue compiled by msgfmt is read", "[process]") {
     const toehold::test::TemporaryFolder folder;

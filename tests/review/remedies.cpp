@@ -2,6 +2,7 @@
 #include "review/remedies.h"
 
 #include "review/shipped_reviews.h"
+#include "model/validate.h"
 
 #include <catch2/catch.hpp>
 

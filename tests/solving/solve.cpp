@@ -4,6 +4,7 @@
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
 #include "xml/document/file.h"
+#include "xml/detail/detail_file.h"
 
 #include <algorithm>
 #include <cmath>

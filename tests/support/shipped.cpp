@@ -2,6 +2,7 @@
 
 #include "xml/catalog/catalog_file.h"
 #include "xml/detail/detail_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <filesystem>

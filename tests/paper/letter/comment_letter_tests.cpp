@@ -7,6 +7,7 @@
 using namespace toehold;
 using test::contains;
 using model::Remark;
+using test::contains;
 
 namespace {
 

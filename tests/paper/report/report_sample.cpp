@@ -2,6 +2,7 @@
 
 #include "review/remedies.h"
 #include "review/shipped_reviews.h"
+#include "xml/detail/detail_file.h"
 
 #include <algorithm>
 #include <map>

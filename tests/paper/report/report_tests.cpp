@@ -16,6 +16,7 @@
 using namespace toehold;
 using paper::report::written_math;
 using paper::report::written_number;
+using test::contains;
 
 namespace {
 

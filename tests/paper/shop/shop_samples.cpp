@@ -1,11 +1,9 @@
 #include "shop_samples.h"
 
 #include "support/compare.h"
-#include "xml/catalog/catalog_file.h"
-#include "xml/detail/detail_file.h"
+#include "support/shipped.h"
 
 #include <cmath>
-#include <filesystem>
 #include <numbers>
 
 namespace toehold::test::shop {
@@ -13,7 +11,6 @@ namespace {
 
 using namespace model;
 
-const std::filesystem::path demo = std::filesystem::path(TOEHOLD_DATA_FOLDER) / "demo";
 constexpr const char* usual = "heron-landing-corner";
 
 Plate plate_of(Outline outline, std::vector<Hole> holes) {
@@ -108,8 +105,7 @@ catalog::Resolved shipped_with(const std::string& name, Plate plate) {
 std::vector<ShopSample> all_shipped() {
     std::vector<ShopSample> samples;
     for (const std::string& name : demo_names()) samples.push_back({name, shipped(name)});
-}
-return samples;
+    return samples;
 }
 
 std::vector<ShopSample> plates_of_all_shapes() {
@@ -127,8 +123,8 @@ std::vector<ShopSample> plates_of_all_shapes() {
                                                              {"C", {6, 1}, RoundHole{0.5625}},
                                                              {"D", {6, -1}, RoundHole{0.5625}}}))});
     samples.push_back({"crowded", shipped_with(usual, crowded_plate())});
-    samples.push_back({"wood post", resolved(with_wood_post())});
-    samples.push_back({"long names", resolved(with_long_names())});
+    samples.push_back({"wood post", resolved_by_shipped(with_wood_post())});
+    samples.push_back({"long names", resolved_by_shipped(with_long_names())});
     return samples;
 }
 
