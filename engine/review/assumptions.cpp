@@ -118,7 +118,7 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
     if (!detail.basis.code) {
         all.push_back({"The file names no building code: IBC 2021 is taken for what the guard must satisfy.", ""});
     }
-    for (const std::string& text : demand.assumptions) all.push_back({text, ""});
+    for (const format::Phrase& text : demand.assumptions) all.push_back({text, ""});
     all.push_back({"The tops of the blocks are tight against the underside of what lies on them.", ""});
     return all;
 }
