@@ -158,7 +158,7 @@ struct Demand {
     std::optional<FramingDemand> framing = std::nullopt;  ///< absent: no member carries load
     double peak_bearing_psi = 0.0;
     std::size_t peak_bearing_state = 0;
-    std::vector<std::string> assumptions;
+    std::vector<format::Phrase> assumptions;
     Proof proof;
 };
 

@@ -1,6 +1,7 @@
 #pragma once
 // What every state of the demand puts on the framing below the plate: along each member, at each place where one member
 // or a support holds another, and how far the guard's top moves for it. Forces lb, moments lb in, from a grillage.
+#include "format/phrase.h"
 #include "model/connection.h"
 
 #include <cstddef>
@@ -70,7 +71,7 @@ struct FramingDemand {
     std::vector<FramingState> states;  ///< same order as Demand::states
     bool joists_described = false;     ///< lengths and supports are in the file, so that joists bend and may roll
     double residual = 0.0;             ///< largest of the grillage's balance over the states, relative
-    std::vector<std::string> assumptions;
+    std::vector<format::Phrase> assumptions;
 };
 
 }  // namespace toehold::demand

@@ -117,7 +117,7 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
     if (!detail.basis.code) {
         all.push_back({phrase("Assumed IBC 2021 for what the guard must satisfy; the file names no building code.")});
     }
-    for (const auto& text : demand.assumptions) all.push_back({format::Phrase(text)});
+    for (const format::Phrase& text : demand.assumptions) all.push_back({text});
     all.push_back({phrase("Assumed the tops of the blocks are tight against the underside of what lies on them.")});
     return all;
 }

@@ -122,24 +122,25 @@ bool carries_load(const catalog::Resolved& resolved, const Demand& demand, const
            });
 }
 
-std::vector<std::string> framing_assumptions(const catalog::Resolved& resolved, const FramingDemand& framing) {
-    std::vector<std::string> all;
+std::vector<format::Phrase> framing_assumptions(const catalog::Resolved& resolved, const FramingDemand& framing) {
+    using format::phrase;
+    std::vector<format::Phrase> all;
     if (framing.joists_described) {
         all.push_back(
-            "Blocks, joists and rim are beams that bend, shear and twist; a block's end meets the face of what holds "
-            "it, so that its force twists the joist unless the connection keeps the two square. Boards are given no "
-            "part in that, nor is weight that would hold the framing down.");
+            phrase("Blocks, joists and rim are beams that bend, shear and twist. A block's end bears on the face of "
+                   "the member it frames into, so its force twists that member unless the connection carries the "
+                   "moment. Deck boards and dead weight are given no part in that."));
     } else {
-        all.push_back("Joists stand still: their lengths and supports are not described.");
+        all.push_back(phrase("Joists do not move: their lengths and supports are not specified."));
     }
     if (boards_hold(resolved)) {
         all.push_back(
-            "Boards fastened to joists and rim take the horizontal push there; what is screwed to a joist's "
-            "top is not computed beyond those fasteners.");
+            phrase("Deck boards fastened to joists and rim take the horizontal push there. What is screwed to the top "
+                   "of a joist is not computed beyond those fasteners."));
     }
     all.push_back(
-        "The slip of the connections at member ends is an estimate; it shares the load out and moves the "
-        "framing, and no capacity depends on it.");
+        phrase("The slip of the connections at member ends is an estimate. It distributes the load and moves the "
+               "framing; no capacity depends on it."));
     return all;
 }
 

@@ -65,13 +65,12 @@ Bed find_bed(const catalog::Resolved& resolved) {
         builder.add_layers_alone();
         if (!builder.empty()) {
             builder.bed().assumptions.push_back(
-                "No block or joist lies under the plate: the plate is taken to bear on its layers as if they lay on "
-                "solid "
-                "ground, only so that the demand can be shown.");
+                format::phrase("No block or joist is under the plate. Only to show a demand, the plate is taken to "
+                               "bear on its layers as if on solid ground."));
         }
     } else if (builder.unsupported_in2() > no_area_in2) {
         builder.bed().assumptions.push_back(
-            "Decking under the plate that no block or joist backs is given no bearing.");
+            format::phrase("Decking under the plate with no block or joist below it is given no bearing."));
     }
     return std::move(builder.bed());
 }

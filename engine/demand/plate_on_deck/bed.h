@@ -11,7 +11,7 @@ namespace toehold::demand {
 struct Bed {
     std::vector<Support> supports;             ///< one for every patch, same order
     std::vector<mechanics::BedPatch> patches;  ///< nominal stiffness
-    std::vector<std::string> assumptions;
+    std::vector<format::Phrase> assumptions;
 };
 
 /// Decking that no block or joist backs bears nothing, which brings the toe inward and raises the tension. Only where

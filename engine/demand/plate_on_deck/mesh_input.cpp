@@ -47,7 +47,7 @@ mechanics::Polygon post_ring(const model::BaseDetail& detail) {
         if (clear >= 0.99 * least_clear_in) return ring;
         inset += least_clear_in - clear;
     }
-    throw UnfitForMesh("the post's foot leaves no plate around it to bend");
+    throw UnfitForMesh(format::phrase("the post's foot leaves no plate around it"));
 }
 
 double footprint_radius_in(const catalog::Anchor& anchor) {
@@ -82,7 +82,7 @@ void require_sound(const mechanics::PlateMesh& mesh, const mechanics::Polygon& p
     const double whole = mechanics::moments(plate).area;
     // Written so that an area that is not a number fails too.
     if (!(std::abs(covered - whole) <= tolerance * whole))
-        throw UnfitForMesh("the plate's outline could not be meshed");
+        throw UnfitForMesh(format::phrase("the plate's outline could not be meshed"));
 }
 
 }  // namespace

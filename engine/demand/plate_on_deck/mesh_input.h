@@ -5,13 +5,15 @@
 #include "mechanics/flexible_plate/flexible_plate.h"
 
 #include <stdexcept>
+#include <utility>
 #include <vector>
 
 namespace toehold::demand {
 
 /// No sound mesh comes of the plate's shape.
 struct UnfitForMesh : std::runtime_error {
-    using std::runtime_error::runtime_error;
+    explicit UnfitForMesh(format::Phrase why) : std::runtime_error(format::english(why)), reason(std::move(why)) {}
+    format::Phrase reason;  ///< the end of a sentence
 };
 
 /// What the plate stands on: one rectangle for every support of the bed.

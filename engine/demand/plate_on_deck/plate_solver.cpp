@@ -56,8 +56,8 @@ template <class Solution>
 double rotation_rad(const Solution& solution, const Push& push) {
     const double rotation = std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
     if (!(rotation <= largest_rotation_rad)) {
-        throw Overturns("the push at " + in_degrees(push.direction_rad) +
-                            " turns the base over: it finds a hold only after " + in_degrees(rotation) + " of turning",
+        throw Overturns("the push at " + in_degrees(push.direction_rad) + " overturns the base: rotation exceeds " +
+                            in_degrees(largest_rotation_rad),
                         push.direction_rad);
     }
     return rotation;
@@ -79,7 +79,7 @@ PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& p
         if (preparation.framing_gives) framing_ = framing_compliance(resolved, bed_);
         make_plates();
     } catch (const UnfitForMesh& unfit) {
-        why_rigid_ = unfit.what();
+        why_rigid_ = unfit.reason;
     }
 }
 

@@ -39,7 +39,7 @@ class PlateSolver final : public MountSolver {
 
     [[nodiscard]] bool flexible() const override { return plate_.has_value(); }
     /// Why a rigid plate is used although a flexible one is asked for; empty where it is not so.
-    [[nodiscard]] const std::string& why_rigid() const { return why_rigid_; }
+    [[nodiscard]] const format::Phrase& why_rigid() const { return why_rigid_; }
     [[nodiscard]] const Bed& bed() const { return bed_; }
     [[nodiscard]] const std::vector<Stiffness>& anchor_stiffnesses() const override { return anchor_stiffness_; }
     [[nodiscard]] const std::vector<mechanics::Point>& anchor_points() const { return anchor_points_; }
@@ -66,7 +66,7 @@ class PlateSolver final : public MountSolver {
     std::optional<mechanics::CompliantSupports> framing_;
     std::optional<mechanics::FlexiblePlate> plate_;
     std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on framing that gives
-    std::string why_rigid_;
+    format::Phrase why_rigid_;
     std::optional<MeshAccuracy> accuracy_;
     Proof proof_;
 };
