@@ -61,7 +61,7 @@ TEST_CASE("the files of version 1 hold every element, every attribute and every 
     std::string all;
     for (const std::filesystem::path& file : files()) all += test::bytes_of(file);
     std::size_t count = 0;
-    for (const char* name : {"base-detail.xsd", "plate.xsd", "plates.xsd"}) {
+    for (const char* name : {"base-detail.xsd", "base.xsd", "plate.xsd", "plates.xsd"}) {
         const std::string schema = test::bytes_of(std::filesystem::path(TOEHOLD_DATA_FOLDER) / "schema" / name);
         const auto check = [&](const std::set<std::string>& words, const std::string& before,
                                const std::string& after) {
