@@ -124,7 +124,7 @@ Form form_of(const CheckCommand& command, bool several, const Locale& locale) {
 
 Outcome unusable(Outcome outcome, model::Problems problems) {
     outcome.status = ExitStatus::unusable_input;
-    outcome.row.trouble = problems.empty() ? std::string() : problems.front().message;
+    outcome.row.trouble = problems.empty() ? std::string() : format::english(problems.front().message);
     outcome.problems = std::move(problems);
     return outcome;
 }

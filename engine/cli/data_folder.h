@@ -1,5 +1,6 @@
 #pragma once
 // Reading the catalogs, with what is wrong said on standard error.
+#include "format/phrase.h"
 #include "catalog/catalog.h"
 
 #include <optional>

@@ -105,6 +105,13 @@ template <class... Values>
 [[nodiscard]] std::string text(const Phrase& phrase, const Locale& locale);
 /// The translation of a word that is also data (`given`, `input`, `common practice`), or the word itself.
 [[nodiscard]] std::string text(std::string_view word, const Locale& locale);
+// TRANSITION: so that a text is not taken for a phrase.
+[[nodiscard]] inline std::string text(const std::string& word, const Locale& locale) {
+    return text(std::string_view(word), locale);
+}
+[[nodiscard]] inline std::string text(const char* word, const Locale& locale) {
+    return text(std::string_view(word), locale);
+}
 /// In English and in US customary units: for tests, logs and programs.
 [[nodiscard]] std::string english(const Phrase& phrase);
 

@@ -46,15 +46,10 @@ double largest_tension(const Answers& answers, std::size_t anchor) {
 drawing::AnchorMark mark_of(const Answers& answers, std::size_t anchor) {
     const demand::PushResult& push = answers.quick.push;
     const demand::AnchorForce& force = push.rigid[anchor];
-    drawing::AnchorMark mark;
-    mark.id = answers.resolved.anchors[anchor].id;
-    mark.tension_lb = tension_under_push(push, answers.method, anchor);
     // Every method shares the push among the anchors alike.
-    mark.shear_lb = force.shear_lb();
-    mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);
-    mark.largest_tension_lb = largest_tension(answers, anchor);
-    if (answers.review != nullptr) drawing::add_checks(mark, *answers.review);
-    return mark;
+    const drawing::ShownForce shown{tension_under_push(push, answers.method, anchor), force.shear_x_lb,
+                                    force.shear_y_lb, largest_tension(answers, anchor)};
+    return drawing::anchor_mark(answers.resolved.anchors[anchor].id, shown, answers.review);
 }
 
 std::vector<drawing::AnchorMark> marks(const Answers& answers, const catalog::Resolved& shown) {
@@ -77,7 +72,7 @@ drawing::PushShown push_shown(const solving::Quick& quick, bool governing) {
     return {quick.push.direction_rad, load.push_lb, load.down_lb, load.height_in, governing};
 }
 
-std::optional<demand::PlateField> field_shown(const solving::Quick& quick, Method method) {
+std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, Method method) {
     switch (method) {
         case Method::hand:
             return std::nullopt;

@@ -1,6 +1,6 @@
 // From a detail's file through the shipped catalogs: the problem of an unknown id stands on the line of its element.
 #include "catalog/resolve.h"
-#include "catalog/shipped.h"
+#include "support/shipped.h"
 #include "xml/detail/detail_file.h"
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,6 @@
 // The fastener rows of data/catalog against numbers that stand elsewhere.
-#include "catalog/shipped.h"
 #include "support/compare.h"
+#include "support/shipped.h"
 
 #include <numbers>
 

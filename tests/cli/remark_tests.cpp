@@ -7,10 +7,10 @@
 #include <filesystem>
 #include <fstream>
 
-using toehold::test::file_text;
+using toehold::test::bytes_of;
+using toehold::test::contains;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
-using toehold::test::says;
 using Json = nlohmann::json;
 
 namespace {
@@ -28,8 +28,8 @@ class Copy {
         }
     }
     [[nodiscard]] std::string path() const { return (folder_.path() / name_).string(); }
-    [[nodiscard]] std::string text() const { return file_text(path()); }
-    [[nodiscard]] std::string original() const { return file_text(demo + name_); }
+    [[nodiscard]] std::string text() const { return bytes_of(path()); }
+    [[nodiscard]] std::string original() const { return bytes_of(demo + name_); }
 
   private:
     toehold::test::TemporaryFolder folder_;
@@ -43,7 +43,7 @@ void check_refused(const Copy& copy, std::vector<std::string> arguments, const s
     INFO(ran.err);
     CHECK(ran.status == 2);
     CHECK(ran.out.empty());
-    CHECK(says(ran.err, words));
+    CHECK(contains(ran.err, words));
     CHECK(copy.text() == before);
 }
 

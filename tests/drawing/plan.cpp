@@ -25,9 +25,10 @@ drawing::Overlay overlay_of_four() {
         mark.largest_tension_lb = 1600.0;
         mark.capacity_lb = 1200.0;
         mark.ratio = 0.83;
+        mark.status = checks::Status::holds;
         overlay.anchors.push_back(mark);
     }
-    demand::PlateField field;
+    demand::DeflectedShape field;
     field.nodes = {{{-2.0, 0.0}, 0.01, 0.0}, {{2.0, 0.0}, 0.01, 0.0}, {{0.0, 3.0}, -0.002, 900.0}};
     field.triangles = {{0, 1, 2}};
     overlay.field = field;
@@ -153,6 +154,22 @@ TEST_CASE("A status is the frame around an anchor's letter; a stale one has none
     CHECK_FALSE(framed(drawing::Pen::missing));
     CHECK(test::says(plan_of(resolved, &overlay), "(0.83)"));
     CHECK(test::says(plan_of(resolved, &overlay), "(800 lb)"));
+}
+
+TEST_CASE("A mark that nothing checked does not say that it passes", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    drawing::Overlay overlay = overlay_of_four();
+    CHECK_FALSE(drawing::AnchorMark{}.status);
+    const auto holding = [&] {
+        const auto paths = test::paths(plan_of(resolved, &overlay), "anchor C");
+        return std::count_if(paths.begin(), paths.end(),
+                             [](const drawing::Path& path) { return path.pen == drawing::Pen::holds && path.closed; });
+    };
+    CHECK(holding() == 1);
+    overlay.anchors[2].status.reset();
+    CHECK(holding() == 0);
+    CHECK(test::times_said(plan_of(resolved, &overlay), "0.83") == 3);  // of A, B and D; the letter C still stands
+    CHECK(test::says(plan_of(resolved, &overlay), "C"));
 }
 
 // The post is 2 in square: an outward push meets its near face at y = -1.

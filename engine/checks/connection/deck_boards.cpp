@@ -143,7 +143,8 @@ std::vector<CheckResult> deck_sideways(const CheckInput& input) {
 const RegisterCheck registered{{"deck-sideways", "Sideways hold by the boards", "NDS 2018 12.3",
                                 "The whole horizontal push against the fasteners of the boards that cross one joist "
                                 "beside the plate.",
-                                deck_sideways}};
+                                deck_sideways},
+                               {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -46,9 +46,9 @@ void look_at_framing(std::vector<Finding>& findings, const model::Framing& frami
         look_at_connector(findings, rim.connection, "joists at rim " + rim.id, "the joists and rim " + rim.id);
 }
 
-void look_at_boards(std::vector<Finding>& findings, const model::Layers& layers) {
-    if (!layers.decking || !layers.decking->fastening) return;
-    const model::DeckingFastening& fastening = *layers.decking->fastening;
+void look_at_boards(std::vector<Finding>& findings, const model::Decking* boards) {
+    if (boards == nullptr || !boards->fastening) return;
+    const model::DeckingFastening& fastening = *boards->fastening;
     if (!(fastening.lateral_lb > 0.0) || !fastening.report.empty()) return;
     findings.push_back({"", Severity::missing, "boards", "",
                         "An allowable lateral force is entered for the boards' fasteners without saying where it comes "
@@ -82,7 +82,7 @@ std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     look_at_fasteners(findings, resolved.detail);
     look_at_framing(findings, resolved.detail.framing);
-    look_at_boards(findings, on_deck(resolved.detail).layers);
+    look_at_boards(findings, model::deck_boards(resolved.detail));
     look_at_shoe(findings, resolved.detail.post);
     look_at_stiffness(findings, resolved.detail.basis);
     return findings;
@@ -151,10 +151,12 @@ std::vector<Finding> joists_not_described(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding source_rule{{"missing-evidence", "Values without a source", "common practice", missing_evidence}};
-const RegisterFinding composite_rule{{"composite-evidence", "Evidence for composite decking",
-                                      "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)",
-                                      composite_evidence}};
-const RegisterFinding plate_rule{{"plate-changed", "Plate taken from another file", "common practice", plate_changed}};
+const RegisterFinding composite_rule{
+    {"composite-evidence", "Evidence for composite decking",
+     "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)", composite_evidence},
+    {model::MountKind::plate_on_deck}};
+const RegisterFinding plate_rule{{"plate-changed", "Plate taken from another file", "common practice", plate_changed},
+                                 {model::MountKind::plate_on_deck}};
 const RegisterFinding joists_rule{{"joists-not-described", "Joists' lengths and supports not described",
                                    "IRC 2021 R507.10.1; common practice", joists_not_described}};
 

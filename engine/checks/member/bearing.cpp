@@ -19,7 +19,7 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     result.capacity = adjusted.value;
     result.unit = "psi";
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.link = Link{on_deck(input.resolved).decking ? "decking" : "plate", result.subject, "bearing"};
+    result.link = Link{model::deck_boards(input.resolved.detail) ? "decking" : "plate", result.subject, "bearing"};
     result.steps = {{"f_c,perp", "largest pressure under the plate here", "demand", worst.value, "psi", "demand"},
                     {"F_c,perp", "reference compression across the grain, " + wood.species.name + " " + wood.grade.name,
                      "given", wood.grade.compression_perp_psi, "psi", wood.grade.source.text}};

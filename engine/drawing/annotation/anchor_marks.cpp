@@ -1,6 +1,6 @@
 #include "drawing/annotation/anchor_marks.h"
 
-#include "drawing/parts.h"
+#include "drawing/marked_parts.h"
 #include "review/verdict.h"
 
 #include <algorithm>
@@ -9,9 +9,10 @@
 namespace toehold::drawing {
 namespace {
 
-bool speaks_of(const checks::CheckResult& check, const std::string& part, const model::BaseDetail& detail) {
-    const std::vector<std::string> parts = parts_of_subject(check.subject, detail);
-    return parts.size() == 1 && parts.front() == part;
+/// About this anchor or its hole, and no other.
+bool is_about(const checks::CheckResult& check, const model::PartId& anchor, const model::BaseDetail& detail) {
+    if (check.part.kind == model::PartKind::none) return check.subject == model::key(anchor);  // TRANSITION
+    return check.part.at_kind == model::PartKind::none && marked_parts(check.part, detail) == std::vector{anchor};
 }
 
 /// A check that holds a capacity against the anchor's largest tension itself is one of its tension.
@@ -21,25 +22,15 @@ bool is_of_tension(const checks::CheckResult& check, double tension_lb) {
            std::abs(check.demand - tension_lb) <= same * tension_lb;
 }
 
-}  // namespace
-
-const demand::AnchorEnvelope* envelope_of(const review::Review& review, const std::string& id) {
-    if (!review.demand) return nullptr;
-    for (std::size_t i = 0; i < review.resolved.anchors.size(); ++i) {
-        if (review.resolved.anchors[i].id == id) return &review.demand->anchors[i];
-    }
-    return nullptr;
-}
-
 void add_checks(AnchorMark& mark, const review::Review& review) {
     const demand::AnchorEnvelope* envelope = envelope_of(review, mark.id);
-    const std::string part = anchor_part(mark.id);
-    // They stand worst first, and so the first of them that speaks of the anchor is its worst.
+    const model::PartId anchor = model::anchor_part(mark.id);
+    // They stand worst first, and so the first of them that is about the anchor is its worst.
     double worst_in_tension = -1.0;
     for (const checks::CheckResult& check : review.checks) {
-        if (!speaks_of(check, part, review.resolved.detail)) continue;
+        if (!is_about(check, anchor, review.resolved.detail)) continue;
         if (review::is_dimension(check) && check.status == checks::Status::holds) continue;
-        if (mark.worst_check.empty()) {
+        if (!mark.status) {
             mark.worst_check = check.title;
             mark.status = check.status;
         }
@@ -50,6 +41,27 @@ void add_checks(AnchorMark& mark, const review::Review& review) {
         worst_in_tension = check.ratio;
         mark.capacity_lb = check.capacity;
     }
+}
+
+}  // namespace
+
+AnchorMark anchor_mark(const std::string& id, const ShownForce& force, const review::Review* review) {
+    AnchorMark mark;
+    mark.id = id;
+    mark.tension_lb = force.tension_lb;
+    mark.shear_lb = std::hypot(force.shear_x_lb, force.shear_y_lb);
+    mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);
+    mark.largest_tension_lb = force.largest_tension_lb;
+    if (review != nullptr) add_checks(mark, *review);
+    return mark;
+}
+
+const demand::AnchorEnvelope* envelope_of(const review::Review& review, const std::string& id) {
+    if (!review.demand) return nullptr;
+    for (std::size_t i = 0; i < review.resolved.anchors.size(); ++i) {
+        if (review.resolved.anchors[i].id == id) return &review.demand->anchors[i];
+    }
+    return nullptr;
 }
 
 }  // namespace toehold::drawing

@@ -19,14 +19,14 @@ enum class Method {
 
 struct AnchorMark {
     std::string id;
-    std::optional<double> tension_lb;   ///< under the push shown; absent: the method has no value for it
-    double shear_lb = 0.0;              ///< under the push shown
-    double shear_direction_rad = 0.0;   ///< of the force on the anchor, from +x counter-clockwise
-    double largest_tension_lb = 0.0;    ///< over all pushes
-    std::optional<double> capacity_lb;  ///< in tension, from the check of this anchor that is worst in tension
-    std::optional<double> ratio;        ///< worst of the checks of this anchor; absent: not known (yet)
-    checks::Status status = checks::Status::holds;
-    std::string worst_check;  ///< title of that check
+    std::optional<double> tension_lb;           ///< under the push shown; absent: the method has no value for it
+    double shear_lb = 0.0;                      ///< under the push shown
+    double shear_direction_rad = 0.0;           ///< of the force on the anchor, from +x counter-clockwise
+    double largest_tension_lb = 0.0;            ///< over all pushes
+    std::optional<double> capacity_lb;          ///< in tension, from the check of this anchor that is worst in tension
+    std::optional<double> ratio;                ///< worst of the checks of this anchor; absent: not known (yet)
+    std::optional<checks::Status> status = {};  ///< of that check; absent: not checked, and the mark says no more
+    std::string worst_check;                    ///< title of that check
 };
 
 struct PushShown {
@@ -39,12 +39,12 @@ struct PushShown {
 
 struct Overlay {
     std::optional<PushShown> push;
-    std::vector<AnchorMark> anchors;          ///< in the order of the resolved anchors
-    std::optional<demand::PlateField> field;  ///< under the push shown
-    bool pressure = true;                     ///< draw the bed's pressure, with its scale
-    bool bent = false;                        ///< draw the plate's deflection, exaggerated, in the section
-    bool marks = true;                        ///< draw numbers and bars at the anchors
-    bool stale = false;                       ///< the detail has changed since
+    std::vector<AnchorMark> anchors;              ///< in the order of the resolved anchors
+    std::optional<demand::DeflectedShape> field;  ///< under the push shown
+    bool pressure = true;                         ///< draw the bed's pressure, with its scale
+    bool bent = false;                            ///< draw the plate's deflection, exaggerated, in the section
+    bool marks = true;                            ///< draw numbers and bars at the anchors
+    bool stale = false;                           ///< the detail has changed since
     units::System system = units::System::us;
     bool as_computed = true;  ///< pulls are of the stiffness as computed, and the plan says so
 };

@@ -103,6 +103,8 @@ Pen frame_pen(checks::Status status) {
     return Pen::missing;
 }
 
+Pen frame_pen(const std::optional<checks::Status>& status) { return status ? frame_pen(*status) : Pen::thin; }
+
 double frame_width_mm(const std::string& words) {
     constexpr double character_mm = 2.1, around_mm = 2.4;
     return std::max(frame_height_mm, around_mm + character_mm * static_cast<double>(words.size()));

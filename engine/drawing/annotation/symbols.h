@@ -3,6 +3,7 @@
 #include "checks/result.h"
 #include "drawing/scene/scene.h"
 
+#include <optional>
 #include <string>
 
 namespace toehold::drawing {
@@ -31,6 +32,8 @@ void add_break_line(Scene& scene, Point from, Point to, const std::string& part)
 /// Plain where it holds, heavy and doubled where it fails, broken where there is no path, dotted where evidence is
 /// missing.
 [[nodiscard]] Pen frame_pen(checks::Status status);
+/// A thin ring where nothing was checked.
+[[nodiscard]] Pen frame_pen(const std::optional<checks::Status>& status);
 /// How wide the frame around a letter or a short id is, mm.
 [[nodiscard]] double frame_width_mm(const std::string& words);
 inline constexpr double frame_height_mm = 4.6;

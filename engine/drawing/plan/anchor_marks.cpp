@@ -73,13 +73,12 @@ void add_mark(Scene& scene, const Subject& subject, const MarkPlace& place, cons
     const std::string part = anchor_part(mark.id);
     const double width_mm = frame_width_mm(mark.id);
     const Place low = moved_mm(place.at, place.side > 0.0 ? 0.0 : -width_mm, frame_low_mm);
-    const bool known = mark.ratio.has_value() || mark.status != checks::Status::holds;
-    add_framed(scene, low, mark.id, stale || !known ? Pen::thin : frame_pen(mark.status), part);
+    add_framed(scene, low, mark.id, stale ? Pen::thin : frame_pen(mark.status), part);
     Text ratio = words_beside(place, width_mm + frame_gap_mm, frame_low_mm + 0.5 * frame_height_mm,
                               ratio_words(mark, stale), part);
     ratio.bold = !stale;
     if (stale) ratio.pen = Pen::dimension;
-    if (known) scene.items.emplace_back(std::move(ratio));
+    if (mark.status) scene.items.emplace_back(std::move(ratio));
     add_force_bar(scene, moved_mm(place.at, 0.0, bar_low_mm), place.side > 0.0, mark, bar_scale(*subject.overlay),
                   stale);
     Text pull = words_beside(

@@ -53,10 +53,7 @@ std::string detail_section(const review::Review& review, const Locale& locale) {
     text += labelled(phrase("guard"), said(phrase("{} above the walking surface", Dimension{detail.guard.height_in})),
                      locale);
     text += labelled(phrase("post"), said(wording::post(detail.post)), locale);
-    text += labelled(phrase("plate"),
-                     said(phrase("{}, {} thick, {}", on_deck(detail).plate.id,
-                                 Dimension{on_deck(detail).plate.thickness_in}, on_deck(detail).plate.metal)),
-                     locale);
+    text += labelled(model::part_name(model::main_part(detail)), said(model::main_part_words(detail)), locale);
     text += labelled(phrase("anchors"), anchors(review.resolved.anchors, locale), locale);
     text += labelled(phrase("basis"), said(wording::basis(detail.basis)), locale);
     if (!detail.note.empty()) text += labelled(phrase("note"), detail.note, locale);

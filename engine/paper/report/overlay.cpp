@@ -13,14 +13,9 @@ constexpr std::size_t steps_of_a_turn = 72;
 
 drawing::AnchorMark mark_of(const review::Review& review, const demand::State& state, std::size_t anchor) {
     const demand::AnchorForce& force = state.anchors.at(anchor);
-    drawing::AnchorMark mark;
-    mark.id = review.resolved.anchors.at(anchor).id;
-    mark.tension_lb = force.tension_lb;
-    mark.shear_lb = force.shear_lb();
-    mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);
-    mark.largest_tension_lb = review.demand->anchors.at(anchor).tension_lb;
-    drawing::add_checks(mark, review);
-    return mark;
+    const drawing::ShownForce shown{force.tension_lb, force.shear_x_lb, force.shear_y_lb,
+                                    review.demand->anchors.at(anchor).tension_lb};
+    return drawing::anchor_mark(review.resolved.anchors.at(anchor).id, shown, &review);
 }
 
 /// Which of the steps a direction is; absent for one between them, which the search for a maximum adds.

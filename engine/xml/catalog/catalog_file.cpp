@@ -12,6 +12,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 std::filesystem::path beside_program() {
     std::error_code error;
     const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", error);
@@ -30,9 +32,9 @@ std::vector<std::filesystem::path> xml_files(const std::filesystem::path& folder
         entry.increment(failure);
     }
     if (failure) {
-        problems.push_back(file_problem(folder, "the folder cannot be read: " + failure.message()));
+        problems.push_back(file_problem(folder, phrase("the folder cannot be read: {}", failure.message())));
     } else if (files.empty()) {
-        problems.push_back(file_problem(folder, "the folder holds no XML file"));
+        problems.push_back(file_problem(folder, phrase("the folder holds no XML file")));
     }
     std::sort(files.begin(), files.end());
     return files;

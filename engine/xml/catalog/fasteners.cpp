@@ -3,6 +3,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 using units::Kind;
 
 double length_in(ElementReader& row, std::string_view attribute) {
@@ -31,8 +33,9 @@ catalog::LagScrewSize read_lag_screw(ElementReader& row, CatalogIndex& index) {
     size.bending_yield_psi = stress_psi(row, "bending-yield");
     size.metal = read_metal_of(row, index);
     size.source = read_source(row);
-    expect(row, size.root_diameter_in < size.diameter_in, "the root is not less than the diameter", "root-diameter");
-    expect(row, size.head_width_in > size.diameter_in, "the head is not wider than the shank", "head-width");
+    expect(row, size.root_diameter_in < size.diameter_in, phrase("the root is not less than the diameter"),
+           "root-diameter");
+    expect(row, size.head_width_in > size.diameter_in, phrase("the head is not wider than the shank"), "head-width");
     return size;
 }
 
@@ -46,8 +49,10 @@ catalog::WoodScrewSize read_wood_screw(ElementReader& row, CatalogIndex& index) 
     size.bending_yield_psi = stress_psi(row, "bending-yield");
     size.metal = read_metal_of(row, index);
     size.source = read_source(row);
-    expect(row, size.root_diameter_in < size.diameter_in, "the root is not less than the diameter", "root-diameter");
-    expect(row, size.head_diameter_in > size.diameter_in, "the head is not wider than the shank", "head-diameter");
+    expect(row, size.root_diameter_in < size.diameter_in, phrase("the root is not less than the diameter"),
+           "root-diameter");
+    expect(row, size.head_diameter_in > size.diameter_in, phrase("the head is not wider than the shank"),
+           "head-diameter");
     return size;
 }
 
@@ -61,8 +66,9 @@ catalog::BoltSize read_bolt(ElementReader& row, CatalogIndex&) {
     size.bending_yield_psi = stress_psi(row, "bending-yield");
     size.source = read_source(row);
     // A thread is about 1.3 pitches deep on both sides together; a coarser one would leave no bolt.
-    expect(row, size.threads_per_in * size.diameter_in > 2.0, "the thread is deeper than the bolt", "threads-per-inch");
-    expect(row, size.nut_width_in > size.diameter_in, "the nut is not wider than the bolt", "nut-width");
+    expect(row, size.threads_per_in * size.diameter_in > 2.0, phrase("the thread is deeper than the bolt"),
+           "threads-per-inch");
+    expect(row, size.nut_width_in > size.diameter_in, phrase("the nut is not wider than the bolt"), "nut-width");
     return size;
 }
 
@@ -84,7 +90,7 @@ catalog::WasherSize read_washer(ElementReader& row, CatalogIndex&) {
     size.hole_diameter_in = length_in(row, "hole-diameter");
     size.thickness_in = length_in(row, "thickness");
     size.source = read_source(row);
-    expect(row, size.hole_diameter_in < size.outside_diameter_in, "the hole leaves no washer", "hole-diameter");
+    expect(row, size.hole_diameter_in < size.outside_diameter_in, phrase("the hole leaves no washer"), "hole-diameter");
     return size;
 }
 

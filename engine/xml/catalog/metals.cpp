@@ -5,6 +5,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 using catalog::Evidence;
 using catalog::MetalKind;
 using units::Kind;
@@ -35,13 +37,13 @@ catalog::Metal read_metal(ElementReader& row, CatalogIndex&) {
     metal.welded_yield_psi = welded_psi("welded-yield");
     metal.welded_ultimate_psi = welded_psi("welded-ultimate");
     metal.source = read_source(row);
-    expect(row, metal.yield_psi <= metal.ultimate_psi, "the yield is more than the ultimate strength", "yield");
-    expect(row, metal.ultimate_psi < metal.modulus_psi, "the strength is more than the modulus", "modulus");
+    expect(row, metal.yield_psi <= metal.ultimate_psi, phrase("the yield is more than the ultimate strength"), "yield");
+    expect(row, metal.ultimate_psi < metal.modulus_psi, phrase("the strength is more than the modulus"), "modulus");
     expect(row, metal.welded_yield_psi.has_value() == metal.welded_ultimate_psi.has_value(),
-           "welded-yield and welded-ultimate go together", {});
+           phrase("welded-yield and welded-ultimate go together"), {});
     // Heat takes aluminum's temper away; without these values a welded detail would be computed too strong.
     expect(row, metal.kind != MetalKind::aluminum || metal.welded_yield_psi.has_value(),
-           "aluminum needs its strength beside a weld: welded-yield and welded-ultimate", {});
+           phrase("aluminum needs its strength beside a weld: welded-yield and welded-ultimate"), {});
     return metal;
 }
 
@@ -61,7 +63,7 @@ catalog::Source read_source(ElementReader& row) {
     return {row.choice<Evidence>("evidence", evidence_words), row.text("source")};
 }
 
-void expect(ElementReader& row, bool holds, const std::string& message, std::string_view attribute) {
+void expect(ElementReader& row, bool holds, const format::Phrase& message, std::string_view attribute) {
     if (!holds) row.report(message, attribute);
 }
 

@@ -2,8 +2,6 @@
 
 #include "catalog/nearest.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace toehold::xml {
@@ -18,21 +16,22 @@ const CatalogIndex::Place* CatalogIndex::taken(const std::string& path, int line
 
 namespace {
 
-std::string taken_message(const std::string& file, int line) {
-    return fmt::format("another catalog file already has this row: {}:{}", file, line);
+format::Phrase taken_message(const std::string& file, int line) {
+    return format::phrase("another catalog file already has this row: {}:{}", file, line);
 }
 
 }  // namespace
 
 void CatalogIndex::add(ElementReader& row) {
     const Place* const other = taken(row.path(), row.line());
-    if (other != nullptr) row.report(taken_message(other->file, other->line), "id", "an id of its own");
+    if (other != nullptr) row.report(taken_message(other->file, other->line), "id", format::phrase("an id of its own"));
 }
 
 void CatalogIndex::add(const std::string& path, int line, model::Problems& problems) {
     const Place* const other = taken(path, line);
     if (other == nullptr) return;
-    problems.push_back({file_, line, path, {}, "an id of its own", taken_message(other->file, other->line)});
+    problems.push_back(
+        {file_, line, path, {}, format::phrase("an id of its own"), taken_message(other->file, other->line)});
 }
 
 void CatalogIndex::refer(const ElementReader& row, Named kind, const std::string& id) {

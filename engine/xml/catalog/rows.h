@@ -25,6 +25,6 @@ void read_rows(ElementReader& root, std::string_view name, CatalogIndex& index, 
 }
 
 /// A problem with the row unless `holds`.
-void expect(ElementReader& row, bool holds, const std::string& message, std::string_view attribute);
+void expect(ElementReader& row, bool holds, const format::Phrase& message, std::string_view attribute);
 
 }  // namespace toehold::xml

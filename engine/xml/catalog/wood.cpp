@@ -5,6 +5,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 using catalog::DeckingKind;
 using units::Kind;
 
@@ -19,7 +21,7 @@ catalog::Species read_species(ElementReader& row, CatalogIndex&) {
     species.name = row.text("name");
     species.specific_gravity = row.number("specific-gravity", Sign::positive);
     // The heaviest woods sink; nothing a deck is built of is heavier than 1.3 times water.
-    expect(row, species.specific_gravity < 1.3, "no wood is this heavy", "specific-gravity");
+    expect(row, species.specific_gravity < 1.3, phrase("no wood is this heavy"), "specific-gravity");
     species.source = read_source(row);
     return species;
 }
@@ -36,8 +38,8 @@ void read_size(ElementReader& size, catalog::LumberGrade& grade) {
     grade.modulus_psi = stress_psi("modulus");
     grade.modulus_min_psi = stress_psi("modulus-min");
     grade.source = read_source(size);
-    expect(size, grade.depth_max_in > grade.depth_min_in, "the size class holds no depth", "depth-to");
-    expect(size, grade.modulus_min_psi <= grade.modulus_psi, "modulus-min is more than modulus", "modulus-min");
+    expect(size, grade.depth_max_in > grade.depth_min_in, phrase("the size class holds no depth"), "depth-to");
+    expect(size, grade.modulus_min_psi <= grade.modulus_psi, phrase("modulus-min is more than modulus"), "modulus-min");
 }
 
 /// Size classes of one grade may meet but share no depth, or the first one found would win.
@@ -46,7 +48,7 @@ void check_overlap(ElementReader& size, const catalog::LumberGrade& added,
     for (const catalog::LumberGrade& other : grades) {
         if (other.species != added.species || other.id != added.id) continue;
         expect(size, added.depth_min_in >= other.depth_max_in || added.depth_max_in <= other.depth_min_in,
-               "the size class overlaps another of this grade", "depth-above");
+               phrase("the size class overlaps another of this grade"), "depth-above");
     }
 }
 
@@ -57,7 +59,7 @@ void read_grade(ElementReader& row, const std::string& species, std::vector<cata
     grade.name = row.text("name");
     grade.size_factor_applies = row.choice<bool>("size-factor", size_factor_words);
     std::vector<ElementReader> sizes = row.children("size", "depth-above");
-    if (sizes.empty()) row.report("the grade has no values", {}, "one or more <size> elements");
+    if (sizes.empty()) row.report(phrase("the grade has no values"), {}, phrase("one or more <size> elements"));
     for (ElementReader& size : sizes) {
         read_size(size, grade);
         check_overlap(size, grade, grades);

@@ -63,8 +63,8 @@ void set(Element& element, const BasisSetting& setting) {
     element.optional_text(setting.attribute, setting.value);
 }
 
-model::Problem problem(const BasisSetting& setting, const std::string& message) {
-    return {{}, 0, "basis", setting.attribute, {}, message};
+model::Problem problem(const BasisSetting& setting, const format::Phrase& message) {
+    return {{}, 0, "basis", format::verbatim(setting.attribute), {}, message};
 }
 
 model::Problems apply(Element& element, const std::vector<BasisSetting>& settings) {
@@ -72,9 +72,9 @@ model::Problems apply(Element& element, const std::vector<BasisSetting>& setting
     std::set<std::string> seen;
     for (const BasisSetting& setting : settings) {
         if (!may_be_a_name(setting.attribute)) {
-            problems.push_back(problem(setting, "<basis> has no attribute of this name"));
+            problems.push_back(problem(setting, format::phrase("<{}> has no attribute of this name", "basis")));
         } else if (!seen.insert(setting.attribute).second) {
-            problems.push_back(problem(setting, "this attribute is set twice"));
+            problems.push_back(problem(setting, format::phrase("this attribute is set twice")));
         } else {
             set(element, setting);
         }

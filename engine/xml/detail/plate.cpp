@@ -6,6 +6,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 using units::Kind;
 
 constexpr std::array<std::string_view, 3> outline_names{"rectangle", "circle", "polygon"};
@@ -138,7 +140,8 @@ model::PlateReference read_plate_reference(ElementReader& reader) {
     reference.id = reader.id();
     reference.sha256 = reader.optional_text("sha256");
     if (reader.has("sha256") && !is_digest(reference.sha256)) {
-        reader.report("sha256 is not a SHA-256 digest", "sha256", "64 hexadecimal digits in lower case");
+        reader.report(phrase("sha256 is not a SHA-256 digest"), "sha256",
+                      phrase("64 hexadecimal digits in lower case"));
     }
     return reference;
 }

@@ -1,12 +1,13 @@
+#include "catalog/nearest.h"
 #include "xml/detail/parts.h"
 #include "xml/detail/plates_file.h"
-
-#include <fmt/format.h>
 
 #include <array>
 
 namespace toehold::xml {
 namespace {
+
+using format::phrase;
 
 using units::Kind;
 
@@ -15,7 +16,8 @@ constexpr std::array<std::string_view, 2> plate_names{"plate", "plate-from"};
 /// The plate the detail refers to, from its document beside the detail.
 model::Plate fetch_plate(ElementReader& reader, model::PlateReference& reference, const std::filesystem::path& folder) {
     if (std::filesystem::path(reference.file).is_absolute()) {
-        reader.report("a plate document is named from the detail's own folder", "file", "a relative path");
+        reader.report(phrase("a plate document is named from the detail's own folder"), "file",
+                      phrase("a relative path"));
         return {};
     }
     const PlatesRead library = read_plates(folder / reference.file);
@@ -28,10 +30,10 @@ model::Plate fetch_plate(ElementReader& reader, model::PlateReference& reference
         known.push_back(plate.id);
     }
     if (library.problems.empty()) {
-        reader.report(fmt::format("{} holds no plate of this id", reference.file), "id",
-                      fmt::format("{}", fmt::join(known, ", ")));
+        reader.report(phrase("{} has no plate with this id", reference.file), "id",
+                      catalog::accepted_ids(reference.id, known));
     } else {
-        reader.report("the plate document cannot be used", "file");
+        reader.report(phrase("the plate document cannot be used"), "file");
         reader.report(library.problems);
     }
     return {};

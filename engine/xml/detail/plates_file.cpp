@@ -8,6 +8,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 constexpr std::string_view plates_namespace = "urn:toehold:plates:1";
 
 /// What is wrong with the plate's geometry, named as an element of its library.
@@ -26,7 +28,7 @@ std::vector<model::Plate> read_library(ElementReader& root, Reading& reading) {
         plates.push_back(read_plate(item, true));
         if (reading.problems.size() == before) validate_plate(plates.back(), item.path(), reading);
     }
-    if (plates.empty()) root.report("<plates> holds no plate", {}, "one <plate> or more");
+    if (plates.empty()) root.report(phrase("<plates> holds no plate"), {}, phrase("one <plate> or more"));
     return plates;
 }
 

@@ -18,8 +18,8 @@ model::Guard read_project_guard(ElementReader& reader) {
     model::BaseDetail detail;
     read_guard(reader, detail);
     if (reader.has("plate-below-surface")) {
-        reader.report("in a project this belongs to a mount", "plate-below-surface",
-                      "plate-below-surface of a plate-on-deck");
+        reader.report(format::phrase("in a project this belongs to a mount"), "plate-below-surface",
+                      format::phrase("plate-below-surface of a plate-on-deck"));
     }
     return detail.guard;
 }
@@ -51,7 +51,8 @@ std::vector<model::PlacedPost> read_posts(ElementReader& reader) {
     for (ElementReader& part : reader.children("post-at")) {
         model::PlacedPost post;
         post.id = part.id();
-        post.at = {part.quantity("x", units::Kind::length, Sign::any), part.quantity("y", units::Kind::length, Sign::any)};
+        post.at = {part.quantity("x", units::Kind::length, Sign::any),
+                   part.quantity("y", units::Kind::length, Sign::any)};
         post.mount = part.id("mount");
         constexpr double in_per_ft = 12.0;
         if (const auto rail = part.optional_quantity("rail-length", units::Kind::length, Sign::positive)) {

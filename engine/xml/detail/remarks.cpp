@@ -9,6 +9,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 using State = model::Remark::State;
 
 constexpr std::array<Word<State>, 2> states{{{"open", State::open}, {"settled", State::settled}}};
@@ -20,7 +22,7 @@ model::Remark read_remark(ElementReader& reader) {
     remark.by = reader.optional_text("by");
     remark.date = reader.optional_text("date");
     if (reader.has("date") && !model::is_iso_day(remark.date)) {
-        reader.report("date is no day of the calendar", "date", "a day such as 2026-11-25");
+        reader.report(phrase("invalid date; use YYYY-MM-DD"), "date", phrase("a day such as 2026-11-25"));
     }
     remark.state = reader.optional_choice<State>("state", states).value_or(State::open);
     remark.words = reader.text("words");

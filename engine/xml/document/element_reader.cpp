@@ -18,6 +18,12 @@ using tinyxml2::XMLElement;
 
 namespace {
 
+using format::phrase;
+using format::verbatim;
+
+/// What a file says, cut to one line.
+format::Phrase shown(std::string_view found) { return found.empty() ? format::Phrase() : verbatim(excerpt(found)); }
+
 /// More than any list of a document can need: a plate has 100 holes at most.
 constexpr std::size_t most_ids = 200;
 
@@ -31,20 +37,21 @@ struct ElementReader::Cursor {
     std::set<std::string, std::less<>> children;    ///< asked for
     bool ignore_rest = false;
 
-    void report(int line, std::string_view found, const std::string& accepted, const std::string& message) const {
+    void report(int line, std::string_view found, const format::Phrase& accepted, const format::Phrase& message) const {
         if (reading->problems.size() >= most_problems_recorded) return;
-        reading->problems.push_back({{}, line, path, excerpt(found), accepted, message});
+        reading->problems.push_back({{}, line, path, shown(found), accepted, message});
     }
     void report_leftovers() const;
 };
 
 namespace {
 
-std::string listed(const std::set<std::string, std::less<>>& names) {
-    return names.empty() ? std::string("none") : fmt::format("{}", fmt::join(names, ", "));
+format::Phrase listed(const std::set<std::string, std::less<>>& names) {
+    return names.empty() ? phrase("none") : verbatim(fmt::format("{}", fmt::join(names, ", ")));
 }
 
-std::string quoted(std::string_view word) { return fmt::format("\"{}\"", word); }
+/// A catalogue knows these under their English words.
+format::Phrase accepted_for(units::Kind kind) { return {std::string(units::accepted(kind)), {}}; }
 
 const XMLElement* next_named(const XMLElement* element, const std::string& name) {
     return element->NextSiblingElement(name.c_str());
@@ -61,12 +68,12 @@ void ElementReader::Cursor::report_leftovers() const {
     for (const XMLAttribute* item = element->FirstAttribute(); item != nullptr; item = item->Next()) {
         if (attributes.contains(item->Name()) || (path.empty() && belongs_to_xml(item->Name()))) continue;
         report(item->GetLineNum(), item->Name(), listed(attributes),
-               fmt::format("<{}> has no attribute of this name", element->Name()));
+               phrase("<{}> has no attribute of this name", element->Name()));
     }
     for (const XMLElement* item = element->FirstChildElement(); item != nullptr; item = item->NextSiblingElement()) {
         if (children.contains(item->Name())) continue;
         report(item->GetLineNum(), item->Name(), listed(children),
-               fmt::format("<{}> has no element of this name", element->Name()));
+               phrase("<{}> has no element of this name", element->Name()));
     }
 }
 
@@ -90,7 +97,7 @@ int ElementReader::line() const { return cursor_->element->GetLineNum(); }
 std::string_view ElementReader::name() const { return cursor_->element->Name(); }
 void ElementReader::ignore_rest() { cursor_->ignore_rest = true; }
 
-void ElementReader::report(const std::string& message, std::string_view attribute, const std::string& accepted) {
+void ElementReader::report(const format::Phrase& message, std::string_view attribute, const format::Phrase& accepted) {
     const XMLAttribute* const item =
         attribute.empty() ? nullptr : cursor_->element->FindAttribute(std::string(attribute).c_str());
     const int at = item == nullptr ? line() : item->GetLineNum();
@@ -113,18 +120,18 @@ const char* ElementReader::find(std::string_view attribute) {
     return cursor_->element->Attribute(name.c_str());
 }
 
-const char* ElementReader::required(std::string_view attribute, std::string_view accepted) {
+const char* ElementReader::required(std::string_view attribute, const format::Phrase& accepted) {
     const char* const value = find(attribute);
     if (value == nullptr) {
-        report(fmt::format("<{}> needs the attribute {}", name(), attribute), {}, std::string(accepted));
+        report(phrase("<{}> needs the attribute {}", name(), attribute), {}, accepted);
     }
     return value;
 }
 
 std::string ElementReader::text(std::string_view attribute) {
-    const char* const value = required(attribute, "some text");
+    const char* const value = required(attribute, phrase("some text"));
     if (value == nullptr) return {};
-    if (trimmed(value).empty()) report(fmt::format("{} is empty", attribute), {}, "some text");
+    if (trimmed(value).empty()) report(phrase("{} is empty", attribute), {}, phrase("some text"));
     return value;
 }
 
@@ -134,12 +141,12 @@ std::string ElementReader::optional_text(std::string_view attribute) {
 }
 
 std::string ElementReader::id(std::string_view attribute) {
-    const std::string accepted = "a name without blanks, quotes or square brackets";
+    const format::Phrase accepted = phrase("a name without blanks, quotes or square brackets");
     const char* const value = required(attribute, accepted);
     if (value == nullptr) return {};
     const std::string_view word = value;
     if (word.empty() || word.find_first_of(" \t\r\n\"'[]") != std::string_view::npos) {
-        report(fmt::format("{} is not a name that others can refer to", attribute), attribute, accepted);
+        report(phrase("{} is not a valid id", attribute), attribute, accepted);
     }
     return value;
 }
@@ -155,32 +162,32 @@ std::vector<std::string> ElementReader::ids(std::string_view attribute) {
     std::string_view rest = trimmed(value);
     while (!rest.empty()) {
         if (result.size() == most_ids) {
-            report(fmt::format("{} names too many", attribute), attribute, fmt::format("at most {}", most_ids));
+            report(phrase("{} names too many", attribute), attribute, phrase("at most {}", most_ids));
             return result;
         }
         const std::string_view word = rest.substr(0, rest.find_first_of(" \t\r\n"));
         if (std::find(result.begin(), result.end(), word) != result.end()) {
-            report(fmt::format("{} names {} twice", attribute, quoted(word)), attribute);
+            report(phrase("{} names \"{}\" twice", attribute, word), attribute);
         }
         result.emplace_back(word);
         rest = trimmed(rest.substr(word.size()));
     }
-    if (result.empty()) report(fmt::format("{} names nothing", attribute), {}, "ids separated by blanks");
+    if (result.empty()) report(phrase("{} names nothing", attribute), {}, phrase("ids separated by blanks"));
     return result;
 }
 
 double ElementReader::checked_sign(std::string_view attribute, double value, Sign sign) {
     if (sign == Sign::positive && !(value > 0.0)) {
-        report(fmt::format("{} must be more than zero", attribute), attribute, "a value above zero");
+        report(phrase("{} must be more than zero", attribute), attribute, phrase("a value above zero"));
     }
     if (sign == Sign::not_negative && !(value >= 0.0)) {
-        report(fmt::format("{} must not be negative", attribute), attribute, "zero or more");
+        report(phrase("{} must not be negative", attribute), attribute, phrase("zero or more"));
     }
     return value;
 }
 
 double ElementReader::quantity(std::string_view attribute, units::Kind kind, Sign sign) {
-    const char* const value = required(attribute, units::accepted(kind));
+    const char* const value = required(attribute, accepted_for(kind));
     return value == nullptr ? 0.0 : optional_quantity(attribute, kind, sign).value_or(0.0);
 }
 
@@ -189,13 +196,14 @@ std::optional<double> ElementReader::optional_quantity(std::string_view attribut
     if (value == nullptr) return std::nullopt;
     const units::Parsed parsed = units::parse(value, kind);
     if (parsed.value) return checked_sign(attribute, *parsed.value, sign);
-    const std::string wrong = units::parse_number(trimmed(value)) ? "has no unit" : "cannot be read";
-    report(fmt::format("{} {}", attribute, wrong), attribute, parsed.accepted);
+    const bool is_bare = units::parse_number(trimmed(value)).has_value();
+    report(is_bare ? phrase("{} has no unit", attribute) : phrase("{} cannot be read", attribute), attribute,
+           accepted_for(kind));
     return std::nullopt;
 }
 
 double ElementReader::number(std::string_view attribute, Sign sign) {
-    const char* const value = required(attribute, "a number");
+    const char* const value = required(attribute, phrase("a number"));
     return value == nullptr ? 0.0 : optional_number(attribute, sign).value_or(0.0);
 }
 
@@ -204,13 +212,13 @@ std::optional<double> ElementReader::optional_number(std::string_view attribute,
     if (value == nullptr) return std::nullopt;
     const std::optional<double> parsed = units::parse_number(value);
     if (parsed) return checked_sign(attribute, *parsed, sign);
-    report(fmt::format("{} is not a number", attribute), attribute, "a plain number such as 1.6");
+    report(phrase("{} is not a number", attribute), attribute, phrase("a plain number such as 1.6"));
     return std::nullopt;
 }
 
 int ElementReader::count(std::string_view attribute) {
     constexpr int most = 10000;
-    const std::string accepted = "a whole number from 1 to 10000";
+    const format::Phrase accepted = phrase("a whole number from 1 to 10000");
     const char* const value = required(attribute, accepted);
     if (value == nullptr) return 0;
     const std::string_view word = trimmed(value);
@@ -218,18 +226,18 @@ int ElementReader::count(std::string_view attribute) {
     const auto parsed = std::from_chars(word.data(), word.data() + word.size(), result);
     const bool whole = parsed.ec == std::errc() && parsed.ptr == word.data() + word.size();
     if (whole && result >= 1 && result <= most) return result;
-    report(fmt::format("{} is not a count", attribute), attribute, accepted);
+    report(phrase("{} is not a count", attribute), attribute, accepted);
     return 0;
 }
 
 std::optional<std::size_t> ElementReader::word_index(std::string_view attribute,
                                                      const std::vector<std::string_view>& words, bool required) {
-    const std::string accepted = fmt::format("{}", fmt::join(words, ", "));
+    const format::Phrase accepted = verbatim(fmt::format("{}", fmt::join(words, ", ")));
     const char* const value = required ? this->required(attribute, accepted) : find(attribute);
     if (value == nullptr) return std::nullopt;
     const auto found = std::find(words.begin(), words.end(), std::string_view(value));
     if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
-    report(fmt::format("{} is none of the known words", attribute), attribute, accepted);
+    report(phrase("{} is none of the accepted words", attribute), attribute, accepted);
     return std::nullopt;
 }
 
@@ -254,13 +262,13 @@ std::optional<ElementReader> ElementReader::only_child(std::string_view name, bo
     cursor_->children.insert(written);
     const XMLElement* const first = cursor_->element->FirstChildElement(written.c_str());
     if (first == nullptr) {
-        if (required) report(fmt::format("<{}> needs an element <{}>", this->name(), name));
+        if (required) report(phrase("<{}> needs an element <{}>", this->name(), name));
         return std::nullopt;
     }
     for (const XMLElement* more = next_named(first, written); more != nullptr; more = next_named(more, written)) {
-        cursor_->report(more->GetLineNum(), "<" + written + ">", "one",
-                        fmt::format("only one <{}> may stand in <{}>; the first is on line {}", name, this->name(),
-                                    first->GetLineNum()));
+        cursor_->report(more->GetLineNum(), "<" + written + ">", phrase("one"),
+                        phrase("only one <{}> is allowed in <{}>; the first is on line {}", name, this->name(),
+                               first->GetLineNum()));
     }
     return make_child(*first, written);
 }
@@ -291,7 +299,7 @@ std::vector<ElementReader> ElementReader::children(std::span<const std::string_v
         result.push_back(make_child(*item, fmt::format("{}[{}]", item->Name(), bracket)));
         if (value == nullptr) continue;
         const auto [first, added] = seen.emplace(bracket, item->GetLineNum());
-        if (!added) result.back().report(fmt::format("this {} is already used on line {}", key, first->second), key);
+        if (!added) result.back().report(phrase("this {} is already used on line {}", key, first->second), key);
     }
     return result;
 }
@@ -303,36 +311,37 @@ std::optional<ElementReader> ElementReader::one_of(std::span<const std::string_v
         std::optional<ElementReader> candidate = only_child(name, false);
         if (!candidate) continue;
         if (found) {
-            candidate->report(fmt::format("<{}> takes only one of {}", this->name(), all), {},
-                              "<" + std::string(found->name()) + "> alone, or this alone");
+            candidate->report(phrase("<{}> takes only one of {}", this->name(), all), {},
+                              phrase("<{}> alone, or this alone", found->name()));
             candidate->ignore_rest();
         } else {
             found = std::move(candidate);
         }
     }
-    if (!found && required) report(fmt::format("<{}> needs one of {}", name(), all));
+    if (!found && required) report(phrase("<{}> needs one of {}", name(), all));
     return found;
 }
 
 std::optional<ElementReader> open_root(const XMLElement& root, std::string_view name, Reading& reading, int version) {
     const std::string stem = fmt::format("urn:toehold:{}:", name);
     const std::string read_here = stem + std::to_string(version);
-    const auto refuse = [&](std::string_view found, const std::string& accepted, const std::string& message) {
-        reading.problems.push_back({{}, root.GetLineNum(), {}, excerpt(found), accepted, message});
+    const auto refuse = [&](std::string_view found, const format::Phrase& accepted, const format::Phrase& message) {
+        reading.problems.push_back({{}, root.GetLineNum(), {}, shown(found), accepted, message});
         return std::nullopt;
     };
     if (root.Name() != name) {
-        return refuse(root.Name(), std::string(name), "this is another kind of document");
+        return refuse(root.Name(), verbatim(std::string(name)), phrase("this is another kind of document"));
     }
     const char* const space = root.Attribute("xmlns");
     if (space == nullptr) {
-        return refuse({}, fmt::format("xmlns=\"{}\"", read_here), fmt::format("<{}> does not say its version", name));
+        return refuse({}, verbatim(fmt::format("xmlns=\"{}\"", read_here)),
+                      phrase("<{}> does not say its version", name));
     }
     if (space == read_here) return ElementReader(root, {}, reading);
     if (std::string_view(space).starts_with(stem)) {
-        return refuse(space, read_here, "this version of the document is not read by this program");
+        return refuse(space, verbatim(read_here), phrase("this program does not read this version of the document"));
     }
-    return refuse(space, read_here, "this is not a document of this program");
+    return refuse(space, verbatim(read_here), phrase("this is not a document of this program"));
 }
 
 }  // namespace toehold::xml

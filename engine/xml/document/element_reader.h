@@ -95,7 +95,7 @@ class ElementReader {
     [[nodiscard]] std::optional<ElementReader> one_of(std::span<const std::string_view> names, bool required = true);
 
     /// A problem with this element, or with one of its attributes (whose value is then shown).
-    void report(const std::string& message, std::string_view attribute = {}, const std::string& accepted = {});
+    void report(const format::Phrase& message, std::string_view attribute = {}, const format::Phrase& accepted = {});
     /// Problems of another file that this element refers to.
     void report(const model::Problems& problems);
     /// A problem with `path`, where that is no element of this file, has this element's line.
@@ -113,7 +113,7 @@ class ElementReader {
         return result;
     }
     const char* find(std::string_view attribute);
-    const char* required(std::string_view attribute, std::string_view accepted);
+    const char* required(std::string_view attribute, const format::Phrase& accepted);
     double checked_sign(std::string_view attribute, double value, Sign sign);
     std::optional<std::size_t> word_index(std::string_view attribute, const std::vector<std::string_view>& words,
                                           bool required);

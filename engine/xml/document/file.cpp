@@ -15,6 +15,8 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+
 std::string reason(int error) { return std::generic_category().message(error); }
 
 /// Closes what it holds.
@@ -28,20 +30,20 @@ struct Descriptor {
     }
 };
 
-std::string too_large() { return "the file is larger than " + std::to_string(max_document_megabytes) + " MB"; }
+format::Phrase too_large() { return phrase("the file is larger than {} MB", max_document_megabytes); }
 
 /// What is wrong with the thing opened, judged before a byte is read; empty when it can be read.
-std::string refusal(int descriptor) {
+format::Phrase refusal(int descriptor) {
     struct stat status {};
-    if (::fstat(descriptor, &status) != 0) return "cannot be read: " + reason(errno);
-    if (S_ISDIR(status.st_mode)) return "this is a folder, not a file";
-    if (!S_ISREG(status.st_mode)) return "this is not a regular file";
+    if (::fstat(descriptor, &status) != 0) return phrase("cannot be read: {}", reason(errno));
+    if (S_ISDIR(status.st_mode)) return phrase("this is a folder, not a file");
+    if (!S_ISREG(status.st_mode)) return phrase("this is not a regular file");
     if (status.st_size > static_cast<off_t>(max_document_bytes)) return too_large();
     return {};
 }
 
 /// Reads on to the end; an error's message in `failure`. The limit holds for a file that grows meanwhile, too.
-std::string read_all(int descriptor, std::string& failure) {
+std::string read_all(int descriptor, format::Phrase& failure) {
     std::string text;
     std::array<char, 65536> buffer{};
     while (true) {
@@ -49,7 +51,7 @@ std::string read_all(int descriptor, std::string& failure) {
         if (count == 0) return text;
         if (count < 0 && errno == EINTR) continue;
         if (count < 0) {
-            failure = "cannot be read: " + reason(errno);
+            failure = phrase("cannot be read: {}", reason(errno));
             return {};
         }
         text.append(buffer.data(), static_cast<std::size_t>(count));
@@ -60,14 +62,14 @@ std::string read_all(int descriptor, std::string& failure) {
     }
 }
 
-TextRead failed(const std::filesystem::path& file, const std::string& message) {
+TextRead failed(const std::filesystem::path& file, const format::Phrase& message) {
     return {{}, {file_problem(file, message)}};
 }
 
 /// The stage that failed, and why. A full disk may show only when the data are flushed or the file is closed, so each
 /// of these is asked.
 struct Failure {
-    std::string stage;
+    format::Phrase stage;
     int error = 0;
 };
 
@@ -84,16 +86,16 @@ bool write_all(int descriptor, std::string_view text) {
 std::optional<Failure> write_and_close(int descriptor, std::string_view text) {
     std::optional<Failure> failure;
     if (!write_all(descriptor, text)) {
-        failure = Failure{"cannot be written", errno};
+        failure = Failure{phrase("cannot be written"), errno};
     } else if (::fsync(descriptor) != 0) {
-        failure = Failure{"cannot be brought to the disk", errno};
+        failure = Failure{phrase("cannot be written to the disk"), errno};
     }
-    if (::close(descriptor) != 0 && !failure) failure = Failure{"cannot be closed", errno};
+    if (::close(descriptor) != 0 && !failure) failure = Failure{phrase("cannot be closed"), errno};
     return failure;
 }
 
 model::Problem refused(const std::filesystem::path& file, const Failure& failure) {
-    return file_problem(file, failure.stage + ": " + std::generic_category().message(failure.error));
+    return file_problem(file, phrase("{}: {}", failure.stage, reason(failure.error)));
 }
 
 /// A link is followed, so that saving changes the file it points to and not the link.
@@ -130,12 +132,10 @@ std::string_view root_name(std::string_view text) {
 
 }  // namespace
 
-model::Problem file_problem(const std::filesystem::path& file, const std::string& message,
-                            const std::string& accepted) {
+model::Problem file_problem(const std::filesystem::path& file, const format::Phrase& message) {
     model::Problem problem;
     problem.file = file.string();
     problem.message = message;
-    problem.accepted = accepted;
     return problem;
 }
 
@@ -143,10 +143,11 @@ TextRead read_text(const std::filesystem::path& file) {
     // O_NONBLOCK: opening a pipe nobody writes to would wait for ever.
     const Descriptor opened(::open(file.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC | O_NOCTTY));
     if (opened.number < 0) {
-        return failed(file, errno == ENOENT ? "there is no such file" : "cannot be opened: " + reason(errno));
+        return failed(
+            file, errno == ENOENT ? phrase("there is no such file") : phrase("cannot be opened: {}", reason(errno)));
     }
-    if (const std::string message = refusal(opened.number); !message.empty()) return failed(file, message);
-    std::string failure;
+    if (const format::Phrase message = refusal(opened.number); !message.empty()) return failed(file, message);
+    format::Phrase failure;
     std::string text = read_all(opened.number, failure);
     if (!failure.empty()) return failed(file, failure);
     return {std::move(text), {}};
@@ -157,19 +158,20 @@ std::optional<model::Problem> save_atomically(const std::filesystem::path& file,
     struct stat status {};
     const bool exists = ::stat(target.c_str(), &status) == 0;
     if (exists && !S_ISREG(status.st_mode)) {
-        return file_problem(file, "cannot be replaced: it is not a regular file");
+        return file_problem(file, phrase("cannot be replaced: it is not a regular file"));
     }
     const std::filesystem::path sibling = sibling_of(target);
     const int descriptor = ::open(sibling.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
-    if (descriptor < 0) return refused(file, {"cannot be saved in its folder", errno});
+    if (descriptor < 0) return refused(file, {phrase("cannot be saved in its folder"), errno});
     std::optional<Failure> failure;
     // A new file keeps the rights just given; a replaced one passes on its own.
     if (exists && ::fchmod(descriptor, status.st_mode & 07777U) != 0) {
-        failure = Failure{"cannot be given its rights", errno};
+        failure = Failure{phrase("cannot be given its permissions"), errno};
     }
     const std::optional<Failure> written = write_and_close(descriptor, text);
     if (!failure) failure = written;
-    if (!failure && ::rename(sibling.c_str(), target.c_str()) != 0) failure = Failure{"cannot be replaced", errno};
+    if (!failure && ::rename(sibling.c_str(), target.c_str()) != 0)
+        failure = Failure{phrase("cannot be replaced"), errno};
     if (!failure) return std::nullopt;
     ::unlink(sibling.c_str());
     return refused(file, *failure);

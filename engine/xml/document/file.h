@@ -24,8 +24,7 @@ struct TextRead {
 [[nodiscard]] TextRead read_text(const std::filesystem::path& file);
 
 /// A problem with the file as a whole.
-[[nodiscard]] model::Problem file_problem(const std::filesystem::path& file, const std::string& message,
-                                          const std::string& accepted = {});
+[[nodiscard]] model::Problem file_problem(const std::filesystem::path& file, const format::Phrase& message);
 
 /// Writes beside the target and renames, so that a good file is never lost; the problem says what the system refused.
 [[nodiscard]] std::optional<model::Problem> save_atomically(const std::filesystem::path& file, std::string_view text);

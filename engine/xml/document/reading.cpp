@@ -1,7 +1,5 @@
 #include "xml/document/reading.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <string_view>
 #include <utility>
@@ -43,10 +41,16 @@ void finish_reading(Reading& reading, const std::filesystem::path& file) {
     std::stable_sort(problems.begin(), problems.end(),
                      [&](const model::Problem& a, const model::Problem& b) { return place(a) < place(b); });
     if (problems.size() <= most_told) return;
-    const bool counted = problems.size() < most_problems_recorded;
-    const std::string more = counted ? std::to_string(problems.size() - (most_told - 1)) : std::string("very many");
+    const std::size_t more = problems.size() - (most_told - 1);
+    const bool is_counted = problems.size() < most_problems_recorded;
     problems.resize(most_told - 1);
-    problems.push_back({file.string(), 0, {}, {}, {}, fmt::format("and {} more problems", more)});
+    problems.push_back(
+        {file.string(),
+         0,
+         {},
+         {},
+         {},
+         is_counted ? format::phrase("and {} more problems", more) : format::phrase("and very many more problems")});
 }
 
 }  // namespace toehold::xml

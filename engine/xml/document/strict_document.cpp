@@ -16,11 +16,14 @@
 namespace toehold::xml {
 namespace {
 
+using format::phrase;
+using format::verbatim;
+
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr std::size_t most_problems = 20;
 
 struct Sentence {
-    std::string message, accepted;
+    format::Phrase message, accepted = {};
 };
 
 /// Of the library's codes. Each fault that a person makes has a sentence; the rest share one.
@@ -31,34 +34,34 @@ Sentence sentence_for(int code) {
         case XML_ERR_VERSION_MISSING:
         case XML_ERR_ENCODING_NAME:
         case XML_ERR_STANDALONE_VALUE:
-            return {"the XML declaration is not valid", "<?xml version=\"1.0\" encoding=\"UTF-8\"?>"};
+            return {phrase("the XML declaration is not valid"), verbatim("<?xml version=\"1.0\" encoding=\"UTF-8\"?>")};
         case XML_ERR_UNKNOWN_VERSION:
-            return {"this version of XML is not supported", "1.0"};
+            return {phrase("this version of XML is not supported"), verbatim("1.0")};
         case XML_ERR_UNKNOWN_ENCODING:
         case XML_ERR_UNSUPPORTED_ENCODING:
         case XML_ERR_INVALID_ENCODING:
-            return {"this encoding is not supported", "UTF-8"};
+            return {phrase("this encoding is not supported"), verbatim("UTF-8")};
         case XML_ERR_RESERVED_XML_NAME:
         case XML_ERR_PI_NOT_STARTED:
         case XML_ERR_PI_NOT_FINISHED:
-            return {"a processing instruction is not allowed", {}};
+            return {phrase("a processing instruction is not allowed")};
         case XML_ERR_DOCTYPE_NOT_FINISHED:
-            return {"a DOCTYPE is not allowed", {}};
+            return {phrase("a DOCTYPE is not allowed")};
         case XML_ERR_COMMENT_NOT_FINISHED:
-            return {"a comment is not closed", "-->"};
+            return {phrase("a comment is not closed"), verbatim("-->")};
         case XML_ERR_HYPHEN_IN_COMMENT:
-            return {"\"--\" is not allowed inside a comment", {}};
+            return {phrase("\"--\" is not allowed inside a comment")};
         case XML_ERR_LT_IN_ATTRIBUTE:
-            return {"\"<\" is not allowed in a value; is a closing quote missing?", "&lt;"};
+            return {phrase("\"<\" is not allowed in a value; is a closing quote missing?"), verbatim("&lt;")};
         case XML_ERR_ATTRIBUTE_NOT_STARTED:
         case XML_ERR_ATTRIBUTE_NOT_FINISHED:
-            return {"a value is not in quotes", "name=\"value\""};
+            return {phrase("a value is not in quotes"), verbatim("name=\"value\"")};
         case XML_ERR_ATTRIBUTE_WITHOUT_VALUE:
-            return {"an attribute has no value", "name=\"value\""};
+            return {phrase("an attribute has no value"), verbatim("name=\"value\"")};
         case XML_ERR_ATTRIBUTE_REDEFINED:
-            return {"an attribute is given twice", {}};
+            return {phrase("an attribute is given twice")};
         case XML_ERR_SPACE_REQUIRED:
-            return {"a blank is missing between two attributes", {}};
+            return {phrase("a blank is missing between two attributes")};
         case XML_ERR_INVALID_HEX_CHARREF:
         case XML_ERR_INVALID_DEC_CHARREF:
         case XML_ERR_INVALID_CHARREF:
@@ -67,11 +70,11 @@ Sentence sentence_for(int code) {
         case XML_ERR_ENTITYREF_SEMICOL_MISSING:
         case XML_ERR_UNDECLARED_ENTITY:
         case XML_WAR_UNDECLARED_ENTITY:
-            return {"\"&\" does not begin a known reference", "&amp; for a plain \"&\""};
+            return {phrase("\"&\" does not begin a known reference"), phrase("&amp; for a plain \"&\"")};
         case XML_ERR_NAME_REQUIRED:
-            return {"a name is missing or not valid", {}};
+            return {phrase("a name is missing or not valid")};
         default:
-            return {"this is not well-formed XML", {}};
+            return {phrase("this is not well-formed XML")};
     }
 }
 
@@ -112,10 +115,10 @@ class FormCheck {
         sax.initialized = XML_SAX2_MAGIC;
         sax.startDocument = [](void* self) { of(self).declaration(); };
         sax.internalSubset = [](void* self, const xmlChar*, const xmlChar*, const xmlChar*) {
-            of(self).stop("a DOCTYPE is not allowed");
+            of(self).stop(phrase("a DOCTYPE is not allowed"));
         };
         sax.processingInstruction = [](void* self, const xmlChar*, const xmlChar*) {
-            of(self).stop("a processing instruction is not allowed");
+            of(self).stop(phrase("a processing instruction is not allowed"));
         };
         sax.startElementNs = [](void* self, const xmlChar* name, const xmlChar* prefix, const xmlChar*, int namespaces,
                                 const xmlChar**, int attributes, int, const xmlChar**) {
@@ -124,7 +127,9 @@ class FormCheck {
         sax.endElementNs = [](void* self, const xmlChar*, const xmlChar*, const xmlChar*) { of(self).closing_tag(); };
         sax.characters = [](void* self, const xmlChar* text, int length) { of(self).characters(text, length); };
         sax.ignorableWhitespace = sax.characters;
-        sax.cdataBlock = [](void* self, const xmlChar*, int) { of(self).stop("a CDATA section is not allowed"); };
+        sax.cdataBlock = [](void* self, const xmlChar*, int) {
+            of(self).stop(phrase("a CDATA section is not allowed"));
+        };
         sax.serror = [](void* self, xmlErrorPtr error) { of(self).fault(*error); };
         return sax;
     }
@@ -142,13 +147,15 @@ class FormCheck {
         return result;
     }
 
-    void report(int line, const std::string& message, std::string_view found = {}, const std::string& accepted = {}) {
+    void report(int line, const format::Phrase& message, std::string_view found = {},
+                const format::Phrase& accepted = {}) {
         if (stopped_) return;
-        problems_.push_back({{}, line, path(), excerpt(found), accepted, message});
+        problems_.push_back(
+            {{}, line, path(), found.empty() ? format::Phrase() : verbatim(excerpt(found)), accepted, message});
         if (problems_.size() >= most_problems) stop();
     }
     /// What comes after this is not read.
-    void stop(const std::string& message, std::string_view found = {}, const std::string& accepted = {}) {
+    void stop(const format::Phrase& message, std::string_view found = {}, const format::Phrase& accepted = {}) {
         report(line(), message, found, accepted);
         stop();
     }
@@ -174,9 +181,9 @@ class FormCheck {
             {prefix == nullptr ? written : fmt::format("{}:{}", reinterpret_cast<const char*>(prefix), written),
              first_line});
         if (open_.size() > max_element_depth) {
-            stop("elements are nested too deeply", written, fmt::format("at most {}", max_element_depth));
+            stop(phrase("elements are nested too deeply"), written, phrase("at most {}", max_element_depth));
         } else if (attributes > max_attributes) {
-            stop("an element has too many attributes", written, fmt::format("at most {}", max_attributes));
+            stop(phrase("an element has too many attributes"), written, phrase("at most {}", max_attributes));
         } else {
             check_values(tag, first_line);
         }
@@ -192,8 +199,8 @@ class FormCheck {
             } else if (character == quote) {
                 quote = 0;
             } else if (quote != 0 && is_blank(character) && character != ' ') {
-                report(line, "a value holds a line break or a tab", tag.substr(tag.rfind(quote, at)),
-                       "&#10; for a line break, &#9; for a tab");
+                report(line, phrase("a value holds a line break or a tab"), tag.substr(tag.rfind(quote, at)),
+                       phrase("&#10; for a line break, &#9; for a tab"));
                 return;
             }
             if (character == '\n') ++line;
@@ -210,7 +217,8 @@ class FormCheck {
         const std::string_view words = trimmed(text);
         if (words.empty() || std::exchange(in_text_, true)) return;
         const auto breaks = std::count(words.data(), text.data() + text.size(), '\n');
-        report(line() - static_cast<int>(breaks), "text is not allowed here", words, "elements and comments");
+        report(line() - static_cast<int>(breaks), phrase("text is not allowed here"), words,
+               phrase("elements and comments"));
     }
 
     void fault(const xmlError& error) {
@@ -223,24 +231,27 @@ class FormCheck {
     void fault(int code) {
         const std::string_view rest = trimmed(text_.substr(offset()));
         const std::string_view found = rest.substr(0, rest.find('\n'));
-        if (code == XML_ERR_DOCUMENT_EMPTY && rest.empty()) return stop("the file holds no element");
-        if (code == XML_ERR_DOCUMENT_EMPTY) return stop("text is not allowed here", found, "elements and comments");
+        if (code == XML_ERR_DOCUMENT_EMPTY && rest.empty()) return stop(phrase("the file holds no element"));
+        if (code == XML_ERR_DOCUMENT_EMPTY)
+            return stop(phrase("text is not allowed here"), found, phrase("elements and comments"));
         if (code == XML_ERR_DOCUMENT_END) {
-            if (rest.starts_with('<')) return stop("a second element at the top", found, "one element at the top");
-            return stop("text is not allowed here", found, "elements and comments");
+            if (rest.starts_with('<'))
+                return stop(phrase("a second element at the top"), found, phrase("one element at the top"));
+            return stop(phrase("text is not allowed here"), found, phrase("elements and comments"));
         }
         if (code == XML_ERR_TAG_NAME_MISMATCH) return stop(unclosed(), found);
         if (code == XML_ERR_NAME_REQUIRED && found.starts_with('/')) return stop(unclosed(), found);
         if (rest.empty() && code != XML_ERR_COMMENT_NOT_FINISHED)
-            return stop(open_.empty() ? "the file ends too early" : "the file ends too early: " + unclosed());
+            return stop(open_.empty() ? phrase("the file ends too early")
+                                      : phrase("the file ends too early: {}", unclosed()));
         const bool is_reference = code == XML_ERR_NAME_REQUIRED && offset() > 0 && text_[offset() - 1] == '&';
         const Sentence sentence = sentence_for(is_reference ? XML_ERR_ENTITYREF_NO_NAME : code);
         stop(sentence.message, found, sentence.accepted);
     }
 
-    [[nodiscard]] std::string unclosed() const {
-        if (open_.empty()) return "a closing tag without its opening tag";
-        return fmt::format("<{}> of line {} is not closed", open_.back().name, open_.back().line);
+    [[nodiscard]] format::Phrase unclosed() const {
+        if (open_.empty()) return phrase("a closing tag without its opening tag");
+        return phrase("<{}> of line {} is not closed", open_.back().name, open_.back().line);
     }
 
     std::string_view text_;
@@ -251,7 +262,7 @@ class FormCheck {
     model::Problems problems_;
 };
 
-model::Problem problem(int line, const std::string& message, const std::string& found = {}) {
+model::Problem problem(int line, const format::Phrase& message, const format::Phrase& found = {}) {
     return {{}, line, {}, found, {}, message};
 }
 
@@ -273,16 +284,18 @@ std::optional<std::size_t> overfull_tag(std::string_view text) {
 
 model::Problems check_text(std::string_view text) {
     if (text.size() > max_document_bytes) {
-        return {problem(0, fmt::format("the text is larger than {} MB", max_document_megabytes))};
+        return {problem(0, phrase("the text is larger than {} MB", max_document_megabytes))};
     }
     if (const std::optional<std::size_t> bad = first_bad_byte(text)) {
         const auto byte = static_cast<unsigned char>(text[*bad]);
-        if (byte == 0 || byte >= 0x80) return {problem(line_at(text, *bad), "not valid UTF-8 (is this UTF-16?)")};
-        return {problem(line_at(text, *bad), "a control character is not allowed", fmt::format("U+{:04X}", byte))};
+        if (byte == 0 || byte >= 0x80)
+            return {problem(line_at(text, *bad), phrase("not valid UTF-8 (is this UTF-16?)"))};
+        return {problem(line_at(text, *bad), phrase("a control character is not allowed"),
+                        verbatim(fmt::format("U+{:04X}", byte)))};
     }
-    if (trimmed(text).empty()) return {problem(line_at(text, text.size()), "the file holds no element")};
+    if (trimmed(text).empty()) return {problem(line_at(text, text.size()), phrase("the file holds no element"))};
     if (const std::optional<std::size_t> tag = overfull_tag(text)) {
-        return {problem(line_at(text, *tag), "an element has too many attributes")};
+        return {problem(line_at(text, *tag), phrase("an element has too many attributes"))};
     }
     return FormCheck(text).run();
 }
@@ -299,7 +312,7 @@ StrictDocument parse_strictly(std::string_view text) {
 
     auto tree = std::make_shared<tinyxml2::XMLDocument>();
     if (tree->Parse(text.data(), text.size()) != tinyxml2::XML_SUCCESS) {
-        document.problems = {problem(tree->ErrorLineNum(), "this is not well-formed XML")};
+        document.problems = {problem(tree->ErrorLineNum(), phrase("this is not well-formed XML"))};
         return document;
     }
     document.root = tree->RootElement();

@@ -27,9 +27,9 @@ wxString freshness_words(const session::Session& session) {
         case session::Freshness::none:
             return session.problems().empty() ? _("solving") : wxString();
         case session::Freshness::stale:
-            return _("stale");
+            return _("out of date");
         case session::Freshness::quick:
-            return _("solving; checks are of an earlier state");
+            return _("solving; checks are out of date");
         case session::Freshness::current:
             return session.review_is_complete() ? _("up to date") : _("up to date; working out remedies");
     }
@@ -49,12 +49,12 @@ void say_problems(VerdictWords& words, const model::Problems& problems) {
     words.frame = drawing::Pen::missing;
 }
 
-void say_review(VerdictWords& words, const review::Review& review) {
-    words.word = text_of(wording::word(review.verdict));
-    words.reason = text_of(wording::verdict_reason(review));
+void say_review(VerdictWords& words, const review::Review& review, const format::Locale& locale) {
+    words.word = text_of(wording::word(review.verdict), locale);
+    words.reason = text_of(wording::verdict_reason(review), locale);
     words.frame = verdict_frame(review);
     if (review.governing.check.empty()) return;
-    words.governing = text_of(wording::result(review.governing.title, review.governing.part, review.governing.subject));
+    words.governing = text_of(wording::result(review.governing.title, review.governing.part, review.governing.subject), locale);
     words.no_path = !std::isfinite(review.governing.ratio);
     if (!words.no_path) words.ratio = review.governing.ratio;
 }
@@ -68,10 +68,10 @@ VerdictWords verdict_words(const session::Session& session) {
     if (!session.problems().empty()) {
         say_problems(words, session.problems());
     } else if (session.review() != nullptr) {
-        say_review(words, *session.review());
+        say_review(words, *session.review(), session.locale());
     } else {
         words.word = _("SOLVING");
-        words.reason = _("The first review of this detail is on its way.");
+        words.reason = _("The first review of this detail is running.");
     }
     if (session.review() == nullptr && session.problems().empty() && !session.failure().empty()) {
         words.word = _("CANNOT BE SOLVED");

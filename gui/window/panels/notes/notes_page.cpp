@@ -21,6 +21,7 @@ wxString escaped(wxString text) {
 struct Page {
     const Notes& notes;
     const Theme& theme;
+    const format::Locale& locale;
 
     [[nodiscard]] wxString coloured(const wxString& html, const wxColour& colour) const {
         const wxColour shown = notes.stale ? mixed(colour, theme.paper, 0.55) : colour;
@@ -59,22 +60,22 @@ wxString findings(const Page& page) {
             const wxString subject = escaped(text_of(finding.subject));
             words = "<a href=\"" + wxString(subject_scheme) + subject + "\">" + subject + "</a>" + page.text(": ");
         }
-        words += page.text(escaped(text_of(finding.message)));
-        if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause) + "]");
-        html += entry(
-            page.mark(wxGetTranslation(text_of(wording::word(finding.severity))), status_of(finding.severity)), words);
+        words += page.text(escaped(text_of(finding.message, page.locale)));
+        if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause, page.locale) + "]");
+        html +=
+            entry(page.mark(text_of(wording::word(finding.severity), page.locale), status_of(finding.severity)), words);
     }
     return html;
 }
 
 /// What a remark is about, in the words of its result where there is one.
-wxString about(const Notes& notes, const model::Remark& remark) {
+wxString about(const Notes& notes, const model::Remark& remark, const format::Locale& locale) {
     if (remark.about.empty()) return _("the whole detail");
-    std::string title = remark.about;
+    wxString title = text_of(remark.about);
     for (const checks::CheckResult& result : notes.review->checks) {
-        if (result.id == remark.about) title = result.title;
+        if (result.id == remark.about) title = text_of(result.title, locale);
     }
-    return text_of(remark.subject.empty() ? title : title + ", " + remark.subject);
+    return remark.subject.empty() ? title : title + ", " + text_of(remark.subject);
 }
 
 wxString remarks(const Page& page) {
@@ -85,7 +86,8 @@ wxString remarks(const Page& page) {
         const wxString who = text_of(remark.by + (remark.by.empty() || remark.date.empty() ? "" : ", ") + remark.date);
         html += entry(
             page.mark(open ? _("open") : _("settled"), open ? checks::Status::missing_evidence : checks::Status::holds),
-            page.text(escaped(about(page.notes, remark) + ": " + text_of(remark.words))) + " " + page.faint(who));
+            page.text(escaped(about(page.notes, remark, page.locale) + ": " + text_of(remark.words))) + " " +
+                page.faint(who));
     }
     return html;
 }
@@ -94,13 +96,14 @@ wxString remedies(const Page& page) {
     wxString html = heading(page, _("What would help"));
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
     if (page.notes.review->remedies.empty())
-        return html + line(page.faint(text_of(wording::no_remedies(*page.notes.review))));
+        return html + line(page.faint(text_of(wording::no_remedies(*page.notes.review), page.locale)));
     int index = 0;
     for (const review::Remedy& remedy : page.notes.review->remedies) {
-        const wxString words = page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
+        const wxString words = page.text(escaped(text_of(remedy.text, page.locale))) + "<br>" +
+                               page.faint(remedy_outcome(remedy, page.locale)) +
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
                                                 page.notes.stale ? 0 : 1, static_cast<int>(page.theme.ground));
-        html += entry(page.mark(wxGetTranslation(text_of(wording::word(remedy.verdict))), status_of(remedy.verdict)),
+        html += entry(page.mark(text_of(wording::word(remedy.verdict), page.locale), status_of(remedy.verdict)),
                       words);
         ++index;
     }
@@ -112,9 +115,9 @@ wxString assumptions(const Page& page) {
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
     if (page.notes.review->assumptions.empty()) return html + line(page.faint(_("None.")));
     for (const review::Assumption& assumption : page.notes.review->assumptions) {
-        wxString words = page.text(escaped(text_of(assumption.text)));
+        wxString words = page.text(escaped(text_of(assumption.text, page.locale)));
         if (const format::Phrase other = wording::other_choice(assumption); !other.empty()) {
-            words += "<br>" + page.faint(_("Otherwise: ") + text_of(other));
+            words += "<br>" + page.faint(_("Otherwise: ") + text_of(other, page.locale));
         }
         html += line(words);
     }
@@ -125,21 +128,24 @@ wxString cautions(const Page& page) {
     wxString html = heading(page, _("Cautions"));
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
     for (const format::Phrase& caution : page.notes.review->cautions)
-        html += line(page.text(escaped(text_of(caution))));
+        html += line(page.text(escaped(text_of(caution, page.locale))));
     return html;
 }
 
 }  // namespace
 
-wxString remedy_outcome(const review::Remedy& remedy) { return text_of(wording::remedy_outcome(remedy)); }
+wxString remedy_outcome(const review::Remedy& remedy, const format::Locale& locale) {
+    return text_of(wording::remedy_outcome(remedy), locale);
+}
 
-wxString notes_page(const Notes& notes, const Theme& theme) {
-    const Page page{notes, theme};
+wxString notes_page(const Notes& notes, const Theme& theme, const format::Locale& locale) {
+    const Page page{notes, theme, locale};
     wxString html = wxString::Format(
         "<html><body bgcolor=\"%s\" text=\"%s\" link=\"%s\">", page.theme.paper.GetAsString(wxC2S_HTML_SYNTAX),
         page.theme.ink.GetAsString(wxC2S_HTML_SYNTAX), page.theme.ink.GetAsString(wxC2S_HTML_SYNTAX));
-    if (notes.review == nullptr) return html + line(page.faint(_("Nothing worked out yet."))) + "</body></html>";
-    if (notes.stale) html += line("<b>" + escaped(_("stale: of the detail before the last edit")) + "</b>");
+    if (notes.review == nullptr) return html + line(page.faint(_("No results yet."))) + "</body></html>";
+    if (notes.stale)
+        html += line("<b>" + escaped(_("Out of date: results of the detail before the last edit")) + "</b>");
     html += findings(page) + remarks(page) + remedies(page) + assumptions(page) + cautions(page);
     return html + "</body></html>";
 }

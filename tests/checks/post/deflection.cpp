@@ -1,0 +1,137 @@
+// Deflection at the top of the guard, part by part, by hand: 200 lb at 42 in.
+#include "checks/member/framing_example.h"
+#include "checks/run_check.h"
+#include "checks/steel_examples.h"
+#include "support/compare.h"
+
+#include <cmath>
+#include <numbers>
+
+using namespace toehold;
+using checks::Status;
+using test::run_check;
+using test::step_value;
+
+namespace {
+
+constexpr const char* id = "guard-deflection";
+
+/// One state, pushed outward, with this rotation of the base and this give of described framing.
+demand::Demand moving(const catalog::Resolved& resolved, double rotation_rad, double framing_in) {
+    demand::Demand demand = test::with_actions(resolved, 0, {test::actions(1.0, 0, 0, 0, 0)});
+    demand.states[0].rotation_rad = rotation_rad;
+    demand.framing->states[0].top_in = framing_in;
+    return demand;
+}
+
+checks::CheckResult only(const catalog::Resolved& resolved, const demand::Demand& demand) {
+    const auto results = run_check(id, resolved, demand);
+    REQUIRE(results.size() == 1);
+    return results[0];
+}
+
+}  // namespace
+
+TEST_CASE("post, base and framing add up to the movement of the top, against h/12", "[closed-form]") {
+    // HSS2x2x1/8 has I 0.486 in4 in the published table (from memory; its wall of 0.116 in is 0.2 % less than 0.93/8):
+    // 200 x 42^3/(3 x 29e6 x 0.486) = 0.3504 in; 0.01 rad x 42 = 0.42 in; framing 0.5 in; together 1.270 in.
+    // ASTM E985: 42/12 = 3.5 in (as quoted in a code forum).
+    const auto resolved = test::example_resolved();
+    const auto result = only(resolved, moving(resolved, 0.01, 0.5));
+    CHECK_CLOSE(step_value(result, "u_p"), 0.3504, 0.005, 0.0);
+    CHECK_CLOSE(step_value(result, "u_b"), 0.42, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "u_f"), 0.5, 1e-12, 0.0);
+    CHECK_CLOSE(result.demand, 1.270, 0.0, 0.002);
+    CHECK_CLOSE(result.capacity, 3.5, 1e-12, 0.0);
+    CHECK(result.unit == "in");
+    CHECK(result.status == Status::holds);
+    CHECK(result.clause.find("ASTM E985") != std::string::npos);
+    CHECK(format::english(result.note).find("IBC and IRC set no limit") != std::string::npos);
+    CHECK_FALSE(result.link);
+}
+
+TEST_CASE("a top that moves more than h/12 fails", "[unit]") {
+    const auto resolved = test::example_resolved();
+    CHECK(only(resolved, moving(resolved, 0.01, 2.8)).status == Status::fails);
+    CHECK(only(resolved, moving(resolved, 0.08, 0.0)).status == Status::fails);
+}
+
+TEST_CASE("a wood post bends with its adjusted modulus", "[closed-form]") {
+    // 3.5 x 3.5: I = 12.505 in4; E' = 1.4e6 x C_M 0.9 x C_i 0.95 = 1.197e6: 200 x 42^3/(3 x 1.197e6 x 12.505) = 0.3300
+    const auto resolved = test::wood_post_example();
+    const auto result = only(resolved, moving(resolved, 0.0, 0.0));
+    CHECK_CLOSE(step_value(result, "u_p"), 0.3300, 0.0, 1e-4);
+    CHECK(format::english(result.note).find("shoe") != std::string::npos);
+    auto unknown = resolved;
+    unknown.post_grade.reset();
+    CHECK(only(unknown, moving(unknown, 0.0, 0.0)).status == Status::missing_evidence);
+}
+
+TEST_CASE("an oblong post bends by the parts of the push along its two axes", "[closed-form]") {
+    auto resolved = test::wood_post_example();
+    std::get<model::WoodPost>(resolved.detail.post).depth_in = 7.0;  // I_x = 100.04, I_y = 25.01: 4 to 1
+    demand::Demand demand = moving(resolved, 0.0, 0.0);
+    const auto along = [&](double direction_rad) {
+        demand.states[0].direction_rad = direction_rad;
+        return step_value(only(resolved, demand), "u_p");
+    };
+    const double outward = along(std::numbers::pi / 2.0);
+    CHECK_CLOSE(along(0.0), 4.0 * outward, 1e-12, 0.0);
+    CHECK_CLOSE(along(std::numbers::pi / 4.0), 2.5 * outward, 1e-12, 0.0);
+}
+
+TEST_CASE("a push below the guard's top leaves the post straight above it", "[closed-form]") {
+    // P a^2 (3 h - a)/(6 E I) at a = h/2 is 5/16 of P h^3/(3 E I)
+    const auto resolved = test::example_resolved();
+    demand::Demand demand = moving(resolved, 0.0, 0.0);
+    const double at_top = step_value(only(resolved, demand), "u_p");
+    demand.cases[0].height_in = 21.0;
+    CHECK_CLOSE(step_value(only(resolved, demand), "u_p"), 5.0 / 16.0 * at_top, 1e-12, 0.0);
+}
+
+TEST_CASE("the load factor is taken out again", "[property]") {
+    const auto resolved = test::example_resolved();
+    demand::Demand demand = moving(resolved, 0.01, 0.5);
+    const double plain = only(resolved, demand).demand;
+    demand.cases[0].push_lb *= 1.6;
+    demand.cases[0].load_factor = 1.6;
+    demand.states[0].rotation_rad *= 1.6;
+    demand.framing->states[0].top_in *= 1.6;
+    CHECK_CLOSE(only(resolved, demand).demand, plain, 1e-12, 0.0);
+}
+
+TEST_CASE("the softest state governs; one whose framing gives, or with a vertical force, does not count", "[unit]") {
+    const auto resolved = test::example_resolved();
+    demand::Demand demand = test::with_actions(resolved, 0,
+                                               {test::actions(1, 0, 0, 0, 0), test::actions(1, 0, 0, 0, 0),
+                                                test::actions(1, 0, 0, 0, 0), test::actions(1, 0, 0, 0, 0)});
+    demand.scenarios.push_back({0.5, 0.5, false});
+    demand.scenarios.push_back({1.0, 1.0, true});
+    demand.cases.push_back(demand.cases[0]);
+    demand.cases[1].down_lb = 200.0;
+    demand.states[0].rotation_rad = 0.01;
+    demand.states[1].rotation_rad = 0.02;
+    demand.states[1].scenario = 1;
+    demand.states[2].rotation_rad = 0.05;
+    demand.states[2].scenario = 2;
+    demand.states[3].rotation_rad = 0.05;
+    demand.states[3].load_case = 1;
+    CHECK(step_value(only(resolved, demand), "phi") == 0.02);
+    demand.states.erase(demand.states.begin(), demand.states.begin() + 2);
+    demand.framing->states.resize(2);
+    CHECK(run_check(id, resolved, demand).empty());
+}
+
+TEST_CASE("without the joists the movement is not whole, and cannot be said to hold", "[bad-input]") {
+    const auto resolved = test::example_resolved();
+    demand::Demand demand = moving(resolved, 0.01, 0.0);
+    demand.framing->joists_described = false;
+    CHECK(only(resolved, demand).status == Status::missing_evidence);
+    demand.states[0].rotation_rad = 0.1;  // too much without them already
+    CHECK(only(resolved, demand).status == Status::fails);
+    demand.states[0].rotation_rad = 0.01;
+    demand.framing.reset();
+    CHECK(only(resolved, demand).status == Status::missing_evidence);
+    demand.framing.emplace().unstable = "a joist can roll";
+    CHECK(format::english(only(resolved, demand).note).find("not stable") != std::string::npos);
+}
