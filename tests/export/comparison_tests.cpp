@@ -14,6 +14,7 @@ using namespace toehold;
 using exporting::comparison_json;
 using exporting::comparison_text;
 using exporting::TextOptions;
+using test::contains;
 using units::System;
 using Json = nlohmann::json;
 

@@ -14,6 +14,7 @@ using namespace toehold;
 using exporting::explain_text;
 using exporting::review_text;
 using exporting::TextOptions;
+using test::contains;
 using units::System;
 
 namespace {
