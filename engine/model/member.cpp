@@ -77,6 +77,18 @@ const char* name(MemberKind kind) {
     return "rim";
 }
 
+PartId part_of(const Member& member) {
+    switch (member.kind) {
+        case MemberKind::block:
+            return {PartKind::block, member.id};
+        case MemberKind::joist:
+            return {PartKind::joist, member.id};
+        case MemberKind::rim:
+            break;
+    }
+    return {PartKind::rim, member.id};
+}
+
 std::string subject(const Member& member) { return std::string(name(member.kind)) + " " + member.id; }
 
 bool meets(const Member& member, double end_in, bool upper_end, const Member& holder) {

@@ -1,6 +1,7 @@
 #pragma once
 // Every piece of framing in plan, whatever it is called: blocks, joists and rims as one list of members.
 #include "model/framing.h"
+#include "model/part.h"
 
 #include <cstddef>
 #include <optional>
@@ -34,6 +35,8 @@ struct Member {
 
 [[nodiscard]] double length_in(const Member& member);
 [[nodiscard]] double ply_width_in(const Member& member);
+/// As results and links name it.
+[[nodiscard]] PartId part_of(const Member& member);
 /// `block B1`, `joist J2`, `rim R1`.
 [[nodiscard]] std::string subject(const Member& member);
 /// `block`, `joist`, `rim`.

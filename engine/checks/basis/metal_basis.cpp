@@ -2,11 +2,13 @@
 
 namespace toehold::checks {
 
+using format::phrase;
+
 Adjusted available(double nominal, const resistance::Safety& safety, const model::Basis& basis,
                    const std::string& clause) {
     if (basis.method == model::Method::lrfd)
-        return {nominal * safety.phi, {{"phi", "resistance factor", "LRFD", safety.phi, "", clause}}};
-    return {nominal / safety.omega, {{"Omega", "safety factor", "ASD", safety.omega, "", clause}}};
+        return {nominal * safety.phi, {{"phi", phrase("resistance factor"), "LRFD", safety.phi, "", clause}}};
+    return {nominal / safety.omega, {{"Omega", phrase("safety factor"), "ASD", safety.omega, "", clause}}};
 }
 
 bool take_capacity(CheckResult& result, const Capacity& capacity) {
@@ -21,21 +23,33 @@ bool take_capacity(CheckResult& result, const Capacity& capacity) {
 }
 
 BesideWeld strengths(const catalog::Metal& metal, bool welded) {
-    if (!welded || metal.kind != catalog::MetalKind::aluminum) return {metal.yield_psi, metal.ultimate_psi, "", {}};
+    if (!welded || metal.kind != catalog::MetalKind::aluminum) return {metal.yield_psi, metal.ultimate_psi, false, {}};
     if (!metal.welded_yield_psi || !metal.welded_ultimate_psi) {
-        return {0.0, 0.0, "", "The strength of " + metal.name + " beside a weld is not known."};
+        return {0.0, 0.0, true,
+                phrase("The strength of {} beside a weld is not specified. Add its welded strengths to the catalog.",
+                       metal.name)};
     }
-    return {*metal.welded_yield_psi, *metal.welded_ultimate_psi, " beside the weld", {}};
+    return {*metal.welded_yield_psi, *metal.welded_ultimate_psi, true, {}};
 }
 
 Step yield_step(const catalog::Metal& metal, const BesideWeld& used) {
-    return {"F_y", "yield strength of " + metal.name + used.meaning, "given", used.yield_psi, "psi", metal.source.text};
+    return {"F_y",
+            used.reduced ? phrase("yield strength of {} beside the weld", metal.name)
+                         : phrase("yield strength of {}", metal.name),
+            "given",
+            used.yield_psi,
+            "psi",
+            metal.source.text};
 }
 
 Step ultimate_step(const catalog::Metal& metal, const BesideWeld& used) {
-    return {"F_u",   "tensile strength of " + metal.name + used.meaning,
-            "given", used.ultimate_psi,
-            "psi",   metal.source.text};
+    return {"F_u",
+            used.reduced ? phrase("tensile strength of {} beside the weld", metal.name)
+                         : phrase("tensile strength of {}", metal.name),
+            "given",
+            used.ultimate_psi,
+            "psi",
+            metal.source.text};
 }
 
 std::string steel_clause(const catalog::Metal& metal, const std::string& clause) {

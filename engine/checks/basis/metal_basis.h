@@ -20,7 +20,7 @@ struct Capacity {
     double value = 0.0;
     std::string clause;
     std::vector<Step> steps;
-    std::string missing;  ///< empty when there is a value
+    format::Phrase missing;  ///< empty when there is a value
 };
 
 /// Gives the result the capacity's clause, steps and value. False where there is no value: the result then lacks
@@ -31,8 +31,8 @@ struct Capacity {
 struct BesideWeld {
     double yield_psi = 0.0;
     double ultimate_psi = 0.0;
-    std::string meaning;  ///< for a step: `yield strength` or `yield strength beside the weld`
-    std::string missing;
+    bool reduced = false;  ///< by the weld's heat
+    format::Phrase missing;
 };
 [[nodiscard]] BesideWeld strengths(const catalog::Metal& metal, bool welded);
 

@@ -23,8 +23,16 @@ struct Adjusted {
 void append(std::vector<Step>& steps, const std::vector<Step>& more);
 
 /// A result of `missing_evidence`: the sentence says what the file does not give.
-void lacks_evidence(CheckResult& result, std::string sentence);
+void lacks_evidence(CheckResult& result, format::Phrase sentence);
 /// No load path, whatever the size of the demand: nothing resists it.
-void nothing_resists(CheckResult& result, double demand, std::string unit, std::string why);
+void nothing_resists(CheckResult& result, double demand, std::string unit, format::Phrase why);
+
+/// The link from one part to the next, by what joins them.
+[[nodiscard]] Link link_between(model::PartId from, model::PartId to, format::Phrase by);
+/// `clause` empty: the rule's own.
+[[nodiscard]] Finding finding_on(model::PartId part, Severity severity, format::Phrase message,
+                                 std::string clause = {});
+/// One sentence after the other; either may be empty.
+[[nodiscard]] format::Phrase sentences(format::Phrase first, format::Phrase second);
 
 }  // namespace toehold::checks
