@@ -69,6 +69,18 @@ format::Phrase edge_measured(const model::Member& member) {
                : phrase("anchor's center to the nearer long edge of {}", name);
 }
 
+format::Phrase edge_remedy(model::MemberKind kind) {
+    switch (kind) {
+        case model::MemberKind::block:
+            return phrase("Use a wider block or a smaller anchor, or move the anchor.");
+        case model::MemberKind::joist:
+            return phrase("Use a wider joist or a smaller anchor, or move the anchor.");
+        case model::MemberKind::rim:
+            break;
+    }
+    return phrase("Use a wider rim or a smaller anchor, or move the anchor.");
+}
+
 double apart_in(const Neighbor& neighbor) { return std::hypot(neighbor.along_in, neighbor.across_in); }
 
 CheckResult spacing(const CheckInput& input, std::size_t index, const PlacementLoads& loads,
@@ -106,9 +118,7 @@ CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoad
         edge_rules(anchor.diameter_in, anchor.embedment_in, loads, rows_apart_in(anchor.diameter_in, others), edge_in),
         measured);
     if (result.status != Status::holds)
-        result.note = member_of(input.resolved, anchor).kind == model::MemberKind::block
-                          ? phrase("Use a wider block or a smaller anchor, or move the anchor.")
-                          : phrase("Use a wider joist or a smaller anchor, or move the anchor onto a block.");
+        result.note = edge_remedy(member_of(input.resolved, anchor).kind);
     return result;
 }
 
