@@ -8,9 +8,9 @@
 #include "cli/progress.h"
 #include "cli/review_file.h"
 #include "cli/summary.h"
-#include "output/csv.h"
-#include "output/json.h"
-#include "output/text.h"
+#include "export/csv/review_csv.h"
+#include "export/json/review_json.h"
+#include "export/text/review_text.h"
 #include "review/remedies.h"
 #include "review/review.h"
 
@@ -41,7 +41,7 @@ struct Outcome {
 
 std::string explanation(const review::Review& review, const CheckCommand& command) {
     if (command.explain != every_check) {
-        std::string text = output::explain_text(review, command.explain, command.system);
+        std::string text = exporting::explain_text(review, command.explain, command.system);
         if (text.empty()) text = "The check " + command.explain + " has no result for this detail.\n";
         return text;
     }
@@ -49,7 +49,7 @@ std::string explanation(const review::Review& review, const CheckCommand& comman
     std::set<std::string> explained;
     for (const checks::CheckResult& result : review.checks) {
         if (!explained.insert(result.id).second) continue;
-        text += (text.empty() ? "" : "\n") + output::explain_text(review, result.id, command.system);
+        text += (text.empty() ? "" : "\n") + exporting::explain_text(review, result.id, command.system);
     }
     return text.empty() ? "No check has a result for this detail.\n" : text;
 }
@@ -58,10 +58,10 @@ Form csv_form(const CheckCommand& command) {
     Form form;
     form.whole = false;
     const bool anchors = command.csv == CsvTable::anchors;
-    form.before = anchors ? output::anchors_csv_heading() : output::checks_csv_heading();
+    form.before = anchors ? exporting::anchors_csv_heading() : exporting::checks_csv_heading();
     form.text = [anchors](const std::string& file, const review::Review& review) {
-        const output::FiledReview filed{name_of(file), &review};
-        return anchors ? output::anchors_csv_rows(filed) : output::checks_csv_rows(filed);
+        const exporting::FiledReview filed{name_of(file), &review};
+        return anchors ? exporting::anchors_csv_rows(filed) : exporting::checks_csv_rows(filed);
     };
     return form;
 }
@@ -70,7 +70,7 @@ Form csv_form(const CheckCommand& command) {
 Form json_form(bool several) {
     Form form;
     if (several) form.before = "[\n", form.between = ",\n", form.after = "]\n";
-    form.text = [](const std::string&, const review::Review& review) { return output::review_json(review); };
+    form.text = [](const std::string&, const review::Review& review) { return exporting::review_json(review); };
     return form;
 }
 
@@ -80,7 +80,7 @@ Form text_form(const CheckCommand& command, bool several) {
     form.whole = command.explain.empty();
     form.text = [&command](const std::string&, const review::Review& review) {
         if (!command.explain.empty()) return explanation(review, command);
-        return output::review_text(review, output::TextOptions{command.system, command.all_rows});
+        return exporting::review_text(review, exporting::TextOptions{command.system, command.all_rows});
     };
     return form;
 }

@@ -4,9 +4,9 @@
 #include "cli/in_order.h"
 #include "cli/plugins.h"
 #include "cli/review_file.h"
+#include "export/json/comparison_json.h"
+#include "export/text/comparison_text.h"
 #include "model/validate.h"
-#include "output/comparison_json.h"
-#include "output/comparison_text.h"
 #include "review/comparison.h"
 #include "xml/basis_change.h"
 
@@ -116,9 +116,9 @@ ExitStatus run(const CompareCommand& command) {
         return write_paper(wishes.output, bytes) ? status : ExitStatus::internal_fault;
     }
     if (command.json) {
-        print(output::comparison_json(comparison, command.all_rows));
+        print(exporting::comparison_json(comparison, command.all_rows));
     } else {
-        print(output::comparison_text(comparison, {command.system, command.all_rows}));
+        print(exporting::comparison_text(comparison, {command.system, command.all_rows}));
     }
     return status;
 }

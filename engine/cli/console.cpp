@@ -1,6 +1,6 @@
 #include "cli/console.h"
 
-#include "output/text/columns.h"
+#include "export/text/columns.h"
 #include "xml/text_file.h"
 
 #include <array>
@@ -30,7 +30,7 @@ void finish_printing() {
 
 void complain(std::string_view sentence) {
     // Nothing is left to tell, and nobody to tell it to, when standard error fails.
-    std::fprintf(stderr, "toehold: %s\n", output::showable(sentence).c_str());
+    std::fprintf(stderr, "toehold: %s\n", exporting::showable(sentence).c_str());
 }
 
 ExitStatus complain(const model::Problems& problems) {

@@ -5,8 +5,8 @@
 #include "cli/console.h"
 #include "cli/data_folder.h"
 #include "cli/plugins.h"
+#include "export/text/table.h"
 #include "format/figures.h"
-#include "output/text/table.h"
 
 #include <algorithm>
 
@@ -14,7 +14,7 @@ namespace toehold::cli {
 namespace {
 
 using catalog::Catalog;
-using output::Row;
+using exporting::Row;
 
 /// A name, what the second and third column hold, and the rows.
 struct List {
@@ -166,7 +166,7 @@ ExitStatus run(const ListCommand& command) {
         if (!loaded) return ExitStatus::unusable_input;
         catalog = std::move(*loaded);
     }
-    print(output::table({{"name"}, {std::string(list.about)}, {std::string(list.last)}}, list.rows(catalog)));
+    print(exporting::table({{"name"}, {std::string(list.about)}, {std::string(list.last)}}, list.rows(catalog)));
     return ExitStatus::adequate;
 }
 

@@ -3,8 +3,8 @@
 #include "cli/console.h"
 #include "cli/data_folder.h"
 #include "cli/plugins.h"
+#include "export/text/columns.h"
 #include "model/validate.h"
-#include "output/text/columns.h"
 #include "review/review.h"
 #include "xml/characters.h"
 #include "xml/detail_file.h"
@@ -45,7 +45,7 @@ std::string remark_lines(const Remark& remark, std::size_t number) {
     if (!remark.subject.empty()) head += " " + remark.subject;
     if (!remark.by.empty()) head += ", by " + remark.by;
     if (!remark.date.empty()) head += ", " + remark.date;
-    return output::paragraph(head) + output::paragraph(remark.words, "   ");
+    return exporting::paragraph(head) + exporting::paragraph(remark.words, "   ");
 }
 
 ExitStatus list_remarks(const model::BaseDetail& detail) {

@@ -1,9 +1,9 @@
 #include "cli/summary.h"
 
+#include "export/text/columns.h"
+#include "export/text/table.h"
 #include "format/figures.h"
-#include "output/text/columns.h"
-#include "output/text/table.h"
-#include "output/words.h"
+#include "wording/status.h"
 
 #include <fmt/format.h>
 
@@ -15,8 +15,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-using output::Align;
-using output::Row;
+using exporting::Align;
+using exporting::Row;
 using review::Verdict;
 
 /// The one folder all files are in; empty where they are not.
@@ -38,7 +38,7 @@ std::string first_line(const std::vector<SummaryRow>& rows) {
                                    rows.size() == 1 ? "detail" : "details", count(rows, Verdict::adequate),
                                    count(rows, Verdict::inadequate), count(rows, Verdict::incomplete));
     if (const long unusable = count(rows, std::nullopt); unusable > 0) text += fmt::format(", {} unusable", unusable);
-    return output::paragraph(text);
+    return exporting::paragraph(text);
 }
 
 std::string findings_cell(const Headline& headline) {
@@ -57,7 +57,7 @@ Row summary_row(const SummaryRow& row, bool bare_name) {
     if (!row.headline) return {{file, "UNUSABLE", "-", "-"}, {row.trouble}};
     const review::Governing& governing = row.headline->governing;
     const bool governed = !governing.check.empty();
-    return {{file, std::string(output::word(row.headline->verdict)),
+    return {{file, std::string(wording::word(row.headline->verdict)),
              governed ? format::ratio_text(governing.ratio) : std::string("-"), findings_cell(*row.headline)},
             {governed ? governing.title + ", " + governing.subject : std::string("no check could be made")}};
 }
@@ -78,9 +78,9 @@ std::string summary_text(const std::vector<SummaryRow>& rows) {
     lines.reserve(rows.size());
     for (const SummaryRow& row : rows) lines.push_back(summary_row(row, !folder.empty()));
     std::string text = first_line(rows);
-    if (!folder.empty()) text += output::paragraph("in " + folder.string());
-    return text + "\n" + output::table({{"file"}, {"verdict"}, {"D/C", Align::right}, {"findings"}}, lines) + "\n" +
-           output::paragraph(
+    if (!folder.empty()) text += exporting::paragraph("in " + folder.string());
+    return text + "\n" + exporting::table({{"file"}, {"verdict"}, {"D/C", Align::right}, {"findings"}}, lines) + "\n" +
+           exporting::paragraph(
                "Below each file what governs it; D/C: its demand over capacity. The whole review of one file: toehold "
                "check "
                "FILE; of all of them: --full.");

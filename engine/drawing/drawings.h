@@ -2,8 +2,8 @@
 // The drawings of one detail. Each draws what there is: a detail that is not resolved, or not valid yet, is drawn
 // without what it lacks, so that a sheet never goes blank under an edit.
 #include "catalog/resolve.h"
-#include "drawing/overlay.h"
-#include "drawing/scene.h"
+#include "drawing/annotation/overlay.h"
+#include "drawing/scene/scene.h"
 
 #include <string>
 #include <vector>
@@ -43,9 +43,7 @@ struct SectionPlane {
 
 /// Tension of each anchor against the direction of the push, with the push shown as a pointer (part `push`).
 /// Radius in inches of the scene is the tension over the largest of all, so that the outer circle is 1.
-[[nodiscard]] Scene rose(const std::vector<Petal>& petals, const Overlay& overlay, const std::string& selected_part);
-
-/// Length of one inch of deflection in the section, such that the largest is about a tenth of the plate's width.
-[[nodiscard]] double exaggeration(const demand::PlateField& field);
+[[nodiscard]] Scene polar_envelope(const std::vector<PolarCurve>& curves, const Overlay& overlay,
+                                   const std::string& selected_part);
 
 }  // namespace toehold::drawing

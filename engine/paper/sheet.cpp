@@ -1,6 +1,6 @@
 #include "paper/sheet.h"
 
-#include "drawing/ink_fit.h"
+#include "drawing/render/tight_fit.h"
 
 #include <array>
 #include <cmath>
@@ -13,10 +13,10 @@ constexpr double mm_per_in = 25.4;
 
 /// Of a scene's ink, with what stands off it on paper.
 Placed placed(drawing::Scene scene, const Frame& frame, double lettering, bool to_scale) {
-    const double fitting = drawing::fit_ink(scene, frame, lettering).units_per_in / mm_per_in;
+    const double fitting = drawing::fit_tightly(scene, frame, lettering).units_per_in / mm_per_in;
     const double customary = to_scale ? drawing::customary_scale(fitting) : 0.0;
     const double scale = customary > 0.0 ? customary : fitting;
-    const drawing::View view = drawing::ink_in_the_middle(scene, frame, scale * mm_per_in, lettering);
+    const drawing::View view = drawing::centered_at_scale(scene, frame, scale * mm_per_in, lettering);
     return {std::move(scene), view.center_in, view.center, scale, lettering};
 }
 

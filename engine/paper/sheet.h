@@ -1,7 +1,7 @@
 #pragma once
 // A sheet of paper with scenes on it, and a book of sheets: what every paper of the program is before it becomes PDF,
 // SVG or PNG. Measures on the sheet are mm from its top left corner, y down.
-#include "drawing/view.h"
+#include "drawing/scene/view.h"
 
 #include <string>
 #include <vector>

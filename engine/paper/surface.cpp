@@ -1,6 +1,6 @@
 #include "paper/surface.h"
 
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 
 namespace toehold::paper {
 namespace {

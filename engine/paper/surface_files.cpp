@@ -1,5 +1,5 @@
 // Bytes of SVG and PNG files.
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 #include "paper/surface.h"
 #include "paper/surface_bytes.h"
 

@@ -27,12 +27,15 @@ std::vector<checks::Finding> run_findings(const catalog::Resolved& resolved) {
 }  // namespace
 
 Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256) {
+    return evaluate(resolved, demand::find_demand(resolved), input_sha256);
+}
+
+Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome, const std::string& input_sha256) {
     Review result;
     result.detail = resolved.detail.name;
     result.input_sha256 = input_sha256;
     result.resolved = resolved;
     result.findings = run_findings(resolved);
-    demand::Outcome outcome = demand::find_demand(resolved);
     if (outcome.demand) {
         result.checks = run_checks(resolved, *outcome.demand);
         result.load_path = load_path(result.checks);

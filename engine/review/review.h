@@ -71,6 +71,9 @@ using Stop = std::function<bool()>;
 [[nodiscard]] Review review(const catalog::Resolved& resolved, const std::string& input_sha256);
 /// The same without assumptions and their other choices, each of which runs every check again, and without cautions.
 [[nodiscard]] Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256);
+/// The same where the demand is known already.
+[[nodiscard]] Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome,
+                              const std::string& input_sha256);
 /// What `evaluate` leaves out, added to its review. A review that was stopped is to be thrown away.
 void add_assumptions(Review& evaluated, const Stop& stop = {});
 

@@ -85,35 +85,35 @@ model::BaseDetail read_parts(ElementReader& root, Reading& reading, const std::f
     return detail;
 }
 
-/// The detail, when its form is beyond doubt and it can be built and computed at all.
-std::optional<model::BaseDetail> read_document(const tinyxml2::XMLElement& element, Reading& reading,
-                                               const std::filesystem::path& folder) {
-    std::optional<model::BaseDetail> detail;
+/// Form first, then what the detail says: numbers that could not be read would only bring follow-up problems.
+void read_document(const tinyxml2::XMLElement& element, Reading& reading, const std::filesystem::path& folder,
+                   DetailRead& result) {
     if (std::optional<ElementReader> root = open_root(element, "base-detail", reading)) {
-        detail = read_parts(*root, reading, folder);
+        result.detail = read_parts(*root, reading, folder);
     }
-    if (!reading.problems.empty()) return std::nullopt;
-    reading.problems = model::validate(*detail);
-    return reading.problems.empty() ? detail : std::nullopt;
+    // What nobody asked for is told when `root` is gone.
+    result.is_whole = reading.problems.empty();
+    if (result.is_whole) reading.problems = model::validate(*result.detail);
 }
 
 }  // namespace
 
-DetailRead read_detail_text(std::string_view text, const std::filesystem::path& file) {
+DetailRead read_detail_text(std::string_view text, const std::filesystem::path& file, Mode mode) {
     DetailRead result;
     result.sha256 = sha256(text);
     const StrictDocument document = parse_strictly(text);
     Reading reading{document.problems, {}};
-    if (document.root != nullptr) result.detail = read_document(*document.root, reading, file.parent_path());
+    if (document.root != nullptr) read_document(*document.root, reading, file.parent_path(), result);
+    if (mode == Mode::strict && !reading.problems.empty()) result.detail.reset();
     finish_reading(reading, file);
     result.problems = std::move(reading.problems);
     result.lines = std::move(reading.lines);
     return result;
 }
 
-DetailRead read_detail(const std::filesystem::path& file) {
+DetailRead read_detail(const std::filesystem::path& file, Mode mode) {
     const TextRead read = read_text(file);
-    if (read.text) return read_detail_text(*read.text, file);
+    if (read.text) return read_detail_text(*read.text, file, mode);
     DetailRead result;
     result.problems = read.problems;
     return result;

@@ -62,6 +62,15 @@ std::string write_plates(const std::vector<model::Plate>& plates) {
     return document_text(root);
 }
 
+std::optional<model::Plate> referred_plate(const model::PlateReference& reference,
+                                           const std::filesystem::path& detail_file) {
+    if (reference.file.empty() || std::filesystem::path(reference.file).is_absolute()) return std::nullopt;
+    for (const model::Plate& plate : read_plates(detail_file.parent_path() / reference.file).plates) {
+        if (plate.id == reference.id) return plate;
+    }
+    return std::nullopt;
+}
+
 std::string plate_sha256(const model::Plate& plate) { return sha256(write_plates({plate})); }
 
 }  // namespace toehold::xml

@@ -1,6 +1,5 @@
 #include "editing/document.h"
 
-#include "editing/document_form.h"
 #include "editing/edits.h"
 #include "xml/detail_file.h"
 #include "xml/digest.h"
@@ -22,21 +21,16 @@ Opened open_plates(const std::filesystem::path& file, const catalog::Catalog& ca
 
 Opened open_detail(const std::filesystem::path& file, const catalog::Catalog& catalog) {
     if (xml::document_kind(file) == xml::DocumentKind::plates) return open_plates(file, catalog);
-    const xml::TextRead bytes = xml::read_text(file);
-    if (!bytes.text) return {std::nullopt, bytes.problems, {}};
-    xml::DetailRead read = xml::read_detail_text(*bytes.text, file);
-    Opened opened{std::move(read.detail), std::move(read.problems), {read.sha256}};
-    if (opened.detail) return opened;
-    // Without a doubt what the file says, though nobody could build it: it is opened for mending.
-    FormRead form = read_form(*bytes.text, file);
-    if (form.sound) opened.detail = std::move(form.detail);
-    return opened;
+    xml::DetailRead read = xml::read_detail(file, xml::Mode::lenient);
+    // Saving a detail of which something could not be read would lose that.
+    if (!read.is_whole) read.detail.reset();
+    return {std::move(read.detail), std::move(read.problems), {read.sha256}};
 }
 
 model::BaseDetail as_saved(const std::filesystem::path& file, const model::BaseDetail& detail) {
     model::BaseDetail saved = detail;
     if (!on_deck(saved).plate_reference) return saved;
-    const std::optional<model::Plate> plate = referred_plate(*on_deck(saved).plate_reference, file);
+    const std::optional<model::Plate> plate = xml::referred_plate(*on_deck(saved).plate_reference, file);
     if (!plate || !(*plate == on_deck(saved).plate)) on_deck(saved).plate_reference.reset();
     return saved;
 }

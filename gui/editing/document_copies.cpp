@@ -1,6 +1,5 @@
 // Copies of unsaved work. Where a copy is from stands in a comment at its end, so that it stays a base detail file.
 #include "editing/document.h"
-#include "editing/document_form.h"
 #include "editing/document_process.h"
 #include "xml/detail_file.h"
 #include "xml/digest.h"
@@ -175,8 +174,8 @@ std::vector<RecoveryCopy> left_copies(const std::filesystem::path& folder) {
         if (bytes.text) {
             Origin origin = read_comment(*bytes.text);
             copy.of = origin["of"];
-            const FormRead form = read_form(*bytes.text, copy.copy);
-            if (form.detail) copy.name = form.detail->name;
+            const xml::DetailRead read = xml::read_detail_text(*bytes.text, copy.copy, xml::Mode::lenient);
+            if (read.detail) copy.name = read.detail->name;
         }
         const Written when = written(copy.copy);
         copy.written = when.words;
@@ -194,9 +193,8 @@ std::vector<RecoveryCopy> left_copies(const std::filesystem::path& folder) {
 Opened open_copy(const RecoveryCopy& copy, const catalog::Catalog& /*a copy is a detail, never a plate*/) {
     const xml::TextRead bytes = xml::read_text(copy.copy);
     if (!bytes.text) return {std::nullopt, bytes.problems, {}};
-    Opened opened;
-    opened.problems = xml::read_detail_text(*bytes.text, copy.copy).problems;
-    opened.detail = read_form(*bytes.text, copy.copy).detail;
+    xml::DetailRead read = xml::read_detail_text(*bytes.text, copy.copy, xml::Mode::lenient);
+    Opened opened{std::move(read.detail), std::move(read.problems), {}};
     Origin origin = read_comment(*bytes.text);
     if (opened.detail) restore_reference(*opened.detail, origin, copy.of);
     if (copy.of.empty()) return opened;

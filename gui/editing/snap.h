@@ -1,7 +1,7 @@
 #pragma once
 // What a point under the hand catches on: a step of length, other holes' lines, the post's axes, mirror images, the
 // edge distance of another hole. Each direction catches for itself, on the nearest line within reach.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "model/plate.h"
 
 #include <optional>

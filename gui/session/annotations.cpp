@@ -1,6 +1,6 @@
 #include "session/annotations.h"
 
-#include "drawing/anchor_checks.h"
+#include "drawing/annotation/anchor_marks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -89,8 +89,8 @@ std::optional<demand::PlateField> field_shown(const solving::Quick& quick, Metho
     return std::nullopt;
 }
 
-std::vector<drawing::Petal> petals_of(const Answers& answers) {
-    std::vector<drawing::Petal> petals;
+std::vector<drawing::PolarCurve> petals_of(const Answers& answers) {
+    std::vector<drawing::PolarCurve> petals;
     if (answers.method == Method::hand) return petals;
     const std::vector<std::vector<double>>& all = tensions(answers.quick.petals, answers.method);
     for (std::size_t i = 0; i < all.size(); ++i) petals.push_back({answers.resolved.anchors[i].id, all[i]});

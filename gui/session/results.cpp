@@ -91,7 +91,7 @@ drawing::Overlay Session::overlay() const {
     return overlay;
 }
 
-std::vector<drawing::Petal> Session::petals() const {
+std::vector<drawing::PolarCurve> Session::petals() const {
     if (!quick_ || !quick_resolved_) return {};
     return petals_of({*quick_resolved_, *quick_, nullptr, display_.method});
 }

@@ -5,6 +5,7 @@
 #include <wx/string.h>
 
 #include <concepts>
+
 #include <filesystem>
 #include <string>
 #include <string_view>

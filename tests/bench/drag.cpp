@@ -2,7 +2,7 @@
 // back in steps of 1/64 in, and each step is what the window does for it: the changed detail, the quick answer, and the
 // three drawings with the rose painted at 1200 x 800. One after the other, though the window solves beside painting.
 // Processor time, which a busy machine does not stretch.
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 #include "session/session.h"
 #include "xml/catalog_file.h"
 #include "xml/detail_file.h"
@@ -70,7 +70,7 @@ class Sheet {
         paint(drawing::plan(subject, {}), {0, 0, 700, 500});
         paint(drawing::section(subject, plane), {0, 500, 700, 300});
         paint(drawing::elevation(subject), {700, 0, 500, 500});
-        paint(drawing::rose(session.petals(), overlay, ""), {700, 500, 500, 300});
+        paint(drawing::polar_envelope(session.petals(), overlay, ""), {700, 500, 500, 300});
         cairo_surface_flush(surface_);
     }
 

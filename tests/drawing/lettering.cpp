@@ -1,7 +1,7 @@
 // Words measured and broken, against the advance widths in the font's own table.
-#include "drawing/lettering.h"
+#include "drawing/render/lettering.h"
 
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 #include "support/compare.h"
 
 using namespace toehold::drawing;

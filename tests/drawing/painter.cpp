@@ -1,8 +1,8 @@
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 
 #include "drawing/drawings.h"
-#include "drawing/ink/contour.h"
-#include "drawing/ink/markup.h"
+#include "drawing/render/contour.h"
+#include "drawing/render/subscripts.h"
 #include "sample_sheet.h"
 #include "support/compare.h"
 #include "support/temporary_folder.h"
@@ -194,13 +194,13 @@ TEST_CASE("A patch of paper hides the line under words") {
 }
 
 TEST_CASE("Symbols become subscripts, and nothing in them is taken for markup") {
-    CHECK(ink::math_markup("F_c,perp'") == "F<sub>c,perp</sub>&apos;");
-    CHECK(ink::math_markup("W_{2 & 3} < T_1") == "W<sub>2 &amp; 3</sub> &lt; T_1");
-    CHECK(ink::math_markup("C_M C_t") == "C<sub>M</sub> C<sub>t</sub>");
-    CHECK(ink::math_markup("x_{open") == "x_{open");
-    CHECK(ink::math_markup("ends in _") == "ends in _");
-    CHECK(ink::math_markup("t_a, then") == "t<sub>a</sub>, then");
-    CHECK(ink::math_markup("") == "");
+    CHECK(math_markup("F_c,perp'") == "F<sub>c,perp</sub>&apos;");
+    CHECK(math_markup("W_{2 & 3} < T_1") == "W<sub>2 &amp; 3</sub> &lt; T_1");
+    CHECK(math_markup("C_M C_t") == "C<sub>M</sub> C<sub>t</sub>");
+    CHECK(math_markup("x_{open") == "x_{open");
+    CHECK(math_markup("ends in _") == "ends in _");
+    CHECK(math_markup("t_a, then") == "t<sub>a</sub>, then");
+    CHECK(math_markup("") == "");
 }
 
 TEST_CASE("What is selected stands in a halo, what is pointed at is heavier") {
@@ -249,7 +249,7 @@ TEST_CASE("Painting leaves the surface's state as it was") {
     CHECK(matrix.xx == 1.0);
 }
 
-TEST_CASE("The sheet of samples and the rose are painted on every ground and every kind of surface") {
+TEST_CASE("The sheet of samples and the polar envelope are painted on every ground and every kind of surface") {
     const test::TemporaryFolder folder;
     const Scene scene = test::sample_sheet();
     const Area area{0.0, 0.0, 900.0, 700.0};
@@ -323,9 +323,9 @@ TEST_CASE("Words are hit where they stand, aslant too") {
 }
 
 TEST_CASE("The line beside a square is a square, larger on one side and smaller on the other") {
-    const ink::Contour square = {{0, 0}, {10, 0}, {10, 10}, {0, 10}};
-    const Box one = ink::bounds({ink::beside(square, true, 1.0)}),
-              other = ink::bounds({ink::beside(square, true, -1.0)});
+    const render::Contour square = {{0, 0}, {10, 0}, {10, 10}, {0, 10}};
+    const Box one = render::bounds({render::beside(square, true, 1.0)}),
+              other = render::bounds({render::beside(square, true, -1.0)});
     const Box outer = one.low.x < other.low.x ? one : other, inner = one.low.x < other.low.x ? other : one;
     CHECK_CLOSE(outer.low.x, -1.0, 0.0, 1e-12);
     CHECK_CLOSE(outer.high.y, 11.0, 0.0, 1e-12);
@@ -334,12 +334,12 @@ TEST_CASE("The line beside a square is a square, larger on one side and smaller 
 }
 
 TEST_CASE("Distances to a line and insides of areas are those of plain geometry") {
-    const ink::Contour triangle = {{0, 0}, {4, 0}, {0, 3}};
-    CHECK_CLOSE(ink::distance({2, -1}, triangle, false), 1.0, 1e-12, 0.0);
-    CHECK_CLOSE(ink::distance({0, 0}, {{4, 0}, {0, 3}}, false), 2.4, 1e-12, 0.0);  // legs 3 and 4: height 12/5
-    CHECK_CLOSE(ink::distance({7, 4}, triangle, false), 5.0, 1e-12, 0.0);
-    CHECK_CLOSE(ink::distance({-1, 1}, triangle, false), std::sqrt(2.0), 1e-12, 0.0);  // open: no third side
-    CHECK_CLOSE(ink::distance({-1, 1}, triangle, true), 1.0, 1e-12, 0.0);
-    CHECK(ink::inside({1, 1}, {triangle}));
-    CHECK(!ink::inside({3, 2}, {triangle}));
+    const render::Contour triangle = {{0, 0}, {4, 0}, {0, 3}};
+    CHECK_CLOSE(render::distance({2, -1}, triangle, false), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(render::distance({0, 0}, {{4, 0}, {0, 3}}, false), 2.4, 1e-12, 0.0);  // legs 3 and 4: height 12/5
+    CHECK_CLOSE(render::distance({7, 4}, triangle, false), 5.0, 1e-12, 0.0);
+    CHECK_CLOSE(render::distance({-1, 1}, triangle, false), std::sqrt(2.0), 1e-12, 0.0);  // open: no third side
+    CHECK_CLOSE(render::distance({-1, 1}, triangle, true), 1.0, 1e-12, 0.0);
+    CHECK(render::inside({1, 1}, {triangle}));
+    CHECK(!render::inside({3, 2}, {triangle}));
 }

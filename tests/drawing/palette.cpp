@@ -1,4 +1,4 @@
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 #include "support/compare.h"
 #include "surface.h"

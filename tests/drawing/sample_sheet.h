@@ -1,6 +1,6 @@
 #pragma once
 // A scene with every pen, fill and kind of text, for looking at and for measuring: not a drawing of anything.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 
 namespace toehold::test {
 

@@ -1,6 +1,6 @@
 #pragma once
 // What a test asks of a scene: its words, its items of a part, the numbers in it.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 
 #include <set>
 #include <string>

@@ -1,6 +1,6 @@
 #pragma once
 // A picture in memory to paint on, and its pixels.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 #include <cairo.h>
 

@@ -1,4 +1,4 @@
-#include "drawing/view.h"
+#include "drawing/scene/view.h"
 
 #include "support/compare.h"
 

@@ -2,7 +2,6 @@
 // its process.
 #include "editing/document.h"
 
-#include "editing/document_form.h"
 #include "editing/document_process.h"
 #include "editing/samples.h"
 #include "support/compare.h"
@@ -35,9 +34,12 @@ std::string bytes_of(const fs::path& file) {
 
 void put_bytes(const fs::path& file, const std::string& bytes) { std::ofstream(file, std::ios::binary) << bytes; }
 
-/// A detail that can be written and not built: two holes in one place.
+/// A detail that can be written and not built: two holes in one place. A reviewer has been at it.
 model::BaseDetail unsound_detail() {
     model::BaseDetail detail = test::square_base();
+    detail.project = "Heron Landing";
+    detail.remarks = {{"anchor-withdrawal", "anchor A", "Which species?", "A. Reviewer", "2026-11-25",
+                       model::Remark::State::settled}};
     on_deck(detail).plate.holes[1].center = on_deck(detail).plate.holes[0].center;
     return detail;
 }
@@ -74,23 +76,6 @@ TEST_CASE("A detail is opened, saved and opened again as it was", "[unit]") {
     CHECK_FALSE(editing::changed_outside(file, opened.stamp));
 }
 
-TEST_CASE("Reading for mending reads what reading reads", "[property]") {
-    std::vector<fs::path> files;
-    for (const fs::path& in : {demo_folder, files_folder / "good"}) {
-        for (const auto& entry : fs::directory_iterator(in)) {
-            if (xml::document_kind(entry.path()) == xml::DocumentKind::detail) files.push_back(entry.path());
-        }
-    }
-    CHECK(files.size() > 15);
-    for (const fs::path& file : files) {
-        INFO(file);
-        const editing::FormRead form = editing::read_form(bytes_of(file), file);
-        REQUIRE(form.detail);
-        CHECK(form.sound);
-        CHECK(*form.detail == *xml::read_detail(file).detail);
-    }
-}
-
 TEST_CASE("A file that cannot be built is opened for mending, with every sentence", "[unit][bad-input]") {
     const fs::path file = files_folder / "bad" / "overlapping-holes.xml";
     const editing::Opened opened = editing::open_detail(file, shipped_catalog());
@@ -103,6 +88,16 @@ TEST_CASE("A file that cannot be built is opened for mending, with every sentenc
     const fs::path saved = folder.path() / "unsound.xml";
     REQUIRE(editing::save_detail(saved, unsound_detail()).stamp);
     CHECK(editing::open_detail(saved, shipped_catalog()).detail == unsound_detail());
+}
+
+TEST_CASE("A file that cannot be built is opened with its project and its remarks", "[unit]") {
+    const TemporaryFolder folder;
+    const fs::path file = folder.path() / "unsound.xml";
+    REQUIRE(editing::save_detail(file, unsound_detail()).stamp);
+    const editing::Opened opened = editing::open_detail(file, shipped_catalog());
+    REQUIRE(opened.detail);
+    CHECK(opened.detail->project == "Heron Landing");
+    CHECK(opened.detail->remarks == unsound_detail().remarks);
 }
 
 TEST_CASE("A file whose form is in doubt gives no detail and says why", "[unit][bad-input]") {

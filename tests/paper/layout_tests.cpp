@@ -1,7 +1,7 @@
 // Documents laid out into pages, walked as values and read back from the PDF.
 #include "paper/document.h"
 
-#include "drawing/lettering.h"
+#include "drawing/render/lettering.h"
 #include "paper/read_back.h"
 #include "support/compare.h"
 

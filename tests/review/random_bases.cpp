@@ -1,9 +1,9 @@
 // Bases of every shape the model allows, drawn at random: each ends in a review or in a clear refusal, never in a
 // fault.
 #include "catalog/resolve.h"
+#include "export/json/review_json.h"
+#include "export/text/review_text.h"
 #include "model/validate.h"
-#include "output/json.h"
-#include "output/text.h"
 #include "review/review.h"
 #include "xml/catalog_file.h"
 
@@ -117,8 +117,8 @@ model::BaseDetail random_base(unsigned seed) {
 }
 
 void check_output(const review::Review& made) {
-    CHECK(output::review_json(made).size() > 100);
-    std::istringstream text(output::review_text(made, units::System::us));
+    CHECK(exporting::review_json(made).size() > 100);
+    std::istringstream text(exporting::review_text(made, units::System::us));
     for (std::string line; std::getline(text, line);) CHECK(line.size() <= 100);
 }
 

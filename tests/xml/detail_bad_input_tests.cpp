@@ -32,16 +32,17 @@ constexpr BadFile bad_files[] = {
     {"unknown-element.xml", 17, "<base-detail> has no element of this name (found \"handrail\""},
     {"unknown-attribute.xml", 4, "guard: <guard> has no attribute of this name (found \"ocupancy\""},
     {"two-roots.xml", 18, "a second element at the top"},
-    {"doctype.xml", 3, "a DOCTYPE"},
+    {"doctype.xml", 3, "a DOCTYPE is not allowed"},
     {"newer-version.xml", 3,
      "this version of the document is not read by this program (found \"urn:toehold:base-detail:2\""},
     {"same-hole-twice.xml", 11, "this id is already used on line 8"},
-    {"text-between.xml", 16, "text does not belong here (found \"please check\""},
+    {"text-between.xml", 16, "text is not allowed here (found \"please check\""},
     {"hole-outside-plate.xml", 10, "plate/hole[C]: the hole lies outside the plate"},
     {"overlapping-holes.xml", 9, "plate/hole[B]: the hole overlaps hole A"},
     {"negative-thickness.xml", 6, "plate: thickness must be more than zero (found \"-3/8 in\""},
-    {"truncated.xml", 13, "the file ends inside <anch>"},
-    {"not-utf-8.xml", 2, "no UTF-8"},
+    {"truncated.xml", 13, "the file ends too early: <anch> of line 13 is not closed"},
+    {"not-utf-8.xml", 2, "not valid UTF-8 (is this UTF-16?)"},
+    {"utf-16.xml", 1, "not valid UTF-8 (is this UTF-16?)"},
 };
 
 }  // namespace

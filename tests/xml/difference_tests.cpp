@@ -1,6 +1,6 @@
 // What two details do not say alike, against pairs made by hand.
-#include "random_detail.h"
 #include "support.h"
+#include "support/random/detail.h"
 #include "xml/detail_difference.h"
 
 #include <catch2/catch.hpp>

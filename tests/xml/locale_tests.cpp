@@ -1,6 +1,6 @@
 // Under a locale with a decimal comma, a reader that trusts the C library turns 1.5 in into 1 in without an error.
-#include "random_detail.h"
 #include "support.h"
+#include "support/random/detail.h"
 
 #include <catch2/catch.hpp>
 #include <clocale>

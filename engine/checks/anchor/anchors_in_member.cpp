@@ -2,8 +2,8 @@
 
 #include "catalog/fastened.h"
 #include "checks/anchor/seating.h"
-#include "resistance/wood/geometry_factor.h"
-#include "resistance/wood/group_factor.h"
+#include "resistance/wood/connection_factors.h"
+#include "resistance/wood/fastener_placement.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,6 @@
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
 #include "demand/worst.h"
-#include "resistance/wood/combined_loading.h"
 #include "resistance/wood/withdrawal.h"
 
 #include <algorithm>

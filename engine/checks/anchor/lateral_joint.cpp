@@ -3,9 +3,10 @@
 #include "catalog/fastened.h"
 #include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
-#include "resistance/wood/dowel_bearing.h"
-#include "resistance/wood/gap_yield.h"
+#include "checks/anchor/anchors_in_member.h"
+#include "resistance/wood/dowel_properties.h"
 #include "resistance/wood/withdrawal.h"
+#include "resistance/wood/yield_limit.h"
 
 #include <algorithm>
 #include <cmath>

@@ -5,7 +5,7 @@
 //     (3.10.2), which commonly leads.
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
-#include "resistance/wood/pull_through.h"
+#include "resistance/wood/withdrawal.h"
 #include "resistance/wood/washer_bearing.h"
 
 #include <algorithm>

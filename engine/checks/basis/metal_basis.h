@@ -4,7 +4,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/result.h"
 #include "model/basis.h"
-#include "resistance/steel/safety.h"
+#include "resistance/safety.h"
 
 #include <string>
 #include <vector>

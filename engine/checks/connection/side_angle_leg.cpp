@@ -2,11 +2,9 @@
 
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
-#include "resistance/wood/bending_yield.h"
-#include "resistance/wood/dowel_bearing.h"
+#include "resistance/wood/connection_factors.h"
+#include "resistance/wood/dowel_properties.h"
 #include "resistance/wood/fastener_placement.h"
-#include "resistance/wood/geometry_factor.h"
-#include "resistance/wood/group_factor.h"
 #include "resistance/wood/withdrawal.h"
 #include "resistance/wood/yield_limit.h"
 

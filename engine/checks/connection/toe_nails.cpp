@@ -5,7 +5,6 @@
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"
 #include "resistance/wood/single_shear.h"
-#include "resistance/wood/toe_nail.h"
 #include "resistance/wood/withdrawal.h"
 
 #include <algorithm>

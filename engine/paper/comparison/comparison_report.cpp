@@ -1,8 +1,8 @@
 // Two details beside each other, or two bases of one: the verdict first, then input, checks and findings.
 #include "format/figures.h"
-#include "output/words.h"
 #include "paper/papers.h"
 #include "paper/report/blocks.h"
+#include "wording/status.h"
 
 #include <cmath>
 
@@ -51,7 +51,7 @@ Table sides_table(const Comparison& comparison, System system) {
 }
 
 std::string verdict_sentence(const Comparison& comparison) {
-    const std::string first(output::word(comparison.first.verdict)), second(output::word(comparison.second.verdict));
+    const std::string first(wording::word(comparison.first.verdict)), second(wording::word(comparison.second.verdict));
     if (!comparison.verdict_turns()) return "The verdict stays: both are " + first + ".";
     return fmt::format("The verdict turns: {} is {}, {} is {}.", comparison.first.label, first, comparison.second.label,
                        second);

@@ -1,7 +1,7 @@
 #include "paper/cutting/plate_contours.h"
 #include "paper/papers.h"
 
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 #include "format/figures.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // A drawing for a cutting table as plain values, and the text of its file: DXF of release 12 (AC1009), the oldest that
 // every table and every nesting program reads. After the format's published reference, from memory. Coordinates are the
 // drawing's own units, which a file of this release cannot state but in words.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 
 #include <string>
 #include <variant>

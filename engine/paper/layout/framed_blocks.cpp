@@ -1,6 +1,6 @@
 // Title block, verdict and figures: what stands in a frame and is never broken over pages.
-#include "drawing/lettering.h"
-#include "drawing/marks/status_mark.h"
+#include "drawing/annotation/symbols.h"
+#include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
 
 #include <algorithm>

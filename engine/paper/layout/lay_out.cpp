@@ -1,6 +1,6 @@
 // A document into a book. Twice: page numbers in the contents are known only when everything has been set, and setting
 // it again with them moves nothing, since each stands on a line of its own.
-#include "drawing/lettering.h"
+#include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
 
 #include <fmt/format.h>

@@ -1,6 +1,6 @@
 // Tables: columns by share, cells broken into lines, rows kept whole, heads repeated.
-#include "drawing/lettering.h"
-#include "drawing/marks/status_mark.h"
+#include "drawing/annotation/symbols.h"
+#include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
 
 #include <algorithm>

@@ -1,5 +1,5 @@
 // Headings, paragraphs, and white.
-#include "drawing/lettering.h"
+#include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
 
 #include <algorithm>

@@ -1,9 +1,9 @@
 // The reviewer's remarks with the results they speak of, and room for an answer to each.
-#include "output/words.h"
 #include "paper/letter/matter.h"
 #include "paper/papers.h"
 #include "paper/report/blocks.h"
 #include "paper/report/results.h"
+#include "wording/status.h"
 
 #include <algorithm>
 
@@ -42,7 +42,7 @@ void add_head(Blocks& blocks, const Source& source) {
     facts.facts.push_back({"SHA-256 OF THE FILE", source.review.input_sha256});
     blocks.emplace_back(std::move(facts));
     const review::Review& review = source.review;
-    blocks.emplace_back(Verdict{std::string(output::word(review.verdict)),
+    blocks.emplace_back(Verdict{std::string(wording::word(review.verdict)),
                                 {report::sentence(review.reason)},
                                 report::frame_of(review.verdict)});
 }

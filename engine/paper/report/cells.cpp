@@ -1,8 +1,8 @@
 // Figures and cells of tables.
 #include "format/figures.h"
-#include "output/words.h"
 #include "paper/report/blocks.h"
 #include "paper/report/symbols.h"
+#include "wording/status.h"
 
 #include <cmath>
 
@@ -27,14 +27,14 @@ std::string unit_of(std::string_view unit, units::System system) {
 Cell words_cell(std::string words) { return {std::move(words)}; }
 
 Cell status_cell(Status status) {
-    Cell cell{std::string(output::word(status)), status != Status::holds};
+    Cell cell{std::string(wording::word(status)), status != Status::holds};
     // What holds is the rule: without a frame around it, what does not hold is seen.
     if (status != Status::holds) cell.frame = status;
     return cell;
 }
 
 Cell severity_cell(checks::Severity severity) {
-    const std::string word(output::word(severity));
+    const std::string word(wording::word(severity));
     switch (severity) {
         case checks::Severity::fails:
             return {word, true, {}, Status::fails};
@@ -58,7 +58,9 @@ Status frame_of(review::Verdict verdict) {
     return Status::missing_evidence;
 }
 
-Cell verdict_cell(review::Verdict verdict) { return {std::string(output::word(verdict)), true, {}, frame_of(verdict)}; }
+Cell verdict_cell(review::Verdict verdict) {
+    return {std::string(wording::word(verdict)), true, {}, frame_of(verdict)};
+}
 
 Measure measure(const checks::CheckResult& result) {
     return {result.demand, result.capacity, result.unit, result.ratio, result.status};

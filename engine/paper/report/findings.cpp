@@ -1,7 +1,7 @@
 // What the rules about the detail itself found, and what changes of it were run.
 #include "format/figures.h"
-#include "output/words.h"
 #include "paper/report/sections.h"
+#include "wording/status.h"
 
 #include <fmt/format.h>
 

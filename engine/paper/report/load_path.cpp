@@ -1,7 +1,7 @@
 // Link by link from the guard down to the joists' supports.
-#include "output/path_steps.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
+#include "review/path_steps.h"
 
 namespace toehold::paper::report {
 namespace {
@@ -9,7 +9,7 @@ namespace {
 Table path_table(const Source& source) {
     Table table;
     table.columns = with_measure({{"from", 0.095}, {"to", 0.145}, {"by", 0.37}});
-    for (const output::PathStep& one : output::path_steps(source.review.load_path, output::Alike::things)) {
+    for (const review::PathStep& one : review::path_steps(source.review.load_path, review::Alike::things)) {
         const review::PathLink& link = one.worst;
         std::vector<Cell> row = {words_cell(link.link.from),
                                  words_cell(link.link.to),

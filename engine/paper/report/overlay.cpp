@@ -1,6 +1,6 @@
 #include "paper/report/overlay.h"
 
-#include "drawing/anchor_checks.h"
+#include "drawing/annotation/anchor_marks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -57,8 +57,8 @@ drawing::Overlay overlay(const review::Review& review, units::System system) {
     return overlay;
 }
 
-std::vector<drawing::Petal> petals(const review::Review& review) {
-    std::vector<drawing::Petal> petals;
+std::vector<drawing::PolarCurve> petals(const review::Review& review) {
+    std::vector<drawing::PolarCurve> petals;
     if (!review.demand) return petals;
     for (const catalog::Anchor& anchor : review.resolved.anchors)
         petals.push_back({anchor.id, std::vector<double>(steps_of_a_turn, 0.0)});

@@ -1,8 +1,8 @@
 #include "paper/report/step_words.h"
 
 #include "format/figures.h"
-#include "output/words.h"
 #include "paper/report/symbols.h"
+#include "wording/status.h"
 
 #include <algorithm>
 #include <array>
@@ -86,7 +86,7 @@ bool is_given(const Step& step) {
 
 std::string result_words(const Measure& measure) {
     const bool known = measure.status != checks::Status::missing_evidence;
-    return (known ? format::ratio_text(measure.ratio) + " " : "") + std::string(output::word(measure.status));
+    return (known ? format::ratio_text(measure.ratio) + " " : "") + std::string(wording::word(measure.status));
 }
 
 std::string SteppedBefore::next_number() {

@@ -1,5 +1,7 @@
 #include "paper/report/symbols.h"
 
+#include "drawing/render/subscripts.h"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -49,17 +51,6 @@ std::string_view power_at(std::string_view text, std::size_t at) {
     return text[at + 1] == '3' ? "³" : "";
 }
 
-/// Bytes of a bare subscript after its `_`: letters, digits and commas between them, as the drawings' lettering reads.
-std::size_t subscript_length(std::string_view text, std::size_t at) {
-    if (at >= text.size() || !is_letter(text[at])) return 0;
-    std::size_t end = at;
-    const auto part = [&](std::size_t index) {
-        return index < text.size() && (is_letter(text[index]) || is_digit(text[index]));
-    };
-    while (part(end) || (end < text.size() && text[end] == ',' && part(end + 1))) ++end;
-    return end - at;
-}
-
 std::string words_in_greek(std::string_view text) {
     std::string written;
     for (std::size_t at = 0; at < text.size();) {
@@ -89,7 +80,7 @@ struct Piece {
 };
 
 Piece subscript_piece(std::string_view text, std::size_t at) {
-    const std::size_t length = subscript_length(text, at + 1);
+    const std::size_t length = drawing::bare_subscript_bytes(text.substr(at + 1));
     if (length == 0) return {"_", 1};
     const std::string name = words_in_greek(text.substr(at + 1, length));
     const bool raised = !power_at(text, at + 1 + length).empty();

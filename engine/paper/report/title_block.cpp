@@ -1,8 +1,8 @@
 // The first page: what was reviewed, by what, and the verdict.
 #include "format/figures.h"
-#include "output/words.h"
 #include "paper/report/sections.h"
 #include "paper/report/standards.h"
+#include "wording/status.h"
 
 #include <algorithm>
 
@@ -122,7 +122,7 @@ void add_title_block(Blocks& blocks, const Source& source) {
     blocks.emplace_back(facts(source));
     if (!review.resolved.detail.note.empty())
         blocks.emplace_back(paragraph("Note in the file: " + review.resolved.detail.note));
-    Verdict verdict{std::string(output::word(review.verdict)), {sentence(review.reason)}, frame_of(review.verdict)};
+    Verdict verdict{std::string(wording::word(review.verdict)), {sentence(review.reason)}, frame_of(review.verdict)};
     const std::string governs = governing_sentence(review, source.issue.system);
     if (!governs.empty()) verdict.sentences.push_back(governs);
     blocks.emplace_back(verdict);

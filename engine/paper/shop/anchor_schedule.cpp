@@ -1,6 +1,6 @@
 #include "paper/shop/anchor_schedule.h"
 
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 #include "model/member.h"
 #include "format/figures.h"
 #include "resistance/wood/lead_hole.h"

@@ -1,8 +1,8 @@
 #include "paper/shop/callouts.h"
 
-#include "drawing/marks/figures.h"
-#include "drawing/marks/shapes.h"
-#include "drawing/plan_sheet.h"
+#include "drawing/annotation/labels.h"
+#include "drawing/plan/sheet.h"
+#include "drawing/scene/shapes.h"
 #include "model/segment.h"
 #include "paper/cutting/plate_contours.h"
 #include "paper/shop/hole_schedule.h"

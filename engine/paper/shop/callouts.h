@@ -1,6 +1,6 @@
 #pragma once
 // Words beside the plan with a leader to what they speak of: sizes of holes, radius of corners.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "paper/shop/views.h"
 
 #include <vector>

@@ -1,7 +1,7 @@
 #include "paper/shop/chain.h"
 
-#include "drawing/lettering.h"
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
+#include "drawing/render/lettering.h"
 
 namespace toehold::paper::shop {
 namespace {

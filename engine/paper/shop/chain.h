@@ -1,6 +1,6 @@
 #pragma once
 // Chains of dimensions whose words are known to fit: measured at the scale the view will have on paper.
-#include "drawing/marks/dimension.h"
+#include "drawing/annotation/dimension.h"
 #include "units/quantity.h"
 
 namespace toehold::paper::shop {

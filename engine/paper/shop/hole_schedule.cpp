@@ -1,6 +1,6 @@
 #include "paper/shop/hole_schedule.h"
 
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 #include "model/placement.h"
 #include "format/figures.h"
 #include "paper/cutting/plate_contours.h"

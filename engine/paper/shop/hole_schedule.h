@@ -1,6 +1,6 @@
 #pragma once
 // The plate's holes, and a polygon's corners, as a shop measures them: from two edges, or from a round plate's centre.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "model/plate.h"
 #include "model/segment.h"
 #include "paper/shop/schedule.h"

@@ -1,7 +1,7 @@
 #include "paper/shop/leader.h"
 
-#include "drawing/marks/arrow.h"
-#include "drawing/marks/shapes.h"
+#include "drawing/annotation/symbols.h"
+#include "drawing/scene/shapes.h"
 
 namespace toehold::paper::shop {
 

@@ -1,6 +1,6 @@
 #pragma once
 // A thin line from words to what they speak of, with an arrow's head.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 
 namespace toehold::paper::shop {
 

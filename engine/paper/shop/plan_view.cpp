@@ -1,14 +1,13 @@
-#include "drawing/marks/figures.h"
-#include "drawing/marks/finish.h"
-#include "drawing/marks/shapes.h"
+#include "drawing/annotation/labels.h"
 #include "drawing/parts.h"
-#include "drawing/plan_sheet.h"
+#include "drawing/plan/sheet.h"
+#include "drawing/scene/shapes.h"
 #include "model/segment.h"
 #include "paper/cutting/plate_contours.h"
 #include "paper/shop/callouts.h"
 #include "paper/shop/views.h"
 
-#include "drawing/lettering.h"
+#include "drawing/render/lettering.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #include "paper/shop/schedule.h"
 
-#include "drawing/lettering.h"
+#include "drawing/render/lettering.h"
 
 #include <algorithm>
 

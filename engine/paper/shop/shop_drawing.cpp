@@ -6,7 +6,7 @@
 #include "paper/shop/view_layout.h"
 #include "paper/words.h"
 
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #include "paper/shop/shop_notes.h"
 
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 
 #include <fmt/format.h>
 

@@ -1,6 +1,6 @@
 #include "paper/shop/title_block.h"
 
-#include "drawing/marks/shapes.h"
+#include "drawing/scene/shapes.h"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #include "paper/shop/view_layout.h"
 
-#include "drawing/view.h"
+#include "drawing/scene/view.h"
 #include "paper/cutting/plate_contours.h"
 #include "paper/shop/words_on_paper.h"
 

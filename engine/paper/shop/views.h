@@ -2,7 +2,7 @@
 // The plate's three views for a shop, in third-angle projection: plan from above, front from -y, right side from +x.
 // What stands off the plate on paper is given by `reach`, so that the sheet can make room for it.
 #include "catalog/resolve.h"
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "model/plate.h"
 #include "paper/shop/chain.h"
 

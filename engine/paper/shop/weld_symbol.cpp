@@ -1,7 +1,7 @@
 #include "paper/shop/weld_symbol.h"
 
-#include "drawing/lettering.h"
-#include "drawing/marks/shapes.h"
+#include "drawing/render/lettering.h"
+#include "drawing/scene/shapes.h"
 #include "paper/shop/leader.h"
 
 namespace toehold::paper::shop {

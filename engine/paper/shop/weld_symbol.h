@@ -1,7 +1,7 @@
 #pragma once
 // The sign of a fillet weld all round, as AWS A2.4 draws it (from memory): arrow to the joint, circle at the arrow's
 // bend, reference line, the triangle below it for the arrow's side with its upright leg to the left, size to its left.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 
 #include <string>
 

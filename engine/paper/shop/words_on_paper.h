@@ -1,7 +1,7 @@
 #pragma once
 // Words, frames and rules at places of the sheet, as one scene that is all paper.
-#include "drawing/scene.h"
-#include "drawing/view.h"
+#include "drawing/scene/scene.h"
+#include "drawing/scene/view.h"
 
 #include <string>
 

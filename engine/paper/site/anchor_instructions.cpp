@@ -1,4 +1,4 @@
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 #include "model/member.h"
 #include "paper/site/instructions.h"
 #include "paper/site/wording.h"

@@ -1,8 +1,8 @@
 #include "paper/site/extent.h"
 
-#include "drawing/lettering.h"
-#include "drawing/marks/shapes.h"
-#include "drawing/palette.h"
+#include "drawing/render/lettering.h"
+#include "drawing/render/palette.h"
+#include "drawing/scene/shapes.h"
 
 #include <algorithm>
 #include <limits>

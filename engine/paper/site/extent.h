@@ -1,8 +1,8 @@
 #pragma once
 // How much paper a scene takes at a scale, words and all. Millimetres of the scene's own lettering, y up, from where
 // the origin of the thing drawn stands.
-#include "drawing/scene.h"
-#include "drawing/view.h"
+#include "drawing/scene/scene.h"
+#include "drawing/scene/view.h"
 #include "paper/sheet.h"
 
 #include <functional>

@@ -1,4 +1,4 @@
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 #include "format/figures.h"
 #include "paper/site/instructions.h"
 #include "paper/site/wording.h"

@@ -1,7 +1,7 @@
 #pragma once
 // Words set on the site sheet: all measures mm of the page from its top left corner, y down.
-#include "drawing/lettering.h"
-#include "drawing/marks/shapes.h"
+#include "drawing/render/lettering.h"
+#include "drawing/scene/shapes.h"
 #include "paper/site/instructions.h"
 
 #include <string>

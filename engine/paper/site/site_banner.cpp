@@ -1,6 +1,6 @@
-#include "output/words.h"
 #include "paper/site/site_page.h"
 #include "paper/words.h"
+#include "wording/status.h"
 
 #include <algorithm>
 
@@ -49,7 +49,7 @@ std::string banner_reason(const review::Review& review) {
     if (adequate(review))
         return "Every check holds for this wood, these fasteners and these places, and for no others.";
     const std::string stop = review.reason.empty() || review.reason.back() == '.' ? "" : ".";
-    return std::string(output::word(review.verdict)) + ". " + review.reason + stop;
+    return std::string(wording::word(review.verdict)) + ". " + review.reason + stop;
 }
 
 /// No more than so many lines; what is cut off is in the report.

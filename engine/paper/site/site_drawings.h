@@ -1,7 +1,7 @@
 #pragma once
 // The two drawings of the site sheet. All their words are level and of the size `normal`, none overlaps another.
 #include "catalog/resolve.h"
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "units/quantity.h"
 
 #include <string>

@@ -1,4 +1,4 @@
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 #include "paper/papers.h"
 #include "paper/site/extent.h"
 #include "paper/site/page_words.h"

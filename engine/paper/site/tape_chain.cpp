@@ -1,8 +1,8 @@
 #include "paper/site/tape_chain.h"
 
-#include "drawing/lettering.h"
-#include "drawing/marks/shapes.h"
-#include "drawing/palette.h"
+#include "drawing/render/lettering.h"
+#include "drawing/render/palette.h"
+#include "drawing/scene/shapes.h"
 #include "paper/site/wording.h"
 
 #include <algorithm>

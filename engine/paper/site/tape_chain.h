@@ -1,7 +1,7 @@
 #pragma once
 // A chain of dimensions to build by: level figures large enough to read at arm's length, which never overlap each
 // other. Figures too large for what they measure step out, on leaders, and stand there side by side.
-#include "drawing/marks/dimension.h"
+#include "drawing/annotation/dimension.h"
 #include "units/quantity.h"
 
 #include <vector>

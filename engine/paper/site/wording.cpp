@@ -1,6 +1,6 @@
 #include "paper/site/wording.h"
 
-#include "drawing/marks/figures.h"
+#include "drawing/annotation/labels.h"
 #include "resistance/wood/lead_hole.h"
 
 #include <fmt/format.h>

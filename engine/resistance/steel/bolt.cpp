@@ -1,12 +1,22 @@
 #include "resistance/steel/bolt.h"
 
 #include <algorithm>
+#include <array>
 #include <numbers>
 
 namespace toehold::resistance::steel {
 namespace {
 
 constexpr double combined_limit = 1.3;
+
+struct EdgeRow {
+    double diameter_in;
+    double edge_in;
+};
+
+// AISC 360-16 Table J3.4.
+constexpr std::array<EdgeRow, 7> edge_rows = {
+    {{0.5, 0.75}, {0.625, 0.875}, {0.75, 1.0}, {0.875, 1.125}, {1.0, 1.25}, {1.125, 1.5}, {1.25, 1.625}}};
 
 }  // namespace
 
@@ -23,6 +33,20 @@ double combined_tension_psi(double nominal_tension_psi, double shear_psi, double
 
 double combined_ratio(double tension_ratio, double shear_ratio) {
     return std::max({tension_ratio, shear_ratio, (tension_ratio + shear_ratio) / combined_limit});
+}
+
+double minimum_edge_distance_in(double diameter_in) {
+    if (diameter_in < edge_rows.front().diameter_in) return 1.5 * diameter_in;
+    for (const EdgeRow& row : edge_rows) {
+        if (diameter_in <= row.diameter_in) return row.edge_in;
+    }
+    return std::max(1.25 * diameter_in, edge_rows.back().edge_in);
+}
+
+double standard_hole_in(double diameter_in) { return diameter_in + 0.0625; }
+
+double hole_bearing_lb(double clear_in, double diameter_in, double thickness_in, double ultimate_psi) {
+    return std::min(1.2 * clear_in, 2.4 * diameter_in) * thickness_in * ultimate_psi;
 }
 
 }  // namespace toehold::resistance::steel

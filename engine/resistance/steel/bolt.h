@@ -1,8 +1,9 @@
 #pragma once
-// Bolts and threaded parts in tension, in shear and in both: AISC 360-16 J3.6 and J3.7. Stresses psi, areas in2.
-// The nominal stresses were read in Table J3.2 of AISC 360-10 and stand unchanged in 360-16 (from memory, to be
-// confirmed); the 2005 edition prints others. All strengths are nominal: `bolt_safety` makes them usable.
-#include "resistance/steel/safety.h"
+// Bolts and threaded parts in tension, in shear and in both, and the holes they stand in: AISC 360-16 J3. in, lb, psi.
+// All strengths are nominal: `bolt_safety` and `bearing_safety` make them usable. The nominal stresses were read in
+// Table J3.2 of AISC 360-10 and stand unchanged in 360-16 (from memory, to be confirmed); the 2005 edition prints
+// others.
+#include "resistance/safety.h"
 
 namespace toehold::resistance::steel {
 
@@ -15,12 +16,30 @@ inline constexpr Safety bolt_safety{2.00, 0.75};
 /// Fnv of a threaded part with threads in the shear plane, 0.450 Fu, on the same area: Table J3.2.
 [[nodiscard]] double threaded_shear_psi(double ultimate_psi);
 
-/// F'nt, psi: the nominal tension stress left beside a shear, Eq. J3-3a and J3-3b in one, since omega/Fnv and
+/// F'nt, psi, J3.7: the nominal tension stress left beside a shear, Eq. J3-3a and J3-3b in one, since omega/Fnv and
 /// 1/(phi Fnv) are both 1 over the available shear stress. Between 0 and Fnt.
 [[nodiscard]] double combined_tension_psi(double nominal_tension_psi, double shear_psi, double available_shear_psi);
 
 /// The same limit as one ratio of demand to capacity: the largest of tension alone, shear alone, and
 /// (tension + shear) / 1.3, each as a ratio of its available strength. 1 exactly where F'nt is used up.
 [[nodiscard]] double combined_ratio(double tension_ratio, double shear_ratio);
+
+// How near a hole may come to a plate's edge, and what the plate holds when the bolt leans on the hole.
+
+inline constexpr Safety bearing_safety{2.00, 0.75};
+
+/// Least distance from the center of a standard hole to an edge: AISC 360-16 Table J3.4 (read in a public copy of the
+/// page). A size between two rows takes the larger row. The table begins at 1/2 in; below it 1.5 D, the ratio of that
+/// first row, is taken (common practice).
+[[nodiscard]] double minimum_edge_distance_in(double diameter_in);
+
+/// Standard hole, D + 1/16 in: Table J3.3 for bolts under 1 in. Taken for larger ones as well, where the table of 2016
+/// allows 1/8 in: the smaller hole is on the safe side for a clear distance.
+[[nodiscard]] double standard_hole_in(double diameter_in);
+
+/// Nominal bearing or tear-out at a hole, deformation at service load being a design consideration:
+/// min(1.2 lc t Fu, 2.4 D t Fu), AISC 360-16 J3.10(a)(1), Eq. J3-6a and J3-6c. `clear_in`: from the hole's edge to the
+/// plate's edge along the force, >= 0.
+[[nodiscard]] double hole_bearing_lb(double clear_in, double diameter_in, double thickness_in, double ultimate_psi);
 
 }  // namespace toehold::resistance::steel

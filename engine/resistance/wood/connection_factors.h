@@ -4,7 +4,7 @@
 //   lateral:    CD CM Ct Cg CDelta Ceg (ASD), KF phi lambda CM Ct Cg CDelta Ceg (LRFD)
 //   withdrawal: CD CM Ct Ceg (ASD), KF phi lambda CM Ct Ceg (LRFD)
 // The applicability was read in a public scan of Table 11.3.1. Values marked (memory) are recalled of the published
-// tables and are to be confirmed. Group factor and geometry factor have headers of their own.
+// tables and are to be confirmed. The geometry factor is in resistance/wood/fastener_placement.h.
 
 namespace toehold::resistance {
 
@@ -44,5 +44,24 @@ enum class ConnectionTemperature { to_100F, to_125F, to_150F };
 [[nodiscard]] constexpr double connection_format_conversion() { return 3.32; }
 /// phi, NDS 2018 Table 11.3.1, every connection: 0.65.
 [[nodiscard]] constexpr double connection_resistance_factor() { return 0.65; }
+
+// Group action factor Cg: the outer fasteners of a row take more than their share. NDS 2018 11.3.6, Eq. 11.3-1 (from
+// memory, to be confirmed).
+
+/// Load per slip of one dowel-type fastener: 180,000 D^1.5 wood to wood, 270,000 D^1.5 wood to metal; lb/in.
+[[nodiscard]] double wood_to_wood_slip_modulus_lb_per_in(double diameter_in);
+[[nodiscard]] double wood_to_metal_slip_modulus_lb_per_in(double diameter_in);
+
+struct FastenerRow {
+    int count = 1;                         ///< in the row, >= 1
+    double spacing_in = 0.0;               ///< between neighbours, > 0 where count > 1
+    double diameter_in = 0.0;              ///< nominal
+    double slip_modulus_lb_per_in = 0.0;   ///< gamma, > 0 where count > 1
+    double main_axial_stiffness_lb = 0.0;  ///< E A of the main member, gross, > 0 where count > 1
+    double side_axial_stiffness_lb = 0.0;  ///< E A of all side members together, > 0 where count > 1
+};
+
+/// 1.0 for one fastener and for D < 1/4 in. Throws std::invalid_argument for a row without stiffness or spacing.
+[[nodiscard]] double group_factor(const FastenerRow& row);
 
 }  // namespace toehold::resistance

@@ -1,10 +1,10 @@
 #pragma once
-// Least distances of fasteners from edges, ends and each other in side grain: NDS 2018 12.5.1. Lengths in.
+// Distances of fasteners from edges, ends and each other in side grain: NDS 2018 12.5.1. Lengths in.
 //
-// These are the hard minimums, below which no design value is given. End distance and spacing between the minimum
-// and the full value reduce the lateral design value by the geometry factor, which is a function of its own.
-// Tables 12.5.1A to D are for D >= 1/4 in, Table 12.5.1E for lag screws in withdrawal that carry no lateral load.
-// The multiples of D are from memory, to be confirmed, except where a line says it was read.
+// First the hard minimums, below which no design value is given; then the geometry factor, by which an end distance or
+// a spacing between the minimum and the full one lowers the lateral design value. Tables 12.5.1A to D are for
+// D >= 1/4 in, Table 12.5.1E for lag screws in withdrawal that carry no lateral load. The multiples of D are from
+// memory, to be confirmed, except where a line says it was read.
 
 namespace toehold::resistance {
 
@@ -42,5 +42,24 @@ namespace toehold::resistance {
 [[nodiscard]] constexpr double small_screw_end_in(double diameter_in) { return 10.0 * diameter_in; }
 [[nodiscard]] constexpr double small_screw_spacing_along_in(double diameter_in) { return 10.0 * diameter_in; }
 [[nodiscard]] constexpr double small_screw_spacing_across_in(double diameter_in) { return 5.0 * diameter_in; }
+
+// Geometry factor C_Delta, 12.5.1, Tables 12.5.1A and 12.5.1B (from memory, to be confirmed). 1.0 for D < 1/4 in, whose
+// placement the standard leaves to good practice. The least factor of any fastener in a group holds for the whole group
+// (12.5.1.2).
+
+/// How the fastener's force meets the end it is measured to.
+enum class EndLoading {
+    toward,  ///< a component along the grain presses towards this end ("parallel, tension"): full 7 D, least 3.5 D
+    away,    ///< the component along the grain points away from it ("parallel, compression"): full 4 D, least 2 D
+    perpendicular,  ///< none along the grain: full 4 D, least 2 D
+};
+
+/// End distance over the full one, at most 1; 0 below the least, where no value may be used. The full distance is
+/// the softwoods' (hardwoods need 5 D instead of 7 D). A force at an angle takes the parallel limits: conservative.
+[[nodiscard]] double end_distance_factor(double end_in, double diameter_in, EndLoading loading);
+
+/// Spacing over the full 4 D, at most 1; 0 below 3 D. Taken for any direction of force and any two neighbours,
+/// which is never more favorable than the tables.
+[[nodiscard]] double spacing_factor(double spacing_in, double diameter_in);
 
 }  // namespace toehold::resistance

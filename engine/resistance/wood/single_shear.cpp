@@ -1,9 +1,9 @@
 #include "resistance/wood/single_shear.h"
 
-#include "resistance/wood/bending_yield.h"
-#include "resistance/wood/dowel_bearing.h"
+#include "resistance/wood/dowel_properties.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 #include <stdexcept>
 
@@ -55,6 +55,12 @@ SingleShear single_shear_value(const WoodToWood& connection) {
     result.value_lb = least.value_lb;
     result.mode = least.mode;
     return result;
+}
+
+ToeNailPlace toe_nail_place(double length_in) {
+    constexpr double slant_rad = std::numbers::pi / 6.0;
+    const double side_in = length_in / 3.0;
+    return {side_in, length_in * std::cos(slant_rad) - side_in, side_in * std::tan(slant_rad)};
 }
 
 }  // namespace toehold::resistance

@@ -1,6 +1,6 @@
 #pragma once
-// Screws and nails pulled along their axis out of side grain: reference withdrawal values and the length of thread that
-// holds. NDS 2018 12.2 with ASME B18.2.1 for the lag screw's thread. Lengths in, values lb/in.
+// Fasteners pulled along their axis out of side grain, their heads drawn through the wood they bear on, and tension and
+// lateral force at once: NDS 2018 12.2 and 12.4, with ASME B18.2.1 for the lag screw's thread. in, lb, values lb/in.
 
 namespace toehold::resistance {
 
@@ -40,5 +40,23 @@ namespace toehold::resistance {
 /// Least penetration of a wood screw into the main member, tip included: 6 D, NDS 2018 12.1.5.6 (the number and the
 /// inclusion of the tip were read in a public note of the standard's publisher; the clause number is from memory).
 [[nodiscard]] double wood_screw_minimum_penetration_in(double diameter_in);
+
+// Head pull-through, NDS 2018 12.2.5. That the clause exists, and that it is for round heads, was read in the
+// publisher's summary of changes; the equation is from memory, to be confirmed. It is not for a head or nut that bears
+// on a washer or a metal plate.
+
+/// WH, lb: 690 pi DH G^2 t where t <= 2.5 DH, and 1725 pi DH^2 G^2 beyond (2.5 x 690 = 1725, so that the two meet).
+/// `head_diameter_in`: of the round head; `net_thickness_in`: of the wood under it. All > 0.
+[[nodiscard]] double head_pull_through_lb(double specific_gravity, double head_diameter_in, double net_thickness_in);
+
+// Combined lateral and withdrawal load, NDS 2018 12.4 (from memory, to be confirmed). `angle_rad`: between the wood's
+// surface and the force, 0 (all lateral) to pi/2 (all withdrawal).
+
+/// Lag and wood screws, Eq. 12.4-1: (W'p) Z' / ((W'p) cos^2 + Z' sin^2). `withdrawal_lb` is W'p. 0 where the part that
+/// is needed is 0.
+[[nodiscard]] double screw_combined_lb(double withdrawal_lb, double lateral_lb, double angle_rad);
+
+/// Nails, Eq. 12.4-2: (W'p) Z' / ((W'p) cos + Z' sin).
+[[nodiscard]] double nail_combined_lb(double withdrawal_lb, double lateral_lb, double angle_rad);
 
 }  // namespace toehold::resistance

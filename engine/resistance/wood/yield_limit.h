@@ -50,4 +50,14 @@ struct ModeValue {
 /// std::invalid_argument where a yield equation would have no meaning.
 void require_sound(const DowelConnection& connection);
 
+// A dowel whose members do not touch: the general dowel equations of AWC Technical Report 12 for solid members (from
+// memory, to be confirmed; without a gap they are the NDS equations to the last digit, tests). A gap lengthens the
+// dowel's lever and costs much: decking under a plate is such a gap unless it counts as wood around the shank. Each
+// mode solves A P^2 + B P + C = 0 for P >= 0, with bearing resistances q = Fe D (lb/in) in each member and the dowel's
+// plastic moment M = Fyb D^3 / 6 (lb in).
+
+/// One shear plane, `gap_in` >= 0: Im, Is, II, IIIm, IIIs, IV. Throws std::invalid_argument as `single_shear`.
+[[nodiscard]] std::vector<ModeValue> single_shear_with_gap(const DowelConnection& connection,
+                                                           const ReductionTerms& reduction);
+
 }  // namespace toehold::resistance

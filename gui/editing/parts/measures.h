@@ -1,6 +1,6 @@
 #pragma once
 // What every length and place made by hand keeps to, so that no drag or edit yields a number that is none.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "model/plate.h"
 
 namespace toehold::editing {

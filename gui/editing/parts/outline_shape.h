@@ -2,7 +2,7 @@
 // The plate's outline as something to take hold of: its corners and sides by number, and what moving them makes of it.
 // Corner 1 of a rectangle is its lower left (heel, -x), the others follow counter-clockwise; a polygon's are the
 // file's. Side n runs from corner n to the next.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "model/plate.h"
 
 #include <cstddef>

@@ -1,6 +1,6 @@
 #include "window/dialogs/plate_list.h"
 
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 #include "model/placement.h"
 #include "units/quantity.h"
 #include "window/frame/application.h"

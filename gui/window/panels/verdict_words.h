@@ -1,6 +1,6 @@
 #pragma once
 // What is to be said of a session's detail in one breath: the verdict, why, what governs, and whether it is still true.
-#include "drawing/scene.h"
+#include "drawing/scene/scene.h"
 #include "session/session.h"
 
 #include <wx/string.h>

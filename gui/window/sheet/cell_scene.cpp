@@ -83,7 +83,7 @@ Scene rose_scene(const session::Session& session, const drawing::Overlay& overla
     const auto& selection = session.selection();
     const auto anchor = std::find_if(selection.begin(), selection.end(),
                                      [](const std::string& part) { return !drawing::id_of(part, "anchor").empty(); });
-    return drawing::rose(session.petals(), overlay, anchor == selection.end() ? std::string{} : *anchor);
+    return drawing::polar_envelope(session.petals(), overlay, anchor == selection.end() ? std::string{} : *anchor);
 }
 
 /// Two significant figures for what is no whole number, as scales are read.

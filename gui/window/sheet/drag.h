@@ -1,6 +1,6 @@
 #pragma once
 // What the hand does on the sheet, as values: which handle is under it, and what a drag makes of the detail.
-#include "drawing/view.h"
+#include "drawing/scene/view.h"
 #include "editing/handles.h"
 #include "window/sheet/layout.h"
 

@@ -1,6 +1,6 @@
 #pragma once
 // Where the drawings stand on the drafting sheet: on screen and on paper alike. Areas in units of the surface.
-#include "drawing/view.h"
+#include "drawing/scene/view.h"
 
 #include <array>
 #include <optional>

@@ -1,6 +1,6 @@
 #include "window/sheet/lettering.h"
 
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
 #pragma once
 // Lettering and rules of the sheet itself, in millimetres of paper from an area's lower left corner.
-#include "drawing/scene.h"
-#include "drawing/view.h"
+#include "drawing/scene/scene.h"
+#include "drawing/scene/view.h"
 
 #include <string>
 

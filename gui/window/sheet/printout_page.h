@@ -1,6 +1,6 @@
 #pragma once
 // One page with all of the sheet: the four drawings, the title block, the verdict with its reason, and the cautions.
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 #include "session/session.h"
 
 namespace toehold::window {

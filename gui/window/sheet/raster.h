@@ -1,6 +1,6 @@
 #pragma once
 // What was painted once and is shown until it changes: an image of a part of the sheet.
-#include "drawing/view.h"
+#include "drawing/scene/view.h"
 
 #include <functional>
 #include <memory>

@@ -3,10 +3,10 @@
 #include "drawing/parts.h"
 #include "format/figures.h"
 #include "model/member.h"
-#include "output/words.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
 #include "window/text.h"
+#include "wording/status.h"
 
 #include <wx/intl.h>
 #include <wx/string.h>
@@ -37,7 +37,7 @@ std::string length(double value_in, const session::Session& session) {
 
 std::string status_line(const std::string& check, const std::optional<double>& ratio, checks::Status status) {
     auto words = "D/C " + (ratio ? format::ratio_text(*ratio) : std::string{"-"}) + " ";
-    words += output::word(status);
+    words += wording::word(status);
     return check.empty() ? words : words + ": " + check;
 }
 

@@ -1,7 +1,7 @@
 #include "window/sheet/view.h"
 
-#include "drawing/ink_fit.h"
 #include "drawing/parts.h"
+#include "drawing/render/tight_fit.h"
 #include "window/sheet/drag.h"
 #include "window/sheet/lettering.h"
 #include "window/sheet/title_block.h"
@@ -167,7 +167,7 @@ void SheetView::prepare(CellKind kind) {
 void SheetView::refit(CellKind kind, Cell& state) {
     if (state.has_view && (held_ || !state.fitted)) return;
     const auto& area = areas(kind).drawing;
-    const auto fresh = fit_ink(state.scene, area, lettering_units(area, units_per_mm_));
+    const auto fresh = fit_tightly(state.scene, area, lettering_units(area, units_per_mm_));
     if (!state.has_view || !nearly(fresh, state.view)) state.view = fresh;
     state.has_view = true;
 }

@@ -1,7 +1,7 @@
 #pragma once
 // The sheet as it is seen: the cells, the view into each, and what was painted of them. Knows no events; the canvas
 // asks it. Scenes and images are made anew only when something they show has changed, and not before they are needed.
-#include "drawing/painter.h"
+#include "drawing/render/painter.h"
 #include "editing/handles.h"
 #include "session/session.h"
 #include "window/sheet/cell_scene.h"

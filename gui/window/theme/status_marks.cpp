@@ -1,7 +1,7 @@
 #include "window/theme/status_marks.h"
 
-#include "drawing/marks/status_mark.h"
-#include "drawing/painter.h"
+#include "drawing/annotation/symbols.h"
+#include "drawing/render/painter.h"
 #include "format/figures.h"
 
 #include <wx/dc.h>

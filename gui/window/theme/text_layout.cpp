@@ -1,19 +1,14 @@
 #include "window/theme/text_layout.h"
 
+#include "drawing/render/subscripts.h"
+
 #include <wx/graphics.h>
 #include <wx/tokenzr.h>
 
 #include <algorithm>
-#include <cctype>
 
 namespace toehold::window {
 namespace {
-
-bool of_subscript(const std::string& text, std::size_t at) {
-    if (at >= text.size()) return false;
-    if (std::isalnum(static_cast<unsigned char>(text[at])) != 0) return true;
-    return text[at] == ',' && at + 1 < text.size() && std::isalnum(static_cast<unsigned char>(text[at + 1])) != 0;
-}
 
 wxFont lowered(const wxFont& font) { return font.Scaled(0.78F); }
 
@@ -27,8 +22,9 @@ int word(wxDC& dc, const wxString& text, const TextStyle& style, const wxPoint* 
     dc.SetFont(style.font);
     const int drop = dc.GetCharHeight() / 3;
     int width = 0;
-    for (const Run& run : symbol_runs(text.utf8_string())) {
-        const wxString letters = wxString::FromUTF8(run.text);
+    const std::string symbol = text.utf8_string();
+    for (const drawing::SymbolRun& run : drawing::symbol_runs(symbol)) {
+        const wxString letters = wxString::FromUTF8(run.words.data(), run.words.size());
         dc.SetFont(run.lowered ? lowered(style.font) : style.font);
         if (at != nullptr) dc.DrawText(letters, at->x + width, at->y + (run.lowered ? drop : 0));
         width += dc.GetTextExtent(letters).x;
@@ -81,24 +77,6 @@ wxString shortened(wxGraphicsContext& context, wxString text, double width) {
 }
 
 }  // namespace
-
-std::vector<Run> symbol_runs(const std::string& symbol) {
-    std::vector<Run> runs;
-    std::size_t at = 0;
-    while (at < symbol.size()) {
-        const bool low = symbol[at] == '_' && of_subscript(symbol, at + 1);
-        std::size_t end = at + 1;
-        if (low) {
-            while (of_subscript(symbol, end)) ++end;
-            runs.push_back({symbol.substr(at + 1, end - at - 1), true});
-        } else {
-            while (end < symbol.size() && symbol[end] != '_') ++end;
-            runs.push_back({symbol.substr(at, end - at), false});
-        }
-        at = end;
-    }
-    return runs;
-}
 
 int line_width(wxDC& dc, const wxString& words, const TextStyle& style) { return word(dc, words, style, nullptr); }
 

@@ -11,14 +11,6 @@ class wxGraphicsContext;
 
 namespace toehold::window {
 
-/// A run of one height: the letters of a symbol, or its subscript.
-struct Run {
-    std::string text;
-    bool lowered = false;
-};
-/// `F_c,perp'` gives `F`, lowered `c,perp`, `'`. A `_` that no letter or figure follows stands as it is.
-[[nodiscard]] std::vector<Run> symbol_runs(const std::string& symbol);
-
 enum class Setting { plain, symbols };
 
 struct TextStyle {

@@ -1,6 +1,6 @@
 #pragma once
 // The window's theme: the drawings' ink and paper, and one set of sizes, for everything around the drawings.
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 #include <wx/colour.h>
 #include <wx/font.h>

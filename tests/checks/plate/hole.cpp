@@ -1,5 +1,5 @@
 // Holes in the example's plate against its edges and against the anchors' shear, by hand.
-#include "checks/plate/plate_hole.h"
+#include "checks/plate/holes.h"
 
 #include "checks/run_check.h"
 #include "checks/steel_examples.h"
@@ -11,12 +11,12 @@ using test::run_check;
 
 TEST_CASE("A hole's clear edge distance is measured from the hole as it is", "[closed-form]") {
     model::Plate plate = on_deck(test::example_resolved().detail).plate;  // 5.5 x 7, holes 7/16 in at (+-2, +-2.5)
-    CHECK_CLOSE(checks::clear_edge_in(plate, checks::hole_of(plate, "A")), 0.75 - 0.21875, 1e-12, 0.0);
+    CHECK_CLOSE(checks::clear_edge_in(plate, plate.holes.front()), 0.75 - 0.21875, 1e-12, 0.0);
     // A slot 1 in long, 1/2 wide, turned 30 degrees at (2, 0): its round end reaches x = 2 + 0.25 cos 30 + 0.25.
     plate.holes.push_back({"S", {2.0, 0.0}, model::Slot{1.0, 0.5, 30.0}});
-    CHECK_CLOSE(checks::clear_edge_in(plate, checks::hole_of(plate, "S")), 0.75 - 0.25 * 0.8660254 - 0.25, 0.0, 1e-7);
+    CHECK_CLOSE(checks::clear_edge_in(plate, plate.holes.back()), 0.75 - 0.25 * 0.8660254 - 0.25, 0.0, 1e-7);
     plate.holes.push_back({"O", {2.7, 0.0}, model::RoundHole{0.5}});
-    CHECK_CLOSE(checks::clear_edge_in(plate, checks::hole_of(plate, "O")), -0.2, 0.0, 1e-9);
+    CHECK_CLOSE(checks::clear_edge_in(plate, plate.holes.back()), -0.2, 0.0, 1e-9);
 }
 
 TEST_CASE("Each hole keeps its least distance from the plate's edge", "[unit]") {

@@ -13,7 +13,7 @@ using namespace toehold::paper;
 
 TEST_CASE("Petals are the tensions at the stiffness as computed", "[unit]") {
     const review::Review& review = test::reported("lags-in-deep-blocks");
-    const std::vector<drawing::Petal> petals = report::petals(review);
+    const std::vector<drawing::PolarCurve> petals = report::petals(review);
     REQUIRE(petals.size() == review.resolved.anchors.size());
     for (std::size_t anchor = 0; anchor < petals.size(); ++anchor) {
         CHECK(petals[anchor].id == review.resolved.anchors[anchor].id);
@@ -32,7 +32,7 @@ TEST_CASE("Where loads push outward alone the other petals are empty", "[unit]")
     resolved.detail.loads.directions = model::Directions::outward;
     const review::Review review = review::evaluate(resolved, "");
     REQUIRE(review.demand);
-    for (const drawing::Petal& petal : report::petals(review)) {
+    for (const drawing::PolarCurve& petal : report::petals(review)) {
         for (std::size_t step = 0; step < petal.tension_lb.size(); ++step) {
             if (step != 18) CHECK(petal.tension_lb[step] == 0.0);
         }

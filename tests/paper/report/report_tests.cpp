@@ -1,11 +1,11 @@
 // The report as a value, held against the review it is made from.
 #include "format/figures.h"
-#include "output/words.h"
 #include "paper/report/report_sample.h"
 #include "paper/report/standards.h"
 #include "paper/report/symbols.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
+#include "wording/status.h"
 
 #include <algorithm>
 #include <regex>
@@ -51,7 +51,7 @@ TEST_CASE("Every check of the review has a heading, and every step its value und
             INFO(name << ", " << result.id << "\n" << words);
             REQUIRE(has(words, result.title));
             CHECK(has(words, result.subject));
-            CHECK(has(words, std::string(output::word(result.status))));
+            CHECK(has(words, std::string(wording::word(result.status))));
             for (const checks::Step& step : result.steps) {
                 INFO(step.symbol << " = " << step.value);
                 CHECK(has(words, written_math(step.symbol)));

@@ -1,6 +1,6 @@
 #include "plain_svg.h"
 
-#include "drawing/palette.h"
+#include "drawing/render/palette.h"
 
 #include <fmt/format.h>
 

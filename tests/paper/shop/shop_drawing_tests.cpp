@@ -1,6 +1,6 @@
 // The shop drawing read back with poppler's tools and measured in its scenes: what it says against the model and
 // against numbers worked by hand, where its views stand, and that no words meet.
-#include "drawing/view.h"
+#include "drawing/scene/view.h"
 #include "paper/read_back.h"
 #include "plain_svg.h"
 #include "shop_samples.h"

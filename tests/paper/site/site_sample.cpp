@@ -1,7 +1,7 @@
 #include "paper/site/site_sample.h"
 
-#include "drawing/lettering.h"
-#include "drawing/palette.h"
+#include "drawing/render/lettering.h"
+#include "drawing/render/palette.h"
 #include "paper/read_back.h"
 #include "xml/catalog_file.h"
 #include "xml/detail_file.h"

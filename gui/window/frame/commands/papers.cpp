@@ -1,5 +1,5 @@
 // Papers and tables, which leave the window as files.
-#include "output/csv.h"
+#include "export/csv/review_csv.h"
 #include "paper/paper_file.h"
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
@@ -63,8 +63,8 @@ Writing table_writing(bool anchors, const session::Session& session, const fs::p
     writing.name = named + (anchors ? "-anchors.csv" : "-checks.csv");
     writing.endings = {"csv"};
     writing.bytes = [anchors, &session, file](const std::string&) {
-        const std::vector<output::FiledReview> all{{file.filename().string(), session.review()}};
-        return anchors ? output::anchors_csv(all) : output::checks_csv(all);
+        const std::vector<exporting::FiledReview> all{{file.filename().string(), session.review()}};
+        return anchors ? exporting::anchors_csv(all) : exporting::checks_csv(all);
     };
     return writing;
 }

@@ -2,7 +2,7 @@
 
 #include "checks/registry.h"
 #include "format/figures.h"
-#include "output/words.h"
+#include "wording/status.h"
 #include "window/text.h"
 #include "window/theme/status_marks.h"
 
@@ -54,7 +54,7 @@ const checks::Check* check_of(const checks::CheckResult& result) {
 }
 
 wxString status_words(const checks::CheckResult& result, bool stale) {
-    const wxString word = wxGetTranslation(text_of(output::word(result.status)));
+    const wxString word = wxGetTranslation(text_of(wording::word(result.status)));
     return stale ? wxString(_("stale")) + " " + word : word;
 }
 
@@ -180,7 +180,7 @@ int step_row(const Walk& walk, const checks::Step& step) {
 
 wxString conclusion_words(const checks::CheckResult& result, units::System system) {
     const wxString demand = figure(result.demand, result.unit, system);
-    const wxString word = wxGetTranslation(text_of(output::word(result.status)));
+    const wxString word = wxGetTranslation(text_of(wording::word(result.status)));
     if (result.status == checks::Status::missing_evidence) {
         return wxString::Format(_("Demand %s, capacity not known: %s"), demand, word);
     }

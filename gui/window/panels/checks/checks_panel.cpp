@@ -1,7 +1,7 @@
 #include "window/panels/checks/checks_panel.h"
 
 #include "drawing/parts.h"
-#include "output/text.h"
+#include "export/text/review_text.h"
 #include "window/frame/menus.h"
 #include "window/panels/checks/checks_list.h"
 #include "window/text.h"
@@ -228,7 +228,7 @@ std::string ChecksPanel::steps_text() const {
     if (row->kind == RowKind::message) return row->text;
     review::Review alone;
     alone.checks.push_back(review->checks[row->result]);
-    return output::explain_text(alone, alone.checks.front().id, session_.display().system);
+    return exporting::explain_text(alone, alone.checks.front().id, session_.display().system);
 }
 
 void ChecksPanel::copy_steps() const {

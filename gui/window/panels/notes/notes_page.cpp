@@ -1,7 +1,7 @@
 #include "window/panels/notes/notes_page.h"
 
 #include "format/figures.h"
-#include "output/words.h"
+#include "wording/status.h"
 #include "window/text.h"
 #include "window/theme/status_marks.h"
 
@@ -63,8 +63,8 @@ wxString findings(const Page& page) {
         }
         words += page.text(escaped(text_of(finding.message)));
         if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause) + "]");
-        html += entry(page.mark(wxGetTranslation(text_of(output::word(finding.severity))), status_of(finding.severity)),
-                      words);
+        html += entry(
+            page.mark(wxGetTranslation(text_of(wording::word(finding.severity))), status_of(finding.severity)), words);
     }
     return html;
 }
@@ -107,7 +107,7 @@ wxString remedies(const Page& page) {
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
                                                 page.notes.stale ? 0 : 1, static_cast<int>(page.theme.ground));
         html +=
-            entry(page.mark(wxGetTranslation(text_of(output::word(remedy.verdict))), status_of(remedy.verdict)), words);
+            entry(page.mark(wxGetTranslation(text_of(wording::word(remedy.verdict))), status_of(remedy.verdict)), words);
         ++index;
     }
     return html;

@@ -1,0 +1,148 @@
+#include "checks/plate/bending_steps.h"
+
+#include "checks/anchor/seating.h"
+#include "resistance/aluminum/member.h"
+#include "resistance/steel/member.h"
+
+#include <fmt/format.h>
+
+namespace toehold::checks {
+namespace {
+
+using mechanics::PlateSection;
+using mechanics::PlateStrip;
+using mechanics::SupportBearing;
+
+/// The line the bound stands on, with its numbers: mechanics/plate_strip/bearing_bound.h says why it is one.
+std::string bound(const SupportBearing& bearing) {
+    const std::string area = fmt::format("Q = {:.4g} in3", bearing.above_line_in3);
+    if (bearing.line_slope == 0.0) return "p Q; " + area;
+    if (bearing.above_line_in3 == 0.0 && bearing.line_offset_in == 0.0) return "F s";
+    return fmt::format("F m (s + d) + p Q; m = {:.4g}, d = {:.4g} in, ", bearing.line_slope, bearing.line_offset_in) +
+           area;
+}
+
+void add_support_steps(std::vector<Step>& steps, const CheckInput& input, const SupportBearing& bearing) {
+    const std::string& id = input.demand.supports.at(bearing.support).id;
+    steps.push_back({"F_" + id, "bearing on " + id, "demand", bearing.force_lb, "lb", "demand"});
+    steps.push_back({"s_" + id, "its resultant beyond the section", "demand", bearing.arm_in, "in", "demand"});
+    steps.push_back({"p_" + id, "its highest pressure", "demand", bearing.peak_psi, "psi", "demand"});
+    steps.push_back({"M_" + id, "its moment about the section at most, however its pressure varies", bound(bearing),
+                     bearing.moment_lb_in, "lb in", ""});
+}
+
+void in_aluminum(Capacity& capacity, double width_in, double thickness_in, const BesideWeld& used,
+                 const model::Basis& basis) {
+    namespace aluminum = resistance::aluminum;
+    const std::string clause = "Aluminum Design Manual 2020 F.2 (from memory)";
+    capacity.clause = clause + "; strip method, common practice";
+    const aluminum::Moment nominal =
+        aluminum::plate_moment(width_in, thickness_in, {used.yield_psi, used.ultimate_psi});
+    const Adjusted yielding = available(nominal.yield_lb_in, aluminum::yield_safety, basis, clause);
+    const Adjusted rupture = available(nominal.rupture_lb_in, aluminum::rupture_safety, basis, clause);
+    const bool yields = yielding.value <= rupture.value;
+    capacity.steps.push_back({"M_n", yields ? "nominal moment at yielding" : "nominal moment at rupture",
+                              yields ? "F_y Z" : "F_u Z", yields ? nominal.yield_lb_in : nominal.rupture_lb_in, "lb in",
+                              clause});
+    append(capacity.steps, yields ? yielding.steps : rupture.steps);
+    capacity.value = yields ? yielding.value : rupture.value;
+}
+
+void in_steel(Capacity& capacity, const catalog::Metal& metal, double width_in, double thickness_in,
+              const model::Basis& basis) {
+    namespace steel = resistance::steel;
+    const std::string clause = steel_clause(metal, "AISC 360-16 F11");
+    capacity.clause = clause + "; strip method, common practice";
+    const double nominal = steel::plate_moment_lb_in(width_in, thickness_in, metal.yield_psi);
+    const Adjusted usable = available(nominal, steel::flexure_safety, basis, clause);
+    capacity.steps.push_back(
+        {"M_n", "nominal moment, at most 1.6 of that at first yield", "F_y Z", nominal, "lb in", clause});
+    append(capacity.steps, usable.steps);
+    capacity.value = usable.value;
+}
+
+}  // namespace
+
+std::vector<Step> section_steps(const CheckInput& input, const PlateSection& section) {
+    const std::string through =
+        section.anchor ? "through " + subject(input.resolved.anchors.at(*section.anchor)) : "tangent to the post";
+    return {{"a", "direction from the post to the section, from x", through, degrees(section.normal_rad), "deg",
+             "common practice"},
+            {"c", "from the post's axis to the section", "given", section.offset_in, "in", "input"},
+            {"b", "width of plate along the section", "given", section.chord.length(), "in", "input"}};
+}
+
+std::vector<Step> tension_steps(const CheckInput& input, const PlateStrip& strip) {
+    std::vector<Step> steps;
+    for (const mechanics::StripAnchor& anchor : strip.anchors) {
+        const std::string& id = input.resolved.anchors.at(anchor.anchor).id;
+        steps.push_back({"T_" + id, "pull of anchor " + id, "demand", anchor.tension_lb, "lb", "demand"});
+        steps.push_back({"e_" + id, "from the section to anchor " + id, "given", anchor.arm_in, "in", "input"});
+    }
+    steps.push_back({"M", "moment on the section; bearing beyond it would lessen it and is not counted", "sum of T e",
+                     strip.moment_lb_in, "lb in", ""});
+    steps.push_back({"w", "width that carries it", "45 degrees from each anchor, within the plate, less holes",
+                     strip.width_in, "in", "common practice"});
+    return steps;
+}
+
+std::vector<Step> bearing_steps(const CheckInput& input, const PlateStrip& strip) {
+    const mechanics::BearingBeyond& beyond = strip.bearing;
+    const bool at_most = !strip.supports.empty();
+    std::vector<Step> steps;
+    for (const SupportBearing& bearing : strip.supports) add_support_steps(steps, input, bearing);
+    steps.push_back({"R", "bearing beyond the section", at_most ? "at most" : "demand", beyond.force_lb, "lb",
+                     at_most ? "" : "demand"});
+    steps.push_back({"e", "from the section to its resultant",
+                     at_most ? "M / R" : "pressure varying evenly over each support",
+                     beyond.moment_lb_in / beyond.force_lb, "in", ""});
+    steps.push_back({"M", "moment on the section; pulls beyond it would lessen it and are not counted",
+                     at_most ? "sum over the supports" : "R e", strip.moment_lb_in, "lb in", ""});
+    steps.push_back({"w", "width that carries it",
+                     at_most ? "45 degrees from the length under the highest pressure, within the plate, less holes"
+                             : "45 degrees from the length of an even pressure with that resultant, within the plate, "
+                               "less holes",
+                     strip.width_in, "in", "common practice"});
+    return steps;
+}
+
+std::vector<Step> stress_steps(const PlateStrip& strip, double thickness_in) {
+    const double modulus = strip.width_in * thickness_in * thickness_in / 6.0;
+    if (!(modulus > 0.0)) return {};
+    return {{"S", "elastic modulus of the strip", "w t^2/6", modulus, "in3", ""},
+            {"f_b", "elastic bending stress at the section, for comparison", "M / S", strip.moment_lb_in / modulus,
+             "psi", ""}};
+}
+
+std::string section_rule(const PlateSection& section) {
+    if (section.anchor)
+        return "Sections through each anchor's centre, square to the line from the post's axis and parallel to x and "
+               "to y; moment by equilibrium of the bearing beyond, the hole taken out of the width.";
+    return "Sections tangent to the post's outline, moment by equilibrium of what lies beyond: plate theory's own peak "
+           "at a tube's corner is singular, growing with every refinement of a mesh.";
+}
+
+Capacity plate_moment(const catalog::Metal& metal, double width_in, double thickness_in, bool welded,
+                      const model::Basis& basis) {
+    Capacity capacity;
+    const BesideWeld used = strengths(metal, welded);
+    capacity.missing = used.missing;
+    if (capacity.missing.empty() && !(used.yield_psi > 0.0))
+        capacity.missing = "The yield strength of " + metal.name + " is not known.";
+    if (!capacity.missing.empty()) return capacity;
+    capacity.steps = {
+        {"t", "plate thickness", "given", thickness_in, "in", "input"},
+        {"Z", "plastic modulus of the strip", "w t^2/4", 0.25 * width_in * thickness_in * thickness_in, "in3", ""}};
+    capacity.steps.push_back(yield_step(metal, used));
+    if (metal.kind == catalog::MetalKind::aluminum) {
+        capacity.steps.push_back(ultimate_step(metal, used));
+        in_aluminum(capacity, width_in, thickness_in, used, basis);
+    } else {
+        in_steel(capacity, metal, width_in, thickness_in, basis);
+    }
+    const bool asd = basis.method == model::Method::asd;
+    capacity.steps.push_back({"M_c", "usable moment", asd ? "M_n / Omega" : "phi M_n", capacity.value, "lb in", ""});
+    return capacity;
+}
+
+}  // namespace toehold::checks

@@ -1,0 +1,162 @@
+// Holes in the plate: each one's distance from the plate's edge, and its anchor's shear leaning on it. AISC 360-16 J3.4
+// and J3.10; Aluminum Design Manual 2020 J.3 (from memory).
+#include "checks/plate/holes.h"
+
+#include "checks/anchor/seating.h"
+#include "checks/basis/metal_basis.h"
+#include "checks/registry.h"
+#include "demand/worst.h"
+#include "model/placement.h"
+#include "model/segment.h"
+#include "resistance/aluminum/connection.h"
+#include "resistance/aluminum/member.h"
+#include "resistance/steel/bolt.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <stdexcept>
+
+namespace toehold::checks {
+namespace {
+
+namespace aluminum = resistance::aluminum;
+namespace steel = resistance::steel;
+
+/// The hole is this segment, a point for a round hole, grown by the radius.
+struct Core {
+    model::Segment segment;
+    double radius_in = 0.0;
+};
+
+Core core(const model::Hole& hole) {
+    if (const auto* round = std::get_if<model::RoundHole>(&hole.shape))
+        return {{hole.center, hole.center}, 0.5 * round->diameter_in};
+    const auto& slot = std::get<model::Slot>(hole.shape);
+    const double angle = slot.angle_deg * std::numbers::pi / 180.0;
+    const double half = 0.5 * (slot.length_in - slot.width_in);
+    const double dx = half * std::cos(angle);
+    const double dy = half * std::sin(angle);
+    return {{{hole.center.x_in - dx, hole.center.y_in - dy}, {hole.center.x_in + dx, hole.center.y_in + dy}},
+            0.5 * slot.width_in};
+}
+
+/// The hole with this id, which the plate has.
+const model::Hole& hole_of(const model::Plate& plate, const std::string& id) {
+    const auto found =
+        std::find_if(plate.holes.begin(), plate.holes.end(), [&](const model::Hole& hole) { return hole.id == id; });
+    if (found == plate.holes.end()) throw std::logic_error("the plate has no hole " + id);
+    return *found;
+}
+
+/// The standard measures from the center of a standard hole; here the metal that is left is measured from the edge of
+/// the hole as it is, so that a wider hole or a slot needs no rule of its own.
+CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
+    const model::Plate& plate = on_deck(input.resolved.detail).plate;
+    const bool in_aluminum = on_deck(input.resolved).plate_metal.kind == catalog::MetalKind::aluminum;
+    const double from_center_in = in_aluminum ? aluminum::minimum_edge_distance_in(anchor.diameter_in)
+                                              : steel::minimum_edge_distance_in(anchor.diameter_in);
+    const double standard_in = steel::standard_hole_in(anchor.diameter_in);
+    CheckResult result;
+    result.subject = "hole " + anchor.id;
+    result.clause = in_aluminum ? "Aluminum Design Manual 2020 J.3 (from memory)" : "AISC 360-16 J3.4";
+    result.unit = "in";
+    result.demand = from_center_in - 0.5 * standard_in;
+    result.capacity = std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id)));
+    result.steps = {{"D", "anchor's diameter", "given", anchor.diameter_in, "in", "input"},
+                    {"L_e", "least distance from a standard hole's centre to an edge",
+                     in_aluminum || anchor.diameter_in < 0.5 ? "1.5 D" : "table", from_center_in, "in",
+                     in_aluminum                ? result.clause
+                     : anchor.diameter_in < 0.5 ? "common practice; the table begins at 1/2 in"
+                                                : "AISC 360-16 Table J3.4"},
+                    {"d_h", "standard hole", "D + 1/16", standard_in, "in", "AISC 360-16 Table J3.3"},
+                    {"L_c,min", "least metal between hole and edge", "L_e - d_h/2", result.demand, "in", ""},
+                    {"L_c", "metal between this hole and the nearest edge", "given", result.capacity, "in", "input"}};
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> plate_hole_edge(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (const catalog::Anchor& anchor : input.resolved.anchors) results.push_back(edge(input, anchor));
+    return results;
+}
+
+const RegisterCheck registered_edge{{"plate-hole-edge", "Hole to the plate's edge", "AISC 360-16 J3.4",
+                                     "The metal between each anchor's hole and the nearest edge of the plate.",
+                                     plate_hole_edge}};
+
+/// Bearing or tear-out towards the nearest edge, whichever way the force points. Aluminum near the post may lie in the
+/// zone its weld has softened; the softened value is taken for every hole.
+Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
+    const model::Plate& plate = on_deck(input.resolved.detail).plate;
+    const catalog::Metal& metal = on_deck(input.resolved).plate_metal;
+    const model::Basis& basis = input.resolved.detail.basis;
+    const bool in_aluminum = metal.kind == catalog::MetalKind::aluminum;
+    Capacity capacity;
+    capacity.clause =
+        in_aluminum ? "Aluminum Design Manual 2020 J.3 (from memory)" : steel_clause(metal, "AISC 360-16 J3.10");
+    const BesideWeld used = strengths(metal, true);
+    capacity.missing = used.missing;
+    if (!capacity.missing.empty()) return capacity;
+    const double clear_in = std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id)));
+    const double edge_in = clear_in + 0.5 * anchor.diameter_in;
+    const double nominal_lb =
+        in_aluminum ? aluminum::hole_bearing_lb(edge_in, anchor.diameter_in, plate.thickness_in, used.ultimate_psi)
+                    : steel::hole_bearing_lb(clear_in, anchor.diameter_in, plate.thickness_in, used.ultimate_psi);
+    const Adjusted usable =
+        available(nominal_lb, in_aluminum ? aluminum::rupture_safety : steel::bearing_safety, basis, capacity.clause);
+    capacity.value = usable.value;
+    capacity.steps = {
+        {"D", "anchor's diameter", "given", anchor.diameter_in, "in", "input"},
+        {"t", "plate thickness", "given", plate.thickness_in, "in", "input"},
+        {"L_c", "metal between the hole and the nearest edge", "given", clear_in, "in", "input"},
+        ultimate_step(metal, used),
+        {"R_n", "nominal bearing or tear-out",
+         in_aluminum ? "the lesser of (L_c + D/2) t F_u and 2 D t F_u" : "the lesser of 1.2 L_c t F_u and 2.4 D t F_u",
+         nominal_lb, "lb", capacity.clause}};
+    append(capacity.steps, usable.steps);
+    return capacity;
+}
+
+CheckResult at_hole(const CheckInput& input, std::size_t index) {
+    const catalog::Anchor& anchor = input.resolved.anchors[index];
+    CheckResult result;
+    result.subject = "hole " + anchor.id;
+    result.unit = "lb";
+    result.link = Link{"plate", subject(anchor), "shank against its hole"};
+    const demand::Worst worst = demand::worst_state(
+        input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
+    result.demand = worst.value;
+    result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
+    const Capacity strength = bearing(input, anchor);
+    if (!take_capacity(result, strength)) return result;
+    result.steps.push_back({"V", "largest shear of the anchor", "demand", result.demand, "lb", "demand"});
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> plate_hole_bearing(const CheckInput& input) {
+    std::vector<CheckResult> results;
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index)
+        results.push_back(at_hole(input, index));
+    return results;
+}
+
+const RegisterCheck registered_bearing{
+    {"plate-hole-bearing", "Anchor against its hole", "AISC 360-16 J3.10",
+     "Bearing and tear-out of the plate where each anchor's shear leans on its hole.", plate_hole_bearing}};
+
+}  // namespace
+
+double clear_edge_in(const model::Plate& plate, const model::Hole& hole) {
+    const Core inner = core(hole);
+    double distance = std::numeric_limits<double>::infinity();
+    for (const model::Segment& side : model::sides(model::polygon(plate.outline)))
+        distance = std::min(distance, model::distance_in(inner.segment, side));
+    const bool inside = model::edge_distance_in(plate.outline, hole.center) > 0.0;
+    return (inside ? distance : -distance) - inner.radius_in;
+}
+
+}  // namespace toehold::checks

@@ -1,0 +1,161 @@
+// The post bent by the push: a metal tube at the plate; a wood post at its shoe's top, and the shoe's wall, as a closed
+// tube, at the plate.
+#include "checks/anchor/seating.h"
+#include "checks/basis/wood_basis.h"
+#include "checks/post/foot.h"
+#include "checks/post/tube.h"
+#include "demand/worst.h"
+#include "resistance/wood/member_factors.h"
+#include "resistance/wood/member_strength.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+namespace toehold::checks {
+namespace {
+
+struct Allowable {
+    Adjusted edgewise, flatwise;  ///< load on the narrow and on the wide face
+    double critical_psi = 0.0;
+};
+
+/// Free above the shoe, in; the guard is not counted on to hold the post sideways.
+double free_height_in(const CheckInput& input, const model::WoodPost& post) {
+    return std::max(0.0, model::lever_height_in(input.resolved.detail) - post.shoe.height_in);
+}
+
+Allowable allowable(const CheckInput& input, const model::WoodPost& post, const catalog::LumberGrade& grade) {
+    const model::Basis& basis = input.resolved.detail.basis;
+    const double narrow = std::min(post.width_in, post.depth_in);
+    const double wide = std::max(post.width_in, post.depth_in);
+    const double free = free_height_in(input, post);
+    const bool sized = grade.size_factor_applies;
+    Allowable result;
+    result.edgewise = adjust_bending(grade.bending_psi,
+                                     {narrow, wide, sized, wide > narrow ? free : 0.0, grade.modulus_min_psi}, basis);
+    result.flatwise = adjust_bending(grade.bending_psi, {wide, narrow, sized, 0.0, 0.0}, basis);
+    if (wide > narrow && free > 0.0) {
+        const double slenderness =
+            resistance::beam_slenderness(resistance::effective_length_in(free, wide), wide, narrow);
+        result.critical_psi =
+            resistance::critical_buckling_psi(adjust_modulus_min(grade.modulus_min_psi, basis).value, slenderness);
+    }
+    return result;
+}
+
+struct Bending {
+    double about_x_psi = 0.0, about_y_psi = 0.0;
+    double ratio = 0.0;
+};
+
+Bending bending(const PushMoment& moment, const model::WoodPost& post, const Allowable& allowed) {
+    Bending result;
+    result.about_x_psi = resistance::bending_stress_psi(moment.about_x_lb_in, post.width_in, post.depth_in);
+    result.about_y_psi = resistance::bending_stress_psi(moment.about_y_lb_in, post.depth_in, post.width_in);
+    const bool deep_along_y = post.depth_in >= post.width_in;
+    result.ratio = resistance::biaxial_bending_ratio(
+        {deep_along_y ? result.about_x_psi : result.about_y_psi, allowed.edgewise.value,
+         deep_along_y ? result.about_y_psi : result.about_x_psi, allowed.flatwise.value, allowed.critical_psi});
+    return result;
+}
+
+void add_steps(CheckResult& result, const model::WoodPost& post, const PushMoment& moment, const Bending& worst) {
+    append(result.steps,
+           {{"h_s", "height of the shoe above the plate's underside", "given", post.shoe.height_in, "in", "input"},
+            {"M", "moment at the shoe's top", "push times the height above it", moment.total_lb_in, "lb in", "demand"},
+            {"S_x", "section modulus about x", "b d^2/6", resistance::section_modulus_in3(post.width_in, post.depth_in),
+             "in3", ""},
+            {"S_y", "section modulus about y", "d b^2/6", resistance::section_modulus_in3(post.depth_in, post.width_in),
+             "in3", ""},
+            {"f_bx", "bending stress about x", "M_x/S_x", worst.about_x_psi, "psi", "NDS 2018 3.3.2"},
+            {"f_by", "bending stress about y", "M_y/S_y", worst.about_y_psi, "psi", "NDS 2018 3.3.2"}});
+}
+
+void add_allowable(CheckResult& result, const Adjusted& adjusted, const char* symbol, const char* meaning) {
+    append(result.steps, adjusted.steps);
+    result.steps.push_back({symbol, meaning, "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+}
+
+void note_vertical_force(CheckResult& result, const demand::LoadCase& load) {
+    if (load.down_lb != 0.0) result.note = "The vertical force on the post is not in this ratio.";
+}
+
+/// The worst push on the post at the shoe's top, as a ratio: NDS 2018 3.9.2 without axial force, factors of
+/// Table 4.3.1.
+CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& post) {
+    CheckResult result;
+    result.clause = "NDS 2018 3.9.2";
+    const std::optional<catalog::LumberGrade>& grade = input.resolved.post_grade;
+    if (!grade) {
+        lacks_evidence(result, "The post's grade is not known.");
+        return result;
+    }
+    const Allowable allowed = allowable(input, post, *grade);
+    const auto moment_of = [&](const demand::State& state) {
+        return push_moment(input.demand, state, post.shoe.height_in);
+    };
+    const demand::Worst worst = demand::worst_state(
+        input.demand, [&](const demand::State& state) { return bending(moment_of(state), post, allowed).ratio; });
+    const demand::State& state = input.demand.states.at(worst.state);
+    const PushMoment moment = moment_of(state);
+    const Bending governing = bending(moment, post, allowed);
+    result.direction_deg = degrees(state.direction_rad);
+    add_steps(result, post, moment, governing);
+    result.steps.push_back({"F_b", "reference bending value", "given", grade->bending_psi, "psi", grade->source.text});
+    add_allowable(result, allowed.edgewise, "F_b1'", "allowable, load on the narrow face");
+    add_allowable(result, allowed.flatwise, "F_b2'", "allowable, load on the wide face");
+    note_vertical_force(result, load_case(input.demand, state));
+    result.capacity = 1.0;
+    if (!std::isfinite(governing.ratio)) {
+        result.ratio = std::numeric_limits<double>::infinity();
+        result.status = Status::fails;
+        result.note = "The post is too slender to bend on edge: it buckles sideways (NDS 2018 3.3.3.7, 3.9.2).";
+        return result;
+    }
+    result.demand = governing.ratio;
+    result.steps.push_back({"R", "both together", "f_b1/F_b1' + f_b2/(F_b2' (1 - (f_b1/F_bE)^2))", governing.ratio, "",
+                            "NDS 2018 Eq. 3.9-3"});
+    conclude(result);
+    return result;
+}
+
+CheckResult metal_post(const CheckInput& input) {
+    const model::BaseDetail& detail = input.resolved.detail;
+    CheckResult result =
+        tube_bending(input, post_foot(detail.post), input.resolved.post_metal, model::lever_height_in(detail));
+    result.subject = "post";
+    result.link = Link{"guard", "post", "post in bending"};
+    return result;
+}
+
+CheckResult wood_post(const CheckInput& input, const model::WoodPost& post) {
+    CheckResult result = wood_post_bending(input, post);
+    result.subject = "post";
+    result.link = Link{"guard", "post", "post in bending"};
+    return result;
+}
+
+/// A shoe is short: no sideways buckling. A vertical force rests on the plate through the post's end.
+CheckResult shoe_wall(const CheckInput& input, const model::WoodPost& post) {
+    CheckResult result =
+        tube_bending(input, post_foot(input.resolved.detail.post), input.resolved.post_metal, post.shoe.height_in);
+    result.subject = "shoe";
+    result.link = Link{"shoe", "plate", "shoe's wall in bending"};
+    if (result.note.empty()) result.note = "The shoe is taken as a closed sleeve; a saddle open at its sides has less.";
+    return result;
+}
+
+std::vector<CheckResult> post_bending(const CheckInput& input) {
+    if (const auto* post = std::get_if<model::WoodPost>(&input.resolved.detail.post))
+        return {wood_post(input, *post), shoe_wall(input, *post)};
+    return {metal_post(input)};
+}
+
+const RegisterCheck registered{{"post-bending", "Post in bending", "AISC 360-16 F7, F8; NDS 2018 3.9.2",
+                                "The post, and the wall of a wood post's shoe, under the moment of the worst push.",
+                                post_bending}};
+
+}  // namespace
+}  // namespace toehold::checks

@@ -1,0 +1,27 @@
+#pragma once
+// The post where it meets the plate: the tube's own outline, or the shoe's that holds a wood post.
+#include "demand/demand.h"
+#include "model/post.h"
+#include "resistance/steel/tube.h"
+
+namespace toehold::checks {
+
+struct PostFoot {
+    resistance::steel::TubeShape tube;
+    bool shoe = false;    ///< of a wood post
+    bool welded = false;  ///< to the plate; a metal tube always
+};
+[[nodiscard]] PostFoot post_foot(const model::Post& post);
+
+/// Moment of a state's push about the bearing plane, lb in, and its absolute parts about the plan axes.
+struct PushMoment {
+    double total_lb_in = 0.0;
+    double about_x_lb_in = 0.0;  ///< from the push along y
+    double about_y_lb_in = 0.0;
+};
+/// `above_in`: height of the section above the bearing plane; never below 0.
+[[nodiscard]] PushMoment push_moment(const demand::Demand& demand, const demand::State& state, double above_in = 0.0);
+
+[[nodiscard]] const demand::LoadCase& load_case(const demand::Demand& demand, const demand::State& state);
+
+}  // namespace toehold::checks

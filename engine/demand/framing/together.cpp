@@ -1,0 +1,102 @@
+#include "demand/framing/together.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <optional>
+
+namespace toehold::demand {
+namespace {
+
+bool loads(const MemberActions& actions) {
+    constexpr double nothing = 1e-6;
+    return std::max({std::abs(actions.vertical_moment_lb_in), std::abs(actions.horizontal_moment_lb_in),
+                     std::abs(actions.vertical_shear_lb), std::abs(actions.horizontal_shear_lb),
+                     std::abs(actions.torque_lb_in)}) > nothing;
+}
+
+double apart_rad(double a, double b) { return std::abs(std::remainder(a - b, 2.0 * std::numbers::pi)); }
+
+bool same_stiffness(const StiffnessScenario& a, const StiffnessScenario& b) {
+    return a.bed == b.bed && a.anchors == b.anchors && a.framing_gives == b.framing_gives;
+}
+
+/// Whether the other's state may stand beside one of this stiffness. Where the other has no such stiffness (its framing
+/// does not give, or its user fixed it), its first stands for all.
+bool beside(const Demand& other, const State& state, const StiffnessScenario& wanted) {
+    const bool known = std::any_of(other.scenarios.begin(), other.scenarios.end(),
+                                   [&](const StiffnessScenario& one) { return same_stiffness(one, wanted); });
+    return known ? same_stiffness(other.scenarios[state.scenario], wanted) : state.scenario == 0;
+}
+
+std::optional<std::size_t> matching_state(const Demand& own, const State& state, const Demand& other) {
+    std::optional<std::size_t> nearest;
+    double least_rad = std::numeric_limits<double>::infinity();
+    for (std::size_t index = 0; index < other.states.size(); ++index) {
+        const State& candidate = other.states[index];
+        if (other.cases[candidate.load_case].id != own.cases[state.load_case].id) continue;
+        if (!beside(other, candidate, own.scenarios[state.scenario])) continue;
+        const double apart = apart_rad(candidate.direction_rad, state.direction_rad);
+        if (apart < least_rad) {
+            least_rad = apart;
+            nearest = index;
+        }
+    }
+    return nearest;
+}
+
+void add(MemberActions& all, const MemberActions& more) {
+    const auto grow = [](double& value, double by) { value = std::copysign(std::abs(value) + std::abs(by), value); };
+    grow(all.vertical_moment_lb_in, more.vertical_moment_lb_in);
+    grow(all.horizontal_moment_lb_in, more.horizontal_moment_lb_in);
+    grow(all.vertical_shear_lb, more.vertical_shear_lb);
+    grow(all.horizontal_shear_lb, more.horizontal_shear_lb);
+    grow(all.torque_lb_in, more.torque_lb_in);
+}
+
+void add(HoldForces& all, const HoldForces& more) {
+    all.up_lb += more.up_lb;
+    all.across_lb += more.across_lb;
+    all.along_lb += more.along_lb;
+    all.torque_lb_in += more.torque_lb_in;
+    all.turning_lb_in += more.turning_lb_in;
+}
+
+void add(FramingState& all, const FramingState& more) {
+    for (std::size_t member = 0; member < all.members.size(); ++member)
+        add(all.members[member], more.members.at(member));
+    for (std::size_t hold = 0; hold < all.holds.size(); ++hold) add(all.holds[hold], more.holds.at(hold));
+}
+
+}  // namespace
+
+bool acts_on_all_posts(const LoadCase& load) { return load.id == "line"; }
+
+std::vector<std::size_t> members_loaded(const Demand& demand) {
+    std::vector<std::size_t> loaded;
+    if (!demand.framing || demand.framing->states.empty()) return loaded;
+    for (std::size_t member = 0; member < demand.framing->states.front().members.size(); ++member) {
+        const bool any = std::any_of(demand.framing->states.begin(), demand.framing->states.end(),
+                                     [member](const FramingState& state) { return loads(state.members[member]); });
+        if (any) loaded.push_back(member);
+    }
+    return loaded;
+}
+
+Demand acting_together(const Demand& own, const std::vector<const Demand*>& others) {
+    Demand together = own;
+    if (!together.framing || together.framing->states.empty()) return together;
+    for (std::size_t index = 0; index < own.states.size(); ++index) {
+        const State& state = own.states[index];
+        if (!acts_on_all_posts(own.cases[state.load_case])) continue;
+        for (const Demand* const other : others) {
+            if (!other->framing || other->framing->states.empty()) continue;
+            const std::optional<std::size_t> match = matching_state(own, state, *other);
+            if (match) add(together.framing->states[index], other->framing->states[*match]);
+        }
+    }
+    return together;
+}
+
+}  // namespace toehold::demand

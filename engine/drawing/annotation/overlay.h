@@ -1,0 +1,58 @@
+#pragma once
+// What a drawing says of the forces: the push shown, each anchor's marks, the bed's pressure, the bent plate.
+#include "checks/result.h"
+#include "demand/demand.h"
+#include "units/quantity.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::drawing {
+
+/// How the anchors' tensions are found.
+enum class Method {
+    hand,      ///< lever arm to the toe edge, pushes square to the plate; a push aslant has no hand value
+    rigid,     ///< rigid plate on the bed
+    flexible,  ///< the plate's own bending
+};
+
+struct AnchorMark {
+    std::string id;
+    std::optional<double> tension_lb;   ///< under the push shown; absent: the method has no value for it
+    double shear_lb = 0.0;              ///< under the push shown
+    double shear_direction_rad = 0.0;   ///< of the force on the anchor, from +x counter-clockwise
+    double largest_tension_lb = 0.0;    ///< over all pushes
+    std::optional<double> capacity_lb;  ///< in tension, from the check of this anchor that is worst in tension
+    std::optional<double> ratio;        ///< worst of the checks of this anchor; absent: not known (yet)
+    checks::Status status = checks::Status::holds;
+    std::string worst_check;  ///< title of that check
+};
+
+struct PushShown {
+    double direction_rad = 0.0;
+    double push_lb = 0.0;
+    double down_lb = 0.0;
+    double height_in = 0.0;  ///< above the bearing plane
+    bool governing = false;  ///< the one that pulls most on any anchor
+};
+
+struct Overlay {
+    std::optional<PushShown> push;
+    std::vector<AnchorMark> anchors;          ///< in the order of the resolved anchors
+    std::optional<demand::PlateField> field;  ///< under the push shown
+    bool pressure = true;                     ///< draw the bed's pressure, with its scale
+    bool bent = false;                        ///< draw the plate's deflection, exaggerated, in the section
+    bool marks = true;                        ///< draw numbers and bars at the anchors
+    bool stale = false;                       ///< the detail has changed since
+    units::System system = units::System::us;
+    bool as_computed = true;  ///< pulls are of the stiffness as computed, and the plan says so
+};
+
+/// Tension of one anchor for every sampled direction, lb at equal steps from 0 rad.
+struct PolarCurve {
+    std::string id;
+    std::vector<double> tension_lb;
+};
+
+}  // namespace toehold::drawing

@@ -1,0 +1,93 @@
+#include "drawing/plan/sheet.h"
+#include "drawing/scene/shapes.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::drawing {
+namespace {
+
+std::vector<Point> foot_contour(const PostFoot& foot, double outward_in) {
+    const double half_width = 0.5 * foot.width_in + outward_in, half_depth = 0.5 * foot.depth_in + outward_in;
+    if (!foot.round) {
+        return {
+            {-half_width, -half_depth}, {half_width, -half_depth}, {half_width, half_depth}, {-half_width, half_depth}};
+    }
+    constexpr int chords = 96;
+    std::vector<Point> contour;
+    for (int index = 0; index < chords; ++index) {
+        const double angle = 2.0 * std::numbers::pi * index / chords;
+        contour.push_back({half_width * std::cos(angle), half_depth * std::sin(angle)});
+    }
+    return contour;
+}
+
+double wall_in(const model::Post& post) {
+    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return tube->wall_in;
+    if (const auto* const tube = std::get_if<model::RoundTube>(&post)) return tube->wall_in;
+    return std::get<model::WoodPost>(post).shoe.wall_in;
+}
+
+std::vector<Place> as_places(const std::vector<Point>& points) {
+    std::vector<Place> places;
+    places.reserve(points.size());
+    for (const Point& point : points) places.push_back(standing(point));
+    return places;
+}
+
+void add_axis_label(Scene& scene, const Place& at, const char* words, double angle_deg) {
+    Text text;
+    text.at = at;
+    text.words = words;
+    text.size = TextSize::fine;
+    text.across = Across::middle;
+    text.upright = angle_deg == 0.0 ? Upright::bottom : Upright::top;
+    text.angle_deg = angle_deg;
+    text.pen = Pen::dimension;
+    scene.items.emplace_back(std::move(text));
+}
+
+}  // namespace
+
+PostFoot post_foot(const model::Post& post) {
+    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return {tube->width_in, tube->depth_in};
+    if (const auto* const tube = std::get_if<model::RoundTube>(&post))
+        return {tube->diameter_in, tube->diameter_in, true};
+    const model::Shoe& shoe = std::get<model::WoodPost>(post).shoe;
+    return {shoe.width_in, shoe.depth_in};
+}
+
+void add_weld(Scene& scene, const PlanSheet& sheet) {
+    const auto& weld = on_deck(sheet.subject.detail).weld;
+    if (!weld || !(weld->leg_in > 0.0)) return;
+    scene.items.emplace_back(
+        area(foot_contour(post_foot(sheet.subject.detail.post), weld->leg_in), Pen::thin, Fill::plate, "weld"));
+}
+
+void add_post(Scene& scene, const PlanSheet& sheet) {
+    const model::Post& post = sheet.subject.detail.post;
+    const PostFoot foot = post_foot(post);
+    Path ring{{as_places(foot_contour(foot, 0.0))}, true, Pen::cut, Fill::metal_cut, "post"};
+    const double wall = wall_in(post);
+    const bool hollow = wall > 0.0 && 2.0 * wall < std::min(foot.width_in, foot.depth_in);
+    if (hollow) ring.contours.push_back(as_places(foot_contour(foot, -wall)));
+    scene.items.emplace_back(std::move(ring));
+    if (const auto* const wood = std::get_if<model::WoodPost>(&post)) {
+        scene.items.emplace_back(
+            area(foot_contour({wood->width_in, wood->depth_in}, 0.0), Pen::outline, Fill::wood_end, "post"));
+    }
+}
+
+void add_axes(Scene& scene, const PlanSheet& sheet) {
+    constexpr double beyond_mm = 2.0;
+    const Box& shown = sheet.shown;
+    const Place right = standing({shown.high.x, 0.0}, {beyond_mm, 0.0});
+    const Place top = standing({0.0, shown.high.y}, {0.0, beyond_mm});
+    scene.items.emplace_back(line(standing({shown.low.x, 0.0}, {-beyond_mm, 0.0}), right, Pen::center));
+    scene.items.emplace_back(line(standing({0.0, shown.low.y}, {0.0, -beyond_mm}), top, Pen::center));
+    add_axis_label(scene, moved_mm(right, 1.0, 0.0), "x, along the rail", 90.0);
+    add_axis_label(scene, moved_mm(top, 0.0, 1.0), "y, outward", 0.0);
+}
+
+}  // namespace toehold::drawing

@@ -1,0 +1,237 @@
+#include "export/json/review_json.h"
+
+#include "export/json/keys.h"
+#include "format/figures.h"
+
+#include <nlohmann/json.hpp>
+
+namespace toehold::exporting {
+namespace {
+
+// Keys keep the order in which they are written; an infinite number is written as null.
+using Json = nlohmann::ordered_json;
+
+Json optional_number(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
+
+/// An array of one object for every item; empty, never null, when there is none.
+template <class Items, class Object>
+Json array_of(const Items& items, Object&& object) {
+    Json array = Json::array();
+    for (const auto& item : items) array.push_back(object(item));
+    return array;
+}
+
+Json governing(const review::Governing& governing) {
+    if (governing.check.empty()) return nullptr;
+    return {{"check", governing.check},
+            {"ratio", governing.ratio},
+            {"direction_deg", optional_number(governing.direction_deg)},
+            {"title", governing.title},
+            {"subject", governing.subject}};
+}
+
+Json anchor(const catalog::Anchor& anchor, const demand::AnchorEnvelope& envelope) {
+    return {{"id", anchor.id},
+            {"x_in", anchor.at.x_in},
+            {"y_in", anchor.at.y_in},
+            {"tension_lb", envelope.tension_lb},
+            {"shear_lb", envelope.shear_lb},
+            {"direction_deg", format::degrees(envelope.direction_rad)},
+            {"hand_tension_lb", envelope.hand_edge_lb},
+            {"rigid_tension_lb", envelope.rigid_tension_lb},
+            {"flexible_tension_lb", envelope.flexible_tension_lb ? Json(*envelope.flexible_tension_lb) : Json(nullptr)},
+            {"tension_low_lb", envelope.tension_low_lb},
+            {"proof_tension_lb", envelope.proof_tension_lb},
+            {"hand_to_anchor_tension_lb", envelope.hand_anchor_lb},
+            {"stiffness_lb_per_in", envelope.stiffness_lb_per_in},
+            {"stiffness_source", envelope.stiffness_source},
+            {"fastener", anchor.name},
+            {"embedment_in", anchor.embedment_in},
+            {"thread_in_block_in", anchor.thread_in_block_in}};
+}
+
+Json anchors(const review::Review& review) {
+    Json array = Json::array();
+    if (!review.demand) return array;
+    for (std::size_t index = 0; index < review.demand->anchors.size(); ++index) {
+        array.push_back(anchor(review.resolved.anchors.at(index), review.demand->anchors[index]));
+    }
+    return array;
+}
+
+Json bearing(const std::optional<demand::Demand>& demand) {
+    if (!demand || demand->states.empty()) return nullptr;
+    const demand::State& state = demand->states.at(demand->peak_bearing_state);
+    double contact_area_in2 = 0.0;
+    for (const demand::SupportForce& support : state.supports) contact_area_in2 += support.contact_area_in2;
+    return {{"peak_psi", demand->peak_bearing_psi},
+            {"contact_area_in2", contact_area_in2},
+            {"direction_deg", format::degrees(state.direction_rad)}};
+}
+
+Json step(const checks::Step& step) {
+    return {{"symbol", step.symbol}, {"meaning", step.meaning}, {"formula", step.formula},
+            {"value", step.value},   {"unit", step.unit},       {"clause", step.clause}};
+}
+
+Json link(const std::optional<checks::Link>& link) {
+    if (!link) return nullptr;
+    return {{"from", link->from}, {"to", link->to}, {"by", link->by}};
+}
+
+Json check(const checks::CheckResult& result) {
+    return {{"id", result.id},
+            {"title", result.title},
+            {"subject", result.subject},
+            {"clause", result.clause},
+            {"demand", result.demand},
+            {"capacity", result.capacity},
+            {"unit", result.unit},
+            {"ratio", result.ratio},
+            {"status", key(result.status)},
+            {"direction_deg", optional_number(result.direction_deg)},
+            {"steps", array_of(result.steps, step)},
+            {"note", result.note},
+            {"link", link(result.link)}};
+}
+
+Json finding(const checks::Finding& finding) {
+    return {{"id", finding.id},
+            {"severity", key(finding.severity)},
+            {"clause", finding.clause},
+            {"message", finding.message},
+            {"subject", finding.subject}};
+}
+
+Json path_link(const review::PathLink& link) {
+    return {{"from", link.link.from}, {"to", link.link.to},         {"by", link.link.by},
+            {"demand", link.demand},  {"capacity", link.capacity},  {"unit", link.unit},
+            {"ratio", link.ratio},    {"status", key(link.status)}, {"check", link.check}};
+}
+
+Json plate_field(const std::optional<demand::PlateField>& field) {
+    if (!field) return nullptr;
+    Json nodes = Json::array();
+    for (const demand::PlateField::Node& node : field->nodes) {
+        nodes.push_back({{"x_in", node.at.x_in},
+                         {"y_in", node.at.y_in},
+                         {"lift_in", node.lift_in},
+                         {"pressure_psi", node.pressure_psi}});
+    }
+    return {
+        {"direction_deg", format::degrees(field->direction_rad)}, {"nodes", nodes}, {"triangles", field->triangles}};
+}
+
+Json plate_accuracy(const std::optional<demand::PlateAccuracy>& plate) {
+    if (!plate) return nullptr;
+    return {{"unknowns", plate->unknowns},
+            {"reduced_unknowns", plate->reduced_unknowns},
+            {"mesh_error", plate->mesh_error},
+            {"reduction_error", plate->reduction_error}};
+}
+
+Json proof(const std::optional<demand::Demand>& demand) {
+    if (!demand) return nullptr;
+    return {{"force_residual", demand->proof.force_residual},
+            {"moment_residual", demand->proof.moment_residual},
+            {"complementarity_residual", demand->proof.complementarity_residual},
+            {"solves", demand->proof.solves},
+            {"plate", plate_accuracy(demand->proof.plate)}};
+}
+
+Json bending(const std::optional<demand::Bending>& bending) {
+    if (!bending) return nullptr;
+    return {{"prying", bending->prying},
+            {"prying_direction_deg", format::degrees(bending->prying_direction_rad)},
+            {"softest_lb_in_per_rad", bending->softest_lb_in_per_rad},
+            {"rigid_softest_lb_in_per_rad", bending->rigid_softest_lb_in_per_rad},
+            {"blocks_change", bending->framing_change ? Json(*bending->framing_change) : Json(nullptr)}};
+}
+
+Json assumption(const review::Assumption& assumption) {
+    return {{"text", assumption.text}, {"other_choice", assumption.other_choice}};
+}
+
+Json load(const demand::LoadCase& load) {
+    return {{"id", load.id},           {"name", load.name},           {"push_lb", load.push_lb},
+            {"down_lb", load.down_lb}, {"height_in", load.height_in}, {"load_factor", load.load_factor},
+            {"source", load.source}};
+}
+
+Json scenario(const demand::StiffnessScenario& scenario) {
+    return {{"bed", scenario.bed}, {"anchors", scenario.anchors}, {"blocks_give", scenario.framing_gives}};
+}
+
+Json support(const demand::Support& support) {
+    return {{"id", support.id},
+            {"stiffness_psi_per_in", support.stiffness_psi_per_in},
+            {"stiffness_source", support.stiffness_source}};
+}
+
+Json hold(const review::Review& review, const demand::Hold& hold) {
+    const demand::HoldStiffness& stiffness = hold.stiffness;
+    return {{"member", model::subject(model::member(review.resolved.detail.framing, hold.member))},
+            {"to", hold.to},
+            {"vertical_lb_per_in", stiffness.vertical_lb_per_in},
+            {"torque_lb_in_per_rad", stiffness.torque_lb_in},
+            {"turning_lb_in_per_rad", stiffness.turning_lb_in},
+            {"source", stiffness.source},
+            {"nominal", stiffness.vertical_is_nominal || stiffness.torque_is_nominal || stiffness.turning_is_nominal}};
+}
+
+Json framing(const review::Review& review) {
+    if (!review.demand || !review.demand->framing) return nullptr;
+    const demand::FramingDemand& framing = *review.demand->framing;
+    Json holds = Json::array();
+    for (const demand::Hold& one : framing.holds) holds.push_back(hold(review, one));
+    return {{"joists_described", framing.joists_described},
+            {"unstable", framing.unstable},
+            {"residual", framing.residual},
+            {"holds", holds}};
+}
+
+Json remedy(const review::Remedy& remedy) {
+    return {{"id", remedy.id},
+            {"change", remedy.text},
+            {"verdict", key(remedy.verdict)},
+            {"governing", governing(remedy.governing)},
+            {"failing_results", remedy.failing_results},
+            {"failing_findings", remedy.failing_findings}};
+}
+
+Json document(const review::Review& review) {
+    const demand::Demand nothing;
+    const demand::Demand& demand = review.demand ? *review.demand : nothing;
+    return {{"schema", "toehold.review/1"},
+            {"detail", review.detail},
+            {"input_sha256", review.input_sha256},
+            {"verdict", key(review.verdict)},
+            {"governing", governing(review.governing)},
+            {"anchors", anchors(review)},
+            {"bearing", bearing(review.demand)},
+            {"checks", array_of(review.checks, check)},
+            {"findings", array_of(review.findings, finding)},
+            {"load_path", array_of(review.load_path, path_link)},
+            {"proof", proof(review.demand)},
+            {"assumptions", array_of(review.assumptions, assumption)},
+            {"cautions", review.cautions},
+            {"reason", review.reason},
+            {"no_demand", review.demand ? Json(nullptr) : Json(review.no_demand)},
+            {"loads", array_of(demand.cases, load)},
+            {"range", array_of(demand.scenarios, scenario)},
+            {"supports", array_of(demand.supports, support)},
+            {"bending", bending(demand.bending)},
+            {"plate_field", plate_field(demand.field)},
+            {"remedies", array_of(review.remedies, remedy)},
+            {"framing", framing(review)}};
+}
+
+}  // namespace
+
+std::string review_json(const review::Review& review) {
+    constexpr int indent = 2;
+    // A stray byte in somebody's text must not cost the reader the review.
+    return document(review).dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace toehold::exporting

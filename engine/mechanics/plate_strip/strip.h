@@ -1,0 +1,40 @@
+#pragma once
+// Strips of a plate that carry forces beyond a section back to it: the strip method (common practice). Each anchor
+// spreads at 45 degrees; anchors whose spreads overlap share one strip. Bearing spreads at 45 degrees from the length
+// it is spread over. Tension and bearing bend the plate opposite ways and are never set off against each other. in, lb.
+#include "mechanics/plate_strip/bearing_bound.h"
+
+#include <span>
+#include <vector>
+
+namespace toehold::mechanics {
+
+/// One anchor's tension beyond a section.
+struct StripAnchor {
+    std::size_t anchor = 0;
+    double tension_lb = 0.0;
+    double arm_in = 0.0;
+};
+
+struct PlateStrip {
+    Interval span;  ///< before the plate's edges and holes cut it
+    double moment_lb_in = 0.0;
+    double width_in = 0.0;             ///< of metal
+    std::vector<StripAnchor> anchors;  ///< empty: bearing
+    BearingBeyond bearing;
+    std::vector<SupportBearing> supports;  ///< the bearing at most, support by support; empty: of a plane pressure
+
+    /// Moment per inch of width; infinite where no metal is left to carry one.
+    [[nodiscard]] double intensity_lb() const;
+};
+
+/// Strips of the anchors beyond the section that pull. `tension_lb` and `places`: of every anchor, in one order.
+[[nodiscard]] std::vector<PlateStrip> anchor_strips(const PlateSection& section, std::span<const double> tension_lb,
+                                                    std::span<const Point> places);
+/// The worse, to the inch of width, of two readings of the bearing: a plane pressure over each support, and the most
+/// that its resultant and highest pressure allow. Never worse than the highest pressure on all of the area beyond.
+/// `areas`: one for every support, or none, where their outlines are not known.
+[[nodiscard]] PlateStrip bearing_strip(const PlateSection& section, std::span<const AreaAtSection> areas,
+                                       std::span<const PatchForce> supports, std::span<const PlanePressure> plane);
+
+}  // namespace toehold::mechanics

@@ -1,0 +1,158 @@
+#include "model/project.h"
+
+#include "model/placement.h"
+#include "model/problem_list.h"
+#include "model/validate.h"
+
+#include <algorithm>
+#include <set>
+#include <stdexcept>
+
+namespace toehold::model {
+namespace {
+
+constexpr const char* lone_id = "P1";
+
+const NamedMount* find_mount(const Project& project, const std::string& id) {
+    const auto found = std::find_if(project.mounts.begin(), project.mounts.end(),
+                                    [&id](const NamedMount& mount) { return mount.id == id; });
+    return found == project.mounts.end() ? nullptr : &*found;
+}
+
+bool has_post(const Project& project, const std::string& id) {
+    return std::any_of(project.posts.begin(), project.posts.end(),
+                       [&id](const PlacedPost& post) { return post.id == id; });
+}
+
+/// Each id once, and none empty.
+template <class Items>
+void check_ids(ProblemList& problems, const std::string& element, const Items& items) {
+    std::set<std::string> seen;
+    for (const auto& item : items) {
+        problems.at(element + "[" + item.id + "]");
+        if (item.id.empty()) problems.add("the id is empty", "a name");
+        if (!seen.insert(item.id).second) problems.add("the id is used twice", "an id of its own", item.id);
+    }
+}
+
+void check_posts(ProblemList& problems, const Project& project) {
+    if (project.posts.empty()) problems.at("posts").add("the project has no post", "one post or more");
+    if (project.posts.size() > most_posts) {
+        problems.at("posts").add("too many posts", "at most " + std::to_string(most_posts),
+                                 std::to_string(project.posts.size()));
+    }
+    for (const PlacedPost& post : project.posts) {
+        problems.at("posts/post[" + post.id + "]");
+        if (find_mount(project, post.mount) == nullptr) {
+            problems.add("no mount has this id", "the id of a mount of this project", post.mount);
+        }
+        problems.between("x (in)", post.at.x_in, -largest_length_in, largest_length_in);
+        problems.between("y (in)", post.at.y_in, -largest_length_in, largest_length_in);
+        if (post.rail_length_ft) problems.positive("rail length (ft)", *post.rail_length_ft, 100.0);
+    }
+    for (std::size_t i = 0; i < project.posts.size(); ++i) {
+        for (std::size_t j = i + 1; j < project.posts.size(); ++j) {
+            if (project.posts[i].at != project.posts[j].at) continue;
+            problems.at("posts/post[" + project.posts[j].id + "]")
+                .add("the post stands where post " + project.posts[i].id + " stands", "a place of its own");
+        }
+    }
+}
+
+void check_lines(ProblemList& problems, const Project& project) {
+    for (const GuardLine& line : project.guard_lines) {
+        problems.at("guard-lines/guard-line[" + line.id + "]");
+        if (line.posts.size() < 2) problems.add("a guard line has fewer than two posts", "two posts or more");
+        for (const std::string& post : line.posts) {
+            if (!has_post(project, post)) problems.add("no post has this id", "the id of a post of this project", post);
+        }
+    }
+}
+
+/// A fault of what posts share is said once, not once a post.
+void check_details(Problems& all, const Project& project) {
+    for (const PlacedPost& post : project.posts) {
+        if (find_mount(project, post.mount) == nullptr) continue;
+        for (Problem& problem : validate(detail_of(project, post))) {
+            if (std::find(all.begin(), all.end(), problem) == all.end()) all.push_back(std::move(problem));
+        }
+    }
+}
+
+void move_along(double& coordinate_in, PlanAxis axis, Position place) {
+    coordinate_in -= model::coordinate_in(place, axis);
+}
+
+}  // namespace
+
+Project project_of(const BaseDetail& detail) {
+    Project project;
+    project.name = detail.name;
+    project.note = detail.note;
+    project.guard = detail.guard;
+    project.framing = detail.framing;
+    project.mounts = {{lone_id, detail.post, detail.mount}};
+    project.posts = {{lone_id, {}, lone_id}};
+    project.loads = detail.loads;
+    project.basis = detail.basis;
+    project.remarks = detail.remarks;
+    return project;
+}
+
+bool is_lone_detail(const Project& project) {
+    return project.posts.size() == 1 && project.posts.front().at == Position{} &&
+           !project.posts.front().rail_length_ft && project.mounts.size() == 1 && project.guard_lines.empty();
+}
+
+Framing seen_from(const Framing& framing, Position place) {
+    Framing moved = framing;
+    const PlanAxis along = framing.joists ? framing.joists->along : PlanAxis::y;
+    if (moved.joists) {
+        for (Joist& joist : moved.joists->members) move_along(joist.offset_in, other(along), place);
+        if (moved.joists->from_in) move_along(*moved.joists->from_in, along, place);
+        if (moved.joists->to_in) move_along(*moved.joists->to_in, along, place);
+    }
+    for (Rim& rim : moved.rims) {
+        move_along(rim.at_in, along, place);
+        move_along(rim.from_in, other(along), place);
+        move_along(rim.to_in, other(along), place);
+    }
+    for (JoistSupport& support : moved.supports) move_along(support.at_in, along, place);
+    for (Block& block : moved.blocks) {
+        move_along(block.from_in, block.along, place);
+        move_along(block.to_in, block.along, place);
+        move_along(block.across_in, other(block.along), place);
+    }
+    return moved;
+}
+
+BaseDetail detail_of(const Project& project, const PlacedPost& post) {
+    const NamedMount* const mount = find_mount(project, post.mount);
+    if (mount == nullptr) throw std::out_of_range("no mount " + post.mount);
+    BaseDetail detail;
+    detail.name = is_lone_detail(project) ? project.name : project.name + ", " + post.id;
+    detail.note = project.note;
+    detail.guard = project.guard;
+    detail.post = mount->post;
+    detail.mount = mount->mount;
+    detail.framing = seen_from(project.framing, post.at);
+    detail.loads = project.loads;
+    detail.basis = project.basis;
+    if (detail.loads.line && post.rail_length_ft) detail.loads.line->spacing_ft = *post.rail_length_ft;
+    if (!is_lone_detail(project)) detail.project = project.name;
+    return detail;
+}
+
+Problems validate(const Project& project) {
+    ProblemList problems;
+    check_ids(problems, "mounts/mount", project.mounts);
+    check_ids(problems, "posts/post", project.posts);
+    check_ids(problems, "guard-lines/guard-line", project.guard_lines);
+    check_posts(problems, project);
+    check_lines(problems, project);
+    Problems all = problems.take();
+    if (project.posts.size() <= most_posts) check_details(all, project);
+    return all;
+}
+
+}  // namespace toehold::model

@@ -1,0 +1,115 @@
+#include "review/project_review.h"
+
+#include "demand/framing/together.h"
+#include "model/member.h"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+namespace toehold::review {
+namespace {
+
+using format::phrase;
+
+/// For each post, the members it loads; none where it has no demand.
+std::vector<std::set<std::size_t>> loaded_by(const std::vector<demand::Outcome>& outcomes) {
+    std::vector<std::set<std::size_t>> all;
+    for (const demand::Outcome& outcome : outcomes) {
+        std::set<std::size_t> members;
+        if (outcome.demand) {
+            for (const std::size_t member : demand::members_loaded(*outcome.demand)) members.insert(member);
+        }
+        all.push_back(std::move(members));
+    }
+    return all;
+}
+
+bool meet(const std::set<std::size_t>& a, const std::set<std::size_t>& b) {
+    return std::any_of(a.begin(), a.end(), [&b](std::size_t member) { return b.contains(member); });
+}
+
+std::vector<SharedMember> shared_members(const model::Project& project, const std::vector<ResolvedPost>& posts,
+                                         const std::vector<std::set<std::size_t>>& loaded) {
+    std::vector<SharedMember> shared;
+    const std::vector<model::Member> members = model::members(project.framing);
+    for (std::size_t index = 0; index < members.size(); ++index) {
+        SharedMember one{model::part_of(members[index]), {}};
+        for (std::size_t post = 0; post < posts.size(); ++post) {
+            if (loaded[post].contains(index)) one.posts.push_back(posts[post].post.id);
+        }
+        if (one.posts.size() > 1) shared.push_back(std::move(one));
+    }
+    return shared;
+}
+
+bool any_together(const std::vector<demand::Outcome>& outcomes) {
+    return std::any_of(outcomes.begin(), outcomes.end(), [](const demand::Outcome& outcome) {
+        return outcome.demand &&
+               std::any_of(outcome.demand->cases.begin(), outcome.demand->cases.end(), demand::acts_on_all_posts);
+    });
+}
+
+std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
+    if (review.posts.size() < 2) return {};
+    if (review.shared.empty())
+        return {phrase("No two posts load the same framing member: each is reviewed by itself.")};
+    std::vector<format::Phrase> all;
+    if (review.pushes_together) {
+        all.push_back(phrase(
+            "A load along the rail acts on all posts at once, in one direction: on framing that posts share, the "
+            "forces of all of them are added. Along a member the largest forces of each post are added even "
+            "where they stand apart, which is conservative."));
+    }
+    all.push_back(
+        phrase("The concentrated load stands at one post at a time, so that loads of other posts are not added to it "
+               "(IBC 2021 1607.9.1.1). A load stated by the user is taken as one post's own."));
+    all.push_back(phrase("Anchor tension, bearing and movement of the guard's top count the post's own loads alone."));
+    return all;
+}
+
+Verdict gravest(const std::vector<PostReview>& posts) {
+    const auto has = [&posts](Verdict verdict) {
+        return std::any_of(posts.begin(), posts.end(),
+                           [verdict](const PostReview& post) { return post.review.verdict == verdict; });
+    };
+    if (has(Verdict::inadequate)) return Verdict::inadequate;
+    return has(Verdict::incomplete) || posts.empty() ? Verdict::incomplete : Verdict::adequate;
+}
+
+}  // namespace
+
+ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
+                             const std::string& input_sha256) {
+    std::vector<demand::Outcome> outcomes;
+    outcomes.reserve(posts.size());
+    for (const ResolvedPost& post : posts) outcomes.push_back(demand::find_demand(post.resolved));
+    const std::vector<std::set<std::size_t>> loaded = loaded_by(outcomes);
+
+    ProjectReview result;
+    result.project = project.name;
+    result.input_sha256 = input_sha256;
+    result.remarks = project.remarks;
+    result.shared = shared_members(project, posts, loaded);
+    result.pushes_together = !result.shared.empty() && any_together(outcomes);
+    for (std::size_t index = 0; index < posts.size(); ++index) {
+        PostReview one;
+        one.post = posts[index].post;
+        std::vector<const demand::Demand*> others;
+        for (std::size_t other = 0; other < posts.size(); ++other) {
+            if (other == index || !meet(loaded[index], loaded[other])) continue;
+            one.shares_with.push_back(posts[other].post.id);
+            others.push_back(&*outcomes[other].demand);
+        }
+        demand::Outcome outcome = outcomes[index];
+        if (outcome.demand && !others.empty()) outcome.demand = demand::acting_together(*outcome.demand, others);
+        one.review = evaluate(posts[index].resolved, std::move(outcome), input_sha256);
+        add_assumptions(one.review);
+        result.posts.push_back(std::move(one));
+    }
+    result.verdict = gravest(result.posts);
+    result.assumptions = assumptions_of(result);
+    return result;
+}
+
+}  // namespace toehold::review

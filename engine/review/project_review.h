@@ -1,0 +1,46 @@
+#pragma once
+// A project in, a review of every post out. Posts whose bases load the same framing are reviewed with the others' loads
+// on it, where those loads can act at the same time.
+#include "model/project.h"
+#include "review/review.h"
+
+#include <string>
+#include <vector>
+
+namespace toehold::review {
+
+/// One post's detail with its catalog rows, ready to be reviewed.
+struct ResolvedPost {
+    model::PlacedPost post;
+    catalog::Resolved resolved;
+};
+
+struct PostReview {
+    model::PlacedPost post;
+    Review review;
+    /// Posts that load members this one loads too, in the project's order.
+    std::vector<std::string> shares_with;
+};
+
+/// A member that more than one post loads.
+struct SharedMember {
+    model::PartId part;
+    std::vector<std::string> posts;  ///< two or more, in the project's order
+};
+
+struct ProjectReview {
+    std::string project;  ///< its name
+    std::string input_sha256;
+    Verdict verdict = Verdict::incomplete;    ///< the gravest of the posts'
+    std::vector<PostReview> posts;            ///< in the project's order
+    std::vector<SharedMember> shared;         ///< in the order of members
+    bool pushes_together = false;             ///< loads that act on all posts were put on the shared framing together
+    std::vector<format::Phrase> assumptions;  ///< on what acts together and what cannot
+    std::vector<model::Remark> remarks;
+};
+
+/// `posts` are of one project: their framing is one framing, each seen from its own post. Throws as `review` does.
+[[nodiscard]] ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
+                                           const std::string& input_sha256);
+
+}  // namespace toehold::review

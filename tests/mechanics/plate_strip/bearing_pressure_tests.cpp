@@ -1,0 +1,63 @@
+// The pressure found again from its resultant, against pressures chosen beforehand.
+#include "mechanics/plate_strip/bearing_pressure.h"
+
+#include "support/compare.h"
+
+using namespace toehold;
+using namespace toehold::mechanics;
+
+namespace {
+
+const Polygon patch = {{-2.0, 0.0}, {2.0, 0.0}, {2.0, 3.0}, {-2.0, 3.0}};
+
+std::vector<PlanePressure> pressures_of(double force_lb, Point at, Point peak_at, const std::vector<Polygon>& patches) {
+    const PatchForce support{force_lb, at, 0.0, peak_at, 0.0};
+    return plane_pressures({&support, 1}, patches);
+}
+
+PlateSection section_along_x(double offset_in) {
+    PlateSection section;
+    section.normal_y = 1.0;
+    section.offset_in = offset_in;
+    section.chord = {-2.0, 2.0};
+    return section;
+}
+
+}  // namespace
+
+TEST_CASE("A triangular pressure over part of a patch is found from its resultant", "[closed-form]") {
+    // p = 100 (y - 1.2) psi for y > 1.2: F = 4 x 100 x 1.8^2/2 = 648 lb at y = 1.2 + 2/3 x 1.8 = 2.4.
+    const auto found = pressures_of(648.0, {0.0, 2.4}, {0.0, 3.0}, {patch});
+    REQUIRE(found.size() == 1);
+    CHECK_CLOSE(found[0].psi.slope_y, 100.0, 1e-7, 0.0);
+    CHECK_CLOSE(found[0].psi.at_origin, -120.0, 1e-7, 0.0);
+    CHECK_CLOSE(found[0].psi.slope_x, 0.0, 0.0, 1e-6);
+    // Beyond y = 2: 4 x 100 x integral of (y - 1.2) from 2 to 3 = 400 x 1.3 = 520 lb; moment 400 x (0.8/2 + 1/3) =
+    // 293.33.
+    const auto beyond = bearing_beyond(section_along_x(2.0), found);
+    CHECK_CLOSE(beyond.force_lb, 520.0, 1e-7, 0.0);
+    CHECK_CLOSE(beyond.moment_lb_in, 400.0 * (0.4 + 1.0 / 3.0), 1e-7, 0.0);
+    CHECK_CLOSE(beyond.extent.length(), 4.0, 1e-9, 0.0);
+    // All of it lies beyond y = 1: the moment is that of the resultant.
+    CHECK_CLOSE(bearing_beyond(section_along_x(1.0), found).moment_lb_in, 648.0 * 1.4, 1e-7, 0.0);
+    CHECK(bearing_beyond(section_along_x(3.5), found).force_lb == 0.0);
+}
+
+TEST_CASE("A pressure that varies both ways puts its resultant off the middle", "[closed-form]") {
+    // p = 50 + 10 x over the whole patch: F = 600, x = 10 x (4^3 x 3/12)/600 = 160/600.
+    const auto found = pressures_of(600.0, {160.0 / 600.0, 1.5}, {2.0, 1.5}, {patch});
+    REQUIRE(found.size() == 1);
+    CHECK_CLOSE(found[0].psi.slope_x, 10.0, 1e-7, 0.0);
+    CHECK_CLOSE(found[0].psi.at_origin, 50.0, 1e-7, 0.0);
+    const auto beyond = bearing_beyond(section_along_x(1.0), found);
+    CHECK_CLOSE(beyond.force_lb, 400.0, 1e-7, 0.0);
+    // Along the section t = -x.
+    CHECK_CLOSE(beyond.along_in, -160.0 / 600.0, 1e-7, 0.0);
+}
+
+TEST_CASE("A force whose patch is not known acts whole at its highest pressure", "[property]") {
+    const auto found = pressures_of(100.0, {0.0, 1.0}, {0.0, 3.0}, {});
+    REQUIRE(found.size() == 1);
+    CHECK(bearing_beyond(section_along_x(1.0), found).moment_lb_in == 200.0);
+    CHECK(pressures_of(0.0, {}, {}, {}).empty());
+}

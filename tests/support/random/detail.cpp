@@ -1,0 +1,229 @@
+#include "support/random/detail.h"
+
+#include "support/random/framing.h"
+#include "xml/detail_file.h"
+
+#include <ostream>
+
+namespace toehold::test {
+namespace {
+
+using namespace toehold::model;
+
+Post post(const Chance& chance) {
+    const auto wall = [&] { return chance.between(0.05, 0.9); };
+    switch (chance.whole(0, 3)) {
+        case 0: {
+            const double width = chance.about(2.1);
+            return RectangularTube{width, width, wall(), chance.id()};
+        }
+        case 1:
+            return RectangularTube{chance.between(2.0, 2.5), chance.between(2.6, 3.0), wall(), chance.id()};
+        case 2:
+            return RoundTube{chance.between(2.0, 3.0), wall(), chance.id()};
+        default:
+            break;
+    }
+    WoodPost wood{chance.about(2.5), chance.between(2.4, 2.5), chance.id(), chance.id(), chance.coin(), {}};
+    wood.shoe = {chance.one_of<ShoeAttachment>({ShoeAttachment::welded, ShoeAttachment::bolted}),
+                 chance.about(3.0),
+                 chance.about(3.0),
+                 chance.between(0.1, 0.25),
+                 chance.between(1.0, 9.0),
+                 chance.id(),
+                 chance.perhaps(10.0, 1e5),
+                 chance.words()};
+    return wood;
+}
+
+Outline outline(const Chance& chance) {
+    const double half = chance.between(4.0, 6.0);
+    switch (chance.whole(0, 2)) {
+        case 0:
+            return RectangleOutline{2.0 * half, 2.0 * half, chance.given(0.1, 1.0), {chance.given(-0.1, 0.1), 0.0}};
+        case 1:
+            return CircleOutline{3.0 * half, {0.0, chance.given(-0.1, 0.1)}};
+        default:
+            break;
+    }
+    PolygonOutline polygon{
+        {{-half, -half}, {half, -half}, {half, half}, {chance.between(-0.1, 0.1), half + 1.0}, {-half, half}}};
+    if (!chance.fits()) polygon.corners.resize(static_cast<std::size_t>(chance.whole(0, 5)));
+    return polygon;
+}
+
+Plate plate(const Chance& chance) {
+    Plate result;
+    if (chance.coin()) result.id = chance.id();
+    result.name = chance.words();
+    result.metal = chance.id();
+    result.thickness_in = chance.between(0.1, 1.0);
+    result.outline = outline(chance);
+    for (const Position place : {Position{-2.5, -2.5}, {2.5, -2.5}, {2.5, 2.5}, {-2.5, 2.5}}) {
+        const std::string stem(1, static_cast<char>('A' + result.holes.size()));
+        Hole hole{chance.own_id(stem), place, RoundHole{chance.between(0.3, 0.6)}};
+        hole.center.x_in += chance.between(-0.1, 0.1);
+        if (chance.coin())
+            hole.shape = Slot{chance.between(0.8, 1.2), chance.between(0.3, 0.6), chance.given(-180.0, 180.0)};
+        result.holes.push_back(hole);
+    }
+    if (!chance.fits()) result.holes.resize(static_cast<std::size_t>(chance.whole(0, 4)));
+    return result;
+}
+
+ThroughBolt through_bolt(const Chance& chance) {
+    ThroughBolt bolt{chance.id(), chance.id(), {}};
+    switch (chance.whole(0, 2)) {
+        case 0:
+            break;
+        case 1:
+            bolt.below = Washer{chance.id()};
+            break;
+        default:
+            bolt.below =
+                BackingPlate{chance.between(1.0, 4.0), chance.between(1.0, 4.0), chance.between(0.1, 0.5), chance.id()};
+    }
+    return bolt;
+}
+
+Fastener fastener(const Chance& chance) {
+    const double length = chance.between(3.0, 9.0);
+    switch (chance.whole(0, 3)) {
+        case 0:
+            return LagScrew{chance.id(), length, chance.perhaps(1.0, 3.0)};
+        case 1:
+            return WoodScrew{chance.id(), length, chance.perhaps(1.0, 3.0)};
+        case 2:
+            return through_bolt(chance);
+        default:
+            break;
+    }
+    return ReportedFastener{"a " + chance.words(),       chance.words(),
+                            chance.between(0.1, 0.5),    length,
+                            chance.between(1.0, 3.0),    chance.given(50.0, 500.0),
+                            chance.given(100.0, 5000.0), chance.given(100.0, 900.0),
+                            chance.given(1.0, 2.0),      chance.given(0.1, 2.0),
+                            chance.given(0.1, 4.0),      chance.given(0.1, 2.0)};
+}
+
+AnchorGroup group(const Chance& chance, std::vector<std::string> holes) {
+    AnchorGroup result{std::move(holes), fastener(chance), {}, chance.words(), chance.perhaps(1.0, 1e4)};
+    if (chance.coin()) result.washer = Washer{chance.id()};
+    return result;
+}
+
+std::vector<AnchorGroup> anchors(const Chance& chance, const std::vector<Hole>& holes) {
+    std::vector<AnchorGroup> result;
+    if (chance.fits()) {
+        if (chance.coin()) result.push_back(group(chance, {holes[0].id, holes[2].id}));
+        result.push_back(group(chance, {}));
+        return result;
+    }
+    for (int left = chance.whole(0, 3); left > 0; --left) {
+        result.push_back(
+            group(chance, chance.coin() ? std::vector<std::string>{"A", "nowhere"} : std::vector<std::string>{}));
+    }
+    return result;
+}
+
+Layers layers(const Chance& chance) {
+    Layers result;
+    if (chance.coin()) {
+        result.decking = Decking{chance.id(), chance.between(0.5, 2.0), chance.words()};
+        if (chance.coin())
+            result.decking->fastening =
+                DeckingFastening{chance.between(0.1, 0.3), chance.between(2.0, 4.0),  chance.count(1, 4),
+                                 chance.between(2.0, 8.0), chance.given(10.0, 300.0), chance.words()};
+    }
+    for (int left = chance.whole(0, 2); left > 0; --left)
+        result.shims.push_back({chance.id(), chance.between(0.1, 0.5)});
+    return result;
+}
+
+Loads loads(const Chance& chance) {
+    Loads result;
+    result.directions = chance.one_of<Directions>({Directions::all_round, Directions::outward});
+    if (chance.coin()) result.concentrated = ConcentratedLoad{chance.between(50.0, 500.0), chance.given(-100.0, 100.0)};
+    if (chance.coin())
+        result.line = LineLoad{chance.between(10.0, 99.0), chance.between(1.0, 9.0), chance.given(-9.0, 900.0)};
+    for (int left = chance.whole(0, 2); left > 0; --left)
+        result.user.push_back({"u " + chance.words(), chance.between(0.0, 99.0), chance.given(-9.0, 9.0),
+                               chance.perhaps(1.0, 42.0), chance.words()});
+    result.stated = result.concentrated || result.line || !result.user.empty();
+    return result;
+}
+
+Basis basis(const Chance& chance) {
+    Basis result;
+    result.method = chance.one_of<Method>({Method::asd, Method::lrfd});
+    result.load_duration = chance.perhaps(0.9, 1.6);
+    result.time_effect = chance.perhaps(0.6, 1.0);
+    if (chance.coin())
+        result.moisture = chance.one_of<Moisture>({Moisture::wet, Moisture::dry, Moisture::dried_in_service});
+    if (chance.coin())
+        result.temperature =
+            chance.one_of<Temperature>({Temperature::to_100F, Temperature::to_125F, Temperature::to_150F});
+    if (chance.coin()) result.incised = chance.coin();
+    if (chance.coin())
+        result.decking_in_shear = chance.one_of<DeckingInShear>({DeckingInShear::gap, DeckingInShear::bearing});
+    if (chance.coin()) result.plate = chance.one_of<PlateBehaviour>({PlateBehaviour::flexible, PlateBehaviour::rigid});
+    if (chance.coin()) result.code = chance.one_of<BuildingCode>({BuildingCode::irc_2021, BuildingCode::ibc_2021});
+    if (chance.coin())
+        result.stiffness = FixedStiffness{chance.between(1e-3, 1e6), chance.between(1e-3, 1e6), "r " + chance.words()};
+    return result;
+}
+
+Remark remark(const Chance& chance) {
+    using State = Remark::State;
+    Remark result{{}, chance.words(), "w " + chance.words(), chance.words(), {}, State::open};
+    if (chance.coin()) result.about = chance.id();
+    if (chance.coin()) result.date = "2024-02-29";
+    result.state = chance.one_of<State>({State::open, State::settled});
+    return result;
+}
+
+PlateOnDeck plate_on_deck(const Chance& chance) {
+    PlateOnDeck result;
+    result.plate = plate(chance);
+    result.plate_below_surface_in = chance.given(0.1, 2.0);
+    if (chance.coin()) result.weld = Weld{chance.between(0.1, 0.5), chance.id()};
+    result.anchors = anchors(chance, result.plate.holes);
+    result.layers = layers(chance);
+    return result;
+}
+
+BaseDetail detail(const Chance& chance) {
+    BaseDetail result;
+    result.name = chance.words();
+    result.note = chance.words();
+    result.project = chance.words();
+    result.guard = {chance.between(30.0, 48.0),
+                    chance.one_of<Occupancy>({Occupancy::other, Occupancy::one_and_two_family})};
+    result.post = post(chance);
+    result.mount = plate_on_deck(chance);
+    result.framing = random_framing(chance);
+    result.loads = loads(chance);
+    result.basis = basis(chance);
+    for (int left = chance.whole(0, 2); left > 0; --left) result.remarks.push_back(remark(chance));
+    return result;
+}
+
+}  // namespace
+
+rc::Gen<model::BaseDetail> any_detail() {
+    return rc::gen::exec([] { return detail(Chance(false)); });
+}
+
+rc::Gen<model::BaseDetail> sound_detail() {
+    return rc::gen::exec([] { return detail(Chance(true)); });
+}
+
+model::BaseDetail random_detail(unsigned seed) { return sound_detail()(rc::Random(seed), rc::kNominalSize).value(); }
+
+}  // namespace toehold::test
+
+namespace toehold::model {
+
+void showValue(const BaseDetail& detail, std::ostream& stream) { stream << xml::write_detail(detail); }
+
+}  // namespace toehold::model
