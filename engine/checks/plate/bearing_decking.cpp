@@ -1,6 +1,6 @@
 // The plate's toe presses on the decking, and through it on any shims: each must be allowed to bear and be strong
 // enough across its thickness.
-#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
 #include "demand/worst.h"
@@ -9,6 +9,8 @@
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 double peak_psi(const demand::State& state) {
     double peak = 0.0;
@@ -20,37 +22,42 @@ Adjusted allowable(const catalog::DeckingMaterial& material, const model::Basis&
     if (material.kind != catalog::DeckingKind::wood) return reported_value(material.bearing_psi, "psi", basis);
     Adjusted adjusted = adjust_compression_perp(material.bearing_psi, basis);
     adjusted.steps.insert(adjusted.steps.begin(),
-                          {"F_c,perp", "reference compression across the grain of " + material.name, "given",
-                           material.bearing_psi, "psi", "decking catalog"});
+                          {"F_c,perp", phrase("reference compression perpendicular to grain, {}", material.name),
+                           "given", material.bearing_psi, "psi", "decking catalog"});
     return adjusted;
 }
 
-CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, std::string subject) {
+CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, model::PartId part) {
     const demand::Worst worst = demand::worst_state(input.demand, peak_psi);
     CheckResult result;
-    result.subject = std::move(subject);
+    result.part = std::move(part);
     result.demand = worst.value;
     result.unit = "psi";
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.steps.push_back({"f_c,perp", "largest pressure under the plate", "demand", worst.value, "psi", "demand"});
+    result.steps.push_back(
+        {"f_c,perp", phrase("peak pressure under the plate"), "demand", worst.value, "psi", "demand"});
     if (!material.may_bear) {
         conclude(result);
-        result.note = "Bearing of a plate on this material is not permitted (" + material.name +
-                      "): stand the plate on the framing, or on wood packing in its place.";
+        result.note =
+            phrase("{} may not carry the bearing of a plate. Set the plate on the framing, or on wood packing.",
+                   material.name);
         return result;
     }
     if (!(material.bearing_psi > 0.0)) {
-        lacks_evidence(result, "No allowable bearing pressure is known for " + material.name +
-                                   ": take it from the boards' evaluation report.");
+        lacks_evidence(
+            result,
+            phrase(
+                "Allowable bearing pressure of {} is not specified. Take it from the evaluation report of the boards.",
+                material.name));
         return result;
     }
     const Adjusted adjusted = allowable(material, input.resolved.detail.basis);
     result.capacity = adjusted.value;
     append(result.steps, adjusted.steps);
-    result.steps.push_back(
-        {"F_c,perp'", "allowable pressure", "value times every factor; C_b taken as 1.0", adjusted.value, "psi", ""});
+    result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "reference value times every factor; C_b = 1.0",
+                            adjusted.value, "psi", ""});
     conclude(result);
-    result.note = "Largest pressure at the plate's edge, not the mean over the contact.";
+    result.note = phrase("Peak pressure at the edge of the plate, not the average over the contact area.");
     return result;
 }
 
@@ -58,19 +65,19 @@ std::vector<CheckResult> bearing_decking(const CheckInput& input) {
     std::vector<CheckResult> results;
     if (input.demand.states.empty()) return results;
     if (on_deck(input.resolved).decking) {
-        results.push_back(bearing_on(input, *on_deck(input.resolved).decking, "decking"));
-        results.back().link = Link{"plate", "decking", "bearing"};
+        results.push_back(bearing_on(input, *on_deck(input.resolved).decking, {model::PartKind::decking}));
+        results.back().link = link_between({model::PartKind::plate}, {model::PartKind::decking}, phrase("bearing"));
     }
     for (std::size_t index = 0; index < on_deck(input.resolved).shims.size(); ++index) {
-        results.push_back(bearing_on(input, on_deck(input.resolved).shims[index], "shim " + std::to_string(index + 1)));
+        results.push_back(bearing_on(input, on_deck(input.resolved).shims[index],
+                                     {model::PartKind::shim, std::to_string(index + 1)}));
     }
     return results;
 }
 
-const RegisterCheck registered{{"bearing-decking", "Bearing of the plate on the decking", "NDS 2018 3.10.2",
-                                "Largest pressure under the plate against what decking and shims may bear across their "
-                                "thickness.",
-                                bearing_decking}};
+const RegisterCheck registered{
+    {"bearing-decking", phrase("Plate bearing on decking"), "NDS 2018 3.10.2",
+     phrase("Peak pressure under the plate against the allowable bearing of decking and shims."), bearing_decking}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -1,7 +1,7 @@
 // The plate bent between its anchors and the post, between its toe and the post, and beyond its anchors, by the strip
 // method (common practice): at every push, on every straight section tangent to the post or through an anchor. Not a
 // point value: at a tube's corner the peak moment of plate theory has no limit.
-#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
 #include "checks/plate/bending_steps.h"
 #include "checks/post/foot.h"
 #include "demand/bed.h"
@@ -12,6 +12,8 @@
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 using mechanics::PlateSection;
 using mechanics::PlateStrip;
@@ -123,44 +125,47 @@ WorstStrips worst_strips(const CheckInput& input, const std::vector<Place>& plac
 }
 
 /// The anchor with the largest moment on the section.
-std::string leading_anchor(const CheckInput& input, const PlateStrip& strip) {
+model::PartId leading_anchor(const CheckInput& input, const PlateStrip& strip) {
     const auto lead = std::max_element(strip.anchors.begin(), strip.anchors.end(),
                                        [](const mechanics::StripAnchor& a, const mechanics::StripAnchor& b) {
                                            return a.tension_lb * a.arm_in < b.tension_lb * b.arm_in;
                                        });
-    return subject(input.resolved.anchors.at(lead->anchor));
+    return model::anchor_part(input.resolved.anchors.at(lead->anchor).id);
 }
 
 /// What the plate bears on where it presses most.
-std::string leading_support(const CheckInput& input, std::size_t state_index) {
-    if (on_deck(input.resolved.detail).layers.decking) return "decking";
+model::PartId leading_support(const CheckInput& input, std::size_t state_index) {
+    const model::PartId decking{model::PartKind::decking};
+    if (on_deck(input.resolved.detail).layers.decking) return decking;
     const demand::State& state = input.demand.states.at(state_index);
     const auto lead = std::max_element(
         state.supports.begin(), state.supports.end(),
         [](const demand::SupportForce& a, const demand::SupportForce& b) { return a.force_lb < b.force_lb; });
     const demand::Support& support = input.demand.supports.at(static_cast<std::size_t>(lead - state.supports.begin()));
-    if (support.kind != demand::SupportKind::member) return "decking";
-    return model::subject(model::member(input.resolved.detail.framing, support.member));
+    if (support.kind != demand::SupportKind::member) return decking;
+    return model::part_of(model::member(input.resolved.detail.framing, support.member));
 }
 
-std::string subject_of(const Governing& worst) {
-    if (worst.section->anchor) return "plate beyond its anchors";
-    return worst.strip.anchors.empty() ? "plate at its toe" : "plate at its anchors";
+model::PartId part_of(const Governing& worst) {
+    using model::PartPiece;
+    if (worst.section->anchor) return {model::PartKind::plate, {}, PartPiece::past_anchor};
+    return {model::PartKind::plate, {}, worst.strip.anchors.empty() ? PartPiece::at_toe : PartPiece::at_anchors};
 }
 
-/// What lies beyond an anchor bends the plate there but is no link of its own: it comes back through the post's foot.
+/// What lies past an anchor bends the plate there but is no link of its own: it comes back through the post's foot.
 std::optional<Link> link_of(const CheckInput& input, const Governing& worst) {
     if (worst.section->anchor) return std::nullopt;
     const bool pulled = !worst.strip.anchors.empty();
-    return Link{"plate", pulled ? leading_anchor(input, worst.strip) : leading_support(input, worst.state),
-                "plate in bending"};
+    return link_between({model::PartKind::plate},
+                        pulled ? leading_anchor(input, worst.strip) : leading_support(input, worst.state),
+                        phrase("plate bending"));
 }
 
 CheckResult result_of(const CheckInput& input, const Governing& worst, bool welded) {
     const model::Plate& plate = on_deck(input.resolved.detail).plate;
     const PlateStrip& strip = worst.strip;
     CheckResult result;
-    result.subject = subject_of(worst);
+    result.part = part_of(worst);
     result.unit = "lb in";
     result.demand = strip.moment_lb_in;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
@@ -191,10 +196,9 @@ std::vector<CheckResult> plate_bending(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"plate-bending", "Plate in bending", "AISC 360-16 F11; strip method, common practice",
-     "The plate on straight sections tangent to the post (its weld line), between it and the "
-     "anchors that pull and between it and the toe that bears; and through each anchor, "
-     "under the bearing beyond it.",
+    {"plate-bending", phrase("Plate bending"), "AISC 360-16 F11; strip method, common practice",
+     phrase("Plate bending on straight sections tangent to the post: between the post and the anchors in tension, and "
+            "between the post and the toe in bearing; and through each anchor, under the bearing past it."),
      plate_bending}};
 
 }  // namespace

@@ -1,6 +1,6 @@
 #include "checks/plate/bending_steps.h"
 
-#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
 #include "resistance/aluminum/member.h"
 #include "resistance/steel/member.h"
 
@@ -8,6 +8,8 @@
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 using mechanics::PlateSection;
 using mechanics::PlateStrip;
@@ -24,11 +26,11 @@ std::string bound(const SupportBearing& bearing) {
 
 void add_support_steps(std::vector<Step>& steps, const CheckInput& input, const SupportBearing& bearing) {
     const std::string& id = input.demand.supports.at(bearing.support).id;
-    steps.push_back({"F_" + id, "bearing on " + id, "demand", bearing.force_lb, "lb", "demand"});
-    steps.push_back({"s_" + id, "its resultant beyond the section", "demand", bearing.arm_in, "in", "demand"});
-    steps.push_back({"p_" + id, "its highest pressure", "demand", bearing.peak_psi, "psi", "demand"});
-    steps.push_back({"M_" + id, "its moment about the section at most, however its pressure varies", bound(bearing),
-                     bearing.moment_lb_in, "lb in", ""});
+    steps.push_back({"F_" + id, phrase("bearing on {}", id), "demand", bearing.force_lb, "lb", "demand"});
+    steps.push_back({"s_" + id, phrase("its resultant past the section"), "demand", bearing.arm_in, "in", "demand"});
+    steps.push_back({"p_" + id, phrase("its peak pressure"), "demand", bearing.peak_psi, "psi", "demand"});
+    steps.push_back({"M_" + id, phrase("its largest moment about the section for any pressure distribution"),
+                     bound(bearing), bearing.moment_lb_in, "lb in", ""});
 }
 
 void in_aluminum(Capacity& capacity, double width_in, double thickness_in, const BesideWeld& used,
@@ -41,7 +43,7 @@ void in_aluminum(Capacity& capacity, double width_in, double thickness_in, const
     const Adjusted yielding = available(nominal.yield_lb_in, aluminum::yield_safety, basis, clause);
     const Adjusted rupture = available(nominal.rupture_lb_in, aluminum::rupture_safety, basis, clause);
     const bool yields = yielding.value <= rupture.value;
-    capacity.steps.push_back({"M_n", yields ? "nominal moment at yielding" : "nominal moment at rupture",
+    capacity.steps.push_back({"M_n", yields ? phrase("nominal moment, yielding") : phrase("nominal moment, rupture"),
                               yields ? "F_y Z" : "F_u Z", yields ? nominal.yield_lb_in : nominal.rupture_lb_in, "lb in",
                               clause});
     append(capacity.steps, yields ? yielding.steps : rupture.steps);
@@ -56,7 +58,7 @@ void in_steel(Capacity& capacity, const catalog::Metal& metal, double width_in, 
     const double nominal = steel::plate_moment_lb_in(width_in, thickness_in, metal.yield_psi);
     const Adjusted usable = available(nominal, steel::flexure_safety, basis, clause);
     capacity.steps.push_back(
-        {"M_n", "nominal moment, at most 1.6 of that at first yield", "F_y Z", nominal, "lb in", clause});
+        {"M_n", phrase("nominal moment, at most 1.6 times the yield moment"), "F_y Z", nominal, "lb in", clause});
     append(capacity.steps, usable.steps);
     capacity.value = usable.value;
 }
@@ -65,23 +67,24 @@ void in_steel(Capacity& capacity, const catalog::Metal& metal, double width_in, 
 
 std::vector<Step> section_steps(const CheckInput& input, const PlateSection& section) {
     const std::string through =
-        section.anchor ? "through " + subject(input.resolved.anchors.at(*section.anchor)) : "tangent to the post";
-    return {{"a", "direction from the post to the section, from x", through, degrees(section.normal_rad), "deg",
-             "common practice"},
-            {"c", "from the post's axis to the section", "given", section.offset_in, "in", "input"},
-            {"b", "width of plate along the section", "given", section.chord.length(), "in", "input"}};
+        section.anchor ? "through anchor " + input.resolved.anchors.at(*section.anchor).id : "tangent to the post";
+    return {{"a", phrase("direction from the post to the section, from +x"), through, degrees(section.normal_rad),
+             "deg", "common practice"},
+            {"c", phrase("distance from the post axis to the section"), "given", section.offset_in, "in", "input"},
+            {"b", phrase("plate width along the section"), "given", section.chord.length(), "in", "input"}};
 }
 
 std::vector<Step> tension_steps(const CheckInput& input, const PlateStrip& strip) {
     std::vector<Step> steps;
     for (const mechanics::StripAnchor& anchor : strip.anchors) {
         const std::string& id = input.resolved.anchors.at(anchor.anchor).id;
-        steps.push_back({"T_" + id, "pull of anchor " + id, "demand", anchor.tension_lb, "lb", "demand"});
-        steps.push_back({"e_" + id, "from the section to anchor " + id, "given", anchor.arm_in, "in", "input"});
+        steps.push_back({"T_" + id, phrase("tension in anchor {}", id), "demand", anchor.tension_lb, "lb", "demand"});
+        steps.push_back(
+            {"e_" + id, phrase("distance from the section to anchor {}", id), "given", anchor.arm_in, "in", "input"});
     }
-    steps.push_back({"M", "moment on the section; bearing beyond it would lessen it and is not counted", "sum of T e",
-                     strip.moment_lb_in, "lb in", ""});
-    steps.push_back({"w", "width that carries it", "45 degrees from each anchor, within the plate, less holes",
+    steps.push_back({"M", phrase("moment on the section; bearing past it would reduce it and is not counted"),
+                     "sum of T e", strip.moment_lb_in, "lb in", ""});
+    steps.push_back({"w", phrase("width that resists it"), "45 degrees from each anchor, within the plate, less holes",
                      strip.width_in, "in", "common practice"});
     return steps;
 }
@@ -91,35 +94,37 @@ std::vector<Step> bearing_steps(const CheckInput& input, const PlateStrip& strip
     const bool at_most = !strip.supports.empty();
     std::vector<Step> steps;
     for (const SupportBearing& bearing : strip.supports) add_support_steps(steps, input, bearing);
-    steps.push_back({"R", "bearing beyond the section", at_most ? "at most" : "demand", beyond.force_lb, "lb",
+    steps.push_back({"R", phrase("bearing past the section"), at_most ? "at most" : "demand", beyond.force_lb, "lb",
                      at_most ? "" : "demand"});
-    steps.push_back({"e", "from the section to its resultant",
-                     at_most ? "M / R" : "pressure varying evenly over each support",
-                     beyond.moment_lb_in / beyond.force_lb, "in", ""});
-    steps.push_back({"M", "moment on the section; pulls beyond it would lessen it and are not counted",
+    steps.push_back({"e", phrase("distance from the section to its resultant"),
+                     at_most ? "M / R" : "linear pressure over each support", beyond.moment_lb_in / beyond.force_lb,
+                     "in", ""});
+    steps.push_back({"M", phrase("moment on the section; tension past it would reduce it and is not counted"),
                      at_most ? "sum over the supports" : "R e", strip.moment_lb_in, "lb in", ""});
-    steps.push_back({"w", "width that carries it",
-                     at_most ? "45 degrees from the length under the highest pressure, within the plate, less holes"
-                             : "45 degrees from the length of an even pressure with that resultant, within the plate, "
-                               "less holes",
-                     strip.width_in, "in", "common practice"});
+    steps.push_back(
+        {"w", phrase("width that resists it"),
+         at_most ? "45 degrees from the length under the peak pressure, within the plate, less holes"
+                 : "45 degrees from the length of a uniform pressure with that resultant, within the plate, less holes",
+         strip.width_in, "in", "common practice"});
     return steps;
 }
 
 std::vector<Step> stress_steps(const PlateStrip& strip, double thickness_in) {
     const double modulus = strip.width_in * thickness_in * thickness_in / 6.0;
     if (!(modulus > 0.0)) return {};
-    return {{"S", "elastic modulus of the strip", "w t^2/6", modulus, "in3", ""},
-            {"f_b", "elastic bending stress at the section, for comparison", "M / S", strip.moment_lb_in / modulus,
-             "psi", ""}};
+    return {{"S", phrase("elastic section modulus of the strip"), "w t^2/6", modulus, "in3", ""},
+            {"f_b", phrase("elastic bending stress at the section, for comparison"), "M / S",
+             strip.moment_lb_in / modulus, "psi", ""}};
 }
 
-std::string section_rule(const PlateSection& section) {
+format::Phrase section_rule(const PlateSection& section) {
     if (section.anchor)
-        return "Sections through each anchor's centre, square to the line from the post's axis and parallel to x and "
-               "to y; moment by equilibrium of the bearing beyond, the hole taken out of the width.";
-    return "Sections tangent to the post's outline, moment by equilibrium of what lies beyond: plate theory's own peak "
-           "at a tube's corner is singular, growing with every refinement of a mesh.";
+        return phrase(
+            "Sections pass through each anchor center, square to the line from the post axis and parallel to x and y. "
+            "The moment is from the bearing past the section; holes are deducted from the width.");
+    return phrase(
+        "Sections are tangent to the post outline, and the moment is from statics of what lies past them: the peak "
+        "moment of plate theory at a tube corner is singular, growing with every refinement of a mesh.");
 }
 
 Capacity plate_moment(const catalog::Metal& metal, double width_in, double thickness_in, bool welded,
@@ -128,11 +133,11 @@ Capacity plate_moment(const catalog::Metal& metal, double width_in, double thick
     const BesideWeld used = strengths(metal, welded);
     capacity.missing = used.missing;
     if (capacity.missing.empty() && !(used.yield_psi > 0.0))
-        capacity.missing = "The yield strength of " + metal.name + " is not known.";
+        capacity.missing = phrase("Yield strength of {} is not specified.", metal.name);
     if (!capacity.missing.empty()) return capacity;
-    capacity.steps = {
-        {"t", "plate thickness", "given", thickness_in, "in", "input"},
-        {"Z", "plastic modulus of the strip", "w t^2/4", 0.25 * width_in * thickness_in * thickness_in, "in3", ""}};
+    capacity.steps = {{"t", phrase("plate thickness"), "given", thickness_in, "in", "input"},
+                      {"Z", phrase("plastic section modulus of the strip"), "w t^2/4",
+                       0.25 * width_in * thickness_in * thickness_in, "in3", ""}};
     capacity.steps.push_back(yield_step(metal, used));
     if (metal.kind == catalog::MetalKind::aluminum) {
         capacity.steps.push_back(ultimate_step(metal, used));
@@ -141,7 +146,8 @@ Capacity plate_moment(const catalog::Metal& metal, double width_in, double thick
         in_steel(capacity, metal, width_in, thickness_in, basis);
     }
     const bool asd = basis.method == model::Method::asd;
-    capacity.steps.push_back({"M_c", "usable moment", asd ? "M_n / Omega" : "phi M_n", capacity.value, "lb in", ""});
+    capacity.steps.push_back(
+        {"M_c", phrase("available moment"), asd ? "M_n / Omega" : "phi M_n", capacity.value, "lb in", ""});
     return capacity;
 }
 

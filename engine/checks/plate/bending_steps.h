@@ -16,7 +16,7 @@ namespace toehold::checks {
 /// The elastic stress on that width; none where no metal is left.
 [[nodiscard]] std::vector<Step> stress_steps(const mechanics::PlateStrip& strip, double thickness_in);
 /// How sections of this kind are chosen, in one sentence.
-[[nodiscard]] std::string section_rule(const mechanics::PlateSection& section);
+[[nodiscard]] format::Phrase section_rule(const mechanics::PlateSection& section);
 
 /// Usable moment over a width of plate, lb in. `welded`: the section lies beside a weld, which softens aluminum; the
 /// whole width is then taken as softened. Steel: AISC 360-16 F11; aluminum: Aluminum Design Manual 2020 F.2 (from

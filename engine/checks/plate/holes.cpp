@@ -2,8 +2,8 @@
 // and J3.10; Aluminum Design Manual 2020 J.3 (from memory).
 #include "checks/plate/holes.h"
 
-#include "checks/anchor/seating.h"
 #include "checks/basis/metal_basis.h"
+#include "checks/basis/result_parts.h"
 #include "checks/registry.h"
 #include "demand/worst.h"
 #include "model/placement.h"
@@ -20,6 +20,8 @@
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 namespace aluminum = resistance::aluminum;
 namespace steel = resistance::steel;
@@ -59,20 +61,20 @@ CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
                                               : steel::minimum_edge_distance_in(anchor.diameter_in);
     const double standard_in = steel::standard_hole_in(anchor.diameter_in);
     CheckResult result;
-    result.subject = "hole " + anchor.id;
+    result.part = model::hole_part(anchor.id);
     result.clause = in_aluminum ? "Aluminum Design Manual 2020 J.3 (from memory)" : "AISC 360-16 J3.4";
     result.unit = "in";
     result.demand = from_center_in - 0.5 * standard_in;
     result.capacity = std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id)));
-    result.steps = {{"D", "anchor's diameter", "given", anchor.diameter_in, "in", "input"},
-                    {"L_e", "least distance from a standard hole's centre to an edge",
+    result.steps = {{"D", phrase("anchor diameter"), "given", anchor.diameter_in, "in", "input"},
+                    {"L_e", phrase("minimum edge distance, center of a standard hole"),
                      in_aluminum || anchor.diameter_in < 0.5 ? "1.5 D" : "table", from_center_in, "in",
                      in_aluminum                ? result.clause
                      : anchor.diameter_in < 0.5 ? "common practice; the table begins at 1/2 in"
                                                 : "AISC 360-16 Table J3.4"},
-                    {"d_h", "standard hole", "D + 1/16", standard_in, "in", "AISC 360-16 Table J3.3"},
-                    {"L_c,min", "least metal between hole and edge", "L_e - d_h/2", result.demand, "in", ""},
-                    {"L_c", "metal between this hole and the nearest edge", "given", result.capacity, "in", "input"}};
+                    {"d_h", phrase("standard hole diameter"), "D + 1/16", standard_in, "in", "AISC 360-16 Table J3.3"},
+                    {"L_c,min", phrase("minimum clear edge distance"), "L_e - d_h/2", result.demand, "in", ""},
+                    {"L_c", phrase("clear edge distance of this hole"), "given", result.capacity, "in", "input"}};
     conclude(result);
     return result;
 }
@@ -83,8 +85,8 @@ std::vector<CheckResult> plate_hole_edge(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered_edge{{"plate-hole-edge", "Hole to the plate's edge", "AISC 360-16 J3.4",
-                                     "The metal between each anchor's hole and the nearest edge of the plate.",
+const RegisterCheck registered_edge{{"plate-hole-edge", phrase("Plate hole edge distance"), "AISC 360-16 J3.4",
+                                     phrase("Metal between each anchor hole and the nearest edge of the plate."),
                                      plate_hole_edge}};
 
 /// Bearing or tear-out towards the nearest edge, whichever way the force points. Aluminum near the post may lie in the
@@ -108,14 +110,13 @@ Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
     const Adjusted usable =
         available(nominal_lb, in_aluminum ? aluminum::rupture_safety : steel::bearing_safety, basis, capacity.clause);
     capacity.value = usable.value;
-    capacity.steps = {
-        {"D", "anchor's diameter", "given", anchor.diameter_in, "in", "input"},
-        {"t", "plate thickness", "given", plate.thickness_in, "in", "input"},
-        {"L_c", "metal between the hole and the nearest edge", "given", clear_in, "in", "input"},
-        ultimate_step(metal, used),
-        {"R_n", "nominal bearing or tear-out",
-         in_aluminum ? "the lesser of (L_c + D/2) t F_u and 2 D t F_u" : "the lesser of 1.2 L_c t F_u and 2.4 D t F_u",
-         nominal_lb, "lb", capacity.clause}};
+    capacity.steps = {{"D", phrase("anchor diameter"), "given", anchor.diameter_in, "in", "input"},
+                      {"t", phrase("plate thickness"), "given", plate.thickness_in, "in", "input"},
+                      {"L_c", phrase("clear edge distance of the hole"), "given", clear_in, "in", "input"},
+                      ultimate_step(metal, used),
+                      {"R_n", phrase("nominal bearing or tear-out strength"),
+                       in_aluminum ? "min((L_c + D/2) t F_u, 2 D t F_u)" : "min(1.2 L_c t F_u, 2.4 D t F_u)",
+                       nominal_lb, "lb", capacity.clause}};
     append(capacity.steps, usable.steps);
     return capacity;
 }
@@ -123,16 +124,17 @@ Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
 CheckResult at_hole(const CheckInput& input, std::size_t index) {
     const catalog::Anchor& anchor = input.resolved.anchors[index];
     CheckResult result;
-    result.subject = "hole " + anchor.id;
+    result.part = model::hole_part(anchor.id);
     result.unit = "lb";
-    result.link = Link{"plate", subject(anchor), "shank against its hole"};
+    result.link =
+        link_between({model::PartKind::plate}, model::anchor_part(anchor.id), phrase("anchor shank in its hole"));
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     const Capacity strength = bearing(input, anchor);
     if (!take_capacity(result, strength)) return result;
-    result.steps.push_back({"V", "largest shear of the anchor", "demand", result.demand, "lb", "demand"});
+    result.steps.push_back({"V", phrase("largest anchor shear"), "demand", result.demand, "lb", "demand"});
     conclude(result);
     return result;
 }
@@ -145,8 +147,8 @@ std::vector<CheckResult> plate_hole_bearing(const CheckInput& input) {
 }
 
 const RegisterCheck registered_bearing{
-    {"plate-hole-bearing", "Anchor against its hole", "AISC 360-16 J3.10",
-     "Bearing and tear-out of the plate where each anchor's shear leans on its hole.", plate_hole_bearing}};
+    {"plate-hole-bearing", phrase("Anchor bearing on plate hole"), "AISC 360-16 J3.10",
+     phrase("Bearing and tear-out of the plate at each hole under the shear of its anchor."), plate_hole_bearing}};
 
 }  // namespace
 

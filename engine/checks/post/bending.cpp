@@ -1,6 +1,6 @@
 // The post bent by the push: a metal tube at the plate; a wood post at its shoe's top, and the shoe's wall, as a closed
 // tube, at the plate.
-#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
 #include "checks/post/tube.h"
@@ -15,6 +15,8 @@
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 struct Allowable {
     Adjusted edgewise, flatwise;  ///< load on the narrow and on the wide face
@@ -63,23 +65,25 @@ Bending bending(const PushMoment& moment, const model::WoodPost& post, const All
 
 void add_steps(CheckResult& result, const model::WoodPost& post, const PushMoment& moment, const Bending& worst) {
     append(result.steps,
-           {{"h_s", "height of the shoe above the plate's underside", "given", post.shoe.height_in, "in", "input"},
-            {"M", "moment at the shoe's top", "push times the height above it", moment.total_lb_in, "lb in", "demand"},
-            {"S_x", "section modulus about x", "b d^2/6", resistance::section_modulus_in3(post.width_in, post.depth_in),
-             "in3", ""},
-            {"S_y", "section modulus about y", "d b^2/6", resistance::section_modulus_in3(post.depth_in, post.width_in),
-             "in3", ""},
-            {"f_bx", "bending stress about x", "M_x/S_x", worst.about_x_psi, "psi", "NDS 2018 3.3.2"},
-            {"f_by", "bending stress about y", "M_y/S_y", worst.about_y_psi, "psi", "NDS 2018 3.3.2"}});
+           {{"h_s", phrase("height of the shoe above the underside of the plate"), "given", post.shoe.height_in, "in",
+             "input"},
+            {"M", phrase("moment at the top of the shoe"), "H (h - h_s)", moment.total_lb_in, "lb in", "demand"},
+            {"S_x", phrase("section modulus about x"), "b d^2/6",
+             resistance::section_modulus_in3(post.width_in, post.depth_in), "in3", ""},
+            {"S_y", phrase("section modulus about y"), "d b^2/6",
+             resistance::section_modulus_in3(post.depth_in, post.width_in), "in3", ""},
+            {"f_bx", phrase("bending stress about x"), "M_x/S_x", worst.about_x_psi, "psi", "NDS 2018 3.3.2"},
+            {"f_by", phrase("bending stress about y"), "M_y/S_y", worst.about_y_psi, "psi", "NDS 2018 3.3.2"}});
 }
 
-void add_allowable(CheckResult& result, const Adjusted& adjusted, const char* symbol, const char* meaning) {
+void add_allowable(CheckResult& result, const Adjusted& adjusted, const char* symbol, format::Phrase meaning) {
     append(result.steps, adjusted.steps);
-    result.steps.push_back({symbol, meaning, "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+    result.steps.push_back(
+        {symbol, std::move(meaning), "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
 }
 
 void note_vertical_force(CheckResult& result, const demand::LoadCase& load) {
-    if (load.down_lb != 0.0) result.note = "The vertical force on the post is not in this ratio.";
+    if (load.down_lb != 0.0) result.note = phrase("Vertical load on the post is not included in this ratio.");
 }
 
 /// The worst push on the post at the shoe's top, as a ratio: NDS 2018 3.9.2 without axial force, factors of
@@ -89,7 +93,7 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     result.clause = "NDS 2018 3.9.2";
     const std::optional<catalog::LumberGrade>& grade = input.resolved.post_grade;
     if (!grade) {
-        lacks_evidence(result, "The post's grade is not known.");
+        lacks_evidence(result, phrase("Post grade is not specified."));
         return result;
     }
     const Allowable allowed = allowable(input, post, *grade);
@@ -103,20 +107,21 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     const Bending governing = bending(moment, post, allowed);
     result.direction_deg = degrees(state.direction_rad);
     add_steps(result, post, moment, governing);
-    result.steps.push_back({"F_b", "reference bending value", "given", grade->bending_psi, "psi", grade->source.text});
-    add_allowable(result, allowed.edgewise, "F_b1'", "allowable, load on the narrow face");
-    add_allowable(result, allowed.flatwise, "F_b2'", "allowable, load on the wide face");
+    result.steps.push_back(
+        {"F_b", phrase("reference bending design value"), "given", grade->bending_psi, "psi", grade->source.text});
+    add_allowable(result, allowed.edgewise, "F_b1'", phrase("adjusted bending design value, load on the narrow face"));
+    add_allowable(result, allowed.flatwise, "F_b2'", phrase("adjusted bending design value, load on the wide face"));
     note_vertical_force(result, load_case(input.demand, state));
     result.capacity = 1.0;
     if (!std::isfinite(governing.ratio)) {
         result.ratio = std::numeric_limits<double>::infinity();
         result.status = Status::fails;
-        result.note = "The post is too slender to bend on edge: it buckles sideways (NDS 2018 3.3.3.7, 3.9.2).";
+        result.note = phrase("The post is too slender: it buckles sideways in bending (NDS 2018 3.3.3.7, 3.9.2).");
         return result;
     }
     result.demand = governing.ratio;
-    result.steps.push_back({"R", "both together", "f_b1/F_b1' + f_b2/(F_b2' (1 - (f_b1/F_bE)^2))", governing.ratio, "",
-                            "NDS 2018 Eq. 3.9-3"});
+    result.steps.push_back({"R", phrase("combined ratio"), "f_b1/F_b1' + f_b2/(F_b2' (1 - (f_b1/F_bE)^2))",
+                            governing.ratio, "", "NDS 2018 Eq. 3.9-3"});
     conclude(result);
     return result;
 }
@@ -125,15 +130,15 @@ CheckResult metal_post(const CheckInput& input) {
     const model::BaseDetail& detail = input.resolved.detail;
     CheckResult result =
         tube_bending(input, post_foot(detail.post), input.resolved.post_metal, model::lever_height_in(detail));
-    result.subject = "post";
-    result.link = Link{"guard", "post", "post in bending"};
+    result.part = {model::PartKind::post};
+    result.link = link_between({model::PartKind::guard}, {model::PartKind::post}, phrase("post bending"));
     return result;
 }
 
 CheckResult wood_post(const CheckInput& input, const model::WoodPost& post) {
     CheckResult result = wood_post_bending(input, post);
-    result.subject = "post";
-    result.link = Link{"guard", "post", "post in bending"};
+    result.part = {model::PartKind::post};
+    result.link = link_between({model::PartKind::guard}, {model::PartKind::post}, phrase("post bending"));
     return result;
 }
 
@@ -141,9 +146,10 @@ CheckResult wood_post(const CheckInput& input, const model::WoodPost& post) {
 CheckResult shoe_wall(const CheckInput& input, const model::WoodPost& post) {
     CheckResult result =
         tube_bending(input, post_foot(input.resolved.detail.post), input.resolved.post_metal, post.shoe.height_in);
-    result.subject = "shoe";
-    result.link = Link{"shoe", "plate", "shoe's wall in bending"};
-    if (result.note.empty()) result.note = "The shoe is taken as a closed sleeve; a saddle open at its sides has less.";
+    result.part = {model::PartKind::shoe};
+    result.link = link_between({model::PartKind::shoe}, {model::PartKind::plate}, phrase("shoe wall bending"));
+    if (result.note.empty())
+        result.note = phrase("Shoe checked as a closed sleeve; a saddle open at the sides has less strength.");
     return result;
 }
 
@@ -153,9 +159,9 @@ std::vector<CheckResult> post_bending(const CheckInput& input) {
     return {metal_post(input)};
 }
 
-const RegisterCheck registered{{"post-bending", "Post in bending", "AISC 360-16 F7, F8; NDS 2018 3.9.2",
-                                "The post, and the wall of a wood post's shoe, under the moment of the worst push.",
-                                post_bending}};
+const RegisterCheck registered{
+    {"post-bending", phrase("Post bending"), "AISC 360-16 F7, F8; NDS 2018 3.9.2",
+     phrase("Post, and wall of the shoe of a wood post, under the moment of the worst push."), post_bending}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -14,6 +14,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 constexpr const char* limit_clause = "ASTM E985 (h/12 read in a quotation of a maker's catalogue, to be confirmed)";
 
 /// E I of the post, lb in2, for a push along y (bent about x) and along x.
@@ -31,9 +33,9 @@ PostStiffness tube_stiffness(const catalog::Resolved& resolved) {
     const double modulus_psi = resolved.post_metal.modulus_psi;
     return {modulus_psi * section.inertia_x_in4,
             modulus_psi * section.inertia_y_in4,
-            {{"E", "modulus of elasticity of the post", resolved.post_metal.name, modulus_psi, "psi", "input"},
-             {"I_x", "moment of inertia about x", "of the tube", section.inertia_x_in4, "in4", ""},
-             {"I_y", "moment of inertia about y", "of the tube", section.inertia_y_in4, "in4", ""}}};
+            {{"E", phrase("modulus of elasticity of the post"), resolved.post_metal.name, modulus_psi, "psi", "input"},
+             {"I_x", phrase("moment of inertia about x"), "of the tube", section.inertia_x_in4, "in4", ""},
+             {"I_y", phrase("moment of inertia about y"), "of the tube", section.inertia_y_in4, "in4", ""}}};
 }
 
 PostStiffness wood_stiffness(const model::WoodPost& post, const catalog::LumberGrade& grade,
@@ -42,11 +44,13 @@ PostStiffness wood_stiffness(const model::WoodPost& post, const catalog::LumberG
     const double about_x_in4 = post.width_in * std::pow(post.depth_in, 3) / 12.0;
     const double about_y_in4 = post.depth_in * std::pow(post.width_in, 3) / 12.0;
     PostStiffness result{modulus.value * about_x_in4, modulus.value * about_y_in4, {}};
-    result.steps = {{"E", "reference modulus of elasticity", "given", grade.modulus_psi, "psi", grade.source.text}};
+    result.steps = {
+        {"E", phrase("reference modulus of elasticity"), "given", grade.modulus_psi, "psi", grade.source.text}};
     append(result.steps, modulus.steps);
-    append(result.steps, {{"E'", "adjusted", "E and every factor", modulus.value, "psi", "NDS 2018 Table 4.3.1"},
-                          {"I_x", "moment of inertia about x", "b d^3/12", about_x_in4, "in4", ""},
-                          {"I_y", "moment of inertia about y", "d b^3/12", about_y_in4, "in4", ""}});
+    append(result.steps, {{"E'", phrase("adjusted modulus of elasticity"), "E and every factor", modulus.value, "psi",
+                           "NDS 2018 Table 4.3.1"},
+                          {"I_x", phrase("moment of inertia about x"), "b d^3/12", about_x_in4, "in4", ""},
+                          {"I_y", phrase("moment of inertia about y"), "d b^3/12", about_y_in4, "in4", ""}});
     return result;
 }
 
@@ -111,39 +115,43 @@ void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness
     const demand::State& state = input.demand.states[worst.state];
     const demand::LoadCase& load = load_case(input.demand, state);
     const double top_in = model::lever_height_in(input.resolved.detail);
-    append(result.steps,
-           {{"P", "push without its load factor", "demand", std::abs(load.push_lb) / load.load_factor, "lb", "demand"},
-            {"a", "height of the push above the plate's underside", "demand", load.height_in, "in", "demand"},
-            {"h_t", "height of the guard's top above the plate's underside", "given", top_in, "in", "input"}});
+    append(result.steps, {{"P", phrase("push without its load factor"), "demand",
+                           std::abs(load.push_lb) / load.load_factor, "lb", "demand"},
+                          {"a", phrase("height of the push above the underside of the plate"), "demand", load.height_in,
+                           "in", "demand"},
+                          {"h_t", phrase("height of the top of the guard above the underside of the plate"), "given",
+                           top_in, "in", "input"}});
     append(result.steps, post.steps);
     append(result.steps,
-           {{"u_p", "bending of the post, along the push", "P a^2 (3 h_t - a)/(6 E I): P h^3/(3 E I) at the top",
+           {{"u_p", phrase("post bending, along the push"), "P a^2 (3 h_t - a)/(6 E I): P h^3/(3 E I) at the top",
              worst.movement.post_in, "in", "statics"},
-            {"phi", "rotation of the post's foot on bed and anchors, softest state, under the factored load", "demand",
+            {"phi", phrase("rotation of the post base, softest state, under the factored load"), "demand",
              std::abs(state.rotation_rad), "rad", "demand"},
-            {"u_b", "turning of the base", "phi h_t, over the load factor", worst.movement.base_in, "in", "demand"},
-            {"u_f", "give of the framing alone", "grillage", worst.movement.framing_in, "in", "demand"},
-            {"u", "movement of the guard's top", "u_p + u_b + u_f", worst.movement.total_in(), "in", ""},
-            {"h", "height of the guard", "given", input.resolved.detail.guard.height_in, "in", "input"},
-            {"u_max", "largest movement", "h/12", result.capacity, "in", limit_clause}});
+            {"u_b", phrase("deflection from base rotation"), "phi h_t, over the load factor", worst.movement.base_in,
+             "in", "demand"},
+            {"u_f", phrase("deflection from framing"), "grillage", worst.movement.framing_in, "in", "demand"},
+            {"u", phrase("deflection at top of guard"), "u_p + u_b + u_f", worst.movement.total_in(), "in", ""},
+            {"h", phrase("guard height"), "given", input.resolved.detail.guard.height_in, "in", "input"},
+            {"u_max", phrase("deflection limit"), "h/12", result.capacity, "in", limit_clause}});
 }
 
 /// Why the framing's part is not whole; empty where it is.
-std::string framing_lacks(const demand::Demand& demand) {
-    if (demand.framing && !demand.framing->unstable.empty()) return "The framing is free to move: nothing bounds it.";
+format::Phrase framing_lacks(const demand::Demand& demand) {
+    if (demand.framing && !demand.framing->unstable.empty())
+        return phrase("Framing is not stable: nothing limits its movement.");
     if (!demand.framing || !demand.framing->joists_described)
-        return "The joists' lengths and supports are not described, so what they give is not in this movement.";
+        return phrase("Joist lengths and supports are not specified: joist flexibility is not included.");
     return {};
 }
 
 std::vector<CheckResult> guard_deflection(const CheckInput& input) {
     CheckResult result;
-    result.subject = "guard";
+    result.part = {model::PartKind::guard};
     result.unit = std::string("in");
     result.capacity = input.resolved.detail.guard.height_in / 12.0;
     const std::optional<PostStiffness> post = post_stiffness(input.resolved);
     if (!post) {
-        lacks_evidence(result, "The post's grade is not known.");
+        lacks_evidence(result, phrase("Post grade is not specified."));
         return {result};
     }
     const std::optional<Worst> worst = worst_movement(input, *post);
@@ -152,18 +160,21 @@ std::vector<CheckResult> guard_deflection(const CheckInput& input) {
     result.direction_deg = degrees(input.demand.states[worst->state].direction_rad);
     add_steps(result, input, *post, *worst);
     conclude(result);
-    const std::string lacks = framing_lacks(input.demand);
-    result.note = "Neither IBC nor IRC limits a guard's movement: the limit is that of a performance specification.";
-    if (std::holds_alternative<model::WoodPost>(input.resolved.detail.post))
-        result.note += " Play of the post in its shoe is not in it.";
-    if (!lacks.empty()) result.note += " " + lacks;
+    const format::Phrase lacks = framing_lacks(input.demand);
+    result.note =
+        std::holds_alternative<model::WoodPost>(input.resolved.detail.post)
+            ? phrase(
+                  "IBC and IRC set no limit on guard deflection; this limit is from a performance specification. "
+                  "Play of the post in its shoe is not included.")
+            : phrase("IBC and IRC set no limit on guard deflection; this limit is from a performance specification.");
+    result.note = sentences(result.note, lacks);
     if (!lacks.empty() && result.status == Status::holds) lacks_evidence(result, lacks);
     return {result};
 }
 
-const RegisterCheck registered{{"guard-deflection", "Movement of the guard's top", limit_clause,
-                                "Bending of the post, turning of the base and give of the framing under the push "
-                                "alone, with the softest stiffness considered.",
+const RegisterCheck registered{{"guard-deflection", phrase("Deflection at top of guard"), limit_clause,
+                                phrase("Post bending, base rotation and framing flexibility under the push alone, at "
+                                       "the softest stiffness considered."),
                                 guard_deflection}};
 
 }  // namespace

@@ -1,6 +1,6 @@
 // A wood post's moment into the plate through its shoe. No standard gives a rule for it: the allowable moment is a
 // test's or an evaluation report's, and without one there is no evidence.
-#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
 #include "checks/registry.h"
@@ -9,22 +9,27 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 CheckResult shoe(const CheckInput& input, const model::WoodPost& post) {
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return push_moment(input.demand, state).total_lb_in; });
     const demand::State& state = input.demand.states.at(worst.state);
     CheckResult result;
-    result.subject = "shoe";
-    result.link = Link{"post", "shoe", "shoe"};
+    result.part = {model::PartKind::shoe};
+    result.link = link_between({model::PartKind::post}, {model::PartKind::shoe}, phrase("shoe"));
     result.unit = "lb in";
     result.demand = worst.value;
     result.direction_deg = degrees(state.direction_rad);
     const demand::LoadCase& load = load_case(input.demand, state);
-    result.steps = {{"H", "push", "demand", load.push_lb, "lb", "demand"},
-                    {"h", "height of the push above the plate's underside", "demand", load.height_in, "in", "demand"},
-                    {"M", "moment at the plate", "H h", result.demand, "lb in", "demand"}};
+    result.steps = {
+        {"H", phrase("push"), "demand", load.push_lb, "lb", "demand"},
+        {"h", phrase("height of the push above the underside of the plate"), "demand", load.height_in, "in", "demand"},
+        {"M", phrase("moment at the plate"), "H h", result.demand, "lb in", "demand"}};
     if (!post.shoe.allowable_moment_lb_in) {
-        lacks_evidence(result, "The file gives no allowable moment of the shoe from a test or an evaluation report.");
+        lacks_evidence(
+            result,
+            phrase("Allowable moment of the shoe is not specified. Give it from a test or an evaluation report."));
         return result;
     }
     const Adjusted allowable = reported_value(*post.shoe.allowable_moment_lb_in, "lb in", input.resolved.detail.basis);
@@ -41,9 +46,9 @@ std::vector<CheckResult> post_shoe(const CheckInput& input) {
     return {shoe(input, *post)};
 }
 
-const RegisterCheck registered{{"post-shoe", "Wood post held by its shoe", "evaluation report or test",
-                                "The moment of a wood post through its shoe against the value a report or test gives.",
-                                post_shoe}};
+const RegisterCheck registered{
+    {"post-shoe", phrase("Wood post shoe, moment"), "evaluation report or test",
+     phrase("Moment of a wood post through its shoe against the value from a report or a test."), post_shoe}};
 
 }  // namespace
 }  // namespace toehold::checks

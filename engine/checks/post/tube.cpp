@@ -1,6 +1,5 @@
 #include "checks/post/tube.h"
 
-#include "checks/anchor/seating.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
 #include "demand/worst.h"
@@ -14,6 +13,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 namespace steel = resistance::steel;
 namespace aluminum = resistance::aluminum;
 using catalog::MetalKind;
@@ -25,7 +26,7 @@ struct TubeStrength {
     double axial_lb = 0.0;
     std::string clause;
     std::vector<Step> steps;
-    std::string missing;  ///< empty when there are values
+    format::Phrase missing;  ///< empty when there are values
 };
 
 /// A tube as one metal's standard sees it.
@@ -53,10 +54,10 @@ Adjusted usable_in_steel(const Tube& tube, steel::BentAbout axis, double nominal
     Adjusted result = available(nominal, steel::flexure_safety, basis, "AISC 360-16 F1");
     result.steps.insert(
         result.steps.begin(),
-        {{"S" + suffix(axis), "elastic modulus", "of the tube", about.section_in3, "in3", ""},
-         {"Z" + suffix(axis), "plastic modulus", "of the tube", about.plastic_in3, "in3", ""},
-         {"M_n" + suffix(axis), "nominal moment", plastic ? "F_y Z: compact walls" : "reduced: first yield or buckling",
-          nominal, "lb in", clause}});
+        {{"S" + suffix(axis), phrase("elastic section modulus"), "of the tube", about.section_in3, "in3", ""},
+         {"Z" + suffix(axis), phrase("plastic section modulus"), "of the tube", about.plastic_in3, "in3", ""},
+         {"M_n" + suffix(axis), phrase("nominal moment"),
+          plastic ? "F_y Z (compact walls)" : "reduced (first yield or buckling)", nominal, "lb in", clause}});
     return result;
 }
 
@@ -71,9 +72,9 @@ Adjusted usable_in_aluminum(const Tube& tube, steel::BentAbout axis, const model
     Adjusted result = yields ? yielding : rupture;
     result.steps.insert(
         result.steps.begin(),
-        {{"S" + suffix(axis), "elastic modulus", "of the tube", about.section_in3, "in3", ""},
-         {"Z" + suffix(axis), "plastic modulus", "of the tube", about.plastic_in3, "in3", ""},
-         {"M_n" + suffix(axis), yields ? "nominal moment at yielding" : "nominal moment at rupture",
+        {{"S" + suffix(axis), phrase("elastic section modulus"), "of the tube", about.section_in3, "in3", ""},
+         {"Z" + suffix(axis), phrase("plastic section modulus"), "of the tube", about.plastic_in3, "in3", ""},
+         {"M_n" + suffix(axis), yields ? phrase("nominal moment, yielding") : phrase("nominal moment, rupture"),
           yields ? "F_y S" : "F_u Z", yields ? nominal.yield_lb_in : nominal.rupture_lb_in, "lb in", clause}});
     return result;
 }
@@ -101,11 +102,11 @@ double usable_axial_lb(const Tube& tube, const model::Basis& basis) {
 }
 
 std::vector<Step> tube_steps(const Tube& tube) {
-    std::vector<Step> steps = {{"t_w", "wall", "given", tube.member.shape.wall_in, "in", "input"}};
+    std::vector<Step> steps = {{"t_w", phrase("wall thickness"), "given", tube.member.shape.wall_in, "in", "input"}};
     if (tube.metal.kind == MetalKind::aluminum) {
         steps.push_back(ultimate_step(tube.metal, tube.used));
     } else {
-        steps.push_back({"t", "design wall; outside corners of 2 t", "0.93 t_w",
+        steps.push_back({"t", phrase("design wall thickness; outside corner radius 2 t"), "0.93 t_w",
                          steel::design_wall_in(tube.member.shape.wall_in), "in", "AISC 360-16 B4.2"});
     }
     steps.push_back(yield_step(tube.metal, tube.used));
@@ -130,7 +131,7 @@ TubeStrength tube_strength(const PostFoot& foot, const catalog::Metal& metal, do
     const std::optional<Adjusted> about_x = usable_moment(tube, steel::BentAbout::x, basis);
     const std::optional<Adjusted> about_y = usable_moment(tube, steel::BentAbout::y, basis);
     if (!about_x || !about_y) {
-        strength.missing = "The tube's wall is too slender for the rules this check stands on.";
+        strength.missing = phrase("The tube wall is too slender for the clauses this check uses.");
         return strength;
     }
     strength.about_x_lb_in = about_x->value;
@@ -152,25 +153,25 @@ double capacity_lb_in(const TubeStrength& strength, const PostFoot& foot, const 
 
 void add_demand_steps(CheckResult& result, const PostFoot& foot, const TubeStrength& strength,
                       const demand::LoadCase& load, const PushMoment& moment) {
-    append(result.steps,
-           {{"H", "push", "demand", std::abs(load.push_lb), "lb", "demand"},
-            {"h", "height of the push above the plate's underside", "demand", load.height_in, "in", "demand"},
-            {"M", "moment at the plate", "H h", moment.total_lb_in, "lb in", "demand"}});
+    append(result.steps, {{"H", phrase("push"), "demand", std::abs(load.push_lb), "lb", "demand"},
+                          {"h", phrase("height of the push above the underside of the plate"), "demand", load.height_in,
+                           "in", "demand"},
+                          {"M", phrase("moment at the plate"), "H h", moment.total_lb_in, "lb in", "demand"}});
     if (!foot.tube.round) {
         append(result.steps,
-               {{"M_cx", "usable moment about x", "M_n_x made usable", strength.about_x_lb_in, "lb in", ""},
-                {"M_cy", "usable moment about y", "M_n_y made usable", strength.about_y_lb_in, "lb in", ""},
-                {"M_x", "moment about x", "the push's part along y", moment.about_x_lb_in, "lb in", ""},
-                {"M_y", "moment about y", "the push's part along x", moment.about_y_lb_in, "lb in", ""}});
+               {{"M_cx", phrase("available moment about x"), "M_n_x, ASD or LRFD", strength.about_x_lb_in, "lb in", ""},
+                {"M_cy", phrase("available moment about y"), "M_n_y, ASD or LRFD", strength.about_y_lb_in, "lb in", ""},
+                {"M_x", phrase("moment about x"), "component of H along y", moment.about_x_lb_in, "lb in", ""},
+                {"M_y", phrase("moment about y"), "component of H along x", moment.about_y_lb_in, "lb in", ""}});
     }
     if (load.down_lb != 0.0) {
-        append(result.steps, {{"P", "vertical force", "demand", std::abs(load.down_lb), "lb", "demand"},
-                              {"P_c", "usable axial force of a flagpole column", "K = 2.1", strength.axial_lb, "lb",
-                               "AISC 360-16 E3"}});
+        append(result.steps, {{"P", phrase("vertical load"), "demand", std::abs(load.down_lb), "lb", "demand"},
+                              {"P_c", phrase("available axial strength, column free at its top"), "K = 2.1",
+                               strength.axial_lb, "lb", "AISC 360-16 E3"}});
     }
     result.steps.push_back(
-        {"M_c", "usable moment in the push's direction",
-         std::string(foot.tube.round ? "M_n made usable" : "M / (M_x/M_cx + M_y/M_cy)") +
+        {"M_c", phrase("available moment in the direction of the push"),
+         std::string(foot.tube.round ? "M_n, ASD or LRFD" : "M / (M_x/M_cx + M_y/M_cy)") +
              (load.down_lb != 0.0 ? ", times 1 - P/(2 P_c), or 9/8 (1 - P/P_c) from P = 0.2 P_c" : ""),
          result.capacity, "lb in", "AISC 360-16 Eq. H1-1a, H1-1b"});
 }

@@ -1,8 +1,8 @@
 // The fillet weld all round the post's foot, or the shoe's: moment and shear of every push on the weld as a line
 // (elastic method, common practice), against AISC 360-16 J2.4 or the Aluminum Design Manual 2020 J.2.2 (from memory).
 #include "resistance/steel/weld.h"
-#include "checks/anchor/seating.h"
 #include "checks/basis/metal_basis.h"
+#include "checks/basis/result_parts.h"
 #include "checks/post/foot.h"
 #include "checks/registry.h"
 #include "demand/worst.h"
@@ -15,6 +15,8 @@
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 namespace aluminum = resistance::aluminum;
 namespace steel = resistance::steel;
@@ -53,13 +55,13 @@ std::array<Line, 3> steel_lines(const model::Weld& weld, const catalog::Filler& 
     const resistance::Safety safety = stainless ? stainless_weld_safety : steel::weld_safety;
     const std::string clause = stainless ? "AISC Design Guide 27 (from memory)" : "AISC 360-16 J2.4";
     return {
-        {{{"r_w", "nominal strength of the weld metal", "0.60 F_EXX x 0.707 l",
+        {{{"r_w", phrase("nominal strength, weld metal"), "0.60 F_EXX x 0.707 l",
            steel::weld_metal_lb_per_in(weld.leg_in, filler.strength_psi), "lb/in", clause},
           safety},
-         {{"r_post", "nominal shear rupture of the post's wall", "0.60 F_u t",
+         {{"r_post", phrase("nominal shear rupture, post wall"), "0.60 F_u t",
            steel::base_metal_lb_per_in(parts.post_wall_in, parts.post.ultimate_psi), "lb/in", "AISC 360-16 J2.4, J4.2"},
           steel::weld_safety},
-         {{"r_plate", "nominal shear rupture of the plate", "0.60 F_u t",
+         {{"r_plate", phrase("nominal shear rupture, plate"), "0.60 F_u t",
            steel::base_metal_lb_per_in(parts.plate_in, parts.plate.ultimate_psi), "lb/in", "AISC 360-16 J2.4, J4.2"},
           steel::weld_safety}}};
 }
@@ -68,13 +70,13 @@ std::array<Line, 3> aluminum_lines(const model::Weld& weld, const catalog::Fille
                                    double post_ultimate_psi, double plate_ultimate_psi) {
     const std::string clause = "Aluminum Design Manual 2020 J.2.2 (from memory)";
     return {
-        {{{"r_w", "nominal strength of the filler in shear", "F_sw x 0.707 l",
+        {{{"r_w", phrase("nominal shear strength, filler"), "F_sw x 0.707 l",
            aluminum::weld_filler_lb_per_in(weld.leg_in, filler.strength_psi), "lb/in", clause},
           aluminum::rupture_safety},
-         {{"r_post", "nominal shear of the post beside the weld", "0.6 F_tuw l, l at most the wall",
+         {{"r_post", phrase("nominal shear strength, post beside the weld"), "0.6 F_tuw min(l, t)",
            aluminum::weld_base_metal_lb_per_in(weld.leg_in, parts.post_wall_in, post_ultimate_psi), "lb/in", clause},
           aluminum::rupture_safety},
-         {{"r_plate", "nominal shear of the plate beside the weld", "0.6 F_tuw l, l at most the plate",
+         {{"r_plate", phrase("nominal shear strength, plate beside the weld"), "0.6 F_tuw min(l, t)",
            aluminum::weld_base_metal_lb_per_in(weld.leg_in, parts.plate_in, plate_ultimate_psi), "lb/in", clause},
           aluminum::rupture_safety}}};
 }
@@ -88,14 +90,14 @@ void add_governing(Capacity& capacity, const std::array<Line, 3>& lines, const m
         if (first || usable.value < least.value) {
             least = usable;
             capacity.clause = line.step.clause;
-            least.steps.front().meaning += ", for " + line.step.symbol + ", which governs";
+            least.steps.front().meaning = phrase("{}, for {} (governs)", least.steps.front().meaning, line.step.symbol);
         }
         first = false;
     }
     append(capacity.steps, least.steps);
     capacity.value = least.value;
     capacity.steps.push_back(
-        {"r_c", "usable force per inch of weld", "the least of the three, made usable", capacity.value, "lb/in", ""});
+        {"r_c", phrase("available strength per inch of weld"), "least of the three", capacity.value, "lb/in", ""});
 }
 
 /// Usable force per inch of weld, lb/in: the least of filler and both base metals. Steel: AISC 360-16 J2.4; stainless
@@ -106,8 +108,8 @@ Capacity weld_strength(const model::Weld& weld, const catalog::Filler& filler, c
     Capacity capacity;
     capacity.clause = "AISC 360-16 J2.4";
     if (!belong_together(filler.kind, parts)) {
-        capacity.missing =
-            filler.name + " is no filler for a weld between " + parts.post.name + " and " + parts.plate.name + ".";
+        capacity.missing = phrase("{} is not a filler metal for a weld between {} and {}.", filler.name,
+                                  parts.post.name, parts.plate.name);
         return capacity;
     }
     const bool in_aluminum = filler.kind == MetalKind::aluminum;
@@ -115,10 +117,10 @@ Capacity weld_strength(const model::Weld& weld, const catalog::Filler& filler, c
     const BesideWeld plate = strengths(parts.plate, true);
     capacity.missing = post.missing.empty() ? plate.missing : post.missing;
     if (!capacity.missing.empty()) return capacity;
-    capacity.steps = {
-        {"l", "leg of the fillet", "given", weld.leg_in, "in", "input"},
-        {in_aluminum ? "F_sw" : "F_EXX", filler.name, "given", filler.strength_psi, "psi", filler.source.text},
-        {"t", "post's wall", "given", parts.post_wall_in, "in", "input"}};
+    capacity.steps = {{"l", phrase("fillet leg size"), "given", weld.leg_in, "in", "input"},
+                      {in_aluminum ? "F_sw" : "F_EXX", format::verbatim(filler.name), "given", filler.strength_psi,
+                       "psi", filler.source.text},
+                      {"t", phrase("post wall thickness"), "given", parts.post_wall_in, "in", "input"}};
     add_governing(capacity,
                   in_aluminum ? aluminum_lines(weld, filler, parts, post.ultimate_psi, plate.ultimate_psi)
                               : steel_lines(weld, filler, parts),
@@ -136,23 +138,23 @@ std::vector<Step> demand_steps(const steel::WeldLine& line, const demand::LoadCa
                                const steel::WeldForces& forces) {
     const bool round = line.shape == steel::WeldShape::circle;
     std::vector<Step> steps = {
-        {"H", "push", "demand", std::abs(load.push_lb), "lb", "demand"},
-        {"h", "height of the push above the plate's underside", "demand", load.height_in, "in", "demand"},
-        {"L_w", "length of the weld", round ? "pi D" : "2 (b + d)", line.length_in, "in", "common practice"},
-        {"S_x", "section modulus of the line about x", round ? "pi D^2/4" : "b d + d^2/3", line.section_x_in2, "in2",
-         "common practice"},
-        {"S_y", "section modulus of the line about y", round ? "pi D^2/4" : "b d + b^2/3", line.section_y_in2, "in2",
-         "common practice"},
-        {"M_x", "moment about x", "H h, its part along y", forces.moment_x_lb_in, "lb in", "demand"},
-        {"M_y", "moment about y", "H h, its part along x", forces.moment_y_lb_in, "lb in", "demand"},
-        {"f_b", "bending at the worst point", round ? "M/S" : "M_x/S_x + M_y/S_y",
+        {"H", phrase("push"), "demand", std::abs(load.push_lb), "lb", "demand"},
+        {"h", phrase("height of the push above the underside of the plate"), "demand", load.height_in, "in", "demand"},
+        {"L_w", phrase("weld length"), round ? "pi D" : "2 (b + d)", line.length_in, "in", "common practice"},
+        {"S_x", phrase("section modulus of the weld line about x"), round ? "pi D^2/4" : "b d + d^2/3",
+         line.section_x_in2, "in2", "common practice"},
+        {"S_y", phrase("section modulus of the weld line about y"), round ? "pi D^2/4" : "b d + b^2/3",
+         line.section_y_in2, "in2", "common practice"},
+        {"M_x", phrase("moment about x"), "H h, component along y", forces.moment_x_lb_in, "lb in", "demand"},
+        {"M_y", phrase("moment about y"), "H h, component along x", forces.moment_y_lb_in, "lb in", "demand"},
+        {"f_b", phrase("bending at the worst point"), round ? "M/S" : "M_x/S_x + M_y/S_y",
          steel::bending_lb_per_in(line, forces), "lb/in", "common practice"}};
     if (forces.axial_lb > 0.0) {
-        steps.push_back({"f_a", "vertical force", "P/L_w, added to f_b", forces.axial_lb / line.length_in, "lb/in",
-                         "common practice"});
+        steps.push_back({"f_a", phrase("vertical load"), "P/L_w, added to f_b", forces.axial_lb / line.length_in,
+                         "lb/in", "common practice"});
     }
-    steps.push_back({"f_v", "shear", "H/L_w", forces.shear_lb / line.length_in, "lb/in", "common practice"});
-    steps.push_back({"f", "resultant", "square root of (f_b + f_a)^2 + f_v^2", steel::resultant_lb_per_in(line, forces),
+    steps.push_back({"f_v", phrase("shear"), "H/L_w", forces.shear_lb / line.length_in, "lb/in", "common practice"});
+    steps.push_back({"f", phrase("resultant"), "sqrt((f_b + f_a)^2 + f_v^2)", steel::resultant_lb_per_in(line, forces),
                      "lb/in", "common practice"});
     return steps;
 }
@@ -161,7 +163,7 @@ void note_small_leg(CheckResult& result, const catalog::Resolved& resolved, cons
     const double thinner_in = std::min(foot.tube.wall_in, on_deck(resolved.detail).plate.thickness_in);
     const bool in_aluminum = on_deck(resolved).filler->kind == catalog::MetalKind::aluminum;
     if (!in_aluminum && on_deck(resolved.detail).weld->leg_in < steel::minimum_leg_in(thinner_in))
-        result.note = "The leg is under the least of AISC 360-16 Table J2.4 for the thinner part.";
+        result.note = phrase("Leg size is below the minimum of AISC 360-16 Table J2.4 for the thinner part.");
 }
 
 CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
@@ -173,14 +175,15 @@ CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
     });
     const demand::State& state = input.demand.states.at(worst.state);
     CheckResult result;
-    result.subject = foot.shoe ? "weld of the shoe" : "weld of the post";
-    result.link = Link{foot.shoe ? "shoe" : "post", "plate", "weld"};
+    result.part = {model::PartKind::weld};
+    result.link = link_between({foot.shoe ? model::PartKind::shoe : model::PartKind::post}, {model::PartKind::plate},
+                               phrase("weld"));
     result.unit = "lb/in";
     result.demand = worst.value;
     result.direction_deg = degrees(state.direction_rad);
     result.steps = demand_steps(line, load_case(input.demand, state), weld_forces(input.demand, state));
     if (!on_deck(resolved.detail).weld || !on_deck(resolved).filler) {
-        lacks_evidence(result, "No weld is described: nothing in the file joins the post to the plate.");
+        lacks_evidence(result, phrase("Weld is not specified: nothing in the file joins the post to the plate."));
         return result;
     }
     const Capacity strength = weld_strength(
@@ -200,9 +203,9 @@ std::vector<CheckResult> weld(const CheckInput& input) {
     return {weld_of(input, foot)};
 }
 
-const RegisterCheck registered{{"weld", "Weld of the post's foot", "AISC 360-16 J2.4; weld as a line, common practice",
-                                "The fillet weld all round the post's or the shoe's foot under moment and shear.",
-                                weld}};
+const RegisterCheck registered{
+    {"weld", phrase("Post base weld"), "AISC 360-16 J2.4; weld as a line, common practice",
+     phrase("Fillet weld all around the foot of the post or the shoe, under moment and shear."), weld}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -23,7 +23,10 @@ TEST_CASE("wood decking bears to its reference value across the grain, wet", "[u
     CHECK_CLOSE(results[0].demand, 400.0, 1e-12, 0.0);
     CHECK_CLOSE(results[0].capacity, 378.55, 1e-12, 0.0);
     CHECK(results[0].status == Status::fails);
-    CHECK(results[0].link == checks::Link{"plate", "decking", "bearing"});
+    REQUIRE(results[0].link);
+    CHECK(results[0].link->from_part == model::PartId{model::PartKind::plate});
+    CHECK(results[0].link->to_part == model::PartId{model::PartKind::decking});
+    CHECK(format::english(results[0].link->by) == "bearing");
     CHECK(results[0].direction_deg == Approx(90.0));
 }
 
@@ -42,7 +45,7 @@ TEST_CASE("composite decking that may not bear is no path, and says what would b
     on_deck(resolved).decking->may_bear = false;
     const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
     CHECK(results.at(0).status == Status::no_path);
-    CHECK(results.at(0).note.find("stand the plate on the framing") != std::string::npos);
+    CHECK(format::english(results.at(0).note).find("Set the plate on the framing") != std::string::npos);
 }
 
 TEST_CASE("composite decking without a bearing value is missing evidence, not a guess", "[unit]") {
@@ -69,7 +72,7 @@ TEST_CASE("every shim is checked as the decking is", "[unit]") {
     on_deck(resolved).shims[1].bearing_psi = 0.0;
     const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
     REQUIRE(results.size() == 3);
-    CHECK(results[1].subject == "shim 1");
+    CHECK(results[1].part == model::PartId{model::PartKind::shim, "1"});
     CHECK(results[2].status == Status::missing_evidence);
 }
 

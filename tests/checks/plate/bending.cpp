@@ -12,6 +12,8 @@ namespace {
 
 constexpr demand::AnchorForce pull{800.0, 0.0, 50.0};
 
+model::PartId plate_part(model::PartPiece piece) { return {model::PartKind::plate, {}, piece}; }
+
 std::vector<checks::CheckResult> bending(const catalog::Resolved& resolved, const demand::Demand& demand) {
     return run_check("plate-bending", resolved, demand);
 }
@@ -32,10 +34,10 @@ TEST_CASE("Anchors bend the plate on the section along the post's face", "[unit]
     CHECK_CLOSE(step_value(result, "b"), 5.5, 1e-9, 0.0);
     CHECK_CLOSE(result.capacity, 1705.2, 0.0, 0.05);
     CHECK(result.status == Status::holds);
-    CHECK(result.subject == "plate at its anchors");
+    CHECK(result.part == plate_part(model::PartPiece::at_anchors));
     REQUIRE(result.link);
-    CHECK(result.link->from == "plate");
-    CHECK(result.link->by == "plate in bending");
+    CHECK(result.link->from_part == model::PartId{model::PartKind::plate});
+    CHECK(format::english(result.link->by) == "plate bending");
 }
 
 TEST_CASE("Anchors whose spreads overlap share one strip", "[unit]") {
@@ -57,7 +59,7 @@ TEST_CASE("The toe's pressure bends the plate on the section along the post's fa
     const auto results = bending(resolved, test::example_demand(resolved, {}, {0.0, 1600.0}));
     REQUIRE(results.size() == 2);
     const auto& toe = results[0];
-    CHECK(toe.subject == "plate at its toe");
+    CHECK(toe.part == plate_part(model::PartPiece::at_toe));
     CHECK(toe.demand >= 2404.2);
     CHECK(toe.demand <= 2455.0 + 1e-9);
     CHECK_CLOSE(step_value(toe, "s_B2"), 1.5, 1e-12, 0.0);
@@ -65,7 +67,10 @@ TEST_CASE("The toe's pressure bends the plate on the section along the post's fa
     CHECK_CLOSE(step_value(toe, "R"), 1600.0, 1e-12, 0.0);
     CHECK_CLOSE(step_value(toe, "w"), 5.5, 1e-9, 0.0);
     CHECK_CLOSE(toe.capacity, 4168.2, 0.0, 0.05);
-    CHECK(toe.link == checks::Link{"plate", "decking", "plate in bending"});
+    REQUIRE(toe.link);
+    CHECK(toe.link->from_part == model::PartId{model::PartKind::plate});
+    CHECK(toe.link->to_part == model::PartId{model::PartKind::decking});
+    CHECK(format::english(toe.link->by) == "plate bending");
 }
 
 TEST_CASE("Bearing beyond an anchor bends the plate on the section through its hole", "[closed-form]") {
@@ -75,7 +80,7 @@ TEST_CASE("Bearing beyond an anchor bends the plate on the section through its h
     const auto results = bending(resolved, test::example_demand(resolved, {}, {0.0, 1600.0}));
     REQUIRE(results.size() == 2);
     const auto& beyond = results[1];
-    CHECK(beyond.subject == "plate beyond its anchors");
+    CHECK(beyond.part == plate_part(model::PartPiece::past_anchor));
     CHECK_CLOSE(step_value(beyond, "c"), 2.5, 1e-12, 0.0);
     CHECK(beyond.demand <= 880.0 + 1e-9);
     // A plane pressure with that resultant, 711.1 + 346.2 (y - 2.5) lb per in of y, turns 355.5 + 115.4 of it.
@@ -90,7 +95,7 @@ TEST_CASE("Prying at the heel bends the plate beyond the anchors that pull", "[c
     demand.states[0].supports[0] = {200.0, {0.0, -3.25}, 75.0, {0.0, -3.5}, 2.75};
     const auto results = bending(resolved, demand);
     REQUIRE(results.size() == 3);
-    CHECK(results[2].subject == "plate beyond its anchors");
+    CHECK(results[2].part == plate_part(model::PartPiece::past_anchor));
     // That on the row's section, 5.5 in less two holes; a section across a corner may carry more to the inch, never
     // less.
     CHECK(results[2].demand / step_value(results[2], "w") >= 150.0 / 4.625);
@@ -104,7 +109,7 @@ TEST_CASE("The elastic stress at the section is the moment on its elastic modulu
     REQUIRE(results.size() == 1);
     CHECK_CLOSE(step_value(results[0], "S"), 0.052734, 0.0, 5e-7);
     CHECK_CLOSE(step_value(results[0], "f_b"), 22756.0, 0.0, 0.5);
-    CHECK(results[0].note.find("tangent to the post's outline") != std::string::npos);
+    CHECK(format::english(results[0].note).find("tangent to the post outline") != std::string::npos);
 }
 
 TEST_CASE("Pull and bearing are results of their own, each with its own worst push", "[unit]") {
@@ -112,8 +117,8 @@ TEST_CASE("Pull and bearing are results of their own, each with its own worst pu
     const auto results = bending(resolved, test::example_demand(resolved, pull, {0.0, 1600.0}));
     REQUIRE(results.size() == 3);
     CHECK_CLOSE(results[0].demand, 1200.0, 1e-12, 0.0);
-    CHECK(results[1].subject == "plate at its toe");
-    CHECK(results[2].subject == "plate beyond its anchors");
+    CHECK(results[1].part == plate_part(model::PartPiece::at_toe));
+    CHECK(results[2].part == plate_part(model::PartPiece::past_anchor));
 }
 
 TEST_CASE("A hole on the section takes its width out of the strip", "[unit]") {

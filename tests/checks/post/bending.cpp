@@ -26,7 +26,10 @@ TEST_CASE("A compact steel tube has its plastic moment over 1.67", "[unit]") {
     CHECK_CLOSE(results[0].capacity, 16086.0, 0.004, 0.0);
     CHECK_CLOSE(results[0].demand, 8400.0, 1e-12, 0.0);
     CHECK(results[0].status == Status::holds);
-    CHECK(results[0].link == checks::Link{"guard", "post", "post in bending"});
+    REQUIRE(results[0].link);
+    CHECK(results[0].link->from_part == model::PartId{model::PartKind::guard});
+    CHECK(results[0].link->to_part == model::PartId{model::PartKind::post});
+    CHECK(format::english(results[0].link->by) == "post bending");
     CHECK_CLOSE(results[0].capacity, 46000.0 * step_value(results[0], "Z_x") / 1.67, 1e-9, 0.0);
 }
 
@@ -108,7 +111,7 @@ TEST_CASE("A wood post bends above its shoe", "[unit]") {
     REQUIRE(results.size() == 2);
     CHECK_CLOSE(results[0].ratio, 1.2595, 0.0, 1e-4);
     CHECK(results[0].status == Status::fails);
-    CHECK(results[1].subject == "shoe");
+    CHECK(results[1].part == model::PartId{model::PartKind::shoe});
     CHECK(results[1].demand == Approx(8400.0));
     CHECK_FALSE(results[1].note.empty());
 }
