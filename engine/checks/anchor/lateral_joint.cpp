@@ -3,7 +3,6 @@
 #include "catalog/fastened.h"
 #include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
-#include "checks/anchor/anchors_in_member.h"
 #include "resistance/wood/dowel_properties.h"
 #include "resistance/wood/withdrawal.h"
 #include "resistance/wood/yield_limit.h"
@@ -165,8 +164,8 @@ std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& jo
          joint.decking_bears ? phrase("dowel bearing strength of the wood, across the grain")
                              : phrase("dowel bearing strength of {}", member),
          "12.3.3 at the angle", value.main_bearing_psi, "psi", "NDS 2018 12.3.3, 12.3.4"},
-        {"F_es", phrase("dowel bearing strength of the plate, {}", side.metal.name), "from F_u",
-         dowel.side_bearing_psi, "psi", side_clause(side)},
+        {"F_es", phrase("dowel bearing strength of the plate, {}", side.metal.name), "from F_u", dowel.side_bearing_psi,
+         "psi", side_clause(side)},
         {"F_yb", phrase("bending yield strength of the anchor"), "given", dowel.bending_yield_psi, "psi",
          "NDS 2018 Table I1"},
         {"R_d", phrase("reduction term, mode {}", mode), "by diameter and angle", value.reduction, "",

@@ -5,8 +5,8 @@
 //     (3.10.2), which commonly leads.
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
-#include "resistance/wood/withdrawal.h"
 #include "resistance/wood/washer_bearing.h"
+#include "resistance/wood/withdrawal.h"
 
 #include <algorithm>
 
@@ -191,11 +191,11 @@ std::vector<CheckResult> head_pull_through(const CheckInput& input) {
 }
 
 const RegisterCheck washer_check{
-    {"washer-bearing", phrase("Washer or backing plate, bearing"), "NDS 2018 3.10.2",
+    {"washer-bearing", phrase("Washer or backing plate bearing"), "NDS 2018 3.10.2",
      phrase("A through-bolt's washer or backing plate against the underside of its block, joist or rim."),
      washer_bearing}};
 const RegisterCheck pull_through_check{
-    {"head-pull-through", phrase("Nut, pull-through"), "NDS 2018 12.2.5, 3.10.2",
+    {"head-pull-through", phrase("Nut pull-through"), "NDS 2018 12.2.5, 3.10.2",
      phrase("A bolt's nut without a washer, pulled up into its block, joist or rim by the largest tension."),
      head_pull_through}};
 

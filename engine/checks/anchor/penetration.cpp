@@ -69,7 +69,7 @@ std::vector<CheckResult> anchor_penetration(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"anchor-penetration",
-     phrase("Anchor, penetration"),
+     phrase("Anchor penetration"),
      "NDS 2018 12.1.4.6, 12.1.5.6",
      phrase("How deep a screw reaches into its block, joist or rim against the minimum of the standard."),
      anchor_penetration,

@@ -86,7 +86,7 @@ double apart_in(const Neighbor& neighbor) { return std::hypot(neighbor.along_in,
 CheckResult spacing(const CheckInput& input, std::size_t index, const PlacementLoads& loads,
                     const std::vector<Neighbor>& others) {
     const Anchor& anchor = input.resolved.anchors[index];
-    CheckResult result = result_for(input, index, phrase("Anchor, spacing"), "spacing");
+    CheckResult result = result_for(input, index, phrase("Anchor spacing"), "spacing");
     const format::Phrase measured = phrase("to the neighbor that governs");
     if (anchor.kind == FastenerKind::reported) {
         const auto nearest = std::min_element(others.begin(), others.end(), [](const Neighbor& a, const Neighbor& b) {
@@ -109,7 +109,7 @@ CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoad
                  const std::vector<Neighbor>& others) {
     const Anchor& anchor = input.resolved.anchors[index];
     const double edge_in = anchor.seat.value().edge_in;
-    CheckResult result = result_for(input, index, phrase("Anchor, edge distance"), "edge");
+    CheckResult result = result_for(input, index, phrase("Anchor edge distance"), "edge");
     const format::Phrase measured = edge_measured(member_of(input.resolved, anchor));
     if (anchor.kind == FastenerKind::reported)
         return against_report(std::move(result), anchor, anchor.reported.value().minimum_edge_in, edge_in, measured);
@@ -117,15 +117,14 @@ CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoad
         std::move(result),
         edge_rules(anchor.diameter_in, anchor.embedment_in, loads, rows_apart_in(anchor.diameter_in, others), edge_in),
         measured);
-    if (result.status != Status::holds)
-        result.note = edge_remedy(member_of(input.resolved, anchor).kind);
+    if (result.status != Status::holds) result.note = edge_remedy(member_of(input.resolved, anchor).kind);
     return result;
 }
 
 CheckResult end(const CheckInput& input, std::size_t index, const PlacementLoads& loads) {
     const Anchor& anchor = input.resolved.anchors[index];
     const double end_in = anchor.seat.value().end_in;
-    CheckResult result = result_for(input, index, phrase("Anchor, end distance"), "end");
+    CheckResult result = result_for(input, index, phrase("Anchor end distance"), "end");
     const model::Member member = member_of(input.resolved, anchor);
     if (!member.length_stated) {
         lacks_evidence(result, phrase("The ends of the joists are not specified. Give `from` and `to` of the joists."));
@@ -154,7 +153,7 @@ std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"anchor-spacing", phrase("Anchor, edge, end and spacing"), "NDS 2018 12.5.1",
+    {"anchor-spacing", phrase("Anchor edge, end and spacing"), "NDS 2018 12.5.1",
      phrase("Each anchor's distance to the edge and end of its block, joist or rim and to the other anchors in it, "
             "against the minimum."),
      anchor_spacing}};

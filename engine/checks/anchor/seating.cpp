@@ -162,7 +162,7 @@ std::vector<CheckResult> anchor_seat(const CheckInput& input) {
 }
 
 const RegisterCheck registered{{"anchor-seat",
-                                phrase("Anchor, framing below"),
+                                phrase("Framing under the anchor"),
                                 "IRC 2021 R507.10.1.2",
                                 phrase("Every anchor is in one piece of a block, joist or rim and reaches into it."),
                                 anchor_seat,

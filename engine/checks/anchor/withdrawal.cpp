@@ -106,7 +106,7 @@ std::vector<CheckResult> anchor_withdrawal(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"anchor-withdrawal",
-     phrase("Anchor, withdrawal"),
+     phrase("Anchor withdrawal"),
      "NDS 2018 12.2",
      phrase("A screw's thread in its block, joist or rim against the largest tension on the anchor."),
      anchor_withdrawal,

@@ -124,8 +124,8 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     strength.by = are_screws(fasteners)
                       ? phrase("{} wood screws {} x {}, into end grain", fasteners.count,
                                Quantity{fasteners.diameter_in, "in"}, Quantity{fasteners.length_in, "in"})
-                      : phrase("{} nails {} x {}, into end grain", fasteners.count, Quantity{fasteners.diameter_in, "in"},
-                               Quantity{fasteners.length_in, "in"});
+                      : phrase("{} nails {} x {}, into end grain", fasteners.count,
+                               Quantity{fasteners.diameter_in, "in"}, Quantity{fasteners.length_in, "in"});
     strength.clause = "NDS 2018 12.3, 12.5.2";
     if (place.on_beam) return no_use_on_a_beam(std::move(strength), resolved, place);
     if (fasteners.diameter_in >= least_thick_in) {

@@ -88,12 +88,12 @@ std::vector<CheckResult> support_bearing(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck framing_check{{"bearing-framing", phrase("Framing, bearing under the plate"), "NDS 2018 3.10.2",
+const RegisterCheck framing_check{{"bearing-framing", phrase("Framing bearing under the plate"), "NDS 2018 3.10.2",
                                    phrase("The largest pressure under the plate against the wood of the block, joist "
                                           "or rim below, perpendicular to grain."),
                                    bearing_framing}};
 const RegisterCheck support_check{
-    {"support-bearing", phrase("Joist, bearing on the beam"), "NDS 2018 3.10.2",
+    {"support-bearing", phrase("Joist bearing on the beam"), "NDS 2018 3.10.2",
      phrase("The largest downward force at each beam against the joist's wood, perpendicular to grain."),
      support_bearing}};
 

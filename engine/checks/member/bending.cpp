@@ -200,7 +200,7 @@ std::vector<CheckResult> member_bending(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"member-bending", phrase("Framing, bending"), "NDS 2018 3.9.2",
+    {"member-bending", phrase("Framing bending"), "NDS 2018 3.9.2",
      phrase("Each loaded block, joist and rim in vertical and lateral bending from the anchors and "
             "the plate."),
      member_bending}};

@@ -116,7 +116,7 @@ std::vector<CheckResult> tension_perp(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck shear_check{{"member-shear-at-anchors", phrase("Framing, shear at the anchors"), "NDS 2018 3.4.3.3",
+const RegisterCheck shear_check{{"member-shear-at-anchors", phrase("Framing shear at the anchors"), "NDS 2018 3.4.3.3",
                                  phrase("The shear a block, joist or rim takes above the points of short anchors, "
                                         "below which the wood may split off."),
                                  member_shear_at_anchors}};

@@ -142,13 +142,13 @@ std::vector<CheckResult> member_shear_torsion(const CheckInput& input) {
 }
 
 const RegisterCheck shear_check{{"member-shear",
-                                 phrase("Framing, shear"),
+                                 phrase("Framing shear"),
                                  "NDS 2018 3.4.2",
                                  phrase("Shear along the grain of each loaded block, joist and rim."),
                                  member_shear,
                                  {"member-shear-torsion"}}};
 const RegisterCheck torsion_check{{"member-torsion",
-                                   phrase("Framing, torsion"),
+                                   phrase("Framing torsion"),
                                    "common practice",
                                    phrase("Torsion of each loaded block, joist and rim from forces off its axis."),
                                    member_torsion,

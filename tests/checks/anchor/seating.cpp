@@ -89,7 +89,8 @@ TEST_CASE("An anchor too short to reach the block has no path", "[unit]") {
     resolved.anchors[0].embedment_in = resolved.anchors[0].thread_in_block_in = 0.0;
     const auto results = seats(resolved);
     CHECK(format::english(without_path(results).note) ==
-          "Anchor A does not reach block B1: it is 1.25 in long and 1.375 in lie above the framing. Use a longer anchor.");
+          "Anchor A does not reach block B1: it is 1.25 in long and 1.375 in lie above the framing. Use a longer "
+          "anchor.");
 }
 
 TEST_CASE("A missing seat is no path even where the anchor is not pulled", "[bad-input]") {
