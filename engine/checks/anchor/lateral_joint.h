@@ -1,5 +1,5 @@
 #pragma once
-// Plate, gap and member as one dowel joint around one anchor: what it carries sideways, in the direction a state
+// Plate, gap and member as one dowel joint around one anchor: what it carries laterally, in the direction a state
 // pushes. NDS 2018 12.3 with the general dowel equations of AWC TR12 for the gap.
 //
 // Readings taken, each the lower of what practice does:

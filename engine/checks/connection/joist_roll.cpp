@@ -72,7 +72,8 @@ CheckResult unstable(const CheckInput& input) {
                                phrase("no resistance"));
     double push_lb = 0.0;
     for (const demand::LoadCase& load_case : input.demand.cases) push_lb = std::max(push_lb, load_case.push_lb);
-    nothing_resists(result, push_lb, "lb", input.demand.framing->unstable);
+    nothing_resists(result, push_lb, "lb",
+                    phrase("The framing cannot carry the load: {}.", input.demand.framing->unstable));
     return result;
 }
 
