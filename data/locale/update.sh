@@ -1,7 +1,7 @@
 #!/bin/sh
 # Gathers the English words into toehold.pot and brings the translations up to it; with an argument, into that file, and
-# leaves the translations alone. Words of rooms without a toolkit are the literals of `phrase("...")`, or are marked
-# TOEHOLD_MARK. With ENGINE_WORDS=1 in the environment the engine's words are gathered too.
+# leaves the translations alone. Words of rooms without a toolkit are the literals of `phrase("...")`.
+# With ENGINE_WORDS=1 in the environment the engine's words are gathered too.
 set -eu
 words=${1:-}
 cd "$(dirname "$0")/../.."
@@ -10,7 +10,7 @@ rooms=gui
 # shellcheck disable=SC2086  # folders, split on purpose
 find $rooms -name '*.cpp' -o -name '*.h' | sort |
     xargs xgettext --from-code=UTF-8 --language=C++ --sort-by-file --no-wrap --add-comments=TRANSLATOR \
-        --keyword=_ --keyword=wxTRANSLATE --keyword=wxGetTranslation --keyword=wxPLURAL:1,2 --keyword=TOEHOLD_MARK \
+        --keyword=_ --keyword=wxTRANSLATE --keyword=wxGetTranslation --keyword=wxPLURAL:1,2  \
         --keyword=phrase --package-name=toehold --copyright-holder='' --output="${words:-data/locale/toehold.pot}"
 [ -z "$words" ] || exit 0
 for translation in data/locale/*.po; do

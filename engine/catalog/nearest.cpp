@@ -47,13 +47,22 @@ std::vector<std::string> nearest_ids(std::string_view wanted, const std::vector<
     return nearest;
 }
 
+format::Phrase accepted_ids(std::string_view wanted, const std::vector<std::string>& known) {
+    constexpr std::size_t most_listed = 5;
+    std::vector<std::string> nearest = nearest_ids(wanted, known, most_listed + 1);
+    const bool is_cut = nearest.size() > most_listed;
+    if (is_cut) nearest.pop_back();
+    const std::string list = fmt::format("{}", fmt::join(nearest, ", "));
+    return is_cut ? format::phrase("closest: {}", list) : format::verbatim(list);
+}
+
 model::Problem unknown_id(std::string_view wanted, const std::vector<std::string>& known, std::string_view what,
                           std::string_view element) {
     model::Problem problem;
     problem.element = std::string(element);
-    problem.found = std::string(wanted);
-    problem.accepted = fmt::format("{}", fmt::join(nearest_ids(wanted, known), ", "));
-    problem.message = fmt::format("no {} in the catalogs has this id", what);
+    problem.found = format::verbatim(std::string(wanted));
+    problem.accepted = accepted_ids(wanted, known);
+    problem.message = format::phrase("no {} in the catalogs has this id", format::Phrase(std::string(what), {}));
     return problem;
 }
 

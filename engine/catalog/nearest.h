@@ -18,6 +18,9 @@ namespace toehold::catalog {
 [[nodiscard]] std::vector<std::string> nearest_ids(std::string_view wanted, const std::vector<std::string>& known,
                                                    std::size_t count = 5);
 
+/// Which of `known` would do: all of them where they are few, else the closest, and that is said.
+[[nodiscard]] format::Phrase accepted_ids(std::string_view wanted, const std::vector<std::string>& known);
+
 /// `no WHAT has this id`, with what was found and the ids that come nearest.
 [[nodiscard]] model::Problem unknown_id(std::string_view wanted, const std::vector<std::string>& known,
                                         std::string_view what, std::string_view element);

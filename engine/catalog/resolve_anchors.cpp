@@ -31,16 +31,18 @@ double held_by_in(const Anchor& anchor) {
 void check_hole(const model::BaseDetail& detail, const model::Hole& hole, const Anchor& anchor,
                 model::Problems& problems) {
     const double hole_in = width_in(hole);
-    const auto add = [&](const std::string& message, const std::string& accepted) {
-        problems.push_back({{}, 0, path(detail, hole), units::fraction_in(hole_in), accepted, message});
+    const auto add = [&](const format::Phrase& message, const format::Phrase& accepted) {
+        problems.push_back(
+            {{}, 0, path(detail, hole), format::phrase("{}", format::Dimension{hole_in}), accepted, message});
     };
     if (hole_in < anchor.diameter_in) {
-        add(fmt::format("hole {} is smaller than its anchor", hole.id),
-            fmt::format("{} or more", units::fraction_in(anchor.diameter_in)));
+        add(format::phrase("hole {} is smaller than its anchor", hole.id),
+            format::phrase("{} or more", format::Dimension{anchor.diameter_in}));
     }
     if (held_by_in(anchor) > 0.0 && hole_in >= held_by_in(anchor)) {
-        add(fmt::format("the {} of the anchor slips through hole {}", anchor.washer ? "washer" : "head", hole.id),
-            fmt::format("less than {}", units::fraction_in(held_by_in(anchor))));
+        add(anchor.washer ? format::phrase("the washer of the anchor slips through hole {}", hole.id)
+                          : format::phrase("the head of the anchor slips through hole {}", hole.id),
+            format::phrase("less than {}", format::Dimension{held_by_in(anchor)}));
     }
 }
 

@@ -104,9 +104,9 @@ void check_fit(const std::optional<WasherSize>& washer, double diameter_in, cons
     if (!washer || washer->hole_diameter_in >= diameter_in) return;
     model::Problem problem;
     problem.element = element;
-    problem.message = "the washer does not go over the fastener";
-    problem.found = fmt::format("{}, hole {}", washer->id, units::fraction_in(washer->hole_diameter_in));
-    problem.accepted = fmt::format("a washer with a hole of {} or more", units::fraction_in(diameter_in));
+    problem.message = format::phrase("the washer does not go over the fastener");
+    problem.found = format::phrase("{}, hole {}", washer->id, format::Dimension{washer->hole_diameter_in});
+    problem.accepted = format::phrase("a washer with a hole of {} or more", format::Dimension{diameter_in});
     problems.push_back(problem);
 }
 

@@ -28,22 +28,22 @@ std::vector<std::string> graded_species(const Catalog& catalog) {
     return species;
 }
 
-/// `over 1 in to 4 in, over 4 in to 6 in`
-std::string depths_of(const std::vector<const LumberGrade*>& grades, std::string_view grade) {
-    std::vector<std::string> depths;
+/// `a wider face over 1 in to 4 in and over 4 in to 6 in`
+format::Phrase depths_of(const std::vector<const LumberGrade*>& grades, std::string_view grade) {
+    format::Listed depths;
     for (const LumberGrade* row : grades) {
         if (row->id != grade) continue;
-        depths.push_back(
-            fmt::format("over {} to {}", units::fraction_in(row->depth_min_in), units::fraction_in(row->depth_max_in)));
+        depths.items.push_back(format::phrase("over {} to {}", format::Dimension{row->depth_min_in},
+                                              format::Dimension{row->depth_max_in}));
     }
-    return fmt::format("a wider face {}", fmt::join(depths, ", "));
+    return format::phrase("a wider face {}", std::move(depths));
 }
 
 model::Problem no_grade(const Catalog& catalog, const WoodMember& member, double wider_face_in) {
     const std::vector<const LumberGrade*> grades = grades_of(catalog, member.species);
     if (grades.empty()) {
         model::Problem problem = unknown_id(member.species, graded_species(catalog), "grade", {});
-        problem.message = "no design values of this species are in the catalogs";
+        problem.message = format::phrase("no design values of this species are in the catalogs");
         return problem;
     }
     std::vector<std::string> ids;
@@ -53,18 +53,18 @@ model::Problem no_grade(const Catalog& catalog, const WoodMember& member, double
         return unknown_id(member.grade, ids, fmt::format("grade of {}", member.species), {});
     }
     model::Problem problem;
-    problem.message = fmt::format("{} {} is not listed for a member of this depth", member.species, member.grade);
-    problem.found = units::fraction_in(wider_face_in);
+    problem.message = format::phrase("{} {} is not listed for a member of this depth", member.species, member.grade);
+    problem.found = format::phrase("{}", format::Dimension{wider_face_in});
     problem.accepted = depths_of(grades, member.grade);
     return problem;
 }
 
 model::Problem timber(const WoodMember& member, double thickness_in) {
     model::Problem problem;
-    problem.message =
-        fmt::format("{} {} is listed for dimension lumber, and this member is a timber", member.species, member.grade);
-    problem.found = units::fraction_in(thickness_in);
-    problem.accepted = fmt::format("a thickness to {}", units::fraction_in(dimension_lumber_thickness_in));
+    problem.message = format::phrase("{} {} is listed for dimension lumber, and this member is a timber",
+                                     member.species, member.grade);
+    problem.found = format::phrase("{}", format::Dimension{thickness_in});
+    problem.accepted = format::phrase("a thickness to {}", format::Dimension{dimension_lumber_thickness_in});
     return problem;
 }
 

@@ -24,6 +24,10 @@ void add(Entry entry) {
     all.insert(place, std::move(entry));
 }
 
+bool contains_or_empty(const std::vector<model::MountKind>& mounts, model::MountKind mount) {
+    return mounts.empty() || std::find(mounts.begin(), mounts.end(), mount) != mounts.end();
+}
+
 void require_finite(const CheckResult& result) {
     bool sound = std::isfinite(result.demand) && std::isfinite(result.capacity) && !std::isnan(result.ratio);
     for (const Step& step : result.steps) sound = sound && std::isfinite(step.value);
@@ -37,6 +41,17 @@ const std::vector<Check>& registered_checks() { return entries<Check>(); }
 const std::vector<FindingRule>& registered_findings() { return entries<FindingRule>(); }
 void add_check(Check check) { add(std::move(check)); }
 void add_finding_rule(FindingRule rule) { add(std::move(rule)); }
+
+bool applies(const Check& check, model::MountKind mount) { return contains_or_empty(check.mounts, mount); }
+bool applies(const FindingRule& rule, model::MountKind mount) { return contains_or_empty(rule.mounts, mount); }
+
+std::vector<const Check*> checks_of(model::MountKind mount) {
+    std::vector<const Check*> all;
+    for (const Check& check : registered_checks()) {
+        if (applies(check, mount)) all.push_back(&check);
+    }
+    return all;
+}
 
 void conclude(CheckResult& result) {
     constexpr double nothing = 1e-9;
@@ -53,6 +68,7 @@ void conclude(CheckResult& result) {
 }
 
 std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
+    if (!applies(check, kind(input.resolved.detail.mount))) return {};
     std::vector<CheckResult> results = check.function(input);
     for (CheckResult& result : results) {
         if (result.id.empty()) result.id = check.id;
@@ -68,6 +84,7 @@ std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
 }
 
 std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resolved) {
+    if (!applies(rule, kind(resolved.detail.mount))) return {};
     std::vector<Finding> findings = rule.function(resolved);
     for (Finding& finding : findings) {
         if (finding.id.empty()) finding.id = rule.id;

@@ -21,13 +21,14 @@ struct CheckInput {
 };
 
 struct Check {
-    std::string id;      ///< unique, lower case with hyphens
+    std::string id;         ///< unique, lower case with hyphens
     format::Phrase title;   ///< a few words for a table
     std::string clause;     ///< with edition
     format::Phrase covers;  ///< one sentence
     std::function<std::vector<CheckResult>(const CheckInput&)> function;
     /// Ids of the checks whose failure on a part follows from this one's failing there: mend this first.
     std::vector<std::string> causes = {};
+    std::vector<model::MountKind> mounts = {};  ///< it is for; empty: every mount, whose anchors and members it reads
 };
 
 /// Looks at the detail alone, so that it speaks even where no demand can be found.
@@ -36,6 +37,7 @@ struct FindingRule {
     format::Phrase title;
     std::string clause;
     std::function<std::vector<Finding>(const catalog::Resolved&)> function;
+    std::vector<model::MountKind> mounts = {};  ///< as of a check
 };
 
 /// In order of id. A second registration of an id replaces nothing and throws std::logic_error.
@@ -44,14 +46,27 @@ struct FindingRule {
 void add_check(Check check);
 void add_finding_rule(FindingRule rule);
 
+[[nodiscard]] bool applies(const Check& check, model::MountKind mount);
+[[nodiscard]] bool applies(const FindingRule& rule, model::MountKind mount);
+/// What a mount of this kind is checked for, in order of id.
+[[nodiscard]] std::vector<const Check*> checks_of(model::MountKind mount);
+
+/// `mounts`: the kinds it is for; without them, every kind.
 struct RegisterCheck {
-    explicit RegisterCheck(Check check) { add_check(std::move(check)); }
+    explicit RegisterCheck(Check check, std::vector<model::MountKind> mounts = {}) {
+        check.mounts = std::move(mounts);
+        add_check(std::move(check));
+    }
 };
 struct RegisterFinding {
-    explicit RegisterFinding(FindingRule rule) { add_finding_rule(std::move(rule)); }
+    explicit RegisterFinding(FindingRule rule, std::vector<model::MountKind> mounts = {}) {
+        rule.mounts = std::move(mounts);
+        add_finding_rule(std::move(rule));
+    }
 };
 
-/// Runs one, filling in id, title and clause, and checking that every number is finite (ratio may be infinite).
+/// Nothing for a mount it is not for. Runs one, filling in id, title and clause, and checking that every number is
+/// finite (ratio may be infinite).
 [[nodiscard]] std::vector<CheckResult> run(const Check& check, const CheckInput& input);
 [[nodiscard]] std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resolved);
 

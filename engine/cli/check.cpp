@@ -6,13 +6,17 @@
 #include "cli/inputs.h"
 #include "cli/plugins.h"
 #include "cli/progress.h"
+#include "cli/resolve_project.h"
 #include "cli/review_file.h"
 #include "cli/summary.h"
 #include "export/csv/review_csv.h"
+#include "export/json/project_json.h"
 #include "export/json/review_json.h"
+#include "export/text/project_text.h"
 #include "export/text/review_text.h"
 #include "review/remedies.h"
 #include "review/review.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <functional>
@@ -27,6 +31,7 @@ constexpr std::string_view every_check = "all";
 struct Form {
     std::string before, between, after;  ///< around the texts of the reviews
     std::function<std::string(const std::string& file, const review::Review& review)> text;
+    std::function<std::string(const std::string& file, const review::ProjectReview& review)> project_text;
     bool whole = true;     ///< with assumptions and remedies, each of which costs further reviews
     bool summary = false;  ///< a table at the end instead of texts
 };
@@ -63,6 +68,11 @@ Form csv_form(const CheckCommand& command) {
         const exporting::FiledReview filed{name_of(file), &review};
         return anchors ? exporting::anchors_csv_rows(filed) : exporting::checks_csv_rows(filed);
     };
+    form.project_text = [text = form.text](const std::string& file, const review::ProjectReview& review) {
+        std::string rows;
+        for (const review::PostReview& one : review.posts) rows += text(file + ", " + one.post.id, one.review);
+        return rows;
+    };
     return form;
 }
 
@@ -71,6 +81,9 @@ Form json_form(bool several) {
     Form form;
     if (several) form.before = "[\n", form.between = ",\n", form.after = "]\n";
     form.text = [](const std::string&, const review::Review& review) { return exporting::review_json(review); };
+    form.project_text = [](const std::string&, const review::ProjectReview& review) {
+        return exporting::project_json(review);
+    };
     return form;
 }
 
@@ -81,6 +94,15 @@ Form text_form(const CheckCommand& command, bool several) {
     form.text = [&command](const std::string&, const review::Review& review) {
         if (!command.explain.empty()) return explanation(review, command);
         return exporting::review_text(review, exporting::TextOptions{command.system, command.all_rows});
+    };
+    form.project_text = [&command](const std::string&, const review::ProjectReview& review) {
+        if (command.explain.empty())
+            return exporting::project_text(review, {command.system, command.all_rows}, command.full);
+        std::string text;
+        for (const review::PostReview& one : review.posts) {
+            text += (text.empty() ? "" : "\n") + one.post.id + "\n" + explanation(one.review, command);
+        }
+        return text;
     };
     return form;
 }
@@ -93,7 +115,35 @@ Form form_of(const CheckCommand& command, bool several) {
     form.whole = false;
     form.summary = true;
     form.text = [](const std::string&, const review::Review&) { return std::string(); };
+    form.project_text = [](const std::string&, const review::ProjectReview&) { return std::string(); };
     return form;
+}
+
+Outcome unusable(Outcome outcome, model::Problems problems) {
+    outcome.status = ExitStatus::unusable_input;
+    outcome.row.trouble = problems.empty() ? std::string() : format::english(problems.front().message);
+    outcome.problems = std::move(problems);
+    return outcome;
+}
+
+/// A project's row is its worst post's.
+Headline headline_of(const review::ProjectReview& review) {
+    const auto worst = std::find_if(review.posts.begin(), review.posts.end(), [&review](const review::PostReview& one) {
+        return one.review.verdict == review.verdict;
+    });
+    return worst == review.posts.end() ? Headline{} : headline(worst->review);
+}
+
+Outcome try_project(const std::string& file, const catalog::Catalog& catalog, const Form& form) {
+    Outcome outcome;
+    outcome.row.file = name_of(file);
+    ResolvedProject input = resolve_project(file, catalog);
+    if (!input.project) return unusable(std::move(outcome), std::move(input.problems));
+    const review::ProjectReview review = review::review_project(*input.project, input.posts, input.sha256);
+    outcome.text = form.project_text(file, review);
+    outcome.row.headline = headline_of(review);
+    if (review.verdict != review::Verdict::adequate) outcome.status = ExitStatus::not_adequate;
+    return outcome;
 }
 
 /// Throws what `review` throws.
@@ -101,12 +151,7 @@ Outcome try_review(const std::string& file, const catalog::Catalog& catalog, con
     Outcome outcome;
     outcome.row.file = name_of(file);
     ResolvedFile input = resolve_file(file, catalog);
-    if (!input.resolved) {
-        outcome.status = ExitStatus::unusable_input;
-        outcome.row.trouble = input.problems.empty() ? std::string() : input.problems.front().message;
-        outcome.problems = std::move(input.problems);
-        return outcome;
-    }
+    if (!input.resolved) return unusable(std::move(outcome), std::move(input.problems));
     review::Review review =
         form.whole ? review::review(*input.resolved, input.sha256) : review::evaluate(*input.resolved, input.sha256);
     if (form.whole) review.remedies = review::find_remedies(review, catalog);
@@ -119,7 +164,8 @@ Outcome try_review(const std::string& file, const catalog::Catalog& catalog, con
 /// One bad file does not stop the rest.
 Outcome review_file(const std::string& file, const catalog::Catalog& catalog, const Form& form) {
     try {
-        return try_review(file, catalog, form);
+        const bool project = file != standard_input && xml::document_kind(file) == xml::DocumentKind::project;
+        return project ? try_project(file, catalog, form) : try_review(file, catalog, form);
     } catch (const std::exception& error) {
         Outcome outcome;
         outcome.row = {name_of(file), std::nullopt, "a fault of the program"};

@@ -8,7 +8,7 @@
 #include "export/text/comparison_text.h"
 #include "model/validate.h"
 #include "review/comparison.h"
-#include "xml/basis_change.h"
+#include "xml/detail/basis.h"
 
 #include <array>
 

@@ -1,7 +1,7 @@
 #include "cli/console.h"
 
 #include "export/text/columns.h"
-#include "xml/text_file.h"
+#include "xml/document/file.h"
 
 #include <array>
 #include <cerrno>

@@ -1,8 +1,7 @@
 #include "cli/data_folder.h"
 
 #include "cli/console.h"
-#include "xml/catalog_file.h"
-#include "xml/data_folder.h"
+#include "xml/catalog/catalog_file.h"
 
 namespace toehold::cli {
 

@@ -1,8 +1,7 @@
 #include "cli/inputs.h"
 
 #include "cli/console.h"
-#include "xml/detail_file.h"
-#include "xml/text_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -27,10 +26,12 @@ std::optional<std::vector<fs::path>> documents_of(const fs::path& folder) {
     return documents;
 }
 
-/// Why a document of a folder is passed over; empty: it is a base detail, or cannot be read, which its review says.
+/// Why a document of a folder is passed over; empty: it is a base detail or a project, or cannot be read, which its
+/// review says.
 std::string passed_over(const fs::path& document) {
     switch (xml::document_kind(document)) {
         case xml::DocumentKind::detail:
+        case xml::DocumentKind::project:
             return {};
         case xml::DocumentKind::plates:
             return "a plate document";
@@ -39,7 +40,7 @@ std::string passed_over(const fs::path& document) {
         case xml::DocumentKind::unknown:
             break;
     }
-    return xml::read_text(document).text ? "no base detail" : "";
+    return xml::read_text(document).text ? "no base detail or project" : "";
 }
 
 bool add_folder(const fs::path& folder, std::vector<std::string>& files) {
@@ -51,7 +52,7 @@ bool add_folder(const fs::path& folder, std::vector<std::string>& files) {
         if (reason.empty()) files.push_back(document.string());
         if (!reason.empty()) complain(document.string() + ": passed over: " + reason);
     }
-    if (files.size() == before) complain(folder.string() + ": the folder holds no base detail");
+    if (files.size() == before) complain(folder.string() + ": the folder holds no base detail or project");
     return files.size() > before;
 }
 

@@ -6,6 +6,7 @@
 #include "cli/plugins.h"
 #include "cli/review_file.h"
 #include "review/remedies.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <cctype>

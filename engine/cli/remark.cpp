@@ -6,10 +6,10 @@
 #include "export/text/columns.h"
 #include "model/validate.h"
 #include "review/review.h"
-#include "xml/characters.h"
-#include "xml/detail_file.h"
-#include "xml/remarks_text.h"
-#include "xml/text_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/remarks.h"
+#include "xml/document/characters.h"
+#include "xml/document/file.h"
 
 #include <fmt/format.h>
 

@@ -3,7 +3,7 @@
 // is shared but the catalog, so that several threads may do this at once.
 #include "catalog/resolve.h"
 #include "review/review.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <optional>
 #include <string>

@@ -2,8 +2,11 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "cli/resolve_project.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 
@@ -37,6 +40,16 @@ ExitStatus validate_detail(const std::string& file, CatalogOnDemand& catalogs) {
     xml::locate(resolution.problems, file, read.lines);
     if (!resolution.resolved) return worse(complain(resolution.problems), ExitStatus::unusable_input);
     print(file + ": sound base detail \"" + read.detail->name + "\", SHA-256 " + read.sha256 + "\n");
+    return ExitStatus::adequate;
+}
+
+ExitStatus validate_project(const std::string& file, CatalogOnDemand& catalogs) {
+    const auto& catalog = catalogs.get();
+    if (!catalog) return ExitStatus::unusable_input;
+    const ResolvedProject resolved = resolve_project(file, *catalog);
+    if (!resolved.project) return worse(complain(resolved.problems), ExitStatus::unusable_input);
+    print(file + ": sound project \"" + resolved.project->name + "\" of " + std::to_string(resolved.posts.size()) +
+          " posts, SHA-256 " + resolved.sha256 + "\n");
     return ExitStatus::adequate;
 }
 
@@ -76,6 +89,8 @@ ExitStatus validate(const std::string& file, CatalogOnDemand& catalogs) {
             return validate_plates(file);
         case xml::DocumentKind::catalog:
             return validate_catalog(file);
+        case xml::DocumentKind::project:
+            return validate_project(file, catalogs);
         case xml::DocumentKind::detail:
         case xml::DocumentKind::unknown:
             break;  // the reader of details says why an unknown one is none

@@ -89,7 +89,7 @@ struct AnchorEnvelope {
 
 /// How far the flexible plate's numbers may be from those of an ever finer mesh, measured on the governing state and
 /// relative to its largest tension, or to a twentieth of a support's bearing where that is more.
-struct PlateAccuracy {
+struct MeshAccuracy {
     int unknowns = 0;              ///< of the mesh
     int reduced_unknowns = 0;      ///< of the space the envelope is found in
     double mesh_error = 0.0;       ///< of the largest tension, against a mesh half again as fine
@@ -101,7 +101,7 @@ struct Proof {
     double moment_residual = 0.0;
     double complementarity_residual = 0.0;
     int solves = 0;
-    std::optional<PlateAccuracy> plate = std::nullopt;  ///< absent for a rigid plate
+    std::optional<MeshAccuracy> plate = std::nullopt;  ///< absent for a rigid plate
 };
 
 /// What the plate's bending does, at the nominal stiffness.
@@ -115,8 +115,27 @@ struct Bending {
     double rigid_softest_lb_in_per_rad = 0.0;  ///< the same of the rigid plate
 };
 
-/// The bent plate under the push that pulls most on any anchor, with the stiffness of that state: for drawing.
-struct PlateField {
+/// Moment over rotation of the post's foot at nominal stiffness, by the direction of the push: the secant of the pushes
+/// the loads ask for. Contact makes it differ from one direction to the other.
+class RotationalStiffness {
+  public:
+    struct Sample {
+        double direction_rad = 0.0;  ///< 0 to 2 pi
+        double lb_in_per_rad = 0.0;  ///< > 0
+    };
+    /// Of two samples in one direction the smaller counts.
+    void add(Sample sample);
+    [[nodiscard]] const std::vector<Sample>& samples() const { return samples_; }  ///< in order of direction
+    /// Between two samples, in proportion to the angle. Throws std::logic_error without samples.
+    [[nodiscard]] double at(double direction_rad) const;
+
+  private:
+    std::vector<Sample> samples_;
+};
+
+/// The mount's bent surface under the push that pulls most on any anchor, with the stiffness of that state: for
+/// drawing.
+struct DeflectedShape {
     struct Node {
         model::Position at;
         double lift_in = 0.0;       ///< up positive
@@ -133,8 +152,9 @@ struct Demand {
     std::vector<Support> supports;
     std::vector<State> states;
     std::vector<AnchorEnvelope> anchors;                  ///< same order as resolved.anchors
+    RotationalStiffness rotational_stiffness;             ///< of the post's foot
     std::optional<Bending> bending;                       ///< absent for a rigid plate
-    std::optional<PlateField> field;                      ///< absent for a rigid plate
+    std::optional<DeflectedShape> field;                  ///< absent for a rigid plate
     std::optional<FramingDemand> framing = std::nullopt;  ///< absent: no member carries load
     double peak_bearing_psi = 0.0;
     std::size_t peak_bearing_state = 0;

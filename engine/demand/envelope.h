@@ -1,15 +1,18 @@
 #pragma once
-// From all states to what each anchor, the bed and the plate meet at worst.
-#include "demand/solver.h"
+// From all states to what each anchor meets at worst, and to the stiffness of the post's foot.
+#include "demand/mount.h"
 
 #include <cstddef>
 
 namespace toehold::demand {
 
-/// The state in which the anchor pulls most.
+/// The state in which the anchor's tension is largest.
 [[nodiscard]] std::size_t worst_state_of(const Demand& demand, std::size_t anchor);
 
-/// Fills `anchors`, `bending` and the peak of bearing from cases, scenarios and states.
-void find_envelopes(Demand& demand, const Solver& solver, const catalog::Resolved& resolved);
+/// Fills `anchors` from cases, scenarios and states.
+void find_envelopes(Demand& demand, const MountSolver& solver);
+
+/// From the states at nominal stiffness under pushes without a vertical force.
+[[nodiscard]] RotationalStiffness find_rotational_stiffness(const Demand& demand);
 
 }  // namespace toehold::demand

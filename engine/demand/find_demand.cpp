@@ -1,8 +1,7 @@
-#include "demand/demand_assumptions.h"
 #include "demand/envelope.h"
 #include "demand/framing/find_framing.h"
-#include "demand/load_cases.h"
-#include "demand/solver.h"
+#include "demand/loads/load_cases.h"
+#include "demand/mount.h"
 
 #include <fmt/format.h>
 
@@ -23,14 +22,15 @@ std::vector<StiffnessScenario> scenarios(const model::Basis& basis, bool framing
     return all;
 }
 
-State solve(const Demand& demand, Solver& solver, std::size_t load_case, std::size_t scenario, double direction_rad) {
+State solve(const Demand& demand, MountSolver& solver, std::size_t load_case, std::size_t scenario,
+            double direction_rad) {
     State state = solver.solve({demand.cases[load_case], demand.scenarios[scenario], direction_rad});
     state.load_case = load_case;
     state.scenario = scenario;
     return state;
 }
 
-void solve_directions(Demand& demand, Solver& solver, const std::vector<double>& all_directions) {
+void solve_directions(Demand& demand, MountSolver& solver, const std::vector<double>& all_directions) {
     for (std::size_t load_case = 0; load_case < demand.cases.size(); ++load_case) {
         for (std::size_t scenario = 0; scenario < demand.scenarios.size(); ++scenario) {
             for (const double direction : all_directions) {
@@ -42,7 +42,7 @@ void solve_directions(Demand& demand, Solver& solver, const std::vector<double>&
 
 /// Golden-section search between the neighbours of the best direction sampled: tension is smooth and has one peak
 /// there.
-void refine(Demand& demand, Solver& solver, std::size_t anchor, double step_rad) {
+void refine(Demand& demand, MountSolver& solver, std::size_t anchor, double step_rad) {
     const State best = demand.states[worst_state_of(demand, anchor)];
     const double golden = 0.5 * (std::sqrt(5.0) - 1.0);
     constexpr double close_enough_rad = 1e-5;
@@ -68,7 +68,7 @@ void refine(Demand& demand, Solver& solver, std::size_t anchor, double step_rad)
     demand.states.push_back(std::move(peak));
 }
 
-void solve_all(Demand& demand, Solver& solver, const catalog::Resolved& resolved) {
+void solve_all(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved) {
     const std::vector<double> all_directions = directions(resolved.detail.loads);
     demand.states.clear();
     solve_directions(demand, solver, all_directions);
@@ -91,32 +91,26 @@ Push governing_push(const Demand& demand) {
     return {demand.cases[worst.load_case], demand.scenarios[worst.scenario], worst.direction_rad};
 }
 
-/// The flexible plate's mesh is refined until the largest tension is within 1 % of a finer mesh's.
-std::optional<PlateAccuracy> solve_to_accuracy(Demand& demand, Solver& solver, const catalog::Resolved& resolved) {
-    constexpr double accepted_error = 0.01;
+/// Every state, by a solver that has refined itself as far as it needs.
+void solve_accurately(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved) {
     constexpr int trials = 3;
     for (int trial = 0; trial < trials; ++trial) {
         solve_all(demand, solver, resolved);
-        if (!solver.flexible()) return std::nullopt;
-        const PlateAccuracy accuracy = solver.measure(governing_push(demand));
-        if (accuracy.mesh_error + accuracy.reduction_error <= accepted_error) return accuracy;
-        solver.refine_mesh();
+        if (solver.accurate(governing_push(demand))) return;
     }
     throw std::runtime_error("the flexible plate's largest tension still changes by more than 1 % with its mesh");
 }
 
 Demand compute(const catalog::Resolved& resolved) {
-    Solver solver(resolved);
+    const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved);
     Demand demand;
     demand.cases = load_cases(resolved.detail);
-    demand.scenarios = scenarios(resolved.detail.basis, solver.framing_can_give());
-    demand.supports = solver.bed().supports;
-    const std::optional<PlateAccuracy> accuracy = solve_to_accuracy(demand, solver, resolved);
-    find_envelopes(demand, solver, resolved);
-    demand.assumptions = demand_assumptions(solver, resolved.detail);
-    if (solver.flexible()) demand.field = solver.field(governing_push(demand));
-    demand.proof = solver.proof();
-    demand.proof.plate = accuracy;
+    demand.scenarios = scenarios(resolved.detail.basis, solver->framing_can_give());
+    demand.supports = solver->supports();
+    solve_accurately(demand, *solver, resolved);
+    find_envelopes(demand, *solver);
+    demand.rotational_stiffness = find_rotational_stiffness(demand);
+    solver->complete(demand, governing_push(demand));
     demand.framing = find_framing(resolved, demand);
     if (demand.framing) {
         demand.assumptions.insert(demand.assumptions.end(), demand.framing->assumptions.begin(),

@@ -18,8 +18,8 @@ struct PushResult {
     std::vector<AnchorForce> flexible;           ///< empty where the plate cannot be taken as flexible
     std::vector<std::optional<double>> hand_lb;  ///< tension, lever arm to the toe edge; absent for a push aslant to
                                                  ///< the plate's sides by more than half a degree, and without an arm
-    PlateField rigid_field;  ///< plane lift, pressure of the bed; a grid of its own, cut to plate and supports
-    std::optional<PlateField> flexible_field;
+    DeflectedShape rigid_field;  ///< plane lift, pressure of the bed; a grid of its own, cut to plate and supports
+    std::optional<DeflectedShape> flexible_field;
 };
 
 /// Envelope of tension at nominal stiffness: what turns with the push in the rose. Where the loads ask for outward
@@ -32,6 +32,8 @@ struct Petals {
     double largest_direction_rad = 0.0;
     std::vector<double> hand_lb = {};  ///< [anchor] largest over pushes square to the plate's sides
 };
+
+class MountPreview;
 
 /// One detail prepared. Not for use from two threads at once; may be moved between them.
 class Preview {
@@ -52,8 +54,7 @@ class Preview {
     [[nodiscard]] PushResult push(std::size_t load_case, double direction_rad);
 
   private:
-    struct Prepared;
-    std::unique_ptr<Prepared> prepared_;
+    std::unique_ptr<MountPreview> mount_;
 };
 
 }  // namespace toehold::demand

@@ -90,7 +90,7 @@ void mention_foot(std::vector<Mention>& mentions, std::string_view subject, cons
 
 std::vector<Mention> mentions_in(std::string_view subject, const model::BaseDetail& detail) {
     std::vector<Mention> mentions;
-    for (const std::string& part : parts(detail)) {
+    for (const std::string& part : drawing::parts(detail)) {
         mention_with_id(mentions, subject, part);
         mention_of_all(mentions, subject, part);
         mention_foot(mentions, subject, part);

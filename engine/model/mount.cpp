@@ -14,6 +14,12 @@ constexpr std::array<std::string_view, std::variant_size_v<Mount>> words{"plate-
 
 const std::vector<AnchorGroup>& groups_of(const PlateOnDeck& mount) { return mount.anchors; }
 double below_of(const PlateOnDeck& mount) { return mount.plate_below_surface_in; }
+PartId main_part_of(const PlateOnDeck& /*mount*/) { return {PartKind::plate}; }
+format::Phrase words_of(const PlateOnDeck& mount) {
+    return format::phrase("{}, {} thick, {}", mount.plate.id, format::Dimension{mount.plate.thickness_in},
+                          mount.plate.metal);
+}
+const Decking* boards_of(const PlateOnDeck& mount) { return mount.layers.decking ? &*mount.layers.decking : nullptr; }
 
 }  // namespace
 
@@ -41,6 +47,18 @@ double below_surface_in(const BaseDetail& detail) {
 }
 
 double lever_height_in(const BaseDetail& detail) { return detail.guard.height_in + below_surface_in(detail); }
+
+PartId main_part(const BaseDetail& detail) {
+    return std::visit([](const auto& mount) { return main_part_of(mount); }, detail.mount);
+}
+
+format::Phrase main_part_words(const BaseDetail& detail) {
+    return std::visit([](const auto& mount) { return words_of(mount); }, detail.mount);
+}
+
+const Decking* deck_boards(const BaseDetail& detail) {
+    return std::visit([](const auto& mount) { return boards_of(mount); }, detail.mount);
+}
 
 const PlateOnDeck& on_deck(const BaseDetail& detail) {
     const auto* mount = std::get_if<PlateOnDeck>(&detail.mount);

@@ -3,6 +3,7 @@
 // it brings (anchors with a place and an axis in space, forces on members, stiffness against rotation), not its kind.
 #include "model/anchor.h"
 #include "model/layers.h"
+#include "model/part.h"
 #include "model/plate.h"
 #include "model/post.h"
 
@@ -48,6 +49,14 @@ enum class MountKind { plate_on_deck };
 [[nodiscard]] double below_surface_in(const BaseDetail& detail);
 /// Height of the guard's top above the mount's bearing plane, in.
 [[nodiscard]] double lever_height_in(const BaseDetail& detail);
+
+/// The deck boards over the framing; nullptr when the mount stands on none.
+[[nodiscard]] const Decking* deck_boards(const BaseDetail& detail);
+
+/// What the post stands on or is fastened by: the plate.
+[[nodiscard]] PartId main_part(const BaseDetail& detail);
+/// That part in a few words: `HL-55, 3/8 in thick, steel-a36`.
+[[nodiscard]] format::Phrase main_part_words(const BaseDetail& detail);
 
 // For code that is about one kind.
 

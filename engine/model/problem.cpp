@@ -1,8 +1,20 @@
 #include "model/problem.h"
 
 namespace toehold::model {
+namespace {
 
-std::string sentence(const Problem& problem) {
+using format::phrase;
+
+format::Phrase with_values(const Problem& problem) {
+    if (problem.found.empty() && problem.accepted.empty()) return problem.message;
+    if (problem.found.empty()) return phrase("{} (accepted: {})", problem.message, problem.accepted);
+    if (problem.accepted.empty()) return phrase("{} (found \"{}\")", problem.message, problem.found);
+    return phrase("{} (found \"{}\"; accepted: {})", problem.message, problem.found, problem.accepted);
+}
+
+}  // namespace
+
+std::string sentence(const Problem& problem, const format::Locale& locale) {
     std::string text;
     if (!problem.file.empty()) {
         text += problem.file;
@@ -10,12 +22,7 @@ std::string sentence(const Problem& problem) {
         text += ": ";
     }
     if (!problem.element.empty()) text += problem.element + ": ";
-    text += problem.message;
-    std::string detail;
-    if (!problem.found.empty()) detail += "found \"" + problem.found + "\"";
-    if (!problem.accepted.empty()) detail += (detail.empty() ? "" : "; ") + ("accepted: " + problem.accepted);
-    if (!detail.empty()) text += " (" + detail + ")";
-    return text;
+    return text + format::text(with_values(problem), locale);
 }
 
 }  // namespace toehold::model

@@ -6,6 +6,9 @@
 
 namespace toehold::model {
 
+using format::phrase;
+using format::verbatim;
+
 std::string brief(double value) { return fmt::format("{:.6g}", value); }
 
 ProblemList& ProblemList::at(std::string element) {
@@ -13,7 +16,7 @@ ProblemList& ProblemList::at(std::string element) {
     return *this;
 }
 
-void ProblemList::add(std::string message, std::string accepted, std::string found) {
+void ProblemList::add(format::Phrase message, format::Phrase accepted, format::Phrase found) {
     Problem problem;
     problem.element = element_;
     problem.message = std::move(message);
@@ -23,14 +26,15 @@ void ProblemList::add(std::string message, std::string accepted, std::string fou
 }
 
 // The comparisons are written so that a NaN fails them.
-void ProblemList::positive(const std::string& what, double value, double at_most) {
+void ProblemList::positive(const format::Phrase& what, double value, double at_most) {
     if (value > 0.0 && value <= at_most) return;
-    add(what + " is out of range", "more than 0, at most " + brief(at_most), brief(value));
+    add(phrase("{} is out of range", what), phrase("more than 0, at most {}", brief(at_most)), verbatim(brief(value)));
 }
 
-void ProblemList::between(const std::string& what, double value, double at_least, double at_most) {
+void ProblemList::between(const format::Phrase& what, double value, double at_least, double at_most) {
     if (value >= at_least && value <= at_most) return;
-    add(what + " is out of range", brief(at_least) + " to " + brief(at_most), brief(value));
+    add(phrase("{} is out of range", what), phrase("{} to {}", brief(at_least), brief(at_most)),
+        verbatim(brief(value)));
 }
 
 }  // namespace toehold::model

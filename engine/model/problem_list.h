@@ -11,11 +11,11 @@ class ProblemList {
   public:
     /// Everything added belongs to this element until the next call.
     ProblemList& at(std::string element);
-    void add(std::string message, std::string accepted = {}, std::string found = {});
-    /// 0 < value <= at_most.
-    void positive(const std::string& what, double value, double at_most);
+    void add(format::Phrase message, format::Phrase accepted = {}, format::Phrase found = {});
+    /// 0 < value <= at_most. `what`: the value's name and unit, `height (in)`.
+    void positive(const format::Phrase& what, double value, double at_most);
     /// at_least <= value <= at_most.
-    void between(const std::string& what, double value, double at_least, double at_most);
+    void between(const format::Phrase& what, double value, double at_least, double at_most);
     [[nodiscard]] Problems take() { return std::exchange(problems_, {}); }
 
   private:

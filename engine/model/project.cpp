@@ -11,6 +11,9 @@
 namespace toehold::model {
 namespace {
 
+using format::phrase;
+using format::verbatim;
+
 constexpr const char* lone_id = "P1";
 
 const NamedMount* find_mount(const Project& project, const std::string& id) {
@@ -30,31 +33,33 @@ void check_ids(ProblemList& problems, const std::string& element, const Items& i
     std::set<std::string> seen;
     for (const auto& item : items) {
         problems.at(element + "[" + item.id + "]");
-        if (item.id.empty()) problems.add("the id is empty", "a name");
-        if (!seen.insert(item.id).second) problems.add("the id is used twice", "an id of its own", item.id);
+        if (item.id.empty()) problems.add(phrase("the id is empty"), phrase("a name"));
+        if (!seen.insert(item.id).second)
+            problems.add(phrase("the id is used twice"), phrase("an id of its own"), verbatim(item.id));
     }
 }
 
 void check_posts(ProblemList& problems, const Project& project) {
-    if (project.posts.empty()) problems.at("posts").add("the project has no post", "one post or more");
+    if (project.posts.empty()) problems.at("posts").add(phrase("the project has no post"), phrase("one post or more"));
     if (project.posts.size() > most_posts) {
-        problems.at("posts").add("too many posts", "at most " + std::to_string(most_posts),
-                                 std::to_string(project.posts.size()));
+        problems.at("posts").add(phrase("too many posts"), phrase("at most {}", most_posts),
+                                 verbatim(std::to_string(project.posts.size())));
     }
     for (const PlacedPost& post : project.posts) {
         problems.at("posts/post[" + post.id + "]");
         if (find_mount(project, post.mount) == nullptr) {
-            problems.add("no mount has this id", "the id of a mount of this project", post.mount);
+            problems.add(phrase("no mount has this id"), phrase("the id of a mount of this project"),
+                         verbatim(post.mount));
         }
-        problems.between("x (in)", post.at.x_in, -largest_length_in, largest_length_in);
-        problems.between("y (in)", post.at.y_in, -largest_length_in, largest_length_in);
-        if (post.rail_length_ft) problems.positive("rail length (ft)", *post.rail_length_ft, 100.0);
+        problems.between(phrase("x (in)"), post.at.x_in, -largest_length_in, largest_length_in);
+        problems.between(phrase("y (in)"), post.at.y_in, -largest_length_in, largest_length_in);
+        if (post.rail_length_ft) problems.positive(phrase("rail length (ft)"), *post.rail_length_ft, 100.0);
     }
     for (std::size_t i = 0; i < project.posts.size(); ++i) {
         for (std::size_t j = i + 1; j < project.posts.size(); ++j) {
             if (project.posts[i].at != project.posts[j].at) continue;
             problems.at("posts/post[" + project.posts[j].id + "]")
-                .add("the post stands where post " + project.posts[i].id + " stands", "a place of its own");
+                .add(phrase("the post stands where post {} stands", project.posts[i].id), phrase("a place of its own"));
         }
     }
 }
@@ -62,9 +67,11 @@ void check_posts(ProblemList& problems, const Project& project) {
 void check_lines(ProblemList& problems, const Project& project) {
     for (const GuardLine& line : project.guard_lines) {
         problems.at("guard-lines/guard-line[" + line.id + "]");
-        if (line.posts.size() < 2) problems.add("a guard line has fewer than two posts", "two posts or more");
+        if (line.posts.size() < 2)
+            problems.add(phrase("a guard line has fewer than two posts"), phrase("two posts or more"));
         for (const std::string& post : line.posts) {
-            if (!has_post(project, post)) problems.add("no post has this id", "the id of a post of this project", post);
+            if (!has_post(project, post))
+                problems.add(phrase("no post has this id"), phrase("the id of a post of this project"), verbatim(post));
         }
     }
 }

@@ -3,6 +3,9 @@
 namespace toehold::model {
 namespace {
 
+using format::phrase;
+using format::verbatim;
+
 constexpr double largest_diameter_in = 2.0;
 constexpr double largest_fastener_in = 24.0;
 constexpr int most_fasteners = 60;
@@ -15,60 +18,64 @@ struct Check {
     void operator()(std::monostate /*nothing described*/) const {}
 
     void operator()(const EndGrainFasteners& fasteners) const {
-        problems.positive("diameter (in)", fasteners.diameter_in, largest_diameter_in);
-        problems.positive("length (in)", fasteners.length_in, largest_fastener_in);
-        problems.between("count", fasteners.count, 1, most_fasteners);
-        problems.between("spread (in)", fasteners.spread_in, 0.0, 48.0);
+        problems.positive(phrase("diameter (in)"), fasteners.diameter_in, largest_diameter_in);
+        problems.positive(phrase("length (in)"), fasteners.length_in, largest_fastener_in);
+        problems.between(phrase("count"), fasteners.count, 1, most_fasteners);
+        problems.between(phrase("spread (in)"), fasteners.spread_in, 0.0, 48.0);
         if (fasteners.count > 1 && !(fasteners.spread_in > 0.0)) {
-            problems.add("more than one fastener needs the distance between the outermost two", "a spread above 0");
+            problems.add(phrase("more than one fastener needs the distance between the outermost two"),
+                         phrase("a spread above 0"));
         }
     }
 
     void operator()(const ToeNails& nails) const {
-        problems.positive("diameter (in)", nails.diameter_in, largest_diameter_in);
-        problems.positive("length (in)", nails.length_in, largest_fastener_in);
-        problems.between("count", nails.count, 1, most_fasteners);
-        problems.between("spread (in)", nails.spread_in, 0.0, 48.0);
+        problems.positive(phrase("diameter (in)"), nails.diameter_in, largest_diameter_in);
+        problems.positive(phrase("length (in)"), nails.length_in, largest_fastener_in);
+        problems.between(phrase("count"), nails.count, 1, most_fasteners);
+        problems.between(phrase("spread (in)"), nails.spread_in, 0.0, 48.0);
         if (nails.count > 2 && !(nails.spread_in > 0.0)) {
-            problems.add("more than one toe-nail a side needs the distance between the outermost two of a side",
-                         "a spread above 0");
+            problems.add(phrase("more than one toe-nail a side needs the distance between the outermost two of a side"),
+                         phrase("a spread above 0"));
         }
-        line_fits("the toe-nails of one side", nails.spread_in);
+        line_fits(phrase("the toe-nails of one side reach beyond the member's depth"), nails.spread_in);
     }
 
     void operator()(const SideAngles& angles) const {
-        problems.between("sides", angles.sides, 1, 2);
-        problems.positive("thickness (in)", angles.thickness_in, 1.0);
-        problems.positive("diameter (in)", angles.diameter_in, largest_diameter_in);
+        problems.between(phrase("sides"), angles.sides, 1, 2);
+        problems.positive(phrase("thickness (in)"), angles.thickness_in, 1.0);
+        problems.positive(phrase("diameter (in)"), angles.diameter_in, largest_diameter_in);
         if (angles.kind == SideAngles::Kind::bolt) {
             if (!(angles.length_in == 0.0))
-                problems.add("a bolt through the wood has no length of its own", "no length", brief(angles.length_in));
+                problems.add(phrase("a bolt through the wood has no length of its own"), phrase("no length"),
+                             verbatim(brief(angles.length_in)));
         } else {
-            problems.positive("length (in)", angles.length_in, largest_fastener_in);
+            problems.positive(phrase("length (in)"), angles.length_in, largest_fastener_in);
         }
-        problems.between("fasteners per leg", angles.per_leg, 1, most_fasteners);
-        problems.between("spacing (in)", angles.spacing_in, 0.0, 48.0);
-        problems.positive("gauge (in)", angles.gauge_in, 12.0);
+        problems.between(phrase("fasteners per leg"), angles.per_leg, 1, most_fasteners);
+        problems.between(phrase("spacing (in)"), angles.spacing_in, 0.0, 48.0);
+        problems.positive(phrase("gauge (in)"), angles.gauge_in, 12.0);
         if (angles.per_leg > 1 && !(angles.spacing_in > 0.0)) {
-            problems.add("more than one fastener per leg needs the distance between neighbours", "a spacing above 0");
+            problems.add(phrase("more than one fastener per leg needs the distance between neighbors"),
+                         phrase("a spacing above 0"));
         }
-        line_fits("the fasteners of one leg", (angles.per_leg - 1) * angles.spacing_in);
+        line_fits(phrase("the fasteners of one leg reach beyond the member's depth"),
+                  (angles.per_leg - 1) * angles.spacing_in);
     }
 
     void operator()(const ReportedConnector& connector) const {
-        problems.between("uplift (lb)", connector.uplift_lb, 0.0, largest_allowable_lb);
-        problems.between("down (lb)", connector.down_lb, 0.0, largest_allowable_lb);
-        problems.between("lateral (lb)", connector.lateral_lb, 0.0, largest_allowable_lb);
-        problems.between("couple arm (in)", connector.couple_arm_in, 0.0, 48.0);
-        problems.between("pull (lb)", connector.pull_lb, 0.0, largest_allowable_lb);
-        problems.between("height (in)", connector.height_in, 0.0, 48.0);
-        if (connector.stiffness_lb_per_in) problems.positive("stiffness (lb/in)", *connector.stiffness_lb_per_in, 1e8);
+        problems.between(phrase("uplift (lb)"), connector.uplift_lb, 0.0, largest_allowable_lb);
+        problems.between(phrase("down (lb)"), connector.down_lb, 0.0, largest_allowable_lb);
+        problems.between(phrase("lateral (lb)"), connector.lateral_lb, 0.0, largest_allowable_lb);
+        problems.between(phrase("couple arm (in)"), connector.couple_arm_in, 0.0, 48.0);
+        problems.between(phrase("pull (lb)"), connector.pull_lb, 0.0, largest_allowable_lb);
+        problems.between(phrase("height (in)"), connector.height_in, 0.0, 48.0);
+        if (connector.stiffness_lb_per_in)
+            problems.positive(phrase("stiffness (lb/in)"), *connector.stiffness_lb_per_in, 1e8);
     }
 
-    void line_fits(const std::string& fasteners, double line_in) const {
+    void line_fits(const format::Phrase& message, double line_in) const {
         if (!(line_in >= depth_in)) return;
-        problems.add(fasteners + " reach beyond the member's depth", "a line shorter than " + brief(depth_in) + " in",
-                     brief(line_in) + " in");
+        problems.add(message, phrase("a line shorter than {} in", brief(depth_in)), phrase("{} in", brief(line_in)));
     }
 };
 

@@ -11,18 +11,22 @@
 namespace toehold::model {
 namespace {
 
+using format::phrase;
+using format::verbatim;
+
 void check_guard(ProblemList& problems, const BaseDetail& detail) {
-    problems.at("guard").positive("height (in)", detail.guard.height_in, 240.0);
-    problems.between("plate below surface (in)", on_deck(detail).plate_below_surface_in, 0.0, 48.0);
+    problems.at("guard").positive(phrase("height (in)"), detail.guard.height_in, 240.0);
+    problems.between(phrase("plate below surface (in)"), on_deck(detail).plate_below_surface_in, 0.0, 48.0);
 }
 
 void check_tube(ProblemList& problems, double width_in, double depth_in, double wall_in) {
-    problems.positive("width (in)", width_in, 48.0);
-    problems.positive("depth (in)", depth_in, 48.0);
-    problems.positive("wall (in)", wall_in, 12.0);
+    problems.positive(phrase("width (in)"), width_in, 48.0);
+    problems.positive(phrase("depth (in)"), depth_in, 48.0);
+    problems.positive(phrase("wall (in)"), wall_in, 12.0);
     if (!(wall_in < 0.5 * std::min(width_in, depth_in))) {
-        problems.add("the wall is not thinner than half the tube",
-                     "a wall below " + brief(0.5 * std::min(width_in, depth_in)) + " in", brief(wall_in) + " in");
+        problems.add(phrase("the wall is not thinner than half the tube"),
+                     phrase("a wall below {} in", brief(0.5 * std::min(width_in, depth_in))),
+                     phrase("{} in", brief(wall_in)));
     }
 }
 
@@ -35,16 +39,18 @@ void check(ProblemList& problems, const RoundTube& tube) {
 }
 
 void check(ProblemList& problems, const WoodPost& post) {
-    problems.at("post").positive("width (in)", post.width_in, 48.0);
-    problems.positive("depth (in)", post.depth_in, 48.0);
+    problems.at("post").positive(phrase("width (in)"), post.width_in, 48.0);
+    problems.positive(phrase("depth (in)"), post.depth_in, 48.0);
     const Shoe& shoe = post.shoe;
     check_tube(problems.at("post/shoe"), shoe.width_in, shoe.depth_in, shoe.wall_in);
-    problems.positive("height (in)", shoe.height_in, 120.0);
-    if (shoe.allowable_moment_lb_in) problems.positive("allowable moment (lb in)", *shoe.allowable_moment_lb_in, 1e7);
+    problems.positive(phrase("height (in)"), shoe.height_in, 120.0);
+    if (shoe.allowable_moment_lb_in)
+        problems.positive(phrase("allowable moment (lb in)"), *shoe.allowable_moment_lb_in, 1e7);
     constexpr double fit_in = 0.02;
     if (post.width_in > shoe.width_in - 2.0 * shoe.wall_in + fit_in ||
         post.depth_in > shoe.depth_in - 2.0 * shoe.wall_in + fit_in) {
-        problems.add("the post does not fit inside its shoe", "an inside width and depth no smaller than the post's");
+        problems.add(phrase("the post does not fit inside its shoe"),
+                     phrase("an inside width and depth no smaller than the post's"));
     }
 }
 
@@ -63,8 +69,9 @@ void check_foot_on_plate(ProblemList& problems, const BaseDetail& detail) {
         for (const double sign_y : {-1.0, 1.0}) {
             const Position point{sign_x * corner * half.x_in, sign_y * corner * half.y_in};
             if (edge_distance_in(on_deck(detail).plate.outline, point) < -1e-6) {
-                problems.at("post").add("the post's foot hangs over the plate's edge",
-                                        "a foot inside the plate's outline (the post's centre is at x = 0, y = 0)");
+                problems.at("post").add(
+                    phrase("the post's foot hangs over the plate's edge"),
+                    phrase("a foot inside the plate's outline (the post's center is at x = 0, y = 0)"));
                 return;
             }
         }
@@ -72,34 +79,36 @@ void check_foot_on_plate(ProblemList& problems, const BaseDetail& detail) {
 }
 
 void check(ProblemList& problems, const LagScrew& screw) {
-    problems.positive("length (in)", screw.length_in, 36.0);
-    if (screw.thread_length_in) problems.between("thread length (in)", *screw.thread_length_in, 0.0, screw.length_in);
+    problems.positive(phrase("length (in)"), screw.length_in, 36.0);
+    if (screw.thread_length_in)
+        problems.between(phrase("thread length (in)"), *screw.thread_length_in, 0.0, screw.length_in);
 }
 
 void check(ProblemList& problems, const WoodScrew& screw) {
-    problems.positive("length (in)", screw.length_in, 36.0);
-    if (screw.thread_length_in) problems.between("thread length (in)", *screw.thread_length_in, 0.0, screw.length_in);
+    problems.positive(phrase("length (in)"), screw.length_in, 36.0);
+    if (screw.thread_length_in)
+        problems.between(phrase("thread length (in)"), *screw.thread_length_in, 0.0, screw.length_in);
 }
 
 void check(ProblemList& problems, const ThroughBolt& bolt) {
     const auto* backing = std::get_if<BackingPlate>(&bolt.below);
     if (backing == nullptr) return;
-    problems.positive("backing plate width (in)", backing->width_in, 48.0);
-    problems.positive("backing plate depth (in)", backing->depth_in, 48.0);
-    problems.positive("backing plate thickness (in)", backing->thickness_in, 12.0);
+    problems.positive(phrase("backing plate width (in)"), backing->width_in, 48.0);
+    problems.positive(phrase("backing plate depth (in)"), backing->depth_in, 48.0);
+    problems.positive(phrase("backing plate thickness (in)"), backing->thickness_in, 12.0);
 }
 
 void check(ProblemList& problems, const ReportedFastener& fastener) {
-    problems.positive("diameter (in)", fastener.diameter_in, 4.0);
-    problems.positive("length (in)", fastener.length_in, 36.0);
-    problems.between("thread length (in)", fastener.thread_length_in, 0.0, fastener.length_in);
-    problems.between("withdrawal (lb/in)", fastener.withdrawal_lb_per_in, 0.0, 1e5);
-    problems.between("tension (lb)", fastener.tension_lb, 0.0, 1e6);
-    problems.between("lateral (lb)", fastener.lateral_lb, 0.0, 1e6);
-    problems.between("minimum penetration (in)", fastener.minimum_penetration_in, 0.0, 36.0);
-    problems.between("minimum edge (in)", fastener.minimum_edge_in, 0.0, 36.0);
-    problems.between("minimum end (in)", fastener.minimum_end_in, 0.0, 36.0);
-    problems.between("minimum spacing (in)", fastener.minimum_spacing_in, 0.0, 36.0);
+    problems.positive(phrase("diameter (in)"), fastener.diameter_in, 4.0);
+    problems.positive(phrase("length (in)"), fastener.length_in, 36.0);
+    problems.between(phrase("thread length (in)"), fastener.thread_length_in, 0.0, fastener.length_in);
+    problems.between(phrase("withdrawal (lb/in)"), fastener.withdrawal_lb_per_in, 0.0, 1e5);
+    problems.between(phrase("tension (lb)"), fastener.tension_lb, 0.0, 1e6);
+    problems.between(phrase("lateral (lb)"), fastener.lateral_lb, 0.0, 1e6);
+    problems.between(phrase("minimum penetration (in)"), fastener.minimum_penetration_in, 0.0, 36.0);
+    problems.between(phrase("minimum edge (in)"), fastener.minimum_edge_in, 0.0, 36.0);
+    problems.between(phrase("minimum end (in)"), fastener.minimum_end_in, 0.0, 36.0);
+    problems.between(phrase("minimum spacing (in)"), fastener.minimum_spacing_in, 0.0, 36.0);
 }
 
 bool has_hole(const Plate& plate, const std::string& id) {
@@ -108,55 +117,58 @@ bool has_hole(const Plate& plate, const std::string& id) {
 
 void check_anchors(ProblemList& problems, const BaseDetail& detail) {
     if (on_deck(detail).anchors.empty())
-        problems.at("anchors").add("no anchors are described", "one or more anchors elements");
+        problems.at("anchors").add(phrase("no anchors are described"), phrase("one or more anchors elements"));
     std::map<std::string, int> uses;
     int for_all_others = 0;
     for (std::size_t index = 0; index < on_deck(detail).anchors.size(); ++index) {
         const AnchorGroup& group = on_deck(detail).anchors[index];
         problems.at("anchors[" + std::to_string(index + 1) + "]");
         if (group.holes.empty()) ++for_all_others;
-        if (group.preload_lb) problems.positive("preload (lb)", *group.preload_lb, 1e5);
+        if (group.preload_lb) problems.positive(phrase("preload (lb)"), *group.preload_lb, 1e5);
         for (const std::string& hole : group.holes) {
             if (!has_hole(on_deck(detail).plate, hole))
-                problems.add("an anchor without a hole", "ids of holes in the plate", hole);
-            if (++uses[hole] > 1) problems.add("two anchors in one hole", "each hole named once", hole);
+                problems.add(phrase("an anchor without a hole"), phrase("ids of holes in the plate"), verbatim(hole));
+            if (++uses[hole] > 1)
+                problems.add(phrase("two anchors in one hole"), phrase("each hole named once"), verbatim(hole));
         }
         std::visit([&](const auto& fastener) { check(problems, fastener); }, group.fastener);
     }
     if (for_all_others > 1) {
-        problems.at("anchors").add("two anchors elements name no holes, so each would fill every hole left",
-                                   "at most one without holes");
+        problems.at("anchors").add(phrase("two anchors elements name no holes, so each would fill every hole left"),
+                                   phrase("at most one without holes"));
     }
 }
 
 void check_loads(ProblemList& problems, const Loads& loads) {
     constexpr double most_lb = 20000.0;
     if (loads.concentrated) {
-        problems.at("loads/concentrated").between("push (lb)", loads.concentrated->push_lb, 0.0, most_lb);
-        problems.between("down (lb)", loads.concentrated->down_lb, -most_lb, most_lb);
+        problems.at("loads/concentrated").between(phrase("push (lb)"), loads.concentrated->push_lb, 0.0, most_lb);
+        problems.between(phrase("down (lb)"), loads.concentrated->down_lb, -most_lb, most_lb);
     }
     if (loads.line) {
-        problems.at("loads/line").between("push (lb/ft)", loads.line->push_lb_per_ft, 0.0, most_lb);
-        problems.positive("spacing (ft)", loads.line->spacing_ft, 100.0);
-        problems.between("down (lb)", loads.line->down_lb, -most_lb, most_lb);
+        problems.at("loads/line").between(phrase("push (lb/ft)"), loads.line->push_lb_per_ft, 0.0, most_lb);
+        problems.positive(phrase("spacing (ft)"), loads.line->spacing_ft, 100.0);
+        problems.between(phrase("down (lb)"), loads.line->down_lb, -most_lb, most_lb);
     }
     if (loads.user.size() > 20)
-        problems.at("loads").add("too many user loads", "at most 20", std::to_string(loads.user.size()));
+        problems.at("loads").add(phrase("too many user loads"), phrase("at most 20"),
+                                 verbatim(std::to_string(loads.user.size())));
     for (const UserLoad& load : loads.user) {
-        problems.at("loads/user").between("push (lb)", load.push_lb, 0.0, most_lb);
-        problems.between("down (lb)", load.down_lb, -most_lb, most_lb);
-        if (load.height_in) problems.positive("height (in)", *load.height_in, 240.0);
+        problems.at("loads/user").between(phrase("push (lb)"), load.push_lb, 0.0, most_lb);
+        problems.between(phrase("down (lb)"), load.down_lb, -most_lb, most_lb);
+        if (load.height_in) problems.positive(phrase("height (in)"), *load.height_in, 240.0);
     }
 }
 
 void check_basis(ProblemList& problems, const Basis& basis) {
     problems.at("basis");
-    if (basis.load_duration) problems.between("load duration factor", *basis.load_duration, 0.9, 1.6);
-    if (basis.time_effect) problems.between("time effect factor", *basis.time_effect, 0.6, 1.0);
+    if (basis.load_duration) problems.between(phrase("load duration factor"), *basis.load_duration, 0.9, 1.6);
+    if (basis.time_effect) problems.between(phrase("time effect factor"), *basis.time_effect, 0.6, 1.0);
     if (!basis.stiffness) return;
-    problems.at("basis/fixed-stiffness").positive("bed (psi/in)", basis.stiffness->bed_psi_per_in, 1e9);
-    problems.positive("anchor (lb/in)", basis.stiffness->anchor_lb_per_in, 1e9);
-    if (basis.stiffness->reason.empty()) problems.add("a fixed stiffness needs its reason", "a sentence");
+    problems.at("basis/fixed-stiffness").positive(phrase("bed (psi/in)"), basis.stiffness->bed_psi_per_in, 1e9);
+    problems.positive(phrase("anchor (lb/in)"), basis.stiffness->anchor_lb_per_in, 1e9);
+    if (basis.stiffness->reason.empty())
+        problems.add(phrase("a fixed stiffness needs its reason"), phrase("a sentence"));
 }
 
 }  // namespace
@@ -165,7 +177,7 @@ Problems validate(const BaseDetail& detail) {
     ProblemList problems;
     check_guard(problems, detail);
     std::visit([&](const auto& post) { check(problems, post); }, detail.post);
-    if (on_deck(detail).weld) problems.at("weld").positive("leg (in)", on_deck(detail).weld->leg_in, 2.0);
+    if (on_deck(detail).weld) problems.at("weld").positive(phrase("leg (in)"), on_deck(detail).weld->leg_in, 2.0);
     check_layers(problems, on_deck(detail).layers);
     check_framing(problems, detail.framing);
     check_anchors(problems, detail);

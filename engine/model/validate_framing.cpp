@@ -10,6 +10,9 @@
 namespace toehold::model {
 namespace {
 
+using format::phrase;
+using format::verbatim;
+
 std::string path(const Member& member) {
     const std::string kind = member.kind == MemberKind::joist ? "joists/joist" : name(member.kind);
     return "framing/" + kind + "[" + member.id + "]";
@@ -17,11 +20,11 @@ std::string path(const Member& member) {
 
 void check_fastening(ProblemList& problems, const DeckingFastening& fastening) {
     problems.at("layers/decking/fasteners");
-    problems.positive("diameter (in)", fastening.diameter_in, 2.0);
-    problems.positive("length (in)", fastening.length_in, 24.0);
-    problems.between("fasteners per crossing", fastening.per_crossing, 1, 20);
-    problems.positive("board width (in)", fastening.board_width_in, 48.0);
-    problems.between("lateral (lb)", fastening.lateral_lb, 0.0, 1e5);
+    problems.positive(phrase("diameter (in)"), fastening.diameter_in, 2.0);
+    problems.positive(phrase("length (in)"), fastening.length_in, 24.0);
+    problems.between(phrase("fasteners per crossing"), fastening.per_crossing, 1, 20);
+    problems.positive(phrase("board width (in)"), fastening.board_width_in, 48.0);
+    problems.between(phrase("lateral (lb)"), fastening.lateral_lb, 0.0, 1e5);
 }
 
 void check_end(ProblemList& problems, const std::vector<Member>& all, const Block& block, std::size_t index,
@@ -33,13 +36,14 @@ void check_end(ProblemList& problems, const std::vector<Member>& all, const Bloc
     if (end.joist.empty()) return;
     const auto holder = std::find_if(all.begin(), all.end(), [&](const Member& one) { return one.id == end.joist; });
     if (holder == all.end()) {
-        problems.add("no joist, rim or block has this id", "the id of the member the end meets", end.joist);
+        problems.add(phrase("no joist, rim or block has this id"), phrase("the id of the member the end meets"),
+                     verbatim(end.joist));
     } else if (!meets(all[index], end_in, upper_end, *holder)) {
-        const std::string kind = name(holder->kind);
+        const format::Phrase holder_name = part_name(part_of(*holder));
         problems.add(
-            "the " + kind + " does not hold the block: its face is not at the block's end",
-            "a block end within " + brief(end_fit_in) + " in of the near face of a member across it",
-            "end at " + brief(end_in) + " in, " + subject(*holder) + " centred at " + brief(holder->across_in) + " in");
+            phrase("{} does not hold the block: its face is not at the block's end", holder_name),
+            phrase("a block end within {} in of the near face of a member across it", brief(end_fit_in)),
+            phrase("end at {} in, {} centered at {} in", brief(end_in), holder_name, brief(holder->across_in)));
     }
 }
 
@@ -47,30 +51,30 @@ void check_block(ProblemList& problems, const Framing& framing, const std::vecto
     const Block& block = framing.blocks[index];
     const std::string element = path(all[index]);
     problems.at(element);
-    if (block.id.empty()) problems.add("a block has no id", "a short name such as B1");
+    if (block.id.empty()) problems.add(phrase("a block has no id"), phrase("a short name such as B1"));
     check_section(problems, block.width_in, block.depth_in);
     check_plies(problems, block.plies);
-    problems.between("across (in)", block.across_in, -largest_length_in, largest_length_in);
-    check_ends(problems, "a block", block.from_in, block.to_in);
+    problems.between(phrase("across (in)"), block.across_in, -largest_length_in, largest_length_in);
+    check_ends(problems, block.from_in, block.to_in);
     check_end(problems, all, block, index, false);
     check_end(problems, all, block, index, true);
     const bool joists_described = framing.joists && !framing.joists->members.empty();
     if (joists_described && block.from_end.joist.empty() && block.to_end.joist.empty()) {
-        problems.at(element).add("no joist holds this block", "an end that names its joist");
+        problems.at(element).add(phrase("no joist holds this block"), phrase("an end that names its joist"));
     }
 }
 
 void check_ids(ProblemList& problems, const Framing& framing, const std::vector<Member>& all) {
-    std::map<std::string, std::string> taken;
-    const auto take = [&](const std::string& id, const std::string& subject, const std::string& element) {
-        const auto [first, fresh] = taken.emplace(id, subject);
+    std::map<std::string, format::Phrase> taken;
+    const auto take = [&](const std::string& id, const format::Phrase& part, const std::string& element) {
+        const auto [first, fresh] = taken.emplace(id, part);
         if (fresh) return;
-        problems.at(element).add("the id is already that of " + first->second,
-                                 "ids that differ among joists, rims, supports and blocks", id);
+        problems.at(element).add(phrase("the id is already that of {}", first->second),
+                                 phrase("ids that differ among joists, rims, supports and blocks"), verbatim(id));
     };
-    for (const Member& member : all) take(member.id, subject(member), path(member));
+    for (const Member& member : all) take(member.id, part_name(part_of(member)), path(member));
     for (const JoistSupport& support : framing.supports)
-        take(support.id, "support " + support.id, "framing/support[" + support.id + "]");
+        take(support.id, phrase("support {}", support.id), "framing/support[" + support.id + "]");
 }
 
 void check_overlaps(ProblemList& problems, const Framing& framing, const std::vector<Member>& all) {
@@ -80,53 +84,55 @@ void check_overlaps(ProblemList& problems, const Framing& framing, const std::ve
             // Two blocks are told of once, at the later.
             if (all[other].kind == MemberKind::block && other > block) continue;
             problems.at(path(all[block]))
-                .add("the block overlaps " + subject(all[other]) + " in plan", "members side by side");
+                .add(phrase("the block overlaps {} in plan", part_name(part_of(all[other]))),
+                     phrase("members side by side"));
         }
     }
 }
 
-bool too_many(ProblemList& problems, const std::string& element, const std::string& what, std::size_t count) {
+bool too_many(ProblemList& problems, const std::string& element, const format::Phrase& message, std::size_t count) {
     if (count <= most_members) return false;
-    problems.at(element).add("too many " + what, "at most " + std::to_string(most_members), std::to_string(count));
+    problems.at(element).add(message, phrase("at most {}", most_members), verbatim(std::to_string(count)));
     return true;
 }
 
 bool too_many(ProblemList& problems, const Framing& framing) {
-    const bool joists =
-        framing.joists && too_many(problems, "framing/joists", "joists", framing.joists->members.size());
-    const bool rims = too_many(problems, "framing", "rims", framing.rims.size());
-    const bool supports = too_many(problems, "framing", "supports", framing.supports.size());
-    const bool blocks = too_many(problems, "framing", "blocks", framing.blocks.size());
+    const bool joists = framing.joists &&
+                        too_many(problems, "framing/joists", phrase("too many joists"), framing.joists->members.size());
+    const bool rims = too_many(problems, "framing", phrase("too many rims"), framing.rims.size());
+    const bool supports = too_many(problems, "framing", phrase("too many supports"), framing.supports.size());
+    const bool blocks = too_many(problems, "framing", phrase("too many blocks"), framing.blocks.size());
     return joists || rims || supports || blocks;
 }
 
 }  // namespace
 
 void check_section(ProblemList& problems, double width_in, double depth_in) {
-    problems.positive("width (in)", width_in, 48.0);
-    problems.positive("depth (in)", depth_in, 48.0);
+    problems.positive(phrase("width (in)"), width_in, 48.0);
+    problems.positive(phrase("depth (in)"), depth_in, 48.0);
 }
 
-void check_plies(ProblemList& problems, int plies) { problems.between("plies", plies, 1, 4); }
+void check_plies(ProblemList& problems, int plies) { problems.between(phrase("plies"), plies, 1, 4); }
 
-void check_ends(ProblemList& problems, const std::string& what, double from_in, double to_in) {
-    problems.between("from (in)", from_in, -largest_length_in, largest_length_in);
-    problems.between("to (in)", to_in, -largest_length_in, largest_length_in);
+void check_ends(ProblemList& problems, double from_in, double to_in) {
+    problems.between(phrase("from (in)"), from_in, -largest_length_in, largest_length_in);
+    problems.between(phrase("to (in)"), to_in, -largest_length_in, largest_length_in);
     if (!(to_in > from_in)) {
-        problems.add(what + " ends beyond where it begins", "to greater than from",
-                     "from " + brief(from_in) + " in to " + brief(to_in) + " in");
+        problems.add(phrase("the end is not beyond the beginning"), phrase("to greater than from"),
+                     phrase("from {} in to {} in", brief(from_in), brief(to_in)));
     }
 }
 
 void check_layers(ProblemList& problems, const Layers& layers) {
     if (layers.decking) {
-        problems.at("layers/decking").positive("thickness (in)", layers.decking->thickness_in, 12.0);
+        problems.at("layers/decking").positive(phrase("thickness (in)"), layers.decking->thickness_in, 12.0);
         if (layers.decking->fastening) check_fastening(problems, *layers.decking->fastening);
     }
     if (layers.shims.size() > 20)
-        problems.at("layers").add("too many shims", "at most 20", std::to_string(layers.shims.size()));
+        problems.at("layers").add(phrase("too many shims"), phrase("at most 20"),
+                                  verbatim(std::to_string(layers.shims.size())));
     for (const Shim& shim : layers.shims)
-        problems.at("layers/shim").positive("thickness (in)", shim.thickness_in, 12.0);
+        problems.at("layers/shim").positive(phrase("thickness (in)"), shim.thickness_in, 12.0);
 }
 
 void check_framing(ProblemList& problems, const Framing& framing) {

@@ -17,7 +17,7 @@ void check_framing(ProblemList& problems, const Framing& framing);
 /// The section of one piece of a member.
 void check_section(ProblemList& problems, double width_in, double depth_in);
 void check_plies(ProblemList& problems, int plies);
-/// The ends of a member or of a row of them, along itself. `what`: `a block`, `a rim`, `the joists`.
-void check_ends(ProblemList& problems, const std::string& what, double from_in, double to_in);
+/// The ends of a member or of a row of them, along itself.
+void check_ends(ProblemList& problems, double from_in, double to_in);
 
 }  // namespace toehold::model

@@ -6,6 +6,9 @@
 namespace toehold::model {
 namespace {
 
+using format::phrase;
+using format::verbatim;
+
 constexpr std::string_view blanks = " \t\r\n";
 
 /// Characters of a UTF-8 text: the bytes that begin one.
@@ -22,18 +25,18 @@ int number(std::string_view digits) {
 
 void check(ProblemList& problems, const Remark& remark) {
     if (remark.words.find_first_not_of(blanks) == std::string::npos) {
-        problems.add("a remark says nothing", "some words");
+        problems.add(phrase("the remark is empty"), phrase("some words"));
     }
     if (const std::size_t length = characters(remark.words); length > longest_remark) {
-        problems.add("a remark is too long", "at most " + std::to_string(longest_remark) + " characters",
-                     std::to_string(length) + " characters");
+        problems.add(phrase("the remark is too long"), phrase("at most {} characters", longest_remark),
+                     phrase("{} characters", length));
     }
     if (remark.about.find_first_of(" \t\r\n\"'[]") != std::string::npos) {
-        problems.add("what a remark is about is not the id of a check or a finding",
-                     "a name without blanks, quotes or square brackets", remark.about);
+        problems.add(phrase("not the id of a check or a finding"),
+                     phrase("a name without blanks, quotes or square brackets"), verbatim(remark.about));
     }
     if (!remark.date.empty() && !is_iso_day(remark.date)) {
-        problems.add("the date of a remark is no day of the calendar", "a day such as 2026-11-25", remark.date);
+        problems.add(phrase("invalid date; use YYYY-MM-DD"), phrase("a day such as 2026-11-25"), verbatim(remark.date));
     }
 }
 
@@ -53,8 +56,8 @@ bool is_iso_day(std::string_view text) {
 
 void check_remarks(ProblemList& problems, const std::vector<Remark>& remarks) {
     if (remarks.size() > most_remarks) {
-        problems.at("remarks").add("too many remarks", "at most " + std::to_string(most_remarks),
-                                   std::to_string(remarks.size()));
+        problems.at("remarks").add(phrase("too many remarks"), phrase("at most {}", most_remarks),
+                                   verbatim(std::to_string(remarks.size())));
         return;
     }
     for (std::size_t index = 0; index < remarks.size(); ++index) {

@@ -1,9 +1,10 @@
 #include "plugin/adapter.h"
 
-#include "xml/characters.h"
+#include "xml/document/characters.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstring>
 #include <numbers>
@@ -19,64 +20,123 @@ constexpr std::size_t most_results = 1000;
 constexpr std::int32_t taken = 0;
 constexpr std::int32_t refused = 1;
 
-/// The detail as a plug-in sees it; the arrays live as long as this.
+double in_degrees(double angle_rad) { return angle_rad * 180.0 / std::numbers::pi; }
+
+double plate_thickness_in(const model::BaseDetail& detail) {
+    const auto* const mount = std::get_if<model::PlateOnDeck>(&detail.mount);
+    return mount == nullptr ? 0.0 : mount->plate.thickness_in;
+}
+
+toehold_anchor seen(const catalog::Anchor& anchor, const demand::AnchorEnvelope& force, toehold_anchor /*version*/) {
+    return {{"anchor", anchor.id.c_str()},
+            anchor.at.x_in,
+            anchor.at.y_in,
+            anchor.at.z_in,
+            anchor.axis.x,
+            anchor.axis.y,
+            anchor.axis.z,
+            anchor.diameter_in,
+            force.tension_lb,
+            force.shear_lb,
+            in_degrees(force.direction_rad)};
+}
+
+abi_1::Anchor seen(const catalog::Anchor& anchor, const demand::AnchorEnvelope& force, abi_1::Anchor /*version*/) {
+    return {anchor.id.c_str(),
+            anchor.at.x_in,
+            anchor.at.y_in,
+            anchor.diameter_in,
+            force.tension_lb,
+            force.shear_lb,
+            in_degrees(force.direction_rad)};
+}
+
+void add_mount(toehold_detail& detail, const model::BaseDetail& from) {
+    // A literal, so it ends in a zero.
+    detail.mount = model::word(kind(from.mount)).data();
+}
+void add_mount(abi_1::Detail& /*knows no other*/, const model::BaseDetail& /*from*/) {}
+
+/// The detail as a plug-in of one version sees it; the arrays live as long as this.
+template <class Detail, class Anchor, class Push>
 struct DetailView {
     explicit DetailView(const checks::CheckInput& input) {
         const catalog::Resolved& resolved = input.resolved;
-        for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
-            const catalog::Anchor& anchor = resolved.anchors[index];
-            const demand::AnchorEnvelope& envelope = input.demand.anchors.at(index);
-            anchors.push_back({anchor.id.c_str(), anchor.at.x_in, anchor.at.y_in, anchor.diameter_in,
-                               envelope.tension_lb, envelope.shear_lb,
-                               envelope.direction_rad * 180.0 / std::numbers::pi});
+        for (std::size_t index = 0; index < resolved.anchors.size(); ++index)
+            anchors.push_back(seen(resolved.anchors[index], input.demand.anchors.at(index), Anchor{}));
+        for (const demand::LoadCase& load : input.demand.cases) {
+            names.push_back(load.name);
+            pushes.push_back({nullptr, load.push_lb, load.down_lb, load.height_in});
         }
-        for (const demand::LoadCase& load : input.demand.cases)
-            pushes.push_back({load.name.c_str(), load.push_lb, load.down_lb, load.height_in});
-        detail = {resolved.detail.name.c_str(),
-                  resolved.detail.guard.height_in,
-                  on_deck(resolved.detail).plate.thickness_in,
-                  resolved.detail.basis.method == model::Method::lrfd ? 1 : 0,
-                  anchors.data(),
-                  anchors.size(),
-                  pushes.data(),
-                  pushes.size()};
+        for (std::size_t index = 0; index < names.size(); ++index) pushes[index].name = names[index].c_str();
+        detail.name = resolved.detail.name.c_str();
+        add_mount(detail, resolved.detail);
+        detail.guard_height_in = resolved.detail.guard.height_in;
+        detail.plate_thickness_in = plate_thickness_in(resolved.detail);
+        detail.lrfd = resolved.detail.basis.method == model::Method::lrfd ? 1 : 0;
+        detail.anchors = anchors.data();
+        detail.anchor_count = anchors.size();
+        detail.pushes = pushes.data();
+        detail.push_count = pushes.size();
     }
 
-    std::vector<toehold_anchor> anchors;
-    std::vector<toehold_push> pushes;
-    toehold_detail detail{};
+    std::vector<Anchor> anchors;
+    std::vector<std::string> names;
+    std::vector<Push> pushes;
+    Detail detail{};
 };
 
 struct Collector {
+    std::vector<model::PartId> parts;  ///< of the detail
     std::vector<checks::CheckResult> results;
     bool refused_any = false;
 };
 
 bool usable(double value) { return std::isfinite(value) && value >= 0.0; }
 
-bool sound(const toehold_step& step) {
+template <class Step>
+bool sound_step(const Step& step) {
     return step.symbol && step.meaning && step.formula && step.unit && step.clause && std::isfinite(step.value);
 }
 
-bool sound(const toehold_result& result) {
-    if (!result.subject || !result.clause || !result.unit || !result.note) return false;
+bool names_part(const toehold_result& result) { return result.part.kind && result.part.id; }
+bool names_part(const abi_1::Result& /*has words alone*/) { return true; }
+
+template <class Result>
+bool sound(const Result& result) {
+    if (!names_part(result) || !result.subject || !result.clause || !result.unit || !result.note) return false;
     if (!usable(result.demand) || !usable(result.capacity)) return false;
     if (result.step_count > most_steps || (result.step_count > 0 && !result.steps)) return false;
     for (std::size_t index = 0; index < result.step_count; ++index) {
-        if (!sound(result.steps[index])) return false;
+        if (!sound_step(result.steps[index])) return false;
     }
     return true;
 }
 
-checks::CheckResult copied(const toehold_result& from) {
+/// The part the plug-in names, if the detail has it; else what it is about in the plug-in's own words.
+model::PartId part_of(const toehold_result& result, const std::vector<model::PartId>& parts) {
+    const std::string kind = copied_text(result.part.kind), id = copied_text(result.part.id);
+    const auto found = std::find_if(parts.begin(), parts.end(), [&](const model::PartId& part) {
+        return model::kind_word(part.kind) == kind && part.id == id;
+    });
+    return found != parts.end() ? *found : model::PartId{model::PartKind::plug_in, copied_text(result.subject)};
+}
+
+model::PartId part_of(const abi_1::Result& result, const std::vector<model::PartId>& /*named in words alone*/) {
+    return {model::PartKind::plug_in, copied_text(result.subject)};
+}
+
+template <class Result>
+checks::CheckResult copied(const Result& from, const std::vector<model::PartId>& parts) {
     checks::CheckResult result;
+    result.part = part_of(from, parts);
     result.subject = copied_text(from.subject);
     result.clause = copied_text(from.clause);
     result.demand = from.demand;
     result.unit = copied_text(from.unit);
     result.note = copied_text(from.note);
     for (std::size_t index = 0; index < from.step_count; ++index) {
-        const toehold_step& step = from.steps[index];
+        const auto& step = from.steps[index];
         result.steps.push_back({copied_text(step.symbol), copied_text(step.meaning), copied_text(step.formula),
                                 step.value, copied_text(step.unit), copied_text(step.clause)});
     }
@@ -90,11 +150,12 @@ checks::CheckResult copied(const toehold_result& from) {
 }
 
 /// Called from inside the plug-in: no exception may pass through it.
-std::int32_t take(void* host, const toehold_result* result) noexcept {
+template <class Result>
+std::int32_t take(void* host, const Result* result) noexcept {
     Collector& collector = *static_cast<Collector*>(host);
     try {
         if (result && collector.results.size() < most_results && sound(*result)) {
-            collector.results.push_back(copied(*result));
+            collector.results.push_back(copied(*result, collector.parts));
             return taken;
         }
     } catch (...) {
@@ -107,20 +168,20 @@ std::int32_t take(void* host, const toehold_result* result) noexcept {
 
 std::vector<checks::CheckResult> without_evidence(std::string why) {
     checks::CheckResult result;
+    result.part = {model::PartKind::plug_in, {}};
     result.subject = "plug-in";
     result.status = checks::Status::missing_evidence;
     result.note = std::move(why);
     return {result};
 }
 
-using RunFunction = decltype(toehold_check::run);
-
-std::vector<checks::CheckResult> run(RunFunction function, const checks::CheckInput& input) {
-    const DetailView view(input);
-    Collector collector;
+template <class View, class Result, class Run>
+std::vector<checks::CheckResult> run(Run function, const checks::CheckInput& input) {
+    const View view(input);
+    Collector collector{model::parts(input.resolved.detail), {}, false};
     std::int32_t outcome = 0;
     try {
-        outcome = function(&view.detail, take, &collector);
+        outcome = function(&view.detail, take<Result>, &collector);
     } catch (...) {
         return without_evidence("The plug-in's check ended in an exception.");
     }
@@ -128,6 +189,12 @@ std::vector<checks::CheckResult> run(RunFunction function, const checks::CheckIn
         return without_evidence("The plug-in's check gave a result with a number or a text that cannot be used.");
     if (outcome != 0) return without_evidence(fmt::format("The plug-in's check could not be done (code {}).", outcome));
     return std::move(collector.results);
+}
+
+template <class View, class Result, class Check>
+checks::Check adapted(const Check& check) {
+    return {copied_text(check.id), copied_text(check.title), copied_text(check.clause), copied_text(check.covers),
+            [function = check.run](const checks::CheckInput& input) { return run<View, Result>(function, input); }};
 }
 
 }  // namespace
@@ -138,8 +205,11 @@ std::string copied_text(const char* text) {
 }
 
 checks::Check adapt(const toehold_check& check) {
-    return {copied_text(check.id), copied_text(check.title), copied_text(check.clause), copied_text(check.covers),
-            [function = check.run](const checks::CheckInput& input) { return run(function, input); }};
+    return adapted<DetailView<toehold_detail, toehold_anchor, toehold_push>, toehold_result>(check);
+}
+
+checks::Check adapt(const abi_1::Check& check) {
+    return adapted<DetailView<abi_1::Detail, abi_1::Anchor, abi_1::Push>, abi_1::Result>(check);
 }
 
 }  // namespace toehold::plugin

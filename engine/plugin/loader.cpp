@@ -7,6 +7,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdint>
+#include <cstring>
 #include <memory>
 #include <set>
 
@@ -27,17 +29,21 @@ std::string last_error() {
     return text ? text : "no reason given";
 }
 
-std::string version_problem(const toehold_plugin& table) {
-    if (table.abi != TOEHOLD_PLUGIN_ABI) {
-        return fmt::format("was built for version {} of the plug-in interface; this program has version {}", table.abi,
-                           TOEHOLD_PLUGIN_ABI);
-    }
+std::string size_problem(bool same) { return same ? "" : "was built with other structures than its version's"; }
+
+std::string size_problem(const toehold_plugin& table) {
     const toehold_plugin ours = {TOEHOLD_PLUGIN_HEADER, nullptr, nullptr, 0};
-    const bool same = table.plugin_size == ours.plugin_size && table.check_size == ours.check_size &&
-                      table.detail_size == ours.detail_size && table.anchor_size == ours.anchor_size &&
-                      table.push_size == ours.push_size && table.result_size == ours.result_size &&
-                      table.step_size == ours.step_size;
-    return same ? "" : "was built with other structures than this program's";
+    return size_problem(table.plugin_size == ours.plugin_size && table.check_size == ours.check_size &&
+                        table.detail_size == ours.detail_size && table.anchor_size == ours.anchor_size &&
+                        table.push_size == ours.push_size && table.part_size == ours.part_size &&
+                        table.result_size == ours.result_size && table.step_size == ours.step_size);
+}
+
+std::string size_problem(const abi_1::Plugin& table) {
+    return size_problem(table.plugin_size == sizeof(abi_1::Plugin) && table.check_size == sizeof(abi_1::Check) &&
+                        table.detail_size == sizeof(abi_1::Detail) && table.anchor_size == sizeof(abi_1::Anchor) &&
+                        table.push_size == sizeof(abi_1::Push) && table.result_size == sizeof(abi_1::Result) &&
+                        table.step_size == sizeof(abi_1::Step));
 }
 
 bool is_id(const std::string& id) {
@@ -51,7 +57,8 @@ bool is_registered(const std::string& id) {
     return std::any_of(all.begin(), all.end(), [&](const checks::Check& check) { return check.id == id; });
 }
 
-std::string check_problem(const toehold_check& check, std::set<std::string>& seen) {
+template <class Check>
+std::string check_problem(const Check& check, std::set<std::string>& seen) {
     const std::string id = copied_text(check.id);
     if (!is_id(id)) return "has a check without a proper id (lower case letters, digits and hyphens)";
     if (!check.title || !check.clause || !check.covers || !check.run) return "leaves parts of its check " + id + " out";
@@ -59,8 +66,9 @@ std::string check_problem(const toehold_check& check, std::set<std::string>& see
     return {};
 }
 
-std::string table_problem(const toehold_plugin& table) {
-    if (std::string problem = version_problem(table); !problem.empty()) return problem;
+template <class Table>
+std::string table_problem(const Table& table) {
+    if (std::string problem = size_problem(table); !problem.empty()) return problem;
     if (!table.name || !table.checks || table.check_count == 0) return "brings no checks";
     if (table.check_count > most_checks) return fmt::format("brings more than {} checks", most_checks);
     std::set<std::string> seen;
@@ -70,7 +78,8 @@ std::string table_problem(const toehold_plugin& table) {
     return {};
 }
 
-LoadedPlugin add_checks(const toehold_plugin& table) {
+template <class Table>
+LoadedPlugin add_checks(const Table& table) {
     LoadedPlugin loaded{copied_text(table.name), {}};
     for (std::size_t index = 0; index < table.check_count; ++index) {
         checks::Check check = adapt(table.checks[index]);
@@ -82,6 +91,24 @@ LoadedPlugin add_checks(const toehold_plugin& table) {
 
 LoadOutcome refuse(const fs::path& file, const std::string& problem) {
     return {std::nullopt, "plug-in " + file.string() + " " + problem};
+}
+
+/// All of the table's checks registered, or the reason why none is.
+template <class Table>
+LoadOutcome take_table(const fs::path& file, const Table& table) {
+    if (const std::string problem = table_problem(table); !problem.empty()) return refuse(file, problem);
+    return {add_checks(table), {}};
+}
+
+/// Every version's table begins with its number.
+LoadOutcome take_any(const fs::path& file, const void* table) {
+    std::uint32_t version = 0;
+    std::memcpy(&version, table, sizeof version);
+    if (version == abi_1::version) return take_table(file, *static_cast<const abi_1::Plugin*>(table));
+    if (version == TOEHOLD_PLUGIN_ABI) return take_table(file, *static_cast<const toehold_plugin*>(table));
+    return refuse(file,
+                  fmt::format("was built for version {} of the plug-in interface; this program has versions {} to {}",
+                              version, abi_1::version, TOEHOLD_PLUGIN_ABI));
 }
 
 }  // namespace
@@ -104,11 +131,10 @@ LoadOutcome load(const fs::path& file) {
         return refuse(file, "ends in an exception");
     }
     if (!table) return refuse(file, "gives no table of checks");
-    if (const std::string problem = table_problem(*table); !problem.empty()) return refuse(file, problem);
-    LoadedPlugin loaded = add_checks(*table);
+    LoadOutcome outcome = take_any(file, table);
     // Its functions are registered for good.
-    static_cast<void>(library.release());
-    return {std::move(loaded), {}};
+    if (outcome.plugin) static_cast<void>(library.release());
+    return outcome;
 }
 
 }  // namespace toehold::plugin

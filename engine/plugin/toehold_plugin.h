@@ -6,8 +6,9 @@
  * program copies what it is given before the callback returns, and owns what it hands out, which is valid only during
  * the call. No exception may leave a plug-in. Fasteners cannot be added; their values belong in a detail's own file.
  *
- * Version: a program loads only tables whose `abi` is the number it was built with and whose structures have the sizes
- * it knows. TOEHOLD_PLUGIN_HEADER fills in both.
+ * Version: this header is version 2. A program loads tables of this and of earlier versions, each served as its own
+ * header says; a table whose structures have other sizes than its version's is refused. TOEHOLD_PLUGIN_HEADER fills in
+ * both. New in 2: places and axes of anchors in space, the kind of mount, parts by kind and id.
  *
  *     static int run(const toehold_detail* detail, toehold_report report, void* host) { ... return 0; }
  *     static const toehold_check checks[] = {{"my-check", "My check", "Standard, clause", "What it covers.", run}};
@@ -29,18 +30,27 @@ extern "C" {
 #define TOEHOLD_PLUGIN_EXPORT __attribute__((visibility("default")))
 #endif
 
-#define TOEHOLD_PLUGIN_ABI 1u
+#define TOEHOLD_PLUGIN_ABI 2u
 
 /* ---- what the program tells a check: lb, in, degrees. Under LRFD all forces are factored. ---- */
 
-/* One anchor. Axes: origin at the post's axis on the plate's underside, x along the rail, y outward. */
-typedef struct toehold_anchor {
+/* A part of the detail: its kind (`anchor`, `plate`, `weld`, `block`, `joist`, `rim` ...) and its id, empty where there
+ * is one of the kind. */
+typedef struct toehold_part {
+    const char* kind;
     const char* id;
-    double x_in, y_in;
-    double diameter_in;   /* nominal */
-    double tension_lb;    /* largest over all pushes, directions and stiffnesses looked at */
-    double shear_lb;      /* largest; not of the same push as the tension */
-    double direction_deg; /* of the push that gives the largest tension, from +x, counter-clockwise */
+} toehold_part;
+
+/* One anchor. Axes: origin at the post's axis on the mount's bearing plane (a plate's underside), x along the rail, y
+ * outward, z up. */
+typedef struct toehold_anchor {
+    toehold_part part;             /* `anchor` and the anchor's id */
+    double x_in, y_in, z_in;       /* where its axis crosses the bearing plane */
+    double axis_x, axis_y, axis_z; /* unit vector from head to tip; 0, 0, -1: straight down */
+    double diameter_in;            /* nominal */
+    double tension_lb;             /* along the axis, largest over all pushes, directions and stiffnesses looked at */
+    double shear_lb;               /* square to the axis, largest; not of the same push as the tension */
+    double direction_deg;          /* of the push that gives the largest tension, from +x, counter-clockwise */
 } toehold_anchor;
 
 /* One push at the guard. It comes from every direction looked at. */
@@ -48,14 +58,15 @@ typedef struct toehold_push {
     const char* name;
     double push_lb;   /* horizontal */
     double down_lb;   /* downward positive */
-    double height_in; /* above the plate's underside */
+    double height_in; /* above the mount's bearing plane */
 } toehold_push;
 
 typedef struct toehold_detail {
     const char* name;
+    const char* mount;      /* how the post is fastened: `plate-on-deck`; later versions of the program may know more */
     double guard_height_in; /* above the walking surface */
-    double plate_thickness_in;
-    int32_t lrfd; /* 0: ASD */
+    double plate_thickness_in; /* of a plate mount; 0 for a mount without a plate */
+    int32_t lrfd;              /* 0: ASD */
     const toehold_anchor* anchors;
     size_t anchor_count;
     const toehold_push* pushes;
@@ -75,7 +86,8 @@ typedef struct toehold_step {
 } toehold_step;
 
 typedef struct toehold_result {
-    const char* subject;      /* what was checked: `anchor A`, `plate` */
+    toehold_part part;        /* what was checked; empty kind: no part of the detail */
+    const char* subject;      /* the same in words for people: `anchor A`, `plate` */
     const char* clause;       /* with edition; empty: the check's */
     double demand;            /* finite, >= 0 */
     double capacity;          /* finite, >= 0 */
@@ -103,7 +115,7 @@ typedef struct toehold_check {
 
 typedef struct toehold_plugin {
     uint32_t abi;
-    size_t plugin_size, check_size, detail_size, anchor_size, push_size, result_size, step_size;
+    size_t plugin_size, check_size, detail_size, anchor_size, push_size, part_size, result_size, step_size;
     const char* name;
     const toehold_check* checks;
     size_t check_count;
@@ -111,7 +123,7 @@ typedef struct toehold_plugin {
 
 #define TOEHOLD_PLUGIN_HEADER                                                                                          \
     TOEHOLD_PLUGIN_ABI, sizeof(toehold_plugin), sizeof(toehold_check), sizeof(toehold_detail), sizeof(toehold_anchor), \
-        sizeof(toehold_push), sizeof(toehold_result), sizeof(toehold_step)
+        sizeof(toehold_push), sizeof(toehold_part), sizeof(toehold_result), sizeof(toehold_step)
 
 /* The name of the one function a plug-in exports, and its type. */
 #define TOEHOLD_PLUGIN_ENTRY "toehold_plugin_entry"

@@ -1,7 +1,7 @@
 #include "review/comparison.h"
 
 #include "units/unit_table.h"
-#include "xml/detail_difference.h"
+#include "xml/detail/differences.h"
 
 #include <fmt/format.h>
 

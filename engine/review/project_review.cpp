@@ -4,7 +4,7 @@
 #include "model/member.h"
 
 #include <algorithm>
-#include <set>
+#include <array>
 #include <utility>
 
 namespace toehold::review {
@@ -12,35 +12,60 @@ namespace {
 
 using format::phrase;
 
-/// For each post, the members it loads; none where it has no demand.
-std::vector<std::set<std::size_t>> loaded_by(const std::vector<demand::Outcome>& outcomes) {
-    std::vector<std::set<std::size_t>> all;
+using Actions = std::vector<demand::MemberActions>;
+
+constexpr double named_share = 0.05;
+constexpr std::array actions_of_a_member = {
+    &demand::MemberActions::vertical_moment_lb_in, &demand::MemberActions::horizontal_moment_lb_in,
+    &demand::MemberActions::vertical_shear_lb, &demand::MemberActions::horizontal_shear_lb,
+    &demand::MemberActions::torque_lb_in};
+
+std::vector<Actions> actions_by(const std::vector<demand::Outcome>& outcomes) {
+    std::vector<Actions> all;
     for (const demand::Outcome& outcome : outcomes) {
-        std::set<std::size_t> members;
-        if (outcome.demand) {
-            for (const std::size_t member : demand::members_loaded(*outcome.demand)) members.insert(member);
-        }
-        all.push_back(std::move(members));
+        all.push_back(outcome.demand ? demand::largest_actions(*outcome.demand) : Actions{});
     }
     return all;
 }
 
-bool meet(const std::set<std::size_t>& a, const std::set<std::size_t>& b) {
-    return std::any_of(a.begin(), a.end(), [&b](std::size_t member) { return b.contains(member); });
+/// Whether the post's part in some action on the member is worth naming.
+bool loads_member(const std::vector<Actions>& by_post, std::size_t post, std::size_t member) {
+    return std::any_of(actions_of_a_member.begin(), actions_of_a_member.end(), [&](auto action) {
+        constexpr double nothing = 1e-6;
+        double largest = nothing;
+        for (const Actions& actions : by_post) {
+            if (member < actions.size()) largest = std::max(largest, actions[member].*action);
+        }
+        return member < by_post[post].size() && by_post[post][member].*action > named_share * largest;
+    });
 }
 
 std::vector<SharedMember> shared_members(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                                         const std::vector<std::set<std::size_t>>& loaded) {
+                                         const std::vector<Actions>& by_post) {
     std::vector<SharedMember> shared;
     const std::vector<model::Member> members = model::members(project.framing);
     for (std::size_t index = 0; index < members.size(); ++index) {
         SharedMember one{model::part_of(members[index]), {}};
         for (std::size_t post = 0; post < posts.size(); ++post) {
-            if (loaded[post].contains(index)) one.posts.push_back(posts[post].post.id);
+            if (loads_member(by_post, post, index)) one.posts.push_back(posts[post].post.id);
         }
         if (one.posts.size() > 1) shared.push_back(std::move(one));
     }
     return shared;
+}
+
+std::vector<std::string> sharing_with(const std::string& post, const ProjectReview& review) {
+    std::vector<std::string> others;
+    const auto is_in = [](const std::vector<std::string>& all, const std::string& id) {
+        return std::find(all.begin(), all.end(), id) != all.end();
+    };
+    for (const SharedMember& member : review.shared) {
+        if (!is_in(member.posts, post)) continue;
+        for (const std::string& other : member.posts) {
+            if (other != post && !is_in(others, other)) others.push_back(other);
+        }
+    }
+    return others;
 }
 
 bool any_together(const std::vector<demand::Outcome>& outcomes) {
@@ -84,25 +109,23 @@ ProjectReview review_project(const model::Project& project, const std::vector<Re
     std::vector<demand::Outcome> outcomes;
     outcomes.reserve(posts.size());
     for (const ResolvedPost& post : posts) outcomes.push_back(demand::find_demand(post.resolved));
-    const std::vector<std::set<std::size_t>> loaded = loaded_by(outcomes);
 
     ProjectReview result;
     result.project = project.name;
     result.input_sha256 = input_sha256;
     result.remarks = project.remarks;
-    result.shared = shared_members(project, posts, loaded);
+    result.shared = shared_members(project, posts, actions_by(outcomes));
     result.pushes_together = !result.shared.empty() && any_together(outcomes);
     for (std::size_t index = 0; index < posts.size(); ++index) {
         PostReview one;
         one.post = posts[index].post;
+        one.shares_with = sharing_with(one.post.id, result);
         std::vector<const demand::Demand*> others;
         for (std::size_t other = 0; other < posts.size(); ++other) {
-            if (other == index || !meet(loaded[index], loaded[other])) continue;
-            one.shares_with.push_back(posts[other].post.id);
-            others.push_back(&*outcomes[other].demand);
+            if (other != index && outcomes[other].demand) others.push_back(&*outcomes[other].demand);
         }
         demand::Outcome outcome = outcomes[index];
-        if (outcome.demand && !others.empty()) outcome.demand = demand::acting_together(*outcome.demand, others);
+        if (outcome.demand) outcome.demand = demand::acting_together(*outcome.demand, others);
         one.review = evaluate(posts[index].resolved, std::move(outcome), input_sha256);
         add_assumptions(one.review);
         result.posts.push_back(std::move(one));

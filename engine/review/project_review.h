@@ -18,11 +18,12 @@ struct ResolvedPost {
 struct PostReview {
     model::PlacedPost post;
     Review review;
-    /// Posts that load members this one loads too, in the project's order.
+    /// Posts named with this one in `ProjectReview::shared`, in the project's order.
     std::vector<std::string> shares_with;
 };
 
-/// A member that more than one post loads.
+/// A member that more than one post loads: each with at least a twentieth of the largest action of some kind (moment,
+/// shear, torque) that any post puts on it. Smaller shares are added up too; they are only not named.
 struct SharedMember {
     model::PartId part;
     std::vector<std::string> posts;  ///< two or more, in the project's order

@@ -1,9 +1,9 @@
 #include "editing/document.h"
 
 #include "editing/edits.h"
-#include "xml/detail_file.h"
-#include "xml/digest.h"
-#include "xml/text_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <stdexcept>
 
@@ -13,7 +13,8 @@ namespace {
 Opened open_plates(const std::filesystem::path& file, const catalog::Catalog& catalog) {
     xml::PlatesRead read = xml::read_plates(file);
     if (!read.problems.empty()) return {std::nullopt, std::move(read.problems), {}};
-    if (read.plates.empty()) return {std::nullopt, {xml::file_problem(file, "holds no plate")}, {}};
+    if (read.plates.empty())
+        return {std::nullopt, {xml::file_problem(file, format::phrase("the file holds no plate"))}, {}};
     return {starting_detail(read.plates.front(), catalog), {}, {}, true};
 }
 
@@ -40,7 +41,7 @@ Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& de
     try {
         text = xml::write_detail(as_saved(file, detail));
     } catch (const std::invalid_argument& error) {
-        return {std::nullopt, model::sentence(xml::file_problem(file, error.what()))};
+        return {std::nullopt, model::sentence(xml::file_problem(file, format::verbatim(error.what())))};
     }
     if (const std::optional<model::Problem> problem = xml::save_atomically(file, text)) {
         return {std::nullopt, model::sentence(*problem)};

@@ -1,9 +1,9 @@
 // Copies of unsaved work. Where a copy is from stands in a comment at its end, so that it stays a base detail file.
 #include "editing/document.h"
 #include "editing/document_process.h"
-#include "xml/detail_file.h"
-#include "xml/digest.h"
-#include "xml/text_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <fmt/format.h>
 #include <sys/stat.h>

@@ -2,6 +2,7 @@
 // Edits of the plate and of what is under it, as pure functions: a detail in, the changed detail out. A new hole takes
 // the first free letter, and the anchor group of the hole it was made from.
 #include "catalog/catalog.h"
+#include "format/phrase.h"
 #include "model/base_detail.h"
 
 #include <optional>
@@ -12,9 +13,9 @@ namespace toehold::editing {
 
 struct Edit {
     model::BaseDetail detail;
-    std::string step;                   ///< for the history; empty: nothing to do, and `refusal` says why
+    format::Phrase step;                ///< for the history; empty: nothing to do, and `refusal` says why
     std::vector<std::string> selected;  ///< parts to select afterwards
-    std::string refusal;                ///< one sentence; empty when done
+    format::Phrase refusal;             ///< one sentence; empty when done
 };
 
 // `parts` as in drawing/parts.h, and `corner 3` of the outline where corners can be moved, placed or erased; parts an
@@ -53,7 +54,7 @@ enum class MirrorLine { x_axis, y_axis };  ///< the plate's own axes through the
 /// A new detail on a stock plate: four-square defaults that the window says are a start and nothing more.
 [[nodiscard]] model::BaseDetail starting_detail(const model::Plate& stock, const catalog::Catalog& catalog);
 
-/// Where a part can be placed by typed coordinates: a hole's centre, a block's middle, a corner of the outline; absent
+/// Where a part can be placed by typed coordinates: a hole's center, a block's middle, a corner of the outline; absent
 /// for other parts.
 [[nodiscard]] std::optional<model::Position> place_of(const model::BaseDetail& detail, const std::string& part);
 

@@ -1,8 +1,9 @@
 #pragma once
 // Every field of the model by the trade's name, as text in the reader's units, and back: what the properties panel
-// shows. Labels and helps are English; the window translates them. Values are text as a person types them (`3 3/8`, `86
+// shows. Values are text as a person types them (`3 3/8`, `86
 // mm`): a number without a unit counts in the reader's unit, and the field shows it with that unit at once.
 #include "catalog/catalog.h"
+#include "format/phrase.h"
 #include "model/base_detail.h"
 #include "units/quantity.h"
 
@@ -15,16 +16,16 @@ namespace toehold::editing {
 enum class FieldKind { text, quantity, number, count, yes_no, choice };
 
 struct Choice {
-    std::string value;  ///< what the model holds: a catalog id or a word of the format
-    std::string label;  ///< for people, searchable
+    std::string value;     ///< what the model holds: a catalog id or a word of the format
+    format::Phrase label;  ///< for people, searchable
 };
 
 struct Field {
-    std::string path;   ///< unique: `post/width`, `plate/hole[A]/x`, `anchors[1]/length`, `framing/block[B1]/depth`
-    std::string part;   ///< as in drawing/parts.h; empty: of the whole detail
-    std::string group;  ///< heading: `Guard`, `Post`, `Plate`, `Hole A`, `Anchors A B C D`, `Block B1`, `Basis` ...
-    std::string label;
-    std::string help;  ///< what it means and, where it is left open, what is taken instead
+    std::string path;      ///< unique: `post/width`, `plate/hole[A]/x`, `anchors[1]/length`, `framing/block[B1]/depth`
+    std::string part;      ///< as in drawing/parts.h; empty: of the whole detail
+    format::Phrase group;  ///< heading: `Guard`, `Post`, `Plate`, `Hole A`, `Anchors A B C D`, `Block B1`, `Basis` ...
+    format::Phrase label;
+    format::Phrase help;  ///< what it means and, where it is left open, what is taken instead
     FieldKind kind = FieldKind::text;
     units::Kind quantity = units::Kind::length;
     std::string value;            ///< as shown; empty: not stated
@@ -39,8 +40,8 @@ struct Field {
 
 struct FieldEdit {
     std::optional<model::BaseDetail> detail;  ///< absent: refused
-    std::string step;                         ///< `Change post width`
-    std::string refusal;                      ///< one sentence: what would be accepted
+    format::Phrase step;                      ///< `Change Post: Width`
+    format::Phrase refusal;                   ///< one sentence: what would be accepted
 };
 
 /// The field with that path set from text. An unknown path, or text that cannot be read, is refused. What names a part
@@ -48,7 +49,7 @@ struct FieldEdit {
 [[nodiscard]] FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& catalog,
                                   units::System system, const std::string& path, const std::string& text);
 
-/// A quantity as a field shows it: US lengths as fractions of 1/32 in, or as whole or half millimetres where they are
+/// A quantity as a field shows it: US lengths as fractions of 1/32 in, or as whole or half millimeters where they are
 /// that and no such fraction (`86 mm` stays `86 mm`), else decimals; SI the other way about.
 [[nodiscard]] std::string shown(double value, units::Kind kind, units::System system);
 /// Text with or without a unit; absent: cannot be read as that kind.

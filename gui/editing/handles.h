@@ -48,7 +48,7 @@ struct SheetPlace {
 
 struct Moved {
     model::BaseDetail detail;
-    std::string step;              ///< for the history: `Move hole A`
+    format::Phrase step;           ///< for the history: `Move hole A`
     drawing::Point at;             ///< where the handle came to stand
     std::vector<SnapLine> caught;  ///< what it snapped to
 };

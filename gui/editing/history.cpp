@@ -5,8 +5,8 @@
 namespace toehold::editing {
 namespace {
 
-const std::string& nameless() {
-    static const std::string none;
+const format::Phrase& nameless() {
+    static const format::Phrase none;
     return none;
 }
 
@@ -16,7 +16,7 @@ History::History(model::BaseDetail start) { steps_.push_back({{}, {}, std::move(
 
 const model::BaseDetail& History::now() const { return steps_[at_].detail; }
 
-void History::apply(std::string name, model::BaseDetail next, std::string merge_key) {
+void History::apply(format::Phrase name, model::BaseDetail next, std::string merge_key) {
     if (next == now()) return;
     steps_.erase(steps_.begin() + static_cast<std::ptrdiff_t>(at_) + 1, steps_.end());
     if (saved_ > at_) saved_is_lost_ = true;
@@ -38,8 +38,8 @@ void History::seal() { steps_[at_].merge_key.clear(); }
 
 bool History::can_undo() const { return at_ > 0; }
 bool History::can_redo() const { return at_ + 1 < steps_.size(); }
-const std::string& History::undo_name() const { return can_undo() ? steps_[at_].name : nameless(); }
-const std::string& History::redo_name() const { return can_redo() ? steps_[at_ + 1].name : nameless(); }
+const format::Phrase& History::undo_name() const { return can_undo() ? steps_[at_].name : nameless(); }
+const format::Phrase& History::redo_name() const { return can_redo() ? steps_[at_ + 1].name : nameless(); }
 
 void History::undo() {
     if (!can_undo()) return;

@@ -1,5 +1,6 @@
 #pragma once
 // A detail with its past: every change is a named step that can be undone and done again.
+#include "format/phrase.h"
 #include "model/base_detail.h"
 
 #include <cstddef>
@@ -17,13 +18,13 @@ class History {
     /// (`Move hole A`). A step with the same non-empty `merge_key` as the last one replaces that one's outcome, so that
     /// a drag or a row of nudges is one step; `seal()` ends that, and so do undo, redo and saving. A `next` equal to
     /// now is no step, and a merged step that comes back to where it began is none either.
-    void apply(std::string name, model::BaseDetail next, std::string merge_key = {});
+    void apply(format::Phrase name, model::BaseDetail next, std::string merge_key = {});
     void seal();
 
     [[nodiscard]] bool can_undo() const;
     [[nodiscard]] bool can_redo() const;
-    [[nodiscard]] const std::string& undo_name() const;  ///< of the step that undo would take back; empty: none
-    [[nodiscard]] const std::string& redo_name() const;
+    [[nodiscard]] const format::Phrase& undo_name() const;  ///< of the step that undo would take back; empty: none
+    [[nodiscard]] const format::Phrase& redo_name() const;
     void undo();  ///< nothing where there is none
     void redo();
 
@@ -32,7 +33,8 @@ class History {
 
   private:
     struct Step {
-        std::string name, merge_key;
+        format::Phrase name;
+        std::string merge_key;
         model::BaseDetail detail;
     };
     std::vector<Step> steps_;  ///< the first is the start

@@ -2,6 +2,7 @@
 // What a point under the hand catches on: a step of length, other holes' lines, the post's axes, mirror images, the
 // edge distance of another hole. Each direction catches for itself, on the nearest line within reach.
 #include "drawing/scene/scene.h"
+#include "format/phrase.h"
 #include "model/plate.h"
 
 #include <optional>
@@ -19,7 +20,7 @@ struct SnapRules {
 /// A line drawn while the point is caught on it.
 struct SnapLine {
     drawing::Point from, to;
-    std::string why;  ///< `in line with hole B`, `post's axis`, `mirror of hole A`, `1 1/2 in from the edge`
+    format::Phrase why;  ///< `in line with hole B`, `post's axis`, `mirror of hole A`, `1 1/2 in from the edge`
 };
 
 struct Snapped {

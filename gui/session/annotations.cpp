@@ -77,7 +77,7 @@ drawing::PushShown push_shown(const solving::Quick& quick, bool governing) {
     return {quick.push.direction_rad, load.push_lb, load.down_lb, load.height_in, governing};
 }
 
-std::optional<demand::PlateField> field_shown(const solving::Quick& quick, Method method) {
+std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, Method method) {
     switch (method) {
         case Method::hand:
             return std::nullopt;

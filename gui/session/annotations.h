@@ -21,7 +21,7 @@ struct Answers {
 [[nodiscard]] std::vector<drawing::AnchorMark> marks(const Answers& answers, const catalog::Resolved& shown);
 
 [[nodiscard]] drawing::PushShown push_shown(const solving::Quick& quick, bool governing);
-[[nodiscard]] std::optional<demand::PlateField> field_shown(const solving::Quick& quick, drawing::Method method);
+[[nodiscard]] std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, drawing::Method method);
 [[nodiscard]] std::vector<drawing::PolarCurve> petals_of(const Answers& answers);
 
 }  // namespace toehold::session

@@ -1,7 +1,6 @@
 #include "session/session.h"
 
 #include "drawing/parts.h"
-#include "editing/words.h"
 #include "model/validate.h"
 #include "session/governing.h"
 
@@ -20,8 +19,11 @@ std::string shortened(const std::string& text, std::size_t longest) {
 }  // namespace
 
 Session::Session(const catalog::Catalog& catalog, model::BaseDetail detail,
-                 std::function<void(solving::Request)> submit)
-    : catalog_(catalog), submit_(std::move(submit)), history_(std::move(detail)) {
+                 std::function<void(solving::Request)> submit, std::shared_ptr<const format::Catalogue> translations)
+    : catalog_(catalog),
+      submit_(std::move(submit)),
+      translations_(std::move(translations)),
+      history_(std::move(detail)) {
     detail_has_changed(false);
 }
 
@@ -32,7 +34,7 @@ const editing::History& Session::history() const { return history_; }
 void Session::detail_has_changed(bool moving) {
     ++revision_;
     moving_ = moving;
-    message_.clear();
+    message_ = {};
     resolved_.reset();
     problems_ = model::validate(detail());
     if (problems_.empty()) {
@@ -47,7 +49,7 @@ void Session::detail_has_changed(bool moving) {
         notify(Change::selection);
 }
 
-void Session::change(const std::string& step, model::BaseDetail next, const std::string& merge_key, bool moving) {
+void Session::change(const format::Phrase& step, model::BaseDetail next, const std::string& merge_key, bool moving) {
     if (next == detail()) return;
     history_.apply(step, std::move(next), merge_key);
     detail_has_changed(moving);
@@ -138,16 +140,16 @@ void Session::turn_push(std::optional<double> direction_rad) {
 
 void Session::apply_remedy(const review::Remedy& remedy) {
     if (current_review() == nullptr) {
-        say(TOEHOLD_MARK("The detail has changed since: wait for its review."));
+        say(format::phrase("The detail has changed since: wait for its review."));
         return;
     }
     constexpr std::size_t longest = 40;
-    change("Apply remedy: " + shortened(remedy.text, longest), remedy.detail);
+    change(format::phrase("Apply remedy: {}", shortened(remedy.text, longest)), remedy.detail);
 }
 
-const std::string& Session::message() const { return message_; }
+const format::Phrase& Session::message() const { return message_; }
 
-void Session::say(std::string message) {
+void Session::say(format::Phrase message) {
     message_ = std::move(message);
     notify(Change::display);
 }

@@ -5,6 +5,7 @@
 #include "drawing/drawings.h"
 #include "editing/edits.h"
 #include "editing/history.h"
+#include "format/phrase.h"
 #include "solving/solve_service.h"
 #include "units/quantity.h"
 
@@ -41,14 +42,16 @@ enum class Freshness {
 class Session {
   public:
     /// `submit` hands a request to a solve service; results come back through `receive`, on the GUI thread.
-    Session(const catalog::Catalog& catalog, model::BaseDetail detail, std::function<void(solving::Request)> submit);
+    /// `translations`: for the reader's language; absent: English.
+    Session(const catalog::Catalog& catalog, model::BaseDetail detail, std::function<void(solving::Request)> submit,
+            std::shared_ptr<const format::Catalogue> translations = nullptr);
 
     // --- the detail ---
     [[nodiscard]] const model::BaseDetail& detail() const;
     [[nodiscard]] const catalog::Catalog& catalog() const;
     [[nodiscard]] const editing::History& history() const;
     /// One step of history, and a request to solve. `moving`: the hand is still on it.
-    void change(const std::string& step, model::BaseDetail next, const std::string& merge_key = {},
+    void change(const format::Phrase& step, model::BaseDetail next, const std::string& merge_key = {},
                 bool moving = false);
     /// An edit that was refused changes nothing and returns false; `message` has the sentence.
     bool apply(const editing::Edit& edit, const std::string& merge_key = {});
@@ -66,6 +69,8 @@ class Session {
 
     // --- what is shown ---
     [[nodiscard]] const Display& display() const;
+    /// The reader's units and language, for every sentence of the engine.
+    [[nodiscard]] format::Locale locale() const { return {display_.system, translations_}; }
     void show(const Display& display);
     void turn_push(std::optional<double> direction_rad);
 
@@ -88,8 +93,8 @@ class Session {
     void apply_remedy(const review::Remedy& remedy);
 
     // --- words for the status line ---
-    [[nodiscard]] const std::string& message() const;
-    void say(std::string message);
+    [[nodiscard]] const format::Phrase& message() const;
+    void say(format::Phrase message);
 
     // --- who wants to know ---
     /// Called after every change, in the order listened. The returned number ends it.
@@ -107,6 +112,7 @@ class Session {
 
     const catalog::Catalog& catalog_;
     std::function<void(solving::Request)> submit_;
+    std::shared_ptr<const format::Catalogue> translations_;
     editing::History history_;
     std::uint64_t revision_ = 0;
     std::uint64_t first_revision_ = 1;  ///< answers before it are of a detail that was replaced
@@ -121,7 +127,8 @@ class Session {
     std::shared_ptr<const review::Review> review_;
     std::uint64_t review_revision_ = 0;
     bool review_is_complete_ = false;
-    std::string failure_, message_;
+    std::string failure_;
+    format::Phrase message_;
     std::vector<std::pair<int, std::function<void(Change)>>> listeners_;
     int next_listener_ = 1;
 };

@@ -2,8 +2,8 @@
 
 #include "model/validate.h"
 #include "review/remedies.h"
-#include "xml/detail_file.h"
-#include "xml/digest.h"
+#include "xml/detail/detail_file.h"
+#include "xml/document/file.h"
 
 #include <exception>
 #include <utility>

@@ -4,8 +4,9 @@
 // Processor time, which a busy machine does not stretch.
 #include "drawing/render/painter.h"
 #include "session/session.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/document/file.h"
 
 #include <cairo.h>
 #include <fmt/format.h>

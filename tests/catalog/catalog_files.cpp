@@ -1,6 +1,6 @@
 // Reading a data folder somebody has changed: every fault is said with its file and line.
-#include "catalog/shipped.h"
-#include "xml/catalog_file.h"
+#include "support/shipped.h"
+#include "xml/catalog/catalog_file.h"
 
 #include <catch2/catch.hpp>
 
@@ -96,8 +96,8 @@ TEST_CASE("An id another file has is refused, and that place is told", "[catalog
                      R"( modulus="29000 ksi")" +
                      proof);
     CHECK(problem.element == "metal[steel-a36]");
-    CHECK(problem.found == "steel-a36");
-    CHECK(problem.message.find("metals.xml:") != std::string::npos);
+    CHECK(format::english(problem.found) == "steel-a36");
+    CHECK(format::english(problem.message).find("metals.xml:") != std::string::npos);
 }
 
 TEST_CASE("An id twice in one file is said once", "[catalog][bad-input]") {
@@ -105,7 +105,7 @@ TEST_CASE("An id twice in one file is said once", "[catalog][bad-input]") {
     data.add(own_washer + "\n" + own_washer);
     const model::Problem problem = only_problem(data.read());
     CHECK(problem.line == 3);
-    CHECK(problem.message.find("line 2") != std::string::npos);
+    CHECK(format::english(problem.message).find("line 2") != std::string::npos);
 }
 
 TEST_CASE("A plate's id is unique over all plate files", "[catalog][bad-input]") {
@@ -115,7 +115,7 @@ TEST_CASE("A plate's id is unique over all plate files", "[catalog][bad-input]")
     const model::Problem problem = only_problem(data.read());
     CHECK(fs::path(problem.file).filename() == "z-own.xml");
     CHECK(problem.line == 2);
-    CHECK(problem.message.find("steel.xml:") != std::string::npos);
+    CHECK(format::english(problem.message).find("steel.xml:") != std::string::npos);
 }
 
 TEST_CASE("A row that names a metal or species no file has is refused with the nearest ids", "[catalog][bad-input]") {
@@ -124,45 +124,50 @@ TEST_CASE("A row that names a metal or species no file has is refused with the n
                      R"( head-diameter="1/2 in" bending-yield="70 ksi" metal="steel-a63")" +
                      proof);
     CHECK(screw.element == "wood-screw[own]");
-    CHECK(screw.found == "steel-a63");
-    CHECK(screw.accepted.find("steel-a36") != std::string::npos);
+    CHECK(format::english(screw.found) == "steel-a63");
+    CHECK(format::english(screw.accepted).find("steel-a36") != std::string::npos);
     const model::Problem boards = problem_with(
         R"(<decking id="own" name="x" kind="wood" modulus-perp="60 ksi" may-bear="yes" species="larch")" + proof);
-    CHECK(boards.found == "larch");
+    CHECK(format::english(boards.found) == "larch");
     const DataCopy data;
     data.add_plates(R"(<plate id="own" metal="tin" thickness="1/2 in"><circle diameter="5 in"/>)"
                     R"(<hole id="A" x="2 in" y="0 in" diameter="7/16 in"/></plate>)");
-    CHECK(only_problem(data.read()).found == "tin");
+    CHECK(format::english(only_problem(data.read()).found) == "tin");
 }
 
 TEST_CASE("A row is refused without unit, source or known evidence, and with anything unknown",
           "[catalog][bad-input]") {
     const std::string start = R"(<washer id="own" name="x" outside-diameter="2 in" hole-diameter="7/16 in")";
-    CHECK(problem_with(start + R"( thickness="0.25")" + proof).message == "thickness has no unit");
-    CHECK(problem_with(start + R"( thickness="1,5 in")" + proof).found == "1,5 in");
-    CHECK(problem_with(start + R"( thickness="1/4 in" evidence="assumption"/>)").accepted == "some text");
-    CHECK(problem_with(start + R"( thickness="1/4 in" evidence="hearsay" source="x"/>)").found == "hearsay");
-    CHECK(problem_with(start + R"( thickness="1/4 in" maker="x")" + proof).found == "maker");
-    CHECK(problem_with("<nut/>").found == "nut");
+    CHECK(format::english(problem_with(start + R"( thickness="0.25")" + proof).message) == "thickness has no unit");
+    CHECK(format::english(problem_with(start + R"( thickness="1,5 in")" + proof).found) == "1,5 in");
+    CHECK(format::english(problem_with(start + R"( thickness="1/4 in" evidence="assumption"/>)").accepted) ==
+          "some text");
+    CHECK(format::english(problem_with(start + R"( thickness="1/4 in" evidence="hearsay" source="x"/>)").found) ==
+          "hearsay");
+    CHECK(format::english(problem_with(start + R"( thickness="1/4 in" maker="x")" + proof).found) == "maker");
+    CHECK(format::english(problem_with("<nut/>").found) == "nut");
 }
 
 TEST_CASE("Numbers that contradict each other are refused", "[catalog][bad-input]") {
-    CHECK(problem_with(R"(<washer id="w" name="x" outside-diameter="1 in" hole-diameter="1 in" thickness="1/8 in")" +
-                       proof)
-              .message == "the hole leaves no washer");
-    CHECK(problem_with(R"(<metal id="m" name="x" kind="carbon-steel" yield="60 ksi" ultimate="50 ksi")"
-                       R"( modulus="29000 ksi")" +
-                       proof)
-              .found == "60 ksi");
-    CHECK(problem_with(R"(<metal id="m" name="x" kind="aluminum" yield="30 ksi" ultimate="40 ksi")"
-                       R"( modulus="10100 ksi")" +
-                       proof)
-              .message.find("aluminum needs its strength beside a weld") == 0);
-    CHECK(problem_with(R"(<bolt id="b" name="x" diameter="1/2 in" threads-per-inch="1" nut-width="3/4 in")"
-                       R"( bending-yield="45 ksi")" +
-                       proof)
-              .found == "1");
-    CHECK(problem_with(R"(<species id="s" name="x" specific-gravity="50")" + proof).found == "50");
+    CHECK(format::english(
+              problem_with(
+                  R"(<washer id="w" name="x" outside-diameter="1 in" hole-diameter="1 in" thickness="1/8 in")" + proof)
+                  .message) == "the hole leaves no washer");
+    CHECK(format::english(problem_with(R"(<metal id="m" name="x" kind="carbon-steel" yield="60 ksi" ultimate="50 ksi")"
+                                       R"( modulus="29000 ksi")" +
+                                       proof)
+                              .found) == "60 ksi");
+    CHECK(format::english(problem_with(R"(<metal id="m" name="x" kind="aluminum" yield="30 ksi" ultimate="40 ksi")"
+                                       R"( modulus="10100 ksi")" +
+                                       proof)
+                              .message)
+              .find("aluminum needs its strength beside a weld") == 0);
+    CHECK(format::english(
+              problem_with(R"(<bolt id="b" name="x" diameter="1/2 in" threads-per-inch="1" nut-width="3/4 in")"
+                           R"( bending-yield="45 ksi")" +
+                           proof)
+                  .found) == "1");
+    CHECK(format::english(problem_with(R"(<species id="s" name="x" specific-gravity="50")" + proof).found) == "50");
 }
 
 TEST_CASE("Size classes of a grade share no depth", "[catalog][bad-input]") {
@@ -172,7 +177,7 @@ TEST_CASE("Size classes of a grade share no depth", "[catalog][bad-input]") {
                               "</grade></lumber>";
     const model::Problem problem = problem_with(grade);
     CHECK(problem.element == "lumber[redwood]/grade[no-1]/size[4 in]");
-    CHECK(problem.message == "the size class overlaps another of this grade");
+    CHECK(format::english(problem.message) == "the size class overlaps another of this grade");
 }
 
 TEST_CASE("A broken or foreign file is told by name and the others are still read", "[catalog][bad-input]") {
@@ -183,7 +188,7 @@ TEST_CASE("A broken or foreign file is told by name and the others are still rea
     CHECK(fs::path(broken.problems.front().file).filename() == "z-own.xml");
     CHECK(broken.catalog.metals.size() == test::shipped_catalog().metals.size());
     std::ofstream(data.folder() / "catalog" / "z-own.xml") << "<catalog xmlns=\"urn:toehold:catalog:2\"/>";
-    CHECK(only_problem(data.read()).accepted == "urn:toehold:catalog:1");
+    CHECK(format::english(only_problem(data.read()).accepted) == "urn:toehold:catalog:1");
     std::ofstream(data.folder() / "catalog" / "z-own.xml") << "";
     CHECK(fs::path(only_problem(data.read()).file).filename() == "z-own.xml");
 }
@@ -202,5 +207,5 @@ TEST_CASE("A data folder that is not there or empty is a problem", "[catalog][ba
     const DataCopy data;
     fs::remove_all(data.folder() / "plates");
     fs::create_directory(data.folder() / "plates");
-    CHECK(only_problem(data.read()).message == "the folder holds no XML file");
+    CHECK(format::english(only_problem(data.read()).message) == "the folder holds no XML file");
 }

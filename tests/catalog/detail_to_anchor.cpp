@@ -1,7 +1,7 @@
 // From a detail's file through the shipped catalogs: the problem of an unknown id stands on the line of its element.
 #include "catalog/resolve.h"
-#include "catalog/shipped.h"
-#include "xml/detail_file.h"
+#include "support/shipped.h"
+#include "xml/detail/detail_file.h"
 
 #include <catch2/catch.hpp>
 

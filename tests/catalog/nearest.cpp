@@ -1,7 +1,7 @@
 // Ids that come nearest to one that is not known.
 #include "catalog/nearest.h"
 
-#include "catalog/shipped.h"
+#include "support/shipped.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,6 @@
 // The fastener rows of data/catalog against numbers that stand elsewhere.
-#include "catalog/shipped.h"
 #include "support/compare.h"
+#include "support/shipped.h"
 
 #include <numbers>
 
@@ -24,7 +24,7 @@ constexpr LagRow lag_rows[] = {
     {"lag-1", 1.0, 0.780, 3.5, 3.0 / 2, 21.0 / 32},
 };
 
-/// NDS 2018 Table I1 (from memory, to be confirmed): bending yield strength by diameter, psi.
+/// NDS 2018 Table I1, read in a public text: bending yield strength by diameter, psi.
 double bending_yield_of_screws_psi(double diameter_in) {
     if (diameter_in <= 0.142) return 100000.0;
     if (diameter_in <= 0.177) return 90000.0;
@@ -75,7 +75,7 @@ TEST_CASE("Wood screw shanks follow their gauge: 0.060 in plus 0.013 in a number
         const catalog::WoodScrewSize& size = row(shipped_catalog().wood_screws, "wood-screw-" + std::to_string(number));
         INFO(size.id);
         CHECK_CLOSE(size.diameter_in, 0.060 + 0.013 * number, 0.0, 1e-9);
-        // The root of a cut thread: about 0.8 of the shank, NDS 2018 Table L3 (from memory, to be confirmed).
+        // The root of a cut thread: about 0.8 of the shank, NDS 2018 Table L3, read in a public text.
         CHECK_CLOSE(size.root_diameter_in / size.diameter_in, 0.795, 0.0, 0.02);
         CHECK(size.bending_yield_psi == bending_yield_of_screws_psi(size.diameter_in));
     }

@@ -1,6 +1,6 @@
 // Wood and metal rows of data/catalog against numbers that stand elsewhere.
-#include "catalog/shipped.h"
 #include "support/compare.h"
+#include "support/shipped.h"
 
 using namespace toehold;
 using test::row;

@@ -1,10 +1,10 @@
 // The data folder as a whole: it reads without a problem, every row says what it rests on, the schema accepts it, and
 // the stock plates can be made.
-#include "catalog/shipped.h"
 #include "model/placement.h"
 #include "model/validate.h"
 #include "support/compare.h"
-#include "xml/catalog_file.h"
+#include "support/shipped.h"
+#include "xml/catalog/catalog_file.h"
 
 #include <unistd.h>
 #include <cstdlib>

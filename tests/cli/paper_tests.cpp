@@ -6,10 +6,10 @@
 #include <algorithm>
 #include <filesystem>
 
-using toehold::test::file_text;
+using toehold::test::bytes_of;
+using toehold::test::contains;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
-using toehold::test::says;
 using toehold::test::TemporaryFolder;
 
 namespace {
@@ -42,7 +42,7 @@ TEST_CASE("every drawing is written as its ending says", "[process]") {
         INFO(paper.name << " " << ran.err);
         CHECK(ran.status == 0);
         CHECK(ran.out == "Written to " + file + "\n");
-        CHECK(file_text(file).rfind(paper.begins, 0) == 0);
+        CHECK(bytes_of(file).rfind(paper.begins, 0) == 0);
     }
 }
 
@@ -54,7 +54,7 @@ TEST_CASE("the same input and date give the same bytes, by option or by SOURCE_D
         toehold::test::Surroundings surroundings;
         if (!epoch.empty()) surroundings.environment = {"SOURCE_DATE_EPOCH=" + epoch};
         CHECK(run_toehold(words, surroundings).status == 0);
-        return file_text((folder.path() / name).string());
+        return bytes_of((folder.path() / name).string());
     };
     const std::string dated = site("one.pdf", {"--date", "2026-11-25"}, "");
     CHECK(dated == site("two.pdf", {"--date", "2026-11-25"}, ""));
@@ -70,7 +70,7 @@ TEST_CASE("what cannot be written is said in one sentence", "[bad-input][process
         INFO(ran.err);
         CHECK(ran.status == status);
         CHECK(ran.out.empty());
-        CHECK(says(ran.err, part));
+        CHECK(contains(ran.err, part));
         CHECK(std::count(ran.err.begin(), ran.err.end(), '\n') == 1);
     };
     const std::string there = (folder.path() / "x").string();
@@ -90,7 +90,7 @@ TEST_CASE("a comparison as PDF keeps the status of its words", "[process]") {
     const std::string file = (folder.path() / "c.pdf").string();
     const Ran ran = run_toehold({"compare", fails, holds, "-o", file});
     CHECK(ran.status == 1);
-    CHECK(file_text(file).rfind("%PDF", 0) == 0);
+    CHECK(bytes_of(file).rfind("%PDF", 0) == 0);
 }
 
 TEST_CASE("a paper without a name is written beside no other, named after its detail", "[process]") {

@@ -1,5 +1,7 @@
 #pragma once
 // Running the program as a user does, and keeping what it says.
+#include "support/contains.h"
+#include "support/file_bytes.h"
 #include "support/temporary_folder.h"
 
 #include <string>
@@ -21,19 +23,5 @@ struct Surroundings {
 
 /// Runs the program built beside these tests.
 [[nodiscard]] Ran run_toehold(const std::vector<std::string>& arguments, const Surroundings& surroundings = {});
-
-/// A file in the system's folder for temporary files, gone at the end of the scope.
-class TemporaryFile {
-  public:
-    TemporaryFile(const std::string& name, const std::string& text);
-    [[nodiscard]] const std::string& path() const { return path_; }
-
-  private:
-    TemporaryFolder folder_;
-    std::string path_;
-};
-
-[[nodiscard]] bool says(const std::string& text, const std::string& part);
-[[nodiscard]] std::string file_text(const std::string& path);
 
 }  // namespace toehold::test

@@ -7,10 +7,10 @@
 #include <filesystem>
 #include <fstream>
 
-using toehold::test::file_text;
+using toehold::test::bytes_of;
+using toehold::test::contains;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
-using toehold::test::says;
 using Json = nlohmann::json;
 
 namespace {
@@ -28,8 +28,8 @@ class Copy {
         }
     }
     [[nodiscard]] std::string path() const { return (folder_.path() / name_).string(); }
-    [[nodiscard]] std::string text() const { return file_text(path()); }
-    [[nodiscard]] std::string original() const { return file_text(demo + name_); }
+    [[nodiscard]] std::string text() const { return bytes_of(path()); }
+    [[nodiscard]] std::string original() const { return bytes_of(demo + name_); }
 
   private:
     toehold::test::TemporaryFolder folder_;
@@ -43,7 +43,7 @@ void check_refused(const Copy& copy, std::vector<std::string> arguments, const s
     INFO(ran.err);
     CHECK(ran.status == 2);
     CHECK(ran.out.empty());
-    CHECK(says(ran.err, words));
+    CHECK(contains(ran.err, words));
     CHECK(copy.text() == before);
 }
 
@@ -100,9 +100,9 @@ TEST_CASE("an unknown check or subject is refused with those there are", "[proce
 
 TEST_CASE("a remark that no file may hold, and a file that cannot be used, change nothing", "[process][bad-input]") {
     const Copy copy;
-    check_refused(copy, {""}, "a remark says nothing");
-    check_refused(copy, {std::string(4001, 'x')}, "a remark is too long");
-    check_refused(copy, {"--date", "25.11.2026", "x"}, "the date of a remark is no day of the calendar");
+    check_refused(copy, {""}, "the remark is empty");
+    check_refused(copy, {std::string(4001, 'x')}, "the remark is too long");
+    check_refused(copy, {"--date", "25.11.2026", "x"}, "invalid date; use YYYY-MM-DD");
     check_refused(copy, {"bell \x07"}, "a remark holds bytes that no file can");
     check_refused(copy, {"--by", "\xFF", "x"}, "a remark holds bytes that no file can");
     CHECK(run_toehold({"remark", "/nonexistent.xml", "x"}).status == 2);

@@ -9,9 +9,9 @@
 #include <fstream>
 #include <sstream>
 
+using toehold::test::contains;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
-using toehold::test::says;
 using Json = nlohmann::json;
 
 namespace {
@@ -56,7 +56,7 @@ TEST_CASE("a folder gives a summary of the base details in it, by name", "[proce
     CHECK(corner < decking);
     CHECK(decking != std::string::npos);
     for (const char* part : {"ADEQUATE", "INADEQUATE", "Deck-board fasteners, lateral, boards", "0.91", "2 missing"}) {
-        CHECK(says(ran.out, part));
+        CHECK(contains(ran.out, part));
     }
     CHECK(ran.err == "toehold: " + details.path("heron-landing-plates.xml") + ": passed over: a plate document\n");
     CHECK(lines(run_toehold({"check", "--full", details.path()}).out) > 10 * lines(ran.out));
@@ -72,11 +72,11 @@ TEST_CASE("one bad file does not stop the rest, and stands in the table", "[proc
     INFO(ran.out << ran.err);
     CHECK(ran.status == 2);
     CHECK(ran.out.rfind("4 details: 1 adequate, 1 inadequate, 0 incomplete, 2 unusable\n", 0) == 0);
-    CHECK(says(ran.out, "UNUSABLE"));
-    CHECK(says(ran.out, "there is no such file"));
-    CHECK(says(ran.err, "a-broken.xml:1: "));
-    CHECK(says(ran.err, "other.xml: passed over: no base detail"));
-    CHECK(says(ran.err, "toehold: /nonexistent.xml: there is no such file"));
+    CHECK(contains(ran.out, "UNUSABLE"));
+    CHECK(contains(ran.out, "there is no such file"));
+    CHECK(contains(ran.err, "a-broken.xml:1: "));
+    CHECK(contains(ran.err, "other.xml: passed over: no base detail"));
+    CHECK(contains(ran.err, "toehold: /nonexistent.xml: there is no such file"));
 }
 
 TEST_CASE("a folder without a base detail cannot be used", "[process][bad-input]") {
@@ -84,7 +84,7 @@ TEST_CASE("a folder without a base detail cannot be used", "[process][bad-input]
     const Ran ran = run_toehold({"check", folder.path().string()});
     CHECK(ran.status == 2);
     CHECK(ran.out.empty());
-    CHECK(says(ran.err, "the folder holds no base detail"));
+    CHECK(contains(ran.err, "the folder holds no base detail"));
 }
 
 TEST_CASE("one thread and several print the same, to the byte", "[process]") {
@@ -118,7 +118,7 @@ TEST_CASE("tables for a spreadsheet have a heading and a row for each anchor or 
     CHECK(anchors.status == 0);
     CHECK(anchors.out.rfind("file,detail,anchor,x (in),", 0) == 0);
     CHECK(lines(anchors.out) == 1 + json["anchors"].size());
-    CHECK(says(anchors.out, "," + json["anchors"][0]["tension_lb"].dump() + ","));
+    CHECK(contains(anchors.out, "," + json["anchors"][0]["tension_lb"].dump() + ","));
     CHECK(lines(run_toehold({"check", "--csv", "checks", file}).out) == 1 + json["checks"].size());
     const Ran none = run_toehold({"check", "--csv", "checks", "/nonexistent.xml"});
     CHECK(none.status == 2);

@@ -197,3 +197,36 @@ TEST_CASE("a base that nothing can balance is said to turn over, without a numbe
     CHECK(outcome.overturns);
     CHECK(outcome.failure.find("turn over") != std::string::npos);
 }
+
+TEST_CASE("rotational stiffness is moment over the rotation of the foot, in every direction looked at",
+          "[closed-form]") {
+    const catalog::Resolved resolved = uniform_bed(28000.0, 80000.0);
+    const demand::Demand demand = demand_of(resolved);
+    const demand::RotationalStiffness& stiffness = demand.rotational_stiffness;
+    CHECK(stiffness.samples().size() >= 72);
+    for (const demand::State& state : demand.states) {
+        const demand::LoadCase& load = demand.cases[state.load_case];
+        CHECK_CLOSE(stiffness.at(state.direction_rad), load.push_lb * load.height_in / state.rotation_rad, 1e-9, 0.0);
+    }
+    // Plate and anchors are alike on both sides of the outward axis: 20 and 160 degrees were both looked at.
+    const double twenty = std::numbers::pi / 9.0;
+    CHECK_CLOSE(stiffness.at(twenty), stiffness.at(std::numbers::pi - twenty), 1e-6, 0.0);
+    CHECK_CLOSE(stiffness.at(-0.3), stiffness.at(2.0 * std::numbers::pi - 0.3), 1e-12, 0.0);
+    const double low = stiffness.samples()[3].lb_in_per_rad, high = stiffness.samples()[4].lb_in_per_rad;
+    const double half = 0.5 * (stiffness.samples()[3].direction_rad + stiffness.samples()[4].direction_rad);
+    CHECK_CLOSE(stiffness.at(half), 0.5 * (low + high), 1e-12, 0.0);
+}
+
+TEST_CASE("rotational stiffness keeps the smaller of two values in one direction, and goes round", "[unit]") {
+    demand::RotationalStiffness stiffness;
+    CHECK_THROWS_AS(stiffness.at(0.0), std::logic_error);
+    stiffness.add({3.0, 300.0});
+    CHECK(stiffness.at(1.0) == 300.0);
+    stiffness.add({1.0, 100.0});
+    stiffness.add({1.0, 200.0});
+    CHECK(stiffness.samples().size() == 2);
+    CHECK(stiffness.at(1.0) == 100.0);
+    CHECK_CLOSE(stiffness.at(2.0), 200.0, 1e-12, 0.0);
+    const double turn = 2.0 * std::numbers::pi;
+    CHECK_CLOSE(stiffness.at(0.0), 300.0 - 200.0 * (turn - 3.0) / (turn - 2.0), 1e-12, 0.0);
+}

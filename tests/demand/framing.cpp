@@ -1,4 +1,4 @@
-#include "demand/framing/giving.h"
+#include "demand/framing/compliance.h"
 
 #include "demand/demand.h"
 #include "support/compare.h"
@@ -16,7 +16,7 @@ TEST_CASE("a block gives at its middle as a simple beam does, and twists as a ba
         block.from_end.connection = still;
         block.to_end.connection = still;
     }
-    const auto framing = demand::giving_framing(resolved, demand::find_bed(resolved));
+    const auto framing = demand::framing_compliance(resolved, demand::find_bed(resolved));
     REQUIRE(framing);
     REQUIRE(framing->places.size() == 2);
     // 3.5 x 5.5 in, 14.5 in long, E 1.4e6 psi, G = E/16. w = L^3/48EI + L/(4 (5/6) G A); twist = L/(4 G J); turn in its

@@ -40,24 +40,24 @@ struct Balance {
 
 /// A triangle's pressure, linear between its corners, put at the middles of its sides with a third of its area each:
 /// exact for force and moment of a linear pressure (three-point rule, exact to the second degree).
-void add_pressure(Balance& balance, const demand::PlateField& field) {
+void add_pressure(Balance& balance, const demand::DeflectedShape& field) {
     for (const auto& corners : field.triangles) {
         const auto node = [&](std::size_t i) { return field.nodes[static_cast<std::size_t>(corners.at(i))]; };
         const model::Position a = node(0).at, b = node(1).at, c = node(2).at;
         const double area = 0.5 * ((b.x_in - a.x_in) * (c.y_in - a.y_in) - (c.x_in - a.x_in) * (b.y_in - a.y_in));
         CHECK(area >= -1e-12);
         for (std::size_t i = 0; i < 3; ++i) {
-            const demand::PlateField::Node one = node(i), other = node((i + 1) % 3);
+            const demand::DeflectedShape::Node one = node(i), other = node((i + 1) % 3);
             balance.add(area / 3.0 * 0.5 * (one.pressure_psi + other.pressure_psi),
                         {0.5 * (one.at.x_in + other.at.x_in), 0.5 * (one.at.y_in + other.at.y_in)});
         }
     }
 }
 
-Balance balance_of(const std::vector<demand::AnchorForce>& forces, const demand::PlateField& field,
+Balance balance_of(const std::vector<demand::AnchorForce>& forces, const demand::DeflectedShape& field,
                    const catalog::Resolved& resolved) {
     Balance balance;
-    for (std::size_t i = 0; i < forces.size(); ++i) balance.add(-forces[i].tension_lb, resolved.anchors[i].at);
+    for (std::size_t i = 0; i < forces.size(); ++i) balance.add(-forces[i].tension_lb, in_plan(resolved.anchors[i].at));
     add_pressure(balance, field);
     return balance;
 }
@@ -71,7 +71,7 @@ void check_balance(const Balance& balance, double direction_rad, double down_lb,
     CHECK_CLOSE(balance.about_y_lb_in, -moment * std::cos(direction_rad), 0.0, tolerance * moment);
 }
 
-double area_of(const demand::PlateField& field) {
+double area_of(const demand::DeflectedShape& field) {
     double area = 0.0;
     for (const auto& [a, b, c] : field.triangles) {
         const model::Position p = field.nodes[static_cast<std::size_t>(a)].at,

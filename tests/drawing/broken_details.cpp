@@ -119,7 +119,7 @@ drawing::Overlay broken_overlay(Nonsense& pick) {
         mark.largest_tension_lb = pick.length(900.0);
         overlay.anchors.push_back(mark);
     }
-    demand::PlateField field;
+    demand::DeflectedShape field;
     field.nodes = {{{pick.length(-2.0), -3.0}, pick.length(0.01), 0.0},
                    {{2.0, pick.length(-3.0)}, 0.01, pick.length(10.0)},
                    {{2.0, 3.0}, pick.length(-0.004), pick.length(600.0)}};

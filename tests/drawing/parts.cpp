@@ -4,8 +4,9 @@
 #include "review/review.h"
 #include "support/compare.h"
 #include "support/example.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <filesystem>

@@ -27,7 +27,7 @@ drawing::Overlay overlay_of_four() {
         mark.ratio = 0.83;
         overlay.anchors.push_back(mark);
     }
-    demand::PlateField field;
+    demand::DeflectedShape field;
     field.nodes = {{{-2.0, 0.0}, 0.01, 0.0}, {{2.0, 0.0}, 0.01, 0.0}, {{0.0, 3.0}, -0.002, 900.0}};
     field.triangles = {{0, 1, 2}};
     overlay.field = field;

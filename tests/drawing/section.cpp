@@ -109,7 +109,7 @@ TEST_CASE("Forces of the section: pulls up at the row, bearing under the toe, th
     pulled.tension_lb = 812.0;
     pulled.largest_tension_lb = 1624.0;
     overlay.anchors = {pulled};
-    demand::PlateField field;
+    demand::DeflectedShape field;
     field.nodes = {{{-2.75, -3.5}, 0.01, 0.0},
                    {{2.75, -3.5}, 0.01, 0.0},
                    {{2.75, 3.5}, -0.004, 600.0},
@@ -131,7 +131,7 @@ TEST_CASE("Forces of the section: pulls up at the row, bearing under the toe, th
 }
 
 TEST_CASE("A field at rest is not exaggerated", "[drawing][section]") {
-    demand::PlateField field;
+    demand::DeflectedShape field;
     CHECK(drawing::exaggeration(field) == 1.0);
     field.nodes = {{{0.0, 0.0}, 0.0, 0.0}, {{5.0, 0.0}, 0.0, 0.0}};
     CHECK(drawing::exaggeration(field) == 1.0);

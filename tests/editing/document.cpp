@@ -5,20 +5,22 @@
 #include "editing/document_process.h"
 #include "editing/samples.h"
 #include "support/compare.h"
+#include "support/file_bytes.h"
 #include "support/temporary_folder.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
 
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <cstdlib>
-#include <fstream>
-#include <iterator>
 #include <limits>
 
 using namespace toehold;
 namespace fs = std::filesystem;
+using test::bytes_of;
+using test::put_bytes;
 using test::shipped_catalog;
 using test::TemporaryFolder;
 
@@ -26,13 +28,6 @@ namespace {
 
 const fs::path demo_folder = fs::path(TOEHOLD_DATA_FOLDER) / "demo";
 const fs::path files_folder = fs::path(TOEHOLD_TEST_FOLDER) / "files";
-
-std::string bytes_of(const fs::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
-
-void put_bytes(const fs::path& file, const std::string& bytes) { std::ofstream(file, std::ios::binary) << bytes; }
 
 /// A detail that can be written and not built: two holes in one place. A reviewer has been at it.
 model::BaseDetail unsound_detail() {

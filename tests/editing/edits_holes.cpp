@@ -42,7 +42,7 @@ TEST_CASE("a new hole takes the first free letter, and shape and anchor of the n
     on_deck(base).anchors[0].holes = {"A", "E", "D"};
     on_deck(base).anchors[1].holes = {"C"};
     const Edit edit = editing::add_hole(base, {3.0, 3.0});
-    CHECK(edit.step == "Add hole B");
+    CHECK(format::english(edit.step) == "Add hole B");
     CHECK(edit.selected == std::vector<std::string>{"anchor B"});
     CHECK(hole(edit.detail, "B").shape == on_deck(base).plate.holes[2].shape);
     CHECK(on_deck(edit.detail).anchors[1].holes == std::vector<std::string>{"C", "B"});
@@ -79,7 +79,7 @@ TEST_CASE("an array has columns and rows from its original", "[unit]") {
     check_place(hole(edit.detail, "F"), 2.0, -0.5);
     CHECK(on_deck(edit.detail).anchors[0].holes == std::vector<std::string>{"A", "B", "C", "D", "E", "F"});
     CHECK(edit.selected.size() == 6);
-    CHECK(edit.step == "Array hole A");
+    CHECK(format::english(edit.step) == "Array hole A");
 }
 
 TEST_CASE("an array leaves out what is there, and refuses what is none", "[unit]") {
@@ -159,13 +159,13 @@ TEST_CASE("a nudge forth and back is none, and is named for what it moves", "[pr
     const model::BaseDetail base = test::square_base();
     const std::vector<std::string> parts{"anchor A", "anchor C", "block B2"};
     const Edit forth = editing::nudge(base, parts, 0.125, -0.25);
-    CHECK(forth.step == "Move 3 parts");
+    CHECK(format::english(forth.step) == "Move 3 parts");
     check_place(hole(forth.detail, "A"), -3.875, -4.25);
     check_place(hole(forth.detail, "B"), 4.0, -4.0);
     CHECK(forth.detail.framing.blocks[1].across_in == 3.75);
     CHECK(forth.detail.framing.blocks[1].from_in == -7.25);
     CHECK(editing::nudge(forth.detail, parts, -0.125, 0.25).detail == base);
-    CHECK(editing::nudge(base, {"anchor A"}, 1.0, 0.0).step == "Move hole A");
+    CHECK(format::english(editing::nudge(base, {"anchor A"}, 1.0, 0.0).step) == "Move hole A");
 }
 
 TEST_CASE("what cannot be moved says so", "[bad-input]") {
@@ -182,7 +182,7 @@ TEST_CASE("a joist that is nudged takes its block ends along", "[unit]") {
     const Edit edit = editing::nudge(test::square_base(), {"joist J1"}, -2.0, 1.0);
     CHECK(edit.detail.framing.joists->members[0].offset_in == -10.0);
     CHECK(edit.detail.framing.blocks[0].from_in == -9.25);
-    CHECK(edit.step == "Move joist J1");
+    CHECK(format::english(edit.step) == "Move joist J1");
 }
 
 TEST_CASE("typed places", "[unit]") {
@@ -202,7 +202,7 @@ TEST_CASE("holes become slots of their width, and slots round holes again", "[un
     const model::BaseDetail base = test::square_base();
     const Edit slots = editing::to_slot(base, {"anchor A", "anchor B"}, 1.5, 45.0);
     CHECK(std::get<model::Slot>(on_deck(slots.detail).plate.holes[0].shape) == model::Slot{1.5, 0.5, 45.0});
-    CHECK(slots.step == "Slot 2 holes");
+    CHECK(format::english(slots.step) == "Slot 2 holes");
     CHECK(editing::to_round(slots.detail, {"anchor A", "anchor B", "anchor C"}).detail == base);
     CHECK_FALSE(editing::to_slot(base, {"anchor A"}, 0.5, 0.0).refusal.empty());
     CHECK_FALSE(editing::to_round(base, {"anchor A"}).refusal.empty());
@@ -225,7 +225,7 @@ TEST_CASE("a pattern that is copied and pasted comes back beside itself", "[prop
         for (const model::Hole& one : on_deck(detail).plate.holes) parts.push_back("anchor " + one.id);
         const std::string text = editing::copy_holes(detail, parts);
         const Edit edit = editing::paste_holes(detail, text);
-        INFO(detail.name << ": " << edit.refusal);
+        INFO(detail.name << ": " << format::english(edit.refusal));
         const std::size_t count = on_deck(detail).plate.holes.size();
         REQUIRE(on_deck(edit.detail).plate.holes.size() == 2 * count);
         for (std::size_t index = 0; index < count; ++index) {

@@ -5,7 +5,7 @@
 #include "model/member.h"
 #include "model/validate.h"
 #include "support/compare.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <cmath>
 
@@ -50,7 +50,7 @@ TEST_CASE("a corner goes into the nearest side, and can be taken out again", "[u
           std::vector<model::Position>{{-5.0, -5.0}, {5.0, -5.0}, {6.0, 0.0}, {5.0, 5.0}, {-5.0, 5.0}});
     const Edit erased = editing::erase(edit.detail, {"corner 3"});
     CHECK(polygon(erased.detail).corners.size() == 4);
-    CHECK(erased.step == "Erase corner 3");
+    CHECK(format::english(erased.step) == "Erase corner 3");
     CHECK_FALSE(editing::erase(base, {"corner 3"}).refusal.empty());
     model::BaseDetail triangle = base;
     on_deck(triangle).plate.outline = model::PolygonOutline{{{-5.0, -5.0}, {5.0, -5.0}, {0.0, 5.0}}};
@@ -120,7 +120,7 @@ TEST_CASE("an erased hole leaves no trace in the anchors", "[unit]") {
     on_deck(base).anchors[0].holes = {"A"};
     on_deck(base).anchors[1].holes = {"B", "C", "D"};
     const Edit edit = editing::erase(base, {"anchor A", "anchor B"});
-    CHECK(edit.step == "Erase 2 holes");
+    CHECK(format::english(edit.step) == "Erase 2 holes");
     REQUIRE(on_deck(edit.detail).plate.holes.size() == 2);
     REQUIRE(on_deck(edit.detail).anchors.size() == 1);
     CHECK(on_deck(edit.detail).anchors[0].holes == std::vector<std::string>{"C", "D"});
@@ -136,7 +136,7 @@ TEST_CASE("an erased joist is named by no block any more", "[unit]") {
 }
 
 TEST_CASE("framing and shims can be erased, the rest of the base cannot", "[unit]") {
-    model::BaseDetail base = test::demo("heron-landing-lags-in-deep-blocks.xml");
+    model::BaseDetail base = test::demo_detail("heron-landing-lags-in-deep-blocks");
     on_deck(base).layers.shims = {{"shim-hardwood", 0.25}, {"shim-hdpe", 0.5}};
     const Edit edit = editing::erase(base, {"shim 1", "rim R1", "support S2", "block B1", "post"});
     CHECK(on_deck(edit.detail).layers.shims == std::vector<model::Shim>{{"shim-hdpe", 0.5}});
@@ -162,7 +162,7 @@ TEST_CASE("another plate: anchors follow the holes' ids", "[unit]") {
     stock.holes = {{"A", {1.0, 1.0}, model::RoundHole{0.5}}, {"E", {-1.0, 1.0}, model::RoundHole{0.5}}};
     const Edit edit = editing::use_plate(base, stock);
     CHECK(on_deck(edit.detail).plate == stock);
-    CHECK(edit.step == "Use plate other");
+    CHECK(format::english(edit.step) == "Use plate other");
     REQUIRE(on_deck(edit.detail).anchors.size() == 1);
     CHECK(on_deck(edit.detail).anchors[0].holes == std::vector<std::string>{"A", "E"});
     stock.holes = {{"X", {1.0, 1.0}, model::RoundHole{0.5}}};

@@ -88,7 +88,7 @@ const catalog::Catalog& field_catalog() {
 }
 
 std::vector<Variant> field_variants() {
-    model::BaseDetail base = demo("heron-landing-bolted-angles.xml");
+    model::BaseDetail base = demo_detail("heron-landing-bolted-angles");
     std::vector<Variant> variants{{{}, base}, {{}, base}};
     on_deck(base).plate_reference.reset();
     variants.front().detail = base;
@@ -102,7 +102,7 @@ std::vector<Variant> field_variants() {
 
 model::BaseDetail with(const model::BaseDetail& detail, const std::string& path, const std::string& text) {
     const editing::FieldEdit edit = editing::set_field(detail, field_catalog(), units::System::us, path, text);
-    INFO(path << " set to \"" << text << "\": " << edit.refusal);
+    INFO(path << " set to \"" << text << "\": " << format::english(edit.refusal));
     REQUIRE(edit.detail);
     CHECK_FALSE(edit.step.empty());
     CHECK(edit.refusal.empty());

@@ -2,11 +2,10 @@
 // field. A name added to the schema fails this until it has one.
 #include "editing/field_variants.h"
 #include "editing/samples.h"
+#include "support/file_bytes.h"
 
 #include <catch2/catch.hpp>
 
-#include <fstream>
-#include <iterator>
 #include <map>
 #include <regex>
 #include <set>
@@ -21,9 +20,7 @@ struct SchemaName {
 };
 
 std::string schema_text(const std::string& file) {
-    std::ifstream stream(std::string(TOEHOLD_DATA_FOLDER) + "/schema/" + file);
-    const std::string text{std::istreambuf_iterator<char>(stream), {}};
-    REQUIRE_FALSE(text.empty());
+    const std::string text = test::bytes_of(std::string(TOEHOLD_DATA_FOLDER) + "/schema/" + file);
     std::string plain;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t start = text.find("<!--", at);

@@ -46,7 +46,7 @@ TEST_CASE("a hole goes where it is taken, even off the plate", "[unit]") {
     const model::BaseDetail base = test::square_base();
     const Moved moved = dragged(base, in_plan, "hole A", {-7.3, 1.1});
     CHECK(on_deck(moved.detail).plate.holes[0].center == model::Position{-7.3, 1.1});
-    CHECK(moved.step == "Move hole A");
+    CHECK(format::english(moved.step) == "Move hole A");
     CHECK(moved.at == drawing::Point{-7.3, 1.1});
     CHECK(handle(moved.detail, in_plan, "hole A").at == moved.at);
 }
@@ -84,7 +84,7 @@ TEST_CASE("a circle's edge changes its diameter", "[unit]") {
     on_deck(base).plate.outline = model::CircleOutline{10.0, {1.0, 0.0}};
     const Moved moved = dragged(base, in_plan, "radius", {8.0, 0.0});
     CHECK(std::get<model::CircleOutline>(on_deck(moved.detail).plate.outline).diameter_in == 14.0);
-    CHECK(moved.step == "Change plate diameter");
+    CHECK(format::english(moved.step) == "Change plate diameter");
 }
 
 TEST_CASE("a polygon's corner and side move, and stop where no area would be left", "[unit]") {
@@ -137,7 +137,7 @@ TEST_CASE("a block's end catches the face of the joist it comes to", "[unit]") {
     CHECK(moved.detail.framing.blocks[0].to_in == 15.25);
     CHECK(moved.detail.framing.blocks[0].to_end.joist == "J3");
     REQUIRE(moved.caught.size() == 1);
-    CHECK(moved.caught[0].why == "against J3");
+    CHECK(format::english(moved.caught[0].why) == "against J3");
     const Moved away = dragged(base, in_plan, "block_end B1 to", {12.0, 0.0});
     CHECK(away.detail.framing.blocks[0].to_in == 12.0);
     CHECK(away.detail.framing.blocks[0].to_end.joist == "J2");
@@ -228,7 +228,7 @@ TEST_CASE("the post's face and the guard's top", "[unit]") {
 }
 
 TEST_CASE("a plate that was changed is no longer the one its reference names", "[unit]") {
-    const model::BaseDetail& base = test::demo("heron-landing-lags-in-deep-blocks.xml");
+    const model::BaseDetail base = test::demo_detail("heron-landing-lags-in-deep-blocks");
     REQUIRE(on_deck(base).plate_reference);
     CHECK_FALSE(on_deck(dragged(base, in_plan, "hole A", {-3.5, -3.5}).detail).plate_reference);
     CHECK(on_deck(dragged(base, in_plan, "block B1", {0.0, -3.5}).detail).plate_reference);

@@ -94,7 +94,7 @@ TEST_CASE("any row of edits and drags keeps every demo detail whole", "[property
                 INFO(demo.name << ", seed " << seed - 1 << ", run " << run << ", step " << step);
                 if (hand.up_to(1) == 0) {
                     const Edit edit = any_edit(hand, detail);
-                    INFO(edit.step << edit.refusal);
+                    INFO(format::english(edit.step) << format::english(edit.refusal));
                     REQUIRE(edit.step.empty() != edit.refusal.empty());
                     if (edit.step.empty()) REQUIRE(edit.detail == detail);
                     REQUIRE(test::whats_broken(edit.detail) == "");

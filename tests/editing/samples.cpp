@@ -2,12 +2,12 @@
 
 #include "model/member.h"
 #include "model/placement.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <cmath>
-#include <filesystem>
 #include <map>
 #include <set>
 #include <stdexcept>
@@ -16,21 +16,6 @@ namespace toehold::test {
 namespace {
 
 namespace fs = std::filesystem;
-
-std::vector<fs::path> demo_files() {
-    std::vector<fs::path> files;
-    for (const auto& entry : fs::directory_iterator(fs::path(TOEHOLD_DATA_FOLDER) / "demo")) {
-        if (xml::document_kind(entry.path()) == xml::DocumentKind::detail) files.push_back(entry.path());
-    }
-    std::sort(files.begin(), files.end());
-    return files;
-}
-
-model::BaseDetail read(const fs::path& file) {
-    const xml::DetailRead read = xml::read_detail(file);
-    if (!read.detail) throw std::runtime_error("cannot read " + file.string());
-    return *read.detail;
-}
 
 model::Block block(const std::string& id, double across_in) {
     model::Block block;
@@ -76,25 +61,13 @@ std::string broken_plate(const model::Plate& plate) {
 
 }  // namespace
 
-const catalog::Catalog& shipped_catalog() {
-    static const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
-    return catalog;
-}
-
 const std::vector<model::BaseDetail>& demo_details() {
     static const std::vector<model::BaseDetail> all = [] {
         std::vector<model::BaseDetail> details;
-        for (const fs::path& file : demo_files()) details.push_back(read(file));
+        for (const std::string& name : demo_names()) details.push_back(demo_detail(name));
         return details;
     }();
     return all;
-}
-
-const model::BaseDetail& demo(const std::string& file) {
-    static std::map<std::string, model::BaseDetail> known;
-    const auto found = known.find(file);
-    if (found != known.end()) return found->second;
-    return known[file] = read(fs::path(TOEHOLD_DATA_FOLDER) / "demo" / file);
 }
 
 model::BaseDetail square_base() {

@@ -53,7 +53,7 @@ TEST_CASE("Text without a unit counts in the reader's", "[unit]") {
     CHECK_FALSE(typed("3 3/8", Kind::length, System::si));
 }
 
-TEST_CASE("What is shown of a fraction or a half millimetre is typed back to the same length", "[property]") {
+TEST_CASE("What is shown of a fraction or a half millimeter is typed back to the same length", "[property]") {
     for (const System system : {System::us, System::si}) {
         for (int count = -4000; count <= 4000; count += 7) {
             for (const double length : {count / 32.0, 0.5 * count / 25.4}) {

@@ -23,7 +23,7 @@ TEST_CASE("each direction catches for itself", "[unit]") {
     const Snapped snapped = editing::snap({3.93, 1.07}, plate, "A", {});
     CHECK(snapped.at == drawing::Point{4.0, 1.125});  // x in line with B; y to the step of 1/8
     REQUIRE(snapped.lines.size() == 1);
-    CHECK(snapped.lines[0].why == "in line with hole B");
+    CHECK(format::english(snapped.lines[0].why) == "in line with hole B");
     CHECK(snapped.lines[0].from == drawing::Point{4.0, -4.0});
     CHECK(snapped.lines[0].to == snapped.at);
 }
@@ -34,8 +34,8 @@ TEST_CASE("the mirror image of another hole catches", "[unit]") {
     const Snapped snapped = editing::snap({-1.25, 2.65}, plate, "B", {});
     CHECK(snapped.at == drawing::Point{-1.3, 2.7});
     REQUIRE(snapped.lines.size() == 2);
-    CHECK(snapped.lines[0].why == "mirror of hole A");
-    CHECK(snapped.lines[1].why == "in line with hole A");
+    CHECK(format::english(snapped.lines[0].why) == "mirror of hole A");
+    CHECK(format::english(snapped.lines[1].why) == "in line with hole A");
     // Met exactly, the line comes from the hole itself, across the axis.
     CHECK(snapped.lines[0].from == drawing::Point{1.3, 2.7});
 }
@@ -46,7 +46,7 @@ TEST_CASE("the post's axes catch, and the hole under the hand does not", "[unit]
     const Snapped snapped = editing::snap({0.06, 1.31}, plate, "A", {});
     CHECK(snapped.at == drawing::Point{0.0, 1.25});
     REQUIRE(snapped.lines.size() == 1);
-    CHECK(snapped.lines[0].why == "post's axis");
+    CHECK(format::english(snapped.lines[0].why) == "post's axis");
 }
 
 TEST_CASE("another hole's edge distance catches last", "[unit]") {
@@ -56,7 +56,7 @@ TEST_CASE("another hole's edge distance catches last", "[unit]") {
     const Snapped snapped = editing::snap({2.0, -2.72}, plate, {}, {});
     CHECK_CLOSE(snapped.at.y, -2.7, 0.0, 1e-12);  // -4 + 1.3
     REQUIRE(snapped.lines.size() == 1);
-    CHECK(snapped.lines[0].why == "1.3 in from the edge");
+    CHECK(format::english(snapped.lines[0].why) == "1.3 in from the edge");
     CHECK(snapped.lines[0].from == drawing::Point{2.0, -4.0});
 }
 

@@ -3,6 +3,7 @@
 #include "export/text/columns.h"
 #include "export/text/comparison_text.h"
 #include "fake_review.h"
+#include "support/contains.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -17,8 +18,6 @@ using units::System;
 using Json = nlohmann::json;
 
 namespace {
-
-bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 std::size_t widest_line(const std::string& text) {
     std::istringstream lines(text);
@@ -64,24 +63,24 @@ TEST_CASE("the text shows only what differs, or every row", "[unit]") {
           "first demand 1873 lb, capacity 1000 lb; second demand 500 lb, capacity", "1.87", "0.50",
           "CHECKS THAT STAY THE SAME: 3 results (--all", "the decking may not bear"}) {
         INFO(part);
-        CHECK(says(text, part));
+        CHECK(contains(text, part));
     }
-    CHECK_FALSE(says(text, "anchor B"));
-    CHECK_FALSE(says(text, "say how it is protected"));
+    CHECK_FALSE(contains(text, "anchor B"));
+    CHECK_FALSE(contains(text, "say how it is protected"));
     const std::string all = text_of(turned(), true);
-    CHECK(says(all, "CHECKS THAT STAY THE SAME: 3 results\n"));
-    CHECK(says(all, "anchor B"));
+    CHECK(contains(all, "CHECKS THAT STAY THE SAME: 3 results\n"));
+    CHECK(contains(all, "anchor B"));
     const review::Review same = test::fake_review();
     const std::string nothing = text_of(review::compare(same, "a", same, "b"));
-    CHECK(says(nothing, "INPUT: the same on both sides"));
-    CHECK(says(nothing, "FINDINGS: the same on both sides"));
+    CHECK(contains(nothing, "INPUT: the same on both sides"));
+    CHECK(contains(nothing, "FINDINGS: the same on both sides"));
 }
 
 TEST_CASE("SI shows forces in newtons and the input in millimetres", "[published]") {
     // 1 in = 25.4 mm, 1 lbf = 4.448 222 N (NIST SP 811, 2008, B.8): 36 in, 500 lb.
     const std::string text = text_of(turned(), false, System::si);
-    CHECK(says(text, "914.4 mm"));
-    CHECK(says(text, "second demand 2224 N"));
+    CHECK(contains(text, "914.4 mm"));
+    CHECK(contains(text, "second demand 2224 N"));
 }
 
 TEST_CASE("values of the input are shown as the reader writes them, and never alike when they differ", "[unit]") {

@@ -52,8 +52,8 @@ TEST_CASE("A phrase is translated with what fills it, in the translation's own o
     CHECK(text(phrase("{} exceeds {}.", phrase("anchor {}", "A"), Quantity{1.0, "psi"}), locale) ==
           "ancrage A dépasse 0.006895 MPa.");
     CHECK(text(phrase("{} at {}", "J1", "S1"), locale) == "S1 porte J1");
-    CHECK(text("given", locale) == "donné");
-    CHECK(text("NDS 2018 12.2", locale) == "NDS 2018 12.2");
+    CHECK(text(std::string_view("given"), locale) == "donné");
+    CHECK(text(std::string_view("NDS 2018 12.2"), locale) == "NDS 2018 12.2");
     CHECK(text(phrase("{}", Listed{{verbatim("A"), verbatim("B"), verbatim("C")}}), locale) == "A, B et C");
     CHECK(english(phrase("{}", Listed{{verbatim("A")}})) == "A");
 }

@@ -43,7 +43,7 @@ BaseDetail sound_detail() {
 /// Whether some problem of the detail is at this element and says this.
 bool says(const Problems& problems, const std::string& element, const std::string& words) {
     return std::any_of(problems.begin(), problems.end(), [&](const Problem& problem) {
-        return problem.element == element && problem.message.find(words) != std::string::npos;
+        return problem.element == element && toehold::format::english(problem.message).find(words) != std::string::npos;
     });
 }
 

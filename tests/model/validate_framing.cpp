@@ -15,8 +15,9 @@ using namespace toehold::model;
 constexpr double nan_in = std::numeric_limits<double>::quiet_NaN();
 
 bool says(const Problems& problems, const std::string& words) {
-    return std::any_of(problems.begin(), problems.end(),
-                       [&](const Problem& problem) { return problem.message.find(words) != std::string::npos; });
+    return std::any_of(problems.begin(), problems.end(), [&](const Problem& problem) {
+        return toehold::format::english(problem.message).find(words) != std::string::npos;
+    });
 }
 
 Problems problems_of(const EndConnection& connection, double depth_in = 9.25) {

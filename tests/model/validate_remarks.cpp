@@ -19,7 +19,7 @@ Remark saying(const std::string& words) { return {{}, {}, words, {}, {}, Remark:
 
 }  // namespace
 
-TEST_CASE("a day is one of the calendar, written in full", "[published]") {
+TEST_CASE("a day is one of the calendar, written in full", "[unit]") {
     for (const char* day : {"2026-11-25", "2024-02-29", "2000-02-29", "0001-01-01", "9999-12-31"}) {
         INFO(day);
         CHECK(is_iso_day(day));

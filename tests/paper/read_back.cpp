@@ -1,10 +1,9 @@
 #include "paper/read_back.h"
 
+#include "support/file_bytes.h"
+#include "support/program.h"
 #include "support/temporary_folder.h"
 
-#include <array>
-#include <cstdio>
-#include <fstream>
 #include <sstream>
 #include <stdexcept>
 
@@ -13,17 +12,13 @@ namespace toehold::test {
 std::string read_by(const std::string& program_and_options, const std::string& bytes, const std::string& ending) {
     const TemporaryFolder folder;
     const std::string file = (folder.path() / ("paper." + ending)).string();
-    std::ofstream(file, std::ios::binary) << bytes;
+    put_bytes(file, bytes);
     // Options after the file's name stand behind a placeholder.
     std::string command = program_and_options;
     const std::size_t place = command.find("FILE");
     command = place == std::string::npos ? command + " '" + file + "'" : command.replace(place, 4, "'" + file + "'");
-    FILE* pipe = popen((command + " 2>&1").c_str(), "r");
-    if (pipe == nullptr) throw std::runtime_error("cannot run " + program_and_options);
     std::string output;
-    std::array<char, 4096> piece{};
-    while (const std::size_t size = std::fread(piece.data(), 1, piece.size(), pipe)) output.append(piece.data(), size);
-    if (pclose(pipe) != 0) throw std::runtime_error(program_and_options + ": " + output);
+    if (run(command, &output) != 0) throw std::runtime_error(program_and_options + ": " + output);
     return output;
 }
 
@@ -50,7 +45,5 @@ std::vector<PdfFont> pdf_fonts(const std::string& bytes) {
     }
     return fonts;
 }
-
-bool contains(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
 
 }  // namespace toehold::test

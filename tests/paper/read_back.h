@@ -1,5 +1,7 @@
 #pragma once
 // Papers read back with programs of others: poppler's tools for PDF, xmllint for SVG, ImageMagick for PNG.
+#include "support/contains.h"
+
 #include <string>
 #include <vector>
 
@@ -18,6 +20,5 @@ struct PdfFont {
     bool embedded = false, subset = false, to_unicode = false;
 };
 [[nodiscard]] std::vector<PdfFont> pdf_fonts(const std::string& bytes);
-[[nodiscard]] bool contains(const std::string& text, const std::string& words);
 
 }  // namespace toehold::test

@@ -5,17 +5,17 @@
 #include "plugin/shared_library_file.h"
 #include "support/compare.h"
 #include "support/example.h"
+#include "support/file_bytes.h"
+#include "support/temporary_folder.h"
 
 #include <sys/stat.h>
-
-#include <array>
-#include <fstream>
-#include <iterator>
 
 using namespace toehold;
 namespace fs = std::filesystem;
 using checks::Status;
 using plugin::LoadOutcome;
+using test::bytes_of;
+using test::put_bytes;
 using test::run_check;
 
 namespace {
@@ -23,27 +23,6 @@ namespace {
 const fs::path folder = TOEHOLD_TEST_PLUGINS;
 
 fs::path module_file(const std::string& name) { return folder / ("libtest_plugin_" + name + ".so"); }
-
-/// A file of the test's own, gone when the test ends.
-class TemporaryFile {
-  public:
-    explicit TemporaryFile(const std::string& name) : path_(fs::temp_directory_path() / ("toehold-plugin-" + name)) {
-        fs::remove(path_);
-    }
-    TemporaryFile(const TemporaryFile&) = delete;
-    TemporaryFile& operator=(const TemporaryFile&) = delete;
-    ~TemporaryFile() { fs::remove(path_); }
-    void write(const std::string& bytes) const { std::ofstream(path_, std::ios::binary) << bytes; }
-    [[nodiscard]] const fs::path& path() const { return path_; }
-
-  private:
-    fs::path path_;
-};
-
-std::string bytes_of(const fs::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
 
 std::string error_of(const fs::path& file) {
     const LoadOutcome outcome = plugin::load(file);
@@ -75,6 +54,7 @@ TEST_CASE("A sound plug-in's checks run beside the engine's own", "[unit]") {
     const auto results = run_check("sample-anchors", resolved, demand);
     REQUIRE(results.size() == 4);
     CHECK(results[0].subject == "A");
+    CHECK(results[0].part == model::anchor_part("A"));
     CHECK(results[0].id == "sample-anchors");
     CHECK(results[0].title == "Anchors, sample");
     CHECK(results[0].clause == "house rule 1");
@@ -85,7 +65,21 @@ TEST_CASE("A sound plug-in's checks run beside the engine's own", "[unit]") {
     CHECK(results[0].steps[1].value == 0.375);
     const auto plate = run_check("sample-plate", resolved, demand);
     REQUIRE(plate.size() == 1);
+    CHECK(plate[0].part == model::PartId{model::PartKind::plate});
     CHECK_CLOSE(plate[0].ratio, 0.25 / 0.375, 1e-12, 0.0);
+}
+
+TEST_CASE("A plug-in of the interface's first version is loaded and served as before", "[unit]") {
+    load_once("first_version");
+    const auto resolved = test::example_resolved();
+    const auto demand = test::example_demand(resolved, {1500.0, 0.0, 50.0}, {});
+    const auto results = run_check("first-anchors", resolved, demand);
+    REQUIRE(results.size() == 4);
+    CHECK(results[3].subject == "D");
+    CHECK(results[3].part == model::PartId{model::PartKind::plug_in, "D"});
+    CHECK(results[3].demand == 1500.0);
+    CHECK(results[3].steps.at(1).value == 0.375);
+    CHECK_CLOSE(run_check("first-plate", resolved, demand).at(0).ratio, 0.25 / 0.375, 1e-12, 0.0);
 }
 
 TEST_CASE("A plug-in's check can say that evidence is missing", "[unit]") {
@@ -139,18 +133,18 @@ TEST_CASE("A library that is no plug-in, or one for another version, is refused"
 TEST_CASE("What is no whole library is refused before the system maps it", "[bad-input]") {
     CHECK(says(error_of(folder / "not-there.so"), "does not exist"));
     CHECK(says(error_of(folder), "is a folder"));
-    const TemporaryFile file("file");
-    file.write("");
+    const test::TemporaryFile file("file", "");
     CHECK(says(error_of(file.path()), "is empty"));
-    file.write("<base-detail/>");
+    put_bytes(file.path(), "<base-detail/>");
     CHECK(says(error_of(file.path()), "is not a shared library"));
-    file.write(
-        "\x7f"
-        "ELF");
+    put_bytes(file.path(),
+              "\x7f"
+              "ELF");
     CHECK(says(error_of(file.path()), "is not a shared library"));
-    const TemporaryFile pipe("pipe");
-    REQUIRE(::mkfifo(pipe.path().c_str(), 0600) == 0);
-    CHECK(says(error_of(pipe.path()), "is not a regular file"));
+    const test::TemporaryFolder own;
+    const fs::path pipe = own.path() / "pipe";
+    REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
+    CHECK(says(error_of(pipe), "is not a regular file"));
     CHECK(says(error_of("/dev/zero"), "is not a regular file"));
 }
 
@@ -158,24 +152,24 @@ TEST_CASE("A library cut short anywhere is refused", "[bad-input]") {
     // Mapped, such a file ends the process with a bus error.
     const std::string whole = bytes_of(module_file("sound"));
     REQUIRE(whole.size() > 1000);
-    const TemporaryFile file("cut");
+    const test::TemporaryFile file("cut", "");
     for (std::size_t tenth = 1; tenth < 10; ++tenth) {
-        file.write(whole.substr(0, whole.size() * tenth / 10));
+        put_bytes(file.path(), whole.substr(0, whole.size() * tenth / 10));
         INFO(tenth << " tenths");
         CHECK(says(error_of(file.path()), "is cut short"));
     }
-    file.write(whole.substr(0, whole.size() - 1));
+    put_bytes(file.path(), whole.substr(0, whole.size() - 1));
     CHECK(says(error_of(file.path()), "is cut short"));
     CHECK(plugin::library_problem(module_file("sound")).empty());
 }
 
 TEST_CASE("Damaged headers are refused, whatever number stands in them", "[bad-input]") {
     const std::string whole = bytes_of(module_file("sound"));
-    const TemporaryFile file("damaged");
+    const test::TemporaryFile file("damaged", "");
     const auto with = [&](std::size_t offset, char byte, std::size_t count) {
         std::string bytes = whole;
         for (std::size_t index = 0; index < count; ++index) bytes.at(offset + index) = byte;
-        file.write(bytes);
+        put_bytes(file.path(), bytes);
         return plugin::library_problem(file.path());
     };
     CHECK(says(with(4, 1, 1), "another kind of machine"));  // 32-bit

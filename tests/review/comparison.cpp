@@ -211,7 +211,7 @@ TEST_CASE("a shipped detail against itself, and against itself on another basis"
 
     model::BaseDetail other = resolved.detail;
     other.basis.load_duration = 1.6;
-    const review::Review second = review::evaluate(*catalog::resolve(other, test::catalogs()).resolved, "");
+    const review::Review second = review::evaluate(*catalog::resolve(other, test::shipped_catalog()).resolved, "");
     const Comparison duration = compared(first, second);
     REQUIRE(duration.input.size() == 1);
     CHECK(duration.input[0].place == "basis / load-duration");

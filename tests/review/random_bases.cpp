@@ -5,7 +5,7 @@
 #include "export/text/review_text.h"
 #include "model/validate.h"
 #include "review/review.h"
-#include "xml/catalog_file.h"
+#include "support/shipped.h"
 
 #include <catch2/catch.hpp>
 
@@ -125,13 +125,12 @@ void check_output(const review::Review& made) {
 }  // namespace
 
 TEST_CASE("every base drawn at random ends in a review", "[property]") {
-    const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
     int reviewed = 0;
     for (unsigned seed = 1; reviewed < 20; ++seed) {
         const model::BaseDetail detail = random_base(seed);
         if (!model::validate(detail).empty()) continue;
         INFO("seed " << seed);
-        const catalog::Resolution resolution = catalog::resolve(detail, catalog);
+        const catalog::Resolution resolution = catalog::resolve(detail, test::shipped_catalog());
         REQUIRE(resolution.resolved);
         const review::Review made = review::review(*resolution.resolved, "");
         CHECK((made.demand.has_value() || !made.no_demand.empty()));

@@ -23,12 +23,12 @@ struct Workplace {
     Session session;
 
     explicit Workplace(const char* name)
-        : session(test::catalogs(), test::shipped_detail(name).detail,
+        : session(test::shipped_catalog(), test::shipped_detail(name).detail,
                   [this](solving::Request request) { requests.push_back(std::move(request)); }) {
         session.listen([this](Change change) { changes.push_back(change); });
     }
-    void answer_quickly() { session.receive(solving::solve_quick(requests.back(), test::catalogs())); }
-    void review() { session.receive(solving::solve_review(requests.back(), test::catalogs())); }
+    void answer_quickly() { session.receive(solving::solve_quick(requests.back(), test::shipped_catalog())); }
+    void review() { session.receive(solving::solve_review(requests.back(), test::shipped_catalog())); }
     void move_hole(double x_in, bool moving = false) {
         model::BaseDetail moved = session.detail();
         on_deck(moved).plate.holes.front().center.x_in += x_in;
@@ -97,7 +97,7 @@ TEST_CASE("forces close behind a moving hand are not marked stale, and are when 
 
 TEST_CASE("answers that come late change nothing newer, and none outlives the detail it is of", "[unit]") {
     Workplace place(sound);
-    const solving::Result early = solving::solve_quick(place.requests.back(), test::catalogs());
+    const solving::Result early = solving::solve_quick(place.requests.back(), test::shipped_catalog());
     place.move_hole(0.125);
     place.answer_quickly();
     const solving::Quick* newest = place.session.quick();
@@ -191,7 +191,7 @@ TEST_CASE("the push shown is the governing one until another is asked for", "[un
 TEST_CASE("a review whose governing push is another one has that one shown", "[unit]") {
     Workplace place(sound);
     place.answer_quickly();
-    solving::Result result = solving::solve_review(place.requests.back(), test::catalogs());
+    solving::Result result = solving::solve_review(place.requests.back(), test::shipped_catalog());
     review::Review other = *result.review;
     for (demand::AnchorEnvelope& anchor : other.demand->anchors) anchor.direction_rad = 2.5;
     result.review = std::make_shared<const review::Review>(other);
@@ -232,8 +232,8 @@ TEST_CASE("a remedy is one step that can be taken back; one of an earlier detail
     const review::Remedy remedy = place.session.review()->remedies.front();
     place.session.apply_remedy(remedy);
     CHECK(place.session.detail() == remedy.detail);
-    CHECK(place.session.history().undo_name().find("Apply remedy: ") == 0);
-    CHECK(place.session.history().undo_name().size() < 64);
+    CHECK(format::english(place.session.history().undo_name()).find("Apply remedy: ") == 0);
+    CHECK(format::english(place.session.history().undo_name()).size() < 64);
     place.session.undo();
     CHECK(place.session.detail() == test::shipped_detail(unsound).detail);
     place.move_hole(0.125);
@@ -246,7 +246,7 @@ TEST_CASE("an edit that is refused says so and changes nothing", "[unit]") {
     Workplace place(sound);
     const std::size_t before = place.requests.size();
     CHECK_FALSE(place.session.apply({place.session.detail(), "", {}, "There is no hole to mirror."}));
-    CHECK(place.session.message() == "There is no hole to mirror.");
+    CHECK(format::english(place.session.message()) == "There is no hole to mirror.");
     CHECK(place.requests.size() == before);
     model::BaseDetail renamed = place.session.detail();
     renamed.name = "Heron Landing, changed";

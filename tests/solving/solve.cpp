@@ -3,7 +3,7 @@
 #include "review/remedies.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
-#include "xml/digest.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,7 +22,7 @@ model::BaseDetail detail_of(const char* name) { return test::shipped_detail(name
 
 TEST_CASE("a quick answer shows the push that pulls most unless another is asked for", "[unit]") {
     Request request{7, detail_of("heron-landing-lags-in-deep-blocks"), std::nullopt, true};
-    const Result governing = solving::solve_quick(request, test::catalogs());
+    const Result governing = solving::solve_quick(request, test::shipped_catalog());
     CHECK(governing.revision == 7);
     CHECK(governing.stage == Stage::quick);
     REQUIRE(governing.quick);
@@ -32,7 +32,7 @@ TEST_CASE("a quick answer shows the push that pulls most unless another is asked
     REQUIRE(governing.quick->cases.size() == 1);
     CHECK(governing.quick->cases[0].push_lb == 200.0);
     request.direction_rad = 0.5 * std::numbers::pi;
-    const Result outward = solving::solve_quick(request, test::catalogs());
+    const Result outward = solving::solve_quick(request, test::shipped_catalog());
     REQUIRE(outward.quick);
     CHECK(outward.quick->push.direction_rad == *request.direction_rad);
     // Moment about the toe edge by the anchors alone is more than the push's: bearing stands inward of that edge.
@@ -49,8 +49,8 @@ TEST_CASE("a quick answer shows the push that pulls most unless another is asked
 TEST_CASE("a detail that is not valid, or names what no catalog has, comes back with its problems", "[bad-input]") {
     Request request{1, detail_of("heron-landing-lags-in-deep-blocks"), std::nullopt, false};
     on_deck(request.detail).plate.thickness_in = -1.0;
-    for (const Result& result :
-         {solving::solve_quick(request, test::catalogs()), solving::solve_review(request, test::catalogs())}) {
+    for (const Result& result : {solving::solve_quick(request, test::shipped_catalog()),
+                                 solving::solve_review(request, test::shipped_catalog())}) {
         CHECK_FALSE(result.problems.empty());
         CHECK_FALSE(result.resolved);
         CHECK_FALSE(result.quick);
@@ -59,7 +59,7 @@ TEST_CASE("a detail that is not valid, or names what no catalog has, comes back 
     }
     on_deck(request.detail).plate.thickness_in = 0.5;
     on_deck(request.detail).plate.metal = "steel-nobody-sells";
-    CHECK_FALSE(solving::solve_quick(request, test::catalogs()).problems.empty());
+    CHECK_FALSE(solving::solve_quick(request, test::shipped_catalog()).problems.empty());
 }
 
 TEST_CASE("a base that turns over is a failure in words, beside a review that says so", "[bad-input]") {
@@ -69,11 +69,11 @@ TEST_CASE("a base that turns over is a failure in words, beside a review that sa
     for (model::AnchorGroup& group : on_deck(request.detail).anchors) group.holes.clear();
     on_deck(request.detail).anchors.resize(1);
     plate.holes[0].center.x_in += 0.5;
-    const Result quick = solving::solve_quick(request, test::catalogs());
+    const Result quick = solving::solve_quick(request, test::shipped_catalog());
     CAPTURE(quick.problems.size());
     CHECK(quick.failure.find("twisting") != std::string::npos);
     CHECK_FALSE(quick.quick);
-    const Result review = solving::solve_review(request, test::catalogs());
+    const Result review = solving::solve_review(request, test::shipped_catalog());
     REQUIRE(review.review);
     CHECK(review.failure == review.review->no_demand);
     CHECK_FALSE(review.failure.empty());
@@ -82,11 +82,11 @@ TEST_CASE("a base that turns over is a failure in words, beside a review that sa
 
 TEST_CASE("a whole review is the program's: checks, assumptions, cautions, remedies and the file's digest", "[unit]") {
     const Request request{3, detail_of("heron-landing-heel-block-only"), std::nullopt, false};
-    const Result result = solving::solve_review(request, test::catalogs());
+    const Result result = solving::solve_review(request, test::shipped_catalog());
     CHECK(result.stage == Stage::complete);
     REQUIRE(result.review);
     review::Review expected = review::review(*result.resolved, xml::sha256(xml::write_detail(request.detail)));
-    expected.remedies = review::find_remedies(expected, test::catalogs());
+    expected.remedies = review::find_remedies(expected, test::shipped_catalog());
     CHECK(result.review->input_sha256 == expected.input_sha256);
     CHECK(result.review->reason == expected.reason);
     CHECK(result.review->checks.size() == expected.checks.size());

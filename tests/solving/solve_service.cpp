@@ -37,7 +37,7 @@ bool revisions_never_fall(const std::vector<Result>& results) {
 
 TEST_CASE("a request at rest is answered quickly, then evaluated, then completed", "[unit]") {
     test::Collected collected;
-    SolveService service(test::catalogs(), std::ref(collected), 1);
+    SolveService service(test::shipped_catalog(), std::ref(collected), 1);
     service.submit(request_of(sound, 1));
     REQUIRE(collected.wait_for(1, Stage::complete));
     REQUIRE(collected.wait_for(1, Stage::quick));
@@ -55,7 +55,7 @@ TEST_CASE("a request at rest is answered quickly, then evaluated, then completed
 
 TEST_CASE("of a burst the last request is answered, and no older answer comes after a newer one", "[unit]") {
     test::Collected collected;
-    SolveService service(test::catalogs(), std::ref(collected), 5);
+    SolveService service(test::shipped_catalog(), std::ref(collected), 5);
     constexpr std::uint64_t last = 200;
     Request request = request_of(sound, 0);
     for (std::uint64_t revision = 1; revision <= last; ++revision) {
@@ -78,7 +78,7 @@ TEST_CASE("of a burst the last request is answered, and no older answer comes af
 
 TEST_CASE("while a hand is on it only quick answers come; letting go brings the review", "[unit]") {
     test::Collected collected;
-    SolveService service(test::catalogs(), std::ref(collected), 1);
+    SolveService service(test::shipped_catalog(), std::ref(collected), 1);
     service.submit(request_of(sound, 1, true));
     REQUIRE(collected.wait_for(1, Stage::quick));
     pause(200);
@@ -89,7 +89,7 @@ TEST_CASE("while a hand is on it only quick answers come; letting go brings the 
 
 TEST_CASE("another push at a reviewed detail gets a quick answer and no second review", "[unit]") {
     test::Collected collected;
-    SolveService service(test::catalogs(), std::ref(collected), 1);
+    SolveService service(test::shipped_catalog(), std::ref(collected), 1);
     service.submit(request_of(sound, 1));
     REQUIRE(collected.wait_for(1, Stage::complete));
     REQUIRE(collected.wait_for(1, Stage::quick));
@@ -105,7 +105,7 @@ TEST_CASE("another push at a reviewed detail gets a quick answer and no second r
 
 TEST_CASE("an edit overtakes a review that is under way, and nothing of it is delivered after", "[unit]") {
     test::Collected collected;
-    SolveService service(test::catalogs(), std::ref(collected), 1);
+    SolveService service(test::shipped_catalog(), std::ref(collected), 1);
     service.submit(request_of(unsound, 1));
     REQUIRE(collected.wait_for(1, Stage::evaluated));
     service.submit(request_of(sound, 2));
@@ -117,7 +117,7 @@ TEST_CASE("an edit overtakes a review that is under way, and nothing of it is de
 TEST_CASE("the service ends without finishing its review, and delivers nothing afterwards", "[unit]") {
     test::Collected collected;
     {
-        SolveService service(test::catalogs(), std::ref(collected), 1);
+        SolveService service(test::shipped_catalog(), std::ref(collected), 1);
         service.submit(request_of(unsound, 1));
         REQUIRE(collected.wait_for(1, Stage::evaluated));
     }
@@ -131,7 +131,7 @@ TEST_CASE("a listener may ask again from where it is told", "[unit]") {
     test::Collected collected;
     SolveService* asked = nullptr;
     SolveService service(
-        test::catalogs(),
+        test::shipped_catalog(),
         [&](Result result) {
             const bool again = result.stage == Stage::quick && result.revision < 3;
             const std::uint64_t next = result.revision + 1;

@@ -1,9 +1,8 @@
 #pragma once
-// A plain resolved detail and a one-state demand for tests of checks: round numbers, nothing read from a file.
-// Two flat-lying 3.5 in wide, 5.5 in deep blocks (B1 under the heel row y = -2.5, B2 under the toe row y = +2.5),
-// 5.5 x 7 in steel plate 3/8 in, four 3/8 x 6 lag screws A..D at (+-2, +-2.5), 1 in wood decking, 2 x 2 x 1/8 tube.
+// The example detail resolved by hand, and a one-state demand on it, for tests of checks: nothing read from a file.
 #include "catalog/resolve.h"
 #include "demand/demand.h"
+#include "support/example_detail.h"
 
 namespace toehold::test {
 

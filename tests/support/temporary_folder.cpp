@@ -1,5 +1,7 @@
 #include "support/temporary_folder.h"
 
+#include "support/file_bytes.h"
+
 #include <stdlib.h>  // mkdtemp, which is POSIX's
 
 #include <stdexcept>
@@ -17,6 +19,10 @@ TemporaryFolder::TemporaryFolder() {
 TemporaryFolder::~TemporaryFolder() {
     std::error_code ignored;
     std::filesystem::remove_all(path_, ignored);
+}
+
+TemporaryFile::TemporaryFile(const std::string& name, std::string_view bytes) : name_(name) {
+    put_bytes(folder_.path() / name, bytes);
 }
 
 }  // namespace toehold::test

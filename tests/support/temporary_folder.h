@@ -1,6 +1,8 @@
 #pragma once
-// A folder of one's own in the system's place for temporary files.
+// A folder or a file of one's own in the system's place for temporary files.
 #include <filesystem>
+#include <string>
+#include <string_view>
 
 namespace toehold::test {
 
@@ -15,6 +17,17 @@ class TemporaryFolder {
 
   private:
     std::filesystem::path path_;
+};
+
+/// A file with these bytes in a folder of its own, removed with it.
+class TemporaryFile {
+  public:
+    TemporaryFile(const std::string& name, std::string_view bytes);
+    [[nodiscard]] std::string path() const { return (folder_.path() / name_).string(); }
+
+  private:
+    TemporaryFolder folder_;
+    std::string name_;
 };
 
 }  // namespace toehold::test

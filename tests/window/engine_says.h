@@ -1,16 +1,13 @@
 #pragma once
 // What the engine says of a detail without any window: the same public rooms, asked here.
-#include "catalog/catalog.h"
 #include "demand/preview.h"
 #include "review/review.h"
+#include "support/shipped.h"
 
 #include <string>
 
 namespace toehold::test {
 
-/// Read here from the source's data.
-[[nodiscard]] const catalog::Catalog& catalogs();
-[[nodiscard]] model::BaseDetail demo(const std::string& name);
 /// Every check and the verdict; assumptions and remedies left out.
 [[nodiscard]] review::Review evaluation(const model::BaseDetail& detail);
 /// The review's reason as a sentence of its own.

@@ -1,6 +1,6 @@
 // Attributes of the basis set one by one.
 #include "support.h"
-#include "xml/basis_change.h"
+#include "xml/detail/basis.h"
 
 #include <catch2/catch.hpp>
 
@@ -35,12 +35,12 @@ TEST_CASE("what is set is read as the file's own, and the rest stays", "[unit]")
 
 TEST_CASE("a word the reader does not take gets the reader's own sentence", "[bad-input]") {
     check_refused({{"method", "lrfd"}},
-                  "basis: method is none of the known words (found \"lrfd\"; accepted: ASD, LRFD)");
+                  "basis: method is none of the accepted words (found \"lrfd\"; accepted: ASD, LRFD)");
     check_refused({{"load-duration", "long"}}, "load-duration is not a number");
     check_refused({{"moistness", "wet"}}, "<basis> has no attribute of this name (found \"moistness\"; accepted: ");
     for (const char* name : {"", "a b", "x=\"1\" y", "<", "Method", "-method"}) {
         check_refused({{name, "wet"}}, "no attribute of this name");
     }
     check_refused({{"moisture", "wet"}, {"moisture", "dry"}}, "set twice");
-    check_refused({{"moisture", "\"/><x y=\""}}, "none of the known words");
+    check_refused({{"moisture", "\"/><x y=\""}}, "none of the accepted words");
 }

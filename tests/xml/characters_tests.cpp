@@ -1,4 +1,4 @@
-#include "xml/characters.h"
+#include "xml/document/characters.h"
 
 #include <catch2/catch.hpp>
 

@@ -34,7 +34,7 @@ constexpr BadFile bad_files[] = {
     {"two-roots.xml", 18, "a second element at the top"},
     {"doctype.xml", 3, "a DOCTYPE is not allowed"},
     {"newer-version.xml", 3,
-     "this version of the document is not read by this program (found \"urn:toehold:base-detail:2\""},
+     "this program does not read this version of the document (found \"urn:toehold:base-detail:2\""},
     {"same-hole-twice.xml", 11, "this id is already used on line 8"},
     {"text-between.xml", 16, "text is not allowed here (found \"please check\""},
     {"hole-outside-plate.xml", 10, "plate/hole[C]: the hole lies outside the plate"},
@@ -133,7 +133,7 @@ TEST_CASE("what is missing, doubled or contradictory is told", "[bad-input]") {
                  "anchors[1]/lag-screw: <lag-screw> needs the attribute size");
     check_change("<anchors>", "<anchors holes=\"A Z\">", "ids of holes in the plate");
     check_change("<anchors>", "<anchors holes=\"\">", "holes names nothing");
-    check_change("shape=\"square-tube\"", "shape=\"hexagon\"", "post: shape is none of the known words");
+    check_change("shape=\"square-tube\"", "shape=\"hexagon\"", "post: shape is none of the accepted words");
     check_change("shape=\"square-tube\" ", "", "post: <post> needs the attribute shape");
     check_change("shape=\"square-tube\"", "shape=\"round-tube\"",
                  "post: <post> has no attribute of this name (found \"width\"");

@@ -1,7 +1,7 @@
 // What two details do not say alike, against pairs made by hand.
 #include "support.h"
 #include "support/random/detail.h"
-#include "xml/detail_difference.h"
+#include "xml/detail/differences.h"
 
 #include <catch2/catch.hpp>
 

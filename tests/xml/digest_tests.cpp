@@ -1,5 +1,5 @@
 #include "support.h"
-#include "xml/digest.h"
+#include "xml/document/file.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,7 +1,7 @@
 #include "support.h"
 #include "support/compare.h"
-#include "xml/element_reader.h"
-#include "xml/strict_document.h"
+#include "xml/document/element_reader.h"
+#include "xml/document/strict_document.h"
 
 #include <array>
 #include <functional>
@@ -90,7 +90,7 @@ TEST_CASE("only the known words are taken", "[bad-input]") {
               CHECK_FALSE(reader.optional_yes_no("o"));
           }).empty());
     CHECK(tells(read("<a m=\"Steel\"/>", [&](ElementReader& r) { (void)r.choice<Metal>("m", metals); }),
-                "m is none of the known words (found \"Steel\"; accepted: steel, aluminum)"));
+                "m is none of the accepted words (found \"Steel\"; accepted: steel, aluminum)"));
     for (const char* bad : {"2", "7abc", "true", "YES", ""}) {  // which the library's own boolean partly takes
         CHECK_FALSE(read(std::string("<a n=\"") + bad + "\"/>", [](ElementReader& r) { (void)r.yes_no("n"); }).empty());
     }
@@ -116,7 +116,7 @@ TEST_CASE("ids hold nothing that would break a path or a list", "[bad-input]") {
 TEST_CASE("children are taken as often as they may stand", "[bad-input]") {
     const std::string text = "<a>\n<b id=\"1\"/>\n<b id=\"1\"/>\n</a>";
     CHECK(tells(read(text, [](ElementReader& r) { (void)r.child("b")->id(); }),
-                "f.xml:3: only one <b> may stand in <a>"));
+                "f.xml:3: only one <b> is allowed in <a>"));
     CHECK(tells(read(text,
                      [](ElementReader& r) {
                          for (ElementReader& b : r.children("b")) (void)b.id();
@@ -148,10 +148,10 @@ TEST_CASE("paths carry the id, else the place, and lead to the line", "[unit]") 
               &lines)
               .empty());
     CHECK(lines.at("p/s[S]") == 4);
-    model::Problems problems{{{}, 0, "p/h[3/8]/x", {}, {}, "m"},
-                             {{}, 0, "q/r", {}, {}, "m"},
-                             {"other.xml", 0, "p", {}, {}, "m"},
-                             {{}, 9, "p", {}, {}, "m"}};
+    model::Problems problems{{{}, 0, "p/h[3/8]/x", {}, {}, format::verbatim("m")},
+                             {{}, 0, "q/r", {}, {}, format::verbatim("m")},
+                             {"other.xml", 0, "p", {}, {}, format::verbatim("m")},
+                             {{}, 9, "p", {}, {}, format::verbatim("m")}};
     xml::locate(problems, "f.xml", lines);
     CHECK(problems[0].line == 3);
     CHECK(problems[1].line == 1);

@@ -38,13 +38,13 @@ TEST_CASE("pieces and ends of members that cannot be", "[bad-input]") {
              Change{"across=\"-2.75 in\" plies=\"2\"", "across=\"-2.75 in\" plies=\"6\"", 34,
                     "framing/block[B1]: plies is out of range (found \"6\""},
              Change{"from=\"-10 ft\" to=\"6 in\"", "from=\"6 in\" to=\"-10 ft\"", 20,
-                    "framing/joists: a joist ends beyond where it begins (found \"from 6 in to -120 in\""},
+                    "framing/joists: the end is not beyond the beginning (found \"from 6 in to -120 in\""},
              Change{"from=\"-10 ft\" to=\"6 in\"", "from=\"-10 ft\"", 20,
                     "framing/joists: only one end of the joists is described (accepted: both from and to, or neither)"},
              Change{"from=\"-7.25 in\" to=\"6.5 in\"", "from=\"7.25 in\" to=\"6.5 in\"", 34,
-                    "framing/block[B1]: a block ends beyond where it begins"},
+                    "framing/block[B1]: the end is not beyond the beginning"},
              Change{"at=\"6 3/4 in\" from=\"-12 in\"", "at=\"6 3/4 in\" from=\"12.5 in\"", 24,
-                    "framing/rim[R1]: a rim ends beyond where it begins"},
+                    "framing/rim[R1]: the end is not beyond the beginning"},
          })
         check_refused(change);
 }
@@ -62,7 +62,7 @@ TEST_CASE("an id is given once among joists, rims, supports and blocks", "[bad-i
 
 TEST_CASE("a rim stands at the joists' ends and reaches the joists it holds", "[bad-input]") {
     check_refused({"at=\"6 3/4 in\"", "at=\"8 in\"", 24,
-                   "framing/rim[R1]: the rim does not stand at the joists' ends (found \"rim 1.5 in wide centred at 8 "
+                   "framing/rim[R1]: the rim does not stand at the joists' ends (found \"rim 1.5 in wide centered at 8 "
                    "in, joists from -120 in to 6 in\""});
     check_refused({"at=\"6 3/4 in\" from=\"-12 in\" to=\"12 in\"", "at=\"6 3/4 in\" from=\"-12 in\" to=\"7 in\"", 24,
                    "framing/rim[R1]: the rim ends short of the middle of joist J2"});
@@ -84,7 +84,7 @@ TEST_CASE("supports stand under the joists, and bear as their kind does", "[bad-
              Change{ledger, "kind=\"ledger\" at=\"-9 ft\"", 28,
                     "framing/support[S1]: the ledger is not at an end of the joists that hang from it"},
              Change{ledger, "kind=\"wall\" at=\"-10 ft\"", 28,
-                    "framing/support[S1]: kind is none of the known words (found \"wall\""},
+                    "framing/support[S1]: kind is none of the accepted words (found \"wall\""},
              Change{" from=\"-10 ft\" to=\"6 in\"", "", 31,
                     "framing/support[S2]: a support needs joists whose ends are described"},
          })
@@ -95,13 +95,13 @@ TEST_CASE("a block's end meets the member it names", "[bad-input]") {
     check_refused({"<end at=\"to\" joist=\"R1\">", "<end at=\"to\" joist=\"S2\">", 44,
                    "framing/block[B2]/end[to]: no joist, rim or block has this id (found \"S2\""});
     check_refused({"<end at=\"to\" joist=\"R1\">", "<end at=\"to\" joist=\"R2\">", 44,
-                   "framing/block[B2]/end[to]: the rim does not hold the block: its face is not at the block's end"});
+                   "framing/block[B2]/end[to]: rim R2 does not hold the block: its face is not at the block's end"});
     check_refused({"<end at=\"from\" joist=\"B1\"/>", "<end at=\"from\" joist=\"J1\"/>", 43,
-                   "framing/block[B2]/end[from]: the joist does not hold the block"});
+                   "framing/block[B2]/end[from]: joist J1 does not hold the block"});
     // A third piece of joist J2 takes its near face from 6.5 in to 5.75 in, where the block no longer fits.
     const Change tripled{"offset=\"8 in\" plies=\"2\"", "offset=\"8 in\" plies=\"3\"", 38,
-                         "framing/block[B1]/end[to]: the joist does not hold the block: its face is not at the "
-                         "block's end (found \"end at 6.5 in, joist J2 centred at 8 in\""};
+                         "framing/block[B1]/end[to]: joist J2 does not hold the block: its face is not at the "
+                         "block's end (found \"end at 6.5 in, joist J2 centered at 8 in\""};
     check_refused(tripled);
     check_refused({tripled.from, tripled.to, 34, "framing/block[B1]: the block overlaps joist J2 in plan"});
 }
@@ -138,7 +138,7 @@ TEST_CASE("angles that cannot be fastened", "[bad-input]") {
              Change{"sides=\"1\"", "sides=\"3\"", 38, "framing/block[B1]/end[to]: sides is out of range"},
              Change{"per-leg=\"4\" spacing=\"1.5 in\"", "per-leg=\"4\"", 35,
                     "framing/block[B1]/end[from]: more than one fastener per leg needs the distance between "
-                    "neighbours"},
+                    "neighbors"},
              Change{"per-leg=\"4\" spacing=\"1.5 in\"", "per-leg=\"4\" spacing=\"2.5 in\"", 35,
                     "framing/block[B1]/end[from]: the fasteners of one leg reach beyond the member's depth (found "
                     "\"7.5 in\"; accepted: a line shorter than 7.25 in)"},
@@ -148,7 +148,7 @@ TEST_CASE("angles that cannot be fastened", "[bad-input]") {
                     "framing/block[B1]/end[from]/angles: gauge must be more than zero"},
              Change{"gauge=\"1 in\"", "gauge=\"14 in\"", 35, "framing/block[B1]/end[from]: gauge (in) is out of range"},
              Change{"kind=\"bolt\"", "kind=\"rivet\"", 39,
-                    "framing/block[B1]/end[to]/angles: kind is none of the known words (found \"rivet\""},
+                    "framing/block[B1]/end[to]/angles: kind is none of the accepted words (found \"rivet\""},
              Change{"kind=\"bolt\"", "kind=\"bolt\" length=\"2 in\"", 39,
                     "framing/block[B1]/end[to]/angles: <angles> has no attribute of this name (found \"length\""},
              Change{"kind=\"bolt\"", "kind=\"lag-screw\"", 39,

@@ -1,7 +1,7 @@
 // What the XML library accepts and a document must not hold (the library's own leniency is why these rules exist).
 #include "support.h"
-#include "xml/strict_document.h"
-#include "xml/text_file.h"
+#include "xml/document/file.h"
+#include "xml/document/strict_document.h"
 
 #include <atomic>
 #include <catch2/catch.hpp>

@@ -1,6 +1,6 @@
 // Project and remarks: read, written, and held against the schema through a processor that is not ours.
 #include "support.h"
-#include "xml/remarks_text.h"
+#include "xml/detail/remarks.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,18 +1,12 @@
 #include "support.h"
 
-#include <sys/wait.h>
-
 #include <algorithm>
-#include <array>
 #include <catch2/catch.hpp>
-#include <cstdio>
-#include <fstream>
-#include <iterator>
 
 namespace toehold::test {
 
 std::filesystem::path good_file(const std::string& name) {
-    return std::filesystem::path(TOEHOLD_TEST_FOLDER) / "files" / "good" / name;
+    return std::filesystem::path(TOEHOLD_TEST_FOLDER) / "files" / "version_1" / name;
 }
 
 std::filesystem::path bad_file(const std::string& name) {
@@ -27,19 +21,6 @@ std::vector<std::filesystem::path> good_details() {
     std::sort(result.begin(), result.end());
     REQUIRE(result.size() >= 5);
     return result;
-}
-
-std::string bytes_of(const std::filesystem::path& file) {
-    std::ifstream stream(file, std::ios::binary);
-    REQUIRE(stream.good());
-    return {std::istreambuf_iterator<char>(stream), {}};
-}
-
-void put_bytes(const std::filesystem::path& file, std::string_view bytes) {
-    std::ofstream stream(file, std::ios::binary);
-    stream << bytes;
-    stream.close();
-    REQUIRE(stream.good());
 }
 
 std::string plain_detail() { return bytes_of(good_file("square-tube-lag-screws.xml")); }
@@ -63,21 +44,5 @@ std::string sentences(const model::Problems& problems) {
     for (const model::Problem& problem : problems) result += model::sentence(problem) + "\n";
     return result;
 }
-
-int run(const std::string& command, std::string* output) {
-    std::FILE* const pipe = ::popen((command + " 2>&1").c_str(), "r");
-    REQUIRE(pipe != nullptr);
-    std::array<char, 4096> buffer{};
-    std::string text;
-    for (std::size_t count = 1; count > 0;) {
-        count = std::fread(buffer.data(), 1, buffer.size(), pipe);
-        text.append(buffer.data(), count);
-    }
-    if (output != nullptr) *output = text;
-    const int status = ::pclose(pipe);
-    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
-}
-
-bool has_program(const std::string& name) { return run("command -v " + name) == 0; }
 
 }  // namespace toehold::test

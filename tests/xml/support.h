@@ -1,22 +1,22 @@
 #pragma once
 // What the tests of this room share: sample documents, changed at one place, and folders that vanish.
+#include "support/file_bytes.h"
+#include "support/program.h"
 #include "support/temporary_folder.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <filesystem>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace toehold::test {
 
-/// A file of tests/files/good or tests/files/bad.
+/// A file of tests/files/version_1, whose files are read for ever, or of tests/files/bad.
 [[nodiscard]] std::filesystem::path good_file(const std::string& name);
 [[nodiscard]] std::filesystem::path bad_file(const std::string& name);
 [[nodiscard]] std::vector<std::filesystem::path> good_details();
-
-[[nodiscard]] std::string bytes_of(const std::filesystem::path& file);
-void put_bytes(const std::filesystem::path& file, std::string_view bytes);
 
 /// The plainest good detail.
 [[nodiscard]] std::string plain_detail();
@@ -27,9 +27,5 @@ void put_bytes(const std::filesystem::path& file, std::string_view bytes);
 [[nodiscard]] bool tells(const model::Problems& problems, const std::string& words);
 /// All sentences, for INFO.
 [[nodiscard]] std::string sentences(const model::Problems& problems);
-
-/// Runs a program and returns its exit status; its output goes to `output` when given. The words must need no quoting.
-int run(const std::string& command, std::string* output = nullptr);
-[[nodiscard]] bool has_program(const std::string& name);
 
 }  // namespace toehold::test

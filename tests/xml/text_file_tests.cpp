@@ -1,5 +1,6 @@
 #include "support.h"
-#include "xml/text_file.h"
+#include "xml/detail/plates_file.h"
+#include "xml/document/file.h"
 
 #include <fcntl.h>
 #include <sys/stat.h>

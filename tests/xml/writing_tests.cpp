@@ -1,6 +1,6 @@
 #include "support.h"
 #include "support/random/detail.h"
-#include "xml/element.h"
+#include "xml/document/element.h"
 
 #include <catch2/catch.hpp>
 

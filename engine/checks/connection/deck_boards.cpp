@@ -152,7 +152,8 @@ const RegisterCheck registered{
     {"deck-sideways", phrase("Deck-board fasteners, lateral"), "NDS 2018 12.3",
      phrase("The whole lateral load against the fasteners of the boards that cross one joist "
             "beside the plate."),
-     deck_sideways}};
+     deck_sideways},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

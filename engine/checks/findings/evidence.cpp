@@ -58,9 +58,9 @@ void look_at_framing(std::vector<Finding>& findings, const model::Framing& frami
         look_at_connector(findings, rim.connection, model::held_at({PartKind::joist}, {PartKind::rim, rim.id}));
 }
 
-void look_at_boards(std::vector<Finding>& findings, const model::Layers& layers) {
-    if (!layers.decking || !layers.decking->fastening) return;
-    const model::DeckingFastening& fastening = *layers.decking->fastening;
+void look_at_boards(std::vector<Finding>& findings, const model::Decking* boards) {
+    if (boards == nullptr || !boards->fastening) return;
+    const model::DeckingFastening& fastening = *boards->fastening;
     if (!(fastening.lateral_lb > 0.0) || !fastening.report.empty()) return;
     findings.push_back(finding_on({PartKind::boards}, Severity::missing,
                                   phrase("The source of the allowable lateral value of the deck-board fasteners is not "
@@ -95,7 +95,7 @@ std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     look_at_fasteners(findings, resolved.detail);
     look_at_framing(findings, resolved.detail.framing);
-    look_at_boards(findings, on_deck(resolved.detail).layers);
+    look_at_boards(findings, model::deck_boards(resolved.detail));
     look_at_shoe(findings, resolved.detail.post);
     look_at_stiffness(findings, resolved.detail.basis);
     return findings;
@@ -172,9 +172,10 @@ const RegisterFinding source_rule{
     {"missing-evidence", phrase("Values without a source"), "common practice", missing_evidence}};
 const RegisterFinding composite_rule{{"composite-evidence", phrase("Evidence for composite decking"),
                                       "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)",
-                                      composite_evidence}};
+                                      composite_evidence},
+                                     {model::MountKind::plate_on_deck}};
 const RegisterFinding plate_rule{
-    {"plate-changed", phrase("Plate from another file"), "common practice", plate_changed}};
+    {"plate-changed", phrase("Plate from another file"), "common practice", plate_changed}, {model::MountKind::plate_on_deck}};
 const RegisterFinding joists_rule{{"joists-not-described", phrase("Joist lengths and supports not specified"),
                                    "IRC 2021 R507.10.1; common practice", joists_not_described}};
 

@@ -21,7 +21,7 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     result.capacity = adjusted.value;
     result.unit = "psi";
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.link = link_between({on_deck(input.resolved).decking ? model::PartKind::decking : model::PartKind::plate},
+    result.link = link_between({model::deck_boards(input.resolved.detail) ? model::PartKind::decking : model::PartKind::plate},
                                result.part, phrase("bearing"));
     result.steps = {
         {"f_c,perp", phrase("largest pressure under the plate here"), "demand", worst.value, "psi", "demand"},

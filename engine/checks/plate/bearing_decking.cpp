@@ -77,7 +77,8 @@ std::vector<CheckResult> bearing_decking(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"bearing-decking", phrase("Plate bearing on decking"), "NDS 2018 3.10.2",
-     phrase("Peak pressure under the plate against the allowable bearing of decking and shims."), bearing_decking}};
+     phrase("Peak pressure under the plate against the allowable bearing of decking and shims."), bearing_decking},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

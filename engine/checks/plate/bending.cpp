@@ -4,7 +4,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/plate/bending_steps.h"
 #include "checks/post/foot.h"
-#include "demand/bed.h"
+#include "demand/plate_on_deck/bed.h"
 
 #include <algorithm>
 #include <cmath>
@@ -173,8 +173,8 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
     result.note = section_rule(*worst.section);
     append(result.steps, section_steps(input, *worst.section));
     append(result.steps, strip.anchors.empty() ? bearing_steps(input, strip) : tension_steps(input, strip));
-    const Capacity strength = plate_moment(on_deck(input.resolved).plate_metal, strip.width_in, plate.thickness_in, welded,
-                                           input.resolved.detail.basis);
+    const Capacity strength = plate_moment(on_deck(input.resolved).plate_metal, strip.width_in, plate.thickness_in,
+                                           welded, input.resolved.detail.basis);
     const bool known = take_capacity(result, strength);
     append(result.steps, stress_steps(strip, plate.thickness_in));
     if (known) conclude(result);
@@ -184,7 +184,7 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
 std::vector<CheckResult> plate_bending(const CheckInput& input) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
     std::vector<mechanics::Point> anchors;
-    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(point(anchor.at));
+    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(point(in_plan(anchor.at)));
     const std::vector<mechanics::Polygon> patches = patch_outlines(input);
     const std::vector<Place> places = find_places(input, foot, anchors, patches);
     const WorstStrips worst = worst_strips(input, places, anchors, patches);
@@ -199,7 +199,8 @@ const RegisterCheck registered{
     {"plate-bending", phrase("Plate bending"), "AISC 360-16 F11; strip method, common practice",
      phrase("Plate bending on straight sections tangent to the post: between the post and the anchors in tension, and "
             "between the post and the toe in bearing; and through each anchor, under the bearing past it."),
-     plate_bending}};
+     plate_bending},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

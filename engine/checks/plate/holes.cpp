@@ -85,9 +85,10 @@ std::vector<CheckResult> plate_hole_edge(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered_edge{{"plate-hole-edge", phrase("Plate hole edge distance"), "AISC 360-16 J3.4",
-                                     phrase("Metal between each anchor hole and the nearest edge of the plate."),
-                                     plate_hole_edge}};
+const RegisterCheck registered_edge{
+    {"plate-hole-edge", phrase("Plate hole edge distance"), "AISC 360-16 J3.4",
+     phrase("Metal between each anchor hole and the nearest edge of the plate."), plate_hole_edge},
+    {model::MountKind::plate_on_deck}};
 
 /// Bearing or tear-out towards the nearest edge, whichever way the force points. Aluminum near the post may lie in the
 /// zone its weld has softened; the softened value is taken for every hole.
@@ -148,7 +149,8 @@ std::vector<CheckResult> plate_hole_bearing(const CheckInput& input) {
 
 const RegisterCheck registered_bearing{
     {"plate-hole-bearing", phrase("Anchor bearing on plate hole"), "AISC 360-16 J3.10",
-     phrase("Bearing and tear-out of the plate at each hole under the shear of its anchor."), plate_hole_bearing}};
+     phrase("Bearing and tear-out of the plate at each hole under the shear of its anchor."), plate_hole_bearing},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 

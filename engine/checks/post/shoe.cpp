@@ -48,7 +48,8 @@ std::vector<CheckResult> post_shoe(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"post-shoe", phrase("Wood post shoe, moment"), "evaluation report or test",
-     phrase("Moment of a wood post through its shoe against the value from a report or a test."), post_shoe}};
+     phrase("Moment of a wood post through its shoe against the value from a report or a test."), post_shoe},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -186,10 +186,10 @@ CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
         lacks_evidence(result, phrase("Weld is not specified: nothing in the file joins the post to the plate."));
         return result;
     }
-    const Capacity strength = weld_strength(
-        *on_deck(resolved.detail).weld, *on_deck(resolved).filler,
-        {resolved.post_metal, foot.tube.wall_in, on_deck(resolved).plate_metal, on_deck(resolved.detail).plate.thickness_in},
-        resolved.detail.basis);
+    const Capacity strength = weld_strength(*on_deck(resolved.detail).weld, *on_deck(resolved).filler,
+                                            {resolved.post_metal, foot.tube.wall_in, on_deck(resolved).plate_metal,
+                                             on_deck(resolved.detail).plate.thickness_in},
+                                            resolved.detail.basis);
     if (!take_capacity(result, strength)) return result;
     conclude(result);
     note_small_leg(result, resolved, foot);
@@ -205,7 +205,8 @@ std::vector<CheckResult> weld(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"weld", phrase("Post base weld"), "AISC 360-16 J2.4; weld as a line, common practice",
-     phrase("Fillet weld all around the foot of the post or the shoe, under moment and shear."), weld}};
+     phrase("Fillet weld all around the foot of the post or the shoe, under moment and shear."), weld},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -2,7 +2,7 @@
 
 #include "demand/framing/frame.h"
 #include "demand/framing/holds.h"
-#include "demand/framing/sideways.h"
+#include "demand/framing/lateral.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,12 +16,12 @@ using mechanics::MemberLoad;
 
 struct StateLoads {
     std::vector<MemberLoad> upright;
-    std::vector<SidewaysLoad> sideways;
+    std::vector<LateralLoad> lateral;
 };
 
 bool boards_hold(const catalog::Resolved& resolved) {
-    const auto& decking = on_deck(resolved.detail).layers.decking;
-    return decking && decking->fastening;
+    const model::Decking* const boards = model::deck_boards(resolved.detail);
+    return boards != nullptr && boards->fastening;
 }
 
 /// Along the member and across it, of a horizontal force at its top. Boards fastened to a joist or a rim take what
@@ -31,7 +31,7 @@ void add_push(StateLoads& loads, const Frame& frame, std::size_t member, model::
     const model::Member& shape = frame.members[member];
     const double along_lb = along(shape, force.shear_x_lb, force.shear_y_lb);
     const double across_lb = across(shape, force.shear_x_lb, force.shear_y_lb);
-    loads.sideways.push_back({member, along(shape, at.x_in, at.y_in), across_lb, along_lb});
+    loads.lateral.push_back({member, along(shape, at.x_in, at.y_in), across_lb, along_lb});
     const double top_in = 0.5 * shape.depth_in;
     const double rolling_lb = held_by_boards && shape.kind != model::MemberKind::block ? 0.0 : across_lb;
     // r x F with r = (0, 0, top): about x -top Fy, about y top Fx.
@@ -109,7 +109,7 @@ FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand
         result.holds.push_back(forces_of(frame.members[frame.holds[hold].member], on_member));
     }
     result.top_in = top_movement_in(frame, solution, loads.upright, demand.cases[state.load_case].push_lb);
-    add_sideways(result, frame, std::move(loads.sideways), boards_hold(resolved));
+    add_lateral(result, frame, std::move(loads.lateral), boards_hold(resolved));
     return result;
 }
 

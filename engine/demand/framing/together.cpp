@@ -9,13 +9,6 @@
 namespace toehold::demand {
 namespace {
 
-bool loads(const MemberActions& actions) {
-    constexpr double nothing = 1e-6;
-    return std::max({std::abs(actions.vertical_moment_lb_in), std::abs(actions.horizontal_moment_lb_in),
-                     std::abs(actions.vertical_shear_lb), std::abs(actions.horizontal_shear_lb),
-                     std::abs(actions.torque_lb_in)}) > nothing;
-}
-
 double apart_rad(double a, double b) { return std::abs(std::remainder(a - b, 2.0 * std::numbers::pi)); }
 
 bool same_stiffness(const StiffnessScenario& a, const StiffnessScenario& b) {
@@ -73,15 +66,22 @@ void add(FramingState& all, const FramingState& more) {
 
 bool acts_on_all_posts(const LoadCase& load) { return load.id == "line"; }
 
-std::vector<std::size_t> members_loaded(const Demand& demand) {
-    std::vector<std::size_t> loaded;
-    if (!demand.framing || demand.framing->states.empty()) return loaded;
-    for (std::size_t member = 0; member < demand.framing->states.front().members.size(); ++member) {
-        const bool any = std::any_of(demand.framing->states.begin(), demand.framing->states.end(),
-                                     [member](const FramingState& state) { return loads(state.members[member]); });
-        if (any) loaded.push_back(member);
+std::vector<MemberActions> largest_actions(const Demand& demand) {
+    std::vector<MemberActions> largest;
+    if (!demand.framing || demand.framing->states.empty()) return largest;
+    largest.resize(demand.framing->states.front().members.size());
+    const auto keep = [](double& value, double other) { value = std::max(value, std::abs(other)); };
+    for (const FramingState& state : demand.framing->states) {
+        for (std::size_t member = 0; member < largest.size(); ++member) {
+            const MemberActions& actions = state.members[member];
+            keep(largest[member].vertical_moment_lb_in, actions.vertical_moment_lb_in);
+            keep(largest[member].horizontal_moment_lb_in, actions.horizontal_moment_lb_in);
+            keep(largest[member].vertical_shear_lb, actions.vertical_shear_lb);
+            keep(largest[member].horizontal_shear_lb, actions.horizontal_shear_lb);
+            keep(largest[member].torque_lb_in, actions.torque_lb_in);
+        }
     }
-    return loaded;
+    return largest;
 }
 
 Demand acting_together(const Demand& own, const std::vector<const Demand*>& others) {

@@ -2,7 +2,6 @@
 // Several bases on one deck: what their pushes put on the framing they share when they act at the same time.
 #include "demand/demand.h"
 
-#include <string>
 #include <vector>
 
 namespace toehold::demand {
@@ -11,8 +10,8 @@ namespace toehold::demand {
 /// one point of the guard (IBC 2021 1607.9.1.1), and a load the user states is taken as one base's own.
 [[nodiscard]] bool acts_on_all_posts(const LoadCase& load);
 
-/// Members of the framing (numbers in `model::members`) that the base's pushes load by more than 1e-6 lb or lb in.
-[[nodiscard]] std::vector<std::size_t> members_loaded(const Demand& demand);
+/// The largest of each action on each member over the base's states, by size; empty where no member carries load.
+[[nodiscard]] std::vector<MemberActions> largest_actions(const Demand& demand);
 
 /// `own` with the other bases' forces on the same framing added wherever the load acts on all posts: the others' state
 /// under the same load case, the same stiffness and the nearest of their directions. All demands are of one framing,

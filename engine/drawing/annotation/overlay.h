@@ -39,12 +39,12 @@ struct PushShown {
 
 struct Overlay {
     std::optional<PushShown> push;
-    std::vector<AnchorMark> anchors;          ///< in the order of the resolved anchors
-    std::optional<demand::PlateField> field;  ///< under the push shown
-    bool pressure = true;                     ///< draw the bed's pressure, with its scale
-    bool bent = false;                        ///< draw the plate's deflection, exaggerated, in the section
-    bool marks = true;                        ///< draw numbers and bars at the anchors
-    bool stale = false;                       ///< the detail has changed since
+    std::vector<AnchorMark> anchors;              ///< in the order of the resolved anchors
+    std::optional<demand::DeflectedShape> field;  ///< under the push shown
+    bool pressure = true;                         ///< draw the bed's pressure, with its scale
+    bool bent = false;                            ///< draw the plate's deflection, exaggerated, in the section
+    bool marks = true;                            ///< draw numbers and bars at the anchors
+    bool stale = false;                           ///< the detail has changed since
     units::System system = units::System::us;
     bool as_computed = true;  ///< pulls are of the stiffness as computed, and the plan says so
 };

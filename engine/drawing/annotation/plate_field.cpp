@@ -24,24 +24,24 @@ std::optional<Place> met(const Shading& shading, int one, int other, double leve
 }
 
 /// Whether the triangle's indices are nodes of the field.
-bool has_nodes(const demand::PlateField& field, const std::array<int, 3>& triangle) {
+bool has_nodes(const demand::DeflectedShape& field, const std::array<int, 3>& triangle) {
     return std::all_of(triangle.begin(), triangle.end(),
                        [&](int index) { return index >= 0 && at(index) < field.nodes.size(); });
 }
 
 }  // namespace
 
-double largest_psi(const demand::PlateField& field) {
+double largest_psi(const demand::DeflectedShape& field) {
     double largest = 0.0;
-    for (const demand::PlateField::Node& node : field.nodes) largest = std::max(largest, node.pressure_psi);
+    for (const demand::DeflectedShape::Node& node : field.nodes) largest = std::max(largest, node.pressure_psi);
     return largest;
 }
 
-std::optional<Shading> pressure_shading(const demand::PlateField& field) {
+std::optional<Shading> pressure_shading(const demand::DeflectedShape& field) {
     const double largest = largest_psi(field);
     if (!(largest > 0.0) || !std::isfinite(largest)) return std::nullopt;
     Shading shading;
-    for (const demand::PlateField::Node& node : field.nodes) {
+    for (const demand::DeflectedShape::Node& node : field.nodes) {
         shading.nodes.push_back({node.at.x_in, node.at.y_in});
         shading.level.push_back(std::clamp(node.pressure_psi / largest, 0.0, 1.0));
     }
@@ -66,7 +66,7 @@ Path level_line(const Shading& shading, double level, Pen pen) {
 
 namespace {
 
-std::optional<CutEnd> crossing(const demand::PlateField::Node& one, const demand::PlateField::Node& other,
+std::optional<CutEnd> crossing(const demand::DeflectedShape::Node& one, const demand::DeflectedShape::Node& other,
                                const SectionPlane& plane) {
     const double from = aside_in(plane, one.at), to = aside_in(plane, other.at);
     if ((from > plane.at_in) == (to > plane.at_in)) return std::nullopt;
@@ -78,9 +78,9 @@ std::optional<CutEnd> crossing(const demand::PlateField::Node& one, const demand
 
 }  // namespace
 
-std::vector<std::array<CutEnd, 2>> field_cut(const demand::PlateField& field, const SectionPlane& plane) {
+std::vector<std::array<CutEnd, 2>> field_cut(const demand::DeflectedShape& field, const SectionPlane& plane) {
     std::vector<std::array<CutEnd, 2>> pieces;
-    const auto node = [&](int index) -> const demand::PlateField::Node& {
+    const auto node = [&](int index) -> const demand::DeflectedShape::Node& {
         return field.nodes[static_cast<std::size_t>(index)];
     };
     for (const std::array<int, 3>& triangle : field.triangles) {
@@ -97,11 +97,11 @@ std::vector<std::array<CutEnd, 2>> field_cut(const demand::PlateField& field, co
     return pieces;
 }
 
-double exaggeration(const demand::PlateField& field) {
+double exaggeration(const demand::DeflectedShape& field) {
     constexpr double share_of_width = 0.1;
     double largest_in = 0.0;
     std::vector<Point> places;
-    for (const demand::PlateField::Node& node : field.nodes) {
+    for (const demand::DeflectedShape::Node& node : field.nodes) {
         largest_in = std::max(largest_in, std::abs(node.lift_in));
         places.push_back({node.at.x_in, node.at.y_in});
     }

@@ -9,18 +9,19 @@
 
 namespace toehold::drawing {
 
-[[nodiscard]] double largest_psi(const demand::PlateField& field);
+[[nodiscard]] double largest_psi(const demand::DeflectedShape& field);
 /// Absent where nothing is pressed.
-[[nodiscard]] std::optional<Shading> pressure_shading(const demand::PlateField& field);
+[[nodiscard]] std::optional<Shading> pressure_shading(const demand::DeflectedShape& field);
 /// Lines where the level of a shading equals `level`, as one path; without contours where there are none.
 [[nodiscard]] Path level_line(const Shading& shading, double level, Pen pen);
 /// Length of one inch of deflection in the section, such that the largest is about a tenth of the plate's width.
-[[nodiscard]] double exaggeration(const demand::PlateField& field);
+[[nodiscard]] double exaggeration(const demand::DeflectedShape& field);
 
 struct CutEnd {
     double along_in = 0.0, lift_in = 0.0, pressure_psi = 0.0;
 };
 /// One piece for every triangle the plane crosses, its lower end first.
-[[nodiscard]] std::vector<std::array<CutEnd, 2>> field_cut(const demand::PlateField& field, const SectionPlane& plane);
+[[nodiscard]] std::vector<std::array<CutEnd, 2>> field_cut(const demand::DeflectedShape& field,
+                                                           const SectionPlane& plane);
 
 }  // namespace toehold::drawing

@@ -94,7 +94,7 @@ namespace {
 /// The edge of the bearing zone is drawn where next to nothing presses any more.
 constexpr double edge_of_bearing = 0.01;
 
-const demand::PlateField* shown_field(const Subject& subject) {
+const demand::DeflectedShape* shown_field(const Subject& subject) {
     const Overlay* const overlay = subject.overlay;
     return overlay != nullptr && overlay->pressure && overlay->field ? &*overlay->field : nullptr;
 }
@@ -120,7 +120,7 @@ void add_scale_words(Scene& scene, const Place& at, std::string words, Across ac
 }  // namespace
 
 void add_pressure(Scene& scene, const PlanSheet& sheet) {
-    const demand::PlateField* const field = shown_field(sheet.subject);
+    const demand::DeflectedShape* const field = shown_field(sheet.subject);
     if (field == nullptr) return;
     const std::optional<Shading> shading = pressure_shading(*field);
     if (!shading) return;
@@ -131,7 +131,7 @@ void add_pressure(Scene& scene, const PlanSheet& sheet) {
 }
 
 void add_pressure_scale(Scene& scene, const PlanSheet& sheet) {
-    const demand::PlateField* const field = shown_field(sheet.subject);
+    const demand::DeflectedShape* const field = shown_field(sheet.subject);
     if (field == nullptr || !(largest_psi(*field) > 0.0)) return;
     const Box& shown = sheet.shown;
     const double strip_in = 0.025 * width(shown), off_in = 0.07 * width(shown);

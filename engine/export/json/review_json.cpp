@@ -34,6 +34,8 @@ Json anchor(const catalog::Anchor& anchor, const demand::AnchorEnvelope& envelop
     return {{"id", anchor.id},
             {"x_in", anchor.at.x_in},
             {"y_in", anchor.at.y_in},
+            {"z_in", anchor.at.z_in},
+            {"axis", {anchor.axis.x, anchor.axis.y, anchor.axis.z}},
             {"tension_lb", envelope.tension_lb},
             {"shear_lb", envelope.shear_lb},
             {"direction_deg", format::degrees(envelope.direction_rad)},
@@ -109,10 +111,10 @@ Json path_link(const review::PathLink& link) {
             {"ratio", link.ratio},    {"status", key(link.status)}, {"check", link.check}};
 }
 
-Json plate_field(const std::optional<demand::PlateField>& field) {
+Json plate_field(const std::optional<demand::DeflectedShape>& field) {
     if (!field) return nullptr;
     Json nodes = Json::array();
-    for (const demand::PlateField::Node& node : field->nodes) {
+    for (const demand::DeflectedShape::Node& node : field->nodes) {
         nodes.push_back({{"x_in", node.at.x_in},
                          {"y_in", node.at.y_in},
                          {"lift_in", node.lift_in},
@@ -122,7 +124,7 @@ Json plate_field(const std::optional<demand::PlateField>& field) {
         {"direction_deg", format::degrees(field->direction_rad)}, {"nodes", nodes}, {"triangles", field->triangles}};
 }
 
-Json plate_accuracy(const std::optional<demand::PlateAccuracy>& plate) {
+Json plate_accuracy(const std::optional<demand::MeshAccuracy>& plate) {
     if (!plate) return nullptr;
     return {{"unknowns", plate->unknowns},
             {"reduced_unknowns", plate->reduced_unknowns},

@@ -115,7 +115,7 @@ std::string range(const demand::Demand& demand) {
     return text.empty() ? text : paragraph("range of stiffness solved: " + text, "  - ");
 }
 
-std::string plate_accuracy(const std::optional<demand::PlateAccuracy>& plate) {
+std::string plate_accuracy(const std::optional<demand::MeshAccuracy>& plate) {
     if (!plate) return {};
     constexpr double in_percent = 100.0;
     return paragraph(
@@ -142,9 +142,8 @@ std::string detail_section(const review::Review& review, System system) {
     std::string text = "DETAIL\n";
     text += paragraph(length(detail.guard.height_in, system) + " above the walking surface", "  guard    ");
     text += paragraph(post(detail.post, system), "  post     ");
-    text += paragraph(fmt::format("{}, {} thick, {}", on_deck(detail).plate.id,
-                                  length(on_deck(detail).plate.thickness_in, system), on_deck(detail).plate.metal),
-                      "  plate    ");
+    text += paragraph(format::text(model::main_part_words(detail), {system, nullptr}),
+                      fmt::format("  {:<9}", model::kind_word(model::main_part(detail).kind)));
     text += paragraph(anchors(review.resolved.anchors), "  anchors  ");
     text += paragraph(basis(detail.basis), "  basis    ");
     if (!detail.note.empty()) text += paragraph(detail.note, "  note     ");

@@ -21,7 +21,7 @@ std::string balance_words(const demand::Proof& proof) {
         residual(proof.complementarity_residual));
 }
 
-std::string mesh_words(const demand::PlateAccuracy& plate) {
+std::string mesh_words(const demand::MeshAccuracy& plate) {
     return fmt::format(
         " Accuracy: the plate that bends has {} unknowns, its envelope is found in a space of {}. The largest pull is "
         "within {} % of that on a mesh half again as fine, and within {} % of that on the full mesh.",

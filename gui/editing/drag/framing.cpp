@@ -23,7 +23,7 @@ std::vector<CatchLine> block_lines(const model::BaseDetail& detail, const model:
     for (const model::Block& block : detail.framing.blocks) {
         if (block.id == moving.id || block.along != moving.along) continue;
         const drawing::Point image = with_coordinate(point(middle(block)), direction, -block.across_in);
-        lines.push_back({-block.across_in, image, "mirror of block " + block.id, 0});
+        lines.push_back({-block.across_in, image, phrase("mirror of block {}", block.id), 0});
     }
     return lines;
 }
@@ -48,7 +48,7 @@ Moved drag_block(const Grip& grip) {
     const std::vector<CatchLine> lines = block_lines(grip.detail, *block);
     const Caught stop = caught(lines, across_part(block->along, position(grip.to)), grip.rules);
     block->across_in = bounded(stop.at_in);
-    moved.step = "Move block " + id;
+    moved.step = phrase("Move block {}", id);
     moved.at = point(middle(*block));
     if (stop.line != nullptr) moved.caught.push_back({stop.line->shown, moved.at, stop.line->why});
     return moved;
@@ -68,13 +68,13 @@ Moved drag_block_end(const Grip& grip) {
     if (too_short) end_in = shortest_end_in;
     (upper ? block->to_in : block->from_in) = end_in;
     if (face && !too_short) (upper ? block->to_end : block->from_end).joist = face->member;
-    moved.step = "Move end of block " + id;
+    moved.step = phrase("Move end of block {}", id);
     moved.at = point(in_plan(block->along, end_in, block->across_in));
     if (face && !too_short) {
         const double half = 0.5 * total_width_in(*block);
         moved.caught.push_back({point(in_plan(block->along, end_in, block->across_in - half)),
                                 point(in_plan(block->along, end_in, block->across_in + half)),
-                                "against " + face->member});
+                                phrase("against {}", face->member)});
     }
     return moved;
 }
@@ -89,12 +89,12 @@ Moved drag_joist(const Grip& grip) {
     for (const model::Joist& joist : grip.detail.framing.joists->members) {
         if (joist.id == id) continue;
         const drawing::Point image = point(in_plan(along, 0.0, -joist.offset_in));
-        lines.push_back({-joist.offset_in, image, "mirror of joist " + joist.id, 0});
+        lines.push_back({-joist.offset_in, image, phrase("mirror of joist {}", joist.id), 0});
     }
     const Caught stop = caught(lines, across_part(along, position(grip.to)), grip.rules);
     move_joist(moved.detail.framing, id, stop.at_in);
     const double offset_in = find_joist(moved.detail.framing, id)->offset_in;
-    moved.step = "Move joist " + id;
+    moved.step = phrase("Move joist {}", id);
     moved.at = with_coordinate(grip.handle.at, direction, offset_in);
     if (stop.line != nullptr && offset_in == stop.at_in)
         moved.caught.push_back({stop.line->shown, moved.at, stop.line->why});

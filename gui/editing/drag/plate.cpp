@@ -24,8 +24,9 @@ std::vector<CatchLine> corner_lines(const model::Plate& plate, std::size_t movin
         if (index == moving) continue;
         const drawing::Point at = point(all[index]);
         const double place = coordinate(at, direction);
-        lines.push_back({place, at, "in line with " + corner_name(index), 0});
-        lines.push_back({-place, with_coordinate(at, direction, -place), "mirror of " + corner_name(index), 0});
+        lines.push_back({place, at, phrase("in line with {}", corner_name(index)), 0});
+        lines.push_back(
+            {-place, with_coordinate(at, direction, -place), phrase("mirror of {}", corner_name(index)), 0});
     }
     return lines;
 }
@@ -63,7 +64,7 @@ Moved drag_hole(const Grip& grip) {
     const Snapped snapped = snap(grip.to, on_deck(grip.detail).plate, id, grip.rules);
     hole->center = bounded(position(snapped.at));
     own_plate(moved.detail);
-    moved.step = "Move hole " + id;
+    moved.step = phrase("Move hole {}", id);
     moved.at = point(hole->center);
     moved.caught = snapped.lines;
     return moved;
@@ -84,7 +85,7 @@ Moved drag_slot_end(const Grip& grip) {
     slot->length_in = at_least(to_step(2.0 * from_center_in, grip.rules.step_in), slot->width_in + shortest_length_in);
     slot->angle_deg = std::remainder(end_deg - turned_deg, 360.0);
     own_plate(moved.detail);
-    moved.step = "Turn slot " + id;
+    moved.step = phrase("Turn slot {}", id);
     const double angle = end_deg * std::numbers::pi / 180.0;
     moved.at = {hole->center.x_in + 0.5 * slot->length_in * std::cos(angle),
                 hole->center.y_in + 0.5 * slot->length_in * std::sin(angle)};
@@ -100,7 +101,7 @@ Moved drag_corner(const Grip& grip) {
                                     corner_lines(plate, *corner, Direction::y), grip.rules);
     on_deck(moved.detail).plate.outline = with_corner_at(plate.outline, *corner, position(snapped.at));
     own_plate(moved.detail);
-    moved.step = "Move " + grip.handle.id;
+    moved.step = phrase("Move {}", grip.handle.id);
     moved.at = point(corners(on_deck(moved.detail).plate.outline)[*corner]);
     if (moved.at == snapped.at) moved.caught = snapped.lines;
     return moved;
@@ -119,7 +120,7 @@ Moved drag_side(const Grip& grip) {
     on_deck(moved.detail).plate.outline =
         with_side_moved(outline, *side, side_step(normal, from, along_in, grip.rules));
     own_plate(moved.detail);
-    moved.step = "Move " + grip.handle.id;
+    moved.step = phrase("Move {}", grip.handle.id);
     const std::vector<Position> after = corners(on_deck(moved.detail).plate.outline);
     moved.at = {0.5 * (after[*side].x_in + after[next].x_in), 0.5 * (after[*side].y_in + after[next].y_in)};
     return moved;

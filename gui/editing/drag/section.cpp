@@ -10,6 +10,7 @@
 namespace toehold::editing {
 namespace {
 
+using format::phrase;
 using model::BaseDetail;
 
 constexpr double thinnest_block_in = 0.5;
@@ -47,7 +48,7 @@ Moved drag_block_width(const Grip& grip, const drawing::SectionPlane& plane) {
     const double width_in = to_step(sign * (grip.to.x - fixed_in), grip.rules.step_in);
     block->width_in = at_least(width_in, thinnest_block_in * block->plies) / block->plies;
     block->across_in = fixed_in + sign * 0.5 * total_width_in(*block);
-    moved.step = "Change width of block " + id;
+    moved.step = phrase("Change width of block {}", id);
     moved.at = {fixed_in + sign * total_width_in(*block), grip.handle.at.y};
     return moved;
 }
@@ -59,7 +60,7 @@ Moved drag_block_depth(const Grip& grip) {
     if (block == nullptr) return moved;
     const double top_in = -model::thickness_in(on_deck(grip.detail).layers);
     block->depth_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), thinnest_block_in);
-    moved.step = "Change depth of block " + id;
+    moved.step = phrase("Change depth of block {}", id);
     moved.at = {grip.handle.at.x, top_in - block->depth_in};
     return moved;
 }
@@ -68,7 +69,7 @@ Moved drag_plate_thickness(const Grip& grip) {
     Moved moved = unmoved(grip);
     on_deck(moved.detail).plate.thickness_in = at_least(to_step(grip.to.y, grip.rules.step_in), shortest_length_in);
     own_plate(moved.detail);
-    moved.step = "Change plate thickness";
+    moved.step = phrase("Change plate thickness");
     moved.at = {grip.handle.at.x, on_deck(moved.detail).plate.thickness_in};
     return moved;
 }
@@ -78,7 +79,7 @@ Moved drag_decking_thickness(const Grip& grip) {
     if (!on_deck(moved.detail).layers.decking) return moved;
     double& thickness_in = on_deck(moved.detail).layers.decking->thickness_in;
     thickness_in = at_least(to_step(-grip.to.y, grip.rules.step_in), shortest_length_in);
-    moved.step = "Change decking thickness";
+    moved.step = phrase("Change decking thickness");
     moved.at = {grip.handle.at.x, -thickness_in};
     return moved;
 }
@@ -90,7 +91,7 @@ Moved drag_anchor_tip(const Grip& grip) {
     const double top_in = on_deck(grip.detail).plate.thickness_in;
     const double length_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), shortest_anchor_in);
     std::visit([&](auto& fastener) { set_length(fastener, length_in); }, group->fastener);
-    moved.step = "Change anchor length";
+    moved.step = phrase("Change anchor length");
     moved.at = {grip.handle.at.x, top_in - length_in};
     return moved;
 }

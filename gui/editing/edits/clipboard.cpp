@@ -3,8 +3,7 @@
 #include "editing/edits.h"
 #include "editing/edits/result.h"
 #include "editing/parts/holes.h"
-#include "editing/words.h"
-#include "xml/detail_file.h"
+#include "xml/detail/plates_file.h"
 
 #include <algorithm>
 #include <cmath>
@@ -61,10 +60,10 @@ std::string copy_holes(const BaseDetail& detail, const std::vector<std::string>&
 
 Edit paste_holes(const BaseDetail& detail, const std::string& text) {
     const xml::PlatesRead read = xml::read_plates_text(text, "clipboard");
-    if (read.plates.empty()) return refused(detail, TOEHOLD_MARK("The clipboard holds no pattern of holes."));
+    if (read.plates.empty()) return refused(detail, phrase("The clipboard holds no pattern of holes."));
     const std::vector<Hole>& pattern = read.plates.front().holes;
     if (on_deck(detail).plate.holes.size() + pattern.size() > most_holes)
-        return refused(detail, TOEHOLD_MARK("That would be more holes than a plate may have."));
+        return refused(detail, phrase("That would be more holes than a plate may have."));
     BaseDetail after = detail;
     const Position offset = free_offset(on_deck(detail).plate, pattern);
     std::vector<std::string> added, selected;
@@ -76,7 +75,7 @@ Edit paste_holes(const BaseDetail& detail, const std::string& text) {
         added.push_back(add_hole_like(after, hole, like));
         selected.push_back(drawing::anchor_part(added.back()));
     }
-    return done(std::move(after), step_name("Paste", added, {}), selected);
+    return done(std::move(after), phrase("Paste {}", things(added, {})), selected);
 }
 
 }  // namespace toehold::editing

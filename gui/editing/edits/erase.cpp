@@ -5,7 +5,6 @@
 #include "editing/parts/holes.h"
 #include "editing/parts/members.h"
 #include "editing/parts/outline_shape.h"
-#include "editing/words.h"
 
 #include <algorithm>
 #include <charconv>
@@ -85,17 +84,17 @@ void erase_holes(BaseDetail& detail, const std::vector<std::string>& holes) {
     own_plate(detail);
 }
 
-std::string refusal(const BaseDetail& detail, const Parts& parts) {
+Phrase refusal(const BaseDetail& detail, const Parts& parts) {
     if (std::any_of(parts.begin(), parts.end(), [&](const std::string& part) {
             return corner_index(on_deck(detail).plate.outline, part).has_value();
         }))
-        return TOEHOLD_MARK("Only an outline of free corners, with more than three, can lose one.");
+        return phrase("Only an outline of free corners, with more than three, can lose one.");
     if (parts.contains("decking"))
-        return TOEHOLD_MARK("What the plate stands on cannot be erased here; its fields say what it is.");
+        return phrase("What the plate stands on cannot be erased here; its fields say what it is.");
     for (const char* whole : {"plate", "post", "weld", "guard", "push"}) {
-        if (parts.contains(whole)) return TOEHOLD_MARK("Plate, post, weld, guard and push belong to every base.");
+        if (parts.contains(whole)) return phrase("Plate, post, weld, guard and push belong to every base.");
     }
-    return TOEHOLD_MARK("Nothing is selected that can be erased.");
+    return phrase("Nothing is selected that can be erased.");
 }
 
 }  // namespace
@@ -110,7 +109,7 @@ Edit erase(const BaseDetail& detail, const std::vector<std::string>& parts) {
     erase_shims(on_deck(after).layers, named, erased);
     erase_corners(after, named, erased);
     if (holes.empty() && erased.empty()) return refused(detail, refusal(detail, named));
-    return done(std::move(after), step_name("Erase", holes, {erased.begin(), erased.end()}), {});
+    return done(std::move(after), phrase("Erase {}", things(holes, {erased.begin(), erased.end()})), {});
 }
 
 }  // namespace toehold::editing

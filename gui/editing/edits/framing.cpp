@@ -3,7 +3,6 @@
 #include "editing/edits/result.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
-#include "editing/words.h"
 #include "model/placement.h"
 
 #include <algorithm>
@@ -63,17 +62,15 @@ Bay bay_at(const model::Joists& joists, double across_in) {
 }  // namespace
 
 Edit add_block(const BaseDetail& detail, Position at) {
-    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in))
-        return refused(detail, TOEHOLD_MARK("That is not a place."));
+    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in)) return refused(detail, phrase("That is not a place."));
     if (!detail.framing.joists || detail.framing.joists->members.empty())
-        return refused(detail, TOEHOLD_MARK("A block spans between joists, and no joists are described."));
+        return refused(detail, phrase("A block spans between joists, and no joists are described."));
     if (detail.framing.blocks.size() >= most_blocks)
-        return refused(detail, TOEHOLD_MARK("The framing has as many blocks as it may have."));
+        return refused(detail, phrase("The framing has as many blocks as it may have."));
     const model::Joists& joists = *detail.framing.joists;
     const Bay bay = bay_at(joists, across_part(joists.along, at));
     if (bay.lower == nullptr || bay.upper == nullptr)
-        return refused(detail,
-                       TOEHOLD_MARK("A block spans between two joists, and on one side of this place is none."));
+        return refused(detail, phrase("A block spans between two joists, and on one side of this place is none."));
     const Block* const like = nearest_block(detail.framing.blocks, at);
     Block block = like != nullptr ? *like : first_block(joists);
     block.id = free_member_id(detail.framing, "B");
@@ -84,10 +81,10 @@ Edit add_block(const BaseDetail& detail, Position at) {
     block.from_end.joist = bay.lower->id;
     block.to_end.joist = bay.upper->id;
     if (!(block.to_in >= block.from_in + shortest_length_in))
-        return refused(detail, TOEHOLD_MARK("There is no room for a block between these joists."));
+        return refused(detail, phrase("There is no room for a block between these joists."));
     BaseDetail after = detail;
     after.framing.blocks.push_back(block);
-    return done(std::move(after), "Add block " + block.id, {"block " + block.id});
+    return done(std::move(after), phrase("Add block {}", block.id), {"block " + block.id});
 }
 
 }  // namespace toehold::editing

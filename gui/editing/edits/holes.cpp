@@ -6,7 +6,6 @@
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
 #include "editing/parts/outline_shape.h"
-#include "editing/words.h"
 
 #include <cmath>
 
@@ -18,9 +17,9 @@ using model::Position;
 
 /// Of a plate without any hole: over a 3/8 in anchor by 1/16 in (common practice).
 constexpr double first_hole_in = 7.0 / 16.0;
-const char* const not_movable = TOEHOLD_MARK("Only holes, blocks, joists and the outline's corners can be moved.");
-const char* const no_hole = TOEHOLD_MARK("Select a hole first.");
-const char* const no_number = TOEHOLD_MARK("That is not a place.");
+const Phrase not_movable = phrase("Only holes, blocks, joists and the outline's corners can be moved.");
+const Phrase no_hole = phrase("Select a hole first.");
+const Phrase no_number = phrase("That is not a place.");
 
 bool is_finite(Position at) { return std::isfinite(at.x_in) && std::isfinite(at.y_in); }
 
@@ -69,14 +68,14 @@ void nudge_corners(BaseDetail& detail, const std::vector<std::string>& parts, Po
 Edit add_hole(const BaseDetail& detail, Position at) {
     if (!is_finite(at)) return refused(detail, no_number);
     if (on_deck(detail).plate.holes.size() >= most_holes)
-        return refused(detail, TOEHOLD_MARK("The plate has as many holes as it may have."));
+        return refused(detail, phrase("The plate has as many holes as it may have."));
     BaseDetail after = detail;
     const std::string like = nearest_hole(on_deck(detail).plate, at);
     model::Hole hole =
         like.empty() ? model::Hole{{}, {}, model::RoundHole{first_hole_in}} : *find_hole(on_deck(detail).plate, like);
     hole.center = at;
     const std::string id = add_hole_like(after, hole, like);
-    return done(std::move(after), "Add hole " + id, {drawing::anchor_part(id)});
+    return done(std::move(after), phrase("Add hole {}", id), {drawing::anchor_part(id)});
 }
 
 Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, double dx_in, double dy_in) {
@@ -101,9 +100,9 @@ Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, doub
     nudge_corners(after, parts, step, others);
     if (holes.empty() && others.empty()) {
         const bool framing = !blocks_among(detail, parts).empty() || !joists_among(detail, parts).empty();
-        return refused(detail, framing ? TOEHOLD_MARK("Blocks and joists move across themselves only.") : not_movable);
+        return refused(detail, framing ? phrase("Blocks and joists move across themselves only.") : not_movable);
     }
-    return done(std::move(after), step_name("Move", holes, others), parts);
+    return done(std::move(after), phrase("Move {}", things(holes, others)), parts);
 }
 
 std::optional<Position> place_of(const BaseDetail& detail, const std::string& part) {
@@ -117,13 +116,13 @@ std::optional<Position> place_of(const BaseDetail& detail, const std::string& pa
 Edit place_at(const BaseDetail& detail, const std::string& part, Position at) {
     if (!is_finite(at)) return refused(detail, no_number);
     const std::optional<Position> before = place_of(detail, part);
-    if (!before) return refused(detail, TOEHOLD_MARK("This part has no place that can be typed."));
+    if (!before) return refused(detail, phrase("This part has no place that can be typed."));
     BaseDetail after = detail;
-    std::string what = part;
+    Phrase what = part;
     if (const std::string id = drawing::id_of(part, "anchor"); !id.empty()) {
         find_hole(on_deck(after).plate, id)->center = bounded(at);
         own_plate(after);
-        what = "hole " + id;
+        what = phrase("hole {}", id);
     } else if (const std::string block = drawing::id_of(part, "block"); !block.empty()) {
         move_block(*find_block(after.framing, block), {at.x_in - before->x_in, at.y_in - before->y_in});
     } else {
@@ -131,23 +130,23 @@ Edit place_at(const BaseDetail& detail, const std::string& part, Position at) {
         on_deck(after).plate.outline = with_corner_at(on_deck(after).plate.outline, corner, at);
         own_plate(after);
     }
-    return done(std::move(after), "Move " + what, {part});
+    return done(std::move(after), phrase("Move {}", what), {part});
 }
 
 Edit to_slot(const BaseDetail& detail, const std::vector<std::string>& parts, double length_in, double angle_deg) {
     const std::vector<std::string> holes = holes_among(detail, parts);
     if (holes.empty()) return refused(detail, no_hole);
     if (!std::isfinite(length_in) || !std::isfinite(angle_deg))
-        return refused(detail, TOEHOLD_MARK("A slot needs a length and an angle."));
+        return refused(detail, phrase("A slot needs a length and an angle."));
     BaseDetail after = detail;
     for (const std::string& id : holes) {
         model::Hole& hole = *find_hole(on_deck(after).plate, id);
         const double width = width_in(hole);
-        if (!(length_in > width)) return refused(detail, TOEHOLD_MARK("A slot is longer than it is wide."));
+        if (!(length_in > width)) return refused(detail, phrase("A slot is longer than it is wide."));
         hole.shape = model::Slot{bounded(length_in), width, slot_angle(angle_deg)};
     }
     own_plate(after);
-    return done(std::move(after), step_name("Slot", holes, {}), parts);
+    return done(std::move(after), phrase("Slot {}", things(holes, {})), parts);
 }
 
 Edit to_round(const BaseDetail& detail, const std::vector<std::string>& parts) {
@@ -159,9 +158,9 @@ Edit to_round(const BaseDetail& detail, const std::vector<std::string>& parts) {
         hole.shape = model::RoundHole{width_in(hole)};
         slots.push_back(id);
     }
-    if (slots.empty()) return refused(detail, TOEHOLD_MARK("Select a slot first."));
+    if (slots.empty()) return refused(detail, phrase("Select a slot first."));
     own_plate(after);
-    return done(std::move(after), step_name("Round", slots, {}), parts);
+    return done(std::move(after), phrase("Round {}", things(slots, {})), parts);
 }
 
 }  // namespace toehold::editing

@@ -4,7 +4,6 @@
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/outline_shape.h"
-#include "editing/words.h"
 #include "model/placement.h"
 
 #include <algorithm>
@@ -52,29 +51,28 @@ void fill_every_hole(BaseDetail& detail) {
 
 Edit to_polygon(const BaseDetail& detail) {
     if (std::holds_alternative<model::PolygonOutline>(on_deck(detail).plate.outline))
-        return refused(detail, TOEHOLD_MARK("The outline's corners are free already."));
+        return refused(detail, phrase("The outline's corners are free already."));
     BaseDetail after = detail;
     on_deck(after).plate.outline = as_polygon(on_deck(detail).plate.outline);
     own_plate(after);
-    return done(std::move(after), TOEHOLD_MARK("Free the outline's corners"), {"plate"});
+    return done(std::move(after), phrase("Free the outline's corners"), {"plate"});
 }
 
 Edit add_corner(const BaseDetail& detail, Position at) {
-    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in))
-        return refused(detail, TOEHOLD_MARK("That is not a place."));
+    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in)) return refused(detail, phrase("That is not a place."));
     BaseDetail after = detail;
     model::PolygonOutline polygon = as_polygon(on_deck(detail).plate.outline);
     if (polygon.corners.size() >= most_corners)
-        return refused(detail, TOEHOLD_MARK("The outline has as many corners as it may have."));
+        return refused(detail, phrase("The outline has as many corners as it may have."));
     const std::size_t side = polygon.corners.empty() ? 0 : nearest_side(polygon.corners, at) + 1;
     polygon.corners.insert(polygon.corners.begin() + static_cast<std::ptrdiff_t>(side), bounded(at));
     on_deck(after).plate.outline = std::move(polygon);
     own_plate(after);
-    return done(std::move(after), TOEHOLD_MARK("Add a corner"), {"plate"});
+    return done(std::move(after), phrase("Add a corner"), {"plate"});
 }
 
 Edit use_plate(const BaseDetail& detail, const model::Plate& stock) {
-    if (on_deck(detail).plate == stock) return refused(detail, TOEHOLD_MARK("The base stands on this plate already."));
+    if (on_deck(detail).plate == stock) return refused(detail, phrase("The base stands on this plate already."));
     BaseDetail after = detail;
     on_deck(after).plate = stock;
     own_plate(after);
@@ -88,7 +86,7 @@ Edit use_plate(const BaseDetail& detail, const model::Plate& stock) {
         on_deck(after).anchors.front().holes.clear();
     }
     fill_every_hole(after);
-    return done(std::move(after), "Use plate " + (stock.name.empty() ? stock.id : stock.name), {"plate"});
+    return done(std::move(after), phrase("Use plate {}", stock.name.empty() ? stock.id : stock.name), {"plate"});
 }
 
 }  // namespace toehold::editing

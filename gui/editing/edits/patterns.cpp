@@ -5,7 +5,6 @@
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
-#include "editing/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,10 +20,10 @@ using model::Hole;
 using model::PlanAxis;
 using model::Position;
 
-const char* const too_many = TOEHOLD_MARK("That would be more holes than a plate may have.");
-const char* const no_hole_selected = TOEHOLD_MARK("Select a hole first.");
-const char* const all_there = TOEHOLD_MARK("What this would make is there already.");
-const char* const no_hole_or_block = TOEHOLD_MARK("Select a hole or a block first.");
+const Phrase too_many = phrase("That would be more holes than a plate may have.");
+const Phrase no_hole_selected = phrase("Select a hole first.");
+const Phrase all_there = phrase("What this would make is there already.");
+const Phrase no_hole_or_block = phrase("Select a hole or a block first.");
 
 /// Adds the hole unless one stands there; then nothing is added to `added`.
 void add_unless_there(BaseDetail& detail, const Hole& hole, const std::string& like, std::vector<std::string>& added) {
@@ -147,7 +146,7 @@ Edit arrayed(BaseDetail after, const BaseDetail& before, const std::vector<std::
     if (added.empty()) return refused(before, all_there);
     std::vector<std::string> selected = anchor_parts(holes);
     for (const std::string& part : anchor_parts(added)) selected.push_back(part);
-    return done(std::move(after), step_name("Array", holes, {}), selected);
+    return done(std::move(after), phrase("Array {}", things(holes, {})), selected);
 }
 
 bool too_many_holes(const BaseDetail& detail, std::size_t originals, double times) {
@@ -159,7 +158,7 @@ bool too_many_holes(const BaseDetail& detail, std::size_t originals, double time
 
 Edit duplicate(const BaseDetail& detail, const std::vector<std::string>& parts, Position offset_in) {
     if (!std::isfinite(offset_in.x_in) || !std::isfinite(offset_in.y_in))
-        return refused(detail, TOEHOLD_MARK("A copy needs a distance to its original."));
+        return refused(detail, phrase("A copy needs a distance to its original."));
     const std::vector<std::string> holes = holes_among(detail, parts), blocks = blocks_among(detail, parts);
     if (holes.empty() && blocks.empty()) return refused(detail, no_hole_or_block);
     if (too_many_holes(detail, holes.size(), 2.0)) return refused(detail, too_many);
@@ -175,7 +174,7 @@ Edit duplicate(const BaseDetail& detail, const std::vector<std::string>& parts, 
         selected.push_back("block " + add_block_copy(after, beside(*find_block(detail.framing, id), offset_in)));
         originals.push_back("block " + id);
     }
-    return done(std::move(after), step_name("Copy", holes, originals), selected);
+    return done(std::move(after), phrase("Copy {}", things(holes, originals)), selected);
 }
 
 Edit mirror(const BaseDetail& detail, const std::vector<std::string>& parts, MirrorLine line, bool keep_originals) {
@@ -189,19 +188,19 @@ Edit mirror(const BaseDetail& detail, const std::vector<std::string>& parts, Mir
     std::vector<std::string> selected = anchor_parts(made_holes), originals;
     selected.insert(selected.end(), made_blocks.begin(), made_blocks.end());
     for (const std::string& id : blocks) originals.push_back("block " + id);
-    return done(std::move(after), step_name("Mirror", holes, originals), selected);
+    return done(std::move(after), phrase("Mirror {}", things(holes, originals)), selected);
 }
 
 Edit array(const BaseDetail& detail, const std::vector<std::string>& parts, int columns, int rows, double pitch_x_in,
            double pitch_y_in) {
     const std::vector<std::string> holes = holes_among(detail, parts);
     if (holes.empty()) return refused(detail, no_hole_selected);
-    if (columns < 1 || rows < 1) return refused(detail, TOEHOLD_MARK("An array has one column and one row at least."));
+    if (columns < 1 || rows < 1) return refused(detail, phrase("An array has one column and one row at least."));
     const auto pitched = [](double pitch_in, int count) {
         return std::isfinite(pitch_in) && (count == 1 || pitch_in != 0.0);
     };
     if (!pitched(pitch_x_in, columns) || !pitched(pitch_y_in, rows))
-        return refused(detail, TOEHOLD_MARK("An array needs a pitch between its holes."));
+        return refused(detail, phrase("An array needs a pitch between its holes."));
     if (too_many_holes(detail, holes.size(), static_cast<double>(columns) * rows)) return refused(detail, too_many);
     BaseDetail after = detail;
     std::vector<std::string> added;
@@ -220,7 +219,7 @@ Edit array(const BaseDetail& detail, const std::vector<std::string>& parts, int 
 Edit array_round(const BaseDetail& detail, const std::vector<std::string>& parts, int count) {
     const std::vector<std::string> holes = holes_among(detail, parts);
     if (holes.empty()) return refused(detail, no_hole_selected);
-    if (count < 2) return refused(detail, TOEHOLD_MARK("An array round the post has two holes at least."));
+    if (count < 2) return refused(detail, phrase("An array round the post has two holes at least."));
     if (too_many_holes(detail, holes.size(), count)) return refused(detail, too_many);
     BaseDetail after = detail;
     std::vector<std::string> added;

@@ -2,11 +2,11 @@
 
 namespace toehold::editing {
 
-std::string step_name(const std::string& verb, const std::vector<std::string>& holes,
-                      const std::vector<std::string>& other_parts) {
+Phrase things(const std::vector<std::string>& holes, const std::vector<std::string>& other_parts) {
     const std::size_t count = holes.size() + other_parts.size();
-    if (count == 1) return verb + " " + (holes.empty() ? other_parts.front() : "hole " + holes.front());
-    return verb + " " + std::to_string(count) + (other_parts.empty() ? " holes" : " parts");
+    if (count == 1 && holes.empty()) return format::verbatim(other_parts.front());
+    if (count == 1) return phrase("hole {}", holes.front());
+    return other_parts.empty() ? phrase("{} holes", count) : phrase("{} parts", count);
 }
 
 }  // namespace toehold::editing

@@ -8,16 +8,18 @@
 
 namespace toehold::editing {
 
-[[nodiscard]] inline Edit done(model::BaseDetail detail, std::string step, std::vector<std::string> selected) {
+using format::Phrase;
+using format::phrase;
+
+[[nodiscard]] inline Edit done(model::BaseDetail detail, Phrase step, std::vector<std::string> selected) {
     return {std::move(detail), std::move(step), std::move(selected), {}};
 }
 
-[[nodiscard]] inline Edit refused(const model::BaseDetail& detail, std::string sentence) {
+[[nodiscard]] inline Edit refused(const model::BaseDetail& detail, Phrase sentence) {
     return {detail, {}, {}, std::move(sentence)};
 }
 
-/// `Move hole A`, `Move 3 holes`, `Move block B1`, `Move 4 parts`. `verb` in the imperative.
-[[nodiscard]] std::string step_name(const std::string& verb, const std::vector<std::string>& holes,
-                                    const std::vector<std::string>& other_parts);
+/// What a step is about: `hole A`, `3 holes`, `block B1`, `4 parts`.
+[[nodiscard]] Phrase things(const std::vector<std::string>& holes, const std::vector<std::string>& other_parts);
 
 }  // namespace toehold::editing

@@ -1,7 +1,6 @@
 // Where a new detail begins: plain proportions around a plate, none of them anybody's decision yet.
 #include "editing/edits.h"
 #include "editing/parts/holes.h"
-#include "editing/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -164,8 +163,8 @@ model::Framing framing(const model::Plate& plate, const Catalog& catalog) {
 
 BaseDetail starting_detail(const model::Plate& stock, const Catalog& catalog) {
     BaseDetail detail;
-    detail.name = TOEHOLD_MARK("New base");
-    detail.note = TOEHOLD_MARK("Started from a stock plate; every value to be checked");
+    detail.name = "New base";
+    detail.note = "Started from a stock plate; every value to be checked";
     detail.guard.height_in = guard_height_in;
     detail.post = model::RectangularTube{tube_in, tube_in, wall_in, tube_metal(stock, catalog)};
     on_deck(detail).plate = stock;

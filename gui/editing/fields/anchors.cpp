@@ -1,7 +1,6 @@
 #include "drawing/parts.h"
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
-#include "editing/words.h"
 
 #include <fmt/format.h>
 
@@ -20,13 +19,13 @@ std::vector<std::string> holes_of(const model::BaseDetail& detail, const model::
 }
 
 /// A group like the last, for the last of that one's holes.
-std::string add_group(model::BaseDetail& detail) {
+Phrase add_group(model::BaseDetail& detail) {
     if (on_deck(detail).anchors.empty()) {
         on_deck(detail).anchors.emplace_back();
         return {};
     }
     const std::vector<std::string> holes = holes_of(detail, on_deck(detail).anchors.back());
-    if (holes.size() < 2) return "Number of anchor groups cannot grow: the last group has no hole to spare.";
+    if (holes.size() < 2) return phrase("Number of anchor groups cannot grow: the last group has no hole to spare.");
     std::erase(on_deck(detail).anchors.back().holes, holes.back());
     model::AnchorGroup group = on_deck(detail).anchors.back();
     group.holes = {holes.back()};
@@ -54,8 +53,7 @@ Reading<std::vector<std::string>> read_holes(const std::string& text, const mode
         if (id.empty()) continue;
         const auto is_it = [&](const model::Hole& hole) { return hole.id == id; };
         if (std::none_of(plate.holes.begin(), plate.holes.end(), is_it)) {
-            return {std::nullopt,
-                    fmt::format("Holes takes ids of the plate's holes with blanks between; {} is none.", id)};
+            return {std::nullopt, phrase("Holes takes ids of the plate's holes with blanks between; {} is none.", id)};
         }
         if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
     }
@@ -63,14 +61,13 @@ Reading<std::vector<std::string>> read_holes(const std::string& text, const mode
 }
 
 void holes_field(Form& form, const model::Plate& plate, model::AnchorGroup& group) {
-    Field field =
-        form.fresh({"holes", TOEHOLD_MARK("Holes"),
-                    TOEHOLD_MARK("Ids of the holes with this fastener, blanks between. Empty: every hole that no "
-                                 "other group names.")},
-                   FieldKind::text);
+    Field field = form.fresh({"holes", phrase("Holes"),
+                              phrase("Ids of the holes with this fastener, blanks between. Empty: every hole that no "
+                                     "other group names.")},
+                             FieldKind::text);
     field.value = fmt::format("{}", fmt::join(group.holes, " "));
     field.may_be_empty = true;
-    for (const model::Hole& hole : plate.holes) field.choices.push_back({hole.id, "Hole " + hole.id});
+    for (const model::Hole& hole : plate.holes) field.choices.push_back({hole.id, phrase("Hole {}", hole.id)});
     form.add(std::move(field), [&plate, &group](const std::string& text) -> Outcome {
         const Reading<std::vector<std::string>> read = read_holes(text, plate);
         if (!read.value) return {read.refusal};
@@ -81,8 +78,8 @@ void holes_field(Form& form, const model::Plate& plate, model::AnchorGroup& grou
 
 void washer_field(Form& form, model::AnchorGroup& group) {
     const std::string now = group.washer ? group.washer->size : std::string();
-    form.optional_pick({"washer", TOEHOLD_MARK("Washer"), TOEHOLD_MARK("Between the head and the plate. Empty: none.")},
-                       now, row_choices(form.catalog().washers), [&group](const std::string& chosen) {
+    form.optional_pick({"washer", phrase("Washer"), phrase("Between the head and the plate. Empty: none.")}, now,
+                       row_choices(form.catalog().washers), [&group](const std::string& chosen) {
                            group.washer.reset();
                            if (!chosen.empty()) group.washer = model::Washer{chosen};
                        });
@@ -91,8 +88,8 @@ void washer_field(Form& form, model::AnchorGroup& group) {
 Heading group_heading(const model::BaseDetail& detail, std::size_t index) {
     const std::vector<std::string> holes = holes_of(detail, on_deck(detail).anchors[index]);
     Heading heading{fmt::format("anchors[{}]", index + 1), {}, {}};
-    heading.group =
-        holes.empty() ? fmt::format("Anchor group {}", index + 1) : fmt::format("Anchors {}", fmt::join(holes, " "));
+    heading.group = holes.empty() ? phrase("Anchor group {}", index + 1)
+                                  : phrase("Anchors {}", fmt::format("{}", fmt::join(holes, " ")));
     for (const std::string& id : holes) heading.also.push_back(drawing::anchor_part(id));
     if (heading.also.empty()) return heading;
     heading.part = heading.also.front();
@@ -103,11 +100,11 @@ Heading group_heading(const model::BaseDetail& detail, std::size_t index) {
 }  // namespace
 
 void anchor_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"", "", TOEHOLD_MARK("Anchors")});
+    form.at({"", "", phrase("Anchors")});
     form.list(
-        {"anchor-group-count", TOEHOLD_MARK("Number of anchor groups"),
-         TOEHOLD_MARK("One fastener each. A new group is like the last and takes the last of its holes; one that "
-                      "is removed gives its holes to the group before.")},
+        {"anchor-group-count", phrase("Number of anchor groups"),
+         phrase("One fastener each. A new group is like the last and takes the last of its holes; one that "
+                "is removed gives its holes to the group before.")},
         on_deck(detail).anchors.size(),
         {1, static_cast<int>(std::max<std::size_t>(1, on_deck(detail).plate.holes.size()))},
         [&detail] { return add_group(detail); }, [&detail] { remove_group(detail); });
@@ -117,13 +114,13 @@ void anchor_fields(Form& form, model::BaseDetail& detail) {
         holes_field(form, on_deck(detail).plate, group);
         fastener_fields(form, group);
         washer_field(form, group);
-        form.optional_quantity({"preload", TOEHOLD_MARK("Preload"),
-                                TOEHOLD_MARK("Pull each anchor is set to and keeps. Empty: none is counted, since wood "
-                                             "lets go of it in time.")},
+        form.optional_quantity({"preload", phrase("Preload"),
+                                phrase("Pull each anchor is set to and keeps. Empty: none is counted, since wood "
+                                       "lets go of it in time.")},
                                group.preload_lb, units::Kind::force);
-        form.text({"corrosion-protection", TOEHOLD_MARK("Corrosion protection"),
-                   TOEHOLD_MARK("For instance hot-dip galvanized, ASTM A153. Empty: not stated, and a finding asks for "
-                                "it in treated wood.")},
+        form.text({"corrosion-protection", phrase("Corrosion protection"),
+                   phrase("For instance hot-dip galvanized, ASTM A153. Empty: not stated, and a finding asks for "
+                          "it in treated wood.")},
                   group.corrosion_protection);
     }
 }

@@ -2,7 +2,6 @@
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
 #include "editing/parts/members.h"
-#include "editing/words.h"
 #include "model/member.h"
 
 #include <fmt/format.h>
@@ -12,8 +11,8 @@
 namespace toehold::editing {
 namespace {
 
-constexpr std::array<Word<model::PlanAxis>, 2> axes{{{model::PlanAxis::x, "x", TOEHOLD_MARK("Along the rail")},
-                                                     {model::PlanAxis::y, "y", TOEHOLD_MARK("Square to the rail")}}};
+const std::array<Word<model::PlanAxis>, 2> axes{
+    {{model::PlanAxis::x, "x", phrase("Along the rail")}, {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
 
 /// The two joists next to the post, one on each side; nullptr where there is none.
 struct Neighbours {
@@ -65,25 +64,24 @@ void add_block_beside(model::Framing& framing, const catalog::Catalog& catalog) 
 void end_fields(Form& form, model::Framing& framing, model::Block& block, bool upper) {
     model::BlockEnd& end = upper ? block.to_end : block.from_end;
     form.at({fmt::format("framing/block[{}]/end[{}]", block.id, upper ? "to" : "from"), "block " + block.id,
-             fmt::format("Block {}, {} end", block.id, upper ? "upper" : "lower")});
+             upper ? phrase("Block {}, upper end", block.id) : phrase("Block {}, lower end", block.id)});
     std::vector<Choice> members;
     for (const model::Member& member : model::members(framing)) {
         if (member.id != block.id) members.push_back({member.id, model::subject(member)});
     }
-    form.pick_or_none({"joist", TOEHOLD_MARK("Held by"),
-                       TOEHOLD_MARK("The joist, rim or block across it that the end meets. Empty: none described.")},
+    form.pick_or_none({"joist", phrase("Held by"),
+                       phrase("The joist, rim or block across it that the end meets. Empty: none described.")},
                       end.joist, members);
     connection_fields(form, end.connection, block.depth_in);
 }
 
 void one_block(Form& form, model::Framing& framing, model::Block& block) {
-    form.at({fmt::format("framing/block[{}]", block.id), "block " + block.id, "Block " + block.id});
+    form.at({fmt::format("framing/block[{}]", block.id), "block " + block.id, phrase("Block {}", block.id)});
     member_id(form, framing, block.id);
-    form.word({"along", TOEHOLD_MARK("Run"), TOEHOLD_MARK("The way its length, and its grain, runs in plan.")},
-              block.along, axes);
-    form.place({"from", TOEHOLD_MARK("Lower end"), TOEHOLD_MARK("Along itself.")}, block.from_in);
-    form.place({"to", TOEHOLD_MARK("Upper end"), TOEHOLD_MARK("Along itself.")}, block.to_in);
-    form.place({"across", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its centre line, across itself.")}, block.across_in);
+    form.word({"along", phrase("Run"), phrase("The way its length, and its grain, runs in plan.")}, block.along, axes);
+    form.place({"from", phrase("Lower end"), phrase("Along itself.")}, block.from_in);
+    form.place({"to", phrase("Upper end"), phrase("Along itself.")}, block.to_in);
+    form.place({"across", phrase("Place"), phrase("Of its center line, across itself.")}, block.across_in);
     piece_fields(form, piece_of(block));
     plies_field(form, block.plies);
     end_fields(form, framing, block, false);
@@ -94,13 +92,13 @@ void one_block(Form& form, model::Framing& framing, model::Block& block) {
 
 void block_count(Form& form, model::Framing& framing) {
     form.list(
-        {"block-count", TOEHOLD_MARK("Number of blocks"),
-         TOEHOLD_MARK("The first begins as a 4x8 under the post from joist to joist, with nothing described at its "
-                      "ends; a new one is like the last and lies beside it; a smaller number takes the last.")},
+        {"block-count", phrase("Number of blocks"),
+         phrase("The first begins as a 4x8 under the post from joist to joist, with nothing described at its "
+                "ends; a new one is like the last and lies beside it; a smaller number takes the last.")},
         framing.blocks.size(), {0, 50},
         [&framing, &catalog = form.catalog()] {
             add_block_beside(framing, catalog);
-            return std::string();
+            return Phrase{};
         },
         [&framing] {
             follow_id(framing, framing.blocks.back().id, {});

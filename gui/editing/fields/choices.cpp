@@ -20,7 +20,7 @@ std::string standard(const catalog::Source& source) {
 
 Choice row_choice(const std::string& id, const std::string& name, const catalog::Source& source) {
     const std::string from = standard(source);
-    return {id, id + ": " + name + (from.empty() ? "" : ", " + from)};
+    return {id, format::verbatim(id + ": " + name + (from.empty() ? "" : ", " + from))};
 }
 
 std::vector<Choice> grade_choices(const catalog::Catalog& catalog, const std::string& species) {
@@ -39,7 +39,7 @@ std::vector<Choice> grade_choices(const catalog::Catalog& catalog, const std::st
 std::vector<Choice> id_choices(const std::vector<std::string>& ids) {
     std::vector<Choice> choices;
     choices.reserve(ids.size());
-    for (const std::string& id : ids) choices.push_back({id, id});
+    for (const std::string& id : ids) choices.push_back({id, format::verbatim(id)});
     return choices;
 }
 

@@ -1,6 +1,5 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
-#include "editing/words.h"
 
 #include <algorithm>
 #include <array>
@@ -12,19 +11,18 @@ using units::Kind;
 using EndGrainKind = model::EndGrainFasteners::Kind;
 using AngleKind = model::SideAngles::Kind;
 
-constexpr std::array<Word<AngleKind>, 3> angle_kinds{
-    {{AngleKind::wood_screw, "wood-screw", TOEHOLD_MARK("Wood screws")},
-     {AngleKind::lag_screw, "lag-screw", TOEHOLD_MARK("Lag screws")},
-     {AngleKind::bolt, "bolt", TOEHOLD_MARK("Bolts through the wood")}}};
+const std::array<Word<AngleKind>, 3> angle_kinds{{{AngleKind::wood_screw, "wood-screw", phrase("Wood screws")},
+                                                  {AngleKind::lag_screw, "lag-screw", phrase("Lag screws")},
+                                                  {AngleKind::bolt, "bolt", phrase("Bolts through the wood")}}};
 
 const std::vector<Choice>& connection_kinds() {
     static const std::vector<Choice> choices{
-        {"none", TOEHOLD_MARK("Nothing described")},
-        {"nails", TOEHOLD_MARK("Nails into the end grain")},
-        {"screws", TOEHOLD_MARK("Screws into the end grain")},
-        {"toe-nails", TOEHOLD_MARK("Toe-nails")},
-        {"angles", TOEHOLD_MARK("Steel angles")},
-        {"connector", TOEHOLD_MARK("Hardware with values from a report")},
+        {"none", phrase("Nothing described")},
+        {"nails", phrase("Nails into the end grain")},
+        {"screws", phrase("Screws into the end grain")},
+        {"toe-nails", phrase("Toe-nails")},
+        {"angles", phrase("Steel angles")},
+        {"connector", phrase("Hardware with values from a report")},
     };
     return choices;
 }
@@ -64,27 +62,27 @@ model::EndConnection start_connection(const std::string& chosen, double depth_in
     return connector;
 }
 
-const Named diameter{"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Of one fastener.")};
-const Named length{"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Of one fastener.")};
+const Named diameter{"diameter", phrase("Diameter"), phrase("Of one fastener.")};
+const Named length{"length", phrase("Length"), phrase("Of one fastener.")};
 
 void kind_fields(Form& /*form*/, std::monostate& /*nothing described*/) {}
 
 void kind_fields(Form& form, model::EndGrainFasteners& fasteners) {
     form.length(diameter, fasteners.diameter_in);
     form.length(length, fasteners.length_in);
-    form.count({"count", TOEHOLD_MARK("Number"), TOEHOLD_MARK("On one upright line.")}, fasteners.count, {1, 60});
+    form.count({"count", phrase("Number"), phrase("On one upright line.")}, fasteners.count, {1, 60});
     form.zero_if_empty(
-        {"spread", TOEHOLD_MARK("Spread"), TOEHOLD_MARK("Between the outermost two. Empty: 0, as with a single one.")},
+        {"spread", phrase("Spread"), phrase("Between the outermost two. Empty: 0, as with a single one.")},
         fasteners.spread_in, Kind::length, Range::not_negative);
 }
 
 void kind_fields(Form& form, model::ToeNails& nails) {
     form.length(diameter, nails.diameter_in);
     form.length(length, nails.length_in);
-    form.count({"count", TOEHOLD_MARK("Number"), TOEHOLD_MARK("Both sides together.")}, nails.count, {1, 60});
-    form.zero_if_empty({"spread", TOEHOLD_MARK("Spread"),
-                        TOEHOLD_MARK("Between the outermost two of one side, upright. Empty: 0, one a side.")},
-                       nails.spread_in, Kind::length, Range::not_negative);
+    form.count({"count", phrase("Number"), phrase("Both sides together.")}, nails.count, {1, 60});
+    form.zero_if_empty(
+        {"spread", phrase("Spread"), phrase("Between the outermost two of one side, upright. Empty: 0, one a side.")},
+        nails.spread_in, Kind::length, Range::not_negative);
 }
 
 void angle_kind(Form& form, model::SideAngles& angles) {
@@ -94,77 +92,72 @@ void angle_kind(Form& form, model::SideAngles& angles) {
         if (word.value == angles.kind) now = word.word;
         choices.push_back({word.word, word.label});
     }
-    form.kind(
-        {"kind", TOEHOLD_MARK("Fasteners"),
-         TOEHOLD_MARK("In each leg. Screws begin 1 1/2 in long; a bolt goes through the wood and has no length.")},
-        now, choices, [&angles](const std::string& chosen) {
-            for (const Word<AngleKind>& word : angle_kinds) {
-                if (word.word == chosen) angles.kind = word.value;
-            }
-            if (angles.kind == AngleKind::bolt) {
-                angles.length_in = 0.0;
-            } else if (angles.length_in == 0.0) {
-                angles.length_in = 1.5;
-            }
-        });
+    form.kind({"kind", phrase("Fasteners"),
+               phrase("In each leg. Screws begin 1 1/2 in long; a bolt goes through the wood and has no length.")},
+              now, choices, [&angles](const std::string& chosen) {
+                  for (const Word<AngleKind>& word : angle_kinds) {
+                      if (word.word == chosen) angles.kind = word.value;
+                  }
+                  if (angles.kind == AngleKind::bolt) {
+                      angles.length_in = 0.0;
+                  } else if (angles.length_in == 0.0) {
+                      angles.length_in = 1.5;
+                  }
+              });
 }
 
 void kind_fields(Form& form, model::SideAngles& angles) {
-    form.count({"sides", TOEHOLD_MARK("Sides"), TOEHOLD_MARK("1, or 2: one angle on each side of the member.")},
-               angles.sides, {1, 2});
-    form.length({"thickness", TOEHOLD_MARK("Angle thickness"), TOEHOLD_MARK("Of its legs.")}, angles.thickness_in);
-    form.pick({"metal", TOEHOLD_MARK("Angle metal"), TOEHOLD_MARK("Its strength is looked up in the catalogs.")},
-              angles.metal, row_choices(form.catalog().metals));
+    form.count({"sides", phrase("Sides"), phrase("1, or 2: one angle on each side of the member.")}, angles.sides,
+               {1, 2});
+    form.length({"thickness", phrase("Angle thickness"), phrase("Of its legs.")}, angles.thickness_in);
+    form.pick({"metal", phrase("Angle metal"), phrase("Its strength is looked up in the catalogs.")}, angles.metal,
+              row_choices(form.catalog().metals));
     angle_kind(form, angles);
     form.length(diameter, angles.diameter_in);
     if (angles.kind != AngleKind::bolt) {
-        form.length({"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Under the head.")}, angles.length_in);
+        form.length({"length", phrase("Length"), phrase("Under the head.")}, angles.length_in);
     }
-    form.count({"per-leg", TOEHOLD_MARK("In each leg"), TOEHOLD_MARK("Fasteners on one upright line.")}, angles.per_leg,
-               {1, 60});
-    form.given({"spacing", TOEHOLD_MARK("Spacing"), TOEHOLD_MARK("Between neighbours on that line. Empty: only one.")},
+    form.count({"per-leg", phrase("In each leg"), phrase("Fasteners on one upright line.")}, angles.per_leg, {1, 60});
+    form.given({"spacing", phrase("Spacing"), phrase("Between neighbours on that line. Empty: only one.")},
                angles.spacing_in, Kind::length);
-    form.length({"gauge", TOEHOLD_MARK("Gauge"), TOEHOLD_MARK("From the corner to the line, in both legs.")},
-                angles.gauge_in);
+    form.length({"gauge", phrase("Gauge"), phrase("From the corner to the line, in both legs.")}, angles.gauge_in);
 }
 
 void kind_fields(Form& form, model::ReportedConnector& connector) {
-    form.required_text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("Your own name for the hardware.")}, connector.name);
-    form.text({"report", TOEHOLD_MARK("Report"), TOEHOLD_MARK("Where the values come from. Empty: not stated.")},
+    form.required_text({"name", phrase("Name"), phrase("Your own name for the hardware.")}, connector.name);
+    form.text({"report", phrase("Report"), phrase("Where the values come from. Empty: not specified.")},
               connector.report);
-    form.given({"uplift", TOEHOLD_MARK("Allowable uplift"), TOEHOLD_MARK("ASD. Empty: it resists none.")},
-               connector.uplift_lb, Kind::force);
-    form.given({"down", TOEHOLD_MARK("Allowable downward"), TOEHOLD_MARK("ASD. Empty: it resists none.")},
-               connector.down_lb, Kind::force);
-    form.given({"lateral", TOEHOLD_MARK("Allowable sideways"),
-                TOEHOLD_MARK("ASD, horizontal across the member. Empty: it resists none.")},
-               connector.lateral_lb, Kind::force);
+    form.given({"uplift", phrase("Allowable uplift"), phrase("ASD. Empty: it resists none.")}, connector.uplift_lb,
+               Kind::force);
+    form.given({"down", phrase("Allowable downward"), phrase("ASD. Empty: it resists none.")}, connector.down_lb,
+               Kind::force);
     form.given(
-        {"pull", TOEHOLD_MARK("Allowable pull"), TOEHOLD_MARK("ASD, away along the member. Empty: it resists none.")},
-        connector.pull_lb, Kind::force);
-    form.given({"couple-arm", TOEHOLD_MARK("Couple arm"),
-                TOEHOLD_MARK("Between its two lines, one on each side of the member. Empty: it resists no twisting.")},
+        {"lateral", phrase("Allowable sideways"), phrase("ASD, horizontal across the member. Empty: it resists none.")},
+        connector.lateral_lb, Kind::force);
+    form.given({"pull", phrase("Allowable pull"), phrase("ASD, away along the member. Empty: it resists none.")},
+               connector.pull_lb, Kind::force);
+    form.given({"couple-arm", phrase("Couple arm"),
+                phrase("Between its two lines, one on each side of the member. Empty: it resists no twisting.")},
                connector.couple_arm_in, Kind::length);
-    form.given({"height", TOEHOLD_MARK("Height of the couple"),
-                TOEHOLD_MARK("Between the pull and the pressed edge, that keeps the two members square. Empty: the end "
-                             "turns freely.")},
+    form.given({"height", phrase("Height of the couple"),
+                phrase("Between the pull and the pressed edge, that keeps the two members square. Empty: the end "
+                       "turns freely.")},
                connector.height_in, Kind::length);
-    form.optional_quantity({"stiffness", TOEHOLD_MARK("Stiffness"),
-                            TOEHOLD_MARK("In the directions with a value. Empty: each value over 1/8 in.")},
-                           connector.stiffness_lb_per_in, Kind::force_per_length);
+    form.optional_quantity(
+        {"stiffness", phrase("Stiffness"), phrase("In the directions with a value. Empty: each value over 1/8 in.")},
+        connector.stiffness_lb_per_in, Kind::force_per_length);
 }
 
 }  // namespace
 
 void connection_fields(Form& form, model::EndConnection& connection, double depth_in) {
-    form.kind(
-        {"connection", TOEHOLD_MARK("Connection"),
-         TOEHOLD_MARK("What joins the end to what holds it. Another kind begins with sizes of common practice, for "
+    form.kind({"connection", phrase("Connection"),
+               phrase("What joins the end to what holds it. Another kind begins with sizes of common practice, for "
                       "you to replace; hardware without any value.")},
-        std::visit(WordFor{}, connection), connection_kinds(),
-        [&connection, depth_in, &catalog = form.catalog()](const std::string& chosen) {
-            connection = start_connection(chosen, depth_in, catalog);
-        });
+              std::visit(WordFor{}, connection), connection_kinds(),
+              [&connection, depth_in, &catalog = form.catalog()](const std::string& chosen) {
+                  connection = start_connection(chosen, depth_in, catalog);
+              });
     std::visit([&](auto& kind) { kind_fields(form, kind); }, connection);
 }
 

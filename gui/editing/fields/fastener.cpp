@@ -1,6 +1,5 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
-#include "editing/words.h"
 
 namespace toehold::editing {
 namespace {
@@ -8,10 +7,10 @@ namespace {
 using units::Kind;
 
 const std::vector<Choice>& kinds() {
-    static const std::vector<Choice> choices{{"lag-screw", TOEHOLD_MARK("Lag screw")},
-                                             {"wood-screw", TOEHOLD_MARK("Wood screw")},
-                                             {"through-bolt", TOEHOLD_MARK("Through-bolt")},
-                                             {"reported-fastener", TOEHOLD_MARK("Fastener with values from a report")}};
+    static const std::vector<Choice> choices{{"lag-screw", phrase("Lag screw")},
+                                             {"wood-screw", phrase("Wood screw")},
+                                             {"through-bolt", phrase("Through-bolt")},
+                                             {"reported-fastener", phrase("Fastener with values from a report")}};
     return choices;
 }
 
@@ -88,34 +87,32 @@ model::Fastener start_fastener(const std::string& kind, const Size& size, const 
     return fastener;
 }
 
-const Named fastener_length{"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Under the head, tip included.")};
+const Named fastener_length{"length", phrase("Length"), phrase("Under the head, tip included.")};
 
 void kind_fields(Form& form, model::LagScrew& screw) {
-    form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the lag screw.")}, screw.size,
+    form.pick({"size", phrase("Size"), phrase("Of the lag screw.")}, screw.size,
               row_choices(form.catalog().lag_screws));
     form.length(fastener_length, screw.length_in);
-    form.optional_quantity({"thread", TOEHOLD_MARK("Thread length"),
-                            TOEHOLD_MARK("Tip included. Empty: the least that the standard gives for the length.")},
+    form.optional_quantity({"thread", phrase("Thread length"),
+                            phrase("Tip included. Empty: the least that the standard gives for the length.")},
                            screw.thread_length_in, Kind::length);
 }
 
 void kind_fields(Form& form, model::WoodScrew& screw) {
-    form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the wood screw.")}, screw.size,
+    form.pick({"size", phrase("Size"), phrase("Of the wood screw.")}, screw.size,
               row_choices(form.catalog().wood_screws));
     form.length(fastener_length, screw.length_in);
     form.optional_quantity(
-        {"thread", TOEHOLD_MARK("Thread length"), TOEHOLD_MARK("Tip included. Empty: two thirds of the length.")},
+        {"thread", phrase("Thread length"), phrase("Tip included. Empty: two thirds of the length.")},
         screw.thread_length_in, Kind::length);
 }
 
 void backing_fields(Form& form, model::BackingPlate& plate) {
-    form.length({"backing-width", TOEHOLD_MARK("Backing plate width"), TOEHOLD_MARK("Along the rail.")},
-                plate.width_in);
-    form.length({"backing-depth", TOEHOLD_MARK("Backing plate depth"), TOEHOLD_MARK("Square to the rail.")},
-                plate.depth_in);
-    form.length({"backing-thickness", TOEHOLD_MARK("Backing plate thickness"), TOEHOLD_MARK("Of the plate below.")},
+    form.length({"backing-width", phrase("Backing plate width"), phrase("Along the rail.")}, plate.width_in);
+    form.length({"backing-depth", phrase("Backing plate depth"), phrase("Square to the rail.")}, plate.depth_in);
+    form.length({"backing-thickness", phrase("Backing plate thickness"), phrase("Of the plate below.")},
                 plate.thickness_in);
-    form.pick({"backing-metal", TOEHOLD_MARK("Backing plate metal"), TOEHOLD_MARK("Of the plate below.")}, plate.metal,
+    form.pick({"backing-metal", phrase("Backing plate metal"), phrase("Of the plate below.")}, plate.metal,
               row_choices(form.catalog().metals));
 }
 
@@ -123,71 +120,70 @@ void below_field(Form& form, model::ThroughBolt& bolt) {
     const bool washer = std::holds_alternative<model::Washer>(bolt.below);
     const bool backing = std::holds_alternative<model::BackingPlate>(bolt.below);
     const std::string now = washer ? "washer-below" : (backing ? "backing-plate" : "none");
-    form.kind(
-        {"below", TOEHOLD_MARK("Under the nut"),
-         TOEHOLD_MARK("What the nut bears on below. A washer begins as the widest for the bolt, a backing plate as "
+    form.kind({"below", phrase("Under the nut"),
+               phrase("What the nut bears on below. A washer begins as the widest for the bolt, a backing plate as "
                       "2 1/2 in square, 1/4 in thick.")},
-        now,
-        {{"none", TOEHOLD_MARK("Nothing: the wood itself")},
-         {"washer-below", TOEHOLD_MARK("Washer")},
-         {"backing-plate", TOEHOLD_MARK("Backing plate")}},
-        [&bolt, &catalog = form.catalog()](const std::string& chosen) {
-            bolt.below = std::monostate{};
-            if (chosen == "washer-below") {
-                bolt.below = model::Washer{washer_for(catalog, bolt_diameter(bolt, catalog))};
-            } else if (chosen == "backing-plate") {
-                bolt.below = model::BackingPlate{2.5, 2.5, 0.25, id_or_first(catalog.metals, "steel-a36")};
-            }
-        });
+              now,
+              {{"none", phrase("Nothing: the wood itself")},
+               {"washer-below", phrase("Washer")},
+               {"backing-plate", phrase("Backing plate")}},
+              [&bolt, &catalog = form.catalog()](const std::string& chosen) {
+                  bolt.below = std::monostate{};
+                  if (chosen == "washer-below") {
+                      bolt.below = model::Washer{washer_for(catalog, bolt_diameter(bolt, catalog))};
+                  } else if (chosen == "backing-plate") {
+                      bolt.below = model::BackingPlate{2.5, 2.5, 0.25, id_or_first(catalog.metals, "steel-a36")};
+                  }
+              });
 }
 
 void kind_fields(Form& form, model::ThroughBolt& bolt) {
-    form.pick({"size", TOEHOLD_MARK("Size"), TOEHOLD_MARK("Of the bolt, which is as long as it must be.")}, bolt.size,
+    form.pick({"size", phrase("Size"), phrase("Of the bolt, which is as long as it must be.")}, bolt.size,
               row_choices(form.catalog().bolts));
-    form.pick({"grade", TOEHOLD_MARK("Grade"), TOEHOLD_MARK("Of the bolt's steel.")}, bolt.grade,
+    form.pick({"grade", phrase("Grade"), phrase("Of the bolt's steel.")}, bolt.grade,
               row_choices(form.catalog().bolt_grades));
     below_field(form, bolt);
     if (auto* const washer = std::get_if<model::Washer>(&bolt.below)) {
-        form.pick({"washer-below", TOEHOLD_MARK("Washer below"), TOEHOLD_MARK("Between the wood and the nut.")},
-                  washer->size, row_choices(form.catalog().washers));
+        form.pick({"washer-below", phrase("Washer below"), phrase("Between the wood and the nut.")}, washer->size,
+                  row_choices(form.catalog().washers));
     }
     if (auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) backing_fields(form, *plate);
 }
 
 void kind_fields(Form& form, model::ReportedFastener& fastener) {
-    form.required_text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("Your own name for the fastener.")}, fastener.name);
-    form.text({"report", TOEHOLD_MARK("Report"),
-               TOEHOLD_MARK("Report, edition and table the values are from. Empty: not stated.")},
-              fastener.report);
-    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Outside, of the thread.")}, fastener.diameter_in);
+    form.required_text({"name", phrase("Name"), phrase("Your own name for the fastener.")}, fastener.name);
+    form.text(
+        {"report", phrase("Report"), phrase("Report, edition and table the values are from. Empty: not specified.")},
+        fastener.report);
+    form.length({"diameter", phrase("Diameter"), phrase("Outside, of the thread.")}, fastener.diameter_in);
     form.length(fastener_length, fastener.length_in);
-    form.length({"thread", TOEHOLD_MARK("Thread length"), TOEHOLD_MARK("Tip included.")}, fastener.thread_length_in);
-    form.given({"withdrawal", TOEHOLD_MARK("Allowable withdrawal"),
-                TOEHOLD_MARK("ASD, for each length of thread in the block. Empty: the report gives none.")},
+    form.length({"thread", phrase("Thread length"), phrase("Tip included.")}, fastener.thread_length_in);
+    form.given({"withdrawal", phrase("Allowable withdrawal"),
+                phrase("ASD, for each length of thread in the block. Empty: the report gives none.")},
                fastener.withdrawal_lb_per_in, Kind::force_per_length);
-    form.given({"tension", TOEHOLD_MARK("Allowable tension"),
-                TOEHOLD_MARK("ASD, of the fastener itself. Empty: the report gives none.")},
-               fastener.tension_lb, Kind::force);
-    form.given({"lateral", TOEHOLD_MARK("Allowable lateral force"),
-                TOEHOLD_MARK("ASD, as installed with its gap. Empty: the report gives none.")},
+    form.given(
+        {"tension", phrase("Allowable tension"), phrase("ASD, of the fastener itself. Empty: the report gives none.")},
+        fastener.tension_lb, Kind::force);
+    form.given({"lateral", phrase("Allowable lateral force"),
+                phrase("ASD, as installed with its gap. Empty: the report gives none.")},
                fastener.lateral_lb, Kind::force);
-    form.length({"minimum-penetration", TOEHOLD_MARK("Least penetration"),
-                 TOEHOLD_MARK("Into the block, by the report; 0 where it asks for none.")},
+    form.length({"minimum-penetration", phrase("Least penetration"),
+                 phrase("Into the block, by the report; 0 where it asks for none.")},
                 fastener.minimum_penetration_in, Range::not_negative);
-    form.given({"minimum-edge", TOEHOLD_MARK("Least edge distance"), TOEHOLD_MARK("Empty: the report gives none.")},
+    form.given({"minimum-edge", phrase("Least edge distance"), phrase("Empty: the report gives none.")},
                fastener.minimum_edge_in, Kind::length);
-    form.given({"minimum-end", TOEHOLD_MARK("Least end distance"), TOEHOLD_MARK("Empty: the report gives none.")},
+    form.given({"minimum-end", phrase("Least end distance"), phrase("Empty: the report gives none.")},
                fastener.minimum_end_in, Kind::length);
-    form.given({"minimum-spacing", TOEHOLD_MARK("Least spacing"), TOEHOLD_MARK("Empty: the report gives none.")},
+    form.given({"minimum-spacing", phrase("Least spacing"), phrase("Empty: the report gives none.")},
                fastener.minimum_spacing_in, Kind::length);
 }
 
 }  // namespace
 
 void fastener_fields(Form& form, model::AnchorGroup& group) {
-    form.kind({"fastener", TOEHOLD_MARK("Fastener"),
-               TOEHOLD_MARK("Another kind begins with the size nearest and the length as it was, 6 in after a bolt; a "
-                            "bolt with a washer below; a reported fastener without any allowable value.")},
+    form.kind({"fastener", phrase("Fastener"),
+               phrase("Another kind begins with the size nearest and the length as it was, 6 in after a bolt; a "
+                      "bolt with a washer below; a reported fastener without any allowable value.")},
               kinds()[group.fastener.index()].value, kinds(),
               [&group, &catalog = form.catalog()](const std::string& chosen) {
                   group.fastener = start_fastener(chosen, size_of(group.fastener, catalog), catalog);

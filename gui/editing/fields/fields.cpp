@@ -3,8 +3,6 @@
 #include "editing/fields/groups.h"
 #include "editing/parts/holes.h"
 
-#include <fmt/format.h>
-
 namespace toehold::editing {
 namespace {
 
@@ -24,9 +22,7 @@ Form describe(model::BaseDetail& detail, const catalog::Catalog& catalog, units:
     return form;
 }
 
-std::string step_for(const Field& field) {
-    return fmt::format("Change {} {}", in_a_sentence(field.group), in_a_sentence(field.label));
-}
+Phrase step_for(const Field& field) { return phrase("Change {}: {}", field.group, field.label); }
 
 }  // namespace
 
@@ -49,10 +45,10 @@ FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& cat
         if (!outcome.refusal.empty()) return {std::nullopt, {}, outcome.refusal};
         // A plate that was changed is no longer the one its document holds.
         if (!(on_deck(changed).plate == on_deck(detail).plate)) own_plate(changed);
-        const std::string step = outcome.step.empty() ? step_for(entry.field) : outcome.step;
+        const Phrase step = outcome.step.empty() ? step_for(entry.field) : outcome.step;
         return {std::move(changed), step, {}};
     }
-    return {std::nullopt, {}, fmt::format("This detail has no field {}.", path)};
+    return {std::nullopt, {}, phrase("This detail has no field {}.", path)};
 }
 
 }  // namespace toehold::editing

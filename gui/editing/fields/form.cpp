@@ -1,7 +1,5 @@
 #include "editing/fields/form.h"
 
-#include "editing/words.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -12,7 +10,7 @@ namespace toehold::editing {
 namespace {
 
 const std::vector<Choice>& yes_or_no() {
-    static const std::vector<Choice> choices{{"yes", TOEHOLD_MARK("Yes")}, {"no", TOEHOLD_MARK("No")}};
+    static const std::vector<Choice> choices{{"yes", phrase("Yes")}, {"no", phrase("No")}};
     return choices;
 }
 
@@ -20,7 +18,7 @@ const std::vector<Choice>& yes_or_no() {
 void keep_known(std::vector<Choice>& choices, const std::string& now) {
     const auto is_now = [&](const Choice& choice) { return choice.value == now; };
     if (now.empty() || std::any_of(choices.begin(), choices.end(), is_now)) return;
-    choices.insert(choices.begin(), {now, now + ": in none of the catalogs"});
+    choices.insert(choices.begin(), {now, phrase("{}: not in any catalog", now)});
 }
 
 }  // namespace
@@ -170,7 +168,7 @@ void Form::id(const Named& name, std::string& value, const std::vector<std::stri
         if (!read.value) return {read.refusal};
         const std::string old = std::exchange(value, *read.value);
         if (renamed) renamed(old);
-        return {{}, "Rename " + old + " to " + value};
+        return {{}, phrase("Rename {} to {}", old, value)};
     });
 }
 
@@ -192,8 +190,7 @@ void Form::yes_no(const Named& name, bool& value) {
 }
 
 void Form::optional_yes_no(const Named& name, std::optional<bool>& value) {
-    static constexpr std::array<Word<bool>, 2> words{
-        {{true, "yes", TOEHOLD_MARK("Yes")}, {false, "no", TOEHOLD_MARK("No")}}};
+    static const std::array<Word<bool>, 2> words{{{true, "yes", phrase("Yes")}, {false, "no", phrase("No")}}};
     optional_word(name, value, words);
     entries_.back().field.kind = FieldKind::yes_no;
 }
@@ -237,7 +234,7 @@ void Form::kind(const Named& name, const std::string& now, std::vector<Choice> c
     add_choice(name, now, std::move(choices), false, change);
 }
 
-void Form::list(const Named& name, std::size_t now, Limits limits, const std::function<std::string()>& add_one,
+void Form::list(const Named& name, std::size_t now, Limits limits, const std::function<Phrase()>& add_one,
                 const std::function<void()>& remove_one) {
     Field field = fresh(name, FieldKind::count);
     field.value = std::to_string(now);
@@ -247,9 +244,9 @@ void Form::list(const Named& name, std::size_t now, Limits limits, const std::fu
         const auto wanted = static_cast<std::size_t>(*read.value);
         for (std::size_t count = now; count > wanted; --count) remove_one();
         for (std::size_t count = now; count < wanted; ++count) {
-            if (const std::string refusal = add_one(); !refusal.empty()) return {refusal};
+            if (const Phrase refusal = add_one(); !refusal.empty()) return {refusal};
         }
-        return {{}, "Change " + in_a_sentence(label)};
+        return {{}, phrase("Change: {}", label)};
     };
     add(std::move(field), setter);
 }

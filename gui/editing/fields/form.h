@@ -15,18 +15,20 @@ namespace toehold::editing {
 
 /// The last step of a field's path, its name in the trade, and what it means.
 struct Named {
-    std::string step, label, help;
+    std::string step;
+    Phrase label, help;
 };
 
 /// Where fields stand: `path` without a slash at its end, the part they are of and further parts they concern.
 struct Heading {
-    std::string path, part, group;
+    std::string path, part;
+    Phrase group;
     std::vector<std::string> also = {};
 };
 
 struct Outcome {
-    std::string refusal;    ///< empty: done
-    std::string step = {};  ///< for the history; empty: `Change`, the heading and the label
+    Phrase refusal;    ///< empty: done
+    Phrase step = {};  ///< for the history; empty: the heading and the label
 };
 using Setter = std::function<Outcome(const std::string& text)>;
 
@@ -40,7 +42,7 @@ template <class Value>
 struct Word {
     Value value;
     const char* word;
-    const char* label;
+    Phrase label;
 };
 
 struct Limits {
@@ -71,7 +73,7 @@ class Form {
     void optional_factor(const Named& name, std::optional<double>& value);
     void count(const Named& name, int& value, Limits limits);
 
-    /// Empty: not stated.
+    /// Empty: not specified.
     void text(const Named& name, std::string& value, std::vector<Choice> suggestions = {});
     void required_text(const Named& name, std::string& value);
     /// `renamed` is told the old id, once the new one stands.
@@ -110,7 +112,7 @@ class Form {
         });
     }
     /// How many a list holds. `add` puts one more at its end or says why it cannot; `remove` takes the last.
-    void list(const Named& name, std::size_t now, Limits limits, const std::function<std::string()>& add,
+    void list(const Named& name, std::size_t now, Limits limits, const std::function<Phrase()>& add,
               const std::function<void()>& remove);
 
     /// For what none of the above can say; `field` holds what `fresh` gave and the rest.

@@ -4,7 +4,6 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 #include "editing/parts/members.h"
-#include "editing/words.h"
 #include "model/member.h"
 
 #include <fmt/format.h>
@@ -17,9 +16,9 @@ namespace {
 
 using SupportKind = model::JoistSupport::Kind;
 
-constexpr std::array<Word<SupportKind>, 2> support_kinds{
-    {{SupportKind::ledger, "ledger", TOEHOLD_MARK("Ledger: joists hang from its face")},
-     {SupportKind::beam, "beam", TOEHOLD_MARK("Beam or wall: joists lie on it")}}};
+const std::array<Word<SupportKind>, 2> support_kinds{
+    {{SupportKind::ledger, "ledger", phrase("Ledger: joists hang from its face")},
+     {SupportKind::beam, "beam", phrase("Beam or wall: joists lie on it")}}};
 constexpr double start_bearing_in = 3.0;
 constexpr int most = 50;
 
@@ -29,8 +28,8 @@ double joists_end(const model::Joists& joists, bool upper) {
     return upper ? joists.to_in.value_or(unknown_in) : joists.from_in.value_or(-unknown_in);
 }
 
-std::string add_rim(model::Framing& framing, const catalog::Catalog& catalog) {
-    if (!framing.joists) return "Number of rims can grow only where joists are described.";
+Phrase add_rim(model::Framing& framing, const catalog::Catalog& catalog) {
+    if (!framing.joists) return phrase("Number of rims can grow only where joists are described.");
     const Timber timber = start_timber(framing, catalog);
     const bool upper = framing.rims.empty();
     model::Rim rim;
@@ -49,8 +48,8 @@ std::string add_rim(model::Framing& framing, const catalog::Catalog& catalog) {
     return {};
 }
 
-std::string add_support(model::Framing& framing) {
-    if (!framing.joists) return "Number of supports can grow only where joists are described.";
+Phrase add_support(model::Framing& framing) {
+    if (!framing.joists) return phrase("Number of supports can grow only where joists are described.");
     model::JoistSupport support;
     support.id = free_member_id(framing, "S");
     if (framing.supports.empty()) {
@@ -70,11 +69,11 @@ double joist_depth(const model::Framing& framing) {
 }
 
 void one_rim(Form& form, model::Framing& framing, model::Rim& rim) {
-    form.at({fmt::format("framing/rim[{}]", rim.id), "rim " + rim.id, "Rim " + rim.id});
+    form.at({fmt::format("framing/rim[{}]", rim.id), "rim " + rim.id, phrase("Rim {}", rim.id)});
     member_id(form, framing, rim.id);
-    form.place({"at", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its centre line, along the joists.")}, rim.at_in);
-    form.place({"from", TOEHOLD_MARK("Lower end"), TOEHOLD_MARK("Across the joists.")}, rim.from_in);
-    form.place({"to", TOEHOLD_MARK("Upper end"), TOEHOLD_MARK("Across the joists.")}, rim.to_in);
+    form.place({"at", phrase("Place"), phrase("Of its center line, along the joists.")}, rim.at_in);
+    form.place({"from", phrase("Lower end"), phrase("Across the joists.")}, rim.from_in);
+    form.place({"to", phrase("Upper end"), phrase("Across the joists.")}, rim.to_in);
     piece_fields(form, piece_of(rim));
     plies_field(form, rim.plies);
     connection_fields(form, rim.connection, joist_depth(framing));
@@ -82,8 +81,8 @@ void one_rim(Form& form, model::Framing& framing, model::Rim& rim) {
 
 void support_kind(Form& form, model::JoistSupport& support) {
     const std::size_t before = form.entries().size();
-    form.word({"kind", TOEHOLD_MARK("Kind"), TOEHOLD_MARK("A beam begins with 3 in of bearing; a ledger has none.")},
-              support.kind, support_kinds);
+    form.word({"kind", phrase("Kind"), phrase("A beam begins with 3 in of bearing; a ledger has none.")}, support.kind,
+              support_kinds);
     form.after(before, [&support] {
         const bool ledger = support.kind == SupportKind::ledger;
         if (ledger) support.bearing_in = 0.0;
@@ -92,33 +91,32 @@ void support_kind(Form& form, model::JoistSupport& support) {
 }
 
 void one_support(Form& form, model::Framing& framing, model::JoistSupport& support) {
-    form.at({fmt::format("framing/support[{}]", support.id), "support " + support.id, "Support " + support.id});
-    form.id({"id", TOEHOLD_MARK("Id"),
-             TOEHOLD_MARK("A short name, unlike that of any other joist, rim, support or block.")},
+    form.at(
+        {fmt::format("framing/support[{}]", support.id), "support " + support.id, phrase("Support {}", support.id)});
+    form.id({"id", phrase("Id"), phrase("A short name, unlike that of any other joist, rim, support or block.")},
             support.id, framing_ids(framing, support.id));
     support_kind(form, support);
-    form.place({"at", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Along the joists.")}, support.at_in);
+    form.place({"at", phrase("Place"), phrase("Along the joists.")}, support.at_in);
     if (support.kind == SupportKind::beam) {
-        form.length({"bearing", TOEHOLD_MARK("Bearing"), TOEHOLD_MARK("Length of joist that lies on it.")},
-                    support.bearing_in);
+        form.length({"bearing", phrase("Bearing"), phrase("Length of joist that lies on it.")}, support.bearing_in);
     }
     connection_fields(form, support.connection, joist_depth(framing));
 }
 
 void counts(Form& form, model::Framing& framing) {
     form.list(
-        {"rim-count", TOEHOLD_MARK("Number of rims"),
-         TOEHOLD_MARK("The first begins at the upper end of the joists, more at the lower end, of the joists' "
-                      "section; a smaller number takes the last.")},
+        {"rim-count", phrase("Number of rims"),
+         phrase("The first begins at the upper end of the joists, more at the lower end, of the joists' "
+                "section; a smaller number takes the last.")},
         framing.rims.size(), {0, most}, [&framing, &catalog = form.catalog()] { return add_rim(framing, catalog); },
         [&framing] {
             follow_id(framing, framing.rims.back().id, {});
             framing.rims.pop_back();
         });
     form.list(
-        {"support-count", TOEHOLD_MARK("Number of supports"),
-         TOEHOLD_MARK("The first begins as a ledger at the lower end of the joists, more as beams with 3 in of "
-                      "bearing at the upper; a smaller number takes the last.")},
+        {"support-count", phrase("Number of supports"),
+         phrase("The first begins as a ledger at the lower end of the joists, more as beams with 3 in of "
+                "bearing at the upper; a smaller number takes the last.")},
         framing.supports.size(), {0, most}, [&framing] { return add_support(framing); },
         [&framing] { framing.supports.pop_back(); });
 }
@@ -141,23 +139,21 @@ void follow_id(model::Framing& framing, const std::string& old, const std::strin
 }
 
 void member_id(Form& form, model::Framing& framing, std::string& id) {
-    form.id({"id", TOEHOLD_MARK("Id"),
-             TOEHOLD_MARK("A short name, unlike that of any other joist, rim, support or block.")},
-            id, framing_ids(framing, id), [&framing, &id](const std::string& old) { follow_id(framing, old, id); });
+    form.id({"id", phrase("Id"), phrase("A short name, unlike that of any other joist, rim, support or block.")}, id,
+            framing_ids(framing, id), [&framing, &id](const std::string& old) { follow_id(framing, old, id); });
 }
 
 void piece_fields(Form& form, const Piece& piece) {
-    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Actual, in plan, of one piece.")}, piece.width_in);
-    form.length({"depth", TOEHOLD_MARK("Depth"), TOEHOLD_MARK("Actual, upright.")}, piece.depth_in);
-    form.pick({"species", TOEHOLD_MARK("Species"), TOEHOLD_MARK("Species of the wood.")}, piece.species,
+    form.length({"width", phrase("Width"), phrase("Actual, in plan, of one piece.")}, piece.width_in);
+    form.length({"depth", phrase("Depth"), phrase("Actual, upright.")}, piece.depth_in);
+    form.pick({"species", phrase("Species"), phrase("Species of the wood.")}, piece.species,
               row_choices(form.catalog().species));
-    form.pick({"grade", TOEHOLD_MARK("Grade"), TOEHOLD_MARK("Grade of the wood, of those known for the species.")},
-              piece.grade, grade_choices(form.catalog(), piece.species));
+    form.pick({"grade", phrase("Grade"), phrase("Grade of the wood, of those known for the species.")}, piece.grade,
+              grade_choices(form.catalog(), piece.species));
 }
 
 void plies_field(Form& form, int& plies) {
-    form.count({"plies", TOEHOLD_MARK("Pieces"), TOEHOLD_MARK("Side by side and nailed together, 1 to 4.")}, plies,
-               {1, 4});
+    form.count({"plies", phrase("Pieces"), phrase("Side by side and nailed together, 1 to 4.")}, plies, {1, 4});
 }
 
 Timber start_timber(const model::Framing& framing, const catalog::Catalog& catalog) {
@@ -173,9 +169,9 @@ Timber start_timber(const model::Framing& framing, const catalog::Catalog& catal
 }
 
 void framing_fields(Form& form, model::Framing& framing) {
-    form.at({"framing", "", TOEHOLD_MARK("Framing")});
-    form.yes_no({"treated", TOEHOLD_MARK("Preservative treated"),
-                 TOEHOLD_MARK("Treated lumber asks for corrosion protection of what is driven into it.")},
+    form.at({"framing", "", phrase("Framing")});
+    form.yes_no({"treated", phrase("Preservative treated"),
+                 phrase("Treated lumber asks for corrosion protection of what is driven into it.")},
                 framing.preservative_treated);
     joist_presence(form, framing);
     counts(form, framing);

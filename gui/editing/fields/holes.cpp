@@ -1,7 +1,6 @@
 #include "editing/parts/holes.h"
 #include "drawing/parts.h"
 #include "editing/fields/groups.h"
-#include "editing/words.h"
 #include "model/validate.h"
 
 #include <fmt/format.h>
@@ -55,12 +54,11 @@ void rename_in_groups(model::BaseDetail& detail, const std::string& old, const s
 }
 
 void shape_field(Form& form, model::Hole& hole) {
-    form.kind({"shape", TOEHOLD_MARK("Shape"),
-               TOEHOLD_MARK("A slot begins as wide as the hole and twice as long, along the rail; a round hole as wide "
-                            "as the slot.")},
+    form.kind({"shape", phrase("Shape"),
+               phrase("A slot begins as wide as the hole and twice as long, along the rail; a round hole as wide "
+                      "as the slot.")},
               std::holds_alternative<model::Slot>(hole.shape) ? "slot" : "hole",
-              {{"hole", TOEHOLD_MARK("Round hole")}, {"slot", TOEHOLD_MARK("Slot")}},
-              [&hole](const std::string& chosen) {
+              {{"hole", phrase("Round hole")}, {"slot", phrase("Slot")}}, [&hole](const std::string& chosen) {
                   if (chosen == "slot") {
                       const double diameter_in = std::get<model::RoundHole>(hole.shape).diameter_in;
                       hole.shape = model::Slot{2.0 * diameter_in, diameter_in, 0.0};
@@ -71,29 +69,27 @@ void shape_field(Form& form, model::Hole& hole) {
 }
 
 void size_fields(Form& form, model::RoundHole& hole) {
-    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Of the hole in the plate.")}, hole.diameter_in);
+    form.length({"diameter", phrase("Diameter"), phrase("Of the hole in the plate.")}, hole.diameter_in);
 }
 
 void size_fields(Form& form, model::Slot& slot) {
-    form.length({"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("From end to end, the round ends included.")},
-                slot.length_in);
-    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Across the slot.")}, slot.width_in);
-    form.zero_if_empty({"angle", TOEHOLD_MARK("Angle"),
-                        TOEHOLD_MARK("Of the slot's length from the rail, counter-clockwise. Empty: 0.")},
-                       slot.angle_deg, units::Kind::angle, Range::any);
+    form.length({"length", phrase("Length"), phrase("From end to end, the round ends included.")}, slot.length_in);
+    form.length({"width", phrase("Width"), phrase("Across the slot.")}, slot.width_in);
+    form.zero_if_empty(
+        {"angle", phrase("Angle"), phrase("Of the slot's length from the rail, counter-clockwise. Empty: 0.")},
+        slot.angle_deg, units::Kind::angle, Range::any);
 }
 
 void one_hole(Form& form, model::BaseDetail& detail, std::size_t index) {
     model::Hole& hole = on_deck(detail).plate.holes[index];
     std::vector<std::string> others = ids_of(on_deck(detail).plate.holes);
     others.erase(others.begin() + static_cast<std::ptrdiff_t>(index));
-    form.at({fmt::format("plate/hole[{}]", hole.id), drawing::anchor_part(hole.id), "Hole " + hole.id});
-    form.id({"id", TOEHOLD_MARK("Id"), TOEHOLD_MARK("A short name; the anchor in the hole carries it too.")}, hole.id,
-            others, [&detail, &hole](const std::string& old) { rename_in_groups(detail, old, hole.id); });
-    form.place({"x", TOEHOLD_MARK("Along the rail"), TOEHOLD_MARK("Of the hole's centre, from the post's centre.")},
+    form.at({fmt::format("plate/hole[{}]", hole.id), drawing::anchor_part(hole.id), phrase("Hole {}", hole.id)});
+    form.id({"id", phrase("Id"), phrase("A short name; the anchor in the hole carries it too.")}, hole.id, others,
+            [&detail, &hole](const std::string& old) { rename_in_groups(detail, old, hole.id); });
+    form.place({"x", phrase("Along the rail"), phrase("Of the hole's center, from the post's center.")},
                hole.center.x_in);
-    form.place({"y", TOEHOLD_MARK("Outward"),
-                TOEHOLD_MARK("Of the hole's centre, from the post's centre; negative is inward.")},
+    form.place({"y", phrase("Outward"), phrase("Of the hole's center, from the post's center; negative is inward.")},
                hole.center.y_in);
     shape_field(form, hole);
     std::visit([&](auto& shape) { size_fields(form, shape); }, hole.shape);
@@ -103,13 +99,13 @@ void one_hole(Form& form, model::BaseDetail& detail, std::size_t index) {
 
 void hole_count(Form& form, model::BaseDetail& detail) {
     form.list(
-        {"hole-count", TOEHOLD_MARK("Number of holes"),
-         TOEHOLD_MARK("A new hole is like the last and stands beside it; a smaller number takes the last, and "
-                      "its anchor.")},
+        {"hole-count", phrase("Number of holes"),
+         phrase("A new hole is like the last and stands beside it; a smaller number takes the last, and "
+                "its anchor.")},
         on_deck(detail).plate.holes.size(), {1, 100},
         [&detail] {
             add_hole_beside(detail);
-            return std::string();
+            return Phrase{};
         },
         [&detail] { remove_last_hole(detail); });
 }

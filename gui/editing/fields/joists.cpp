@@ -1,7 +1,6 @@
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
 #include "editing/parts/members.h"
-#include "editing/words.h"
 
 #include <fmt/format.h>
 
@@ -10,8 +9,8 @@
 namespace toehold::editing {
 namespace {
 
-constexpr std::array<Word<model::PlanAxis>, 2> axes{{{model::PlanAxis::x, "x", TOEHOLD_MARK("Along the rail")},
-                                                     {model::PlanAxis::y, "y", TOEHOLD_MARK("Square to the rail")}}};
+const std::array<Word<model::PlanAxis>, 2> axes{
+    {{model::PlanAxis::x, "x", phrase("Along the rail")}, {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
 constexpr double start_spacing_in = 16.0;
 
 model::Joists start_joists(const model::Framing& framing, const catalog::Catalog& catalog) {
@@ -40,7 +39,7 @@ void no_more_joists(model::Framing& framing) {
 }
 
 Heading all_joists(const model::Joists& joists) {
-    Heading heading{"framing/joists", {}, TOEHOLD_MARK("Joists")};
+    Heading heading{"framing/joists", {}, phrase("Joists")};
     for (const model::Joist& joist : joists.members) {
         if (heading.part.empty()) {
             heading.part = "joist " + joist.id;
@@ -55,47 +54,45 @@ void common_fields(Form& form, model::Framing& framing) {
     model::Joists& joists = *framing.joists;
     form.at(all_joists(joists));
     form.list(
-        {"count", TOEHOLD_MARK("Number of joists"),
-         TOEHOLD_MARK("A new one stands as far from the last as that from the one before; a smaller number takes "
-                      "the last.")},
+        {"count", phrase("Number of joists"),
+         phrase("A new one stands as far from the last as that from the one before; a smaller number takes "
+                "the last.")},
         joists.members.size(), {0, 50},
         [&framing] {
             add_joist(framing);
-            return std::string();
+            return Phrase{};
         },
         [&framing] {
             follow_id(framing, framing.joists->members.back().id, {});
             framing.joists->members.pop_back();
         });
-    form.word({"along", TOEHOLD_MARK("Run"), TOEHOLD_MARK("The way they run in plan.")}, joists.along, axes);
+    form.word({"along", phrase("Run"), phrase("The way they run in plan.")}, joists.along, axes);
     piece_fields(form, piece_of(joists));
-    const std::string ends = TOEHOLD_MARK("Along the joists. State both ends or neither. Empty: not described.");
-    form.optional_quantity({"from", TOEHOLD_MARK("Lower end"), ends}, joists.from_in, units::Kind::length, Range::any);
-    form.optional_quantity({"to", TOEHOLD_MARK("Upper end"), ends}, joists.to_in, units::Kind::length, Range::any);
+    const std::string ends = phrase("Along the joists. State both ends or neither. Empty: not described.");
+    form.optional_quantity({"from", phrase("Lower end"), ends}, joists.from_in, units::Kind::length, Range::any);
+    form.optional_quantity({"to", phrase("Upper end"), ends}, joists.to_in, units::Kind::length, Range::any);
 }
 
 }  // namespace
 
 void joist_presence(Form& form, model::Framing& framing) {
-    form.kind(
-        {"joists-given", TOEHOLD_MARK("Joists"),
-         TOEHOLD_MARK("Whether they are described; begin as two 16 in apart, 1 1/2 by 9 1/4 in, square to the rail. "
+    form.kind({"joists-given", phrase("Joists"),
+               phrase("Whether they are described; begin as two 16 in apart, 1 1/2 by 9 1/4 in, square to the rail. "
                       "Blocks that ended at a joist taken away are left with nothing to meet.")},
-        framing.joists ? "yes" : "no", {{"yes", TOEHOLD_MARK("Yes")}, {"no", TOEHOLD_MARK("No")}},
-        [&framing, &catalog = form.catalog()](const std::string& chosen) {
-            if (chosen == "yes") framing.joists = start_joists(framing, catalog);
-            if (chosen == "no") no_more_joists(framing);
-        });
+              framing.joists ? "yes" : "no", {{"yes", phrase("Yes")}, {"no", phrase("No")}},
+              [&framing, &catalog = form.catalog()](const std::string& chosen) {
+                  if (chosen == "yes") framing.joists = start_joists(framing, catalog);
+                  if (chosen == "no") no_more_joists(framing);
+              });
 }
 
 void joist_fields(Form& form, model::Framing& framing) {
     if (!framing.joists) return;
     common_fields(form, framing);
     for (model::Joist& joist : framing.joists->members) {
-        form.at({fmt::format("framing/joist[{}]", joist.id), "joist " + joist.id, "Joist " + joist.id});
+        form.at({fmt::format("framing/joist[{}]", joist.id), "joist " + joist.id, phrase("Joist {}", joist.id)});
         member_id(form, framing, joist.id);
-        form.place({"offset", TOEHOLD_MARK("Place"), TOEHOLD_MARK("Of its centre line, across the joists.")},
-                   joist.offset_in);
+        form.place({"offset", phrase("Place"), phrase("Of its center line, across the joists.")}, joist.offset_in);
         plies_field(form, joist.plies);
     }
 }

@@ -1,6 +1,5 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
-#include "editing/words.h"
 
 #include <fmt/format.h>
 
@@ -17,59 +16,58 @@ constexpr double start_board_in = 5.5;
 std::string shim_material(const catalog::Catalog& catalog) { return id_or_first(catalog.decking, "shim-hardwood"); }
 
 void fastening_fields(Form& form, model::DeckingFastening& fastening) {
-    form.at({"layers/decking/fasteners", "decking", TOEHOLD_MARK("Decking fasteners")});
-    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Of one screw or nail.")}, fastening.diameter_in);
-    form.length({"length", TOEHOLD_MARK("Length"), TOEHOLD_MARK("Of one screw or nail.")}, fastening.length_in);
-    form.count({"per-crossing", TOEHOLD_MARK("At each crossing"), TOEHOLD_MARK("Where one board crosses one joist.")},
+    form.at({"layers/decking/fasteners", "decking", phrase("Decking fasteners")});
+    form.length({"diameter", phrase("Diameter"), phrase("Of one screw or nail.")}, fastening.diameter_in);
+    form.length({"length", phrase("Length"), phrase("Of one screw or nail.")}, fastening.length_in);
+    form.count({"per-crossing", phrase("At each crossing"), phrase("Where one board crosses one joist.")},
                fastening.per_crossing, {1, 20});
-    form.length({"board", TOEHOLD_MARK("Board width"), TOEHOLD_MARK("Face width of one board.")},
-                fastening.board_width_in);
-    form.given({"lateral", TOEHOLD_MARK("Allowable lateral force"),
-                TOEHOLD_MARK("ASD, of one, where no standard gives it. Empty: not given; wood boards need none.")},
+    form.length({"board", phrase("Board width"), phrase("Face width of one board.")}, fastening.board_width_in);
+    form.given({"lateral", phrase("Allowable lateral force"),
+                phrase("ASD, of one, where no standard gives it. Empty: not given; wood boards need none.")},
                fastening.lateral_lb, Kind::force);
-    form.text({"report", TOEHOLD_MARK("Report"), TOEHOLD_MARK("Where that force comes from. Empty: not stated.")},
+    form.text({"report", phrase("Report"), phrase("Where that force comes from. Empty: not specified.")},
               fastening.report);
 }
 
 void decking_fields(Form& form, model::Decking& decking) {
-    form.at({"layers/decking", "decking", TOEHOLD_MARK("Decking")});
-    form.pick({"material", TOEHOLD_MARK("Material"), TOEHOLD_MARK("What the boards are of.")}, decking.material,
+    form.at({"layers/decking", "decking", phrase("Decking")});
+    form.pick({"material", phrase("Material"), phrase("What the boards are of.")}, decking.material,
               row_choices(form.catalog().decking));
-    form.length({"thickness", TOEHOLD_MARK("Thickness"), TOEHOLD_MARK("Actual, of the boards.")}, decking.thickness_in);
-    form.text({"evidence", TOEHOLD_MARK("Evidence"),
-               TOEHOLD_MARK("Standard or instructions the boards are installed to. Empty: not stated.")},
+    form.length({"thickness", phrase("Thickness"), phrase("Actual, of the boards.")}, decking.thickness_in);
+    form.text({"evidence", phrase("Evidence"),
+               phrase("Standard or instructions the boards are installed to. Empty: not specified.")},
               decking.evidence);
-    form.presence({"fastened", TOEHOLD_MARK("Fastened to the joists"),
-                   TOEHOLD_MARK("Whether what holds the boards is described; begins as two No. 8 screws, 2 1/2 in, in "
-                                "5 1/2 in boards. No: the boards count as lying loose.")},
+    form.presence({"fastened", phrase("Fastened to the joists"),
+                   phrase("Whether what holds the boards is described; begins as two No. 8 screws, 2 1/2 in, in "
+                          "5 1/2 in boards. No: the boards count as lying loose.")},
                   decking.fastening,
                   model::DeckingFastening{start_screw_diameter_in, start_screw_length_in, 2, start_board_in, 0.0, {}});
     if (decking.fastening) fastening_fields(form, *decking.fastening);
 }
 
 void one_shim(Form& form, model::Shim& shim, std::size_t number) {
-    form.at({fmt::format("layers/shim[{}]", number), fmt::format("shim {}", number), fmt::format("Shim {}", number)});
-    form.pick({"material", TOEHOLD_MARK("Material"), TOEHOLD_MARK("What the shim is of.")}, shim.material,
+    form.at({fmt::format("layers/shim[{}]", number), fmt::format("shim {}", number), phrase("Shim {}", number)});
+    form.pick({"material", phrase("Material"), phrase("What the shim is of.")}, shim.material,
               row_choices(form.catalog().decking));
-    form.length({"thickness", TOEHOLD_MARK("Thickness"), TOEHOLD_MARK("Of the shim, as packed.")}, shim.thickness_in);
+    form.length({"thickness", phrase("Thickness"), phrase("Of the shim, as packed.")}, shim.thickness_in);
 }
 
 }  // namespace
 
 void layer_fields(Form& form, model::Layers& layers) {
-    form.at({"layers", "decking", TOEHOLD_MARK("Layers")});
-    form.presence({"decking-given", TOEHOLD_MARK("Decking under the plate"),
-                   TOEHOLD_MARK("Begins as 1 in wood boards. No: the plate stands on the framing itself.")},
+    form.at({"layers", "decking", phrase("Layers")});
+    form.presence({"decking-given", phrase("Decking under the plate"),
+                   phrase("Begins as 1 in wood boards. No: the plate stands on the framing itself.")},
                   layers.decking,
                   model::Decking{id_or_first(form.catalog().decking, "wood-southern-pine"), 1.0, {}, std::nullopt});
     form.list(
-        {"shim-count", TOEHOLD_MARK("Number of shims"),
-         TOEHOLD_MARK("Packing between the decking and the framing, from above down. A new one is 1/4 in of "
-                      "hardwood; a smaller number takes the lowest.")},
+        {"shim-count", phrase("Number of shims"),
+         phrase("Packing between the decking and the framing, from above down. A new one is 1/4 in of "
+                "hardwood; a smaller number takes the lowest.")},
         layers.shims.size(), {0, 20},
         [&layers, &catalog = form.catalog()] {
             layers.shims.push_back({shim_material(catalog), 0.25});
-            return std::string();
+            return Phrase{};
         },
         [&layers] { layers.shims.pop_back(); });
     if (layers.decking) decking_fields(form, *layers.decking);

@@ -1,6 +1,5 @@
 // The pushes on the guard, and by which code and method they are judged.
 #include "editing/fields/groups.h"
-#include "editing/words.h"
 
 #include <fmt/format.h>
 
@@ -13,12 +12,12 @@ using units::Kind;
 
 constexpr double inches_per_foot = 12.0;
 
-constexpr std::array<Word<model::Directions>, 2> directions{
-    {{model::Directions::all_round, "all-round", TOEHOLD_MARK("From every direction")},
-     {model::Directions::outward, "outward", TOEHOLD_MARK("Outward only")}}};
+const std::array<Word<model::Directions>, 2> directions{
+    {{model::Directions::all_round, "all-round", phrase("From every direction")},
+     {model::Directions::outward, "outward", phrase("Outward only")}}};
 
-const Named down{"down", TOEHOLD_MARK("Downward at once"),
-                 TOEHOLD_MARK("Force down on the guard at the same time; negative is up. Empty: none.")};
+const Named down{"down", phrase("Downward at once"),
+                 phrase("Force down on the guard at the same time; negative is up. Empty: none.")};
 
 /// Along a rail the trade speaks of pounds a foot, or kilonewtons a metre; nobody of pounds an inch.
 std::string shown_along_rail(double push_lb_per_ft, units::System system) {
@@ -35,32 +34,32 @@ std::optional<double> typed_along_rail(const std::string& text, units::System sy
 }
 
 void push_along_rail(Form& form, double& push_lb_per_ft) {
-    Field field = form.fresh(
-        {"push", TOEHOLD_MARK("Push along the rail"), TOEHOLD_MARK("Horizontal force on each length of the top rail.")},
-        FieldKind::quantity);
+    Field field =
+        form.fresh({"push", phrase("Push along the rail"), phrase("Horizontal force on each length of the top rail.")},
+                   FieldKind::quantity);
     field.quantity = units::Kind::force_per_length;
     field.value = shown_along_rail(push_lb_per_ft, form.system());
     form.add(std::move(field), [&push_lb_per_ft, system = form.system()](const std::string& text) -> Outcome {
         const std::optional<double> read = typed_along_rail(text, system);
         const char* const alone = system == units::System::us ? "plf" : "kN/m";
         if (!read) {
-            return {fmt::format("Push along the rail takes {}; a number alone counts as {}.",
-                                units::accepted(units::Kind::force_per_length), alone)};
+            return {phrase("Push along the rail takes {}; a number alone counts as {}.",
+                           units::accepted(units::Kind::force_per_length), alone)};
         }
-        if (!(*read > 0.0)) return {"Push along the rail must be more than zero."};
+        if (!(*read > 0.0)) return {phrase("Push along the rail must be more than zero.")};
         push_lb_per_ft = *read;
         return {};
     });
 }
 
 void rail_taken(Form& form, double& spacing_ft) {
-    Field field = form.fresh({"spacing", TOEHOLD_MARK("Rail taken by the post"),
-                              TOEHOLD_MARK("Length of rail whose push this post takes: the spacing of posts.")},
+    Field field = form.fresh({"spacing", phrase("Rail taken by the post"),
+                              phrase("Length of rail whose push this post takes: the spacing of posts.")},
                              FieldKind::quantity);
     field.value = shown(spacing_ft * inches_per_foot, units::Kind::length, form.system());
     form.add(std::move(field), [&spacing_ft, system = form.system()](const std::string& text) -> Outcome {
         const Reading<double> read =
-            read_quantity("Rail taken by the post", text, units::Kind::length, system, Range::positive);
+            read_quantity(phrase("Rail taken by the post"), text, units::Kind::length, system, Range::positive);
         if (!read.value) return {read.refusal};
         spacing_ft = *read.value / inches_per_foot;
         return {};
@@ -68,30 +67,29 @@ void rail_taken(Form& form, double& spacing_ft) {
 }
 
 void concentrated_fields(Form& form, model::ConcentratedLoad& load) {
-    form.at({"loads/concentrated", "push", TOEHOLD_MARK("Concentrated push")});
-    form.quantity({"push", TOEHOLD_MARK("Push"), TOEHOLD_MARK("Horizontal force at the top of the guard.")},
-                  load.push_lb, units::Kind::force);
+    form.at({"loads/concentrated", "push", phrase("Concentrated push")});
+    form.quantity({"push", phrase("Push"), phrase("Horizontal force at the top of the guard.")}, load.push_lb,
+                  units::Kind::force);
     form.zero_if_empty(down, load.down_lb, units::Kind::force, Range::any);
 }
 
 void line_fields(Form& form, model::LineLoad& load) {
-    form.at({"loads/line", "push", TOEHOLD_MARK("Push along the rail")});
+    form.at({"loads/line", "push", phrase("Push along the rail")});
     push_along_rail(form, load.push_lb_per_ft);
     rail_taken(form, load.spacing_ft);
     form.zero_if_empty(down, load.down_lb, units::Kind::force, Range::any);
 }
 
 void user_fields(Form& form, model::UserLoad& load, std::size_t number) {
-    form.at({fmt::format("loads/user[{}]", number), "push", fmt::format("Load {}", number)});
-    form.required_text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("What the load is called in the results.")},
-                       load.name);
-    form.quantity({"push", TOEHOLD_MARK("Push"), TOEHOLD_MARK("Horizontal force; 0 where there is none.")},
-                  load.push_lb, units::Kind::force, Range::not_negative);
+    form.at({fmt::format("loads/user[{}]", number), "push", phrase("Load {}", number)});
+    form.required_text({"name", phrase("Name"), phrase("What the load is called in the results.")}, load.name);
+    form.quantity({"push", phrase("Push"), phrase("Horizontal force; 0 where there is none.")}, load.push_lb,
+                  units::Kind::force, Range::not_negative);
     form.zero_if_empty(down, load.down_lb, units::Kind::force, Range::any);
-    form.optional_quantity({"height", TOEHOLD_MARK("Height"),
-                            TOEHOLD_MARK("Of the push above the walking surface. Empty: the top of the guard.")},
-                           load.height_in, units::Kind::length);
-    form.text({"source", TOEHOLD_MARK("Source"), TOEHOLD_MARK("Where the load comes from. Empty: stated by the user.")},
+    form.optional_quantity(
+        {"height", phrase("Height"), phrase("Of the push above the walking surface. Empty: the top of the guard.")},
+        load.height_in, units::Kind::length);
+    form.text({"source", phrase("Source"), phrase("Where the load comes from. Empty: stated by the user.")},
               load.source);
 }
 
@@ -105,89 +103,85 @@ void load_presence(Form& form, const Named& name, model::Loads& loads, std::opti
     form.after(before, [&loads] { mark_stated(loads); });
 }
 
-constexpr std::array<Word<model::Method>, 2> methods{
-    {{model::Method::asd, "ASD", TOEHOLD_MARK("ASD: allowable stress design")},
-     {model::Method::lrfd, "LRFD", TOEHOLD_MARK("LRFD: load and resistance factors")}}};
-constexpr std::array<Word<model::Moisture>, 3> moistures{
-    {{model::Moisture::wet, "wet", TOEHOLD_MARK("Wet")},
-     {model::Moisture::dry, "dry", TOEHOLD_MARK("Dry: at most 19 %, built and in service")},
-     {model::Moisture::dried_in_service, "dried-in-service", TOEHOLD_MARK("Built wet, dry in service")}}};
-constexpr std::array<Word<model::Temperature>, 3> temperatures{
-    {{model::Temperature::to_100F, "to-100F", TOEHOLD_MARK("To 100 F (38 C)")},
-     {model::Temperature::to_125F, "to-125F", TOEHOLD_MARK("Above 100 F, to 125 F (52 C)")},
-     {model::Temperature::to_150F, "to-150F", TOEHOLD_MARK("Above 125 F, to 150 F (66 C)")}}};
-constexpr std::array<Word<model::DeckingInShear>, 2> decking_in_shear{
-    {{model::DeckingInShear::gap, "gap", TOEHOLD_MARK("Gap: the boards hold no shank")},
-     {model::DeckingInShear::bearing, "bearing", TOEHOLD_MARK("Bearing: wood round the shank")}}};
-constexpr std::array<Word<model::PlateBehaviour>, 2> plates{
-    {{model::PlateBehaviour::flexible, "flexible", TOEHOLD_MARK("Flexible: the plate bends")},
-     {model::PlateBehaviour::rigid, "rigid", TOEHOLD_MARK("Rigid")}}};
-constexpr std::array<Word<model::BuildingCode>, 2> codes{
-    {{model::BuildingCode::irc_2021, "IRC-2021", TOEHOLD_MARK("IRC 2021")},
-     {model::BuildingCode::ibc_2021, "IBC-2021", TOEHOLD_MARK("IBC 2021")}}};
+const std::array<Word<model::Method>, 2> methods{
+    {{model::Method::asd, "ASD", phrase("ASD: allowable stress design")},
+     {model::Method::lrfd, "LRFD", phrase("LRFD: load and resistance factors")}}};
+const std::array<Word<model::Moisture>, 3> moistures{
+    {{model::Moisture::wet, "wet", phrase("Wet")},
+     {model::Moisture::dry, "dry", phrase("Dry: at most 19 %, built and in service")},
+     {model::Moisture::dried_in_service, "dried-in-service", phrase("Built wet, dry in service")}}};
+const std::array<Word<model::Temperature>, 3> temperatures{
+    {{model::Temperature::to_100F, "to-100F", phrase("To 100 F (38 C)")},
+     {model::Temperature::to_125F, "to-125F", phrase("Above 100 F, to 125 F (52 C)")},
+     {model::Temperature::to_150F, "to-150F", phrase("Above 125 F, to 150 F (66 C)")}}};
+const std::array<Word<model::DeckingInShear>, 2> decking_in_shear{
+    {{model::DeckingInShear::gap, "gap", phrase("Gap: the boards hold no shank")},
+     {model::DeckingInShear::bearing, "bearing", phrase("Bearing: wood round the shank")}}};
+const std::array<Word<model::PlateBehaviour>, 2> plates{
+    {{model::PlateBehaviour::flexible, "flexible", phrase("Flexible: the plate bends")},
+     {model::PlateBehaviour::rigid, "rigid", phrase("Rigid")}}};
+const std::array<Word<model::BuildingCode>, 2> codes{{{model::BuildingCode::irc_2021, "IRC-2021", phrase("IRC 2021")},
+                                                      {model::BuildingCode::ibc_2021, "IBC-2021", phrase("IBC 2021")}}};
 
 const model::FixedStiffness start_stiffness{25000.0, 50000.0, "reason not yet stated"};
 
 void method_fields(Form& form, model::Basis& basis) {
-    form.word({"method", TOEHOLD_MARK("Method"), TOEHOLD_MARK("How loads and resistances are compared.")}, basis.method,
-              methods);
-    form.optional_factor({"load-duration", TOEHOLD_MARK("Load duration factor"),
-                          TOEHOLD_MARK("CD, of ASD, from 0.9 to 1.6. Empty: 1.0.")},
-                         basis.load_duration);
-    form.optional_factor({"time-effect", TOEHOLD_MARK("Time effect factor"),
-                          TOEHOLD_MARK("Lambda, of LRFD, from 0.6 to 1.0. Empty: 0.8.")},
-                         basis.time_effect);
-    form.optional_word({"code", TOEHOLD_MARK("Code"), TOEHOLD_MARK("Empty: IBC 2021.")}, basis.code, codes);
+    form.word({"method", phrase("Method"), phrase("How loads and resistances are compared.")}, basis.method, methods);
+    form.optional_factor(
+        {"load-duration", phrase("Load duration factor"), phrase("CD, of ASD, from 0.9 to 1.6. Empty: 1.0.")},
+        basis.load_duration);
+    form.optional_factor(
+        {"time-effect", phrase("Time effect factor"), phrase("Lambda, of LRFD, from 0.6 to 1.0. Empty: 0.8.")},
+        basis.time_effect);
+    form.optional_word({"code", phrase("Code"), phrase("Empty: IBC 2021.")}, basis.code, codes);
 }
 
 void wood_fields(Form& form, model::Basis& basis) {
-    form.optional_word({"moisture", TOEHOLD_MARK("Moisture"), TOEHOLD_MARK("Of the wood. Empty: wet.")}, basis.moisture,
-                       moistures);
+    form.optional_word({"moisture", phrase("Moisture"), phrase("Of the wood. Empty: wet.")}, basis.moisture, moistures);
     form.optional_word(
-        {"temperature", TOEHOLD_MARK("Temperature"), TOEHOLD_MARK("That the wood stays at for long. Empty: to 100 F.")},
+        {"temperature", phrase("Temperature"), phrase("That the wood stays at for long. Empty: to 100 F.")},
         basis.temperature, temperatures);
-    form.optional_yes_no({"incised", TOEHOLD_MARK("Incised"),
-                          TOEHOLD_MARK("Whether the wood is incised for its treatment. Empty: it is.")},
-                         basis.incised);
-    form.optional_word({"decking-in-shear", TOEHOLD_MARK("Decking in shear"),
-                        TOEHOLD_MARK("Whether the boards count as wood round the shank. Empty: a gap.")},
+    form.optional_yes_no(
+        {"incised", phrase("Incised"), phrase("Whether the wood is incised for its treatment. Empty: it is.")},
+        basis.incised);
+    form.optional_word({"decking-in-shear", phrase("Decking in shear"),
+                        phrase("Whether the boards count as wood round the shank. Empty: a gap.")},
                        basis.decking_in_shear, decking_in_shear);
 }
 
 void stiffness_fields(Form& form, model::FixedStiffness& stiffness) {
-    form.at({"basis/fixed-stiffness", "", TOEHOLD_MARK("Fixed stiffness")});
-    form.quantity({"bed", TOEHOLD_MARK("Bed"), TOEHOLD_MARK("Pressure under the plate for each length it sinks.")},
+    form.at({"basis/fixed-stiffness", "", phrase("Fixed stiffness")});
+    form.quantity({"bed", phrase("Bed"), phrase("Pressure under the plate for each length it sinks.")},
                   stiffness.bed_psi_per_in, Kind::bed_stiffness);
-    form.quantity({"anchor", TOEHOLD_MARK("Anchor"), TOEHOLD_MARK("Pull of every anchor for each length it gives.")},
+    form.quantity({"anchor", phrase("Anchor"), phrase("Pull of every anchor for each length it gives.")},
                   stiffness.anchor_lb_per_in, Kind::force_per_length);
-    form.required_text({"reason", TOEHOLD_MARK("Reason"), TOEHOLD_MARK("Why these and not the computed ones.")},
-                       stiffness.reason);
+    form.required_text({"reason", phrase("Reason"), phrase("Why these and not the computed ones.")}, stiffness.reason);
 }
 
 }  // namespace
 
 void load_fields(Form& form, model::Loads& loads) {
-    form.at({"loads", "push", TOEHOLD_MARK("Loads")});
-    form.word({"directions", TOEHOLD_MARK("Directions"), TOEHOLD_MARK("From where the pushes come.")}, loads.directions,
+    form.at({"loads", "push", phrase("Loads")});
+    form.word({"directions", phrase("Directions"), phrase("From where the pushes come.")}, loads.directions,
               directions);
     load_presence(form,
-                  {"concentrated", TOEHOLD_MARK("Concentrated push"),
-                   TOEHOLD_MARK("Whether one is stated; begins as 200 lb. With no load stated at all, 200 lb at the "
-                                "top of the guard is assumed.")},
+                  {"concentrated", phrase("Concentrated push"),
+                   phrase("Whether one is stated; begins as 200 lb. With no load stated at all, 200 lb at the "
+                          "top of the guard is assumed.")},
                   loads, loads.concentrated, model::ConcentratedLoad{});
-    load_presence(form,
-                  {"line", TOEHOLD_MARK("Push along the rail"),
-                   TOEHOLD_MARK("Whether one is stated; begins as 50 plf over 6 ft of rail.")},
-                  loads, loads.line, model::LineLoad{50.0, 6.0, 0.0});
+    load_presence(
+        form,
+        {"line", phrase("Push along the rail"), phrase("Whether one is stated; begins as 50 plf over 6 ft of rail.")},
+        loads, loads.line, model::LineLoad{50.0, 6.0, 0.0});
     const std::size_t before = form.entries().size();
     form.list(
-        {"user-count", TOEHOLD_MARK("Number of other loads"),
-         TOEHOLD_MARK("Each further load, by its name. One begins with 200 lb; a smaller number takes the last.")},
+        {"user-count", phrase("Number of other loads"),
+         phrase("Each further load, by its name. One begins with 200 lb; a smaller number takes the last.")},
         loads.user.size(), {0, 20},
         [&loads] {
             loads.user.push_back(
                 {fmt::format("Load {}", loads.user.size() + 1), 200.0, 0.0, std::nullopt, std::string()});
-            return std::string();
+            return Phrase{};
         },
         [&loads] { loads.user.pop_back(); });
     form.after(before, [&loads] { mark_stated(loads); });
@@ -197,15 +191,15 @@ void load_fields(Form& form, model::Loads& loads) {
 }
 
 void basis_fields(Form& form, model::Basis& basis) {
-    form.at({"basis", "", TOEHOLD_MARK("Basis")});
+    form.at({"basis", "", phrase("Basis")});
     method_fields(form, basis);
     wood_fields(form, basis);
-    form.optional_word({"plate", TOEHOLD_MARK("Plate taken as"),
-                        TOEHOLD_MARK("How the plate shares a push among its anchors. Empty: flexible.")},
-                       basis.plate, plates);
-    form.presence({"fixed", TOEHOLD_MARK("Stiffness fixed"),
-                   TOEHOLD_MARK("Whether yours replaces the computed one and its range; begins as 25000 psi/in of bed "
-                                "and 50000 lb/in an anchor, for you to replace, with the reason.")},
+    form.optional_word(
+        {"plate", phrase("Plate taken as"), phrase("How the plate shares a push among its anchors. Empty: flexible.")},
+        basis.plate, plates);
+    form.presence({"fixed", phrase("Stiffness fixed"),
+                   phrase("Whether yours replaces the computed one and its range; begins as 25000 psi/in of bed "
+                          "and 50000 lb/in an anchor, for you to replace, with the reason.")},
                   basis.stiffness, start_stiffness);
     if (basis.stiffness) stiffness_fields(form, *basis.stiffness);
 }

@@ -2,7 +2,6 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 #include "editing/parts/outline_shape.h"
-#include "editing/words.h"
 
 #include <fmt/format.h>
 
@@ -14,22 +13,22 @@ namespace {
 /// The document the plate is from: naming one refers to it, naming none puts the plate into the detail.
 void document_field(Form& form, model::BaseDetail& detail) {
     Field field = form.fresh(
-        {"file", TOEHOLD_MARK("Plate document"),
-         TOEHOLD_MARK(
+        {"file", phrase("Plate document"),
+         phrase(
              "The plate document, named from the detail's folder, that holds this plate. Kept only while it "
              "gives the plate as drawn. Empty, and once the plate is changed: the plate stands in the detail itself.")},
         FieldKind::text);
     field.may_be_empty = true;
     if (on_deck(detail).plate_reference) field.value = on_deck(detail).plate_reference->file;
     form.add(std::move(field), [&detail](const std::string& text) -> Outcome {
-        const Reading<std::string> read = read_words("Plate document", text);
+        const Reading<std::string> read = read_words(phrase("Plate document"), text);
         if (!read.value) return {read.refusal};
         if (read.value->empty()) {
             on_deck(detail).plate_reference.reset();
             return {};
         }
         if (!on_deck(detail).plate_reference && on_deck(detail).plate.id.empty()) {
-            return {"Plate document takes a plate by its id: give the plate an id first."};
+            return {phrase("Plate document takes a plate by its id: give the plate an id first.")};
         }
         if (!on_deck(detail).plate_reference)
             on_deck(detail).plate_reference = model::PlateReference{{}, on_deck(detail).plate.id, {}, {}};
@@ -39,11 +38,10 @@ void document_field(Form& form, model::BaseDetail& detail) {
 }
 
 void pin_field(Form& form, model::PlateReference& reference) {
-    Field field =
-        form.fresh({"sha256", TOEHOLD_MARK("Pinned to"),
-                    TOEHOLD_MARK("SHA-256 of the plate this detail was made with, 64 digits; listed is that of "
-                                 "the plate as found. Empty: not pinned, and a change of it goes unseen.")},
-                   FieldKind::text);
+    Field field = form.fresh({"sha256", phrase("Pinned to"),
+                              phrase("SHA-256 of the plate this detail was made with, 64 digits; listed is that of "
+                                     "the plate as found. Empty: not pinned, and a change of it goes unseen.")},
+                             FieldKind::text);
     field.value = reference.sha256;
     field.may_be_empty = true;
     if (!reference.found_sha256.empty()) field.choices = id_choices({reference.found_sha256});
@@ -52,7 +50,7 @@ void pin_field(Form& form, model::PlateReference& reference) {
         constexpr std::size_t digits = 64;
         const bool all = digest.find_first_not_of("0123456789abcdef") == std::string::npos;
         if (!digest.empty() && (digest.size() != digits || !all)) {
-            return {"Pinned to takes 64 hexadecimal digits in lower case."};
+            return {phrase("Pinned to takes 64 hexadecimal digits in lower case.")};
         }
         reference.sha256 = digest;
         return {};
@@ -60,18 +58,17 @@ void pin_field(Form& form, model::PlateReference& reference) {
 }
 
 void reference_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"plate/from", "plate", TOEHOLD_MARK("Plate")});
+    form.at({"plate/from", "plate", phrase("Plate")});
     document_field(form, detail);
     if (!on_deck(detail).plate_reference) return;
-    form.id({"id", TOEHOLD_MARK("Plate in the document"), TOEHOLD_MARK("Id of the plate in its document.")},
+    form.id({"id", phrase("Plate in the document"), phrase("Id of the plate in its document.")},
             on_deck(detail).plate_reference->id, {});
     pin_field(form, *on_deck(detail).plate_reference);
 }
 
 void optional_id(Form& form, std::string& id) {
     Field field = form.fresh(
-        {"id", TOEHOLD_MARK("Id"), TOEHOLD_MARK("A short name, unique in a plate document. Empty: it has none.")},
-        FieldKind::text);
+        {"id", phrase("Id"), phrase("A short name, unique in a plate document. Empty: it has none.")}, FieldKind::text);
     field.value = id;
     field.may_be_empty = true;
     form.add(std::move(field), [&id](const std::string& text) -> Outcome {
@@ -79,17 +76,15 @@ void optional_id(Form& form, std::string& id) {
             id.clear();
             return {};
         }
-        const Reading<std::string> read = read_id("Id", text, {});
+        const Reading<std::string> read = read_id(phrase("Id"), text, {});
         if (!read.value) return {read.refusal};
         id = *read.value;
         return {};
     });
 }
 
-const Named center_x{"x", TOEHOLD_MARK("Centre along the rail"),
-                     TOEHOLD_MARK("Of the outline, from the post's centre. Empty: 0.")};
-const Named center_y{"y", TOEHOLD_MARK("Centre outward"),
-                     TOEHOLD_MARK("Of the outline, from the post's centre. Empty: 0.")};
+const Named center_x{"x", phrase("Center along the rail"), phrase("Of the outline, from the post's center. Empty: 0.")};
+const Named center_y{"y", phrase("Center outward"), phrase("Of the outline, from the post's center. Empty: 0.")};
 
 model::RectangleOutline box_round(const model::Outline& outline) {
     const Extent extent = extent_of(outline);
@@ -118,36 +113,35 @@ void center(Form& form, model::Position& at) {
 }
 
 void shape_fields(Form& form, model::RectangleOutline& outline) {
-    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Along the rail.")}, outline.width_in);
-    form.length({"depth", TOEHOLD_MARK("Depth"), TOEHOLD_MARK("Square to the rail.")}, outline.depth_in);
-    form.zero_if_empty(
-        {"corner-radius", TOEHOLD_MARK("Corner radius"), TOEHOLD_MARK("Of each corner. Empty: 0, square corners.")},
-        outline.corner_radius_in, units::Kind::length, Range::not_negative);
+    form.length({"width", phrase("Width"), phrase("Along the rail.")}, outline.width_in);
+    form.length({"depth", phrase("Depth"), phrase("Square to the rail.")}, outline.depth_in);
+    form.zero_if_empty({"corner-radius", phrase("Corner radius"), phrase("Of each corner. Empty: 0, square corners.")},
+                       outline.corner_radius_in, units::Kind::length, Range::not_negative);
     center(form, outline.center);
 }
 
 void shape_fields(Form& form, model::CircleOutline& outline) {
-    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Of the round plate.")}, outline.diameter_in);
+    form.length({"diameter", phrase("Diameter"), phrase("Of the round plate.")}, outline.diameter_in);
     center(form, outline.center);
 }
 
 void shape_fields(Form& form, model::PolygonOutline& outline) {
     std::vector<model::Position>& corners = outline.corners;
     form.list(
-        {"corner-count", TOEHOLD_MARK("Number of corners"),
-         TOEHOLD_MARK("A new corner stands in the middle of the last side; a smaller number takes the last.")},
+        {"corner-count", phrase("Number of corners"),
+         phrase("A new corner stands in the middle of the last side; a smaller number takes the last.")},
         corners.size(), {3, 400},
         [&corners] {
             const model::Position first = corners.front();
             const model::Position last = corners.back();
             corners.push_back({0.5 * (first.x_in + last.x_in), 0.5 * (first.y_in + last.y_in)});
-            return std::string();
+            return Phrase{};
         },
         [&corners] { corners.pop_back(); });
     for (std::size_t index = 0; index < corners.size(); ++index) {
-        form.at({fmt::format("plate/corner[{}]", index + 1), "plate", fmt::format("Corner {}", index + 1)});
-        form.place({"x", TOEHOLD_MARK("Along the rail"), TOEHOLD_MARK("From the post's centre.")}, corners[index].x_in);
-        form.place({"y", TOEHOLD_MARK("Outward"), TOEHOLD_MARK("From the post's centre; negative is inward.")},
+        form.at({fmt::format("plate/corner[{}]", index + 1), "plate", phrase("Corner {}", index + 1)});
+        form.place({"x", phrase("Along the rail"), phrase("From the post's center.")}, corners[index].x_in);
+        form.place({"y", phrase("Outward"), phrase("From the post's center; negative is inward.")},
                    corners[index].y_in);
     }
 }
@@ -162,26 +156,23 @@ std::string word_for(const model::Outline& outline) {
 void plate_fields(Form& form, model::BaseDetail& detail) {
     reference_fields(form, detail);
     model::Plate& plate = on_deck(detail).plate;
-    form.at({"plate", "plate", TOEHOLD_MARK("Plate")});
+    form.at({"plate", "plate", phrase("Plate")});
     optional_id(form, plate.id);
-    form.text({"name", TOEHOLD_MARK("Name"), TOEHOLD_MARK("What the plate is called. Empty: it has no name.")},
-              plate.name);
-    form.pick({"metal", TOEHOLD_MARK("Metal"), TOEHOLD_MARK("Its strength is looked up in the catalogs.")}, plate.metal,
+    form.text({"name", phrase("Name"), phrase("What the plate is called. Empty: it has no name.")}, plate.name);
+    form.pick({"metal", phrase("Metal"), phrase("Its strength is looked up in the catalogs.")}, plate.metal,
               row_choices(form.catalog().metals));
-    form.length({"thickness", TOEHOLD_MARK("Thickness"), TOEHOLD_MARK("Of the plate.")}, plate.thickness_in);
+    form.length({"thickness", phrase("Thickness"), phrase("Of the plate.")}, plate.thickness_in);
     hole_count(form, detail);
     outline_fields(form, plate.outline);
     hole_fields(form, detail);
 }
 
 void outline_fields(Form& form, model::Outline& outline) {
-    form.kind({"outline", TOEHOLD_MARK("Outline"),
-               TOEHOLD_MARK("A rectangle begins as the box round the plate, a circle as the one round that box, a "
-                            "polygon with square corners, or 24 in a circle.")},
+    form.kind({"outline", phrase("Outline"),
+               phrase("A rectangle begins as the box round the plate, a circle as the one round that box, a "
+                      "polygon with square corners, or 24 in a circle.")},
               word_for(outline),
-              {{"rectangle", TOEHOLD_MARK("Rectangle")},
-               {"circle", TOEHOLD_MARK("Circle")},
-               {"polygon", TOEHOLD_MARK("Free corners")}},
+              {{"rectangle", phrase("Rectangle")}, {"circle", phrase("Circle")}, {"polygon", phrase("Free corners")}},
               [&outline](const std::string& chosen) { change_outline(outline, chosen); });
     std::visit([&](auto& shape) { shape_fields(form, shape); }, outline);
 }

@@ -1,7 +1,6 @@
 // The guard and its post, with the weld at its foot.
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
-#include "editing/words.h"
 
 #include <algorithm>
 #include <array>
@@ -9,19 +8,18 @@
 namespace toehold::editing {
 namespace {
 
-constexpr std::array<Word<model::Occupancy>, 2> occupancies{
-    {{model::Occupancy::one_and_two_family, "one-and-two-family", TOEHOLD_MARK("One- or two-family dwelling")},
-     {model::Occupancy::other, "other", TOEHOLD_MARK("Any other")}}};
+const std::array<Word<model::Occupancy>, 2> occupancies{
+    {{model::Occupancy::one_and_two_family, "one-and-two-family", phrase("One- or two-family dwelling")},
+     {model::Occupancy::other, "other", phrase("Any other")}}};
 
 enum class Shape { square_tube, rectangular_tube, round_tube, wood };
-constexpr std::array<Word<Shape>, 4> shapes{
-    {{Shape::square_tube, "square-tube", TOEHOLD_MARK("Square tube")},
-     {Shape::rectangular_tube, "rectangular-tube", TOEHOLD_MARK("Rectangular tube")},
-     {Shape::round_tube, "round-tube", TOEHOLD_MARK("Round tube")},
-     {Shape::wood, "wood", TOEHOLD_MARK("Wood post in a shoe")}}};
-constexpr std::array<Word<model::ShoeAttachment>, 2> attachments{
-    {{model::ShoeAttachment::welded, "welded", TOEHOLD_MARK("Welded to the plate")},
-     {model::ShoeAttachment::bolted, "bolted", TOEHOLD_MARK("Bolted to the plate")}}};
+const std::array<Word<Shape>, 4> shapes{{{Shape::square_tube, "square-tube", phrase("Square tube")},
+                                         {Shape::rectangular_tube, "rectangular-tube", phrase("Rectangular tube")},
+                                         {Shape::round_tube, "round-tube", phrase("Round tube")},
+                                         {Shape::wood, "wood", phrase("Wood post in a shoe")}}};
+const std::array<Word<model::ShoeAttachment>, 2> attachments{
+    {{model::ShoeAttachment::welded, "welded", phrase("Welded to the plate")},
+     {model::ShoeAttachment::bolted, "bolted", phrase("Bolted to the plate")}}};
 
 Shape shape_of(const model::Post& post) {
     if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) {
@@ -70,14 +68,14 @@ model::Post in_shape(const model::Post& post, Shape shape, const catalog::Catalo
     return tube;
 }
 
-const Named wall{"wall", TOEHOLD_MARK("Wall"), TOEHOLD_MARK("Thickness of the tube's wall.")};
-const Named metal{"metal", TOEHOLD_MARK("Metal"), TOEHOLD_MARK("Its strength is looked up in the catalogs.")};
-const Named outside_width{"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Outside, along the rail.")};
-const Named outside_depth{"depth", TOEHOLD_MARK("Depth"), TOEHOLD_MARK("Outside, square to the rail.")};
+const Named wall{"wall", phrase("Wall"), phrase("Thickness of the tube's wall.")};
+const Named metal{"metal", phrase("Metal"), phrase("Its strength is looked up in the catalogs.")};
+const Named outside_width{"width", phrase("Width"), phrase("Outside, along the rail.")};
+const Named outside_depth{"depth", phrase("Depth"), phrase("Outside, square to the rail.")};
 
 void both_widths(Form& form, model::RectangularTube& tube) {
     const std::size_t before = form.entries().size();
-    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Outside, both ways.")}, tube.width_in);
+    form.length({"width", phrase("Width"), phrase("Outside, both ways.")}, tube.width_in);
     form.after(before, [&tube] { tube.depth_in = tube.width_in; });
 }
 
@@ -93,38 +91,38 @@ void shape_fields(Form& form, model::RectangularTube& tube) {
 }
 
 void shape_fields(Form& form, model::RoundTube& tube) {
-    form.length({"diameter", TOEHOLD_MARK("Diameter"), TOEHOLD_MARK("Outside.")}, tube.diameter_in);
+    form.length({"diameter", phrase("Diameter"), phrase("Outside.")}, tube.diameter_in);
     form.length(wall, tube.wall_in);
     form.pick(metal, tube.metal, row_choices(form.catalog().metals));
 }
 
 void shoe_fields(Form& form, model::Shoe& shoe) {
-    form.at({"post/shoe", "post", TOEHOLD_MARK("Shoe")});
-    form.word({"attachment", TOEHOLD_MARK("Attachment"), TOEHOLD_MARK("How the shoe is fixed to the plate.")},
-              shoe.attachment, attachments);
+    form.at({"post/shoe", "post", phrase("Shoe")});
+    form.word({"attachment", phrase("Attachment"), phrase("How the shoe is fixed to the plate.")}, shoe.attachment,
+              attachments);
     form.length(outside_width, shoe.width_in);
     form.length(outside_depth, shoe.depth_in);
-    form.length({"wall", TOEHOLD_MARK("Wall"), TOEHOLD_MARK("Thickness of the shoe's wall.")}, shoe.wall_in);
-    form.length({"height", TOEHOLD_MARK("Height"), TOEHOLD_MARK("Above the underside of the plate.")}, shoe.height_in);
+    form.length({"wall", phrase("Wall"), phrase("Thickness of the shoe's wall.")}, shoe.wall_in);
+    form.length({"height", phrase("Height"), phrase("Above the underside of the plate.")}, shoe.height_in);
     form.pick(metal, shoe.metal, row_choices(form.catalog().metals));
     form.optional_quantity(
-        {"allowable-moment", TOEHOLD_MARK("Allowable moment"),
-         TOEHOLD_MARK("From the post through the shoe to the plate, from a report or a test. Empty: no evidence, and "
-                      "the check says so.")},
+        {"allowable-moment", phrase("Allowable moment"),
+         phrase("From the post through the shoe to the plate, from a report or a test. Empty: no evidence, and "
+                "the check says so.")},
         shoe.allowable_moment_lb_in, units::Kind::moment);
-    form.text({"moment-source", TOEHOLD_MARK("Source of the moment"),
-               TOEHOLD_MARK("The report or test it is from. Empty: not stated.")},
+    form.text({"moment-source", phrase("Source of the moment"),
+               phrase("The report or test it is from. Empty: not specified.")},
               shoe.moment_source);
 }
 
 void shape_fields(Form& form, model::WoodPost& post) {
-    form.length({"width", TOEHOLD_MARK("Width"), TOEHOLD_MARK("Actual, along the rail.")}, post.width_in);
-    form.length({"depth", TOEHOLD_MARK("Depth"), TOEHOLD_MARK("Actual, square to the rail.")}, post.depth_in);
-    form.pick({"species", TOEHOLD_MARK("Species"), TOEHOLD_MARK("Species of the post's wood.")}, post.species,
+    form.length({"width", phrase("Width"), phrase("Actual, along the rail.")}, post.width_in);
+    form.length({"depth", phrase("Depth"), phrase("Actual, square to the rail.")}, post.depth_in);
+    form.pick({"species", phrase("Species"), phrase("Species of the post's wood.")}, post.species,
               row_choices(form.catalog().species));
-    form.pick({"grade", TOEHOLD_MARK("Grade"), TOEHOLD_MARK("Grade of the post's wood.")}, post.grade,
+    form.pick({"grade", phrase("Grade"), phrase("Grade of the post's wood.")}, post.grade,
               grade_choices(form.catalog(), post.species));
-    form.yes_no({"notched", TOEHOLD_MARK("Notched"), TOEHOLD_MARK("Whether the post is cut away at the connection.")},
+    form.yes_no({"notched", phrase("Notched"), phrase("Whether the post is cut away at the connection.")},
                 post.notched);
     shoe_fields(form, post.shoe);
 }
@@ -151,23 +149,22 @@ model::Weld start_weld(const model::Post& post, const catalog::Catalog& catalog)
 
 void guard_fields(Form& form, model::BaseDetail& detail) {
     model::Guard& guard = detail.guard;
-    form.at({"guard", "guard", TOEHOLD_MARK("Guard")});
-    form.length({"height", TOEHOLD_MARK("Height"), TOEHOLD_MARK("Top of the guard above the walking surface.")},
-                guard.height_in);
-    form.zero_if_empty({"plate-below-surface", TOEHOLD_MARK("Plate below the surface"),
-                        TOEHOLD_MARK("Underside of the plate below the walking surface. Empty: 0, the plate stands on "
-                                     "the decking.")},
+    form.at({"guard", "guard", phrase("Guard")});
+    form.length({"height", phrase("Height"), phrase("Top of the guard above the walking surface.")}, guard.height_in);
+    form.zero_if_empty({"plate-below-surface", phrase("Plate below the surface"),
+                        phrase("Underside of the plate below the walking surface. Empty: 0, the plate stands on "
+                               "the decking.")},
                        on_deck(detail).plate_below_surface_in, units::Kind::length, Range::not_negative);
-    form.word({"occupancy", TOEHOLD_MARK("Occupancy"),
-               TOEHOLD_MARK("Decides which pushes the code asks for. Where it is not known, any other is the safer.")},
+    form.word({"occupancy", phrase("Occupancy"),
+               phrase("Decides which pushes the code asks for. Where it is not known, any other is the safer.")},
               guard.occupancy, occupancies);
 }
 
 void post_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"post", "post", TOEHOLD_MARK("Post")});
-    static const Named name{"shape", TOEHOLD_MARK("Shape"),
-                            TOEHOLD_MARK("A tube made rectangular begins half as deep again as it is wide; a round one "
-                                         "as wide as before; a wood post as 3 1/2 in square in a 4 in shoe.")};
+    form.at({"post", "post", phrase("Post")});
+    static const Named name{"shape", phrase("Shape"),
+                            phrase("A tube made rectangular begins half as deep again as it is wide; a round one "
+                                   "as wide as before; a wood post as 3 1/2 in square in a 4 in shoe.")};
     const Shape shape = shape_of(detail.post);
     std::string now;
     std::vector<Choice> choices;
@@ -184,16 +181,15 @@ void post_fields(Form& form, model::BaseDetail& detail) {
 }
 
 void weld_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"weld", "weld", TOEHOLD_MARK("Weld")});
-    form.presence({"given", TOEHOLD_MARK("Welded all round"),
-                   TOEHOLD_MARK("Whether a fillet weld joins the foot to the plate; begins as 1/8 in of the weakest "
-                                "filler for the post's metal.")},
+    form.at({"weld", "weld", phrase("Weld")});
+    form.presence({"given", phrase("Welded all round"),
+                   phrase("Whether a fillet weld joins the foot to the plate; begins as 1/8 in of the weakest "
+                          "filler for the post's metal.")},
                   on_deck(detail).weld, start_weld(detail.post, form.catalog()));
     if (!on_deck(detail).weld) return;
-    form.length({"leg", TOEHOLD_MARK("Leg"), TOEHOLD_MARK("Of the fillet, all round the foot.")},
-                on_deck(detail).weld->leg_in);
-    form.pick({"filler", TOEHOLD_MARK("Filler"), TOEHOLD_MARK("Filler metal of the weld.")},
-              on_deck(detail).weld->filler, row_choices(form.catalog().fillers));
+    form.length({"leg", phrase("Leg"), phrase("Of the fillet, all round the foot.")}, on_deck(detail).weld->leg_in);
+    form.pick({"filler", phrase("Filler"), phrase("Filler metal of the weld.")}, on_deck(detail).weld->filler,
+              row_choices(form.catalog().fillers));
 }
 
 }  // namespace toehold::editing

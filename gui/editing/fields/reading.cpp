@@ -4,7 +4,7 @@
 #include "editing/fields.h"
 #include "units/scan.h"
 #include "units/unit_table.h"
-#include "xml/characters.h"
+#include "xml/document/characters.h"
 
 #include <fmt/format.h>
 
@@ -20,8 +20,6 @@ std::string lowered(std::string text) {
     }
     return text;
 }
-
-bool is_capital(char letter) { return letter >= 'A' && letter <= 'Z'; }
 
 std::string_view unit_of(units::Kind kind, units::System system) {
     const bool us = system == units::System::us;
@@ -47,19 +45,19 @@ std::string_view unit_of(units::Kind kind, units::System system) {
 /// The reader's unit in words, as a number alone counts.
 std::string_view spoken_unit(units::Kind kind, units::System system) {
     const bool us = system == units::System::us;
-    if (kind == units::Kind::length) return us ? "inches" : "millimetres";
+    if (kind == units::Kind::length) return us ? "inches" : "millimeters";
     if (kind == units::Kind::force) return us ? "pounds" : "newtons";
     if (kind == units::Kind::angle) return "degrees";
     return unit_of(kind, system);
 }
 
-std::optional<std::string> outside(const std::string& label, double value, Range range) {
-    if (range == Range::positive && !(value > 0.0)) return fmt::format("{} must be more than zero.", label);
-    if (range == Range::not_negative && !(value >= 0.0)) return fmt::format("{} must not be negative.", label);
+std::optional<Phrase> outside(const Phrase& label, double value, Range range) {
+    if (range == Range::positive && !(value > 0.0)) return phrase("{} must be more than zero.", label);
+    if (range == Range::not_negative && !(value >= 0.0)) return phrase("{} must not be negative.", label);
     return std::nullopt;
 }
 
-/// Nearer to a fraction or a half millimetre than this is that: what arithmetic leaves, not what a person measured.
+/// Nearer to a fraction or a half millimeter than this is that: what arithmetic leaves, not what a person measured.
 constexpr double same_in = 1e-9;
 /// Beyond any detail, and beyond what 32nds of it could be counted in.
 constexpr double largest_in = 1e6;
@@ -120,75 +118,67 @@ units::Parsed parse_typed(const std::string& text, units::Kind kind, units::Syst
 
 std::string trimmed(const std::string& text) { return std::string(xml::trimmed(text)); }
 
-std::string in_a_sentence(std::string words) {
-    if (words.empty() || !is_capital(words.front())) return words;
-    if (words.size() > 1 && is_capital(words[1])) return words;
-    words.front() = static_cast<char>(words.front() - 'A' + 'a');
-    return words;
-}
+Phrase must_be_given(const Phrase& label) { return phrase("{} must be given.", label); }
 
-std::string must_be_given(const std::string& label) { return fmt::format("{} must be given.", label); }
-
-Reading<double> read_quantity(const std::string& label, const std::string& text, units::Kind kind, units::System system,
+Reading<double> read_quantity(const Phrase& label, const std::string& text, units::Kind kind, units::System system,
                               Range range) {
     const units::Parsed parsed = parse_typed(text, kind, system);
     if (!parsed.value) {
-        return {std::nullopt, fmt::format("{} takes {}; a number alone counts as {}.", label, parsed.accepted,
-                                          spoken_unit(kind, system))};
+        return {std::nullopt,
+                phrase("{} takes {}; a number alone counts as {}.", label, parsed.accepted, spoken_unit(kind, system))};
     }
-    if (const std::optional<std::string> refusal = outside(label, *parsed.value, range))
-        return {std::nullopt, *refusal};
+    if (const std::optional<Phrase> refusal = outside(label, *parsed.value, range)) return {std::nullopt, *refusal};
     return {parsed.value, {}};
 }
 
-Reading<double> read_factor(const std::string& label, const std::string& text) {
+Reading<double> read_factor(const Phrase& label, const std::string& text) {
     const std::optional<double> value = units::parse_number(text);
-    if (!value) return {std::nullopt, fmt::format("{} takes a plain number such as 1.6.", label)};
-    if (const std::optional<std::string> refusal = outside(label, *value, Range::positive)) {
+    if (!value) return {std::nullopt, phrase("{} takes a plain number such as 1.6.", label)};
+    if (const std::optional<Phrase> refusal = outside(label, *value, Range::positive)) {
         return {std::nullopt, *refusal};
     }
     return {value, {}};
 }
 
-Reading<int> read_count(const std::string& label, const std::string& text, int least, int most) {
+Reading<int> read_count(const Phrase& label, const std::string& text, int least, int most) {
     const std::string word = trimmed(text);
     std::string_view rest = word;
     const std::optional<int> value = units::take_whole(rest);
     if (value && rest.empty() && *value >= least && *value <= most) return {value, {}};
-    return {std::nullopt, fmt::format("{} takes a whole number from {} to {}.", label, least, most)};
+    return {std::nullopt, phrase("{} takes a whole number from {} to {}.", label, least, most)};
 }
 
-Reading<std::string> read_choice(const std::string& label, const std::string& text,
-                                 const std::vector<Choice>& choices) {
+Reading<std::string> read_choice(const Phrase& label, const std::string& text, const std::vector<Choice>& choices) {
     const std::string wanted = lowered(trimmed(text));
     std::vector<std::string> known;
     for (const Choice& choice : choices) {
-        if (wanted == lowered(choice.value) || wanted == lowered(choice.label)) return {choice.value, {}};
+        if (wanted == lowered(choice.value) || wanted == lowered(format::english(choice.label)))
+            return {choice.value, {}};
         known.push_back(choice.value);
     }
     constexpr std::size_t most_told = 5;
     const bool few = known.size() <= most_told;
     const std::vector<std::string> near = few ? known : catalog::nearest_ids(wanted, known, most_told);
-    return {std::nullopt, fmt::format("{} takes {}{}.", label, fmt::join(near, ", "), few ? "" : " or another listed")};
+    const std::string listed = fmt::format("{}", fmt::join(near, ", "));
+    return {std::nullopt,
+            few ? phrase("{} takes {}.", label, listed) : phrase("{} takes {} or another listed.", label, listed)};
 }
 
-Reading<std::string> read_words(const std::string& label, const std::string& text) {
-    if (xml::first_bad_byte(text))
-        return {std::nullopt, fmt::format("{} takes text without control characters.", label)};
+Reading<std::string> read_words(const Phrase& label, const std::string& text) {
+    if (xml::first_bad_byte(text)) return {std::nullopt, phrase("{} takes text without control characters.", label)};
     return {trimmed(text), {}};
 }
 
-Reading<std::string> read_id(const std::string& label, const std::string& text, const std::vector<std::string>& taken) {
+Reading<std::string> read_id(const Phrase& label, const std::string& text, const std::vector<std::string>& taken) {
     Reading<std::string> words = read_words(label, text);
     if (!words.value) return words;
     const std::string& id = *words.value;
     if (id.empty() || id.find_first_of(" \t\r\n\"'[]") != std::string::npos) {
-        return {
-            std::nullopt,
-            fmt::format("{} takes a short name such as A or B1, without blanks, quotes or square brackets.", label)};
+        return {std::nullopt,
+                phrase("{} takes a short name such as A or B1, without blanks, quotes or square brackets.", label)};
     }
     if (std::find(taken.begin(), taken.end(), id) != taken.end()) {
-        return {std::nullopt, fmt::format("{} {} is taken: it must differ from every other.", label, id)};
+        return {std::nullopt, phrase("{} {} is taken: it must differ from every other.", label, id)};
     }
     return {id, {}};
 }
@@ -196,10 +186,10 @@ Reading<std::string> read_id(const std::string& label, const std::string& text, 
 std::string shown(double value, units::Kind kind, units::System system) {
     if (kind == units::Kind::length && std::abs(value) < largest_in) {
         const std::optional<std::string> fraction = as_fraction(value);
-        const std::optional<std::string> millimetres = as_millimetres(value);
+        const std::optional<std::string> millimeters = as_millimetres(value);
         const bool us = system == units::System::us;
-        if (const std::optional<std::string>& own = us ? fraction : millimetres) return *own;
-        if (const std::optional<std::string>& other = us ? millimetres : fraction) return *other;
+        if (const std::optional<std::string>& own = us ? fraction : millimeters) return *own;
+        if (const std::optional<std::string>& other = us ? millimeters : fraction) return *other;
     }
     return decimals(value, kind, system);
 }

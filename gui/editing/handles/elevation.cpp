@@ -7,6 +7,7 @@
 namespace toehold::editing {
 namespace {
 
+using format::phrase;
 using model::PlanAxis;
 
 constexpr double lowest_guard_in = 1.0;
@@ -66,7 +67,7 @@ Moved drag_post_width(const Grip& grip, Sheet sheet) {
     const bool upward = sheet == Sheet::plan && axis == PlanAxis::y;
     const double size_in = to_step(2.0 * (upward ? grip.to.y : grip.to.x), grip.rules.step_in);
     std::visit([&](auto& post) { resize(post, axis, size_in); }, moved.detail.post);
-    moved.step = "Change post width";
+    moved.step = phrase("Change post width");
     const double half_in = half_post_in(moved.detail.post, axis);
     (upward ? moved.at.y : moved.at.x) = half_in;
     return moved;
@@ -76,7 +77,7 @@ Moved drag_guard_height(const Grip& grip) {
     Moved moved = unmoved(grip);
     const double height_in = to_step(grip.to.y - below_surface_in(moved.detail), grip.rules.step_in);
     moved.detail.guard.height_in = at_least(height_in, lowest_guard_in);
-    moved.step = "Change guard height";
+    moved.step = phrase("Change guard height");
     moved.at = {grip.handle.at.x, model::lever_height_in(moved.detail)};
     return moved;
 }

@@ -101,8 +101,8 @@ Moved drag_radius(const Grip& grip) {
     const model::Outline& before = on_deck(grip.detail).plate.outline;
     on_deck(moved.detail).plate.outline = with_radius(before, grip);
     own_plate(moved.detail);
-    moved.step =
-        std::holds_alternative<model::CircleOutline>(before) ? "Change plate diameter" : "Change corner radius";
+    moved.step = std::holds_alternative<model::CircleOutline>(before) ? phrase("Change plate diameter")
+                                                                      : phrase("Change corner radius");
     std::vector<Handle> now;
     add_radius(now, on_deck(moved.detail).plate.outline);
     if (!now.empty()) moved.at = now.front().at;

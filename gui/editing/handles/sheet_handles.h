@@ -8,6 +8,8 @@
 
 namespace toehold::editing {
 
+using format::phrase;
+
 [[nodiscard]] std::vector<Handle> plate_handles(const model::BaseDetail& detail);
 [[nodiscard]] std::vector<Handle> framing_handles(const model::BaseDetail& detail);
 [[nodiscard]] std::vector<Handle> section_handles(const model::BaseDetail& detail, const drawing::SectionPlane& plane);

@@ -19,7 +19,7 @@ inline constexpr std::size_t most_holes = 100;  ///< of a plate, as `model::vali
 /// A to Z, then AA to ZZ: the first that no hole has.
 [[nodiscard]] std::string free_hole_id(const model::Plate& plate);
 [[nodiscard]] double width_in(const model::Hole& hole);
-/// Whether a hole is centred there, within 1/1000 in.
+/// Whether a hole is centered there, within 1/1000 in.
 [[nodiscard]] bool hole_stands_at(const model::Plate& plate, model::Position at);
 
 /// Adds the hole under a free id, which it returns, with an anchor as hole `like` has; as no other's where that is

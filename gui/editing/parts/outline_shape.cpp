@@ -47,7 +47,7 @@ double signed_area(const std::vector<Position>& corners) {
     return 0.5 * twice;
 }
 
-/// The rectangle between a fixed corner and one that is drawn away from it towards where it was.
+/// The rectangle between a fixed corner and one that is drawn away from it toward where it was.
 model::RectangleOutline rectangle_between(const model::RectangleOutline& before, Position fixed, Position was,
                                           Position to) {
     const auto kept_apart = [](double fixed_in, double was_in, double to_in) {

@@ -27,7 +27,7 @@ void add_edge_lines(std::vector<CatchLine>& lines, const model::RectangleOutline
         const double at = coordinate(point(hole.center), measured);
         const double edge_in = std::min(at - coordinate(extent.low, measured), coordinate(extent.high, measured) - at);
         if (!(edge_in > 0.0) || edge_in > 0.5 * (high - low)) continue;
-        const std::string why = units::fraction_in(edge_in) + " from the edge";
+        const Phrase why = phrase("{} from the edge", units::fraction_in(edge_in));
         lines.push_back({low + edge_in, with_coordinate(middle, direction, low), why, rank_of_edges});
         lines.push_back({high - edge_in, with_coordinate(middle, direction, high), why, rank_of_edges});
     }
@@ -57,7 +57,7 @@ drawing::Point with_coordinate(drawing::Point at, Direction direction, double va
 
 CatchLine post_axis(const model::Plate& plate, Direction direction) {
     const Extent extent = extent_of(plate.outline);
-    return {0.0, with_coordinate(extent.low, direction, 0.0), "post's axis", rank_of_holes};
+    return {0.0, with_coordinate(extent.low, direction, 0.0), phrase("post's axis"), rank_of_holes};
 }
 
 std::vector<CatchLine> hole_lines(const model::Plate& plate, const std::string& moving, Direction direction) {
@@ -66,9 +66,10 @@ std::vector<CatchLine> hole_lines(const model::Plate& plate, const std::string& 
         if (hole.id == moving) continue;
         const drawing::Point center = point(hole.center);
         const double at = coordinate(center, direction);
-        lines.push_back({at, center, "in line with hole " + hole.id, rank_of_holes});
+        lines.push_back({at, center, phrase("in line with hole {}", hole.id), rank_of_holes});
         if (std::abs(at) > same_line_in)
-            lines.push_back({-at, with_coordinate(center, direction, -at), "mirror of hole " + hole.id, rank_of_holes});
+            lines.push_back(
+                {-at, with_coordinate(center, direction, -at), phrase("mirror of hole {}", hole.id), rank_of_holes});
         if (const auto* rectangle = std::get_if<model::RectangleOutline>(&plate.outline))
             add_edge_lines(lines, *rectangle, hole, direction);
     }

@@ -7,6 +7,9 @@
 
 namespace toehold::editing {
 
+using format::Phrase;
+using format::phrase;
+
 enum class Direction { x, y };
 
 [[nodiscard]] double coordinate(drawing::Point at, Direction direction);
@@ -16,7 +19,7 @@ enum class Direction { x, y };
 struct CatchLine {
     double at_in = 0.0;    ///< where the coordinate would come to stand
     drawing::Point shown;  ///< what the line is drawn from
-    std::string why;
+    Phrase why;
     int rank = 0;  ///< a lower rank catches before a higher one, however near that is
 };
 

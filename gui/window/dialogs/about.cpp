@@ -26,7 +26,7 @@ void show_about(wxWindow* parent) {
     add(_("Designs and checks the base of a guard post that stands on a plate on a wood deck: the uplift on every "
           "anchor for a push from any direction, and every link from the post down to the supports of the joists."),
         points::body, false);
-    add(_("It helps a person who answers for the detail. It does not take that answer over."), points::body, true);
+    add(_("It assists the engineer responsible for the detail and does not replace one."), points::body, true);
     column->Add(dialog.CreateButtonSizer(wxOK), wxSizerFlags().Expand().Border(wxALL, dialog.FromDIP(gap::wide)));
     dialog.SetSizerAndFit(column);
     dialog.CentreOnParent();

@@ -15,18 +15,19 @@ namespace toehold::window {
 namespace {
 
 /// Labels of catalog rows begin with the id, which stands in a column of its own here.
-wxString without_id(const editing::Choice& choice) {
-    const std::string start = choice.value + ": ";
-    const bool repeated = !choice.value.empty() && choice.label.compare(0, start.size(), start) == 0;
-    return wxGetTranslation(text_of(repeated ? choice.label.substr(start.size()) : choice.label));
+wxString without_id(const editing::Choice& choice, const format::Locale& locale) {
+    const std::string label = format::text(choice.label, locale), start = choice.value + ": ";
+    const bool repeated = !choice.value.empty() && label.compare(0, start.size(), start) == 0;
+    return text_of(repeated ? label.substr(start.size()) : label);
 }
 
 }  // namespace
 
 ChoiceEditor::ChoiceEditor(wxWindow* parent, const wxString& title, std::vector<editing::Choice> choices,
-                           const std::string& current, const Theme& theme)
+                           const std::string& current, const Theme& theme, const format::Locale& locale)
     : wxDialog(parent, wxID_ANY, title, wxDefaultPosition, wxDefaultSize, wxDEFAULT_DIALOG_STYLE | wxRESIZE_BORDER),
-      choices_(std::move(choices)) {
+      choices_(std::move(choices)),
+      locale_(locale) {
     SetName("choice");
     add_controls(theme);
     fill(current);
@@ -72,8 +73,8 @@ void ChoiceEditor::fill(const std::string& current) {
     shown_.clear();
     const std::string wanted = filter_->GetValue().utf8_string();
     for (std::size_t at = 0; at < choices_.size(); ++at) {
-        if (!holds_words(choices_[at].label + " " + choices_[at].value, wanted)) continue;
-        const long row = list_->InsertItem(list_->GetItemCount(), without_id(choices_[at]));
+        if (!holds_words(format::text(choices_[at].label, locale_) + " " + choices_[at].value, wanted)) continue;
+        const long row = list_->InsertItem(list_->GetItemCount(), without_id(choices_[at], locale_));
         list_->SetItem(row, 1, text_of(choices_[at].value));
         shown_.push_back(at);
     }
@@ -114,14 +115,15 @@ std::optional<std::string> ChoiceEditor::picked() const {
     return choices_[shown_[static_cast<std::size_t>(row)]].value;
 }
 
-std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& field, const Theme& theme) {
+std::optional<std::string> pick_choice(wxWindow* parent, const editing::Field& field, const Theme& theme,
+                                       const format::Locale& locale) {
     std::vector<editing::Choice> choices = field.choices;
     const bool names_nothing =
         std::any_of(choices.begin(), choices.end(), [](const editing::Choice& one) { return one.value.empty(); });
     if (field.may_be_empty && !names_nothing) {
-        choices.insert(choices.begin(), editing::Choice{"", _("not stated").utf8_string()});
+        choices.insert(choices.begin(), editing::Choice{"", format::phrase("not specified")});
     }
-    ChoiceEditor editor(parent, wxGetTranslation(text_of(field.label)), std::move(choices), field.value, theme);
+    ChoiceEditor editor(parent, text_of(field.label, locale), std::move(choices), field.value, theme, locale);
     if (editor.ShowModal() != wxID_OK) return std::nullopt;
     return editor.picked();
 }

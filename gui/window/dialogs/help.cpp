@@ -22,7 +22,7 @@ constexpr std::array pages{HelpPage::method, HelpPage::sources, HelpPage::keys};
 wxString title_of(HelpPage page) {
     switch (page) {
         case HelpPage::method:
-            return _("The method in short");
+            return _("Method in brief");
         case HelpPage::sources:
             return _("Sources and editions");
         case HelpPage::keys:

@@ -24,11 +24,11 @@ class PreferencesDialog : public wxDialog {
         SetName("preferences");
         auto* grid = new wxFlexGridSizer(2, wxSize(FromDIP(gap::wide), FromDIP(gap::normal)));
         grid->AddGrowableCol(1);
-        system_ = add_choice(*grid, _("&Units"), "units", {_("Inches and pounds"), _("Millimetres and newtons")},
+        system_ = add_choice(*grid, _("&Units"), "units", {_("Inches and pounds"), _("Millimeters and newtons")},
                              static_cast<int>(now.system));
         ground_ =
-            add_choice(*grid, _("&Ground"), "ground", {_("As the desktop"), _("Drafting paper"), _("Night negative")},
-                       static_cast<int>(now.ground));
+            add_choice(*grid, _("&Background"), "ground",
+                       {_("As the desktop"), _("Drafting paper"), _("Night negative")}, static_cast<int>(now.ground));
         language_ = add_choice(*grid, _("&Language, from the next start"), "language",
                                {_("As the desktop"), "English", wxString::FromUTF8("Français")},
                                static_cast<int>(now.language));
@@ -78,7 +78,7 @@ class PreferencesDialog : public wxDialog {
             return true;
         }
         refusal_->SetLabel(
-            wxString::Format(_("This cannot be read. Wanted: %s."), text_of(units::accepted(units::Kind::length))));
+            wxString::Format(_("Not readable. Enter %s."), text_of(units::accepted(units::Kind::length))));
         refusal_->Wrap(FromDIP(360));
         GetSizer()->Fit(this);
         return false;

@@ -46,7 +46,7 @@ std::optional<fs::path> ask_paper_to_save(wxWindow* parent, const fs::path& sugg
         kinds +=
             (kinds.empty() ? wxString() : wxString("|")) + text_of(ending).Upper() + " (" + pattern + ")|" + pattern;
     }
-    wxFileDialog dialog(parent, _("Save the paper as"), shown_path(suggested.parent_path()),
+    wxFileDialog dialog(parent, _("Save document as"), shown_path(suggested.parent_path()),
                         shown_path(suggested.filename()), kinds, wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
     if (dialog.ShowModal() != wxID_OK) return std::nullopt;
     fs::path file = path_of(dialog.GetPath());
@@ -65,7 +65,7 @@ std::optional<std::string> ask_remark(wxWindow* parent, const wxString& about) {
 Unsaved ask_unsaved(wxWindow* parent, const wxString& name) {
     wxMessageDialog dialog(parent, wxString::Format(_("Save the changes to “%s”?"), name), "Toehold",
                            wxYES_NO | wxCANCEL | wxICON_QUESTION);
-    dialog.SetExtendedMessage(_("Without saving, what you changed since the last save is lost."));
+    dialog.SetExtendedMessage(_("Changes since the last save are lost if you do not save."));
     dialog.SetYesNoCancelLabels(_("&Save"), _("&Discard"), _("&Cancel"));
     switch (dialog.ShowModal()) {
         case wxID_YES:

@@ -74,9 +74,9 @@ class QuantityDialog : public wxDialog {
 
     [[nodiscard]] wxString accepted(const Row& row) const {
         if (row.kind == Row::Kind::count) {
-            return wxString::Format(_("A whole number from %d to %d is wanted here."), row.least, most_count);
+            return wxString::Format(_("Enter a whole number from %d to %d."), row.least, most_count);
         }
-        return wxString::Format(_("This cannot be read. Wanted: %s."), text_of(units::accepted(row.quantity)));
+        return wxString::Format(_("Not readable. Enter %s."), text_of(units::accepted(row.quantity)));
     }
 
     void finish() {

@@ -32,12 +32,12 @@ class RecoveryDialog : public wxDialog {
         for (unsigned number = 0; number < lines.size(); ++number) list_->Check(number);
         auto* words = new wxStaticText(
             this, wxID_ANY,
-            _("Toehold ended before these details were saved. Each opens in a window of its own, still unsaved."));
+            _("Toehold closed before these details were saved. Each opens in its own window, unsaved."));
         auto* buttons = new wxBoxSizer(wxHORIZONTAL);
         add_button(*buttons, _("&Discard all"), Fate::discard);
         buttons->AddStretchSpacer();
         add_button(*buttons, _("&Later"), Fate::keep);
-        add_button(*buttons, _("&Open the marked"), Fate::open)->SetDefault();
+        add_button(*buttons, _("&Open checked"), Fate::open)->SetDefault();
         auto* page = new wxBoxSizer(wxVERTICAL);
         page->Add(words, wxSizerFlags().Expand().Border(wxALL, FromDIP(gap::wide)));
         page->Add(list_, wxSizerFlags(1).Expand().Border(wxLEFT | wxRIGHT, FromDIP(gap::wide)));

@@ -5,9 +5,8 @@
 #include "window/frame/language.h"
 #include "window/frame/start_frame.h"
 #include "window/text.h"
-#include "xml/catalog_file.h"
-#include "xml/data_folder.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/document/file.h"
 
 #include <wx/cmdline.h>
 #include <wx/image.h>
@@ -72,7 +71,7 @@ bool Application::begin(const Beginning& beginning) {
     if (beginning_.preferences.empty()) beginning_.preferences = preferences_file();
     if (beginning_.recovery.empty()) beginning_.recovery = editing::recovery_folder();
     preferences_ = load_preferences(beginning_.preferences);
-    speak(preferences_.language);
+    translations_ = speak(preferences_.language);
     dark_desktop_ = desktop_is_dark();
     apply_to_toolkit(theme());
     print_data_ = std::make_unique<wxPrintData>();
@@ -95,7 +94,7 @@ bool Application::read_catalogs(const std::string& named) {
     const fs::path folder = xml::find_data_folder(named);
     if (folder.empty() || !xml::holds_catalogs(folder)) {
         prompts.tell(nullptr, _("The catalogs were not found."),
-                     _("Name their folder with --data, or in the environment as TOEHOLD_DATA."));
+                     _("Name their folder with --data or the environment variable TOEHOLD_DATA."));
         return false;
     }
     xml::CatalogRead read = xml::read_catalog(folder);
@@ -109,6 +108,7 @@ bool Application::read_catalogs(const std::string& named) {
 
 const catalog::Catalog& Application::catalog() const { return catalog_; }
 const Preferences& Application::preferences() const { return preferences_; }
+format::Locale Application::locale() const { return {preferences_.system, translations_}; }
 Theme Application::theme() const { return theme_of(ground(preferences_.ground, dark_desktop_)); }
 const fs::path& Application::recovery_folder() const { return beginning_.recovery; }
 wxFileHistory& Application::recent() { return recent_; }

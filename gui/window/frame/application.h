@@ -2,6 +2,7 @@
 // The program with its windows: what they share, and opening one for each detail.
 #include "catalog/catalog.h"
 #include "editing/document.h"
+#include "format/phrase.h"
 #include "window/dialogs/prompts.h"
 #include "window/frame/preferences.h"
 
@@ -53,6 +54,8 @@ class Application : public wxApp {
     /// Keeps what a window remembers of itself, and changes no window.
     void remember_layout(const wxString& layout, int width, int height);
     [[nodiscard]] Theme theme() const;
+    /// The reader's units and language, for the engine's sentences.
+    [[nodiscard]] format::Locale locale() const;
     [[nodiscard]] const std::filesystem::path& recovery_folder() const;
     [[nodiscard]] wxFileHistory& recent();
     [[nodiscard]] wxPrintData& print_data();
@@ -80,6 +83,7 @@ class Application : public wxApp {
     Beginning beginning_;
     catalog::Catalog catalog_;
     Preferences preferences_;
+    std::shared_ptr<const format::Catalogue> translations_;
     bool dark_desktop_ = false;
     wxFileHistory recent_;
     std::unique_ptr<wxPrintData> print_data_;

@@ -81,7 +81,7 @@ void DetailFile::keep_copy() {
     watches_ = 0;
     if (unsaved()) {
         copied_ = editing::keep_copy(application_.recovery_folder(), number_, document_.file, session_.detail());
-        if (!copied_) session_.say(utf8(_("No copy against a crash could be kept: save often.")));
+        if (!copied_) session_.say(said(_("No recovery copy could be saved. Save often.")));
     } else if (copied_) {
         editing::drop_copy(application_.recovery_folder(), number_);
         copied_ = false;
@@ -124,13 +124,13 @@ bool DetailFile::save_to(const fs::path& file) {
     told_ = false;
     keep_copy();
     frame_.refresh();
-    session_.say(utf8(wxString::Format(_("Saved to %s."), shown_path(file))));
+    session_.say(said(wxString::Format(_("Saved to %s."), shown_path(file))));
     return true;
 }
 
 bool DetailFile::revert() {
     if (document_.file.empty()) return false;
-    if (unsaved() && !application_.prompts.confirm(&frame_, _("Forget every change since the last save?"),
+    if (unsaved() && !application_.prompts.confirm(&frame_, _("Discard all changes since the last save?"),
                                                    shown_path(document_.file), _("&Revert"))) {
         return false;
     }
@@ -142,7 +142,7 @@ void DetailFile::read_again() {
     editing::Opened opened = editing::open_detail(document_.file, application_.catalog());
     if (!opened.detail) {
         const wxString why = opened.problems.empty() ? wxString() : text_of(model::sentence(opened.problems.front()));
-        application_.prompts.tell(&frame_, _("The file cannot be read; the detail stays as it was."), why);
+        application_.prompts.tell(&frame_, _("The file cannot be read. The detail is unchanged."), why);
         return;
     }
     frame_.show(std::move(*opened.detail), {document_.file, opened.stamp});
@@ -159,9 +159,9 @@ void DetailFile::look_for_changes_outside() {
     told_ = true;
     told_of_ = now;
     if (!there) {
-        tell_of_change(_("The file is no longer where it was. Saving writes it anew."), false);
+        tell_of_change(_("The file has been moved or deleted. Saving will create it again."), false);
     } else if (unsaved()) {
-        tell_of_change(_("Another program has changed the file. Reading it again loses what you changed here."), true);
+        tell_of_change(_("Another program has changed the file. Reloading it discards your changes here."), true);
     } else {
         tell_of_change(_("Another program has changed the file."), true);
     }
@@ -172,7 +172,7 @@ void DetailFile::tell_of_change(const wxString& words, bool can_reload) {
         if (panes_.notice().HasButtonId(button)) panes_.notice().RemoveButton(button);
     }
     if (can_reload) {
-        panes_.notice().AddButton(notice_reload, notice_words(_("&Read it again")));
+        panes_.notice().AddButton(notice_reload, notice_words(_("&Reload")));
         panes_.notice().AddButton(notice_keep, notice_words(_("&Keep mine")));
     }
     panes_.notice().ShowMessage(words, wxICON_WARNING);

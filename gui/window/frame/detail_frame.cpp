@@ -56,8 +56,9 @@ DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail
       application_(application),
       alive_(std::make_shared<DetailFrame*>(this)),
       solver_(application.catalog(), delivery(alive_)),
-      session_(application.catalog(), std::move(detail),
-               [this](solving::Request request) { solver_.submit(std::move(request)); }),
+      session_(
+          application.catalog(), std::move(detail),
+          [this](solving::Request request) { solver_.submit(std::move(request)); }, application.locale().catalogue),
       recent_(give_menu_bar(*this)),
       panes_(prepared(*this, application.preferences()), session_, application.preferences().layout,
              [this] { refresh_menus(); }),
@@ -121,7 +122,7 @@ void DetailFrame::on_change(session::Change change) {
         refresh_title();
         file_.copy_soon();
     }
-    if (change == session::Change::display) SetStatusText(text_of(session_.message()));
+    if (change == session::Change::display) SetStatusText(text_of(session_.message(), session_.locale()));
     if (change != session::Change::results) refresh_menus();
 }
 

@@ -75,7 +75,7 @@ struct MenuState {
     bool unsaved = false;
     bool fields_shown = true, review_shown = true;
 };
-/// Greys what cannot be done now, marks what is chosen and names the steps that can be undone.
+/// Grays what cannot be done now, marks what is chosen and names the steps that can be undone.
 void refresh_menu_bar(wxMenuBar& bar, const MenuState& state);
 
 }  // namespace toehold::window

@@ -18,7 +18,7 @@ struct Preferences {
     GroundChoice ground = GroundChoice::desktop;
     Language language = Language::desktop;
     double nudge_us_in = 0.125;                 ///< one press of an arrow key where lengths are in inches, > 0
-    double nudge_si_in = 2.0 / 25.4;            ///< the same where they are in millimetres; in inches too
+    double nudge_si_in = 2.0 / 25.4;            ///< the same where they are in millimeters; in inches too
     wxString layout;                            ///< of the panes; empty: as first shown
     int width = 1400, height = 900;             ///< of a new window, in device-independent pixels
     std::vector<std::filesystem::path> recent;  ///< newest first, at most nine

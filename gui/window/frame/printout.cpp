@@ -42,7 +42,7 @@ class SheetPrintout : public wxPrintout {
   private:
     static constexpr double units_per_mm = 10.0;
 
-    /// What lies within the margins, in tenths of a millimetre.
+    /// What lies within the margins, in tenths of a millimeter.
     wxSize paper_size() {
         int width = 0, height = 0;
         GetPageSizeMM(&width, &height);
@@ -72,7 +72,7 @@ void preview(wxWindow* parent, Application& application, const session::Session&
                                      new SheetPrintout(application.page(), session), &data);
     if (!shown->IsOk()) {
         delete shown;
-        application.prompts.tell(parent, _("There is no preview."), _("The printing system gave no page to draw on."));
+        application.prompts.tell(parent, _("There is no preview."), _("The printing system gave no page."));
         return;
     }
     auto* frame =

@@ -88,7 +88,7 @@ wxSizer* StartFrame::plates_side() {
     begin->SetName("start-on-plate");
     begin->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { begin_on_chosen(); });
     side->Add(begin, wxSizerFlags().Border(wxTOP, FromDIP(gap::wide)));
-    auto* note = words(this, _("The rest of the detail is filled in as a start and nothing more: check every value."),
+    auto* note = words(this, _("The rest of the detail is filled with starting values. Check every one."),
                        points::small, false, theme.faded);
     side->Add(note, wxSizerFlags().Border(wxTOP, FromDIP(gap::normal)));
     return side;

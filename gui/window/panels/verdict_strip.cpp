@@ -50,7 +50,7 @@ VerdictStrip::VerdictStrip(wxWindow* parent, session::Session& session)
     SetMinSize(FromDIP(wxSize(200, static_cast<int>(height))));
     Bind(wxEVT_PAINT, [this](wxPaintEvent&) { paint(); });
     listener_ = session_.listen([this](session::Change change) {
-        if (change == session::Change::results || change == session::Change::detail) refresh();
+        if (change != session::Change::selection) refresh();
     });
 }
 

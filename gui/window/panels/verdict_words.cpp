@@ -24,8 +24,8 @@ wxString verdict_word(review::Verdict verdict) {
 }
 
 /// The engine's reason is half a sentence, to stand behind a colon.
-wxString sentence_of(const std::string& reason) {
-    wxString words = text_of(reason);
+wxString sentence_of(const std::string& reason, const format::Locale& locale) {
+    wxString words = text_of(reason, locale);
     if (words.empty()) return words;
     words = words.Left(1).Upper() + words.Mid(1);
     return words.EndsWith(".") ? words : words + ".";
@@ -45,9 +45,9 @@ wxString freshness_words(const session::Session& session) {
         case session::Freshness::none:
             return session.problems().empty() ? _("solving") : wxString();
         case session::Freshness::stale:
-            return _("stale");
+            return _("out of date");
         case session::Freshness::quick:
-            return _("solving; checks are of an earlier state");
+            return _("solving; checks are out of date");
         case session::Freshness::current:
             return session.review_is_complete() ? _("up to date") : _("up to date; working out remedies");
     }
@@ -67,12 +67,13 @@ void say_problems(VerdictWords& words, const model::Problems& problems) {
     words.frame = drawing::Pen::missing;
 }
 
-void say_review(VerdictWords& words, const review::Review& review) {
+void say_review(VerdictWords& words, const review::Review& review, const format::Locale& locale) {
     words.word = verdict_word(review.verdict);
-    words.reason = sentence_of(review.reason);
+    words.reason = sentence_of(review.reason, locale);
     words.frame = verdict_frame(review);
     if (review.governing.check.empty()) return;
-    words.governing = wxString::Format(_("%s, %s"), text_of(review.governing.title), text_of(review.governing.subject));
+    words.governing = wxString::Format(_("%s, %s"), text_of(review.governing.title, locale),
+                                       text_of(review.governing.subject, locale));
     words.no_path = !std::isfinite(review.governing.ratio);
     if (!words.no_path) words.ratio = review.governing.ratio;
 }
@@ -86,10 +87,10 @@ VerdictWords verdict_words(const session::Session& session) {
     if (!session.problems().empty()) {
         say_problems(words, session.problems());
     } else if (session.review() != nullptr) {
-        say_review(words, *session.review());
+        say_review(words, *session.review(), session.locale());
     } else {
         words.word = _("SOLVING");
-        words.reason = _("The first review of this detail is on its way.");
+        words.reason = _("The first review of this detail is running.");
     }
     if (session.review() == nullptr && session.problems().empty() && !session.failure().empty()) {
         words.word = _("CANNOT BE SOLVED");

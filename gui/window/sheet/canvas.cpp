@@ -133,7 +133,7 @@ SheetView::Live SheetCanvas::live() {
     SheetView::Live live;
     if (HasFocus()) live.active = sheet_.active;
     live.cell = drag_.busy() ? sheet_.marks_cell : hover_.cell();
-    live.marks = live_scene(drag_.busy() ? sheet_.marks : hover_.marks());
+    live.marks = live_scene(drag_.busy() ? sheet_.marks : hover_.marks(), sheet_.session.locale());
     return live;
 }
 

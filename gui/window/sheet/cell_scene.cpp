@@ -2,6 +2,7 @@
 
 #include "drawing/parts.h"
 #include "format/figures.h"
+#include "format/phrase.h"
 #include "window/sheet/lettering.h"
 #include "window/sheet/readout.h"
 #include "window/text.h"
@@ -92,12 +93,12 @@ std::string scale_figure(double ratio) {
 }
 
 std::string rose_scale(const session::Session& session) {
-    if (session.display().method == drawing::Method::hand) return utf8(_("by hand: square pushes only"));
+    if (session.display().method == drawing::Method::hand) return utf8(_("by hand: pushes square to the plate only"));
     double largest = 0.0;
     for (const auto& petal : session.petals())
         for (const double tension : petal.tension_lb) largest = std::max(largest, tension);
     if (largest <= 0.0) return utf8(_("no tension yet"));
-    return utf8(_("outer circle ")) + format::figure_text(largest, "lb", session.display().system);
+    return format::text(format::phrase("outer circle {}", format::Quantity{largest, "lb"}), session.locale());
 }
 
 }  // namespace
@@ -138,8 +139,8 @@ std::string cell_title(CellKind kind, const session::Session& session, const Wis
 std::string cell_scale(CellKind kind, const session::Session& session, const drawing::View& view) {
     if (kind == CellKind::rose) return rose_scale(session);
     const double paper_per_thing = view.units_per_in / (25.4 * view.units_per_mm);
-    return utf8(_("SCALE ")) +
-           (paper_per_thing >= 1 ? scale_figure(paper_per_thing) + " : 1" : "1 : " + scale_figure(1 / paper_per_thing));
+    return utf8(paper_per_thing >= 1 ? wxString::Format(_("SCALE %s : 1"), scale_figure(paper_per_thing))
+                                     : wxString::Format(_("SCALE 1 : %s"), scale_figure(1 / paper_per_thing)));
 }
 
 Scene title_scene(const std::string& title, const std::string& scale, double width, double height) {

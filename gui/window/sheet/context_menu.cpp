@@ -41,7 +41,7 @@ const model::Hole* hole_of(const model::BaseDetail& detail, const std::string& p
     return found == holes.end() ? nullptr : &*found;
 }
 
-/// A slot towards the post, a quarter of an inch longer than the hole is wide.
+/// A slot toward the post, a quarter of an inch longer than the hole is wide.
 editing::Edit slotted(const model::BaseDetail& detail, const Parts& parts, const model::Hole& hole) {
     const double angle = std::atan2(hole.center.y_in, hole.center.x_in) * 180 / std::numbers::pi;
     return editing::to_slot(detail, parts, width_in(hole) + slot_longer_by_in, std::round(angle));
@@ -60,10 +60,10 @@ void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session
     entries.push_back({{}, {}});
     if (slot)
         entries.push_back(
-            {_("Make it r&ound"), [&session, parts] { session.apply(editing::to_round(session.detail(), parts)); }});
+            {_("R&ound hole"), [&session, parts] { session.apply(editing::to_round(session.detail(), parts)); }});
     else
         entries.push_back(
-            {_("Make it a s&lot"), [&session, parts, hole] { session.apply(slotted(session.detail(), parts, hole)); }});
+            {_("S&lot"), [&session, parts, hole] { session.apply(slotted(session.detail(), parts, hole)); }});
 }
 
 void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const std::string& part,

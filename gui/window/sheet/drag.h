@@ -60,7 +60,7 @@ struct Habits {
 [[nodiscard]] double whole_turn(double angle_rad);
 [[nodiscard]] double by_degrees(double direction_rad, double degrees);
 
-/// Parts of holes whose centres lie in a box of the plan.
+/// Parts of holes whose centers lie in a box of the plan.
 [[nodiscard]] std::vector<std::string> holes_within(const model::Plate& plate, drawing::Point one,
                                                     drawing::Point other);
 

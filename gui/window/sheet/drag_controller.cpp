@@ -133,10 +133,10 @@ void DragController::move_handle(const Pointer& pointer) {
         sheet_.view.measure(hold_->together.empty() ? std::vector{hold_->handle.part} : hold_->together);
     if (!moved.step.empty()) session.change(moved.step, std::move(moved.detail), merge_key_, true);
     const auto system = session.display().system;
-    auto words =
-        part_name(hold_->handle.part) + ": " + readout(moved.at.x, system) + ", " + readout(moved.at.y, system);
-    for (const auto& line : moved.caught) words += "; " + wxGetTranslation(wxString::FromUTF8(line.why)).utf8_string();
-    session.say(words);
+    auto words = part_name(hold_->handle.part, session.locale()) + ": " + readout(moved.at.x, system) + ", " +
+                 readout(moved.at.y, system);
+    for (const auto& line : moved.caught) words += "; " + format::text(line.why, session.locale());
+    session.say(format::verbatim(words));
 }
 
 void DragController::turn(const Pointer& pointer) {

@@ -3,6 +3,7 @@
 #include "drawing/parts.h"
 #include "window/sheet/canvas.h"
 #include "window/sheet/tips.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 
@@ -141,7 +142,7 @@ bool SheetKeyboard::nudge(const wxKeyEvent& event) {
     if (!step || event.AltDown() || canvas_.is_dragging()) return false;
     auto& session = sheet_.session;
     if (session.selection().empty()) {
-        session.say(_("Select a hole or a block first: Tab goes through the parts.").utf8_string());
+        session.say(said(_("Select a hole or block first. Tab steps through the parts.")));
         return true;
     }
     const auto steps = sheet_.nudge.value_or(customary_nudge(session.display().system));
@@ -167,7 +168,7 @@ bool SheetKeyboard::cycle(bool backward) {
         if (at_end) return false;  // past the last part the key leaves the sheet
         session.select({backward ? *(at - 1) : *(at + 1)});
     }
-    session.say(tip(session.selection().front(), session, sheet_.view.overlay()));
+    session.say(format::verbatim(tip(session.selection().front(), session, sheet_.view.overlay())));
     return true;
 }
 

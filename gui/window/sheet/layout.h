@@ -29,7 +29,7 @@ struct SheetCells {
 [[nodiscard]] SheetCells sheet_cells(const drawing::Area& sheet, double units_per_mm,
                                      std::optional<CellKind> alone = std::nullopt);
 
-/// Units for a millimetre of a drawing's own lettering: on screen a small cell has it smaller than the sheet's.
+/// Units for a millimeter of a drawing's own lettering: on screen a small cell has it smaller than the sheet's.
 [[nodiscard]] double lettering_units(const drawing::Area& area, double units_per_mm);
 
 [[nodiscard]] bool contains(const drawing::Area& area, drawing::Point point);

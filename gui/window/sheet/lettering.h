@@ -1,5 +1,5 @@
 #pragma once
-// Lettering and rules of the sheet itself, in millimetres of paper from an area's lower left corner.
+// Lettering and rules of the sheet itself, in millimeters of paper from an area's lower left corner.
 #include "drawing/scene/scene.h"
 #include "drawing/scene/view.h"
 

@@ -39,11 +39,11 @@ void add_handle(Scene& scene, const editing::Handle& handle, bool hot) {
     scene.items.emplace_back(lozenge);
 }
 
-void add_caught(Scene& scene, const editing::SnapLine& snap) {
+void add_caught(Scene& scene, const editing::SnapLine& snap, const format::Locale& locale) {
     scene.items.emplace_back(line(snap.from, snap.to, Pen::snap));
     Text why;
     why.at = {snap.to, {1.5, 1.5}};
-    why.words = snap.why;
+    why.words = format::text(snap.why, locale);
     why.size = TextSize::small;
     why.pen = Pen::snap;
     why.on_paper = true;
@@ -75,10 +75,10 @@ void add_ghost(Scene& scene, Point at) {
 
 }  // namespace
 
-Scene live_scene(const LiveMarks& marks) {
+Scene live_scene(const LiveMarks& marks, const format::Locale& locale) {
     Scene scene;
     scene.name = "Marks under the hand";
-    for (const auto& snap : marks.caught) add_caught(scene, snap);
+    for (const auto& snap : marks.caught) add_caught(scene, snap, locale);
     for (const auto& handle : marks.handles) add_handle(scene, handle, handle.id == marks.hot);
     if (marks.ghost) add_ghost(scene, *marks.ghost);
     if (marks.band) add_band(scene, *marks.band);

@@ -16,6 +16,6 @@ struct LiveMarks {
     std::optional<drawing::Point> ghost;  ///< where a tool would set its thing
 };
 
-[[nodiscard]] drawing::Scene live_scene(const LiveMarks& marks);
+[[nodiscard]] drawing::Scene live_scene(const LiveMarks& marks, const format::Locale& locale);
 
 }  // namespace toehold::window

@@ -5,6 +5,7 @@
 #include "model/placement.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
+#include "window/text.h"
 #include "window/theme/theme.h"
 
 #include <wx/intl.h>
@@ -27,7 +28,7 @@ std::vector<std::string> placeable(const session::Session& session) {
 }
 
 wxString length(double value_in, const session::Session& session) {
-    return wxString::FromUTF8(editing::shown(value_in, units::Kind::length, session.display().system));
+    return text_of(editing::shown(value_in, units::Kind::length, session.display().system));
 }
 
 std::optional<double> typed(const wxString& text, const session::Session& session) {
@@ -51,8 +52,8 @@ PlaceBar::PlaceBar(wxWindow* parent, session::Session& session) : wxPanel(parent
     y_ = entry("place-y");
     said_ = new wxStaticText(this, wxID_ANY, {}, wxDefaultPosition, wxDefaultSize, wxST_ELLIPSIZE_END);
     said_->SetName("place-said");
-    x_->SetToolTip(_("Along the rail from the post's centre, to the right. Enter places it."));
-    y_->SetToolTip(_("From the post's centre, outward. Enter places it."));
+    x_->SetToolTip(_("Along the rail from the post's center, to the right. Press Enter to place it."));
+    y_->SetToolTip(_("Outward from the post's center. Press Enter to place it."));
     add(name_);
     add(x_label_);
     add(x_);
@@ -107,19 +108,20 @@ void PlaceBar::show_values() {
     wxString x, y, name, said;
     if (of_.size() == 1) {
         const auto at = *editing::place_of(session_.detail(), of_.front());
-        name = wxString::FromUTF8(part_name(of_.front()));
+        name = text_of(part_name(of_.front(), session_.locale()));
         x = length(at.x_in, session_);
         y = length(at.y_in, session_);
         if (!drawing::id_of(of_.front(), "anchor").empty())
-            said = _("centre to edge ") +
-                   wxString::FromUTF8(readout(model::edge_distance_in(on_deck(session_.detail()).plate.outline, at),
-                                              session_.display().system));
+            said =
+                wxString::Format(_("center to edge %s"),
+                                 text_of(readout(model::edge_distance_in(on_deck(session_.detail()).plate.outline, at),
+                                                 session_.display().system)));
     } else if (of_.size() > 1) {
         name = wxString::Format(_("%zu parts, moved by"), of_.size());
         x = y = length(0.0, session_);
     } else {
         name = _("Nothing selected");
-        said = _("Select a hole or a block to type its place.");
+        said = _("Select a hole or block to type its position.");
     }
     const bool several = of_.size() > 1;
     name_->SetLabel(name);
@@ -140,8 +142,7 @@ void PlaceBar::apply() {
     if (of_.empty()) return;
     const auto x = typed(x_->GetValue(), session_), y = typed(y_->GetValue(), session_);
     if (!x || !y) {
-        say(wxString::FromUTF8(std::string(x ? "y" : "x") + ": ") + _("type ") +
-            wxString::FromUTF8(std::string(units::accepted(units::Kind::length))));
+        say(wxString::Format(_("%s takes %s"), x ? "y" : "x", text_of(units::accepted(units::Kind::length))));
         return;
     }
     place(*x, *y);
@@ -158,7 +159,7 @@ void PlaceBar::place(double x_in, double y_in) {
         edit = editing::nudge(session_.detail(), of_, x_in, y_in);
     }
     if (edit.step.empty() && !edit.refusal.empty()) {
-        say(wxGetTranslation(wxString::FromUTF8(edit.refusal)));
+        say(text_of(edit.refusal, session_.locale()));
         return;
     }
     x_shown_ = x_->GetValue().utf8_string();  // so that what is shown next is not taken for something half typed

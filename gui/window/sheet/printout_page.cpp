@@ -27,7 +27,7 @@ using drawing::Ground;
 constexpr double foot_mm = 30.0;  // verdict and cautions, of the page
 constexpr double lettering_share =
     0.72;  // the drawings' lettering is for a large sheet: smaller here, and still legible
-// Of the lettering's own millimetres:
+// Of the lettering's own millimeters:
 constexpr double line_mm = 4.4;
 constexpr double word_box_mm = 58.0;
 constexpr std::size_t lines_enough = 9;
@@ -124,7 +124,7 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
     };
     write(utf8(words.reason), drawing::TextSize::normal, 2);
     if (review == nullptr || review->cautions.empty()) {
-        write(utf8(_("The cautions are still being worked out: print again when the sheet is up to date.")),
+        write(utf8(_("Cautions are still being worked out. Print again when the sheet is up to date.")),
               drawing::TextSize::small, lines_enough);
         return scene;
     }

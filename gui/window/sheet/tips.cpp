@@ -2,18 +2,19 @@
 
 #include "drawing/parts.h"
 #include "format/figures.h"
+#include "format/phrase.h"
 #include "model/member.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
-#include "window/text.h"
 #include "wording/status.h"
 
-#include <wx/intl.h>
-#include <wx/string.h>
-
 #include <algorithm>
+#include <utility>
 
 namespace toehold::window {
+
+using format::phrase;
+using format::Quantity;
 
 namespace {
 
@@ -35,35 +36,56 @@ std::string length(double value_in, const session::Session& session) {
     return readout(value_in, session.display().system);
 }
 
-std::string status_line(const std::string& check, const std::optional<double>& ratio, checks::Status status) {
-    auto words = "D/C " + (ratio ? format::ratio_text(*ratio) : std::string{"-"}) + " ";
-    words += wording::word(status);
-    return check.empty() ? words : words + ": " + check;
+/// What is said of a part, line by line, in the reader's language and units.
+class Lines {
+  public:
+    explicit Lines(format::Locale locale) : locale_(std::move(locale)) {}
+    void add(const format::Phrase& line) {
+        if (!text_.empty()) text_ += "\n";
+        text_ += format::text(line, locale_);
+    }
+    [[nodiscard]] const std::string& text() const { return text_; }
+
+  private:
+    format::Locale locale_;
+    std::string text_;
+};
+
+Quantity force(double lb) { return {lb, "lb"}; }
+
+void add_status(Lines& lines, const format::Phrase& check, const std::optional<double>& ratio, checks::Status status,
+                const format::Locale& locale) {
+    const std::string figure = ratio ? format::ratio_text(*ratio) : "-";
+    const std::string word = format::text(wording::word(status), locale);
+    lines.add(check.empty() ? phrase("D/C {} {}", figure, word) : phrase("D/C {} {}: {}", figure, word, check));
 }
 
-std::string anchor_lines(const std::string& id, const session::Session& session, const drawing::Overlay& overlay) {
-    std::string lines;
-    if (const auto* anchor = fastener(session, id)) lines += "\n" + anchor->name;
+void add_anchor(Lines& lines, const std::string& id, const session::Session& session, const drawing::Overlay& overlay) {
+    if (const auto* anchor = fastener(session, id)) lines.add(format::verbatim(anchor->name));
     const auto* mark = mark_of(overlay, id);
-    if (!mark) return lines + "\n" + utf8(_("no figures yet"));
-    const auto force = [&session](double lb) { return format::figure_text(lb, "lb", session.display().system); };
-    lines += "\n" + utf8(_("tension ")) + (mark->tension_lb ? force(*mark->tension_lb) : utf8(_("not known by hand"))) +
-             utf8(_(", largest of all pushes ")) + force(mark->largest_tension_lb);
-    if (mark->capacity_lb) lines += "\n" + utf8(_("capacity in tension ")) + force(*mark->capacity_lb);
-    lines += "\n" + utf8(_("shear ")) + force(mark->shear_lb);
+    if (!mark) {
+        lines.add(phrase("no results yet"));
+        return;
+    }
+    if (mark->tension_lb)
+        lines.add(
+            phrase("tension {}, largest of all pushes {}", force(*mark->tension_lb), force(mark->largest_tension_lb)));
+    else
+        lines.add(phrase("tension by hand not known, largest of all pushes {}", force(mark->largest_tension_lb)));
+    if (mark->capacity_lb) lines.add(phrase("tension capacity {}", force(*mark->capacity_lb)));
+    lines.add(phrase("shear {}", force(mark->shear_lb)));
     if (mark->ratio || !mark->worst_check.empty())
-        lines += "\n" + status_line(mark->worst_check, mark->ratio, mark->status);
-    return lines;
+        add_status(lines, mark->worst_check, mark->ratio, mark->status, session.locale());
 }
 
-std::string member_lines(const std::string& id, const session::Session& session) {
+void add_member(Lines& lines, const std::string& id, const session::Session& session) {
     const auto& framing = session.detail().framing;
     const auto index = model::find_member(framing, id);
-    if (!index) return {};
+    if (!index) return;
     const auto member = model::member(framing, *index);
-    auto lines = "\n" + length(member.width_in, session) + " x " + length(member.depth_in, session);
-    if (member.length_stated) lines += ", " + length(model::length_in(member), session) + utf8(_(" long"));
-    return lines;
+    const auto width = length(member.width_in, session), depth = length(member.depth_in, session);
+    lines.add(member.length_stated ? phrase("{} x {}, {} long", width, depth, length(model::length_in(member), session))
+                                   : phrase("{} x {}", width, depth));
 }
 
 /// The first result that speaks of a part: they stand worst first.
@@ -76,54 +98,63 @@ const checks::CheckResult* worst_of(const std::string& part, const session::Sess
     return nullptr;
 }
 
-std::string size_lines(const std::string& part, const session::Session& session) {
+void add_size(Lines& lines, const std::string& part, const session::Session& session) {
     const auto& detail = session.detail();
     if (part == "plate")
-        return "\n" + length(on_deck(detail).plate.thickness_in, session) + utf8(_(" thick, ")) +
-               on_deck(detail).plate.metal;
+        lines.add(
+            phrase("{} thick, {}", length(on_deck(detail).plate.thickness_in, session), on_deck(detail).plate.metal));
     if (part == "decking" && on_deck(detail).layers.decking)
-        return "\n" + length(on_deck(detail).layers.decking->thickness_in, session) + utf8(_(" thick"));
-    if (part == "guard") return "\n" + length(detail.guard.height_in, session) + utf8(_(" above the walking surface"));
+        lines.add(phrase("{} thick", length(on_deck(detail).layers.decking->thickness_in, session)));
+    if (part == "guard") lines.add(phrase("{} above the walking surface", length(detail.guard.height_in, session)));
     for (const char* kind : {"block", "joist", "rim"})
-        if (const auto id = drawing::id_of(part, kind); !id.empty()) return member_lines(id, session);
-    return {};
+        if (const auto id = drawing::id_of(part, kind); !id.empty()) add_member(lines, id, session);
 }
 
-std::string push_lines(const drawing::Overlay& overlay) {
-    if (!overlay.push) return {};
-    return "\n" + push_words(*overlay.push, overlay.system) +
-           (overlay.push->governing ? utf8(_(", governing")) : std::string{}) +
-           utf8(_("\ndrag to turn it; double-click for the push that governs"));
+void add_push(Lines& lines, const drawing::Overlay& overlay) {
+    if (!overlay.push) return;
+    const auto words = push_words(*overlay.push);
+    lines.add(overlay.push->governing ? phrase("{}, governing", words) : words);
+    lines.add(phrase("Drag to turn it. Double-click for the governing push."));
+}
+
+format::Phrase name_of(const std::string& part) {
+    if (const auto id = drawing::id_of(part, "anchor"); !id.empty()) return phrase("Anchor {}", id);
+    if (const auto id = drawing::id_of(part, "block"); !id.empty()) return phrase("Block {}", id);
+    if (const auto id = drawing::id_of(part, "joist"); !id.empty()) return phrase("Joist {}", id);
+    if (const auto id = drawing::id_of(part, "rim"); !id.empty()) return phrase("Rim joist {}", id);
+    if (const auto id = drawing::id_of(part, "support"); !id.empty()) return phrase("Support {}", id);
+    if (const auto id = drawing::id_of(part, "shim"); !id.empty()) return phrase("Shim {}", id);
+    if (part == "plate") return phrase("Base plate");
+    if (part == "post") return phrase("Post");
+    if (part == "weld") return phrase("Post weld");
+    if (part == "guard") return phrase("Guard");
+    if (part == "push") return phrase("Push");
+    if (part == "decking") return phrase("Decking");
+    return format::verbatim(part);
 }
 
 }  // namespace
 
-std::string part_name(const std::string& part) {
-    if (const auto id = drawing::id_of(part, "anchor"); !id.empty()) return utf8(_("Anchor ")) + id;
-    if (const auto id = drawing::id_of(part, "block"); !id.empty()) return utf8(_("Block ")) + id;
-    if (const auto id = drawing::id_of(part, "joist"); !id.empty()) return utf8(_("Joist ")) + id;
-    if (const auto id = drawing::id_of(part, "rim"); !id.empty()) return utf8(_("Rim joist ")) + id;
-    if (const auto id = drawing::id_of(part, "support"); !id.empty()) return utf8(_("Support ")) + id;
-    if (const auto id = drawing::id_of(part, "shim"); !id.empty()) return utf8(_("Shim ")) + id;
-    if (part == "plate") return utf8(_("Base plate"));
-    if (part == "post") return utf8(_("Post"));
-    if (part == "weld") return utf8(_("Weld of the post"));
-    if (part == "guard") return utf8(_("Guard"));
-    if (part == "push") return utf8(_("The push"));
-    if (part == "decking") return utf8(_("Decking"));
-    return part;
+std::string part_name(const std::string& part, const format::Locale& locale) {
+    return format::text(name_of(part), locale);
 }
 
 std::string tip(const std::string& part, const session::Session& session, const drawing::Overlay& overlay) {
     if (part.empty()) return {};
-    const auto stale = session.freshness() == session::Freshness::stale ? utf8(_("\nstale: solving")) : std::string{};
-    if (part == "push") return part_name(part) + push_lines(overlay) + stale;
-    if (const auto id = drawing::id_of(part, "anchor"); !id.empty())
-        return part_name(part) + anchor_lines(id, session, overlay) + stale;
-    auto words = part_name(part) + size_lines(part, session);
-    if (const auto* worst = worst_of(part, session))
-        words += "\n" + status_line(worst->title, worst->ratio, worst->status) + stale;
-    return words;
+    const auto locale = session.locale();
+    Lines lines(locale);
+    lines.add(name_of(part));
+    if (part == "push") {
+        add_push(lines, overlay);
+    } else if (const auto id = drawing::id_of(part, "anchor"); !id.empty()) {
+        add_anchor(lines, id, session, overlay);
+    } else {
+        add_size(lines, part, session);
+        if (const auto* worst = worst_of(part, session))
+            add_status(lines, worst->title, worst->ratio, worst->status, locale);
+    }
+    if (session.freshness() == session::Freshness::stale) lines.add(phrase("out of date: solving"));
+    return lines.text();
 }
 
 }  // namespace toehold::window

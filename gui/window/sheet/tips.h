@@ -9,7 +9,7 @@ namespace toehold::window {
 /// A few lines, in the reader's language and units. Empty for no part.
 [[nodiscard]] std::string tip(const std::string& part, const session::Session& session,
                               const drawing::Overlay& overlay);
-/// `Hole A`, `Block B1`, `The push`.
-[[nodiscard]] std::string part_name(const std::string& part);
+/// `Hole A`, `Block B1`, `Push`.
+[[nodiscard]] std::string part_name(const std::string& part, const format::Locale& locale);
 
 }  // namespace toehold::window

@@ -23,7 +23,7 @@ wxString method_words(Method method) {
         case Method::rigid:
             return _("rigid plate");
         case Method::flexible:
-            return _("plate that bends");
+            return _("flexible plate");
     }
     return {};
 }
@@ -33,7 +33,7 @@ wxString state_words(const session::Session& session) {
         case session::Freshness::none:
             return session.problems().empty() ? _("not solved yet") : _("cannot be solved");
         case session::Freshness::stale:
-            return _("stale, solving");
+            return _("out of date, solving");
         case session::Freshness::quick:
             return _("checks solving");
         case session::Freshness::current:
@@ -50,17 +50,17 @@ struct Entry {
 
 }  // namespace
 
-std::string push_words(const PushShown& push, units::System system) {
+format::Phrase push_words(const PushShown& push) {
     double degrees = std::round(format::degrees(push.direction_rad) * 10) / 10;
     degrees -= 360 * std::floor(degrees / 360);
-    return format::figure_text(push.push_lb, "lb", system) + utf8(_(" towards ")) + format::degrees_text(degrees) + "°";
+    return format::phrase("{} toward {}°", format::Quantity{push.push_lb, "lb"}, format::degrees_text(degrees));
 }
 
 TitleWords title_words(const session::Session& session, const Overlay& overlay) {
     TitleWords words;
     words.name = session.detail().name;
     words.method = utf8(method_words(session.display().method));
-    words.push = overlay.push ? push_words(*overlay.push, session.display().system) : utf8(_("none"));
+    words.push = overlay.push ? format::text(push_words(*overlay.push), session.locale()) : utf8(_("none"));
     words.governing = overlay.push && overlay.push->governing;
     words.state = utf8(state_words(session));
     return words;

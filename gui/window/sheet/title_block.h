@@ -14,7 +14,7 @@ struct TitleWords {
 [[nodiscard]] TitleWords title_words(const session::Session& session, const drawing::Overlay& overlay);
 [[nodiscard]] drawing::Scene title_block(const TitleWords& words, double width_mm, double height_mm);
 
-/// `200 lb towards 45°`.
-[[nodiscard]] std::string push_words(const drawing::PushShown& push, units::System system);
+/// `200 lb toward 45°`.
+[[nodiscard]] format::Phrase push_words(const drawing::PushShown& push);
 
 }  // namespace toehold::window

@@ -53,7 +53,7 @@ void ToolRow::add_tools(SheetCanvas& sheet) {
     tool("tool-hole", _("Hole"), _("Click in the plan to add a hole"), Tool::hole);
     tool("tool-corner", _("Corner"), _("Click at a side of the plate to add a corner"), Tool::corner);
     tool("tool-block", _("Block"), _("Click between joists to add a block"), Tool::block);
-    tool("tool-pan", _("Move sheet"), _("Drag a drawing about under its frame"), Tool::pan);
+    tool("tool-pan", _("Move sheet"), _("Drag to pan a drawing"), Tool::pan);
 }
 
 void ToolRow::add_methods() {
@@ -70,8 +70,8 @@ void ToolRow::add_methods() {
     };
     method("method-hand", _("By hand"), _("Lever arm to the plate's edge, pushes square to the plate"),
            drawing::Method::hand);
-    method("method-rigid", _("Rigid"), _("A plate that does not bend, on its bed"), drawing::Method::rigid);
-    method("method-flexible", _("Flexible"), _("The plate as it bends, on its bed"), drawing::Method::flexible);
+    method("method-rigid", _("Rigid"), _("Plate taken as rigid"), drawing::Method::rigid);
+    method("method-flexible", _("Flexible"), _("Plate bending included"), drawing::Method::flexible);
 }
 
 void ToolRow::add_parts() {
@@ -86,7 +86,7 @@ void ToolRow::add_parts() {
             },
             [this, shown] { return session_.display().*shown; });
     };
-    part("show-pressure", _("Pressure"), _("Where the plate presses, and how hard"), &session::Display::pressure);
+    part("show-pressure", _("Pressure"), _("Where the plate bears, and how hard"), &session::Display::pressure);
     part("show-bent", _("Bent plate"), _("The plate's deflection, exaggerated"), &session::Display::bent);
     part("show-marks", _("Demand"), _("Numbers and bars of demand at the anchors"), &session::Display::marks);
     part("show-dimensions", _("Dimensions"), _("Distances to edges and between holes"), &session::Display::dimensions);

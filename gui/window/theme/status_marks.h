@@ -1,6 +1,6 @@
 #pragma once
 // The marks of a status and of a ratio: the frame that says how a thing stands, and the bar of demand read against the
-// length of its capacity. Scenes in millimetres of paper about their middle.
+// length of its capacity. Scenes in millimeters of paper about their middle.
 #include "checks/result.h"
 #include "drawing/render/palette.h"
 #include "drawing/scene/scene.h"

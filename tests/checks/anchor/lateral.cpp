@@ -31,7 +31,7 @@ constexpr double rounding = 4e-3;
 
 }  // namespace
 
-TEST_CASE("A lag screw across the grain carries the gap's reduced value, wet", "[published]") {
+TEST_CASE("A lag screw across the grain carries the gap's reduced value, wet", "[closed-form]") {
     const CheckResult result = first(test::example_resolved(), 0.0, 40.0);
     CHECK_CLOSE(result.capacity, across_lb * wet * row_of_two, rounding, 0.0);
     CHECK_CLOSE(result.ratio, 40.0 / (across_lb * wet * row_of_two), rounding, 0.0);
@@ -44,7 +44,7 @@ TEST_CASE("A lag screw across the grain carries the gap's reduced value, wet", "
     CHECK_CLOSE(test::step_value(result, "l_m"), 4.515625, 1e-12, 0.0);
 }
 
-TEST_CASE("Along the grain the same screw carries more", "[published]") {
+TEST_CASE("Along the grain the same screw carries more", "[closed-form]") {
     CHECK_CLOSE(first(test::example_resolved(), 40.0, 0.0).capacity, along_lb * wet * row_of_two, rounding, 0.0);
 }
 
@@ -63,7 +63,7 @@ TEST_CASE("The worst state is found by ratio, not by force", "[unit]") {
 }
 
 TEST_CASE("Decking counts as wood around the shank only where the basis says so and it is the block's wood",
-          "[published]") {
+          "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.basis.decking_in_shear = model::DeckingInShear::bearing;
     CHECK_CLOSE(first(resolved, 0.0, 40.0).capacity, across_no_gap_lb * wet * row_of_two, rounding, 0.0);
@@ -77,7 +77,7 @@ TEST_CASE("Decking counts as wood around the shank only where the basis says so 
     CHECK_CLOSE(first(resolved, 0.0, 40.0).capacity, across_lb * wet * row_of_two, rounding, 0.0);
 }
 
-TEST_CASE("Strength design replaces CD", "[published]") {
+TEST_CASE("Strength design replaces CD", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.basis.method = model::Method::lrfd;
     CHECK_CLOSE(first(resolved, 0.0, 40.0).capacity, across_lb * wet * row_of_two * 3.32 * 0.65 * 0.8, rounding, 0.0);

@@ -75,7 +75,7 @@ TEST_CASE("Thicker decking does not change a lag screw whose thread lies wholly 
     CHECK(first(resolved).capacity == before_lb);
 }
 
-TEST_CASE("A wood screw holds by its own equation", "[published]") {
+TEST_CASE("A wood screw holds by its own equation", "[closed-form]") {
     auto resolved = test::example_resolved();
     catalog::Anchor& anchor = resolved.anchors[0];
     anchor.kind = FastenerKind::wood_screw;

@@ -104,7 +104,7 @@ TEST_CASE("reported values meet a factored demand 1.6 times as large", "[unit]")
     CHECK_CLOSE(end_result(resolved, block_hold(angle), {1600.0, 80.0, 0.0, 220.0, 0.0}).ratio, 0.98214, 0.0, 1e-5);
 }
 
-TEST_CASE("nails in end grain take two thirds of their side grain value, wet", "[published]") {
+TEST_CASE("nails in end grain take two thirds of their side grain value, wet", "[memory]") {
     const CheckResult result = fasteners(four_nails, pulled);
     // NDS 2018 Table 12N, 16d common (0.162 x 3.5), 1-1/2 in side member, G 0.55: 154 lb (from memory, to be confirmed)
     CHECK(test::prints_as(step_value(result, "Z"), 154.0, 1.0));

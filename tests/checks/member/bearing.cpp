@@ -22,7 +22,7 @@ TEST_CASE("each block under the plate bears to its wood's value across the grain
 
 TEST_CASE("a plate that stands on the block itself says so in its link", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    on_deck(resolved).decking.reset();
+    on_deck(resolved.detail).layers.decking.reset();
     const auto results = test::run_check("bearing-framing", resolved, test::example_demand(resolved, {}, {500.0}));
     CHECK(test::link_from(results.at(0)) == "plate");
 }

@@ -119,11 +119,14 @@ Convergence convergence(Edge edge, Load load) {
 
 }  // namespace
 
-TEST_CASE("Series meet the printed deflections of square plates", "[published]") {
+TEST_CASE("Series meet the printed deflections of simply supported square plates", "[published]") {
     CHECK(toehold::test::prints_as(navier(Load::uniform), 0.00406, 1e-5));
     CHECK(toehold::test::prints_as(navier(Load::central), 0.01160, 1e-5));
     CHECK_CLOSE(biharmonic(Edge::simply_supported, Load::uniform), navier(Load::uniform), 1e-7, 0.0);
     CHECK_CLOSE(biharmonic(Edge::simply_supported, Load::central), navier(Load::central), 3e-6, 0.0);
+}
+
+TEST_CASE("Series meet the remembered deflections of clamped square plates", "[memory]") {
     // The clamped prints are a little below the converged series: by 0.4 % and by 0.2 %.
     CHECK_CLOSE(biharmonic(Edge::clamped, Load::uniform), 0.00126, 0.005, 0.0);
     CHECK_CLOSE(biharmonic(Edge::clamped, Load::central), 0.00560, 0.003, 0.0);

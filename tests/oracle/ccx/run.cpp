@@ -1,5 +1,6 @@
 #include "oracle/ccx/run.h"
 
+#include "support/file_bytes.h"
 #include "support/temporary_folder.h"
 
 #include <fcntl.h>
@@ -19,13 +20,6 @@ namespace toehold::test {
 namespace {
 
 std::string file_in(const TemporaryFolder& folder, const char* name) { return (folder.path() / name).string(); }
-
-std::string text_of_file(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
-    std::ostringstream text;
-    text << file.rdbuf();
-    return text.str();
-}
 
 [[noreturn]] void become_ccx(const TemporaryFolder& folder) {
     const int log = open(file_in(folder, "log").c_str(), O_WRONLY | O_CREAT, 0600);
@@ -90,7 +84,7 @@ CcxRun run_ccx(const std::string& deck) {
     if (child == 0) become_ccx(folder);
     const Ended ended = wait_for(child);
     if (ended.status == 127) throw std::runtime_error("the program ccx (Debian package calculix-ccx) is not installed");
-    const std::string log = text_of_file(file_in(folder, "log"));
+    const std::string log = bytes_of(file_in(folder, "log"));
     if (ended.status != 0 || log.find("Job finished") == std::string::npos) {
         constexpr std::size_t enough = 3000;
         throw std::runtime_error("ccx did not finish:\n" + log.substr(log.size() - std::min(enough, log.size())));
@@ -98,7 +92,7 @@ CcxRun run_ccx(const std::string& deck) {
     CcxRun run;
     run.seconds = ended.seconds;
     run.iterations = count(log, "average force");
-    read_motions(text_of_file(file_in(folder, "job.dat")), run);
+    read_motions(bytes_of(file_in(folder, "job.dat")), run);
     return run;
 }
 

@@ -4,12 +4,11 @@
 #include "paper/report/report_sample.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
+#include "support/contains.h"
 
 using namespace toehold;
 
 namespace {
-
-bool has(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
 
 review::Review evaluated(const std::string& name) {
     return review::evaluate(test::shipped_detail("heron-landing-" + name), "hash-of-" + name);
@@ -32,8 +31,8 @@ TEST_CASE("The verdict's turn is said in one bold sentence", "[unit]") {
     }
     CHECK(bold);
     const std::string words = test::words_of(report);
-    CHECK(has(words, "hash-of-end-nailed-blocks"));
-    CHECK(has(words, "hash-of-lags-in-deep-blocks"));
+    CHECK(contains(words, "hash-of-end-nailed-blocks"));
+    CHECK(contains(words, "hash-of-lags-in-deep-blocks"));
 }
 
 TEST_CASE("Checks that hold on one side alone stand first, with both ratios", "[unit]") {
@@ -71,18 +70,18 @@ TEST_CASE("Checks that hold on one side alone stand first, with both ratios", "[
 
 TEST_CASE("Findings that came or went are named with their side", "[unit]") {
     const std::string words = test::words_under(compared("end-nailed-blocks", "lags-in-deep-blocks"), "findings");
-    CHECK(has(words, "as submitted"));
-    CHECK(has(words, "end grain"));
-    CHECK_FALSE(has(words, "our own"));
+    CHECK(contains(words, "as submitted"));
+    CHECK(contains(words, "end grain"));
+    CHECK_FALSE(contains(words, "our own"));
 }
 
 TEST_CASE("A detail beside itself differs in nothing", "[unit]") {
     const paper::Document report = compared("decking-only", "decking-only");
     const std::string words = test::words_of(report);
-    CHECK(has(words, "The verdict stays: both are INADEQUATE."));
-    CHECK(has(test::words_under(report, "input"), "Nothing differs."));
-    CHECK(has(test::words_under(report, "checks"), "No result differs."));
-    CHECK(has(test::words_under(report, "findings"), "No finding came or went."));
+    CHECK(contains(words, "The verdict stays: both are INADEQUATE."));
+    CHECK(contains(test::words_under(report, "input"), "Nothing differs."));
+    CHECK(contains(test::words_under(report, "checks"), "No result differs."));
+    CHECK(contains(test::words_under(report, "findings"), "No finding came or went."));
 }
 
 TEST_CASE("The comparison can be read back from its file", "[process]") {

@@ -2,7 +2,7 @@
 #include "dxf_reading.h"
 #include "paper/papers.h"
 #include "support/compare.h"
-#include "xml/catalog_file.h"
+#include "support/shipped.h"
 
 #include <algorithm>
 #include <numbers>
@@ -17,10 +17,7 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-const std::vector<model::Plate>& stock_plates() {
-    static const auto catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
-    return catalog.stock_plates;
-}
+const std::vector<model::Plate>& stock_plates() { return test::shipped_catalog().stock_plates; }
 
 /// Closed forms of the two outlines stock plates have, in2.
 double outline_area(const model::Plate& plate) {

@@ -2,13 +2,12 @@
 #include "paper/read_back.h"
 #include "paper/report/report_sample.h"
 #include "support/compare.h"
+#include "support/contains.h"
 
 using namespace toehold;
 using model::Remark;
 
 namespace {
-
-bool has(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
 
 review::Review remarked(std::vector<Remark> remarks) {
     review::Review review = test::reported("end-nailed-blocks");
@@ -30,9 +29,9 @@ std::vector<std::string> titles(const paper::Document& letter) {
 
 TEST_CASE("A letter without remarks says so in one sentence", "[unit]") {
     const paper::Document letter = letter_of({});
-    CHECK(has(test::words_of(letter), "The file keeps no comment of a reviewer."));
+    CHECK(contains(test::words_of(letter), "The file keeps no comment of a reviewer."));
     CHECK(test::headings_of(letter).empty());
-    CHECK(has(test::words_of(letter), test::reported("end-nailed-blocks").input_sha256));
+    CHECK(contains(test::words_of(letter), test::reported("end-nailed-blocks").input_sha256));
 }
 
 TEST_CASE("Open remarks are numbered first, settled ones follow", "[unit]") {
@@ -43,11 +42,11 @@ TEST_CASE("Open remarks are numbered first, settled ones follow", "[unit]") {
     CHECK(titles(letter) == std::vector<std::string>{"Open comments", "C1  Anchor withdrawal, anchor B",
                                                      "C2  Fasteners in end grain", "Settled comments",
                                                      "C3  The detail as a whole"});
-    CHECK(has(test::words_of(letter), "A. Reviewer and B. Checker"));
-    CHECK(has(test::words_under(letter, "remark-3"), "A. Reviewer, 2026-11-20"));
+    CHECK(contains(test::words_of(letter), "A. Reviewer and B. Checker"));
+    CHECK(contains(test::words_under(letter, "remark-3"), "A. Reviewer, 2026-11-20"));
     // Room for an answer stands under what is open, and under nothing else.
-    CHECK(has(test::words_under(letter, "remark-1"), "ANSWER"));
-    CHECK_FALSE(has(test::words_under(letter, "remark-3"), "ANSWER"));
+    CHECK(contains(test::words_under(letter, "remark-1"), "ANSWER"));
+    CHECK_FALSE(contains(test::words_under(letter, "remark-3"), "ANSWER"));
 }
 
 TEST_CASE("A remark stands with the result it speaks of", "[unit]") {
@@ -55,14 +54,14 @@ TEST_CASE("A remark stands with the result it speaks of", "[unit]") {
     const paper::Document letter = letter_of({{"anchor-withdrawal", "anchor B", "Show the pilot holes.", "", "", {}},
                                               {"member-end-connection", "", "Nails alone do not do.", "", "", {}}});
     const std::string first = test::words_under(letter, "remark-1");
-    CHECK(has(first, "Show the pilot holes."));
-    CHECK(has(first, "anchor B"));
-    CHECK(has(first, "NDS 2018 12.2"));
-    CHECK(has(first, "0.91"));  // 1064 lb over 1166 lb
+    CHECK(contains(first, "Show the pilot holes."));
+    CHECK(contains(first, "anchor B"));
+    CHECK(contains(first, "NDS 2018 12.2"));
+    CHECK(contains(first, "0.91"));  // 1064 lb over 1166 lb
     // Every subject: the worst of them, which governs the whole review.
     const std::string second = test::words_under(letter, "remark-2");
-    CHECK(has(second, review.governing.subject + " (worst of 16)"));
-    CHECK(has(second, "FAILS"));
+    CHECK(contains(second, review.governing.subject + " (worst of 16)"));
+    CHECK(contains(second, "FAILS"));
 }
 
 TEST_CASE("A remark whose result is gone is kept, and said to be so", "[unit]") {
@@ -70,10 +69,10 @@ TEST_CASE("A remark whose result is gone is kept, and said to be so", "[unit]") 
                                               {"anchor-withdrawal", "anchor Z", "And this one?", "", "", {}},
                                               {"a-check-of-a-plug-in", "anchor A", "Where did it go?", "", "", {}}});
     const std::string words = test::words_of(letter);
-    CHECK(has(words, "Check the heads."));
-    CHECK(has(words, "The review has no result of this any more; the remark is kept."));
-    CHECK(has(words, "The review has no result for anchor Z any more; the remark is kept."));
-    CHECK(has(words, "C3  a-check-of-a-plug-in, anchor A"));
+    CHECK(contains(words, "Check the heads."));
+    CHECK(contains(words, "The review has no result of this any more; the remark is kept."));
+    CHECK(contains(words, "The review has no result for anchor Z any more; the remark is kept."));
+    CHECK(contains(words, "C3  a-check-of-a-plug-in, anchor A"));
 }
 
 TEST_CASE("The letter can be read back from its file", "[process]") {

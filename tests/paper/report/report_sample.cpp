@@ -4,7 +4,6 @@
 #include "review/shipped_reviews.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <map>
 
 namespace toehold::test {
@@ -44,7 +43,7 @@ const review::Review& reported(const std::string& name) {
     if (found != known.end()) return found->second;
     const xml::DetailRead read = xml::read_detail(std::string(TOEHOLD_DATA_FOLDER) + "/demo/" + prefix + name + ".xml");
     review::Review review = review::review(shipped_detail(prefix + name), read.sha256);
-    review.remedies = review::find_remedies(review, catalogs());
+    review.remedies = review::find_remedies(review, shipped_catalog());
     return known.emplace(name, std::move(review)).first->second;
 }
 
@@ -56,13 +55,9 @@ paper::Issue report_issue(const std::string& name) {
     return issue;
 }
 
-std::vector<std::string> demo_names() {
-    std::vector<std::string> names;
-    for (const auto& entry : std::filesystem::directory_iterator(std::string(TOEHOLD_DATA_FOLDER) + "/demo")) {
-        const std::string stem = entry.path().stem().string();
-        if (stem.starts_with(prefix) && stem != prefix + "plates") names.push_back(stem.substr(prefix.size()));
-    }
-    std::sort(names.begin(), names.end());
+std::vector<std::string> reported_names() {
+    std::vector<std::string> names = demo_names();
+    for (std::string& name : names) name = name.substr(prefix.size());
     return names;
 }
 

@@ -11,7 +11,7 @@ namespace toehold::test {
 [[nodiscard]] const review::Review& reported(const std::string& name);
 [[nodiscard]] paper::Issue report_issue(const std::string& name);
 /// Every demo detail.
-[[nodiscard]] std::vector<std::string> demo_names();
+[[nodiscard]] std::vector<std::string> reported_names();
 
 /// All words of headings, paragraphs, cells, facts and verdicts, one a line, in the document's order.
 [[nodiscard]] std::string words_of(const paper::Document& document);

@@ -1,12 +1,11 @@
 #include "plain_svg.h"
 
 #include "drawing/render/palette.h"
+#include "support/file_bytes.h"
 
 #include <fmt/format.h>
 
 #include <cstdlib>
-#include <fstream>
-#include <sstream>
 
 namespace toehold::test {
 namespace {
@@ -100,10 +99,8 @@ std::string plain_svg(const paper::Sheet& sheet) {
 
 bool is_as_kept(const std::string& name, const std::string& text) {
     const std::string file = TOEHOLD_TEST_FOLDER "/paper/reference/" + name;
-    if (std::getenv("TOEHOLD_RENEW_REFERENCES") != nullptr) std::ofstream(file, std::ios::binary) << text;
-    std::ostringstream kept;
-    kept << std::ifstream(file, std::ios::binary).rdbuf();
-    return kept.str() == text;
+    if (std::getenv("TOEHOLD_RENEW_REFERENCES") != nullptr) put_bytes(file, text);
+    return bytes_of(file) == text;
 }
 
 }  // namespace toehold::test

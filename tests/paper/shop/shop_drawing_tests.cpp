@@ -192,7 +192,7 @@ TEST_CASE("Lag screws come with the bits for shank and thread", "[process]") {
     CHECK(contains(squeezed(text_of("heron-landing-corner", units::System::si)), " 11.1 mm"));
 }
 
-TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[published]") {
+TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[memory]") {
     // AWS A2.4 (from memory): below the reference line for the arrow's side, upright leg to the left.
     const paper::Sheet sheet = drawn(test::shop::shipped("heron-landing-corner"), units::System::us);
     const paper::Placed& front = view_named(sheet, "Front");

@@ -1,8 +1,8 @@
 #include "shop_samples.h"
 
 #include "support/compare.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
+#include "xml/catalog/catalog_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <cmath>
 #include <filesystem>
@@ -16,26 +16,8 @@ using namespace model;
 const std::filesystem::path demo = std::filesystem::path(TOEHOLD_DATA_FOLDER) / "demo";
 constexpr const char* usual = "heron-landing-corner";
 
-const catalog::Catalog& shipped_catalog() {
-    static const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
-    return catalog;
-}
-
-BaseDetail read(const std::string& name) {
-    xml::DetailRead read = xml::read_detail(demo / (name + ".xml"));
-    REQUIRE(read.detail.has_value());
-    return *read.detail;
-}
-
-catalog::Resolved resolved(const BaseDetail& detail) {
-    catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
-    for (const Problem& problem : resolution.problems) UNSCOPED_INFO(sentence(problem));
-    REQUIRE(resolution.resolved.has_value());
-    return *resolution.resolved;
-}
-
 Plate plate_of(Outline outline, std::vector<Hole> holes) {
-    Plate plate = on_deck(read(usual)).plate;
+    Plate plate = on_deck(demo_detail(usual)).plate;
     plate.name = "Plate of an uncommon shape, invented";
     plate.outline = std::move(outline);
     plate.holes = std::move(holes);
@@ -84,7 +66,7 @@ Plate crowded_plate() {
 }
 
 BaseDetail with_wood_post() {
-    BaseDetail detail = read(usual);
+    BaseDetail detail = demo_detail(usual);
     WoodPost post;
     post.width_in = post.depth_in = 3.5;
     post.species = "southern-pine";
@@ -96,7 +78,7 @@ BaseDetail with_wood_post() {
 }
 
 BaseDetail with_long_names() {
-    BaseDetail detail = read(usual);
+    BaseDetail detail = demo_detail(usual);
     detail.project = "Landing of many flights behind the third house from the corner, invented, second phase";
     detail.name = "Base at the far corner beside the doubled rim, where nothing that is short would say it";
     on_deck(detail).plate.name = "Plate with a name that goes on beyond the field it is written in, and then some more";
@@ -115,21 +97,19 @@ paper::Issue issue_in(units::System system) {
 
 }  // namespace
 
-catalog::Resolved shipped(const std::string& name) { return resolved(read(name)); }
+catalog::Resolved shipped(const std::string& name) { return shipped_detail(name); }
 
 catalog::Resolved shipped_with(const std::string& name, Plate plate) {
-    BaseDetail detail = read(name);
+    BaseDetail detail = demo_detail(name);
     on_deck(detail).plate = std::move(plate);
-    return resolved(detail);
+    return resolved_by_shipped(detail);
 }
 
 std::vector<ShopSample> all_shipped() {
     std::vector<ShopSample> samples;
-    for (const auto& entry : std::filesystem::directory_iterator(demo)) {
-        const std::string name = entry.path().stem().string();
-        if (name != "heron-landing-plates") samples.push_back({name, shipped(name)});
-    }
-    return samples;
+    for (const std::string& name : demo_names()) samples.push_back({name, shipped(name)});
+}
+return samples;
 }
 
 std::vector<ShopSample> plates_of_all_shapes() {

@@ -49,7 +49,7 @@ model::BaseDetail crowded() {
 }  // namespace
 
 TEST_CASE("Every shipped detail has its site sheet on one page, all of it, nothing over anything else", "[property]") {
-    for (const std::string& name : test::demo_details()) {
+    for (const std::string& name : test::demo_names()) {
         for (const units::System system : {units::System::us, units::System::si}) {
             CAPTURE(name, system == units::System::si);
             const review::Review review = test::reviewed(test::demo_detail(name));

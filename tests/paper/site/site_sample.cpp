@@ -3,21 +3,9 @@
 #include "drawing/render/lettering.h"
 #include "drawing/render/palette.h"
 #include "paper/read_back.h"
-#include "xml/catalog_file.h"
-#include "xml/detail_file.h"
-
-#include <filesystem>
-#include <stdexcept>
 
 namespace toehold::test {
 namespace {
-
-const catalog::Catalog& shipped_catalog() {
-    static const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
-    return catalog;
-}
-
-std::filesystem::path demo_folder() { return std::filesystem::path(TOEHOLD_DATA_FOLDER) / "demo"; }
 
 /// Where a place of a scene stands on the sheet.
 drawing::Point on_sheet(const paper::Placed& placed, const drawing::Place& place) {
@@ -68,25 +56,8 @@ std::string with_single_blanks(const std::string& text) {
 
 }  // namespace
 
-std::vector<std::string> demo_details() {
-    std::vector<std::string> names;
-    for (const auto& entry : std::filesystem::directory_iterator(demo_folder())) {
-        const std::string name = entry.path().stem().string();
-        if (entry.path().extension() == ".xml" && name != "heron-landing-plates") names.push_back(name);
-    }
-    return names;
-}
-
-model::BaseDetail demo_detail(const std::string& name) {
-    const xml::DetailRead read = xml::read_detail(demo_folder() / (name + ".xml"));
-    if (!read.detail) throw std::runtime_error(name + " cannot be read");
-    return *read.detail;
-}
-
 review::Review reviewed(const model::BaseDetail& detail) {
-    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
-    if (!resolution.resolved) throw std::runtime_error(detail.name + " names what no catalog has");
-    return review::evaluate(*resolution.resolved, "0123456789abcdef");
+    return review::evaluate(resolved_by_shipped(detail), "0123456789abcdef");
 }
 
 paper::Issue issue_in(units::System system) {

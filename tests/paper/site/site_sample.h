@@ -1,6 +1,7 @@
 #pragma once
 // Site sheets of the shipped details, and what stands on them, measured without the sheet's own layout.
 #include "paper/papers.h"
+#include "support/shipped.h"
 
 #include <string>
 #include <vector>
@@ -8,8 +9,6 @@
 namespace toehold::test {
 
 /// Names of the shipped details, without folder and ending.
-[[nodiscard]] std::vector<std::string> demo_details();
-[[nodiscard]] model::BaseDetail demo_detail(const std::string& name);
 /// Of a detail that all the catalogs know; throws std::runtime_error otherwise.
 [[nodiscard]] review::Review reviewed(const model::BaseDetail& detail);
 [[nodiscard]] paper::Issue issue_in(units::System system);  ///< US on letter, SI on A4

@@ -120,7 +120,7 @@ TEST_CASE("Lists hold only what the detail has", "[unit]") {
     CHECK(!contains(joined(look_for({changed})), "preservative"));
 }
 
-TEST_CASE("Toe-nails start a third of their length from the end, at about 30 degrees", "[published]") {
+TEST_CASE("Toe-nails start a third of their length from the end, at about 30 degrees", "[memory]") {
     // NDS 2018 12.1.6.4. Two on each side, 2 in from the upper to the lower.
     const model::EndConnection nails = model::ToeNails{0.131, 2.5, 4, 2.0};
     const paper::site::Fastening words = paper::site::fastening_words(nails, "block", "joist", 0.55, System::us);
@@ -129,7 +129,7 @@ TEST_CASE("Toe-nails start a third of their length from the end, at about 30 deg
     CHECK(contains(words.how, "both sides of the block, 2 in apart. Start 13/16 in from its end, at about 30 degrees"));
 }
 
-TEST_CASE("Nominal sizes are named only where the dressed size is theirs", "[published]") {
+TEST_CASE("Nominal sizes are named only where the dressed size is theirs", "[memory]") {
     // NDS Supplement 2018 Tables 1A and 1B (from memory): 2 to 4 in thick lose 1/2 in, faces of 8 in and more 3/4 in;
     // timbers lose 1/2 in.
     using paper::site::nominal_size;

@@ -21,13 +21,13 @@ namespace {
 [[maybe_unused]] std::int32_t fine(const toehold_detail*, toehold_report, void*) { return 0; }
 
 [[maybe_unused]] std::int32_t not_finite(const toehold_detail*, toehold_report report, void* host) {
-    const toehold_result result = {"x", "", std::numeric_limits<double>::quiet_NaN(), 1.0, "lb", 0, "", nullptr, 0};
+    const toehold_result result = {{"", ""}, "x", "", std::numeric_limits<double>::quiet_NaN(), 1.0, "lb", 0, "", nullptr, 0};
     report(host, &result);
     return 0;
 }
 
 [[maybe_unused]] std::int32_t null_text(const toehold_detail*, toehold_report report, void* host) {
-    const toehold_result result = {nullptr, "", 1.0, 1.0, "lb", 0, "", nullptr, 0};
+    const toehold_result result = {{"", ""}, nullptr, "", 1.0, 1.0, "lb", 0, "", nullptr, 0};
     report(host, &result);
     return report(host, nullptr) == 0 ? 0 : 1;
 }
@@ -37,7 +37,7 @@ namespace {
 [[maybe_unused]] std::int32_t throws(const toehold_detail*, toehold_report, void*) { throw std::runtime_error("no"); }
 
 [[maybe_unused]] std::int32_t bad_bytes(const toehold_detail*, toehold_report report, void* host) {
-    const toehold_result result = {"\xff\xfe", "", 1.0, 0.0, "lb", 0, "", nullptr, 0};
+    const toehold_result result = {{"", ""}, "\xff\xfe", "", 1.0, 0.0, "lb", 0, "", nullptr, 0};
     return report(host, &result);
 }
 

@@ -33,7 +33,7 @@ constexpr std::array rows{
 };
 }  // namespace
 
-TEST_CASE("Dowel bearing strengths of wood are those of Table 12.3.3", "[published]") {
+TEST_CASE("Dowel bearing strengths of wood are those of Table 12.3.3", "[closed-form]") {
     for (const Row& row : rows) {
         CAPTURE(row.gravity);
         CHECK(dowel_bearing_psi(row.gravity, 0.162, across) == row.thin);
@@ -66,7 +66,7 @@ TEST_CASE("Dowel bearing refuses what the table does not hold", "[bad-input]") {
 }
 
 TEST_CASE("Bending yield strengths step down with diameter as in Table I1", "[published]") {
-    // NDS 2018 Table I1, from memory, to be confirmed.
+    // NDS 2018 Table I1, read in a public text.
     CHECK(nail_bending_yield_psi(0.099) == 100000.0);
     CHECK(nail_bending_yield_psi(0.131) == 100000.0);  // 8d common
     CHECK(nail_bending_yield_psi(0.148) == 90000.0);   // 10d common

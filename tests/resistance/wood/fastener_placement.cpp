@@ -52,7 +52,7 @@ TEST_CASE("A screw under 1/4 in follows the commentary's distances", "[unit]") {
 }
 
 TEST_CASE("Reduced end distances lower the value in proportion down to half", "[published]") {
-    // NDS 2018 Table 12.5.1A, softwoods (from memory, to be confirmed): D = 1/2 in.
+    // NDS 2018 Table 12.5.1A, softwoods, read in a public text: D = 1/2 in.
     CHECK(end_distance_factor(3.5, 0.5, EndLoading::toward) == 1.0);                     // 7 D
     CHECK_CLOSE(end_distance_factor(2.625, 0.5, EndLoading::toward), 0.75, 1e-14, 0.0);  // 5.25 D
     CHECK_CLOSE(end_distance_factor(1.75, 0.5, EndLoading::toward), 0.5, 1e-14, 0.0);    // 3.5 D, the least
@@ -63,7 +63,7 @@ TEST_CASE("Reduced end distances lower the value in proportion down to half", "[
 }
 
 TEST_CASE("Reduced spacing lowers the value down to three quarters", "[published]") {
-    // NDS 2018 Table 12.5.1B (from memory, to be confirmed): full 4 D, least 3 D.
+    // NDS 2018 Table 12.5.1B, read in a public text: full 4 D, least 3 D.
     CHECK(spacing_factor(4.0, 0.5) == 1.0);
     CHECK_CLOSE(spacing_factor(1.75, 0.5), 0.875, 1e-14, 0.0);
     CHECK_CLOSE(spacing_factor(1.5, 0.5), 0.75, 1e-14, 0.0);

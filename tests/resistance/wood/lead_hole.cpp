@@ -1,5 +1,5 @@
-// Lead holes against NDS 2018 12.1.4.2, 12.1.4.3, 12.1.5.2 and 12.1.5.3 worked by hand (the lag screw's shares from
-// memory), and bits against the row of a drill index.
+// Lead holes against NDS 2018 12.1.4.2, 12.1.4.3, 12.1.5.2 and 12.1.5.3 worked by hand (shares read in a public
+// text), and bits against the row of a drill index.
 #include "resistance/wood/lead_hole.h"
 
 #include "support/compare.h"

@@ -78,7 +78,7 @@ TEST_CASE("An 8d common nail in spruce-pine-fir holds what a published worked ex
     CHECK_CLOSE(nail_withdrawal_lb_per_in(0.42, 0.131) * 2.395, 49.495, 0.0, 0.01);
 }
 
-TEST_CASE("Nail withdrawal meets NDS Table 12.2C where it is remembered", "[published]") {
+TEST_CASE("Nail withdrawal meets NDS Table 12.2C where it is remembered", "[memory]") {
     // Columns .131, .148, .162 in; G 0.50: 32, 36, 40; G 0.55: 41, 46, 50 lb/in (from memory, to be confirmed).
     CHECK(toehold::test::prints_as(nail_withdrawal_lb_per_in(0.50, 0.131), 32.0, 1.0));
     CHECK(toehold::test::prints_as(nail_withdrawal_lb_per_in(0.50, 0.148), 36.0, 1.0));

@@ -81,7 +81,7 @@ TEST_CASE("Every entry of NDS Table 12.2A is met to the pound", "[published]") {
     }
 }
 
-TEST_CASE("Wood screw withdrawal meets an independent computation of NDS Table 12.2B", "[published]") {
+TEST_CASE("Wood screw withdrawal meets an independent computation of NDS Table 12.2B", "[closed-form]") {
     for (const Row<11>& row : screw_table) {
         for (std::size_t column = 0; column < screw_diameters_in.size(); ++column) {
             const double diameter_in = screw_diameters_in[column];
@@ -180,8 +180,8 @@ TEST_CASE("Least penetrations are 4 D for lag screws and 6 D for wood screws", "
     CHECK_CLOSE(wood_screw_minimum_penetration_in(0.242), 1.452, 1e-12, 0.0);
 }
 
-TEST_CASE("Head pull-through meets the values computed apart for four species", "[published]") {
-    // Computed by an independent script from the equation as remembered; NDS Table 12.2F was not seen. Its 250 lb for
+TEST_CASE("Head pull-through meets the values computed apart for four species", "[closed-form]") {
+    // Computed by an independent script from the equation of NDS 2018 12.2.5; the printed Table 12.2F was not at hand. Its 250 lb for
     // G 0.43 and a 1/2 in head is 690 x 3.14159 x 0.5 x 0.1849 x 1.25 = 250.505 by hand: held to that instead.
     struct Case {
         double head_in, thickness_in, specific_gravity, printed_lb;

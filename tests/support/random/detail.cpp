@@ -1,7 +1,7 @@
 #include "support/random/detail.h"
 
 #include "support/random/framing.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <ostream>
 

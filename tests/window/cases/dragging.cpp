@@ -24,7 +24,7 @@ void check_envelope(const drawing::Overlay& overlay, const review::Review& truth
 TEST_CASE("a hole dragged by the pointer comes to the snapped place, and is undone and redone by keys", "[dragging]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    const model::BaseDetail start = test::demo(test::holding_demo);
+    const model::BaseDetail start = test::demo_detail(test::holding_demo);
 
     // More than the reach of a catch away from every line of another hole, so that the step of 1/8 in decides.
     test::drag(test::hole_on_screen(frame, "A"), test::on_screen(frame, Sheet::plan, -3.0, -3.25));

@@ -56,7 +56,7 @@ TEST_CASE("a block's depth is typed in its field, and what cannot be read is ref
     test::type("5 1/");
     test::key(WXK_RETURN);
     CHECK(frame.session().detail() == before);
-    CHECK(help(frame).StartsWith("Refused: "));
+    CHECK(help(frame).StartsWith("Not accepted: "));
     CHECK(help(frame).Contains("3 3/8 in"));
     REQUIRE(grid.GetEditorTextCtrl() != nullptr);
     CHECK(grid.GetEditorTextCtrl()->GetValue() == "5 1/");

@@ -2,32 +2,22 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
+#include "support/file_bytes.h"
 #include "window/engine_says.h"
 #include "window/frame/menus.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 #include <sys/resource.h>
 #include <wx/dnd.h>
 #include <wx/infobar.h>
 
 #include <csignal>
-#include <fstream>
-#include <sstream>
 
 using namespace toehold;
 using namespace std::chrono_literals;
 namespace fs = std::filesystem;
 
 namespace {
-
-std::string bytes(const fs::path& file) {
-    const std::ifstream in(file, std::ios::binary);
-    std::ostringstream all;
-    all << in.rdbuf();
-    return all.str();
-}
-
-void write(const fs::path& file, const std::string& text) { std::ofstream(file, std::ios::binary) << text; }
 
 void replace(std::string& text, const std::string& old, const std::string& with) {
     const std::size_t at = text.find(old);
@@ -74,8 +64,8 @@ TEST_CASE("saved under another name and opened in a second window, a detail is t
     const xml::DetailRead read = xml::read_detail(*driver.person.file_to_save);
     REQUIRE(read.detail);
     CHECK(*read.detail == saved);
-    CHECK(bytes(driver.folder() / (std::string(test::holding_demo) + ".xml")) ==
-          bytes(fs::path(TOEHOLD_DATA_FOLDER) / "demo" / (std::string(test::holding_demo) + ".xml")));
+    CHECK(test::bytes_of(driver.folder() / (std::string(test::holding_demo) + ".xml")) ==
+          test::bytes_of(fs::path(TOEHOLD_DATA_FOLDER) / "demo" / (std::string(test::holding_demo) + ".xml")));
 
     // The window that has the file already is shown again, not a second one of it.
     CHECK(window::application().open(*driver.person.file_to_save) == &frame);
@@ -94,9 +84,9 @@ TEST_CASE("a change of the file by another program is noticed and can be taken u
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     auto& notice = test::control<wxInfoBar>(frame, "notice");
     CHECK_FALSE(notice.IsShown());
-    std::string text = bytes(frame.file());
+    std::string text = test::bytes_of(frame.file());
     replace(text, "length=\"8 in\"", "length=\"7 in\"");
-    write(frame.file(), text);
+    test::put_bytes(frame.file(), text);
     REQUIRE(test::settle([&notice] { return notice.IsShown(); }, 10s));
     test::let_work(300ms);
     test::shot("files-changed-outside");
@@ -109,7 +99,7 @@ TEST_CASE("a change of the file by another program is noticed and can be taken u
 
     // Changed there again and here too: saving asks first, and a no leaves the file to the other.
     replace(text, "length=\"7 in\"", "length=\"6 in\"");
-    write(frame.file(), text);
+    test::put_bytes(frame.file(), text);
     REQUIRE(test::settle([&notice] { return notice.IsShown(); }, 10s));
     test::let_work(400ms);
     test::click(test::hole_on_screen(frame, "A"));
@@ -117,7 +107,7 @@ TEST_CASE("a change of the file by another program is noticed and can be taken u
     driver.person.confirms = false;
     test::key('S', wxMOD_CONTROL);
     CHECK(driver.person.has_heard("changed by another program"));
-    CHECK(bytes(frame.file()) == text);
+    CHECK(test::bytes_of(frame.file()) == text);
     CHECK(frame.unsaved());
 }
 
@@ -125,10 +115,10 @@ TEST_CASE("a broken file is told of with its line, and the window stays", "[file
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     const model::BaseDetail before = frame.session().detail();
-    std::string text = bytes(frame.file());
+    std::string text = test::bytes_of(frame.file());
     replace(text, "height=\"42 in\"", "height=\"42 wide\"");
     const fs::path broken = driver.folder() / "broken.xml";
-    write(broken, text);
+    test::put_bytes(broken, text);
     const xml::DetailRead read = xml::read_detail(broken);
     REQUIRE(read.problems.size() == 1);
     CHECK(read.problems[0].line == 4);  // of the demo's file, where the guard stands
@@ -153,22 +143,22 @@ TEST_CASE("where a file cannot be written the reader is told and the old one is 
     CHECK(frame.file() == driver.folder() / (std::string(test::holding_demo) + ".xml"));
 
     driver.person.heard.clear();
-    const std::string before = bytes(frame.file());
+    const std::string before = test::bytes_of(frame.file());
     {
         const FullDisk full(1000);
         test::key('S', wxMOD_CONTROL);
     }
     CHECK(driver.person.has_heard("The detail was not saved."));
-    CHECK(bytes(frame.file()) == before);
+    CHECK(test::bytes_of(frame.file()) == before);
     CHECK(frame.unsaved());
     test::key('S', wxMOD_CONTROL);
     CHECK_FALSE(frame.unsaved());
-    CHECK(bytes(frame.file()) != before);
+    CHECK(test::bytes_of(frame.file()) != before);
 }
 
 TEST_CASE("a file dropped on the window opens, and an untouched start gives its place", "[files]") {
     test::Driver driver;
-    window::DetailFrame* start = window::application().start_on(test::catalogs().stock_plates.front());
+    window::DetailFrame* start = window::application().start_on(test::shipped_catalog().stock_plates.front());
     REQUIRE(start != nullptr);
     CHECK(start->untouched());
     test::let_work(200ms);
@@ -182,7 +172,7 @@ TEST_CASE("a file dropped on the window opens, and an untouched start gives its 
     };
     drop(driver.copy_demo(test::holding_demo));
     CHECK(window::application().frames().size() == 1);
-    CHECK(start->session().detail() == test::demo(test::holding_demo));
+    CHECK(start->session().detail() == test::demo_detail(test::holding_demo));
     drop(driver.copy_demo(test::failing_demo));
     CHECK(window::application().frames().size() == 2);
 }

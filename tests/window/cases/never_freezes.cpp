@@ -89,7 +89,7 @@ TEST_CASE("an answer that comes late never takes a newer one's place", "[never_f
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     solving::Request old{1, frame.session().detail(), std::nullopt, false};
-    const solving::Result late = solving::solve_quick(old, test::catalogs());
+    const solving::Result late = solving::solve_quick(old, test::shipped_catalog());
     REQUIRE(late.quick);
     test::click(test::hole_on_screen(frame, "A"));
     for (int times = 0; times < 8; ++times) test::key(WXK_RIGHT);
@@ -114,7 +114,7 @@ TEST_CASE("while a review is on its way the old one is marked", "[never_freezes]
     test::tap(WXK_RIGHT);
     REQUIRE(test::settle([&] { return frame.session().freshness() != session::Freshness::current; }, 10s));
     const wxString label = wxWindow::FindWindowByName("checks-freshness", &frame)->GetLabel();
-    CHECK(label == "stale");
+    CHECK(label == "out of date");
     REQUIRE(test::checked(frame));
     CHECK(wxWindow::FindWindowByName("checks-freshness", &frame)->GetLabel().empty());
 }

@@ -16,8 +16,8 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     REQUIRE(test::reviewed(frame));
-    const review::Review truth = test::evaluation(test::demo(test::holding_demo));
-    CHECK(frame.session().detail() == test::demo(test::holding_demo));
+    const review::Review truth = test::evaluation(test::demo_detail(test::holding_demo));
+    CHECK(frame.session().detail() == test::demo_detail(test::holding_demo));
 
     const std::string title = frame.GetTitle().utf8_string();
     CHECK(title.rfind(truth.detail, 0) == 0);
@@ -34,7 +34,7 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     CHECK(words.freshness == "up to date");
     CHECK_FALSE(words.stale);
     CHECK(test::control<wxStaticText>(frame, "checks-freshness").GetLabel().empty());
-    CHECK_FALSE(test::control<window::NotesPanel>(frame, "notes-panel").text().Contains("stale"));
+    CHECK_FALSE(test::control<window::NotesPanel>(frame, "notes-panel").text().Contains("out of date"));
 
     const auto& rows = test::control<window::ChecksList>(frame, "checks").shown();
     REQUIRE(rows.size() == truth.checks.size());

@@ -2,27 +2,15 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
+#include "support/file_bytes.h"
 #include "window/engine_says.h"
 #include "window/frame/menus.h"
 #include "window/panels/checks/checks_list.h"
 
-#include <fstream>
-#include <sstream>
 
 using namespace toehold;
 using namespace std::chrono_literals;
 namespace fs = std::filesystem;
-
-namespace {
-
-std::string bytes(const fs::path& file) {
-    const std::ifstream in(file, std::ios::binary);
-    std::ostringstream all;
-    all << in.rdbuf();
-    return all.str();
-}
-
-}  // namespace
 
 TEST_CASE("every paper is written under the name a person gives, and begins as its kind does", "[papers]") {
     test::Driver driver;
@@ -42,7 +30,7 @@ TEST_CASE("every paper is written under the name a person gives, and begins as i
         CAPTURE(paper.name);
         driver.person.file_to_save = driver.folder() / paper.name;
         test::run_command(frame, paper.command);
-        CHECK(bytes(*driver.person.file_to_save).rfind(paper.begins, 0) == 0);
+        CHECK(test::bytes_of(*driver.person.file_to_save).rfind(paper.begins, 0) == 0);
     }
     CHECK(driver.person.heard.empty());
     CHECK_FALSE(frame.unsaved());

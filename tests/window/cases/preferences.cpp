@@ -29,7 +29,7 @@ double luminance(const wxColour& colour) { return colour.GetLuminance(); }
 
 }  // namespace
 
-TEST_CASE("in SI every length is shown and typed in millimetres, and the detail stays as it was", "[preferences]") {
+TEST_CASE("in SI every length is shown and typed in millimeters, and the detail stays as it was", "[preferences]") {
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     const model::BaseDetail before = frame.session().detail();
@@ -42,7 +42,7 @@ TEST_CASE("in SI every length is shown and typed in millimetres, and the detail 
     CHECK(grid.GetPropertyValueAsString("guard/height").Contains("42 in"));  // whole inches stay what they are
     CHECK(frame.session().detail() == before);
     test::shot("preferences-si");
-    // A number without a unit counts in millimetres now.
+    // A number without a unit counts in millimeters now.
     test::double_click(test::hole_on_screen(frame, "A"));
     test::type("-90");
     test::key(WXK_RETURN);
@@ -66,8 +66,8 @@ TEST_CASE("the night negative is dark with pale ink, the paper light", "[prefere
     const wxColour night = sheet_colour(frame, "preferences-night");
     CHECK(luminance(paper) > 0.8);
     CHECK(luminance(night) < 0.25);
-    CHECK(luminance(window::look(drawing::Ground::night).ink) > 0.6);
-    CHECK(frame.GetBackgroundColour() == window::look(drawing::Ground::night).paper);
+    CHECK(luminance(window::theme_of(drawing::Ground::night).ink) > 0.6);
+    CHECK(frame.GetBackgroundColour() == window::theme_of(drawing::Ground::night).paper);
     CHECK(window::load_preferences(driver.preferences()).ground == window::GroundChoice::night);
 }
 

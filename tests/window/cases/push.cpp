@@ -29,7 +29,7 @@ void wait_for_push(window::DetailFrame& frame, double direction_deg) {
 }
 
 /// Middle of what the bed presses with.
-drawing::Point middle_of_pressure(const demand::PlateField& field) {
+drawing::Point middle_of_pressure(const demand::DeflectedShape& field) {
     double sum = 0.0, x = 0.0, y = 0.0;
     for (const auto& node : field.nodes) {
         sum += node.pressure_psi;

@@ -66,7 +66,7 @@ TEST_CASE("work that was not saved when the program was killed is offered and op
     REQUIRE(WIFSIGNALED(status));
     REQUIRE(WTERMSIG(status) == SIGKILL);
 
-    model::BaseDetail worked_on = test::demo(test::holding_demo);
+    model::BaseDetail worked_on = test::demo_detail(test::holding_demo);
     on_deck(worked_on).plate.holes[0].center = {-3.625, -3.625};
     on_deck(worked_on).plate_reference.reset();
 

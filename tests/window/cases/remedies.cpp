@@ -39,7 +39,7 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::failing_demo);
     REQUIRE(test::reviewed(frame));
-    const model::BaseDetail start = test::demo(test::failing_demo);
+    const model::BaseDetail start = test::demo_detail(test::failing_demo);
     const review::Review truth = test::evaluation(start);
     CHECK(truth.verdict == review::Verdict::inadequate);
     CHECK(words(frame).word == "INADEQUATE");
@@ -77,7 +77,7 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     test::shot("remedies-notes");
     test::click(test::middle_of(apply));
     REQUIRE(test::settle([&] { return frame.session().detail() == remedy.detail; }, 5s));
-    CHECK(frame.session().history().undo_name().rfind("Apply remedy: ", 0) == 0);
+    CHECK(format::english(frame.session().history().undo_name()).rfind("Apply remedy: ", 0) == 0);
     REQUIRE(test::checked(frame));
     const review::Review after = test::evaluation(remedy.detail);
     CHECK(after.verdict == remedy.verdict);

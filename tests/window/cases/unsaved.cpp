@@ -3,7 +3,7 @@
 
 #include "support/compare.h"
 #include "window/engine_says.h"
-#include "xml/detail_file.h"
+#include "xml/detail/detail_file.h"
 
 using namespace toehold;
 using namespace std::chrono_literals;
@@ -36,12 +36,12 @@ TEST_CASE("closing asks about unsaved work: cancel keeps the window, discard lea
     driver.person.unsaved = window::Unsaved::discard;
     test::key('W', wxMOD_CONTROL);
     CHECK(no_window());
-    CHECK(*xml::read_detail(file).detail == test::demo(test::holding_demo));
+    CHECK(*xml::read_detail(file).detail == test::demo_detail(test::holding_demo));
 }
 
 TEST_CASE("closing saves where that is asked, and stays where it cannot", "[unsaved]") {
     test::Driver driver;
-    window::DetailFrame* start = window::application().start_on(test::catalogs().stock_plates.front());
+    window::DetailFrame* start = window::application().start_on(test::shipped_catalog().stock_plates.front());
     REQUIRE(start != nullptr);
     test::to_front(*start);
     change(*start);

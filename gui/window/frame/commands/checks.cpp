@@ -1,5 +1,4 @@
 // The Checks menu.
-#include "editing/words.h"
 #include "paper/paper_file.h"
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
@@ -19,15 +18,17 @@ void add_remark(const CommandTarget& target) {
     const checks::CheckResult* result = target.panes.checks().current_result();
     model::Remark remark;
     if (result != nullptr) remark = {result->id, result->subject, {}, {}, {}, model::Remark::State::open};
-    const wxString about =
-        result == nullptr ? wxString(_("On the whole detail:")) : text_of(result->title + ", " + result->subject + ":");
+    const wxString about = result == nullptr
+                               ? wxString(_("On the whole detail:"))
+                               : text_of(result->title, target.session.locale()) + ", " +
+                                     text_of(model::part_name(result->part), target.session.locale()) + ":";
     const std::optional<std::string> words = target.application.prompts.remark(&target.frame, about);
     if (!words || words->empty()) return;
     remark.words = *words;
     remark.date = paper::today();
     model::BaseDetail next = target.session.detail();
     next.remarks.push_back(std::move(remark));
-    target.session.change(TOEHOLD_MARK("Remark"), std::move(next));
+    target.session.change(format::phrase("Remark"), std::move(next));
     target.session.rest();
 }
 

@@ -35,7 +35,7 @@ void paste(session::Session& session) {
     {
         const wxClipboardLocker lock;
         if (!lock || !wxTheClipboard->GetData(text)) {
-            session.say(utf8(_("There are no holes to paste.")));
+            session.say(said(_("There are no holes to paste.")));
             return;
         }
     }
@@ -75,7 +75,7 @@ void mirror(wxWindow* parent, session::Session& session) {
     const auto values =
         ask_quantities(parent, _("Mirror"),
                        {choice(_("&About"), {_("the x axis: front to back"), _("the y axis: side to side")}),
-                        choice(_("&Originals"), {_("stay"), _("go")})},
+                        choice(_("&Originals"), {_("keep"), _("remove")})},
                        session.display().system);
     if (!values) return;
     const auto line = (*values)[0] == 0.0 ? editing::MirrorLine::x_axis : editing::MirrorLine::y_axis;
@@ -94,7 +94,7 @@ void array(wxWindow* parent, session::Session& session) {
 }
 
 void round_array(wxWindow* parent, session::Session& session) {
-    const auto values = ask_quantities(parent, _("Round array"), {count(_("&Holes in all, around the post"), 4, 2)},
+    const auto values = ask_quantities(parent, _("Round array"), {count(_("&Total holes around the post"), 4, 2)},
                                        session.display().system);
     if (values)
         session.apply(editing::array_round(session.detail(), session.selection(), static_cast<int>((*values)[0])));
@@ -167,7 +167,7 @@ bool run_edit_command(int id, const CommandTarget& target) {
             if (copy(session)) session.apply(editing::erase(session.detail(), parts));
             return true;
         case wxID_COPY:
-            session.say(utf8(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
+            session.say(said(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
             return true;
         case wxID_PASTE:
             paste(session);

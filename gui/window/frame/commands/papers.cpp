@@ -6,7 +6,7 @@
 #include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
 #include "window/text.h"
-#include "xml/detail_file.h"
+#include "xml/document/file.h"
 
 #include <wx/translation.h>
 #include <wx/utils.h>
@@ -83,9 +83,9 @@ wxString reason_to_wait(const Writing& writing, const session::Session& session)
     if (!session.problems().empty()) return text_of(model::sentence(session.problems().front()));
     if (!session.failure().empty()) return text_of(session.failure());
     const bool ready = session.review() != nullptr && session.freshness() == session::Freshness::current;
-    if (!ready) return _("The checks of this detail are still being worked out. Try again in a moment.");
+    if (!ready) return _("The checks are still running. Try again in a moment.");
     if (writing.needs_all && !session.review_is_complete())
-        return _("What would help is still being worked out. Try again in a moment.");
+        return _("Remedies are still being worked out. Try again in a moment.");
     return {};
 }
 
@@ -122,7 +122,7 @@ bool run_paper_command(int id, const CommandTarget& target) {
     if (!why.empty()) {
         refuse(why);
     } else {
-        session.say(utf8(wxString::Format(_("Written to %s."), shown_path(*path))));
+        session.say(said(wxString::Format(_("Written to %s."), shown_path(*path))));
     }
     return true;
 }

@@ -2,9 +2,9 @@
 
 #include "checks/registry.h"
 #include "format/figures.h"
-#include "wording/status.h"
 #include "window/text.h"
 #include "window/theme/status_marks.h"
+#include "wording/status.h"
 
 #include <wx/intl.h>
 
@@ -53,23 +53,23 @@ const checks::Check* check_of(const checks::CheckResult& result) {
     return found == all.end() ? nullptr : &*found;
 }
 
-wxString status_words(const checks::CheckResult& result, bool stale) {
-    const wxString word = wxGetTranslation(text_of(wording::word(result.status)));
-    return stale ? wxString(_("stale")) + " " + word : word;
+wxString status_words(const checks::CheckResult& result, bool stale, const format::Locale& locale) {
+    const wxString word = text_of(wording::word(result.status), locale);
+    return stale ? wxString(_("out of date")) + " " + word : word;
 }
 
-/// `anchor D: 1908 lb of 346.3 lb, towards 315 deg`
-wxString subject_words(const checks::CheckResult& result, units::System system) {
-    wxString words = text_of(result.subject);
-    const wxString demand = figure(result.demand, result.unit, system);
+/// `anchor D: 1908 lb of 346.3 lb, toward 315 deg`
+wxString subject_words(const checks::CheckResult& result, const format::Locale& locale) {
+    wxString words = text_of(model::part_name(result.part), locale);
+    const wxString demand = figure(result.demand, result.unit, locale);
     if (result.status == checks::Status::missing_evidence) {
         words += ": " + wxString::Format(_("%s, capacity not known"), demand);
     } else {
-        words += ": " + wxString::Format(_("%s of %s"), demand, figure(result.capacity, result.unit, system));
+        words += ": " + wxString::Format(_("%s of %s"), demand, figure(result.capacity, result.unit, locale));
     }
     if (result.direction_deg) {
-        words += ", " + wxString::Format(_("towards %s deg"),
-                                         text_of(format::degrees_text(std::round(*result.direction_deg))));
+        words += ", " +
+                 wxString::Format(_("toward %s deg"), text_of(format::degrees_text(std::round(*result.direction_deg))));
     }
     return words;
 }
@@ -118,12 +118,13 @@ int result_row(const Walk& walk, const checks::CheckResult& result) {
     const int x = walk.area.x + left, top = walk.area.y + padding;
 
     const TextStyle title = walk.normal(result.status != checks::Status::holds), word = walk.normal(true);
-    int y = top + walk.set(text_of(result.title), {x, top}, words_width, title);
-    y += 1 + walk.set(subject_words(result, walk.row.system), {x, y + 1}, words_width, walk.fine());
+    int y = top + walk.set(text_of(result.title, walk.row.locale), {x, top}, words_width, title);
+    y += 1 + walk.set(subject_words(result, walk.row.locale), {x, y + 1}, words_width, walk.fine());
 
     const int right = narrow ? x : x + words_width + 12;
     const int word_top = narrow ? y + 2 : top;
-    const int word_height = walk.set(status_words(result, walk.row.stale), {right, word_top}, bar_width, word);
+    const int word_height =
+        walk.set(status_words(result, walk.row.stale, walk.row.locale), {right, word_top}, bar_width, word);
     const wxRect bar(right, word_top + word_height + 4, bar_width, bar_height);
     const int bottom = std::max({y, bar.GetBottom() + 3, top + frame_height});
     if (walk.paint) {
@@ -146,16 +147,17 @@ int covers_row(const Walk& walk, const checks::CheckResult& result) {
     const checks::Check* check = check_of(result);
     const int x = walk.area.x + steps_left, width = walk.column(steps_left);
     int y = walk.area.y + 4;
-    if (check != nullptr && !check->covers.empty()) y += walk.set(text_of(check->covers), {x, y}, width, walk.normal());
-    y += walk.set(text_of(result.clause), {x, y}, width, walk.fine());
+    if (check != nullptr && !check->covers.empty())
+        y += walk.set(text_of(check->covers, walk.row.locale), {x, y}, width, walk.normal());
+    y += walk.set(text_of(result.clause, walk.row.locale), {x, y}, width, walk.fine());
     return y + 6 - walk.area.y;
 }
 
 /// `346.3 lb`; in SI the figure of the formula's own unit stands behind it.
-wxString step_value(const checks::Step& step, units::System system) {
-    wxString words = figure(step.value, step.unit, system);
-    if (format::in_system(step.value, step.unit, system).unit != step.unit) {
-        words += " (" + figure(step.value, step.unit, units::System::us) + ")";
+wxString step_value(const checks::Step& step, const format::Locale& locale) {
+    wxString words = figure(step.value, step.unit, locale);
+    if (format::in_system(step.value, step.unit, locale.system).unit != step.unit) {
+        words += " (" + figure(step.value, step.unit, format::Locale{}) + ")";
     }
     return words;
 }
@@ -163,28 +165,28 @@ wxString step_value(const checks::Step& step, units::System system) {
 int step_row(const Walk& walk, const checks::Step& step) {
     const int x = walk.area.x + steps_left, width = walk.column(steps_left), top = walk.area.y + 3;
     const int symbol_width = std::clamp(walk.area.width / 6, 54, 84);
-    const wxString value = "= " + step_value(step, walk.row.system);
+    const wxString value = "= " + step_value(step, walk.row.locale);
     const int value_width = std::min(line_width(walk.dc, value, walk.normal(true)) + 2, width / 2);
     const int formula_width = width - symbol_width - value_width - 12;
 
-    const wxString formula = step.formula.empty() ? wxString() : "= " + text_of(step.formula);
+    const wxString formula = step.formula.empty() ? wxString() : "= " + text_of(step.formula, walk.row.locale);
     const int symbol_height = walk.set(text_of(step.symbol), {x, top}, symbol_width - 4, walk.symbols(true));
     const int formula_height = walk.set(formula, {x + symbol_width, top}, formula_width, walk.symbols());
     const int value_height = walk.set(value, {x + width - value_width, top}, value_width, walk.normal(true));
     int y = top + std::max({symbol_height, formula_height, value_height});
-    wxString below = text_of(step.meaning);
-    if (!step.clause.empty()) below += " [" + text_of(step.clause) + "]";
+    wxString below = text_of(step.meaning, walk.row.locale);
+    if (!step.clause.empty()) below += " [" + text_of(step.clause, walk.row.locale) + "]";
     y += walk.set(below, {x + symbol_width, y}, width - symbol_width, walk.fine());
     return y + 4 - walk.area.y;
 }
 
-wxString conclusion_words(const checks::CheckResult& result, units::System system) {
-    const wxString demand = figure(result.demand, result.unit, system);
-    const wxString word = wxGetTranslation(text_of(wording::word(result.status)));
+wxString conclusion_words(const checks::CheckResult& result, const format::Locale& locale) {
+    const wxString demand = figure(result.demand, result.unit, locale);
+    const wxString word = text_of(wording::word(result.status), locale);
     if (result.status == checks::Status::missing_evidence) {
         return wxString::Format(_("Demand %s, capacity not known: %s"), demand, word);
     }
-    const wxString capacity = figure(result.capacity, result.unit, system);
+    const wxString capacity = figure(result.capacity, result.unit, locale);
     if (!std::isfinite(result.ratio)) return wxString::Format(_("Demand %s, capacity %s: %s"), demand, capacity, word);
     return wxString::Format(_("Demand %s over capacity %s is %s: %s"), demand, capacity,
                             text_of(format::ratio_text(result.ratio)), word);
@@ -201,9 +203,9 @@ int lines_of(const Walk& walk, const CheckRow& row, const checks::CheckResult& r
         case RowKind::step:
             return step_row(walk, result.steps[row.step]);
         case RowKind::conclusion:
-            return line_row(walk, conclusion_words(result, walk.row.system), walk.normal(true), steps_left);
+            return line_row(walk, conclusion_words(result, walk.row.locale), walk.normal(true), steps_left);
         default:
-            return line_row(walk, text_of(result.note), walk.normal(), steps_left);
+            return line_row(walk, text_of(result.note, walk.row.locale), walk.normal(), steps_left);
     }
 }
 
@@ -223,8 +225,8 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
 
 int opener_width() { return opener; }
 
-wxString figure(double value, const std::string& unit, units::System system) {
-    return text_of(format::figure_text(value, unit, system));
+wxString figure(double value, const std::string& unit, const format::Locale& locale) {
+    return text_of(format::figure_text(value, unit, locale.system));
 }
 
 }  // namespace toehold::window

@@ -12,7 +12,7 @@ namespace toehold::window {
 struct RowStyle {
     Theme theme = theme_of(drawing::Ground::paper);
     wxFont font;  ///< of the panel
-    units::System system = units::System::us;
+    format::Locale locale;
     bool stale = false;   ///< pale, with the word
     bool open = false;    ///< a result whose steps are shown
     bool marked = false;  ///< about what is selected on the drawings
@@ -26,6 +26,6 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
 [[nodiscard]] int opener_width();
 
 /// `1908 lb`, in the reader's system; a number with no unit stands alone.
-[[nodiscard]] wxString figure(double value, const std::string& unit, units::System system);
+[[nodiscard]] wxString figure(double value, const std::string& unit, const format::Locale& locale);
 
 }  // namespace toehold::window

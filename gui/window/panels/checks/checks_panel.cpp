@@ -40,7 +40,7 @@ ChecksPanel::~ChecksPanel() { session_.stop_listening(listening_); }
 void ChecksPanel::add_controls() {
     auto* filters = new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES);
     const std::array names{"checks-all", "checks-not-holding", "checks-of-selection"};
-    const std::array tips{_("Every result"), _("Only what does not hold"), _("Only what is about the selected parts")};
+    const std::array tips{_("Every result"), _("Only checks that do not pass"), _("Only checks on the selected parts")};
     for (std::size_t at = 0; at < filters_.size(); ++at) {
         filters_[at] =
             new wxRadioButton(this, wxID_ANY, wxString(), wxDefaultPosition, wxDefaultSize, at == 0 ? wxRB_GROUP : 0L);
@@ -52,7 +52,7 @@ void ChecksPanel::add_controls() {
     freshness_ = new wxStaticText(this, wxID_ANY, wxString());
     freshness_->SetName("checks-freshness");
     freshness_->SetFont(GetFont().Bold());
-    freshness_->SetToolTip(_("These results are of the detail before the last edit"));
+    freshness_->SetToolTip(_("Results of the detail before the last edit"));
     filters->Add(freshness_, wxSizerFlags().CenterVertical());
 
     list_ = new ChecksList(this, {[this] { row_chosen(); }, [this](std::size_t result) { open_or_close(result); },
@@ -82,10 +82,10 @@ void ChecksPanel::refresh_style() {
     RowStyle style;
     style.theme = theme_;
     style.font = GetFont();
-    style.system = session_.display().system;
+    style.locale = session_.locale();
     style.stale = session_.review() != nullptr && session_.freshness() != session::Freshness::current;
     list_->set_style(style);
-    freshness_->SetLabel(style.stale ? _("stale") : wxString());
+    freshness_->SetLabel(style.stale ? _("out of date") : wxString());
     Layout();
 }
 
@@ -109,18 +109,18 @@ void ChecksPanel::on_change(session::Change change) {
 std::vector<std::string> ChecksPanel::messages() const {
     std::vector<std::string> lines;
     for (const model::Problem& problem : session_.problems()) lines.push_back(model::sentence(problem));
-    if (!lines.empty()) lines.insert(lines.begin(), _("Nothing can be checked until this is mended:").utf8_string());
+    if (!lines.empty()) lines.insert(lines.begin(), _("Fix this before anything can be checked:").utf8_string());
     if (!session_.failure().empty()) lines.push_back(session_.failure());
     if (const review::Review* review = session_.review(); review != nullptr && !review->no_demand.empty()) {
         lines.push_back(review->no_demand);
     }
-    if (lines.empty() && session_.review() == nullptr) lines.push_back(_("Working out the checks...").utf8_string());
+    if (lines.empty() && session_.review() == nullptr) lines.push_back(_("Running the checks...").utf8_string());
     return lines;
 }
 
 void ChecksPanel::label_filters() {
     const auto& results = results_of(session_.review());
-    const std::array labels{_("a&ll"), _("&not holding"), _("of selec&tion")};
+    const std::array labels{_("a&ll"), _("&not passing"), _("of selec&tion")};
     for (std::size_t at = 0; at < filters_.size(); ++at) {
         const std::size_t count = filtered(results, index_, filter_order[at], session_.selection()).size();
         const wxString label = labels[at] + wxString::Format(" %zu", count);
@@ -139,7 +139,7 @@ void ChecksPanel::rebuild() {
     std::vector<std::string> lines = messages();
     if (through.empty() && !results.empty()) {
         lines.push_back(
-            (filter_ == CheckFilter::of_selection ? _("No result is about what is selected.") : _("Every check holds."))
+            (filter_ == CheckFilter::of_selection ? _("No check on the selected parts.") : _("All checks pass."))
                 .utf8_string());
     }
     list_->show(rows(results, index_, through, open_, lines), &results);
@@ -197,7 +197,7 @@ void ChecksPanel::next_failing() {
     const auto& results = results_of(session_.review());
     if (filter_ == CheckFilter::of_selection) set_filter(CheckFilter::all);
     const int row = next_not_holding(list_->shown(), results, list_->GetSelection());
-    if (row < 0) return session_.say(_("Every check holds.").utf8_string());
+    if (row < 0) return session_.say(said(_("All checks pass.")));
     list_->go_to(row);
     row_chosen();
 }
@@ -236,7 +236,7 @@ void ChecksPanel::copy_steps() const {
     if (text.empty() || !wxTheClipboard->Open()) return;
     wxTheClipboard->SetData(new wxTextDataObject(text_of(text)));
     wxTheClipboard->Close();
-    session_.say(_("Copied the worked steps as text.").utf8_string());
+    session_.say(said(_("Worked steps copied as text.")));
 }
 
 void ChecksPanel::show_menu() {

@@ -40,8 +40,9 @@ std::vector<editing::Field> filtered(const std::vector<editing::Field>& fields, 
     std::vector<editing::Field> first, others;
     for (const editing::Field& field : fields) {
         if (!filter.text.empty()) {
-            const std::string all =
-                field.group + " " + field.label + " " + field.value + " " + label_of(field, field.value);
+            const std::string all = format::text(field.group, filter.locale) + " " +
+                                    format::text(field.label, filter.locale) + " " + field.value + " " +
+                                    label_of(field, field.value, filter.locale);
             if (!holds_words(all, filter.text)) continue;
         }
         (of_selection(field, filter.selection) ? first : others).push_back(field);
@@ -60,15 +61,16 @@ bool same_but_for_values(const std::vector<editing::Field>& one, const std::vect
                       });
 }
 
-std::string label_of(const editing::Field& field, const std::string& value) {
+std::string label_of(const editing::Field& field, const std::string& value, const format::Locale& locale) {
     const auto choice = std::find_if(field.choices.begin(), field.choices.end(),
                                      [&](const editing::Choice& one) { return one.value == value; });
-    return choice == field.choices.end() || choice->label.empty() ? value : choice->label;
+    return choice == field.choices.end() || choice->label.empty() ? value : format::text(choice->label, locale);
 }
 
-std::string value_of(const editing::Field& field, const std::string& text) {
-    const auto choice = std::find_if(field.choices.begin(), field.choices.end(),
-                                     [&](const editing::Choice& one) { return one.label == text; });
+std::string value_of(const editing::Field& field, const std::string& text, const format::Locale& locale) {
+    const auto choice = std::find_if(field.choices.begin(), field.choices.end(), [&](const editing::Choice& one) {
+        return format::text(one.label, locale) == text;
+    });
     return choice == field.choices.end() ? text : choice->value;
 }
 

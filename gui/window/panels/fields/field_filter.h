@@ -8,7 +8,8 @@
 namespace toehold::window {
 
 struct FieldFilter {
-    std::string text;  ///< words, each of which must stand in group, label or value; case is no matter
+    format::Locale locale;  ///< of what the reader sees
+    std::string text;       ///< words, each of which must stand in group, label or value; case is no matter
     std::vector<std::string> selection;  ///< parts whose fields come first
     bool selected_only = false;          ///< and no others, where anything is selected
 };
@@ -25,8 +26,8 @@ struct FieldFilter {
                                        const std::vector<editing::Field>& other);
 
 /// The label of a choice's value; the value itself where no choice has it.
-[[nodiscard]] std::string label_of(const editing::Field& field, const std::string& value);
+[[nodiscard]] std::string label_of(const editing::Field& field, const std::string& value, const format::Locale& locale);
 /// The other way about: a label, or a value, in; the value out.
-[[nodiscard]] std::string value_of(const editing::Field& field, const std::string& text);
+[[nodiscard]] std::string value_of(const editing::Field& field, const std::string& text, const format::Locale& locale);
 
 }  // namespace toehold::window

@@ -18,11 +18,12 @@ constexpr std::size_t longest_drop_down = 8;
 /// What drops down: a choice's own list, or yes and no; with `not stated` first where that is allowed.
 std::vector<editing::Choice> drop_down(const editing::Field& field) {
     std::vector<editing::Choice> choices = field.choices;
-    if (field.kind == editing::FieldKind::yes_no && choices.empty()) choices = {{"yes", "yes"}, {"no", "no"}};
+    if (field.kind == editing::FieldKind::yes_no && choices.empty())
+        choices = {{"yes", format::phrase("Yes")}, {"no", format::phrase("No")}};
     const bool names_nothing =
         std::any_of(choices.begin(), choices.end(), [](const editing::Choice& one) { return one.value.empty(); });
     if ((field.may_be_empty || field.value.empty()) && !names_nothing) {
-        choices.insert(choices.begin(), editing::Choice{"", "not stated"});
+        choices.insert(choices.begin(), editing::Choice{"", format::phrase("not specified")});
     }
     return choices;
 }
@@ -35,9 +36,12 @@ bool drops_down(const editing::Field& field) {
 /// A text that may also be picked from a long list.
 class PickedProperty : public wxEditorDialogProperty {
   public:
-    PickedProperty(const editing::Field& field, const Theme& theme)
-        : wxEditorDialogProperty(text_of(field.label), text_of(field.path)), field_(field), theme_(theme) {
-        SetValue(text_of(label_of(field, field.value)));
+    PickedProperty(const editing::Field& field, const Theme& theme, const format::Locale& locale)
+        : wxEditorDialogProperty(text_of(field.label, locale), text_of(field.path)),
+          field_(field),
+          theme_(theme),
+          locale_(locale) {
+        SetValue(text_of(label_of(field, field.value, locale)));
     }
     wxString ValueToString(wxVariant& value, int) const override { return value.GetString(); }
     bool StringToValue(wxVariant& variant, const wxString& text, int) const override {
@@ -50,51 +54,48 @@ class PickedProperty : public wxEditorDialogProperty {
 
   protected:
     bool DisplayEditorDialog(wxPropertyGrid* grid, wxVariant& value) override {
-        field_.value = value_of(field_, value.GetString().utf8_string());
-        const auto picked = pick_choice(grid, field_, theme_);
+        field_.value = value_of(field_, value.GetString().utf8_string(), locale_);
+        const auto picked = pick_choice(grid, field_, theme_, locale_);
         if (!picked) return false;
-        value = text_of(label_of(field_, *picked));
+        value = text_of(label_of(field_, *picked, locale_));
         return true;
     }
 
   private:
     editing::Field field_;
     Theme theme_;
+    format::Locale locale_;
 };
 
-wxPGProperty* drop_down_property(const editing::Field& field) {
+wxPGProperty* drop_down_property(const editing::Field& field, const format::Locale& locale) {
     wxPGChoices choices;
     int chosen = -1, at = 0;
     for (const editing::Choice& choice : drop_down(field)) {
-        choices.Add(wxGetTranslation(text_of(choice.label.empty() ? choice.value : choice.label)), at);
+        choices.Add(choice.label.empty() ? text_of(choice.value) : text_of(choice.label, locale), at);
         if (choice.value == field.value) chosen = at;
         ++at;
     }
-    return new wxEnumProperty(wxGetTranslation(text_of(field.label)), text_of(field.path), choices, chosen);
+    return new wxEnumProperty(text_of(field.label, locale), text_of(field.path), choices, chosen);
 }
 
 }  // namespace
 
-wxPGProperty* field_property(const editing::Field& field, const Theme& theme) {
-    if (drops_down(field)) return drop_down_property(field);
-    if (!field.choices.empty()) {
-        auto* property = new PickedProperty(field, theme);
-        property->SetLabel(wxGetTranslation(text_of(field.label)));
-        return property;
-    }
-    return new wxStringProperty(wxGetTranslation(text_of(field.label)), text_of(field.path), text_of(field.value));
+wxPGProperty* field_property(const editing::Field& field, const Theme& theme, const format::Locale& locale) {
+    if (drops_down(field)) return drop_down_property(field, locale);
+    if (!field.choices.empty()) return new PickedProperty(field, theme, locale);
+    return new wxStringProperty(text_of(field.label, locale), text_of(field.path), text_of(field.value));
 }
 
-std::string field_text(const editing::Field& field, const wxVariant& value) {
-    if (!drops_down(field)) return value_of(field, value.GetString().utf8_string());
+std::string field_text(const editing::Field& field, const wxVariant& value, const format::Locale& locale) {
+    if (!drops_down(field)) return value_of(field, value.GetString().utf8_string(), locale);
     const std::vector<editing::Choice> choices = drop_down(field);
     const long at = value.GetLong();
     return at >= 0 && static_cast<std::size_t>(at) < choices.size() ? choices[static_cast<std::size_t>(at)].value
                                                                     : std::string();
 }
 
-wxVariant line_value(const editing::Field& field, const std::string& text) {
-    if (!drops_down(field)) return {text_of(label_of(field, text))};
+wxVariant line_value(const editing::Field& field, const std::string& text, const format::Locale& locale) {
+    if (!drops_down(field)) return {text_of(label_of(field, text, locale))};
     const std::vector<editing::Choice> choices = drop_down(field);
     const auto choice =
         std::find_if(choices.begin(), choices.end(), [&](const editing::Choice& one) { return one.value == text; });

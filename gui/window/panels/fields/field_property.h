@@ -9,11 +9,12 @@
 namespace toehold::window {
 
 /// The grid owns what this makes. Its name is the field's path, its value what `field_text` reads.
-[[nodiscard]] wxPGProperty* field_property(const editing::Field& field, const Theme& theme);
+[[nodiscard]] wxPGProperty* field_property(const editing::Field& field, const Theme& theme,
+                                           const format::Locale& locale);
 
 /// The field's text that a line's value stands for.
-[[nodiscard]] std::string field_text(const editing::Field& field, const wxVariant& value);
+[[nodiscard]] std::string field_text(const editing::Field& field, const wxVariant& value, const format::Locale& locale);
 /// The other way about.
-[[nodiscard]] wxVariant line_value(const editing::Field& field, const std::string& text);
+[[nodiscard]] wxVariant line_value(const editing::Field& field, const std::string& text, const format::Locale& locale);
 
 }  // namespace toehold::window

@@ -17,14 +17,8 @@
 namespace toehold::window {
 namespace {
 
-/// A heading's fixed words are translated; an id after them (`Hole A`) is not.
-wxString heading(const std::string& group) {
-    const wxString whole = text_of(group), translated = wxGetTranslation(whole);
-    if (translated != whole || whole.Find(' ') == wxNOT_FOUND) return translated;
-    return wxGetTranslation(whole.BeforeFirst(' ')) + " " + whole.AfterFirst(' ');
-}
-
-wxString category_name(const std::string& group) { return "group: " + text_of(group); }
+/// Its name in the grid, which no language changes.
+wxString category_name(const format::Phrase& group) { return "group: " + text_of(format::english(group)); }
 
 }  // namespace
 
@@ -43,7 +37,7 @@ void FieldsPanel::add_controls() {
     filter_->SetName("fields-filter");
     filter_->SetMinSize(FromDIP(wxSize(90, -1)));
     filter_->SetHint(_("Find a field"));
-    filter_->SetToolTip(_("Shows the fields in whose heading, label or value every word typed here stands"));
+    filter_->SetToolTip(_("Show only fields that contain every word typed here"));
     filter_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) { update(); });
     filter_->Bind(wxEVT_KEY_DOWN, [this](wxKeyEvent& event) {
         if (event.GetKeyCode() == WXK_ESCAPE) return filter_->Clear();
@@ -52,18 +46,18 @@ void FieldsPanel::add_controls() {
     });
     selected_only_ = new wxCheckBox(this, wxID_ANY, _("&Selected only"));
     selected_only_->SetName("fields-selected-only");
-    selected_only_->SetToolTip(_("Shows the fields of the selected parts and no others"));
+    selected_only_->SetToolTip(_("Show only fields of the selected parts"));
     selected_only_->Bind(wxEVT_CHECKBOX, [this](wxCommandEvent&) { update(); });
 
-    constexpr long centred = wxPG_SPLITTER_AUTO_CENTER, plain = wxBORDER_NONE;
-    grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, centred | plain);
+    constexpr long centered = wxPG_SPLITTER_AUTO_CENTER, plain = wxBORDER_NONE;
+    grid_ = new wxPropertyGrid(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, centered | plain);
     grid_->SetName("fields");
     grid_->SetMinSize(FromDIP(wxSize(180, 120)));
     grid_->SetExtraStyle(wxPG_EX_HELP_AS_TOOLTIPS);
     grid_->Bind(wxEVT_PG_CHANGING, &FieldsPanel::on_changing, this);
     grid_->Bind(wxEVT_PG_CHANGED, &FieldsPanel::on_changed, this);
     grid_->Bind(wxEVT_PG_SELECTED, [this](wxPropertyGridEvent&) {
-        refused_.clear();
+        refused_ = {};
         theme_editor();
         explain_current();
     });
@@ -137,6 +131,7 @@ void FieldsPanel::on_change(session::Change change) {
 
 void FieldsPanel::update() {
     FieldFilter filter;
+    filter.locale = session_.locale();
     filter.text = filter_->GetValue().utf8_string();
     filter.selection = session_.selection();
     filter.selected_only = selected_only_->GetValue();
@@ -158,7 +153,7 @@ void FieldsPanel::update_values(std::vector<editing::Field> fields) {
             fields[at].value = shown_[at].value;  // what is being typed stays; the value comes when that has ended
             continue;
         }
-        grid_->SetPropertyValue(line, line_value(fields[at], fields[at].value));
+        grid_->SetPropertyValue(line, line_value(fields[at], fields[at].value, session_.locale()));
     }
     shown_ = std::move(fields);
 }
@@ -168,9 +163,9 @@ void FieldsPanel::remember_collapsed() {
         const wxPGProperty* category = grid_->GetPropertyByName(category_name(one.group));
         if (category == nullptr) continue;
         if (category->IsExpanded()) {
-            collapsed_.erase(one.group);
+            collapsed_.erase(format::english(one.group));
         } else {
-            collapsed_.insert(one.group);
+            collapsed_.insert(format::english(one.group));
         }
     }
 }
@@ -195,21 +190,22 @@ void FieldsPanel::rebuild(std::vector<editing::Field> fields) {
 void FieldsPanel::fill() {
     grid_->Clear();
     wxPGProperty* category = nullptr;
-    std::string group;
+    format::Phrase group;
     for (const editing::Field& one : shown_) {
         if (category == nullptr || one.group != group) {
             group = one.group;
             category = grid_->GetPropertyByName(category_name(group));
             if (category == nullptr) {
-                category = grid_->Append(new wxPropertyCategory(heading(group), category_name(group)));
+                category =
+                    grid_->Append(new wxPropertyCategory(text_of(group, session_.locale()), category_name(group)));
             }
         }
-        wxPGProperty* line = grid_->AppendIn(category, field_property(one, theme_));
-        if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not stated"));
-        line->SetHelpString(wxGetTranslation(text_of(one.help)));
+        wxPGProperty* line = grid_->AppendIn(category, field_property(one, theme_, session_.locale()));
+        if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not specified"));
+        line->SetHelpString(text_of(one.help, session_.locale()));
     }
     for (const std::string& folded : collapsed_) {
-        if (wxPGProperty* line = grid_->GetPropertyByName(category_name(folded)); line != nullptr) {
+        if (wxPGProperty* line = grid_->GetPropertyByName("group: " + text_of(folded)); line != nullptr) {
             grid_->Collapse(line);
         }
     }
@@ -224,7 +220,7 @@ void FieldsPanel::on_changing(wxPropertyGridEvent& event) {
     const std::string path = event.GetPropertyName().utf8_string();
     const editing::Field* one = field(path);
     if (one == nullptr) return;
-    const std::string text = field_text(*one, event.GetValue());
+    const std::string text = field_text(*one, event.GetValue(), session_.locale());
     const editing::FieldEdit edit =
         editing::set_field(session_.detail(), session_.catalog(), session_.display().system, path, text);
     if (edit.detail) return;
@@ -237,9 +233,9 @@ void FieldsPanel::on_changed(wxPropertyGridEvent& event) {
     const std::string path = event.GetPropertyName().utf8_string();
     const auto one = std::find_if(shown_.begin(), shown_.end(), [&](const auto& each) { return each.path == path; });
     if (one == shown_.end()) return;
-    const std::string text = field_text(*one, event.GetProperty()->GetValue());
+    const std::string text = field_text(*one, event.GetProperty()->GetValue(), session_.locale());
     one->value = text;  // as the line stands; the detail may come to show it otherwise (`86` as `86 in`)
-    refused_.clear();
+    refused_ = {};
     explain_current();
     // The change may rebuild the grid, which must not happen while the grid still speaks.
     CallAfter([this, path, text] { apply(path, text); });
@@ -253,7 +249,7 @@ void FieldsPanel::apply(const std::string& path, const std::string& text) {
     session_.rest();
 }
 
-void FieldsPanel::refuse(const std::string& sentence) {
+void FieldsPanel::refuse(const format::Phrase& sentence) {
     refused_ = sentence;
     session_.say(sentence);
     explain_current();
@@ -266,13 +262,13 @@ void FieldsPanel::explain_current() {
     const wxFont plain = GetFont();
     if (!refused_.empty()) {
         help_->SetDefaultStyle(wxTextAttr(theme_.demand, wxNullColour, plain.Bold()));
-        help_->AppendText(wxString(_("Refused:")) + " " + text_of(refused_) + "\n");
+        help_->AppendText(wxString(_("Not accepted:")) + " " + text_of(refused_, session_.locale()) + "\n");
     }
     help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain.Bold()));
-    if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->label)) + "\n");
+    if (one != nullptr) help_->AppendText(text_of(one->label, session_.locale()) + "\n");
     help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain));
-    if (one != nullptr) help_->AppendText(wxGetTranslation(text_of(one->help)));
-    if (one == nullptr && refused_.empty()) help_->AppendText(_("Choose a field to read what it means."));
+    if (one != nullptr) help_->AppendText(text_of(one->help, session_.locale()));
+    if (one == nullptr && refused_.empty()) help_->AppendText(_("Select a field to see what it means."));
     help_->SetInsertionPoint(0);
 }
 

@@ -41,7 +41,7 @@ class FieldsPanel : public wxPanel {
     void apply(const std::string& path, const std::string& text);
     void theme_editor();
     void explain_current();
-    void refuse(const std::string& sentence);
+    void refuse(const format::Phrase& sentence);
     [[nodiscard]] const editing::Field* field(const std::string& path) const;
     void add_controls();
 
@@ -54,7 +54,7 @@ class FieldsPanel : public wxPanel {
     wxTextCtrl* help_ = nullptr;
     std::vector<editing::Field> shown_;  ///< as the lines stand
     std::set<std::string> collapsed_;    ///< groups folded away
-    std::string refused_;                ///< the sentence shown in place of the help
+    format::Phrase refused_;             ///< the sentence shown in place of the help
     bool update_waits_ = false;
 };
 

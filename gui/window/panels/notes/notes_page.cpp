@@ -1,9 +1,9 @@
 #include "window/panels/notes/notes_page.h"
 
 #include "format/figures.h"
-#include "wording/status.h"
 #include "window/text.h"
 #include "window/theme/status_marks.h"
+#include "wording/status.h"
 
 #include <wx/intl.h>
 
@@ -23,6 +23,7 @@ wxString escaped(wxString text) {
 struct Page {
     const Notes& notes;
     const Theme& theme;
+    const format::Locale& locale;
 
     [[nodiscard]] wxString coloured(const wxString& html, const wxColour& colour) const {
         const wxColour shown = notes.stale ? mixed(colour, theme.paper, 0.55) : colour;
@@ -61,22 +62,22 @@ wxString findings(const Page& page) {
             const wxString subject = escaped(text_of(finding.subject));
             words = "<a href=\"" + wxString(subject_scheme) + subject + "\">" + subject + "</a>" + page.text(": ");
         }
-        words += page.text(escaped(text_of(finding.message)));
-        if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause) + "]");
-        html += entry(
-            page.mark(wxGetTranslation(text_of(wording::word(finding.severity))), status_of(finding.severity)), words);
+        words += page.text(escaped(text_of(finding.message, page.locale)));
+        if (!finding.clause.empty()) words += " " + page.faint("[" + text_of(finding.clause, page.locale) + "]");
+        html +=
+            entry(page.mark(text_of(wording::word(finding.severity), page.locale), status_of(finding.severity)), words);
     }
     return html;
 }
 
 /// What a remark is about, in the words of its result where there is one.
-wxString about(const Notes& notes, const model::Remark& remark) {
+wxString about(const Notes& notes, const model::Remark& remark, const format::Locale& locale) {
     if (remark.about.empty()) return _("the whole detail");
-    std::string title = remark.about;
+    wxString title = text_of(remark.about);
     for (const checks::CheckResult& result : notes.review->checks) {
-        if (result.id == remark.about) title = result.title;
+        if (result.id == remark.about) title = text_of(result.title, locale);
     }
-    return text_of(remark.subject.empty() ? title : title + ", " + remark.subject);
+    return remark.subject.empty() ? title : title + ", " + text_of(remark.subject);
 }
 
 wxString remarks(const Page& page) {
@@ -87,14 +88,15 @@ wxString remarks(const Page& page) {
         const wxString who = text_of(remark.by + (remark.by.empty() || remark.date.empty() ? "" : ", ") + remark.date);
         html += entry(
             page.mark(open ? _("open") : _("settled"), open ? checks::Status::missing_evidence : checks::Status::holds),
-            page.text(escaped(about(page.notes, remark) + ": " + text_of(remark.words))) + " " + page.faint(who));
+            page.text(escaped(about(page.notes, remark, page.locale) + ": " + text_of(remark.words))) + " " +
+                page.faint(who));
     }
     return html;
 }
 
 wxString no_remedies(const Notes& notes) {
-    if (notes.review->verdict == review::Verdict::adequate) return _("Nothing is needed: the detail holds.");
-    return _("None of the usual changes, each run through every check, helps.");
+    if (notes.review->verdict == review::Verdict::adequate) return _("Nothing is needed. The detail is adequate.");
+    return _("None of the usual changes helps. Each was run through every check.");
 }
 
 wxString remedies(const Page& page) {
@@ -103,11 +105,11 @@ wxString remedies(const Page& page) {
     if (page.notes.review->remedies.empty()) return html + line(page.faint(no_remedies(page.notes)));
     int index = 0;
     for (const review::Remedy& remedy : page.notes.review->remedies) {
-        const wxString words = page.text(escaped(text_of(remedy.text))) + "<br>" + page.faint(remedy_outcome(remedy)) +
+        const wxString words = page.text(escaped(text_of(remedy.text, page.locale))) + "<br>" +
+                               page.faint(remedy_outcome(remedy, page.locale)) +
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
                                                 page.notes.stale ? 0 : 1, static_cast<int>(page.theme.ground));
-        html +=
-            entry(page.mark(wxGetTranslation(text_of(wording::word(remedy.verdict))), status_of(remedy.verdict)), words);
+        html += entry(page.mark(text_of(wording::word(remedy.verdict), page.locale), status_of(remedy.verdict)), words);
         ++index;
     }
     return html;
@@ -118,9 +120,10 @@ wxString assumptions(const Page& page) {
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
     if (page.notes.review->assumptions.empty()) return html + line(page.faint(_("None.")));
     for (const review::Assumption& assumption : page.notes.review->assumptions) {
-        wxString words = page.text(escaped(text_of(assumption.text)));
+        wxString words = page.text(escaped(text_of(assumption.text, page.locale)));
         if (!assumption.other_choice.empty()) {
-            words += "<br>" + page.faint(_("Otherwise: ") + text_of(assumption.other_choice));
+            words += "<br>" +
+                     page.faint(wxString::Format(_("Otherwise: %s"), text_of(assumption.other_choice, page.locale)));
         }
         html += line(words);
     }
@@ -130,40 +133,42 @@ wxString assumptions(const Page& page) {
 wxString cautions(const Page& page) {
     wxString html = heading(page, _("Cautions"));
     if (!page.notes.complete) return html + line(page.faint(_("Working out...")));
-    for (const std::string& caution : page.notes.review->cautions) html += line(page.text(escaped(text_of(caution))));
+    for (const auto& caution : page.notes.review->cautions)
+        html += line(page.text(escaped(text_of(caution, page.locale))));
     return html;
 }
 
 }  // namespace
 
-wxString remedy_outcome(const review::Remedy& remedy) {
+wxString remedy_outcome(const review::Remedy& remedy, const format::Locale& locale) {
     const wxString ratio =
         std::isfinite(remedy.governing.ratio)
             ? wxString::Format(_("demand over capacity %s"), text_of(format::ratio_text(remedy.governing.ratio)))
-            : wxString(_("nothing there to resist it"));
-    const wxString governs = text_of(remedy.governing.title) + ", " + text_of(remedy.governing.subject) + ": " + ratio;
+            : wxString(_("no load path"));
+    const wxString governs =
+        text_of(remedy.governing.title, locale) + ", " + text_of(remedy.governing.subject, locale) + ": " + ratio;
     const std::size_t left = remedy.failing_results + remedy.failing_findings;
     switch (remedy.verdict) {
         case review::Verdict::adequate:
-            return wxString::Format(_("Then it holds. Nearest to its limit: %s."), governs);
+            return wxString::Format(_("Then it is adequate. Governing: %s."), governs);
         case review::Verdict::incomplete:
-            return wxString::Format(_("Then nothing fails, though something is missing. Governs: %s."), governs);
+            return wxString::Format(_("Then nothing fails, but something is not specified. Governing: %s."), governs);
         case review::Verdict::inadequate:
             break;
     }
     const wxString count = wxString::Format(
-        wxPLURAL("%zu result still would not hold", "%zu results still would not hold", static_cast<unsigned>(left)),
-        left);
-    return wxString::Format(_("Not enough: %s. Governs: %s."), count, governs);
+        wxPLURAL("%zu check would still fail", "%zu checks would still fail", static_cast<unsigned>(left)), left);
+    return wxString::Format(_("Not enough: %s. Governing: %s."), count, governs);
 }
 
-wxString notes_page(const Notes& notes, const Theme& theme) {
-    const Page page{notes, theme};
+wxString notes_page(const Notes& notes, const Theme& theme, const format::Locale& locale) {
+    const Page page{notes, theme, locale};
     wxString html = wxString::Format(
         "<html><body bgcolor=\"%s\" text=\"%s\" link=\"%s\">", page.theme.paper.GetAsString(wxC2S_HTML_SYNTAX),
         page.theme.ink.GetAsString(wxC2S_HTML_SYNTAX), page.theme.ink.GetAsString(wxC2S_HTML_SYNTAX));
-    if (notes.review == nullptr) return html + line(page.faint(_("Nothing worked out yet."))) + "</body></html>";
-    if (notes.stale) html += line("<b>" + escaped(_("stale: of the detail before the last edit")) + "</b>");
+    if (notes.review == nullptr) return html + line(page.faint(_("No results yet."))) + "</body></html>";
+    if (notes.stale)
+        html += line("<b>" + escaped(_("Out of date: results of the detail before the last edit")) + "</b>");
     html += findings(page) + remarks(page) + remedies(page) + assumptions(page) + cautions(page);
     return html + "</body></html>";
 }

@@ -45,10 +45,11 @@ void NotesPanel::update() {
     notes.complete = session_.review_is_complete();
     notes.stale = notes.review != nullptr && session_.freshness() != session::Freshness::current;
     notes.remarks = session_.detail().remarks;
+    notes.system = session_.display().system;
     if (shown_ && *shown_ == std::pair(notes, theme_)) return;
     shown_ = {notes, theme_};
     const wxPoint scrolled = page_->GetViewStart();
-    page_->SetPage(notes_page(notes, theme_));
+    page_->SetPage(notes_page(notes, theme_, session_.locale()));
     page_->Scroll(scrolled);
 }
 

@@ -88,14 +88,14 @@ class NotesTags : public wxHtmlWinTagHandler {
         const wxSize size = m_WParser->GetDC()->GetTextExtent(words);
         m_WParser->GetDC()->SetFont(*m_WParser->CreateCurrentFont());
         return new MarkCell(words, static_cast<checks::Status>(number(tag, "status")),
-                            static_cast<drawing::Ground>(number(tag, "ground")), number(tag, "stale") != 0, size);
+                            static_cast<drawing::Ground>(number(tag, "ground")), number(tag, "out of date") != 0, size);
     }
     wxHtmlCell* button(const wxHtmlTag& tag) {
         const int index = number(tag, "index");
         wxWindow* page = m_WParser->GetWindowInterface()->GetHTMLWindow();
         auto* press = new wxButton(page, wxID_ANY, _("Apply"));
         press->SetName(wxString::Format("apply-remedy-%d", index));
-        press->SetToolTip(_("Makes this change of the detail, as one step that can be undone"));
+        press->SetToolTip(_("Make this change. It can be undone."));
         const Theme theme = theme_of(static_cast<drawing::Ground>(number(tag, "ground")));
         press->SetBackgroundColour(theme.band);
         press->SetForegroundColour(theme.ink);

@@ -1,0 +1,180 @@
+#include "demand/framing/lateral.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::demand {
+namespace {
+
+using model::Member;
+using model::MemberKind;
+
+/// Shares of a force at `at` between a beam's two holds on either side of it; a force beyond the last two levers them.
+struct Lever {
+    std::size_t first = 0, second = 0;
+    double to_second = 0.0;
+};
+
+Lever lever(const std::vector<double>& holds_in, double at_in) {
+    std::size_t second = 1;
+    while (second + 1 < holds_in.size() && holds_in[second] < at_in) ++second;
+    const double length = holds_in[second] - holds_in[second - 1];
+    return {second - 1, second, length > 0.0 ? (at_in - holds_in[second - 1]) / length : 0.0};
+}
+
+struct PointForce {
+    double at_in = 0.0;
+    double force_lb = 0.0;
+};
+
+/// Largest moment and shear of a bar under forces in balance.
+void add_extremes(MemberActions& actions, std::vector<PointForce> forces) {
+    std::stable_sort(forces.begin(), forces.end(),
+                     [](const PointForce& a, const PointForce& b) { return a.at_in < b.at_in; });
+    double shear = 0.0, moment = 0.0, reached = forces.empty() ? 0.0 : forces.front().at_in;
+    for (const PointForce& force : forces) {
+        moment += shear * (force.at_in - reached);
+        reached = force.at_in;
+        shear += force.force_lb;
+        actions.horizontal_moment_lb_in = std::max(actions.horizontal_moment_lb_in, std::abs(moment));
+        actions.horizontal_shear_lb = std::max(actions.horizontal_shear_lb, std::abs(shear));
+    }
+}
+
+/// The member's holds with their places along it, in order.
+std::vector<std::pair<double, std::size_t>> holds_of(const Frame& frame, std::size_t member) {
+    std::vector<std::pair<double, std::size_t>> holds;
+    for (std::size_t index = 0; index < frame.holds.size(); ++index) {
+        const Hold& hold = frame.holds[index];
+        const Member& held = frame.members[hold.member];
+        if (hold.member == member) holds.emplace_back(frame.held_at_in[index], index);
+        // A rim is held by the joists that end at it.
+        if (hold.kind == HoldKind::joist_to_rim && hold.holder == member) holds.emplace_back(held.across_in, index);
+    }
+    std::sort(holds.begin(), holds.end());
+    return holds;
+}
+
+/// Across the member, to its holds; returns what each puts on.
+std::vector<std::pair<std::size_t, double>> carry_across(FramingState& state, const Frame& frame, std::size_t member,
+                                                         const std::vector<LateralLoad>& loads) {
+    const auto holds = holds_of(frame, member);
+    std::vector<std::pair<std::size_t, double>> reactions;
+    if (holds.size() < 2) return reactions;
+    std::vector<double> places;
+    for (const auto& hold : holds) {
+        places.push_back(hold.first);
+        reactions.emplace_back(hold.second, 0.0);
+    }
+    std::vector<PointForce> forces;
+    for (const LateralLoad& load : loads) {
+        if (load.member != member) continue;
+        const Lever shares = lever(places, load.at_in);
+        reactions[shares.first].second += (1.0 - shares.to_second) * load.across_lb;
+        reactions[shares.second].second += shares.to_second * load.across_lb;
+        forces.push_back({load.at_in, load.across_lb});
+    }
+    for (std::size_t i = 0; i < reactions.size(); ++i) forces.push_back({places[i], -reactions[i].second});
+    add_extremes(state.members[member], std::move(forces));
+    return reactions;
+}
+
+double along_of(const std::vector<LateralLoad>& loads, std::size_t member) {
+    double sum = 0.0;
+    for (const LateralLoad& load : loads) {
+        if (load.member == member) sum += load.along_lb;
+    }
+    return sum;
+}
+
+/// A block's horizontal forces become its holders' loads.
+void carry_block(FramingState& state, const Frame& frame, std::size_t block, std::vector<LateralLoad>& loads) {
+    for (const auto& [hold, force] : carry_across(state, frame, block, loads)) {
+        state.holds[hold].across_lb += force;
+        if (frame.holds[hold].holder)
+            loads.push_back({*frame.holds[hold].holder, frame.members[block].across_in, 0.0, force});
+    }
+    const double pushed = along_of(loads, block);
+    const bool to_upper = pushed > 0.0;
+    for (std::size_t index = 0; index < frame.holds.size(); ++index) {
+        const Hold& hold = frame.holds[index];
+        if (hold.member != block || hold.upper != to_upper) continue;
+        state.holds[index].along_lb -= std::abs(pushed);
+        if (hold.holder) loads.push_back({*hold.holder, frame.members[block].across_in, pushed, 0.0});
+    }
+}
+
+/// Appends the block after every block that ends at it.
+void append_after_held(std::size_t block, const Frame& frame, std::vector<bool>& seen,
+                       std::vector<std::size_t>& order) {
+    if (seen[block]) return;
+    seen[block] = true;
+    for (const Hold& hold : frame.holds) {
+        if (hold.kind == HoldKind::block_end && hold.holder == block)
+            append_after_held(hold.member, frame, seen, order);
+    }
+    order.push_back(block);
+}
+
+/// A joist's or a rim's, where no boards hold it.
+void carry_long_member(FramingState& state, const Frame& frame, std::size_t member, std::vector<LateralLoad>& loads) {
+    const bool rim = frame.members[member].kind == MemberKind::rim;
+    for (const auto& [hold, force] : carry_across(state, frame, member, loads)) {
+        // Across a rim is along the joists that hold it: outward draws it off an upper end.
+        if (!rim) {
+            state.holds[hold].across_lb += force;
+            continue;
+        }
+        state.holds[hold].along_lb += frame.holds[hold].upper ? force : -force;
+        loads.push_back({frame.holds[hold].member, frame.members[member].across_in, 0.0, force});
+    }
+    if (rim) return;
+    std::vector<std::size_t> supports;
+    for (std::size_t index = 0; index < frame.holds.size(); ++index) {
+        if (frame.holds[index].member == member && frame.holds[index].kind == HoldKind::joist_support)
+            supports.push_back(index);
+    }
+    const double pushed = along_of(loads, member);
+    // Towards the far side of a support the joist is drawn off it, towards its near side pressed against it.
+    for (const std::size_t index : supports) {
+        const bool drawn = frame.held_at_in[index] < 0.5 * (frame.members[member].from_in + frame.members[member].to_in)
+                               ? pushed > 0.0
+                               : pushed < 0.0;
+        const double share = std::abs(pushed) / static_cast<double>(supports.size());
+        state.holds[index].along_lb += drawn ? share : -share;
+    }
+}
+
+}  // namespace
+
+std::vector<std::size_t> blocks_held_first(const Frame& frame) {
+    std::vector<std::size_t> order;
+    std::vector<bool> seen(frame.members.size(), false);
+    for (std::size_t member = 0; member < frame.members.size(); ++member) {
+        if (frame.members[member].kind == MemberKind::block) append_after_held(member, frame, seen, order);
+    }
+    return order;
+}
+
+bool blocks_hold_in_a_ring(const Frame& frame) {
+    const std::vector<std::size_t> order = blocks_held_first(frame);
+    std::vector<std::size_t> turn(frame.members.size(), 0);
+    for (std::size_t i = 0; i < order.size(); ++i) turn[order[i]] = i;
+    return std::any_of(frame.holds.begin(), frame.holds.end(), [&](const Hold& hold) {
+        return hold.kind == HoldKind::block_end && hold.holder &&
+               frame.members[*hold.holder].kind == MemberKind::block && turn[hold.member] > turn[*hold.holder];
+    });
+}
+
+void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold) {
+    for (const std::size_t block : blocks_held_first(frame)) carry_block(state, frame, block, loads);
+    if (boards_hold) return;
+    for (const MemberKind kind : {MemberKind::rim, MemberKind::joist}) {
+        for (std::size_t member = 0; member < frame.members.size(); ++member) {
+            if (frame.members[member].kind == kind && frame.holds_member(member))
+                carry_long_member(state, frame, member, loads);
+        }
+    }
+}
+
+}  // namespace toehold::demand

@@ -1,0 +1,27 @@
+#pragma once
+// Horizontal forces on the framing in one state. A block carries what crosses it to its two ends as a simple beam and
+// is pressed along itself against the joist it is pushed to. Joists and rims are held by boards that are fastened to
+// them; without that they carry what crosses them sideways between their holds.
+#include "demand/framing/frame.h"
+
+#include <vector>
+
+namespace toehold::demand {
+
+/// A horizontal force at a place along a member, in the member's axes.
+struct LateralLoad {
+    std::size_t member = 0;
+    double at_in = 0.0;  ///< coordinate along it
+    double across_lb = 0.0;
+    double along_lb = 0.0;
+};
+
+/// Every block after those that end at it, so that a holder has all of its load before it passes it on.
+[[nodiscard]] std::vector<std::size_t> blocks_held_first(const Frame& frame);
+/// Whether blocks hold each other in a ring (each ends at the next), so that no such order exists.
+[[nodiscard]] bool blocks_hold_in_a_ring(const Frame& frame);
+
+/// Adds across and along to the holds' forces, and the horizontal moment and shear to the members' actions.
+void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold);
+
+}  // namespace toehold::demand

@@ -1,0 +1,47 @@
+#include "demand/mount.h"
+
+#include "demand/plate_on_deck/plate_preview.h"
+#include "demand/plate_on_deck/plate_solver.h"
+
+#include <array>
+#include <utility>
+
+namespace toehold::demand {
+namespace {
+
+template <class Made, class Kind>
+std::unique_ptr<Made> made(const catalog::Resolved& resolved) {
+    return std::make_unique<Kind>(resolved);
+}
+
+/// One row for every kind of mount, in the order of `model::MountKind`.
+struct MountDemand {
+    std::unique_ptr<MountSolver> (*solver)(const catalog::Resolved&);
+    std::unique_ptr<MountPreview> (*preview)(const catalog::Resolved&);
+};
+constexpr std::array<MountDemand, std::variant_size_v<model::Mount>> mounts{
+    {{made<MountSolver, PlateSolver>, made<MountPreview, PlatePreview>}}};
+
+const MountDemand& mount_of(const catalog::Resolved& resolved) { return mounts.at(resolved.detail.mount.index()); }
+
+}  // namespace
+
+std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved) {
+    return mount_of(resolved).solver(resolved);
+}
+
+std::unique_ptr<MountPreview> make_mount_preview(const catalog::Resolved& resolved) {
+    return mount_of(resolved).preview(resolved);
+}
+
+Preview::Preview(const catalog::Resolved& resolved) : mount_(make_mount_preview(resolved)) {}
+Preview::~Preview() = default;
+Preview::Preview(Preview&&) noexcept = default;
+Preview& Preview::operator=(Preview&&) noexcept = default;
+
+const std::vector<LoadCase>& Preview::cases() const { return mount_->cases(); }
+Petals Preview::petals(int directions) { return mount_->petals(directions); }
+std::size_t Preview::worst_case(double direction_rad) { return mount_->worst_case(direction_rad); }
+PushResult Preview::push(std::size_t load_case, double direction_rad) { return mount_->push(load_case, direction_rad); }
+
+}  // namespace toehold::demand

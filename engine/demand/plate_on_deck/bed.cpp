@@ -1,0 +1,79 @@
+#include "demand/plate_on_deck/bed.h"
+
+#include "demand/anchor_stiffness.h"
+#include "mechanics/plane/area_moments.h"
+#include "model/placement.h"
+
+#include <cmath>
+#include <optional>
+
+namespace toehold::demand {
+namespace {
+
+constexpr double no_area_in2 = 1e-6;
+
+class BedBuilder {
+  public:
+    explicit BedBuilder(const catalog::Resolved& resolved)
+        : resolved_(resolved), outline_(outline(on_deck(resolved.detail).plate)) {}
+
+    void add_member(std::size_t index, const model::Member& member) {
+        const model::PlanRectangle place = model::plan(member);
+        add(SupportKind::member, index, member.id,
+            mechanics::clip_rectangle(outline_, place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in),
+            bed_stiffness(resolved_, catalog::wood(resolved_, index).grade.modulus_psi, member.depth_in));
+    }
+
+    void add_layers_alone() { add(SupportKind::open_bed, 0, "decking", outline_, bed_stiffness(resolved_, 0.0, 0.0)); }
+
+    [[nodiscard]] bool empty() const { return bed_.patches.empty(); }
+    [[nodiscard]] double unsupported_in2() const { return mechanics::moments(outline_).area - supported_in2_; }
+    [[nodiscard]] Bed& bed() { return bed_; }
+
+  private:
+    void add(SupportKind kind, std::size_t index, const std::string& id, mechanics::Polygon polygon,
+             const Stiffness& stiffness) {
+        const double area = mechanics::moments(polygon).area;
+        if (area <= no_area_in2 || stiffness.value <= 0.0) return;
+        const auto& fixed = resolved_.detail.basis.stiffness;
+        const double value = fixed ? fixed->bed_psi_per_in : stiffness.value;
+        supported_in2_ += area;
+        bed_.supports.push_back(
+            {kind, index, id, value, fixed ? "fixed by the user: " + fixed->reason : stiffness.source});
+        bed_.patches.push_back({std::move(polygon), value});
+    }
+
+    const catalog::Resolved& resolved_;
+    mechanics::Polygon outline_;
+    double supported_in2_ = 0.0;
+    Bed bed_;
+};
+
+}  // namespace
+
+mechanics::Polygon outline(const model::Plate& plate) {
+    mechanics::Polygon polygon;
+    for (const model::Position corner : model::polygon(plate.outline)) polygon.push_back({corner.x_in, corner.y_in});
+    return polygon;
+}
+
+Bed find_bed(const catalog::Resolved& resolved) {
+    BedBuilder builder(resolved);
+    const std::vector<model::Member> members = model::members(resolved.detail.framing);
+    for (std::size_t index = 0; index < members.size(); ++index) builder.add_member(index, members[index]);
+    if (builder.empty()) {
+        builder.add_layers_alone();
+        if (!builder.empty()) {
+            builder.bed().assumptions.push_back(
+                "No block or joist lies under the plate: the plate is taken to bear on its layers as if they lay on "
+                "solid "
+                "ground, only so that the demand can be shown.");
+        }
+    } else if (builder.unsupported_in2() > no_area_in2) {
+        builder.bed().assumptions.push_back(
+            "Decking under the plate that no block or joist backs is given no bearing.");
+    }
+    return std::move(builder.bed());
+}
+
+}  // namespace toehold::demand

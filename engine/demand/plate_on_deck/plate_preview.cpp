@@ -1,0 +1,175 @@
+#include "demand/plate_on_deck/plate_preview.h"
+
+#include "demand/loads/load_cases.h"
+#include "demand/plate_on_deck/rigid_shape.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <stdexcept>
+
+namespace toehold::demand {
+namespace {
+
+constexpr double full_turn = 2.0 * std::numbers::pi;
+constexpr double quarter_turn = 0.5 * std::numbers::pi;
+constexpr int fewest_directions = 4;
+
+/// What no other load case outdoes in any direction. Forces grow in proportion to a push that nothing accompanies, so
+/// of those only the one with the largest moment counts; a preload or a vertical force ends that proportion.
+std::vector<std::size_t> cases_that_count(const std::vector<LoadCase>& cases, bool preloaded) {
+    std::vector<std::size_t> count;
+    std::optional<std::size_t> largest;
+    const auto moment = [&cases](std::size_t i) { return cases[i].push_lb * cases[i].height_in; };
+    for (std::size_t i = 0; i < cases.size(); ++i) {
+        if (preloaded || cases[i].down_lb != 0.0) {
+            count.push_back(i);
+        } else if (!largest || moment(i) > moment(*largest)) {
+            largest = i;
+        }
+    }
+    if (largest) count.push_back(*largest);
+    return count;
+}
+
+/// Square to the plate's sides; absent for a push aslant.
+std::optional<double> square_direction(double direction_rad) {
+    constexpr double nearly_square = 0.5 * std::numbers::pi / 180.0;
+    const double square = std::round(direction_rad / quarter_turn) * quarter_turn;
+    if (std::abs(direction_rad - square) > nearly_square) return std::nullopt;
+    return square;
+}
+
+/// A step of the rose and the direction it stands for.
+struct Step {
+    std::size_t index = 0;
+    double direction_rad = 0.0;
+};
+
+std::vector<Step> steps(const model::Loads& loads, std::size_t count) {
+    if (loads.directions == model::Directions::outward) {
+        const auto nearest = static_cast<std::size_t>(std::lround(static_cast<double>(count) / 4.0));
+        return {{nearest, quarter_turn}};
+    }
+    std::vector<Step> all;
+    for (std::size_t i = 0; i < count; ++i)
+        all.push_back({i, full_turn * static_cast<double>(i) / static_cast<double>(count)});
+    return all;
+}
+
+void keep_largest(Petals& petals, double tension_lb, std::size_t anchor, double direction_rad) {
+    if (tension_lb <= petals.largest_lb) return;
+    petals.largest_lb = tension_lb;
+    petals.largest_anchor = anchor;
+    petals.largest_direction_rad = direction_rad;
+}
+
+}  // namespace
+
+PlatePreview::PlatePreview(const catalog::Resolved& of)
+    : resolved_(of),
+      cases_(load_cases(resolved_.detail)),
+      counting_cases_(cases_that_count(cases_, model::preloaded(resolved_.detail))),
+      flexible_asked_for_(model::plate_behaviour(resolved_.detail.basis) == model::PlateBehaviour::flexible) {
+    solver_.emplace(resolved_, Preparation{.framing_gives = false, .always_flexible = true});
+}
+
+State PlatePreview::state(std::size_t load_case, double direction_rad) {
+    const Push push{cases_.at(load_case), {}, direction_rad};
+    if (flexible_asked_for_ || !solver_->flexible()) return solver_->solve(push);
+    try {
+        return solver_->solve(push);
+    } catch (const std::runtime_error&) {
+        // Nobody asked for the bending plate: without it from here on.
+        solver_.emplace(resolved_, Preparation{.framing_gives = false, .always_flexible = false});
+        return solver_->solve(push);
+    }
+}
+
+double PlatePreview::asked_for_lb(const State& state, std::size_t anchor) const {
+    return flexible_asked_for_ ? state.anchors[anchor].tension_lb : state.rigid_tension_lb[anchor];
+}
+
+mechanics::HandTension PlatePreview::hand(const LoadCase& load, double direction_rad) const {
+    return mechanics::hand_tension(solver_->anchor_points(), outline(on_deck(resolved_.detail).plate),
+                                   load.push_lb * load.height_in, direction_rad, mechanics::LeverArm::to_edge);
+}
+
+void PlatePreview::add_pushes(Petals& petals, std::size_t load_case, std::size_t count) {
+    for (const Step step : steps(resolved_.detail.loads, count)) {
+        const State found = state(load_case, step.direction_rad);
+        for (std::size_t i = 0; i < found.anchors.size(); ++i) {
+            double& rigid = petals.rigid_lb[i][step.index];
+            double& flexible = petals.flexible_lb[i][step.index];
+            rigid = std::max(rigid, found.rigid_tension_lb[i]);
+            flexible = std::max(flexible, found.anchors[i].tension_lb);
+            keep_largest(petals, asked_for_lb(found, i), i, step.direction_rad);
+        }
+    }
+}
+
+void PlatePreview::add_hand(Petals& petals, std::size_t load_case) const {
+    for (const Step step : steps(resolved_.detail.loads, fewest_directions)) {
+        const mechanics::HandTension tensions = hand(cases_[load_case], step.direction_rad);
+        for (std::size_t i = 0; i < petals.hand_lb.size(); ++i)
+            petals.hand_lb[i] = std::max(petals.hand_lb[i], tensions.tension_lb[i]);
+    }
+}
+
+Petals PlatePreview::petals(int directions) {
+    if (directions < fewest_directions)
+        throw std::invalid_argument("a rose of tensions needs at least four directions");
+    const auto count = static_cast<std::size_t>(directions);
+    const std::size_t anchors = resolved_.anchors.size();
+    Petals petals;
+    petals.rigid_lb.assign(anchors, std::vector<double>(count, 0.0));
+    petals.flexible_lb = petals.rigid_lb;
+    petals.hand_lb.assign(anchors, 0.0);
+    petals.largest_direction_rad = resolved_.detail.loads.directions == model::Directions::outward ? quarter_turn : 0.0;
+    for (const std::size_t load_case : counting_cases_) {
+        add_pushes(petals, load_case, count);
+        add_hand(petals, load_case);
+    }
+    if (!solver_->flexible()) petals.flexible_lb.clear();
+    return petals;
+}
+
+std::size_t PlatePreview::worst_case(double direction_rad) {
+    std::size_t worst = counting_cases_.at(0);
+    double largest = -1.0;
+    if (counting_cases_.size() == 1) return worst;
+    for (const std::size_t load_case : counting_cases_) {
+        const State found = state(load_case, direction_rad);
+        for (std::size_t i = 0; i < found.anchors.size(); ++i) {
+            if (asked_for_lb(found, i) <= largest) continue;
+            largest = asked_for_lb(found, i);
+            worst = load_case;
+        }
+    }
+    return worst;
+}
+
+PushResult PlatePreview::push(std::size_t load_case, double direction_rad) {
+    const State found = state(load_case, direction_rad);
+    PushResult result;
+    result.load_case = load_case;
+    result.direction_rad = direction_rad;
+    result.rigid = found.anchors;
+    for (std::size_t i = 0; i < result.rigid.size(); ++i) result.rigid[i].tension_lb = found.rigid_tension_lb[i];
+    result.rigid_field = rigid_shape(resolved_, solver_->bed(), *solver_->last_rigid());
+    result.rigid_field.direction_rad = direction_rad;
+    if (solver_->flexible()) {
+        result.flexible = found.anchors;
+        DeflectedShape bent = solver_->field({cases_[load_case], {}, direction_rad});
+        if (!bent.nodes.empty()) result.flexible_field = std::move(bent);
+    }
+    result.hand_lb.assign(result.rigid.size(), std::nullopt);
+    if (const std::optional<double> square = square_direction(direction_rad)) {
+        const mechanics::HandTension tensions = hand(cases_[load_case], *square);
+        if (tensions.lever_arm_in > 0.0)
+            std::copy(tensions.tension_lb.begin(), tensions.tension_lb.end(), result.hand_lb.begin());
+    }
+    return result;
+}
+
+}  // namespace toehold::demand

@@ -1,0 +1,232 @@
+#include "demand/plate_on_deck/plate_solver.h"
+
+#include "demand/framing/compliance.h"
+#include "demand/plate_on_deck/assumptions.h"
+#include "demand/plate_on_deck/envelope.h"
+#include "demand/plate_on_deck/mesh_input.h"
+#include "mechanics/rigid_plate/anchor_group.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace toehold::demand {
+namespace {
+
+constexpr double largest_residual = 1e-8;
+constexpr double finer = 1.5;
+// Beyond this the plate has left the place it was computed in; about 20 degrees.
+constexpr double largest_rotation_rad = 0.35;
+
+mechanics::PlateLoad plate_load(const Push& push) {
+    // The push (cos, sin) at height h turns about the axis square to it: r x F with r = (0, 0, h).
+    const double moment = push.load.height_in * push.load.push_lb;
+    return {-push.load.down_lb, -moment * std::sin(push.direction_rad), moment * std::cos(push.direction_rad)};
+}
+
+mechanics::StiffnessScale scale(const StiffnessScenario& scenario) { return {scenario.anchors, scenario.bed}; }
+
+std::string in_degrees(double direction_rad) {
+    return fmt::format("{:.4g} degrees", direction_rad * 180.0 / std::numbers::pi);
+}
+
+double largest(const std::vector<double>& values) {
+    return values.empty() ? 0.0 : *std::max_element(values.begin(), values.end());
+}
+
+void add_supports(State& state, const std::vector<mechanics::PatchForce>& patches) {
+    for (const mechanics::PatchForce& patch : patches) {
+        state.supports.push_back({patch.force_lb,
+                                  {patch.at.x, patch.at.y},
+                                  patch.peak_psi,
+                                  {patch.peak_at.x, patch.peak_at.y},
+                                  patch.contact_area_in2});
+    }
+}
+
+void add_anchors(State& state, const std::vector<double>& tension_lb, const mechanics::ShearShares& shear) {
+    for (std::size_t i = 0; i < tension_lb.size(); ++i)
+        state.anchors.push_back({tension_lb[i], shear.force_lb[i].x, shear.force_lb[i].y});
+}
+
+/// Of the plate or of the post's foot. A hold that needs a large turn is none.
+template <class Solution>
+double rotation_rad(const Solution& solution, const Push& push) {
+    const double rotation = std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
+    if (!(rotation <= largest_rotation_rad)) {
+        throw Overturns("the push at " + in_degrees(push.direction_rad) +
+                            " turns the base over: it finds a hold only after " + in_degrees(rotation) + " of turning",
+                        push.direction_rad);
+    }
+    return rotation;
+}
+
+}  // namespace
+
+PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation)
+    : resolved_(resolved), bed_(find_bed(resolved)) {
+    const auto& fixed = resolved.detail.basis.stiffness;
+    for (const catalog::Anchor& anchor : resolved.anchors) {
+        anchor_points_.push_back({anchor.at.x_in, anchor.at.y_in});
+        anchor_stiffness_.push_back(fixed ? Stiffness{fixed->anchor_lb_per_in, "fixed by the user: " + fixed->reason}
+                                          : anchor_stiffness(resolved, anchor));
+    }
+    const bool asked_for = model::plate_behaviour(resolved.detail.basis) == model::PlateBehaviour::flexible;
+    if ((!asked_for && !preparation.always_flexible) || bed_.supports.empty()) return;
+    try {
+        if (preparation.framing_gives) framing_ = framing_compliance(resolved, bed_);
+        make_plates();
+    } catch (const UnfitForMesh& unfit) {
+        why_rigid_ = unfit.what();
+    }
+}
+
+mechanics::FlexiblePlateInput PlateSolver::plate_at(double fineness, bool framing_gives) const {
+    mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness);
+    if (framing_gives) input.compliant_supports = framing_;
+    return input;
+}
+
+void PlateSolver::make_plates() {
+    plate_.emplace(plate_at(fineness_, false));
+    if (framing_) giving_plate_.emplace(plate_at(fineness_, true));
+}
+
+mechanics::FlexiblePlate& PlateSolver::plate_for(const StiffnessScenario& scenario) {
+    return scenario.framing_gives && giving_plate_ ? *giving_plate_ : plate_.value();
+}
+
+void PlateSolver::refine_mesh() {
+    fineness_ *= finer;
+    make_plates();
+}
+
+void PlateSolver::record(const mechanics::Residuals& residuals, const Push& push) {
+    const double worst = std::max({residuals.force, residuals.moment, residuals.complementarity});
+    // Written so that a residual that is not a number is refused too.
+    if (!(worst <= largest_residual)) {
+        throw std::runtime_error("the solve at " + in_degrees(push.direction_rad) + " misses equilibrium: residual " +
+                                 fmt::format("{:.3g}", worst));
+    }
+    proof_.force_residual = std::max(proof_.force_residual, residuals.force);
+    proof_.moment_residual = std::max(proof_.moment_residual, residuals.moment);
+    proof_.complementarity_residual = std::max(proof_.complementarity_residual, residuals.complementarity);
+    ++proof_.solves;
+}
+
+mechanics::RigidPlateSolution PlateSolver::solve_rigid(const Push& push) {
+    std::vector<mechanics::BedPatch> patches = bed_.patches;
+    for (mechanics::BedPatch& patch : patches) patch.stiffness_psi_per_in *= push.scenario.bed;
+    std::vector<mechanics::AnchorSpring> anchors;
+    for (std::size_t i = 0; i < anchor_points_.size(); ++i) {
+        anchors.push_back({anchor_points_[i], anchor_stiffness_[i].value * push.scenario.anchors});
+    }
+    mechanics::RigidPlateSolution solution =
+        mechanics::solve_rigid_plate(anchors, patches, plate_load(push), previous_ ? &*previous_ : nullptr);
+    if (solution.status == mechanics::SolveStatus::no_equilibrium) {
+        throw Overturns("nothing described can balance the push at " + in_degrees(push.direction_rad) +
+                            ": the anchors and what the plate bears on leave it free to turn over",
+                        push.direction_rad);
+    }
+    if (solution.status != mechanics::SolveStatus::solved) {
+        throw std::runtime_error("the rigid plate found no answer at " + in_degrees(push.direction_rad));
+    }
+    record(solution.residuals, push);
+    return solution;
+}
+
+State PlateSolver::solve(const Push& push) {
+    const mechanics::ShearShares shear = mechanics::share_shear(
+        anchor_points_,
+        {push.load.push_lb * std::cos(push.direction_rad), push.load.push_lb * std::sin(push.direction_rad)});
+    if (!shear.balanced) {
+        throw Overturns(
+            "one anchor cannot hold the plate against twisting about it at " + in_degrees(push.direction_rad),
+            push.direction_rad);
+    }
+    State state;
+    state.direction_rad = push.direction_rad;
+    // Beside a flexible plate the rigid one is only shown at the nominal stiffness; what cannot balance at all shows
+    // there too.
+    if (!plate_ || push.scenario.nominal()) {
+        previous_ = solve_rigid(push);
+        state.rigid_tension_lb = previous_->tension_lb;
+        state.rigid_rotation_rad = rotation_rad(*previous_, push);
+    }
+    if (!plate_) {
+        add_anchors(state, previous_->tension_lb, shear);
+        add_supports(state, previous_->patches);
+        state.rotation_rad = state.rigid_rotation_rad;
+        return state;
+    }
+    const mechanics::FlexiblePlateSolution flexible =
+        plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
+    if (flexible.status != mechanics::SolveStatus::solved) {
+        if (model::preloaded(resolved_.detail)) {
+            throw Overturns("the anchors' preload cannot be balanced by what the plate bears on", push.direction_rad);
+        }
+        throw std::runtime_error("the flexible plate found no answer at " + in_degrees(push.direction_rad));
+    }
+    record(flexible.residuals, push);
+    add_anchors(state, flexible.tension_lb, shear);
+    add_supports(state, flexible.patches);
+    state.rotation_rad = rotation_rad(flexible, push);
+    return state;
+}
+
+DeflectedShape PlateSolver::field(const Push& push) {
+    const std::vector<mechanics::BedRectangle> bed = bed_rectangles(resolved_, bed_);
+    mechanics::PlateField bent;
+    const mechanics::FlexiblePlateSolution solution =
+        plate_for(push.scenario).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
+    DeflectedShape field;
+    field.direction_rad = push.direction_rad;
+    if (solution.status != mechanics::SolveStatus::solved) return field;
+    for (std::size_t i = 0; i < bent.nodes.size(); ++i) {
+        const double stiffness = push.scenario.bed * bed_stiffness_at(bed, bent.nodes[i]);
+        field.nodes.push_back(
+            {{bent.nodes[i].x, bent.nodes[i].y}, bent.lift_in[i], std::max(0.0, -stiffness * bent.lift_in[i])});
+    }
+    field.triangles = bent.triangles;
+    return field;
+}
+
+MeshAccuracy PlateSolver::measure(const Push& push) {
+    mechanics::FlexiblePlate& coarse = plate_for(push.scenario);
+    const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.framing_gives));
+    const mechanics::PlateLoad load = plate_load(push);
+    const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);
+    const double full = largest(coarse.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);
+    const mechanics::FlexiblePlateSolution finest = fine.solve_on_full_mesh(load, scale(push.scenario));
+    MeshAccuracy accuracy{coarse.unknowns(), coarse.reduced_unknowns(), 0.0, 0.0};
+    // A pull that is small beside the bearing is the small difference of large forces, and is measured by those.
+    constexpr double small_pull = 0.05;
+    double measure = largest(finest.tension_lb);
+    for (const mechanics::PatchForce& patch : finest.patches) measure = std::max(measure, small_pull * patch.force_lb);
+    if (measure > 0.0) {
+        accuracy.mesh_error = std::abs(full - largest(finest.tension_lb)) / measure;
+        accuracy.reduction_error = std::abs(reduced - full) / measure;
+    }
+    return accuracy;
+}
+
+bool PlateSolver::accurate(const Push& governing) {
+    constexpr double accepted_error = 0.01;
+    if (!flexible()) return true;
+    accuracy_ = measure(governing);
+    if (accuracy_->mesh_error + accuracy_->reduction_error <= accepted_error) return true;
+    refine_mesh();
+    return false;
+}
+
+void PlateSolver::complete(Demand& demand, const Push& governing) {
+    add_plate_envelopes(demand, *this, resolved_.detail);
+    demand.assumptions = plate_assumptions(*this, resolved_.detail);
+    if (flexible()) demand.field = field(governing);
+    demand.proof = proof_;
+    demand.proof.plate = accuracy_;
+}
+
+}  // namespace toehold::demand

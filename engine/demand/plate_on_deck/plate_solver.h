@@ -1,0 +1,74 @@
+#pragma once
+// A plate on the deck prepared for many solves: the mechanics' plain arrays, and a state for any case, scenario and
+// direction.
+#include "demand/mount.h"
+#include "demand/plate_on_deck/bed.h"
+#include "mechanics/flexible_plate/flexible_plate.h"
+#include "mechanics/rigid_plate/rigid_plate.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::demand {
+
+/// What a solver makes ready besides the rigid plate. Each costs as much as a few dozen solves.
+struct Preparation {
+    bool framing_gives = true;     ///< the flexible plate a second time, on framing that gives
+    bool always_flexible = false;  ///< the flexible plate also where the basis asks for a rigid one
+};
+
+class PlateSolver final : public MountSolver {
+  public:
+    explicit PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation = {});
+
+    /// The rigid plate, and the flexible one where the basis asks for it. The state's case and scenario are left to the
+    /// caller. Throws Overturns, or std::runtime_error when a residual exceeds its limit.
+    [[nodiscard]] State solve(const Push& push) override;
+
+    /// The largest tension under the push, held against the full mesh and a finer one. Flexible plates only.
+    [[nodiscard]] MeshAccuracy measure(const Push& push);
+    /// The bent plate under the push, on its full mesh. Flexible plates only.
+    [[nodiscard]] DeflectedShape field(const Push& push);
+    /// Whether framing bears that can give, so that a scenario may ask for it. Flexible plates only.
+    [[nodiscard]] bool framing_can_give() const override { return giving_plate_.has_value(); }
+    [[nodiscard]] const std::vector<Support>& supports() const override { return bed_.supports; }
+    /// The flexible plate's mesh is refined until the largest tension is within 1 % of a finer mesh's.
+    [[nodiscard]] bool accurate(const Push& governing) override;
+    void complete(Demand& demand, const Push& governing) override;
+
+    [[nodiscard]] bool flexible() const override { return plate_.has_value(); }
+    /// Why a rigid plate is used although a flexible one is asked for; empty where it is not so.
+    [[nodiscard]] const std::string& why_rigid() const { return why_rigid_; }
+    [[nodiscard]] const Bed& bed() const { return bed_; }
+    [[nodiscard]] const std::vector<Stiffness>& anchor_stiffnesses() const override { return anchor_stiffness_; }
+    [[nodiscard]] const std::vector<mechanics::Point>& anchor_points() const { return anchor_points_; }
+    [[nodiscard]] const Proof& proof() const { return proof_; }
+    /// Of the last solve at nominal stiffness, or of any without a flexible plate.
+    [[nodiscard]] const std::optional<mechanics::RigidPlateSolution>& last_rigid() const { return previous_; }
+
+  private:
+    [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
+    [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool framing_gives) const;
+    /// The prepared plate that stands on what the scenario asks for. Flexible plates only.
+    [[nodiscard]] mechanics::FlexiblePlate& plate_for(const StiffnessScenario& scenario);
+    void make_plates();
+    /// Meshes the plate again, half again as fine.
+    void refine_mesh();
+    void record(const mechanics::Residuals& residuals, const Push& push);
+
+    const catalog::Resolved& resolved_;
+    Bed bed_;
+    std::vector<Stiffness> anchor_stiffness_;
+    std::vector<mechanics::Point> anchor_points_;
+    std::optional<mechanics::RigidPlateSolution> previous_;
+    double fineness_ = 1.5;  ///< about 1,000 unknowns on a common base
+    std::optional<mechanics::CompliantSupports> framing_;
+    std::optional<mechanics::FlexiblePlate> plate_;
+    std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on framing that gives
+    std::string why_rigid_;
+    std::optional<MeshAccuracy> accuracy_;
+    Proof proof_;
+};
+
+}  // namespace toehold::demand

@@ -1,0 +1,75 @@
+#include "xml/catalog/rows.h"
+
+#include <array>
+
+namespace toehold::xml {
+namespace {
+
+using format::phrase;
+
+using catalog::Evidence;
+using catalog::MetalKind;
+using units::Kind;
+
+constexpr std::array<Word<Evidence>, 5> evidence_words{{{"published", Evidence::published},
+                                                        {"computed", Evidence::computed},
+                                                        {"common-practice", Evidence::common_practice},
+                                                        {"from-memory", Evidence::from_memory},
+                                                        {"assumption", Evidence::assumption}}};
+constexpr std::array<Word<MetalKind>, 3> metal_kinds{{{"carbon-steel", MetalKind::carbon_steel},
+                                                      {"stainless-steel", MetalKind::stainless_steel},
+                                                      {"aluminum", MetalKind::aluminum}}};
+
+MetalKind read_metal_kind(ElementReader& row) { return row.choice<MetalKind>("kind", metal_kinds); }
+
+catalog::Metal read_metal(ElementReader& row, CatalogIndex&) {
+    const auto stress_psi = [&](std::string_view name) { return row.quantity(name, Kind::stress, Sign::positive); };
+    const auto welded_psi = [&](std::string_view name) {
+        return row.optional_quantity(name, Kind::stress, Sign::positive);
+    };
+    catalog::Metal metal;
+    metal.id = row.id();
+    metal.name = row.text("name");
+    metal.kind = read_metal_kind(row);
+    metal.yield_psi = stress_psi("yield");
+    metal.ultimate_psi = stress_psi("ultimate");
+    metal.modulus_psi = stress_psi("modulus");
+    metal.welded_yield_psi = welded_psi("welded-yield");
+    metal.welded_ultimate_psi = welded_psi("welded-ultimate");
+    metal.source = read_source(row);
+    expect(row, metal.yield_psi <= metal.ultimate_psi, phrase("the yield is more than the ultimate strength"), "yield");
+    expect(row, metal.ultimate_psi < metal.modulus_psi, phrase("the strength is more than the modulus"), "modulus");
+    expect(row, metal.welded_yield_psi.has_value() == metal.welded_ultimate_psi.has_value(),
+           phrase("welded-yield and welded-ultimate go together"), {});
+    // Heat takes aluminum's temper away; without these values a welded detail would be computed too strong.
+    expect(row, metal.kind != MetalKind::aluminum || metal.welded_yield_psi.has_value(),
+           phrase("aluminum needs its strength beside a weld: welded-yield and welded-ultimate"), {});
+    return metal;
+}
+
+catalog::Filler read_filler(ElementReader& row, CatalogIndex&) {
+    catalog::Filler filler;
+    filler.id = row.id();
+    filler.name = row.text("name");
+    filler.kind = read_metal_kind(row);
+    filler.strength_psi = row.quantity("strength", Kind::stress, Sign::positive);
+    filler.source = read_source(row);
+    return filler;
+}
+
+}  // namespace
+
+catalog::Source read_source(ElementReader& row) {
+    return {row.choice<Evidence>("evidence", evidence_words), row.text("source")};
+}
+
+void expect(ElementReader& row, bool holds, const format::Phrase& message, std::string_view attribute) {
+    if (!holds) row.report(message, attribute);
+}
+
+void read_metals(ElementReader& root, CatalogIndex& index, catalog::Catalog& catalog) {
+    read_rows(root, "metal", index, catalog.metals, read_metal);
+    read_rows(root, "filler", index, catalog.fillers, read_filler);
+}
+
+}  // namespace toehold::xml

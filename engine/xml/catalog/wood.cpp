@@ -1,0 +1,105 @@
+#include "xml/catalog/rows.h"
+
+#include <array>
+
+namespace toehold::xml {
+namespace {
+
+using format::phrase;
+
+using catalog::DeckingKind;
+using units::Kind;
+
+constexpr std::array<Word<bool>, 2> size_factor_words{{{"applies", true}, {"included", false}}};
+constexpr std::array<Word<DeckingKind>, 3> decking_kinds{{{"wood", DeckingKind::wood},
+                                                          {"plastic-composite", DeckingKind::plastic_composite},
+                                                          {"metal", DeckingKind::metal}}};
+
+catalog::Species read_species(ElementReader& row, CatalogIndex&) {
+    catalog::Species species;
+    species.id = row.id();
+    species.name = row.text("name");
+    species.specific_gravity = row.number("specific-gravity", Sign::positive);
+    // The heaviest woods sink; nothing a deck is built of is heavier than 1.3 times water.
+    expect(row, species.specific_gravity < 1.3, phrase("no wood is this heavy"), "specific-gravity");
+    species.source = read_source(row);
+    return species;
+}
+
+void read_size(ElementReader& size, catalog::LumberGrade& grade) {
+    const auto stress_psi = [&](std::string_view name) { return size.quantity(name, Kind::stress, Sign::positive); };
+    grade.depth_min_in = size.quantity("depth-above", Kind::length, Sign::not_negative);
+    grade.depth_max_in = size.quantity("depth-to", Kind::length, Sign::positive);
+    grade.bending_psi = stress_psi("bending");
+    grade.tension_psi = stress_psi("tension");
+    grade.shear_psi = stress_psi("shear");
+    grade.compression_perp_psi = stress_psi("compression-perp");
+    grade.compression_psi = stress_psi("compression");
+    grade.modulus_psi = stress_psi("modulus");
+    grade.modulus_min_psi = stress_psi("modulus-min");
+    grade.source = read_source(size);
+    expect(size, grade.depth_max_in > grade.depth_min_in, phrase("the size class holds no depth"), "depth-to");
+    expect(size, grade.modulus_min_psi <= grade.modulus_psi, phrase("modulus-min is more than modulus"), "modulus-min");
+}
+
+/// Size classes of one grade may meet but share no depth, or the first one found would win.
+void check_overlap(ElementReader& size, const catalog::LumberGrade& added,
+                   const std::vector<catalog::LumberGrade>& grades) {
+    for (const catalog::LumberGrade& other : grades) {
+        if (other.species != added.species || other.id != added.id) continue;
+        expect(size, added.depth_min_in >= other.depth_max_in || added.depth_max_in <= other.depth_min_in,
+               phrase("the size class overlaps another of this grade"), "depth-above");
+    }
+}
+
+void read_grade(ElementReader& row, const std::string& species, std::vector<catalog::LumberGrade>& grades) {
+    catalog::LumberGrade grade;
+    grade.species = species;
+    grade.id = row.id();
+    grade.name = row.text("name");
+    grade.size_factor_applies = row.choice<bool>("size-factor", size_factor_words);
+    std::vector<ElementReader> sizes = row.children("size", "depth-above");
+    if (sizes.empty()) row.report(phrase("the grade has no values"), {}, phrase("one or more <size> elements"));
+    for (ElementReader& size : sizes) {
+        read_size(size, grade);
+        check_overlap(size, grade, grades);
+        grades.push_back(grade);
+    }
+}
+
+void read_lumber(ElementReader& root, CatalogIndex& index, std::vector<catalog::LumberGrade>& grades) {
+    for (ElementReader& lumber : root.children("lumber", "species")) {
+        const std::string species = lumber.id("species");
+        index.refer(lumber, Named::species, species);
+        for (ElementReader& grade : lumber.children("grade")) {
+            index.add(grade);
+            read_grade(grade, species, grades);
+        }
+    }
+}
+
+catalog::DeckingMaterial read_decking(ElementReader& row, CatalogIndex& index) {
+    catalog::DeckingMaterial material;
+    material.id = row.id();
+    material.name = row.text("name");
+    material.kind = row.choice<DeckingKind>("kind", decking_kinds);
+    material.modulus_perp_psi = row.quantity("modulus-perp", Kind::stress, Sign::positive);
+    material.may_bear = row.yes_no("may-bear");
+    material.bearing_psi = row.optional_quantity("bearing", Kind::stress, Sign::positive).value_or(0.0);
+    material.source = read_source(row);
+    if (material.kind == DeckingKind::wood) {
+        material.species = row.id("species");
+        index.refer(row, Named::species, material.species);
+    }
+    return material;
+}
+
+}  // namespace
+
+void read_wood(ElementReader& root, CatalogIndex& index, catalog::Catalog& catalog) {
+    read_rows(root, "species", index, catalog.species, read_species);
+    read_lumber(root, index, catalog.grades);
+    read_rows(root, "decking", index, catalog.decking, read_decking);
+}
+
+}  // namespace toehold::xml

@@ -1,0 +1,151 @@
+#include "xml/detail/parts.h"
+
+#include <fmt/format.h>
+
+#include <array>
+
+namespace toehold::xml {
+namespace {
+
+using units::Kind;
+
+constexpr std::array<std::string_view, 4> fastener_names{"lag-screw", "wood-screw", "through-bolt",
+                                                         "reported-fastener"};
+constexpr std::array<std::string_view, 2> below_names{"washer-below", "backing-plate"};
+
+/// Zero, the model's `not given`, when the attribute is not there; a zero in the file is refused.
+double read_given(ElementReader& reader, std::string_view attribute, Kind kind) {
+    return reader.optional_quantity(attribute, kind, Sign::positive).value_or(0.0);
+}
+
+template <class Screw>
+Screw read_screw(ElementReader& reader) {
+    Screw screw;
+    screw.size = reader.id("size");
+    screw.length_in = reader.quantity("length", Kind::length, Sign::positive);
+    screw.thread_length_in = reader.optional_quantity("thread", Kind::length, Sign::positive);
+    return screw;
+}
+
+model::BackingPlate read_backing_plate(ElementReader& reader) {
+    model::BackingPlate plate;
+    plate.width_in = reader.quantity("width", Kind::length, Sign::positive);
+    plate.depth_in = reader.quantity("depth", Kind::length, Sign::positive);
+    plate.thickness_in = reader.quantity("thickness", Kind::length, Sign::positive);
+    plate.metal = reader.id("metal");
+    return plate;
+}
+
+model::ThroughBolt read_through_bolt(ElementReader& reader) {
+    model::ThroughBolt bolt;
+    bolt.size = reader.id("size");
+    bolt.grade = reader.id("grade");
+    std::optional<ElementReader> below = reader.one_of(below_names, false);
+    if (!below) return bolt;
+    if (below->name() == "backing-plate") {
+        bolt.below = read_backing_plate(*below);
+    } else {
+        bolt.below = model::Washer{below->id("size")};
+    }
+    return bolt;
+}
+
+model::ReportedFastener read_reported(ElementReader& reader) {
+    model::ReportedFastener fastener;
+    fastener.name = reader.text("name");
+    fastener.report = reader.optional_text("report");
+    fastener.diameter_in = reader.quantity("diameter", Kind::length, Sign::positive);
+    fastener.length_in = reader.quantity("length", Kind::length, Sign::positive);
+    fastener.thread_length_in = reader.quantity("thread", Kind::length, Sign::positive);
+    fastener.withdrawal_lb_per_in = read_given(reader, "withdrawal", Kind::force_per_length);
+    fastener.tension_lb = read_given(reader, "tension", Kind::force);
+    fastener.lateral_lb = read_given(reader, "lateral", Kind::force);
+    fastener.minimum_penetration_in = reader.quantity("minimum-penetration", Kind::length, Sign::not_negative);
+    fastener.minimum_edge_in = read_given(reader, "minimum-edge", Kind::length);
+    fastener.minimum_end_in = read_given(reader, "minimum-end", Kind::length);
+    fastener.minimum_spacing_in = read_given(reader, "minimum-spacing", Kind::length);
+    return fastener;
+}
+
+model::Fastener read_fastener(ElementReader& group) {
+    std::optional<ElementReader> reader = group.one_of(fastener_names);
+    if (!reader) return {};
+    if (reader->name() == "lag-screw") return read_screw<model::LagScrew>(*reader);
+    if (reader->name() == "wood-screw") return read_screw<model::WoodScrew>(*reader);
+    if (reader->name() == "through-bolt") return read_through_bolt(*reader);
+    return read_reported(*reader);
+}
+
+template <class Screw>
+Element screw_element(std::string_view name, const Screw& screw) {
+    Element element(name);
+    element.text("size", screw.size).quantity("length", screw.length_in, Kind::length);
+    return element.optional_quantity("thread", screw.thread_length_in, Kind::length);
+}
+
+Element fastener_element(const model::LagScrew& screw) { return screw_element("lag-screw", screw); }
+Element fastener_element(const model::WoodScrew& screw) { return screw_element("wood-screw", screw); }
+
+Element washer_element(std::string_view name, const model::Washer& washer) {
+    Element element(name);
+    return element.text("size", washer.size);
+}
+
+Element backing_plate_element(const model::BackingPlate& plate) {
+    Element element("backing-plate");
+    element.quantity("width", plate.width_in, Kind::length).quantity("depth", plate.depth_in, Kind::length);
+    return element.quantity("thickness", plate.thickness_in, Kind::length).text("metal", plate.metal);
+}
+
+Element fastener_element(const model::ThroughBolt& bolt) {
+    Element element("through-bolt");
+    element.text("size", bolt.size).text("grade", bolt.grade);
+    if (const auto* const washer = std::get_if<model::Washer>(&bolt.below)) {
+        element.child(washer_element("washer-below", *washer));
+    }
+    if (const auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) {
+        element.child(backing_plate_element(*plate));
+    }
+    return element;
+}
+
+Element fastener_element(const model::ReportedFastener& fastener) {
+    Element element("reported-fastener");
+    element.text("name", fastener.name).optional_text("report", fastener.report);
+    element.quantity("diameter", fastener.diameter_in, Kind::length);
+    element.quantity("length", fastener.length_in, Kind::length);
+    element.quantity("thread", fastener.thread_length_in, Kind::length);
+    element.given_quantity("withdrawal", fastener.withdrawal_lb_per_in, Kind::force_per_length);
+    element.given_quantity("tension", fastener.tension_lb, Kind::force);
+    element.given_quantity("lateral", fastener.lateral_lb, Kind::force);
+    element.quantity("minimum-penetration", fastener.minimum_penetration_in, Kind::length);
+    element.given_quantity("minimum-edge", fastener.minimum_edge_in, Kind::length);
+    element.given_quantity("minimum-end", fastener.minimum_end_in, Kind::length);
+    return element.given_quantity("minimum-spacing", fastener.minimum_spacing_in, Kind::length);
+}
+
+}  // namespace
+
+model::AnchorGroup read_anchor_group(ElementReader& reader) {
+    model::AnchorGroup group;
+    group.holes = reader.ids("holes");
+    group.corrosion_protection = reader.optional_text("corrosion-protection");
+    group.preload_lb = reader.optional_quantity("preload", Kind::force, Sign::positive);
+    group.fastener = read_fastener(reader);
+    if (std::optional<ElementReader> washer = reader.optional_child("washer")) {
+        group.washer = model::Washer{washer->id("size")};
+    }
+    return group;
+}
+
+Element anchor_group_element(const model::AnchorGroup& group) {
+    Element element("anchors");
+    element.optional_text("holes", fmt::format("{}", fmt::join(group.holes, " ")));
+    element.optional_text("corrosion-protection", group.corrosion_protection);
+    if (group.preload_lb) element.quantity("preload", *group.preload_lb, Kind::force);
+    element.child(std::visit([](const auto& fastener) { return fastener_element(fastener); }, group.fastener));
+    if (group.washer) element.child(washer_element("washer", *group.washer));
+    return element;
+}
+
+}  // namespace toehold::xml

@@ -1,0 +1,137 @@
+#include "xml/detail/basis.h"
+
+#include "xml/detail/parts.h"
+#include "xml/document/strict_document.h"
+
+#include <tinyxml2.h>
+
+#include <array>
+#include <set>
+
+namespace toehold::xml {
+namespace {
+
+using units::Kind;
+
+constexpr std::array<Word<model::Method>, 2> methods{{{"ASD", model::Method::asd}, {"LRFD", model::Method::lrfd}}};
+constexpr std::array<Word<model::Moisture>, 3> moistures{{{"wet", model::Moisture::wet},
+                                                          {"dry", model::Moisture::dry},
+                                                          {"dried-in-service", model::Moisture::dried_in_service}}};
+constexpr std::array<Word<model::Temperature>, 3> temperatures{{{"to-100F", model::Temperature::to_100F},
+                                                                {"to-125F", model::Temperature::to_125F},
+                                                                {"to-150F", model::Temperature::to_150F}}};
+constexpr std::array<Word<model::DeckingInShear>, 2> decking_in_shear{
+    {{"gap", model::DeckingInShear::gap}, {"bearing", model::DeckingInShear::bearing}}};
+constexpr std::array<Word<model::PlateBehaviour>, 2> plates{
+    {{"flexible", model::PlateBehaviour::flexible}, {"rigid", model::PlateBehaviour::rigid}}};
+constexpr std::array<Word<model::BuildingCode>, 2> codes{
+    {{"IRC-2021", model::BuildingCode::irc_2021}, {"IBC-2021", model::BuildingCode::ibc_2021}}};
+
+model::FixedStiffness read_stiffness(ElementReader& reader) {
+    model::FixedStiffness stiffness;
+    stiffness.bed_psi_per_in = reader.quantity("bed", Kind::bed_stiffness, Sign::positive);
+    stiffness.anchor_lb_per_in = reader.quantity("anchor", Kind::force_per_length, Sign::positive);
+    stiffness.reason = reader.text("reason");
+    return stiffness;
+}
+
+Element stiffness_element(const model::FixedStiffness& stiffness) {
+    Element element("fixed-stiffness");
+    element.quantity("bed", stiffness.bed_psi_per_in, Kind::bed_stiffness);
+    element.quantity("anchor", stiffness.anchor_lb_per_in, Kind::force_per_length);
+    return element.text("reason", stiffness.reason);
+}
+
+template <class Value>
+void write_choice(Element& element, std::string_view attribute, const std::optional<Value>& value,
+                  std::span<const Word<Value>> words) {
+    if (value) element.text(attribute, word_for<Value>(*value, words));
+}
+
+void write_number(Element& element, std::string_view attribute, std::optional<double> value) {
+    if (value) element.text(attribute, exact_number(*value));
+}
+
+/// Anything else would not stand as a name in the element the reader is given.
+bool may_be_a_name(const std::string& text) {
+    return !text.empty() && text.find_first_not_of("abcdefghijklmnopqrstuvwxyz-") == std::string::npos &&
+           text.front() != '-';
+}
+
+void set(Element& element, const BasisSetting& setting) {
+    std::erase_if(element.attributes, [&](const auto& attribute) { return attribute.first == setting.attribute; });
+    element.optional_text(setting.attribute, setting.value);
+}
+
+model::Problem problem(const BasisSetting& setting, const format::Phrase& message) {
+    return {{}, 0, "basis", format::verbatim(setting.attribute), {}, message};
+}
+
+model::Problems apply(Element& element, const std::vector<BasisSetting>& settings) {
+    model::Problems problems;
+    std::set<std::string> seen;
+    for (const BasisSetting& setting : settings) {
+        if (!may_be_a_name(setting.attribute)) {
+            problems.push_back(problem(setting, format::phrase("<{}> has no attribute of this name", "basis")));
+        } else if (!seen.insert(setting.attribute).second) {
+            problems.push_back(problem(setting, format::phrase("this attribute is set twice")));
+        } else {
+            set(element, setting);
+        }
+    }
+    return problems;
+}
+
+}  // namespace
+
+model::Basis read_basis(ElementReader& reader) {
+    model::Basis basis;
+    basis.method = reader.optional_choice<model::Method>("method", methods).value_or(basis.method);
+    basis.load_duration = reader.optional_number("load-duration", Sign::positive);
+    basis.time_effect = reader.optional_number("time-effect", Sign::positive);
+    basis.moisture = reader.optional_choice<model::Moisture>("moisture", moistures);
+    basis.temperature = reader.optional_choice<model::Temperature>("temperature", temperatures);
+    basis.incised = reader.optional_yes_no("incised");
+    basis.decking_in_shear = reader.optional_choice<model::DeckingInShear>("decking-in-shear", decking_in_shear);
+    basis.plate = reader.optional_choice<model::PlateBehaviour>("plate", plates);
+    basis.code = reader.optional_choice<model::BuildingCode>("code", codes);
+    if (std::optional<ElementReader> item = reader.optional_child("fixed-stiffness")) {
+        basis.stiffness = read_stiffness(*item);
+    }
+    return basis;
+}
+
+Element basis_element(const model::Basis& basis) {
+    Element element("basis");
+    element.text("method", word_for<model::Method>(basis.method, methods));
+    write_number(element, "load-duration", basis.load_duration);
+    write_number(element, "time-effect", basis.time_effect);
+    write_choice<model::Moisture>(element, "moisture", basis.moisture, moistures);
+    write_choice<model::Temperature>(element, "temperature", basis.temperature, temperatures);
+    if (basis.incised) element.yes_no("incised", *basis.incised);
+    write_choice<model::DeckingInShear>(element, "decking-in-shear", basis.decking_in_shear, decking_in_shear);
+    write_choice<model::PlateBehaviour>(element, "plate", basis.plate, plates);
+    write_choice<model::BuildingCode>(element, "code", basis.code, codes);
+    if (basis.stiffness) element.child(stiffness_element(*basis.stiffness));
+    return element;
+}
+
+BasisRead change_basis(const model::Basis& basis, const std::vector<BasisSetting>& settings) {
+    Element element = basis_element(basis);
+    BasisRead result;
+    result.problems = apply(element, settings);
+    if (!result.problems.empty()) return result;
+    const StrictDocument document = parse_strictly(document_text(element));
+    Reading reading{document.problems, {}};
+    if (document.root != nullptr) {
+        ElementReader reader(*document.root, "basis", reading);
+        result.basis = read_basis(reader);
+    }
+    result.problems = std::move(reading.problems);
+    // The line is that of a text nobody wrote.
+    for (model::Problem& one : result.problems) one.line = 0;
+    if (!result.problems.empty()) result.basis.reset();
+    return result;
+}
+
+}  // namespace toehold::xml

@@ -1,0 +1,76 @@
+#include "xml/detail/detail_file.h"
+
+#include "model/validate.h"
+#include "xml/detail/parts.h"
+#include "xml/document/file.h"
+#include "xml/document/strict_document.h"
+
+namespace toehold::xml {
+namespace {
+
+constexpr std::string_view detail_namespace = "urn:toehold:base-detail:1";
+
+model::BaseDetail read_parts(ElementReader& root, const std::filesystem::path& folder) {
+    model::BaseDetail detail;
+    detail.name = root.optional_text("name");
+    detail.note = root.optional_text("note");
+    detail.project = root.optional_text("project");
+    if (std::optional<ElementReader> part = root.child("guard")) read_guard(*part, detail);
+    if (std::optional<ElementReader> part = root.child("post")) detail.post = read_post(*part);
+    read_plate_on_deck(root, on_deck(detail), folder);
+    if (std::optional<ElementReader> part = root.optional_child("framing")) detail.framing = read_framing(*part);
+    if (std::optional<ElementReader> part = root.optional_child("loads")) detail.loads = read_loads(*part);
+    if (std::optional<ElementReader> part = root.optional_child("basis")) detail.basis = read_basis(*part);
+    if (std::optional<ElementReader> part = root.optional_child("remarks")) detail.remarks = read_remarks(*part);
+    return detail;
+}
+
+/// Form first, then what the detail says: numbers that could not be read would only bring follow-up problems.
+void read_document(const tinyxml2::XMLElement& element, Reading& reading, const std::filesystem::path& folder,
+                   DetailRead& result) {
+    if (std::optional<ElementReader> root = open_root(element, "base-detail", reading)) {
+        result.detail = read_parts(*root, folder);
+    }
+    // What nobody asked for is told when `root` is gone.
+    result.is_whole = reading.problems.empty();
+    if (result.is_whole) reading.problems = model::validate(*result.detail);
+}
+
+}  // namespace
+
+DetailRead read_detail_text(std::string_view text, const std::filesystem::path& file, Mode mode) {
+    DetailRead result;
+    result.sha256 = sha256(text);
+    const StrictDocument document = parse_strictly(text);
+    Reading reading{document.problems, {}};
+    if (document.root != nullptr) read_document(*document.root, reading, file.parent_path(), result);
+    if (mode == Mode::strict && !reading.problems.empty()) result.detail.reset();
+    finish_reading(reading, file);
+    result.problems = std::move(reading.problems);
+    result.lines = std::move(reading.lines);
+    return result;
+}
+
+DetailRead read_detail(const std::filesystem::path& file, Mode mode) {
+    const TextRead read = read_text(file);
+    if (read.text) return read_detail_text(*read.text, file, mode);
+    DetailRead result;
+    result.problems = read.problems;
+    return result;
+}
+
+Element detail_element(const model::BaseDetail& detail) {
+    Element root("base-detail");
+    root.text("xmlns", detail_namespace).optional_text("name", detail.name).optional_text("note", detail.note);
+    root.optional_text("project", detail.project);
+    root.child(guard_element(detail)).child(post_element(detail.post));
+    add_plate_on_deck(root, on_deck(detail));
+    root.child(framing_element(detail.framing));
+    root.child(loads_element(detail.loads)).child(basis_element(detail.basis));
+    if (!detail.remarks.empty()) root.child(remarks_element(detail.remarks));
+    return root;
+}
+
+std::string write_detail(const model::BaseDetail& detail) { return document_text(detail_element(detail)); }
+
+}  // namespace toehold::xml

@@ -1,0 +1,136 @@
+#include "catalog/nearest.h"
+#include "xml/detail/parts.h"
+#include "xml/detail/plates_file.h"
+
+#include <array>
+
+namespace toehold::xml {
+namespace {
+
+using format::phrase;
+
+using units::Kind;
+
+constexpr std::array<std::string_view, 2> plate_names{"plate", "plate-from"};
+
+/// The plate the detail refers to, from its document beside the detail.
+model::Plate fetch_plate(ElementReader& reader, model::PlateReference& reference, const std::filesystem::path& folder) {
+    if (std::filesystem::path(reference.file).is_absolute()) {
+        reader.report(phrase("a plate document is named from the detail's own folder"), "file",
+                      phrase("a relative path"));
+        return {};
+    }
+    const PlatesRead library = read_plates(folder / reference.file);
+    std::vector<std::string> known;
+    for (const model::Plate& plate : library.plates) {
+        if (plate.id == reference.id) {
+            reference.found_sha256 = plate_sha256(plate);
+            return plate;
+        }
+        known.push_back(plate.id);
+    }
+    if (library.problems.empty()) {
+        reader.report(phrase("{} has no plate with this id", reference.file), "id",
+                      catalog::accepted_ids(reference.id, known));
+    } else {
+        reader.report(phrase("the plate document cannot be used"), "file");
+        reader.report(library.problems);
+    }
+    return {};
+}
+
+void read_plate_part(ElementReader& root, model::PlateOnDeck& mount, const std::filesystem::path& folder) {
+    std::optional<ElementReader> part = root.one_of(plate_names);
+    if (!part) return;
+    if (part->name() == "plate") {
+        mount.plate = read_plate(*part, false);
+        return;
+    }
+    // Problems of the plate in this detail are told of its `plate`; here that is the line of the reference.
+    part->stands_for("plate");
+    model::PlateReference& reference = mount.plate_reference.emplace(read_plate_reference(*part));
+    if (!reference.file.empty()) mount.plate = fetch_plate(*part, reference, folder);
+}
+
+model::Weld read_weld(ElementReader& reader) {
+    return {reader.quantity("leg", Kind::length, Sign::positive), reader.id("filler")};
+}
+
+Element weld_element(const model::Weld& weld) {
+    Element element("weld");
+    return element.quantity("leg", weld.leg_in, Kind::length).text("filler", weld.filler);
+}
+
+std::optional<model::DeckingFastening> read_fastening(ElementReader& decking) {
+    std::optional<ElementReader> reader = decking.optional_child("fasteners");
+    if (!reader) return std::nullopt;
+    model::DeckingFastening fastening;
+    fastening.diameter_in = reader->quantity("diameter", Kind::length, Sign::positive);
+    fastening.length_in = reader->quantity("length", Kind::length, Sign::positive);
+    fastening.per_crossing = reader->count("per-crossing");
+    fastening.board_width_in = reader->quantity("board", Kind::length, Sign::positive);
+    fastening.lateral_lb = reader->optional_quantity("lateral", Kind::force, Sign::positive).value_or(0.0);
+    fastening.report = reader->optional_text("report");
+    return fastening;
+}
+
+Element fastening_element(const model::DeckingFastening& fastening) {
+    Element element("fasteners");
+    element.quantity("diameter", fastening.diameter_in, Kind::length);
+    element.quantity("length", fastening.length_in, Kind::length);
+    element.text("per-crossing", std::to_string(fastening.per_crossing));
+    element.quantity("board", fastening.board_width_in, Kind::length);
+    element.given_quantity("lateral", fastening.lateral_lb, Kind::force);
+    return element.optional_text("report", fastening.report);
+}
+
+/// `<layers/>` without a child says that the plate stands on the framing itself.
+model::Layers read_layers(ElementReader& reader) {
+    const auto thickness_in = [](ElementReader& layer) {
+        return layer.quantity("thickness", Kind::length, Sign::positive);
+    };
+    model::Layers layers;
+    if (std::optional<ElementReader> decking = reader.optional_child("decking")) {
+        layers.decking = model::Decking{decking->id("material"), thickness_in(*decking),
+                                        decking->optional_text("evidence"), read_fastening(*decking)};
+    }
+    for (ElementReader& shim : reader.children("shim")) {
+        layers.shims.push_back({shim.id("material"), thickness_in(shim)});
+    }
+    return layers;
+}
+
+Element layers_element(const model::Layers& layers) {
+    Element element("layers");
+    if (layers.decking) {
+        Element decking("decking");
+        decking.text("material", layers.decking->material);
+        decking.quantity("thickness", layers.decking->thickness_in, Kind::length);
+        decking.optional_text("evidence", layers.decking->evidence);
+        if (layers.decking->fastening) decking.child(fastening_element(*layers.decking->fastening));
+        element.child(std::move(decking));
+    }
+    for (const model::Shim& shim : layers.shims) {
+        Element item("shim");
+        element.child(item.text("material", shim.material).quantity("thickness", shim.thickness_in, Kind::length));
+    }
+    return element;
+}
+
+}  // namespace
+
+void read_plate_on_deck(ElementReader& root, model::PlateOnDeck& mount, const std::filesystem::path& folder) {
+    read_plate_part(root, mount, folder);
+    if (std::optional<ElementReader> part = root.optional_child("weld")) mount.weld = read_weld(*part);
+    for (ElementReader& part : root.children("anchors")) mount.anchors.push_back(read_anchor_group(part));
+    if (std::optional<ElementReader> part = root.child("layers")) mount.layers = read_layers(*part);
+}
+
+void add_plate_on_deck(Element& root, const model::PlateOnDeck& mount) {
+    root.child(mount.plate_reference ? plate_reference_element(*mount.plate_reference) : plate_element(mount.plate));
+    if (mount.weld) root.child(weld_element(*mount.weld));
+    for (const model::AnchorGroup& group : mount.anchors) root.child(anchor_group_element(group));
+    root.child(layers_element(mount.layers));
+}
+
+}  // namespace toehold::xml

@@ -1,0 +1,10 @@
+#pragma once
+#include <string_view>
+
+namespace toehold::test {
+
+[[nodiscard]] inline bool contains(std::string_view text, std::string_view part) {
+    return text.find(part) != std::string_view::npos;
+}
+
+}  // namespace toehold::test
