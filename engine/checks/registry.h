@@ -26,7 +26,7 @@ struct Check {
     std::string clause;     ///< with edition
     format::Phrase covers;  ///< one sentence
     std::function<std::vector<CheckResult>(const CheckInput&)> function;
-    /// Ids of the checks that cannot pass on a part while this one fails there: what this failure makes others of.
+    /// Ids of the checks whose failure on a part follows from this one's failing there: mend this first.
     std::vector<std::string> causes = {};
     std::vector<model::MountKind> mounts = {};  ///< it is for; empty: every mount, whose anchors and members it reads
 };

@@ -50,6 +50,8 @@ struct CheckResult {
     std::optional<Link> link;
     format::Phrase note;  ///< one sentence where the number alone misleads; may be empty
     std::vector<Step> steps;
+    /// Which of a check's several results on one part, in a stable word: `edge`, `end`, `spacing`. Mostly empty.
+    std::string aspect = {};
 };
 
 enum class Severity {

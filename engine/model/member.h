@@ -35,6 +35,7 @@ struct Member {
 
 [[nodiscard]] double length_in(const Member& member);
 [[nodiscard]] double ply_width_in(const Member& member);
+/// As results and links name it.
 [[nodiscard]] PartId part_of(const Member& member);
 /// `block B1`, `joist J2`, `rim R1`.
 [[nodiscard]] std::string subject(const Member& member);

@@ -68,6 +68,8 @@ std::string piece_key(PartKind kind, PartPiece piece, const std::string& name) {
             return name + " at its toe";
         case PartPiece::past_anchor:
             return name + " beyond its anchors";
+        case PartPiece::not_described:
+            return std::string(kind_word(kind)) + " not described";
         case PartPiece::supports:
             break;
     }
@@ -145,6 +147,8 @@ format::Phrase piece_name(const PartId& part) {
             return phrase("{} at its toe", std::move(name));
         case PartPiece::past_anchor:
             return phrase("{} beyond its anchors", std::move(name));
+        case PartPiece::not_described:
+            return phrase("{}, not specified", std::move(name));
         case PartPiece::supports:
             break;
     }

@@ -51,6 +51,7 @@ enum class PartPiece {
     at_anchors,   ///< of the plate: where anchors bend it
     at_toe,       ///< of the plate: where bearing bends it
     past_anchor,  ///< of the plate: beyond its anchors
+    not_described,  ///< one of the kind that the file should name and does not
 };
 
 struct PartId {

@@ -55,10 +55,10 @@ CheckDifference difference_of(std::optional<CheckResult> first, std::optional<Ch
     return difference;
 }
 
-/// A check may say several things of one subject, each under a title of its own; where even that is the same, the worst
-/// of one side stands beside the worst of the other.
+/// A check may say several things of one subject, each an aspect of its own; where even that is the same, the worst of
+/// one side stands beside the worst of the other.
 bool same_result(const CheckResult& one, const CheckResult& other) {
-    return same_subject(one, other) && one.title == other.title;
+    return same_subject(one, other) && one.aspect == other.aspect;
 }
 
 std::vector<CheckDifference> check_differences(const std::vector<CheckResult>& first, std::vector<CheckResult> second) {

@@ -15,7 +15,7 @@ struct InputDifference {
     std::string second;  ///< the same of the other
 };
 
-/// One result, by check, title and subject, in both reviews.
+/// One result, by check, subject and aspect, in both reviews.
 struct CheckDifference {
     std::string id;
     format::Phrase title;

@@ -22,6 +22,25 @@ inline std::vector<checks::Finding> run_finding(const std::string& id, const cat
     throw std::logic_error("no such finding rule: " + id);
 }
 
+/// The key of the part a result or a finding is about.
+template <class About>
+std::string about(const About& result) {
+    return model::key(result.part);
+}
+
+/// A result's link, `block B1 > joist J1: bearing`; empty without one.
+inline std::string link_words(const checks::CheckResult& result) {
+    if (!result.link) return {};
+    return model::key(result.link->from_part) + " > " + model::key(result.link->to_part) + ": " +
+           format::english(result.link->by);
+}
+inline std::string link_from(const checks::CheckResult& result) { return model::key(result.link.value().from_part); }
+inline std::string link_to(const checks::CheckResult& result) { return model::key(result.link.value().to_part); }
+
+inline bool says(const format::Phrase& phrase, const std::string& words) {
+    return format::english(phrase).find(words) != std::string::npos;
+}
+
 /// The value of a step; throws when no step has that symbol.
 inline double step_value(const checks::CheckResult& result, const std::string& symbol) {
     const auto found = std::find_if(result.steps.begin(), result.steps.end(),

@@ -1,4 +1,4 @@
-// A screw pulled and pushed sideways by the same push: lag and wood screws by NDS 2018 Eq. 12.4-1, reported fasteners
+// A screw in tension and lateral load from the same push: lag and wood screws by NDS 2018 Eq. 12.4-1, reported fasteners
 // by a straight line between their two allowable values. Bolts hold by their nut, so their wood sees no such pair.
 #include "checks/anchor/lateral_joint.h"
 #include "checks/anchor/seating.h"
@@ -15,6 +15,7 @@ namespace {
 
 using catalog::Anchor;
 using catalog::FastenerKind;
+using format::phrase;
 
 /// W'p of a lag or wood screw; the withdrawal check shows how it comes about.
 double withdrawal_lb(const catalog::Resolved& resolved, const Anchor& anchor) {
@@ -46,13 +47,13 @@ Combined combined(const CheckInput& input, const LateralJoint& joint, double pul
 CheckResult for_state(const CheckInput& input, std::size_t index, const demand::State& state) {
     const Anchor& anchor = input.resolved.anchors[index];
     CheckResult result;
-    result.subject = subject(anchor);
+    result.part = part_of(anchor);
     result.direction_deg = degrees(state.direction_rad);
-    result.link =
-        Link{result.subject, subject(member_of(input.resolved, anchor)), "threads and bearing of the shank together"};
+    result.link = link_between(result.part, member_part(input.resolved, anchor), phrase("thread and shank together"));
     const demand::AnchorForce& force = state.anchors.at(index);
-    result.steps = {{"T", "tension on the anchor", "demand", force.tension_lb, "lb", "demand"},
-                    {"V", "horizontal force on it in the same state", "demand", force.shear_lb(), "lb", "demand"}};
+    result.steps = {
+        {"T", phrase("tension on the anchor"), "demand", force.tension_lb, "lb", "demand"},
+        {"V", phrase("lateral force on it from the same push"), "demand", force.shear_lb(), "lb", "demand"}};
     return result;
 }
 
@@ -69,15 +70,16 @@ CheckResult screw(const CheckInput& input, std::size_t index) {
     result.unit = "lb";
     result.demand = at.force_lb;
     result.capacity = at.capacity_lb;
-    result.steps.push_back({"R", "the two together", "sqrt(T^2 + V^2)", at.force_lb, "lb", "demand"});
-    result.steps.push_back({"alpha", "angle from the wood's surface to R", "atan(T / V)",
+    result.steps.push_back({"R", phrase("resultant of the two"), "sqrt(T^2 + V^2)", at.force_lb, "lb", "demand"});
+    result.steps.push_back({"alpha", phrase("angle of R to the wood surface"), "atan(T / V)",
                             at.slope_rad * 180.0 / std::numbers::pi, "deg", "NDS 2018 12.4.1"});
-    result.steps.push_back({"W'p", "adjusted withdrawal of the whole thread", "as in the withdrawal check", pull_out_lb,
-                            "lb", "NDS 2018 12.2"});
-    result.steps.push_back({"Z'", "adjusted lateral value in this direction", "as in the lateral check", at.lateral_lb,
-                            "lb", "NDS 2018 12.3"});
-    result.steps.push_back({"Z'_alpha", "adjusted value at the angle", "W'p Z' / (W'p cos^2 alpha + Z' sin^2 alpha)",
-                            at.capacity_lb, "lb", "NDS 2018 Eq. 12.4-1"});
+    result.steps.push_back({"W'p", phrase("adjusted withdrawal of the whole thread"), "as in the withdrawal check",
+                            pull_out_lb, "lb", "NDS 2018 12.2"});
+    result.steps.push_back({"Z'", phrase("adjusted lateral value in this direction"), "as in the lateral check",
+                            at.lateral_lb, "lb", "NDS 2018 12.3"});
+    result.steps.push_back({"Z'_alpha", phrase("adjusted value at the angle"),
+                            "W'p Z' / (W'p cos^2 alpha + Z' sin^2 alpha)", at.capacity_lb, "lb",
+                            "NDS 2018 Eq. 12.4-1"});
     result.note = lateral_note(joint, lateral_value(input.resolved, joint, state));
     conclude(result);
     return result;
@@ -107,16 +109,17 @@ CheckResult reported(const CheckInput& input, std::size_t index) {
     if (!(tension.value > 0.0 && lateral.value > 0.0)) {
         lacks_evidence(
             result,
-            "The file does not give both an allowable tension and an allowable lateral value for this fastener.");
+            phrase("The allowable tension or the allowable lateral value of this fastener is not specified. Give both, "
+                   "with their report."));
         return result;
     }
     result.demand = worst.value;
     result.steps.push_back(
-        {"T_a", "allowable tension: thread in the " + kind_under(input.resolved, anchor) + ", or fastener if less",
+        {"T_a", phrase("allowable tension: thread in {}, or fastener if less", member_name(input.resolved, anchor)),
          "report", tension.value, "lb", "report: " + anchor.reported->report});
-    result.steps.push_back(
-        {"V_a", "allowable lateral value", "report", lateral.value, "lb", "report: " + anchor.reported->report});
-    result.steps.push_back({"I", "interaction", "T / T_a + V / V_a", worst.value, "", "common practice"});
+    result.steps.push_back({"V_a", phrase("allowable lateral value"), "report", lateral.value, "lb",
+                            "report: " + anchor.reported->report});
+    result.steps.push_back({"I", phrase("interaction"), "T / T_a + V / V_a", worst.value, "", "common practice"});
     conclude(result);
     return result;
 }
@@ -132,10 +135,10 @@ std::vector<CheckResult> anchor_combined(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"anchor-combined", "Pull and lateral force together", "NDS 2018 12.4.1",
-                                "A screw's tension and horizontal force of the same push against what it holds at "
-                                "that angle.",
-                                anchor_combined}};
+const RegisterCheck registered{
+    {"anchor-combined", phrase("Anchor, combined tension and lateral"), "NDS 2018 12.4.1",
+     phrase("A screw's tension and lateral force from the same push against its value at that angle."),
+     anchor_combined}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -9,20 +9,22 @@ namespace toehold::checks {
 namespace {
 
 using catalog::FastenerKind;
+using format::phrase;
+using format::Quantity;
 
 CheckResult for_state(const CheckInput& input, std::size_t index, const demand::State& state) {
     const catalog::Anchor& anchor = input.resolved.anchors[index];
     CheckResult result;
-    result.subject = subject(anchor);
+    result.part = part_of(anchor);
     result.unit = "lb";
     result.demand = state.anchors.at(index).shear_lb();
     result.direction_deg = degrees(state.direction_rad);
-    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), "bearing of the shank"};
+    result.link = link_between(result.part, member_part(input.resolved, anchor), phrase("bearing of the shank"));
     return result;
 }
 
 void add_demand(CheckResult& result) {
-    result.steps.push_back({"V", "horizontal force on the anchor", "demand", result.demand, "lb", "demand"});
+    result.steps.push_back({"V", phrase("lateral force on the anchor"), "demand", result.demand, "lb", "demand"});
 }
 
 CheckResult published(const CheckInput& input, std::size_t index) {
@@ -52,7 +54,9 @@ CheckResult reported(const CheckInput& input, std::size_t index) {
     CheckResult result = for_state(input, index, largest_shear(input, index));
     result.clause = "report: " + fastener.report;
     if (fastener.lateral_lb <= 0.0) {
-        lacks_evidence(result, "The file gives no allowable lateral value for this fastener.");
+        lacks_evidence(result,
+                       phrase("The allowable lateral value of this fastener is not specified. Give it, with its "
+                              "report."));
         return result;
     }
     const Adjusted allowable = reported_value(fastener.lateral_lb, "lb", input.resolved.detail.basis);
@@ -65,7 +69,9 @@ CheckResult reported(const CheckInput& input, std::size_t index) {
 
 CheckResult too_thick(const CheckInput& input, std::size_t index) {
     CheckResult result = for_state(input, index, largest_shear(input, index));
-    lacks_evidence(result, "The standard's lateral equations end at 1 in of diameter.");
+    lacks_evidence(result,
+                   phrase("The lateral equations of the standard do not cover diameters over {}. Use a smaller anchor.",
+                          Quantity{1.0, "in"}));
     return result;
 }
 
@@ -84,10 +90,14 @@ std::vector<CheckResult> anchor_lateral(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"anchor-lateral", "Lateral force on the anchor", "NDS 2018 12.3",
-                                "The anchor's shank bearing in plate and framing, with decking and shims as a gap, "
-                                "against its horizontal force in every direction.",
-                                anchor_lateral}};
+const RegisterCheck registered{
+    {"anchor-lateral",
+     phrase("Anchor, lateral"),
+     "NDS 2018 12.3",
+     phrase("The anchor's shank in bearing on plate and framing, decking and shims taken as a "
+            "gap, against its lateral force in every direction."),
+     anchor_lateral,
+     {"anchor-combined"}}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -3,7 +3,6 @@
 #include "catalog/fastened.h"
 #include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
-#include "checks/anchor/anchors_in_member.h"
 #include "resistance/wood/dowel_properties.h"
 #include "resistance/wood/withdrawal.h"
 #include "resistance/wood/yield_limit.h"
@@ -20,18 +19,20 @@ using catalog::DeckingKind;
 using catalog::DeckingMaterial;
 using catalog::FastenerKind;
 using catalog::Resolved;
+using format::phrase;
 
 constexpr double right_angle_rad = 0.5 * std::numbers::pi;
 
 /// Why the layers cannot count as wood around the shank; empty where they can.
-std::string cannot_bear(const Resolved& resolved, const Anchor& anchor) {
+format::Phrase cannot_bear(const Resolved& resolved, const Anchor& anchor) {
     const catalog::Fastened fastened = catalog::fastened_by(resolved, anchor);
     for (auto it = fastened.layers.rbegin(); it != fastened.layers.rend(); ++it) {
         const DeckingMaterial& layer = it->material;
-        if (layer.kind != DeckingKind::wood) return "The layer " + layer.name + " is not wood and counts as a gap.";
+        if (layer.kind != DeckingKind::wood)
+            return phrase("The layer {} is not wood and is taken as a gap.", layer.name);
         if (layer.species != wood_of(resolved, anchor).species.id)
-            return "The layer " + layer.name + " is not of the species of the " + kind_under(resolved, anchor) +
-                   " and counts as a gap.";
+            return phrase("The layer {} is not of the species of {} and is taken as a gap.", layer.name,
+                          member_name(resolved, anchor));
     }
     return {};
 }
@@ -142,43 +143,50 @@ LateralValue lateral_value(const Resolved& resolved, const LateralJoint& joint, 
 std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& joint, const LateralValue& value) {
     const resistance::DowelConnection& dowel = joint.dowel;
     const Anchor& anchor = resolved.anchors.at(joint.anchor);
-    const std::string kind = kind_under(resolved, anchor);
+    const format::Phrase member = member_name(resolved, anchor);
     const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
     const std::string mode = resistance::name(value.reference.mode);
     std::vector<Step> steps{
-        {"D", "nominal diameter", "given", joint.nominal_diameter_in, "in", "input"},
-        {"D_r", "root diameter, threads taken in the shear plane", "given", dowel.diameter_in, "in", "NDS 2018 12.3.7"},
-        {"l_m", "bearing length in the " + kind, "embedment less half the tip", dowel.main_bearing_in, "in",
+        {"D", phrase("nominal diameter"), "given", joint.nominal_diameter_in, "in", "input"},
+        {"D_r", phrase("root diameter, threads taken in the shear plane"), "given", dowel.diameter_in, "in",
+         "NDS 2018 12.3.7"},
+        {"l_m", phrase("bearing length in {}", member), "embedment less half the tip", dowel.main_bearing_in, "in",
          "NDS 2018 12.3.5"},
-        {"l_s", "bearing length in the plate", "given", dowel.side_bearing_in, "in", "NDS 2018 12.3.5"},
-        {"g", joint.decking_bears ? "gap; the decking is taken as wood around the shank" : "gap: decking and shims",
+        {"l_s", phrase("bearing length in the plate"), "given", dowel.side_bearing_in, "in", "NDS 2018 12.3.5"},
+        {"g",
+         joint.decking_bears ? phrase("gap; the decking is taken as wood around the shank")
+                             : phrase("gap: decking and shims"),
          joint.decking_bears ? "basis" : "given", dowel.gap_in, "in", "AWC TR12"},
-        {"G", "specific gravity of the " + kind, "given", joint.specific_gravity, "", "NDS 2018 Table 12.3.3A"},
-        {"theta", "angle from the grain of the " + kind + " to the force", "from the demand",
+        {"G", phrase("specific gravity of {}", member), "given", joint.specific_gravity, "", "NDS 2018 Table 12.3.3A"},
+        {"theta", phrase("angle of the force to the grain of {}", member), "from the demand",
          value.angle_rad * 180.0 / std::numbers::pi, "deg", "demand"},
         {"F_em",
-         joint.decking_bears ? "dowel bearing strength of the wood, across the grain"
-                             : "dowel bearing strength of the " + kind,
+         joint.decking_bears ? phrase("dowel bearing strength of the wood, across the grain")
+                             : phrase("dowel bearing strength of {}", member),
          "12.3.3 at the angle", value.main_bearing_psi, "psi", "NDS 2018 12.3.3, 12.3.4"},
-        {"F_es", "dowel bearing strength of the plate", side.metal.name, dowel.side_bearing_psi, "psi",
-         side_clause(side)},
-        {"F_yb", "bending yield strength of the anchor", "given", dowel.bending_yield_psi, "psi", "NDS 2018 Table I1"},
-        {"R_d", "reduction term, mode " + mode, "by diameter and angle", value.reduction, "", "NDS 2018 Table 12.3.1B"},
-        {"Z", "reference lateral value, mode " + mode + " governs",
-         joint.penetrates ? "least of the yield modes with the gap" : "0: penetration below the least",
+        {"F_es", phrase("dowel bearing strength of the plate, {}", side.metal.name), "from F_u", dowel.side_bearing_psi,
+         "psi", side_clause(side)},
+        {"F_yb", phrase("bending yield strength of the anchor"), "given", dowel.bending_yield_psi, "psi",
+         "NDS 2018 Table I1"},
+        {"R_d", phrase("reduction term, mode {}", mode), "by diameter and angle", value.reduction, "",
+         "NDS 2018 Table 12.3.1B"},
+        {"Z", phrase("reference lateral value, mode {} governs", mode),
+         joint.penetrates ? "least of the yield modes with the gap" : "0: penetration below the minimum",
          value.reference.value_lb, "lb", "NDS 2018 12.3.1; AWC TR12"}};
     const Adjusted adjusted = adjust(resolved, joint, value.reference.value_lb, value.geometry_factor);
     steps.insert(steps.end(), adjusted.steps.begin(), adjusted.steps.end());
-    steps.push_back(
-        {"Z'", "adjusted lateral value", "Z and every factor", value.adjusted_lb, "lb", "NDS 2018 Table 11.3.1"});
+    steps.push_back({"Z'", phrase("adjusted lateral value"), "Z and every factor", value.adjusted_lb, "lb",
+                     "NDS 2018 Table 11.3.1"});
     return steps;
 }
 
-std::string lateral_note(const LateralJoint& joint, const LateralValue& value) {
+format::Phrase lateral_note(const LateralJoint& joint, const LateralValue& value) {
     if (!joint.penetrates)
-        return "The anchor does not reach the least penetration, so the standard gives it no lateral value.";
+        return phrase("No lateral value: the penetration is below the minimum of the standard. Use a longer screw.");
     if (value.reference.value_lb > 0.0 && value.adjusted_lb <= 0.0)
-        return "An end distance or a spacing is below the least permitted, so the standard gives no lateral value.";
+        return phrase(
+            "No lateral value: an end distance or a spacing is below the minimum of the standard. Move the "
+            "anchors.");
     return joint.gap_note;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// Plate, gap and member as one dowel joint around one anchor: what it carries sideways, in the direction a state
+// Plate, gap and member as one dowel joint around one anchor: what it carries laterally, in the direction a state
 // pushes. NDS 2018 12.3 with the general dowel equations of AWC TR12 for the gap.
 //
 // Readings taken, each the lower of what practice does:
@@ -25,8 +25,8 @@ struct LateralJoint {
     double specific_gravity = 0.0;
     model::PlanAxis grain = model::PlanAxis::x;  ///< of the member
     bool decking_bears = false;
-    std::string gap_note;    ///< why decking does not bear although the basis lets it; empty: nothing to say
-    bool penetrates = true;  ///< reaches the least penetration of NDS 2018 12.1
+    format::Phrase gap_note;  ///< why decking does not bear although the basis lets it; empty: nothing to say
+    bool penetrates = true;   ///< reaches the least penetration of NDS 2018 12.1
     double group_factor = 1.0;
     bool single_row = true;
     double fixed_factor = 1.0;  ///< every factor but CDelta, which alone turns with the push
@@ -53,6 +53,6 @@ struct LateralValue {
 [[nodiscard]] std::vector<Step> lateral_steps(const catalog::Resolved& resolved, const LateralJoint& joint,
                                               const LateralValue& value);
 /// The sentences a reader of the number needs; may be empty.
-[[nodiscard]] std::string lateral_note(const LateralJoint& joint, const LateralValue& value);
+[[nodiscard]] format::Phrase lateral_note(const LateralJoint& joint, const LateralValue& value);
 
 }  // namespace toehold::checks

@@ -5,8 +5,8 @@
 //     (3.10.2), which commonly leads.
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
-#include "resistance/wood/withdrawal.h"
 #include "resistance/wood/washer_bearing.h"
+#include "resistance/wood/withdrawal.h"
 
 #include <algorithm>
 
@@ -14,6 +14,7 @@ namespace toehold::checks {
 namespace {
 
 using catalog::Anchor;
+using format::phrase;
 using resistance::BearingArea;
 using resistance::Clearance;
 
@@ -30,12 +31,12 @@ BearingArea under_washer(const Anchor& anchor, const Clearance& clearance, std::
     const catalog::WasherSize& washer = anchor.washer_below.value();
     const double hole_in = std::max(washer.hole_diameter_in, resistance::bolt_hole_in_wood_in(anchor.diameter_in));
     const BearingArea area = resistance::washer_bearing(washer.outside_diameter_in, hole_in, clearance);
-    steps.push_back({"d_o", "washer, outside", "given", washer.outside_diameter_in, "in", "input"});
-    steps.push_back(
-        {"d_h", "larger of the washer's hole and the wood's, D + 1/16", "", hole_in, "in", "NDS 2018 12.1.3.2"});
-    steps.push_back({"d_e", "its part on the wood, evenly about the bolt", "min(d_o, twice to the nearer edge or end)",
-                     area.along_in, "in", ""});
-    steps.push_back({"A", "net bearing area", "pi (d_e^2 - d_h^2)/4", area.area_in2, "in2", ""});
+    steps.push_back({"d_o", phrase("washer, outside"), "given", washer.outside_diameter_in, "in", "input"});
+    steps.push_back({"d_h", phrase("larger of the washer's hole and the hole in the wood"), "max(hole, D + 1/16)",
+                     hole_in, "in", "NDS 2018 12.1.3.2"});
+    steps.push_back({"d_e", phrase("its part on the wood, even about the bolt"),
+                     "min(d_o, twice to the nearer edge or end)", area.along_in, "in", ""});
+    steps.push_back({"A", phrase("net bearing area"), "pi (d_e^2 - d_h^2)/4", area.area_in2, "in2", ""});
     return area;
 }
 
@@ -49,14 +50,14 @@ BearingArea under_plate(const Anchor& anchor, const model::Member& member, const
     const double across_in = std::min(grain_along_x ? plate.depth_in : plate.width_in, reach_in);
     const double hole_in = resistance::bolt_hole_in_wood_in(anchor.diameter_in);
     const BearingArea area = resistance::plate_bearing(along_in, across_in, hole_in, clearance);
-    steps.push_back({"c", "spread of the pressure beyond the nut that the plate's bending allows",
+    steps.push_back({"c", phrase("spread of pressure beyond the nut, as the plate's bending allows"),
                      "t sqrt(F_y,a/(3 F_c,perp'))", spread_in, "in", "EN 1993-1-8 6.2.5 (from memory)"});
-    steps.push_back({"l_b", "bearing along the grain", "min(plate, nut + 2 c), on the wood evenly about the bolt",
-                     area.along_in, "in", ""});
-    steps.push_back({"b_b", "bearing across the grain", "min(plate, nut + 2 c), on the wood evenly about the bolt",
-                     area.across_in, "in", ""});
-    steps.push_back({"d_h", "hole in the wood", "D + 1/16", hole_in, "in", "NDS 2018 12.1.3.2"});
-    steps.push_back({"A", "net bearing area", "l_b b_b - pi d_h^2/4", area.area_in2, "in2", ""});
+    steps.push_back({"l_b", phrase("bearing along the grain"),
+                     "min(plate, nut + 2 c), on the wood evenly about the bolt", area.along_in, "in", ""});
+    steps.push_back({"b_b", phrase("bearing across the grain"),
+                     "min(plate, nut + 2 c), on the wood evenly about the bolt", area.across_in, "in", ""});
+    steps.push_back({"d_h", phrase("hole in the wood"), "D + 1/16", hole_in, "in", "NDS 2018 12.1.3.2"});
+    steps.push_back({"A", phrase("net bearing area"), "l_b b_b - pi d_h^2/4", area.area_in2, "in2", ""});
     return area;
 }
 
@@ -70,10 +71,11 @@ double bearing_area_factor(const Anchor& anchor, const BearingArea& area) {
 double strength_psi(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
     const double reference_psi = wood_of(input.resolved, anchor).grade.compression_perp_psi;
     const Adjusted strength = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
-    steps.push_back(
-        {"F_c,perp", "reference compression across the grain", "given", reference_psi, "psi", "NDS Supplement 2018"});
+    steps.push_back({"F_c,perp", phrase("reference compression perpendicular to grain"), "given", reference_psi, "psi",
+                     "NDS Supplement 2018"});
     append(steps, strength.steps);
-    steps.push_back({"F_c,perp'", "adjusted", "F_c,perp and every factor", strength.value, "psi", "NDS 2018 3.10.2"});
+    steps.push_back({"F_c,perp'", phrase("adjusted compression perpendicular to grain"), "F_c,perp and every factor",
+                     strength.value, "psi", "NDS 2018 3.10.2"});
     return strength.value;
 }
 
@@ -90,9 +92,10 @@ double capacity_lb(const CheckInput& input, const Anchor& anchor, std::vector<St
     }
     const double factor = bearing_area_factor(anchor, area);
     const double capacity = allowed_psi * factor * area.area_in2;
-    steps.push_back({"C_b", "bearing area factor, washers only",
+    steps.push_back({"C_b", phrase("bearing area factor, washers only"),
                      "(d_e + 3/8)/d_e where d_e < 6 in and 3 in from the end, else 1", factor, "", "NDS 2018 3.10.4"});
-    steps.push_back({"R'", "bearing that the wood allows", "F_c,perp' C_b A", capacity, "lb", "NDS 2018 3.10.2"});
+    steps.push_back(
+        {"R'", phrase("bearing allowed by the wood"), "F_c,perp' C_b A", capacity, "lb", "NDS 2018 3.10.2"});
     return capacity;
 }
 
@@ -101,15 +104,16 @@ CheckResult bearing(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.demand = input.demand.anchors.at(index).tension_lb;
     result.unit = "lb";
-    result.link =
-        Link{result.subject, subject(member_of(input.resolved, anchor)),
-             (anchor.backing ? "backing plate under the " : "washer under the ") + kind_under(input.resolved, anchor)};
+    result.link = link_between(result.part, member_part(input.resolved, anchor),
+                               anchor.backing ? phrase("backing plate below") : phrase("washer below"));
     if (anchor.backing && !anchor.backing_metal) {
-        lacks_evidence(result, "The backing plate's metal is not known, so neither is how far it spreads the bearing.");
+        lacks_evidence(result,
+                       phrase("The metal of the backing plate is not specified. Give it, so that its spread of the "
+                              "bearing can be computed."));
         return result;
     }
     result.capacity = capacity_lb(input, anchor, result.steps);
-    result.steps.push_back({"T_u", "largest tension", "demand", result.demand, "lb", "demand"});
+    result.steps.push_back({"T_u", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
     conclude(result);
     return result;
 }
@@ -127,16 +131,18 @@ double pull_through_lb(const CheckInput& input, const Anchor& anchor, std::vecto
     const double gravity = wood_of(input.resolved, anchor).species.specific_gravity;
     const double depth_in = member_of(input.resolved, anchor).depth_in;
     const double reference_lb = resistance::head_pull_through_lb(gravity, anchor.head_width_in, depth_in);
-    const std::string kind = kind_under(input.resolved, anchor);
     const bool thin = depth_in <= 2.5 * anchor.head_width_in;
-    append(steps, {{"D_H", "nut across flats, as the head's diameter", "given", anchor.head_width_in, "in", "input"},
-                   {"t_ns", "wood above the nut: the depth of the " + kind, "given", depth_in, "in", "input"},
-                   {"G", "specific gravity", "given", gravity, "", "NDS 2018 Table 12.3.3A"},
-                   {"W_H", "reference pull-through", thin ? "690 pi D_H G^2 t_ns" : "1725 pi D_H^2 G^2", reference_lb,
-                    "lb", "NDS 2018 12.2.5 (from memory)"}});
+    append(steps, {{"D_H", phrase("nut across flats, taken as the head diameter"), "given", anchor.head_width_in, "in",
+                    "input"},
+                   {"t_ns", phrase("wood above the nut: depth of {}", member_name(input.resolved, anchor)), "given",
+                    depth_in, "in", "input"},
+                   {"G", phrase("specific gravity"), "given", gravity, "", "NDS 2018 Table 12.3.3A"},
+                   {"W_H", phrase("reference pull-through"), thin ? "690 pi D_H G^2 t_ns" : "1725 pi D_H^2 G^2",
+                    reference_lb, "lb", "NDS 2018 12.2.5 (from memory)"}});
     const Adjusted adjusted = adjust_withdrawal(reference_lb, input.resolved.detail.basis);
     append(steps, adjusted.steps);
-    steps.push_back({"W_H'", "adjusted pull-through", "W_H and every factor", adjusted.value, "lb", "NDS 2018 12.2.5"});
+    steps.push_back(
+        {"W_H'", phrase("adjusted pull-through"), "W_H and every factor", adjusted.value, "lb", "NDS 2018 12.2.5"});
     return adjusted.value;
 }
 
@@ -147,12 +153,12 @@ double bearing_lb(const CheckInput& input, const Anchor& anchor, std::vector<Ste
     const resistance::BearingArea ring =
         resistance::washer_bearing(anchor.head_width_in, hole_in, {anchor.seat.value().end_in, anchor.seat->edge_in});
     const Adjusted adjusted = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
-    steps.push_back(
-        {"F_c,perp", "reference compression across the grain", "given", reference_psi, "psi", "NDS Supplement 2018"});
+    steps.push_back({"F_c,perp", phrase("reference compression perpendicular to grain"), "given", reference_psi, "psi",
+                     "NDS Supplement 2018"});
     append(steps, adjusted.steps);
-    steps.push_back({"A", "ring under the nut", "pi (D_H^2 - (D + 1/16)^2)/4", ring.area_in2, "in2", ""});
+    steps.push_back({"A", phrase("net area under the nut"), "pi (D_H^2 - (D + 1/16)^2)/4", ring.area_in2, "in2", ""});
     const double capacity = adjusted.value * ring.area_in2;
-    steps.push_back({"R'", "bearing that the wood allows", "F_c,perp' A", capacity, "lb", "NDS 2018 3.10.2"});
+    steps.push_back({"R'", phrase("bearing allowed by the wood"), "F_c,perp' A", capacity, "lb", "NDS 2018 3.10.2"});
     return capacity;
 }
 
@@ -161,15 +167,16 @@ CheckResult pull_through(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.demand = input.demand.anchors.at(index).tension_lb;
     result.unit = "lb";
-    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), "nut on the wood"};
+    result.link = link_between(result.part, member_part(input.resolved, anchor), phrase("nut on the wood"));
     const double through_lb = pull_through_lb(input, anchor, result.steps);
     const double crushed_lb = bearing_lb(input, anchor, result.steps);
     result.capacity = std::min(through_lb, crushed_lb);
-    result.steps.push_back({"R_n", "what the wood above the nut allows", "min(W_H', R')", result.capacity, "lb", ""});
-    result.steps.push_back({"T_u", "largest tension", "demand", result.demand, "lb", "demand"});
-    result.note =
-        "The clause is for round heads: the nut's across-flats is taken as the head's diameter, the factors are those "
-        "of withdrawal, and the ring under the nut must bear the pull too.";
+    result.steps.push_back({"R_n", phrase("lesser of the two"), "min(W_H', R')", result.capacity, "lb", ""});
+    result.steps.push_back({"T_u", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
+    result.note = phrase(
+        "The clause is for round heads: the nut's width across flats is taken as the head diameter, with the factors "
+        "of "
+        "withdrawal, and the net area under the nut must take the tension in bearing too.");
     conclude(result);
     return result;
 }
@@ -184,11 +191,12 @@ std::vector<CheckResult> head_pull_through(const CheckInput& input) {
 }
 
 const RegisterCheck washer_check{
-    {"washer-bearing", "Bearing under the bolt's washer or backing plate", "NDS 2018 3.10.2",
-     "A through-bolt's washer or backing plate against the underside of its block, joist or rim.", washer_bearing}};
+    {"washer-bearing", phrase("Washer or backing plate bearing"), "NDS 2018 3.10.2",
+     phrase("A through-bolt's washer or backing plate against the underside of its block, joist or rim."),
+     washer_bearing}};
 const RegisterCheck pull_through_check{
-    {"head-pull-through", "Nut drawn through the framing", "NDS 2018 12.2.5, 3.10.2",
-     "A bolt's nut without a washer, drawn up into its block, joist or rim by the largest tension.",
+    {"head-pull-through", phrase("Nut pull-through"), "NDS 2018 12.2.5, 3.10.2",
+     phrase("A bolt's nut without a washer, pulled up into its block, joist or rim by the largest tension."),
      head_pull_through}};
 
 }  // namespace

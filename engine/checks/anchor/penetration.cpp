@@ -6,6 +6,8 @@ namespace toehold::checks {
 namespace {
 
 using catalog::FastenerKind;
+using format::phrase;
+using format::Quantity;
 
 struct Requirement {
     double least_in = 0.0;
@@ -38,16 +40,21 @@ CheckResult penetration(const CheckInput& input, std::size_t index) {
     result.clause = anchor.kind == FastenerKind::reported ? "report: " + anchor.reported->report : needed.clause;
     result.steps = embedment_steps(input.resolved, anchor);
     if (!needed.tip_counts)
-        result.steps.push_back({"E", "tip inside the " + kind_under(input.resolved, anchor) + ", not counted", "",
+        result.steps.push_back({"E", phrase("tip in {}, not counted", member_name(input.resolved, anchor)), "",
                                 seated.tip_in_member_in, "in", needed.clause});
-    result.steps.push_back({"p", "penetration", needed.tip_counts ? "p_e, tip included" : "p_e - E", result.capacity,
-                            "in", needed.clause});
+    result.steps.push_back({"p", phrase("penetration"), needed.tip_counts ? "p_e, tip included" : "p_e - E",
+                            result.capacity, "in", needed.clause});
     if (!(needed.least_in > 0.0)) {
-        lacks_evidence(result, "The file gives no minimum penetration for this fastener.");
+        lacks_evidence(result,
+                       phrase("The minimum penetration of this fastener is not specified. Give it, with its report."));
         return result;
     }
-    result.steps.push_back({"p_min", "least penetration", needed.formula, needed.least_in, "in", needed.clause});
+    result.steps.push_back(
+        {"p_min", phrase("minimum penetration"), needed.formula, needed.least_in, "in", needed.clause});
     conclude(result);
+    if (result.status != Status::holds)
+        result.note = phrase("The screw is {} too short in {}. Use a longer screw or a through-bolt.",
+                             Quantity{result.demand - result.capacity, "in"}, member_name(input.resolved, anchor));
     return result;
 }
 
@@ -61,9 +68,12 @@ std::vector<CheckResult> anchor_penetration(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"anchor-penetration", "Penetration of the screw", "NDS 2018 12.1.4.6, 12.1.5.6",
-     "How deep a screw reaches into its block, joist or rim against the least the standard allows.",
-     anchor_penetration}};
+    {"anchor-penetration",
+     phrase("Anchor penetration"),
+     "NDS 2018 12.1.4.6, 12.1.5.6",
+     phrase("How deep a screw reaches into its block, joist or rim against the minimum of the standard."),
+     anchor_penetration,
+     {"anchor-withdrawal", "anchor-lateral", "anchor-combined", "member-tension-perp"}}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -12,9 +12,10 @@ namespace {
 
 using catalog::Anchor;
 using catalog::FastenerKind;
+using format::phrase;
 
 /// The rule that is furthest from being met leads; every rule that applies is shown.
-CheckResult against(CheckResult result, const std::vector<PlacementRule>& rules, const std::string& measured) {
+CheckResult against(CheckResult result, const std::vector<PlacementRule>& rules, const format::Phrase& measured) {
     const PlacementRule& leading = hardest(rules);
     result.demand = leading.least_in;
     result.capacity = std::max(leading.actual_in, 0.0);
@@ -27,51 +28,68 @@ CheckResult against(CheckResult result, const std::vector<PlacementRule>& rules,
 }
 
 CheckResult against_report(CheckResult result, const Anchor& anchor, double least_in, double actual_in,
-                           const std::string& measured) {
+                           const format::Phrase& measured) {
     const std::string clause = "report: " + anchor.reported.value().report;
     if (least_in > 0.0)
-        return against(std::move(result), {{least_in, actual_in, "least the report gives", "given", clause}}, measured);
+        return against(std::move(result), {{least_in, actual_in, phrase("minimum of the report"), "given", clause}},
+                       measured);
     result.capacity = std::max(actual_in, 0.0);
     result.clause = clause;
-    lacks_evidence(result, "The file gives no such least distance for this fastener.");
+    lacks_evidence(result, phrase("The minimum distance of this fastener is not specified. Give it, with its report."));
     return result;
 }
 
-CheckResult titled(const CheckInput& input, std::size_t index, const char* title) {
+/// Three results of one anchor: each has a title of its own, and says by its aspect which it is.
+CheckResult result_for(const CheckInput& input, std::size_t index, format::Phrase title, const char* aspect) {
     CheckResult result = anchor_result(input, index, false);
-    result.title = title;
+    result.title = std::move(title);
+    result.aspect = aspect;
     result.unit = "in";
     return result;
 }
 
-std::vector<Neighbour> neighbours(const catalog::Resolved& resolved, std::size_t index) {
+std::vector<Neighbor> neighbors(const catalog::Resolved& resolved, std::size_t index) {
     const Anchor& anchor = resolved.anchors[index];
     const bool grain_along_x = member_of(resolved, anchor).along == model::PlanAxis::x;
-    std::vector<Neighbour> found;
+    std::vector<Neighbor> found;
     for (std::size_t other = 0; other < resolved.anchors.size(); ++other) {
         const Anchor& second = resolved.anchors[other];
         if (other == index || !second.seat || second.seat->member != anchor.seat.value().member) continue;
         const double x_in = std::abs(second.at.x_in - anchor.at.x_in);
         const double y_in = std::abs(second.at.y_in - anchor.at.y_in);
-        found.push_back({second.id, grain_along_x ? x_in : y_in, grain_along_x ? y_in : x_in});
+        found.push_back({part_of(second), grain_along_x ? x_in : y_in, grain_along_x ? y_in : x_in});
     }
     return found;
 }
 
-std::string edge_measured(const model::Member& member) {
-    return std::string("anchor's centre to the nearer long edge of the ") + model::name(member.kind) +
-           (member.plies > 1 ? "'s piece it is in, seams counted as edges" : "");
+format::Phrase edge_measured(const model::Member& member) {
+    const format::Phrase name = model::part_name(model::part_of(member));
+    return member.plies > 1
+               ? phrase("anchor's center to the nearer long edge of its piece of {}, seams counted as edges", name)
+               : phrase("anchor's center to the nearer long edge of {}", name);
 }
 
-double apart_in(const Neighbour& neighbour) { return std::hypot(neighbour.along_in, neighbour.across_in); }
+format::Phrase edge_remedy(model::MemberKind kind) {
+    switch (kind) {
+        case model::MemberKind::block:
+            return phrase("Use a wider block or a smaller anchor, or move the anchor.");
+        case model::MemberKind::joist:
+            return phrase("Use a wider joist or a smaller anchor, or move the anchor.");
+        case model::MemberKind::rim:
+            break;
+    }
+    return phrase("Use a wider rim or a smaller anchor, or move the anchor.");
+}
+
+double apart_in(const Neighbor& neighbor) { return std::hypot(neighbor.along_in, neighbor.across_in); }
 
 CheckResult spacing(const CheckInput& input, std::size_t index, const PlacementLoads& loads,
-                    const std::vector<Neighbour>& others) {
+                    const std::vector<Neighbor>& others) {
     const Anchor& anchor = input.resolved.anchors[index];
-    CheckResult result = titled(input, index, "Spacing of the anchors");
-    constexpr const char* measured = "to the neighbour that leads";
+    CheckResult result = result_for(input, index, phrase("Anchor spacing"), "spacing");
+    const format::Phrase measured = phrase("to the neighbor that governs");
     if (anchor.kind == FastenerKind::reported) {
-        const auto nearest = std::min_element(others.begin(), others.end(), [](const Neighbour& a, const Neighbour& b) {
+        const auto nearest = std::min_element(others.begin(), others.end(), [](const Neighbor& a, const Neighbor& b) {
             return apart_in(a) < apart_in(b);
         });
         return against_report(std::move(result), anchor, anchor.reported.value().minimum_spacing_in, apart_in(*nearest),
@@ -79,7 +97,7 @@ CheckResult spacing(const CheckInput& input, std::size_t index, const PlacementL
     }
     std::vector<std::vector<PlacementRule>> for_each;
     for_each.reserve(others.size());
-    for (const Neighbour& other : others)
+    for (const Neighbor& other : others)
         for_each.push_back(spacing_rules(anchor.diameter_in, anchor.embedment_in, loads, other));
     const auto worst = std::max_element(for_each.begin(), for_each.end(), [](const auto& a, const auto& b) {
         return multiple(hardest(a)) < multiple(hardest(b));
@@ -88,33 +106,32 @@ CheckResult spacing(const CheckInput& input, std::size_t index, const PlacementL
 }
 
 CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoads& loads,
-                 const std::vector<Neighbour>& others) {
+                 const std::vector<Neighbor>& others) {
     const Anchor& anchor = input.resolved.anchors[index];
     const double edge_in = anchor.seat.value().edge_in;
-    CheckResult result = titled(input, index, "Edge distance of the anchor");
-    const std::string kind = kind_under(input.resolved, anchor);
-    const std::string measured = edge_measured(member_of(input.resolved, anchor));
+    CheckResult result = result_for(input, index, phrase("Anchor edge distance"), "edge");
+    const format::Phrase measured = edge_measured(member_of(input.resolved, anchor));
     if (anchor.kind == FastenerKind::reported)
         return against_report(std::move(result), anchor, anchor.reported.value().minimum_edge_in, edge_in, measured);
     result = against(
         std::move(result),
         edge_rules(anchor.diameter_in, anchor.embedment_in, loads, rows_apart_in(anchor.diameter_in, others), edge_in),
         measured);
-    if (result.status != Status::holds)
-        result.note = "A wider " + kind + ", a thinner anchor or another place of it mends this.";
+    if (result.status != Status::holds) result.note = edge_remedy(member_of(input.resolved, anchor).kind);
     return result;
 }
 
 CheckResult end(const CheckInput& input, std::size_t index, const PlacementLoads& loads) {
     const Anchor& anchor = input.resolved.anchors[index];
     const double end_in = anchor.seat.value().end_in;
-    CheckResult result = titled(input, index, "End distance of the anchor");
+    CheckResult result = result_for(input, index, phrase("Anchor end distance"), "end");
     const model::Member member = member_of(input.resolved, anchor);
     if (!member.length_stated) {
-        lacks_evidence(result, "The file does not say where the joists end.");
+        lacks_evidence(result, phrase("The ends of the joists are not specified. Give `from` and `to` of the joists."));
         return result;
     }
-    const std::string measured = std::string("anchor's centre to the nearer end of the ") + model::name(member.kind);
+    const format::Phrase measured =
+        phrase("anchor's center to the nearer end of {}", member_name(input.resolved, anchor));
     if (anchor.kind == FastenerKind::reported)
         return against_report(std::move(result), anchor, anchor.reported.value().minimum_end_in, end_in, measured);
     return against(std::move(result), end_rules(anchor.diameter_in, loads, end_in), measured);
@@ -127,7 +144,7 @@ std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
         if (!lands(anchor)) continue;
         const PlacementLoads loads =
             placement_loads(input.demand, index, anchor, member_of(input.resolved, anchor).along);
-        const std::vector<Neighbour> others = neighbours(input.resolved, index);
+        const std::vector<Neighbor> others = neighbors(input.resolved, index);
         results.push_back(edge(input, index, loads, others));
         results.push_back(end(input, index, loads));
         if (!others.empty()) results.push_back(spacing(input, index, loads, others));
@@ -136,9 +153,9 @@ std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"anchor-spacing", "Edge, end and spacing of the anchors", "NDS 2018 12.5.1",
-     "Each anchor's distance to the edge and end of its block, joist or rim and to the other "
-     "anchors in it, against the least allowed.",
+    {"anchor-spacing", phrase("Anchor edge, end and spacing"), "NDS 2018 12.5.1",
+     phrase("Each anchor's distance to the edge and end of its block, joist or rim and to the other anchors in it, "
+            "against the minimum."),
      anchor_spacing}};
 
 }  // namespace

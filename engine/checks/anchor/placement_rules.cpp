@@ -9,10 +9,13 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 constexpr double nothing_lb = 1e-3;  // round-off of a 200 lb push is far below
 constexpr const char* commentary = "NDS Commentary, wood screws (recommendation, from memory)";
 
 bool tabulated(double diameter_in) { return diameter_in >= resistance::least_tabulated_diameter_in(); }
+format::Quantity least_tabulated() { return {resistance::least_tabulated_diameter_in(), "in"}; }
 
 }  // namespace
 
@@ -32,13 +35,13 @@ PlacementLoads placement_loads(const demand::Demand& demand, std::size_t index, 
             across.value > nothing_lb};
 }
 
-double rows_apart_in(double diameter_in, const std::vector<Neighbour>& neighbours) {
+double rows_apart_in(double diameter_in, const std::vector<Neighbor>& neighbors) {
     bool in_row = false;
     double nearest_in = 0.0;
-    for (const Neighbour& neighbour : neighbours) {
-        const bool same_row = neighbour.across_in <= 0.5 * diameter_in;
+    for (const Neighbor& neighbor : neighbors) {
+        const bool same_row = neighbor.across_in <= 0.5 * diameter_in;
         in_row = in_row || same_row;
-        if (!same_row && (nearest_in == 0.0 || neighbour.across_in < nearest_in)) nearest_in = neighbour.across_in;
+        if (!same_row && (nearest_in == 0.0 || neighbor.across_in < nearest_in)) nearest_in = neighbor.across_in;
     }
     return in_row ? nearest_in : 0.0;
 }
@@ -47,57 +50,65 @@ std::vector<PlacementRule> edge_rules(double diameter_in, double length_in_wood_
                                       double rows_apart_in, double edge_in) {
     constexpr const char* table = "NDS 2018 Table 12.5.1C";
     if (!tabulated(diameter_in))
-        return {{resistance::small_screw_edge_in(diameter_in), edge_in, "edge, fastener under 1/4 in", "2.5 D",
-                 commentary}};
-    std::vector<PlacementRule> rules{
-        {resistance::unloaded_edge_in(diameter_in), edge_in, "edge not loaded across the grain", "1.5 D", table}};
+        return {{resistance::small_screw_edge_in(diameter_in), edge_in,
+                 phrase("minimum edge distance, fastener under {}", least_tabulated()), "2.5 D", commentary}};
+    std::vector<PlacementRule> rules{{resistance::unloaded_edge_in(diameter_in), edge_in,
+                                      phrase("minimum edge distance, edge not loaded across the grain"), "1.5 D",
+                                      table}};
     if (loads.withdrawal)
-        rules.push_back({resistance::withdrawal_edge_in(diameter_in), edge_in, "edge, withdrawal", "1.5 D",
-                         "NDS 2018 Table 12.5.1E"});
+        rules.push_back({resistance::withdrawal_edge_in(diameter_in), edge_in,
+                         phrase("minimum edge distance, withdrawal"), "1.5 D", "NDS 2018 Table 12.5.1E"});
     if (loads.along_grain) {
         rules.push_back({resistance::edge_loaded_along_in(diameter_in, length_in_wood_in, rows_apart_in), edge_in,
-                         "edge, loaded along the grain", "1.5 D; l/D > 6: at least half the row spacing", table});
+                         phrase("minimum edge distance, loaded along the grain"),
+                         "1.5 D; l/D > 6: at least half the row spacing", table});
     }
     if (loads.across_grain)
-        rules.push_back(
-            {resistance::loaded_edge_in(diameter_in), edge_in, "edge loaded across the grain", "4 D", table});
+        rules.push_back({resistance::loaded_edge_in(diameter_in), edge_in,
+                         phrase("minimum edge distance, edge loaded across the grain"), "4 D", table});
     return rules;
 }
 
 std::vector<PlacementRule> end_rules(double diameter_in, const PlacementLoads& loads, double end_in) {
     if (!tabulated(diameter_in))
-        return {
-            {resistance::small_screw_end_in(diameter_in), end_in, "end, fastener under 1/4 in", "10 D", commentary}};
+        return {{resistance::small_screw_end_in(diameter_in), end_in,
+                 phrase("minimum end distance, fastener under {}", least_tabulated()), "10 D", commentary}};
     std::vector<PlacementRule> rules{{resistance::end_loaded_across_in(diameter_in), end_in,
-                                      "end, loaded across the grain or not at all", "2 D", "NDS 2018 Table 12.5.1A"}};
+                                      phrase("minimum end distance, loaded across the grain or not at all"), "2 D",
+                                      "NDS 2018 Table 12.5.1A"}};
     if (loads.along_grain)
         rules.push_back({resistance::end_loaded_along_in(diameter_in), end_in,
-                         "end loaded along the grain, softwood, least", "3.5 D", "NDS 2018 Table 12.5.1A"});
+                         phrase("minimum end distance, end loaded along the grain, softwood"), "3.5 D",
+                         "NDS 2018 Table 12.5.1A"});
     if (loads.withdrawal)
-        rules.push_back(
-            {resistance::withdrawal_end_in(diameter_in), end_in, "end, withdrawal", "4 D", "NDS 2018 Table 12.5.1E"});
+        rules.push_back({resistance::withdrawal_end_in(diameter_in), end_in, phrase("minimum end distance, withdrawal"),
+                         "4 D", "NDS 2018 Table 12.5.1E"});
     return rules;
 }
 
 std::vector<PlacementRule> spacing_rules(double diameter_in, double length_in_wood_in, const PlacementLoads& loads,
-                                         const Neighbour& neighbour) {
-    const double apart_in = std::hypot(neighbour.along_in, neighbour.across_in);
-    const bool more_along = neighbour.along_in >= neighbour.across_in;
+                                         const Neighbor& neighbor) {
+    const double apart_in = std::hypot(neighbor.along_in, neighbor.across_in);
+    const bool more_along = neighbor.along_in >= neighbor.across_in;
     if (!tabulated(diameter_in)) {
-        return {{more_along ? resistance::small_screw_spacing_along_in(diameter_in)
-                            : resistance::small_screw_spacing_across_in(diameter_in),
-                 apart_in, "spacing to anchor " + neighbour.id + ", fasteners under 1/4 in",
-                 more_along ? "10 D" : "5 D", commentary}};
+        return {
+            {more_along ? resistance::small_screw_spacing_along_in(diameter_in)
+                        : resistance::small_screw_spacing_across_in(diameter_in),
+             apart_in,
+             phrase("minimum spacing to {}, fasteners under {}", model::part_name(neighbor.part), least_tabulated()),
+             more_along ? "10 D" : "5 D", commentary}};
     }
     std::vector<PlacementRule> rules{{resistance::spacing_in_row_in(diameter_in), apart_in,
-                                      "spacing to anchor " + neighbour.id + " in a row, least", "3 D",
+                                      phrase("minimum spacing to {} in a row", model::part_name(neighbor.part)), "3 D",
                                       "NDS 2018 Table 12.5.1B"}};
     if (loads.withdrawal)
         rules.push_back({resistance::withdrawal_spacing_in(diameter_in), apart_in,
-                         "spacing to anchor " + neighbour.id + ", withdrawal", "4 D", "NDS 2018 Table 12.5.1E"});
+                         phrase("minimum spacing to {}, withdrawal", model::part_name(neighbor.part)), "4 D",
+                         "NDS 2018 Table 12.5.1E"});
     if (loads.across_grain && more_along) {
-        rules.push_back({resistance::rows_loaded_across_in(diameter_in, length_in_wood_in), neighbour.along_in,
-                         "along the grain to anchor " + neighbour.id + ": rows loaded across the grain",
+        rules.push_back({resistance::rows_loaded_across_in(diameter_in, length_in_wood_in), neighbor.along_in,
+                         phrase("minimum distance along the grain to {}, rows loaded across the grain",
+                                model::part_name(neighbor.part)),
                          "2.5 D <= (5 l + 10 D)/8 <= 5 D", "NDS 2018 Table 12.5.1D"});
     }
     return rules;

@@ -5,6 +5,8 @@
 // soon as the anchor carries force across the grain in any state, whichever edge that state presses towards; wood
 // screws of 1/4 in and more follow the lag screw's limits. A row is a line of fasteners along the force.
 #include "demand/demand.h"
+#include "format/phrase.h"
+#include "model/part.h"
 
 #include <string>
 #include <vector>
@@ -24,14 +26,14 @@ struct PlacementLoads {
 struct PlacementRule {
     double least_in = 0.0;
     double actual_in = 0.0;
-    std::string meaning;
+    format::Phrase meaning;
     std::string formula;
     std::string clause;
 };
 
-/// Another anchor in the same member, seen from this one: >= 0.
-struct Neighbour {
-    std::string id;
+/// Another anchor in the same member, and how far it is from this one: >= 0.
+struct Neighbor {
+    model::PartId part;
     double along_in = 0.0;
     double across_in = 0.0;
 };
@@ -41,12 +43,12 @@ struct Neighbour {
                                                     const PlacementLoads& loads, double rows_apart_in, double edge_in);
 /// Distance across the grain from the anchor's row along the grain to the nearest other anchor off it; 0 where the
 /// anchor stands in no row (within half a diameter) or all stand in one.
-[[nodiscard]] double rows_apart_in(double diameter_in, const std::vector<Neighbour>& neighbours);
+[[nodiscard]] double rows_apart_in(double diameter_in, const std::vector<Neighbor>& neighbors);
 [[nodiscard]] std::vector<PlacementRule> end_rules(double diameter_in, const PlacementLoads& loads, double end_in);
 
 /// `length_in_wood_in`: of the fastener, for rows loaded across the grain.
 [[nodiscard]] std::vector<PlacementRule> spacing_rules(double diameter_in, double length_in_wood_in,
-                                                       const PlacementLoads& loads, const Neighbour& neighbour);
+                                                       const PlacementLoads& loads, const Neighbor& neighbor);
 
 /// Least distance over actual one; very large where nothing is left.
 [[nodiscard]] double multiple(const PlacementRule& rule);

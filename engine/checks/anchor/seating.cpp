@@ -5,12 +5,13 @@
 #include "catalog/fastened.h"
 #include "resistance/wood/withdrawal.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <limits>
 
 namespace toehold::checks {
+
+using format::phrase;
+using format::Quantity;
 
 bool bears_on_wood(const catalog::Anchor& anchor) {
     return anchor.kind == catalog::FastenerKind::through_bolt && !anchor.washer_below && !anchor.backing;
@@ -48,32 +49,35 @@ const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const 
     return catalog::wood(resolved, anchor.seat.value().member);
 }
 
-std::string kind_under(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    return model::name(member_of(resolved, anchor).kind);
+model::PartId part_of(const catalog::Anchor& anchor) { return model::anchor_part(anchor.id); }
+
+model::PartId member_part(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return model::part_of(member_of(resolved, anchor));
 }
 
-std::string subject(const catalog::Anchor& anchor) { return "anchor " + anchor.id; }
+format::Phrase member_name(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    return model::part_name(member_part(resolved, anchor));
+}
 
 std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const Seating seated = seating(resolved, anchor);
-    const std::string kind = kind_under(resolved, anchor);
     std::vector<Step> steps;
-    steps.push_back({"L", "length under the head, tip included", "given", anchor.length_in, "in", "input"});
-    steps.push_back({"t_p", "plate", "given", seated.plate_in, "in", "input"});
+    steps.push_back({"L", phrase("length under the head, tip included"), "given", anchor.length_in, "in", "input"});
+    steps.push_back({"t_p", phrase("plate"), "given", seated.plate_in, "in", "input"});
     if (seated.washer_in > 0.0)
-        steps.push_back({"t_w", "washer under the head", "given", seated.washer_in, "in", "input"});
+        steps.push_back({"t_w", phrase("washer under the head"), "given", seated.washer_in, "in", "input"});
     if (seated.layers_in > 0.0) {
-        steps.push_back(
-            {"t_l", "decking and shims: no thread in them is counted", "given", seated.layers_in, "in", "input"});
+        steps.push_back({"t_l", phrase("decking and shims; thread in them is not counted"), "given", seated.layers_in,
+                         "in", "input"});
     }
-    steps.push_back({"p_e", "length in the " + kind + ", tip included",
-                     "L less all above the " + kind + ", at most its depth", seated.embedment_in, "in", ""});
+    steps.push_back({"p_e", phrase("length in {}, tip included", member_name(resolved, anchor)),
+                     "L less all above, at most its depth", seated.embedment_in, "in", ""});
     return steps;
 }
 
 CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled) {
     CheckResult result;
-    result.subject = subject(input.resolved.anchors.at(anchor));
+    result.part = part_of(input.resolved.anchors.at(anchor));
     if (pulled) result.direction_deg = degrees(input.demand.anchors.at(anchor).direction_rad);
     return result;
 }
@@ -82,20 +86,22 @@ namespace {
 
 constexpr double nothing_lb = 1e-9;
 
-std::string why(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+format::Phrase why(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     if (!anchor.seat)
-        return fmt::format("No block, joist or rim is under {}: it holds in the decking only, which is not counted.",
-                           subject(anchor));
-    const model::Member member = member_of(resolved, anchor);
+        return phrase(
+            "Anchor {} misses the framing: no block, joist or rim is under it, and decking alone does not count. Add a "
+            "block under it.",
+            anchor.id);
+    const format::Phrase member = member_name(resolved, anchor);
     if (!within_one_piece(anchor))
-        return fmt::format(
-            "The hole of {} is not wholly in one piece of {}: {:.4g} in from its centre to the nearest "
-            "face, seam or end, and half its diameter is {:.4g} in. It holds nothing there.",
-            subject(anchor), model::subject(member), std::min(anchor.seat->edge_in, anchor.seat->end_in),
-            0.5 * anchor.diameter_in);
+        return phrase(
+            "The hole of anchor {} is not wholly in one piece of {}: its center is {} from the nearest face, seam or "
+            "end, and half its diameter is {}. Move the anchor or the framing.",
+            anchor.id, member, Quantity{std::min(anchor.seat->edge_in, anchor.seat->end_in), "in"},
+            Quantity{0.5 * anchor.diameter_in, "in"});
     const double above_in = catalog::above_member_in(resolved, anchor);
-    return fmt::format("{} is {:.4g} in long and {:.4g} in lie above {}: it does not reach the {}.", subject(anchor),
-                       anchor.length_in, above_in, model::subject(member), model::name(member.kind));
+    return phrase("Anchor {} does not reach {}: it is {} long and {} lie above the framing. Use a longer anchor.",
+                  anchor.id, member, Quantity{anchor.length_in, "in"}, Quantity{above_in, "in"});
 }
 
 /// Nothing under the anchor: the result stays without a path even where the solve put no force on it, for the plate
@@ -109,27 +115,29 @@ CheckResult missed(const CheckInput& input, std::size_t index) {
     result.unit = "lb";
     result.ratio = std::numeric_limits<double>::infinity();
     result.status = Status::no_path;
-    result.link = Link{result.subject, "framing", "no wood reached"};
+    result.link = link_between(result.part, {model::PartKind::framing}, phrase("no framing reached"));
     result.note = why(input.resolved, input.resolved.anchors.at(index));
-    result.steps = {
-        {pulled ? "T" : "V", pulled ? "largest tension" : "largest shear", "demand", result.demand, "lb", "demand"}};
+    result.steps = {{pulled ? "T" : "V", pulled ? phrase("largest tension") : phrase("largest shear"), "demand",
+                     result.demand, "lb", "demand"}};
     return result;
 }
 
 /// Where the anchor stands, for a reader to compare with the drawing.
 std::vector<Step> place_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const model::Member member = member_of(resolved, anchor);
-    const std::string piece = (member.plies > 1 ? "the piece of " : "") + model::subject(member);
-    std::vector<Step> steps = {
-        {"b", "width of " + piece + ", in which the anchor stands", "given", model::ply_width_in(member), "in",
-         "input"},
-        {"d", "depth of " + model::subject(member), "given", member.depth_in, "in", "input"},
-        {"e", "anchor's centre to the nearer long face or seam", "from the plan", anchor.seat->edge_in, "in", "input"}};
+    const format::Phrase name = member_name(resolved, anchor);
+    std::vector<Step> steps = {{"b",
+                                member.plies > 1 ? phrase("width of the piece of {} that the anchor is in", name)
+                                                 : phrase("width of {}", name),
+                                "given", model::ply_width_in(member), "in", "input"},
+                               {"d", phrase("depth of {}", name), "given", member.depth_in, "in", "input"},
+                               {"e", phrase("anchor's center to the nearer long face or seam"), "from the plan",
+                                anchor.seat->edge_in, "in", "input"}};
     if (member.length_stated)
         steps.push_back(
-            {"e_n", "anchor's centre to the nearer end", "from the plan", anchor.seat->end_in, "in", "input"});
-    steps.push_back({"p_e", std::string("length in the ") + model::name(member.kind) + ", tip included",
-                     "what lies above is deducted", anchor.embedment_in, "in", "input"});
+            {"e_n", phrase("anchor's center to the nearer end"), "from the plan", anchor.seat->end_in, "in", "input"});
+    steps.push_back({"p_e", phrase("length in {}, tip included", name), "L less all above, at most its depth",
+                     anchor.embedment_in, "in", "input"});
     return steps;
 }
 
@@ -140,8 +148,8 @@ CheckResult seated(const CheckInput& input, std::size_t index) {
     result.demand = 0.5 * anchor.diameter_in;
     result.capacity = std::min(anchor.seat.value().edge_in, anchor.seat->end_in);
     result.steps = place_steps(input.resolved, anchor);
-    result.steps.push_back(
-        {"D/2", "half the anchor's diameter: its hole lies in one piece", "D/2", result.demand, "in", "geometry"});
+    result.steps.push_back({"D/2", phrase("half the anchor's diameter: its hole is in one piece"), "D/2", result.demand,
+                            "in", "geometry"});
     conclude(result);
     return result;
 }
@@ -153,10 +161,13 @@ std::vector<CheckResult> anchor_seat(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"anchor-seat", "Framing under the anchor", "IRC 2021 R507.10.1.2",
-                                "Every anchor lands in one piece of a block, joist or rim and reaches into it; where "
-                                "it stands there.",
-                                anchor_seat}};
+const RegisterCheck registered{{"anchor-seat",
+                                phrase("Framing under the anchor"),
+                                "IRC 2021 R507.10.1.2",
+                                phrase("Every anchor is in one piece of a block, joist or rim and reaches into it."),
+                                anchor_seat,
+                                {"anchor-penetration", "anchor-withdrawal", "anchor-lateral", "anchor-combined",
+                                 "washer-bearing", "head-pull-through", "member-tension-perp"}}};
 
 }  // namespace
 }  // namespace toehold::checks

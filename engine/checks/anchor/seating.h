@@ -32,17 +32,16 @@ struct Seating {
 [[nodiscard]] model::Member member_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 [[nodiscard]] const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
-/// `block`, `joist` or `rim`, as the anchor lands in one. It must have a seat.
-[[nodiscard]] std::string kind_under(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
-
-/// `anchor A` and `block B1`, as every result and link names them.
-[[nodiscard]] std::string subject(const catalog::Anchor& anchor);
-using model::subject;
+[[nodiscard]] model::PartId part_of(const catalog::Anchor& anchor);
+/// The block, joist or rim under the anchor, which must have a seat.
+[[nodiscard]] model::PartId member_part(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+/// Its name, for a sentence.
+[[nodiscard]] format::Phrase member_name(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
 /// From the screw's length down to its embedment: length, each deduction, embedment.
 [[nodiscard]] std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
-/// A result for one anchor with its subject set; the direction is that of its largest tension when `pulled`.
+/// A result for one anchor, its part set; the direction is that of its largest tension when `pulled`.
 [[nodiscard]] CheckResult anchor_result(const CheckInput& input, std::size_t anchor, bool pulled);
 
 }  // namespace toehold::checks

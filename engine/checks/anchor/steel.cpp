@@ -14,32 +14,35 @@ namespace {
 
 namespace steel = resistance::steel;
 using catalog::FastenerKind;
+using format::phrase;
 
 struct NominalStress {
     double psi = 0.0;
     Step step;
-    std::string missing;
+    format::Phrase missing;
 };
 
 NominalStress bolt_stress(const catalog::Anchor& anchor, bool tension) {
-    if (!anchor.bolt_grade) return {0.0, {}, "The bolt's grade is not known."};
+    if (!anchor.bolt_grade) return {0.0, {}, phrase("The grade of the bolt is not specified. Give it.")};
     const catalog::BoltGrade& grade = *anchor.bolt_grade;
     const double psi = tension ? grade.nominal_tension_psi : grade.nominal_shear_psi;
     return {psi,
             {tension ? "F_nt" : "F_nv",
-             (tension ? "nominal tension stress of " : "nominal shear stress, threads in the plane, of ") + grade.name,
+             tension ? phrase("nominal tension stress of {}", grade.name)
+                     : phrase("nominal shear stress of {}, threads in the plane", grade.name),
              "given", psi, "psi", "AISC 360-16 Table J3.2"},
-            psi > 0.0 ? "" : "The bolt grade gives no nominal stress."};
+            psi > 0.0 ? format::Phrase() : phrase("The nominal stress of bolt grade {} is not specified.", grade.name)};
 }
 
 NominalStress screw_stress(const catalog::Anchor& anchor, bool tension) {
     const double ultimate_psi = anchor.metal.ultimate_psi;
-    if (!(ultimate_psi > 0.0)) return {0.0, {}, "The tensile strength of the screw's metal is not known."};
+    if (!(ultimate_psi > 0.0)) return {0.0, {}, phrase("The tensile strength of the screw's metal is not specified.")};
     const double psi = tension ? steel::threaded_tension_psi(ultimate_psi) : steel::threaded_shear_psi(ultimate_psi);
     const std::string clause = steel_clause(anchor.metal, "AISC 360-16 Table J3.2");
     return {psi,
             {tension ? "F_nt" : "F_nv",
-             tension ? "nominal tension stress of a threaded part" : "nominal shear stress, threads in the plane",
+             tension ? phrase("nominal tension stress of a threaded part")
+                     : phrase("nominal shear stress, threads in the plane"),
              tension ? "0.75 F_u" : "0.450 F_u", psi, "psi", clause},
             {}};
 }
@@ -56,16 +59,17 @@ Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bo
     capacity.steps.push_back(stress.step);
     const double diameter_in = bolt ? anchor.diameter_in : anchor.root_diameter_in;
     const double area_in2 = steel::circle_area_in2(diameter_in);
-    capacity.steps.push_back({bolt ? "D" : "D_r", bolt ? "nominal diameter" : "diameter at the thread's root", "given",
+    capacity.steps.push_back({bolt ? "D" : "D_r",
+                              bolt ? phrase("nominal diameter") : phrase("root diameter of the thread"), "given",
                               diameter_in, "in", "input"});
-    capacity.steps.push_back(
-        {"A_b", bolt ? "nominal area" : "area at the root", bolt ? "pi D^2/4" : "pi D_r^2/4", area_in2, "in2", ""});
+    capacity.steps.push_back({"A_b", bolt ? phrase("nominal area") : phrase("area at the root"),
+                              bolt ? "pi D^2/4" : "pi D_r^2/4", area_in2, "in2", ""});
     const Adjusted usable = available(stress.psi * area_in2, steel::bolt_safety, basis, "AISC 360-16 J3.6");
     append(capacity.steps, usable.steps);
     const bool asd = basis.method == model::Method::asd;
     capacity.value = usable.value;
     capacity.steps.push_back(
-        {tension ? "T_c" : "V_c", tension ? "usable tension" : "usable shear",
+        {tension ? "T_c" : "V_c", tension ? phrase("available tension") : phrase("available shear"),
          std::string(asd ? "" : "phi ") + (tension ? "F_nt A_b" : "F_nv A_b") + (asd ? " / Omega" : ""), capacity.value,
          "lb", "AISC 360-16 Eq. J3-1"});
     return capacity;
@@ -78,7 +82,12 @@ Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bo
 Capacity anchor_tension(const catalog::Anchor& anchor, const model::Basis& basis) {
     if (anchor.kind != FastenerKind::reported) return on_section(anchor, basis, true);
     if (!anchor.reported || !(anchor.reported->tension_lb > 0.0))
-        return {0.0, "report", {}, "The file gives no allowable tension of the fastener itself (its steel and head)."};
+        return {
+            0.0,
+            "report",
+            {},
+            phrase("The allowable tension of the fastener itself (its steel and head) is not specified. Give it, with "
+                   "its report.")};
     Adjusted allowable = reported_value(anchor.reported->tension_lb, "lb", basis);
     return {allowable.value, "report: " + anchor.reported->report, std::move(allowable.steps), {}};
 }
@@ -88,26 +97,26 @@ Capacity anchor_tension(const catalog::Anchor& anchor, const model::Basis& basis
 /// limit equations cover its bending.
 Capacity anchor_shear(const catalog::Anchor& anchor, const model::Basis& basis) {
     if (anchor.kind != FastenerKind::reported) return on_section(anchor, basis, false);
-    return {0.0, "report", {}, "A reported fastener's shear is covered by its lateral value."};
+    return {0.0, "report", {}, phrase("The shear of a reported fastener is covered by its lateral value.")};
 }
 
 /// From the plate to the anchor.
-CheckResult steel_result(const CheckInput& input, std::size_t anchor, const std::string& by) {
+CheckResult steel_result(const CheckInput& input, std::size_t anchor, format::Phrase by) {
     CheckResult result;
-    result.subject = subject(input.resolved.anchors.at(anchor));
-    result.link = Link{"plate", result.subject, by};
+    result.part = part_of(input.resolved.anchors.at(anchor));
+    result.link = link_between({model::PartKind::plate}, result.part, std::move(by));
     return result;
 }
 
 CheckResult tension(const CheckInput& input, std::size_t index) {
     const demand::AnchorEnvelope& envelope = input.demand.anchors.at(index);
-    CheckResult result = steel_result(input, index, "shank in tension");
+    CheckResult result = steel_result(input, index, phrase("shank in tension"));
     const Capacity strength = anchor_tension(input.resolved.anchors[index], input.resolved.detail.basis);
     result.unit = "lb";
     result.demand = envelope.tension_lb;
     result.direction_deg = degrees(envelope.direction_rad);
     if (!take_capacity(result, strength)) return result;
-    result.steps.push_back({"T", "largest tension", "demand", result.demand, "lb", "demand"});
+    result.steps.push_back({"T", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
     conclude(result);
     return result;
 }
@@ -120,7 +129,7 @@ std::vector<CheckResult> anchor_steel_tension(const CheckInput& input) {
 }
 
 CheckResult shear(const CheckInput& input, std::size_t index) {
-    CheckResult result = steel_result(input, index, "shank in shear");
+    CheckResult result = steel_result(input, index, phrase("shank in shear"));
     const Capacity strength = anchor_shear(input.resolved.anchors[index], input.resolved.detail.basis);
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
@@ -128,7 +137,7 @@ CheckResult shear(const CheckInput& input, std::size_t index) {
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     if (!take_capacity(result, strength)) return result;
-    result.steps.push_back({"V", "largest shear", "demand", result.demand, "lb", "demand"});
+    result.steps.push_back({"V", phrase("largest shear"), "demand", result.demand, "lb", "demand"});
     conclude(result);
     return result;
 }
@@ -151,7 +160,7 @@ struct Pair {
 Pair capacities(const catalog::Anchor& anchor, const model::Basis& basis) {
     if (anchor.kind != catalog::FastenerKind::reported)
         return {anchor_tension(anchor, basis), anchor_shear(anchor, basis), false};
-    Capacity lateral{0.0, "report", {}, "no lateral value"};
+    Capacity lateral{0.0, "report", {}, phrase("The allowable lateral value is not specified.")};
     if (anchor.reported && anchor.reported->lateral_lb > 0.0) {
         Adjusted allowable = reported_value(anchor.reported->lateral_lb, "lb", basis);
         lateral = {allowable.value, "report: " + anchor.reported->report, std::move(allowable.steps), {}};
@@ -167,18 +176,19 @@ double ratio(const Pair& pair, const demand::AnchorForce& force) {
 
 void add_steps(CheckResult& result, const Pair& pair, const demand::AnchorForce& force) {
     const std::string pattern = pair.reported ? "report" : "AISC 360-16 J3.6";
-    result.steps = {{"T", "tension in that push", "demand", force.tension_lb, "lb", "demand"},
-                    {"V", "shear in the same push", "demand", force.shear_lb(), "lb", "demand"},
-                    {"T_c", "usable tension alone", "as in the check of tension", pair.tension.value, "lb", pattern},
-                    {"V_c", "usable shear alone", pair.reported ? "lateral value" : "as in the check of shear",
-                     pair.shear.value, "lb", pattern},
-                    {"r", "share of the strength used",
-                     pair.reported ? "T/T_c + V/V_c" : "the largest of T/T_c, V/V_c and (T/T_c + V/V_c)/1.3",
-                     result.demand, "", pair.reported ? "common practice" : "AISC 360-16 Eq. J3-3a, J3-3b as a ratio"}};
+    result.steps = {
+        {"T", phrase("tension from that push"), "demand", force.tension_lb, "lb", "demand"},
+        {"V", phrase("shear from the same push"), "demand", force.shear_lb(), "lb", "demand"},
+        {"T_c", phrase("available tension alone"), "as in the tension check", pair.tension.value, "lb", pattern},
+        {"V_c", phrase("available shear alone"), pair.reported ? "lateral value" : "as in the shear check",
+         pair.shear.value, "lb", pattern},
+        {"r", phrase("share of the strength used"),
+         pair.reported ? "T/T_c + V/V_c" : "the largest of T/T_c, V/V_c and (T/T_c + V/V_c)/1.3", result.demand, "",
+         pair.reported ? "common practice" : "AISC 360-16 Eq. J3-3a, J3-3b as a ratio"}};
 }
 
 CheckResult combined(const CheckInput& input, std::size_t index, const Pair& pair) {
-    CheckResult result = steel_result(input, index, "shank in tension and shear");
+    CheckResult result = steel_result(input, index, phrase("shank in tension and shear"));
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return ratio(pair, state.anchors.at(index)); });
     const demand::State& state = input.demand.states.at(worst.state);
@@ -201,15 +211,23 @@ std::vector<CheckResult> anchor_steel_combined(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck tension_check{{"anchor-steel-tension", "Anchor's steel in tension", "AISC 360-16 J3.6",
-                                   "The shank or thread of each anchor against its largest tension, wood left aside.",
-                                   anchor_steel_tension}};
-const RegisterCheck shear_check{{"anchor-steel-shear", "Anchor's steel in shear", "AISC 360-16 J3.6",
-                                 "The shank or thread of each anchor against its largest shear, threads in the plane.",
-                                 anchor_steel_shear}};
-const RegisterCheck combined_check{{"anchor-steel-combined", "Anchor's steel in tension and shear", "AISC 360-16 J3.7",
-                                    "Tension and shear of the same push together on the steel of each anchor.",
-                                    anchor_steel_combined}};
+const RegisterCheck tension_check{
+    {"anchor-steel-tension",
+     phrase("Anchor steel, tension"),
+     "AISC 360-16 J3.6",
+     phrase("The shank or thread of each anchor against its largest tension, without the wood."),
+     anchor_steel_tension,
+     {"anchor-steel-combined"}}};
+const RegisterCheck shear_check{
+    {"anchor-steel-shear",
+     phrase("Anchor steel, shear"),
+     "AISC 360-16 J3.6",
+     phrase("The shank or thread of each anchor against its largest shear, threads in the plane."),
+     anchor_steel_shear,
+     {"anchor-steel-combined"}}};
+const RegisterCheck combined_check{
+    {"anchor-steel-combined", phrase("Anchor steel, combined tension and shear"), "AISC 360-16 J3.7",
+     phrase("Tension and shear of the same push together on the steel of each anchor."), anchor_steel_combined}};
 
 }  // namespace
 }  // namespace toehold::checks

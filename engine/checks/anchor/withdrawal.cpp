@@ -7,16 +7,17 @@ namespace toehold::checks {
 namespace {
 
 using catalog::FastenerKind;
+using format::phrase;
 
 std::vector<Step> thread_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    const std::string kind = kind_under(resolved, anchor);
+    const format::Phrase member = member_name(resolved, anchor);
     const Seating seated = seating(resolved, anchor);
     std::vector<Step> steps = embedment_steps(resolved, anchor);
+    steps.push_back({"T", phrase("thread, tip included"), "given, or the least of the standard",
+                     anchor.thread_length_in, "in", "input"});
     steps.push_back(
-        {"T", "thread, tip included", "given, or the standard's least", anchor.thread_length_in, "in", "input"});
-    steps.push_back(
-        {"E", "tip inside the " + kind + ", not counted", "", seated.tip_in_member_in, "in", "NDS 2018 12.2"});
-    steps.push_back({"L_t", "thread in the " + kind + " that holds", "thread in p_e, less E",
+        {"E", phrase("tip in {}, not counted", member), "", seated.tip_in_member_in, "in", "NDS 2018 12.2"});
+    steps.push_back({"L_t", phrase("effective thread in {}", member), "thread in p_e, less E",
                      seated.thread_in_member_in, "in", "NDS 2018 12.2"});
     return steps;
 }
@@ -27,10 +28,10 @@ double reference_lb_per_in(const catalog::Anchor& anchor, const catalog::Species
     const double withdrawal =
         lag ? resistance::lag_withdrawal_lb_per_in(species.specific_gravity, anchor.diameter_in)
             : resistance::wood_screw_withdrawal_lb_per_in(species.specific_gravity, anchor.diameter_in);
-    steps.push_back(
-        {"G", "specific gravity of " + species.name, "given", species.specific_gravity, "", "NDS 2018 Table 12.3.3A"});
-    steps.push_back({"D", "nominal diameter", "given", anchor.diameter_in, "in", "input"});
-    steps.push_back({"W", "reference withdrawal per inch of thread", lag ? "1800 G^1.5 D^0.75" : "2850 G^2 D",
+    steps.push_back({"G", phrase("specific gravity of {}", species.name), "given", species.specific_gravity, "",
+                     "NDS 2018 Table 12.3.3A"});
+    steps.push_back({"D", phrase("nominal diameter"), "given", anchor.diameter_in, "in", "input"});
+    steps.push_back({"W", phrase("reference withdrawal per unit of thread"), lag ? "1800 G^1.5 D^0.75" : "2850 G^2 D",
                      withdrawal, "lb/in", lag ? "NDS 2018 Eq. 12.2-1" : "NDS 2018 Eq. 12.2-2"});
     return withdrawal;
 }
@@ -38,9 +39,8 @@ double reference_lb_per_in(const catalog::Anchor& anchor, const catalog::Species
 void published(CheckResult& result, const CheckInput& input, const catalog::Anchor& anchor, double thread_in) {
     const double per_inch = reference_lb_per_in(anchor, wood_of(input.resolved, anchor).species, result.steps);
     const double reference_lb = per_inch * thread_in;
-    result.steps.push_back({"W_r", "reference withdrawal", "W L_t", reference_lb, "lb", ""});
-    result.steps.push_back(
-        {"C_eg", "end grain factor", "side grain: the screw stands across the grain", 1.0, "", "NDS 2018 12.5.2.1"});
+    result.steps.push_back({"W_r", phrase("reference withdrawal"), "W L_t", reference_lb, "lb", ""});
+    result.steps.push_back({"C_eg", phrase("end grain factor"), "side grain", 1.0, "", "NDS 2018 12.5.2.1"});
     const Adjusted adjusted = adjust_withdrawal(reference_lb, input.resolved.detail.basis);
     append(result.steps, adjusted.steps);
     result.capacity = adjusted.value;
@@ -54,14 +54,14 @@ void reported(CheckResult& result, const CheckInput& input, const catalog::Ancho
     result.clause = "report: " + anchor.reported->report;
 }
 
-const char* joined_by(FastenerKind kind) {
+format::Phrase joined_by(FastenerKind kind) {
     switch (kind) {
         case FastenerKind::lag_screw:
-            return "lag screw threads";
+            return phrase("lag screw thread");
         case FastenerKind::wood_screw:
-            return "wood screw threads";
+            return phrase("wood screw thread");
         default:
-            return "threads of the reported fastener";
+            return phrase("thread of the reported fastener");
     }
 }
 
@@ -70,7 +70,7 @@ CheckResult withdrawal(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.demand = input.demand.anchors.at(index).tension_lb;
     result.unit = "lb";
-    result.link = Link{result.subject, subject(member_of(input.resolved, anchor)), joined_by(anchor.kind)};
+    result.link = link_between(result.part, member_part(input.resolved, anchor), joined_by(anchor.kind));
     const Seating seated = seating(input.resolved, anchor);
     result.steps = thread_steps(input.resolved, anchor);
     if (anchor.kind != FastenerKind::reported) {
@@ -78,18 +78,20 @@ CheckResult withdrawal(const CheckInput& input, std::size_t index) {
     } else if (anchor.reported.value().withdrawal_lb_per_in > 0.0) {
         reported(result, input, anchor, seated.thread_in_member_in);
     } else {
-        lacks_evidence(result, "The file gives no allowable withdrawal per inch of thread for this fastener.");
+        lacks_evidence(result,
+                       phrase("The allowable withdrawal of this fastener per inch of thread is not specified. Give it, "
+                              "with its report."));
         return result;
     }
     const bool lag_or_screw = anchor.kind != FastenerKind::reported;
-    result.steps.push_back({"W'", "adjusted withdrawal",
+    result.steps.push_back({"W'", phrase("adjusted withdrawal"),
                             lag_or_screw ? "W_r and every factor" : "R_a and every factor, times L_t", result.capacity,
                             "lb", ""});
-    result.steps.push_back({"T_u", "largest tension", "demand", result.demand, "lb", "demand"});
+    result.steps.push_back({"T_u", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
     conclude(result);
     if (!(seated.thread_in_member_in > 0.0))
-        result.note =
-            "No holding thread lies inside the " + kind_under(input.resolved, anchor) + ": only shank or tip does.";
+        result.note = phrase("No effective thread is in {}, only shank or tip. Use a longer screw or a through-bolt.",
+                             member_name(input.resolved, anchor));
     return result;
 }
 
@@ -103,8 +105,12 @@ std::vector<CheckResult> anchor_withdrawal(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"anchor-withdrawal", "Withdrawal of the anchor's thread", "NDS 2018 12.2",
-     "A screw's thread inside its block, joist or rim against the largest tension on the anchor.", anchor_withdrawal}};
+    {"anchor-withdrawal",
+     phrase("Anchor withdrawal"),
+     "NDS 2018 12.2",
+     phrase("A screw's thread in its block, joist or rim against the largest tension on the anchor."),
+     anchor_withdrawal,
+     {"anchor-combined"}}};
 
 }  // namespace
 }  // namespace toehold::checks

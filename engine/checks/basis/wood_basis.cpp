@@ -1,12 +1,13 @@
 #include "checks/basis/wood_basis.h"
 
-#include <fmt/format.h>
-
 #include <string>
 #include <utility>
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
+using format::Quantity;
 
 constexpr double live_load_factor = 1.6;  // ASCE 7-16 2.3.1, live load
 
@@ -22,55 +23,55 @@ const char* stated(bool in_file) { return in_file ? "given" : "default"; }
 /// CD under ASD; KF, phi and lambda under LRFD.
 void apply_method(Adjusted& adjusted, const model::Basis& basis) {
     if (basis.method == model::Method::asd) {
-        apply(adjusted, {"C_D", "load duration factor, at most 1.6", stated(basis.load_duration.has_value()),
+        apply(adjusted, {"C_D", phrase("load duration factor, at most 1.6"), stated(basis.load_duration.has_value()),
                          resistance::connection_load_duration(model::load_duration(basis)), "", "NDS 2018 11.3.2"});
         return;
     }
-    apply(adjusted, {"K_F", "format conversion factor", "connections", resistance::connection_format_conversion(), "",
+    apply(adjusted, {"K_F", phrase("format conversion factor"), "connections",
+                     resistance::connection_format_conversion(), "", "NDS 2018 Table 11.3.1"});
+    apply(adjusted, {"phi", phrase("resistance factor"), "connections", resistance::connection_resistance_factor(), "",
                      "NDS 2018 Table 11.3.1"});
-    apply(adjusted, {"phi", "resistance factor", "connections", resistance::connection_resistance_factor(), "",
-                     "NDS 2018 Table 11.3.1"});
-    apply(adjusted, {"lambda", "time effect factor", stated(basis.time_effect.has_value()), model::time_effect(basis),
-                     "", "NDS 2018 Table N3"});
+    apply(adjusted, {"lambda", phrase("time effect factor"), stated(basis.time_effect.has_value()),
+                     model::time_effect(basis), "", "NDS 2018 Table N3"});
 }
 
 void apply_temperature(Adjusted& adjusted, const model::Basis& basis) {
-    apply(adjusted, {"C_t", "temperature factor", stated(basis.temperature.has_value()),
+    apply(adjusted, {"C_t", phrase("temperature factor"), stated(basis.temperature.has_value()),
                      resistance::connection_temperature(connection_temperature(basis), connection_moisture(basis)), "",
                      "NDS 2018 Table 11.3.4"});
 }
 
 void apply_duration(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
     if (basis.method != model::Method::asd || property == MemberProperty::compression_perp) return;
-    apply(adjusted, {"C_D", "load duration factor", stated(basis.load_duration.has_value()),
+    apply(adjusted, {"C_D", phrase("load duration factor"), stated(basis.load_duration.has_value()),
                      resistance::member_load_duration(property, model::load_duration(basis)), "", "NDS 2018 2.3.2"});
 }
 
 void apply_wet_service(Adjusted& adjusted, MemberProperty property, double with_size_psi, const model::Basis& basis) {
-    apply(adjusted, {"C_M", "wet service factor", stated(basis.moisture.has_value()),
+    apply(adjusted, {"C_M", phrase("wet service factor"), stated(basis.moisture.has_value()),
                      resistance::member_wet_service(property, member_moisture(basis), with_size_psi), "",
                      "NDS Supplement 2018 Table 4A"});
 }
 
 void apply_temperature(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
-    apply(adjusted, {"C_t", "temperature factor", stated(basis.temperature.has_value()),
+    apply(adjusted, {"C_t", phrase("temperature factor"), stated(basis.temperature.has_value()),
                      resistance::member_temperature(property, member_temperature(basis), member_moisture(basis)), "",
                      "NDS 2018 Table 2.3.3"});
 }
 
 void apply_incising(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
-    apply(adjusted, {"C_i", "incising factor", stated(basis.incised.has_value()),
+    apply(adjusted, {"C_i", phrase("incising factor"), stated(basis.incised.has_value()),
                      resistance::member_incising(property, model::incised(basis)), "", "NDS 2018 Table 4.3.8"});
 }
 
 void apply_lrfd(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
     if (basis.method != model::Method::lrfd) return;
-    apply(adjusted, {"K_F", "format conversion factor", "given by the property",
+    apply(adjusted, {"K_F", phrase("format conversion factor"), "given by the property",
                      resistance::member_format_conversion(property), "", "NDS 2018 Table N1"});
-    apply(adjusted, {"phi", "resistance factor", "given by the property",
+    apply(adjusted, {"phi", phrase("resistance factor"), "given by the property",
                      resistance::member_resistance_factor(property), "", "NDS 2018 Table N2"});
     if (property == MemberProperty::compression_perp || property == MemberProperty::modulus_min) return;
-    apply(adjusted, {"lambda", "time effect factor", stated(basis.time_effect.has_value()),
+    apply(adjusted, {"lambda", phrase("time effect factor"), stated(basis.time_effect.has_value()),
                      resistance::member_time_effect(property, model::time_effect(basis)), "", "NDS 2018 Table N3"});
 }
 
@@ -86,20 +87,20 @@ Adjusted adjust_plainly(double reference_psi, MemberProperty property, const mod
 
 /// `star_psi` is Fb*: everything but Cfu and CL, 3.3.3.8.
 Step stability(double star_psi, const LumberShape& shape, const model::Basis& basis) {
-    Step none{"C_L", "beam stability factor", "held, or no deeper than broad", 1.0, "", "NDS 2018 3.3.3"};
+    Step none{"C_L", phrase("beam stability factor"), "held, or no deeper than broad", 1.0, "", "NDS 2018 3.3.3"};
     if (shape.unsupported_length_in <= 0.0 || shape.depth_in <= shape.breadth_in) return none;
     constexpr double largest_slenderness = 50.0;
     const double length_in = resistance::effective_length_in(shape.unsupported_length_in, shape.depth_in);
     const double slenderness = resistance::beam_slenderness(length_in, shape.depth_in, shape.breadth_in);
     if (slenderness > largest_slenderness) {
-        return {"C_L", "beam stability factor", "R_B above 50 is not permitted", 0.0, "", "NDS 2018 3.3.3.7"};
+        return {"C_L", phrase("beam stability factor"), "R_B above 50 is not permitted", 0.0, "", "NDS 2018 3.3.3.7"};
     }
     const double modulus_psi = adjust_modulus_min(shape.modulus_min_psi, basis).value;
     const double critical_psi = resistance::critical_buckling_psi(modulus_psi, slenderness);
     return {"C_L",
-            "beam stability factor",
-            fmt::format("(1 + F)/1.9 - sqrt(((1 + F)/1.9)^2 - F/0.95), F = F_bE/F_b* = {:.0f}/{:.0f}", critical_psi,
-                        star_psi),
+            phrase("beam stability factor, with F_bE = {} and F_b* = {}", Quantity{critical_psi, "psi"},
+                   Quantity{star_psi, "psi"}),
+            "(1 + F)/1.9 - sqrt(((1 + F)/1.9)^2 - F/0.95), F = F_bE/F_b*",
             resistance::beam_stability(critical_psi, star_psi),
             "",
             "NDS 2018 Eq. 3.3-6"};
@@ -137,7 +138,7 @@ Adjusted adjust_withdrawal(double reference_lb, const model::Basis& basis) {
     Adjusted adjusted{reference_lb, {}};
     apply_method(adjusted, basis);
     apply(adjusted,
-          {"C_M", "wet service factor, withdrawal", stated(basis.moisture.has_value()),
+          {"C_M", phrase("wet service factor, withdrawal"), stated(basis.moisture.has_value()),
            resistance::screw_withdrawal_wet_service(connection_moisture(basis)), "", "NDS 2018 Table 11.3.3"});
     apply_temperature(adjusted, basis);
     return adjusted;
@@ -146,25 +147,26 @@ Adjusted adjust_withdrawal(double reference_lb, const model::Basis& basis) {
 Adjusted adjust_lateral(double reference_lb, const LateralConditions& conditions, const model::Basis& basis) {
     Adjusted adjusted{reference_lb, {}};
     apply_method(adjusted, basis);
-    apply(adjusted, {"C_M", "wet service factor, lateral", stated(basis.moisture.has_value()),
+    apply(adjusted, {"C_M", phrase("wet service factor, lateral"), stated(basis.moisture.has_value()),
                      resistance::lateral_wet_service(connection_moisture(basis), conditions.diameter_in,
                                                      conditions.single_row_or_single_fastener),
                      "", "NDS 2018 Table 11.3.3"});
     apply_temperature(adjusted, basis);
-    apply(adjusted, {"C_g", "group action factor", "", conditions.group_factor, "", "NDS 2018 11.3.6"});
-    apply(adjusted, {"C_Delta", "geometry factor", "", conditions.geometry_factor, "", "NDS 2018 12.5.1"});
-    apply(adjusted, {"C_eg", "end grain factor", conditions.end_grain_factor == 1.0 ? "side grain" : "end grain",
-                     conditions.end_grain_factor, "", "NDS 2018 12.5.2"});
+    apply(adjusted, {"C_g", phrase("group action factor"), "", conditions.group_factor, "", "NDS 2018 11.3.6"});
+    apply(adjusted, {"C_Delta", phrase("geometry factor"), "", conditions.geometry_factor, "", "NDS 2018 12.5.1"});
+    apply(adjusted,
+          {"C_eg", phrase("end grain factor"), conditions.end_grain_factor == 1.0 ? "side grain" : "end grain",
+           conditions.end_grain_factor, "", "NDS 2018 12.5.2"});
     return adjusted;
 }
 
 Adjusted reported_value(double allowable, std::string unit, const model::Basis& basis) {
     Adjusted adjusted{allowable, {}};
     adjusted.steps.push_back(
-        {"R_a", "allowable value, as the report states it", "given", allowable, std::move(unit), "input"});
+        {"R_a", phrase("allowable value, as the report states it"), "given", allowable, std::move(unit), "input"});
     if (basis.method == model::Method::lrfd) {
-        apply(adjusted, {"gamma_L", "allowable value raised by the live load factor to meet a factored demand", "1.6",
-                         live_load_factor, "", "assumption; ASCE 7-16 2.3.1"});
+        apply(adjusted, {"gamma_L", phrase("allowable value raised by the live load factor to meet a factored demand"),
+                         "1.6", live_load_factor, "", "assumption; ASCE 7-16 2.3.1"});
     }
     return adjusted;
 }
@@ -195,12 +197,13 @@ Adjusted adjust_bending(double bending_psi, const LumberShape& shape, const mode
     apply_duration(adjusted, MemberProperty::bending, basis);
     apply_wet_service(adjusted, MemberProperty::bending, bending_psi * size, basis);
     apply_temperature(adjusted, MemberProperty::bending, basis);
-    apply(adjusted, {"C_F", "size factor", shape.size_factor_applies ? "by actual size" : "in the reference value",
-                     size, "", "NDS Supplement 2018 Table 4A"});
+    apply(adjusted,
+          {"C_F", phrase("size factor"), shape.size_factor_applies ? "by actual size" : "in the reference value", size,
+           "", "NDS Supplement 2018 Table 4A"});
     apply_incising(adjusted, MemberProperty::bending, basis);
     apply_lrfd(adjusted, MemberProperty::bending, basis);
     apply(adjusted, stability(adjusted.value, shape, basis));
-    apply(adjusted, {"C_fu", "flat use factor", flat ? "loaded on the wide face" : "loaded on the narrow face",
+    apply(adjusted, {"C_fu", phrase("flat use factor"), flat ? "loaded on the wide face" : "loaded on the narrow face",
                      flat ? resistance::flat_use(shape.breadth_in, shape.depth_in) : 1.0, "", "NDS 2018 4.3.7"});
     return adjusted;
 }
@@ -210,10 +213,11 @@ Adjusted adjust_shear(double shear_psi, const model::Basis& basis) {
 }
 
 std::vector<Step> allowable_shear_steps(double shear_psi, const Adjusted& adjusted) {
-    std::vector<Step> steps = {{"F_v", "reference shear value", "given", shear_psi, "psi", "NDS Supplement 2018"}};
+    std::vector<Step> steps = {
+        {"F_v", phrase("reference shear value"), "given", shear_psi, "psi", "NDS Supplement 2018"}};
     append(steps, adjusted.steps);
     steps.push_back(
-        {"F_v'", "allowable shear", "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+        {"F_v'", phrase("allowable shear"), "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
     return steps;
 }
 

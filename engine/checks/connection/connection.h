@@ -20,13 +20,16 @@ struct HolderWood {
     double specific_gravity = 0.0;
     double modulus_psi = 0.0;
     /// Set where the file does not describe that wood (a ledger's or a beam's): what it is taken as.
-    std::string assumption;
+    format::Phrase assumption;
 };
 
 struct EndPlace {
     std::size_t index = 0;  ///< among the demand's holds
     const demand::Hold* hold = nullptr;
     model::Member member;
+    model::PartId part;        ///< the held member at what holds it, or its end that nothing holds
+    model::PartId held_by;     ///< a member, a ledger or a beam; a joist not described where there is nothing
+    bool unsupported = false;  ///< nothing is described there
     const catalog::MemberMaterial* wood = nullptr;  ///< of the held member
     HolderWood holder;
     bool on_beam = false;  ///< the member lies on it: pressed down, it bears, whatever the connection
@@ -41,8 +44,8 @@ inline constexpr double no_couple_lb_in = 1.0;
 [[nodiscard]] const demand::HoldForces& forces_at(const CheckInput& input, const EndPlace& place, std::size_t state);
 
 /// The state in which `quantity(const demand::HoldForces&)` is largest; the first of equal ones.
-template <class Quantity>
-[[nodiscard]] demand::Worst worst_at(const CheckInput& input, const EndPlace& place, Quantity&& quantity) {
+template <class Value>
+[[nodiscard]] demand::Worst worst_at(const CheckInput& input, const EndPlace& place, Value&& quantity) {
     demand::Worst worst{quantity(forces_at(input, place, 0)), 0};
     for (std::size_t state = 1; state < input.demand.framing->states.size(); ++state) {
         const double value = quantity(forces_at(input, place, state));
@@ -51,29 +54,32 @@ template <class Quantity>
     return worst;
 }
 
-/// Subject, link and the governing state's direction set. `by` names what joins the two.
-[[nodiscard]] CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size_t state, std::string by);
+/// Part, link and the governing state's direction set. `by` names what joins the two.
+[[nodiscard]] CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size_t state,
+                                     format::Phrase by);
 /// The forces of one state there, as steps.
 [[nodiscard]] std::vector<Step> force_steps(const demand::HoldForces& forces);
 
 /// Uses of one group load the same wood or metal one instead of another; the groups add up.
-enum class UseGroup { sheared, sideways, drawn };
+enum class UseGroup { shear, lateral, withdrawal };
 
 struct EndUse {
-    std::string symbol, meaning, formula;
+    std::string symbol;
+    format::Phrase meaning;
+    std::string formula;
     double force = 0.0;      ///< >= 0
     double allowable = 0.0;  ///< 0: nothing resists it
     std::string unit = "lb";
-    UseGroup group = UseGroup::sheared;
-    std::string why = {};  ///< where nothing resists it: the sentence that says so, and what would
+    UseGroup group = UseGroup::shear;
+    format::Phrase why = {};  ///< where nothing resists it: the sentence that says so, and what would
 };
 
 struct EndStrength {
-    std::string by;           ///< what joins the two, for the link
+    format::Phrase by;        ///< what joins the two, for the link
     std::string clause;       ///< empty: the check's own
     std::vector<Step> steps;  ///< from the connection's dimensions to its values
-    std::string missing;      ///< evidence the file does not give; empty: nothing
-    std::string note;
+    format::Phrase missing;   ///< evidence the file does not give; empty: nothing
+    format::Phrase note;
     std::function<std::vector<EndUse>(const demand::HoldForces&)> uses;
 };
 

@@ -1,4 +1,4 @@
-// Boards fastened to the joists hold their tops against moving sideways. The whole push is set against the fasteners of
+// Boards fastened to the joists hold the joists' tops laterally. The whole load is set against the fasteners of
 // the boards that cross one joist within the plate's extent: boards beyond it and other joists are not counted.
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
@@ -6,8 +6,6 @@
 #include "demand/worst.h"
 #include "model/placement.h"
 #include "resistance/wood/single_shear.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -17,6 +15,7 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
 using model::DeckingFastening;
 
 /// Something loaded meets a joist or a rim: an anchor stands in it, or it holds the end of a block.
@@ -54,22 +53,24 @@ std::optional<double> board_gravity(const catalog::Resolved& resolved) {
 }
 
 /// Of one fastener, with its steps; or what is missing.
-struct Hold {
+struct FastenerValue {
     double value_lb = 0.0;
     std::vector<Step> steps;
-    std::string missing;
+    format::Phrase missing;
 };
 
-Hold reported(const DeckingFastening& fastening, const model::Basis& basis) {
+FastenerValue reported(const DeckingFastening& fastening, const model::Basis& basis) {
     if (!(fastening.lateral_lb > 0.0)) {
         return {
-            0.0, {}, "No standard gives a lateral value for these boards: state that of one fastener, and its report."};
+            0.0,
+            {},
+            phrase("No standard gives a lateral value for these boards. Give that of one fastener, with its report.")};
     }
     const Adjusted adjusted = reported_value(fastening.lateral_lb, "lb", basis);
     return {adjusted.value, adjusted.steps, {}};
 }
 
-Hold computed(const catalog::Resolved& resolved, const DeckingFastening& fastening, double gravity) {
+FastenerValue computed(const catalog::Resolved& resolved, const DeckingFastening& fastening, double gravity) {
     resistance::WoodToWood connection;
     connection.diameter_in = fastening.diameter_in;
     connection.root_diameter_in = 0.78 * fastening.diameter_in;  // nail or screw is not said: as a screw's, from memory
@@ -83,24 +84,29 @@ Hold computed(const catalog::Resolved& resolved, const DeckingFastening& fasteni
     LateralConditions conditions;
     conditions.diameter_in = fastening.diameter_in;
     const Adjusted adjusted = adjust_lateral(reference.value_lb, conditions, resolved.detail.basis);
-    Hold hold{
+    FastenerValue value{
         adjusted.value,
-        {{"D", "diameter; root taken as 0.78 D", "given", fastening.diameter_in, "in", "input"},
-         {"p", "penetration into the joist", "length less the board's thickness", reference.penetration_in, "in", ""},
-         {"Z", "reference lateral value, one fastener",
-          fmt::format("least of the yield modes: {}", resistance::name(reference.mode)), reference.value_lb, "lb",
-          "NDS 2018 12.3.1"}},
+        {{"D", phrase("diameter, root taken as 0.78 D"), "given", fastening.diameter_in, "in", "input"},
+         {"p", phrase("penetration into the joist"), "length less the board's thickness", reference.penetration_in,
+          "in", ""},
+         {"Z", phrase("reference lateral value, one fastener, mode {} governs", resistance::name(reference.mode)),
+          "least of the yield modes", reference.value_lb, "lb", "NDS 2018 12.3.1"}},
         {}};
-    append(hold.steps, adjusted.steps);
-    return hold;
+    append(value.steps, adjusted.steps);
+    return value;
 }
 
-Hold hold_of(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
+FastenerValue fastener_value(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
     constexpr double thickest_in = 0.25;
     const bool wood = on_deck(resolved).decking && on_deck(resolved).decking->kind == catalog::DeckingKind::wood;
     if (!wood) return reported(fastening, resolved.detail.basis);
     if (fastening.diameter_in >= thickest_in) {
-        return {0.0, {}, "Fasteners of boards of 1/4 in and more are not worked out here."};
+        return {
+            0.0,
+            {},
+            phrase("Deck-board fasteners of {} and more are not covered. Give the lateral value of one fastener, with "
+                   "its report.",
+                   format::Quantity{thickest_in, "in"})};
     }
     const std::optional<double> gravity = board_gravity(resolved);
     return gravity ? computed(resolved, fastening, *gravity) : reported(fastening, resolved.detail.basis);
@@ -109,10 +115,10 @@ Hold hold_of(const catalog::Resolved& resolved, const DeckingFastening& fastenin
 CheckResult boards(const CheckInput& input, const DeckingFastening& fastening) {
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return input.demand.cases.at(state.load_case).push_lb; });
-    const Hold one = hold_of(input.resolved, fastening);
+    const FastenerValue one = fastener_value(input.resolved, fastening);
     CheckResult result;
-    result.subject = "boards";
-    result.link = Link{"joists", "boards", "fasteners of the boards"};
+    result.part = {model::PartKind::boards};
+    result.link = link_between({model::PartKind::joist}, result.part, phrase("deck-board fasteners"));
     if (!one.missing.empty()) {
         lacks_evidence(result, one.missing);
         return result;
@@ -121,15 +127,17 @@ CheckResult boards(const CheckInput& input, const DeckingFastening& fastening) {
     result.demand = worst.value;
     result.capacity = one.value_lb * boards * fastening.per_crossing;
     result.unit = "lb";
-    result.steps = {{"P", "whole horizontal push of the load case", "demand", worst.value, "lb", "demand"}};
+    result.steps = {{"P", phrase("whole lateral load of the load case"), "demand", worst.value, "lb", "demand"}};
     append(result.steps, one.steps);
-    append(result.steps, {{"Z'", "adjusted lateral value, one fastener", "", one.value_lb, "lb", ""},
-                          {"n_b", "boards that cross a joist within the plate's extent", "at least one",
+    append(result.steps, {{"Z'", phrase("adjusted lateral value, one fastener"), "", one.value_lb, "lb", ""},
+                          {"n_b", phrase("boards that cross a joist within the plate's extent"), "at least one",
                            static_cast<double>(boards), "", "common practice"},
-                          {"n", "fasteners where a board crosses a joist", "given",
+                          {"n", phrase("fasteners where a board crosses a joist"), "given",
                            static_cast<double>(fastening.per_crossing), "", "input"}});
     conclude(result);
-    result.note = "The boards of one joist beside the plate alone; how the boards pass the push on is not computed.";
+    result.note = phrase(
+        "Counts the boards over one joist beside the plate. How the boards carry the load on is not "
+        "computed.");
     return result;
 }
 
@@ -140,11 +148,12 @@ std::vector<CheckResult> deck_sideways(const CheckInput& input) {
     return {boards(input, *decking->fastening)};
 }
 
-const RegisterCheck registered{{"deck-sideways", "Sideways hold by the boards", "NDS 2018 12.3",
-                                "The whole horizontal push against the fasteners of the boards that cross one joist "
-                                "beside the plate.",
-                                deck_sideways},
-                               {model::MountKind::plate_on_deck}};
+const RegisterCheck registered{
+    {"deck-sideways", phrase("Deck-board fasteners, lateral"), "NDS 2018 12.3",
+     phrase("The whole lateral load against the fasteners of the boards that cross one joist "
+            "beside the plate."),
+     deck_sideways},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

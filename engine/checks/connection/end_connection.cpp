@@ -1,5 +1,5 @@
-// Each place where a loaded member is held must pass its forces on: held down, held up, held across, held from being
-// drawn away and from turning. A force along the member that presses it against its holder loads no fastener.
+// Each place where a loaded member is held must pass its forces on: uplift, downward force, lateral force, withdrawal
+// and couples. A force along the member that presses it against its holder loads no fastener.
 #include "checks/basis/result_parts.h"
 #include "checks/connection/connection.h"
 
@@ -8,6 +8,8 @@
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 bool carries_load(const CheckInput& input, const EndPlace& place) {
     return worst_at(input, place, [](const demand::HoldForces& forces) {
@@ -21,7 +23,7 @@ void add_uses(std::vector<Step>& steps, const std::vector<EndUse>& uses) {
     for (const EndUse& use : uses) {
         if (!(use.allowable > 0.0) && ratio(use) == 0.0) continue;
         steps.push_back({use.symbol, use.meaning, use.formula, use.force, use.unit, "statics"});
-        steps.push_back({use.symbol + "'", "allowable for it", "", use.allowable, use.unit, ""});
+        steps.push_back({use.symbol + "'", phrase("allowable"), "", use.allowable, use.unit, ""});
     }
 }
 
@@ -49,10 +51,22 @@ void conclude_uses(CheckResult& result, const std::vector<EndUse>& uses) {
     } else {
         result.demand = together(uses);
         result.capacity = 1.0;
-        result.steps.push_back({"R", "all together: the largest of each kind, added", "shear + sideways + withdrawal",
-                                result.demand, "", "common practice"});
+        result.steps.push_back({"R", phrase("all together: the largest of each kind, added"),
+                                "shear + lateral + withdrawal", result.demand, "", "common practice"});
     }
     conclude(result);
+}
+
+format::Phrase title_of(const EndPlace& place) {
+    switch (place.hold->kind) {
+        case demand::HoldKind::block_end:
+            return phrase("Block end connection");
+        case demand::HoldKind::joist_to_rim:
+            return phrase("Joist connection to the rim");
+        case demand::HoldKind::joist_support:
+            break;
+    }
+    return phrase("Joist connection to its support");
 }
 
 CheckResult check(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
@@ -60,6 +74,7 @@ CheckResult check(const CheckInput& input, const EndPlace& place, const EndStren
         worst_at(input, place, [&](const demand::HoldForces& forces) { return together(strength.uses(forces)); });
     const demand::HoldForces& forces = forces_at(input, place, worst.state);
     CheckResult result = end_result(input, place, worst.state, strength.by);
+    result.title = title_of(place);
     result.clause = strength.clause;
     result.steps = force_steps(forces);
     append(result.steps, strength.steps);
@@ -74,6 +89,7 @@ CheckResult without_evidence(const CheckInput& input, const EndPlace& place, con
     const demand::Worst worst =
         worst_at(input, place, [](const demand::HoldForces& forces) { return std::abs(forces.up_lb); });
     CheckResult result = end_result(input, place, worst.state, strength.by);
+    result.title = title_of(place);
     result.clause = strength.clause;
     result.steps = force_steps(forces_at(input, place, worst.state));
     lacks_evidence(result, strength.missing);
@@ -100,11 +116,11 @@ std::vector<CheckResult> member_end_connection(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"member-end-connection", "Connection of a member's end to what holds it",
-                                "IRC 2021 R507.10.1; NDS 2018 12.3, 12.5",
-                                "Uplift, download, sideways force, withdrawal, torque and moment at each place where a "
-                                "block or joist is held, against what joins it there.",
-                                member_end_connection}};
+const RegisterCheck registered{
+    {"member-end-connection", phrase("Block end connection"), "IRC 2021 R507.10.1; NDS 2018 12.3, 12.5",
+     phrase("Uplift, downward force, lateral force, withdrawal, torque and moment where a block or "
+            "joist is supported, against its connection there."),
+     member_end_connection}};
 
 }  // namespace
 }  // namespace toehold::checks

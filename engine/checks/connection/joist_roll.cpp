@@ -9,6 +9,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 /// A couple at a hold: about the joist's axis, or, where a joist's end keeps a rim square, about the rim's.
 struct Roll {
     double demand::HoldForces::*couple = nullptr;
@@ -25,9 +27,9 @@ std::vector<Roll> rolls_at(const EndPlace& place) {
 }
 
 void name_rim(CheckResult& result, const EndPlace& place) {
-    const std::string joist = model::subject(place.member);
-    result.subject = place.hold->to + " at " + joist;
-    result.link = Link{place.hold->to, joist, result.link->by};
+    const model::PartId joist = model::part_of(place.member);
+    result.part = model::held_at(place.held_by, joist);
+    result.link = link_between(place.held_by, joist, result.link.value().by);
 }
 
 CheckResult roll(const CheckInput& input, const EndPlace& place, const Roll& roll, const demand::Worst& worst) {
@@ -43,31 +45,35 @@ CheckResult roll(const CheckInput& input, const EndPlace& place, const Roll& rol
     one.*roll.couple = 1.0;
     const double capacity = capacity_alone(strength, one);
     result.steps = strength.steps;
-    result.steps.push_back({"T", roll.of_rim ? "couple about the rim's axis" : "couple about the joist's axis",
-                            "framing", worst.value, "lb in", "demand"});
+    result.steps.push_back(
+        {"T", roll.of_rim ? phrase("couple about the rim's axis") : phrase("couple about the joist's axis"), "framing",
+         worst.value, "lb in", "demand"});
     if (!(capacity > 0.0)) {
-        nothing_resists(result, worst.value, "lb in",
-                        "Nothing here keeps it from rolling: use a connection with a couple (two or more fasteners "
-                        "spread over the depth, or hardware on both sides), or a block square to it beside the base.");
+        nothing_resists(
+            result, worst.value, "lb in",
+            phrase("Nothing resists rolling here. Use two or more fasteners spread over the depth, hardware "
+                   "on both sides, or a block square to it beside the base."));
         return result;
     }
-    result.steps.push_back({"T'", "couple the connection takes when nothing else loads it", "", capacity, "lb in", ""});
+    result.steps.push_back(
+        {"T'", phrase("allowable couple of the connection, no other force on it"), "", capacity, "lb in", ""});
     result.demand = worst.value;
     result.capacity = capacity;
     result.unit = "lb in";
     conclude(result);
-    result.note = "The couple alone; with the other forces there it is in the check of the connection.";
+    result.note = phrase("The couple alone. The check of the connection adds the other forces there.");
     return result;
 }
 
 CheckResult unstable(const CheckInput& input) {
     CheckResult result;
-    result.subject = "framing";
-    result.link = Link{"joists", "supports of the joists", "nothing that resists"};
+    result.part = {model::PartKind::framing};
+    result.link = link_between({model::PartKind::joist}, {model::PartKind::joist, {}, model::PartPiece::supports},
+                               phrase("no resistance"));
     double push_lb = 0.0;
     for (const demand::LoadCase& load_case : input.demand.cases) push_lb = std::max(push_lb, load_case.push_lb);
     nothing_resists(result, push_lb, "lb",
-                    "The framing cannot carry the push: " + input.demand.framing->unstable + ".");
+                    phrase("The framing cannot carry the load: {}.", input.demand.framing->unstable));
     return result;
 }
 
@@ -84,10 +90,14 @@ std::vector<CheckResult> joist_roll(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"joist-roll", "Rolling of the joist or rim", "IRC 2021 R507.10.1; NDS 2018 12.3",
-                                "The couple that rolls a joist or a rim about its own length against the connections "
-                                "at its supports and at what it meets.",
-                                joist_roll}};
+const RegisterCheck registered{
+    {"joist-roll",
+     phrase("Joist or rim roll"),
+     "IRC 2021 R507.10.1; NDS 2018 12.3",
+     phrase("The couple that rolls a joist or a rim about its length against the connections at "
+            "its supports and at what it meets."),
+     joist_roll,
+     {"member-end-connection"}}};
 
 }  // namespace
 }  // namespace toehold::checks

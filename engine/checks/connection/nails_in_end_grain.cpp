@@ -7,8 +7,6 @@
 #include "resistance/wood/connection_factors.h"
 #include "resistance/wood/single_shear.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -16,6 +14,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+using format::Quantity;
 using model::EndGrainFasteners;
 
 /// From here up NDS 2018 12.5.1 sets distances and 11.3.6 a group factor.
@@ -45,7 +45,7 @@ resistance::SingleShear reference_value(const EndPlace& place, const EndGrainFas
 /// Z', and why there is none.
 struct Lateral {
     double value_lb = 0.0;
-    std::string why;
+    format::Phrase why;
     std::vector<Step> steps;
 };
 
@@ -56,26 +56,28 @@ Lateral lateral(const catalog::Resolved& resolved, const EndPlace& place, const 
     conditions.single_row_or_single_fastener = fasteners.count == 1;
     conditions.end_grain_factor = resistance::lateral_end_grain();
     const Adjusted adjusted = adjust_lateral(reference.value_lb, conditions, resolved.detail.basis);
-    Lateral lateral{adjusted.value,
-                    {},
-                    {{"D", are_screws(fasteners) ? "screw diameter; root taken as 0.78 D" : "nail diameter", "given",
-                      fasteners.diameter_in, "in", "input"},
-                     {"p", "penetration into the member, tip included", "length less the holder's width",
-                      reference.penetration_in, "in", ""},
-                     {"Z", "reference lateral value, one fastener",
-                      fmt::format("least of the yield modes: {}", resistance::name(reference.mode)), reference.value_lb,
-                      "lb", "NDS 2018 12.3.1"}}};
+    Lateral lateral{
+        adjusted.value,
+        {},
+        {{"D", are_screws(fasteners) ? phrase("screw diameter, root taken as 0.78 D") : phrase("nail diameter"),
+          "given", fasteners.diameter_in, "in", "input"},
+         {"p", phrase("penetration into the member, tip included"), "length less the width of the support",
+          reference.penetration_in, "in", ""},
+         {"Z", phrase("reference lateral value, one fastener, mode {} governs", resistance::name(reference.mode)),
+          "least of the yield modes", reference.value_lb, "lb", "NDS 2018 12.3.1"}}};
     append(lateral.steps, adjusted.steps);
-    lateral.steps.push_back(
-        {"Z'", "adjusted lateral value", "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+    lateral.steps.push_back({"Z'", phrase("adjusted lateral value"), "Z times every factor", adjusted.value, "lb",
+                             "NDS 2018 Table 11.3.1"});
     if (fasteners.spread_in > place.member.depth_in) {
         lateral.value_lb = 0.0;
-        lateral.why = "The fasteners' spread is larger than the member is deep: some miss it.";
+        lateral.why = phrase(
+            "The spread of the fasteners, {}, exceeds the member's depth, {}: some miss it. Reduce the "
+            "spread.",
+            Quantity{fasteners.spread_in, "in"}, Quantity{place.member.depth_in, "in"});
     } else if (!(reference.value_lb > 0.0)) {
-        lateral.why = fmt::format(
-            "The fasteners enter the member {:.4g} in, less than the {:.4g} in (6 D) the standard asks for: use longer "
-            "ones.",
-            reference.penetration_in, reference.minimum_penetration_in);
+        lateral.why =
+            phrase("Penetration {} is below the minimum of {} (6 D). Use longer fasteners.",
+                   Quantity{reference.penetration_in, "in"}, Quantity{reference.minimum_penetration_in, "in"});
     }
     return lateral;
 }
@@ -86,16 +88,20 @@ std::vector<EndUse> uses(const demand::HoldForces& forces, const EndGrainFastene
     const double outermost_lb =
         std::hypot(forces.up_lb, forces.across_lb) / fasteners.count + std::abs(forces.torque_lb_in) * per_couple;
     std::vector<EndUse> all{
-        {"P", "force across the outermost fastener", "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", outermost_lb,
-         lateral.value_lb, "lb", UseGroup::sheared, lateral.why},
-        {"P_a", "force that draws the end away", "", std::max(forces.along_lb, 0.0), 0.0, "lb", UseGroup::drawn,
-         "Fasteners in end grain are given no withdrawal: add hardware that holds the end from being drawn away."},
-        {"M", "moment in the member's upright plane", "", std::abs(forces.turning_lb_in), 0.0, "lb in", UseGroup::drawn,
-         "Fasteners in end grain keep no two members square to each other: add hardware with a pull and a height."}};
+        {"P", phrase("force across the outermost fastener"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", outermost_lb,
+         lateral.value_lb, "lb", UseGroup::shear, lateral.why},
+        {"P_a", phrase("withdrawal force on the end"), "", std::max(forces.along_lb, 0.0), 0.0, "lb",
+         UseGroup::withdrawal,
+         phrase("Fasteners in end grain have no withdrawal value. Add hardware with a withdrawal or tension value.")},
+        {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.turning_lb_in), 0.0, "lb in",
+         UseGroup::withdrawal,
+         phrase("Fasteners in end grain do not resist moment. Add hardware with a tension value and a height.")}};
     if (per_couple > 0.0) return all;
-    all.push_back({"T", "torque about the member's axis", "", std::abs(forces.torque_lb_in), 0.0, "lb in",
-                   UseGroup::sideways,
-                   "One fastener resists no couple about the member's axis: use two or more, spread over its depth."});
+    all.push_back(
+        {"T", phrase("torque about the member's axis"), "", std::abs(forces.torque_lb_in), 0.0, "lb in",
+         UseGroup::lateral,
+         phrase("One fastener does not resist torque about the member's axis. Use two or more, spread over the "
+                "depth.")});
     return all;
 }
 
@@ -103,7 +109,8 @@ EndStrength no_use_on_a_beam(EndStrength strength, const catalog::Resolved& reso
     strength.uses = [nothing = strength_of(resolved, place, std::monostate{})](const demand::HoldForces& forces) {
         std::vector<EndUse> all = nothing.uses(forces);
         for (EndUse& use : all) {
-            use.why = "A joist that lies on a beam turns no end grain to it: describe toe-nails or hardware instead.";
+            use.why =
+                phrase("A joist that bears on a beam has no end grain against it. Specify toe-nails or hardware.");
         }
         return all;
     };
@@ -114,21 +121,24 @@ EndStrength no_use_on_a_beam(EndStrength strength, const catalog::Resolved& reso
 
 EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const EndGrainFasteners& fasteners) {
     EndStrength strength;
-    strength.by =
-        fmt::format("{} {} {:.4g} in x {:.4g} in into end grain", fasteners.count,
-                    are_screws(fasteners) ? "wood screws" : "nails", fasteners.diameter_in, fasteners.length_in);
+    strength.by = are_screws(fasteners)
+                      ? phrase("{} wood screws {} x {}, into end grain", fasteners.count,
+                               Quantity{fasteners.diameter_in, "in"}, Quantity{fasteners.length_in, "in"})
+                      : phrase("{} nails {} x {}, into end grain", fasteners.count,
+                               Quantity{fasteners.diameter_in, "in"}, Quantity{fasteners.length_in, "in"});
     strength.clause = "NDS 2018 12.3, 12.5.2";
     if (place.on_beam) return no_use_on_a_beam(std::move(strength), resolved, place);
     if (fasteners.diameter_in >= least_thick_in) {
-        strength.missing =
-            "Fasteners of 1/4 in and more in end grain need spacing, edge and group rules that are not worked out "
-            "here: state hardware with a report, or thinner nails or screws.";
+        strength.missing = phrase(
+            "Fasteners of {} and more in end grain are not covered. Use smaller nails or screws, or hardware with a "
+            "report.",
+            Quantity{least_thick_in, "in"});
         return strength;
     }
     Lateral value = lateral(resolved, place, fasteners);
     strength.steps = std::move(value.steps);
-    strength.note = "Lateral load only; fasteners in end grain are given no withdrawal.";
-    if (!place.holder.assumption.empty()) strength.note += " " + place.holder.assumption;
+    strength.note = sentences(phrase("Lateral load only: fasteners in end grain have no withdrawal value."),
+                              place.holder.assumption);
     strength.uses = [fasteners, value](const demand::HoldForces& forces) { return uses(forces, fasteners, value); };
     return strength;
 }

@@ -4,23 +4,22 @@
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
 using model::ReportedConnector;
 
 /// What the report allows, raised to meet the demand's method. lb.
 struct Allowed {
-    double line_up = 0.0, line_down = 0.0, sideways = 0.0, pull = 0.0;
+    double line_up = 0.0, line_down = 0.0, lateral = 0.0, tension = 0.0;
 };
 
-EndUse against(std::string symbol, std::string meaning, double force_lb, double allowable_lb, UseGroup group) {
-    std::string why = fmt::format("The connector is given no value for this force ({}).", meaning);
+EndUse against(std::string symbol, format::Phrase meaning, double force_lb, double allowable_lb, UseGroup group) {
+    format::Phrase why = phrase("The connector has no value for this force: {}. Give it, with its report.", meaning);
     return {std::move(symbol), std::move(meaning), "", force_lb, allowable_lb, "lb", group, std::move(why)};
 }
 
@@ -31,27 +30,30 @@ std::vector<EndUse> uses(const demand::HoldForces& forces, const ReportedConnect
     const double edge_lb = has_height ? std::abs(forces.turning_lb_in) / connector.height_in : 0.0;
     const double half_lb = 0.5 * forces.up_lb;
     std::vector<EndUse> all{
-        against("R_u", "up on one line: R_v/2 + T/arm", std::max({half_lb + pair_lb, half_lb - pair_lb, 0.0}),
-                allowed.line_up, UseGroup::sheared),
-        against("R_s", "sideways, across the member", std::abs(forces.across_lb), allowed.sideways, UseGroup::sideways),
-        against("R_p", "drawn away along the member: P_a + M/height", std::max(forces.along_lb, 0.0) + edge_lb,
-                allowed.pull, UseGroup::drawn)};
+        against("R_u", phrase("uplift on one line: R_v/2 + T/arm"),
+                std::max({half_lb + pair_lb, half_lb - pair_lb, 0.0}), allowed.line_up, UseGroup::shear),
+        against("R_s", phrase("lateral, across the member"), std::abs(forces.across_lb), allowed.lateral,
+                UseGroup::lateral),
+        against("R_p", phrase("tension along the member: P_a + M/height"), std::max(forces.along_lb, 0.0) + edge_lb,
+                allowed.tension, UseGroup::withdrawal)};
     if (!on_beam) {
-        all.push_back(against("R_d", "down on the other line: T/arm - R_v/2",
+        all.push_back(against("R_d", phrase("downward on the other line: T/arm - R_v/2"),
                               std::max({-half_lb - pair_lb, pair_lb - half_lb, 0.0}), allowed.line_down,
-                              UseGroup::sheared));
+                              UseGroup::shear));
     }
     if (!has_arm) {
-        all.push_back({"T", "torque about the member's axis", "", std::abs(forces.torque_lb_in), 0.0, "lb in",
-                       UseGroup::sideways,
-                       "The connector resists no couple about the member's axis: use hardware on both sides of it, and "
-                       "state the distance between its two lines."});
+        all.push_back(
+            {"T", phrase("torque about the member's axis"), "", std::abs(forces.torque_lb_in), 0.0, "lb in",
+             UseGroup::lateral,
+             phrase("The connector does not resist torque about the member's axis. Use hardware on both sides and "
+                    "give the distance between its two lines.")});
     }
     if (!has_height) {
-        all.push_back({"M", "moment in the member's upright plane", "", std::abs(forces.turning_lb_in), 0.0, "lb in",
-                       UseGroup::drawn,
-                       "The connector does not keep the two members square to each other: use hardware with a value "
-                       "for being drawn away, and state the height over which it acts."});
+        all.push_back(
+            {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.turning_lb_in), 0.0, "lb in",
+             UseGroup::withdrawal,
+             phrase("The connector does not resist moment. Use hardware with a tension value and give the height "
+                    "over which it acts.")});
     }
     return all;
 }
@@ -64,12 +66,13 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     const Allowed allowed{0.5 * raised(connector.uplift_lb), 0.5 * raised(connector.down_lb),
                           raised(connector.lateral_lb), raised(connector.pull_lb)};
     EndStrength strength;
-    strength.by = connector.name.empty() ? "reported connector" : connector.name;
+    strength.by = connector.name.empty() ? phrase("reported connector") : format::verbatim(connector.name);
     strength.clause = connector.report.empty() ? "report not named" : "report: " + connector.report;
     const char* source = basis.method == model::Method::lrfd ? "the report's, times 1.6" : "the report's";
-    strength.steps = {{"U", "uplift of the whole end", source, 2.0 * allowed.line_up, "lb", "input"},
-                      {"G", "download of the whole end", source, 2.0 * allowed.line_down, "lb", "input"},
-                      {"a", "between the two lines of connectors", "given", connector.couple_arm_in, "in", "input"}};
+    strength.steps = {
+        {"U", phrase("uplift on the whole end"), source, 2.0 * allowed.line_up, "lb", "input"},
+        {"G", phrase("downward force on the whole end"), source, 2.0 * allowed.line_down, "lb", "input"},
+        {"a", phrase("distance between the two lines of connectors"), "given", connector.couple_arm_in, "in", "input"}};
     strength.uses = [connector, allowed, on_beam = place.on_beam](const demand::HoldForces& forces) {
         return uses(forces, connector, allowed, on_beam);
     };

@@ -8,14 +8,14 @@
 #include "resistance/wood/withdrawal.h"
 #include "resistance/wood/yield_limit.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <numbers>
 
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+using format::Quantity;
 using model::SideAngles;
 using Kind = model::SideAngles::Kind;
 
@@ -117,22 +117,18 @@ double least_edge_in(const SideAngles& angles) {
                : resistance::loaded_edge_in(angles.diameter_in);
 }
 
-std::string why_none(const SideAngles& angles, const AngleLeg& leg) {
-    if (penetration_in(angles, leg) + rounding_in < least_penetration_in(angles)) {
-        return fmt::format(
-            "The fasteners of the {} enter the wood {:.4g} in, less than the {:.4g} in the standard asks for.",
-            leg.name, penetration_in(angles, leg), least_penetration_in(angles));
-    }
-    if (leg.edge_in + rounding_in < least_edge_in(angles)) {
-        return fmt::format(
-            "The outermost fastener of the {} stands {:.4g} in from the wood's edge; 4 D = {:.4g} in is the least.",
-            leg.name, leg.edge_in, least_edge_in(angles));
-    }
-    if (leg.edge_in <= 0.0) return "The fasteners of the " + leg.name + " spread past the wood's edge.";
-    if (placement_factor(angles, leg) <= 0.0) {
-        return "In the " + leg.name +
-               " spacing (3 D) or distance to the wood's end (3.5 D) is below the least permitted.";
-    }
+format::Phrase why_none(const SideAngles& angles, const AngleLeg& leg) {
+    if (penetration_in(angles, leg) + rounding_in < least_penetration_in(angles))
+        return phrase("Penetration {} is below the minimum of {}, {}. Use longer fasteners.",
+                      Quantity{penetration_in(angles, leg), "in"}, Quantity{least_penetration_in(angles), "in"},
+                      leg.name);
+    if (leg.edge_in <= 0.0)
+        return phrase("The fasteners spread past the wood's edge, {}. Reduce their spacing.", leg.name);
+    if (leg.edge_in + rounding_in < least_edge_in(angles))
+        return phrase("Edge distance {} of the outermost fastener is below the minimum of {} (4 D), {}.",
+                      Quantity{leg.edge_in, "in"}, Quantity{least_edge_in(angles), "in"}, leg.name);
+    if (placement_factor(angles, leg) <= 0.0)
+        return phrase("Spacing is below 3 D or end distance is below 3.5 D, {}.", leg.name);
     return {};
 }
 
@@ -156,22 +152,24 @@ LegValue leg_lateral(const SideAngles& angles, const catalog::Metal& metal, cons
     const resistance::ModeValue reference = reference_lateral(angles, metal, leg);
     const Adjusted adjusted = adjust(angles, metal, leg, reference.value_lb, basis);
     value.value_lb = adjusted.value;
-    value.steps = {{"p_" + leg.mark, "penetration into the wood, " + leg.name,
+    value.steps = {{"p_" + leg.mark, phrase("penetration into the wood, {}", leg.name),
                     angles.kind == Kind::bolt ? "through it" : "length less the angle's thickness",
                     penetration_in(angles, leg), "in", ""},
-                   {"Z_" + leg.mark, "reference lateral value, " + leg.name,
-                    fmt::format("least of the yield modes: {}", resistance::name(reference.mode)), reference.value_lb,
-                    "lb", "NDS 2018 12.3.1"}};
+                   {"Z_" + leg.mark,
+                    phrase("reference lateral value, {}, mode {} governs", leg.name, resistance::name(reference.mode)),
+                    "least of the yield modes", reference.value_lb, "lb", "NDS 2018 12.3.1"}};
     append(value.steps, adjusted.steps);
-    value.steps.push_back({"Z_" + leg.mark + "'", "adjusted lateral value, " + leg.name, "Z times every factor",
-                           adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+    value.steps.push_back({"Z_" + leg.mark + "'", phrase("adjusted lateral value, {}", leg.name),
+                           "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
     return value;
 }
 
 LegValue leg_withdrawal(const SideAngles& angles, const AngleLeg& leg, const model::Basis& basis) {
     LegValue value;
     if (angles.kind == Kind::bolt) {
-        value.why = "A pull on the angles' bolts is not worked out: their washers are not described.";
+        value.why = phrase(
+            "Tension on the bolts of angles is not covered: their washers are not specified. Use screws or "
+            "hardware with a report.");
         return value;
     }
     value.why = why_none(angles, leg);
@@ -183,13 +181,14 @@ LegValue leg_withdrawal(const SideAngles& angles, const AngleLeg& leg, const mod
                                                            angles.thickness_in, leg.reach_in);
     const Adjusted adjusted = adjust_withdrawal(per_in * held_in, basis);
     value.value_lb = adjusted.value;
-    if (!(held_in > 0.0)) value.why = "No thread of the fasteners of the " + leg.name + " lies in the wood.";
-    value.steps = {{"W_" + leg.mark, "reference withdrawal value, " + leg.name, "", per_in, "lb/in",
+    if (!(held_in > 0.0))
+        value.why = phrase("No thread of the fasteners is in the wood, {}. Use longer fasteners.", leg.name);
+    value.steps = {{"W_" + leg.mark, phrase("reference withdrawal value, {}", leg.name), "", per_in, "lb/in",
                     lag ? "NDS 2018 Eq. 12.2-1" : "NDS 2018 Eq. 12.2-2"},
-                   {"p_t", "thread in the wood, tip excluded", "", held_in, "in", "NDS 2018 12.2"}};
+                   {"p_t", phrase("thread in the wood, tip excluded"), "", held_in, "in", "NDS 2018 12.2"}};
     append(value.steps, adjusted.steps);
-    value.steps.push_back({"W_" + leg.mark + "'", "adjusted withdrawal value, one fastener", "W p_t times every factor",
-                           adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+    value.steps.push_back({"W_" + leg.mark + "'", phrase("adjusted withdrawal value, one fastener"),
+                           "W p_t times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
     return value;
 }
 

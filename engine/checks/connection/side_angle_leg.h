@@ -14,7 +14,7 @@
 namespace toehold::checks {
 
 struct AngleLeg {
-    std::string name;               ///< `member's leg`, `holder's leg`
+    format::Phrase name;            ///< `member leg`, `support leg`
     std::string mark;               ///< of its symbols: `m`, `h`
     double specific_gravity = 0.0;  ///< of the wood
     double modulus_psi = 0.0;       ///< of the wood
@@ -25,7 +25,7 @@ struct AngleLeg {
 
 struct LegValue {
     double value_lb = 0.0;  ///< adjusted, one fastener; 0: none may be used
-    std::string why;        ///< where it is 0
+    format::Phrase why;     ///< where it is 0
     std::vector<Step> steps;
 };
 

@@ -11,14 +11,14 @@
 #include "checks/connection/connection.h"
 #include "checks/connection/side_angle_leg.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+using format::Quantity;
 using model::SideAngles;
 
 /// An angle's leg lifts at the corner and presses at its tip, taken as far beyond the fastener as the corner is before
@@ -30,7 +30,7 @@ struct AngleValues {
     double member_pull_lb = 0.0, holder_pull_lb = 0.0;
     double per_couple = 0.0;  ///< force on the outermost fastener of one leg, 1/in
     double width_in = 0.0, depth_in = 0.0;
-    std::string why_member, why_holder, why_member_pull, why_holder_pull;
+    format::Phrase why_member, why_holder, why_member_pull, why_holder_pull;
 };
 
 double line_in(const SideAngles& angles) { return angles.spacing_in * (angles.per_leg - 1); }
@@ -38,8 +38,8 @@ double line_in(const SideAngles& angles) { return angles.spacing_in * (angles.pe
 AngleLeg member_leg(const EndPlace& place, const SideAngles& angles) {
     // A bolt goes through both angles: each has half the wood.
     const bool shared = angles.kind == SideAngles::Kind::bolt && angles.sides == 2;
-    return {"member's leg",
-            "m",
+    return {phrase("member leg"),
+            phrase("m"),
             place.wood->species.specific_gravity,
             place.wood->grade.modulus_psi,
             shared ? 0.5 * place.member.width_in : place.member.width_in,
@@ -51,8 +51,8 @@ AngleLeg member_leg(const EndPlace& place, const SideAngles& angles) {
 AngleLeg holder_leg(const EndPlace& place, const SideAngles& angles) {
     const double top_in = 0.5 * (place.member.depth_in - line_in(angles));
     const double bottom_in = place.holder.depth_in - 0.5 * (place.member.depth_in + line_in(angles));
-    return {"holder's leg",
-            "h",
+    return {phrase("support leg"),
+            phrase("h"),
             place.holder.specific_gravity,
             place.holder.modulus_psi,
             place.holder.width_in,
@@ -81,53 +81,72 @@ std::vector<EndUse> uses(const demand::HoldForces& forces, const SideAngles& ang
     const double holder_lb = outermost_lb({one_angle_lb, eccentric, across_lb}, angles, values.per_couple);
     const double pull_lb = prying * (drawn_lb + turning / (0.5 * values.depth_in));
     std::vector<EndUse> all{
-        {"P_m", "force across the outermost fastener of the member's leg",
+        {"P_m", phrase("force across the outermost fastener, member leg"),
          "sqrt((V/n)^2 + ((V g + M/s) r_max/sum(r^2) + P_a/(s n))^2), V = R_v/s + T/b", member_lb, values.member_leg_lb,
-         "lb", UseGroup::sheared, values.why_member},
-        {"P_h", "force across the outermost fastener of the holder's leg",
-         "sqrt((V/n)^2 + (V g r_max/sum(r^2) + R_h/n)^2)", holder_lb, values.holder_leg_lb, "lb", UseGroup::sheared,
+         "lb", UseGroup::shear, values.why_member},
+        {"P_h", phrase("force across the outermost fastener, support leg"),
+         "sqrt((V/n)^2 + (V g r_max/sum(r^2) + R_h/n)^2)", holder_lb, values.holder_leg_lb, "lb", UseGroup::shear,
          values.why_holder},
-        {"N_h", "pull on a fastener of the holder's leg", "2 (P_a/(s n) + M/(s d/2)), doubled for prying", pull_lb,
-         values.holder_pull_lb, "lb", UseGroup::drawn, values.why_holder_pull}};
+        {"N_h", phrase("tension on a fastener, support leg"), "2 (P_a/(s n) + M/(s d/2)), doubled for prying", pull_lb,
+         values.holder_pull_lb, "lb", UseGroup::withdrawal, values.why_holder_pull}};
     if (angles.sides == 1) {
-        all.push_back({"N_m", "pull on a fastener of the member's leg", "2 R_h/n, doubled for prying",
-                       prying * across_lb, values.member_pull_lb, "lb", UseGroup::drawn, values.why_member_pull});
-        all.push_back({"T", "torque about the member's axis", "", std::abs(forces.torque_lb_in), 0.0, "lb in",
-                       UseGroup::sideways,
-                       "An angle on one side resists no couple about the member's axis: use one on each side."});
+        all.push_back({"N_m", phrase("tension on a fastener, member leg"), "2 R_h/n, doubled for prying",
+                       prying * across_lb, values.member_pull_lb, "lb", UseGroup::withdrawal, values.why_member_pull});
+        all.push_back(
+            {"T", phrase("torque about the member's axis"), "", std::abs(forces.torque_lb_in), 0.0, "lb in",
+             UseGroup::lateral,
+             phrase("An angle on one side does not resist torque about the member's axis. Use one on each side.")});
     }
     if (!(values.per_couple > 0.0)) {
-        all.push_back({"M_e", "couple in the plane of a leg, force times gauge", "V g + M/s", eccentric + turning, 0.0,
-                       "lb in", UseGroup::sideways,
-                       "One fastener a leg cannot take the couple of the force's distance from it: use two or more."});
+        all.push_back({"M_e", phrase("couple in the plane of a leg, force times gauge"), "V g + M/s",
+                       eccentric + turning, 0.0, "lb in", UseGroup::lateral,
+                       phrase("One fastener a leg does not resist the couple of force times gauge. Use two or more.")});
     }
     return all;
+}
+
+format::Phrase name_of(const SideAngles& angles) {
+    const Quantity diameter{angles.diameter_in, "in"};
+    const int fasteners = angles.per_leg;
+    switch (angles.kind) {
+        case SideAngles::Kind::bolt:
+            return angles.sides == 2 ? phrase("2 steel angles, {} bolts {} a leg", fasteners, diameter)
+                                     : phrase("1 steel angle, {} bolts {} a leg", fasteners, diameter);
+        case SideAngles::Kind::lag_screw:
+            return angles.sides == 2 ? phrase("2 steel angles, {} lag screws {} a leg", fasteners, diameter)
+                                     : phrase("1 steel angle, {} lag screws {} a leg", fasteners, diameter);
+        case SideAngles::Kind::wood_screw:
+            break;
+    }
+    return angles.sides == 2 ? phrase("2 steel angles, {} wood screws {} a leg", fasteners, diameter)
+                             : phrase("1 steel angle, {} wood screws {} a leg", fasteners, diameter);
+}
+
+/// What the strength cannot be found without; empty: nothing.
+format::Phrase missing_for(const EndPlace& place, const SideAngles& angles, bool metal_known) {
+    constexpr double thinnest_in = 0.125;
+    constexpr double rounding_in = 1e-9;
+    if (place.on_beam)
+        return phrase(
+            "Angles between a joist and the beam it bears on are not covered. Give them as hardware with values "
+            "from a report.");
+    if (angles.thickness_in + rounding_in < thinnest_in)
+        return phrase(
+            "The angle is {} thick. Below {} its steel may bend first and is not computed: use a thicker angle, "
+            "or give it as hardware with values from a report.",
+            Quantity{angles.thickness_in, "in"}, Quantity{thinnest_in, "in"});
+    if (!metal_known) return phrase("The metal of the angles is not specified. Give it.");
+    return {};
 }
 
 }  // namespace
 
 EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const SideAngles& angles) {
-    constexpr double thinnest_in = 0.125;
-    constexpr double rounding_in = 1e-9;
-    const char* const kind = angles.kind == SideAngles::Kind::bolt        ? "bolts"
-                             : angles.kind == SideAngles::Kind::lag_screw ? "lag screws"
-                                                                          : "wood screws";
     EndStrength strength;
-    strength.by = fmt::format("{} of steel, {} {:.4g} in {} a leg", angles.sides == 2 ? "2 angles" : "1 angle",
-                              angles.per_leg, angles.diameter_in, kind);
+    strength.by = name_of(angles);
     strength.clause = "NDS 2018 12.2, 12.3, 12.5.1";
     const auto metal = resolved.angle_metals.find(angles.metal);
-    if (place.on_beam) {
-        strength.missing =
-            "Angles between a joist and the beam it lies on are not worked out here: state them as "
-            "hardware with values from a report.";
-    } else if (angles.thickness_in + rounding_in < thinnest_in) {
-        strength.missing =
-            "An angle thinner than 1/8 in may bend before its fasteners are loaded, and its steel is not "
-            "computed here: state it as hardware with values from a report.";
-    } else if (metal == resolved.angle_metals.end()) {
-        strength.missing = "The metal of the angles is not described.";
-    }
+    strength.missing = missing_for(place, angles, metal != resolved.angle_metals.end());
     if (!strength.missing.empty()) return strength;
 
     const model::Basis& basis = resolved.detail.basis;
@@ -148,8 +167,8 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
                              member_w.why,
                              holder_w.why};
     for (const LegValue* value : {&member_z, &holder_z, &holder_w}) append(strength.steps, value->steps);
-    strength.note = "Fasteners only: the steel of the angles is not computed; 1/8 in is asked for.";
-    if (!place.holder.assumption.empty()) strength.note += " " + place.holder.assumption;
+    strength.note =
+        sentences(phrase("Fasteners only: the steel of the angles is not computed."), place.holder.assumption);
     strength.uses = [angles, values](const demand::HoldForces& forces) { return uses(forces, angles, values); };
     return strength;
 }

@@ -7,8 +7,6 @@
 #include "resistance/wood/single_shear.h"
 #include "resistance/wood/withdrawal.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -16,12 +14,14 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+using format::Quantity;
 using model::ToeNails;
 
 struct NailValues {
     double lateral_lb = 0.0, withdrawal_lb = 0.0;  ///< adjusted, one nail
-    double inside_in = 0.0;                        ///< from the member's side to where a nail crosses the holder's face
-    std::string why;
+    double inside_in = 0.0;  ///< from the member's side to where a nail crosses the support's face
+    format::Phrase why;
     std::vector<Step> steps;
 };
 
@@ -46,13 +46,12 @@ void add_lateral(NailValues& values, const ToeNails& nails, const resistance::Si
     const Adjusted adjusted = adjust_lateral(resistance::toe_nail_lateral() * reference.value_lb, conditions, basis);
     values.lateral_lb = adjusted.value;
     append(values.steps,
-           {{"Z", "reference lateral value, one nail",
-             fmt::format("least of the yield modes: {}", resistance::name(reference.mode)), reference.value_lb, "lb",
-             "NDS 2018 12.3.1"},
-            {"C_tn", "toe-nail factor, lateral", "", resistance::toe_nail_lateral(), "", "NDS 2018 12.5.4.2"}});
+           {{"Z", phrase("reference lateral value, one nail, mode {} governs", resistance::name(reference.mode)),
+             "least of the yield modes", reference.value_lb, "lb", "NDS 2018 12.3.1"},
+            {"C_tn", phrase("toe-nail factor, lateral"), "", resistance::toe_nail_lateral(), "", "NDS 2018 12.5.4.2"}});
     append(values.steps, adjusted.steps);
-    values.steps.push_back(
-        {"Z'", "adjusted lateral value", "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+    values.steps.push_back({"Z'", phrase("adjusted lateral value"), "Z times every factor", adjusted.value, "lb",
+                            "NDS 2018 Table 11.3.1"});
 }
 
 /// The standard lifts the wet service factor for toe-nails in withdrawal (12.5.4.1, from memory); it is kept, as for
@@ -63,11 +62,12 @@ void add_withdrawal(NailValues& values, const EndPlace& place, const ToeNails& n
     const Adjusted adjusted = adjust_withdrawal(resistance::toe_nail_withdrawal() * per_in * penetration_in, basis);
     values.withdrawal_lb = adjusted.value;
     append(values.steps,
-           {{"W", "reference withdrawal value", "1380 G^2.5 D", per_in, "lb/in", "NDS 2018 Eq. 12.2-3"},
-            {"C_tn", "toe-nail factor, withdrawal", "", resistance::toe_nail_withdrawal(), "", "NDS 2018 12.5.4.1"}});
+           {{"W", phrase("reference withdrawal value"), "1380 G^2.5 D", per_in, "lb/in", "NDS 2018 Eq. 12.2-3"},
+            {"C_tn", phrase("toe-nail factor, withdrawal"), "", resistance::toe_nail_withdrawal(), "",
+             "NDS 2018 12.5.4.1"}});
     append(values.steps, adjusted.steps);
-    values.steps.push_back({"W'", "adjusted withdrawal value, one nail", "W p times every factor", adjusted.value, "lb",
-                            "NDS 2018 Table 11.3.1"});
+    values.steps.push_back({"W'", phrase("adjusted withdrawal value, one nail"), "W p times every factor",
+                            adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
 }
 
 NailValues nail_values(const catalog::Resolved& resolved, const EndPlace& place, const ToeNails& nails) {
@@ -75,16 +75,14 @@ NailValues nail_values(const catalog::Resolved& resolved, const EndPlace& place,
     const resistance::SingleShear reference = reference_lateral(place, nails);
     NailValues values;
     values.inside_in = at.inside_in;
-    values.steps = {{"D", "nail diameter", "given", nails.diameter_in, "in", "input"},
-                    {"l_s", "bearing length in the member", "L/3", at.side_in, "in", "NDS 2018 Figure 12A"},
-                    {"p", "penetration into the holder", "L cos 30 - L/3, at most the holder's width",
+    values.steps = {{"D", phrase("nail diameter"), "given", nails.diameter_in, "in", "input"},
+                    {"l_s", phrase("bearing length in the member"), "L/3", at.side_in, "in", "NDS 2018 Figure 12A"},
+                    {"p", phrase("penetration into the support"), "L cos 30 - L/3, at most the width of the support",
                      reference.penetration_in, "in", "NDS 2018 Figure 12A"}};
     add_lateral(values, nails, reference, resolved.detail.basis);
     if (!(reference.value_lb > 0.0)) {
-        values.why = fmt::format(
-            "The toe-nails enter the holder {:.4g} in, less than the {:.4g} in (6 D) the standard asks for: use longer "
-            "ones.",
-            reference.penetration_in, reference.minimum_penetration_in);
+        values.why = phrase("Penetration {} of the toe-nails is below the minimum of {} (6 D). Use longer nails.",
+                            Quantity{reference.penetration_in, "in"}, Quantity{reference.minimum_penetration_in, "in"});
         return values;
     }
     add_withdrawal(values, place, nails, reference.penetration_in, resolved.detail.basis);
@@ -105,38 +103,39 @@ double outermost_per_torque(const EndPlace& place, const ToeNails& nails, double
 }
 
 EndUse torque_unresisted(double torque_lb_in) {
-    return {"T",
-            "torque about the member's axis",
-            "",
-            std::abs(torque_lb_in),
-            0.0,
-            "lb in",
-            UseGroup::sideways,
-            "These toe-nails lie too near to each other to resist a couple about the member's axis: use two or more on "
-            "each side, spread over its depth, or hardware on both sides."};
+    return {
+        "T",
+        phrase("torque about the member's axis"),
+        "",
+        std::abs(torque_lb_in),
+        0.0,
+        "lb in",
+        UseGroup::lateral,
+        phrase("These toe-nails are too close together to resist torque about the member's axis. Use two or more on "
+               "each side, spread over the depth, or hardware on both sides.")};
 }
 
 EndUse turning_unresisted(double turning_lb_in) {
-    return {
-        "M",
-        "moment in the member's upright plane",
-        "",
-        std::abs(turning_lb_in),
-        0.0,
-        "lb in",
-        UseGroup::drawn,
-        "Toe-nails are not counted to keep two members square to each other: add hardware with a pull and a height."};
+    return {"M",
+            phrase("moment in the member's vertical plane"),
+            "",
+            std::abs(turning_lb_in),
+            0.0,
+            "lb in",
+            UseGroup::withdrawal,
+            phrase("Toe-nails are not counted on for moment. Add hardware with a tension value and a height.")};
 }
 
 std::vector<EndUse> uses_at_face(const demand::HoldForces& forces, const ToeNails& nails, const NailValues& values,
                                  double per_torque) {
     const double across_lb =
         std::hypot(forces.up_lb, forces.across_lb) / nails.count + std::abs(forces.torque_lb_in) * per_torque;
-    std::vector<EndUse> all{{"P", "force across the outermost nail", "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)",
-                             across_lb, values.lateral_lb, "lb", UseGroup::sheared, values.why},
-                            {"N", "force that draws each nail", "P_a/n", std::max(forces.along_lb, 0.0) / nails.count,
-                             values.withdrawal_lb, "lb", UseGroup::drawn, values.why},
-                            turning_unresisted(forces.turning_lb_in)};
+    std::vector<EndUse> all{
+        {"P", phrase("force across the outermost nail"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", across_lb,
+         values.lateral_lb, "lb", UseGroup::shear, values.why},
+        {"N", phrase("withdrawal force on each nail"), "P_a/n", std::max(forces.along_lb, 0.0) / nails.count,
+         values.withdrawal_lb, "lb", UseGroup::withdrawal, values.why},
+        turning_unresisted(forces.turning_lb_in)};
     if (!(per_torque > 0.0)) all.push_back(torque_unresisted(forces.torque_lb_in));
     return all;
 }
@@ -147,12 +146,12 @@ std::vector<EndUse> uses_on_beam(const demand::HoldForces& forces, const ToeNail
                                  double half_width_in) {
     const int a_side = nails.count / 2;
     const double rolling_lb = a_side > 0 ? std::abs(forces.torque_lb_in) / (half_width_in * a_side) : 0.0;
-    std::vector<EndUse> all{{"P", "force across each nail", "sqrt(R_h^2 + P_a^2)/n",
+    std::vector<EndUse> all{{"P", phrase("force across each nail"), "sqrt(R_h^2 + P_a^2)/n",
                              std::hypot(forces.across_lb, forces.along_lb) / nails.count, values.lateral_lb, "lb",
-                             UseGroup::sheared, values.why},
-                            {"N", "force that draws the most loaded nail", "R_v/n + T/(b/2 n/2)",
+                             UseGroup::shear, values.why},
+                            {"N", phrase("withdrawal force on the most loaded nail"), "R_v/n + T/(b/2 n/2)",
                              std::max(forces.up_lb, 0.0) / nails.count + rolling_lb, values.withdrawal_lb, "lb",
-                             UseGroup::drawn, values.why},
+                             UseGroup::withdrawal, values.why},
                             turning_unresisted(forces.turning_lb_in)};
     if (a_side < 1) all.push_back(torque_unresisted(forces.torque_lb_in));
     return all;
@@ -162,17 +161,23 @@ std::vector<EndUse> uses_on_beam(const demand::HoldForces& forces, const ToeNail
 
 EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const ToeNails& nails) {
     EndStrength strength;
-    strength.by = fmt::format("{} toe-nails {:.4g} in x {:.4g} in", nails.count, nails.diameter_in, nails.length_in);
+    strength.by =
+        phrase("{} toe-nails {} x {}", nails.count, Quantity{nails.diameter_in, "in"}, Quantity{nails.length_in, "in"});
     strength.clause = "NDS 2018 12.2.3, 12.3, 12.5.4";
     constexpr double thickest_in = 0.25;
     if (nails.diameter_in >= thickest_in) {
-        strength.missing = "Toe-nails of 1/4 in and more are not worked out here: state hardware with a report.";
+        strength.missing =
+            phrase("Toe-nails of {} and more are not covered. Use smaller nails, or hardware with a report.",
+                   Quantity{thickest_in, "in"});
         return strength;
     }
     NailValues values = nail_values(resolved, place, nails);
     if (!place.on_beam && nails.spread_in > place.member.depth_in) {
         values.lateral_lb = values.withdrawal_lb = 0.0;
-        values.why = "The toe-nails' spread is larger than the member is deep: some miss it.";
+        values.why = phrase(
+            "The spread of the toe-nails, {}, exceeds the member's depth, {}: some miss it. Reduce the "
+            "spread.",
+            Quantity{nails.spread_in, "in"}, Quantity{place.member.depth_in, "in"});
     }
     strength.steps = std::move(values.steps);
     strength.note = place.holder.assumption;

@@ -1,8 +1,16 @@
 // What the file leaves open: values without a source, and parts it does not describe.
+#include "checks/basis/result_parts.h"
 #include "checks/registry.h"
+#include "model/member.h"
+
+#include <utility>
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
+using model::PartId;
+using model::PartKind;
 
 // Values a user enters must say where they come from, or nobody can check them.
 
@@ -10,72 +18,77 @@ void look_at_fasteners(std::vector<Finding>& findings, const model::BaseDetail& 
     for (const model::AnchorGroup& group : anchor_groups(detail)) {
         const auto* reported = std::get_if<model::ReportedFastener>(&group.fastener);
         if (reported == nullptr || !reported->report.empty()) continue;
-        findings.push_back({"", Severity::missing, "fastener " + reported->name, "",
-                            "Allowable values are entered for the fastener " + reported->name +
-                                " without saying where they come from. Name the evaluation report, its edition and "
-                                "table."});
+        findings.push_back(
+            finding_on({PartKind::fastener, reported->name}, Severity::missing,
+                       phrase("The source of the allowable values of fastener {} is not specified. Name the evaluation "
+                              "report, its edition and table.",
+                              reported->name)));
     }
 }
 
-/// `place`: `block B1 at joist J1`; `between`: the same in a sentence.
-void look_at_connector(std::vector<Finding>& findings, const model::EndConnection& connection, const std::string& place,
-                       const std::string& between) {
+/// `part`: the held part at its holder.
+void look_at_connector(std::vector<Finding>& findings, const model::EndConnection& connection, const PartId& part) {
     const auto* connector = std::get_if<model::ReportedConnector>(&connection);
     if (connector == nullptr || !connector->report.empty()) return;
-    findings.push_back({"", Severity::missing, place, "",
-                        "Allowable values are entered for the connector between " + between +
-                            " without saying where they come from. Name the report, its edition and table."});
+    findings.push_back(
+        finding_on(part, Severity::missing,
+                   phrase("The source of the allowable values of the connector, {}, is not specified. Name "
+                          "the report, its edition and table.",
+                          model::part_name(part))));
 }
 
-void look_at_block_end(std::vector<Finding>& findings, const model::Block& block, const model::BlockEnd& end) {
-    look_at_connector(findings, end.connection, "block " + block.id + " at joist " + end.joist,
-                      "block " + block.id + " and joist " + end.joist);
+void look_at_block_end(std::vector<Finding>& findings, const model::Framing& framing, const model::Block& block,
+                       const model::BlockEnd& end) {
+    const auto holder = model::find_member(framing, end.joist);
+    const PartId to = holder ? model::part_of(model::member(framing, *holder)) : PartId{PartKind::joist, end.joist};
+    look_at_connector(findings, end.connection, model::held_at({PartKind::block, block.id}, to));
 }
 
 void look_at_framing(std::vector<Finding>& findings, const model::Framing& framing) {
     for (const model::Block& block : framing.blocks) {
-        look_at_block_end(findings, block, block.from_end);
-        look_at_block_end(findings, block, block.to_end);
+        look_at_block_end(findings, framing, block, block.from_end);
+        look_at_block_end(findings, framing, block, block.to_end);
     }
     for (const model::JoistSupport& support : framing.supports) {
         const bool beam = support.kind == model::JoistSupport::Kind::beam;
-        const std::string to = (beam ? "beam " : "ledger ") + support.id;
-        look_at_connector(findings, support.connection, "joists at " + to, "the joists and " + to);
+        const PartId to{beam ? PartKind::beam : PartKind::ledger, support.id};
+        look_at_connector(findings, support.connection, model::held_at({PartKind::joist}, to));
     }
     for (const model::Rim& rim : framing.rims)
-        look_at_connector(findings, rim.connection, "joists at rim " + rim.id, "the joists and rim " + rim.id);
+        look_at_connector(findings, rim.connection, model::held_at({PartKind::joist}, {PartKind::rim, rim.id}));
 }
 
 void look_at_boards(std::vector<Finding>& findings, const model::Decking* boards) {
     if (boards == nullptr || !boards->fastening) return;
     const model::DeckingFastening& fastening = *boards->fastening;
     if (!(fastening.lateral_lb > 0.0) || !fastening.report.empty()) return;
-    findings.push_back({"", Severity::missing, "boards", "",
-                        "An allowable lateral force is entered for the boards' fasteners without saying where it comes "
-                        "from. Name the report, its edition and table."});
+    findings.push_back(finding_on({PartKind::boards}, Severity::missing,
+                                  phrase("The source of the allowable lateral value of the deck-board fasteners is not "
+                                         "specified. Name the report, its edition and table.")));
 }
 
 void look_at_shoe(std::vector<Finding>& findings, const model::Post& post) {
     const auto* wood = std::get_if<model::WoodPost>(&post);
     if (wood == nullptr) return;
     if (!wood->shoe.allowable_moment_lb_in) {
-        findings.push_back({"", Severity::missing, "shoe", "",
-                            "Nothing says what moment the shoe passes from the wood post to the plate. State its "
-                            "allowable moment from a test or evaluation report."});
+        findings.push_back(
+            finding_on({PartKind::shoe}, Severity::missing,
+                       phrase("The allowable moment of the shoe is not specified. Give it from a test or "
+                              "evaluation report.")));
     } else if (wood->shoe.moment_source.empty()) {
         findings.push_back(
-            {"", Severity::missing, "shoe", "",
-             "The shoe's allowable moment is entered without saying where it comes from. Name the test or "
-             "evaluation report."});
+            finding_on({PartKind::shoe}, Severity::missing,
+                       phrase("The source of the shoe's allowable moment is not specified. Name the test or "
+                              "evaluation report.")));
     }
 }
 
 void look_at_stiffness(std::vector<Finding>& findings, const model::Basis& basis) {
     if (!basis.stiffness || !basis.stiffness->reason.empty()) return;
     findings.push_back(
-        {"", Severity::missing, "stiffness", "",
-         "The stiffness of bed and anchors is fixed without a reason, which turns off the range the demand "
-         "is otherwise found over. State the test or the reasoning."});
+        finding_on({PartKind::stiffness}, Severity::missing,
+                   phrase("The stiffness of bed and anchors is fixed without a reason, which turns off the "
+                          "range otherwise covered. Name the test or give the reason.")));
 }
 
 std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
@@ -97,11 +110,12 @@ std::vector<Finding> composite_evidence(const catalog::Resolved& resolved) {
         on_deck(resolved).decking->kind != catalog::DeckingKind::plastic_composite)
         return {};
     if (!decking->evidence.empty()) return {};
-    return {
-        {"", Severity::missing, "decking", "",
-         "The decking is a plastic composite and nothing says what it is labelled and installed to. State the "
-         "standard (ASTM D7032), the evaluation report or the manufacturer's instructions, and whether they allow a "
-         "guard post on the boards."}};
+    return {finding_on({PartKind::decking}, Severity::missing,
+                       phrase("The decking is a plastic composite, and the standard it is labeled and installed to is "
+                              "not specified. Name "
+                              "the standard (ASTM D7032), the evaluation report or the manufacturer's instructions, "
+                              "and whether they allow "
+                              "a guard post on the boards."))};
 }
 
 // A detail that takes its plate from another file is judged on the plate found there now, which may not be the plate it
@@ -110,54 +124,59 @@ std::vector<Finding> composite_evidence(const catalog::Resolved& resolved) {
 std::vector<Finding> plate_changed(const catalog::Resolved& resolved) {
     const auto& reference = on_deck(resolved.detail).plate_reference;
     if (!reference) return {};
-    const std::string plate = "plate " + reference->id;
+    const PartId plate{PartKind::plate, reference->id};
     if (reference->sha256.empty()) {
-        return {{"", Severity::caution, plate, "",
-                 "The detail takes its plate from " + reference->file +
-                     " without pinning it: should that file change, the detail changes unseen. State the plate's "
-                     "sha256 in the detail."}};
+        return {
+            finding_on(plate, Severity::caution,
+                       phrase("The plate comes from {} without its sha256: if that file changes, the detail changes "
+                              "unnoticed. Give the plate's sha256 in the detail.",
+                              reference->file))};
     }
     if (reference->sha256 == reference->found_sha256) return {};
-    return {{"", Severity::missing, plate, "",
-             "The plate in " + reference->file +
-                 " is not the one this detail was made with: its sha256 differs. Compare the two, then pin the plate "
-                 "that is meant."}};
+    return {finding_on(
+        plate, Severity::missing,
+        phrase("The plate in {} is not the one this detail was made with: its sha256 differs. Compare the two, "
+               "then give the sha256 of the right one.",
+               reference->file))};
 }
 
-// Where joists end and what holds them up decides whether they bend, roll or lift under a guard post. Without it the
-// blocks are checked between joists that are taken to stand still, and nothing below them is.
+// Where joists end and what supports them decides whether they bend, roll or lift under a guard post. Without it the
+// blocks are checked between rigid joists, and nothing below them is.
 
-std::string missing(const model::Framing& framing) {
-    if (!framing.joists) return "Describe the joists: section, species, grade, places, ends and supports.";
-    std::string what;
+format::Phrase missing(const model::Framing& framing) {
+    if (!framing.joists) return phrase("Give their section, species, grade, places, ends and supports.");
+    format::Phrase ends, supports;
     if (!framing.joists->from_in || !framing.joists->to_in)
-        what = "State where the joists begin and end (`from` and `to`).";
-    if (framing.supports.empty()) {
-        if (!what.empty()) what += " ";
-        what +=
-            "State every line that supports them: ledger or beam, its place along the joists, the length of bearing on "
-            "a beam, and what joins the joists to it.";
-    }
-    return what;
+        ends = phrase("Give where the joists begin and end (`from` and `to`).");
+    if (framing.supports.empty())
+        supports = phrase(
+            "Give every line that supports them: ledger or beam, its place along the joists, the bearing length on a "
+            "beam, "
+            "and the connection of the joists to it.");
+    return sentences(std::move(ends), std::move(supports));
 }
 
 std::vector<Finding> joists_not_described(const catalog::Resolved& resolved) {
     const model::Framing& framing = resolved.detail.framing;
     if (framing.blocks.empty() && !framing.joists) return {};
-    const std::string what = missing(framing);
+    format::Phrase what = missing(framing);
     if (what.empty()) return {};
-    return {{"", Severity::missing, "joists", "",
-             "The push is followed to the ends of the blocks only: what holds the joists is not described. " + what}};
+    return {
+        finding_on({PartKind::joist}, Severity::missing,
+                   sentences(phrase("The supports of the joists are not specified: the load is followed to the block "
+                                    "ends only."),
+                             std::move(what)))};
 }
 
-const RegisterFinding source_rule{{"missing-evidence", "Values without a source", "common practice", missing_evidence}};
-const RegisterFinding composite_rule{
-    {"composite-evidence", "Evidence for composite decking",
-     "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)", composite_evidence},
-    {model::MountKind::plate_on_deck}};
-const RegisterFinding plate_rule{{"plate-changed", "Plate taken from another file", "common practice", plate_changed},
-                                 {model::MountKind::plate_on_deck}};
-const RegisterFinding joists_rule{{"joists-not-described", "Joists' lengths and supports not described",
+const RegisterFinding source_rule{
+    {"missing-evidence", phrase("Values without a source"), "common practice", missing_evidence}};
+const RegisterFinding composite_rule{{"composite-evidence", phrase("Evidence for composite decking"),
+                                      "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)",
+                                      composite_evidence},
+                                     {model::MountKind::plate_on_deck}};
+const RegisterFinding plate_rule{
+    {"plate-changed", phrase("Plate from another file"), "common practice", plate_changed}, {model::MountKind::plate_on_deck}};
+const RegisterFinding joists_rule{{"joists-not-described", phrase("Joist lengths and supports not specified"),
                                    "IRC 2021 R507.10.1; common practice", joists_not_described}};
 
 }  // namespace

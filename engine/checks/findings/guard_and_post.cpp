@@ -1,12 +1,15 @@
 // What the codes ask of the guard and its post, whatever their load.
+#include "checks/basis/result_parts.h"
 #include "checks/registry.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
+using format::Quantity;
+using model::PartKind;
 
 // How high the guard must be. One- and two-family dwellings: 36 in; elsewhere 42 in.
 
@@ -20,17 +23,23 @@ std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
     const bool irc = model::building_code(resolved.detail.basis) == model::BuildingCode::irc_2021;
     const double required_in = dwelling ? dwelling_in : elsewhere_in;
     if (guard.height_in + tolerance_in < required_in) {
-        return {{"", Severity::fails, "guard",
-                 dwelling && irc ? "IRC 2021 R312.1.2 (from memory, to be confirmed)" : "IBC 2021 1015.3",
-                 fmt::format("The guard is {:.4g} in high; {:.4g} in is the least {}.", guard.height_in, required_in,
-                             dwelling ? "for one- and two-family dwellings"
-                                      : "where it is not a one- or two-family dwelling")}};
+        const Quantity height{guard.height_in, "in"}, required{required_in, "in"};
+        return {finding_on({PartKind::guard}, Severity::fails,
+                           dwelling
+                               ? phrase("Guard height {} is below the minimum of {} for one- and two-family dwellings.",
+                                        height, required)
+                               : phrase("Guard height {} is below the minimum of {} outside one- and two-family "
+                                        "dwellings.",
+                                        height, required),
+                           dwelling && irc ? "IRC 2021 R312.1.2 (from memory, to be confirmed)" : "IBC 2021 1015.3")};
     }
     if (dwelling && !irc && guard.height_in + tolerance_in < elsewhere_in) {
-        return {{"", Severity::caution, "guard", "IBC 2021 1015.3, exception 1 (from memory, to be confirmed)",
-                 fmt::format("The guard is {:.4g} in high: below 42 in the building code allows it only inside small "
-                             "dwellings (Group R-3, and single units of R-2, up to three stories).",
-                             guard.height_in)}};
+        return {
+            finding_on({PartKind::guard}, Severity::caution,
+                       phrase("Guard height {} is below {}. The building code allows that only inside small dwellings "
+                              "(Group R-3, and single units of R-2, up to three stories).",
+                              Quantity{guard.height_in, "in"}, Quantity{elsewhere_in, "in"}),
+                       "IBC 2021 1015.3, exception 1 (from memory, to be confirmed)")};
     }
     return {};
 }
@@ -43,17 +52,20 @@ std::vector<Finding> notched_post(const catalog::Resolved& resolved) {
     const auto* post = std::get_if<model::WoodPost>(&resolved.detail.post);
     if (post == nullptr || !post->notched) return {};
     if (std::max(post->width_in, post->depth_in) <= largest_four_by_four_in) {
-        return {{"", Severity::fails, "post", "",
-                 "The 4 x 4 post is notched at its connection, which is not allowed. Use a whole post."}};
+        return {
+            finding_on({PartKind::post}, Severity::fails,
+                       phrase("The 4 x 4 post is notched at its connection, which the code does not allow. Use a post "
+                              "without a notch."))};
     }
-    return {
-        {"", Severity::missing, "post", "common practice",
-         "The post is notched at its connection, and what is left of its section there is not described: the checks "
-         "take the whole section. Use a whole post."}};
+    return {finding_on(
+        {PartKind::post}, Severity::missing,
+        phrase("The post is notched at its connection, and the section left there is not specified. The checks "
+               "use the whole section. Use a post without a notch."),
+        "common practice")};
 }
 
-const RegisterFinding height_rule{{"guard-height", "Height of the guard", "IBC 2021 1015.3", guard_height}};
-const RegisterFinding notch_rule{{"notched-post", "Notched wood post", "IRC 2021 R507.10.2", notched_post}};
+const RegisterFinding height_rule{{"guard-height", phrase("Guard height"), "IBC 2021 1015.3", guard_height}};
+const RegisterFinding notch_rule{{"notched-post", phrase("Notched wood post"), "IRC 2021 R507.10.2", notched_post}};
 
 }  // namespace
 }  // namespace toehold::checks

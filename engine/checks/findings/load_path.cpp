@@ -1,6 +1,7 @@
 // Places where the load path ends: anchors that reach no framing, members joined to nothing, and connections that
 // cannot take the force they are given.
 #include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
 #include "checks/registry.h"
 #include "model/member.h"
 
@@ -9,19 +10,27 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+using model::PartKind;
+using model::PartPiece;
+
 // Anchors that reach no framing hold in decking alone.
 
-constexpr const char* mend =
-    " Put blocking between the joists under every anchor, and anchors long enough to reach well into it.";
-
-std::string missed(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    const std::string name = "Anchor " + anchor.id;
-    if (!anchor.seat) return name + " has no block, joist or rim under it." + mend;
-    const std::string member = model::subject(member_of(resolved, anchor));
+format::Phrase missed(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (!anchor.seat)
+        return phrase(
+            "Anchor {} misses the framing: no block, joist or rim is under it. Add a block between the joists under "
+            "it, "
+            "and use an anchor long enough to reach well into it.",
+            anchor.id);
+    const format::Phrase member = member_name(resolved, anchor);
     if (!within_one_piece(anchor))
-        return name + " stands in a seam, a face or an end of " + member + ", where it holds nothing." +
-               " Move it, or the framing, so that the whole hole is in one piece of wood.";
-    return name + " is too short to reach " + member + " under it." + mend;
+        return phrase(
+            "Anchor {} is in a seam, a face or an end of {} and does not count. Move the anchor or the framing so that "
+            "the "
+            "whole hole is in one piece of wood.",
+            anchor.id, member);
+    return phrase("Anchor {} is too short to reach {} under it. Use a longer anchor.", anchor.id, member);
 }
 
 std::vector<Finding> decking_only(const catalog::Resolved& resolved) {
@@ -30,14 +39,14 @@ std::vector<Finding> decking_only(const catalog::Resolved& resolved) {
     const auto passes_by = [](const catalog::Anchor& anchor) { return !anchor.seat || !(anchor.embedment_in > 0.0); };
     if (std::all_of(anchors.begin(), anchors.end(), passes_by)) {
         return {
-            {"", Severity::fails, "base", "",
-             std::string("No anchor reaches a block, a joist or a rim: the base is fastened to the decking only, which "
-                         "can neither hold the anchors nor pass the push to the joists.") +
-                 mend}};
+            finding_on({PartKind::base}, Severity::fails,
+                       phrase("No anchor reaches a block, joist or rim: the base is fastened to the decking only. Add "
+                              "blocking between "
+                              "the joists under every anchor, and use anchors long enough to reach well into it."))};
     }
     std::vector<Finding> findings;
     for (const catalog::Anchor& anchor : anchors) {
-        if (!lands(anchor)) findings.push_back({"", Severity::fails, subject(anchor), "", missed(resolved, anchor)});
+        if (!lands(anchor)) findings.push_back(finding_on(part_of(anchor), Severity::fails, missed(resolved, anchor)));
     }
     return findings;
 }
@@ -75,43 +84,58 @@ std::vector<const model::Rim*> loaded_rims(const catalog::Resolved& resolved) {
 bool nothing_in(const model::EndConnection& connection) { return std::holds_alternative<std::monostate>(connection); }
 
 void look_at(std::vector<Finding>& findings, const model::Framing& framing, const model::Block& block,
-             const model::BlockEnd& end, const char* which) {
-    const std::string place = "block " + block.id + ", " + which + " end";
+             const model::BlockEnd& end, PartPiece piece) {
+    const model::PartId part{PartKind::block, block.id, piece};
     if (end.joist.empty()) {
-        findings.push_back(
-            {"", Severity::fails, place, "",
-             "No joist holds the " + std::string(which) + " end of block " + block.id +
-                 ": the load path stops there. Describe the joist it meets, or lengthen the block to one."});
+        findings.push_back(finding_on(part, Severity::fails,
+                                      piece == PartPiece::lower_end
+                                          ? phrase("No load path: nothing supports the lower end of block {}. Name the "
+                                                   "joist it meets, or extend the "
+                                                   "block to one.",
+                                                   block.id)
+                                          : phrase("No load path: nothing supports the upper end of block {}. Name the "
+                                                   "joist it meets, or extend the "
+                                                   "block to one.",
+                                                   block.id)));
         return;
     }
     if (!nothing_in(end.connection)) return;
     const auto holder = model::find_member(framing, end.joist);
-    const std::string to = holder ? model::subject(model::member(framing, *holder)) : "joist " + end.joist;
-    findings.push_back({"", Severity::fails, place, "",
-                        "Nothing joins the " + std::string(which) + " end of block " + block.id + " to " + to +
-                            ": the load path stops there. Describe the hardware or fasteners."});
+    const model::PartId to =
+        holder ? model::part_of(model::member(framing, *holder)) : model::PartId{PartKind::joist, end.joist};
+    findings.push_back(finding_on(
+        part, Severity::fails,
+        piece == PartPiece::lower_end
+            ? phrase(
+                  "No load path: the lower end of block {} is not connected to {}. Specify the hardware or fasteners.",
+                  block.id, model::part_name(to))
+            : phrase(
+                  "No load path: the upper end of block {} is not connected to {}. Specify the hardware or fasteners.",
+                  block.id, model::part_name(to))));
 }
 
 void look_at(std::vector<Finding>& findings, const model::JoistSupport& support) {
     if (support.kind != model::JoistSupport::Kind::ledger || !nothing_in(support.connection)) return;
-    findings.push_back({"", Severity::fails, "ledger " + support.id, "",
-                        "Nothing joins the joists to ledger " + support.id +
-                            ": the load path stops there. Describe the hangers or fasteners."});
+    findings.push_back(
+        finding_on({PartKind::ledger, support.id}, Severity::fails,
+                   phrase("No load path: the joists are not connected to ledger {}. Specify the hangers or fasteners.",
+                          support.id)));
 }
 
 std::vector<Finding> no_path_to_joists(const catalog::Resolved& resolved) {
     const model::Framing& framing = resolved.detail.framing;
     std::vector<Finding> findings;
     for (const model::Block& block : framing.blocks) {
-        look_at(findings, framing, block, block.from_end, "lower");
-        look_at(findings, framing, block, block.to_end, "upper");
+        look_at(findings, framing, block, block.from_end, PartPiece::lower_end);
+        look_at(findings, framing, block, block.to_end, PartPiece::upper_end);
     }
     for (const model::JoistSupport& support : framing.supports) look_at(findings, support);
     for (const model::Rim* rim : loaded_rims(resolved)) {
         if (!nothing_in(rim->connection)) continue;
-        findings.push_back({"", Severity::fails, "rim " + rim->id, "",
-                            "Nothing joins rim " + rim->id +
-                                " to the joists: the load path stops there. Describe the hardware or fasteners."});
+        findings.push_back(
+            finding_on({PartKind::rim, rim->id}, Severity::fails,
+                       phrase("No load path: rim {} is not connected to the joists. Specify the hardware or fasteners.",
+                              rim->id)));
     }
     return findings;
 }
@@ -132,8 +156,6 @@ bool pushed_along(const model::Loads& loads, model::PlanAxis axis) {
     return loads.directions == model::Directions::all_round || axis == model::PlanAxis::y;
 }
 
-const char* name(model::PlanAxis axis) { return axis == model::PlanAxis::x ? "along the rail" : "outward and inward"; }
-
 /// There are blocks along the axis, and none has an end with anything but fasteners in end grain.
 bool all_rely_on_it(const model::Framing& framing, model::PlanAxis axis) {
     bool any = false;
@@ -151,11 +173,11 @@ void look_at_rims(std::vector<Finding>& findings, const catalog::Resolved& resol
     if (!joists || !pushed_along(resolved.detail.loads, joists->along)) return;
     for (const model::Rim* rim : loaded_rims(resolved)) {
         if (!end_grain_only(rim->connection)) continue;
-        findings.push_back(
-            {"", Severity::fails, "rim " + rim->id, "",
-             "Rim " + rim->id +
-                 " carries the base and is joined to the joists by fasteners in their end grain alone: "
-                 "a push away from the deck draws it off. Add hardware that ties it back to the joists."});
+        findings.push_back(finding_on({PartKind::rim, rim->id}, Severity::fails,
+                                      phrase("Rim {} carries the base and is connected to the joists by fasteners in "
+                                             "their end grain only: a load away "
+                                             "from the deck pulls it off. Add hardware that ties it to the joists.",
+                                             rim->id)));
     }
 }
 
@@ -164,29 +186,37 @@ std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     for (const model::PlanAxis axis : {model::PlanAxis::x, model::PlanAxis::y}) {
         if (!all_rely_on_it(framing, axis) || !pushed_along(resolved.detail.loads, axis)) continue;
-        findings.push_back({"", Severity::fails, std::string("blocks ") + name(axis), "",
-                            std::string("A push ") + name(axis) +
-                                " draws fasteners out of end grain: every end of every block in that direction has "
-                                "nothing else. Add hardware that holds the block to the joist at one end at least."});
+        const bool along_rail = axis == model::PlanAxis::x;
+        findings.push_back(finding_on(
+            {PartKind::block, {}, along_rail ? PartPiece::along_x : PartPiece::along_y}, Severity::fails,
+            along_rail
+                ? phrase(
+                      "A load along the rail withdraws fasteners from end grain: every block end in that direction has "
+                      "nothing else. Add hardware that ties the block to the joist at one end at least.")
+                : phrase(
+                      "A load outward or inward withdraws fasteners from end grain: every block end in that direction "
+                      "has nothing else. Add hardware that ties the block to the joist at one end at least.")));
     }
     for (const model::Block& block : framing.blocks) {
         if (!end_grain_only(block.from_end) && !end_grain_only(block.to_end)) continue;
-        findings.push_back(
-            {"", Severity::caution, "block " + block.id, "",
-             "Block " + block.id +
-                 " is joined by fasteners in end grain. They are checked for load across their axis only, "
-                 "at two thirds of the side grain value; end grain splits and dries open. Hardware on "
-                 "both sides of the block holds better."});
+        findings.push_back(finding_on(
+            {PartKind::block, block.id}, Severity::caution,
+            phrase(
+                "Block {} is connected by fasteners in end grain. They are checked for lateral load only, at two "
+                "thirds "
+                "of the side grain value, and end grain splits and dries open. Hardware on both sides of the block is "
+                "better.",
+                block.id)));
     }
     look_at_rims(findings, resolved);
     return findings;
 }
 
 const RegisterFinding anchors_rule{
-    {"decking-only", "Anchors that reach no framing", "IRC 2021 R507.10.1.2", decking_only}};
+    {"decking-only", phrase("Anchors that miss the framing"), "IRC 2021 R507.10.1.2", decking_only}};
 const RegisterFinding ends_rule{
-    {"no-path-to-joists", "Member ends joined to nothing", "IRC 2021 R507.10.1", no_path_to_joists}};
-const RegisterFinding end_grain_rule{{"end-grain-withdrawal", "Fasteners in end grain",
+    {"no-path-to-joists", phrase("Member ends not connected"), "IRC 2021 R507.10.1", no_path_to_joists}};
+const RegisterFinding end_grain_rule{{"end-grain-withdrawal", phrase("Fasteners in end grain"),
                                       "IRC 2021 R507.10.1.1; NDS 2018 12.2.3, 12.5.2 (from memory, to be confirmed)",
                                       end_grain_withdrawal}};
 

@@ -2,8 +2,6 @@
 
 #include "checks/basis/result_parts.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -11,23 +9,13 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 bool acts(const demand::MemberActions& actions) {
     constexpr double nothing = 1e-6;
     return std::max({std::abs(actions.vertical_moment_lb_in), std::abs(actions.horizontal_moment_lb_in),
                      std::abs(actions.vertical_shear_lb), std::abs(actions.horizontal_shear_lb),
                      std::abs(actions.torque_lb_in)}) > nothing;
-}
-
-std::string holders(const model::Member& member) {
-    switch (member.kind) {
-        case model::MemberKind::block:
-            return "ends of ";
-        case model::MemberKind::joist:
-            return "supports of ";
-        case model::MemberKind::rim:
-            break;
-    }
-    return "joists at ";
 }
 
 }  // namespace
@@ -50,13 +38,14 @@ const demand::MemberActions& actions_of(const CheckInput& input, std::size_t sta
     return input.demand.framing.value().states.at(state).members.at(member);
 }
 
-Link strength_link(const model::Member& member, std::string by) {
-    return {model::subject(member), holders(member) + model::subject(member), std::move(by)};
+Link strength_link(const model::Member& member, format::Phrase by) {
+    const model::PartId part = model::part_of(member);
+    return link_between(part, {part.kind, part.id, model::PartPiece::supports}, std::move(by));
 }
 
-CheckResult member_result(const CheckInput& input, const model::Member& member, std::size_t state, std::string by) {
+CheckResult member_result(const CheckInput& input, const model::Member& member, std::size_t state, format::Phrase by) {
     CheckResult result;
-    result.subject = model::subject(member);
+    result.part = model::part_of(member);
     result.direction_deg = degrees(input.demand.states.at(state).direction_rad);
     result.link = strength_link(member, std::move(by));
     return result;
@@ -64,7 +53,7 @@ CheckResult member_result(const CheckInput& input, const model::Member& member, 
 
 const char* vertical_statics(const CheckInput& input) {
     return input.demand.framing.value().joists_described ? "grillage of blocks, joists and supports"
-                                                         : "grillage of blocks between joists that stand still";
+                                                         : "grillage of blocks between rigid joists";
 }
 
 demand::MemberActions share(const demand::MemberActions& actions, const model::Member& member) {
@@ -75,16 +64,14 @@ demand::MemberActions share(const demand::MemberActions& actions, const model::M
 
 std::vector<Step> plies_steps(const model::Member& member) {
     if (member.plies == 1) return {};
-    return {{"n", "pieces side by side, each with an equal share of the member's actions", "given",
+    return {{"n", phrase("pieces side by side, each with an equal share of the member's actions"), "given",
              static_cast<double>(member.plies), "", "assumption"}};
 }
 
-std::string plies_note(const model::Member& member) {
+format::Phrase plies_note(const model::Member& member) {
     if (member.plies == 1) return {};
-    return fmt::format(
-        "The {} pieces are taken to share the load equally, which their nailing to each other must see "
-        "to; that nailing is not checked.",
-        member.plies);
+    return phrase("The {} pieces are taken to share the load equally. Their nailing to each other is not checked.",
+                  member.plies);
 }
 
 }  // namespace toehold::checks

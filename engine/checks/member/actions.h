@@ -30,21 +30,20 @@ template <class Quantity>
     return worst;
 }
 
-/// The link a member's own strength stands for: from the member to what holds it, `ends of block B1`, `supports of
-/// joist J1` or `joists at rim R1`.
-[[nodiscard]] Link strength_link(const model::Member& member, std::string by);
+/// The link a member's own strength stands for: from the member to what holds it.
+[[nodiscard]] Link strength_link(const model::Member& member, format::Phrase by);
 
-/// Subject, link and the governing state's direction set.
+/// Part, link and the governing state's direction set.
 [[nodiscard]] CheckResult member_result(const CheckInput& input, const model::Member& member, std::size_t state,
-                                        std::string by);
+                                        format::Phrase by);
 
 /// Where actions in the member's upright plane and its torque come from, for a step.
 [[nodiscard]] const char* vertical_statics(const CheckInput& input);
 /// Where horizontal actions across the member come from.
-inline constexpr const char* sideways_statics = "simple beam sideways";
+inline constexpr const char* lateral_statics = "simple beam, lateral";
 
 // A doubled member is pieces side by side, nailed together. Each is checked by itself with an equal share of everything
-// the member carries: sideways and in torsion that is less than one solid piece would take.
+// the member carries: laterally and in torsion that is less than one solid piece would take.
 
 /// What one of the pieces carries.
 [[nodiscard]] demand::MemberActions share(const demand::MemberActions& actions, const model::Member& member);
@@ -52,6 +51,6 @@ inline constexpr const char* sideways_statics = "simple beam sideways";
 /// How many pieces there are; none for a single one.
 [[nodiscard]] std::vector<Step> plies_steps(const model::Member& member);
 /// The sentence that must be read with a doubled member's result; empty for a single one.
-[[nodiscard]] std::string plies_note(const model::Member& member);
+[[nodiscard]] format::Phrase plies_note(const model::Member& member);
 
 }  // namespace toehold::checks

@@ -8,27 +8,32 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood) {
     const demand::Support& support = input.demand.supports[index];
     const demand::Worst worst = demand::worst_state(
         input.demand, [&](const demand::State& state) { return state.supports.at(index).peak_psi; });
     const Adjusted adjusted = adjust_compression_perp(wood.grade.compression_perp_psi, input.resolved.detail.basis);
     CheckResult result;
-    result.subject = model::subject(model::member(input.resolved.detail.framing, support.member));
+    result.part = model::part_of(model::member(input.resolved.detail.framing, support.member));
     result.demand = worst.value;
     result.capacity = adjusted.value;
     result.unit = "psi";
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.link = Link{model::deck_boards(input.resolved.detail) ? "decking" : "plate", result.subject, "bearing"};
-    result.steps = {{"f_c,perp", "largest pressure under the plate here", "demand", worst.value, "psi", "demand"},
-                    {"F_c,perp", "reference compression across the grain, " + wood.species.name + " " + wood.grade.name,
-                     "given", wood.grade.compression_perp_psi, "psi", wood.grade.source.text}};
+    result.link = link_between({model::deck_boards(input.resolved.detail) ? model::PartKind::decking : model::PartKind::plate},
+                               result.part, phrase("bearing"));
+    result.steps = {
+        {"f_c,perp", phrase("largest pressure under the plate here"), "demand", worst.value, "psi", "demand"},
+        {"F_c,perp", phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
+         "given", wood.grade.compression_perp_psi, "psi", wood.grade.source.text}};
     append(result.steps, adjusted.steps);
-    result.steps.push_back({"F_c,perp'", "allowable pressure", "F_c,perp times every factor; C_b taken as 1.0",
+    result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor; C_b taken as 1.0",
                             adjusted.value, "psi", ""});
     conclude(result);
-    result.note =
-        "Largest pressure at the plate's edge, not the mean over the contact; no spread through the layers above.";
+    result.note = phrase(
+        "The largest pressure at the plate's edge, not the mean over the contact, and without spread "
+        "through the layers above.");
     return result;
 }
 
@@ -48,27 +53,27 @@ CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, cons
     const Adjusted adjusted =
         adjust_compression_perp(place.wood->grade.compression_perp_psi, input.resolved.detail.basis);
     const double area_in2 = place.member.width_in * support.bearing_in;
-    CheckResult result = end_result(input, place, worst.state, "bearing");
+    CheckResult result = end_result(input, place, worst.state, phrase("bearing"));
     if (!(area_in2 > 0.0)) {
         nothing_resists(result, worst.value, "lb",
-                        "No length of bearing is described: the joist has nothing to lie on.");
+                        phrase("The bearing length of the joist on its beam is not specified. Give it."));
         return result;
     }
     result.demand = worst.value / area_in2;
     result.capacity = adjusted.value;
     result.unit = "psi";
-    result.steps = {
-        {"R", "force down on the beam", "framing", worst.value, "lb", "demand"},
-        {"A_b", "bearing area", "joist's width times length of bearing", area_in2, "in2", "input"},
-        {"f_c,perp", "pressure", "R/A_b", result.demand, "psi", "NDS 2018 3.10.2"},
-        {"F_c,perp",
-         "reference compression across the grain, " + place.wood->species.name + " " + place.wood->grade.name, "given",
-         place.wood->grade.compression_perp_psi, "psi", place.wood->grade.source.text}};
+    result.steps = {{"R", phrase("downward force on the beam"), "framing", worst.value, "lb", "demand"},
+                    {"A_b", phrase("bearing area"), "joist width times bearing length", area_in2, "in2", "input"},
+                    {"f_c,perp", phrase("pressure"), "R/A_b", result.demand, "psi", "NDS 2018 3.10.2"},
+                    {"F_c,perp",
+                     phrase("reference compression perpendicular to grain, {} {}", place.wood->species.name,
+                            place.wood->grade.name),
+                     "given", place.wood->grade.compression_perp_psi, "psi", place.wood->grade.source.text}};
     append(result.steps, adjusted.steps);
-    result.steps.push_back({"F_c,perp'", "allowable pressure", "F_c,perp times every factor; C_b taken as 1.0",
+    result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor; C_b taken as 1.0",
                             adjusted.value, "psi", ""});
     conclude(result);
-    result.note = "The guard's load alone, without the deck's own; the beam's wood is not described and not checked.";
+    result.note = phrase("The guard load alone, without deck loads. The beam's wood is not specified and not checked.");
     return result;
 }
 
@@ -83,14 +88,14 @@ std::vector<CheckResult> support_bearing(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck framing_check{
-    {"bearing-framing", "Bearing of the plate on the framing", "NDS 2018 3.10.2",
-     "Largest pressure under the plate against the wood of the block, joist or rim below, across "
-     "its grain.",
-     bearing_framing}};
-const RegisterCheck support_check{{"support-bearing", "Bearing of the joist on its beam", "NDS 2018 3.10.2",
-                                   "Largest force down at each beam against the joist's wood, across its grain.",
-                                   support_bearing}};
+const RegisterCheck framing_check{{"bearing-framing", phrase("Framing bearing under the plate"), "NDS 2018 3.10.2",
+                                   phrase("The largest pressure under the plate against the wood of the block, joist "
+                                          "or rim below, perpendicular to grain."),
+                                   bearing_framing}};
+const RegisterCheck support_check{
+    {"support-bearing", phrase("Joist bearing on the beam"), "NDS 2018 3.10.2",
+     phrase("The largest downward force at each beam against the joist's wood, perpendicular to grain."),
+     support_bearing}};
 
 }  // namespace
 }  // namespace toehold::checks

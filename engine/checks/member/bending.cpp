@@ -1,14 +1,17 @@
-// The anchors' pull and the plate's pressure bend a member up and down; horizontal forces across it bend it sideways.
+// The anchors' tension and the plate's pressure bend a member vertically, horizontal forces across it laterally.
 #include "checks/basis/wood_basis.h"
 #include "checks/member/actions.h"
 #include "resistance/wood/member_strength.h"
 
 #include <algorithm>
 #include <limits>
+#include <utility>
 #include <vector>
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 /// Along a joist.
 std::vector<double> support_places_in(const model::Framing& framing) {
@@ -117,31 +120,35 @@ void add_demand(CheckResult& result, const CheckInput& input, const demand::Memb
     const double d = beam.depth_in;
     append(
         result.steps,
-        {{"l_u", "longest part between holds, or beyond the last", "from the plan", beam.unsupported_in, "in", "input"},
-         {"M_v", "largest moment of the vertical forces", vertical_statics(input), actions.vertical_moment_lb_in,
+        {{"l_u", phrase("longest length between lateral supports, or beyond the last"), "from the plan",
+          beam.unsupported_in, "in", "input"},
+         {"M_v", phrase("largest moment of the vertical forces"), vertical_statics(input),
+          actions.vertical_moment_lb_in, "lb in", "demand"},
+         {"M_h", phrase("largest moment of the horizontal forces"), lateral_statics, actions.horizontal_moment_lb_in,
           "lb in", "demand"},
-         {"M_h", "largest moment of the horizontal forces", sideways_statics, actions.horizontal_moment_lb_in, "lb in",
-          "demand"},
-         {"S_v", "section modulus of one piece", "b d^2/6", resistance::section_modulus_in3(b, d), "in3", ""},
-         {"S_h", "section modulus sideways", "d b^2/6", resistance::section_modulus_in3(d, b), "in3", ""},
-         {"f_bv", "bending stress", "share of M_v, over S_v", worst.vertical_psi, "psi", "NDS 2018 3.3.2"},
-         {"f_bh", "bending stress sideways", "share of M_h, over S_h", worst.horizontal_psi, "psi", "NDS 2018 3.3.2"}});
+         {"S_v", phrase("section modulus of one piece"), "b d^2/6", resistance::section_modulus_in3(b, d), "in3", ""},
+         {"S_h", phrase("section modulus, lateral"), "d b^2/6", resistance::section_modulus_in3(d, b), "in3", ""},
+         {"f_bv", phrase("bending stress"), "share of M_v, over S_v", worst.vertical_psi, "psi", "NDS 2018 3.3.2"},
+         {"f_bh", phrase("bending stress, lateral"), "share of M_h, over S_h", worst.horizontal_psi, "psi",
+          "NDS 2018 3.3.2"}});
 }
 
 void add_allowable(std::vector<Step>& steps, const Adjusted& adjusted, double reference_psi, const char* symbol,
-                   const char* meaning) {
-    steps.push_back({"F_b", "reference bending value", "given", reference_psi, "psi", "NDS Supplement 2018"});
+                   format::Phrase meaning) {
+    steps.push_back({"F_b", phrase("reference bending value"), "given", reference_psi, "psi", "NDS Supplement 2018"});
     append(steps, adjusted.steps);
-    steps.push_back({symbol, meaning, "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+    steps.push_back(
+        {symbol, std::move(meaning), "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
 }
 
-void too_slender(CheckResult& result, const model::Member& member, const Bending& bending) {
+void too_slender(CheckResult& result, const Bending& bending) {
     result.demand = std::max(bending.vertical_psi, bending.horizontal_psi);
     result.unit = "psi";
     result.ratio = bending.ratio;
     result.status = Status::fails;
-    result.note = std::string("The ") + model::name(member.kind) +
-                  " is too slender to bend on edge: it buckles sideways (NDS 2018 3.3.3.7, 3.9.2).";
+    result.note = phrase(
+        "Too slender to bend on edge: R_B exceeds 50 (NDS 2018 3.3.3.7, 3.9.2). Use a wider member or "
+        "brace it laterally.");
 }
 
 CheckResult bending_of(const CheckInput& input, std::size_t index) {
@@ -157,27 +164,28 @@ CheckResult bending_of(const CheckInput& input, std::size_t index) {
     const demand::MemberActions& actions = actions_of(input, worst.state, index);
     const Bending governing = of(actions);
 
-    CheckResult result =
-        member_result(input, member, worst.state, std::string("bending of the ") + model::name(member.kind));
+    CheckResult result = member_result(input, member, worst.state, phrase("bending"));
     result.steps = plies_steps(member);
     if (!member.length_stated) {
         lacks_evidence(result,
-                       "The file does not say where the joists end, so nothing says how far this one runs "
-                       "without being held sideways.");
+                       phrase("The ends of the joists are not specified, so the unsupported length is not known. Give "
+                              "`from` and `to` of the joists."));
         return result;
     }
     add_demand(result, input, actions, beam, governing);
-    add_allowable(result.steps, allowed.edgewise, grade.bending_psi, "F_b1'", "allowable, load on the narrow face");
-    add_allowable(result.steps, allowed.flatwise, grade.bending_psi, "F_b2'", "allowable, load on the wide face");
+    add_allowable(result.steps, allowed.edgewise, grade.bending_psi, "F_b1'",
+                  phrase("allowable, load on the narrow face"));
+    add_allowable(result.steps, allowed.flatwise, grade.bending_psi, "F_b2'",
+                  phrase("allowable, load on the wide face"));
     if (governing.ratio > std::numeric_limits<double>::max()) {
-        too_slender(result, member, governing);
+        too_slender(result, governing);
         return result;
     }
     if (allowed.critical_psi > 0.0) {
-        result.steps.push_back({"F_bE", "critical stress of sideways buckling on edge", "1.20 E_min'/R_B^2",
+        result.steps.push_back({"F_bE", phrase("critical stress of lateral buckling on edge"), "1.20 E_min'/R_B^2",
                                 allowed.critical_psi, "psi", "NDS 2018 3.3.3.8"});
     }
-    result.steps.push_back({"R", "both together", interaction(beam), governing.ratio, "", "NDS 2018 Eq. 3.9-3"});
+    result.steps.push_back({"R", phrase("combined"), interaction(beam), governing.ratio, "", "NDS 2018 Eq. 3.9-3"});
     result.demand = governing.ratio;
     result.capacity = 1.0;
     result.note = plies_note(member);
@@ -191,10 +199,11 @@ std::vector<CheckResult> member_bending(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck registered{{"member-bending", "Bending of the framing", "NDS 2018 3.9.2",
-                                "Each block, joist and rim that carries load, bent up or down and sideways by the "
-                                "anchors and the plate.",
-                                member_bending}};
+const RegisterCheck registered{
+    {"member-bending", phrase("Framing bending"), "NDS 2018 3.9.2",
+     phrase("Each loaded block, joist and rim in vertical and lateral bending from the anchors and "
+            "the plate."),
+     member_bending}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -12,10 +12,11 @@
 #include "resistance/wood/member_strength.h"
 
 #include <algorithm>
-#include <string>
 
 namespace toehold::checks {
 namespace {
+
+using format::phrase;
 
 /// Sum of the pulls of the anchors in the member.
 double pull_lb(const CheckInput& input, std::size_t state, std::size_t member) {
@@ -43,28 +44,28 @@ demand::Worst worst_shear(const CheckInput& input, std::size_t member) {
 
 CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
-    const std::string kind = model::name(member.kind);
+    const format::Phrase name = model::part_name(model::part_of(member));
     const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
     const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
     const double reached = least_reached_in(input.resolved, index);
     const double width_in = pieces_with_anchors(input.resolved, index) * model::ply_width_in(member);
     const demand::Worst worst = worst_shear(input, index);
-    CheckResult result = member_result(input, member, worst.state, "shear of the " + kind + " at its anchors");
+    CheckResult result = member_result(input, member, worst.state, phrase("shear at the anchors"));
     result.demand = worst.value;
     result.unit = "lb";
     result.capacity = resistance::shear_at_fasteners_lb(adjusted.value, width_in, member.depth_in, reached);
     result.steps = {
-        {"V_v", "largest vertical shear", vertical_statics(input),
+        {"V_v", phrase("largest vertical shear"), vertical_statics(input),
          actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand"},
-        {"T", "sum of the pulls of its anchors", "demand", pull_lb(input, worst.state, index), "lb", "demand"},
-        {"V", "shear the anchors bring", "min(V_v, T)", worst.value, "lb", ""},
-        {"b", "width of the pieces an anchor stands in", "given", width_in, "in", "input"},
-        {"d", "depth of the " + kind, "given", member.depth_in, "in", "input"},
-        {"d_e", "from the " + kind + "'s top to the end of the least anchor's full thread",
-         "length in the " + kind + " less the tip", reached, "in", ""}};
+        {"T", phrase("total tension of its anchors"), "demand", pull_lb(input, worst.state, index), "lb", "demand"},
+        {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
+        {"b", phrase("width of the pieces with an anchor"), "given", width_in, "in", "input"},
+        {"d", phrase("depth of {}", name), "given", member.depth_in, "in", "input"},
+        {"d_e", phrase("top of {} to the end of the full thread of its shortest anchor", name),
+         "length in the member less the tip", reached, "in", ""}};
     append(result.steps, allowable_shear_steps(reference_psi, adjusted));
-    result.steps.push_back({"V_r'", "shear the " + kind + " takes there", "2/3 F_v' b d_e (d_e/d)^2", result.capacity,
-                            "lb", "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"});
+    result.steps.push_back({"V_r'", phrase("allowable shear there"), "2/3 F_v' b d_e (d_e/d)^2", result.capacity, "lb",
+                            "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"});
     conclude(result);
     return result;
 }
@@ -80,29 +81,29 @@ std::vector<CheckResult> member_shear_at_anchors(const CheckInput& input) {
 constexpr double hardly_pulled_lb = 1.0;
 constexpr const char* clause = "NDS 2018 12.5.1.3, 3.8.2 (from memory, to be confirmed)";
 
-std::string reach_formula(const catalog::Anchor& anchor, const std::string& kind) {
+const char* reach_formula(const catalog::Anchor& anchor) {
     return anchor.kind == catalog::FastenerKind::through_bolt ? "to the nut: the whole depth"
-                                                              : "length in the " + kind + " less the tip";
+                                                              : "length in the member less the tip";
 }
 
 CheckResult reach(const CheckInput& input, std::size_t index) {
     const catalog::Anchor& anchor = input.resolved.anchors[index];
     const model::Member member = member_of(input.resolved, anchor);
-    const std::string kind = model::name(member.kind);
+    const format::Phrase name = member_name(input.resolved, anchor);
     CheckResult result = anchor_result(input, index, true);
-    result.link = Link{result.subject, model::subject(member), "hold at half the depth of the " + kind};
+    result.link = link_between(result.part, model::part_of(member), phrase("reach to mid-depth"));
     result.unit = "in";
     result.demand = resistance::lifting_reach_in(member.depth_in);
     result.capacity = reached_in(input.resolved, anchor);
-    result.steps = {{"T_u", "largest tension", "demand", input.demand.anchors.at(index).tension_lb, "lb", "demand"},
-                    {"d", "depth of the " + kind, "given", member.depth_in, "in", "input"},
-                    {"h_min", "least reach: to the middle of the depth", "0.5 d", result.demand, "in", clause},
-                    {"h", "from the " + kind + "'s top to where the anchor still holds", reach_formula(anchor, kind),
-                     result.capacity, "in", ""}};
+    result.steps = {
+        {"T_u", phrase("largest tension"), "demand", input.demand.anchors.at(index).tension_lb, "lb", "demand"},
+        {"d", phrase("depth of {}", name), "given", member.depth_in, "in", "input"},
+        {"h_min", phrase("minimum reach: to mid-depth"), "0.5 d", result.demand, "in", clause},
+        {"h", phrase("top of {} to the end of the full thread or the nut", name), reach_formula(anchor),
+         result.capacity, "in", ""}};
     conclude(result);
     if (result.status != Status::holds)
-        result.note =
-            "Through-bolts with a backing plate or washers below the " + kind + ", or longer screws, mend this.";
+        result.note = phrase("Use a through-bolt with a washer or backing plate below the member, or a longer screw.");
     return result;
 }
 
@@ -115,15 +116,13 @@ std::vector<CheckResult> tension_perp(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck shear_check{
-    {"member-shear-at-anchors", "Shear of the framing at its anchors", "NDS 2018 3.4.3.3",
-     "Wood below the points of short anchors may split off: the shear a block, joist or rim "
-     "takes above them.",
-     member_shear_at_anchors}};
+const RegisterCheck shear_check{{"member-shear-at-anchors", phrase("Framing shear at the anchors"), "NDS 2018 3.4.3.3",
+                                 phrase("The shear a block, joist or rim takes above the points of short anchors, "
+                                        "below which the wood may split off."),
+                                 member_shear_at_anchors}};
 const RegisterCheck tension_check{
-    {"member-tension-perp", "Tension across the grain where anchors lift the member from its top", clause,
-     "How deep each pulled anchor takes hold of its block, joist or rim, against half the "
-     "member's depth.",
+    {"member-tension-perp", phrase("Framing, tension perpendicular to grain at anchors"), clause,
+     phrase("How deep each anchor in tension reaches into its block, joist or rim, against half the member's depth."),
      tension_perp}};
 
 }  // namespace

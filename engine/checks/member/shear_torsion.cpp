@@ -15,6 +15,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::phrase;
+
 /// Of one piece of the member.
 struct MemberStresses {
     double shear_psi = 0.0;    ///< vertical and horizontal shear together, each at its largest
@@ -32,11 +34,12 @@ MemberStresses member_stresses(const demand::MemberActions& actions, const model
 
 std::vector<Step> shear_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
                                      const model::Member& member) {
-    return {{"V_v", "largest vertical shear", vertical_statics(input), actions.vertical_shear_lb, "lb", "demand"},
-            {"V_h", "largest horizontal shear", sideways_statics, actions.horizontal_shear_lb, "lb", "demand"},
-            {"A", "section, all pieces", "b d", member.width_in * member.depth_in, "in2", "input"},
-            {"f_v", "shear stress, both together", "1.5 sqrt(V_v^2 + V_h^2)/A",
-             member_stresses(actions, member).shear_psi, "psi", "NDS 2018 Eq. 3.4-2"}};
+    return {
+        {"V_v", phrase("largest vertical shear"), vertical_statics(input), actions.vertical_shear_lb, "lb", "demand"},
+        {"V_h", phrase("largest horizontal shear"), lateral_statics, actions.horizontal_shear_lb, "lb", "demand"},
+        {"A", phrase("section area, all pieces"), "b d", member.width_in * member.depth_in, "in2", "input"},
+        {"f_v", phrase("shear stress, combined"), "1.5 sqrt(V_v^2 + V_h^2)/A",
+         member_stresses(actions, member).shear_psi, "psi", "NDS 2018 Eq. 3.4-2"}};
 }
 
 std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
@@ -44,16 +47,16 @@ std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::Me
     const double b = model::ply_width_in(member);
     const double longer_in = std::max(b, member.depth_in);
     const double shorter_in = std::min(b, member.depth_in);
-    return {{"T", "largest torque: forces times their distance from the axis, horizontal forces at the top",
-             vertical_statics(input), actions.torque_lb_in, "lb in", "demand"},
-            {"k", "torsion coefficient of one piece", "by a/b, a the longer side",
+    return {{"T", phrase("largest torque, horizontal forces at the top"), vertical_statics(input), actions.torque_lb_in,
+             "lb in", "demand"},
+            {"k", phrase("torsion coefficient of one piece"), "by a/b, a the longer side",
              resistance::torsion_coefficient(longer_in / shorter_in), "", "Saint-Venant"},
-            {"tau", "torsional stress", "share of T, over k a b^2", member_stresses(actions, member).torsion_psi, "psi",
-             "Saint-Venant"}};
+            {"tau", phrase("torsional stress"), "share of T, over k a b^2",
+             member_stresses(actions, member).torsion_psi, "psi", "Saint-Venant"}};
 }
 
 Step allowable_torsion_step(double allowable_shear_psi) {
-    return {"F_t'",     "allowable torsional stress",
+    return {"F_t'",     phrase("allowable torsional stress"),
             "2/3 F_v'", resistance::torsion_over_shear() * allowable_shear_psi,
             "psi",      "common practice; Wood Handbook 2010 ch. 5 (from memory)"};
 }
@@ -64,8 +67,7 @@ CheckResult shear_of(const CheckInput& input, std::size_t index) {
     const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
     const demand::Worst worst = worst_actions(
         input, index, [&](const demand::MemberActions& actions) { return member_stresses(actions, member).shear_psi; });
-    CheckResult result =
-        member_result(input, member, worst.state, std::string("shear in the ") + model::name(member.kind));
+    CheckResult result = member_result(input, member, worst.state, phrase("shear"));
     result.demand = worst.value;
     result.capacity = adjusted.value;
     result.unit = "psi";
@@ -91,8 +93,7 @@ CheckResult torsion_of(const CheckInput& input, std::size_t index) {
         return member_stresses(actions, member).torsion_psi;
     });
     const Step allowable = allowable_torsion_step(adjusted.value);
-    CheckResult result =
-        member_result(input, member, worst.state, std::string("torsion of the ") + model::name(member.kind));
+    CheckResult result = member_result(input, member, worst.state, phrase("torsion"));
     result.demand = worst.value;
     result.capacity = allowable.value;
     result.unit = "psi";
@@ -120,8 +121,7 @@ CheckResult together_of(const CheckInput& input, std::size_t index) {
         return resistance::shear_torsion_ratio(stresses.shear_psi, stresses.torsion_psi, adjusted.value);
     });
     const demand::MemberActions& actions = actions_of(input, worst.state, index);
-    CheckResult result =
-        member_result(input, member, worst.state, std::string("shear and torsion of the ") + model::name(member.kind));
+    CheckResult result = member_result(input, member, worst.state, phrase("shear and torsion"));
     result.demand = worst.value;
     result.capacity = 1.0;
     result.steps = plies_steps(member);
@@ -129,7 +129,7 @@ CheckResult together_of(const CheckInput& input, std::size_t index) {
     append(result.steps, torsion_demand_steps(input, actions, member));
     append(result.steps, allowable_shear_steps(reference_psi, adjusted));
     result.steps.push_back(allowable_torsion_step(adjusted.value));
-    result.steps.push_back({"R", "both together", "f_v/F_v' + tau/F_t'", worst.value, "", "common practice"});
+    result.steps.push_back({"R", phrase("combined"), "f_v/F_v' + tau/F_t'", worst.value, "", "common practice"});
     result.note = plies_note(member);
     conclude(result);
     return result;
@@ -141,14 +141,21 @@ std::vector<CheckResult> member_shear_torsion(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck shear_check{{"member-shear", "Shear in the framing", "NDS 2018 3.4.2",
-                                 "Shear along the grain of each block, joist and rim that carries load.",
-                                 member_shear}};
-const RegisterCheck torsion_check{{"member-torsion", "Torsion of the framing", "common practice",
-                                   "Twist of each block, joist and rim from forces beside its axis.", member_torsion}};
+const RegisterCheck shear_check{{"member-shear",
+                                 phrase("Framing shear"),
+                                 "NDS 2018 3.4.2",
+                                 phrase("Shear along the grain of each loaded block, joist and rim."),
+                                 member_shear,
+                                 {"member-shear-torsion"}}};
+const RegisterCheck torsion_check{{"member-torsion",
+                                   phrase("Framing torsion"),
+                                   "common practice",
+                                   phrase("Torsion of each loaded block, joist and rim from forces off its axis."),
+                                   member_torsion,
+                                   {"member-shear-torsion"}}};
 const RegisterCheck combined_check{
-    {"member-shear-torsion", "Shear and torsion of the framing together", "common practice",
-     "Beam shear and twist of each block, joist and rim at the same place.", member_shear_torsion}};
+    {"member-shear-torsion", phrase("Framing, combined shear and torsion"), "common practice",
+     phrase("Beam shear and torsion of each loaded block, joist and rim at the same place."), member_shear_torsion}};
 
 }  // namespace
 }  // namespace toehold::checks

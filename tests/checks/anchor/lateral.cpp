@@ -36,9 +36,9 @@ TEST_CASE("A lag screw across the grain carries the gap's reduced value, wet", "
     CHECK_CLOSE(result.capacity, across_lb * wet * row_of_two, rounding, 0.0);
     CHECK_CLOSE(result.ratio, 40.0 / (across_lb * wet * row_of_two), rounding, 0.0);
     CHECK(result.status == Status::holds);
-    CHECK(result.subject == "anchor A");
+    CHECK(test::about(result) == "anchor A");
     CHECK_CLOSE(result.direction_deg.value(), 90.0, 1e-12, 0.0);
-    CHECK(result.link == Link{"anchor A", "block B1", "bearing of the shank"});
+    CHECK(test::link_words(result) == "anchor A > block B1: bearing of the shank");
     CHECK(test::step_value(result, "g") == 1.0);
     // 6 - 3/8 - 1 = 4.625 in the block, less half of 7/32
     CHECK_CLOSE(test::step_value(result, "l_m"), 4.515625, 1e-12, 0.0);
@@ -100,7 +100,7 @@ TEST_CASE("A reported fastener stands on its own lateral value or lacks evidence
 TEST_CASE("An anchor that lands nowhere is not spoken of", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.anchors.front().seat.reset();
-    CHECK(first(resolved, 0.0, 40.0).subject == "anchor B");
+    CHECK(test::about(first(resolved, 0.0, 40.0)) == "anchor B");
 }
 
 TEST_CASE("Below the least penetration there is no lateral value", "[published]") {

@@ -38,7 +38,7 @@ TEST_CASE("An anchor that lands says in which member and where", "[unit]") {
     CHECK(step_value(results[0], "e") == 1.75);
     CHECK(step_value(results[0], "e_n") == 5.25);
     CHECK(step_value(results[0], "p_e") == 4.625);
-    CHECK(results[0].steps.at(0).meaning == "width of block B1, in which the anchor stands");
+    CHECK(format::english(results[0].steps.at(0).meaning) == "width of block B1");
 }
 
 TEST_CASE("In a doubled joist the anchor stands in one of its pieces", "[unit]") {
@@ -48,7 +48,7 @@ TEST_CASE("In a doubled joist the anchor stands in one of its pieces", "[unit]")
     const auto results = seats(resolved);
     CHECK(results.at(0).status == Status::holds);
     CHECK(step_value(results.at(0), "b") == 1.5);
-    CHECK(results.at(0).steps.at(0).meaning == "width of the piece of joist J1, in which the anchor stands");
+    CHECK(format::english(results.at(0).steps.at(0).meaning) == "width of the piece of joist J1 that the anchor is in");
 }
 
 TEST_CASE("A hole in a seam, a face or an end holds nothing", "[unit]") {
@@ -58,11 +58,11 @@ TEST_CASE("A hole in a seam, a face or an end holds nothing", "[unit]") {
         resolved.anchors[0].seat = seat;
         const auto results = seats(resolved);
         CHECK(results.at(0).status == Status::no_path);
-        CHECK(results.at(0).note.find("not wholly in one piece of joist J1") != std::string::npos);
+        CHECK(test::says(results.at(0).note, "not wholly in one piece of joist J1"));
         for (const char* check : {"anchor-spacing", "anchor-withdrawal", "anchor-lateral", "member-tension-perp"}) {
             for (const auto& result :
                  run_check(check, resolved, test::example_demand(resolved, {1000.0, 0.0, 50.0}, {})))
-                CHECK(result.subject != "anchor A");
+                CHECK(test::about(result) != "anchor A");
         }
     }
     resolved.anchors[0].seat = model::Seat{2, 0.1875, 12.0};  // just whole
@@ -75,11 +75,11 @@ TEST_CASE("An anchor over no block has no path for its tension", "[unit]") {
     resolved.anchors[1].embedment_in = resolved.anchors[1].thread_in_block_in = 0.0;
     const auto results = seats(resolved);
     const checks::CheckResult& result = without_path(results);
-    CHECK(result.subject == "anchor B");
+    CHECK(test::about(result) == "anchor B");
     CHECK(result.demand == 1000.0);
     CHECK(result.capacity == 0.0);
     CHECK(std::isinf(result.ratio));
-    CHECK(result.note.find("decking only") != std::string::npos);
+    CHECK(test::says(result.note, "misses the framing"));
     CHECK_CLOSE(result.direction_deg.value(), 90.0, 0.0, 1e-9);
 }
 
@@ -88,8 +88,9 @@ TEST_CASE("An anchor too short to reach the block has no path", "[unit]") {
     resolved.anchors[0].length_in = 1.25;  // 3/8 plate and 1 in decking lie above
     resolved.anchors[0].embedment_in = resolved.anchors[0].thread_in_block_in = 0.0;
     const auto results = seats(resolved);
-    CHECK(without_path(results).note ==
-          "anchor A is 1.25 in long and 1.375 in lie above block B1: it does not reach the block.");
+    CHECK(format::english(without_path(results).note) ==
+          "Anchor A does not reach block B1: it is 1.25 in long and 1.375 in lie above the framing. Use a longer "
+          "anchor.");
 }
 
 TEST_CASE("A missing seat is no path even where the anchor is not pulled", "[bad-input]") {
@@ -114,8 +115,8 @@ TEST_CASE("No check of an anchor over a joist or a rim speaks of a block", "[pro
     for (const checks::Check& check : checks::registered_checks()) {
         if (check.id.rfind("anchor", 0) != 0 && check.id != "member-tension-perp") continue;
         for (const auto& result : checks::run(check, {resolved, demand})) {
-            std::string words = result.title + result.note + (result.link ? result.link->to + result.link->by : "");
-            for (const auto& step : result.steps) words += step.meaning + step.formula;
+            std::string words = format::english(result.title) + format::english(result.note) + test::link_words(result);
+            for (const auto& step : result.steps) words += format::english(step.meaning) + step.formula;
             INFO(result.id << ": " << words);
             CHECK(words.find("block") == std::string::npos);
         }

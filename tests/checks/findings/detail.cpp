@@ -41,7 +41,8 @@ TEST_CASE("anchors in treated lumber must state their protection", "[unit]") {
     const auto findings = test::run_finding("corrosion-not-stated", resolved);
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::missing);
-    CHECK(findings[0].subject == "anchors A, B, C, D");
+    CHECK(test::about(findings[0]) == "anchors");
+    CHECK(test::says(findings[0].message, "anchors A, B, C and D"));
     CHECK(findings[0].clause.find("IBC 2021 2304.10.6") != std::string::npos);
     resolved.detail.basis.code = model::BuildingCode::irc_2021;
     CHECK(test::run_finding("corrosion-not-stated", resolved).at(0).clause.find("R317.3") != std::string::npos);
@@ -97,8 +98,8 @@ TEST_CASE("values of a reported fastener or connector must say where they come f
     const auto findings = test::run_finding("missing-evidence", resolved);
     REQUIRE(findings.size() == 2);
     CHECK(findings[0].severity == Severity::missing);
-    CHECK(findings[0].subject == "fastener structural screw");
-    CHECK(findings[1].subject == "block B2 at joist J1");
+    CHECK(test::about(findings[0]) == "fastener structural screw");
+    CHECK(test::about(findings[1]) == "block B2 at joist J1");
     fastener.report = "report, table 3";
     on_deck(resolved.detail).anchors[0].fastener = fastener;
     CHECK(test::run_finding("missing-evidence", resolved).size() == 1);
@@ -142,6 +143,6 @@ TEST_CASE("an anchor in a seam, a face or an end of a member is named, and told 
     const auto findings = test::run_finding("decking-only", resolved);
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::fails);
-    CHECK(findings[0].subject == "anchor B");
-    CHECK(findings[0].message.find("a seam, a face or an end of block B1") != std::string::npos);
+    CHECK(test::about(findings[0]) == "anchor B");
+    CHECK(test::says(findings[0].message, "a seam, a face or an end of block B1"));
 }

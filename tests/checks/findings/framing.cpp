@@ -38,7 +38,7 @@ TEST_CASE("a base that reaches no block is fastened to decking only and fails", 
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::fails);
     CHECK(findings[0].clause == "IRC 2021 R507.10.1.2");
-    CHECK(findings[0].message.find("blocking") != std::string::npos);
+    CHECK(test::says(findings[0].message, "blocking"));
 }
 
 TEST_CASE("each anchor that misses or falls short of its block is named", "[unit]") {
@@ -47,9 +47,9 @@ TEST_CASE("each anchor that misses or falls short of its block is named", "[unit
     resolved.anchors[2].embedment_in = 0.0;
     const auto findings = test::run_finding("decking-only", resolved);
     REQUIRE(findings.size() == 2);
-    CHECK(findings[0].subject == "anchor B");
-    CHECK(findings[0].message.find("no block") != std::string::npos);
-    CHECK(findings[1].message.find("too short") != std::string::npos);
+    CHECK(test::about(findings[0]) == "anchor B");
+    CHECK(test::says(findings[0].message, "misses the framing: no block"));
+    CHECK(test::says(findings[1].message, "too short"));
 }
 
 TEST_CASE("nails in end grain at one end are a caution where hardware holds the other", "[unit]") {
@@ -61,7 +61,7 @@ TEST_CASE("nails in end grain at one end are a caution where hardware holds the 
 TEST_CASE("nails in end grain at every end fail where a push runs along the blocks", "[unit]") {
     const auto findings = test::run_finding("end-grain-withdrawal", nailed());
     REQUIRE(count(findings, Severity::fails) == 1);
-    CHECK(findings[0].message.find("along the rail") != std::string::npos);
+    CHECK(test::says(findings[0].message, "along the rail"));
 }
 
 TEST_CASE("nails in end grain at every end are a caution where no push runs along the blocks", "[unit]") {
@@ -86,8 +86,8 @@ TEST_CASE("a block end without joist or connection breaks the path", "[unit]") {
     const auto findings = test::run_finding("no-path-to-joists", resolved);
     REQUIRE(findings.size() == 2);
     CHECK(count(findings, Severity::fails) == 2);
-    CHECK(findings[0].subject == "block B1, lower end");
-    CHECK(findings[1].message.find("joist J2") != std::string::npos);
+    CHECK(test::about(findings[0]) == "block B1, lower end");
+    CHECK(test::says(findings[1].message, "joist J2"));
 }
 
 TEST_CASE("a ledger with nothing that joins the joists to it breaks the path, a beam does not", "[unit]") {
@@ -96,7 +96,7 @@ TEST_CASE("a ledger with nothing that joins the joists to it breaks the path, a 
                                         {"S2", model::JoistSupport::Kind::beam, 20.0, 3.0, {}}};
     const auto findings = test::run_finding("no-path-to-joists", resolved);
     REQUIRE(findings.size() == 1);
-    CHECK(findings[0].subject == "ledger S1");
+    CHECK(test::about(findings[0]) == "ledger S1");
 }
 
 TEST_CASE("a rim that carries a block must be tied to the joists by more than nails in their ends", "[unit]") {
@@ -105,12 +105,12 @@ TEST_CASE("a rim that carries a block must be tied to the joists by more than na
     CHECK(test::run_finding("no-path-to-joists", resolved).empty());
     resolved.detail.framing.blocks[0].to_end.joist = "R1";
     REQUIRE(test::run_finding("no-path-to-joists", resolved).size() == 1);
-    CHECK(test::run_finding("no-path-to-joists", resolved)[0].subject == "rim R1");
+    CHECK(test::about(test::run_finding("no-path-to-joists", resolved)[0]) == "rim R1");
     resolved.detail.framing.rims[0].connection = four_nails;
     CHECK(test::run_finding("no-path-to-joists", resolved).empty());
     const auto findings = test::run_finding("end-grain-withdrawal", resolved);
     REQUIRE(count(findings, Severity::fails) == 1);
-    CHECK(findings.back().subject == "rim R1");
+    CHECK(test::about(findings.back()) == "rim R1");
     resolved.detail.framing.rims[0].connection = resolved.detail.framing.blocks[0].from_end.connection;
     CHECK(count(test::run_finding("end-grain-withdrawal", resolved), Severity::fails) == 0);
 }
@@ -128,13 +128,13 @@ TEST_CASE("joists without ends or supports leave the review incomplete, and it s
     auto findings = test::run_finding("joists-not-described", resolved);
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::missing);
-    CHECK(findings[0].message.find("`from` and `to`") != std::string::npos);
-    CHECK(findings[0].message.find("ledger or beam") != std::string::npos);
+    CHECK(test::says(findings[0].message, "`from` and `to`"));
+    CHECK(test::says(findings[0].message, "ledger or beam"));
     resolved.detail.framing.joists->from_in = -90.0;
     resolved.detail.framing.joists->to_in = 20.0;
     findings = test::run_finding("joists-not-described", resolved);
     REQUIRE(findings.size() == 1);
-    CHECK(findings[0].message.find("`from` and `to`") == std::string::npos);
+    CHECK_FALSE(test::says(findings[0].message, "`from` and `to`"));
     resolved.detail.framing.supports = {{"S1", model::JoistSupport::Kind::beam, -80.0, 3.0, {}},
                                         {"S2", model::JoistSupport::Kind::beam, 10.0, 3.0, {}}};
     CHECK(test::run_finding("joists-not-described", resolved).empty());
@@ -151,8 +151,8 @@ TEST_CASE("reported values at supports, rims and boards must say where they come
     on_deck(resolved.detail).layers.decking->fastening = model::DeckingFastening{0.164, 2.5, 2, 5.5, 120.0, {}};
     const auto findings = test::run_finding("missing-evidence", resolved);
     REQUIRE(findings.size() == 2);
-    CHECK(findings[0].subject == "joists at ledger S1");
-    CHECK(findings[1].subject == "boards");
+    CHECK(test::about(findings[0]) == "joists at ledger S1");
+    CHECK(test::about(findings[1]) == "boards");
 }
 
 TEST_CASE("composite decking must name its evidence, wood need not", "[unit]") {

@@ -17,14 +17,14 @@ TEST_CASE("each block under the plate bears to its wood's value across the grain
     CHECK_CLOSE(results[1].capacity, 378.55, 1e-12, 0.0);
     CHECK(results[0].status == Status::holds);
     CHECK(results[1].status == Status::fails);
-    CHECK(results[1].link == checks::Link{"decking", "block B2", "bearing"});
+    CHECK(test::link_words(results[1]) == "decking > block B2: bearing");
 }
 
 TEST_CASE("a plate that stands on the block itself says so in its link", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved.detail).layers.decking.reset();
     const auto results = test::run_check("bearing-framing", resolved, test::example_demand(resolved, {}, {500.0}));
-    CHECK(results.at(0).link->from == "plate");
+    CHECK(test::link_from(results.at(0)) == "plate");
 }
 
 TEST_CASE("a joist under the plate bears as a block does, and open decking is not framing", "[unit]") {
@@ -35,7 +35,7 @@ TEST_CASE("a joist under the plate bears as a block does, and open decking is no
     demand.supports[1] = {demand::SupportKind::open_bed, 0, "decking", 28000.0, "test"};
     const auto results = test::run_check("bearing-framing", resolved, demand);
     REQUIRE(results.size() == 1);
-    CHECK(results[0].subject == "joist J1");
+    CHECK(test::about(results[0]) == "joist J1");
     CHECK_CLOSE(results[0].capacity, 405.0 * 0.67, 1e-12, 0.0);
 }
 

@@ -25,8 +25,8 @@ TEST_CASE("the block's bending is worked by hand", "[closed-form]") {
     CHECK_CLOSE(step_value(results[0], "f_bh"), 23.377, 0.0, 0.001);
     CHECK_CLOSE(results[0].ratio, 0.4002, 0.0, 2e-4);
     CHECK(results[0].status == Status::holds);
-    CHECK(results[0].subject == "block B1");
-    CHECK(results[0].link == checks::Link{"block B1", "ends of block B1", "bending of the block"});
+    CHECK(test::about(results[0]) == "block B1");
+    CHECK(test::link_words(results[0]) == "block B1 > ends of block B1: bending");
 }
 
 TEST_CASE("a plank laid flat is bent about its weak axis", "[closed-form]") {
@@ -60,11 +60,11 @@ TEST_CASE("a joist counts as free from support to support, whatever lies on it",
     // C_L = 0.90123 - sqrt(0.81222 - 0.74983) = 0.6514; F_b1' = 521.1
     // f = 2000 x 6/(1.5 x 85.5625) = 93.50; 93.50/521.1 = 0.1794
     REQUIRE(results.size() == 1);
-    CHECK(results[0].subject == "joist J1");
+    CHECK(test::about(results[0]) == "joist J1");
     CHECK_CLOSE(step_value(results[0], "l_u"), 120.0, 1e-12, 0.0);
     CHECK_CLOSE(step_value(results[0], "F_bE"), 569.9, 0.0, 0.2);
     CHECK_CLOSE(results[0].ratio, 0.1794, 0.0, 2e-4);
-    CHECK(results[0].link == checks::Link{"joist J1", "supports of joist J1", "bending of the joist"});
+    CHECK(test::link_words(results[0]) == "joist J1 > supports of joist J1: bending");
 }
 
 TEST_CASE("an overhang longer than every span is what a joist counts", "[unit]") {
@@ -85,7 +85,7 @@ TEST_CASE("a rim counts as free from joist to joist and beyond the last", "[unit
     const catalog::Resolved resolved = test::framed_example();  // joists at -8 and 8, rim from -20 to 20
     const auto results =
         run_check("member-bending", resolved, with_actions(resolved, 4, {actions(2000.0, 0, 0, 0, 0)}));
-    CHECK(results.at(0).subject == "rim R1");
+    CHECK(test::about(results.at(0)) == "rim R1");
     CHECK_CLOSE(step_value(results.at(0), "l_u"), 16.0, 1e-12, 0.0);
 }
 

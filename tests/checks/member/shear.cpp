@@ -30,7 +30,7 @@ TEST_CASE("both pieces of a doubled joist share its shear", "[closed-form]") {
     resolved.detail.framing.joists->members[1].plies = 2;
     const auto results = run_check("member-shear", resolved, with_actions(resolved, 3, {actions(0, 0, 900.0, 0, 0)}));
     // 1.5 x 900/(3 x 9.25) = 48.65 psi
-    CHECK(results.at(0).subject == "joist J2");
+    CHECK(test::about(results.at(0)) == "joist J2");
     CHECK_CLOSE(results.at(0).demand, 48.65, 0.0, 0.005);
 }
 

@@ -58,7 +58,7 @@ TEST_CASE("of a doubled joist only the piece the anchor stands in counts", "[clo
         return run_check(id, resolved, with_actions(resolved, 2, {actions(0, 0, 300.0, 0, 0)}, {500.0, 0.0, 0.0}))
             .at(0);
     };
-    CHECK(of().subject == "joist J1");
+    CHECK(test::about(of()) == "joist J1");
     CHECK_CLOSE(test::step_value(of(), "b"), 1.5, 1e-12, 0.0);
     // 2/3 x 135.8 x 1.5 x 4.40625 x (4.40625/9.25)^2 = 135.8 lb
     CHECK_CLOSE(of().capacity, 135.8, 0.0, 0.1);
@@ -72,5 +72,5 @@ TEST_CASE("a block no anchor stands in is not asked", "[unit]") {
     for (const std::size_t index : {std::size_t{2}, std::size_t{3}}) resolved.anchors[index].seat.reset();
     const auto results = run_check(id, resolved, test::example_demand(resolved, {500.0, 0.0, 0.0}, {0.0, 900.0}));
     REQUIRE(results.size() == 1);
-    CHECK(results[0].subject == "block B1");
+    CHECK(test::about(results[0]) == "block B1");
 }

@@ -41,7 +41,7 @@ TEST_CASE("Open remarks are numbered first, settled ones follow", "[unit]") {
         letter_of({{"", "", "Send the revised block.", "A. Reviewer", "2026-11-20", Remark::State::settled},
                    {"anchor-withdrawal", "anchor B", "Show the pilot holes.", "A. Reviewer", "", Remark::State::open},
                    {"end-grain-withdrawal", "", "Hardware is needed.", "B. Checker", "", Remark::State::open}});
-    CHECK(titles(letter) == std::vector<std::string>{"Open comments", "C1  Withdrawal of the anchor's thread, anchor B",
+    CHECK(titles(letter) == std::vector<std::string>{"Open comments", "C1  Anchor withdrawal, anchor B",
                                                      "C2  Fasteners in end grain", "Settled comments",
                                                      "C3  The detail as a whole"});
     CHECK(contains(test::words_of(letter), "A. Reviewer and B. Checker"));

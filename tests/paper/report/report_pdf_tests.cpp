@@ -45,7 +45,7 @@ TEST_CASE("The report's text can be searched: hash, Greek, signs and verdict", "
     CHECK(test::contains(text, "φ"));
     CHECK(test::contains(text, "√("));
     CHECK(test::contains(text, "π"));
-    CHECK(test::contains(text, "Edge distance of the anchor"));
+    CHECK(test::contains(text, "Anchor edge distance"));
     CHECK(test::contains(text, "Page 1 of"));
 }
 
