@@ -49,7 +49,7 @@ TEST_CASE("Every check of the review has a heading, and every step its value und
             if (!met.insert(result.id).second) continue;  // of every check the worst subject stands first
             const std::string words = test::words_under(report, "check-" + result.id);
             INFO(name << ", " << result.id << "\n" << words);
-            REQUIRE(contains(words, result.title));
+            REQUIRE(contains(words, format::english(result.title)));
             CHECK(contains(words, result.subject));
             CHECK(contains(words, std::string(wording::word(result.status))));
             for (const checks::Step& step : result.steps) {
@@ -80,7 +80,7 @@ TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]"
     const paper::Document report = report_of("end-nailed-blocks");
     REQUIRE(review.findings.size() == 3);
     const std::string findings = test::words_under(report, "findings");
-    for (const checks::Finding& finding : review.findings) CHECK(contains(findings, finding.message));
+    for (const checks::Finding& finding : review.findings) CHECK(contains(findings, format::english(finding.message)));
     const std::string remedies = test::words_under(report, "remedies");
     REQUIRE(review.remedies.size() == 7);
     for (std::size_t index = 0; index < 5; ++index) CHECK(contains(remedies, review.remedies[index].text));
