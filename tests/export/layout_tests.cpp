@@ -9,7 +9,7 @@
 #include <numbers>
 
 using namespace toehold::exporting;
-using namespace toehold::output;
+using namespace toehold::format;
 using toehold::units::System;
 
 TEST_CASE("figures have four significant digits and never an exponent in the usual range", "[unit]") {

@@ -1,10 +1,10 @@
 #pragma once
-#include <string_view>
+#include <string>
 
 namespace toehold::test {
 
-[[nodiscard]] inline bool contains(std::string_view text, std::string_view part) {
-    return text.find(part) != std::string_view::npos;
+[[nodiscard]] inline bool contains(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
 }
 
 }  // namespace toehold::test
