@@ -42,11 +42,11 @@ TEST_CASE("steps are undone and done again under their names", "[unit]") {
     History history(named("start"));
     history.apply("First", named("1"));
     history.apply("Second", named("2"));
-    CHECK(format::english(history.undo_name()) == "Second");
+    CHECK(toehold::format::english(history.undo_name()) == "Second");
     history.undo();
     CHECK(history.now().name == "1");
-    CHECK(format::english(history.undo_name()) == "First");
-    CHECK(format::english(history.redo_name()) == "Second");
+    CHECK(toehold::format::english(history.undo_name()) == "First");
+    CHECK(toehold::format::english(history.redo_name()) == "Second");
     history.redo();
     CHECK(history.now().name == "2");
     history.undo();

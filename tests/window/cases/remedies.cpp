@@ -63,8 +63,8 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     test::shot("remedies-worst");
 
     const wxString text = test::control<wxHtmlWindow>(frame, "notes").ToText();
-    for (const std::string& caution : frame.session().review()->cautions) {
-        CHECK(text.Contains(wxString::FromUTF8(caution.substr(0, 30))));
+    for (const format::Phrase& caution : frame.session().review()->cautions) {
+        CHECK(text.Contains(wxString::FromUTF8(format::english(caution).substr(0, 30))));
     }
     CHECK_FALSE(frame.session().review()->cautions.empty());
 
