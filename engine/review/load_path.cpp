@@ -14,9 +14,10 @@ using model::PartId;
 using model::PartKind;
 using model::PartPiece;
 
+/// A whole one: what supports a member is not a member itself.
 bool is_member(const PartId& part) {
     const bool kind = part.kind == PartKind::block || part.kind == PartKind::joist || part.kind == PartKind::rim;
-    return kind && !part.id.empty();
+    return kind && !part.id.empty() && part.piece == PartPiece::whole;
 }
 
 /// Whether the link is a member's own strength, which ends where its supports begin.
