@@ -53,6 +53,7 @@ format::Phrase accepted_ids(std::string_view wanted, const std::vector<std::stri
     const bool is_cut = nearest.size() > most_listed;
     if (is_cut) nearest.pop_back();
     const std::string list = fmt::format("{}", fmt::join(nearest, ", "));
+    if (list.empty()) return {};
     return is_cut ? format::phrase("closest: {}", list) : format::verbatim(list);
 }
 

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <stdexcept>
 #include <utility>
 
@@ -100,6 +102,18 @@ void resolve_framing(const Work& work, const model::Framing& framing) {
         resolve_connection(work, support.connection, fmt::format("framing/support[{}]", support.id));
 }
 
+/// As the parts stand in a file.
+void put_in_order(model::Problems& problems) {
+    constexpr std::array<std::string_view, 6> order = {"post", "plate", "weld", "anchors", "layers", "framing"};
+    const auto place = [&order](const model::Problem& problem) {
+        return std::find_if(order.begin(), order.end(),
+                            [&problem](std::string_view part) { return problem.element.starts_with(part); }) -
+               order.begin();
+    };
+    std::stable_sort(problems.begin(), problems.end(),
+                     [&place](const model::Problem& a, const model::Problem& b) { return place(a) < place(b); });
+}
+
 }  // namespace
 
 Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
@@ -107,10 +121,11 @@ Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
     Resolved resolved;
     resolved.detail = detail;
     const Work work{catalog, resolved, resolution.problems};
-    std::visit([&](const auto& mount) { resolved.mount = resolve_mount(work, mount); }, detail.mount);
     std::visit([&](const auto& post) { resolve_post(work, post); }, detail.post);
+    std::visit([&](const auto& mount) { resolved.mount = resolve_mount(work, mount); }, detail.mount);
     resolved.anchors = resolve_anchors(resolved, catalog, resolution.problems);
     resolve_framing(work, detail.framing);
+    put_in_order(resolution.problems);
     if (resolution.problems.empty()) resolution.resolved = std::move(resolved);
     return resolution;
 }

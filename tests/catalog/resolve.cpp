@@ -198,11 +198,11 @@ TEST_CASE("A hole smaller than its anchor is said for each such hole", "[catalog
 TEST_CASE("A hole the head slips through needs a washer", "[catalog][bad-input]") {
     model::BaseDetail detail = example_detail();
     on_deck(detail).plate.holes[2].shape = model::RoundHole{0.5625};
-    CHECK(only_problem(detail).message == "the head of the anchor slips through hole C");
+    CHECK(format::english(only_problem(detail).message) == "the head of the anchor slips through hole C");
     on_deck(detail).anchors.front().washer = model::Washer{"washer-wide-3/8"};
     CHECK(problems_of(detail).empty());
     on_deck(detail).plate.holes[2].shape = model::RoundHole{1.0};
-    CHECK(only_problem(detail).message == "the washer of the anchor slips through hole C");
+    CHECK(format::english(only_problem(detail).message) == "the washer of the anchor slips through hole C");
 }
 
 TEST_CASE("A washer too small for its fastener is refused", "[catalog][bad-input]") {

@@ -270,5 +270,5 @@ TEST_CASE("A field says which parts it is of", "[unit]") {
     const Field* const group = test::find_field(fields, "anchors[1]/size");
     CHECK(group->part == "anchor A");
     CHECK(group->also == std::vector<std::string>{"anchor B", "anchor C", "anchor D"});
-    CHECK(group->group == "Anchors A B C D");
+    CHECK(format::english(group->group) == "Anchors A B C D");
 }

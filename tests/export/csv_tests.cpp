@@ -73,10 +73,10 @@ TEST_CASE("anchors: one row each, numbers to the last digit", "[unit]") {
     CHECK(table[1][0] == "a.xml");
     CHECK(table[1 + review.demand->anchors.size()][0] == "b.xml");
     CHECK(table[1][1] == review.detail);
-    CHECK(number(table[1][column(table, "pull used (lb)")]) == 0.1 + 0.2);
-    CHECK(number(table[2][column(table, "pull used (lb)")]) == 1800.0);
-    CHECK(number(table[2][column(table, "least pull (lb)")]) == 1350.0);
-    CHECK(number(table[1][column(table, "push towards (deg)")]) == 15.0);
+    CHECK(number(table[1][column(table, "tension used (lb)")]) == 0.1 + 0.2);
+    CHECK(number(table[2][column(table, "tension used (lb)")]) == 1800.0);
+    CHECK(number(table[2][column(table, "least tension (lb)")]) == 1350.0);
+    CHECK(number(table[1][column(table, "push toward (deg)")]) == 15.0);
     CHECK(number(table[1][column(table, "x (in)")]) == review.resolved.anchors[0].at.x_in);
     CHECK(table[1][column(table, "pull on bending plate at nominal stiffness (lb)")].empty());
 }

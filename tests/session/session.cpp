@@ -245,7 +245,7 @@ TEST_CASE("a remedy is one step that can be taken back; one of an earlier detail
 TEST_CASE("an edit that is refused says so and changes nothing", "[unit]") {
     Workplace place(sound);
     const std::size_t before = place.requests.size();
-    CHECK_FALSE(place.session.apply({place.session.detail(), "", {}, "There is no hole to mirror."}));
+    CHECK_FALSE(place.session.apply({place.session.detail(), {}, {}, format::phrase("There is no hole to mirror.")}));
     CHECK(format::english(place.session.message()) == "There is no hole to mirror.");
     CHECK(place.requests.size() == before);
     model::BaseDetail renamed = place.session.detail();

@@ -63,10 +63,10 @@ std::string csv_cell(const std::string& text) {
 
 std::string anchors_csv_heading() {
     return csv_line({"file", "detail", "anchor", "x (in)", "y (in)", "fastener", "tension used (lb)",
-                     "push toward (deg)", "least tension (lb)", "flexible base, nominal stiffness (lb)",
-                     "rigid base, nominal stiffness (lb)", "tension by hand, to edge (lb)",
-                     "tension by hand, to row (lb)", "shear (lb)", "proof tension (lb)", "stiffness (lb/in)",
-                     "embedment (in)", "thread in block (in)"});
+                     "push toward (deg)", "least tension (lb)", "flexible base at nominal stiffness (lb)",
+                     "rigid base at nominal stiffness (lb)", "hand tension to edge (lb)", "hand tension to row (lb)",
+                     "shear (lb)", "proof tension (lb)", "stiffness (lb/in)", "embedment (in)",
+                     "thread in block (in)"});
 }
 
 std::string anchors_csv_rows(const FiledReview& filed) {

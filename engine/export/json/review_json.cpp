@@ -71,8 +71,6 @@ Json anchor(const catalog::Anchor& anchor, const demand::AnchorEnvelope& envelop
     return {{"id", anchor.id},
             {"x_in", anchor.at.x_in},
             {"y_in", anchor.at.y_in},
-            {"z_in", anchor.at.z_in},
-            {"axis", {anchor.axis.x, anchor.axis.y, anchor.axis.z}},
             {"tension_lb", envelope.tension_lb},
             {"shear_lb", envelope.shear_lb},
             {"direction_deg", format::degrees(envelope.direction_rad)},
@@ -86,7 +84,9 @@ Json anchor(const catalog::Anchor& anchor, const demand::AnchorEnvelope& envelop
             {"stiffness_source", envelope.stiffness_source},
             {"fastener", anchor.name},
             {"embedment_in", anchor.embedment_in},
-            {"thread_in_block_in", anchor.thread_in_block_in}};
+            {"thread_in_block_in", anchor.thread_in_block_in},
+            {"z_in", anchor.at.z_in},
+            {"axis", {anchor.axis.x, anchor.axis.y, anchor.axis.z}}};
 }
 
 Json anchors(const review::Review& review) {

@@ -86,11 +86,11 @@ std::string checks_section(const review::Review& review, const TextOptions& opti
     }
     const std::vector<Column> columns =
         with_result({{format::text(phrase("check"), locale)}, {format::text(phrase("part"), locale)}}, locale);
-    return format::text(
-               phrase("CHECKS, worst first (D/C: demand over capacity; for worked steps use --explain with the "
-                      "name in brackets)"),
-               locale) +
-           "\n" + table(columns, rows);
+    return paragraph(
+               format::text(phrase("CHECKS, worst first (D/C: demand over capacity; for worked steps use --explain "
+                                   "with the name in brackets)"),
+                            locale)) +
+           table(columns, rows);
 }
 
 std::string path_section(const review::Review& review, const TextOptions& options) {
