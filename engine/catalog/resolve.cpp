@@ -104,7 +104,7 @@ void resolve_framing(const Work& work, const model::Framing& framing) {
 
 /// As the parts stand in a file.
 void put_in_order(model::Problems& problems) {
-    constexpr std::array<std::string_view, 6> order = {"post", "plate", "weld", "anchors", "layers", "framing"};
+    constexpr std::array<std::string_view, 6> order = {"plate", "post", "weld", "anchors", "layers", "framing"};
     const auto place = [&order](const model::Problem& problem) {
         return std::find_if(order.begin(), order.end(),
                             [&problem](std::string_view part) { return problem.element.starts_with(part); }) -

@@ -11,9 +11,9 @@ namespace toehold::checks {
 
 /// One line of worked arithmetic a reviewer can follow by hand.
 struct Step {
-    std::string symbol;   ///< `W'`, `F_c,perp'`: plain text; `_` opens a subscript
+    std::string symbol;      ///< `W'`, `F_c,perp'`: plain text; `_` opens a subscript
     format::Phrase meaning;  ///< what it is, in words
-    std::string formula;  ///< in symbols, with numbers where short; `given` for an input
+    std::string formula;     ///< in symbols, with numbers where short; `given` for an input
     double value = 0.0;
     std::string unit;    ///< `lb`, `in`, `psi`, `lb/in`, ``
     std::string clause;  ///< standard and clause, or `input`, `demand`, `common practice`
@@ -28,8 +28,8 @@ enum class Status {
 
 /// The link of the load path a check stands for: from one thing to the next, by what joins them.
 struct Link {
-    std::string from;  ///< TRANSITION: `anchor A`
-    std::string to;    ///< TRANSITION: `block B1`
+    std::string from;   ///< TRANSITION: `anchor A`
+    std::string to;     ///< TRANSITION: `block B1`
     format::Phrase by;  ///< `lag screw threads`
     model::PartId from_part = {}, to_part = {};
     friend bool operator==(const Link&, const Link&) = default;
@@ -40,7 +40,7 @@ struct CheckResult {
     format::Phrase title;  ///< of the check; filled in by the registry's runner when left empty
     model::PartId part;    ///< what was checked
     std::string subject;   ///< TRANSITION: the same as text; from `part` where left empty
-    std::string clause;     ///< main clause with edition
+    std::string clause;    ///< main clause with edition
     double demand = 0.0;
     double capacity = 0.0;
     std::string unit;    ///< of demand and capacity
@@ -63,9 +63,9 @@ enum class Severity {
 struct Finding {
     std::string id;  ///< of its rule; filled in by the runner when left empty
     Severity severity = Severity::caution;
-    std::string subject;  ///< TRANSITION: as text; from `part` where left empty
-    std::string clause;   ///< with edition, or `common practice`; filled in by the runner when left empty
-    format::Phrase message;  ///< what is wrong and what would mend it
+    std::string subject;      ///< TRANSITION: as text; from `part` where left empty
+    std::string clause;       ///< with edition, or `common practice`; filled in by the runner when left empty
+    format::Phrase message;   ///< what is wrong and what would mend it
     model::PartId part = {};  ///< what it is about
 };
 

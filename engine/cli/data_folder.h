@@ -1,7 +1,7 @@
 #pragma once
 // Reading the catalogs, with what is wrong said on standard error.
-#include "format/phrase.h"
 #include "catalog/catalog.h"
+#include "format/phrase.h"
 
 #include <optional>
 #include <string>

@@ -43,14 +43,14 @@ enum class PartKind {
 /// Which piece of the part.
 enum class PartPiece {
     whole,
-    lower_end,    ///< of a member, along its axis
-    upper_end,    ///< of a member, along its axis
-    along_x,      ///< members that run along the rail
-    along_y,      ///< members that run outward
-    supports,     ///< what holds a member: a block's ends, a joist's supports, the joists at a rim
-    at_anchors,   ///< of the plate: where anchors bend it
-    at_toe,       ///< of the plate: where bearing bends it
-    past_anchor,  ///< of the plate: beyond its anchors
+    lower_end,      ///< of a member, along its axis
+    upper_end,      ///< of a member, along its axis
+    along_x,        ///< members that run along the rail
+    along_y,        ///< members that run outward
+    supports,       ///< what holds a member: a block's ends, a joist's supports, the joists at a rim
+    at_anchors,     ///< of the plate: where anchors bend it
+    at_toe,         ///< of the plate: where bearing bends it
+    past_anchor,    ///< of the plate: beyond its anchors
     not_described,  ///< one of the kind that the file should name and does not
 };
 

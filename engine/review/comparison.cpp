@@ -103,7 +103,7 @@ Side side(const Review& review, const std::string& label) {
     side.verdict = review.verdict;
     side.governing = review.governing;
     side.facts = review.facts;
-    side.anchors = review.resolved.anchors.size();
+    side.anchors = review.demand ? review.demand->anchors.size() : review.resolved.anchors.size();
     side.method = review.resolved.detail.basis.method;
     if (!review.demand) side.no_demand = review.no_demand;
     return side;

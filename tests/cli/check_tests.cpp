@@ -1,7 +1,7 @@
 // Reviews of the demo details and of files that cannot be used, through the program.
 #include "process.h"
-#include "support/program.h"
 #include "support/contains.h"
+#include "support/program.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>

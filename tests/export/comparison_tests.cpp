@@ -11,7 +11,6 @@
 #include <sstream>
 
 using namespace toehold;
-using test::contains;
 using exporting::comparison_json;
 using exporting::comparison_text;
 using exporting::TextOptions;

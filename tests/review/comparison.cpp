@@ -133,17 +133,16 @@ TEST_CASE("two infinite ratios are no change, and missing evidence has no ratio"
     CHECK(found.checks[0].status_turns());
 }
 
-TEST_CASE("a check that says two things of one subject is matched by their titles", "[unit]") {
+TEST_CASE("a check that says two things of one subject is matched by their aspects", "[unit]") {
     const auto distance = [](const std::string& title, double demand_in) {
         checks::CheckResult made = result("spacing", "anchor A", demand_in, 10.0);
-        made.title = title;
+        made.aspect = title;
         return made;
     };
     const review::Review first = made_review({distance("edge", 5.0), distance("row", 9.0)});
     const review::Review second = made_review({distance("edge", 8.0), distance("row", 4.0)});
     for (const CheckDifference& one : compared(first, second).checks) {
-        CHECK(one.first->title == one.second->title);
-        CHECK(one.title == one.first->title);
+        CHECK(one.first->aspect == one.second->aspect);
     }
 }
 

@@ -1,8 +1,8 @@
 // Remedies of shipped details: each must be a change that a review of its own confirms.
 #include "review/remedies.h"
 
-#include "review/shipped_reviews.h"
 #include "model/validate.h"
+#include "review/shipped_reviews.h"
 
 #include <catch2/catch.hpp>
 

@@ -3,8 +3,8 @@
 #include "review/remedies.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
-#include "xml/document/file.h"
 #include "xml/detail/detail_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 #include <cmath>

@@ -170,12 +170,12 @@ std::vector<Finding> joists_not_described(const catalog::Resolved& resolved) {
 
 const RegisterFinding source_rule{
     {"missing-evidence", phrase("Values without a source"), "common practice", missing_evidence}};
-const RegisterFinding composite_rule{{"composite-evidence", phrase("Evidence for composite decking"),
-                                      "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)",
-                                      composite_evidence},
-                                     {model::MountKind::plate_on_deck}};
-const RegisterFinding plate_rule{
-    {"plate-changed", phrase("Plate from another file"), "common practice", plate_changed}, {model::MountKind::plate_on_deck}};
+const RegisterFinding composite_rule{
+    {"composite-evidence", phrase("Evidence for composite decking"),
+     "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)", composite_evidence},
+    {model::MountKind::plate_on_deck}};
+const RegisterFinding plate_rule{{"plate-changed", phrase("Plate from another file"), "common practice", plate_changed},
+                                 {model::MountKind::plate_on_deck}};
 const RegisterFinding joists_rule{{"joists-not-described", phrase("Joist lengths and supports not specified"),
                                    "IRC 2021 R507.10.1; common practice", joists_not_described}};
 

@@ -21,8 +21,9 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     result.capacity = adjusted.value;
     result.unit = "psi";
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.link = link_between({model::deck_boards(input.resolved.detail) ? model::PartKind::decking : model::PartKind::plate},
-                               result.part, phrase("bearing"));
+    result.link =
+        link_between({model::deck_boards(input.resolved.detail) ? model::PartKind::decking : model::PartKind::plate},
+                     result.part, phrase("bearing"));
     result.steps = {
         {"f_c,perp", phrase("largest pressure under the plate here"), "demand", worst.value, "psi", "demand"},
         {"F_c,perp", phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),

@@ -10,7 +10,8 @@ std::string finding_line(const checks::Finding& finding, const format::Phrase& s
     std::string line = format::text(wording::part(finding.part, finding.subject), locale);
     if (!line.empty()) line += ": ";
     line += format::text(finding.message, locale);
-    if (!finding.clause.empty()) line.append(" [").append(format::text(std::string_view(finding.clause), locale)).append("]");
+    if (!finding.clause.empty())
+        line.append(" [").append(format::text(std::string_view(finding.clause), locale)).append("]");
     std::string first = "  ";
     if (!side.empty()) first += padded_right(format::text(side, locale), side_columns);
     return paragraph(line,

@@ -1,8 +1,8 @@
 #include "paper/shop/anchor_schedule.h"
 
 #include "drawing/annotation/labels.h"
-#include "model/member.h"
 #include "format/figures.h"
+#include "model/member.h"
 #include "resistance/wood/lead_hole.h"
 
 #include <fmt/format.h>

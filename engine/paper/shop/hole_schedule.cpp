@@ -1,8 +1,8 @@
 #include "paper/shop/hole_schedule.h"
 
 #include "drawing/annotation/labels.h"
-#include "model/placement.h"
 #include "format/figures.h"
+#include "model/placement.h"
 #include "paper/cutting/plate_contours.h"
 
 #include <fmt/format.h>

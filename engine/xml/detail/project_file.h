@@ -1,6 +1,6 @@
 #pragma once
-// Reading and writing projects, version 2 of the format: `project` as root, with framing, mounts and posts. A base detail
-// of version 1 is read too, as a project of one post, and such a project is written as version 1 again.
+// Reading and writing projects, version 2 of the format: `project` as root, with framing, mounts and posts. A base
+// detail of version 1 is read too, as a project of one post, and such a project is written as version 1 again.
 #include "model/project.h"
 #include "xml/detail/detail_file.h"
 

@@ -74,8 +74,7 @@ void add_anchor(Lines& lines, const std::string& id, const session::Session& ses
         lines.add(phrase("tension by hand not known, largest of all pushes {}", force(mark->largest_tension_lb)));
     if (mark->capacity_lb) lines.add(phrase("tension capacity {}", force(*mark->capacity_lb)));
     lines.add(phrase("shear {}", force(mark->shear_lb)));
-    if (mark->status)
-        add_status(lines, mark->worst_check, mark->ratio, *mark->status, session.locale());
+    if (mark->status) add_status(lines, mark->worst_check, mark->ratio, *mark->status, session.locale());
 }
 
 void add_member(Lines& lines, const std::string& id, const session::Session& session) {

@@ -5,7 +5,6 @@
 #include "support/contains.h"
 
 using namespace toehold;
-using test::contains;
 using model::Remark;
 using test::contains;
 

@@ -181,8 +181,9 @@ TEST_CASE("Least penetrations are 4 D for lag screws and 6 D for wood screws", "
 }
 
 TEST_CASE("Head pull-through meets the values computed apart for four species", "[closed-form]") {
-    // Computed by an independent script from the equation of NDS 2018 12.2.5; the printed Table 12.2F was not at hand. Its 250 lb for
-    // G 0.43 and a 1/2 in head is 690 x 3.14159 x 0.5 x 0.1849 x 1.25 = 250.505 by hand: held to that instead.
+    // Computed by an independent script from the equation of NDS 2018 12.2.5; the printed Table 12.2F was not at hand.
+    // Its 250 lb for G 0.43 and a 1/2 in head is 690 x 3.14159 x 0.5 x 0.1849 x 1.25 = 250.505 by hand: held to that
+    // instead.
     struct Case {
         double head_in, thickness_in, specific_gravity, printed_lb;
     };

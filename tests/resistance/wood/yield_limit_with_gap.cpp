@@ -49,7 +49,8 @@ ModeValue entry(double value_lb, M mode) { return {mode, value_lb}; }
 
 }  // namespace
 
-TEST_CASE("Without a gap the general dowel equations are the standard's yield equations in every mode", "[closed-form]") {
+TEST_CASE("Without a gap the general dowel equations are the standard's yield equations in every mode",
+          "[closed-form]") {
     // AWC TR12 against NDS 2018 Table 12.3.1A: two sets of equations, one physics. The latter meet Table 12K.
     for (const Lag& each : lags) {
         for (const double gravity : {0.67, 0.55, 0.46, 0.35}) {

@@ -7,7 +7,6 @@
 #include "window/frame/menus.h"
 #include "window/panels/checks/checks_list.h"
 
-
 using namespace toehold;
 using namespace std::chrono_literals;
 namespace fs = std::filesystem;

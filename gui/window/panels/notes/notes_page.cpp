@@ -105,8 +105,7 @@ wxString remedies(const Page& page) {
                                page.faint(remedy_outcome(remedy, page.locale)) +
                                wxString::Format("<br><apply index=\"%d\" enabled=\"%d\" ground=\"%d\">", index,
                                                 page.notes.stale ? 0 : 1, static_cast<int>(page.theme.ground));
-        html += entry(page.mark(text_of(wording::word(remedy.verdict), page.locale), status_of(remedy.verdict)),
-                      words);
+        html += entry(page.mark(text_of(wording::word(remedy.verdict), page.locale), status_of(remedy.verdict)), words);
         ++index;
     }
     return html;
