@@ -14,10 +14,11 @@ using model::PartId;
 using model::PartKind;
 using model::PartPiece;
 
-/// A whole one: what supports a member is not a member itself.
+/// A whole one, or one the file should name and does not: what supports a member is not a member itself.
 bool is_member(const PartId& part) {
     const bool kind = part.kind == PartKind::block || part.kind == PartKind::joist || part.kind == PartKind::rim;
-    return kind && !part.id.empty() && part.piece == PartPiece::whole;
+    const bool one = part.piece == PartPiece::whole && !part.id.empty();
+    return kind && (one || part.piece == PartPiece::not_described);
 }
 
 /// Whether the link is a member's own strength, which ends where its supports begin.

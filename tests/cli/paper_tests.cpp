@@ -81,7 +81,7 @@ TEST_CASE("what cannot be written is said in one sentence", "[bad-input][process
     refused({"compare", holds, fails, "-o", there + ".txt"}, 2, "written as .pdf");
     refused({"draw", holds, "-o", (folder.path() / "no" / "such.pdf").string()}, 3, "such.pdf");
     refused({"report", there + ".xml"}, 2, "there is no such file");
-    refused({"site", holds, "--date", "yesterday"}, 2, "2026-11-25");
+    refused({"site", holds, "--date", "yesterday"}, 2, "use YYYY-MM-DD");
     refused({"site", holds, "--paper", "a7"}, 2, "a7");
     CHECK(std::filesystem::is_empty(folder.path()));
 }

@@ -15,7 +15,7 @@ case $first in
     */*/*) target=toehold_$(echo "$first" | cut -d / -f 2) ;;
     *) target=toehold-window ;;
 esac
-flags=$(grep -F "\"command\"" "$build/compile_commands.json" | grep -F "CMakeFiles/$target.dir/" | head -n 1 |
+flags=$(grep -F "\"command\"" "$build/compile_commands.json" | grep -F "CMakeFiles/$target.dir/" | grep -vF c++-header | head -n 1 |
     sed -e 's/.*"command": "//' -e 's/",$//' -e 's/\\\\/\\/g' -e 's/\\"/"/g' -e 's/^[^ ]*ccache //' -e 's/^[^ ]* //' \
         -e 's/ -o [^ ]* -c .*//' -e 's/-Winvalid-pch -include [^ ]*//')
 if [ -z "$flags" ]; then

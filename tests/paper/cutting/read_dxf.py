@@ -60,7 +60,7 @@ def main(path):
         elif kind == "LINE":
             print("line", layer)
         elif kind == "TEXT":
-            print("text", layer, f"{entity.dxf.insert.x:.9g} {entity.dxf.insert.y:.9g}", decode_dxf_unicode(entity.utf8()))
+            print("text", layer, f"{entity.dxf.insert.x:.9g} {entity.dxf.insert.y:.9g}", decode_dxf_unicode(entity.dxf.text))
         else:
             print("unknown", layer, kind)
 

@@ -49,7 +49,7 @@ TEST_CASE("a paper that cannot be written is said, and an edit under way is wait
     on_deck(next).plate.thickness_in += 0.0625;
     frame.session().change("Thickness", next);
     test::run_command(frame, window::command_report);
-    CHECK(driver.person.has_heard("still being worked out"));
+    CHECK(driver.person.has_heard("The checks are still running."));
     CHECK_FALSE(fs::exists(*driver.person.file_to_save));
     CHECK(test::reviewed(frame));
 }

@@ -131,6 +131,6 @@ TEST_CASE("a dialog refuses what it cannot read and stays, and Escape leaves eve
     script.key(WXK_ESCAPE).begin();
     test::key('A', wxMOD_CONTROL | wxMOD_SHIFT);
     CHECK(script.done());
-    CHECK(refusal.find("A whole number from 1 to 99") != std::string::npos);
+    CHECK(refusal.find("Enter a whole number from 1 to 99") != std::string::npos);
     CHECK(frame.session().detail() == before);
 }
