@@ -186,6 +186,8 @@ TEST_CASE("the sentences name the largest pull of each side, in both systems", "
     put_pulls(first, {100.0, 2000.0, 50.0});
     put_pulls(second, {1500.0, 1000.0});
     second.resolved.detail.basis.method = model::Method::lrfd;
+    review::conclude(first);
+    review::conclude(second);
     const Comparison comparison = compared(first, second);
     const std::vector<format::Phrase> sentences = wording::anchor_changes(comparison);
     REQUIRE(sentences.size() == 3);

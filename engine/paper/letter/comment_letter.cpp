@@ -52,7 +52,7 @@ void add_head(Blocks& blocks, const Source& source) {
 Table results_table(const Matter& matter, units::System system) {
     Table table;
     table.columns = report::with_measure({{"result", 0.27}, {"subject", 0.17}, {"clause", 0.17}});
-    std::vector<std::string> titles;
+    std::vector<format::Phrase> titles;
     for (const checks::CheckResult* result : matter.results) {
         if (std::find(titles.begin(), titles.end(), result->title) != titles.end()) continue;
         titles.push_back(result->title);
