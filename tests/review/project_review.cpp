@@ -56,11 +56,11 @@ struct Reactions {
 Reactions reactions(const demand::Demand& demand, const model::Framing& framing, std::size_t state) {
     Reactions all;
     const demand::FramingDemand& found = demand.framing.value();
-    for (std::size_t i = 0; i < found.holds.size(); ++i) {
-        if (found.holds[i].kind != demand::HoldKind::joist_support) continue;
-        const double up_lb = -found.states[state].holds[i].up_lb;  // held down: the support pulls down
+    for (std::size_t i = 0; i < found.supports.size(); ++i) {
+        if (found.supports[i].kind != demand::MemberSupportKind::joist_support) continue;
+        const double up_lb = -found.states[state].reactions[i].up_lb;  // held down: the support pulls down
         all.up_lb += up_lb;
-        all.moment_lb_in += up_lb * framing.supports.at(found.holds[i].support.value()).at_in;
+        all.moment_lb_in += up_lb * framing.supports.at(found.supports[i].joist_support.value()).at_in;
     }
     return all;
 }
@@ -117,8 +117,9 @@ TEST_CASE("Posts under the concentrated load alone are not added up", "[unit]") 
     const demand::Demand other = demand::find_demand(all.posts[1].resolved).demand.value();
     const demand::Demand together = demand::acting_together(own, {&other});
     for (std::size_t state = 0; state < own.states.size(); ++state) {
-        for (std::size_t hold = 0; hold < own.framing->holds.size(); ++hold) {
-            CHECK(together.framing->states[state].holds[hold].up_lb == own.framing->states[state].holds[hold].up_lb);
+        for (std::size_t hold = 0; hold < own.framing->supports.size(); ++hold) {
+            CHECK(together.framing->states[state].reactions[hold].up_lb ==
+                  own.framing->states[state].reactions[hold].up_lb);
         }
     }
     const review::ProjectReview review = review::review_project(all.project, all.posts, "digest");

@@ -12,7 +12,7 @@ namespace {
 double apart_rad(double a, double b) { return std::abs(std::remainder(a - b, 2.0 * std::numbers::pi)); }
 
 bool same_stiffness(const StiffnessScenario& a, const StiffnessScenario& b) {
-    return a.bed == b.bed && a.anchors == b.anchors && a.framing_gives == b.framing_gives;
+    return a.bed == b.bed && a.anchors == b.anchors && a.flexible_framing == b.flexible_framing;
 }
 
 /// Whether the other's state may stand beside one of this stiffness. Where the other has no such stiffness (its framing
@@ -48,18 +48,19 @@ void add(MemberActions& all, const MemberActions& more) {
     grow(all.torque_lb_in, more.torque_lb_in);
 }
 
-void add(HoldForces& all, const HoldForces& more) {
+void add(SupportReaction& all, const SupportReaction& more) {
     all.up_lb += more.up_lb;
     all.across_lb += more.across_lb;
     all.along_lb += more.along_lb;
     all.torque_lb_in += more.torque_lb_in;
-    all.turning_lb_in += more.turning_lb_in;
+    all.moment_lb_in += more.moment_lb_in;
 }
 
 void add(FramingState& all, const FramingState& more) {
     for (std::size_t member = 0; member < all.members.size(); ++member)
         add(all.members[member], more.members.at(member));
-    for (std::size_t hold = 0; hold < all.holds.size(); ++hold) add(all.holds[hold], more.holds.at(hold));
+    for (std::size_t support = 0; support < all.reactions.size(); ++support)
+        add(all.reactions[support], more.reactions.at(support));
 }
 
 }  // namespace
