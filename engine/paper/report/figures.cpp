@@ -54,7 +54,7 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
     Figure figure;
     figure.height_mm = 64.0;
     figure.lettering = lettering;
-    figure.parts = {{drawing::polar_envelope(petals(source.review), shown, ""), 0.42, false,
+    figure.parts = {{drawing::polar_envelope(polar_curves(source.review), shown, ""), 0.42, false,
                      "Pull by the direction of the push, stiffness as computed"},
                     {drawing::plan(subject, options), 0.58, true,
                      shown.field ? "Pull, shear and pressure in the state that pulls most"

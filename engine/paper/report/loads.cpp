@@ -48,7 +48,7 @@ std::vector<Stiffness> stiffnesses(const review::Review& review, System system) 
     const demand::Demand& demand = *review.demand;
     std::vector<Stiffness> all;
     for (const demand::Support& support : demand.supports)
-        add(all, "bed on " + support.id, figure(support.stiffness_psi_per_in, "psi/in", system),
+        add(all, "bed on " + model::symbol(support.part), figure(support.stiffness_psi_per_in, "psi/in", system),
             support.stiffness_source);
     for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
         const demand::AnchorEnvelope& envelope = demand.anchors[index];
@@ -56,9 +56,10 @@ std::vector<Stiffness> stiffnesses(const review::Review& review, System system) 
             figure(envelope.stiffness_lb_per_in, "lb/in", system), envelope.stiffness_source);
     }
     if (!demand.framing) return all;
-    for (const demand::Hold& hold : demand.framing->holds) {
+    for (const demand::MemberSupport& hold : demand.framing->supports) {
         const std::string held = model::subject(model::member(review.resolved.detail.framing, hold.member));
-        add(all, held + " at " + hold.to, figure(hold.stiffness.vertical_lb_per_in, "lb/in", system),
+        add(all, held + " at " + model::key(hold.holder_part),
+            figure(hold.stiffness.vertical_lb_per_in, "lb/in", system),
             hold.stiffness.vertical_is_nominal ? "nominal: nothing described holds it" : hold.stiffness.source);
     }
     return all;
@@ -85,7 +86,7 @@ std::vector<std::string> factors(const demand::Demand& demand, double demand::St
 std::string range_words(const demand::Demand& demand) {
     if (demand.scenarios.size() == 1) return "The file fixes the stiffness: one solve for each load and direction.";
     const bool gives = std::any_of(demand.scenarios.begin(), demand.scenarios.end(),
-                                   [](const demand::StiffnessScenario& one) { return one.framing_gives; });
+                                   [](const demand::StiffnessScenario& one) { return one.flexible_framing; });
     return fmt::format(
         "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, the anchors times {}{}. "
         "The largest force of all is used.",

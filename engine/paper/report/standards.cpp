@@ -43,7 +43,8 @@ std::vector<std::string> clauses_named(const review::Review& review) {
         for (const demand::Support& support : review.demand->supports) all.insert(support.stiffness_source);
         for (const demand::AnchorEnvelope& anchor : review.demand->anchors) all.insert(anchor.stiffness_source);
         if (review.demand->framing) {
-            for (const demand::Hold& hold : review.demand->framing->holds) all.insert(hold.stiffness.source);
+            for (const demand::MemberSupport& hold : review.demand->framing->supports)
+                all.insert(hold.stiffness.source);
         }
     }
     all.erase("");
