@@ -123,7 +123,10 @@ void set(Pages& pages, const Figure& figure) {
         Placed placed = part.to_scale ? placed_to_scale(part.scene, inside, figure.lettering)
                                       : placed_to_fit(part.scene, inside, figure.lettering);
         std::string words = part.words;
-        if (part.to_scale) words += (words.empty() ? "" : ", ") + scale_words(placed.scale);
+        if (part.to_scale) {
+            const std::string scale = format::text(scale_words(placed.scale), pages.locale());
+            words += (words.empty() ? "" : ", ") + scale;
+        }
         auto lines = drawing::broken_into_lines(words, frame.width, {TextSize::fine, false, false});
         most_lines = std::max(most_lines, lines.size());
         parts.push_back({std::move(lines), frame, std::move(placed)});

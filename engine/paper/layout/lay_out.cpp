@@ -3,8 +3,6 @@
 #include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
 
-#include <fmt/format.h>
-
 #include <map>
 #include <set>
 #include <stdexcept>
@@ -75,7 +73,7 @@ struct LaidOut {
 };
 
 LaidOut set_blocks(const Document& document, const PageNumbers& numbers) {
-    Pages pages(size_of(document.paper, Turn::upright));
+    Pages pages(size_of(document.paper, Turn::upright), document.locale);
     LaidOut result;
     for (const Block& block : document.blocks) {
         if (const auto* contents = std::get_if<Contents>(&block)) {
@@ -135,13 +133,14 @@ drawing::Scene running_words(const Document& document, const Size& size, std::si
     const double foot = size.height_mm - margins.bottom + 9.0;
     scene.items.emplace_back(rule(left, right, foot - 4.0));
     scene.items.emplace_back(letters({left, foot}, document.foot, Across::left));
-    scene.items.emplace_back(letters({right, foot}, fmt::format("Page {} of {}", page + 1, pages), Across::right));
+    scene.items.emplace_back(letters(
+        {right, foot}, format::text(format::phrase("Page {} of {}", page + 1, pages), document.locale), Across::right));
     return scene;
 }
 
 }  // namespace
 
-double text_width_mm(PaperSize paper) { return Pages(size_of(paper, Turn::upright)).width(); }
+double text_width_mm(PaperSize paper) { return Pages(size_of(paper, Turn::upright), {}).width(); }
 
 Book lay_out(const Document& document) {
     refuse_faults(document);

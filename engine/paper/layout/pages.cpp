@@ -21,7 +21,7 @@ drawing::Path framed(const Frame& frame, drawing::Pen pen, drawing::Fill fill) {
 
 }  // namespace
 
-Pages::Pages(Size size) : size_(size) { turn_page(); }
+Pages::Pages(Size size, format::Locale locale) : size_(size), locale_(std::move(locale)) { turn_page(); }
 
 void Pages::turn_page() {
     sheets_.push_back({size_, {}, {}, {}});

@@ -51,12 +51,13 @@ struct SetList {
     std::vector<Item> items;
 };
 
-[[nodiscard]] SetList set_list(const PageWords& page, const std::string& heading, ItemMark mark,
-                               const Instructions& instructions, double width_mm);
+[[nodiscard]] SetList set_list(const PageWords& page, const format::Phrase& heading, ItemMark mark,
+                               const Instructions& instructions, double width_mm, const format::Locale& locale);
 [[nodiscard]] double height_mm(const PageWords& page, const SetList& list);
 /// Returns where it ends.
 double add_list(PageWords& page, const SetList& list, double left_mm, double top_mm, double width_mm);
 /// Items off its end until it is no higher; a plain line then says that there is more in the report.
-[[nodiscard]] SetList shortened(const PageWords& page, SetList list, double height_mm, double width_mm);
+[[nodiscard]] SetList shortened(const PageWords& page, SetList list, double height_mm, double width_mm,
+                                const format::Locale& locale);
 
 }  // namespace toehold::paper::site

@@ -1,8 +1,8 @@
 // The report as a value, held against the review it is made from.
 #include "format/figures.h"
+#include "paper/layout/symbols.h"
 #include "paper/report/report_sample.h"
 #include "paper/report/standards.h"
-#include "paper/report/symbols.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
 #include "support/contains.h"
@@ -14,8 +14,8 @@
 #include <set>
 
 using namespace toehold;
-using paper::report::written_math;
-using paper::report::written_number;
+using paper::layout::written_math;
+using paper::layout::written_number;
 using test::contains;
 
 namespace {
