@@ -61,24 +61,25 @@ shop::TitleBlock title_block(const Draft& draft, double scale) {
               {say(phrase("Program")), issue.program}}}};
 }
 
-constexpr shop::Style note_style{};
+constexpr layout::Style note_style{};
 constexpr double note_indent_mm = 5.0, notes_title_mm = 6.0, between_mm = 2.0;
 
 double notes_height_mm(const std::vector<std::string>& notes, double width_mm) {
     double height = notes_title_mm;
-    for (const std::string& note : notes) height += shop::lines_height_mm(width_mm - note_indent_mm, note, note_style);
+    for (const std::string& note : notes)
+        height += layout::lines_height_mm(width_mm - note_indent_mm, note, note_style);
     return height;
 }
 
-void add_notes(Scene& scene, const std::string& title, const std::vector<std::string>& notes, shop::Spot top_left,
+void add_notes(Scene& scene, const std::string& title, const std::vector<std::string>& notes, layout::Spot top_left,
                double width_mm) {
     constexpr double title_foot_mm = 4.3;
-    shop::add_words(scene, {top_left.x_mm, top_left.y_mm + title_foot_mm}, title, {drawing::TextSize::normal, true});
+    layout::add_words(scene, {top_left.x_mm, top_left.y_mm + title_foot_mm}, title, {drawing::TextSize::normal, true});
     double y = top_left.y_mm + notes_title_mm;
     for (std::size_t index = 0; index < notes.size(); ++index) {
-        shop::add_lines(scene, {top_left.x_mm, y}, note_indent_mm, std::to_string(index + 1) + ".", note_style);
-        y += shop::add_lines(scene, {top_left.x_mm + note_indent_mm, y}, width_mm - note_indent_mm, notes[index],
-                             note_style);
+        layout::add_lines(scene, {top_left.x_mm, y}, note_indent_mm, std::to_string(index + 1) + ".", note_style);
+        y += layout::add_lines(scene, {top_left.x_mm + note_indent_mm, y}, width_mm - note_indent_mm, notes[index],
+                               note_style);
     }
 }
 
@@ -128,7 +129,7 @@ Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_s
     const double views_width = inner.width - column_mm - gap_mm;
     Scene paper;
     paper.name = "Schedules";
-    shop::add_frame(paper, inner, drawing::Pen::cut);
+    layout::add_frame(paper, inner, drawing::Pen::cut);
 
     const shop::Schedule anchors = shop::anchor_schedule(resolved, issue.locale);
     const double anchors_width = views_width - gap_mm;

@@ -2,7 +2,7 @@
 
 #include "drawing/scene/view.h"
 #include "paper/cutting/plate_contours.h"
-#include "paper/shop/words_on_paper.h"
+#include "paper/layout/on_paper.h"
 
 #include <algorithm>
 
@@ -10,6 +10,8 @@ namespace toehold::paper::shop {
 namespace {
 
 using drawing::Box;
+using layout::Spot;
+using layout::Style;
 using model::PlanAxis;
 
 constexpr double mm_per_in = 25.4, least_gap_mm = 12.0, right_mm = 2.0;
@@ -54,7 +56,8 @@ double fitting_scale(ViewSubject subject, const drawing::Area& frame, double let
 void add_title(drawing::Scene& scene, Spot foot, const format::Phrase& title, double scale,
                const format::Locale& locale) {
     const Style style{drawing::TextSize::small, true, drawing::Across::middle};
-    add_words(scene, foot, format::text(title, locale) + "  " + format::text(scale_words(scale), locale), style);
+    layout::add_words(scene, foot, format::text(title, locale) + "  " + format::text(scale_words(scale), locale),
+                      style);
 }
 
 }  // namespace

@@ -82,14 +82,10 @@ std::string sentence(std::string words) {
 }  // namespace
 
 double PageWords::add_line(double left_mm, double top_mm, const std::string& words, const Lettering& lettering) {
-    drawing::Text text;
-    const double next_mm = top_mm + line_mm(lettering.size);
-    text.at = place(left_mm, top_mm + 0.76 * line_mm(lettering.size));
-    text.words = words;
-    text.size = lettering.size;
-    text.bold = lettering.bold;
-    if (!words.empty()) scene_.items.emplace_back(std::move(text));
-    return next_mm;
+    constexpr double foot = 0.76;  // of the line, from its top
+    const double line = line_mm(lettering.size);
+    layout::add_words(scene_, spot(left_mm, top_mm + foot * line), words, {lettering.size, lettering.bold});
+    return top_mm + line;
 }
 
 double PageWords::add_lines(double left_mm, double top_mm, const std::vector<std::string>& lines,
@@ -99,18 +95,17 @@ double PageWords::add_lines(double left_mm, double top_mm, const std::vector<std
 }
 
 void PageWords::add_rule(double left_mm, double right_mm, double at_mm, Pen pen) {
-    scene_.items.emplace_back(drawing::line(place(left_mm, at_mm), place(right_mm, at_mm), pen));
+    layout::add_rule(scene_, spot(left_mm, at_mm), spot(right_mm, at_mm), pen);
 }
 
 void PageWords::add_frame(double left_mm, double top_mm, double width_mm, double height_mm, Pen pen) {
-    scene_.items.emplace_back(drawing::rectangle_mm(place(left_mm, top_mm + height_mm), {},
-                                                    {width_mm / scale_, height_mm / scale_}, pen, drawing::Fill::none));
+    layout::add_frame(scene_, {left_mm / scale_, top_mm / scale_, width_mm / scale_, height_mm / scale_}, pen);
 }
 
 void PageWords::add_cross(double left_mm, double top_mm, double size_mm) {
     const double right_mm = left_mm + size_mm, foot_mm = top_mm + size_mm;
-    scene_.items.emplace_back(drawing::line(place(left_mm, top_mm), place(right_mm, foot_mm), Pen::cut));
-    scene_.items.emplace_back(drawing::line(place(left_mm, foot_mm), place(right_mm, top_mm), Pen::cut));
+    layout::add_rule(scene_, spot(left_mm, top_mm), spot(right_mm, foot_mm), Pen::cut);
+    layout::add_rule(scene_, spot(left_mm, foot_mm), spot(right_mm, top_mm), Pen::cut);
 }
 
 SetList set_list(const PageWords& page, const format::Phrase& heading, ItemMark mark, const Instructions& instructions,

@@ -1,7 +1,7 @@
 #pragma once
 // Words set on the site sheet: all measures mm of the page from its top left corner, y down.
 #include "drawing/render/lettering.h"
-#include "drawing/scene/shapes.h"
+#include "paper/layout/on_paper.h"
 #include "paper/site/instructions.h"
 
 #include <string>
@@ -31,8 +31,8 @@ class PageWords {
     [[nodiscard]] const drawing::Scene& scene() const { return scene_; }
 
   private:
-    [[nodiscard]] drawing::Place place(double left_mm, double down_mm) const {
-        return {{}, {left_mm / scale_, -down_mm / scale_}};
+    [[nodiscard]] layout::Spot spot(double left_mm, double down_mm) const {
+        return {left_mm / scale_, down_mm / scale_};
     }
     double scale_;
     drawing::Scene scene_{"Site sheet", {}, {}, 0.0};
