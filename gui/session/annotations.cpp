@@ -61,7 +61,7 @@ std::vector<drawing::AnchorMark> marks(const Answers& answers, const catalog::Re
         if (known != solved.end()) {
             all.push_back(mark_of(answers, static_cast<std::size_t>(known - solved.begin())));
         } else {
-            all.emplace_back().id = anchor.id;
+            all.emplace_back().part = model::anchor_part(anchor.id);
         }
     }
     return all;
@@ -88,7 +88,7 @@ std::vector<drawing::PolarCurve> petals_of(const Answers& answers) {
     std::vector<drawing::PolarCurve> petals;
     if (answers.method == Method::hand) return petals;
     const std::vector<std::vector<double>>& all = tensions(answers.quick.petals, answers.method);
-    for (std::size_t i = 0; i < all.size(); ++i) petals.push_back({answers.resolved.anchors[i].id, all[i]});
+    for (std::size_t i = 0; i < all.size(); ++i) petals.push_back({model::anchor_part(answers.resolved.anchors[i].id), all[i]});
     return petals;
 }
 

@@ -29,7 +29,7 @@ std::string section_title(const SectionPlane& plane, units::System system) {
 void add_detail_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
     const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.issue.system};
-    const SectionPlane first = drawing::section_plane(resolved.detail, "");
+    const SectionPlane first = drawing::section_plane(resolved.detail, {});
     const SectionPlane second = square_to(first, resolved.detail);
     Figure above, below;
     above.height_mm = 73.0;
@@ -54,7 +54,7 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
     Figure figure;
     figure.height_mm = 64.0;
     figure.lettering = lettering;
-    figure.parts = {{drawing::polar_envelope(petals(source.review), shown, ""), 0.42, false,
+    figure.parts = {{drawing::polar_envelope(petals(source.review), shown, {}), 0.42, false,
                      "Pull by the direction of the push, stiffness as computed"},
                     {drawing::plan(subject, options), 0.58, true,
                      shown.field ? "Pull, shear and pressure in the state that pulls most"

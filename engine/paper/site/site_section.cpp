@@ -1,6 +1,5 @@
 #include "drawing/annotation/labels.h"
 #include "drawing/annotation/symbols.h"
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "paper/site/extent.h"
@@ -23,7 +22,7 @@ using drawing::SectionSheet;
 
 drawing::SectionPlane plane_of(const SiteSubject& subject) {
     const auto& holes = on_deck(subject.resolved.detail).plate.holes;
-    return drawing::section_plane(subject.resolved.detail, holes.empty() ? "" : drawing::anchor_part(holes.front().id));
+    return drawing::section_plane(subject.resolved.detail, holes.empty() ? model::PartId() : model::anchor_part(holes.front().id));
 }
 
 /// A short stub of the post, since the drawing is about what is below.
@@ -57,18 +56,18 @@ std::vector<Named> layers(const SectionSheet& sheet, units::System system) {
     const double inside_in = sheet.shown.low.x + 0.05 * drawing::width(sheet.shown);
     std::vector<Named> named;
     if (!sheet.plate.empty())
-        named.push_back({"plate " + drawing::length_figure(on_deck(detail).plate.thickness_in, system), "plate",
+        named.push_back({"plate " + drawing::length_figure(on_deck(detail).plate.thickness_in, system), {model::PartKind::plate},
                          0.5 * on_deck(detail).plate.thickness_in, sheet.plate.front().low_in});
     double top_in = 0.0;
-    const auto add = [&](const std::string& name, const std::string& part, double thickness_in) {
+    const auto add = [&](const std::string& name, const model::PartId& part, double thickness_in) {
         named.push_back(
             {name + " " + drawing::length_figure(thickness_in, system), part, top_in - 0.5 * thickness_in, inside_in});
         top_in -= thickness_in;
     };
-    if (on_deck(detail).layers.decking) add("boards", "decking", on_deck(detail).layers.decking->thickness_in);
+    if (on_deck(detail).layers.decking) add("boards", {model::PartKind::decking}, on_deck(detail).layers.decking->thickness_in);
     for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
-        const std::string part = "shim " + std::to_string(index + 1);
-        add(part + ":", part, on_deck(detail).layers.shims[index].thickness_in);
+        const model::PartId part = model::shim_part(index);
+        add(model::key(part) + ":", part, on_deck(detail).layers.shims[index].thickness_in);
     }
     return named;
 }
