@@ -81,7 +81,7 @@ review::Comparison compared(const std::array<Input, 2>& inputs) {
 
 /// On paper the folders say nothing, unless they alone tell the two files apart.
 review::Comparison named_for_paper(review::Comparison comparison, const CompareCommand& command, const Locale& locale) {
-    const std::string first = issue_of({}, command.first).file, second = issue_of({}, command.second).file;
+    const std::string first = name_on_paper(command.first), second = name_on_paper(command.second);
     if (command.second.empty()) {
         comparison.first.label = first;
         comparison.second.label = label_of(first, settings_of(command.second_basis), locale);
@@ -117,7 +117,7 @@ ExitStatus run(const CompareCommand& command, const Locale& spoken) {
         PaperWishes wishes = command.wishes;
         wishes.system = command.system;
         const std::string bytes = paper::pdf(paper::lay_out(
-            paper::comparison_report(named_for_paper(comparison, command, locale), issue_of(wishes, command.first))));
+            paper::comparison_report(named_for_paper(comparison, command, locale), issue_of(wishes, command.first, locale))));
         return write_paper(wishes.output, bytes, locale) ? status : ExitStatus::internal_fault;
     }
     if (command.json) {

@@ -1,6 +1,7 @@
 #include "model/part.h"
 
 #include "model/base_detail.h"
+#include "model/member.h"
 
 #include <algorithm>
 #include <array>
@@ -14,7 +15,7 @@ struct KindWords {
     std::string_view one, several;
 };
 
-constexpr std::array<KindWords, 21> kind_words = {{
+constexpr std::array<KindWords, 22> kind_words = {{
     {PartKind::base, "base", "base"},
     {PartKind::push, "push", "push"},
     {PartKind::guard, "guard", "guard"},
@@ -22,6 +23,7 @@ constexpr std::array<KindWords, 21> kind_words = {{
     {PartKind::shoe, "shoe", "shoe"},
     {PartKind::weld, "weld", "weld"},
     {PartKind::plate, "plate", "plate"},
+    {PartKind::corner, "corner", "corners"},
     {PartKind::hole, "hole", "holes"},
     {PartKind::anchor, "anchor", "anchors"},
     {PartKind::fastener, "fastener", "fasteners"},
@@ -98,6 +100,8 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
             return phrase("weld");
         case PartKind::plate:
             return phrase("plate");
+        case PartKind::corner:
+            return one ? phrase("corner {}", id) : phrase("corners");
         case PartKind::hole:
             return one ? phrase("hole {}", id) : phrase("holes");
         case PartKind::anchor:
@@ -168,6 +172,8 @@ void append(std::vector<PartId>& all, PartKind kind, const Range& range) {
 
 PartId anchor_part(std::string id) { return {PartKind::anchor, std::move(id)}; }
 PartId hole_part(std::string id) { return {PartKind::hole, std::move(id)}; }
+PartId corner_part(std::size_t index) { return {PartKind::corner, std::to_string(index + 1)}; }
+PartId shim_part(std::size_t index) { return {PartKind::shim, std::to_string(index + 1)}; }
 
 PartId held_at(PartId part, const PartId& holder) {
     part.at_kind = holder.kind;
@@ -207,13 +213,11 @@ std::vector<PartId> parts(const BaseDetail& detail) {
     all.push_back({PartKind::plate});
     append(all, PartKind::anchor, mount.plate.holes);
     if (mount.layers.decking) all.push_back({PartKind::decking});
-    for (std::size_t i = 1; i <= mount.layers.shims.size(); ++i) all.push_back({PartKind::shim, std::to_string(i)});
+    for (std::size_t i = 0; i < mount.layers.shims.size(); ++i) all.push_back(shim_part(i));
     append(all, PartKind::block, detail.framing.blocks);
     if (detail.framing.joists) append(all, PartKind::joist, detail.framing.joists->members);
     append(all, PartKind::rim, detail.framing.rims);
-    for (const JoistSupport& support : detail.framing.supports) {
-        all.push_back({support.kind == JoistSupport::Kind::ledger ? PartKind::ledger : PartKind::beam, support.id});
-    }
+    for (const JoistSupport& support : detail.framing.supports) all.push_back(part_of(support));
     return all;
 }
 

@@ -5,6 +5,7 @@
 #include "format/phrase.h"
 
 #include <compare>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,6 +25,7 @@ enum class PartKind {
     shoe,
     weld,
     plate,
+    corner,    ///< of the plate's outline, by its number, from 1
     hole,      ///< of the plate, by its id; the anchor in it is a part of its own
     anchor,    ///< by its hole's id
     fastener,  ///< what a group of anchors is made of, by the name the user gave it; all anchors without an id
@@ -69,6 +71,9 @@ struct PartId {
 // The usual ones.
 [[nodiscard]] PartId anchor_part(std::string id);
 [[nodiscard]] PartId hole_part(std::string id);
+/// By their place in the detail's list, from 0.
+[[nodiscard]] PartId corner_part(std::size_t index);
+[[nodiscard]] PartId shim_part(std::size_t index);
 /// The part held at another: `block B1 at joist J2`.
 [[nodiscard]] PartId held_at(PartId part, const PartId& holder);
 /// The part without its piece and without what holds it: what a drawing marks and a person selects.

@@ -181,8 +181,8 @@ std::vector<Phrase> stiffness_range(const demand::Demand& demand) {
 std::vector<Phrase> accuracy(const demand::Proof& proof) {
     std::vector<Phrase> sentences{
         phrase("equilibrium of {} solves: relative residual of force {}, of moment {}, of contact {}", proof.solves,
-               format::number_text(proof.force_residual), format::number_text(proof.moment_residual),
-               format::number_text(proof.complementarity_residual))};
+               Quantity{proof.force_residual, ""}, Quantity{proof.moment_residual, ""},
+               Quantity{proof.complementarity_residual, ""})};
     if (!proof.plate) return sentences;
     sentences.push_back(phrase(
         "flexible base of {} unknowns, envelope in a space of {}: the largest tension is within {:.2g}% of a finer "

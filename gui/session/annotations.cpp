@@ -61,7 +61,7 @@ std::vector<drawing::AnchorMark> marks(const Answers& answers, const catalog::Re
         if (known != solved.end()) {
             all.push_back(mark_of(answers, static_cast<std::size_t>(known - solved.begin())));
         } else {
-            all.emplace_back().id = anchor.id;
+            all.emplace_back().part = model::anchor_part(anchor.id);
         }
     }
     return all;
@@ -86,10 +86,10 @@ std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, M
 
 std::vector<drawing::PolarCurve> polar_curves_of(const Answers& answers) {
     std::vector<drawing::PolarCurve> curves;
-    if (answers.method == Method::hand) return polar;
+    if (answers.method == Method::hand) return curves;
     const std::vector<std::vector<double>>& all = tensions(answers.quick.polar, answers.method);
-    for (std::size_t i = 0; i < all.size(); ++i) polar.push_back({answers.resolved.anchors[i].id, all[i]});
-    return polar;
+    for (std::size_t i = 0; i < all.size(); ++i) curves.push_back({model::anchor_part(answers.resolved.anchors[i].id), all[i]});
+    return curves;
 }
 
 }  // namespace toehold::session

@@ -78,7 +78,7 @@ drawing::Overlay Session::overlay() const {
     overlay.pressure = display_.pressure;
     overlay.bent = display_.bent;
     overlay.marks = display_.marks;
-    overlay.system = display_.system;
+    overlay.locale = locale();
     if (!quick_ || !quick_resolved_) return overlay;
     const Answers answers{*quick_resolved_, *quick_, current_review(), display_.method};
     const bool governing =

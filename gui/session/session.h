@@ -62,10 +62,10 @@ class Session {
     /// Another detail in this one's place, without a past: after opening or reverting.
     void replace(model::BaseDetail detail);
 
-    // --- selection, by parts of drawing/parts.h ---
-    [[nodiscard]] const std::vector<std::string>& selection() const;  ///< in the order selected
-    void select(std::vector<std::string> parts);
-    void toggle(const std::string& part);
+    // --- selection: whole parts, as `model::parts` lists them ---
+    [[nodiscard]] const std::vector<model::PartId>& selection() const;  ///< in the order selected
+    void select(std::vector<model::PartId> parts);
+    void toggle(const model::PartId& part);
 
     // --- what is shown ---
     [[nodiscard]] const Display& display() const;
@@ -117,7 +117,7 @@ class Session {
     std::uint64_t revision_ = 0;
     std::uint64_t first_revision_ = 1;  ///< answers before it are of a detail that was replaced
     bool moving_ = false;
-    std::vector<std::string> selection_;
+    std::vector<model::PartId> selection_;
     Display display_;
     std::shared_ptr<const catalog::Resolved> resolved_;
     model::Problems problems_;

@@ -2,7 +2,7 @@
 
 #include "support/compare.h"
 #include "support/example.h"
-#include "two_row_closed_form.h"
+#include "support/two_row_closed_form.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #pragma once
 // What the report's figures say of the forces, from the review alone: the push that pulls most, the anchors' marks
-// under it, the bed's pressure, and the curves of the rose.
+// under it, the bed's pressure, and the polar envelope.
 #include "drawing/annotation/overlay.h"
 #include "review/review.h"
 

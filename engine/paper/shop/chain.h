@@ -1,13 +1,13 @@
 #pragma once
 // Chains of dimensions whose words are known to fit: measured at the scale the view will have on paper.
 #include "drawing/annotation/dimension.h"
-#include "units/quantity.h"
+#include "format/phrase.h"
 
 namespace toehold::paper::shop {
 
-/// How lengths become words and how large they stand on paper.
+/// How lengths become words, for whom, and how large they stand on paper.
 struct Drafting {
-    units::System system = units::System::us;
+    format::Locale locale = {};
     double mm_per_in = 12.7;  ///< mm of lettering for an inch of the plate
 };
 

@@ -13,6 +13,9 @@
 namespace toehold::paper::site {
 namespace {
 
+using format::Phrase;
+using format::phrase;
+
 constexpr double mm_per_in = 25.4;
 constexpr double same_size_in = 0.01;
 
@@ -56,7 +59,7 @@ std::string sixty_fourths(double bit_in) {
     return inches == 0 ? fraction : fmt::format("{} {}", inches, fraction);
 }
 
-/// Half millimetres inside the range; where none is, the largest below its middle, as for the inch bits.
+/// Half millimeters inside the range; where none is, the largest below its middle, as for the inch bits.
 std::string metric_bit(double low_mm, double high_mm) {
     constexpr double slack = 1e-9;
     const double middle = low_mm + high_mm;  // in halves
@@ -65,10 +68,12 @@ std::string metric_bit(double low_mm, double high_mm) {
     return fmt::format("{:g} mm", 0.5 * std::max(1.0, halves));
 }
 
-const char* lying(const model::Member& member) {
+enum class Lying { square, on_edge, flat };
+
+Lying lying(const model::Member& member) {
     const double piece_in = model::ply_width_in(member);
-    if (std::abs(piece_in - member.depth_in) < same_size_in) return "";
-    return member.depth_in > piece_in ? " on edge" : " laid flat";
+    if (std::abs(piece_in - member.depth_in) < same_size_in) return Lying::square;
+    return member.depth_in > piece_in ? Lying::on_edge : Lying::flat;
 }
 
 std::string piece_words(double width_in, double depth_in, units::System system) {
@@ -110,25 +115,32 @@ std::string nominal_size(double thickness_in, double face_in) {
     return thickness == 0 || face == 0 ? std::string() : fmt::format("{}x{}", thickness, face);
 }
 
-std::string lumber_words(const model::Member& member, units::System system) {
-    static constexpr std::array<const char*, 3> counts = {"two ", "three ", "four "};
+Phrase lumber_words(const model::Member& member, units::System system) {
     const std::string piece = piece_words(model::ply_width_in(member), member.depth_in, system);
-    if (member.plies <= 1) return piece + lying(member);
-    const auto count = static_cast<std::size_t>(member.plies - 2);
-    const std::string number = count < counts.size() ? counts.at(count) : fmt::format("{} ", member.plies);
-    return number + piece + " nailed together," + lying(member);
+    const Lying lies = lying(member);
+    if (member.plies <= 1) {
+        return lies == Lying::square    ? format::verbatim(piece)
+               : lies == Lying::on_edge ? phrase("{} on edge", piece)
+                                        : phrase("{} laid flat", piece);
+    }
+    Phrase pieces = member.plies == 2   ? phrase("two {} nailed together", piece)
+                    : member.plies == 3 ? phrase("three {} nailed together", piece)
+                                        : phrase("{} {} nailed together", member.plies, piece);
+    return lies == Lying::square    ? std::move(pieces)
+           : lies == Lying::on_edge ? phrase("{}, on edge", std::move(pieces))
+                                    : phrase("{}, laid flat", std::move(pieces));
 }
 
-std::string actual_words(const model::Member& member, units::System system) {
-    return tape_figure(member.width_in, system) + " wide x " + tape_words(member.depth_in, system) + " deep";
+Phrase actual_words(const model::Member& member, units::System system) {
+    return phrase("{} wide x {} deep", tape_figure(member.width_in, system), tape_words(member.depth_in, system));
 }
 
-std::string nail_name(double diameter_in, double length_in) {
+std::string penny_size(double diameter_in, double length_in) {
     constexpr double same_wire_in = 0.0005;
     for (const CommonNail& nail : common_nails) {
         if (std::abs(nail.diameter_in - diameter_in) < same_wire_in &&
             std::abs(nail.length_in - length_in) < same_size_in)
-            return std::string(nail.name) + " common";
+            return nail.name;
     }
     return {};
 }
