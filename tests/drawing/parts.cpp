@@ -83,7 +83,7 @@ TEST_CASE("Every result and finding of the shipped details' reviews points at pa
         REQUIRE(resolution.resolved);
         const Parts all = drawing::parts(*read.detail);
         const auto points_at_parts = [&](const auto& one) {
-            INFO(file.filename().string() << ": " << one.id << ", " << one.subject);
+            INFO(file.filename().string() << ": " << one.id << ", " << model::key(one.part));
             const Parts meant = parts_of(one, *read.detail);
             CHECK_FALSE(meant.empty());
             for (const std::string& part : meant) CHECK(contains(all, part));
