@@ -34,7 +34,8 @@ Table cases_table(const Source& source) {
 
 /// Beds, anchors and holds that read the same.
 struct Stiffness {
-    std::vector<Phrase> beds;
+    std::vector<PartId> beds;         ///< what the bed is on
+    std::vector<std::string> others;  ///< the same where it is no member
     std::vector<PartId> parts;
     std::string value, source;
 };
@@ -42,8 +43,13 @@ struct Stiffness {
 class Stiffnesses {
   public:
     explicit Stiffnesses(const format::Locale& locale) : locale_(locale) {}
-    void add_bed(const Phrase& support, const format::Quantity& value, std::string source) {
-        alike(value, std::move(source)).beds.push_back(phrase("bed on {}", support));
+    void add_bed(const demand::Support& support, const model::Framing& framing, std::string source) {
+        Stiffness& one = alike({support.stiffness_psi_per_in, "psi/in"}, std::move(source));
+        if (support.kind == demand::SupportKind::member) {
+            one.beds.push_back(model::part_of(model::member(framing, support.member)));
+        } else {
+            one.others.push_back(format::text(support.id, locale_));
+        }
     }
     void add(const PartId& part, const format::Quantity& value, std::string source) {
         alike(value, std::move(source)).parts.push_back(part);
@@ -56,7 +62,7 @@ class Stiffnesses {
         const auto known = std::find_if(
             all_.begin(), all_.end(), [&](const Stiffness& one) { return one.value == words && one.source == source; });
         if (known != all_.end()) return *known;
-        all_.push_back({{}, {}, std::move(words), std::move(source)});
+        all_.push_back({{}, {}, {}, std::move(words), std::move(source)});
         return all_.back();
     }
 
@@ -82,13 +88,8 @@ std::vector<Stiffness> stiffnesses(const Source& source) {
     const demand::Demand& demand = *review.demand;
     const model::Framing& framing = review.resolved.detail.framing;
     Stiffnesses all(source.locale());
-    for (const demand::Support& support : demand.supports) {
-        const Phrase name = support.kind == demand::SupportKind::member
-                                ? model::part_name(model::part_of(model::member(framing, support.member)))
-                                : phrase("{}", support.id);
-        all.add_bed(name, {support.stiffness_psi_per_in, "psi/in"},
-                    format::text(support.stiffness_source, source.locale()));
-    }
+    for (const demand::Support& support : demand.supports)
+        all.add_bed(support, framing, format::text(support.stiffness_source, source.locale()));
     for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
         const demand::AnchorEnvelope& envelope = demand.anchors[index];
         all.add(model::anchor_part(review.resolved.anchors.at(index).id), {envelope.stiffness_lb_per_in, "lb/in"},
@@ -109,7 +110,9 @@ Table stiffness_table(const Source& source) {
                      {source.text(phrase("as computed")), 0.14, Across::right},
                      {source.text(phrase("source")), 0.56}};
     for (const Stiffness& one : stiffnesses(source)) {
-        format::Listed names{one.beds};
+        format::Listed names;
+        if (!one.beds.empty()) names.items.push_back(phrase("bed on {}", named_together(one.beds)));
+        for (const std::string& other : one.others) names.items.push_back(phrase("bed on {}", other));
         if (!one.parts.empty()) names.items.push_back(named_together(one.parts));
         table.rows.push_back(
             {words_cell(source.text(phrase("{}", std::move(names)))), words_cell(one.value), words_cell(one.source)});
