@@ -77,6 +77,10 @@ const char* name(MemberKind kind) {
     return "rim";
 }
 
+PartId part_of(const JoistSupport& support) {
+    return {support.kind == JoistSupport::Kind::ledger ? PartKind::ledger : PartKind::beam, support.id};
+}
+
 PartId part_of(const Member& member) {
     switch (member.kind) {
         case MemberKind::block:

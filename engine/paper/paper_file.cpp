@@ -20,7 +20,7 @@ std::string sheet_file(const Sheet& sheet, std::string_view ending, const std::s
 
 drawing::Scene drawn(Kind kind, const drawing::Subject& subject) {
     if (kind == Kind::plan) return drawing::plan(subject, {});
-    if (kind == Kind::section) return drawing::section(subject, drawing::section_plane(subject.detail, ""));
+    if (kind == Kind::section) return drawing::section(subject, drawing::section_plane(subject.detail, {}));
     return drawing::elevation(subject);
 }
 

@@ -58,7 +58,7 @@ struct Bookmark {
 /// What a reader's program shows about the file.
 struct Properties {
     std::string title, subject;
-    std::string program;  ///< `Toehold 0.5.0`
+    std::string program;  ///< `Toehold 0.6.0`
     std::string date;     ///< ISO 8601 (`2026-11-25`); empty: the file says 1970-01-01, never the clock's
 };
 

@@ -4,7 +4,6 @@
 #include "model/member.h"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace toehold::review {
@@ -15,10 +14,6 @@ using format::phrase;
 using Actions = std::vector<demand::MemberActions>;
 
 constexpr double named_share = 0.05;
-constexpr std::array actions_of_a_member = {
-    &demand::MemberActions::vertical_moment_lb_in, &demand::MemberActions::horizontal_moment_lb_in,
-    &demand::MemberActions::vertical_shear_lb, &demand::MemberActions::horizontal_shear_lb,
-    &demand::MemberActions::torque_lb_in};
 
 std::vector<Actions> actions_by(const std::vector<demand::Outcome>& outcomes) {
     std::vector<Actions> all;
@@ -30,7 +25,7 @@ std::vector<Actions> actions_by(const std::vector<demand::Outcome>& outcomes) {
 
 /// Whether the post's part in some action on the member is worth naming.
 bool loads_member(const std::vector<Actions>& by_post, std::size_t post, std::size_t member) {
-    return std::any_of(actions_of_a_member.begin(), actions_of_a_member.end(), [&](auto action) {
+    return std::any_of(demand::actions_of_a_member.begin(), demand::actions_of_a_member.end(), [&](auto action) {
         constexpr double nothing = 1e-6;
         double largest = nothing;
         for (const Actions& actions : by_post) {
@@ -82,9 +77,9 @@ std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
     std::vector<format::Phrase> all;
     if (review.pushes_together) {
         all.push_back(phrase(
-            "A load along the rail acts on all posts at once, in one direction: on framing that posts share, the "
-            "forces of all of them are added. Along a member the largest forces of each post are added even "
-            "where they stand apart, which is conservative."));
+            "A load along the rail acts on all posts at once, in one direction: framing that posts share is checked "
+            "for the load on the post alone, on all posts, and on those posts that make each force larger. Along a "
+            "member the largest forces of each post are added even where they stand apart, which is conservative."));
     }
     all.push_back(
         phrase("The concentrated load stands at one post at a time, so that loads of other posts are not added to it "

@@ -4,62 +4,88 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
-#include <optional>
 
 namespace toehold::demand {
 namespace {
 
+constexpr std::array<double SupportReaction::*, 5> forces_of_a_reaction = {
+    &SupportReaction::up_lb, &SupportReaction::across_lb, &SupportReaction::along_lb, &SupportReaction::torque_lb_in,
+    &SupportReaction::moment_lb_in};
+
 double apart_rad(double a, double b) { return std::abs(std::remainder(a - b, 2.0 * std::numbers::pi)); }
 
 bool same_stiffness(const StiffnessScenario& a, const StiffnessScenario& b) {
-    return a.bed == b.bed && a.anchors == b.anchors && a.framing_gives == b.framing_gives;
+    return a.bed == b.bed && a.anchors == b.anchors && a.flexible_framing == b.flexible_framing;
 }
 
-/// Whether the other's state may stand beside one of this stiffness. Where the other has no such stiffness (its framing
-/// does not give, or its user fixed it), its first stands for all.
-bool beside(const Demand& other, const State& state, const StiffnessScenario& wanted) {
-    const bool known = std::any_of(other.scenarios.begin(), other.scenarios.end(),
-                                   [&](const StiffnessScenario& one) { return same_stiffness(one, wanted); });
-    return known ? same_stiffness(other.scenarios[state.scenario], wanted) : state.scenario == 0;
+/// The other's stiffness that may stand beside this one. Where it has no such stiffness (its framing does not give, or
+/// its user fixed it), its first stands for all.
+std::size_t matching_scenario(const Demand& other, const StiffnessScenario& wanted) {
+    const auto found = std::find_if(other.scenarios.begin(), other.scenarios.end(),
+                                    [&](const StiffnessScenario& one) { return same_stiffness(one, wanted); });
+    return found == other.scenarios.end() ? 0 : static_cast<std::size_t>(found - other.scenarios.begin());
 }
 
-std::optional<std::size_t> matching_state(const Demand& own, const State& state, const Demand& other) {
-    std::optional<std::size_t> nearest;
+/// The other's framing under the same load, stiffness and nearly the same direction; null where it has no such load.
+const FramingState* beside(const Demand& own, const State& state, const Demand& other) {
+    const std::size_t scenario = matching_scenario(other, own.scenarios[state.scenario]);
+    const FramingState* nearest = nullptr;
     double least_rad = std::numeric_limits<double>::infinity();
     for (std::size_t index = 0; index < other.states.size(); ++index) {
         const State& candidate = other.states[index];
-        if (other.cases[candidate.load_case].id != own.cases[state.load_case].id) continue;
-        if (!beside(other, candidate, own.scenarios[state.scenario])) continue;
         const double apart = apart_rad(candidate.direction_rad, state.direction_rad);
-        if (apart < least_rad) {
-            least_rad = apart;
-            nearest = index;
-        }
+        if (candidate.scenario != scenario || apart >= least_rad) continue;
+        if (other.cases[candidate.load_case].id != own.cases[state.load_case].id) continue;
+        least_rad = apart;
+        nearest = &other.framing->states[index];
     }
     return nearest;
 }
 
-void add(MemberActions& all, const MemberActions& more) {
-    const auto grow = [](double& value, double by) { value = std::copysign(std::abs(value) + std::abs(by), value); };
-    grow(all.vertical_moment_lb_in, more.vertical_moment_lb_in);
-    grow(all.horizontal_moment_lb_in, more.horizontal_moment_lb_in);
-    grow(all.vertical_shear_lb, more.vertical_shear_lb);
-    grow(all.horizontal_shear_lb, more.horizontal_shear_lb);
-    grow(all.torque_lb_in, more.torque_lb_in);
+std::vector<const FramingState*> all_beside(const Demand& own, const State& state,
+                                            const std::vector<const Demand*>& others) {
+    std::vector<const FramingState*> found;
+    for (const Demand* const other : others) {
+        if (!other->framing || other->framing->states.empty()) continue;
+        if (const FramingState* const one = beside(own, state, *other)) found.push_back(one);
+    }
+    return found;
 }
 
-void add(HoldForces& all, const HoldForces& more) {
-    all.up_lb += more.up_lb;
-    all.across_lb += more.across_lb;
-    all.along_lb += more.along_lb;
-    all.torque_lb_in += more.torque_lb_in;
-    all.turning_lb_in += more.turning_lb_in;
+void add_by_size(std::vector<MemberActions>& all, const std::vector<MemberActions>& more) {
+    for (std::size_t member = 0; member < all.size(); ++member) {
+        for (const auto action : actions_of_a_member) {
+            double& value = all[member].*action;
+            value = std::copysign(std::abs(value) + std::abs(more.at(member).*action), value);
+        }
+    }
 }
 
-void add(FramingState& all, const FramingState& more) {
-    for (std::size_t member = 0; member < all.members.size(); ++member)
-        add(all.members[member], more.members.at(member));
-    for (std::size_t hold = 0; hold < all.holds.size(); ++hold) add(all.holds[hold], more.holds.at(hold));
+/// Every post under the load.
+FramingState on_all(FramingState all, const std::vector<const FramingState*>& others) {
+    for (const FramingState* const other : others) {
+        add_by_size(all.members, other->members);
+        for (std::size_t support = 0; support < all.reactions.size(); ++support) {
+            for (const auto force : forces_of_a_reaction)
+                all.reactions[support].*force += other->reactions.at(support).*force;
+        }
+    }
+    return all;
+}
+
+/// This post under the load, and for each force those others that make it larger.
+FramingState on_the_worst(FramingState all, const std::vector<const FramingState*>& others) {
+    const FramingState own = all;
+    for (const FramingState* const other : others) {
+        add_by_size(all.members, other->members);
+        for (std::size_t support = 0; support < all.reactions.size(); ++support) {
+            for (const auto force : forces_of_a_reaction) {
+                const double more = other->reactions.at(support).*force;
+                if (more * (own.reactions[support].*force) >= 0.0) all.reactions[support].*force += more;
+            }
+        }
+    }
+    return all;
 }
 
 }  // namespace
@@ -70,15 +96,10 @@ std::vector<MemberActions> largest_actions(const Demand& demand) {
     std::vector<MemberActions> largest;
     if (!demand.framing || demand.framing->states.empty()) return largest;
     largest.resize(demand.framing->states.front().members.size());
-    const auto keep = [](double& value, double other) { value = std::max(value, std::abs(other)); };
     for (const FramingState& state : demand.framing->states) {
         for (std::size_t member = 0; member < largest.size(); ++member) {
-            const MemberActions& actions = state.members[member];
-            keep(largest[member].vertical_moment_lb_in, actions.vertical_moment_lb_in);
-            keep(largest[member].horizontal_moment_lb_in, actions.horizontal_moment_lb_in);
-            keep(largest[member].vertical_shear_lb, actions.vertical_shear_lb);
-            keep(largest[member].horizontal_shear_lb, actions.horizontal_shear_lb);
-            keep(largest[member].torque_lb_in, actions.torque_lb_in);
+            for (const auto action : actions_of_a_member)
+                largest[member].*action = std::max(largest[member].*action, std::abs(state.members[member].*action));
         }
     }
     return largest;
@@ -86,14 +107,15 @@ std::vector<MemberActions> largest_actions(const Demand& demand) {
 
 Demand acting_together(const Demand& own, const std::vector<const Demand*>& others) {
     Demand together = own;
-    if (!together.framing || together.framing->states.empty()) return together;
+    if (!own.framing || own.framing->states.empty()) return together;
     for (std::size_t index = 0; index < own.states.size(); ++index) {
         const State& state = own.states[index];
         if (!acts_on_all_posts(own.cases[state.load_case])) continue;
-        for (const Demand* const other : others) {
-            if (!other->framing || other->framing->states.empty()) continue;
-            const std::optional<std::size_t> match = matching_state(own, state, *other);
-            if (match) add(together.framing->states[index], other->framing->states[*match]);
+        const std::vector<const FramingState*> found = all_beside(own, state, others);
+        if (found.empty()) continue;
+        for (const auto put_together : {on_all, on_the_worst}) {
+            together.states.push_back(state);
+            together.framing->states.push_back(put_together(own.framing->states[index], found));
         }
     }
     return together;

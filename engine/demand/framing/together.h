@@ -2,6 +2,7 @@
 // Several bases on one deck: what their pushes put on the framing they share when they act at the same time.
 #include "demand/demand.h"
 
+#include <array>
 #include <vector>
 
 namespace toehold::demand {
@@ -10,16 +11,25 @@ namespace toehold::demand {
 /// one point of the guard (IBC 2021 1607.9.1.1), and a load the user states is taken as one base's own.
 [[nodiscard]] bool acts_on_all_posts(const LoadCase& load);
 
+/// All that `MemberActions` holds.
+inline constexpr std::array<double MemberActions::*, 5> actions_of_a_member = {
+    &MemberActions::vertical_moment_lb_in, &MemberActions::horizontal_moment_lb_in, &MemberActions::vertical_shear_lb,
+    &MemberActions::horizontal_shear_lb, &MemberActions::torque_lb_in};
+
 /// The largest of each action on each member over the base's states, by size; empty where no member carries load.
 [[nodiscard]] std::vector<MemberActions> largest_actions(const Demand& demand);
 
-/// `own` with the other bases' forces on the same framing added wherever the load acts on all posts: the others' state
-/// under the same load case, the same stiffness and the nearest of their directions. All demands are of one framing,
-/// seen from their own posts, so that members and the places where they are held have one numbering.
+/// `own` with further states, two for each of its states under a load that acts on all posts: what the framing meets
+/// when the others' state under the same load case, the same stiffness and the nearest of their directions acts as
+/// well. All demands are of one framing, seen from their own posts, so that members and the places where they are held
+/// have one numbering. The states of `own` stay as they are, so that no post is better off for its neighbors.
 ///
-/// Forces where members are held add with their signs, since the framing is linear. Along a member the largest of each
-/// base add by size, wherever they stand: at least what acts, and more where their largest are apart. Anchors, bearing
-/// and the guard's movement stay the base's own.
+/// 1. All posts at once: forces where members are held add with their signs, since the framing is linear.
+/// 2. The load on this post and on those others that make a force larger, force by force: a load along the rail may
+///    stand on part of the guard alone. At least what any part gives.
+///
+/// Along a member the largest of each base add by size in both, wherever they stand: at least what acts, and more where
+/// their largest are apart. Anchors, bearing and the guard's movement stay the base's own.
 [[nodiscard]] Demand acting_together(const Demand& own, const std::vector<const Demand*>& others);
 
 }  // namespace toehold::demand

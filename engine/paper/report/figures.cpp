@@ -31,7 +31,7 @@ format::Phrase section_title(const SectionPlane& plane) {
 void add_detail_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
     const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.locale().system};
-    const SectionPlane first = drawing::section_plane(resolved.detail, "");
+    const SectionPlane first = drawing::section_plane(resolved.detail, {});
     const SectionPlane second = square_to(first, resolved.detail);
     Figure above, below;
     above.height_mm = 73.0;
@@ -56,7 +56,7 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
     Figure figure;
     figure.height_mm = 64.0;
     figure.lettering = lettering;
-    figure.parts = {{drawing::polar_envelope(polar_curves(source.review), shown, ""), 0.42, false,
+    figure.parts = {{drawing::polar_envelope(polar_curves(source.review), shown, {}), 0.42, false,
                      source.text(phrase("Tension by the direction of the push, stiffness as computed"))},
                     {drawing::plan(subject, options), 0.58, true,
                      source.text(shown.field ? phrase("Tension, shear and pressure in the state of the largest tension")

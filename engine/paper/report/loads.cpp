@@ -22,20 +22,18 @@ Table cases_table(const Source& source) {
                      {source.text(phrase("load factor")), 0.09, Across::right},
                      {source.text(phrase("clause")), 0.4}};
     for (const demand::LoadCase& load : source.review.demand->cases) {
-        table.rows.push_back({words_cell(format::text(load.name, source.locale())),
+        table.rows.push_back({words_cell(source.text(load.name)),
                               words_cell(format::number_text(load.push_lb, "lb", system)),
                               words_cell(format::number_text(load.down_lb, "lb", system)),
                               words_cell(format::number_text(load.height_in, "in", system)),
-                              words_cell(format::number_text(load.load_factor)),
-                              words_cell(format::text(load.source, source.locale()))});
+                              words_cell(format::number_text(load.load_factor)), words_cell(source.text(load.source))});
     }
     return table;
 }
 
 /// Beds, anchors and holds that read the same.
 struct Stiffness {
-    std::vector<PartId> beds;         ///< what the bed is on
-    std::vector<std::string> others;  ///< the same where it is no member
+    std::vector<PartId> beds;  ///< what the bed is on
     std::vector<PartId> parts;
     std::string value, source;
 };
@@ -43,13 +41,8 @@ struct Stiffness {
 class Stiffnesses {
   public:
     explicit Stiffnesses(const format::Locale& locale) : locale_(locale) {}
-    void add_bed(const demand::Support& support, const model::Framing& framing, std::string source) {
-        Stiffness& one = alike({support.stiffness_psi_per_in, "psi/in"}, std::move(source));
-        if (support.kind == demand::SupportKind::member) {
-            one.beds.push_back(model::part_of(model::member(framing, support.member)));
-        } else {
-            one.others.push_back(format::text(support.id, locale_));
-        }
+    void add_bed(const PartId& support, const format::Quantity& value, std::string source) {
+        alike(value, std::move(source)).beds.push_back(support);
     }
     void add(const PartId& part, const format::Quantity& value, std::string source) {
         alike(value, std::move(source)).parts.push_back(part);
@@ -62,7 +55,7 @@ class Stiffnesses {
         const auto known = std::find_if(
             all_.begin(), all_.end(), [&](const Stiffness& one) { return one.value == words && one.source == source; });
         if (known != all_.end()) return *known;
-        all_.push_back({{}, {}, {}, std::move(words), std::move(source)});
+        all_.push_back({{}, {}, std::move(words), std::move(source)});
         return all_.back();
     }
 
@@ -70,36 +63,25 @@ class Stiffnesses {
     std::vector<Stiffness> all_;
 };
 
-/// The member at what holds it.
-PartId held_part(const model::Framing& framing, const demand::Hold& hold) {
-    PartId held = model::part_of(model::member(framing, hold.member));
-    if (hold.holder) return model::held_at(std::move(held), model::part_of(model::member(framing, *hold.holder)));
-    if (hold.support) {
-        const model::JoistSupport& support = framing.supports.at(*hold.support);
-        const bool ledger = support.kind == model::JoistSupport::Kind::ledger;
-        return model::held_at(std::move(held), {ledger ? model::PartKind::ledger : model::PartKind::beam, support.id});
-    }
-    held.piece = hold.upper ? model::PartPiece::upper_end : model::PartPiece::lower_end;
-    return held;
-}
-
 std::vector<Stiffness> stiffnesses(const Source& source) {
     const review::Review& review = source.review;
     const demand::Demand& demand = *review.demand;
     const model::Framing& framing = review.resolved.detail.framing;
     Stiffnesses all(source.locale());
-    for (const demand::Support& support : demand.supports)
-        all.add_bed(support, framing, format::text(support.stiffness_source, source.locale()));
+    for (const demand::Support& support : demand.supports) {
+        all.add_bed(support.part, {support.stiffness_psi_per_in, "psi/in"}, source.text(support.stiffness_source));
+    }
     for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
         const demand::AnchorEnvelope& envelope = demand.anchors[index];
         all.add(model::anchor_part(review.resolved.anchors.at(index).id), {envelope.stiffness_lb_per_in, "lb/in"},
-                format::text(envelope.stiffness_source, source.locale()));
+                source.text(envelope.stiffness_source));
     }
     if (!demand.framing) return all.all();
-    for (const demand::Hold& hold : demand.framing->holds) {
-        all.add(held_part(framing, hold), {hold.stiffness.vertical_lb_per_in, "lb/in"},
-                hold.stiffness.vertical_is_nominal ? source.text(phrase("nominal: no support is specified"))
-                                                   : format::text(hold.stiffness.source, source.locale()));
+    for (const demand::MemberSupport& support : demand.framing->supports) {
+        const PartId held = model::held_at(model::part_of(model::member(framing, support.member)), support.holder_part);
+        all.add(held, {support.stiffness.vertical_lb_per_in, "lb/in"},
+                support.stiffness.vertical_is_nominal ? source.text(phrase("nominal: no support is specified"))
+                                                      : source.text(support.stiffness.source));
     }
     return all.all();
 }
@@ -112,7 +94,6 @@ Table stiffness_table(const Source& source) {
     for (const Stiffness& one : stiffnesses(source)) {
         format::Listed names;
         if (!one.beds.empty()) names.items.push_back(phrase("bed on {}", named_together(one.beds)));
-        for (const std::string& other : one.others) names.items.push_back(phrase("bed on {}", other));
         if (!one.parts.empty()) names.items.push_back(named_together(one.parts));
         table.rows.push_back(
             {words_cell(source.text(phrase("{}", std::move(names)))), words_cell(one.value), words_cell(one.source)});
@@ -136,7 +117,7 @@ Phrase range_words(const demand::Demand& demand) {
     const format::Listed bed = factors(demand, &demand::StiffnessScenario::bed),
                          anchors = factors(demand, &demand::StiffnessScenario::anchors);
     const bool flexible = std::any_of(demand.scenarios.begin(), demand.scenarios.end(),
-                                      [](const demand::StiffnessScenario& one) { return one.framing_gives; });
+                                      [](const demand::StiffnessScenario& one) { return one.flexible_framing; });
     return flexible ? phrase(
                           "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, "
                           "the anchors times {}, and as computed on flexible framing (bending, shear, torsion and "

@@ -1,6 +1,5 @@
 #include "drawing/annotation/labels.h"
 #include "drawing/annotation/symbols.h"
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "paper/site/extent.h"
@@ -23,7 +22,7 @@ using drawing::SectionSheet;
 
 drawing::SectionPlane plane_of(const SiteSubject& subject) {
     const auto& holes = on_deck(subject.resolved.detail).plate.holes;
-    return drawing::section_plane(subject.resolved.detail, holes.empty() ? "" : drawing::anchor_part(holes.front().id));
+    return drawing::section_plane(subject.resolved.detail, holes.empty() ? model::PartId() : model::anchor_part(holes.front().id));
 }
 
 /// A short stub of the post, since the drawing is about what is below.
@@ -59,18 +58,18 @@ std::vector<Named> layers(const SectionSheet& sheet, const format::Locale& local
     const auto figure = [&](double in) { return drawing::length_figure(in, locale.system); };
     std::vector<Named> named;
     if (!sheet.plate.empty())
-        named.push_back({format::text(phrase("plate {}", figure(on_deck(detail).plate.thickness_in)), locale), "plate",
+        named.push_back({format::text(phrase("plate {}", figure(on_deck(detail).plate.thickness_in)), locale), {model::PartKind::plate},
                          0.5 * on_deck(detail).plate.thickness_in, sheet.plate.front().low_in});
     double top_in = 0.0;
-    const auto add = [&](const format::Phrase& name, const std::string& part, double thickness_in) {
+    const auto add = [&](const format::Phrase& name, const model::PartId& part, double thickness_in) {
         named.push_back({format::text(name, locale), part, top_in - 0.5 * thickness_in, inside_in});
         top_in -= thickness_in;
     };
     if (const auto& decking = on_deck(detail).layers.decking)
-        add(phrase("boards {}", figure(decking->thickness_in)), "decking", decking->thickness_in);
+        add(phrase("boards {}", figure(decking->thickness_in)), {model::PartKind::decking}, decking->thickness_in);
     for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
         const double thickness_in = on_deck(detail).layers.shims[index].thickness_in;
-        add(phrase("shim {}: {}", index + 1, figure(thickness_in)), "shim " + std::to_string(index + 1), thickness_in);
+        add(phrase("shim {}: {}", index + 1, figure(thickness_in)), model::shim_part(index), thickness_in);
     }
     return named;
 }

@@ -1,6 +1,5 @@
 #include "window/sheet/context_menu.h"
 
-#include "drawing/parts.h"
 #include "window/sheet/canvas.h"
 
 #include <wx/intl.h>
@@ -18,7 +17,7 @@ using editing::MirrorLine;
 
 namespace {
 
-using Parts = std::vector<std::string>;
+using Parts = std::vector<model::PartId>;
 
 struct MenuEntry {
     wxString label;  ///< with its mnemonic; empty: a line between groups
@@ -33,11 +32,10 @@ double width_in(const model::Hole& hole) {
     return std::get<model::Slot>(hole.shape).width_in;
 }
 
-const model::Hole* hole_of(const model::BaseDetail& detail, const std::string& part) {
-    const auto id = drawing::id_of(part, "anchor");
+const model::Hole* hole_of(const model::BaseDetail& detail, const model::PartId& part) {
     const auto& holes = on_deck(detail).plate.holes;
     const auto found =
-        std::find_if(holes.begin(), holes.end(), [&id](const model::Hole& hole) { return hole.id == id; });
+        std::find_if(holes.begin(), holes.end(), [&part](const model::Hole& hole) { return model::anchor_part(hole.id) == part; });
     return found == holes.end() ? nullptr : &*found;
 }
 
@@ -66,17 +64,17 @@ void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session
             {_("S&lot"), [&session, parts, hole] { session.apply(slotted(session.detail(), parts, hole)); }});
 }
 
-void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const std::string& part,
+void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const model::PartId& part,
                       const Parts& parts) {
     const auto* hole = hole_of(session.detail(), part);
-    const bool block = !drawing::id_of(part, "block").empty();
+    const bool block = part.kind == model::PartKind::block;
     if (hole || block)
         entries.push_back(
             {_("D&uplicate"), [&session, parts] {
                  session.apply(editing::duplicate(session.detail(), parts, {copy_offset_in, copy_offset_in}));
              }});
     if (hole) add_hole_entries(entries, session, parts, *hole);
-    if (hole || block || !drawing::id_of(part, "joist").empty()) {
+    if (hole || block || part.kind == model::PartKind::joist) {
         entries.push_back(
             {_("&Delete"), [&session, parts] { session.apply(editing::erase(session.detail(), parts)); }});
         entries.push_back({{}, {}});
@@ -109,11 +107,11 @@ void add_place_entries(std::vector<MenuEntry>& entries, session::Session& sessio
 
 std::vector<MenuEntry> part_entries(session::Session& session, const MenuSubject& subject) {
     std::vector<MenuEntry> entries;
-    if (subject.part == "push") {
+    if (subject.part.kind == model::PartKind::push) {
         add_push_entries(entries, session);
         return entries;
     }
-    if (!subject.part.empty()) add_part_entries(entries, session, subject.part, session.selection());
+    if (subject.part.kind != model::PartKind::none) add_part_entries(entries, session, subject.part, session.selection());
     if (subject.at_in) add_place_entries(entries, session, *subject.at_in);
     return entries;
 }
@@ -143,7 +141,7 @@ void choose(SheetCanvas& canvas, const std::vector<MenuEntry>& entries) {
 
 MenuSubject menu_of_selection(const SheetState& sheet) {
     const auto& selection = sheet.session.selection();
-    return {selection.empty() ? std::string{} : selection.back(), std::nullopt};
+    return {selection.empty() ? model::PartId{} : selection.back(), std::nullopt};
 }
 
 MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
@@ -160,7 +158,7 @@ MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
 void show_context_menu(SheetCanvas& canvas, SheetState& sheet, const MenuSubject& subject) {
     auto& session = sheet.session;
     const auto& part = subject.part;
-    if (!part.empty() && part != "push" && !drawing::contains(session.selection(), part)) session.select({part});
+    if (part.kind != model::PartKind::none && part.kind != model::PartKind::push && !model::contains(session.selection(), part)) session.select({part});
     auto entries = part_entries(session, subject);
     if (editing::place_of(session.detail(), part))
         entries.push_back({_("&Place at..."), [&canvas] { focus_place_entry(canvas); }});

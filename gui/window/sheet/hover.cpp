@@ -1,6 +1,5 @@
 #include "window/sheet/hover.h"
 
-#include "drawing/parts.h"
 
 #include <cmath>
 
@@ -15,7 +14,9 @@ wxStockCursor cursor_along(const std::optional<drawing::Point>& along) {
     return along->x * along->y > 0 ? wxCURSOR_SIZENESW : wxCURSOR_SIZENWSE;
 }
 
-std::string id_of(const std::optional<editing::Handle>& handle) { return handle ? handle->id : std::string{}; }
+std::optional<editing::HandleId> id_of(const std::optional<editing::Handle>& handle) {
+    return handle ? std::optional(handle->id) : std::nullopt;
+}
 
 }  // namespace
 
@@ -52,7 +53,7 @@ void Hover::leave() {
 
 wxStockCursor Hover::cursor() const {
     if (cell_ == CellKind::plan && adds_something(sheet_.tool)) return wxCURSOR_CROSS;
-    if (sheet_.tool == Tool::pan || (target_.part == "push" && !target_.handle)) return wxCURSOR_HAND;
+    if (sheet_.tool == Tool::pan || (target_.part.kind == model::PartKind::push && !target_.handle)) return wxCURSOR_HAND;
     return target_.handle ? cursor_along(target_.handle->along) : wxCURSOR_DEFAULT;
 }
 
@@ -63,7 +64,7 @@ LiveMarks Hover::marks() {
     if (sheet_.tool != Tool::select) return marks;
     marks.handles.clear();
     for (const auto& handle : sheet_.view.handles(*cell_))
-        if (handle.id == marks.hot || drawing::contains(sheet_.session.selection(), handle.part))
+        if (handle.id == marks.hot || model::contains(sheet_.session.selection(), handle.id.part))
             marks.handles.push_back(handle);
     return marks;
 }

@@ -1,6 +1,5 @@
 #include "window/sheet/place_bar.h"
 
-#include "drawing/parts.h"
 #include "editing/fields.h"
 #include "model/placement.h"
 #include "window/sheet/readout.h"
@@ -21,7 +20,7 @@ namespace {
 
 /// Selected parts that typed coordinates can move.
 std::vector<std::string> placeable(const session::Session& session) {
-    std::vector<std::string> parts;
+    std::vector<model::PartId> parts;
     for (const auto& part : session.selection())
         if (editing::place_of(session.detail(), part)) parts.push_back(part);
     return parts;
@@ -111,7 +110,7 @@ void PlaceBar::show_values() {
         name = text_of(part_name(of_.front(), session_.locale()));
         x = length(at.x_in, session_);
         y = length(at.y_in, session_);
-        if (!drawing::id_of(of_.front(), "anchor").empty())
+        if (of_.front().kind == model::PartKind::anchor)
             said =
                 wxString::Format(_("center to edge %s"),
                                  text_of(readout(model::edge_distance_in(on_deck(session_.detail()).plate.outline, at),

@@ -1,5 +1,4 @@
 // The Edit menu.
-#include "drawing/parts.h"
 #include "editing/edits.h"
 #include "window/dialogs/plate_list.h"
 #include "window/dialogs/quantity_dialog.h"
@@ -21,7 +20,7 @@ namespace {
 
 constexpr double duplicate_offset_in = 0.5;
 
-using Parts = std::vector<std::string>;
+using Parts = std::vector<model::PartId>;
 
 bool copy(session::Session& session) {
     const wxClipboardLocker lock;
@@ -44,7 +43,7 @@ void paste(session::Session& session) {
 
 void select_all_anchors(session::Session& session) {
     Parts all;
-    for (const model::Hole& hole : on_deck(session.detail()).plate.holes) all.push_back(drawing::anchor_part(hole.id));
+    for (const model::Hole& hole : on_deck(session.detail()).plate.holes) all.push_back(model::anchor_part(hole.id));
     session.select(all);
 }
 

@@ -10,7 +10,7 @@ namespace toehold::window {
 struct FieldFilter {
     format::Locale locale;  ///< of what the reader sees
     std::string text;       ///< words, each of which must stand in group, label or value; case is no matter
-    std::vector<std::string> selection;  ///< parts whose fields come first
+    std::vector<model::PartId> selection;  ///< parts whose fields come first
     bool selected_only = false;          ///< and no others, where anything is selected
 };
 

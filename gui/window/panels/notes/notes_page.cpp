@@ -58,8 +58,8 @@ wxString findings(const Page& page) {
     for (const checks::Finding& finding : page.notes.review->findings) {
         const wxString link = wxString(finding_scheme) + wxString::Format("%d", number++);
         wxString words;
-        if (!finding.subject.empty()) {
-            const wxString subject = escaped(text_of(finding.subject));
+        if (finding.part.kind != model::PartKind::none) {
+            const wxString subject = escaped(text_of(model::part_name(finding.part), page.locale));
             words = "<a href=\"" + link + "\">" + subject + "</a>" + page.text(": ");
         }
         words += page.text(escaped(text_of(finding.message, page.locale)));
@@ -77,7 +77,9 @@ wxString about(const Notes& notes, const model::Remark& remark, const format::Lo
     for (const checks::CheckResult& result : notes.review->checks) {
         if (result.id == remark.about) title = text_of(result.title, locale);
     }
-    return remark.subject.empty() ? title : title + ", " + text_of(remark.subject);
+    if (remark.subject.empty()) return title;
+    const auto part = model::find_part(model::parts(notes.review->resolved.detail), remark.subject);
+    return title + ", " + (part ? text_of(model::part_name(*part), locale) : text_of(remark.subject));
 }
 
 wxString remarks(const Page& page) {
