@@ -153,7 +153,7 @@ bool crowded(const std::vector<model::Hole>& holes, double mm_per_in) {
     return false;
 }
 
-/// Inward of the hole and above its centre, off edge and extension lines; over it, and small, on a crowded plate.
+/// Inward of the hole and above its center, off edge and extension lines; over it, and small, on a crowded plate.
 void add_ids(Scene& scene, const ViewSubject& subject) {
     const std::vector<model::Hole>& holes = on_deck(subject.resolved.detail).plate.holes;
     const bool small = crowded(holes, subject.drafting.mm_per_in);

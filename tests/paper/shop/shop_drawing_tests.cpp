@@ -175,7 +175,7 @@ TEST_CASE("The shop drawing says what the detail says", "[process]") {
     CHECK_FALSE(contains(text, "60f0664738b92"));
 }
 
-TEST_CASE("In SI the shop drawing has millimetres alone", "[process]") {
+TEST_CASE("In SI the shop drawing has millimeters alone", "[process]") {
     // The same plate: 31.75 and 139.7 mm, thickness 12.7 mm, holes 12.7 mm.
     const std::string text = squeezed(text_of("heron-landing-through-bolts", units::System::si));
     for (const char* const words : {"A 31.8 31.8 \u2300 12.7 31.8", "12.7 mm", "Units", "\u00B1 0.8 mm"}) {

@@ -50,7 +50,7 @@ TEST_CASE("Lag screws into deep blocks: blocks, ends, anchors and pilot holes in
     CHECK(contains(text, "hammer in a lag screw (NDS 2018 12.1.4)."));
 }
 
-TEST_CASE("The same sheet in millimetres keeps the trade's names of lumber", "[closed-form]") {
+TEST_CASE("The same sheet in millimeters keeps the trade's names of lumber", "[closed-form]") {
     const std::string text = sheet_text("heron-landing-lags-in-deep-blocks", System::si);
     CHECK(contains(text, "Blocks B1 and B2: 4x8 on edge, 368 mm long."));
     CHECK(contains(text, "89 wide x 184 mm deep."));
