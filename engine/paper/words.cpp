@@ -2,8 +2,13 @@
 
 #include "format/figures.h"
 #include "paper/layout/symbols.h"
+#include "resistance/wood/lead_hole.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
+#include <numeric>
 
 namespace toehold::paper {
 namespace {
@@ -73,6 +78,19 @@ std::string length(double length_in, units::System system) {
 
 std::string unit_of(std::string_view unit, units::System system) {
     return layout::written_unit(format::in_system(0.0, unit, system).unit);
+}
+
+std::string sixty_fourths(double diameter_in) {
+    const long all = std::lround(64.0 * diameter_in), inches = all / 64, rest = all % 64;
+    if (rest == 0) return fmt::format("{} in", inches);
+    const long common = std::gcd(rest, 64L);
+    const std::string fraction = fmt::format("{}/{} in", rest / common, 64 / common);
+    return inches == 0 ? fraction : fmt::format("{} {}", inches, fraction);
+}
+
+std::string bit_words(double low_in, double high_in, units::System system) {
+    if (system == units::System::us) return sixty_fourths(resistance::customary_bit_in(low_in, high_in));
+    return format::number_text(resistance::customary_bit_mm(low_in, high_in)) + " mm";
 }
 
 std::string written(const Phrase& phrase, const Locale& locale) {

@@ -15,6 +15,11 @@ namespace toehold::paper {
 /// The unit alone, in the reader's system.
 [[nodiscard]] std::string unit_of(std::string_view unit, units::System system);
 
+/// To the nearest 1/64 in, as bits come: `7/16 in`, `1 1/16 in`.
+[[nodiscard]] std::string sixty_fourths(double diameter_in);
+/// The customary bit between two diameters, in: `9/32 in`, `7 mm`.
+[[nodiscard]] std::string bit_words(double low_in, double high_in, units::System system);
+
 /// A phrase in the reader's language; its quantities are written by `figure`, its dimensions by `length`.
 [[nodiscard]] std::string written(const format::Phrase& phrase, const format::Locale& locale);
 /// Whole sentences one after the other; empty ones are left out.

@@ -7,9 +7,10 @@ namespace toehold::paper::report {
 void add_accuracy(Blocks& blocks, const Source& source) {
     using format::phrase;
     const demand::Demand& demand = *source.review.demand;
-    std::vector<format::Phrase> sentences;
+    format::Phrase proof;
     for (format::Phrase& one : wording::accuracy(demand.proof))
-        sentences.push_back(phrase("Accuracy: {}.", std::move(one)));
+        proof = proof.empty() ? std::move(one) : phrase("{}; {}", std::move(proof), std::move(one));
+    std::vector<format::Phrase> sentences{phrase("Accuracy: {}.", std::move(proof))};
     sentences.push_back(phrase("A solve with a residual above 10⁻⁸ would stop the calculation."));
     if (demand.framing) {
         sentences.push_back(

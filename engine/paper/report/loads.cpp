@@ -22,19 +22,18 @@ Table cases_table(const Source& source) {
                      {source.text(phrase("load factor")), 0.09, Across::right},
                      {source.text(phrase("clause")), 0.4}};
     for (const demand::LoadCase& load : source.review.demand->cases) {
-        table.rows.push_back({words_cell(format::text(load.name, source.locale())),
+        table.rows.push_back({words_cell(source.text(load.name)),
                               words_cell(format::number_text(load.push_lb, "lb", system)),
                               words_cell(format::number_text(load.down_lb, "lb", system)),
                               words_cell(format::number_text(load.height_in, "in", system)),
-                              words_cell(format::number_text(load.load_factor)),
-                              words_cell(format::text(load.source, source.locale()))});
+                              words_cell(format::number_text(load.load_factor)), words_cell(source.text(load.source))});
     }
     return table;
 }
 
 /// Beds, anchors and holds that read the same.
 struct Stiffness {
-    std::vector<Phrase> beds;
+    std::vector<PartId> beds;  ///< what the bed is on
     std::vector<PartId> parts;
     std::string value, source;
 };
@@ -42,8 +41,8 @@ struct Stiffness {
 class Stiffnesses {
   public:
     explicit Stiffnesses(const format::Locale& locale) : locale_(locale) {}
-    void add_bed(const Phrase& support, const format::Quantity& value, std::string source) {
-        alike(value, std::move(source)).beds.push_back(phrase("bed on {}", support));
+    void add_bed(const PartId& support, const format::Quantity& value, std::string source) {
+        alike(value, std::move(source)).beds.push_back(support);
     }
     void add(const PartId& part, const format::Quantity& value, std::string source) {
         alike(value, std::move(source)).parts.push_back(part);
@@ -70,20 +69,19 @@ std::vector<Stiffness> stiffnesses(const Source& source) {
     const model::Framing& framing = review.resolved.detail.framing;
     Stiffnesses all(source.locale());
     for (const demand::Support& support : demand.supports) {
-        all.add_bed(model::part_name(support.part), {support.stiffness_psi_per_in, "psi/in"},
-                    format::text(support.stiffness_source, source.locale()));
+        all.add_bed(support.part, {support.stiffness_psi_per_in, "psi/in"}, source.text(support.stiffness_source));
     }
     for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
         const demand::AnchorEnvelope& envelope = demand.anchors[index];
         all.add(model::anchor_part(review.resolved.anchors.at(index).id), {envelope.stiffness_lb_per_in, "lb/in"},
-                format::text(envelope.stiffness_source, source.locale()));
+                source.text(envelope.stiffness_source));
     }
     if (!demand.framing) return all.all();
     for (const demand::MemberSupport& support : demand.framing->supports) {
         const PartId held = model::held_at(model::part_of(model::member(framing, support.member)), support.holder_part);
         all.add(held, {support.stiffness.vertical_lb_per_in, "lb/in"},
                 support.stiffness.vertical_is_nominal ? source.text(phrase("nominal: no support is specified"))
-                                                      : format::text(support.stiffness.source, source.locale()));
+                                                      : source.text(support.stiffness.source));
     }
     return all.all();
 }
@@ -94,7 +92,8 @@ Table stiffness_table(const Source& source) {
                      {source.text(phrase("as computed")), 0.14, Across::right},
                      {source.text(phrase("source")), 0.56}};
     for (const Stiffness& one : stiffnesses(source)) {
-        format::Listed names{one.beds};
+        format::Listed names;
+        if (!one.beds.empty()) names.items.push_back(phrase("bed on {}", named_together(one.beds)));
         if (!one.parts.empty()) names.items.push_back(named_together(one.parts));
         table.rows.push_back(
             {words_cell(source.text(phrase("{}", std::move(names)))), words_cell(one.value), words_cell(one.source)});

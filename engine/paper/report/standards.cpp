@@ -49,13 +49,13 @@ std::vector<std::string> clauses_named(const review::Review& review) {
     }
     for (const checks::Finding& finding : review.findings) all.insert(finding.clause);
     for (const review::Assumption& assumption : review.assumptions) all.insert(format::english(assumption.text));
+    const auto add = [&all](const format::Phrase& source) { all.insert(format::english(source)); };
     if (review.demand) {
-        for (const demand::LoadCase& load : review.demand->cases) all.insert(load.source);
-        for (const demand::Support& support : review.demand->supports) all.insert(support.stiffness_source);
-        for (const demand::AnchorEnvelope& anchor : review.demand->anchors) all.insert(anchor.stiffness_source);
+        for (const demand::LoadCase& load : review.demand->cases) add(load.source);
+        for (const demand::Support& support : review.demand->supports) add(support.stiffness_source);
+        for (const demand::AnchorEnvelope& anchor : review.demand->anchors) add(anchor.stiffness_source);
         if (review.demand->framing) {
-            for (const demand::MemberSupport& hold : review.demand->framing->supports)
-                all.insert(hold.stiffness.source);
+            for (const demand::MemberSupport& one : review.demand->framing->supports) add(one.stiffness.source);
         }
     }
     all.erase("");

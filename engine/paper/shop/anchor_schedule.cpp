@@ -1,14 +1,11 @@
 #include "paper/shop/anchor_schedule.h"
 
 #include "drawing/annotation/labels.h"
-#include "format/figures.h"
 #include "model/member.h"
+#include "paper/words.h"
 #include "resistance/wood/lead_hole.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <cmath>
 
 namespace toehold::paper::shop {
 namespace {
@@ -18,18 +15,6 @@ using catalog::FastenerKind;
 using drawing::length_words;
 using format::Phrase;
 using format::phrase;
-
-/// Bits come in 64ths.
-std::string fraction_words(double bit_in) {
-    int part = static_cast<int>(std::lround(64.0 * bit_in)), whole = 64;
-    for (; part % 2 == 0 && whole > 1; part /= 2) whole /= 2;
-    return whole == 1 ? fmt::format("{} in", part) : fmt::format("{}/{} in", part, whole);
-}
-
-std::string bit_words(double low_in, double high_in, units::System system) {
-    if (system == units::System::us) return fraction_words(resistance::customary_bit_in(low_in, high_in));
-    return format::number_text(resistance::customary_bit_mm(low_in, high_in)) + " mm";
-}
 
 Phrase kind_words(FastenerKind kind) {
     switch (kind) {

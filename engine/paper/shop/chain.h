@@ -12,7 +12,7 @@ struct Drafting {
 };
 
 /// Ends in rising order. Words wider than their part of the chain step aside, to a second storey, or to the line's
-/// other side where their neighbour is up there. False, and nothing is drawn, where words would still meet.
+/// other side where their neighbor is up there. False, and nothing is drawn, where words would still meet.
 [[nodiscard]] bool add_fitting_chain(drawing::Scene& scene, const drawing::DimensionRow& row,
                                      const std::vector<drawing::DimensionEnd>& ends, const Drafting& drafting);
 

@@ -49,7 +49,7 @@ double clear_in(const model::Member& one, const model::Member& other) {
 }
 
 /// What a builder can hook a tape to beside a block: a rim that runs its way, else a joist that does.
-std::optional<model::Member> neighbour(const std::vector<model::Member>& members, const model::Member& block) {
+std::optional<model::Member> neighbor(const std::vector<model::Member>& members, const model::Member& block) {
     std::optional<model::Member> nearest;
     for (const model::Member& one : members) {
         if (one.kind == model::MemberKind::block || one.along != block.along) continue;
@@ -80,7 +80,7 @@ struct Offset {
 };
 
 Offset offset(const std::vector<model::Member>& members, const model::Member& block, units::System system) {
-    const auto beside = neighbour(members, block);
+    const auto beside = neighbor(members, block);
     if (!beside) return {std::nullopt, from_post(block, system)};
     const double clear = clear_in(*beside, block);
     return {model::part_of(*beside),

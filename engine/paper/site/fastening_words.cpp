@@ -2,6 +2,7 @@
 #include "format/figures.h"
 #include "paper/site/instructions.h"
 #include "paper/site/wording.h"
+#include "paper/words.h"
 #include "resistance/wood/lead_hole.h"
 
 namespace toehold::paper::site {

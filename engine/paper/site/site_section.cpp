@@ -22,7 +22,8 @@ using drawing::SectionSheet;
 
 drawing::SectionPlane plane_of(const SiteSubject& subject) {
     const auto& holes = on_deck(subject.resolved.detail).plate.holes;
-    return drawing::section_plane(subject.resolved.detail, holes.empty() ? model::PartId() : model::anchor_part(holes.front().id));
+    return drawing::section_plane(subject.resolved.detail,
+                                  holes.empty() ? model::PartId() : model::anchor_part(holes.front().id));
 }
 
 /// A short stub of the post, since the drawing is about what is below.
@@ -45,7 +46,8 @@ void add_framing(Scene& scene, const SectionSheet& sheet) {
 }
 
 struct Named {
-    std::string words, part;
+    std::string words;
+    model::PartId part;
     double at_in = 0.0;  ///< height
     double along_in = 0.0;
 };
@@ -58,8 +60,10 @@ std::vector<Named> layers(const SectionSheet& sheet, const format::Locale& local
     const auto figure = [&](double in) { return drawing::length_figure(in, locale.system); };
     std::vector<Named> named;
     if (!sheet.plate.empty())
-        named.push_back({format::text(phrase("plate {}", figure(on_deck(detail).plate.thickness_in)), locale), {model::PartKind::plate},
-                         0.5 * on_deck(detail).plate.thickness_in, sheet.plate.front().low_in});
+        named.push_back({format::text(phrase("plate {}", figure(on_deck(detail).plate.thickness_in)), locale),
+                         {model::PartKind::plate},
+                         0.5 * on_deck(detail).plate.thickness_in,
+                         sheet.plate.front().low_in});
     double top_in = 0.0;
     const auto add = [&](const format::Phrase& name, const model::PartId& part, double thickness_in) {
         named.push_back({format::text(name, locale), part, top_in - 0.5 * thickness_in, inside_in});

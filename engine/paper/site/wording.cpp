@@ -1,14 +1,13 @@
 #include "paper/site/wording.h"
 
 #include "drawing/annotation/labels.h"
-#include "resistance/wood/lead_hole.h"
+#include "paper/words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
 
 namespace toehold::paper::site {
 namespace {
@@ -50,24 +49,6 @@ constexpr std::array<CommonNail, 10> common_nails = {{{0.113, 2.0, "6d"},
                                                       {0.244, 5.5, "50d"},
                                                       {0.263, 6.0, "60d"}}};
 
-std::string sixty_fourths(double bit_in) {
-    const long whole_64ths = std::lround(64.0 * bit_in);
-    const long inches = whole_64ths / 64, rest = whole_64ths % 64;
-    if (rest == 0) return fmt::format("{} in", inches);
-    const long common = std::gcd(rest, 64L);
-    const std::string fraction = fmt::format("{}/{} in", rest / common, 64 / common);
-    return inches == 0 ? fraction : fmt::format("{} {}", inches, fraction);
-}
-
-/// Half millimeters inside the range; where none is, the largest below its middle, as for the inch bits.
-std::string metric_bit(double low_mm, double high_mm) {
-    constexpr double slack = 1e-9;
-    const double middle = low_mm + high_mm;  // in halves
-    double halves = std::round(middle);
-    if (halves < 2.0 * low_mm - slack || halves > 2.0 * high_mm + slack) halves = std::floor(middle);
-    return fmt::format("{:g} mm", 0.5 * std::max(1.0, halves));
-}
-
 enum class Lying { square, on_edge, flat };
 
 Lying lying(const model::Member& member) {
@@ -92,11 +73,6 @@ std::string tape_figure(double length_in, units::System system) {
 
 std::string tape_words(double length_in, units::System system) {
     return tape_figure(length_in, system) + (system == units::System::si ? " mm" : " in");
-}
-
-std::string bit_words(double low_in, double high_in, units::System system) {
-    if (system == units::System::si) return metric_bit(low_in * mm_per_in, high_in * mm_per_in);
-    return sixty_fourths(resistance::customary_bit_in(low_in, high_in));
 }
 
 std::string hole_words(double diameter_in, units::System system) {

@@ -14,9 +14,6 @@ namespace toehold::paper::site {
 /// `5 1/2 in`, `140 mm`.
 [[nodiscard]] std::string tape_words(double length_in, units::System system);
 
-/// A bit between two diameters, in: one of the customary inch bits, or the half millimeter nearest to the range's
-/// middle. `9/32 in`, `7 mm`.
-[[nodiscard]] std::string bit_words(double low_in, double high_in, units::System system);
 /// A hole of one diameter, in: `7/16 in`, `11.1 mm`.
 [[nodiscard]] std::string hole_words(double diameter_in, units::System system);
 

@@ -11,7 +11,7 @@
 using namespace toehold;
 using namespace toehold::paper;
 
-TEST_CASE("PolarEnvelope are the tensions at the stiffness as computed", "[unit]") {
+TEST_CASE("The polar envelope has the tensions at the stiffness as computed", "[unit]") {
     const review::Review& review = test::reported("lags-in-deep-blocks");
     const std::vector<drawing::PolarCurve> curves = report::polar_curves(review);
     REQUIRE(curves.size() == review.resolved.anchors.size());

@@ -12,11 +12,11 @@ TEST_CASE("A hole's distance to the edge is the shortest from its line of center
     const model::Outline square = model::RectangleOutline{6.0, 6.0, 0.0, {}};
     // Round at (2, -1): 3 - 2 = 1 in.
     CHECK_CLOSE(shop::edge_distance_in(square, {"A", {2.0, -1.0}, model::RoundHole{0.5}}), 1.0, 0.0, 1e-12);
-    // Slot 1 1/2 x 1/2 along x at (1, 0): centres to x = 1 1/2: 3 - 1 1/2 = 1 1/2 in.
+    // Slot 1 1/2 x 1/2 along x at (1, 0): centers to x = 1 1/2: 3 - 1 1/2 = 1 1/2 in.
     CHECK_CLOSE(shop::edge_distance_in(square, {"A", {1.0, 0.0}, model::Slot{1.5, 0.5, 0.0}}), 1.5, 0.0, 1e-12);
-    // The same at 60 degrees: centres to x = 1 + 0.5 cos 60 = 1.25, y = 0.433: 3 - 1.25 = 1.75 in.
+    // The same at 60 degrees: centers to x = 1 + 0.5 cos 60 = 1.25, y = 0.433: 3 - 1.25 = 1.75 in.
     CHECK_CLOSE(shop::edge_distance_in(square, {"A", {1.0, 0.0}, model::Slot{1.5, 0.5, 60.0}}), 1.75, 0.0, 1e-12);
-    // Round plate of 8 in, hole 3 in from its centre: 1 in.
+    // Round plate of 8 in, hole 3 in from its center: 1 in.
     CHECK_CLOSE(shop::edge_distance_in(model::CircleOutline{8.0, {}}, {"A", {0.0, -3.0}, model::RoundHole{0.5}}), 1.0,
                 0.0, 1e-12);
 }

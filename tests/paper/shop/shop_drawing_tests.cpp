@@ -175,7 +175,7 @@ TEST_CASE("The shop drawing says what the detail says", "[process]") {
     CHECK_FALSE(contains(text, "60f0664738b92"));
 }
 
-TEST_CASE("In SI the shop drawing has millimetres alone", "[process]") {
+TEST_CASE("In SI the shop drawing has millimeters alone", "[process]") {
     // The same plate: 31.75 and 139.7 mm, thickness 12.7 mm, holes 12.7 mm.
     const std::string text = squeezed(text_of("heron-landing-through-bolts", units::System::si));
     for (const char* const words : {"A 31.8 31.8 \u2300 12.7 31.8", "12.7 mm", "Units", "\u00B1 0.8 mm"}) {
@@ -196,14 +196,15 @@ TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[memo
     // AWS A2.4 (from memory): below the reference line for the arrow's side, upright leg to the left.
     const paper::Sheet sheet = drawn(test::shop::shipped("heron-landing-corner"), units::System::us);
     const paper::Placed& front = view_named(sheet, "Front");
+    const model::PartId weld{model::PartKind::weld};
     const drawing::Path* triangle = nullptr;
     const drawing::Circle* ring = nullptr;
     const drawing::Path* reference = nullptr;
     for (const drawing::Item& item : front.scene.items) {
-        if (const auto* const circle = std::get_if<drawing::Circle>(&item); circle != nullptr && circle->part == "weld")
+        if (const auto* const circle = std::get_if<drawing::Circle>(&item); circle != nullptr && circle->part == weld)
             ring = circle;
         const auto* const path = std::get_if<drawing::Path>(&item);
-        if (path == nullptr || path->part != "weld") continue;
+        if (path == nullptr || path->part != weld) continue;
         if (path->closed && path->fill == drawing::Fill::none) triangle = path;
         if (!path->closed) reference = path;
     }

@@ -112,7 +112,7 @@ std::vector<std::string> off_the_page(const paper::Sheet& sheet) {
             for (const auto& contour : path->contours) {
                 for (const drawing::Place& place : contour) {
                     const drawing::Point at = on_sheet(placed, place);
-                    if (off(sheet.size, at.x, at.y)) found.push_back("line of " + path->part);
+                    if (off(sheet.size, at.x, at.y)) found.push_back("line of " + model::key(path->part));
                 }
             }
         }

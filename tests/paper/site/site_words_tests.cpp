@@ -50,7 +50,7 @@ TEST_CASE("Lag screws into deep blocks: blocks, ends, anchors and pilot holes in
     CHECK(contains(text, "hammer in a lag screw (NDS 2018 12.1.4)."));
 }
 
-TEST_CASE("The same sheet in millimetres keeps the trade's names of lumber", "[closed-form]") {
+TEST_CASE("The same sheet in millimeters keeps the trade's names of lumber", "[closed-form]") {
     const std::string text = sheet_text("heron-landing-lags-in-deep-blocks", System::si);
     CHECK(contains(text, "Blocks B1 and B2: 4x8 on edge, 368 mm long."));
     CHECK(contains(text, "89 wide x 184 mm deep."));
@@ -58,9 +58,9 @@ TEST_CASE("The same sheet in millimetres keeps the trade's names of lumber", "[c
     // 1600 lb x 4.4482 = 7117 N.
     CHECK(contains(text, "Required allowable, N: 7117 up"));
     CHECK(contains(text, "4 lag screws 7/16 in (11.1 mm) x 203 mm"));
-    // 6.67 to 8.33 mm: the half millimetre nearest to the middle, 7.5. 7/16 in is 11.1 mm. 7.292 in is 185.2 mm.
-    CHECK(contains(text, "Pilot holes: 11.1 mm, then 7.5 mm."));
-    CHECK(contains(text, "then 7.5 mm to 185 mm deep"));
+    // 6.67 to 8.33 mm: of 7 and 8 mm, equally near the middle, the smaller. 7/16 in is 11.1 mm. 7.292 in is 185.2 mm.
+    CHECK(contains(text, "Pilot holes: 11.1 mm, then 7 mm."));
+    CHECK(contains(text, "then 7 mm to 185 mm deep"));
     CHECK(contains(text, "Millimeters."));
 }
 
@@ -154,10 +154,10 @@ TEST_CASE("Lengths are a tape's", "[unit]") {
     CHECK(tape_words(5.45, System::us) == "5 7/16 in");
     CHECK(tape_words(0.02, System::us) == "0 in");
     CHECK(tape_words(14.5, System::si) == "368 mm");
-    CHECK(bit_words(0.2625, 0.328, System::us) == "5/16 in");
-    CHECK(bit_words(0.15, 0.26, System::us) == "3/16 in");
-    CHECK(bit_words(0.15, 0.26, System::si) == "5 mm");
-    CHECK(bit_words(1.0, 1.1, System::us) == "1 1/16 in");
+    CHECK(toehold::paper::bit_words(0.2625, 0.328, System::us) == "5/16 in");
+    CHECK(toehold::paper::bit_words(0.15, 0.26, System::us) == "3/16 in");
+    CHECK(toehold::paper::bit_words(0.15, 0.26, System::si) == "5 mm");
+    CHECK(toehold::paper::bit_words(1.0, 1.1, System::us) == "1 1/16 in");
     CHECK(format::english(format::phrase("{}", toehold::paper::listed({"A", "B", "C"}))) == "A, B and C");
     CHECK(penny_size(0.148, 3.0) == "10d");
     CHECK(penny_size(0.148, 3.5).empty());
