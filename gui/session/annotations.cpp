@@ -88,7 +88,8 @@ std::vector<drawing::PolarCurve> petals_of(const Answers& answers) {
     std::vector<drawing::PolarCurve> petals;
     if (answers.method == Method::hand) return petals;
     const std::vector<std::vector<double>>& all = tensions(answers.quick.petals, answers.method);
-    for (std::size_t i = 0; i < all.size(); ++i) petals.push_back({model::anchor_part(answers.resolved.anchors[i].id), all[i]});
+    for (std::size_t i = 0; i < all.size(); ++i)
+        petals.push_back({model::anchor_part(answers.resolved.anchors[i].id), all[i]});
     return petals;
 }
 

@@ -1,5 +1,4 @@
 #include "drawing/annotation/labels.h"
-#include "drawing/parts.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "model/segment.h"
@@ -57,7 +56,7 @@ std::vector<DimensionEnd> hole_ends(const Axis& axis, const std::vector<model::H
 
 void add_hole_rows(Scene& scene, const ViewSubject& subject, const Axis& axis) {
     const model::Plate& plate = on_deck(subject.resolved.detail).plate;
-    DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, "plate"};
+    DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, {model::PartKind::plate}};
     if (!plate.holes.empty() && add_fitting_chain(scene, row, hole_ends(axis, plate.holes), subject.drafting))
         row.offset_mm = axis.sign * second_row_mm;
     const bool round = std::holds_alternative<model::CircleOutline>(plate.outline);
@@ -104,7 +103,8 @@ bool add_corner_rows(Scene& scene, const ViewSubject& subject, const Box& plate)
     for (const Axis& axis : {Axis{Measure::across, plate.low.x, plate.high.x, plate.low.y, -1.0},
                              Axis{Measure::upright, plate.low.y, plate.high.y, plate.high.x, 1.0}}) {
         const std::vector<DimensionEnd> ends = corner_ends(*polygon, axis);
-        const DimensionRow row{axis.measure, axis.beside_in, axis.sign * corner_row_mm, Pen::dimension, "plate", true};
+        const DimensionRow row{axis.measure,   axis.beside_in,           axis.sign * corner_row_mm,
+                               Pen::dimension, {model::PartKind::plate}, true};
         if (!ends.empty() && !add_fitting_chain(scene, row, ends, subject.drafting)) all = false;
     }
     return all;
@@ -173,7 +173,7 @@ void add_ids(Scene& scene, const ViewSubject& subject) {
         }
         text.words = hole.id;
         text.bold = true;
-        text.part = drawing::anchor_part(hole.id);
+        text.part = model::anchor_part(hole.id);
         scene.items.emplace_back(std::move(text));
     }
 }

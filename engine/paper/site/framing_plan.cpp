@@ -99,7 +99,8 @@ void add_base(Scene& scene, const PlanView& view) {
     std::vector<Point> outline;
     for (const model::Position& corner : model::polygon(on_deck(detail).plate.outline))
         outline.push_back({corner.x_in, corner.y_in});
-    if (!outline.empty()) scene.items.emplace_back(drawing::area(outline, Pen::hidden, Fill::none, {model::PartKind::plate}));
+    if (!outline.empty())
+        scene.items.emplace_back(drawing::area(outline, Pen::hidden, Fill::none, {model::PartKind::plate}));
     if (drawing::has_area(view.post))
         scene.items.emplace_back(drawing::rectangle(view.post, Pen::hidden, Fill::none, {model::PartKind::post}));
     constexpr double cross_mm = 1.8;

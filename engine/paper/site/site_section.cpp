@@ -22,7 +22,8 @@ using drawing::SectionSheet;
 
 drawing::SectionPlane plane_of(const SiteSubject& subject) {
     const auto& holes = on_deck(subject.resolved.detail).plate.holes;
-    return drawing::section_plane(subject.resolved.detail, holes.empty() ? model::PartId() : model::anchor_part(holes.front().id));
+    return drawing::section_plane(subject.resolved.detail,
+                                  holes.empty() ? model::PartId() : model::anchor_part(holes.front().id));
 }
 
 /// A short stub of the post, since the drawing is about what is below.
@@ -45,7 +46,8 @@ void add_framing(Scene& scene, const SectionSheet& sheet) {
 }
 
 struct Named {
-    std::string words, part;
+    std::string words;
+    model::PartId part;
     double at_in = 0.0;  ///< height
     double along_in = 0.0;
 };
@@ -56,15 +58,18 @@ std::vector<Named> layers(const SectionSheet& sheet, units::System system) {
     const double inside_in = sheet.shown.low.x + 0.05 * drawing::width(sheet.shown);
     std::vector<Named> named;
     if (!sheet.plate.empty())
-        named.push_back({"plate " + drawing::length_figure(on_deck(detail).plate.thickness_in, system), {model::PartKind::plate},
-                         0.5 * on_deck(detail).plate.thickness_in, sheet.plate.front().low_in});
+        named.push_back({"plate " + drawing::length_figure(on_deck(detail).plate.thickness_in, system),
+                         {model::PartKind::plate},
+                         0.5 * on_deck(detail).plate.thickness_in,
+                         sheet.plate.front().low_in});
     double top_in = 0.0;
     const auto add = [&](const std::string& name, const model::PartId& part, double thickness_in) {
         named.push_back(
             {name + " " + drawing::length_figure(thickness_in, system), part, top_in - 0.5 * thickness_in, inside_in});
         top_in -= thickness_in;
     };
-    if (on_deck(detail).layers.decking) add("boards", {model::PartKind::decking}, on_deck(detail).layers.decking->thickness_in);
+    if (on_deck(detail).layers.decking)
+        add("boards", {model::PartKind::decking}, on_deck(detail).layers.decking->thickness_in);
     for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
         const model::PartId part = model::shim_part(index);
         add(model::key(part) + ":", part, on_deck(detail).layers.shims[index].thickness_in);

@@ -63,7 +63,8 @@ void add_block_beside(model::Framing& framing, const catalog::Catalog& catalog) 
 
 void end_fields(Form& form, model::Framing& framing, model::Block& block, bool upper) {
     model::BlockEnd& end = upper ? block.to_end : block.from_end;
-    form.at({fmt::format("framing/block[{}]/end[{}]", block.id, upper ? "to" : "from"), {model::PartKind::block, block.id},
+    form.at({fmt::format("framing/block[{}]/end[{}]", block.id, upper ? "to" : "from"),
+             {model::PartKind::block, block.id},
              upper ? phrase("Block {}, upper end", block.id) : phrase("Block {}, lower end", block.id)});
     std::vector<Choice> members;
     for (const model::Member& member : model::members(framing)) {
@@ -76,7 +77,8 @@ void end_fields(Form& form, model::Framing& framing, model::Block& block, bool u
 }
 
 void one_block(Form& form, model::Framing& framing, model::Block& block) {
-    form.at({fmt::format("framing/block[{}]", block.id), {model::PartKind::block, block.id}, phrase("Block {}", block.id)});
+    form.at(
+        {fmt::format("framing/block[{}]", block.id), {model::PartKind::block, block.id}, phrase("Block {}", block.id)});
     member_id(form, framing, block.id);
     form.word({"along", phrase("Run"), phrase("The way its length, and its grain, runs in plan.")}, block.along, axes);
     form.place({"from", phrase("Lower end"), phrase("Along itself.")}, block.from_in);

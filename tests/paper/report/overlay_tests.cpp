@@ -66,7 +66,7 @@ TEST_CASE("A mark's status is that of the worst check of its anchor", "[unit]") 
     for (const drawing::AnchorMark& mark : report::overlay(review, units::System::us).anchors) {
         const auto worst =
             std::find_if(review.checks.begin(), review.checks.end(),
-                         [&mark](const checks::CheckResult& result) { return result.subject == "anchor " + mark.id; });
+                         [&mark](const checks::CheckResult& result) { return result.part == mark.part; });
         REQUIRE(worst != review.checks.end());
         CHECK(mark.status == worst->status);
         CHECK(mark.status == checks::Status::no_path);

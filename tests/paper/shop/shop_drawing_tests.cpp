@@ -200,10 +200,11 @@ TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[memo
     const drawing::Circle* ring = nullptr;
     const drawing::Path* reference = nullptr;
     for (const drawing::Item& item : front.scene.items) {
-        if (const auto* const circle = std::get_if<drawing::Circle>(&item); circle != nullptr && circle->part == "weld")
+        if (const auto* const circle = std::get_if<drawing::Circle>(&item);
+            circle != nullptr && circle->part.kind == model::PartKind::weld)
             ring = circle;
         const auto* const path = std::get_if<drawing::Path>(&item);
-        if (path == nullptr || path->part != "weld") continue;
+        if (path == nullptr || path->part.kind != model::PartKind::weld) continue;
         if (path->closed && path->fill == drawing::Fill::none) triangle = path;
         if (!path->closed) reference = path;
     }
