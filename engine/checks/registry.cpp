@@ -32,7 +32,8 @@ void require_finite(const CheckResult& result) {
     bool sound = std::isfinite(result.demand) && std::isfinite(result.capacity) && !std::isnan(result.ratio);
     for (const Step& step : result.steps) sound = sound && std::isfinite(step.value);
     if (!sound)
-        throw std::runtime_error("check " + result.id + " on " + result.subject + " gave a number that is not finite");
+        throw std::runtime_error("check " + result.id + " on " + model::key(result.part) +
+                                 " gave a number that is not finite");
 }
 
 }  // namespace

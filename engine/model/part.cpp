@@ -48,7 +48,7 @@ const KindWords* words_of(PartKind kind) {
 
 std::string plain_key(PartKind kind, const std::string& id) {
     const KindWords* const words = words_of(kind);
-    if (words == nullptr) return id;
+    if (words == nullptr || (kind == PartKind::plug_in && !id.empty())) return id;  // its own words
     return id.empty() ? std::string(words->several) : std::string(words->one) + " " + id;
 }
 
@@ -71,7 +71,7 @@ std::string piece_key(PartKind kind, PartPiece piece, const std::string& name) {
         case PartPiece::past_anchor:
             return name + " beyond its anchors";
         case PartPiece::not_described:
-            return std::string(kind_word(kind)) + " not described";
+            return kind == PartKind::none ? "nothing described" : std::string(kind_word(kind)) + " not described";
         case PartPiece::supports:
             break;
     }
@@ -83,8 +83,9 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
     const bool one = !id.empty();
     switch (kind) {
         case PartKind::none:
+            return {};
         case PartKind::plug_in:
-            return format::verbatim(id);
+            return one ? format::verbatim(id) : phrase("plug-in");
         case PartKind::base:
             return phrase("base");
         case PartKind::push:
@@ -152,7 +153,8 @@ format::Phrase piece_name(const PartId& part) {
         case PartPiece::past_anchor:
             return phrase("{} beyond its anchors", std::move(name));
         case PartPiece::not_described:
-            return phrase("{}, not specified", std::move(name));
+            return part.kind == PartKind::none ? phrase("nothing specified")
+                                               : phrase("{}, not specified", std::move(name));
         case PartPiece::supports:
             break;
     }
@@ -195,6 +197,8 @@ std::string key(const PartId& part) {
     if (part.at_kind != PartKind::none) text += " at " + plain_key(part.at_kind, part.at_id);
     return text;
 }
+
+std::string symbol(const PartId& part) { return part.id.empty() ? std::string(kind_word(part.kind)) : part.id; }
 
 format::Phrase part_name(const PartId& part) {
     format::Phrase name = piece_name(part);

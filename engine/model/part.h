@@ -53,7 +53,7 @@ enum class PartPiece {
     at_anchors,     ///< of the plate: where anchors bend it
     at_toe,         ///< of the plate: where bearing bends it
     past_anchor,    ///< of the plate: beyond its anchors
-    not_described,  ///< one of the kind that the file should name and does not
+    not_described,  ///< one of the kind that the file should name and does not; of kind none: nothing at all
 };
 
 struct PartId {
@@ -86,6 +86,8 @@ struct PartId {
 /// A stable text for files, JSON and tests: `anchor A`, `block B1 at joist J2`, `block B1, upper end`. English, never
 /// translated, never taken apart again: `find_part` looks it up.
 [[nodiscard]] std::string key(const PartId& part);
+/// As short as a symbol: the id, or the word of its kind where it has none.
+[[nodiscard]] std::string symbol(const PartId& part);
 /// Its name for people.
 [[nodiscard]] format::Phrase part_name(const PartId& part);
 

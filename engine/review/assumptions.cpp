@@ -47,7 +47,7 @@ class Alternatives {
         other.ratio_after = after->ratio;
         other.title = after->title;
         other.part = after->part;
-        other.subject = after->subject;
+        other.subject = model::key(after->part);  // TRANSITION
         return other;
     }
 

@@ -27,7 +27,15 @@ bool meet(const CheckResult& cause, const CheckResult& effect) {
 }
 
 CheckFact fact_of(const CheckResult& result) {
-    return {result.id, result.title, result.part, result.subject, result.status, result.ratio, result.note};
+    CheckFact fact;
+    fact.check = result.id;
+    fact.title = result.title;
+    fact.part = result.part;
+    fact.subject = model::key(result.part);  // TRANSITION
+    fact.status = result.status;
+    fact.ratio = result.ratio;
+    fact.note = result.note;
+    return fact;
 }
 
 class Causes {

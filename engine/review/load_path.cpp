@@ -49,7 +49,11 @@ std::vector<PathLink> dead_ends(const std::vector<PathLink>& path) {
         const auto same = [&](const PathLink& other) { return other.link.from_part == member; };
         if (std::any_of(path.begin(), path.end(), held) || std::any_of(found.begin(), found.end(), same)) continue;
         PathLink end;
-        end.link = {model::key(member), "nothing described", format::phrase("no connection"), member, PartId{}};
+        end.link.from_part = member;
+        end.link.to_part = {PartKind::none, {}, PartPiece::not_described};
+        end.link.from = model::key(end.link.from_part);  // TRANSITION
+        end.link.to = model::key(end.link.to_part);      // TRANSITION
+        end.link.by = format::phrase("no connection");
         end.check = into.check;
         end.demand = into.demand;
         end.unit = into.unit;

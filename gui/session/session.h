@@ -86,7 +86,7 @@ class Session {
     /// For the drawings, from all of this. Ratios and capacities are there only while the review is of the detail as
     /// it stands. Forces a few frames behind a moving hand are not marked stale; behind a resting one they are.
     [[nodiscard]] drawing::Overlay overlay() const;
-    [[nodiscard]] std::vector<drawing::PolarCurve> petals() const;  ///< by the method shown; none by hand
+    [[nodiscard]] std::vector<drawing::PolarCurve> polar_curves() const;  ///< by the method shown; none by hand
     void receive(const solving::Result& result);
     /// Makes a remedy's detail the detail, as one step. A remedy of an earlier state would take back what came after
     /// it: then nothing is done, and `message` says so.

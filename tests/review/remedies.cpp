@@ -1,12 +1,14 @@
-// Remedies of shipped details: each must be a change that a review of its own confirms.
+// Remedies of shipped details: each must be a change that hand arithmetic and a review of its own confirm.
 #include "review/remedies.h"
 
 #include "model/validate.h"
 #include "review/shipped_reviews.h"
 
-#include <catch2/catch.hpp>
+#include "support/compare.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 using namespace toehold;
 using review::Verdict;
@@ -15,16 +17,44 @@ TEST_CASE("one block under the heel only: a second block under the other row men
     const review::Review before = test::shipped_review("heron-landing-heel-block-only");
     REQUIRE(before.verdict == Verdict::inadequate);
     const std::vector<review::Remedy> remedies = review::find_remedies(before, test::shipped_catalog());
-    REQUIRE_FALSE(remedies.empty());
-    CHECK(std::any_of(remedies.begin(), remedies.end(), [](const review::Remedy& one) {
-        return one.id == "second-block" && one.verdict == Verdict::adequate;
-    }));
-    // What is recorded is what a fresh review of the changed detail says.
-    const catalog::Resolution again = catalog::resolve(remedies.front().detail, test::shipped_catalog());
-    REQUIRE(again.resolved);
-    const review::Review after = review::review(*again.resolved, "");
-    CHECK(after.verdict == remedies.front().verdict);
-    CHECK(after.governing.ratio == remedies.front().governing.ratio);
+    const auto found = std::find_if(remedies.begin(), remedies.end(),
+                                    [](const review::Remedy& one) { return one.id == "second-block"; });
+    REQUIRE(found != remedies.end());
+    CHECK(found->verdict == Verdict::adequate);
+    REQUIRE(found->detail.framing.blocks.size() == 2);
+    CHECK(found->detail.framing.blocks[1].across_in == 3.75);  // under the row at y = 3 3/4 in
+
+    // What governs then, by hand. Two screws of 0.216 in take the push of 200 lb into one deck board, G 0.55, 1 in
+    // thick: root 0.78 x 0.216 = 0.16848 in, Fe 5550 psi, Fyb 80,000 psi, mode IV
+    //   0.16848^2 / 2.2 x sqrt(2 x 5550 x 80,000 / 6) = 156.97 lb; wet, 0.7: 2 x 109.88 = 219.76 lb; 200 / 219.76 =
+    //   0.910
+    CHECK(found->governing.check == "deck-sideways");
+    CHECK_CLOSE(found->governing.demand, 200.0, 1e-9, 0.0);
+    CHECK_CLOSE(found->governing.capacity, 219.76, 0.0, 0.05);
+    CHECK_CLOSE(found->governing.ratio, 0.910, 0.0, 0.0005);
+
+    // A fresh review of the changed detail says the same, and hand arithmetic says it too.
+    const review::Review after = review::review(test::resolved_by_shipped(found->detail), "");
+    CHECK(after.verdict == found->verdict);
+    CHECK(after.governing.ratio == found->governing.ratio);
+    // 7/16 x 8 in lag screw, G 0.55: 395 lb/in (NDS Table 12.2A), thread 8/2 + 1/2 - 9/32 = 4.21875 in, wet 0.7:
+    // 395 x 4.21875 x 0.7 = 1166.5 lb; the table's rounding is worth 1.5 lb.
+    for (const checks::CheckResult& result : after.checks) {
+        if (result.id != "anchor-withdrawal") continue;
+        CHECK_CLOSE(result.capacity, 1166.5, 0.0, 1.5);
+        CHECK(result.status == checks::Status::holds);
+    }
+    // Pushed outward, 8400 lb in: the two heel anchors, 3 3/4 in behind the post, pull against bearing that lies on the
+    // new block, between 2 in and the plate's edge at 4 3/4 in: 8400 / 8.5 = 988 lb to 8400 / 5.75 = 1461 lb.
+    int outward = 0;
+    for (const demand::State& state : after.demand->states) {
+        if (std::abs(state.direction_rad - 0.5 * std::numbers::pi) > 1e-9) continue;
+        ++outward;
+        const double heel_lb = state.anchors[0].tension_lb + state.anchors[1].tension_lb;
+        CHECK(heel_lb > 8400.0 / 8.5);
+        CHECK(heel_lb < 8400.0 / 5.75);
+    }
+    CHECK(outward >= 9);  // every state of stiffness
 }
 
 TEST_CASE("a detail that holds is offered no remedy", "[unit]") {

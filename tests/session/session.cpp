@@ -52,7 +52,7 @@ TEST_CASE("a detail laid on the session is resolved at once and asked about", "[
     CHECK(place.session.problems().empty());
     CHECK(place.session.freshness() == Freshness::none);
     CHECK_FALSE(place.session.overlay().push);
-    CHECK(place.session.petals().empty());
+    CHECK(place.session.polar_curves().empty());
 }
 
 TEST_CASE("answers grow fresh and an edit makes them stale", "[unit]") {
@@ -157,12 +157,12 @@ TEST_CASE("each method shows its own forces", "[unit]") {
     };
     CHECK(tension_by(drawing::Method::rigid) == push.rigid[0].tension_lb);
     CHECK(place.session.overlay().field->nodes.size() == push.rigid_field.nodes.size());
-    CHECK(place.session.petals()[0].tension_lb == place.session.quick()->petals.rigid_lb[0]);
+    CHECK(place.session.polar_curves()[0].tension_lb == place.session.quick()->polar.rigid_lb[0]);
     CHECK(tension_by(drawing::Method::flexible) == push.flexible[0].tension_lb);
     CHECK(place.session.overlay().field->nodes.size() == push.flexible_field->nodes.size());
     CHECK(tension_by(drawing::Method::hand) == push.hand_lb[0].value());
     CHECK_FALSE(place.session.overlay().field);
-    CHECK(place.session.petals().empty());
+    CHECK(place.session.polar_curves().empty());
     // 200 lb over four anchors, along the push.
     CHECK_CLOSE(place.session.overlay().anchors[0].shear_lb, 50.0, 1e-9, 0.0);
     CHECK_CLOSE(place.session.overlay().anchors[0].shear_direction_rad, 0.5 * std::numbers::pi, 1e-9, 0.0);

@@ -84,7 +84,9 @@ void add_elevation_push(Scene& scene, const ElevationSheet& sheet) {
     Text words = push_text(moved_mm(face, -side * 5.0, 2.0 + line_mm), push_words(push, *overlay), *overlay, across);
     words.bold = true;
     scene.items.emplace_back(std::move(words));
-    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), direction, *overlay, across);
+    std::string toward = direction_words(push, overlay->locale);
+    if (push.governing) toward = format::text(format::phrase("{}, governing", toward), overlay->locale);
+    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), toward, *overlay, across);
     direction.size = TextSize::small;
     scene.items.emplace_back(std::move(direction));
     add_moment(scene, sheet, *overlay, side);

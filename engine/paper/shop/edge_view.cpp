@@ -148,7 +148,7 @@ void add_weld_faces(Scene& scene, const Edge& edge) {
 }
 
 std::string weld_size(const Edge& edge) {
-    return drawing::length_figure(on_deck(detail_of(edge)).weld->leg_in, edge.subject.drafting.system);
+    return drawing::length_figure(on_deck(detail_of(edge)).weld->leg_in, edge.subject.drafting.locale.system);
 }
 
 void add_weld_sign(Scene& scene, const Edge& edge) {
@@ -180,7 +180,7 @@ void add_post_width(Scene& scene, const Edge& edge) {
     const bool round = std::holds_alternative<model::RoundTube>(detail_of(edge).post);
     const double half = 0.5 * edge.post_in;
     add_measure(scene, row, {-half, edge.top_in}, {half, edge.top_in},
-                (round ? "\u2300 " : "") + drawing::length_figure(edge.post_in, edge.subject.drafting.system),
+                (round ? "\u2300 " : "") + drawing::length_figure(edge.post_in, edge.subject.drafting.locale.system),
                 edge.subject.drafting);
 }
 
@@ -188,7 +188,7 @@ void add_thickness(Scene& scene, const Edge& edge) {
     constexpr double row_mm = 7.0;
     const DimensionRow row{Measure::upright, edge.low_in, -row_mm, Pen::dimension, {model::PartKind::plate}};
     add_measure(scene, row, {0.0, edge.low_in}, {edge.thickness_in, edge.low_in},
-                drawing::length_figure(edge.thickness_in, edge.subject.drafting.system), edge.subject.drafting);
+                drawing::length_figure(edge.thickness_in, edge.subject.drafting.locale.system), edge.subject.drafting);
 }
 
 }  // namespace

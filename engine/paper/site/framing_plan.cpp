@@ -221,7 +221,7 @@ void add_dimensions(Scene& scene, const PlanView& view) {
         holes_x.push_back(hole.center.x_in);
         holes_y.push_back(hole.center.y_in);
     }
-    const units::System system = view.subject.system;
+    const units::System system = view.subject.locale.system;
     const double below_mm = add_tape_chain(scene,
                                            {drawing::Measure::across, false, view.shown.low.y,
                                             ends(between_blocks(view, faces.x_in, true), view.shown.low.y)},
@@ -283,7 +283,8 @@ void add_member_letters(Scene& scene, const PlanView& view, Taken& taken) {
 }
 
 void add_outward(Scene& scene, const PlanView& view) {
-    drawing::Text text = label("\u25b2 OUTWARD \u25b2", {});
+    const std::string word = format::text(format::phrase("OUTWARD"), view.subject.locale);
+    drawing::Text text = label("▲ " + word + " ▲", {});
     text.upright = drawing::Upright::bottom;
     text.at = {{drawing::middle(view.shown).x, view.shown.high.y}, {0.0, 1.6}};
     scene.items.emplace_back(std::move(text));
@@ -317,9 +318,10 @@ Scene framing_plan(const SiteSubject& subject, double mm_per_in) {
     return scene;
 }
 
-std::string framing_plan_caption(const SiteSubject& subject) {
-    return std::string("From above, boards off; plate dashed. ") +
-           (subject.system == units::System::si ? "Millimetres." : "Inches.");
+format::Phrase framing_plan_caption(const SiteSubject& subject) {
+    return subject.locale.system == units::System::si
+               ? format::phrase("From above, boards off; plate dashed. Millimeters.")
+               : format::phrase("From above, boards off; plate dashed. Inches.");
 }
 
 }  // namespace toehold::paper::site

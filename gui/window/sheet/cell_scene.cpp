@@ -83,7 +83,7 @@ Scene rose_scene(const session::Session& session, const drawing::Overlay& overla
     const auto& selection = session.selection();
     const auto anchor = std::find_if(selection.begin(), selection.end(),
                                      [](const model::PartId& part) { return part.kind == model::PartKind::anchor; });
-    return drawing::polar_envelope(session.petals(), overlay, anchor == selection.end() ? model::PartId{} : *anchor);
+    return drawing::polar_envelope(session.polar_curves(), overlay, anchor == selection.end() ? model::PartId{} : *anchor);
 }
 
 /// Two significant figures for what is no whole number, as scales are read.
@@ -94,8 +94,8 @@ std::string scale_figure(double ratio) {
 std::string rose_scale(const session::Session& session) {
     if (session.display().method == drawing::Method::hand) return utf8(_("by hand: pushes square to the plate only"));
     double largest = 0.0;
-    for (const auto& petal : session.petals())
-        for (const double tension : petal.tension_lb) largest = std::max(largest, tension);
+    for (const auto& curve : session.polar_curves())
+        for (const double tension : curve.tension_lb) largest = std::max(largest, tension);
     if (largest <= 0.0) return utf8(_("no tension yet"));
     return format::text(format::phrase("outer circle {}", format::Quantity{largest, "lb"}), session.locale());
 }

@@ -117,7 +117,7 @@ void SheetView::note(session::Change change) {
         overlay_.reset();
         scenes_are_old();
         if (held_ && change == session::Change::detail) {
-            // Under the hand the rose waits for its next petals: nothing else of the detail stands in it.
+            // Under the hand the rose waits for its next polar: nothing else of the detail stands in it.
             rose.scene_is_old = scene_was_old;
             rose.image_is_old = image_was_old;
         }

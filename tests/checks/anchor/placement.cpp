@@ -37,8 +37,8 @@ TEST_CASE("The example's anchors keep every least distance", "[unit]") {
     }
 }
 
-TEST_CASE("Pulled only, an anchor keeps 1.5 D of edge and 4 D of end and spacing", "[unit]") {
-    // NDS 2018 Table 12.5.1E, from memory: 0.5625, 1.5, 1.5 in.
+TEST_CASE("Pulled only, an anchor keeps 1.5 D of edge and 4 D of end and spacing", "[published]") {
+    // NDS 2018 Table 12.5.1E, read in a public transcription: 0.5625, 1.5, 1.5 in.
     const auto resolved = test::example_resolved();
     CHECK(result_of(resolved, pull_only, "edge").demand == 0.5625);
     CHECK(result_of(resolved, pull_only, "edge").capacity == 1.75);

@@ -1,8 +1,10 @@
-// What refinement must show: anchor tension and the post's rotation settle, and a plate too stiff to bend tends to the
-// rigid plate, which is integrated exactly and shares no code with this one.
+// What refinement must show: anchor tension and the post's rotation settle; a plate too stiff to bend tends to the
+// rigid plate, which is integrated exactly and shares no code with this one, and to the textbook's transformed section;
+// a round plate on a ring of anchors tends to the closed form of an annulus.
 #include "mechanics/flexible_plate/bases.h"
 #include "mechanics/shapes.h"
 #include "support/compare.h"
+#include "support/two_row_closed_form.h"
 
 #include <algorithm>
 #include <array>
@@ -102,6 +104,27 @@ TEST_CASE("Refining an L-shaped base settles its tension and rotation", "[conver
 TEST_CASE("Refining a base with its post at an edge settles its tension and rotation", "[convergence]") {
     // Elements between the post and the edge 0.2 in from it cost four times the error of the others.
     check_refinement(lopsided_base(), 0.005);
+}
+
+TEST_CASE("A plate too stiff to bend pulls as the transformed section says", "[closed-form]") {
+    // 6 x 8 in, two rows of two anchors 1 in and 7 in from the toe edge, on one bed.
+    for (const double bed : {3000.0, 25000.0, 200000.0}) {
+        FlexibleBase base{"stiff", rectangle(-3.0, 3.0, -4.0, 4.0), rectangle(-1.0, 1.0, -1.0, 1.0), {}, {}};
+        for (const Point at : {Point{-2.0, -3.0}, {2.0, -3.0}, {2.0, 3.0}, {-2.0, 3.0}})
+            base.anchors.push_back({{at, 0.4}, 30000.0, 0.0});
+        base.bed = {{-10.0, 10.0, -10.0, 10.0, bed}};
+        base.modulus_psi = 29e11;
+        const RowForces expected = two_row_tensions({6.0, 8.0, 1.0, 7.0, 2 * 30000.0, bed}, moment_lb_in);
+        for (const double fineness : {1.0, 2.0}) {
+            FlexiblePlate plate(input_of(base, fineness));
+            const FlexiblePlateSolution stiff = plate.solve(push(moment_lb_in, 0.5 * std::numbers::pi), {});
+            REQUIRE(stiff.status == SolveStatus::solved);
+            CAPTURE(bed, fineness);
+            const double allowed = 1e-3 * expected.heel_lb / fineness;
+            CHECK_CLOSE(stiff.tension_lb[0] + stiff.tension_lb[1], expected.heel_lb, 0.0, allowed);
+            CHECK_CLOSE(stiff.tension_lb[2] + stiff.tension_lb[3], expected.toe_lb, 0.0, allowed);
+        }
+    }
 }
 
 TEST_CASE("A plate too stiff to bend tends to the rigid plate as its bed is integrated more finely", "[cross-solver]") {

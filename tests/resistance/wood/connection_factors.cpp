@@ -48,6 +48,17 @@ TEST_CASE("The constants of the connection tables are the published ones", "[pub
     CHECK(lateral_end_grain() == 0.67);  // NDS 12.5.2.2, read as "two thirds" and as 0.67 in two public texts
 }
 
+TEST_CASE("Group action factors meet the entries of NDS Table 11.3.6A that were read", "[published]") {
+    // Public transcriptions: D 1 in, s 4 in, E 1.4e6 psi; As/Am 0.5, As 5 in2: n 2, 3, 4, 8; As/Am 1, As 12 in2: n 4.
+    const double slip = wood_to_wood_slip_modulus_lb_per_in(1.0);
+    const std::pair<int, double> halves[] = {{2, .98}, {3, .92}, {4, .84}, {8, .55}};
+    for (const auto& [n, printed] : halves) {
+        CAPTURE(n);
+        CHECK(toehold::test::prints_as(group_factor({n, 4.0, 1.0, slip, 1.4e6 * 10.0, 1.4e6 * 5.0}), printed, 0.01));
+    }
+    CHECK(toehold::test::prints_as(group_factor({4, 4.0, 1.0, slip, 1.4e6 * 12.0, 1.4e6 * 12.0}), .96, 0.01));
+}
+
 TEST_CASE("Group action factors come out as tabulated for 1 in fasteners 4 in apart", "[memory]") {
     // NDS Tables 11.3.6A (wood side members, As/Am 0.5, As 5 in2) and 11.3.6C (steel side plates, Am/As 12, Am 5 in2):
     // D 1 in, s 4 in, E 1.4e6 psi, steel 30e6 psi. Printed rows for n = 2 to 12, from memory, to be confirmed.

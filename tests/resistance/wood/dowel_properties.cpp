@@ -12,8 +12,8 @@ namespace {
 constexpr double along = 0.0;
 constexpr double across = 0.5 * std::numbers::pi;
 
-// NDS 2018 Table 12.3.3, computed from the table's own equations; the printed table was not at hand. The D >= 1/4 in
-// columns are confirmed through Table 12K (yield_limit.cpp), which does not come out without them.
+// NDS 2018 Table 12.3.3, computed from the table's own equations, which were read in a public transcription of its
+// footnote (rounded to the nearest 50 psi). The D >= 1/4 in columns are confirmed through Table 12K (yield_limit.cpp).
 constexpr std::array diameters{0.25, 0.3125, 0.375, 0.4375, 0.5, 0.625, 0.75, 0.875, 1.0};
 struct Row {
     double gravity, thin, parallel;

@@ -5,8 +5,8 @@
 
 using namespace toehold::resistance;
 
-TEST_CASE("A 3/8 in lag screw in withdrawal needs 9/16 in of edge and 1-1/2 in of end and spacing", "[unit]") {
-    // NDS 2018 Table 12.5.1E, from memory: 1.5 D, 4 D, 4 D.
+TEST_CASE("A 3/8 in lag screw in withdrawal needs 9/16 in of edge and 1-1/2 in of end and spacing", "[published]") {
+    // NDS 2018 Table 12.5.1E, read in a public transcription: 1.5 D, 4 D, 4 D.
     CHECK(withdrawal_edge_in(0.375) == 0.5625);
     CHECK(withdrawal_end_in(0.375) == 1.5);
     CHECK(withdrawal_spacing_in(0.375) == 1.5);
@@ -27,15 +27,17 @@ TEST_CASE("A slender fastener loaded along the grain keeps half the row spacing 
     CHECK(edge_loaded_along_in(0.375, 2.5, 0.0) == 0.5625);
 }
 
-TEST_CASE("Minimum ends and spacing are half and three quarters of the full values", "[unit]") {
-    // NDS 2018 Tables 12.5.1A and B, from memory: full 7 D along (softwood), 4 D across, 4 D in a row.
+TEST_CASE("Minimum ends and spacing are half and three quarters of the full values", "[published]") {
+    // NDS 2018 Tables 12.5.1A and B, read in a public transcription: full 7 D along (softwood), 4 D across, 4 D in a
+    // row.
     CHECK(end_loaded_along_in(0.5) == 0.5 * 7.0 * 0.5);
     CHECK(end_loaded_across_in(0.5) == 0.5 * 4.0 * 0.5);
     CHECK(spacing_in_row_in(0.5) == 0.75 * 4.0 * 0.5);
 }
 
-TEST_CASE("Rows loaded across the grain stand further apart the slenderer the fastener", "[unit]") {
-    // NDS 2018 Table 12.5.1D, from memory. D = 1/2: l/D 2 -> 1.25; l/D 4 -> (10 + 5)/8 = 1.875; l/D >= 6 -> 2.5.
+TEST_CASE("Rows loaded across the grain stand further apart the slenderer the fastener", "[published]") {
+    // NDS 2018 Table 12.5.1D, read in a public transcription. D = 1/2: l/D 2 -> 1.25; l/D 4 -> (10 + 5)/8 = 1.875; l/D
+    // >= 6 -> 2.5.
     CHECK(rows_loaded_across_in(0.5, 0.25) == 1.25);
     CHECK(rows_loaded_across_in(0.5, 1.0) == 1.25);
     CHECK(rows_loaded_across_in(0.5, 2.0) == 1.875);
@@ -43,7 +45,7 @@ TEST_CASE("Rows loaded across the grain stand further apart the slenderer the fa
     CHECK(rows_loaded_across_in(0.5, 5.5) == 2.5);
 }
 
-TEST_CASE("A screw under 1/4 in follows the commentary's distances", "[unit]") {
+TEST_CASE("A screw under 1/4 in follows the commentary's distances", "[memory]") {
     // NDS Commentary, from memory: 2.5 D, 10 D, 10 D along and 5 D across, with lead holes.
     CHECK_CLOSE(small_screw_edge_in(0.242), 0.605, 1e-12, 0.0);
     CHECK_CLOSE(small_screw_end_in(0.242), 2.42, 1e-12, 0.0);

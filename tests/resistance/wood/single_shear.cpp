@@ -36,6 +36,21 @@ TEST_CASE("A 10d common nail through 3/4 in carries what a published worked exam
     CHECK_CLOSE(single_shear_value(nail(0.148, 3.0, 0.75, 0.50)).value_lb, 467.488421732 / 4.4482216, 5e-3, 0.0);
 }
 
+TEST_CASE("Common nails through 3/4 and 1 in of Douglas fir-larch carry what NDS Table 12N prints", "[published]") {
+    // Read in a public transcription: G 0.50; 6d, 8d, 10d, 16d; penetration 10 D.
+    const struct {
+        double diameter_in, three_quarters_lb, one_inch_lb;
+    } rows[] = {{0.113, 72.0, 72.0}, {0.131, 90.0, 97.0}, {0.148, 105.0, 118.0}, {0.162, 121.0, 141.0}};
+    for (const auto& row : rows) {
+        CAPTURE(row.diameter_in);
+        const auto value = [&](double side_in) {
+            return single_shear_value(nail(row.diameter_in, side_in + 10.0 * row.diameter_in, side_in, 0.50)).value_lb;
+        };
+        CHECK(toehold::test::prints_as(value(0.75), row.three_quarters_lb, 1.0));
+        CHECK(toehold::test::prints_as(value(1.0), row.one_inch_lb, 1.0));
+    }
+}
+
 TEST_CASE("A wood screw bends at its root", "[closed-form]") {
     // No. 10: D .190, root .152, Fyb 80,000 (Table I1, .177 < D <= .236), G .55: Fe = 5550 both.
     //   IV = .152^2 / 2.2 x sqrt(2 x 5550 x 80000 / 6) = 0.0105018 x 12165.5 = 127.76
@@ -78,9 +93,14 @@ TEST_CASE("An 8d common nail in spruce-pine-fir holds what a published worked ex
     CHECK_CLOSE(nail_withdrawal_lb_per_in(0.42, 0.131) * 2.395, 49.495, 0.0, 0.01);
 }
 
-TEST_CASE("Nail withdrawal meets NDS Table 12.2C where it is remembered", "[memory]") {
-    // Columns .131, .148, .162 in; G 0.50: 32, 36, 40; G 0.55: 41, 46, 50 lb/in (from memory, to be confirmed).
+TEST_CASE("Nail withdrawal meets two entries of NDS Table 12.2C", "[published]") {
+    // Read in a public transcription: G 0.50, .131 in: 32; G 0.42, .162 in: 26 lb/in.
     CHECK(toehold::test::prints_as(nail_withdrawal_lb_per_in(0.50, 0.131), 32.0, 1.0));
+    CHECK(toehold::test::prints_as(nail_withdrawal_lb_per_in(0.42, 0.162), 26.0, 1.0));
+}
+
+TEST_CASE("Nail withdrawal meets NDS Table 12.2C where it is remembered", "[memory]") {
+    // Columns .131, .148, .162 in; G 0.50: 36 and 40; G 0.55: 41, 46, 50 lb/in (from memory, to be confirmed).
     CHECK(toehold::test::prints_as(nail_withdrawal_lb_per_in(0.50, 0.148), 36.0, 1.0));
     CHECK(toehold::test::prints_as(nail_withdrawal_lb_per_in(0.50, 0.162), 40.0, 1.0));
     CHECK(toehold::test::prints_as(nail_withdrawal_lb_per_in(0.55, 0.131), 41.0, 1.0));

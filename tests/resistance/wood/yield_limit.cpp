@@ -83,6 +83,29 @@ TEST_CASE("Lag screws through a 1/4 in A36 plate match an independent computatio
     }
 }
 
+TEST_CASE("Entries of NDS Tables 12B, 12J and 12K read one by one come out", "[published]") {
+    // Read in a public transcription, G 0.50, to the nearest 10 lb. 12K: 1/2 in lag screw through 1/4 in of A36
+    // 520/320, 3/8 in through 10 gage (0.134 in) 220/140. 12B: 1/2 in bolt, 1-1/2 in of wood, 580/310. 12J: 1/4 in lag
+    // screw through 1/2 in of wood 120/80.
+    CHECK(to_ten(lag_through_plate(0.25, a36_psi, 0.5, 0.50, 0.0).value_lb) == 520.0);
+    CHECK(to_ten(lag_through_plate(0.25, a36_psi, 0.5, 0.50, across).value_lb) == 320.0);
+    CHECK(to_ten(lag_through_plate(0.134, a653_gr33_psi, 0.375, 0.50, 0.0).value_lb) == 220.0);
+    CHECK(to_ten(lag_through_plate(0.134, a653_gr33_psi, 0.375, 0.50, across).value_lb) == 140.0);
+    const auto bolt = [](double angle_rad) {
+        const DowelConnection connection{
+            0.5, bolt_bending_yield_psi(), 1.5, 0.25, dowel_bearing_psi(0.50, 0.5, angle_rad), a36_psi, 0.0};
+        return to_ten(governing(single_shear(connection, reduction_terms(0.5, 0.5, angle_rad))).value_lb);
+    };
+    CHECK(bolt(0.0) == 580.0);
+    CHECK(bolt(across) == 310.0);
+    const auto wood_to_wood = [](double angle_rad) {
+        const double bearing_psi = dowel_bearing_psi(0.50, 0.25, angle_rad);
+        return to_ten(lag_through_plate(0.5, bearing_psi, 0.25, 0.50, angle_rad).value_lb);
+    };
+    CHECK(wood_to_wood(0.0) == 120.0);
+    CHECK(wood_to_wood(across) == 80.0);
+}
+
 TEST_CASE("Bolts through a 1/4 in A36 plate match an independent computation, value and mode", "[unit]") {
     // The values of NDS 2018 Table 12B, computed from its equations; the printed table was not at hand.
     const std::array bolts{
