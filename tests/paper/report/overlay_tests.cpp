@@ -64,15 +64,9 @@ TEST_CASE("Marks stand for the state with the largest pull of all", "[unit]") {
 TEST_CASE("A mark's status is that of the worst check of its anchor", "[unit]") {
     const review::Review& review = test::reported("short-lags-in-flat-block");
     for (const drawing::AnchorMark& mark : report::overlay(review, units::System::us).anchors) {
-<<<<<<< HEAD
-        const auto worst = std::find_if(
-            review.checks.begin(), review.checks.end(),
-            [&mark](const checks::CheckResult& result) { return result.part == model::anchor_part(mark.id); });
-=======
         const auto worst =
             std::find_if(review.checks.begin(), review.checks.end(),
                          [&mark](const checks::CheckResult& result) { return result.part == mark.part; });
->>>>>>> draw
         REQUIRE(worst != review.checks.end());
         CHECK(mark.status == worst->status);
         CHECK(mark.status == checks::Status::no_path);
