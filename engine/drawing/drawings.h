@@ -17,9 +17,10 @@ struct Subject {
 };
 
 struct PlanOptions {
-    bool dimensions = true;             ///< to edges and between holes
-    bool framing = true;                ///< what lies below, as hidden edges
-    std::vector<model::PartId> measured;  ///< parts whose distances to the plate's edges are dimensioned (under the hand)
+    bool dimensions = true;  ///< to edges and between holes
+    bool framing = true;     ///< what lies below, as hidden edges
+    std::vector<model::PartId>
+        measured;  ///< parts whose distances to the plate's edges are dimensioned (under the hand)
 };
 /// The plate from above; x to the right, y (outward) up.
 [[nodiscard]] Scene plan(const Subject& subject, const PlanOptions& options);

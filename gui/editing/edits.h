@@ -14,13 +14,14 @@ namespace toehold::editing {
 
 struct Edit {
     model::BaseDetail detail;
-    format::Phrase step;                ///< for the history; empty: nothing to do, and `refusal` says why
+    format::Phrase step;                  ///< for the history; empty: nothing to do, and `refusal` says why
     std::vector<model::PartId> selected;  ///< parts to select afterwards
-    format::Phrase refusal;             ///< one sentence; empty when done
+    format::Phrase refusal;               ///< one sentence; empty when done
 };
 
-// `parts` are whole; an anchor stands for its hole, and a corner of the outline is one where corners can be moved, placed
-// or erased. Parts an edit does not concern are left alone. An edit of the plate drops the plate's reference, which names another plate.
+// `parts` are whole; an anchor stands for its hole, and a corner of the outline is one where corners can be moved,
+// placed or erased. Parts an edit does not concern are left alone. An edit of the plate drops the plate's reference,
+// which names another plate.
 [[nodiscard]] Edit add_hole(const model::BaseDetail& detail, model::Position at);
 [[nodiscard]] Edit add_corner(const model::BaseDetail& detail, model::Position at);  ///< into the nearest side
 [[nodiscard]] Edit add_block(const model::BaseDetail& detail,
@@ -34,8 +35,8 @@ enum class MirrorLine { x_axis, y_axis };  ///< the plate's own axes through the
 [[nodiscard]] Edit mirror(const model::BaseDetail& detail, const std::vector<model::PartId>& parts, MirrorLine line,
                           bool keep_originals);
 /// `columns` x `rows` of every hole among the parts, the originals counted; pitches may be negative.
-[[nodiscard]] Edit array(const model::BaseDetail& detail, const std::vector<model::PartId>& parts, int columns, int rows,
-                         double pitch_x_in, double pitch_y_in);
+[[nodiscard]] Edit array(const model::BaseDetail& detail, const std::vector<model::PartId>& parts, int columns,
+                         int rows, double pitch_x_in, double pitch_y_in);
 /// `count` in all on a circle about the post.
 [[nodiscard]] Edit array_round(const model::BaseDetail& detail, const std::vector<model::PartId>& parts, int count);
 /// Blocks and joists follow the part of the step across themselves; ends of blocks that stood against a joist go with

@@ -88,7 +88,8 @@ std::vector<drawing::PolarCurve> polar_curves_of(const Answers& answers) {
     std::vector<drawing::PolarCurve> curves;
     if (answers.method == Method::hand) return curves;
     const std::vector<std::vector<double>>& all = tensions(answers.quick.polar, answers.method);
-    for (std::size_t i = 0; i < all.size(); ++i) curves.push_back({model::anchor_part(answers.resolved.anchors[i].id), all[i]});
+    for (std::size_t i = 0; i < all.size(); ++i)
+        curves.push_back({model::anchor_part(answers.resolved.anchors[i].id), all[i]});
     return curves;
 }
 

@@ -65,7 +65,7 @@ std::string push_words(const PushShown& push, const Overlay& overlay) {
 std::string direction_words(const PushShown& push, const format::Locale& locale) {
     const double degrees = std::round(format::degrees(push.direction_rad));
     const std::string figure = format::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
-    return format::text(push.governing ? phrase("toward {}, governing", figure) : phrase("toward {}", figure), locale);
+    return format::text(phrase("toward {}", figure), locale);
 }
 
 }  // namespace toehold::drawing

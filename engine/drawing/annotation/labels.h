@@ -19,7 +19,7 @@ namespace toehold::drawing {
 
 /// `200 lb at 42 in`, in parentheses where stale.
 [[nodiscard]] std::string push_words(const PushShown& push, const Overlay& overlay);
-/// `toward 90°`, `toward 90°, governing`: whole degrees from +x counter-clockwise.
+/// `toward 90°`: whole degrees from +x counter-clockwise.
 [[nodiscard]] std::string direction_words(const PushShown& push, const format::Locale& locale);
 /// In parentheses where stale.
 [[nodiscard]] std::string words_of_today(std::string words, bool stale);

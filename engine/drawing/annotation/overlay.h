@@ -45,8 +45,8 @@ struct Overlay {
     bool bent = false;                            ///< draw the plate's deflection, exaggerated, in the section
     bool marks = true;                            ///< draw numbers and bars at the anchors
     bool stale = false;                           ///< the detail has changed since
-    format::Locale locale = {};  ///< whose words and units the forces are written in
-    bool as_computed = true;  ///< pulls are of the stiffness as computed, and the plan says so
+    format::Locale locale = {};                   ///< whose words and units the forces are written in
+    bool as_computed = true;                      ///< pulls are of the stiffness as computed, and the plan says so
 };
 
 /// Tension of one anchor for every sampled direction, lb at equal steps from 0 rad.

@@ -25,7 +25,8 @@ void add_turn(Scene& scene, const Place& center, double radius_mm, bool clockwis
 
 /// The part of a rectangle inside the window; its sides are stroked where they are its own, broken where the window
 /// cuts it off to the left or right. Nothing where the two have no area in common.
-void add_broken_rectangle(Scene& scene, const Box& box, const Box& window, Pen pen, Fill fill, const model::PartId& part);
+void add_broken_rectangle(Scene& scene, const Box& box, const Box& window, Pen pen, Fill fill,
+                          const model::PartId& part);
 /// Upright, or level, from one end to the other, with the double bend of a break in its middle.
 void add_break_line(Scene& scene, Point from, Point to, const model::PartId& part);
 

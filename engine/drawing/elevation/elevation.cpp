@@ -116,7 +116,8 @@ void add_elevation_dimensions(Scene& scene, const ElevationSheet& sheet) {
     const double surface = below_surface_in(sheet.subject.detail), push = push_height_in(sheet);
     DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, {model::PartKind::push}};
     if (push > 0.0)
-        add_dimension(scene, row, {0.0, beside}, {push, beside}, format::text(phrase("lever arm {}", length_figure(push, locale.system)), locale));
+        add_dimension(scene, row, {0.0, beside}, {push, beside},
+                      format::text(phrase("lever arm {}", length_figure(push, locale.system)), locale));
     row.offset_mm += side * row_mm;
     row.part = {model::PartKind::guard};
     if (sheet.top_in > surface) {

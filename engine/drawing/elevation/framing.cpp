@@ -53,9 +53,9 @@ void add_joists_note(Scene& scene, const ElevationSheet& sheet) {
     const double low = -sheet.layers_in - joists->depth_in;
     Text text;
     text.at = standing({sheet.shown.low.x, low}, {2.2, 1.2});
-    text.words = format::text(phrase("joists {} \u00d7 {}", length_figure(joists->width_in, system),
-                                     length_figure(joists->depth_in, system)),
-                              sheet.subject.locale);
+    text.words = format::text(
+        phrase("joists {} \u00d7 {}", length_figure(joists->width_in, system), length_figure(joists->depth_in, system)),
+        sheet.subject.locale);
     text.size = TextSize::fine;
     text.pen = Pen::dimension;
     text.part = {model::PartKind::joist, joists->members.front().id};
@@ -95,7 +95,8 @@ void add_beam(Scene& scene, const ElevationSheet& sheet, const model::JoistSuppo
     scene.items.emplace_back(line(box.low, {box.low.x, box.high.y}, Pen::outline, part));
     scene.items.emplace_back(line(Point{box.high.x, box.low.y}, box.high, Pen::outline, part));
     add_break_line(scene, box.low, {box.high.x, box.low.y}, part);
-    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}), format::text(model::part_name(part), sheet.subject.locale), Across::middle, part);
+    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}),
+             format::text(model::part_name(part), sheet.subject.locale), Across::middle, part);
 }
 
 /// A face with the strokes of something that does not move behind it.
@@ -109,7 +110,8 @@ void add_ledger(Scene& scene, const ElevationSheet& sheet, const model::JoistSup
         const Place from = standing({support.at_in, low + (top - low) * index / strokes});
         scene.items.emplace_back(line(from, moved_mm(from, -stroke_mm, -stroke_mm), Pen::thin, part));
     }
-    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}), format::text(model::part_name(part), sheet.subject.locale), Across::middle, part);
+    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}),
+             format::text(model::part_name(part), sheet.subject.locale), Across::middle, part);
 }
 
 /// Supports off the sheet are named at the break, with how far they stand from the post.

@@ -30,7 +30,8 @@ void add_post(Scene& scene, const ElevationSheet& sheet) {
     if (wood == nullptr) return;
     const double shoe_half = 0.5 * std::abs(wood->shoe.depth_in);
     const double shoe_top = std::clamp(wood->shoe.height_in, foot, sheet.top_in);
-    scene.items.emplace_back(rectangle({{-shoe_half, foot}, {shoe_half, shoe_top}}, Pen::outline, Fill::plate, {model::PartKind::post}));
+    scene.items.emplace_back(
+        rectangle({{-shoe_half, foot}, {shoe_half, shoe_top}}, Pen::outline, Fill::plate, {model::PartKind::post}));
 }
 
 /// Hidden behind joists and boards: the axes of the anchors to their tips.
@@ -54,7 +55,9 @@ void add_levels(Scene& scene, const ElevationSheet& sheet) {
     const double surface = below_surface_in(sheet.subject.detail);
     scene.items.emplace_back(
         line(Point{sheet.shown.low.x, surface}, {sheet.shown.high.x, surface}, Pen::thin, {model::PartKind::guard}));
-    add_level_name(scene, standing({sheet.shown.low.x, surface}, {0.0, 0.8}), format::text(format::phrase("walking surface"), sheet.subject.locale), Across::left, {model::PartKind::guard});
+    add_level_name(scene, standing({sheet.shown.low.x, surface}, {0.0, 0.8}),
+                   format::text(format::phrase("walking surface"), sheet.subject.locale), Across::left,
+                   {model::PartKind::guard});
 }
 
 }  // namespace
@@ -63,7 +66,8 @@ void add_guard(Scene& scene, const ElevationSheet& sheet) {
     add_anchor_axes(scene, sheet);
     add_levels(scene, sheet);
     add_post(scene, sheet);
-    if (has_area(sheet.plate)) scene.items.emplace_back(rectangle(sheet.plate, Pen::outline, Fill::plate, {model::PartKind::plate}));
+    if (has_area(sheet.plate))
+        scene.items.emplace_back(rectangle(sheet.plate, Pen::outline, Fill::plate, {model::PartKind::plate}));
 }
 
 }  // namespace toehold::drawing

@@ -45,8 +45,8 @@ void add_push_along_rail(Scene& scene, const Place& at, bool toward_reader, cons
     }
     const double reach = ring_mm * std::sqrt(0.5);
     for (const double slope : {-1.0, 1.0}) {
-        scene.items.emplace_back(
-            line(moved_mm(at, -reach, -slope * reach), moved_mm(at, reach, slope * reach), style.pen, {model::PartKind::push}));
+        scene.items.emplace_back(line(moved_mm(at, -reach, -slope * reach), moved_mm(at, reach, slope * reach),
+                                      style.pen, {model::PartKind::push}));
     }
 }
 
@@ -59,9 +59,8 @@ void add_moment(Scene& scene, const ElevationSheet& sheet, const Overlay& overla
     style.head_width_mm = 2.0;
     if (std::abs(std::sin(push.direction_rad)) > along_the_rail) add_turn(scene, foot, radius_mm, side > 0.0, style);
     const std::string moment = format::figure_text(push.push_lb * push.height_in, "lb-in", overlay.locale.system);
-    Text text =
-        push_text(standing({-side * 0.5 * sheet.post_in, sheet.plate.high.y}, {-side * 9.5, 4.0}),
-                  words_of_today(moment, overlay.stale), overlay, side > 0.0 ? Across::right : Across::left);
+    Text text = push_text(standing({-side * 0.5 * sheet.post_in, sheet.plate.high.y}, {-side * 9.5, 4.0}),
+                          words_of_today(moment, overlay.stale), overlay, side > 0.0 ? Across::right : Across::left);
     text.size = TextSize::small;
     scene.items.emplace_back(std::move(text));
 }
@@ -85,8 +84,9 @@ void add_elevation_push(Scene& scene, const ElevationSheet& sheet) {
     Text words = push_text(moved_mm(face, -side * 5.0, 2.0 + line_mm), push_words(push, *overlay), *overlay, across);
     words.bold = true;
     scene.items.emplace_back(std::move(words));
-    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0),
-                               direction_words(push, overlay->locale), *overlay, across);
+    std::string toward = direction_words(push, overlay->locale);
+    if (push.governing) toward = format::text(format::phrase("{}, governing", toward), overlay->locale);
+    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), toward, *overlay, across);
     direction.size = TextSize::small;
     scene.items.emplace_back(std::move(direction));
     add_moment(scene, sheet, *overlay, side);

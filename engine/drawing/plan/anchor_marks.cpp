@@ -16,7 +16,8 @@ constexpr double off_hole_mm = 1.6;
 const AnchorMark* mark_of(const Subject& subject, const std::string& id) {
     if (!has_marks(subject)) return nullptr;
     const auto& marks = subject.overlay->anchors;
-    const auto found = std::find_if(marks.begin(), marks.end(), [&](const AnchorMark& one) { return one.part.id == id; });
+    const auto found =
+        std::find_if(marks.begin(), marks.end(), [&](const AnchorMark& one) { return one.part.id == id; });
     return found == marks.end() ? nullptr : &*found;
 }
 
@@ -62,7 +63,8 @@ void add_plain_letter(Scene& scene, const MarkPlace& place, const std::string& i
 std::string ratio_words(const AnchorMark& mark, const Overlay& overlay) {
     std::string words = mark.ratio ? format::ratio_text(*mark.ratio) : std::string("?");
     if (mark.status == checks::Status::no_path) words = format::text(format::phrase("no load path"), overlay.locale);
-    if (mark.status == checks::Status::missing_evidence) words = format::text(format::phrase("not specified"), overlay.locale);
+    if (mark.status == checks::Status::missing_evidence)
+        words = format::text(format::phrase("not specified"), overlay.locale);
     return words_of_today(words, overlay.stale);
 }
 
@@ -80,10 +82,10 @@ void add_mark(Scene& scene, const Subject& subject, const MarkPlace& place, cons
     if (mark.status) scene.items.emplace_back(std::move(ratio));
     add_force_bar(scene, moved_mm(place.at, 0.0, bar_low_mm), place.side > 0.0, mark, bar_scale(*subject.overlay),
                   stale);
-    Text pull = words_beside(
-        place, 0.0, words_mm,
-        mark.tension_lb ? force_words(*mark.tension_lb, subject.overlay->locale.system, stale) : format::text(format::phrase("no hand value"), subject.overlay->locale),
-        part);
+    Text pull = words_beside(place, 0.0, words_mm,
+                             mark.tension_lb ? force_words(*mark.tension_lb, subject.overlay->locale.system, stale)
+                                             : format::text(format::phrase("no hand value"), subject.overlay->locale),
+                             part);
     pull.pen = stale ? Pen::dimension : Pen::demand;
     scene.items.emplace_back(std::move(pull));
 }

@@ -173,11 +173,10 @@ void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole
         const std::optional<EdgeDistance> distance = add_distance(scene, sheet, hole, measure);
         if (!distance) continue;
         const format::Locale& locale = sheet.subject.locale;
-        lines.push_back(format::text(
-            format::phrase("{} {}, clear {}", measure == Measure::across ? "x" : "y",
-                           length_figure(distance->center_in, locale.system),
-                           length_figure(distance->clear_in, locale.system)),
-            locale));
+        lines.push_back(format::text(format::phrase("{} {}, clear {}", measure == Measure::across ? "x" : "y",
+                                                    length_figure(distance->center_in, locale.system),
+                                                    length_figure(distance->clear_in, locale.system)),
+                                     locale));
     }
     add_words(scene, sheet, hole, lines);
 }
@@ -187,8 +186,8 @@ void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole
 void add_measured(Scene& scene, const PlanSheet& sheet) {
     for (const model::PartId& part : sheet.options.measured) {
         const auto& holes = on_deck(sheet.subject.detail).plate.holes;
-        const auto hole =
-            std::find_if(holes.begin(), holes.end(), [&](const model::Hole& one) { return model::anchor_part(one.id) == part; });
+        const auto hole = std::find_if(holes.begin(), holes.end(),
+                                       [&](const model::Hole& one) { return model::anchor_part(one.id) == part; });
         if (hole == holes.end()) continue;
         add_distances(scene, sheet, *hole);
     }

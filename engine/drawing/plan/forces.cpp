@@ -45,6 +45,7 @@ WordsPlace words_place(Point away, double lines_mm) {
 void add_words(Scene& scene, const Place& tail, Point away, const PushShown& push, const Overlay& overlay) {
     constexpr double line_mm = 3.7;
     std::vector<std::string> lines = {push_words(push, overlay), direction_words(push, overlay.locale)};
+    if (push.governing) lines.push_back(format::text(format::phrase("governing"), overlay.locale));
     const WordsPlace place = words_place(away, line_mm * static_cast<double>(lines.size()));
     double down_mm = 0.0;
     for (std::string& words : lines) {
@@ -144,10 +145,11 @@ void add_pressure_scale(Scene& scene, const PlanSheet& sheet) {
         scene.items.emplace_back(line(Point{strip.low.x, y}, {strip.high.x, y}, Pen::thin));
     }
     const Overlay& overlay = *sheet.subject.overlay;
-    add_scale_words(scene, standing(strip.high, {1.0, 0.0}), format::figure_text(largest_psi(*field), "psi", overlay.locale.system),
-                    Across::left, Upright::top);
+    add_scale_words(scene, standing(strip.high, {1.0, 0.0}),
+                    format::figure_text(largest_psi(*field), "psi", overlay.locale.system), Across::left, Upright::top);
     add_scale_words(scene, standing({strip.high.x, strip.low.y}, {1.0, 0.0}), "0", Across::left, Upright::bottom);
-    add_scale_words(scene, standing(strip.high, {0.0, 1.2}), words_of_today(format::text(format::phrase("bearing"), overlay.locale), overlay.stale),
+    add_scale_words(scene, standing(strip.high, {0.0, 1.2}),
+                    words_of_today(format::text(format::phrase("bearing"), overlay.locale), overlay.stale),
                     Across::right, Upright::bottom);
 }
 

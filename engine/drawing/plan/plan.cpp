@@ -65,10 +65,11 @@ void add_pull_note(Scene& scene, const PlanSheet& sheet, double up_mm) {
     const Overlay& overlay = *sheet.subject.overlay;
     double largest = 0.0;
     for (const AnchorMark& mark : overlay.anchors) largest = std::max(largest, mark.largest_tension_lb);
-    add_note(scene, sheet, up_mm,
-             format::text(format::phrase("Tension under the push shown, stiffness as computed. Largest of all pushes: {}",
-                                         force_words(largest, sheet.subject.locale.system, overlay.stale)),
-                          sheet.subject.locale));
+    add_note(
+        scene, sheet, up_mm,
+        format::text(format::phrase("Tension under the push shown, stiffness as computed. Largest of all pushes: {}",
+                                    force_words(largest, sheet.subject.locale.system, overlay.stale)),
+                     sheet.subject.locale));
 }
 
 }  // namespace

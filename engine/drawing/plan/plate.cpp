@@ -52,11 +52,13 @@ void add_hole(Scene& scene, const model::Hole& hole) {
 }  // namespace
 
 void add_plate_face(Scene& scene, const PlanSheet& sheet) {
-    if (!sheet.outline.empty()) scene.items.emplace_back(area(sheet.outline, Pen::none, Fill::plate, {model::PartKind::plate}));
+    if (!sheet.outline.empty())
+        scene.items.emplace_back(area(sheet.outline, Pen::none, Fill::plate, {model::PartKind::plate}));
 }
 
 void add_plate_edge(Scene& scene, const PlanSheet& sheet) {
-    if (!sheet.outline.empty()) scene.items.emplace_back(area(sheet.outline, Pen::outline, Fill::none, {model::PartKind::plate}));
+    if (!sheet.outline.empty())
+        scene.items.emplace_back(area(sheet.outline, Pen::outline, Fill::none, {model::PartKind::plate}));
 }
 
 std::vector<Point> slot_contour(const model::Hole& hole, const model::Slot& slot) {

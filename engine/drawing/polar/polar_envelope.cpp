@@ -226,8 +226,7 @@ void add_crossings(Scene& scene, const Dial& dial, double angle_rad) {
         const double radius = radius_at(dial, anchor, angle_rad);
         if (radius < nothing || radius > at_the_arrow) continue;
         scene.items.emplace_back(Circle{on_dial(angle_rad, radius), 0.0, 0.8, Pen::outline,
-                                        is_selected(dial, anchor) ? Fill::demand : Fill::paper,
-                                        anchor.part});
+                                        is_selected(dial, anchor) ? Fill::demand : Fill::paper, anchor.part});
     }
 }
 
@@ -239,7 +238,8 @@ void add_pointer(Scene& scene, const PushShown& push) {
     const auto barb = [&](double side) {
         return Place{tip.at, {-head_mm * along.x + side * across.x, -head_mm * along.y + side * across.y}};
     };
-    scene.items.emplace_back(Path{{{Place{}, on_dial(angle, 1.0, -head_mm)}}, false, Pen::demand, Fill::none, {model::PartKind::push}});
+    scene.items.emplace_back(
+        Path{{{Place{}, on_dial(angle, 1.0, -head_mm)}}, false, Pen::demand, Fill::none, {model::PartKind::push}});
     scene.items.emplace_back(
         Path{{{tip, barb(half_head_mm), barb(-half_head_mm)}}, true, Pen::none, Fill::demand, {model::PartKind::push}});
     scene.items.emplace_back(Circle{{}, 0.0, 0.9, Pen::none, Fill::demand, {}});
@@ -278,7 +278,8 @@ void add_words(Scene& scene, const format::Locale& locale) {
 
 }  // namespace
 
-Scene polar_envelope(const std::vector<PolarCurve>& curves, const Overlay& overlay, const model::PartId& selected_part) {
+Scene polar_envelope(const std::vector<PolarCurve>& curves, const Overlay& overlay,
+                     const model::PartId& selected_part) {
     Scene scene{format::text(phrase("Rose"), overlay.locale), {}, {{-1.0, -1.0}, {1.0, 1.0}}, margin_mm};
     const Dial dial{curves, overlay, selected_part, largest_of(curves)};
     const bool pulls = dial.largest_lb > 0.0;

@@ -11,7 +11,7 @@ namespace toehold::drawing {
 
 struct Emphasis {
     std::set<model::PartId> selected;  ///< parts with the selection's outline around them
-    model::PartId pointed;  ///< part under the pointer; drawn a little heavier
+    model::PartId pointed;             ///< part under the pointer; drawn a little heavier
 };
 
 /// A text stands at its place by its capitals: what hangs below the line does not move it. Lines on screens are never

@@ -67,7 +67,8 @@ void add_hold(Scene& scene, const SectionSheet& sheet, const Hold& hold, double 
     const double thread = hold.thread_top_in - hold.thread_low_in;
     if (!hold.bolt && thread > 0.0) {
         add_dimension(scene, row, {hold.thread_low_in, hold.at_in}, {hold.thread_top_in, hold.at_in},
-                      format::text(phrase("thread in {} {} of {}", hold.kind, length_figure(thread, system), depth), sheet.subject.locale));
+                      format::text(phrase("thread in {} {} of {}", hold.kind, length_figure(thread, system), depth),
+                                   sheet.subject.locale));
         row.offset_mm += side * row_mm;
     }
     const std::string words =

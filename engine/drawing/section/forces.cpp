@@ -47,8 +47,9 @@ void add_pull(Scene& scene, const SectionSheet& sheet, const CutHole& hole, cons
         style.fill = Fill::demand_pale;
     }
     add_arrow(scene, tail, tip, {0.0, 1.0}, style);
-    scene.items.emplace_back(demand_words(
-        moved_mm(tip, 0.0, 1.0), force_words(*mark.tension_lb, overlay.locale.system, overlay.stale), overlay.stale, part));
+    scene.items.emplace_back(demand_words(moved_mm(tip, 0.0, 1.0),
+                                          force_words(*mark.tension_lb, overlay.locale.system, overlay.stale),
+                                          overlay.stale, part));
 }
 
 }  // namespace
@@ -123,8 +124,10 @@ void add_bent_plate(Scene& scene, const SectionSheet& sheet) {
     }
     if (faces.contours.empty()) return;
     scene.items.emplace_back(std::move(faces));
-    Text words = demand_words(standing(sheet.shown.high, {0.0, 1.5}),
-                              format::text(format::phrase("plate's deflection \u00d7 {}", format::number_text(factor)), overlay->locale), overlay->stale, {model::PartKind::plate});
+    Text words = demand_words(
+        standing(sheet.shown.high, {0.0, 1.5}),
+        format::text(format::phrase("plate's deflection \u00d7 {}", format::number_text(factor)), overlay->locale),
+        overlay->stale, {model::PartKind::plate});
     words.across = Across::right;
     scene.items.emplace_back(std::move(words));
 }

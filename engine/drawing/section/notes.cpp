@@ -17,7 +17,7 @@ struct Note {
 
 format::Phrase size_words(const model::Member& member, units::System system) {
     std::string one = length_figure(member.width_in / std::max(1, member.plies), system) + " \u00d7 " +
-                            length_figure(member.depth_in, system);
+                      length_figure(member.depth_in, system);
     return member.plies > 1 ? phrase("{} of {}", member.plies, one) : format::verbatim(std::move(one));
 }
 

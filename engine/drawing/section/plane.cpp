@@ -13,8 +13,8 @@ namespace {
 /// Where a part stands in plan, as far as it has one place.
 std::optional<model::Position> place_of(const model::BaseDetail& detail, const model::PartId& part) {
     const auto& holes = on_deck(detail).plate.holes;
-    const auto hole =
-        std::find_if(holes.begin(), holes.end(), [&](const model::Hole& one) { return model::anchor_part(one.id) == part; });
+    const auto hole = std::find_if(holes.begin(), holes.end(),
+                                   [&](const model::Hole& one) { return model::anchor_part(one.id) == part; });
     if (hole != holes.end()) return hole->center;
     for (const model::Member& member : model::members(detail.framing)) {
         if (model::part_of(member) != part) continue;

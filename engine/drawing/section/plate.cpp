@@ -63,17 +63,21 @@ void add_wood_post(Scene& scene, const SectionSheet& sheet, const model::WoodPos
 void add_tube(Scene& scene, const SectionSheet& sheet, const FootCut& foot) {
     const double low = on_deck(sheet.subject.detail).plate.thickness_in, high = sheet.shown.high.y;
     const Box whole{{-foot.half_in, low}, {foot.half_in, high}};
-    scene.items.emplace_back(rectangle(whole, Pen::none, face_fill(foot, Fill::paper, Fill::plate), {model::PartKind::post}));
+    scene.items.emplace_back(
+        rectangle(whole, Pen::none, face_fill(foot, Fill::paper, Fill::plate), {model::PartKind::post}));
     const double inner = foot.half_in - std::clamp(foot.wall_in, 0.0, std::max(0.0, foot.half_in));
     if (foot.cut) {
-        scene.items.emplace_back(rectangle({{-foot.half_in, low}, {-inner, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
-        scene.items.emplace_back(rectangle({{inner, low}, {foot.half_in, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
+        scene.items.emplace_back(
+            rectangle({{-foot.half_in, low}, {-inner, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
+        scene.items.emplace_back(
+            rectangle({{inner, low}, {foot.half_in, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
     }
     const Pen pen = edge_pen(foot);
     for (const double x : {-foot.half_in, -inner, inner, foot.half_in}) {
         const bool inside = std::abs(x) < foot.half_in;
         scene.items.emplace_back(line(Point{x, low}, {x, high},
-                                      inside && !foot.cut ? (foot.in_front ? Pen::none : Pen::hidden) : pen, {model::PartKind::post}));
+                                      inside && !foot.cut ? (foot.in_front ? Pen::none : Pen::hidden) : pen,
+                                      {model::PartKind::post}));
     }
     add_break_line(scene, {-foot.half_in, high}, {foot.half_in, high}, {model::PartKind::post});
 }
@@ -120,7 +124,8 @@ void add_cut_plate(Scene& scene, const SectionSheet& sheet) {
             low = std::max(low, hole.high_in);
         }
         if (low < piece.high_in)
-            scene.items.emplace_back(rectangle({{low, 0.0}, {piece.high_in, top}}, Pen::cut, Fill::metal_cut, {model::PartKind::plate}));
+            scene.items.emplace_back(
+                rectangle({{low, 0.0}, {piece.high_in, top}}, Pen::cut, Fill::metal_cut, {model::PartKind::plate}));
     }
 }
 

@@ -25,8 +25,7 @@ std::vector<CatchLine> corner_lines(const model::Plate& plate, std::size_t movin
         const double place = coordinate(at, direction);
         const format::Phrase name = model::part_name(model::corner_part(index));
         lines.push_back({place, at, phrase("in line with {}", name), 0});
-        lines.push_back(
-            {-place, with_coordinate(at, direction, -place), phrase("mirror of {}", name), 0});
+        lines.push_back({-place, with_coordinate(at, direction, -place), phrase("mirror of {}", name), 0});
     }
     return lines;
 }
@@ -109,8 +108,7 @@ Moved drag_side(const Grip& grip) {
     const drawing::Point normal = normal_of_side(outline, side);
     const drawing::Point from = point(before[side]);
     const double along_in = (grip.to.x - from.x) * normal.x + (grip.to.y - from.y) * normal.y;
-    on_deck(moved.detail).plate.outline =
-        with_side_moved(outline, side, side_step(normal, from, along_in, grip.rules));
+    on_deck(moved.detail).plate.outline = with_side_moved(outline, side, side_step(normal, from, along_in, grip.rules));
     own_plate(moved.detail);
     moved.step = phrase("Move side {}", side + 1);
     const std::vector<Position> after = corners(on_deck(moved.detail).plate.outline);

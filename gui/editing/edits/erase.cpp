@@ -32,7 +32,12 @@ void erase_named(std::vector<Item>& items, const PartOf& part_of, const Parts& p
 
 template <class Item>
 void erase_named(std::vector<Item>& items, PartKind kind, const Parts& parts, Parts& erased) {
-    erase_named(items, [kind](const Item& item) { return PartId{kind, item.id}; }, parts, erased);
+    erase_named(
+        items,
+        [kind](const Item& item) {
+            return PartId{kind, item.id};
+        },
+        parts, erased);
 }
 
 /// Ends that met what is gone meet nothing any more; what fastened them waits for what they meet next.
@@ -57,7 +62,8 @@ void erase_framing(model::Framing& framing, const Parts& parts, Parts& erased) {
         if (framing.joists->members.empty()) framing.joists.reset();
     }
     forget_members(framing, members);
-    erase_named(framing.supports, [](const model::JoistSupport& one) { return model::part_of(one); }, parts, members);
+    erase_named(
+        framing.supports, [](const model::JoistSupport& one) { return model::part_of(one); }, parts, members);
     erased.merge(members);
 }
 

@@ -38,7 +38,7 @@ Position across_only(const model::Block& block, Position step) {
 
 /// Parts in the order they were given, without those that cannot be moved.
 std::vector<model::PartId> others_moved(const BaseDetail& before, const BaseDetail& after,
-                                      const std::vector<model::PartId>& parts) {
+                                        const std::vector<model::PartId>& parts) {
     std::vector<model::PartId> moved;
     for (const model::PartId& part : parts) {
         const model::Block* const block = block_of(before.framing, part);

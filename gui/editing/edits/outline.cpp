@@ -86,7 +86,8 @@ Edit use_plate(const BaseDetail& detail, const model::Plate& stock) {
         on_deck(after).anchors.front().holes.clear();
     }
     fill_every_hole(after);
-    return done(std::move(after), phrase("Use plate {}", stock.name.empty() ? stock.id : stock.name), {model::PartId{model::PartKind::plate}});
+    return done(std::move(after), phrase("Use plate {}", stock.name.empty() ? stock.id : stock.name),
+                {model::PartId{model::PartKind::plate}});
 }
 
 }  // namespace toehold::editing

@@ -118,7 +118,7 @@ void anchor_fields(Form& form, model::BaseDetail& detail) {
                                        "lets go of it in time.")},
                                group.preload_lb, units::Kind::force);
         form.text({"corrosion-protection", phrase("Corrosion protection"),
-                   phrase("For instance hot-dip galvanized, ASTM A153. Empty: not stated, and a finding asks for "
+                   phrase("For instance hot-dip galvanized, ASTM A153. Empty: not specified, and a finding asks for "
                           "it in treated wood.")},
                   group.corrosion_protection);
     }

@@ -90,7 +90,9 @@ void joist_fields(Form& form, model::Framing& framing) {
     if (!framing.joists) return;
     common_fields(form, framing);
     for (model::Joist& joist : framing.joists->members) {
-        form.at({fmt::format("framing/joist[{}]", joist.id), {model::PartKind::joist, joist.id}, phrase("Joist {}", joist.id)});
+        form.at({fmt::format("framing/joist[{}]", joist.id),
+                 {model::PartKind::joist, joist.id},
+                 phrase("Joist {}", joist.id)});
         member_id(form, framing, joist.id);
         form.place({"offset", phrase("Place"), phrase("Of its center line, across the joists.")}, joist.offset_in);
         plies_field(form, joist.plies);

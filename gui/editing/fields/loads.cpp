@@ -89,7 +89,7 @@ void user_fields(Form& form, model::UserLoad& load, std::size_t number) {
     form.optional_quantity(
         {"height", phrase("Height"), phrase("Of the push above the walking surface. Empty: the top of the guard.")},
         load.height_in, units::Kind::length);
-    form.text({"source", phrase("Source"), phrase("Where the load comes from. Empty: stated by the user.")},
+    form.text({"source", phrase("Source"), phrase("Where the load comes from. Empty: specified by the user.")},
               load.source);
 }
 
@@ -166,13 +166,13 @@ void load_fields(Form& form, model::Loads& loads) {
               directions);
     load_presence(form,
                   {"concentrated", phrase("Concentrated push"),
-                   phrase("Whether one is stated; begins as 200 lb. With no load stated at all, 200 lb at the "
+                   phrase("Whether one is specified; begins as 200 lb. With no load specified at all, 200 lb at the "
                           "top of the guard is assumed.")},
                   loads, loads.concentrated, model::ConcentratedLoad{});
-    load_presence(
-        form,
-        {"line", phrase("Push along the rail"), phrase("Whether one is stated; begins as 50 plf over 6 ft of rail.")},
-        loads, loads.line, model::LineLoad{50.0, 6.0, 0.0});
+    load_presence(form,
+                  {"line", phrase("Push along the rail"),
+                   phrase("Whether one is specified; begins as 50 plf over 6 ft of rail.")},
+                  loads, loads.line, model::LineLoad{50.0, 6.0, 0.0});
     const std::size_t before = form.entries().size();
     form.list(
         {"user-count", phrase("Number of other loads"),

@@ -36,17 +36,19 @@ std::vector<Handle> framing_handles(const model::BaseDetail& detail) {
     std::vector<Handle> handles;
     for (const model::Block& block : detail.framing.blocks) {
         const model::PartId part{model::PartKind::block, block.id};
-        handles.push_back(
-            {{HandleKind::block, part}, point(middle(block)), unit(across(block.along))});
+        handles.push_back({{HandleKind::block, part}, point(middle(block)), unit(across(block.along))});
         handles.push_back({{HandleKind::block_end, part, 0},
-                           point(in_plan(block.along, block.from_in, block.across_in)), unit(block.along)});
+                           point(in_plan(block.along, block.from_in, block.across_in)),
+                           unit(block.along)});
         handles.push_back({{HandleKind::block_end, part, 1},
-                           point(in_plan(block.along, block.to_in, block.across_in)), unit(block.along)});
+                           point(in_plan(block.along, block.to_in, block.across_in)),
+                           unit(block.along)});
     }
     if (!detail.framing.joists) return handles;
     const model::Joists& joists = *detail.framing.joists;
     for (const model::Joist& joist : joists.members) {
-        handles.push_back({{HandleKind::joist, {model::PartKind::joist, joist.id}}, grip_of(joists, joist, on_deck(detail).plate.outline),
+        handles.push_back({{HandleKind::joist, {model::PartKind::joist, joist.id}},
+                           grip_of(joists, joist, on_deck(detail).plate.outline),
                            unit(across(joists.along))});
     }
     return handles;

@@ -23,10 +23,8 @@ void add_slot_ends(std::vector<Handle>& handles, const model::Hole& hole, const 
     const double angle = slot->angle_deg * std::numbers::pi / 180.0;
     const drawing::Point half{0.5 * slot->length_in * std::cos(angle), 0.5 * slot->length_in * std::sin(angle)};
     const drawing::Point center = point(hole.center);
-    handles.push_back(
-        {{HandleKind::slot_end, part, 0}, {center.x + half.x, center.y + half.y}});
-    handles.push_back(
-        {{HandleKind::slot_end, part, 1}, {center.x - half.x, center.y - half.y}});
+    handles.push_back({{HandleKind::slot_end, part, 0}, {center.x + half.x, center.y + half.y}});
+    handles.push_back({{HandleKind::slot_end, part, 1}, {center.x - half.x, center.y - half.y}});
 }
 
 const model::PartId the_plate{model::PartKind::plate};
@@ -38,8 +36,7 @@ void add_corners_and_sides(std::vector<Handle>& handles, const model::Outline& o
     for (std::size_t index = 0; index < all.size(); ++index) {
         const Position from = all[index], to = all[(index + 1) % all.size()];
         const drawing::Point middle{0.5 * (from.x_in + to.x_in), 0.5 * (from.y_in + to.y_in)};
-        handles.push_back(
-            {{HandleKind::side, the_plate, index}, middle, normal_of_side(outline, index)});
+        handles.push_back({{HandleKind::side, the_plate, index}, middle, normal_of_side(outline, index)});
     }
 }
 

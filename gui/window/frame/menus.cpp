@@ -178,8 +178,7 @@ void label(wxMenuBar& bar, int id, const wxString& words) {
 
 bool has_part(const session::Session& session, model::PartKind kind) {
     const auto& parts = session.selection();
-    return std::any_of(parts.begin(), parts.end(),
-                       [kind](const model::PartId& part) { return part.kind == kind; });
+    return std::any_of(parts.begin(), parts.end(), [kind](const model::PartId& part) { return part.kind == kind; });
 }
 
 wxString with_step(const wxString& verb, const format::Phrase& step, const wxString& key,

@@ -11,7 +11,7 @@ namespace toehold::window {
 
 /// What the drawings are asked for beyond the session's own display.
 struct Wishes {
-    drawing::SectionPlane plane;        ///< of the section
+    drawing::SectionPlane plane;          ///< of the section
     std::vector<model::PartId> measured;  ///< parts under the hand: dimensioned to the plate's edges
 };
 

@@ -1,5 +1,6 @@
 #include "window/sheet/context_menu.h"
 
+#include "editing/picked.h"
 #include "window/sheet/canvas.h"
 
 #include <wx/intl.h>
@@ -32,13 +33,6 @@ double width_in(const model::Hole& hole) {
     return std::get<model::Slot>(hole.shape).width_in;
 }
 
-const model::Hole* hole_of(const model::BaseDetail& detail, const model::PartId& part) {
-    const auto& holes = on_deck(detail).plate.holes;
-    const auto found =
-        std::find_if(holes.begin(), holes.end(), [&part](const model::Hole& hole) { return model::anchor_part(hole.id) == part; });
-    return found == holes.end() ? nullptr : &*found;
-}
-
 /// A slot toward the post, a quarter of an inch longer than the hole is wide.
 editing::Edit slotted(const model::BaseDetail& detail, const Parts& parts, const model::Hole& hole) {
     const double angle = std::atan2(hole.center.y_in, hole.center.x_in) * 180 / std::numbers::pi;
@@ -66,7 +60,7 @@ void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session
 
 void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const model::PartId& part,
                       const Parts& parts) {
-    const auto* hole = hole_of(session.detail(), part);
+    const auto hole = editing::hole_at(session.detail(), part);
     const bool block = part.kind == model::PartKind::block;
     if (hole || block)
         entries.push_back(
@@ -100,7 +94,7 @@ void add_place_entries(std::vector<MenuEntry>& entries, session::Session& sessio
         {_("Add a &corner here"), [&session, at] { session.apply(editing::add_corner(session.detail(), at)); }});
     entries.push_back(
         {_("Add a &block here"), [&session, at] { session.apply(editing::add_block(session.detail(), at)); }});
-    if (!std::holds_alternative<model::PolygonOutline>(on_deck(session.detail()).plate.outline))
+    if (editing::corners_can_be_freed(session.detail()))
         entries.push_back(
             {_("Outline of &free corners"), [&session] { session.apply(editing::to_polygon(session.detail())); }});
 }
@@ -111,7 +105,8 @@ std::vector<MenuEntry> part_entries(session::Session& session, const MenuSubject
         add_push_entries(entries, session);
         return entries;
     }
-    if (subject.part.kind != model::PartKind::none) add_part_entries(entries, session, subject.part, session.selection());
+    if (subject.part.kind != model::PartKind::none)
+        add_part_entries(entries, session, subject.part, session.selection());
     if (subject.at_in) add_place_entries(entries, session, *subject.at_in);
     return entries;
 }
@@ -148,9 +143,8 @@ MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
     MenuSubject subject;
     if (!contains(sheet.view.areas(cell).title, on_sheet)) subject.part = sheet.view.part_at(cell, on_sheet);
     if (cell != CellKind::plan) return subject;
-    const auto at = editing::snap(sheet.view.to_drawing(cell, on_sheet), on_deck(sheet.session.detail()).plate, {},
-                                  snap_rules(sheet, cell))
-                        .at;
+    const auto at =
+        editing::snap(sheet.view.to_drawing(cell, on_sheet), sheet.session.detail(), snap_rules(sheet, cell)).at;
     subject.at_in = model::Position{at.x, at.y};
     return subject;
 }
@@ -158,7 +152,9 @@ MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
 void show_context_menu(SheetCanvas& canvas, SheetState& sheet, const MenuSubject& subject) {
     auto& session = sheet.session;
     const auto& part = subject.part;
-    if (part.kind != model::PartKind::none && part.kind != model::PartKind::push && !model::contains(session.selection(), part)) session.select({part});
+    if (part.kind != model::PartKind::none && part.kind != model::PartKind::push &&
+        !model::contains(session.selection(), part))
+        session.select({part});
     auto entries = part_entries(session, subject);
     if (editing::place_of(session.detail(), part))
         entries.push_back({_("&Place at..."), [&canvas] { focus_place_entry(canvas); }});

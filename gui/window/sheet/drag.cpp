@@ -111,16 +111,4 @@ double turned(drawing::Point pointer, double offset_rad, bool free) {
     return whole_turn(std::round(direction / radians_per_degree / turn_step_deg) * turn_step_deg * radians_per_degree);
 }
 
-std::vector<model::PartId> holes_within(const model::Plate& plate, drawing::Point one, drawing::Point other) {
-    const auto [left, right] = std::minmax(one.x, other.x);
-    const auto [low, high] = std::minmax(one.y, other.y);
-    std::vector<model::PartId> parts;
-    for (const auto& hole : plate.holes) {
-        const auto& at = hole.center;
-        if (at.x_in >= left && at.x_in <= right && at.y_in >= low && at.y_in <= high)
-            parts.push_back(model::anchor_part(hole.id));
-    }
-    return parts;
-}
-
 }  // namespace toehold::window

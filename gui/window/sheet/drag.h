@@ -39,7 +39,7 @@ struct Hold {
     model::BaseDetail start;  ///< the detail before
     editing::SheetPlace place;
     editing::Handle handle;
-    drawing::Point grip;                ///< from the pointer to the handle, in
+    drawing::Point grip;                  ///< from the pointer to the handle, in
     std::vector<model::PartId> together;  ///< selected parts that move with it
 };
 
@@ -58,9 +58,5 @@ struct Habits {
 /// From 0 up to a full turn.
 [[nodiscard]] double whole_turn(double angle_rad);
 [[nodiscard]] double by_degrees(double direction_rad, double degrees);
-
-/// Parts of holes whose centers lie in a box of the plan.
-[[nodiscard]] std::vector<model::PartId> holes_within(const model::Plate& plate, drawing::Point one,
-                                                    drawing::Point other);
 
 }  // namespace toehold::window

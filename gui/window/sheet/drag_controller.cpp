@@ -1,5 +1,6 @@
 #include "window/sheet/drag_controller.h"
 
+#include "editing/picked.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
 
@@ -35,7 +36,8 @@ void DragController::press(CellKind kind, const Pointer& pointer) {
     if (const auto& push = view.overlay().push; push && target.part.kind == model::PartKind::push)
         pressed.push_offset_rad = push->direction_rad - angle_rad(view.to_drawing(kind, pointer.at));
     pressed.was_selected = model::contains(session.selection(), target.part);
-    if (!pointer.shift && !pressed.was_selected && target.part.kind != model::PartKind::none && target.part.kind != model::PartKind::push)
+    if (!pointer.shift && !pressed.was_selected && target.part.kind != model::PartKind::none &&
+        target.part.kind != model::PartKind::push)
         session.select({target.part});
     press_ = pressed;
     doing_ = Doing::pressed;
@@ -79,7 +81,8 @@ void DragController::hold(const editing::Handle& handle) {
     const auto at = drawing::to_drawing(press_->view, press_->at);
     hold_ = Hold{
         session.detail(), sheet_.view.place(*sheet_of(kind)), handle, {handle.at.x - at.x, handle.at.y - at.y}, {}};
-    if (kind == CellKind::plan && moves_whole_part(handle.id.kind) && model::contains(session.selection(), handle.id.part))
+    if (kind == CellKind::plan && moves_whole_part(handle.id.kind) &&
+        model::contains(session.selection(), handle.id.part))
         hold_->together = session.selection();
     merge_key_ = "drag " + std::to_string(++drags_);
     doing_ = Doing::moving;
@@ -150,7 +153,7 @@ void DragController::draw_box(const Pointer& pointer) {
 
 void DragController::select_boxed() {
     auto& session = sheet_.session;
-    auto parts = holes_within(on_deck(session.detail()).plate, sheet_.marks.band->low, sheet_.marks.band->high);
+    auto parts = editing::anchors_within(session.detail(), sheet_.marks.band->low, sheet_.marks.band->high);
     if (press_->shift)
         for (const auto& part : session.selection())
             if (!model::contains(parts, part)) parts.push_back(part);
@@ -213,8 +216,8 @@ void DragController::take_back() {
 
 void use_tool(SheetState& sheet, const Pointer& pointer) {
     auto& session = sheet.session;
-    const auto at = editing::snap(sheet.view.to_drawing(CellKind::plan, pointer.at), on_deck(session.detail()).plate,
-                                  {}, snap_rules(sheet, CellKind::plan, pointer.alt))
+    const auto at = editing::snap(sheet.view.to_drawing(CellKind::plan, pointer.at), session.detail(),
+                                  snap_rules(sheet, CellKind::plan, pointer.alt))
                         .at;
     const model::Position place{at.x, at.y};
     switch (sheet.tool) {

@@ -1,6 +1,5 @@
 #include "window/sheet/hover.h"
 
-
 #include <cmath>
 
 namespace toehold::window {
@@ -33,8 +32,8 @@ Hover::Change Hover::move(const Pointer& pointer) {
     if (same && !tool_in_plan && !sheet_.marks.ghost) return {};
     sheet_.marks = {};
     if (tool_in_plan) {
-        const auto snapped = editing::snap(view.to_drawing(*cell, pointer.at), on_deck(sheet_.session.detail()).plate,
-                                           {}, snap_rules(sheet_, *cell, pointer.alt));
+        const auto snapped = editing::snap(view.to_drawing(*cell, pointer.at), sheet_.session.detail(),
+                                           snap_rules(sheet_, *cell, pointer.alt));
         sheet_.marks.ghost = snapped.at;
         sheet_.marks.caught = snapped.lines;
     }
@@ -53,7 +52,8 @@ void Hover::leave() {
 
 wxStockCursor Hover::cursor() const {
     if (cell_ == CellKind::plan && adds_something(sheet_.tool)) return wxCURSOR_CROSS;
-    if (sheet_.tool == Tool::pan || (target_.part.kind == model::PartKind::push && !target_.handle)) return wxCURSOR_HAND;
+    if (sheet_.tool == Tool::pan || (target_.part.kind == model::PartKind::push && !target_.handle))
+        return wxCURSOR_HAND;
     return target_.handle ? cursor_along(target_.handle->along) : wxCURSOR_DEFAULT;
 }
 

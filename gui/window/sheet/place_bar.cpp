@@ -1,6 +1,7 @@
 #include "window/sheet/place_bar.h"
 
 #include "editing/fields.h"
+#include "editing/picked.h"
 #include "model/placement.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
@@ -19,7 +20,7 @@ namespace toehold::window {
 namespace {
 
 /// Selected parts that typed coordinates can move.
-std::vector<std::string> placeable(const session::Session& session) {
+std::vector<model::PartId> placeable(const session::Session& session) {
     std::vector<model::PartId> parts;
     for (const auto& part : session.selection())
         if (editing::place_of(session.detail(), part)) parts.push_back(part);
@@ -110,11 +111,8 @@ void PlaceBar::show_values() {
         name = text_of(part_name(of_.front(), session_.locale()));
         x = length(at.x_in, session_);
         y = length(at.y_in, session_);
-        if (of_.front().kind == model::PartKind::anchor)
-            said =
-                wxString::Format(_("center to edge %s"),
-                                 text_of(readout(model::edge_distance_in(on_deck(session_.detail()).plate.outline, at),
-                                                 session_.display().system)));
+        if (const auto edge = editing::edge_distance_in(session_.detail(), of_.front()))
+            said = wxString::Format(_("center to edge %s"), text_of(readout(*edge, session_.display().system)));
     } else if (of_.size() > 1) {
         name = wxString::Format(_("%zu parts, moved by"), of_.size());
         x = y = length(0.0, session_);

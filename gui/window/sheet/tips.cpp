@@ -99,12 +99,12 @@ const checks::CheckResult* worst_of(const model::PartId& part, const session::Se
 
 void add_size(Lines& lines, const model::PartId& part, const session::Session& session) {
     const auto& detail = session.detail();
-    if (part.kind == PartKind::plate)
-        lines.add(
-            phrase("{} thick, {}", length(on_deck(detail).plate.thickness_in, session), on_deck(detail).plate.metal));
-    if (part.kind == PartKind::decking && on_deck(detail).layers.decking)
-        lines.add(phrase("{} thick", length(on_deck(detail).layers.decking->thickness_in, session)));
-    if (part.kind == PartKind::guard) lines.add(phrase("{} above the walking surface", length(detail.guard.height_in, session)));
+    if (part == model::main_part(detail)) lines.add(model::main_part_words(detail));
+    const model::Decking* const boards = model::deck_boards(detail);
+    if (part.kind == PartKind::decking && boards != nullptr)
+        lines.add(phrase("{} thick", length(boards->thickness_in, session)));
+    if (part.kind == PartKind::guard)
+        lines.add(phrase("{} above the walking surface", length(detail.guard.height_in, session)));
     if (part.kind == PartKind::block || part.kind == PartKind::joist || part.kind == PartKind::rim)
         add_member(lines, part.id, session);
 }

@@ -20,9 +20,8 @@ CheckIndex index_checks(const std::vector<checks::CheckResult>& results, const m
 
 bool concerns(const CheckIndex& index, std::size_t result, const std::vector<model::PartId>& selection) {
     const std::vector<model::PartId>& parts = index.parts[result];
-    return std::any_of(parts.begin(), parts.end(), [&selection](const model::PartId& part) {
-        return model::contains(selection, part);
-    });
+    return std::any_of(parts.begin(), parts.end(),
+                       [&selection](const model::PartId& part) { return model::contains(selection, part); });
 }
 
 std::vector<std::size_t> filtered(const std::vector<checks::CheckResult>& results, const CheckIndex& index,

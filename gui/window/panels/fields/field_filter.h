@@ -11,7 +11,7 @@ struct FieldFilter {
     format::Locale locale;  ///< of what the reader sees
     std::string text;       ///< words, each of which must stand in group, label or value; case is no matter
     std::vector<model::PartId> selection;  ///< parts whose fields come first
-    bool selected_only = false;          ///< and no others, where anything is selected
+    bool selected_only = false;            ///< and no others, where anything is selected
 };
 
 /// Whether every word of `wanted` stands in `text`, in any case of ASCII letters.

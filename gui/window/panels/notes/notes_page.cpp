@@ -120,7 +120,7 @@ wxString assumptions(const Page& page) {
     for (const review::Assumption& assumption : page.notes.review->assumptions) {
         wxString words = page.text(escaped(text_of(assumption.text, page.locale)));
         if (const format::Phrase other = wording::other_choice(assumption); !other.empty()) {
-            words += "<br>" + page.faint(_("Otherwise: ") + text_of(other, page.locale));
+            words += "<br>" + page.faint(wxString::Format(_("Otherwise: %s"), text_of(other, page.locale)));
         }
         html += line(words);
     }
