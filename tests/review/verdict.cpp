@@ -38,7 +38,15 @@ review::Review concluded(std::vector<checks::CheckResult> results, std::vector<c
     return made;
 }
 
-checks::Finding finding(Severity severity) { return {"rule", severity, "base", "common practice", "a sentence"}; }
+checks::Finding finding(Severity severity) {
+    checks::Finding made;
+    made.id = "rule";
+    made.severity = severity;
+    made.part = {model::PartKind::base};
+    made.clause = "common practice";
+    made.message = format::verbatim("a sentence");
+    return made;
+}
 
 }  // namespace
 
