@@ -60,7 +60,7 @@ TEST_CASE("the text opens with verdict, reason and the link that governs", "[uni
     const auto text = lines(review_text(test::fake_review(), {{System::us}}));
     REQUIRE(text.size() > 3);
     CHECK(text[0] == "INADEQUATE: example for tests");
-    CHECK(text[1].rfind("3 checks fail. The first cause: Connection of the block's end, block B1 at", 0) == 0);
+    CHECK(text[1].rfind("3 checks fail. The first cause: Withdrawal of the anchor's thread, anchor A", 0) == 0);
     const std::string all = review_text(test::fake_review(), {{System::us}});
     CHECK(contains(all, "Governs:  Connection of the block's end, block B1 at joist J1: no load"));
 }
