@@ -78,11 +78,7 @@ TEST_CASE("Every result and finding of the shipped details' reviews points at pa
         const Parts all = model::parts(*read.detail);
         const auto points_at_parts = [&](const auto& one) {
             INFO(file.filename().string() << ": " << one.id << ", " << model::key(one.part));
-<<<<<<< HEAD:tests/drawing/parts.cpp
-            const Parts meant = parts_of(one, *read.detail);
-=======
             const Parts meant = drawing::marked_parts(one.part, *read.detail);
->>>>>>> draw:tests/drawing/marked_parts.cpp
             CHECK_FALSE(meant.empty());
             for (const model::PartId& part : meant) CHECK(model::contains(all, part));
         };

@@ -124,16 +124,9 @@ TEST_CASE("marks at the anchors are the review's", "[unit]") {
         const drawing::AnchorMark& mark = overlay.anchors[i];
         CHECK(mark.part == parts::anchor(review.resolved.anchors[i].id));
         CHECK(mark.largest_tension_lb == review.demand->anchors[i].tension_lb);
-<<<<<<< HEAD
-        const model::PartId anchor = model::anchor_part(mark.id), hole = model::hole_part(mark.id);
-        double worst = 0.0;
-        for (const checks::CheckResult& check : review.checks) {
-            const bool its_own = check.part == anchor || check.part == hole;
-=======
         double worst = 0.0;
         for (const checks::CheckResult& check : review.checks) {
             const bool its_own = check.part == mark.part || check.part == model::hole_part(mark.part.id);
->>>>>>> draw
             if (!its_own || check.status == checks::Status::missing_evidence) continue;
             // A least distance that is kept measures nothing of the anchor's work.
             const bool kept_distance = check.unit == "in" && check.status == checks::Status::holds;
