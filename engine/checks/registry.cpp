@@ -75,10 +75,6 @@ std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
         if (result.id.empty()) result.id = check.id;
         if (result.title.empty()) result.title = check.title;
         if (result.clause.empty()) result.clause = check.clause;
-        // TRANSITION
-        if (result.subject.empty()) result.subject = model::key(result.part);
-        if (result.link && result.link->from.empty()) result.link->from = model::key(result.link->from_part);
-        if (result.link && result.link->to.empty()) result.link->to = model::key(result.link->to_part);
         require_finite(result);
     }
     return results;
@@ -90,7 +86,6 @@ std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resol
     for (Finding& finding : findings) {
         if (finding.id.empty()) finding.id = rule.id;
         if (finding.clause.empty()) finding.clause = rule.clause;
-        if (finding.subject.empty()) finding.subject = model::key(finding.part);  // TRANSITION
     }
     return findings;
 }

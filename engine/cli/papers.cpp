@@ -71,7 +71,7 @@ std::string ending_of(const std::string& file) {
 
 bool write_paper(const std::string& file, const std::string& bytes, const format::Locale& locale) {
     if (const auto problem = xml::save_atomically(file, bytes)) {
-        complain(format::Phrase(model::sentence(*problem)), locale);
+        complain(format::verbatim(model::sentence(*problem, locale)), locale);
         return false;
     }
     print(format::text(format::phrase("Written to {}", file), locale) + "\n");

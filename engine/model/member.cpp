@@ -93,8 +93,6 @@ PartId part_of(const Member& member) {
     return {PartKind::rim, member.id};
 }
 
-std::string subject(const Member& member) { return std::string(name(member.kind)) + " " + member.id; }
-
 bool meets(const Member& member, double end_in, bool upper_end, const Member& holder) {
     if (holder.along == member.along) return false;
     const double half = 0.5 * holder.width_in;

@@ -38,8 +38,6 @@ struct Member {
 /// As results and links name it.
 [[nodiscard]] PartId part_of(const Member& member);
 [[nodiscard]] PartId part_of(const JoistSupport& support);
-/// `block B1`, `joist J2`, `rim R1`.
-[[nodiscard]] std::string subject(const Member& member);
 /// `block`, `joist`, `rim`.
 [[nodiscard]] const char* name(MemberKind kind);
 

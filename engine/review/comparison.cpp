@@ -53,7 +53,6 @@ CheckDifference difference_of(std::optional<CheckResult> first, std::optional<Ch
     difference.id = named.id;
     difference.title = named.title;
     difference.part = named.part;
-    difference.subject = model::key(named.part);  // TRANSITION
     difference.first = std::move(first);
     difference.second = std::move(second);
     return difference;

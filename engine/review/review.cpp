@@ -16,7 +16,6 @@ checks::Finding overturning(const demand::Outcome& outcome) {
     finding.id = "no-equilibrium";
     finding.severity = checks::Severity::fails;
     finding.part = {model::PartKind::base};
-    finding.subject = model::key(finding.part);  // TRANSITION
     finding.clause = "statics";
     finding.message =
         format::phrase("{}. Add anchors and bearing on every side, or block more of the footprint.", outcome.failure);

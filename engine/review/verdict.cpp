@@ -36,7 +36,6 @@ Governing governing_of(const checks::CheckResult& result) {
     governing.check = result.id;
     governing.title = result.title;
     governing.part = result.part;
-    governing.subject = model::key(result.part);  // TRANSITION
     governing.ratio = result.ratio;
     governing.direction_deg = result.direction_deg;
     governing.status = result.status;

@@ -71,8 +71,8 @@ std::vector<Phrase> governing_items(const review::Governing& governing) {
     std::vector<Phrase> items;
     if (governing.check.empty()) return items;
     if (governing.link) {
-        items.push_back(phrase("from {} to {} by {}", model::part_name(governing.link->from_part),
-                               model::part_name(governing.link->to_part), governing.link->by));
+        items.push_back(phrase("from {} to {} by {}", model::part_name(governing.link->from),
+                               model::part_name(governing.link->to), governing.link->by));
     }
     if (!governing.unit.empty()) {
         const Quantity demand{governing.demand, governing.unit}, capacity{governing.capacity, governing.unit};

@@ -16,8 +16,8 @@ const model::PartId block{model::PartKind::block, "B1"}, joist{model::PartKind::
 
 checks::Link link_between(const model::PartId& from, const model::PartId& to, const format::Phrase& by) {
     checks::Link link;
-    link.from_part = from;
-    link.to_part = to;
+    link.from = from;
+    link.to = to;
     link.by = by;
     return link;
 }

@@ -39,8 +39,8 @@ checks::CheckResult link(const char* from, const char* to, const char* by, doubl
     made.capacity = capacity;
     made.unit = "lb";
     checks::Link& joined = made.link.emplace();
-    joined.from_part = part_named(from);
-    joined.to_part = part_named(to);
+    joined.from = part_named(from);
+    joined.to = part_named(to);
     joined.by = format::verbatim(by);
     checks::conclude(made);
     return made;
@@ -51,8 +51,8 @@ std::vector<PathLink> path_of(std::vector<checks::CheckResult> results) {
     return review::load_path(results);
 }
 
-std::string from(const PathLink& path) { return model::key(path.link.from_part); }
-std::string to(const PathLink& path) { return model::key(path.link.to_part); }
+std::string from(const PathLink& path) { return model::key(path.link.from); }
+std::string to(const PathLink& path) { return model::key(path.link.to); }
 
 std::vector<std::string> chain(const std::vector<PathLink>& path) {
     std::vector<std::string> words;

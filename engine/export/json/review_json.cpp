@@ -115,7 +115,7 @@ Json step(const checks::Step& step) {
 
 Json link(const std::optional<checks::Link>& link) {
     if (!link) return nullptr;
-    return {{"from", model::key(link->from_part)}, {"to", model::key(link->to_part)}, {"by", text(link->by)}};
+    return {{"from", model::key(link->from)}, {"to", model::key(link->to)}, {"by", text(link->by)}};
 }
 
 Json check(const checks::CheckResult& result) {
@@ -145,8 +145,8 @@ Json finding(const checks::Finding& finding) {
 }
 
 Json path_link(const review::PathLink& link) {
-    return {{"from", model::key(link.link.from_part)},
-            {"to", model::key(link.link.to_part)},
+    return {{"from", model::key(link.link.from)},
+            {"to", model::key(link.link.to)},
             {"by", text(link.link.by)},
             {"demand", link.demand},
             {"capacity", link.capacity},

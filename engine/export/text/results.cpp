@@ -57,10 +57,10 @@ std::vector<PathStep> steps(const std::vector<PathLink>& path, bool all_rows) {
 
 Row path_row(const PathStep& step, const Locale& locale) {
     const PathLink& link = step.worst;
-    return row_of({format::text(model::part_name(link.link.from_part), locale),
-                   format::text(model::part_name(link.link.to_part), locale),
-                   format::text(wording::worst_of(link.link.by, step.count), locale)},
-                  result_cells(link.demand, link.capacity, link.unit, link.ratio, link.status, locale));
+    return row_of(
+        {format::text(model::part_name(link.link.from), locale), format::text(model::part_name(link.link.to), locale),
+         format::text(wording::worst_of(link.link.by, step.count), locale)},
+        result_cells(link.demand, link.capacity, link.unit, link.ratio, link.status, locale));
 }
 
 }  // namespace

@@ -17,8 +17,8 @@ Table path_table(const Source& source) {
     for (const review::PathStep& one : review::path_steps(source.review.load_path, review::Alike::things)) {
         const review::PathLink& link = one.worst;
         std::vector<Cell> row = {
-            words_cell(source.text(model::part_name(link.link.from_part))),
-            words_cell(source.text(model::part_name(link.link.to_part))),
+            words_cell(source.text(model::part_name(link.link.from))),
+            words_cell(source.text(model::part_name(link.link.to))),
             {source.text(wording::worst_of(link.link.by, one.count)), false, link_to_check(source.review, link.check)}};
         const Measure measure{link.demand, link.capacity, link.unit, link.ratio, link.status};
         table.rows.push_back(with_measure(std::move(row), measure, source.locale()));

@@ -68,7 +68,7 @@ void end_fields(Form& form, model::Framing& framing, model::Block& block, bool u
              upper ? phrase("Block {}, upper end", block.id) : phrase("Block {}, lower end", block.id)});
     std::vector<Choice> members;
     for (const model::Member& member : model::members(framing)) {
-        if (member.id != block.id) members.push_back({member.id, model::subject(member)});
+        if (member.id != block.id) members.push_back({member.id, model::part_name(model::part_of(member))});
     }
     form.pick_or_none({"joist", phrase("Held by"),
                        phrase("The joist, rim or block across it that the end meets. Empty: none described.")},

@@ -16,7 +16,7 @@ TEST_CASE("The polar envelope has the tensions at the stiffness as computed", "[
     const std::vector<drawing::PolarCurve> curves = report::polar_curves(review);
     REQUIRE(curves.size() == review.resolved.anchors.size());
     for (std::size_t anchor = 0; anchor < curves.size(); ++anchor) {
-        CHECK(curves[anchor].id == review.resolved.anchors[anchor].id);
+        CHECK(curves[anchor].part.id == review.resolved.anchors[anchor].id);
         REQUIRE(curves[anchor].tension_lb.size() == 72);
         // The envelope at nominal stiffness is taken over the same directions, and between them.
         const double largest = *std::max_element(curves[anchor].tension_lb.begin(), curves[anchor].tension_lb.end());

@@ -67,7 +67,7 @@ TEST_CASE("Every result's ratio stands under its check", "[unit]") {
     const paper::Document report = report_of("short-lags-in-flat-block");
     for (const checks::CheckResult& result : review.checks) {
         const std::string words = test::words_under(report, "check-" + result.id);
-        INFO(result.id << ", " << result.subject << "\n" << words);
+        INFO(result.id << ", " << model::key(result.part) << "\n" << words);
         CHECK(contains(words, format::ratio_text(result.ratio)));
         // An infinite ratio reads as in the text output.
         if (result.status == checks::Status::no_path) CHECK(contains(words, "-"));

@@ -187,7 +187,7 @@ TEST_CASE("In SI the shop drawing has millimeters alone", "[process]") {
 
 TEST_CASE("Lag screws come with the bits for shank and thread", "[process]") {
     // 7/16 in lag screw in southern pine, G = 0.55: 60 to 75 % of 0.4375 is 0.2625 to 0.328 in; the sixteenth inside is
-    // 5/16 in. In mm 6.67 to 8.33, middle 7.5: of 7 and 8 mm, equally near, the smaller; shank 11.1 mm.
+    // 5/16 in. In mm 6.67 to 8.33, middle 7.501: 8 mm; shank 11.1 mm.
     CHECK(contains(squeezed(text_of("heron-landing-corner", units::System::us)), " 7/16 in 5/16 in"));
     CHECK(contains(squeezed(text_of("heron-landing-corner", units::System::si)), " 11.1 mm"));
 }

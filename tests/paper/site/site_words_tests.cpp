@@ -58,9 +58,9 @@ TEST_CASE("The same sheet in millimeters keeps the trade's names of lumber", "[c
     // 1600 lb x 4.4482 = 7117 N.
     CHECK(contains(text, "Required allowable, N: 7117 up"));
     CHECK(contains(text, "4 lag screws 7/16 in (11.1 mm) x 203 mm"));
-    // 6.67 to 8.33 mm: of 7 and 8 mm, equally near the middle, the smaller. 7/16 in is 11.1 mm. 7.292 in is 185.2 mm.
-    CHECK(contains(text, "Pilot holes: 11.1 mm, then 7 mm."));
-    CHECK(contains(text, "then 7 mm to 185 mm deep"));
+    // 6.67 to 8.33 mm: 8 is nearer to the middle, 7.501, than 7. 7/16 in is 11.1 mm. 7.292 in is 185.2 mm.
+    CHECK(contains(text, "Pilot holes: 11.1 mm, then 8 mm."));
+    CHECK(contains(text, "then 8 mm to 185 mm deep"));
     CHECK(contains(text, "Millimeters."));
 }
 

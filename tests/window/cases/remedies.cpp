@@ -53,7 +53,7 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     REQUIRE(list.shown().front().kind == window::RowKind::result);
     const checks::CheckResult& worst = frame.session().review()->checks.front();
     CHECK(worst.id == truth.checks.front().id);
-    CHECK(worst.subject == truth.checks.front().subject);
+    CHECK(worst.part == truth.checks.front().part);
     const wxRect row = list.GetItemRect(0);
     test::click(list.ClientToScreen(wxPoint(row.x + row.width / 2, row.y + 12)));
     CHECK(frame.session().selection() == drawing::marked_parts(worst.part, start));
