@@ -1,26 +1,15 @@
 #include "drawing/parts.h"
 
-#include "catalog/resolve.h"
 #include "review/review.h"
 #include "support/compare.h"
 #include "support/example.h"
-#include "xml/catalog/catalog_file.h"
-#include "xml/detail/detail_file.h"
-#include "xml/document/file.h"
-
-#include <algorithm>
-#include <filesystem>
+#include "support/shipped.h"
 
 using namespace toehold;
 using namespace toehold::drawing;
 using Parts = std::vector<std::string>;
 
 namespace {
-
-const catalog::Catalog& catalogs() {
-    static const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
-    return catalog;
-}
 
 /// Two of each kind of member, a ledger and a beam, one shim.
 model::BaseDetail framed() {
@@ -36,15 +25,6 @@ model::BaseDetail framed() {
     beam.id = "S2";
     detail.framing.supports = {ledger, beam};
     return detail;
-}
-
-std::vector<std::filesystem::path> demo_details() {
-    std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(std::string(TOEHOLD_DATA_FOLDER) + "/demo")) {
-        if (xml::document_kind(entry.path()) == xml::DocumentKind::detail) files.push_back(entry.path());
-    }
-    std::sort(files.begin(), files.end());
-    return files;
 }
 
 }  // namespace
@@ -75,20 +55,17 @@ TEST_CASE("What is not there is no part") {
 }
 
 TEST_CASE("Every result and finding of the shipped details' reviews points at parts that are there") {
-    REQUIRE(demo_details().size() > 10);
-    for (const std::filesystem::path& file : demo_details()) {
-        const xml::DetailRead read = xml::read_detail(file);
-        REQUIRE(read.detail);
-        const catalog::Resolution resolution = catalog::resolve(*read.detail, catalogs());
-        REQUIRE(resolution.resolved);
-        const Parts all = drawing::parts(*read.detail);
+    REQUIRE(test::demo_names().size() > 10);
+    for (const std::string& name : test::demo_names()) {
+        const catalog::Resolved resolved = test::shipped_detail(name);
+        const Parts all = drawing::parts(resolved.detail);
         const auto points_at_parts = [&](const auto& one) {
-            INFO(file.filename().string() << ": " << one.id << ", " << one.subject);
-            const Parts meant = parts_of(one, *read.detail);
+            INFO(name << ": " << one.id << ", " << one.subject);
+            const Parts meant = parts_of(one, resolved.detail);
             CHECK_FALSE(meant.empty());
             for (const std::string& part : meant) CHECK(contains(all, part));
         };
-        const review::Review review = review::evaluate(*resolution.resolved, "");
+        const review::Review review = review::evaluate(resolved, "");
         for (const checks::CheckResult& check : review.checks) points_at_parts(check);
         for (const checks::Finding& finding : review.findings) points_at_parts(finding);
     }
