@@ -1,5 +1,5 @@
 #pragma once
-// All catalogs together, and looking a row up by its id. Ids are exact; `nearest_ids` helps the error message.
+// All catalogs together, and looking a row up by its id. Ids are exact; `closest_ids` helps the error message.
 #include "catalog/rows.h"
 #include "model/plate.h"
 

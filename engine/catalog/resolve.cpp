@@ -1,6 +1,6 @@
 #include "catalog/resolve.h"
 
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 #include "catalog/resolve_anchors.h"
 #include "catalog/resolve_wood.h"
 

@@ -1,6 +1,6 @@
 #include "catalog/resolve_fastener.h"
 
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 #include "resistance/wood/withdrawal.h"
 #include "units/quantity.h"
 

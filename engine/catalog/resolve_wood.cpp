@@ -1,6 +1,6 @@
 #include "catalog/resolve_wood.h"
 
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 #include "units/quantity.h"
 
 #include <fmt/format.h>

@@ -32,7 +32,8 @@ void require_finite(const CheckResult& result) {
     bool sound = std::isfinite(result.demand) && std::isfinite(result.capacity) && !std::isnan(result.ratio);
     for (const Step& step : result.steps) sound = sound && std::isfinite(step.value);
     if (!sound)
-        throw std::runtime_error("check " + result.id + " on " + result.subject + " gave a number that is not finite");
+        throw std::runtime_error("check " + result.id + " on " + model::key(result.part) +
+                                 " gave a number that is not finite");
 }
 
 }  // namespace
@@ -74,10 +75,6 @@ std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
         if (result.id.empty()) result.id = check.id;
         if (result.title.empty()) result.title = check.title;
         if (result.clause.empty()) result.clause = check.clause;
-        // TRANSITION
-        if (result.subject.empty()) result.subject = model::key(result.part);
-        if (result.link && result.link->from.empty()) result.link->from = model::key(result.link->from_part);
-        if (result.link && result.link->to.empty()) result.link->to = model::key(result.link->to_part);
         require_finite(result);
     }
     return results;
@@ -89,7 +86,6 @@ std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resol
     for (Finding& finding : findings) {
         if (finding.id.empty()) finding.id = rule.id;
         if (finding.clause.empty()) finding.clause = rule.clause;
-        if (finding.subject.empty()) finding.subject = model::key(finding.part);  // TRANSITION
     }
     return findings;
 }

@@ -2,8 +2,8 @@
 // Checks and finding rules register themselves; nothing lists them by hand. A check is one file:
 //
 //     std::vector<CheckResult> withdrawal(const CheckInput& input) { ... }
-//     const RegisterCheck registered{{"anchor-withdrawal", "Withdrawal of the anchor's thread",
-//                                     "NDS 2018 12.2.1", "one sentence on what it covers", withdrawal}};
+//     const RegisterCheck registered{{"anchor-withdrawal", phrase("Anchor withdrawal"), "NDS 2018 12.2.1",
+//                                     phrase("One sentence on what it covers."), withdrawal}};
 //
 // A check that does not apply returns nothing.
 #include "checks/result.h"

@@ -28,10 +28,8 @@ enum class Status {
 
 /// The link of the load path a check stands for: from one thing to the next, by what joins them.
 struct Link {
-    std::string from;   ///< TRANSITION: `anchor A`
-    std::string to;     ///< TRANSITION: `block B1`
+    model::PartId from = {}, to = {};
     format::Phrase by;  ///< `lag screw threads`
-    model::PartId from_part = {}, to_part = {};
     friend bool operator==(const Link&, const Link&) = default;
 };
 
@@ -39,7 +37,6 @@ struct CheckResult {
     std::string id;        ///< of the check; filled in by the registry's runner when left empty
     format::Phrase title;  ///< of the check; filled in by the registry's runner when left empty
     model::PartId part;    ///< what was checked
-    std::string subject;   ///< TRANSITION: the same as text; from `part` where left empty
     std::string clause;    ///< main clause with edition
     double demand = 0.0;
     double capacity = 0.0;
@@ -63,7 +60,6 @@ enum class Severity {
 struct Finding {
     std::string id;  ///< of its rule; filled in by the runner when left empty
     Severity severity = Severity::caution;
-    std::string subject;      ///< TRANSITION: as text; from `part` where left empty
     std::string clause;       ///< with edition, or `common practice`; filled in by the runner when left empty
     format::Phrase message;   ///< what is wrong and what would mend it
     model::PartId part = {};  ///< what it is about

@@ -2,8 +2,8 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
-#include "cli/in_order.h"
 #include "cli/inputs.h"
+#include "cli/ordered_parallel_map.h"
 #include "cli/plugins.h"
 #include "cli/progress.h"
 #include "cli/resolve_project.h"
@@ -124,7 +124,7 @@ Form form_of(const CheckCommand& command, bool several, const Locale& locale) {
 
 Outcome unusable(Outcome outcome, model::Problems problems) {
     outcome.status = ExitStatus::unusable_input;
-    outcome.row.trouble = problems.empty() ? std::string() : format::english(problems.front().message);
+    outcome.row.trouble = problems.empty() ? format::Phrase() : problems.front().message;
     outcome.problems = std::move(problems);
     return outcome;
 }
@@ -183,7 +183,7 @@ ExitStatus review_all(const std::vector<std::string>& files, const catalog::Cata
     ExitStatus status = ExitStatus::adequate;
     std::vector<SummaryRow> rows;
     std::string_view before = form.before;
-    Progress progress(format::text(phrase("reviewed"), locale), files.size());
+    Progress progress(locale, files.size());
     const auto work = [&](std::size_t index) { return review_file(files[index], catalog, form); };
     const auto take = [&](std::size_t index, Outcome outcome) {
         progress.clear();
@@ -201,7 +201,7 @@ ExitStatus review_all(const std::vector<std::string>& files, const catalog::Cata
         rows.push_back(std::move(outcome.row));
         progress.show(index + 1);
     };
-    in_order(files.size(), threads_for(files.size(), jobs), work, take);
+    ordered_parallel_map(files.size(), threads_for(files.size(), jobs), work, take);
     progress.clear();
     if (before == form.before) print(form.before);  // none could be printed
     print(form.summary ? summary_text(rows, locale) : form.after);

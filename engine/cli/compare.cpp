@@ -1,7 +1,7 @@
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
-#include "cli/in_order.h"
+#include "cli/ordered_parallel_map.h"
 #include "cli/plugins.h"
 #include "cli/review_file.h"
 #include "export/json/comparison_json.h"
@@ -72,7 +72,7 @@ std::optional<Input> on_second_basis(const Input& first, const CompareCommand& c
 
 review::Comparison compared(const std::array<Input, 2>& inputs) {
     std::array<review::Review, 2> reviews;
-    in_order(
+    ordered_parallel_map(
         2, threads_for(2, 0),
         [&](std::size_t side) { return review::evaluate(inputs.at(side).resolved, inputs.at(side).sha256); },
         [&](std::size_t side, review::Review review) { reviews.at(side) = std::move(review); });
@@ -80,11 +80,11 @@ review::Comparison compared(const std::array<Input, 2>& inputs) {
 }
 
 /// On paper the folders say nothing, unless they alone tell the two files apart.
-review::Comparison named_for_paper(review::Comparison comparison, const CompareCommand& command) {
-    const std::string first = issue_of({}, command.first).file, second = issue_of({}, command.second).file;
+review::Comparison named_for_paper(review::Comparison comparison, const CompareCommand& command, const Locale& locale) {
+    const std::string first = name_on_paper(command.first), second = name_on_paper(command.second);
     if (command.second.empty()) {
         comparison.first.label = first;
-        comparison.second.label.replace(0, command.first.size(), first);
+        comparison.second.label = label_of(first, settings_of(command.second_basis), locale);
     } else if (first != second) {
         comparison.first.label = first;
         comparison.second.label = second;
@@ -117,7 +117,7 @@ ExitStatus run(const CompareCommand& command, const Locale& spoken) {
         PaperWishes wishes = command.wishes;
         wishes.system = command.system;
         const std::string bytes = paper::pdf(paper::lay_out(
-            paper::comparison_report(named_for_paper(comparison, command), issue_of(wishes, command.first))));
+            paper::comparison_report(named_for_paper(comparison, command, locale), issue_of(wishes, command.first, locale))));
         return write_paper(wishes.output, bytes, locale) ? status : ExitStatus::internal_fault;
     }
     if (command.json) {

@@ -32,7 +32,7 @@ void complain(const format::Phrase& sentence, const format::Locale& locale) {
 }
 
 ExitStatus complain(const model::Problems& problems, const format::Locale& locale) {
-    for (const model::Problem& problem : problems) complain(format::Phrase(model::sentence(problem)), locale);
+    for (const model::Problem& problem : problems) complain(format::verbatim(model::sentence(problem, locale)), locale);
     return problems.empty() ? ExitStatus::adequate : ExitStatus::unusable_input;
 }
 

@@ -53,8 +53,7 @@ Phrase evidence(const catalog::Source& source) {
 template <class Rows, class Values>
 void add(std::vector<Cells>& all, const Rows& rows, Values&& values) {
     for (const auto& row : rows) {
-        all.push_back(
-            {format::verbatim(row.id), phrase("{}: {}", Phrase(row.name), values(row)), evidence(row.source)});
+        all.push_back({format::verbatim(row.id), phrase("{}: {}", row.name, values(row)), evidence(row.source)});
     }
 }
 
@@ -137,7 +136,7 @@ std::vector<Cells> washer_rows(const Catalog& catalog) {
 std::vector<Cells> plate_rows(const Catalog& catalog) {
     std::vector<Cells> rows;
     for (const model::Plate& plate : catalog.stock_plates) {
-        rows.push_back({format::verbatim(plate.id), Phrase(plate.name),
+        rows.push_back({format::verbatim(plate.id), format::verbatim(plate.name),
                         phrase("{}, {}, holes: {}", plate.metal, in(plate.thickness_in), plate.holes.size())});
     }
     return rows;

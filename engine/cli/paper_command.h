@@ -24,7 +24,10 @@ struct PaperCommand {
     std::vector<std::string> plugins;
 };
 
-[[nodiscard]] paper::Issue issue_of(const PaperWishes& wishes, const std::string& file);
+/// In the units wished for and the language spoken.
+[[nodiscard]] paper::Issue issue_of(const PaperWishes& wishes, const std::string& file, const format::Locale& spoken);
+/// Name of the file on paper: without its folder.
+[[nodiscard]] std::string name_on_paper(const std::string& file);
 
 /// Ending of a file's name, in lower case and without its dot.
 [[nodiscard]] std::string ending_of(const std::string& file);

@@ -47,13 +47,17 @@ review::Review needed_review(paper::Kind kind, const ResolvedFile& input, const 
 
 }  // namespace
 
-paper::Issue issue_of(const PaperWishes& wishes, const std::string& file) {
+std::string name_on_paper(const std::string& file) {
+    return file == standard_input ? name_of(file) : std::filesystem::path(file).filename().string();
+}
+
+paper::Issue issue_of(const PaperWishes& wishes, const std::string& file, const format::Locale& spoken) {
     paper::Issue issue;
     issue.project = wishes.project;
     issue.date = wishes.date == "none" ? "" : wishes.date.empty() ? paper::today() : wishes.date;
-    issue.file = file == standard_input ? name_of(file) : std::filesystem::path(file).filename().string();
+    issue.file = name_on_paper(file);
     issue.program = "Toehold " TOEHOLD_VERSION;
-    issue.system = wishes.system;
+    issue.locale = {wishes.system, spoken.catalogue};
     issue.paper = wishes.paper;
     return issue;
 }
@@ -67,7 +71,7 @@ std::string ending_of(const std::string& file) {
 
 bool write_paper(const std::string& file, const std::string& bytes, const format::Locale& locale) {
     if (const auto problem = xml::save_atomically(file, bytes)) {
-        complain(format::Phrase(model::sentence(*problem)), locale);
+        complain(format::verbatim(model::sentence(*problem, locale)), locale);
         return false;
     }
     print(format::text(format::phrase("Written to {}", file), locale) + "\n");
@@ -76,7 +80,7 @@ bool write_paper(const std::string& file, const std::string& bytes, const format
 
 ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
     const std::vector<std::string> endings = paper::endings(command.kind);
-    const std::string named = command.file == standard_input ? "base-detail.xml" : issue_of({}, command.file).file;
+    const std::string named = command.file == standard_input ? "base-detail.xml" : name_on_paper(command.file);
     const std::string output =
         command.wishes.output.empty() ? paper::customary_name(command.kind, named) : command.wishes.output;
     const std::string ending = ending_of(output);
@@ -93,7 +97,8 @@ ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
     complain(input.problems, locale);
     if (!input.resolved) return ExitStatus::unusable_input;
     const review::Review review = needed_review(command.kind, input, *catalog);
-    const std::string bytes = paper::paper_file(command.kind, ending, review, issue_of(command.wishes, command.file));
+    const std::string bytes =
+        paper::paper_file(command.kind, ending, review, issue_of(command.wishes, command.file, locale));
     return write_paper(output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;
 }
 

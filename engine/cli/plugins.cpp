@@ -9,7 +9,7 @@ bool load_plugins(const std::vector<std::string>& files, const format::Locale& l
     for (const std::string& file : files) {
         const plugin::LoadOutcome outcome = plugin::load(file);
         if (outcome.plugin) continue;
-        complain(format::Phrase(outcome.error), locale);
+        complain(outcome.error, locale);
         return false;
     }
     return true;

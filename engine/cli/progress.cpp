@@ -7,13 +7,13 @@
 
 namespace toehold::cli {
 
-Progress::Progress(std::string doing, std::size_t count)
-    : doing_(std::move(doing)), count_(count), seen_(count > 1 && ::isatty(STDERR_FILENO) != 0) {}
+Progress::Progress(format::Locale locale, std::size_t count)
+    : locale_(std::move(locale)), count_(count), seen_(count > 1 && ::isatty(STDERR_FILENO) != 0) {}
 
 void Progress::show(std::size_t done) {
     if (!seen_) return;
     clear();
-    std::fprintf(stderr, "%s: %zu of %zu", doing_.c_str(), done, count_);
+    std::fputs(format::text(format::phrase("reviewed: {} of {}", done, count_), locale_).c_str(), stderr);
     std::fflush(stderr);
     on_screen_ = true;
 }

@@ -78,14 +78,14 @@ bool is_known(const std::string& about, const Locale& locale) {
 }
 
 template <class Results>
-void add_subjects(const Results& results, const std::string& about, std::set<std::string>& subjects) {
+void add_part_keys(const Results& results, const std::string& about, std::set<std::string>& keys) {
     for (const auto& result : results) {
-        if (result.id == about) subjects.insert(result.subject);
+        if (result.id == about) keys.insert(model::key(result.part));
     }
 }
 
-/// Whether the check or finding has a result of this subject for the detail.
-bool is_subject(const RemarkCommand& command, const model::BaseDetail& detail, const Locale& locale) {
+/// Whether the check or finding has a result on the part named, for the detail.
+bool has_result_on(const RemarkCommand& command, const model::BaseDetail& detail, const Locale& locale) {
     const auto catalog = load_catalog(command.data, locale);
     if (!catalog) return false;
     catalog::Resolution resolution = catalog::resolve(detail, *catalog);
@@ -93,16 +93,16 @@ bool is_subject(const RemarkCommand& command, const model::BaseDetail& detail, c
     complain(resolution.problems, locale);
     if (!resolution.resolved) return false;
     const review::Review review = review::evaluate(*resolution.resolved, {});
-    std::set<std::string> subjects;
-    add_subjects(review.checks, command.about, subjects);
-    add_subjects(review.findings, command.about, subjects);
-    if (subjects.contains(command.subject)) return true;
-    if (subjects.empty()) {
+    std::set<std::string> keys;
+    add_part_keys(review.checks, command.about, keys);
+    add_part_keys(review.findings, command.about, keys);
+    if (keys.contains(command.subject)) return true;
+    if (keys.empty()) {
         complain(phrase("{} has no result for this detail, so none for \"{}\"", command.about, command.subject),
                  locale);
     } else {
         complain(phrase("{} has no result for \"{}\"; there are: {}", command.about, command.subject,
-                        fmt::format("{}", fmt::join(subjects, ", "))),
+                        fmt::format("{}", fmt::join(keys, ", "))),
                  locale);
     }
     return false;
@@ -133,7 +133,7 @@ ExitStatus save(const std::string& file, const Document& document, const model::
 ExitStatus add_remark(const RemarkCommand& command, const Document& document, const Locale& locale) {
     if (!can_be_written(command, locale)) return ExitStatus::unusable_input;
     if (!command.about.empty() && !is_known(command.about, locale)) return ExitStatus::unusable_input;
-    if (!command.subject.empty() && !is_subject(command, document.detail, locale)) return ExitStatus::unusable_input;
+    if (!command.subject.empty() && !has_result_on(command, document.detail, locale)) return ExitStatus::unusable_input;
     model::BaseDetail changed = document.detail;
     changed.remarks.push_back(
         {command.about, command.subject, command.words, command.by, command.date, Remark::State::open});

@@ -11,7 +11,7 @@ xml::DetailRead read_named(const std::string& file) {
     const auto text = read_standard_input();
     if (text) return xml::read_detail_text(*text, name_of(file));
     xml::DetailRead unread;
-    unread.problems.push_back({name_of(file), 0, "", "", "", "cannot be read"});
+    unread.problems.push_back({name_of(file), 0, {}, {}, {}, format::phrase("cannot be read")});
     return unread;
 }
 

@@ -64,12 +64,12 @@ Row summary_row(const SummaryRow& row, bool bare_name, const Locale& locale) {
         return {{file, format::text(phrase("UNUSABLE"), locale), "-", "-"}, {format::text(row.trouble, locale)}};
     const review::Governing& governing = row.headline->governing;
     const bool governed = !governing.check.empty();
-    return {{file, format::text(wording::word(row.headline->verdict), locale),
-             governed ? format::ratio_text(governing.ratio) : std::string("-"),
-             findings_cell(row.headline->counts, locale)},
-            {format::text(governed ? wording::result(governing.title, governing.part, governing.subject)
-                                   : phrase("no check could be made"),
-                          locale)}};
+    return {
+        {file, format::text(wording::word(row.headline->verdict), locale),
+         governed ? format::ratio_text(governing.ratio) : std::string("-"),
+         findings_cell(row.headline->counts, locale)},
+        {format::text(governed ? wording::result(governing.title, governing.part) : phrase("no check could be made"),
+                      locale)}};
 }
 
 }  // namespace

@@ -2,14 +2,16 @@
 
 #include "catalog/fastened.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <numbers>
 #include <variant>
 
 namespace toehold::demand {
 namespace {
+
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
 
 // Wood Handbook (FPL-GTR-190, 2010) Table 5-1 gives E_T/E_L of .050 for Douglas-fir; a twentieth is common practice.
 constexpr double across_over_along = 0.05;
@@ -47,7 +49,8 @@ Stiffness bolt_stiffness(const catalog::Resolved& resolved, const catalog::Ancho
     const double depth_in = anchor.seat ? model::member(resolved.detail.framing, anchor.seat->member).depth_in : 0.0;
     double flexibility = (above_block_in + depth_in) / (modulus_psi(anchor.metal) * area_in2(anchor.diameter_in));
     if (wood_psi > 0.0) flexibility += depth_in / (wood_psi * bearing_area_below_in2(anchor));
-    return {1.0 / flexibility, "stretch of the bolt and the block's squeeze over what the nut bears on, in series"};
+    return {1.0 / flexibility,
+            phrase("stretch of the bolt and the block's squeeze over what the nut bears on, in series")};
 }
 
 Stiffness screw_stiffness(const catalog::Anchor& anchor, double above_block_in) {
@@ -56,36 +59,38 @@ Stiffness screw_stiffness(const catalog::Anchor& anchor, double above_block_in) 
     const double thread_in = holds ? anchor.thread_in_block_in : least_thread_in;
     const double slip = thread_stiffness_lb_per_in(anchor.diameter_in, thread_in);
     const double shank = modulus_psi(anchor.metal) * area_in2(anchor.root_diameter_in) / above_block_in;
-    std::string source =
-        "thread slip 25 d l N/mm (common practice, from memory) and stretch of the shank above the block, in series";
-    if (!holds) source += "; it holds in no block, so 4 D of thread is taken for its stiffness only";
-    return {1.0 / (1.0 / slip + 1.0 / shank), source};
+    Phrase source = phrase(
+        "thread slip 25 d l N/mm (common practice, from memory) and stretch of the shank above the block, in series");
+    if (!holds)
+        source =
+            phrase("{}; it holds in no block, so 4 D of thread is taken for its stiffness only", std::move(source));
+    return {1.0 / (1.0 / slip + 1.0 / shank), std::move(source)};
 }
 
 }  // namespace
 
 Stiffness bed_stiffness(const catalog::Resolved& resolved, double below_modulus_psi, double below_depth_in) {
     double flexibility = 0.0;
-    std::string source;
+    format::Listed of;
     const model::Layers& layers = on_deck(resolved.detail).layers;
     if (layers.decking && on_deck(resolved).decking) {
         flexibility += layers.decking->thickness_in / on_deck(resolved).decking->modulus_perp_psi;
-        source += fmt::format("decking {:.4g} in at {:.0f} psi", layers.decking->thickness_in,
-                              on_deck(resolved).decking->modulus_perp_psi);
+        of.items.push_back(phrase("decking {} at {}", Quantity{layers.decking->thickness_in, "in"},
+                                  Quantity{on_deck(resolved).decking->modulus_perp_psi, "psi"}));
     }
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
         flexibility += layers.shims[index].thickness_in / on_deck(resolved).shims.at(index).modulus_perp_psi;
-        source += fmt::format("{}shim {:.4g} in at {:.0f} psi", source.empty() ? "" : ", ",
-                              layers.shims[index].thickness_in, on_deck(resolved).shims.at(index).modulus_perp_psi);
+        of.items.push_back(phrase("shim {} at {}", Quantity{layers.shims[index].thickness_in, "in"},
+                                  Quantity{on_deck(resolved).shims.at(index).modulus_perp_psi, "psi"}));
     }
     if (below_depth_in > 0.0) {
         const double across_psi = across_over_along * below_modulus_psi;
         flexibility += below_depth_in / across_psi;
-        source += fmt::format("{}framing {:.4g} in at E/20 = {:.0f} psi", source.empty() ? "" : ", ", below_depth_in,
-                              across_psi);
+        of.items.push_back(
+            phrase("framing {} at E/20 = {}", Quantity{below_depth_in, "in"}, Quantity{across_psi, "psi"}));
     }
-    if (!(flexibility > 0.0)) return {0.0, "nothing to bear on"};
-    return {1.0 / flexibility, source + ", in series, no spread"};
+    if (!(flexibility > 0.0)) return {0.0, phrase("nothing to bear on")};
+    return {1.0 / flexibility, phrase("{}, in series, no spread", std::move(of))};
 }
 
 Stiffness anchor_stiffness(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {

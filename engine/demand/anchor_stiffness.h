@@ -2,14 +2,13 @@
 // How stiff the bed and the anchors are, and where each value comes from. These values are uncertain by nature; the
 // demand is found with each halved and doubled, and the largest is used.
 #include "catalog/resolve.h"
-
-#include <string>
+#include "format/phrase.h"
 
 namespace toehold::demand {
 
 struct Stiffness {
     double value = 0.0;  ///< psi/in for a bed, lb/in for an anchor
-    std::string source;
+    format::Phrase source;
 };
 
 /// Layers in series, each modulus through its thickness over its thickness, the load taken straight down (no spread):

@@ -3,6 +3,7 @@
 // Forces in lb, lengths in, angles in rad from +x counter-clockwise. Under LRFD all forces are factored.
 #include "catalog/resolve.h"
 #include "demand/framing_demand.h"
+#include "model/part.h"
 
 #include <array>
 #include <optional>
@@ -15,20 +16,21 @@ namespace toehold::demand {
 inline constexpr double proof_factor = 2.5;
 
 struct LoadCase {
-    std::string id, name;
+    std::string id;
+    format::Phrase name;
     double push_lb = 0.0;      ///< horizontal, factored
     double down_lb = 0.0;      ///< downward positive, factored
     double height_in = 0.0;    ///< above the bearing plane
     double load_factor = 1.0;  ///< already in the forces
-    std::string source;        ///< clause the load comes from
+    format::Phrase source;     ///< clause the load comes from
 };
 
 /// Multipliers on the computed stiffness of bed and anchors.
 struct StiffnessScenario {
     double bed = 1.0;
     double anchors = 1.0;
-    bool framing_gives = false;  ///< the framing bends, twists and slips under the plate; otherwise it stands still
-    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !framing_gives; }
+    bool flexible_framing = false;  ///< the framing bends, twists and slips under the plate; otherwise it stands still
+    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !flexible_framing; }
 };
 
 enum class SupportKind { member, decking, open_bed };
@@ -37,9 +39,9 @@ enum class SupportKind { member, decking, open_bed };
 struct Support {
     SupportKind kind = SupportKind::member;
     std::size_t member = 0;             ///< number in `model::members`
-    std::string id;                     ///< for people
+    model::PartId part;                 ///< the member, or the decking
     double stiffness_psi_per_in = 0.0;  ///< nominal
-    std::string stiffness_source;
+    format::Phrase stiffness_source;
 };
 
 struct AnchorForce {
@@ -84,7 +86,7 @@ struct AnchorEnvelope {
     double hand_edge_lb = 0.0;         ///< hand, pushes square to the plate, lever arm to the toe edge
     double hand_anchor_lb = 0.0;       ///< hand, pushes square to the plate, lever arm to the toe anchors
     double stiffness_lb_per_in = 0.0;  ///< nominal
-    std::string stiffness_source;
+    format::Phrase stiffness_source;
 };
 
 /// How far the flexible plate's numbers may be from those of an ever finer mesh, measured on the governing state and
@@ -164,7 +166,7 @@ struct Demand {
 
 struct Outcome {
     std::optional<Demand> demand;  ///< absent: `failure` says why no number can be given
-    std::string failure;
+    format::Phrase failure;
     bool overturns = false;  ///< nothing described can balance the push (a finding about the detail, not a fault)
     double overturn_direction_rad = 0.0;
 };

@@ -12,13 +12,13 @@
 namespace toehold::demand {
 namespace {
 
-std::vector<StiffnessScenario> scenarios(const model::Basis& basis, bool framing_can_give) {
+std::vector<StiffnessScenario> scenarios(const model::Basis& basis, bool framing_can_flex) {
     if (basis.stiffness) return {{1.0, 1.0, false}};
     std::vector<StiffnessScenario> all;
     for (const double bed : {1.0, 0.5, 2.0}) {
         for (const double anchors : {1.0, 0.5, 2.0}) all.push_back({bed, anchors, false});
     }
-    if (framing_can_give) all.push_back({1.0, 1.0, true});
+    if (framing_can_flex) all.push_back({1.0, 1.0, true});
     return all;
 }
 
@@ -98,14 +98,14 @@ void solve_accurately(Demand& demand, MountSolver& solver, const catalog::Resolv
         solve_all(demand, solver, resolved);
         if (solver.accurate(governing_push(demand))) return;
     }
-    throw std::runtime_error("the flexible plate's largest tension still changes by more than 1 % with its mesh");
+    throw NoDemand(format::phrase("the flexible plate's largest tension still changes by more than 1% with its mesh"));
 }
 
 Demand compute(const catalog::Resolved& resolved) {
     const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved);
     Demand demand;
     demand.cases = load_cases(resolved.detail);
-    demand.scenarios = scenarios(resolved.detail.basis, solver->framing_can_give());
+    demand.scenarios = scenarios(resolved.detail.basis, solver->framing_can_flex());
     demand.supports = solver->supports();
     solve_accurately(demand, *solver, resolved);
     find_envelopes(demand, *solver);
@@ -126,11 +126,11 @@ Outcome find_demand(const catalog::Resolved& resolved) {
     try {
         outcome.demand = compute(resolved);
     } catch (const Overturns& overturns) {
-        outcome.failure = overturns.what();
+        outcome.failure = overturns.why;
         outcome.overturns = true;
         outcome.overturn_direction_rad = overturns.direction_rad;
-    } catch (const std::runtime_error& fault) {
-        outcome.failure = fault.what();
+    } catch (const NoDemand& fault) {
+        outcome.failure = fault.why;
     }
     return outcome;
 }

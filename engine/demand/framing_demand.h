@@ -3,6 +3,7 @@
 // or a support holds another, and how far the guard's top moves for it. Forces lb, moments lb in, from a grillage.
 #include "format/phrase.h"
 #include "model/connection.h"
+#include "model/part.h"
 
 #include <cstddef>
 #include <optional>
@@ -11,43 +12,43 @@
 
 namespace toehold::demand {
 
-enum class HoldKind {
+enum class MemberSupportKind {
     block_end,      ///< a block's end to the joist, rim or block it meets
     joist_to_rim,   ///< a joist's end to the rim across it
     joist_support,  ///< a joist to a ledger or a beam
 };
 
-/// Springs of one hold, in the held member's own axes; 0: free.
-struct HoldStiffness {
+/// Springs at one support, in the held member's own axes; 0: free.
+struct SupportStiffness {
     double vertical_lb_per_in = 0.0;
-    double torque_lb_in = 0.0;   ///< per rad, about the member's axis: what keeps it from rolling
-    double turning_lb_in = 0.0;  ///< per rad, in the member's upright plane: what keeps it square to its holder
-    std::string source;
+    double torque_lb_in = 0.0;  ///< per rad, about the member's axis: what keeps it from rolling
+    double moment_lb_in = 0.0;  ///< per rad, in the member's upright plane: what keeps it square to its holder
+    format::Phrase source;
     /// Nothing described resists that motion of the member anywhere: the stiffness is nominal, so that the force
     /// arrives here, where nothing takes it.
-    bool vertical_is_nominal = false, torque_is_nominal = false, turning_is_nominal = false;
+    bool vertical_is_nominal = false, torque_is_nominal = false, moment_is_nominal = false;
 };
 
 /// One place where a member is held.
-struct Hold {
-    HoldKind kind = HoldKind::block_end;
+struct MemberSupport {
+    MemberSupportKind kind = MemberSupportKind::block_end;
     std::size_t member = 0;  ///< the held one: number in `model::members`
     bool upper = false;      ///< which end; of no meaning at a support
     std::optional<std::size_t> holder =
         std::nullopt;  ///< member that holds it; absent: a support, or nothing described
-    std::optional<std::size_t> support = std::nullopt;  ///< index in framing.supports
-    std::string to;  ///< the holder for people: `joist J1`, `rim R1`, `ledger S1`, `beam S2`, `joist not described`
+    std::optional<std::size_t> joist_support = std::nullopt;  ///< index in framing.supports
+    model::PartId holder_part;  ///< joist, rim, block, ledger or beam; a joist not described where there is nothing
     model::EndConnection connection;
-    HoldStiffness stiffness;
+    SupportStiffness stiffness;
 };
 
 /// What the member puts on its holder, in the member's own axes.
-struct HoldForces {
-    double up_lb = 0.0;          ///< > 0: the member is pulled up here and must be held down
-    double across_lb = 0.0;      ///< horizontal, across the member
-    double along_lb = 0.0;       ///< horizontal, along it; > 0: drawn away from the holder, < 0: pressed against it
-    double torque_lb_in = 0.0;   ///< about the member's axis
-    double turning_lb_in = 0.0;  ///< in the member's upright plane
+struct SupportReaction {
+    double up_lb = 0.0;         ///< > 0: the member is pulled up here and must be held down
+    double across_lb = 0.0;     ///< horizontal, across the member
+    double along_lb = 0.0;      ///< horizontal, along it; > 0: drawn away from the holder, < 0: pressed against it
+    double torque_lb_in = 0.0;  ///< about the member's axis
+    double moment_lb_in = 0.0;  ///< in the member's upright plane
 };
 
 /// Largest along one member, by size.
@@ -58,16 +59,16 @@ struct MemberActions {
 };
 
 struct FramingState {
-    std::vector<MemberActions> members;  ///< one for every member, in order
-    std::vector<HoldForces> holds;       ///< one for every hold, in order
-    double top_in = 0.0;                 ///< movement of the guard's top along the push from the framing's give alone
-    double residual = 0.0;               ///< of the grillage's balance, relative
+    std::vector<MemberActions> members;      ///< one for every member, in order
+    std::vector<SupportReaction> reactions;  ///< one for every support, in order
+    double top_in = 0.0;    ///< movement of the guard's top along the push from the framing's give alone
+    double residual = 0.0;  ///< of the grillage's balance, relative
 };
 
 struct FramingDemand {
-    std::vector<Hold> holds;
+    std::vector<MemberSupport> supports;
     /// Why the framing cannot carry the load at all: what can move, and what would hold it. Then `states` is empty.
-    std::string unstable;
+    format::Phrase unstable;
     std::vector<FramingState> states;  ///< same order as Demand::states
     bool joists_described = false;     ///< lengths and supports are in the file, so that joists bend and may roll
     double residual = 0.0;             ///< largest of the grillage's balance over the states, relative

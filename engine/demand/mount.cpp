@@ -40,7 +40,7 @@ Preview::Preview(Preview&&) noexcept = default;
 Preview& Preview::operator=(Preview&&) noexcept = default;
 
 const std::vector<LoadCase>& Preview::cases() const { return mount_->cases(); }
-Petals Preview::petals(int directions) { return mount_->petals(directions); }
+PolarEnvelope Preview::polar_envelope(int directions) { return mount_->polar_envelope(directions); }
 std::size_t Preview::worst_case(double direction_rad) { return mount_->worst_case(direction_rad); }
 PushResult Preview::push(std::size_t load_case, double direction_rad) { return mount_->push(load_case, direction_rad); }
 

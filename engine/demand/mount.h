@@ -16,14 +16,20 @@
 
 #include <memory>
 #include <stdexcept>
-#include <string>
+#include <utility>
 #include <vector>
 
 namespace toehold::demand {
 
+/// No number can be given: `why` says it to people.
+struct NoDemand : std::runtime_error {
+    explicit NoDemand(format::Phrase reason) : std::runtime_error(format::english(reason)), why(std::move(reason)) {}
+    format::Phrase why;
+};
+
 /// Nothing described can balance the push: a fact about the detail, to be reported as such.
-struct Overturns : std::runtime_error {
-    Overturns(const std::string& message, double direction) : std::runtime_error(message), direction_rad(direction) {}
+struct Overturns : NoDemand {
+    Overturns(format::Phrase reason, double direction) : NoDemand(std::move(reason)), direction_rad(direction) {}
     double direction_rad;
 };
 
@@ -42,7 +48,7 @@ class MountSolver {
     MountSolver& operator=(const MountSolver&) = delete;
     virtual ~MountSolver() = default;
 
-    /// The state's case and scenario are left to the caller. Throws Overturns, or std::runtime_error when a residual
+    /// The state's case and scenario are left to the caller. Throws Overturns, or NoDemand when a residual
     /// exceeds its limit.
     [[nodiscard]] virtual State solve(const Push& push) = 0;
     /// What the mount bears on.
@@ -50,7 +56,7 @@ class MountSolver {
     /// Nominal, in the order of `resolved.anchors`.
     [[nodiscard]] virtual const std::vector<Stiffness>& anchor_stiffnesses() const = 0;
     /// Whether a scenario may ask for framing that gives.
-    [[nodiscard]] virtual bool framing_can_give() const = 0;
+    [[nodiscard]] virtual bool framing_can_flex() const = 0;
     /// Whether tensions count as those of the mount as it bends, beside a rigid one's.
     [[nodiscard]] virtual bool flexible() const = 0;
     /// Measures the numerical error under the push. False: it was too large, the solver has refined itself, and every
@@ -73,7 +79,7 @@ class MountPreview {
     virtual ~MountPreview() = default;
 
     [[nodiscard]] virtual const std::vector<LoadCase>& cases() const = 0;
-    [[nodiscard]] virtual Petals petals(int directions) = 0;
+    [[nodiscard]] virtual PolarEnvelope polar_envelope(int directions) = 0;
     [[nodiscard]] virtual std::size_t worst_case(double direction_rad) = 0;
     [[nodiscard]] virtual PushResult push(std::size_t load_case, double direction_rad) = 0;
 };

@@ -24,7 +24,7 @@ struct PushResult {
 
 /// Envelope of tension at nominal stiffness: what turns with the push in the rose. Where the loads ask for outward
 /// pushes alone, every other direction is 0.
-struct Petals {
+struct PolarEnvelope {
     std::vector<std::vector<double>> rigid_lb;     ///< [anchor][direction], directions at equal steps from 0
     std::vector<std::vector<double>> flexible_lb;  ///< the same; empty where the plate cannot be taken as flexible
     double largest_lb = 0.0;                       ///< of the method the basis asks for
@@ -38,7 +38,7 @@ class MountPreview;
 /// One detail prepared. Not for use from two threads at once; may be moved between them.
 class Preview {
   public:
-    /// Copies what it needs. Throws Overturns or std::runtime_error as `find_demand` would fail.
+    /// Copies what it needs. Throws Overturns or NoDemand as `find_demand` would fail.
     explicit Preview(const catalog::Resolved& resolved);
     ~Preview();
     Preview(Preview&&) noexcept;
@@ -47,10 +47,10 @@ class Preview {
     [[nodiscard]] const std::vector<LoadCase>& cases() const;
     /// Over all load cases, the largest in each of `directions` equal steps. Throws Overturns, and
     /// std::invalid_argument for fewer than 4 steps.
-    [[nodiscard]] Petals petals(int directions);
+    [[nodiscard]] PolarEnvelope polar_envelope(int directions);
     /// The load case under which an anchor pulls most for a push in this direction, by the method the basis asks for.
     [[nodiscard]] std::size_t worst_case(double direction_rad);
-    /// Throws Overturns, or std::runtime_error when a residual exceeds its limit.
+    /// Throws Overturns, or NoDemand when a residual exceeds its limit.
     [[nodiscard]] PushResult push(std::size_t load_case, double direction_rad);
 
   private:

@@ -5,7 +5,6 @@
 #include "drawing/annotation/overlay.h"
 #include "drawing/scene/scene.h"
 
-#include <string>
 #include <vector>
 
 namespace toehold::drawing {
@@ -14,13 +13,14 @@ struct Subject {
     const model::BaseDetail& detail;
     const catalog::Resolved* resolved = nullptr;  ///< of this detail; fasteners are drawn to size where it is there
     const Overlay* overlay = nullptr;
-    units::System system = units::System::us;
+    format::Locale locale = {};
 };
 
 struct PlanOptions {
-    bool dimensions = true;             ///< to edges and between holes
-    bool framing = true;                ///< what lies below, as hidden edges
-    std::vector<std::string> measured;  ///< parts whose distances to the plate's edges are dimensioned (under the hand)
+    bool dimensions = true;  ///< to edges and between holes
+    bool framing = true;     ///< what lies below, as hidden edges
+    std::vector<model::PartId>
+        measured;  ///< parts whose distances to the plate's edges are dimensioned (under the hand)
 };
 /// The plate from above; x to the right, y (outward) up.
 [[nodiscard]] Scene plan(const Subject& subject, const PlanOptions& options);
@@ -32,7 +32,7 @@ struct SectionPlane {
 };
 /// Through the row of anchors nearest to `part`'s, across the blocks where they run across that row; else through the
 /// first anchor.
-[[nodiscard]] SectionPlane section_plane(const model::BaseDetail& detail, const std::string& part);
+[[nodiscard]] SectionPlane section_plane(const model::BaseDetail& detail, const model::PartId& part);
 /// Plate, layers, blocking and joists cut by the plane, with each anchor of its row: shank, thread, tip against the
 /// block's depth, the embedment dimensioned.
 [[nodiscard]] Scene section(const Subject& subject, const SectionPlane& plane);
@@ -41,9 +41,9 @@ struct SectionPlane {
 /// with the lever arm dimensioned.
 [[nodiscard]] Scene elevation(const Subject& subject);
 
-/// Tension of each anchor against the direction of the push, with the push shown as a pointer (part `push`).
+/// Tension of each anchor against the direction of the push, with the push shown as a pointer (the push is a part).
 /// Radius in inches of the scene is the tension over the largest of all, so that the outer circle is 1.
 [[nodiscard]] Scene polar_envelope(const std::vector<PolarCurve>& curves, const Overlay& overlay,
-                                   const std::string& selected_part);
+                                   const model::PartId& selected_part);
 
 }  // namespace toehold::drawing

@@ -66,7 +66,7 @@ std::optional<std::string> filled(const std::string& pattern, const Phrase& phra
 
 }  // namespace
 
-Phrase verbatim(std::string text) { return phrase("{}", std::move(text)); }
+Phrase verbatim(std::string text) { return text.empty() ? Phrase{} : phrase("{}", std::move(text)); }
 
 std::string text(std::string_view word, const Locale& locale) {
     if (locale.catalogue) {

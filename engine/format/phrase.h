@@ -41,10 +41,6 @@ struct Phrase {
     std::vector<Argument> arguments;
     Phrase() = default;
     Phrase(std::string words, std::vector<Argument> values);
-    // TRANSITION: removed when every room makes and shows phrases.
-    template <class Text>
-    requires std::is_convertible_v<Text, std::string> Phrase(Text&& text);  // NOLINT
-    operator std::string() const;                                           // NOLINT
     [[nodiscard]] bool empty() const { return pattern.empty(); }
     friend bool operator==(const Phrase&, const Phrase&);
 };
@@ -105,34 +101,7 @@ template <class... Values>
 [[nodiscard]] std::string text(const Phrase& phrase, const Locale& locale);
 /// The translation of a word that is also data (`given`, `input`, `common practice`), or the word itself.
 [[nodiscard]] std::string text(std::string_view word, const Locale& locale);
-// TRANSITION: so that a text is not taken for a phrase.
-[[nodiscard]] inline std::string text(const std::string& word, const Locale& locale) {
-    return text(std::string_view(word), locale);
-}
-[[nodiscard]] inline std::string text(const char* word, const Locale& locale) {
-    return text(std::string_view(word), locale);
-}
 /// In English and in US customary units: for tests, logs and programs.
 [[nodiscard]] std::string english(const Phrase& phrase);
 
-// TRANSITION
-template <class Text>
-requires std::is_convertible_v<Text, std::string> Phrase::Phrase(Text&& text)
-    : Phrase(verbatim(std::string(std::forward<Text>(text)))) {}
-inline Phrase::operator std::string() const { return english(*this); }
-inline std::string operator+(const Phrase& a, const std::string& b) { return english(a) + b; }
-inline std::string operator+(const std::string& a, const Phrase& b) { return a + english(b); }
-inline Phrase& operator+=(Phrase& a, const std::string& b) { return a = verbatim(english(a) + b); }
-inline bool operator<(const Phrase& a, const Phrase& b) { return english(a) < english(b); }
-
 }  // namespace toehold::format
-
-// TRANSITION
-#include <fmt/format.h>
-template <>
-struct fmt::formatter<toehold::format::Phrase> : fmt::formatter<std::string> {
-    template <class Context>
-    auto format(const toehold::format::Phrase& phrase, Context& context) const {
-        return fmt::formatter<std::string>::format(toehold::format::english(phrase), context);
-    }
-};

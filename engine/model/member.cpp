@@ -77,6 +77,10 @@ const char* name(MemberKind kind) {
     return "rim";
 }
 
+PartId part_of(const JoistSupport& support) {
+    return {support.kind == JoistSupport::Kind::ledger ? PartKind::ledger : PartKind::beam, support.id};
+}
+
 PartId part_of(const Member& member) {
     switch (member.kind) {
         case MemberKind::block:
@@ -88,8 +92,6 @@ PartId part_of(const Member& member) {
     }
     return {PartKind::rim, member.id};
 }
-
-std::string subject(const Member& member) { return std::string(name(member.kind)) + " " + member.id; }
 
 bool meets(const Member& member, double end_in, bool upper_end, const Member& holder) {
     if (holder.along == member.along) return false;

@@ -37,8 +37,7 @@ struct Member {
 [[nodiscard]] double ply_width_in(const Member& member);
 /// As results and links name it.
 [[nodiscard]] PartId part_of(const Member& member);
-/// `block B1`, `joist J2`, `rim R1`.
-[[nodiscard]] std::string subject(const Member& member);
+[[nodiscard]] PartId part_of(const JoistSupport& support);
 /// `block`, `joist`, `rim`.
 [[nodiscard]] const char* name(MemberKind kind);
 

@@ -1,6 +1,19 @@
 #pragma once
 // How a post is fastened to the deck. A mount is a value of one of the kinds below; the rest of the program knows what
 // it brings (anchors with a place and an axis in space, forces on members, stiffness against rotation), not its kind.
+//
+// A second kind of mount brings:
+//   - here: its struct, an alternative of `Mount`, a `MountKind`, its row in mount.cpp's tables; its parts in part.cpp;
+//     its rules in a file beside validate_plate.cpp;
+//   - xml/detail: its element, a file beside plate_on_deck.cpp; the same in data/schema/base.xsd;
+//   - catalog: its anchors' places, in resolve_anchors.cpp and fastened.cpp;
+//   - demand: a folder beside plate_on_deck, and a row in demand/mount.cpp;
+//   - checks: a folder beside checks/plate, each check registered with its MountKind;
+//   - drawing: its plan, section and elevation, beside those of the plate;
+//   - paper/shop and paper/site: its shop drawing and its instructions;
+//   - gui/editing: fields, handles and drags of what can be changed.
+// It touches nothing in review, export, wording, paper/layout, cli and gui/solving: tests/structure/mount_rooms.sh
+// refuses the name of a mount there.
 #include "model/anchor.h"
 #include "model/layers.h"
 #include "model/part.h"

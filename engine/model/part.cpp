@@ -1,6 +1,7 @@
 #include "model/part.h"
 
 #include "model/base_detail.h"
+#include "model/member.h"
 
 #include <algorithm>
 #include <array>
@@ -14,7 +15,7 @@ struct KindWords {
     std::string_view one, several;
 };
 
-constexpr std::array<KindWords, 21> kind_words = {{
+constexpr std::array<KindWords, 22> kind_words = {{
     {PartKind::base, "base", "base"},
     {PartKind::push, "push", "push"},
     {PartKind::guard, "guard", "guard"},
@@ -22,6 +23,7 @@ constexpr std::array<KindWords, 21> kind_words = {{
     {PartKind::shoe, "shoe", "shoe"},
     {PartKind::weld, "weld", "weld"},
     {PartKind::plate, "plate", "plate"},
+    {PartKind::corner, "corner", "corners"},
     {PartKind::hole, "hole", "holes"},
     {PartKind::anchor, "anchor", "anchors"},
     {PartKind::fastener, "fastener", "fasteners"},
@@ -46,7 +48,7 @@ const KindWords* words_of(PartKind kind) {
 
 std::string plain_key(PartKind kind, const std::string& id) {
     const KindWords* const words = words_of(kind);
-    if (words == nullptr) return id;
+    if (words == nullptr || (kind == PartKind::plug_in && !id.empty())) return id;  // its own words
     return id.empty() ? std::string(words->several) : std::string(words->one) + " " + id;
 }
 
@@ -69,7 +71,7 @@ std::string piece_key(PartKind kind, PartPiece piece, const std::string& name) {
         case PartPiece::past_anchor:
             return name + " beyond its anchors";
         case PartPiece::not_described:
-            return std::string(kind_word(kind)) + " not described";
+            return kind == PartKind::none ? "nothing described" : std::string(kind_word(kind)) + " not described";
         case PartPiece::supports:
             break;
     }
@@ -81,8 +83,9 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
     const bool one = !id.empty();
     switch (kind) {
         case PartKind::none:
+            return {};
         case PartKind::plug_in:
-            return format::verbatim(id);
+            return one ? format::verbatim(id) : phrase("plug-in");
         case PartKind::base:
             return phrase("base");
         case PartKind::push:
@@ -97,6 +100,8 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
             return phrase("weld");
         case PartKind::plate:
             return phrase("plate");
+        case PartKind::corner:
+            return one ? phrase("corner {}", id) : phrase("corners");
         case PartKind::hole:
             return one ? phrase("hole {}", id) : phrase("holes");
         case PartKind::anchor:
@@ -148,7 +153,8 @@ format::Phrase piece_name(const PartId& part) {
         case PartPiece::past_anchor:
             return phrase("{} beyond its anchors", std::move(name));
         case PartPiece::not_described:
-            return phrase("{}, not specified", std::move(name));
+            return part.kind == PartKind::none ? phrase("nothing specified")
+                                               : phrase("{}, not specified", std::move(name));
         case PartPiece::supports:
             break;
     }
@@ -166,6 +172,8 @@ void append(std::vector<PartId>& all, PartKind kind, const Range& range) {
 
 PartId anchor_part(std::string id) { return {PartKind::anchor, std::move(id)}; }
 PartId hole_part(std::string id) { return {PartKind::hole, std::move(id)}; }
+PartId corner_part(std::size_t index) { return {PartKind::corner, std::to_string(index + 1)}; }
+PartId shim_part(std::size_t index) { return {PartKind::shim, std::to_string(index + 1)}; }
 
 PartId held_at(PartId part, const PartId& holder) {
     part.at_kind = holder.kind;
@@ -190,6 +198,8 @@ std::string key(const PartId& part) {
     return text;
 }
 
+std::string symbol(const PartId& part) { return part.id.empty() ? std::string(kind_word(part.kind)) : part.id; }
+
 format::Phrase part_name(const PartId& part) {
     format::Phrase name = piece_name(part);
     if (part.at_kind == PartKind::none) return name;
@@ -203,13 +213,11 @@ std::vector<PartId> parts(const BaseDetail& detail) {
     all.push_back({PartKind::plate});
     append(all, PartKind::anchor, mount.plate.holes);
     if (mount.layers.decking) all.push_back({PartKind::decking});
-    for (std::size_t i = 1; i <= mount.layers.shims.size(); ++i) all.push_back({PartKind::shim, std::to_string(i)});
+    for (std::size_t i = 0; i < mount.layers.shims.size(); ++i) all.push_back(shim_part(i));
     append(all, PartKind::block, detail.framing.blocks);
     if (detail.framing.joists) append(all, PartKind::joist, detail.framing.joists->members);
     append(all, PartKind::rim, detail.framing.rims);
-    for (const JoistSupport& support : detail.framing.supports) {
-        all.push_back({support.kind == JoistSupport::Kind::ledger ? PartKind::ledger : PartKind::beam, support.id});
-    }
+    for (const JoistSupport& support : detail.framing.supports) all.push_back(part_of(support));
     return all;
 }
 

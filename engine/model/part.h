@@ -5,6 +5,7 @@
 #include "format/phrase.h"
 
 #include <compare>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,6 +25,7 @@ enum class PartKind {
     shoe,
     weld,
     plate,
+    corner,    ///< of the plate's outline, by its number, from 1
     hole,      ///< of the plate, by its id; the anchor in it is a part of its own
     anchor,    ///< by its hole's id
     fastener,  ///< what a group of anchors is made of, by the name the user gave it; all anchors without an id
@@ -51,7 +53,7 @@ enum class PartPiece {
     at_anchors,     ///< of the plate: where anchors bend it
     at_toe,         ///< of the plate: where bearing bends it
     past_anchor,    ///< of the plate: beyond its anchors
-    not_described,  ///< one of the kind that the file should name and does not
+    not_described,  ///< one of the kind that the file should name and does not; of kind none: nothing at all
 };
 
 struct PartId {
@@ -69,6 +71,9 @@ struct PartId {
 // The usual ones.
 [[nodiscard]] PartId anchor_part(std::string id);
 [[nodiscard]] PartId hole_part(std::string id);
+/// By their place in the detail's list, from 0.
+[[nodiscard]] PartId corner_part(std::size_t index);
+[[nodiscard]] PartId shim_part(std::size_t index);
 /// The part held at another: `block B1 at joist J2`.
 [[nodiscard]] PartId held_at(PartId part, const PartId& holder);
 /// The part without its piece and without what holds it: what a drawing marks and a person selects.
@@ -81,6 +86,8 @@ struct PartId {
 /// A stable text for files, JSON and tests: `anchor A`, `block B1 at joist J2`, `block B1, upper end`. English, never
 /// translated, never taken apart again: `find_part` looks it up.
 [[nodiscard]] std::string key(const PartId& part);
+/// As short as a symbol: the id, or the word of its kind where it has none.
+[[nodiscard]] std::string symbol(const PartId& part);
 /// Its name for people.
 [[nodiscard]] format::Phrase part_name(const PartId& part);
 

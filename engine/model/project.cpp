@@ -27,16 +27,19 @@ bool has_post(const Project& project, const std::string& id) {
                        [&id](const PlacedPost& post) { return post.id == id; });
 }
 
-/// Each id once, and none empty.
-template <class Items>
-void check_ids(ProblemList& problems, const std::string& element, const Items& items) {
-    std::set<std::string> seen;
-    for (const auto& item : items) {
-        problems.at(element + "[" + item.id + "]");
-        if (item.id.empty()) problems.add(phrase("the id is empty"), phrase("a name"));
-        if (!seen.insert(item.id).second)
-            problems.add(phrase("the id is used twice"), phrase("an id of its own"), verbatim(item.id));
-    }
+/// An id for the first time, and not an empty one.
+void check_id(ProblemList& problems, const std::string& element, const std::string& id, std::set<std::string>& seen) {
+    problems.at(element + "[" + id + "]");
+    if (id.empty()) problems.add(phrase("the id is empty"), phrase("a name"));
+    if (!seen.insert(id).second) problems.add(phrase("the id is used twice"), phrase("an id of its own"), verbatim(id));
+}
+
+void check_ids(ProblemList& problems, const Project& project) {
+    std::set<std::string> mounts, posts, lines;
+    for (const NamedMount& mount : project.mounts)
+        check_id(problems, "mounts/" + std::string(word(kind(mount.mount))), mount.id, mounts);
+    for (const PlacedPost& post : project.posts) check_id(problems, "posts/post-at", post.id, posts);
+    for (const GuardLine& line : project.guard_lines) check_id(problems, "guard-lines/guard-line", line.id, lines);
 }
 
 void check_posts(ProblemList& problems, const Project& project) {
@@ -46,7 +49,7 @@ void check_posts(ProblemList& problems, const Project& project) {
                                  verbatim(std::to_string(project.posts.size())));
     }
     for (const PlacedPost& post : project.posts) {
-        problems.at("posts/post[" + post.id + "]");
+        problems.at("posts/post-at[" + post.id + "]");
         if (find_mount(project, post.mount) == nullptr) {
             problems.add(phrase("no mount has this id"), phrase("the id of a mount of this project"),
                          verbatim(post.mount));
@@ -58,7 +61,7 @@ void check_posts(ProblemList& problems, const Project& project) {
     for (std::size_t i = 0; i < project.posts.size(); ++i) {
         for (std::size_t j = i + 1; j < project.posts.size(); ++j) {
             if (project.posts[i].at != project.posts[j].at) continue;
-            problems.at("posts/post[" + project.posts[j].id + "]")
+            problems.at("posts/post-at[" + project.posts[j].id + "]")
                 .add(phrase("the post stands where post {} stands", project.posts[i].id), phrase("a place of its own"));
         }
     }
@@ -79,7 +82,6 @@ void check_lines(ProblemList& problems, const Project& project) {
 /// A fault of what posts share is said once, not once a post.
 void check_details(Problems& all, const Project& project) {
     for (const PlacedPost& post : project.posts) {
-        if (find_mount(project, post.mount) == nullptr) continue;
         for (Problem& problem : validate(detail_of(project, post))) {
             if (std::find(all.begin(), all.end(), problem) == all.end()) all.push_back(std::move(problem));
         }
@@ -152,13 +154,12 @@ BaseDetail detail_of(const Project& project, const PlacedPost& post) {
 
 Problems validate(const Project& project) {
     ProblemList problems;
-    check_ids(problems, "mounts/mount", project.mounts);
-    check_ids(problems, "posts/post", project.posts);
-    check_ids(problems, "guard-lines/guard-line", project.guard_lines);
+    check_ids(problems, project);
     check_posts(problems, project);
     check_lines(problems, project);
     Problems all = problems.take();
-    if (project.posts.size() <= most_posts) check_details(all, project);
+    // A post without a place or a mount of its own has no detail to look into.
+    if (all.empty()) check_details(all, project);
     return all;
 }
 

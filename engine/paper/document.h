@@ -2,6 +2,7 @@
 // A text of several pages as plain values, and its layout into a book: headings with bookmarks and a table of contents,
 // paragraphs, tables that break between rows and repeat their heads, figures, page heads and feet with page numbers.
 #include "checks/result.h"
+#include "format/phrase.h"
 #include "paper/sheet.h"
 
 #include <limits>
@@ -98,6 +99,7 @@ using Block = std::variant<Heading, Paragraph, Table, Facts, Verdict, Figure, Sp
 struct Document {
     Properties properties;
     PaperSize paper = PaperSize::letter;
+    format::Locale locale = {};         ///< of the words that the layout adds: page numbers, scales
     std::string head_left, head_right;  ///< on every page but the first
     std::string foot;                   ///< on every page, beside the page number
     std::vector<Block> blocks;

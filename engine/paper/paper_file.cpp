@@ -20,7 +20,7 @@ std::string sheet_file(const Sheet& sheet, std::string_view ending, const std::s
 
 drawing::Scene drawn(Kind kind, const drawing::Subject& subject) {
     if (kind == Kind::plan) return drawing::plan(subject, {});
-    if (kind == Kind::section) return drawing::section(subject, drawing::section_plane(subject.detail, ""));
+    if (kind == Kind::section) return drawing::section(subject, drawing::section_plane(subject.detail, {}));
     return drawing::elevation(subject);
 }
 
@@ -29,7 +29,7 @@ Sheet single_drawing(Kind kind, const review::Review& review, const Issue& issue
     constexpr double margin_mm = 10.0;
     Sheet sheet;
     sheet.size = size_of(issue.paper, Turn::lying);
-    const drawing::Subject subject{review.resolved.detail, &review.resolved, nullptr, issue.system};
+    const drawing::Subject subject{review.resolved.detail, &review.resolved, nullptr, issue.locale.system};
     sheet.placed.push_back(placed_to_scale(
         drawn(kind, subject),
         {margin_mm, margin_mm, sheet.size.width_mm - 2.0 * margin_mm, sheet.size.height_mm - 2.0 * margin_mm}));
@@ -66,11 +66,12 @@ std::string paper_file(Kind kind, std::string_view ending, const review::Review&
         case Kind::letter:
             return pdf(lay_out(comment_letter(review, issue)));
         case Kind::shop_drawing:
-            if (ending == "dxf") return cutting_file(on_deck(review.resolved.detail).plate, issue.system);
+            if (ending == "dxf") return cutting_file(on_deck(review.resolved.detail).plate, issue.locale);
             return sheet_file(shop_drawing(review.resolved, review.input_sha256, issue), ending,
-                              name + ": shop drawing", issue);
+                              format::text(format::phrase("{}: shop drawing", name), issue.locale), issue);
         case Kind::site_sheet:
-            return sheet_file(site_sheet(review, issue), ending, name + ": site sheet", issue);
+            return sheet_file(site_sheet(review, issue), ending,
+                              format::text(format::phrase("{}: site sheet", name), issue.locale), issue);
         case Kind::plan:
         case Kind::section:
         case Kind::elevation:

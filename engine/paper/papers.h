@@ -1,11 +1,11 @@
 #pragma once
 // The papers the work leaves the program as. Each is a pure function of what was reviewed; none solves anything, reads
 // a clock or writes a file.
+#include "format/phrase.h"
 #include "model/plate.h"
 #include "paper/document.h"
 #include "review/comparison.h"
 #include "review/review.h"
-#include "units/quantity.h"
 
 #include <string>
 
@@ -13,11 +13,11 @@ namespace toehold::paper {
 
 /// What stands on every paper beside the detail.
 struct Issue {
-    std::string project;  ///< empty: the detail's own, else left out
-    std::string date;     ///< ISO 8601 day; empty: no date is written
-    std::string file;     ///< name of the file the detail was read from, without its folder
-    std::string program;  ///< `Toehold 0.5.0`
-    units::System system = units::System::us;
+    std::string project;         ///< empty: the detail's own, else left out
+    std::string date;            ///< ISO 8601 day; empty: no date is written
+    std::string file;            ///< name of the file the detail was read from, without its folder
+    std::string program;         ///< `Toehold 0.6.0`
+    format::Locale locale = {};  ///< units and language of whoever reads it
     PaperSize paper = PaperSize::letter;
 };
 
@@ -31,7 +31,7 @@ struct Issue {
 
 /// The plate for a laser or plasma table, DXF R12: outline and holes closed, at net size, on layers of their own. In
 /// inches or mm, which the file says. Round corners and slot ends are true arcs.
-[[nodiscard]] std::string cutting_file(const model::Plate& plate, units::System system);
+[[nodiscard]] std::string cutting_file(const model::Plate& plate, const format::Locale& locale);
 
 /// One page for whoever builds what is under the boards, legible at arm's length.
 [[nodiscard]] Sheet site_sheet(const review::Review& review, const Issue& issue);

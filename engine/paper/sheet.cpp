@@ -40,12 +40,12 @@ Placed placed_on_paper(drawing::Scene scene, drawing::Point origin_mm, double le
     return {std::move(scene), {}, origin_mm, 1.0, lettering};
 }
 
-std::string scale_words(double scale) {
+format::Phrase scale_words(double scale) {
     constexpr double same = 1e-6;
-    if (std::abs(drawing::customary_scale(scale) / scale - 1.0) > same) return "not to scale";
-    if (std::abs(scale - 1.0) < same) return "full size";
-    if (scale > 1.0) return std::to_string(std::lround(scale)) + ":1";
-    return "1:" + std::to_string(std::lround(1.0 / scale));
+    if (std::abs(drawing::customary_scale(scale) / scale - 1.0) > same) return format::phrase("not to scale");
+    if (std::abs(scale - 1.0) < same) return format::phrase("full size");
+    if (scale > 1.0) return format::phrase("{}:1", std::lround(scale));
+    return format::phrase("1:{}", std::lround(1.0 / scale));
 }
 
 }  // namespace toehold::paper

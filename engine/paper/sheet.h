@@ -2,6 +2,7 @@
 // A sheet of paper with scenes on it, and a book of sheets: what every paper of the program is before it becomes PDF,
 // SVG or PNG. Measures on the sheet are mm from its top left corner, y down.
 #include "drawing/scene/view.h"
+#include "format/phrase.h"
 
 #include <string>
 #include <vector>
@@ -57,7 +58,7 @@ struct Bookmark {
 /// What a reader's program shows about the file.
 struct Properties {
     std::string title, subject;
-    std::string program;  ///< `Toehold 0.5.0`
+    std::string program;  ///< `Toehold 0.6.0`
     std::string date;     ///< ISO 8601 (`2026-11-25`); empty: the file says 1970-01-01, never the clock's
 };
 
@@ -74,7 +75,7 @@ struct Book {
 /// A scene that is all paper: its origin stands at this point of the sheet; its mm are `lettering` mm of the sheet.
 [[nodiscard]] Placed placed_on_paper(drawing::Scene scene, drawing::Point origin_mm, double lettering = 1.0);
 /// `1:4`, `2:1`, `full size`; `not to scale` for one that is none of the customary.
-[[nodiscard]] std::string scale_words(double scale);
+[[nodiscard]] format::Phrase scale_words(double scale);
 
 // Bytes of a file. The same book or sheet gives the same bytes on the same machine. Throw std::runtime_error when the
 // drawing library reports an error.

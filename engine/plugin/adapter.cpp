@@ -65,7 +65,7 @@ struct DetailView {
         for (std::size_t index = 0; index < resolved.anchors.size(); ++index)
             anchors.push_back(seen(resolved.anchors[index], input.demand.anchors.at(index), Anchor{}));
         for (const demand::LoadCase& load : input.demand.cases) {
-            names.push_back(load.name);
+            names.push_back(format::english(load.name));
             pushes.push_back({nullptr, load.push_lb, load.down_lb, load.height_in});
         }
         for (std::size_t index = 0; index < names.size(); ++index) pushes[index].name = names[index].c_str();
@@ -130,15 +130,15 @@ template <class Result>
 checks::CheckResult copied(const Result& from, const std::vector<model::PartId>& parts) {
     checks::CheckResult result;
     result.part = part_of(from, parts);
-    result.subject = copied_text(from.subject);
     result.clause = copied_text(from.clause);
     result.demand = from.demand;
     result.unit = copied_text(from.unit);
-    result.note = copied_text(from.note);
+    result.note = format::verbatim(copied_text(from.note));
     for (std::size_t index = 0; index < from.step_count; ++index) {
         const auto& step = from.steps[index];
-        result.steps.push_back({copied_text(step.symbol), copied_text(step.meaning), copied_text(step.formula),
-                                step.value, copied_text(step.unit), copied_text(step.clause)});
+        result.steps.push_back({copied_text(step.symbol), format::verbatim(copied_text(step.meaning)),
+                                copied_text(step.formula), step.value, copied_text(step.unit),
+                                copied_text(step.clause)});
     }
     if (from.missing_evidence != 0) {
         result.status = checks::Status::missing_evidence;
@@ -166,10 +166,9 @@ std::int32_t take(void* host, const Result* result) noexcept {
     return refused;
 }
 
-std::vector<checks::CheckResult> without_evidence(std::string why) {
+std::vector<checks::CheckResult> without_evidence(format::Phrase why) {
     checks::CheckResult result;
     result.part = {model::PartKind::plug_in, {}};
-    result.subject = "plug-in";
     result.status = checks::Status::missing_evidence;
     result.note = std::move(why);
     return {result};
@@ -183,17 +182,20 @@ std::vector<checks::CheckResult> run(Run function, const checks::CheckInput& inp
     try {
         outcome = function(&view.detail, take<Result>, &collector);
     } catch (...) {
-        return without_evidence("The plug-in's check ended in an exception.");
+        return without_evidence(format::phrase("The plug-in's check ended in an exception."));
     }
     if (collector.refused_any)
-        return without_evidence("The plug-in's check gave a result with a number or a text that cannot be used.");
-    if (outcome != 0) return without_evidence(fmt::format("The plug-in's check could not be done (code {}).", outcome));
+        return without_evidence(
+            format::phrase("The plug-in's check gave a result with a number or a text that cannot be used."));
+    if (outcome != 0)
+        return without_evidence(format::phrase("The plug-in's check could not be done (code {}).", outcome));
     return std::move(collector.results);
 }
 
 template <class View, class Result, class Check>
 checks::Check adapted(const Check& check) {
-    return {copied_text(check.id), copied_text(check.title), copied_text(check.clause), copied_text(check.covers),
+    return {copied_text(check.id), format::verbatim(copied_text(check.title)), copied_text(check.clause),
+            format::verbatim(copied_text(check.covers)),
             [function = check.run](const checks::CheckInput& input) { return run<View, Result>(function, input); }};
 }
 

@@ -4,7 +4,6 @@
 #include "plugin/shared_library_file.h"
 
 #include <dlfcn.h>
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cstdint>
@@ -16,6 +15,8 @@ namespace toehold::plugin {
 namespace {
 
 namespace fs = std::filesystem;
+using format::Phrase;
+using format::phrase;
 
 constexpr std::size_t most_checks = 1000;
 
@@ -29,9 +30,11 @@ std::string last_error() {
     return text ? text : "no reason given";
 }
 
-std::string size_problem(bool same) { return same ? "" : "was built with other structures than its version's"; }
+Phrase size_problem(bool same) {
+    return same ? Phrase() : phrase("was built with other structures than its version's");
+}
 
-std::string size_problem(const toehold_plugin& table) {
+Phrase size_problem(const toehold_plugin& table) {
     const toehold_plugin ours = {TOEHOLD_PLUGIN_HEADER, nullptr, nullptr, 0};
     return size_problem(table.plugin_size == ours.plugin_size && table.check_size == ours.check_size &&
                         table.detail_size == ours.detail_size && table.anchor_size == ours.anchor_size &&
@@ -39,7 +42,7 @@ std::string size_problem(const toehold_plugin& table) {
                         table.result_size == ours.result_size && table.step_size == ours.step_size);
 }
 
-std::string size_problem(const abi_1::Plugin& table) {
+Phrase size_problem(const abi_1::Plugin& table) {
     return size_problem(table.plugin_size == sizeof(abi_1::Plugin) && table.check_size == sizeof(abi_1::Check) &&
                         table.detail_size == sizeof(abi_1::Detail) && table.anchor_size == sizeof(abi_1::Anchor) &&
                         table.push_size == sizeof(abi_1::Push) && table.result_size == sizeof(abi_1::Result) &&
@@ -58,22 +61,23 @@ bool is_registered(const std::string& id) {
 }
 
 template <class Check>
-std::string check_problem(const Check& check, std::set<std::string>& seen) {
+Phrase check_problem(const Check& check, std::set<std::string>& seen) {
     const std::string id = copied_text(check.id);
-    if (!is_id(id)) return "has a check without a proper id (lower case letters, digits and hyphens)";
-    if (!check.title || !check.clause || !check.covers || !check.run) return "leaves parts of its check " + id + " out";
-    if (is_registered(id) || !seen.insert(id).second) return "brings a check " + id + ", which is there already";
+    if (!is_id(id)) return phrase("has a check without a proper id (lower case letters, digits and hyphens)");
+    if (!check.title || !check.clause || !check.covers || !check.run)
+        return phrase("leaves parts of its check {} out", id);
+    if (is_registered(id) || !seen.insert(id).second) return phrase("brings a check {}, which is there already", id);
     return {};
 }
 
 template <class Table>
-std::string table_problem(const Table& table) {
-    if (std::string problem = size_problem(table); !problem.empty()) return problem;
-    if (!table.name || !table.checks || table.check_count == 0) return "brings no checks";
-    if (table.check_count > most_checks) return fmt::format("brings more than {} checks", most_checks);
+Phrase table_problem(const Table& table) {
+    if (Phrase problem = size_problem(table); !problem.empty()) return problem;
+    if (!table.name || !table.checks || table.check_count == 0) return phrase("brings no checks");
+    if (table.check_count > most_checks) return phrase("brings more than {} checks", most_checks);
     std::set<std::string> seen;
     for (std::size_t index = 0; index < table.check_count; ++index) {
-        if (std::string problem = check_problem(table.checks[index], seen); !problem.empty()) return problem;
+        if (Phrase problem = check_problem(table.checks[index], seen); !problem.empty()) return problem;
     }
     return {};
 }
@@ -89,14 +93,14 @@ LoadedPlugin add_checks(const Table& table) {
     return loaded;
 }
 
-LoadOutcome refuse(const fs::path& file, const std::string& problem) {
-    return {std::nullopt, "plug-in " + file.string() + " " + problem};
+LoadOutcome refuse(const fs::path& file, const Phrase& problem) {
+    return {std::nullopt, phrase("plug-in {}: {}", file.string(), problem)};
 }
 
 /// All of the table's checks registered, or the reason why none is.
 template <class Table>
 LoadOutcome take_table(const fs::path& file, const Table& table) {
-    if (const std::string problem = table_problem(table); !problem.empty()) return refuse(file, problem);
+    if (const Phrase problem = table_problem(table); !problem.empty()) return refuse(file, problem);
     return {add_checks(table), {}};
 }
 
@@ -106,31 +110,30 @@ LoadOutcome take_any(const fs::path& file, const void* table) {
     std::memcpy(&version, table, sizeof version);
     if (version == abi_1::version) return take_table(file, *static_cast<const abi_1::Plugin*>(table));
     if (version == TOEHOLD_PLUGIN_ABI) return take_table(file, *static_cast<const toehold_plugin*>(table));
-    return refuse(file,
-                  fmt::format("was built for version {} of the plug-in interface; this program has versions {} to {}",
-                              version, abi_1::version, TOEHOLD_PLUGIN_ABI));
+    return refuse(file, phrase("was built for version {} of the plug-in interface; this program has versions {} to {}",
+                               version, abi_1::version, TOEHOLD_PLUGIN_ABI));
 }
 
 }  // namespace
 
 LoadOutcome load(const fs::path& file) {
-    if (const std::string problem = library_problem(file); !problem.empty()) return refuse(file, problem);
+    if (const Phrase problem = library_problem(file); !problem.empty()) return refuse(file, problem);
     std::error_code error;
     // With a path that has a folder the system looks nowhere else.
     const fs::path whole = fs::absolute(file, error);
-    if (error) return refuse(file, "cannot be found: " + error.message());
+    if (error) return refuse(file, phrase("cannot be found: {}", error.message()));
     Library library(::dlopen(whole.c_str(), RTLD_NOW | RTLD_LOCAL));
-    if (!library) return refuse(file, "cannot be loaded: " + last_error());
+    if (!library) return refuse(file, phrase("cannot be loaded: {}", last_error()));
     void* symbol = ::dlsym(library.get(), TOEHOLD_PLUGIN_ENTRY);
-    if (!symbol) return refuse(file, "does not export " TOEHOLD_PLUGIN_ENTRY);
+    if (!symbol) return refuse(file, phrase("does not export {}", TOEHOLD_PLUGIN_ENTRY));
     const auto entry = reinterpret_cast<toehold_plugin_entry_function>(symbol);
     const toehold_plugin* table = nullptr;
     try {
         table = entry();
     } catch (...) {
-        return refuse(file, "ends in an exception");
+        return refuse(file, phrase("ends in an exception"));
     }
-    if (!table) return refuse(file, "gives no table of checks");
+    if (!table) return refuse(file, phrase("gives no table of checks"));
     LoadOutcome outcome = take_any(file, table);
     // Its functions are registered for good.
     if (outcome.plugin) static_cast<void>(library.release());

@@ -1,5 +1,7 @@
 #pragma once
 // Loading a plug-in: a shared library that adds checks through the C interface of toehold_plugin.h.
+#include "format/phrase.h"
+
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -14,7 +16,7 @@ struct LoadedPlugin {
 
 struct LoadOutcome {
     std::optional<LoadedPlugin> plugin;
-    std::string error;  ///< one sentence that names the file; empty when it was loaded
+    format::Phrase error;  ///< one sentence that names the file; empty when it was loaded
 };
 
 /// Loads the library and registers all its checks, or none. It stays loaded until the program ends.

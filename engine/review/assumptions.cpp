@@ -47,7 +47,6 @@ class Alternatives {
         other.ratio_after = after->ratio;
         other.title = after->title;
         other.part = after->part;
-        other.subject = after->subject;
         return other;
     }
 

@@ -43,22 +43,25 @@ std::optional<Item> take(std::vector<Item>& items, Fits&& fits) {
 }
 
 template <class Item>
-bool same_subject(const Item& one, const Item& other) {
-    return one.id == other.id && one.part == other.part && one.subject == other.subject;
+bool same_part(const Item& one, const Item& other) {
+    return one.id == other.id && one.part == other.part;
 }
 
 CheckDifference difference_of(std::optional<CheckResult> first, std::optional<CheckResult> second) {
     const CheckResult& named = first ? *first : *second;
-    CheckDifference difference{named.id, named.title, named.subject, named.part, {}, {}};
+    CheckDifference difference;
+    difference.id = named.id;
+    difference.title = named.title;
+    difference.part = named.part;
     difference.first = std::move(first);
     difference.second = std::move(second);
     return difference;
 }
 
-/// A check may say several things of one subject, each an aspect of its own; where even that is the same, the worst of
+/// A check may say several things of one part, each an aspect of its own; where even that is the same, the worst of
 /// one side stands beside the worst of the other.
 bool same_result(const CheckResult& one, const CheckResult& other) {
-    return same_subject(one, other) && one.aspect == other.aspect;
+    return same_part(one, other) && one.aspect == other.aspect;
 }
 
 std::vector<CheckDifference> check_differences(const std::vector<CheckResult>& first, std::vector<CheckResult> second) {
@@ -77,7 +80,7 @@ std::vector<CheckDifference> check_differences(const std::vector<CheckResult>& f
 
 std::vector<FindingDifference> finding_differences(std::vector<Finding> first, std::vector<Finding> second) {
     const auto same = [](const Finding& one, const Finding& other) {
-        return same_subject(one, other) && one.severity == other.severity && one.message == other.message;
+        return same_part(one, other) && one.severity == other.severity && one.message == other.message;
     };
     std::vector<Finding> only_first;
     for (Finding& finding : first) {
@@ -87,8 +90,7 @@ std::vector<FindingDifference> finding_differences(std::vector<Finding> first, s
     }
     std::vector<FindingDifference> differences;
     for (Finding& finding : only_first) {
-        std::optional<Finding> partner =
-            take(second, [&](const Finding& other) { return same_subject(finding, other); });
+        std::optional<Finding> partner = take(second, [&](const Finding& other) { return same_part(finding, other); });
         differences.push_back({std::move(finding), std::move(partner)});
     }
     for (Finding& finding : second) differences.push_back({std::nullopt, std::move(finding)});

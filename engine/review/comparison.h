@@ -15,11 +15,10 @@ struct InputDifference {
     std::string second;  ///< the same of the other
 };
 
-/// One result, by check, subject and aspect, in both reviews.
+/// One result, by check, part and aspect, in both reviews.
 struct CheckDifference {
     std::string id;
     format::Phrase title;
-    std::string subject;  ///< TRANSITION: `part` as text
     model::PartId part;
     /// Of each side; absent where that side has no such result. They are the reviews' own values.
     std::optional<checks::CheckResult> first, second;
@@ -29,7 +28,7 @@ struct CheckDifference {
 };
 
 struct FindingDifference {
-    std::optional<checks::Finding> first, second;  ///< at least one; the same id and subject
+    std::optional<checks::Finding> first, second;  ///< at least one; the same id and part
 };
 
 struct Side {

@@ -16,18 +16,25 @@ using model::PartId;
 bool touches(const CheckResult& result, const PartId& part) {
     const PartId one = model::whole(part);
     if (model::whole(result.part) == one) return true;
-    return result.link && (model::whole(result.link->from_part) == one || model::whole(result.link->to_part) == one);
+    return result.link && (model::whole(result.link->from) == one || model::whole(result.link->to) == one);
 }
 
 /// Two results of one part, of neighbors in the load path, or of kinds that are not counted one by one.
 bool meet(const CheckResult& cause, const CheckResult& effect) {
     if (cause.part.id.empty() || effect.part.id.empty()) return true;
     if (touches(cause, effect.part) || touches(effect, cause.part)) return true;
-    return cause.link && effect.link && touches(effect, cause.link->to_part) && !cause.link->to_part.id.empty();
+    return cause.link && effect.link && touches(effect, cause.link->to) && !cause.link->to.id.empty();
 }
 
 CheckFact fact_of(const CheckResult& result) {
-    return {result.id, result.title, result.part, result.subject, result.status, result.ratio, result.note};
+    CheckFact fact;
+    fact.check = result.id;
+    fact.title = result.title;
+    fact.part = result.part;
+    fact.status = result.status;
+    fact.ratio = result.ratio;
+    fact.note = result.note;
+    return fact;
 }
 
 class Causes {

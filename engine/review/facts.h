@@ -25,7 +25,6 @@ struct CheckFact {
     std::string check;  ///< id
     format::Phrase title;
     model::PartId part;
-    std::string subject;  ///< TRANSITION: `part` as text
     checks::Status status = checks::Status::holds;
     double ratio = 0.0;  ///< infinite where there is no load path
     format::Phrase note;

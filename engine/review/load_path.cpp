@@ -23,8 +23,7 @@ bool is_member(const PartId& part) {
 
 /// Whether the link is a member's own strength, which ends where its supports begin.
 bool is_own_strength(const checks::Link& link) {
-    return link.to_part.piece == PartPiece::supports && link.to_part.kind == link.from_part.kind &&
-           link.to_part.id == link.from_part.id;
+    return link.to.piece == PartPiece::supports && link.to.kind == link.from.kind && link.to.id == link.from.id;
 }
 
 bool carries(const checks::CheckResult& result) {
@@ -35,21 +34,23 @@ bool carries(const checks::CheckResult& result) {
 
 /// A rim stands in the joists' ends, so that what joins a joist to it holds the rim as well.
 bool holds(const PathLink& path, const PartId& member) {
-    if (path.link.from_part == member) return !is_own_strength(path.link);
-    return path.link.to_part == member && member.kind == PartKind::rim && path.link.from_part.kind == PartKind::joist;
+    if (path.link.from == member) return !is_own_strength(path.link);
+    return path.link.to == member && member.kind == PartKind::rim && path.link.from.kind == PartKind::joist;
 }
 
 /// What leads into each member that nothing leads on from, the worst first met.
 std::vector<PathLink> dead_ends(const std::vector<PathLink>& path) {
     std::vector<PathLink> found;
     for (const PathLink& into : path) {
-        const PartId& member = is_member(into.link.to_part) ? into.link.to_part : into.link.from_part;
+        const PartId& member = is_member(into.link.to) ? into.link.to : into.link.from;
         if (!is_member(member)) continue;
         const auto held = [&](const PathLink& other) { return holds(other, member); };
-        const auto same = [&](const PathLink& other) { return other.link.from_part == member; };
+        const auto same = [&](const PathLink& other) { return other.link.from == member; };
         if (std::any_of(path.begin(), path.end(), held) || std::any_of(found.begin(), found.end(), same)) continue;
         PathLink end;
-        end.link = {model::key(member), "nothing described", format::phrase("no connection"), member, PartId{}};
+        end.link.from = member;
+        end.link.to = {PartKind::none, {}, PartPiece::not_described};
+        end.link.by = format::phrase("no connection");
         end.check = into.check;
         end.demand = into.demand;
         end.unit = into.unit;
@@ -73,18 +74,16 @@ int depth(const PartId& part) {
 }
 
 bool before(const PathLink& a, const PathLink& b) {
-    const auto place = [](const PathLink& path) {
-        return std::pair(depth(path.link.from_part), depth(path.link.to_part));
-    };
+    const auto place = [](const PathLink& path) { return std::pair(depth(path.link.from), depth(path.link.to)); };
     if (place(a) != place(b)) return place(a) < place(b);
-    if (a.link.from_part != b.link.from_part) return a.link.from_part < b.link.from_part;
-    if (a.link.to_part != b.link.to_part) return a.link.to_part < b.link.to_part;
+    if (a.link.from != b.link.from) return a.link.from < b.link.from;
+    if (a.link.to != b.link.to) return a.link.to < b.link.to;
     return a.check < b.check;
 }
 
 bool alike(const PathLink& a, const PathLink& b, Alike by) {
     const auto kinds = [](const checks::Link& link) {
-        return std::tuple(link.from_part.kind, link.from_part.piece, link.to_part.kind, link.to_part.piece);
+        return std::tuple(link.from.kind, link.from.piece, link.to.kind, link.to.piece);
     };
     return kinds(a.link) == kinds(b.link) && (by == Alike::things || a.link.by == b.link.by);
 }

@@ -16,10 +16,9 @@ checks::Finding overturning(const demand::Outcome& outcome) {
     finding.id = "no-equilibrium";
     finding.severity = checks::Severity::fails;
     finding.part = {model::PartKind::base};
-    finding.subject = model::key(finding.part);
     finding.clause = "statics";
-    finding.message = format::phrase("{}. Add anchors and bearing on every side, or block more of the footprint.",
-                                     format::Phrase(outcome.failure));
+    finding.message =
+        format::phrase("{}. Add anchors and bearing on every side, or block more of the footprint.", outcome.failure);
     return finding;
 }
 
@@ -51,7 +50,7 @@ Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome, cons
         result.no_demand = outcome.failure;
         result.findings.push_back(overturning(outcome));
     } else {
-        throw std::runtime_error(outcome.failure);
+        throw std::runtime_error(format::english(outcome.failure));
     }
     sort_gravest_first(result.findings);
     conclude(result);

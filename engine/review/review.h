@@ -17,7 +17,6 @@ enum class Verdict { adequate, inadequate, incomplete };
 struct Governing {
     std::string check;  ///< id; empty when no check ran
     format::Phrase title;
-    std::string subject;                                 ///< TRANSITION: `part` as text
     double ratio = 0.0;                                  ///< infinite where there is no load path
     std::optional<double> direction_deg = std::nullopt;  ///< of the push
     model::PartId part = {};
@@ -44,7 +43,6 @@ struct OtherChoice {
     std::optional<double> ratio_before, ratio_after;
     format::Phrase title = {};                          ///< of the check with that ratio after
     model::PartId part = {};                            ///< the same
-    std::string subject = {};                           ///< TRANSITION: `part` as text
     std::size_t failing_before = 0, failing_after = 0;  ///< checks that fail
     friend bool operator==(const OtherChoice&, const OtherChoice&) = default;
 };

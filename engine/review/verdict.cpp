@@ -31,6 +31,21 @@ const checks::CheckResult& leading(const std::vector<checks::CheckResult>& sorte
     return first != sorted.end() ? *first : sorted.front();
 }
 
+Governing governing_of(const checks::CheckResult& result) {
+    Governing governing;
+    governing.check = result.id;
+    governing.title = result.title;
+    governing.part = result.part;
+    governing.ratio = result.ratio;
+    governing.direction_deg = result.direction_deg;
+    governing.status = result.status;
+    governing.demand = result.demand;
+    governing.capacity = result.capacity;
+    governing.unit = result.unit;
+    governing.link = result.link;
+    return governing;
+}
+
 }  // namespace
 
 bool is_dimension(const checks::CheckResult& result) { return result.unit == "in"; }
@@ -39,13 +54,13 @@ void sort_worst_first(std::vector<checks::CheckResult>& results) {
     std::stable_sort(results.begin(), results.end(), [](const checks::CheckResult& a, const checks::CheckResult& b) {
         const int rank_a = rank(a.status);
         const int rank_b = rank(b.status);
-        return std::tie(rank_a, b.ratio, a.id, a.subject) < std::tie(rank_b, a.ratio, b.id, b.subject);
+        return std::tie(rank_a, b.ratio, a.id, a.part) < std::tie(rank_b, a.ratio, b.id, b.part);
     });
 }
 
 void sort_gravest_first(std::vector<checks::Finding>& findings) {
     std::stable_sort(findings.begin(), findings.end(), [](const checks::Finding& a, const checks::Finding& b) {
-        return std::tie(a.severity, a.id, a.subject) < std::tie(b.severity, b.id, b.subject);
+        return std::tie(a.severity, a.id, a.part) < std::tie(b.severity, b.id, b.part);
     });
 }
 
@@ -58,8 +73,7 @@ void conclude(Review& review) {
     }
     if (!review.checks.empty()) {
         const checks::CheckResult& worst = leading(review.checks);
-        review.governing = {worst.id,     worst.title,  worst.subject,  worst.ratio, worst.direction_deg, worst.part,
-                            worst.status, worst.demand, worst.capacity, worst.unit,  worst.link};
+        review.governing = governing_of(worst);
         if (fails(worst)) review.facts.shortfall = Shortfall{worst.demand, worst.capacity, worst.unit};
     }
     if (review.demand) {

@@ -142,20 +142,20 @@ std::vector<Phrase> stiffnesses(const review::Review& review) {
     const demand::Demand& demand = *review.demand;
     std::vector<Stiffness> all;
     for (const demand::Support& support : demand.supports) {
-        add(all, format::verbatim(support.id), {support.stiffness_psi_per_in, "psi/in"},
-            Phrase(support.stiffness_source));
+        add(all, model::part_name(support.part), {support.stiffness_psi_per_in, "psi/in"}, support.stiffness_source);
     }
     for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
         const demand::AnchorEnvelope& envelope = demand.anchors[index];
         add(all, model::part_name(model::anchor_part(review.resolved.anchors.at(index).id)),
-            {envelope.stiffness_lb_per_in, "lb/in"}, Phrase(envelope.stiffness_source));
+            {envelope.stiffness_lb_per_in, "lb/in"}, envelope.stiffness_source);
     }
     if (demand.framing) {
-        for (const demand::Hold& hold : demand.framing->holds) {
-            const std::string held = model::subject(model::member(review.resolved.detail.framing, hold.member));
-            add(all, phrase("{} at {}", held, hold.to), {hold.stiffness.vertical_lb_per_in, "lb/in"},
-                hold.stiffness.vertical_is_nominal ? phrase("nominal: no support is described")
-                                                   : Phrase(hold.stiffness.source));
+        for (const demand::MemberSupport& support : demand.framing->supports) {
+            const model::PartId held = model::part_of(model::member(review.resolved.detail.framing, support.member));
+            add(all, phrase("{} at {}", model::part_name(held), model::part_name(support.holder_part)),
+                {support.stiffness.vertical_lb_per_in, "lb/in"},
+                support.stiffness.vertical_is_nominal ? phrase("nominal: no support is described")
+                                                      : support.stiffness.source);
         }
     }
     std::vector<Phrase> sentences;
@@ -172,8 +172,8 @@ std::vector<Phrase> stiffness_range(const demand::Demand& demand) {
     std::vector<Phrase> combinations;
     for (const demand::StiffnessScenario& one : demand.scenarios) {
         const std::string bed = format::number_text(one.bed), anchors = format::number_text(one.anchors);
-        combinations.push_back(one.framing_gives ? phrase("bed x {}, anchors x {}, flexible framing", bed, anchors)
-                                                 : phrase("bed x {}, anchors x {}", bed, anchors));
+        combinations.push_back(one.flexible_framing ? phrase("bed x {}, anchors x {}, flexible framing", bed, anchors)
+                                                    : phrase("bed x {}, anchors x {}", bed, anchors));
     }
     return combinations;
 }
@@ -181,8 +181,8 @@ std::vector<Phrase> stiffness_range(const demand::Demand& demand) {
 std::vector<Phrase> accuracy(const demand::Proof& proof) {
     std::vector<Phrase> sentences{
         phrase("equilibrium of {} solves: relative residual of force {}, of moment {}, of contact {}", proof.solves,
-               format::number_text(proof.force_residual), format::number_text(proof.moment_residual),
-               format::number_text(proof.complementarity_residual))};
+               Quantity{proof.force_residual, ""}, Quantity{proof.moment_residual, ""},
+               Quantity{proof.complementarity_residual, ""})};
     if (!proof.plate) return sentences;
     sentences.push_back(phrase(
         "flexible base of {} unknowns, envelope in a space of {}: the largest tension is within {:.2g}% of a finer "

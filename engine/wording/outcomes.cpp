@@ -56,7 +56,7 @@ Phrase other_choice(const review::Assumption& assumption) {
         return phrase("{}: the largest ratio and the number of failing checks stay the same.", other.choice);
     }
     return phrase("{}: largest demand/capacity {} ({}) instead of {}; failing checks: {} instead of {}.", other.choice,
-                  format::ratio_text(*other.ratio_after), result(other.title, other.part, other.subject),
+                  format::ratio_text(*other.ratio_after), result(other.title, other.part),
                   format::ratio_text(*other.ratio_before), other.failing_after, other.failing_before);
 }
 

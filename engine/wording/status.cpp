@@ -50,12 +50,8 @@ Phrase word(Severity severity) {
     return {};
 }
 
-Phrase part(const model::PartId& part, const std::string& text) {
-    return part.kind == model::PartKind::none ? format::verbatim(text) : model::part_name(part);
-}
-
-Phrase result(const Phrase& title, const model::PartId& part, const std::string& text) {
-    return phrase("{}, {}", title, wording::part(part, text));
+Phrase result(const Phrase& title, const model::PartId& part) {
+    return phrase("{}, {}", title, model::part_name(part));
 }
 
 Phrase ratio(Status status, double ratio) {

@@ -9,10 +9,8 @@ namespace toehold::wording {
 [[nodiscard]] format::Phrase word(checks::Status status);      ///< PASS, FAIL, NO LOAD PATH, NOT SPECIFIED
 [[nodiscard]] format::Phrase word(checks::Severity severity);  ///< FAIL, NOT SPECIFIED, CAUTION
 
-/// What a result, a finding or a link is about. `text` stands in where a part is not given. TRANSITION: `text`
-[[nodiscard]] format::Phrase part(const model::PartId& part, const std::string& text);
 /// `title, part`
-[[nodiscard]] format::Phrase result(const format::Phrase& title, const model::PartId& part, const std::string& text);
+[[nodiscard]] format::Phrase result(const format::Phrase& title, const model::PartId& part);
 /// `demand/capacity 1.25`, `no load path`, `not specified`
 [[nodiscard]] format::Phrase ratio(checks::Status status, double ratio);
 /// `(worst of 4)` after something; nothing for one.

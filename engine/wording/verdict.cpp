@@ -16,7 +16,7 @@ using review::Verdict;
 
 /// `Anchor seating, anchor A: no load path`
 Phrase named(const review::CheckFact& fact) {
-    return phrase("{}: {}", result(fact.title, fact.part, fact.subject), ratio(fact.status, fact.ratio));
+    return phrase("{}: {}", result(fact.title, fact.part), ratio(fact.status, fact.ratio));
 }
 
 Phrase failing_checks(const Facts& facts) {
@@ -38,7 +38,7 @@ Phrase inadequate(const Facts& facts) {
 
 Phrase incomplete(const Facts& facts) {
     if (const auto& lacks = facts.not_specified) {
-        const Phrase what = result(lacks->title, lacks->part, lacks->subject);
+        const Phrase what = result(lacks->title, lacks->part);
         return lacks->note.empty() ? phrase("Not specified: what {} needs.", what)
                                    : phrase("Not specified: {}. {}", what, lacks->note);
     }
@@ -64,16 +64,15 @@ Phrase verdict_reason(const review::Side& side) { return reason(side.verdict, si
 
 Phrase governing(const review::Governing& governing) {
     if (governing.check.empty()) return {};
-    return phrase("{}: {}", result(governing.title, governing.part, governing.subject),
-                  ratio(governing.status, governing.ratio));
+    return phrase("{}: {}", result(governing.title, governing.part), ratio(governing.status, governing.ratio));
 }
 
 std::vector<Phrase> governing_items(const review::Governing& governing) {
     std::vector<Phrase> items;
     if (governing.check.empty()) return items;
     if (governing.link) {
-        items.push_back(phrase("from {} to {} by {}", part(governing.link->from_part, governing.link->from),
-                               part(governing.link->to_part, governing.link->to), governing.link->by));
+        items.push_back(phrase("from {} to {} by {}", model::part_name(governing.link->from),
+                               model::part_name(governing.link->to), governing.link->by));
     }
     if (!governing.unit.empty()) {
         const Quantity demand{governing.demand, governing.unit}, capacity{governing.capacity, governing.unit};

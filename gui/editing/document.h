@@ -34,8 +34,8 @@ struct Saved {
     std::optional<FileStamp> stamp;  ///< absent: not saved, the file that was there still is
     std::string refusal;
 };
-/// The detail as that file will hold it: a plate reference that does not give the plate as drawn, looked for from the
-/// file's folder, is dropped, and the plate written into the detail.
+/// The detail as that file will hold it: a reference that does not give what is drawn, looked for from the file's
+/// folder, is dropped, and what it stood for written into the detail.
 [[nodiscard]] model::BaseDetail as_saved(const std::filesystem::path& file, const model::BaseDetail& detail);
 /// Atomic, of the detail `as_saved`. One that `model::validate` has problems with is saved all the same.
 [[nodiscard]] Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& detail);

@@ -5,6 +5,7 @@
 #include "catalog/catalog.h"
 #include "format/phrase.h"
 #include "model/base_detail.h"
+#include "model/part.h"
 #include "units/quantity.h"
 
 #include <optional>
@@ -22,7 +23,7 @@ struct Choice {
 
 struct Field {
     std::string path;      ///< unique: `post/width`, `plate/hole[A]/x`, `anchors[1]/length`, `framing/block[B1]/depth`
-    std::string part;      ///< as in drawing/parts.h; empty: of the whole detail
+    model::PartId part;    ///< whole; none: of the whole detail
     format::Phrase group;  ///< heading: `Guard`, `Post`, `Plate`, `Hole A`, `Anchors A B C D`, `Block B1`, `Basis` ...
     format::Phrase label;
     format::Phrase help;  ///< what it means and, where it is left open, what is taken instead
@@ -32,7 +33,7 @@ struct Field {
     bool may_be_empty = false;    ///< not stating it is allowed; `help` says what that means
     std::vector<Choice> choices;  ///< of a choice, and suggestions of a text
     /// Further parts it concerns: of a fastener, the other anchors of its group; of the joists' section, every joist.
-    std::vector<std::string> also = {};
+    std::vector<model::PartId> also = {};
 };
 
 [[nodiscard]] std::vector<Field> fields(const model::BaseDetail& detail, const catalog::Catalog& catalog,

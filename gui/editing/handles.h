@@ -3,9 +3,10 @@
 // drawing: plan x, y; section along its plane, z; elevation y, z.
 #include "drawing/drawings.h"
 #include "editing/snap.h"
+#include "model/part.h"
 
+#include <cstddef>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace toehold::editing {
@@ -30,10 +31,18 @@ enum class HandleKind {
     guard_height,       ///< elevation: top of the guard
 };
 
-struct Handle {
-    std::string id;  ///< unique in its drawing: `hole A`, `corner 3`, `block_end B1 to`
+/// Which handle of its drawing.
+struct HandleId {
     HandleKind kind = HandleKind::hole;
-    std::string part;  ///< as in drawing/parts.h
+    model::PartId part;  ///< whole; the plate for all of its outline
+    /// Which of several alike, from 0: corners and sides as the outline has them; of a slot, a block or a block's width
+    /// the lower end first; of the post the face across x first.
+    std::size_t number = 0;
+    friend bool operator==(const HandleId&, const HandleId&) = default;
+};
+
+struct Handle {
+    HandleId id;
     drawing::Point at;
     /// Motion along one axis only: unit vector; absent: free.
     std::optional<drawing::Point> along = std::nullopt;

@@ -3,7 +3,7 @@
 // edge distance of another hole. Each direction catches for itself, on the nearest line within reach.
 #include "drawing/scene/scene.h"
 #include "format/phrase.h"
-#include "model/plate.h"
+#include "model/base_detail.h"
 
 #include <optional>
 #include <string>
@@ -31,6 +31,8 @@ struct Snapped {
 /// `moving`: the hole under the hand, left out of what it may catch on; empty: none.
 [[nodiscard]] Snapped snap(drawing::Point to, const model::Plate& plate, const std::string& moving,
                            const SnapRules& rules);
+/// The same for something new, on the holes and the outline of the detail's mount.
+[[nodiscard]] Snapped snap(drawing::Point to, const model::BaseDetail& detail, const SnapRules& rules);
 /// The nearest multiple of the step; the value itself where the step is 0.
 [[nodiscard]] double to_step(double value_in, double step_in);
 

@@ -10,8 +10,8 @@ namespace {
 
 using drawing::Method;
 
-const std::vector<std::vector<double>>& tensions(const demand::Petals& petals, Method method) {
-    return method == Method::flexible ? petals.flexible_lb : petals.rigid_lb;
+const std::vector<std::vector<double>>& tensions(const demand::PolarEnvelope& polar, Method method) {
+    return method == Method::flexible ? polar.flexible_lb : polar.rigid_lb;
 }
 
 std::optional<double> tension_under_push(const demand::PushResult& push, Method method, std::size_t anchor) {
@@ -34,9 +34,9 @@ double largest_tension(const Answers& answers, std::size_t anchor) {
                                       : drawing::envelope_of(*answers.review, answers.resolved.anchors[anchor].id);
         if (envelope != nullptr) return envelope->tension_lb;
     }
-    const demand::Petals& petals = answers.quick.petals;
-    if (answers.method == Method::hand) return petals.hand_lb[anchor];
-    const std::vector<std::vector<double>>& all = tensions(petals, answers.method);
+    const demand::PolarEnvelope& polar = answers.quick.polar;
+    if (answers.method == Method::hand) return polar.hand_lb[anchor];
+    const std::vector<std::vector<double>>& all = tensions(polar, answers.method);
     if (all.empty() || all[anchor].empty()) return 0.0;
     return *std::max_element(all[anchor].begin(), all[anchor].end());
 }
@@ -61,7 +61,7 @@ std::vector<drawing::AnchorMark> marks(const Answers& answers, const catalog::Re
         if (known != solved.end()) {
             all.push_back(mark_of(answers, static_cast<std::size_t>(known - solved.begin())));
         } else {
-            all.emplace_back().id = anchor.id;
+            all.emplace_back().part = model::anchor_part(anchor.id);
         }
     }
     return all;
@@ -84,12 +84,13 @@ std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, M
     return std::nullopt;
 }
 
-std::vector<drawing::PolarCurve> petals_of(const Answers& answers) {
-    std::vector<drawing::PolarCurve> petals;
-    if (answers.method == Method::hand) return petals;
-    const std::vector<std::vector<double>>& all = tensions(answers.quick.petals, answers.method);
-    for (std::size_t i = 0; i < all.size(); ++i) petals.push_back({answers.resolved.anchors[i].id, all[i]});
-    return petals;
+std::vector<drawing::PolarCurve> polar_curves_of(const Answers& answers) {
+    std::vector<drawing::PolarCurve> curves;
+    if (answers.method == Method::hand) return curves;
+    const std::vector<std::vector<double>>& all = tensions(answers.quick.polar, answers.method);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        curves.push_back({model::anchor_part(answers.resolved.anchors[i].id), all[i]});
+    return curves;
 }
 
 }  // namespace toehold::session

@@ -22,6 +22,6 @@ struct Answers {
 
 [[nodiscard]] drawing::PushShown push_shown(const solving::Quick& quick, bool governing);
 [[nodiscard]] std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, drawing::Method method);
-[[nodiscard]] std::vector<drawing::PolarCurve> petals_of(const Answers& answers);
+[[nodiscard]] std::vector<drawing::PolarCurve> polar_curves_of(const Answers& answers);
 
 }  // namespace toehold::session

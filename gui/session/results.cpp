@@ -29,7 +29,7 @@ std::optional<double> Session::direction_asked_for() const {
     if (display_.direction_rad) return display_.direction_rad;
     const review::Review* review = current_review();
     if (review == nullptr || !quick_) return std::nullopt;
-    return governing_direction(*review, quick_->petals.largest_direction_rad);
+    return governing_direction(*review, quick_->polar.largest_direction_rad);
 }
 
 void Session::request() {
@@ -78,11 +78,11 @@ drawing::Overlay Session::overlay() const {
     overlay.pressure = display_.pressure;
     overlay.bent = display_.bent;
     overlay.marks = display_.marks;
-    overlay.system = display_.system;
+    overlay.locale = locale();
     if (!quick_ || !quick_resolved_) return overlay;
     const Answers answers{*quick_resolved_, *quick_, current_review(), display_.method};
     const bool governing =
-        !display_.direction_rad || same_direction(quick_->push.direction_rad, quick_->petals.largest_direction_rad);
+        !display_.direction_rad || same_direction(quick_->push.direction_rad, quick_->polar.largest_direction_rad);
     overlay.push = push_shown(*quick_, governing);
     overlay.anchors = marks(answers, resolved_ ? *resolved_ : *quick_resolved_);
     overlay.field = field_shown(*quick_, display_.method);
@@ -91,9 +91,9 @@ drawing::Overlay Session::overlay() const {
     return overlay;
 }
 
-std::vector<drawing::PolarCurve> Session::petals() const {
+std::vector<drawing::PolarCurve> Session::polar_curves() const {
     if (!quick_ || !quick_resolved_) return {};
-    return petals_of({*quick_resolved_, *quick_, nullptr, display_.method});
+    return polar_curves_of({*quick_resolved_, *quick_, nullptr, display_.method});
 }
 
 }  // namespace toehold::session

@@ -1,6 +1,5 @@
 #include "session/session.h"
 
-#include "drawing/parts.h"
 #include "model/validate.h"
 #include "session/governing.h"
 
@@ -44,8 +43,8 @@ void Session::detail_has_changed(bool moving) {
     }
     request();
     notify(Change::detail);
-    const std::vector<std::string> there = drawing::parts(detail());
-    if (std::erase_if(selection_, [&there](const std::string& part) { return !drawing::contains(there, part); }) > 0)
+    const std::vector<model::PartId> there = model::parts(detail());
+    if (std::erase_if(selection_, [&there](const model::PartId& part) { return !model::contains(there, part); }) > 0)
         notify(Change::selection);
 }
 
@@ -105,19 +104,19 @@ void Session::replace(model::BaseDetail detail) {
     notify(Change::file);
 }
 
-const std::vector<std::string>& Session::selection() const { return selection_; }
+const std::vector<model::PartId>& Session::selection() const { return selection_; }
 
-void Session::select(std::vector<std::string> parts) {
-    std::vector<std::string> once;
-    for (std::string& part : parts) {
-        if (!drawing::contains(once, part)) once.push_back(std::move(part));
+void Session::select(std::vector<model::PartId> parts) {
+    std::vector<model::PartId> once;
+    for (model::PartId& part : parts) {
+        if (!model::contains(once, part)) once.push_back(std::move(part));
     }
     if (once == selection_) return;
     selection_ = std::move(once);
     notify(Change::selection);
 }
 
-void Session::toggle(const std::string& part) {
+void Session::toggle(const model::PartId& part) {
     if (std::erase(selection_, part) == 0) selection_.push_back(part);
     notify(Change::selection);
 }
@@ -144,7 +143,7 @@ void Session::apply_remedy(const review::Remedy& remedy) {
         return;
     }
     constexpr std::size_t longest = 40;
-    change(format::phrase("Apply remedy: {}", shortened(remedy.text, longest)), remedy.detail);
+    change(format::phrase("Apply remedy: {}", shortened(format::text(remedy.text, locale()), longest)), remedy.detail);
 }
 
 const format::Phrase& Session::message() const { return message_; }

@@ -62,10 +62,10 @@ class Session {
     /// Another detail in this one's place, without a past: after opening or reverting.
     void replace(model::BaseDetail detail);
 
-    // --- selection, by parts of drawing/parts.h ---
-    [[nodiscard]] const std::vector<std::string>& selection() const;  ///< in the order selected
-    void select(std::vector<std::string> parts);
-    void toggle(const std::string& part);
+    // --- selection: whole parts, as `model::parts` lists them ---
+    [[nodiscard]] const std::vector<model::PartId>& selection() const;  ///< in the order selected
+    void select(std::vector<model::PartId> parts);
+    void toggle(const model::PartId& part);
 
     // --- what is shown ---
     [[nodiscard]] const Display& display() const;
@@ -86,7 +86,7 @@ class Session {
     /// For the drawings, from all of this. Ratios and capacities are there only while the review is of the detail as
     /// it stands. Forces a few frames behind a moving hand are not marked stale; behind a resting one they are.
     [[nodiscard]] drawing::Overlay overlay() const;
-    [[nodiscard]] std::vector<drawing::PolarCurve> petals() const;  ///< by the method shown; none by hand
+    [[nodiscard]] std::vector<drawing::PolarCurve> polar_curves() const;  ///< by the method shown; none by hand
     void receive(const solving::Result& result);
     /// Makes a remedy's detail the detail, as one step. A remedy of an earlier state would take back what came after
     /// it: then nothing is done, and `message` says so.
@@ -117,7 +117,7 @@ class Session {
     std::uint64_t revision_ = 0;
     std::uint64_t first_revision_ = 1;  ///< answers before it are of a detail that was replaced
     bool moving_ = false;
-    std::vector<std::string> selection_;
+    std::vector<model::PartId> selection_;
     Display display_;
     std::shared_ptr<const catalog::Resolved> resolved_;
     model::Problems problems_;

@@ -11,13 +11,13 @@
 namespace toehold::solving {
 namespace {
 
-constexpr int petal_directions = 72;
+constexpr int polar_directions = 72;
 
 Quick quick_of(const catalog::Resolved& resolved, std::optional<double> direction_rad) {
     demand::Preview preview(resolved);
     Quick quick;
-    quick.petals = preview.petals(petal_directions);
-    const double direction = direction_rad.value_or(quick.petals.largest_direction_rad);
+    quick.polar = preview.polar_envelope(polar_directions);
+    const double direction = direction_rad.value_or(quick.polar.largest_direction_rad);
     quick.push = preview.push(preview.worst_case(direction), direction);
     quick.cases = preview.cases();
     return quick;

@@ -29,7 +29,7 @@ enum class Stage {
 
 /// The quick answer.
 struct Quick {
-    demand::Petals petals;
+    demand::PolarEnvelope polar;
     demand::PushResult push;
     std::vector<demand::LoadCase> cases;
 };

@@ -69,7 +69,7 @@ class Sheet {
         paint(drawing::plan(subject, {}), {0, 0, 700, 500});
         paint(drawing::section(subject, plane), {0, 500, 700, 300});
         paint(drawing::elevation(subject), {700, 0, 500, 500});
-        paint(drawing::polar_envelope(session.petals(), overlay, ""), {700, 500, 500, 300});
+        paint(drawing::polar_envelope(session.polar_curves(), overlay, ""), {700, 500, 500, 300});
         cairo_surface_flush(surface_);
     }
 

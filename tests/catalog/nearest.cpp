@@ -1,13 +1,13 @@
 // Ids that come nearest to one that is not known.
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 
 #include "support/shipped.h"
 
 #include <catch2/catch.hpp>
 
 using namespace toehold;
+using catalog::closest_ids;
 using catalog::edit_distance;
-using catalog::nearest_ids;
 using Ids = std::vector<std::string>;
 
 TEST_CASE("The edit distance counts letters put in, taken out and changed", "[catalog][unit]") {
@@ -38,16 +38,16 @@ TEST_CASE("An id as long as a file is compared by its beginning", "[catalog][bad
 
 TEST_CASE("The nearest ids come first, equally near ones by the alphabet, each once", "[catalog][unit]") {
     const Ids known{"steel-a36", "steel-a53-b", "e70", "steel-a36", "steel-a35"};
-    CHECK(nearest_ids("steel-a3", known, 2) == Ids{"steel-a35", "steel-a36"});
-    CHECK(nearest_ids("steel-a36", known, 10) == Ids{"steel-a36", "steel-a35", "steel-a53-b", "e70"});
-    CHECK(nearest_ids("anything", {}).empty());
+    CHECK(closest_ids("steel-a3", known, 2) == Ids{"steel-a35", "steel-a36"});
+    CHECK(closest_ids("steel-a36", known, 10) == Ids{"steel-a36", "steel-a35", "steel-a53-b", "e70"});
+    CHECK(closest_ids("anything", {}).empty());
 }
 
 TEST_CASE("A slip of the pen finds the shipped row that was meant", "[catalog][unit]") {
     const catalog::Catalog& all = test::shipped_catalog();
-    CHECK(nearest_ids("lag-38", catalog::ids_of(all.lag_screws)).front() == "lag-3/8");
-    CHECK(nearest_ids("southernpine", catalog::ids_of(all.species)).front() == "southern-pine");
-    CHECK(nearest_ids("A36", catalog::ids_of(all.metals)).front() == "steel-a36");
-    CHECK(nearest_ids("bolt-1/2in", catalog::ids_of(all.bolts)).front() == "bolt-1/2");
-    CHECK(nearest_ids("lag", catalog::ids_of(all.lag_screws)).size() == 5);
+    CHECK(closest_ids("lag-38", catalog::ids_of(all.lag_screws)).front() == "lag-3/8");
+    CHECK(closest_ids("southernpine", catalog::ids_of(all.species)).front() == "southern-pine");
+    CHECK(closest_ids("A36", catalog::ids_of(all.metals)).front() == "steel-a36");
+    CHECK(closest_ids("bolt-1/2in", catalog::ids_of(all.bolts)).front() == "bolt-1/2");
+    CHECK(closest_ids("lag", catalog::ids_of(all.lag_screws)).size() == 5);
 }

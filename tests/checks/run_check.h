@@ -31,11 +31,11 @@ std::string about(const About& result) {
 /// A result's link, `block B1 > joist J1: bearing`; empty without one.
 inline std::string link_words(const checks::CheckResult& result) {
     if (!result.link) return {};
-    return model::key(result.link->from_part) + " > " + model::key(result.link->to_part) + ": " +
+    return model::key(result.link->from) + " > " + model::key(result.link->to) + ": " +
            format::english(result.link->by);
 }
-inline std::string link_from(const checks::CheckResult& result) { return model::key(result.link.value().from_part); }
-inline std::string link_to(const checks::CheckResult& result) { return model::key(result.link.value().to_part); }
+inline std::string link_from(const checks::CheckResult& result) { return model::key(result.link.value().from); }
+inline std::string link_to(const checks::CheckResult& result) { return model::key(result.link.value().to); }
 
 inline bool says(const format::Phrase& phrase, const std::string& words) {
     return format::english(phrase).find(words) != std::string::npos;

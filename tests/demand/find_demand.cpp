@@ -14,7 +14,7 @@ using namespace toehold;
 
 demand::Demand demand_of(const catalog::Resolved& resolved) {
     demand::Outcome outcome = demand::find_demand(resolved);
-    INFO(outcome.failure);
+    INFO(format::english(outcome.failure));
     REQUIRE(outcome.demand);
     return *outcome.demand;
 }
@@ -193,7 +193,7 @@ TEST_CASE("a base that nothing can balance is said to turn over, without a numbe
     const demand::Outcome outcome = demand::find_demand(resolved);
     CHECK_FALSE(outcome.demand);
     CHECK(outcome.overturns);
-    CHECK(outcome.failure.find("turn over") != std::string::npos);
+    CHECK(format::english(outcome.failure).find("turn over") != std::string::npos);
 }
 
 TEST_CASE("rotational stiffness is moment over the rotation of the foot, in every direction looked at",

@@ -77,13 +77,13 @@ TEST_CASE("preview: a rigid plate pushed outward meets the transformed-section c
     for (const double bed : {2000.0, 28000.0, 400000.0}) {
         demand::Preview preview(test::uniform_bed(bed, 80000.0));
         const demand::PushResult push = preview.push(0, outward);
-        const demand::Petals petals = preview.petals(8);
+        const demand::PolarEnvelope polar = preview.polar_envelope(8);
         // Plate 5.5 wide, 7 deep; rows of two anchors 1.0 in and 6.0 in from the toe edge; 200 lb at 42 in.
         const test::TwoRows rows{5.5, 7.0, 1.0, 6.0, 2 * 80000.0, bed};
         const test::RowForces expected = test::two_row_tensions(rows, 8400.0);
         CHECK_CLOSE(push.rigid[0].tension_lb, expected.heel_lb / 2.0, 1e-9, 0.0);
         CHECK_CLOSE(push.rigid[2].tension_lb, expected.toe_lb / 2.0, 1e-9, 1e-9);
-        CHECK_CLOSE(petals.rigid_lb[1][2], expected.heel_lb / 2.0, 1e-9, 0.0);
+        CHECK_CLOSE(polar.rigid_lb[1][2], expected.heel_lb / 2.0, 1e-9, 0.0);
         // The whole push, in equal parts: the pattern is symmetric about it.
         CHECK_CLOSE(push.rigid[3].shear_y_lb, 50.0, 1e-12, 0.0);
     }
@@ -140,9 +140,9 @@ TEST_CASE("preview: pressure stands on the blocks alone", "[unit]") {
     check_balance(balance_of(push.rigid, push.rigid_field, resolved), outward, 0.0, 1e-9);
 }
 
-TEST_CASE("preview: petals are the states of the full demand at nominal stiffness", "[unit]") {
+TEST_CASE("preview: polar are the states of the full demand at nominal stiffness", "[unit]") {
     const catalog::Resolved resolved = test::example_resolved();
-    const demand::Petals petals = demand::Preview(resolved).petals(72);
+    const demand::PolarEnvelope polar = demand::Preview(resolved).polar_envelope(72);
     const demand::Outcome outcome = demand::find_demand(resolved);
     REQUIRE(outcome.demand);
     std::size_t compared = 0;
@@ -153,14 +153,14 @@ TEST_CASE("preview: petals are the states of the full demand at nominal stiffnes
         if (std::abs(step - std::round(step)) > 1e-9) continue;
         const auto index = static_cast<std::size_t>(std::lround(step));
         for (std::size_t i = 0; i < state.anchors.size(); ++i) {
-            CHECK_CLOSE(petals.rigid_lb[i][index], state.rigid_tension_lb[i], 1e-9, 1e-6);
-            CHECK_CLOSE(petals.flexible_lb[i][index], state.anchors[i].tension_lb, 1e-9, 1e-6);
+            CHECK_CLOSE(polar.rigid_lb[i][index], state.rigid_tension_lb[i], 1e-9, 1e-6);
+            CHECK_CLOSE(polar.flexible_lb[i][index], state.anchors[i].tension_lb, 1e-9, 1e-6);
             largest = std::max(largest, state.anchors[i].tension_lb);
             ++compared;
         }
     }
     CHECK(compared >= std::size_t{4} * 72);
-    CHECK_CLOSE(petals.largest_lb, largest, 1e-9, 0.0);
+    CHECK_CLOSE(polar.largest_lb, largest, 1e-9, 0.0);
 }
 
 TEST_CASE("preview: the hand calculation is moment over arm, and none for a push aslant", "[closed-form]") {
@@ -174,7 +174,7 @@ TEST_CASE("preview: the hand calculation is moment over arm, and none for a push
     // Nearly square counts as square, for a hand that drags.
     CHECK_CLOSE(preview.push(0, 90.4 * degree).hand_lb[0].value(), 700.0, 1e-12, 0.0);
     CHECK_FALSE(preview.push(0, 91.0 * degree).hand_lb[0]);
-    CHECK_CLOSE(preview.petals(4).hand_lb[0], 8400.0 / 4.75 / 2.0, 1e-12, 0.0);
+    CHECK_CLOSE(preview.polar_envelope(4).hand_lb[0], 8400.0 / 4.75 / 2.0, 1e-12, 0.0);
 }
 
 TEST_CASE("preview: both plates are offered whatever the basis asks for, and the largest is the basis's", "[unit]") {
@@ -182,14 +182,14 @@ TEST_CASE("preview: both plates are offered whatever the basis asks for, and the
     for (const auto plate : {model::PlateBehaviour::rigid, model::PlateBehaviour::flexible}) {
         resolved.detail.basis.plate = plate;
         demand::Preview preview(resolved);
-        const demand::Petals petals = preview.petals(24);
-        const auto& asked_for = plate == model::PlateBehaviour::rigid ? petals.rigid_lb : petals.flexible_lb;
-        REQUIRE(petals.flexible_lb.size() == 4);
-        CHECK(petals.largest_lb ==
-              *std::max_element(asked_for[petals.largest_anchor].begin(), asked_for[petals.largest_anchor].end()));
-        const demand::PushResult push = preview.push(0, petals.largest_direction_rad);
+        const demand::PolarEnvelope polar = preview.polar_envelope(24);
+        const auto& asked_for = plate == model::PlateBehaviour::rigid ? polar.rigid_lb : polar.flexible_lb;
+        REQUIRE(polar.flexible_lb.size() == 4);
+        CHECK(polar.largest_lb ==
+              *std::max_element(asked_for[polar.largest_anchor].begin(), asked_for[polar.largest_anchor].end()));
+        const demand::PushResult push = preview.push(0, polar.largest_direction_rad);
         const auto& forces = plate == model::PlateBehaviour::rigid ? push.rigid : push.flexible;
-        CHECK_CLOSE(forces[petals.largest_anchor].tension_lb, petals.largest_lb, 1e-9, 0.0);
+        CHECK_CLOSE(forces[polar.largest_anchor].tension_lb, polar.largest_lb, 1e-9, 0.0);
     }
 }
 
@@ -197,9 +197,9 @@ TEST_CASE("preview: only what the loads ask for counts", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.loads.directions = model::Directions::outward;
     demand::Preview preview(resolved);
-    const demand::Petals petals = preview.petals(72);
-    CHECK(petals.largest_direction_rad == outward);
-    for (std::size_t i = 0; i < 72; ++i) CHECK((petals.rigid_lb[0][i] > 0.0) == (i == 18));
+    const demand::PolarEnvelope polar = preview.polar_envelope(72);
+    CHECK(polar.largest_direction_rad == outward);
+    for (std::size_t i = 0; i < 72; ++i) CHECK((polar.rigid_lb[0][i] > 0.0) == (i == 18));
     // A push that was not asked for can be looked at all the same.
     CHECK(preview.push(0, -outward).rigid[2].tension_lb > 0.0);
 }
@@ -207,14 +207,14 @@ TEST_CASE("preview: only what the loads ask for counts", "[unit]") {
 TEST_CASE("preview: of pushes without company the largest moment counts, and leaving out the others changes nothing",
           "[property]") {
     catalog::Resolved resolved = test::example_resolved();
-    const demand::Petals alone = demand::Preview(resolved).petals(12);
+    const demand::PolarEnvelope alone = demand::Preview(resolved).polar_envelope(12);
     resolved.detail.loads.line = model::LineLoad{};
     resolved.detail.loads.line->push_lb_per_ft = 50.0;
     resolved.detail.loads.line->spacing_ft = 6.0;
     demand::Preview preview(resolved);
     CHECK(preview.worst_case(0.3) == 1);
     // 50 lb/ft over 6 ft is 300 lb: half as much again.
-    const demand::Petals both = preview.petals(12);
+    const demand::PolarEnvelope both = preview.polar_envelope(12);
     for (std::size_t i = 0; i < 12; ++i) {
         CHECK_CLOSE(both.rigid_lb[0][i], 1.5 * alone.rigid_lb[0][i], 1e-9, 1e-6);
         CHECK_CLOSE(both.flexible_lb[0][i], 1.5 * alone.flexible_lb[0][i], 1e-9, 1e-6);
@@ -223,7 +223,7 @@ TEST_CASE("preview: of pushes without company the largest moment counts, and lea
 
 TEST_CASE("preview: what cannot balance is said, and too few directions are refused", "[bad-input]") {
     catalog::Resolved resolved = test::example_resolved();
-    CHECK_THROWS_AS(demand::Preview(resolved).petals(3), std::invalid_argument);
+    CHECK_THROWS_AS(demand::Preview(resolved).polar_envelope(3), std::invalid_argument);
     // Anchors in one row at the heel over the only block: pushed inward, nothing on the other side pulls.
     resolved.anchors.resize(2);
     on_deck(resolved.detail).plate.holes.resize(2);

@@ -3,10 +3,12 @@
 #include "drawing/scene_reading.h"
 #include "support/compare.h"
 #include "support/example.h"
+#include "support/parts.h"
 
 #include <random>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 
 namespace {
 
@@ -111,7 +113,7 @@ drawing::Overlay broken_overlay(Nonsense& pick) {
     overlay.push = drawing::PushShown{pick.length(1.0), pick.length(200.0), pick.length(0.0), pick.length(42.0), true};
     for (const char* id : {"A", "B", "C", "nobody"}) {
         drawing::AnchorMark mark;
-        mark.id = id;
+        mark.part = parts::anchor(id);
         if (pick.chance(0.7)) mark.tension_lb = pick.length(800.0);
         if (pick.chance(0.7)) mark.capacity_lb = pick.length(900.0);
         if (pick.chance(0.7)) mark.ratio = pick.length(0.8);
@@ -131,10 +133,10 @@ drawing::Overlay broken_overlay(Nonsense& pick) {
 }
 
 void check_drawings(const catalog::Resolved& resolved, const drawing::Overlay* overlay, bool with_anchors) {
-    const drawing::Subject subject{resolved.detail, with_anchors ? &resolved : nullptr, overlay, units::System::us};
-    CHECK(test::sound(drawing::plan(subject, {true, true, {"anchor A", "anchor B", "plate"}})));
+    const drawing::Subject subject{resolved.detail, with_anchors ? &resolved : nullptr, overlay, {}};
+    CHECK(test::sound(drawing::plan(subject, {true, true, {parts::anchor("A"), parts::anchor("B"), parts::plate}})));
     CHECK(test::sound(drawing::plan(subject, {false, false, {}})));
-    for (const char* part : {"anchor A", "block B2", "plate"})
+    for (const model::PartId& part : {parts::anchor("A"), parts::block("B2"), parts::plate})
         CHECK(test::sound(drawing::section(subject, drawing::section_plane(resolved.detail, part))));
     CHECK(test::sound(drawing::section(subject, {model::PlanAxis::x, 1e300})));
     CHECK(test::sound(drawing::elevation(subject)));

@@ -34,16 +34,15 @@ bool sound(const drawing::Shading& shading) {
                        [&](const auto& triangle) { return std::all_of(triangle.begin(), triangle.end(), is_node); });
 }
 
-const std::string& part_of(const drawing::Item& item) {
-    static const std::string none;
+model::PartId part_of(const drawing::Item& item) {
     if (const auto* const path = std::get_if<drawing::Path>(&item)) return path->part;
     if (const auto* const circle = std::get_if<drawing::Circle>(&item)) return circle->part;
     if (const auto* const text = std::get_if<drawing::Text>(&item)) return text->part;
-    return none;
+    return {};
 }
 
 template <class Kind>
-std::vector<Kind> of_kind(const drawing::Scene& scene, const std::string& part) {
+std::vector<Kind> of_kind(const drawing::Scene& scene, const model::PartId& part) {
     std::vector<Kind> found;
     for (const drawing::Item& item : scene.items) {
         const auto* const one = std::get_if<Kind>(&item);
@@ -69,18 +68,18 @@ int times_said(const drawing::Scene& scene, const std::string& wanted) {
 
 bool says(const drawing::Scene& scene, const std::string& wanted) { return times_said(scene, wanted) > 0; }
 
-std::set<std::string> parts_drawn(const drawing::Scene& scene) {
-    std::set<std::string> parts;
+std::set<model::PartId> parts_drawn(const drawing::Scene& scene) {
+    std::set<model::PartId> parts;
     for (const drawing::Item& item : scene.items) parts.insert(part_of(item));
-    parts.erase("");
+    parts.erase(model::PartId{});
     return parts;
 }
 
-std::vector<drawing::Circle> circles(const drawing::Scene& scene, const std::string& part) {
+std::vector<drawing::Circle> circles(const drawing::Scene& scene, const model::PartId& part) {
     return of_kind<drawing::Circle>(scene, part);
 }
 
-std::vector<drawing::Path> paths(const drawing::Scene& scene, const std::string& part) {
+std::vector<drawing::Path> paths(const drawing::Scene& scene, const model::PartId& part) {
     return of_kind<drawing::Path>(scene, part);
 }
 

@@ -13,9 +13,9 @@ namespace toehold::test {
 [[nodiscard]] bool says(const drawing::Scene& scene, const std::string& words);
 [[nodiscard]] int times_said(const drawing::Scene& scene, const std::string& words);
 /// Every part that an item belongs to; items of no part left out.
-[[nodiscard]] std::set<std::string> parts_drawn(const drawing::Scene& scene);
-[[nodiscard]] std::vector<drawing::Circle> circles(const drawing::Scene& scene, const std::string& part);
-[[nodiscard]] std::vector<drawing::Path> paths(const drawing::Scene& scene, const std::string& part);
+[[nodiscard]] std::set<model::PartId> parts_drawn(const drawing::Scene& scene);
+[[nodiscard]] std::vector<drawing::Circle> circles(const drawing::Scene& scene, const model::PartId& part);
+[[nodiscard]] std::vector<drawing::Path> paths(const drawing::Scene& scene, const model::PartId& part);
 /// All places of a path's contours, in inches.
 [[nodiscard]] std::vector<drawing::Point> points(const drawing::Path& path);
 [[nodiscard]] drawing::Box box(const drawing::Path& path);

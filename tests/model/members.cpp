@@ -40,10 +40,10 @@ Framing framing() {
 TEST_CASE("members are the blocks, then the joists, then the rims", "[unit]") {
     const std::vector<Member> all = members(framing());
     REQUIRE(all.size() == 4);
-    CHECK(subject(all[0]) == "block B1");
-    CHECK(subject(all[1]) == "joist J1");
-    CHECK(subject(all[2]) == "joist J2");
-    CHECK(subject(all[3]) == "rim R1");
+    CHECK(key(part_of(all[0])) == "block B1");
+    CHECK(key(part_of(all[1])) == "joist J1");
+    CHECK(key(part_of(all[2])) == "joist J2");
+    CHECK(key(part_of(all[3])) == "rim R1");
     CHECK(all[2].index == 1);
     CHECK(member(framing(), 3).depth_in == 11.25);
     CHECK_THROWS_AS(member(framing(), 4), std::out_of_range);

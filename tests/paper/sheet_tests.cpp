@@ -6,6 +6,7 @@
 
 using namespace toehold;
 using namespace toehold::paper;
+using format::english;
 
 namespace {
 
@@ -63,7 +64,7 @@ TEST_CASE("A thing stands on paper at the scale that is written", "[closed-form]
     const Frame frame{20.0, 30.0, 120.0, 120.0};
     const Placed placed = placed_to_scale(square(10.0), frame);  // 254 mm: the largest customary scale that fits is 1:4
     CHECK(placed.scale == 0.25);
-    CHECK(scale_words(placed.scale) == "1:4");
+    CHECK(english(scale_words(placed.scale)) == "1:4");
     Sheet sheet = sheet_with({});
     sheet.placed.push_back(placed);
     // In its picture at 254 dots an inch, 10 dots a mm: 63.5 mm wide in the middle of the frame.
@@ -78,10 +79,10 @@ TEST_CASE("A thing stands on paper at the scale that is written", "[closed-form]
 }
 
 TEST_CASE("Scales are said as the trade says them", "[unit]") {
-    CHECK(scale_words(1.0) == "full size");
-    CHECK(scale_words(2.0) == "2:1");
-    CHECK(scale_words(1.0 / 48.0) == "1:48");
-    CHECK(scale_words(0.3) == "not to scale");
+    CHECK(english(scale_words(1.0)) == "full size");
+    CHECK(english(scale_words(2.0)) == "2:1");
+    CHECK(english(scale_words(1.0 / 48.0)) == "1:48");
+    CHECK(english(scale_words(0.3)) == "not to scale");
 }
 
 TEST_CASE("A PDF keeps its words, its fonts, its links and its bookmarks", "[process]") {

@@ -17,11 +17,14 @@ using review::Verdict;
 
 namespace {
 
-checks::CheckResult result(const std::string& id, const std::string& subject, double demand, double capacity) {
+/// By its own words: which part it is does not matter here.
+model::PartId about(const std::string& words) { return {model::PartKind::plug_in, words}; }
+
+checks::CheckResult result(const std::string& id, const std::string& part, double demand, double capacity) {
     checks::CheckResult made;
     made.id = id;
-    made.title = "title of " + id;
-    made.subject = subject;
+    made.title = format::verbatim("title of " + id);
+    made.part = about(part);
     made.unit = "lb";
     made.demand = demand;
     made.capacity = capacity;
@@ -29,8 +32,8 @@ checks::CheckResult result(const std::string& id, const std::string& subject, do
     return made;
 }
 
-checks::CheckResult without_evidence(const std::string& id, const std::string& subject, double demand) {
-    checks::CheckResult made = result(id, subject, demand, 0.0);
+checks::CheckResult without_evidence(const std::string& id, const std::string& part, double demand) {
+    checks::CheckResult made = result(id, part, demand, 0.0);
     made.status = Status::missing_evidence;
     return made;
 }
@@ -39,7 +42,7 @@ review::Review made_review(std::vector<checks::CheckResult> results, std::vector
     review::Review made;
     made.checks = std::move(results);
     made.findings = std::move(findings);
-    made.no_demand = "made by hand";
+    made.no_demand = format::verbatim("made by hand");
     review::sort_worst_first(made.checks);
     review::sort_gravest_first(made.findings);
     review::conclude(made);
@@ -66,18 +69,24 @@ Comparison compared(const review::Review& first, const review::Review& second) {
 
 std::string names(const std::vector<CheckDifference>& checks) {
     std::string text;
-    for (const CheckDifference& one : checks) text += (text.empty() ? "" : ", ") + one.id + " " + one.subject;
+    for (const CheckDifference& one : checks) text += (text.empty() ? "" : ", ") + one.id + " " + model::key(one.part);
     return text;
 }
 
-checks::Finding finding(const std::string& id, const std::string& subject, const std::string& message,
+checks::Finding finding(const std::string& id, const std::string& part, const std::string& message,
                         Severity severity = Severity::caution) {
-    return {id, severity, subject, "common practice", message};
+    checks::Finding made;
+    made.id = id;
+    made.severity = severity;
+    made.part = about(part);
+    made.clause = "common practice";
+    made.message = format::verbatim(message);
+    return made;
 }
 
 }  // namespace
 
-TEST_CASE("checks are matched by id and subject, those that turn first, then by the change of ratio", "[unit]") {
+TEST_CASE("checks are matched by id and part, those that turn first, then by the change of ratio", "[unit]") {
     const review::Review first = made_review({result("bend", "post", 50, 100), result("pull", "anchor A", 150, 100),
                                               result("pull", "anchor B", 90, 100), result("weld", "foot", 20, 100),
                                               result("same", "plate", 10, 100)});
@@ -116,7 +125,7 @@ TEST_CASE("what stands on one side alone turns; no path and fails do not turn in
     CHECK(names(comparison.checks) == "end block B1, end block B2, pull anchor A");
     CHECK_FALSE(comparison.checks[0].second);
     CHECK_FALSE(comparison.checks[1].first);
-    CHECK(comparison.checks[1].title == "title of end");
+    CHECK(format::english(comparison.checks[1].title) == "title of end");
     CHECK_FALSE(comparison.checks[2].status_turns());
     CHECK_FALSE(comparison.checks[2].same());
 }
@@ -133,7 +142,7 @@ TEST_CASE("two infinite ratios are no change, and missing evidence has no ratio"
     CHECK(found.checks[0].status_turns());
 }
 
-TEST_CASE("a check that says two things of one subject is matched by their aspects", "[unit]") {
+TEST_CASE("a check that says two things of one part is matched by their aspects", "[unit]") {
     const auto distance = [](const std::string& title, double demand_in) {
         checks::CheckResult made = result("spacing", "anchor A", demand_in, 10.0);
         made.aspect = title;
@@ -146,7 +155,7 @@ TEST_CASE("a check that says two things of one subject is matched by their aspec
     }
 }
 
-TEST_CASE("several results of one check on one subject are matched worst with worst", "[unit]") {
+TEST_CASE("several results of one check on one part are matched worst with worst", "[unit]") {
     const review::Review first = made_review({result("pull", "A", 90, 100), result("pull", "A", 40, 100)});
     const review::Review second = made_review({result("pull", "A", 45, 100), result("pull", "A", 95, 100)});
     const Comparison comparison = compared(first, second);
@@ -243,7 +252,7 @@ TEST_CASE("every result of both sides is in the comparison, once", "[property]")
         seconds += one.second ? 1U : 0U;
         CHECK((turning || !one.status_turns()));
         turning = one.status_turns();
-        if (one.first && one.second) CHECK(one.first->subject == one.second->subject);
+        if (one.first && one.second) CHECK(one.first->part == one.second->part);
     }
     CHECK(firsts == first.checks.size());
     CHECK(seconds == second.checks.size());

@@ -57,12 +57,12 @@ struct Reactions {
 Reactions reactions(const demand::Demand& demand, const model::Framing& framing, std::size_t state) {
     Reactions all;
     const demand::FramingDemand& found = demand.framing.value();
-    for (std::size_t i = 0; i < found.holds.size(); ++i) {
-        if (found.holds[i].kind != demand::HoldKind::joist_support) continue;
-        const demand::HoldForces& on_support = found.states[state].holds[i];
+    for (std::size_t i = 0; i < found.supports.size(); ++i) {
+        if (found.supports[i].kind != demand::MemberSupportKind::joist_support) continue;
+        const demand::SupportReaction& on_support = found.states[state].reactions[i];
         all.up_lb -= on_support.up_lb;
-        all.moment_lb_in -= on_support.up_lb * framing.supports.at(found.holds[i].support.value()).at_in;
-        all.moment_lb_in -= on_support.turning_lb_in;
+        all.moment_lb_in -= on_support.up_lb * framing.supports.at(found.supports[i].joist_support.value()).at_in;
+        all.moment_lb_in -= on_support.moment_lb_in;
     }
     return all;
 }
@@ -120,9 +120,9 @@ TEST_CASE("The load along part of the rail gives no force that the worst of its 
     const std::size_t alone = demands[0].states.size();
     for (std::size_t state = 0; state < alone; ++state) {
         const demand::FramingState& worst = together.framing->states.at(alone + 2 * state + 1);
-        for (std::size_t hold = 0; hold < worst.holds.size(); ++hold) {
+        for (std::size_t support = 0; support < worst.reactions.size(); ++support) {
             const auto up_lb = [&](std::size_t post) {
-                return demands[post].framing->states.at(state).holds[hold].up_lb;
+                return demands[post].framing->states.at(state).reactions[support].up_lb;
             };
             // By enumeration: the first post with each choice of the other two.
             double largest_lb = 0.0, sign = up_lb(0) < 0.0 ? -1.0 : 1.0;
@@ -130,7 +130,7 @@ TEST_CASE("The load along part of the rail gives no force that the worst of its 
                 for (const double other : {0.0, 1.0})
                     largest_lb = std::max(largest_lb, sign * (up_lb(0) + one * up_lb(1) + other * up_lb(2)));
             }
-            CHECK_CLOSE(sign * worst.holds[hold].up_lb, largest_lb, 1e-12, 1e-9);
+            CHECK_CLOSE(sign * worst.reactions[support].up_lb, largest_lb, 1e-12, 1e-9);
         }
     }
 }
@@ -144,8 +144,9 @@ TEST_CASE("Posts under the concentrated load alone are not added up", "[unit]") 
     const demand::Demand other = demand::find_demand(all.posts[1].resolved).demand.value();
     const demand::Demand together = demand::acting_together(own, {&other});
     for (std::size_t state = 0; state < own.states.size(); ++state) {
-        for (std::size_t hold = 0; hold < own.framing->holds.size(); ++hold) {
-            CHECK(together.framing->states[state].holds[hold].up_lb == own.framing->states[state].holds[hold].up_lb);
+        for (std::size_t support = 0; support < own.framing->supports.size(); ++support) {
+            CHECK(together.framing->states[state].reactions[support].up_lb ==
+                  own.framing->states[state].reactions[support].up_lb);
         }
     }
     const review::ProjectReview review = review::review_project(all.project, all.posts, "digest");

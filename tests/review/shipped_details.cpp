@@ -27,7 +27,7 @@ bool forbids(const review::Review& review, const std::string& rule) {
 /// Whether something of this kind hands the load on to something of that kind.
 bool hands_on(const review::Review& review, const std::string& from, const std::string& to) {
     return std::any_of(review.load_path.begin(), review.load_path.end(), [&](const review::PathLink& link) {
-        return link.link.from.rfind(from, 0) == 0 && link.link.to.rfind(to, 0) == 0;
+        return model::kind_word(link.link.from.kind) == from && model::kind_word(link.link.to.kind) == to;
     });
 }
 

@@ -14,8 +14,8 @@ using checks::Status;
 checks::CheckResult result(const std::string& id, double demand, double capacity) {
     checks::CheckResult made;
     made.id = id;
-    made.title = "title of " + id;
-    made.subject = "anchor A";
+    made.title = format::verbatim("title of " + id);
+    made.part = model::anchor_part("A");
     made.demand = demand;
     made.capacity = capacity;
     checks::conclude(made);

@@ -2,11 +2,13 @@
 
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
+#include "support/parts.h"
 
 #include <algorithm>
 #include <numbers>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using session::Change;
 using session::Freshness;
 using session::Session;
@@ -50,7 +52,7 @@ TEST_CASE("a detail laid on the session is resolved at once and asked about", "[
     CHECK(place.session.problems().empty());
     CHECK(place.session.freshness() == Freshness::none);
     CHECK_FALSE(place.session.overlay().push);
-    CHECK(place.session.petals().empty());
+    CHECK(place.session.polar_curves().empty());
 }
 
 TEST_CASE("answers grow fresh and an edit makes them stale", "[unit]") {
@@ -120,12 +122,11 @@ TEST_CASE("marks at the anchors are the review's", "[unit]") {
     REQUIRE(overlay.anchors.size() == review.resolved.anchors.size());
     for (std::size_t i = 0; i < overlay.anchors.size(); ++i) {
         const drawing::AnchorMark& mark = overlay.anchors[i];
-        CHECK(mark.id == review.resolved.anchors[i].id);
+        CHECK(mark.part == parts::anchor(review.resolved.anchors[i].id));
         CHECK(mark.largest_tension_lb == review.demand->anchors[i].tension_lb);
-        const std::string subject = "anchor " + mark.id;
         double worst = 0.0;
         for (const checks::CheckResult& check : review.checks) {
-            const bool its_own = check.subject == subject || check.subject == "hole " + mark.id;
+            const bool its_own = check.part == mark.part || check.part == model::hole_part(mark.part.id);
             if (!its_own || check.status == checks::Status::missing_evidence) continue;
             // A least distance that is kept measures nothing of the anchor's work.
             const bool kept_distance = check.unit == "in" && check.status == checks::Status::holds;
@@ -156,12 +157,12 @@ TEST_CASE("each method shows its own forces", "[unit]") {
     };
     CHECK(tension_by(drawing::Method::rigid) == push.rigid[0].tension_lb);
     CHECK(place.session.overlay().field->nodes.size() == push.rigid_field.nodes.size());
-    CHECK(place.session.petals()[0].tension_lb == place.session.quick()->petals.rigid_lb[0]);
+    CHECK(place.session.polar_curves()[0].tension_lb == place.session.quick()->polar.rigid_lb[0]);
     CHECK(tension_by(drawing::Method::flexible) == push.flexible[0].tension_lb);
     CHECK(place.session.overlay().field->nodes.size() == push.flexible_field->nodes.size());
     CHECK(tension_by(drawing::Method::hand) == push.hand_lb[0].value());
     CHECK_FALSE(place.session.overlay().field);
-    CHECK(place.session.petals().empty());
+    CHECK(place.session.polar_curves().empty());
     // 200 lb over four anchors, along the push.
     CHECK_CLOSE(place.session.overlay().anchors[0].shear_lb, 50.0, 1e-9, 0.0);
     CHECK_CLOSE(place.session.overlay().anchors[0].shear_direction_rad, 0.5 * std::numbers::pi, 1e-9, 0.0);
@@ -250,8 +251,8 @@ TEST_CASE("an edit that is refused says so and changes nothing", "[unit]") {
     CHECK(place.requests.size() == before);
     model::BaseDetail renamed = place.session.detail();
     renamed.name = "Heron Landing, changed";
-    CHECK(place.session.apply({renamed, "Change name", {"plate"}, ""}));
-    CHECK(place.session.selection() == std::vector<std::string>{"plate"});
+    CHECK(place.session.apply({renamed, "Change name", {parts::plate}, ""}));
+    CHECK(place.session.selection() == std::vector<model::PartId>{parts::plate});
     CHECK(place.session.message().empty());
     CHECK(place.session.history().changed());
     place.session.mark_saved();
@@ -260,15 +261,15 @@ TEST_CASE("an edit that is refused says so and changes nothing", "[unit]") {
 
 TEST_CASE("the selection keeps its order and loses what is no longer there", "[unit]") {
     Workplace place(sound);
-    place.session.select({"anchor A", "plate", "anchor A"});
-    CHECK(place.session.selection() == std::vector<std::string>{"anchor A", "plate"});
-    place.session.toggle("post");
-    place.session.toggle("plate");
-    CHECK(place.session.selection() == std::vector<std::string>{"anchor A", "post"});
+    place.session.select({parts::anchor("A"), parts::plate, parts::anchor("A")});
+    CHECK(place.session.selection() == std::vector<model::PartId>{parts::anchor("A"), parts::plate});
+    place.session.toggle(parts::post);
+    place.session.toggle(parts::plate);
+    CHECK(place.session.selection() == std::vector<model::PartId>{parts::anchor("A"), parts::post});
     model::BaseDetail without = place.session.detail();
     on_deck(without).plate.holes.erase(on_deck(without).plate.holes.begin());
     place.session.change("Erase hole A", without);
-    CHECK(place.session.selection() == std::vector<std::string>{"post"});
+    CHECK(place.session.selection() == std::vector<model::PartId>{parts::post});
 }
 
 TEST_CASE("who listens may stop while being told", "[unit]") {

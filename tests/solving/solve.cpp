@@ -27,9 +27,9 @@ TEST_CASE("a quick answer shows the push that pulls most unless another is asked
     CHECK(governing.revision == 7);
     CHECK(governing.stage == Stage::quick);
     REQUIRE(governing.quick);
-    const demand::Petals& petals = governing.quick->petals;
-    CHECK(governing.quick->push.direction_rad == petals.largest_direction_rad);
-    CHECK_CLOSE(governing.quick->push.flexible[petals.largest_anchor].tension_lb, petals.largest_lb, 1e-9, 0.0);
+    const demand::PolarEnvelope& polar = governing.quick->polar;
+    CHECK(governing.quick->push.direction_rad == polar.largest_direction_rad);
+    CHECK_CLOSE(governing.quick->push.flexible[polar.largest_anchor].tension_lb, polar.largest_lb, 1e-9, 0.0);
     REQUIRE(governing.quick->cases.size() == 1);
     CHECK(governing.quick->cases[0].push_lb == 200.0);
     request.direction_rad = 0.5 * std::numbers::pi;

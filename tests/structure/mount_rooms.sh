@@ -16,7 +16,8 @@ refuse() {
 
 sources() { for room in "$@"; do [ ! -d "$room" ] || find "$room" -name '*.h' -o -name '*.cpp' | sort; done; }
 
-refuse "$kinds|$shapes" $(sources engine/review engine/export engine/output engine/wording engine/paper/layout gui/document gui/solving)
-refuse "$kinds" $(sources engine/cli)
+refuse "$kinds|$shapes" $(sources engine/review engine/export engine/output engine/wording engine/paper/layout gui/solving)
+refuse "$kinds" $(sources engine/cli gui/editing/document gui/session gui/window)
+refuse "$kinds" gui/editing/document.h gui/editing/fields.h gui/editing/fields/fields.cpp gui/editing/handles.h gui/editing/edits.h
 [ $status = 0 ] || echo "these rooms serve every mount and may not name one" >&2
 exit $status

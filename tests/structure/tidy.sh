@@ -14,7 +14,7 @@ trap 'rm -rf "$batches"' EXIT
 # one name.
 find engine/* gui/* -prune -type d | while read -r room; do
     together=10
-    [ "$room" != engine/checks ] || together=1
+    [ "$room" != engine/checks ] || together=5
     find "$room" -name '*.cpp' | sort | split -a 3 -l "$together" - "$batches/$(echo "$room" | tr / -)-"
 done
 find engine gui -maxdepth 1 -name '*.cpp' | sort | split -l 1 - "$batches/top-"

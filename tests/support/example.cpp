@@ -60,7 +60,8 @@ catalog::Resolved example_resolved() {
 demand::Demand example_demand(const catalog::Resolved& resolved, demand::AnchorForce on_each,
                               const std::vector<double>& bearing_lb) {
     demand::Demand result;
-    result.cases = {{"concentrated", "200 lb at the top of the guard", 200.0, 0.0, 42.0, 1.0, "test"}};
+    result.cases = {{"concentrated", format::verbatim("200 lb at the top of the guard"), 200.0, 0.0, 42.0, 1.0,
+                     format::verbatim("test")}};
     result.scenarios = {{1.0, 1.0, false}};
     demand::State state;
     state.direction_rad = std::numbers::pi / 2.0;
@@ -69,7 +70,11 @@ demand::Demand example_demand(const catalog::Resolved& resolved, demand::AnchorF
         const model::PlanRectangle rectangle = model::plan(model::member(resolved.detail.framing, index));
         const model::Position at{0.5 * (rectangle.x_min_in + rectangle.x_max_in),
                                  0.5 * (rectangle.y_min_in + rectangle.y_max_in)};
-        result.supports.push_back({demand::SupportKind::member, index, rectangle.id, 28000.0, "test"});
+        result.supports.push_back({demand::SupportKind::member,
+                                   index,
+                                   {model::PartKind::block, rectangle.id},
+                                   28000.0,
+                                   format::verbatim("test")});
         state.supports.push_back({bearing_lb[index], at, bearing_lb[index] / 5.0, at, 10.0});
     }
     result.states = {state};

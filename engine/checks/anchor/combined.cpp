@@ -4,7 +4,7 @@
 #include "checks/anchor/lateral_joint.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "resistance/wood/withdrawal.h"
 
 #include <algorithm>
@@ -61,7 +61,7 @@ CheckResult for_state(const CheckInput& input, std::size_t index, const demand::
 CheckResult screw(const CheckInput& input, std::size_t index) {
     const LateralJoint joint = lateral_joint(input.resolved, index);
     const double pull_out_lb = withdrawal_lb(input.resolved, input.resolved.anchors[index]);
-    const demand::Worst worst = demand::worst_state(input.demand, [&](const demand::State& state) {
+    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
         const Combined at = combined(input, joint, pull_out_lb, state);
         return ratio(at.force_lb, at.capacity_lb);
     });
@@ -103,7 +103,7 @@ CheckResult reported(const CheckInput& input, std::size_t index) {
         const demand::AnchorForce& force = state.anchors.at(index);
         return ratio(force.tension_lb, tension.value) + ratio(force.shear_lb(), lateral.value);
     };
-    const demand::Worst worst = demand::worst_state(input.demand, sum);
+    const demand::GoverningState worst = demand::governing_state(input.demand, sum);
     CheckResult result = for_state(input, index, input.demand.states.at(worst.state));
     result.clause = "linear interaction, common practice";
     result.capacity = 1.0;

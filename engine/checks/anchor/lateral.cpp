@@ -3,7 +3,7 @@
 #include "checks/anchor/lateral_joint.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 
 namespace toehold::checks {
 namespace {
@@ -29,7 +29,7 @@ void add_demand(CheckResult& result) {
 
 CheckResult published(const CheckInput& input, std::size_t index) {
     const LateralJoint joint = lateral_joint(input.resolved, index);
-    const demand::Worst worst = demand::worst_state(input.demand, [&](const demand::State& state) {
+    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
         return ratio(state.anchors.at(index).shear_lb(), lateral_value(input.resolved, joint, state).adjusted_lb);
     });
     const demand::State& state = input.demand.states.at(worst.state);
@@ -44,7 +44,7 @@ CheckResult published(const CheckInput& input, std::size_t index) {
 }
 
 const demand::State& largest_shear(const CheckInput& input, std::size_t index) {
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
     return input.demand.states.at(worst.state);
 }

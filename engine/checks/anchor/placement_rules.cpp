@@ -1,6 +1,6 @@
 #include "checks/anchor/placement_rules.h"
 
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "resistance/wood/fastener_placement.h"
 
 #include <algorithm>
@@ -22,11 +22,11 @@ format::Quantity least_tabulated() { return {resistance::least_tabulated_diamete
 PlacementLoads placement_loads(const demand::Demand& demand, std::size_t index, const catalog::Anchor& anchor,
                                model::PlanAxis grain) {
     const bool grain_along_x = grain == model::PlanAxis::x;
-    const auto along = demand::worst_state(demand, [&](const demand::State& state) {
+    const auto along = demand::governing_state(demand, [&](const demand::State& state) {
         const demand::AnchorForce& force = state.anchors.at(index);
         return std::abs(grain_along_x ? force.shear_x_lb : force.shear_y_lb);
     });
-    const auto across = demand::worst_state(demand, [&](const demand::State& state) {
+    const auto across = demand::governing_state(demand, [&](const demand::State& state) {
         const demand::AnchorForce& force = state.anchors.at(index);
         return std::abs(grain_along_x ? force.shear_y_lb : force.shear_x_lb);
     });

@@ -4,7 +4,7 @@
 #include "checks/anchor/seating.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/wood_basis.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "resistance/steel/bolt.h"
 
 #include <utility>
@@ -131,7 +131,7 @@ std::vector<CheckResult> anchor_steel_tension(const CheckInput& input) {
 CheckResult shear(const CheckInput& input, std::size_t index) {
     CheckResult result = steel_result(input, index, phrase("shank in shear"));
     const Capacity strength = anchor_shear(input.resolved.anchors[index], input.resolved.detail.basis);
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
     result.unit = "lb";
     result.demand = worst.value;
@@ -189,7 +189,7 @@ void add_steps(CheckResult& result, const Pair& pair, const demand::AnchorForce&
 
 CheckResult combined(const CheckInput& input, std::size_t index, const Pair& pair) {
     CheckResult result = steel_result(input, index, phrase("shank in tension and shear"));
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return ratio(pair, state.anchors.at(index)); });
     const demand::State& state = input.demand.states.at(worst.state);
     if (pair.reported) result.clause = "common practice";

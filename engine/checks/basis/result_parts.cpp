@@ -38,8 +38,8 @@ void nothing_resists(CheckResult& result, double demand, std::string unit, forma
 
 Link link_between(model::PartId from, model::PartId to, format::Phrase by) {
     Link link;
-    link.from_part = std::move(from);
-    link.to_part = std::move(to);
+    link.from = std::move(from);
+    link.to = std::move(to);
     link.by = std::move(by);
     return link;
 }

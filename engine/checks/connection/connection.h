@@ -4,7 +4,7 @@
 // against what it may take, and how those ways act together.
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "model/member.h"
 
 #include <cstddef>
@@ -24,8 +24,8 @@ struct HolderWood {
 };
 
 struct EndPlace {
-    std::size_t index = 0;  ///< among the demand's holds
-    const demand::Hold* hold = nullptr;
+    std::size_t index = 0;  ///< among the demand's member supports
+    const demand::MemberSupport* support = nullptr;
     model::Member member;
     model::PartId part;        ///< the held member at what holds it, or its end that nothing holds
     model::PartId held_by;     ///< a member, a ledger or a beam; a joist not described where there is nothing
@@ -39,14 +39,15 @@ struct EndPlace {
 inline constexpr double no_force_lb = 0.1;
 inline constexpr double no_couple_lb_in = 1.0;
 
-/// In order of the demand's holds; none where there is no framing demand or it has no state.
+/// In order of the demand's member supports; none where there is no framing demand or it has no state.
 [[nodiscard]] std::vector<EndPlace> end_places(const CheckInput& input);
-[[nodiscard]] const demand::HoldForces& forces_at(const CheckInput& input, const EndPlace& place, std::size_t state);
+[[nodiscard]] const demand::SupportReaction& forces_at(const CheckInput& input, const EndPlace& place,
+                                                       std::size_t state);
 
-/// The state in which `quantity(const demand::HoldForces&)` is largest; the first of equal ones.
+/// The state in which `quantity(const demand::SupportReaction&)` is largest; the first of equal ones.
 template <class Value>
-[[nodiscard]] demand::Worst worst_at(const CheckInput& input, const EndPlace& place, Value&& quantity) {
-    demand::Worst worst{quantity(forces_at(input, place, 0)), 0};
+[[nodiscard]] demand::GoverningState governing_at(const CheckInput& input, const EndPlace& place, Value&& quantity) {
+    demand::GoverningState worst{quantity(forces_at(input, place, 0)), 0};
     for (std::size_t state = 1; state < input.demand.framing->states.size(); ++state) {
         const double value = quantity(forces_at(input, place, state));
         if (value > worst.value) worst = {value, state};
@@ -58,7 +59,7 @@ template <class Value>
 [[nodiscard]] CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size_t state,
                                      format::Phrase by);
 /// The forces of one state there, as steps.
-[[nodiscard]] std::vector<Step> force_steps(const demand::HoldForces& forces);
+[[nodiscard]] std::vector<Step> force_steps(const demand::SupportReaction& forces);
 
 /// Uses of one group load the same wood or metal one instead of another; the groups add up.
 enum class UseGroup { shear, lateral, withdrawal };
@@ -80,7 +81,7 @@ struct EndStrength {
     std::vector<Step> steps;  ///< from the connection's dimensions to its values
     format::Phrase missing;   ///< evidence the file does not give; empty: nothing
     format::Phrase note;
-    std::function<std::vector<EndUse>(const demand::HoldForces&)> uses;
+    std::function<std::vector<EndUse>(const demand::SupportReaction&)> uses;
 };
 
 /// Force over allowable; infinity where nothing resists a force that counts.
@@ -91,7 +92,7 @@ struct EndStrength {
 [[nodiscard]] EndStrength end_strength(const catalog::Resolved& resolved, const EndPlace& place);
 /// The largest of a motion's force alone, in the unit of `force`, whose fields are as large as they are to each other.
 /// 0 where nothing resists it.
-[[nodiscard]] double capacity_alone(const EndStrength& strength, const demand::HoldForces& force);
+[[nodiscard]] double capacity_alone(const EndStrength& strength, const demand::SupportReaction& force);
 
 // A file a kind.
 [[nodiscard]] EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, std::monostate nothing);

@@ -3,7 +3,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "model/placement.h"
 #include "resistance/wood/single_shear.h"
 
@@ -28,9 +28,9 @@ bool reaches_joists(const CheckInput& input) {
     if (std::any_of(anchors.begin(), anchors.end(),
                     [&](const auto& anchor) { return anchor.seat && long_member(anchor.seat->member); }))
         return true;
-    const auto& holds = input.demand.framing->holds;
-    return std::any_of(holds.begin(), holds.end(), [&](const demand::Hold& hold) {
-        return hold.kind == demand::HoldKind::block_end && hold.holder && long_member(*hold.holder);
+    const auto& supports = input.demand.framing->supports;
+    return std::any_of(supports.begin(), supports.end(), [&](const demand::MemberSupport& support) {
+        return support.kind == demand::MemberSupportKind::block_end && support.holder && long_member(*support.holder);
     });
 }
 
@@ -113,7 +113,7 @@ FastenerValue fastener_value(const catalog::Resolved& resolved, const DeckingFas
 }
 
 CheckResult boards(const CheckInput& input, const DeckingFastening& fastening) {
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return input.demand.cases.at(state.load_case).push_lb; });
     const FastenerValue one = fastener_value(input.resolved, fastening);
     CheckResult result;

@@ -12,10 +12,10 @@ namespace {
 using format::phrase;
 
 bool carries_load(const CheckInput& input, const EndPlace& place) {
-    return worst_at(input, place, [](const demand::HoldForces& forces) {
+    return governing_at(input, place, [](const demand::SupportReaction& forces) {
                return std::max({std::abs(forces.up_lb), std::abs(forces.across_lb), std::abs(forces.along_lb),
                                 std::abs(forces.torque_lb_in) * no_force_lb / no_couple_lb_in,
-                                std::abs(forces.turning_lb_in) * no_force_lb / no_couple_lb_in});
+                                std::abs(forces.moment_lb_in) * no_force_lb / no_couple_lb_in});
            }).value > no_force_lb;
 }
 
@@ -58,21 +58,21 @@ void conclude_uses(CheckResult& result, const std::vector<EndUse>& uses) {
 }
 
 format::Phrase title_of(const EndPlace& place) {
-    switch (place.hold->kind) {
-        case demand::HoldKind::block_end:
+    switch (place.support->kind) {
+        case demand::MemberSupportKind::block_end:
             return phrase("Block end connection");
-        case demand::HoldKind::joist_to_rim:
+        case demand::MemberSupportKind::joist_to_rim:
             return phrase("Joist connection to the rim");
-        case demand::HoldKind::joist_support:
+        case demand::MemberSupportKind::joist_support:
             break;
     }
     return phrase("Joist connection to its support");
 }
 
 CheckResult check(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
-    const demand::Worst worst =
-        worst_at(input, place, [&](const demand::HoldForces& forces) { return together(strength.uses(forces)); });
-    const demand::HoldForces& forces = forces_at(input, place, worst.state);
+    const demand::GoverningState worst = governing_at(
+        input, place, [&](const demand::SupportReaction& forces) { return together(strength.uses(forces)); });
+    const demand::SupportReaction& forces = forces_at(input, place, worst.state);
     CheckResult result = end_result(input, place, worst.state, strength.by);
     result.title = title_of(place);
     result.clause = strength.clause;
@@ -86,8 +86,8 @@ CheckResult check(const CheckInput& input, const EndPlace& place, const EndStren
 }
 
 CheckResult without_evidence(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
-    const demand::Worst worst =
-        worst_at(input, place, [](const demand::HoldForces& forces) { return std::abs(forces.up_lb); });
+    const demand::GoverningState worst =
+        governing_at(input, place, [](const demand::SupportReaction& forces) { return std::abs(forces.up_lb); });
     CheckResult result = end_result(input, place, worst.state, strength.by);
     result.title = title_of(place);
     result.clause = strength.clause;
@@ -97,7 +97,7 @@ CheckResult without_evidence(const CheckInput& input, const EndPlace& place, con
 }
 
 bool only_bears(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
-    return place.on_beam && worst_at(input, place, [&](const demand::HoldForces& forces) {
+    return place.on_beam && governing_at(input, place, [&](const demand::SupportReaction& forces) {
                                 return together(strength.uses(forces));
                             }).value == 0.0;
 }

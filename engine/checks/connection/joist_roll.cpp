@@ -13,15 +13,15 @@ using format::phrase;
 
 /// A couple at a hold: about the joist's axis, or, where a joist's end keeps a rim square, about the rim's.
 struct Roll {
-    double demand::HoldForces::*couple = nullptr;
+    double demand::SupportReaction::*couple = nullptr;
     bool of_rim = false;
 };
 
 std::vector<Roll> rolls_at(const EndPlace& place) {
-    if (place.hold->kind == demand::HoldKind::block_end) return {};
-    std::vector<Roll> rolls{{&demand::HoldForces::torque_lb_in, false}};
-    if (place.hold->kind == demand::HoldKind::joist_to_rim) {
-        rolls.push_back({&demand::HoldForces::turning_lb_in, true});
+    if (place.support->kind == demand::MemberSupportKind::block_end) return {};
+    std::vector<Roll> rolls{{&demand::SupportReaction::torque_lb_in, false}};
+    if (place.support->kind == demand::MemberSupportKind::joist_to_rim) {
+        rolls.push_back({&demand::SupportReaction::moment_lb_in, true});
     }
     return rolls;
 }
@@ -32,7 +32,8 @@ void name_rim(CheckResult& result, const EndPlace& place) {
     result.link = link_between(place.held_by, joist, result.link.value().by);
 }
 
-CheckResult roll(const CheckInput& input, const EndPlace& place, const Roll& roll, const demand::Worst& worst) {
+CheckResult roll(const CheckInput& input, const EndPlace& place, const Roll& roll,
+                 const demand::GoverningState& worst) {
     const EndStrength strength = end_strength(input.resolved, place);
     CheckResult result = end_result(input, place, worst.state, strength.by);
     if (roll.of_rim) name_rim(result, place);
@@ -41,7 +42,7 @@ CheckResult roll(const CheckInput& input, const EndPlace& place, const Roll& rol
         lacks_evidence(result, strength.missing);
         return result;
     }
-    demand::HoldForces one;
+    demand::SupportReaction one;
     one.*roll.couple = 1.0;
     const double capacity = capacity_alone(strength, one);
     result.steps = strength.steps;
@@ -82,8 +83,8 @@ std::vector<CheckResult> joist_roll(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (const EndPlace& place : end_places(input)) {
         for (const Roll& one : rolls_at(place)) {
-            const demand::Worst worst =
-                worst_at(input, place, [&](const demand::HoldForces& forces) { return std::abs(forces.*one.couple); });
+            const demand::GoverningState worst = governing_at(
+                input, place, [&](const demand::SupportReaction& forces) { return std::abs(forces.*one.couple); });
             if (worst.value > no_couple_lb_in) results.push_back(roll(input, place, one, worst));
         }
     }

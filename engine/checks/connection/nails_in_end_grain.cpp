@@ -82,7 +82,8 @@ Lateral lateral(const catalog::Resolved& resolved, const EndPlace& place, const 
     return lateral;
 }
 
-std::vector<EndUse> uses(const demand::HoldForces& forces, const EndGrainFasteners& fasteners, const Lateral& lateral) {
+std::vector<EndUse> uses(const demand::SupportReaction& forces, const EndGrainFasteners& fasteners,
+                         const Lateral& lateral) {
     const double per_couple = outermost_per_couple(fasteners.count, fasteners.spread_in);
     // The torque's part is added whatever the directions, so the result holds for a line of any slope.
     const double outermost_lb =
@@ -93,7 +94,7 @@ std::vector<EndUse> uses(const demand::HoldForces& forces, const EndGrainFastene
         {"P_a", phrase("withdrawal force on the end"), "", std::max(forces.along_lb, 0.0), 0.0, "lb",
          UseGroup::withdrawal,
          phrase("Fasteners in end grain have no withdrawal value. Add hardware with a withdrawal or tension value.")},
-        {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.turning_lb_in), 0.0, "lb in",
+        {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.moment_lb_in), 0.0, "lb in",
          UseGroup::withdrawal,
          phrase("Fasteners in end grain do not resist moment. Add hardware with a tension value and a height.")}};
     if (per_couple > 0.0) return all;
@@ -106,7 +107,7 @@ std::vector<EndUse> uses(const demand::HoldForces& forces, const EndGrainFastene
 }
 
 EndStrength no_use_on_a_beam(EndStrength strength, const catalog::Resolved& resolved, const EndPlace& place) {
-    strength.uses = [nothing = strength_of(resolved, place, std::monostate{})](const demand::HoldForces& forces) {
+    strength.uses = [nothing = strength_of(resolved, place, std::monostate{})](const demand::SupportReaction& forces) {
         std::vector<EndUse> all = nothing.uses(forces);
         for (EndUse& use : all) {
             use.why =
@@ -139,7 +140,9 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     strength.steps = std::move(value.steps);
     strength.note = sentences(phrase("Lateral load only: fasteners in end grain have no withdrawal value."),
                               place.holder.assumption);
-    strength.uses = [fasteners, value](const demand::HoldForces& forces) { return uses(forces, fasteners, value); };
+    strength.uses = [fasteners, value](const demand::SupportReaction& forces) {
+        return uses(forces, fasteners, value);
+    };
     return strength;
 }
 

@@ -23,11 +23,11 @@ EndUse against(std::string symbol, format::Phrase meaning, double force_lb, doub
     return {std::move(symbol), std::move(meaning), "", force_lb, allowable_lb, "lb", group, std::move(why)};
 }
 
-std::vector<EndUse> uses(const demand::HoldForces& forces, const ReportedConnector& connector, const Allowed& allowed,
-                         bool on_beam) {
+std::vector<EndUse> uses(const demand::SupportReaction& forces, const ReportedConnector& connector,
+                         const Allowed& allowed, bool on_beam) {
     const bool has_arm = connector.couple_arm_in > 0.0, has_height = connector.height_in > 0.0;
     const double pair_lb = has_arm ? std::abs(forces.torque_lb_in) / connector.couple_arm_in : 0.0;
-    const double edge_lb = has_height ? std::abs(forces.turning_lb_in) / connector.height_in : 0.0;
+    const double edge_lb = has_height ? std::abs(forces.moment_lb_in) / connector.height_in : 0.0;
     const double half_lb = 0.5 * forces.up_lb;
     std::vector<EndUse> all{
         against("R_u", phrase("uplift on one line: R_v/2 + T/arm"),
@@ -50,7 +50,7 @@ std::vector<EndUse> uses(const demand::HoldForces& forces, const ReportedConnect
     }
     if (!has_height) {
         all.push_back(
-            {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.turning_lb_in), 0.0, "lb in",
+            {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.moment_lb_in), 0.0, "lb in",
              UseGroup::withdrawal,
              phrase("The connector does not resist moment. Use hardware with a tension value and give the height "
                     "over which it acts.")});
@@ -73,7 +73,7 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
         {"U", phrase("uplift on the whole end"), source, 2.0 * allowed.line_up, "lb", "input"},
         {"G", phrase("downward force on the whole end"), source, 2.0 * allowed.line_down, "lb", "input"},
         {"a", phrase("distance between the two lines of connectors"), "given", connector.couple_arm_in, "in", "input"}};
-    strength.uses = [connector, allowed, on_beam = place.on_beam](const demand::HoldForces& forces) {
+    strength.uses = [connector, allowed, on_beam = place.on_beam](const demand::SupportReaction& forces) {
         return uses(forces, connector, allowed, on_beam);
     };
     return strength;

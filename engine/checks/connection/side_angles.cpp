@@ -39,7 +39,7 @@ AngleLeg member_leg(const EndPlace& place, const SideAngles& angles) {
     // A bolt goes through both angles: each has half the wood.
     const bool shared = angles.kind == SideAngles::Kind::bolt && angles.sides == 2;
     return {phrase("member leg"),
-            phrase("m"),
+            "m",
             place.wood->species.specific_gravity,
             place.wood->grade.modulus_psi,
             shared ? 0.5 * place.member.width_in : place.member.width_in,
@@ -52,7 +52,7 @@ AngleLeg holder_leg(const EndPlace& place, const SideAngles& angles) {
     const double top_in = 0.5 * (place.member.depth_in - line_in(angles));
     const double bottom_in = place.holder.depth_in - 0.5 * (place.member.depth_in + line_in(angles));
     return {phrase("support leg"),
-            phrase("h"),
+            "h",
             place.holder.specific_gravity,
             place.holder.modulus_psi,
             place.holder.width_in,
@@ -69,12 +69,12 @@ double outermost_lb(const InPlane& force, const SideAngles& angles, double per_c
     return std::hypot(force.upright_lb / angles.per_leg, force.couple_lb_in * per_couple + force.level_lb);
 }
 
-std::vector<EndUse> uses(const demand::HoldForces& forces, const SideAngles& angles, const AngleValues& values) {
+std::vector<EndUse> uses(const demand::SupportReaction& forces, const SideAngles& angles, const AngleValues& values) {
     const double sides = angles.sides, n = angles.per_leg;
     const double pair_lb = angles.sides > 1 ? std::abs(forces.torque_lb_in) / values.width_in : 0.0;
     const double one_angle_lb = std::abs(forces.up_lb) / sides + pair_lb;
     const double drawn_lb = std::max(forces.along_lb, 0.0) / (sides * n);
-    const double turning = std::abs(forces.turning_lb_in) / sides;
+    const double turning = std::abs(forces.moment_lb_in) / sides;
     const double across_lb = std::abs(forces.across_lb) / n;
     const double eccentric = one_angle_lb * angles.gauge_in;
     const double member_lb = outermost_lb({one_angle_lb, eccentric + turning, drawn_lb}, angles, values.per_couple);
@@ -169,7 +169,7 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     for (const LegValue* value : {&member_z, &holder_z, &holder_w}) append(strength.steps, value->steps);
     strength.note =
         sentences(phrase("Fasteners only: the steel of the angles is not computed."), place.holder.assumption);
-    strength.uses = [angles, values](const demand::HoldForces& forces) { return uses(forces, angles, values); };
+    strength.uses = [angles, values](const demand::SupportReaction& forces) { return uses(forces, angles, values); };
     return strength;
 }
 

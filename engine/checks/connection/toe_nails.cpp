@@ -115,18 +115,18 @@ EndUse torque_unresisted(double torque_lb_in) {
                "each side, spread over the depth, or hardware on both sides.")};
 }
 
-EndUse turning_unresisted(double turning_lb_in) {
+EndUse moment_unresisted(double moment_lb_in) {
     return {"M",
             phrase("moment in the member's vertical plane"),
             "",
-            std::abs(turning_lb_in),
+            std::abs(moment_lb_in),
             0.0,
             "lb in",
             UseGroup::withdrawal,
             phrase("Toe-nails are not counted on for moment. Add hardware with a tension value and a height.")};
 }
 
-std::vector<EndUse> uses_at_face(const demand::HoldForces& forces, const ToeNails& nails, const NailValues& values,
+std::vector<EndUse> uses_at_face(const demand::SupportReaction& forces, const ToeNails& nails, const NailValues& values,
                                  double per_torque) {
     const double across_lb =
         std::hypot(forces.up_lb, forces.across_lb) / nails.count + std::abs(forces.torque_lb_in) * per_torque;
@@ -135,14 +135,14 @@ std::vector<EndUse> uses_at_face(const demand::HoldForces& forces, const ToeNail
          values.lateral_lb, "lb", UseGroup::shear, values.why},
         {"N", phrase("withdrawal force on each nail"), "P_a/n", std::max(forces.along_lb, 0.0) / nails.count,
          values.withdrawal_lb, "lb", UseGroup::withdrawal, values.why},
-        turning_unresisted(forces.turning_lb_in)};
+        moment_unresisted(forces.moment_lb_in)};
     if (!(per_torque > 0.0)) all.push_back(torque_unresisted(forces.torque_lb_in));
     return all;
 }
 
 /// Rolling on the beam, the joist is pressed on one lower edge and draws the nails of the other side, half its width
 /// away at least.
-std::vector<EndUse> uses_on_beam(const demand::HoldForces& forces, const ToeNails& nails, const NailValues& values,
+std::vector<EndUse> uses_on_beam(const demand::SupportReaction& forces, const ToeNails& nails, const NailValues& values,
                                  double half_width_in) {
     const int a_side = nails.count / 2;
     const double rolling_lb = a_side > 0 ? std::abs(forces.torque_lb_in) / (half_width_in * a_side) : 0.0;
@@ -152,7 +152,7 @@ std::vector<EndUse> uses_on_beam(const demand::HoldForces& forces, const ToeNail
                             {"N", phrase("withdrawal force on the most loaded nail"), "R_v/n + T/(b/2 n/2)",
                              std::max(forces.up_lb, 0.0) / nails.count + rolling_lb, values.withdrawal_lb, "lb",
                              UseGroup::withdrawal, values.why},
-                            turning_unresisted(forces.turning_lb_in)};
+                            moment_unresisted(forces.moment_lb_in)};
     if (a_side < 1) all.push_back(torque_unresisted(forces.torque_lb_in));
     return all;
 }
@@ -182,12 +182,12 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     strength.steps = std::move(values.steps);
     strength.note = place.holder.assumption;
     if (place.on_beam) {
-        strength.uses = [nails, values, half_in = 0.5 * place.member.width_in](const demand::HoldForces& forces) {
+        strength.uses = [nails, values, half_in = 0.5 * place.member.width_in](const demand::SupportReaction& forces) {
             return uses_on_beam(forces, nails, values, half_in);
         };
     } else {
         strength.uses = [nails, values, per_torque = outermost_per_torque(place, nails, values.inside_in)](
-                            const demand::HoldForces& forces) {
+                            const demand::SupportReaction& forces) {
             return uses_at_face(forces, nails, values, per_torque);
         };
     }

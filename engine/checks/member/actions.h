@@ -2,7 +2,7 @@
 // The pieces of framing that carry load, blocks, joists and rims alike, and what every check of one reads: its largest
 // actions in each state of the demand, from the grillage.
 #include "checks/registry.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "model/member.h"
 
 #include <cstddef>
@@ -21,8 +21,8 @@ namespace toehold::checks {
 /// The state in which `quantity(const demand::MemberActions&)` is largest; the first of equal ones. For a loaded
 /// member.
 template <class Quantity>
-[[nodiscard]] demand::Worst worst_actions(const CheckInput& input, std::size_t member, Quantity&& quantity) {
-    demand::Worst worst{quantity(actions_of(input, 0, member)), 0};
+[[nodiscard]] demand::GoverningState worst_actions(const CheckInput& input, std::size_t member, Quantity&& quantity) {
+    demand::GoverningState worst{quantity(actions_of(input, 0, member)), 0};
     for (std::size_t state = 1; state < input.demand.states.size(); ++state) {
         const double value = quantity(actions_of(input, state, member));
         if (value > worst.value) worst = {value, state};

@@ -12,7 +12,7 @@ using format::phrase;
 
 CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood) {
     const demand::Support& support = input.demand.supports[index];
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return state.supports.at(index).peak_psi; });
     const Adjusted adjusted = adjust_compression_perp(wood.grade.compression_perp_psi, input.resolved.detail.basis);
     CheckResult result;
@@ -49,8 +49,9 @@ std::vector<CheckResult> bearing_framing(const CheckInput& input) {
     return results;
 }
 
-CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, const demand::Worst& worst) {
-    const model::JoistSupport& support = input.resolved.detail.framing.supports.at(place.hold->support.value());
+CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, const demand::GoverningState& worst) {
+    const model::JoistSupport& support =
+        input.resolved.detail.framing.supports.at(place.support->joist_support.value());
     const Adjusted adjusted =
         adjust_compression_perp(place.wood->grade.compression_perp_psi, input.resolved.detail.basis);
     const double area_in2 = place.member.width_in * support.bearing_in;
@@ -82,8 +83,8 @@ std::vector<CheckResult> support_bearing(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (const EndPlace& place : end_places(input)) {
         if (!place.on_beam) continue;
-        const demand::Worst worst =
-            worst_at(input, place, [](const demand::HoldForces& forces) { return -forces.up_lb; });
+        const demand::GoverningState worst =
+            governing_at(input, place, [](const demand::SupportReaction& forces) { return -forces.up_lb; });
         if (worst.value > no_force_lb) results.push_back(bearing_on_beam(input, place, worst));
     }
     return results;

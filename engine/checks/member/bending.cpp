@@ -25,9 +25,9 @@ std::vector<double> joist_places_in(const CheckInput& input, std::size_t rim) {
     std::vector<double> places;
     if (!input.demand.framing) return places;
     const std::vector<model::Member> all = model::members(input.resolved.detail.framing);
-    for (const demand::Hold& hold : input.demand.framing->holds) {
-        if (hold.kind == demand::HoldKind::joist_to_rim && hold.holder == rim)
-            places.push_back(all.at(hold.member).across_in);
+    for (const demand::MemberSupport& support : input.demand.framing->supports) {
+        if (support.kind == demand::MemberSupportKind::joist_to_rim && support.holder == rim)
+            places.push_back(all.at(support.member).across_in);
     }
     return places;
 }
@@ -159,7 +159,7 @@ CheckResult bending_of(const CheckInput& input, std::size_t index) {
     const auto of = [&](const demand::MemberActions& actions) {
         return bending(share(actions, member), beam, allowed);
     };
-    const demand::Worst worst =
+    const demand::GoverningState worst =
         worst_actions(input, index, [&](const demand::MemberActions& actions) { return of(actions).ratio; });
     const demand::MemberActions& actions = actions_of(input, worst.state, index);
     const Bending governing = of(actions);

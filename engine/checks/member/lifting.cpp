@@ -33,8 +33,8 @@ double shear_lb(const CheckInput& input, std::size_t state, std::size_t member) 
     return std::min(actions_of(input, state, member).vertical_shear_lb, pull_lb(input, state, member));
 }
 
-demand::Worst worst_shear(const CheckInput& input, std::size_t member) {
-    demand::Worst worst;
+demand::GoverningState worst_shear(const CheckInput& input, std::size_t member) {
+    demand::GoverningState worst;
     for (std::size_t state = 0; state < input.demand.states.size(); ++state) {
         const double shear = shear_lb(input, state, member);
         if (shear > worst.value) worst = {shear, state};
@@ -49,7 +49,7 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
     const double reached = least_reached_in(input.resolved, index);
     const double width_in = pieces_with_anchors(input.resolved, index) * model::ply_width_in(member);
-    const demand::Worst worst = worst_shear(input, index);
+    const demand::GoverningState worst = worst_shear(input, index);
     CheckResult result = member_result(input, member, worst.state, phrase("shear at the anchors"));
     result.demand = worst.value;
     result.unit = "lb";

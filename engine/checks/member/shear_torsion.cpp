@@ -65,7 +65,7 @@ CheckResult shear_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
     const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
-    const demand::Worst worst = worst_actions(
+    const demand::GoverningState worst = worst_actions(
         input, index, [&](const demand::MemberActions& actions) { return member_stresses(actions, member).shear_psi; });
     CheckResult result = member_result(input, member, worst.state, phrase("shear"));
     result.demand = worst.value;
@@ -89,7 +89,7 @@ CheckResult torsion_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
     const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
-    const demand::Worst worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
+    const demand::GoverningState worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
         return member_stresses(actions, member).torsion_psi;
     });
     const Step allowable = allowable_torsion_step(adjusted.value);
@@ -116,7 +116,7 @@ CheckResult together_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
     const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
-    const demand::Worst worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
+    const demand::GoverningState worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
         const MemberStresses stresses = member_stresses(actions, member);
         return resistance::shear_torsion_ratio(stresses.shear_psi, stresses.torsion_psi, adjusted.value);
     });

@@ -3,7 +3,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 
 #include <algorithm>
 
@@ -28,7 +28,7 @@ Adjusted allowable(const catalog::DeckingMaterial& material, const model::Basis&
 }
 
 CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, model::PartId part) {
-    const demand::Worst worst = demand::worst_state(input.demand, peak_psi);
+    const demand::GoverningState worst = demand::governing_state(input.demand, peak_psi);
     CheckResult result;
     result.part = std::move(part);
     result.demand = worst.value;

@@ -25,7 +25,7 @@ std::string bound(const SupportBearing& bearing) {
 }
 
 void add_support_steps(std::vector<Step>& steps, const CheckInput& input, const SupportBearing& bearing) {
-    const std::string& id = input.demand.supports.at(bearing.support).id;
+    const std::string id = model::symbol(input.demand.supports.at(bearing.support).part);
     steps.push_back({"F_" + id, phrase("bearing on {}", id), "demand", bearing.force_lb, "lb", "demand"});
     steps.push_back({"s_" + id, phrase("its resultant past the section"), "demand", bearing.arm_in, "in", "demand"});
     steps.push_back({"p_" + id, phrase("its peak pressure"), "demand", bearing.peak_psi, "psi", "demand"});

@@ -5,7 +5,7 @@
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "model/placement.h"
 #include "model/segment.h"
 #include "resistance/aluminum/connection.h"
@@ -129,7 +129,7 @@ CheckResult at_hole(const CheckInput& input, std::size_t index) {
     result.unit = "lb";
     result.link =
         link_between({model::PartKind::plate}, model::anchor_part(anchor.id), phrase("anchor shank in its hole"));
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);

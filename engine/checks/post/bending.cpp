@@ -4,7 +4,7 @@
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
 #include "checks/post/tube.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "resistance/wood/member_factors.h"
 #include "resistance/wood/member_strength.h"
 
@@ -100,7 +100,7 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     const auto moment_of = [&](const demand::State& state) {
         return push_moment(input.demand, state, post.shoe.height_in);
     };
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return bending(moment_of(state), post, allowed).ratio; });
     const demand::State& state = input.demand.states.at(worst.state);
     const PushMoment moment = moment_of(state);

@@ -93,16 +93,16 @@ Movement movement(const CheckInput& input, const PostStiffness& post, std::size_
 /// A push and nothing else; the framing's give is added, so a state that lets it give would count it twice.
 bool counts(const demand::Demand& demand, const demand::State& state) {
     const demand::LoadCase& load = load_case(demand, state);
-    return load.push_lb != 0.0 && load.down_lb == 0.0 && !demand.scenarios.at(state.scenario).framing_gives;
+    return load.push_lb != 0.0 && load.down_lb == 0.0 && !demand.scenarios.at(state.scenario).flexible_framing;
 }
 
-struct Worst {
+struct LargestMovement {
     Movement movement;
     std::size_t state = 0;
 };
 
-std::optional<Worst> worst_movement(const CheckInput& input, const PostStiffness& post) {
-    std::optional<Worst> worst;
+std::optional<LargestMovement> worst_movement(const CheckInput& input, const PostStiffness& post) {
+    std::optional<LargestMovement> worst;
     for (std::size_t index = 0; index < input.demand.states.size(); ++index) {
         if (!counts(input.demand, input.demand.states[index])) continue;
         const Movement at = movement(input, post, index);
@@ -111,7 +111,7 @@ std::optional<Worst> worst_movement(const CheckInput& input, const PostStiffness
     return worst;
 }
 
-void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness& post, const Worst& worst) {
+void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness& post, const LargestMovement& worst) {
     const demand::State& state = input.demand.states[worst.state];
     const demand::LoadCase& load = load_case(input.demand, state);
     const double top_in = model::lever_height_in(input.resolved.detail);
@@ -154,7 +154,7 @@ std::vector<CheckResult> guard_deflection(const CheckInput& input) {
         lacks_evidence(result, phrase("Post grade is not specified."));
         return {result};
     }
-    const std::optional<Worst> worst = worst_movement(input, *post);
+    const std::optional<LargestMovement> worst = worst_movement(input, *post);
     if (!worst) return {};
     result.demand = worst->movement.total_in();
     result.direction_deg = degrees(input.demand.states[worst->state].direction_rad);

@@ -4,7 +4,7 @@
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
 #include "checks/registry.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 
 namespace toehold::checks {
 namespace {
@@ -12,7 +12,7 @@ namespace {
 using format::phrase;
 
 CheckResult shoe(const CheckInput& input, const model::WoodPost& post) {
-    const demand::Worst worst = demand::worst_state(
+    const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return push_moment(input.demand, state).total_lb_in; });
     const demand::State& state = input.demand.states.at(worst.state);
     CheckResult result;

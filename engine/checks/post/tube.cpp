@@ -2,7 +2,7 @@
 
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "resistance/aluminum/member.h"
 #include "resistance/steel/tube.h"
 
@@ -187,7 +187,7 @@ CheckResult tube_bending(const CheckInput& input, const PostFoot& foot, const ca
     result.steps = strength.steps;
     const auto moment_of = [&](const demand::State& state) { return push_moment(input.demand, state); };
     const bool known = strength.missing.empty();
-    const demand::Worst worst = demand::worst_state(input.demand, [&](const demand::State& state) {
+    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
         const PushMoment moment = moment_of(state);
         if (!known) return moment.total_lb_in;
         return ratio(moment.total_lb_in,

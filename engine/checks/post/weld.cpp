@@ -5,7 +5,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/post/foot.h"
 #include "checks/registry.h"
-#include "demand/worst.h"
+#include "demand/governing_state.h"
 #include "resistance/aluminum/connection.h"
 #include "resistance/aluminum/member.h"
 
@@ -170,7 +170,7 @@ CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
     const catalog::Resolved& resolved = input.resolved;
     const steel::WeldLine line = foot.tube.round ? steel::circular_weld(foot.tube.width_in)
                                                  : steel::rectangular_weld(foot.tube.width_in, foot.tube.depth_in);
-    const demand::Worst worst = demand::worst_state(input.demand, [&](const demand::State& state) {
+    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
         return steel::resultant_lb_per_in(line, weld_forces(input.demand, state));
     });
     const demand::State& state = input.demand.states.at(worst.state);

@@ -1,12 +1,12 @@
 #include "demand/framing/find_framing.h"
 
 #include "demand/framing/frame.h"
-#include "demand/framing/holds.h"
 #include "demand/framing/lateral.h"
+#include "demand/framing/member_supports.h"
+#include "demand/mount.h"
 
 #include <algorithm>
 #include <cmath>
-#include <stdexcept>
 
 namespace toehold::demand {
 namespace {
@@ -72,14 +72,14 @@ MemberActions actions_of(const Frame& frame, const GridSolution& solution, const
     return actions;
 }
 
-/// `on_member`: what the hold puts on the member's end.
-HoldForces forces_of(const model::Member& held, const mechanics::GridLoad& on_member) {
-    HoldForces forces;
-    forces.up_lb = -on_member.up_lb;
+/// `on_member`: what the support puts on the member's end.
+SupportReaction reaction_of(const model::Member& held, const mechanics::GridLoad& on_member) {
+    SupportReaction reaction;
+    reaction.up_lb = -on_member.up_lb;
     const bool along_x = held.along == model::PlanAxis::x;
-    forces.torque_lb_in = -(along_x ? on_member.about_x_lb_in : on_member.about_y_lb_in);
-    forces.turning_lb_in = -(along_x ? on_member.about_y_lb_in : on_member.about_x_lb_in);
-    return forces;
+    reaction.torque_lb_in = -(along_x ? on_member.about_x_lb_in : on_member.about_y_lb_in);
+    reaction.moment_lb_in = -(along_x ? on_member.about_y_lb_in : on_member.about_x_lb_in);
+    return reaction;
 }
 
 /// Work of the loads over the push: the top's movement for the framing's give, by the unit-load theorem.
@@ -102,11 +102,11 @@ FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand
     result.residual = solution.residual;
     for (std::size_t member = 0; member < frame.members.size(); ++member)
         result.members.push_back(actions_of(frame, solution, loads.upright, member));
-    for (std::size_t hold = 0; hold < frame.holds.size(); ++hold) {
-        const auto joint = frame.joint_of_hold[hold], support = frame.support_of_hold[hold];
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        const auto joint = frame.grid_joint_of[index], support = frame.grid_support_of[index];
         const mechanics::GridLoad& on_member = joint ? solution.joints[static_cast<std::size_t>(*joint)]
                                                      : solution.supports[static_cast<std::size_t>(support.value())];
-        result.holds.push_back(forces_of(frame.members[frame.holds[hold].member], on_member));
+        result.reactions.push_back(reaction_of(frame.members[frame.supports[index].member], on_member));
     }
     result.top_in = top_movement_in(frame, solution, loads.upright, demand.cases[state.load_case].push_lb);
     add_lateral(result, frame, std::move(loads.lateral), boards_hold(resolved));
@@ -150,19 +150,19 @@ std::optional<FramingDemand> find_framing(const catalog::Resolved& resolved, con
     const Frame frame = make_frame(resolved);
     if (!carries_load(resolved, demand, frame)) return std::nullopt;
     FramingDemand framing;
-    framing.holds = frame.holds;
+    framing.supports = frame.supports;
     framing.joists_described = joists_described(resolved.detail.framing);
     framing.assumptions = framing_assumptions(resolved, framing);
     if (!frame.grillage->stable()) {
-        framing.unstable =
+        framing.unstable = format::phrase(
             "a member of the framing can move without anything that resists it: see that every joist has two supports "
-            "and every block two ends that are held";
+            "and every block two ends that are held");
         return framing;
     }
     if (blocks_hold_in_a_ring(frame)) {
-        framing.unstable =
+        framing.unstable = format::phrase(
             "blocks end at each other in a ring, so that a sideways force has nowhere to go: let one of them end at a "
-            "joist or a rim";
+            "joist or a rim");
         return framing;
     }
     framing.states.reserve(demand.states.size());
@@ -173,7 +173,7 @@ std::optional<FramingDemand> find_framing(const catalog::Resolved& resolved, con
     // A grid's balance is measured against its loads; stiff and soft springs side by side cost some digits.
     constexpr double largest_residual = 1e-7;
     if (!(framing.residual <= largest_residual))
-        throw std::runtime_error("the framing's forces do not balance to the digits asked for");
+        throw NoDemand(format::phrase("the framing's forces do not balance to the digits asked for"));
     return framing;
 }
 

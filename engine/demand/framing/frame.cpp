@@ -1,6 +1,6 @@
 #include "demand/framing/frame.h"
 
-#include "demand/framing/holds.h"
+#include "demand/framing/member_supports.h"
 #include "resistance/wood/member_strength.h"
 
 #include <algorithm>
@@ -37,11 +37,11 @@ GridMember beam(const Member& member, double modulus_psi) {
 
 /// Springs in the held member's own axes as springs about the plan's.
 template <class Springs>
-void set_springs(Springs& springs, const Member& held, const HoldStiffness& stiffness) {
+void set_springs(Springs& springs, const Member& held, const SupportStiffness& stiffness) {
     const bool along_x = held.along == PlanAxis::x;
     springs.vertical_lb_per_in = stiffness.vertical_lb_per_in;
-    springs.about_x_lb_in = along_x ? stiffness.torque_lb_in : stiffness.turning_lb_in;
-    springs.about_y_lb_in = along_x ? stiffness.turning_lb_in : stiffness.torque_lb_in;
+    springs.about_x_lb_in = along_x ? stiffness.torque_lb_in : stiffness.moment_lb_in;
+    springs.about_y_lb_in = along_x ? stiffness.moment_lb_in : stiffness.torque_lb_in;
 }
 
 double end_in(const Member& member, bool upper) { return upper ? member.to_in : member.from_in; }
@@ -50,7 +50,7 @@ class FrameBuilder {
   public:
     explicit FrameBuilder(const catalog::Resolved& resolved) : resolved_(resolved) {
         frame_.members = model::members(resolved.detail.framing);
-        frame_.holds = find_holds(resolved);
+        frame_.supports = find_member_supports(resolved);
         frame_.beams.resize(frame_.members.size());
         frame_.stations_in.resize(frame_.members.size());
         nodes_of_.resize(frame_.members.size());
@@ -62,19 +62,24 @@ class FrameBuilder {
     Frame build() {
         find_stations();
         for (std::size_t member = 0; member < frame_.members.size(); ++member) add_beams(member);
-        for (const Hold& hold : frame_.holds) add_hold(hold);
+        for (const MemberSupport& support : frame_.supports) add_support(support);
         frame_.grillage.emplace(nodes_, beams_, joints_, supports_);
         return std::move(frame_);
     }
 
   private:
-    /// Where the hold meets the held member, and where its holder.
-    [[nodiscard]] double held_station_in(const Hold& hold) const {
-        if (hold.kind == HoldKind::joist_support) return resolved_.detail.framing.supports[*hold.support].at_in;
-        return end_in(frame_.members[hold.member], hold.upper);
+    /// Where the support meets the held member, and where its holder.
+    [[nodiscard]] double held_station_in(const MemberSupport& support) const {
+        if (support.kind == MemberSupportKind::joist_support)
+            return resolved_.detail.framing.supports[*support.joist_support].at_in;
+        return end_in(frame_.members[support.member], support.upper);
     }
-    [[nodiscard]] double holder_station_in(const Hold& hold) const { return frame_.members[hold.member].across_in; }
-    [[nodiscard]] bool joins(const Hold& hold) const { return hold.holder && included_[*hold.holder]; }
+    [[nodiscard]] double holder_station_in(const MemberSupport& support) const {
+        return frame_.members[support.member].across_in;
+    }
+    [[nodiscard]] bool joins(const MemberSupport& support) const {
+        return support.holder && included_[*support.holder];
+    }
 
     void find_stations() {
         for (std::size_t index = 0; index < frame_.members.size(); ++index) {
@@ -82,9 +87,9 @@ class FrameBuilder {
             const Member& member = frame_.members[index];
             std::vector<double>& stations = frame_.stations_in[index];
             stations = {member.from_in, member.to_in};
-            for (const Hold& hold : frame_.holds) {
-                if (hold.member == index) stations.push_back(held_station_in(hold));
-                if (hold.holder == index) stations.push_back(holder_station_in(hold));
+            for (const MemberSupport& support : frame_.supports) {
+                if (support.member == index) stations.push_back(held_station_in(support));
+                if (support.holder == index) stations.push_back(holder_station_in(support));
             }
             for (double& station : stations) station = std::clamp(station, member.from_in, member.to_in);
             std::sort(stations.begin(), stations.end());
@@ -120,27 +125,27 @@ class FrameBuilder {
         return nodes_of_[member][static_cast<std::size_t>(nearest - stations.begin())];
     }
 
-    void add_hold(const Hold& hold) {
-        const Member& held = frame_.members[hold.member];
-        const int node = node_at(hold.member, held_station_in(hold));
-        frame_.held_at_in.push_back(held_station_in(hold));
-        frame_.joint_of_hold.emplace_back();
-        frame_.support_of_hold.emplace_back();
-        if (joins(hold)) {
+    void add_support(const MemberSupport& support) {
+        const Member& held = frame_.members[support.member];
+        const int node = node_at(support.member, held_station_in(support));
+        frame_.held_at_in.push_back(held_station_in(support));
+        frame_.grid_joint_of.emplace_back();
+        frame_.grid_support_of.emplace_back();
+        if (joins(support)) {
             GridJoint joint;
-            joint.first = node_at(*hold.holder, holder_station_in(hold));
+            joint.first = node_at(*support.holder, holder_station_in(support));
             joint.second = node;
             joint.at = nodes_[static_cast<std::size_t>(node)];
-            set_springs(joint, held, hold.stiffness);
-            frame_.joint_of_hold.back() = static_cast<int>(joints_.size());
+            set_springs(joint, held, support.stiffness);
+            frame_.grid_joint_of.back() = static_cast<int>(joints_.size());
             joints_.push_back(joint);
             return;
         }
-        GridSupport support;
-        support.node = node;
-        set_springs(support, held, hold.stiffness);
-        frame_.support_of_hold.back() = static_cast<int>(supports_.size());
-        supports_.push_back(support);
+        GridSupport grid_support;
+        grid_support.node = node;
+        set_springs(grid_support, held, support.stiffness);
+        frame_.grid_support_of.back() = static_cast<int>(supports_.size());
+        supports_.push_back(grid_support);
     }
 
     const catalog::Resolved& resolved_;

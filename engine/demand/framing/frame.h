@@ -1,5 +1,6 @@
 #pragma once
-// The framing as a grillage: every member a beam, every hold its springs; and the loads of a state where they land.
+// The framing as a grillage: every member a beam, every member support its springs; and the loads of a state where they
+// land.
 #include "demand/demand.h"
 #include "demand/framing_demand.h"
 #include "mechanics/grillage/grillage.h"
@@ -18,12 +19,12 @@ struct GridPlace {
 
 struct Frame {
     std::vector<model::Member> members;
-    std::vector<Hold> holds;
-    std::vector<std::vector<int>> beams;            ///< of each member, in order along it; none where it is left out
-    std::vector<std::vector<double>> stations_in;   ///< of each member: where its beams begin and end
-    std::vector<double> held_at_in;                 ///< of each hold: its place along the member it holds
-    std::vector<std::optional<int>> joint_of_hold;  ///< index among the grillage's joints
-    std::vector<std::optional<int>> support_of_hold;
+    std::vector<MemberSupport> supports;
+    std::vector<std::vector<int>> beams;              ///< of each member, in order along it; none where it is left out
+    std::vector<std::vector<double>> stations_in;     ///< of each member: where its beams begin and end
+    std::vector<double> held_at_in;                   ///< of each support: its place along the member it holds
+    std::vector<std::optional<int>> grid_joint_of;    ///< of each support: index among the grillage's joints
+    std::vector<std::optional<int>> grid_support_of;  ///< of each: among the grillage's supports
     std::optional<mechanics::Grillage> grillage;
 
     /// Whether the member bends in this frame. Joists and rims do where the joists are described.

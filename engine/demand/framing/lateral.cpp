@@ -9,17 +9,18 @@ namespace {
 using model::Member;
 using model::MemberKind;
 
-/// Shares of a force at `at` between a beam's two holds on either side of it; a force beyond the last two levers them.
+/// Shares of a force at `at` between a beam's two supports on either side of it; a force beyond the last two levers
+/// them.
 struct Lever {
     std::size_t first = 0, second = 0;
     double to_second = 0.0;
 };
 
-Lever lever(const std::vector<double>& holds_in, double at_in) {
+Lever lever(const std::vector<double>& supports_in, double at_in) {
     std::size_t second = 1;
-    while (second + 1 < holds_in.size() && holds_in[second] < at_in) ++second;
-    const double length = holds_in[second] - holds_in[second - 1];
-    return {second - 1, second, length > 0.0 ? (at_in - holds_in[second - 1]) / length : 0.0};
+    while (second + 1 < supports_in.size() && supports_in[second] < at_in) ++second;
+    const double length = supports_in[second] - supports_in[second - 1];
+    return {second - 1, second, length > 0.0 ? (at_in - supports_in[second - 1]) / length : 0.0};
 }
 
 struct PointForce {
@@ -41,30 +42,31 @@ void add_extremes(MemberActions& actions, std::vector<PointForce> forces) {
     }
 }
 
-/// The member's holds with their places along it, in order.
-std::vector<std::pair<double, std::size_t>> holds_of(const Frame& frame, std::size_t member) {
-    std::vector<std::pair<double, std::size_t>> holds;
-    for (std::size_t index = 0; index < frame.holds.size(); ++index) {
-        const Hold& hold = frame.holds[index];
-        const Member& held = frame.members[hold.member];
-        if (hold.member == member) holds.emplace_back(frame.held_at_in[index], index);
+/// The member's supports with their places along it, in order.
+std::vector<std::pair<double, std::size_t>> supports_of(const Frame& frame, std::size_t member) {
+    std::vector<std::pair<double, std::size_t>> supports;
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        const MemberSupport& support = frame.supports[index];
+        const Member& held = frame.members[support.member];
+        if (support.member == member) supports.emplace_back(frame.held_at_in[index], index);
         // A rim is held by the joists that end at it.
-        if (hold.kind == HoldKind::joist_to_rim && hold.holder == member) holds.emplace_back(held.across_in, index);
+        if (support.kind == MemberSupportKind::joist_to_rim && support.holder == member)
+            supports.emplace_back(held.across_in, index);
     }
-    std::sort(holds.begin(), holds.end());
-    return holds;
+    std::sort(supports.begin(), supports.end());
+    return supports;
 }
 
-/// Across the member, to its holds; returns what each puts on.
+/// Across the member, to its supports; returns what each puts on.
 std::vector<std::pair<std::size_t, double>> carry_across(FramingState& state, const Frame& frame, std::size_t member,
                                                          const std::vector<LateralLoad>& loads) {
-    const auto holds = holds_of(frame, member);
+    const auto supports = supports_of(frame, member);
     std::vector<std::pair<std::size_t, double>> reactions;
-    if (holds.size() < 2) return reactions;
+    if (supports.size() < 2) return reactions;
     std::vector<double> places;
-    for (const auto& hold : holds) {
-        places.push_back(hold.first);
-        reactions.emplace_back(hold.second, 0.0);
+    for (const auto& support : supports) {
+        places.push_back(support.first);
+        reactions.emplace_back(support.second, 0.0);
     }
     std::vector<PointForce> forces;
     for (const LateralLoad& load : loads) {
@@ -89,18 +91,18 @@ double along_of(const std::vector<LateralLoad>& loads, std::size_t member) {
 
 /// A block's horizontal forces become its holders' loads.
 void carry_block(FramingState& state, const Frame& frame, std::size_t block, std::vector<LateralLoad>& loads) {
-    for (const auto& [hold, force] : carry_across(state, frame, block, loads)) {
-        state.holds[hold].across_lb += force;
-        if (frame.holds[hold].holder)
-            loads.push_back({*frame.holds[hold].holder, frame.members[block].across_in, 0.0, force});
+    for (const auto& [support, force] : carry_across(state, frame, block, loads)) {
+        state.reactions[support].across_lb += force;
+        if (frame.supports[support].holder)
+            loads.push_back({*frame.supports[support].holder, frame.members[block].across_in, 0.0, force});
     }
     const double pushed = along_of(loads, block);
     const bool to_upper = pushed > 0.0;
-    for (std::size_t index = 0; index < frame.holds.size(); ++index) {
-        const Hold& hold = frame.holds[index];
-        if (hold.member != block || hold.upper != to_upper) continue;
-        state.holds[index].along_lb -= std::abs(pushed);
-        if (hold.holder) loads.push_back({*hold.holder, frame.members[block].across_in, pushed, 0.0});
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        const MemberSupport& support = frame.supports[index];
+        if (support.member != block || support.upper != to_upper) continue;
+        state.reactions[index].along_lb -= std::abs(pushed);
+        if (support.holder) loads.push_back({*support.holder, frame.members[block].across_in, pushed, 0.0});
     }
 }
 
@@ -109,9 +111,9 @@ void append_after_held(std::size_t block, const Frame& frame, std::vector<bool>&
                        std::vector<std::size_t>& order) {
     if (seen[block]) return;
     seen[block] = true;
-    for (const Hold& hold : frame.holds) {
-        if (hold.kind == HoldKind::block_end && hold.holder == block)
-            append_after_held(hold.member, frame, seen, order);
+    for (const MemberSupport& support : frame.supports) {
+        if (support.kind == MemberSupportKind::block_end && support.holder == block)
+            append_after_held(support.member, frame, seen, order);
     }
     order.push_back(block);
 }
@@ -119,19 +121,19 @@ void append_after_held(std::size_t block, const Frame& frame, std::vector<bool>&
 /// A joist's or a rim's, where no boards hold it.
 void carry_long_member(FramingState& state, const Frame& frame, std::size_t member, std::vector<LateralLoad>& loads) {
     const bool rim = frame.members[member].kind == MemberKind::rim;
-    for (const auto& [hold, force] : carry_across(state, frame, member, loads)) {
+    for (const auto& [support, force] : carry_across(state, frame, member, loads)) {
         // Across a rim is along the joists that hold it: outward draws it off an upper end.
         if (!rim) {
-            state.holds[hold].across_lb += force;
+            state.reactions[support].across_lb += force;
             continue;
         }
-        state.holds[hold].along_lb += frame.holds[hold].upper ? force : -force;
-        loads.push_back({frame.holds[hold].member, frame.members[member].across_in, 0.0, force});
+        state.reactions[support].along_lb += frame.supports[support].upper ? force : -force;
+        loads.push_back({frame.supports[support].member, frame.members[member].across_in, 0.0, force});
     }
     if (rim) return;
     std::vector<std::size_t> supports;
-    for (std::size_t index = 0; index < frame.holds.size(); ++index) {
-        if (frame.holds[index].member == member && frame.holds[index].kind == HoldKind::joist_support)
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        if (frame.supports[index].member == member && frame.supports[index].kind == MemberSupportKind::joist_support)
             supports.push_back(index);
     }
     const double pushed = along_of(loads, member);
@@ -141,7 +143,7 @@ void carry_long_member(FramingState& state, const Frame& frame, std::size_t memb
                                ? pushed > 0.0
                                : pushed < 0.0;
         const double share = std::abs(pushed) / static_cast<double>(supports.size());
-        state.holds[index].along_lb += drawn ? share : -share;
+        state.reactions[index].along_lb += drawn ? share : -share;
     }
 }
 
@@ -160,9 +162,9 @@ bool blocks_hold_in_a_ring(const Frame& frame) {
     const std::vector<std::size_t> order = blocks_held_first(frame);
     std::vector<std::size_t> turn(frame.members.size(), 0);
     for (std::size_t i = 0; i < order.size(); ++i) turn[order[i]] = i;
-    return std::any_of(frame.holds.begin(), frame.holds.end(), [&](const Hold& hold) {
-        return hold.kind == HoldKind::block_end && hold.holder &&
-               frame.members[*hold.holder].kind == MemberKind::block && turn[hold.member] > turn[*hold.holder];
+    return std::any_of(frame.supports.begin(), frame.supports.end(), [&](const MemberSupport& support) {
+        return support.kind == MemberSupportKind::block_end && support.holder &&
+               frame.members[*support.holder].kind == MemberKind::block && turn[support.member] > turn[*support.holder];
     });
 }
 

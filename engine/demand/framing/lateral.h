@@ -1,7 +1,7 @@
 #pragma once
 // Horizontal forces on the framing in one state. A block carries what crosses it to its two ends as a simple beam and
 // is pressed along itself against the joist it is pushed to. Joists and rims are held by boards that are fastened to
-// them; without that they carry what crosses them sideways between their holds.
+// them; without that they carry what crosses them sideways between their supports.
 #include "demand/framing/frame.h"
 
 #include <vector>
@@ -21,7 +21,7 @@ struct LateralLoad {
 /// Whether blocks hold each other in a ring (each ends at the next), so that no such order exists.
 [[nodiscard]] bool blocks_hold_in_a_ring(const Frame& frame);
 
-/// Adds across and along to the holds' forces, and the horizontal moment and shear to the members' actions.
+/// Adds across and along to the supports' reactions, and the horizontal moment and shear to the members' actions.
 void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold);
 
 }  // namespace toehold::demand

@@ -8,14 +8,14 @@
 namespace toehold::demand {
 namespace {
 
-constexpr std::array<double HoldForces::*, 5> forces_of_a_hold = {&HoldForces::up_lb, &HoldForces::across_lb,
-                                                                  &HoldForces::along_lb, &HoldForces::torque_lb_in,
-                                                                  &HoldForces::turning_lb_in};
+constexpr std::array<double SupportReaction::*, 5> forces_of_a_reaction = {
+    &SupportReaction::up_lb, &SupportReaction::across_lb, &SupportReaction::along_lb, &SupportReaction::torque_lb_in,
+    &SupportReaction::moment_lb_in};
 
 double apart_rad(double a, double b) { return std::abs(std::remainder(a - b, 2.0 * std::numbers::pi)); }
 
 bool same_stiffness(const StiffnessScenario& a, const StiffnessScenario& b) {
-    return a.bed == b.bed && a.anchors == b.anchors && a.framing_gives == b.framing_gives;
+    return a.bed == b.bed && a.anchors == b.anchors && a.flexible_framing == b.flexible_framing;
 }
 
 /// The other's stiffness that may stand beside this one. Where it has no such stiffness (its framing does not give, or
@@ -65,8 +65,9 @@ void add_by_size(std::vector<MemberActions>& all, const std::vector<MemberAction
 FramingState on_all(FramingState all, const std::vector<const FramingState*>& others) {
     for (const FramingState* const other : others) {
         add_by_size(all.members, other->members);
-        for (std::size_t hold = 0; hold < all.holds.size(); ++hold) {
-            for (const auto force : forces_of_a_hold) all.holds[hold].*force += other->holds.at(hold).*force;
+        for (std::size_t support = 0; support < all.reactions.size(); ++support) {
+            for (const auto force : forces_of_a_reaction)
+                all.reactions[support].*force += other->reactions.at(support).*force;
         }
     }
     return all;
@@ -77,10 +78,10 @@ FramingState on_the_worst(FramingState all, const std::vector<const FramingState
     const FramingState own = all;
     for (const FramingState* const other : others) {
         add_by_size(all.members, other->members);
-        for (std::size_t hold = 0; hold < all.holds.size(); ++hold) {
-            for (const auto force : forces_of_a_hold) {
-                const double more = other->holds.at(hold).*force;
-                if (more * (own.holds[hold].*force) >= 0.0) all.holds[hold].*force += more;
+        for (std::size_t support = 0; support < all.reactions.size(); ++support) {
+            for (const auto force : forces_of_a_reaction) {
+                const double more = other->reactions.at(support).*force;
+                if (more * (own.reactions[support].*force) >= 0.0) all.reactions[support].*force += more;
             }
         }
     }

@@ -2,10 +2,14 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace toehold::demand {
 namespace {
+
+using format::phrase;
 
 constexpr const char* concentrated_source = "IBC 2021 1607.9.1.1 and ASCE 7-16 4.5.1; IRC 2021 Table R301.5";
 constexpr const char* line_source = "IBC 2021 1607.9.1 and ASCE 7-16 4.5.1";
@@ -16,7 +20,9 @@ void add(std::vector<LoadCase>& cases, LoadCase push, double down_lb) {
     if (down_lb == 0.0) return;
     push.id += "-with-vertical";
     push.down_lb = down_lb * push.load_factor;
-    push.name += fmt::format(" with {:.4g} lb {}", std::abs(down_lb), down_lb > 0.0 ? "down" : "up");
+    const format::Quantity size{std::abs(down_lb), "lb"};
+    push.name = down_lb > 0.0 ? phrase("{} with {} down", std::move(push.name), size)
+                              : phrase("{} with {} up", std::move(push.name), size);
     cases.push_back(push);
 }
 
@@ -32,24 +38,25 @@ std::vector<LoadCase> load_cases(const model::BaseDetail& detail) {
     if (loads.concentrated || !loads.stated) {
         const model::ConcentratedLoad load = loads.concentrated.value_or(model::ConcentratedLoad{});
         add(cases,
-            {"concentrated", fmt::format("{:.4g} lb at the top of the guard", load.push_lb), load.push_lb, 0.0, height,
-             factor, concentrated_source},
+            {"concentrated", phrase("{} at the top of the guard", format::Quantity{load.push_lb, "lb"}), load.push_lb,
+             0.0, height, factor, format::verbatim(concentrated_source)},
             load.down_lb);
     }
     if (loads.line) {
         const double push_lb = loads.line->push_lb_per_ft * loads.line->spacing_ft;
         add(cases,
             {"line",
-             fmt::format("{:.4g} lb/ft over {:.4g} ft of rail", loads.line->push_lb_per_ft, loads.line->spacing_ft),
-             push_lb, 0.0, height, factor, line_source},
+             phrase("{} over {} of rail", format::Quantity{loads.line->push_lb_per_ft, "lb/ft"},
+                    format::Quantity{loads.line->spacing_ft, "ft"}),
+             push_lb, 0.0, height, factor, format::verbatim(line_source)},
             loads.line->down_lb);
     }
     for (std::size_t index = 0; index < loads.user.size(); ++index) {
         const model::UserLoad& load = loads.user[index];
         const double user_height = load.height_in ? *load.height_in + model::below_surface_in(detail) : height;
         add(cases,
-            {fmt::format("user-{}", index + 1), load.name, load.push_lb, 0.0, user_height, factor,
-             load.source.empty() ? "stated by the user" : load.source},
+            {fmt::format("user-{}", index + 1), format::verbatim(load.name), load.push_lb, 0.0, user_height, factor,
+             load.source.empty() ? phrase("stated by the user") : format::verbatim(load.source)},
             load.down_lb);
     }
     return cases;

@@ -42,7 +42,7 @@ std::vector<Phrase> plate_assumptions(const PlateSolver& solver, const model::Ba
     if (!solver.why_rigid().empty())
         all.push_back(phrase("A flexible plate was requested and a rigid one is used: {}.", solver.why_rigid()));
     if (model::preloaded(detail)) add_preload(all, solver.flexible());
-    if (solver.framing_can_give() && !detail.basis.stiffness) {
+    if (solver.framing_can_flex() && !detail.basis.stiffness) {
         all.push_back(
             phrase("One stiffness case lets the framing under the plate bend, shear, twist and slip at its "
                    "connections. Each member moves as one piece where the plate covers it."));

@@ -19,27 +19,29 @@ class BedBuilder {
 
     void add_member(std::size_t index, const model::Member& member) {
         const model::PlanRectangle place = model::plan(member);
-        add(SupportKind::member, index, member.id,
+        add(SupportKind::member, index, model::part_of(member),
             mechanics::clip_rectangle(outline_, place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in),
             bed_stiffness(resolved_, catalog::wood(resolved_, index).grade.modulus_psi, member.depth_in));
     }
 
-    void add_layers_alone() { add(SupportKind::open_bed, 0, "decking", outline_, bed_stiffness(resolved_, 0.0, 0.0)); }
+    void add_layers_alone() {
+        add(SupportKind::open_bed, 0, {model::PartKind::decking}, outline_, bed_stiffness(resolved_, 0.0, 0.0));
+    }
 
     [[nodiscard]] bool empty() const { return bed_.patches.empty(); }
     [[nodiscard]] double unsupported_in2() const { return mechanics::moments(outline_).area - supported_in2_; }
     [[nodiscard]] Bed& bed() { return bed_; }
 
   private:
-    void add(SupportKind kind, std::size_t index, const std::string& id, mechanics::Polygon polygon,
+    void add(SupportKind kind, std::size_t index, const model::PartId& part, mechanics::Polygon polygon,
              const Stiffness& stiffness) {
         const double area = mechanics::moments(polygon).area;
         if (area <= no_area_in2 || stiffness.value <= 0.0) return;
         const auto& fixed = resolved_.detail.basis.stiffness;
         const double value = fixed ? fixed->bed_psi_per_in : stiffness.value;
         supported_in2_ += area;
-        bed_.supports.push_back(
-            {kind, index, id, value, fixed ? "fixed by the user: " + fixed->reason : stiffness.source});
+        bed_.supports.push_back({kind, index, part, value,
+                                 fixed ? format::phrase("fixed by the user: {}", fixed->reason) : stiffness.source});
         bed_.patches.push_back({std::move(polygon), value});
     }
 

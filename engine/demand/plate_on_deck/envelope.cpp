@@ -63,11 +63,11 @@ void keep_softest(double& softest, double moment_lb_in, double rotation_rad) {
     if (softest == 0.0 || stiffness < softest) softest = stiffness;
 }
 
-double largest_pull(const Demand& demand, bool framing_gives) {
+double largest_pull(const Demand& demand, bool flexible_framing) {
     double largest = 0.0;
     for (const State& state : demand.states) {
         const StiffnessScenario& scenario = demand.scenarios[state.scenario];
-        if (framing_gives ? !scenario.framing_gives : !scenario.nominal()) continue;
+        if (flexible_framing ? !scenario.flexible_framing : !scenario.nominal()) continue;
         for (const AnchorForce& anchor : state.anchors) largest = std::max(largest, anchor.tension_lb);
     }
     return largest;

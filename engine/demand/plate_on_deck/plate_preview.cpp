@@ -57,11 +57,11 @@ std::vector<Step> steps(const model::Loads& loads, std::size_t count) {
     return all;
 }
 
-void keep_largest(Petals& petals, double tension_lb, std::size_t anchor, double direction_rad) {
-    if (tension_lb <= petals.largest_lb) return;
-    petals.largest_lb = tension_lb;
-    petals.largest_anchor = anchor;
-    petals.largest_direction_rad = direction_rad;
+void keep_largest(PolarEnvelope& polar, double tension_lb, std::size_t anchor, double direction_rad) {
+    if (tension_lb <= polar.largest_lb) return;
+    polar.largest_lb = tension_lb;
+    polar.largest_anchor = anchor;
+    polar.largest_direction_rad = direction_rad;
 }
 
 }  // namespace
@@ -71,7 +71,7 @@ PlatePreview::PlatePreview(const catalog::Resolved& of)
       cases_(load_cases(resolved_.detail)),
       counting_cases_(cases_that_count(cases_, model::preloaded(resolved_.detail))),
       flexible_asked_for_(model::plate_behaviour(resolved_.detail.basis) == model::PlateBehaviour::flexible) {
-    solver_.emplace(resolved_, Preparation{.framing_gives = false, .always_flexible = true});
+    solver_.emplace(resolved_, Preparation{.flexible_framing = false, .always_flexible = true});
 }
 
 State PlatePreview::state(std::size_t load_case, double direction_rad) {
@@ -81,7 +81,7 @@ State PlatePreview::state(std::size_t load_case, double direction_rad) {
         return solver_->solve(push);
     } catch (const std::runtime_error&) {
         // Nobody asked for the bending plate: without it from here on.
-        solver_.emplace(resolved_, Preparation{.framing_gives = false, .always_flexible = false});
+        solver_.emplace(resolved_, Preparation{.flexible_framing = false, .always_flexible = false});
         return solver_->solve(push);
     }
 }
@@ -95,43 +95,43 @@ mechanics::HandTension PlatePreview::hand(const LoadCase& load, double direction
                                    load.push_lb * load.height_in, direction_rad, mechanics::LeverArm::to_edge);
 }
 
-void PlatePreview::add_pushes(Petals& petals, std::size_t load_case, std::size_t count) {
+void PlatePreview::add_pushes(PolarEnvelope& polar, std::size_t load_case, std::size_t count) {
     for (const Step step : steps(resolved_.detail.loads, count)) {
         const State found = state(load_case, step.direction_rad);
         for (std::size_t i = 0; i < found.anchors.size(); ++i) {
-            double& rigid = petals.rigid_lb[i][step.index];
-            double& flexible = petals.flexible_lb[i][step.index];
+            double& rigid = polar.rigid_lb[i][step.index];
+            double& flexible = polar.flexible_lb[i][step.index];
             rigid = std::max(rigid, found.rigid_tension_lb[i]);
             flexible = std::max(flexible, found.anchors[i].tension_lb);
-            keep_largest(petals, asked_for_lb(found, i), i, step.direction_rad);
+            keep_largest(polar, asked_for_lb(found, i), i, step.direction_rad);
         }
     }
 }
 
-void PlatePreview::add_hand(Petals& petals, std::size_t load_case) const {
+void PlatePreview::add_hand(PolarEnvelope& polar, std::size_t load_case) const {
     for (const Step step : steps(resolved_.detail.loads, fewest_directions)) {
         const mechanics::HandTension tensions = hand(cases_[load_case], step.direction_rad);
-        for (std::size_t i = 0; i < petals.hand_lb.size(); ++i)
-            petals.hand_lb[i] = std::max(petals.hand_lb[i], tensions.tension_lb[i]);
+        for (std::size_t i = 0; i < polar.hand_lb.size(); ++i)
+            polar.hand_lb[i] = std::max(polar.hand_lb[i], tensions.tension_lb[i]);
     }
 }
 
-Petals PlatePreview::petals(int directions) {
+PolarEnvelope PlatePreview::polar_envelope(int directions) {
     if (directions < fewest_directions)
         throw std::invalid_argument("a rose of tensions needs at least four directions");
     const auto count = static_cast<std::size_t>(directions);
     const std::size_t anchors = resolved_.anchors.size();
-    Petals petals;
-    petals.rigid_lb.assign(anchors, std::vector<double>(count, 0.0));
-    petals.flexible_lb = petals.rigid_lb;
-    petals.hand_lb.assign(anchors, 0.0);
-    petals.largest_direction_rad = resolved_.detail.loads.directions == model::Directions::outward ? quarter_turn : 0.0;
+    PolarEnvelope polar;
+    polar.rigid_lb.assign(anchors, std::vector<double>(count, 0.0));
+    polar.flexible_lb = polar.rigid_lb;
+    polar.hand_lb.assign(anchors, 0.0);
+    polar.largest_direction_rad = resolved_.detail.loads.directions == model::Directions::outward ? quarter_turn : 0.0;
     for (const std::size_t load_case : counting_cases_) {
-        add_pushes(petals, load_case, count);
-        add_hand(petals, load_case);
+        add_pushes(polar, load_case, count);
+        add_hand(polar, load_case);
     }
-    if (!solver_->flexible()) petals.flexible_lb.clear();
-    return petals;
+    if (!solver_->flexible()) polar.flexible_lb.clear();
+    return polar;
 }
 
 std::size_t PlatePreview::worst_case(double direction_rad) {

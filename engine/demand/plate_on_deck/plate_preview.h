@@ -13,7 +13,7 @@ class PlatePreview final : public MountPreview {
     explicit PlatePreview(const catalog::Resolved& of);
 
     [[nodiscard]] const std::vector<LoadCase>& cases() const override { return cases_; }
-    [[nodiscard]] Petals petals(int directions) override;
+    [[nodiscard]] PolarEnvelope polar_envelope(int directions) override;
     [[nodiscard]] std::size_t worst_case(double direction_rad) override;
     [[nodiscard]] PushResult push(std::size_t load_case, double direction_rad) override;
 
@@ -22,8 +22,8 @@ class PlatePreview final : public MountPreview {
     [[nodiscard]] State state(std::size_t load_case, double direction_rad);
     [[nodiscard]] double asked_for_lb(const State& state, std::size_t anchor) const;
     [[nodiscard]] mechanics::HandTension hand(const LoadCase& load, double direction_rad) const;
-    void add_pushes(Petals& petals, std::size_t load_case, std::size_t count);
-    void add_hand(Petals& petals, std::size_t load_case) const;
+    void add_pushes(PolarEnvelope& polar, std::size_t load_case, std::size_t count);
+    void add_hand(PolarEnvelope& polar, std::size_t load_case) const;
 
     catalog::Resolved resolved_;
     std::vector<LoadCase> cases_;

@@ -15,6 +15,8 @@
 namespace toehold::demand {
 namespace {
 
+using format::phrase;
+
 constexpr double largest_residual = 1e-8;
 constexpr double finer = 1.5;
 // Beyond this the plate has left the place it was computed in; about 20 degrees.
@@ -28,8 +30,8 @@ mechanics::PlateLoad plate_load(const Push& push) {
 
 mechanics::StiffnessScale scale(const StiffnessScenario& scenario) { return {scenario.anchors, scenario.bed}; }
 
-std::string in_degrees(double direction_rad) {
-    return fmt::format("{:.4g} degrees", direction_rad * 180.0 / std::numbers::pi);
+format::Phrase in_degrees(double direction_rad) {
+    return phrase("{:.4g} degrees", direction_rad * 180.0 / std::numbers::pi);
 }
 
 double largest(const std::vector<double>& values) {
@@ -56,8 +58,8 @@ template <class Solution>
 double rotation_rad(const Solution& solution, const Push& push) {
     const double rotation = std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
     if (!(rotation <= largest_rotation_rad)) {
-        throw Overturns("the push at " + in_degrees(push.direction_rad) + " overturns the base: rotation exceeds " +
-                            in_degrees(largest_rotation_rad),
+        throw Overturns(phrase("the push at {} overturns the base: rotation exceeds {}", in_degrees(push.direction_rad),
+                               in_degrees(largest_rotation_rad)),
                         push.direction_rad);
     }
     return rotation;
@@ -70,32 +72,33 @@ PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& p
     const auto& fixed = resolved.detail.basis.stiffness;
     for (const catalog::Anchor& anchor : resolved.anchors) {
         anchor_points_.push_back({anchor.at.x_in, anchor.at.y_in});
-        anchor_stiffness_.push_back(fixed ? Stiffness{fixed->anchor_lb_per_in, "fixed by the user: " + fixed->reason}
-                                          : anchor_stiffness(resolved, anchor));
+        anchor_stiffness_.push_back(
+            fixed ? Stiffness{fixed->anchor_lb_per_in, phrase("fixed by the user: {}", fixed->reason)}
+                  : anchor_stiffness(resolved, anchor));
     }
     const bool asked_for = model::plate_behaviour(resolved.detail.basis) == model::PlateBehaviour::flexible;
     if ((!asked_for && !preparation.always_flexible) || bed_.supports.empty()) return;
     try {
-        if (preparation.framing_gives) framing_ = framing_compliance(resolved, bed_);
+        if (preparation.flexible_framing) framing_ = framing_compliance(resolved, bed_);
         make_plates();
     } catch (const UnfitForMesh& unfit) {
         why_rigid_ = unfit.reason;
     }
 }
 
-mechanics::FlexiblePlateInput PlateSolver::plate_at(double fineness, bool framing_gives) const {
+mechanics::FlexiblePlateInput PlateSolver::plate_at(double fineness, bool flexible_framing) const {
     mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness);
-    if (framing_gives) input.compliant_supports = framing_;
+    if (flexible_framing) input.compliant_supports = framing_;
     return input;
 }
 
 void PlateSolver::make_plates() {
     plate_.emplace(plate_at(fineness_, false));
-    if (framing_) giving_plate_.emplace(plate_at(fineness_, true));
+    if (framing_) plate_on_flexible_framing_.emplace(plate_at(fineness_, true));
 }
 
 mechanics::FlexiblePlate& PlateSolver::plate_for(const StiffnessScenario& scenario) {
-    return scenario.framing_gives && giving_plate_ ? *giving_plate_ : plate_.value();
+    return scenario.flexible_framing && plate_on_flexible_framing_ ? *plate_on_flexible_framing_ : plate_.value();
 }
 
 void PlateSolver::refine_mesh() {
@@ -107,8 +110,8 @@ void PlateSolver::record(const mechanics::Residuals& residuals, const Push& push
     const double worst = std::max({residuals.force, residuals.moment, residuals.complementarity});
     // Written so that a residual that is not a number is refused too.
     if (!(worst <= largest_residual)) {
-        throw std::runtime_error("the solve at " + in_degrees(push.direction_rad) + " misses equilibrium: residual " +
-                                 fmt::format("{:.3g}", worst));
+        throw NoDemand(
+            phrase("the solve at {} misses equilibrium: residual {:.3g}", in_degrees(push.direction_rad), worst));
     }
     proof_.force_residual = std::max(proof_.force_residual, residuals.force);
     proof_.moment_residual = std::max(proof_.moment_residual, residuals.moment);
@@ -126,12 +129,13 @@ mechanics::RigidPlateSolution PlateSolver::solve_rigid(const Push& push) {
     mechanics::RigidPlateSolution solution =
         mechanics::solve_rigid_plate(anchors, patches, plate_load(push), previous_ ? &*previous_ : nullptr);
     if (solution.status == mechanics::SolveStatus::no_equilibrium) {
-        throw Overturns("nothing described can balance the push at " + in_degrees(push.direction_rad) +
-                            ": the anchors and what the plate bears on leave it free to turn over",
+        throw Overturns(phrase("nothing described can balance the push at {}: the anchors and what the plate bears on "
+                               "leave it free to turn over",
+                               in_degrees(push.direction_rad)),
                         push.direction_rad);
     }
     if (solution.status != mechanics::SolveStatus::solved) {
-        throw std::runtime_error("the rigid plate found no answer at " + in_degrees(push.direction_rad));
+        throw NoDemand(phrase("the rigid plate found no answer at {}", in_degrees(push.direction_rad)));
     }
     record(solution.residuals, push);
     return solution;
@@ -143,7 +147,7 @@ State PlateSolver::solve(const Push& push) {
         {push.load.push_lb * std::cos(push.direction_rad), push.load.push_lb * std::sin(push.direction_rad)});
     if (!shear.balanced) {
         throw Overturns(
-            "one anchor cannot hold the plate against twisting about it at " + in_degrees(push.direction_rad),
+            phrase("one anchor cannot hold the plate against twisting about it at {}", in_degrees(push.direction_rad)),
             push.direction_rad);
     }
     State state;
@@ -165,9 +169,10 @@ State PlateSolver::solve(const Push& push) {
         plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
     if (flexible.status != mechanics::SolveStatus::solved) {
         if (model::preloaded(resolved_.detail)) {
-            throw Overturns("the anchors' preload cannot be balanced by what the plate bears on", push.direction_rad);
+            throw Overturns(phrase("the anchors' preload cannot be balanced by what the plate bears on"),
+                            push.direction_rad);
         }
-        throw std::runtime_error("the flexible plate found no answer at " + in_degrees(push.direction_rad));
+        throw NoDemand(phrase("the flexible plate found no answer at {}", in_degrees(push.direction_rad)));
     }
     record(flexible.residuals, push);
     add_anchors(state, flexible.tension_lb, shear);
@@ -195,7 +200,7 @@ DeflectedShape PlateSolver::field(const Push& push) {
 
 MeshAccuracy PlateSolver::measure(const Push& push) {
     mechanics::FlexiblePlate& coarse = plate_for(push.scenario);
-    const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.framing_gives));
+    const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.flexible_framing));
     const mechanics::PlateLoad load = plate_load(push);
     const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);
     const double full = largest(coarse.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);

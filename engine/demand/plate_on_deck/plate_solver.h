@@ -14,7 +14,7 @@ namespace toehold::demand {
 
 /// What a solver makes ready besides the rigid plate. Each costs as much as a few dozen solves.
 struct Preparation {
-    bool framing_gives = true;     ///< the flexible plate a second time, on framing that gives
+    bool flexible_framing = true;  ///< the flexible plate a second time, on framing that gives
     bool always_flexible = false;  ///< the flexible plate also where the basis asks for a rigid one
 };
 
@@ -23,7 +23,7 @@ class PlateSolver final : public MountSolver {
     explicit PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation = {});
 
     /// The rigid plate, and the flexible one where the basis asks for it. The state's case and scenario are left to the
-    /// caller. Throws Overturns, or std::runtime_error when a residual exceeds its limit.
+    /// caller. Throws Overturns, or NoDemand when a residual exceeds its limit.
     [[nodiscard]] State solve(const Push& push) override;
 
     /// The largest tension under the push, held against the full mesh and a finer one. Flexible plates only.
@@ -31,7 +31,7 @@ class PlateSolver final : public MountSolver {
     /// The bent plate under the push, on its full mesh. Flexible plates only.
     [[nodiscard]] DeflectedShape field(const Push& push);
     /// Whether framing bears that can give, so that a scenario may ask for it. Flexible plates only.
-    [[nodiscard]] bool framing_can_give() const override { return giving_plate_.has_value(); }
+    [[nodiscard]] bool framing_can_flex() const override { return plate_on_flexible_framing_.has_value(); }
     [[nodiscard]] const std::vector<Support>& supports() const override { return bed_.supports; }
     /// The flexible plate's mesh is refined until the largest tension is within 1 % of a finer mesh's.
     [[nodiscard]] bool accurate(const Push& governing) override;
@@ -49,7 +49,7 @@ class PlateSolver final : public MountSolver {
 
   private:
     [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
-    [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool framing_gives) const;
+    [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool flexible_framing) const;
     /// The prepared plate that stands on what the scenario asks for. Flexible plates only.
     [[nodiscard]] mechanics::FlexiblePlate& plate_for(const StiffnessScenario& scenario);
     void make_plates();
@@ -65,7 +65,7 @@ class PlateSolver final : public MountSolver {
     double fineness_ = 1.5;  ///< about 1,000 unknowns on a common base
     std::optional<mechanics::CompliantSupports> framing_;
     std::optional<mechanics::FlexiblePlate> plate_;
-    std::optional<mechanics::FlexiblePlate> giving_plate_;  ///< the same plate on framing that gives
+    std::optional<mechanics::FlexiblePlate> plate_on_flexible_framing_;  ///< the same plate on framing that gives
     format::Phrase why_rigid_;
     std::optional<MeshAccuracy> accuracy_;
     Proof proof_;

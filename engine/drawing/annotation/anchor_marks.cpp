@@ -11,7 +11,6 @@ namespace {
 
 /// About this anchor or its hole, and no other.
 bool is_about(const checks::CheckResult& check, const model::PartId& anchor, const model::BaseDetail& detail) {
-    if (check.part.kind == model::PartKind::none) return check.subject == model::key(anchor);  // TRANSITION
     return check.part.at_kind == model::PartKind::none && marked_parts(check.part, detail) == std::vector{anchor};
 }
 
@@ -23,12 +22,11 @@ bool is_of_tension(const checks::CheckResult& check, double tension_lb) {
 }
 
 void add_checks(AnchorMark& mark, const review::Review& review) {
-    const demand::AnchorEnvelope* envelope = envelope_of(review, mark.id);
-    const model::PartId anchor = model::anchor_part(mark.id);
+    const demand::AnchorEnvelope* envelope = envelope_of(review, mark.part.id);
     // They stand worst first, and so the first of them that is about the anchor is its worst.
     double worst_in_tension = -1.0;
     for (const checks::CheckResult& check : review.checks) {
-        if (!is_about(check, anchor, review.resolved.detail)) continue;
+        if (!is_about(check, mark.part, review.resolved.detail)) continue;
         if (review::is_dimension(check) && check.status == checks::Status::holds) continue;
         if (!mark.status) {
             mark.worst_check = check.title;
@@ -47,7 +45,7 @@ void add_checks(AnchorMark& mark, const review::Review& review) {
 
 AnchorMark anchor_mark(const std::string& id, const ShownForce& force, const review::Review* review) {
     AnchorMark mark;
-    mark.id = id;
+    mark.part = model::anchor_part(id);
     mark.tension_lb = force.tension_lb;
     mark.shear_lb = std::hypot(force.shear_x_lb, force.shear_y_lb);
     mark.shear_direction_rad = std::atan2(force.shear_y_lb, force.shear_x_lb);

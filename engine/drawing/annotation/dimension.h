@@ -15,7 +15,7 @@ struct DimensionRow {
     double beside_in = 0.0;
     double offset_mm = 0.0;
     Pen pen = Pen::dimension;
-    std::string part;
+    model::PartId part;
     bool words_on_paper = false;  ///< for words longer than what they measure
 };
 

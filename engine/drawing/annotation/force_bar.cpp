@@ -1,6 +1,5 @@
 #include "drawing/annotation/force_bar.h"
 
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 
 #include <algorithm>
@@ -12,13 +11,13 @@ double largest_pull(const AnchorMark& mark) { return std::max(mark.largest_tensi
 
 /// A bar from the start over `length_mm`, `inset_mm` in from the edges of the row.
 Path bar(const Place& start, bool to_the_right, double length_mm, double inset_mm, Pen pen, Fill fill,
-         const std::string& part) {
+         const model::PartId& part) {
     return rectangle_mm(start, {to_the_right ? 0.0 : -length_mm, inset_mm}, {length_mm, bar_height_mm - 2.0 * inset_mm},
                         pen, fill, part);
 }
 
 /// Three sides of a bar: its end lies beyond the paper.
-Path open_bar(const Place& start, double end_mm, Pen pen, const std::string& part) {
+Path open_bar(const Place& start, double end_mm, Pen pen, const model::PartId& part) {
     return {{{moved_mm(start, end_mm, 0.0), start, moved_mm(start, 0.0, bar_height_mm),
               moved_mm(start, end_mm, bar_height_mm)}},
             false,
@@ -45,7 +44,7 @@ BarScale bar_scale(const Overlay& overlay) {
 
 void add_force_bar(Scene& scene, const Place& start, bool to_the_right, const AnchorMark& mark, const BarScale& scale,
                    bool stale) {
-    const std::string part = anchor_part(mark.id);
+    const model::PartId& part = mark.part;
     const double sign = to_the_right ? 1.0 : -1.0;
     if (mark.capacity_lb && *mark.capacity_lb > 0.0) {
         const double length_mm = scale.mm_per_lb * *mark.capacity_lb;

@@ -9,6 +9,8 @@
 namespace toehold::drawing {
 namespace {
 
+using format::phrase;
+
 constexpr double mm_per_in = 25.4;
 
 std::string millimetres(double length_in) {
@@ -38,30 +40,32 @@ std::string length_words(double length_in, units::System system) {
     return length_figure(length_in, system) + (system == units::System::si ? " mm" : " in");
 }
 
-std::string unit_note(units::System system) {
-    return system == units::System::si ? "Dimensions in mm" : "Dimensions in inches";
+std::string unit_note(const format::Locale& locale) {
+    const bool si = locale.system == units::System::si;
+    return format::text(si ? phrase("Dimensions in mm") : phrase("Dimensions in inches"), locale);
 }
+
+std::string words_of_today(std::string words, bool stale) { return stale ? "(" + words + ")" : words; }
 
 std::string force_words(double force_lb, units::System system, bool stale) {
     constexpr double nothing_lb = 0.5;
     const double shown_lb = std::abs(force_lb) < nothing_lb ? 0.0 : force_lb;
-    const std::string words = format::figure_text(shown_lb, "lb", system);
-    return stale ? "(" + words + ")" : words;
+    return words_of_today(format::figure_text(shown_lb, "lb", system), stale);
 }
 
 std::string push_words(const PushShown& push, const Overlay& overlay) {
-    std::string words = format::figure_text(push.push_lb, "lb", overlay.system);
-    if (push.down_lb != 0.0)
-        words += (push.down_lb > 0.0 ? " and " : " and up ") +
-                 format::figure_text(std::abs(push.down_lb), "lb", overlay.system) +
-                 (push.down_lb > 0.0 ? " down" : "");
-    words += " at " + format::figure_text(push.height_in, "in", overlay.system);
-    return overlay.stale ? "(" + words + ")" : words;
+    const format::Quantity force{push.push_lb, "lb"}, upright{std::abs(push.down_lb), "lb"},
+        height{push.height_in, "in"};
+    format::Phrase words = phrase("{} at {}", force, height);
+    if (push.down_lb > 0.0) words = phrase("{} and {} down at {}", force, upright, height);
+    if (push.down_lb < 0.0) words = phrase("{} and {} up at {}", force, upright, height);
+    return words_of_today(format::text(words, overlay.locale), overlay.stale);
 }
 
-std::string direction_words(const PushShown& push) {
+std::string direction_words(const PushShown& push, const format::Locale& locale) {
     const double degrees = std::round(format::degrees(push.direction_rad));
-    return "towards " + format::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
+    const std::string figure = format::degrees_text(std::isfinite(degrees) ? degrees : 0.0) + "\u00b0";
+    return format::text(phrase("toward {}", figure), locale);
 }
 
 }  // namespace toehold::drawing

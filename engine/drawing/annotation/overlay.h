@@ -2,10 +2,10 @@
 // What a drawing says of the forces: the push shown, each anchor's marks, the bed's pressure, the bent plate.
 #include "checks/result.h"
 #include "demand/demand.h"
-#include "units/quantity.h"
+#include "format/phrase.h"
+#include "model/part.h"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace toehold::drawing {
@@ -18,7 +18,7 @@ enum class Method {
 };
 
 struct AnchorMark {
-    std::string id;
+    model::PartId part;                         ///< the anchor; its letter is the part's id
     std::optional<double> tension_lb;           ///< under the push shown; absent: the method has no value for it
     double shear_lb = 0.0;                      ///< under the push shown
     double shear_direction_rad = 0.0;           ///< of the force on the anchor, from +x counter-clockwise
@@ -26,7 +26,7 @@ struct AnchorMark {
     std::optional<double> capacity_lb;          ///< in tension, from the check of this anchor that is worst in tension
     std::optional<double> ratio;                ///< worst of the checks of this anchor; absent: not known (yet)
     std::optional<checks::Status> status = {};  ///< of that check; absent: not checked, and the mark says no more
-    std::string worst_check;                    ///< title of that check
+    format::Phrase worst_check = {};            ///< title of that check
 };
 
 struct PushShown {
@@ -45,13 +45,13 @@ struct Overlay {
     bool bent = false;                            ///< draw the plate's deflection, exaggerated, in the section
     bool marks = true;                            ///< draw numbers and bars at the anchors
     bool stale = false;                           ///< the detail has changed since
-    units::System system = units::System::us;
-    bool as_computed = true;  ///< pulls are of the stiffness as computed, and the plan says so
+    format::Locale locale = {};                   ///< whose words and units the forces are written in
+    bool as_computed = true;                      ///< pulls are of the stiffness as computed, and the plan says so
 };
 
 /// Tension of one anchor for every sampled direction, lb at equal steps from 0 rad.
 struct PolarCurve {
-    std::string id;
+    model::PartId part;  ///< the anchor
     std::vector<double> tension_lb;
 };
 

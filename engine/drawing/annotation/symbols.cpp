@@ -54,7 +54,7 @@ void add_turn(Scene& scene, const Place& center, double radius_mm, bool clockwis
     scene.items.emplace_back(arrow_head(tip, tangent, style));
 }
 
-void add_break_line(Scene& scene, Point from, Point to, const std::string& part) {
+void add_break_line(Scene& scene, Point from, Point to, const model::PartId& part) {
     constexpr double reach_mm = 1.3, half_mm = 0.9;
     const bool upright = from.x == to.x;
     const Place center = standing({0.5 * (from.x + to.x), 0.5 * (from.y + to.y)});
@@ -70,7 +70,7 @@ void add_break_line(Scene& scene, Point from, Point to, const std::string& part)
 }
 
 void add_broken_rectangle(Scene& scene, const Box& box, const Box& window, Pen pen, Fill fill,
-                          const std::string& part) {
+                          const model::PartId& part) {
     const Box shown = common(box, window);
     if (!has_area(shown)) return;
     scene.items.emplace_back(rectangle(shown, Pen::none, fill, part));
@@ -110,7 +110,7 @@ double frame_width_mm(const std::string& words) {
     return std::max(frame_height_mm, around_mm + character_mm * static_cast<double>(words.size()));
 }
 
-void add_framed(Scene& scene, const Place& low, const std::string& words, Pen frame, const std::string& part) {
+void add_framed(Scene& scene, const Place& low, const std::string& words, Pen frame, const model::PartId& part) {
     const double width_mm = frame_width_mm(words);
     scene.items.emplace_back(rectangle_mm(low, {}, {width_mm, frame_height_mm}, frame, Fill::paper, part));
     Text text;

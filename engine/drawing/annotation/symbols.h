@@ -13,7 +13,7 @@ struct ArrowStyle {
     Fill fill = Fill::demand;
     double head_mm = 3.0;        ///< length of the head
     double head_width_mm = 1.8;  ///< across it
-    std::string part;
+    model::PartId part;
 };
 
 /// A head with its tip at the place, pointing along `direction` (any length but 0).
@@ -25,9 +25,10 @@ void add_turn(Scene& scene, const Place& center, double radius_mm, bool clockwis
 
 /// The part of a rectangle inside the window; its sides are stroked where they are its own, broken where the window
 /// cuts it off to the left or right. Nothing where the two have no area in common.
-void add_broken_rectangle(Scene& scene, const Box& box, const Box& window, Pen pen, Fill fill, const std::string& part);
+void add_broken_rectangle(Scene& scene, const Box& box, const Box& window, Pen pen, Fill fill,
+                          const model::PartId& part);
 /// Upright, or level, from one end to the other, with the double bend of a break in its middle.
-void add_break_line(Scene& scene, Point from, Point to, const std::string& part);
+void add_break_line(Scene& scene, Point from, Point to, const model::PartId& part);
 
 /// Plain where it holds, heavy and doubled where it fails, broken where there is no path, dotted where evidence is
 /// missing.
@@ -38,6 +39,6 @@ void add_break_line(Scene& scene, Point from, Point to, const std::string& part)
 [[nodiscard]] double frame_width_mm(const std::string& words);
 inline constexpr double frame_height_mm = 4.6;
 /// Words in a frame whose lower left corner stands at the place.
-void add_framed(Scene& scene, const Place& low, const std::string& words, Pen frame, const std::string& part);
+void add_framed(Scene& scene, const Place& low, const std::string& words, Pen frame, const model::PartId& part);
 
 }  // namespace toehold::drawing

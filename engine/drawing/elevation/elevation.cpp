@@ -68,7 +68,7 @@ double push_side(const ElevationSheet& sheet) {
 Scene elevation(const Subject& subject) {
     const ElevationSheet sheet = elevation_sheet(subject);
     Scene scene;
-    scene.name = "Elevation";
+    scene.name = format::text(format::phrase("Elevation"), subject.locale);
     scene.bounds = sheet.shown;
     scene.margin_mm = 18.0;
     add_elevation_supports(scene, sheet);
@@ -100,7 +100,7 @@ void add_row_below(Scene& scene, const ElevationSheet& sheet) {
     std::vector<DimensionEnd> along;
     std::vector<std::string> words;
     for (const double at : places) {
-        if (!along.empty()) words.push_back(length_figure(at - along.back().at_in, sheet.subject.system));
+        if (!along.empty()) words.push_back(length_figure(at - along.back().at_in, sheet.subject.locale.system));
         along.push_back({at, sheet.shown.low.y});
     }
     add_chain(scene, {Measure::across, sheet.shown.low.y, -6.5, Pen::dimension, {}}, along, words);
@@ -109,23 +109,25 @@ void add_row_below(Scene& scene, const ElevationSheet& sheet) {
 }  // namespace
 
 void add_elevation_dimensions(Scene& scene, const ElevationSheet& sheet) {
+    using format::phrase;
     constexpr double first_row_mm = 9.0, row_mm = 7.5;
-    const units::System system = sheet.subject.system;
+    const format::Locale& locale = sheet.subject.locale;
     const double side = push_side(sheet), beside = side * 0.5 * sheet.post_in;
     const double surface = below_surface_in(sheet.subject.detail), push = push_height_in(sheet);
-    DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, "push"};
+    DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, {model::PartKind::push}};
     if (push > 0.0)
-        add_dimension(scene, row, {0.0, beside}, {push, beside}, "lever arm " + length_figure(push, system));
+        add_dimension(scene, row, {0.0, beside}, {push, beside},
+                      format::text(phrase("lever arm {}", length_figure(push, locale.system)), locale));
     row.offset_mm += side * row_mm;
-    row.part = "guard";
+    row.part = {model::PartKind::guard};
     if (sheet.top_in > surface) {
         add_dimension(scene, row, {surface, beside}, {sheet.top_in, beside},
-                      "guard " + length_figure(sheet.top_in - surface, system));
+                      format::text(phrase("guard {}", length_figure(sheet.top_in - surface, locale.system)), locale));
     }
     add_row_below(scene, sheet);
     Text note;
     note.at = standing(sheet.shown.low, {0.0, -17.0});
-    note.words = "Seen along the rail. " + unit_note(system);
+    note.words = format::text(phrase("Seen along the rail. {}", unit_note(locale)), locale);
     note.size = TextSize::fine;
     note.pen = Pen::dimension;
     scene.items.emplace_back(std::move(note));

@@ -1,7 +1,6 @@
 #include "drawing/annotation/labels.h"
 #include "drawing/annotation/symbols.h"
 #include "drawing/elevation/sheet.h"
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 
 #include <algorithm>
@@ -9,6 +8,8 @@
 
 namespace toehold::drawing {
 namespace {
+
+using format::phrase;
 
 void add_members(Scene& scene, const ElevationSheet& sheet) {
     for (const Profile& one : sheet.framing) {
@@ -35,28 +36,29 @@ void add_decking(Scene& scene, const ElevationSheet& sheet) {
     const model::Layers& layers = on_deck(sheet.subject.detail).layers;
     const DeckEnds ends = deck_ends(sheet.subject.detail.framing, {model::PlanAxis::y, 0.0});
     Box layer{{ends.low_in, 0.0}, {ends.high_in, 0.0}};
-    const auto add = [&](double thickness_in, const std::string& part) {
+    const auto add = [&](double thickness_in, const model::PartId& part) {
         layer.high.y = layer.low.y;
         layer.low.y -= std::max(0.0, thickness_in);
         add_broken_rectangle(scene, layer, sheet.shown, Pen::outline, Fill::decking, part);
     };
-    if (layers.decking) add(layers.decking->thickness_in, "decking");
+    if (layers.decking) add(layers.decking->thickness_in, {model::PartKind::decking});
     for (std::size_t index = 0; index < layers.shims.size(); ++index)
-        add(layers.shims[index].thickness_in, "shim " + std::to_string(index + 1));
+        add(layers.shims[index].thickness_in, model::shim_part(index));
 }
 
 void add_joists_note(Scene& scene, const ElevationSheet& sheet) {
     const auto& joists = sheet.subject.detail.framing.joists;
     if (!joists || joists->members.empty()) return;
-    const units::System system = sheet.subject.system;
+    const units::System system = sheet.subject.locale.system;
     const double low = -sheet.layers_in - joists->depth_in;
     Text text;
     text.at = standing({sheet.shown.low.x, low}, {2.2, 1.2});
-    text.words =
-        "joists " + length_figure(joists->width_in, system) + " \u00d7 " + length_figure(joists->depth_in, system);
+    text.words = format::text(
+        phrase("joists {} \u00d7 {}", length_figure(joists->width_in, system), length_figure(joists->depth_in, system)),
+        sheet.subject.locale);
     text.size = TextSize::fine;
     text.pen = Pen::dimension;
-    text.part = "joist " + joists->members.front().id;
+    text.part = {model::PartKind::joist, joists->members.front().id};
     scene.items.emplace_back(std::move(text));
 }
 
@@ -73,7 +75,7 @@ namespace {
 
 constexpr double below_in = 2.2;  ///< of a beam, which goes on downward: its depth is not described
 
-void add_name(Scene& scene, const Place& at, const std::string& words, Across across, const std::string& part) {
+void add_name(Scene& scene, const Place& at, const std::string& words, Across across, const model::PartId& part) {
     Text text;
     text.at = at;
     text.words = words;
@@ -85,18 +87,22 @@ void add_name(Scene& scene, const Place& at, const std::string& words, Across ac
     scene.items.emplace_back(std::move(text));
 }
 
-void add_beam(Scene& scene, const model::JoistSupport& support, double joist_low, const std::string& part) {
+void add_beam(Scene& scene, const ElevationSheet& sheet, const model::JoistSupport& support, double joist_low) {
+    const model::PartId part = model::part_of(support);
     const double half = 0.5 * std::max(0.5, support.bearing_in), low = joist_low - below_in;
     const Box box{{support.at_in - half, low}, {support.at_in + half, joist_low}};
     scene.items.emplace_back(rectangle(box, Pen::none, Fill::wood_end, part));
     scene.items.emplace_back(line(box.low, {box.low.x, box.high.y}, Pen::outline, part));
     scene.items.emplace_back(line(Point{box.high.x, box.low.y}, box.high, Pen::outline, part));
     add_break_line(scene, box.low, {box.high.x, box.low.y}, part);
-    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}), "beam " + support.id, Across::middle, part);
+    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}),
+             format::text(model::part_name(part), sheet.subject.locale), Across::middle, part);
 }
 
 /// A face with the strokes of something that does not move behind it.
-void add_ledger(Scene& scene, const model::JoistSupport& support, double top, double low, const std::string& part) {
+void add_ledger(Scene& scene, const ElevationSheet& sheet, const model::JoistSupport& support, double low) {
+    const model::PartId part = model::part_of(support);
+    const double top = -sheet.layers_in;
     constexpr int strokes = 6;
     constexpr double stroke_mm = 2.0;
     scene.items.emplace_back(line(Point{support.at_in, low}, {support.at_in, top}, Pen::cut, part));
@@ -104,22 +110,20 @@ void add_ledger(Scene& scene, const model::JoistSupport& support, double top, do
         const Place from = standing({support.at_in, low + (top - low) * index / strokes});
         scene.items.emplace_back(line(from, moved_mm(from, -stroke_mm, -stroke_mm), Pen::thin, part));
     }
-    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}), "ledger " + support.id, Across::middle, part);
-}
-
-const char* kind_of(const model::JoistSupport& support) {
-    return support.kind == model::JoistSupport::Kind::beam ? "beam " : "ledger ";
+    add_name(scene, standing({support.at_in, low}, {0.0, -1.6}),
+             format::text(model::part_name(part), sheet.subject.locale), Across::middle, part);
 }
 
 /// Supports off the sheet are named at the break, with how far they stand from the post.
 void add_far_support(Scene& scene, const ElevationSheet& sheet, const model::JoistSupport& support, double line_mm) {
     const bool left = support.at_in < sheet.shown.low.x;
-    const std::string distance = length_figure(std::abs(support.at_in), sheet.subject.system);
+    const format::Locale& locale = sheet.subject.locale;
+    const model::PartId part = model::part_of(support);
+    const std::string words = format::text(
+        phrase("{} at {}", model::part_name(part), length_figure(std::abs(support.at_in), locale.system)), locale);
     add_name(scene,
              standing({left ? sheet.shown.low.x : sheet.shown.high.x, sheet.shown.low.y}, {0.0, -10.0 - line_mm}),
-             (left ? "\u2190 " : "") + std::string(kind_of(support)) + support.id + " at " + distance +
-                 (left ? "" : " \u2192"),
-             left ? Across::left : Across::right, "support " + support.id);
+             left ? "\u2190 " + words : words + " \u2192", left ? Across::left : Across::right, part);
 }
 
 }  // namespace
@@ -127,17 +131,16 @@ void add_far_support(Scene& scene, const ElevationSheet& sheet, const model::Joi
 void add_elevation_supports(Scene& scene, const ElevationSheet& sheet) {
     const model::Framing& framing = sheet.subject.detail.framing;
     if (!framing.joists || framing.joists->along != model::PlanAxis::y) return;
-    const double top = -sheet.layers_in, low = top - std::max(0.0, framing.joists->depth_in);
+    const double low = -sheet.layers_in - std::max(0.0, framing.joists->depth_in);
     double line_mm = 0.0;
     for (const model::JoistSupport& support : framing.supports) {
-        const std::string part = "support " + support.id;
         if (support.at_in < sheet.shown.low.x || support.at_in > sheet.shown.high.x) {
             add_far_support(scene, sheet, support, line_mm);
             line_mm += 3.2;
         } else if (support.kind == model::JoistSupport::Kind::beam) {
-            add_beam(scene, support, low, part);
+            add_beam(scene, sheet, support, low);
         } else {
-            add_ledger(scene, support, top, low, part);
+            add_ledger(scene, sheet, support, low);
         }
     }
 }

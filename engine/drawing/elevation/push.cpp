@@ -16,7 +16,7 @@ ArrowStyle style_of(const Overlay& overlay) {
     ArrowStyle style;
     style.head_mm = 4.2;
     style.head_width_mm = 2.6;
-    style.part = "push";
+    style.part = {model::PartKind::push};
     if (overlay.stale) {
         style.pen = Pen::thin;
         style.fill = Fill::demand_pale;
@@ -31,22 +31,22 @@ Text push_text(const Place& at, std::string words, const Overlay& overlay, Acros
     text.across = across;
     text.pen = overlay.stale ? Pen::dimension : Pen::demand;
     text.on_paper = true;
-    text.part = "push";
+    text.part = {model::PartKind::push};
     return text;
 }
 
-/// Towards the reader a point in a ring, away from the reader a cross in it.
-void add_push_along_rail(Scene& scene, const Place& at, bool towards_reader, const ArrowStyle& style) {
+/// Toward the reader a point in a ring, away from the reader a cross in it.
+void add_push_along_rail(Scene& scene, const Place& at, bool toward_reader, const ArrowStyle& style) {
     constexpr double ring_mm = 2.6, point_mm = 0.7;
-    scene.items.emplace_back(Circle{at, 0.0, ring_mm, style.pen, Fill::paper, "push"});
-    if (towards_reader) {
-        scene.items.emplace_back(Circle{at, 0.0, point_mm, Pen::none, style.fill, "push"});
+    scene.items.emplace_back(Circle{at, 0.0, ring_mm, style.pen, Fill::paper, {model::PartKind::push}});
+    if (toward_reader) {
+        scene.items.emplace_back(Circle{at, 0.0, point_mm, Pen::none, style.fill, {model::PartKind::push}});
         return;
     }
     const double reach = ring_mm * std::sqrt(0.5);
     for (const double slope : {-1.0, 1.0}) {
-        scene.items.emplace_back(
-            line(moved_mm(at, -reach, -slope * reach), moved_mm(at, reach, slope * reach), style.pen, "push"));
+        scene.items.emplace_back(line(moved_mm(at, -reach, -slope * reach), moved_mm(at, reach, slope * reach),
+                                      style.pen, {model::PartKind::push}));
     }
 }
 
@@ -58,10 +58,9 @@ void add_moment(Scene& scene, const ElevationSheet& sheet, const Overlay& overla
     style.head_mm = 2.6;
     style.head_width_mm = 2.0;
     if (std::abs(std::sin(push.direction_rad)) > along_the_rail) add_turn(scene, foot, radius_mm, side > 0.0, style);
-    const std::string moment = format::figure_text(push.push_lb * push.height_in, "lb-in", overlay.system);
-    Text text =
-        push_text(standing({-side * 0.5 * sheet.post_in, sheet.plate.high.y}, {-side * 9.5, 4.0}),
-                  overlay.stale ? "(" + moment + ")" : moment, overlay, side > 0.0 ? Across::right : Across::left);
+    const std::string moment = format::figure_text(push.push_lb * push.height_in, "lb-in", overlay.locale.system);
+    Text text = push_text(standing({-side * 0.5 * sheet.post_in, sheet.plate.high.y}, {-side * 9.5, 4.0}),
+                          words_of_today(moment, overlay.stale), overlay, side > 0.0 ? Across::right : Across::left);
     text.size = TextSize::small;
     scene.items.emplace_back(std::move(text));
 }
@@ -85,8 +84,9 @@ void add_elevation_push(Scene& scene, const ElevationSheet& sheet) {
     Text words = push_text(moved_mm(face, -side * 5.0, 2.0 + line_mm), push_words(push, *overlay), *overlay, across);
     words.bold = true;
     scene.items.emplace_back(std::move(words));
-    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0),
-                               direction_words(push) + (push.governing ? ", governing" : ""), *overlay, across);
+    std::string toward = direction_words(push, overlay->locale);
+    if (push.governing) toward = format::text(format::phrase("{}, governing", toward), overlay->locale);
+    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), toward, *overlay, across);
     direction.size = TextSize::small;
     scene.items.emplace_back(std::move(direction));
     add_moment(scene, sheet, *overlay, side);

@@ -1,7 +1,6 @@
 #include "drawing/annotation/force_bar.h"
 #include "drawing/annotation/labels.h"
 #include "drawing/annotation/symbols.h"
-#include "drawing/parts.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "format/figures.h"
@@ -17,7 +16,8 @@ constexpr double off_hole_mm = 1.6;
 const AnchorMark* mark_of(const Subject& subject, const std::string& id) {
     if (!has_marks(subject)) return nullptr;
     const auto& marks = subject.overlay->anchors;
-    const auto found = std::find_if(marks.begin(), marks.end(), [&](const AnchorMark& one) { return one.id == id; });
+    const auto found =
+        std::find_if(marks.begin(), marks.end(), [&](const AnchorMark& one) { return one.part.id == id; });
     return found == marks.end() ? nullptr : &*found;
 }
 
@@ -40,7 +40,7 @@ MarkPlace letter_place(const Subject& subject, const model::Hole& hole) {
     return {standing({hole.center.x_in + side * reach, hole.center.y_in}, {side * 0.8, 0.0}), side};
 }
 
-Text words_beside(const MarkPlace& place, double out_mm, double up_mm, std::string words, const std::string& part) {
+Text words_beside(const MarkPlace& place, double out_mm, double up_mm, std::string words, const model::PartId& part) {
     Text text;
     text.at = moved_mm(place.at, place.side * out_mm, up_mm);
     text.words = std::move(words);
@@ -53,38 +53,39 @@ Text words_beside(const MarkPlace& place, double out_mm, double up_mm, std::stri
 }
 
 void add_plain_letter(Scene& scene, const MarkPlace& place, const std::string& id) {
-    Text text = words_beside(place, 0.0, 2.0, id, anchor_part(id));
+    Text text = words_beside(place, 0.0, 2.0, id, model::anchor_part(id));
     text.size = TextSize::normal;
     text.bold = true;
     text.on_paper = false;
     scene.items.emplace_back(std::move(text));
 }
 
-std::string ratio_words(const AnchorMark& mark, bool stale) {
+std::string ratio_words(const AnchorMark& mark, const Overlay& overlay) {
     std::string words = mark.ratio ? format::ratio_text(*mark.ratio) : std::string("?");
-    if (mark.status == checks::Status::no_path) words = "no path";
-    if (mark.status == checks::Status::missing_evidence) words = "not shown";
-    return stale ? "(" + words + ")" : words;
+    if (mark.status == checks::Status::no_path) words = format::text(format::phrase("no load path"), overlay.locale);
+    if (mark.status == checks::Status::missing_evidence)
+        words = format::text(format::phrase("not specified"), overlay.locale);
+    return words_of_today(words, overlay.stale);
 }
 
 void add_mark(Scene& scene, const Subject& subject, const MarkPlace& place, const AnchorMark& mark) {
     constexpr double frame_low_mm = 2.4, frame_gap_mm = 1.2, bar_low_mm = -1.6, words_mm = -4.3;
     const bool stale = subject.overlay->stale;
-    const std::string part = anchor_part(mark.id);
-    const double width_mm = frame_width_mm(mark.id);
+    const model::PartId& part = mark.part;
+    const double width_mm = frame_width_mm(part.id);
     const Place low = moved_mm(place.at, place.side > 0.0 ? 0.0 : -width_mm, frame_low_mm);
-    add_framed(scene, low, mark.id, stale ? Pen::thin : frame_pen(mark.status), part);
+    add_framed(scene, low, part.id, stale ? Pen::thin : frame_pen(mark.status), part);
     Text ratio = words_beside(place, width_mm + frame_gap_mm, frame_low_mm + 0.5 * frame_height_mm,
-                              ratio_words(mark, stale), part);
+                              ratio_words(mark, *subject.overlay), part);
     ratio.bold = !stale;
     if (stale) ratio.pen = Pen::dimension;
     if (mark.status) scene.items.emplace_back(std::move(ratio));
     add_force_bar(scene, moved_mm(place.at, 0.0, bar_low_mm), place.side > 0.0, mark, bar_scale(*subject.overlay),
                   stale);
-    Text pull = words_beside(
-        place, 0.0, words_mm,
-        mark.tension_lb ? force_words(*mark.tension_lb, subject.overlay->system, stale) : std::string("no hand value"),
-        part);
+    Text pull = words_beside(place, 0.0, words_mm,
+                             mark.tension_lb ? force_words(*mark.tension_lb, subject.overlay->locale.system, stale)
+                                             : format::text(format::phrase("no hand value"), subject.overlay->locale),
+                             part);
     pull.pen = stale ? Pen::dimension : Pen::demand;
     scene.items.emplace_back(std::move(pull));
 }
@@ -118,7 +119,7 @@ void add_shear_arrows(Scene& scene, const PlanSheet& sheet) {
         style.fill = sheet.subject.overlay->stale ? Fill::demand_pale : Fill::demand;
         style.head_mm = 2.0;
         style.head_width_mm = 1.5;
-        style.part = anchor_part(hole.id);
+        style.part = model::anchor_part(hole.id);
         add_arrow(scene, from, moved_mm(from, length_mm * along.x, length_mm * along.y), along, style);
     }
 }

@@ -1,6 +1,5 @@
 #include "drawing/annotation/dimension.h"
 #include "drawing/annotation/labels.h"
-#include "drawing/parts.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 
@@ -58,7 +57,7 @@ void add_rows(Scene& scene, const Axis& axis, const std::vector<model::Hole>& ho
     std::vector<double> lines = {axis.low_in, axis.high_in};
     for (const HolePlace& hole : places) lines.push_back(hole.at_in);
     lines = distinct(std::move(lines));
-    DimensionRow row{axis.measure, axis.beside_in, -start_mm, Pen::dimension, "plate"};
+    DimensionRow row{axis.measure, axis.beside_in, -start_mm, Pen::dimension, {model::PartKind::plate}};
     if (lines.size() > 2 && lines.size() <= most_lines) {
         std::vector<DimensionEnd> ends;
         std::vector<std::string> words;
@@ -85,10 +84,10 @@ void add_plan_dimensions(Scene& scene, const PlanSheet& sheet) {
     const double below_mm = first_row_mm + (pushed ? push_words_mm : 0.0);
     scene.margin_mm += below_mm - first_row_mm;
     add_rows(scene, {Measure::across, plate.low.x, plate.high.x, shown.low.y, plate.low.y}, holes, below_mm,
-             sheet.subject.system);
+             sheet.subject.locale.system);
     const double left_mm = marks_in_the_way ? marks_reach_mm : first_row_mm;
     add_rows(scene, {Measure::upright, plate.low.y, plate.high.y, shown.low.x, plate.low.x}, holes, left_mm,
-             sheet.subject.system);
+             sheet.subject.locale.system);
     if (marks_in_the_way) scene.margin_mm += marks_reach_mm - first_row_mm;
 }
 
@@ -132,7 +131,7 @@ std::optional<EdgeDistance> add_distance(Scene& scene, const PlanSheet& sheet, c
     if (!edge) return std::nullopt;
     const bool across = measure == Measure::across;
     const Point end = across ? Point{*edge, at.y} : Point{at.x, *edge};
-    const std::string part = anchor_part(hole.id);
+    const model::PartId part = model::anchor_part(hole.id);
     scene.items.emplace_back(line(at, end, Pen::snap, part));
     for (const Point& place : {at, end}) {
         const Place stroke = standing(place);
@@ -144,7 +143,7 @@ std::optional<EdgeDistance> add_distance(Scene& scene, const PlanSheet& sheet, c
     return EdgeDistance{center, center - half_extent(hole, measure)};
 }
 
-/// Beside the hole towards the plate's middle, where neither dimensions nor marks stand.
+/// Beside the hole toward the plate's middle, where neither dimensions nor marks stand.
 void add_words(Scene& scene, const PlanSheet& sheet, const model::Hole& hole, const std::vector<std::string>& lines) {
     constexpr double off_mm = 1.5, line_mm = 3.7;
     const Point plate = middle(around(sheet.outline));
@@ -162,7 +161,7 @@ void add_words(Scene& scene, const PlanSheet& sheet, const model::Hole& hole, co
         text.upright = Upright::top;
         text.pen = Pen::handle;
         text.on_paper = true;
-        text.part = anchor_part(hole.id);
+        text.part = model::anchor_part(hole.id);
         scene.items.emplace_back(std::move(text));
         top_mm -= line_mm;
     }
@@ -173,9 +172,11 @@ void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole
     for (const Measure measure : {Measure::across, Measure::upright}) {
         const std::optional<EdgeDistance> distance = add_distance(scene, sheet, hole, measure);
         if (!distance) continue;
-        lines.push_back((measure == Measure::across ? "x " : "y ") +
-                        length_figure(distance->center_in, sheet.subject.system) + ", clear " +
-                        length_figure(distance->clear_in, sheet.subject.system));
+        const format::Locale& locale = sheet.subject.locale;
+        lines.push_back(format::text(format::phrase("{} {}, clear {}", measure == Measure::across ? "x" : "y",
+                                                    length_figure(distance->center_in, locale.system),
+                                                    length_figure(distance->clear_in, locale.system)),
+                                     locale));
     }
     add_words(scene, sheet, hole, lines);
 }
@@ -183,12 +184,11 @@ void add_distances(Scene& scene, const PlanSheet& sheet, const model::Hole& hole
 }  // namespace
 
 void add_measured(Scene& scene, const PlanSheet& sheet) {
-    for (const std::string& part : sheet.options.measured) {
-        const std::string id = id_of(part, "anchor");
+    for (const model::PartId& part : sheet.options.measured) {
         const auto& holes = on_deck(sheet.subject.detail).plate.holes;
-        const auto hole =
-            std::find_if(holes.begin(), holes.end(), [&](const model::Hole& one) { return one.id == id; });
-        if (id.empty() || hole == holes.end()) continue;
+        const auto hole = std::find_if(holes.begin(), holes.end(),
+                                       [&](const model::Hole& one) { return model::anchor_part(one.id) == part; });
+        if (hole == holes.end()) continue;
         add_distances(scene, sheet, *hole);
     }
 }

@@ -44,8 +44,8 @@ WordsPlace words_place(Point away, double lines_mm) {
 
 void add_words(Scene& scene, const Place& tail, Point away, const PushShown& push, const Overlay& overlay) {
     constexpr double line_mm = 3.7;
-    std::vector<std::string> lines = {push_words(push, overlay), direction_words(push)};
-    if (push.governing) lines.emplace_back("governing");
+    std::vector<std::string> lines = {push_words(push, overlay), direction_words(push, overlay.locale)};
+    if (push.governing) lines.push_back(format::text(format::phrase("governing"), overlay.locale));
     const WordsPlace place = words_place(away, line_mm * static_cast<double>(lines.size()));
     double down_mm = 0.0;
     for (std::string& words : lines) {
@@ -58,7 +58,7 @@ void add_words(Scene& scene, const Place& tail, Point away, const PushShown& pus
         text.upright = Upright::top;
         text.pen = overlay.stale ? Pen::dimension : Pen::demand;
         text.on_paper = true;
-        text.part = "push";
+        text.part = {model::PartKind::push};
         scene.items.emplace_back(std::move(text));
         down_mm += line_mm;
     }
@@ -80,7 +80,7 @@ void add_push(Scene& scene, const PlanSheet& sheet) {
     ArrowStyle style;
     style.head_mm = 4.2;
     style.head_width_mm = 2.6;
-    style.part = "push";
+    style.part = {model::PartKind::push};
     if (overlay->stale) {
         style.pen = Pen::thin;
         style.fill = Fill::demand_pale;
@@ -144,11 +144,12 @@ void add_pressure_scale(Scene& scene, const PlanSheet& sheet) {
         const double y = strip.low.y + level * height(strip);
         scene.items.emplace_back(line(Point{strip.low.x, y}, {strip.high.x, y}, Pen::thin));
     }
-    const units::System system = sheet.subject.overlay->system;
-    add_scale_words(scene, standing(strip.high, {1.0, 0.0}), format::figure_text(largest_psi(*field), "psi", system),
-                    Across::left, Upright::top);
+    const Overlay& overlay = *sheet.subject.overlay;
+    add_scale_words(scene, standing(strip.high, {1.0, 0.0}),
+                    format::figure_text(largest_psi(*field), "psi", overlay.locale.system), Across::left, Upright::top);
     add_scale_words(scene, standing({strip.high.x, strip.low.y}, {1.0, 0.0}), "0", Across::left, Upright::bottom);
-    add_scale_words(scene, standing(strip.high, {0.0, 1.2}), sheet.subject.overlay->stale ? "(bearing)" : "bearing",
+    add_scale_words(scene, standing(strip.high, {0.0, 1.2}),
+                    words_of_today(format::text(format::phrase("bearing"), overlay.locale), overlay.stale),
                     Across::right, Upright::bottom);
 }
 

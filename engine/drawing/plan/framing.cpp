@@ -12,16 +12,16 @@ bool along_x(const model::Member& member) { return member.along == model::PlanAx
 
 /// A side of the member, a coordinate across it, as far as the sheet shows it.
 Path side(const model::Member& member, double across_in, double from_in, double to_in, Pen pen) {
-    if (along_x(member)) return line(Point{from_in, across_in}, {to_in, across_in}, pen, model::subject(member));
-    return line(Point{across_in, from_in}, {across_in, to_in}, pen, model::subject(member));
+    if (along_x(member)) return line(Point{from_in, across_in}, {to_in, across_in}, pen, model::part_of(member));
+    return line(Point{across_in, from_in}, {across_in, to_in}, pen, model::part_of(member));
 }
 
 Path end(const model::Member& member, double at_in, double low_in, double high_in) {
-    if (along_x(member)) return line(Point{at_in, low_in}, {at_in, high_in}, Pen::hidden, model::subject(member));
-    return line(Point{low_in, at_in}, {high_in, at_in}, Pen::hidden, model::subject(member));
+    if (along_x(member)) return line(Point{at_in, low_in}, {at_in, high_in}, Pen::hidden, model::part_of(member));
+    return line(Point{low_in, at_in}, {high_in, at_in}, Pen::hidden, model::part_of(member));
 }
 
-void add_label(Scene& scene, Point at, const std::string& words, const std::string& part) {
+void add_label(Scene& scene, Point at, const std::string& words, const model::PartId& part) {
     Text text;
     text.at = standing(at, {1.1, 0.9});
     text.words = words;
@@ -59,13 +59,13 @@ void add_member(Scene& scene, const model::Member& member, const Box& shown) {
     }
     add_seams(scene, member, low, from, to);
     const Point corner = along_x(member) ? Point{from, visible_low} : Point{visible_low, from};
-    add_label(scene, corner, member.id, model::subject(member));
+    add_label(scene, corner, member.id, model::part_of(member));
 }
 
 void add_support(Scene& scene, const model::JoistSupport& support, model::PlanAxis joists_along, const Box& shown) {
     const bool across_y = joists_along == model::PlanAxis::y;
     const double shown_low = across_y ? shown.low.y : shown.low.x, shown_high = across_y ? shown.high.y : shown.high.x;
-    const std::string part = "support " + support.id;
+    const model::PartId part = model::part_of(support);
     const double half = support.kind == model::JoistSupport::Kind::beam ? 0.5 * support.bearing_in : 0.0;
     for (const double at : {support.at_in - half, support.at_in + half}) {
         if (at < shown_low || at > shown_high) continue;

@@ -65,9 +65,11 @@ void add_pull_note(Scene& scene, const PlanSheet& sheet, double up_mm) {
     const Overlay& overlay = *sheet.subject.overlay;
     double largest = 0.0;
     for (const AnchorMark& mark : overlay.anchors) largest = std::max(largest, mark.largest_tension_lb);
-    add_note(scene, sheet, up_mm,
-             "Pulls: under the push shown, stiffness as computed. Largest of all " +
-                 force_words(largest, sheet.subject.system, overlay.stale));
+    add_note(
+        scene, sheet, up_mm,
+        format::text(format::phrase("Tension under the push shown, stiffness as computed. Largest of all pushes: {}",
+                                    force_words(largest, sheet.subject.locale.system, overlay.stale)),
+                     sheet.subject.locale));
 }
 
 }  // namespace
@@ -86,7 +88,7 @@ bool has_marks(const Subject& subject) {
 Scene plan(const Subject& subject, const PlanOptions& options) {
     const PlanSheet sheet = plan_sheet(subject, options);
     Scene scene;
-    scene.name = "Plan";
+    scene.name = format::text(format::phrase("Plan"), subject.locale);
     scene.bounds = sheet.shown;
     constexpr double around_mm = 19.5, line_mm = 3.2, first_mm = 1.2;
     scene.margin_mm = has_marks(subject) ? around_mm + line_mm : around_mm;
@@ -100,7 +102,7 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
     add_holes(scene, sheet);
     if (options.dimensions) {
         add_plan_dimensions(scene, sheet);
-        add_note(scene, sheet, scene.margin_mm - around_mm + first_mm, unit_note(sheet.subject.system));
+        add_note(scene, sheet, scene.margin_mm - around_mm + first_mm, unit_note(sheet.subject.locale));
     }
     if (has_marks(subject) && subject.overlay->as_computed) add_pull_note(scene, sheet, first_mm);
     add_shear_arrows(scene, sheet);

@@ -1,4 +1,3 @@
-#include "drawing/parts.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 
@@ -33,12 +32,12 @@ void add_center_mark(Scene& scene, const model::Hole& hole, Point half_in, doubl
         scene.items.emplace_back(
             line({{center.x - half * u.x, center.y - half * u.y}, {-axis_beyond_mm * u.x, -axis_beyond_mm * u.y}},
                  {{center.x + half * u.x, center.y + half * u.y}, {axis_beyond_mm * u.x, axis_beyond_mm * u.y}},
-                 Pen::thin, anchor_part(hole.id)));
+                 Pen::thin, model::anchor_part(hole.id)));
     }
 }
 
 void add_hole(Scene& scene, const model::Hole& hole) {
-    const std::string part = anchor_part(hole.id);
+    const model::PartId part = model::anchor_part(hole.id);
     if (const auto* const slot = std::get_if<model::Slot>(&hole.shape)) {
         scene.items.emplace_back(area(slot_contour(hole, *slot), Pen::outline, Fill::paper, part));
         add_center_mark(scene, hole, {0.5 * slot->length_in, 0.5 * slot->width_in}, slot->angle_deg * rad_per_deg);
@@ -53,11 +52,13 @@ void add_hole(Scene& scene, const model::Hole& hole) {
 }  // namespace
 
 void add_plate_face(Scene& scene, const PlanSheet& sheet) {
-    if (!sheet.outline.empty()) scene.items.emplace_back(area(sheet.outline, Pen::none, Fill::plate, "plate"));
+    if (!sheet.outline.empty())
+        scene.items.emplace_back(area(sheet.outline, Pen::none, Fill::plate, {model::PartKind::plate}));
 }
 
 void add_plate_edge(Scene& scene, const PlanSheet& sheet) {
-    if (!sheet.outline.empty()) scene.items.emplace_back(area(sheet.outline, Pen::outline, Fill::none, "plate"));
+    if (!sheet.outline.empty())
+        scene.items.emplace_back(area(sheet.outline, Pen::outline, Fill::none, {model::PartKind::plate}));
 }
 
 std::vector<Point> slot_contour(const model::Hole& hole, const model::Slot& slot) {
@@ -101,7 +102,7 @@ void add_holes(Scene& scene, const PlanSheet& sheet) {
         if (anchor != nullptr && anchor->washer) {
             scene.items.emplace_back(Circle{standing(center_of(hole)),
                                             std::max(0.0, 0.5 * anchor->washer->outside_diameter_in), 0.0, Pen::thin,
-                                            Fill::plate, anchor_part(hole.id)});
+                                            Fill::plate, model::anchor_part(hole.id)});
         }
         add_hole(scene, hole);
     }

@@ -36,7 +36,7 @@ std::vector<Place> as_places(const std::vector<Point>& points) {
     return places;
 }
 
-void add_axis_label(Scene& scene, const Place& at, const char* words, double angle_deg) {
+void add_axis_label(Scene& scene, const Place& at, const std::string& words, double angle_deg) {
     Text text;
     text.at = at;
     text.words = words;
@@ -61,21 +61,21 @@ PostFoot post_foot(const model::Post& post) {
 void add_weld(Scene& scene, const PlanSheet& sheet) {
     const auto& weld = on_deck(sheet.subject.detail).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
-    scene.items.emplace_back(
-        area(foot_contour(post_foot(sheet.subject.detail.post), weld->leg_in), Pen::thin, Fill::plate, "weld"));
+    scene.items.emplace_back(area(foot_contour(post_foot(sheet.subject.detail.post), weld->leg_in), Pen::thin,
+                                  Fill::plate, {model::PartKind::weld}));
 }
 
 void add_post(Scene& scene, const PlanSheet& sheet) {
     const model::Post& post = sheet.subject.detail.post;
     const PostFoot foot = post_foot(post);
-    Path ring{{as_places(foot_contour(foot, 0.0))}, true, Pen::cut, Fill::metal_cut, "post"};
+    Path ring{{as_places(foot_contour(foot, 0.0))}, true, Pen::cut, Fill::metal_cut, {model::PartKind::post}};
     const double wall = wall_in(post);
     const bool hollow = wall > 0.0 && 2.0 * wall < std::min(foot.width_in, foot.depth_in);
     if (hollow) ring.contours.push_back(as_places(foot_contour(foot, -wall)));
     scene.items.emplace_back(std::move(ring));
     if (const auto* const wood = std::get_if<model::WoodPost>(&post)) {
-        scene.items.emplace_back(
-            area(foot_contour({wood->width_in, wood->depth_in}, 0.0), Pen::outline, Fill::wood_end, "post"));
+        scene.items.emplace_back(area(foot_contour({wood->width_in, wood->depth_in}, 0.0), Pen::outline, Fill::wood_end,
+                                      {model::PartKind::post}));
     }
 }
 
@@ -86,8 +86,10 @@ void add_axes(Scene& scene, const PlanSheet& sheet) {
     const Place top = standing({0.0, shown.high.y}, {0.0, beyond_mm});
     scene.items.emplace_back(line(standing({shown.low.x, 0.0}, {-beyond_mm, 0.0}), right, Pen::center));
     scene.items.emplace_back(line(standing({0.0, shown.low.y}, {0.0, -beyond_mm}), top, Pen::center));
-    add_axis_label(scene, moved_mm(right, 1.0, 0.0), "x, along the rail", 90.0);
-    add_axis_label(scene, moved_mm(top, 0.0, 1.0), "y, outward", 0.0);
+    add_axis_label(scene, moved_mm(right, 1.0, 0.0),
+                   format::text(format::phrase("x, along the rail"), sheet.subject.locale), 90.0);
+    add_axis_label(scene, moved_mm(top, 0.0, 1.0), format::text(format::phrase("y, outward"), sheet.subject.locale),
+                   0.0);
 }
 
 }  // namespace toehold::drawing

@@ -1,5 +1,4 @@
 #include "drawing/drawings.h"
-#include "drawing/parts.h"
 #include "format/figures.h"
 
 #include <algorithm>
@@ -10,6 +9,8 @@
 
 namespace toehold::drawing {
 namespace {
+
+using format::phrase;
 
 constexpr double whole_turn = 2.0 * std::numbers::pi;
 constexpr double knob_mm = 3.5;       ///< radius of what the push is turned by
@@ -50,7 +51,7 @@ double tension_at(const PolarCurve& anchor, double angle_rad) {
 struct Dial {
     const std::vector<PolarCurve>& curves;
     const Overlay& overlay;
-    const std::string& selected_part;
+    const model::PartId& selected_part;
     double largest_lb = 0.0;
 };
 
@@ -121,14 +122,14 @@ void add_figure(Scene& scene, const std::string& words, const Place& at) {
 }
 
 void add_circles(Scene& scene, const Dial& dial) {
-    const double largest = format::in_system(dial.largest_lb, "lb", dial.overlay.system).value;
+    const double largest = format::in_system(dial.largest_lb, "lb", dial.overlay.locale.system).value;
     for (const double figure : even_figures(even_step(largest), largest))
         scene.items.emplace_back(Circle{{}, figure / largest, 0.0, Pen::grid, Fill::none, {}});
 }
 
 void add_figures(Scene& scene, const Dial& dial) {
     constexpr double clear_of_outer = 0.86;
-    const format::Figure largest = format::in_system(dial.largest_lb, "lb", dial.overlay.system);
+    const format::Figure largest = format::in_system(dial.largest_lb, "lb", dial.overlay.locale.system);
     const double angle = quiet_direction(dial);
     for (const double figure : even_figures(even_step(largest.value), clear_of_outer * largest.value))
         add_figure(scene, format::number_text(figure), on_dial(angle, figure / largest.value));
@@ -144,7 +145,7 @@ Pen pen_of(std::size_t anchor) {
 Path curve(const Dial& dial, const PolarCurve& anchor) {
     Path path;
     path.closed = true;
-    path.part = anchor_part(anchor.id);
+    path.part = anchor.part;
     std::vector<Place>& line = path.contours.emplace_back();
     const std::size_t steps = anchor.tension_lb.size();
     for (std::size_t i = 0; i < steps; ++i)
@@ -152,7 +153,7 @@ Path curve(const Dial& dial, const PolarCurve& anchor) {
     return path;
 }
 
-bool is_selected(const Dial& dial, const PolarCurve& anchor) { return anchor_part(anchor.id) == dial.selected_part; }
+bool is_selected(const Dial& dial, const PolarCurve& anchor) { return anchor.part == dial.selected_part; }
 
 /// The selected one first, since its tone is to lie under the lines of the others; its own line is heavy enough.
 void add_curves(Scene& scene, const Dial& dial) {
@@ -207,13 +208,13 @@ void add_letters(Scene& scene, const Dial& dial) {
         taken.push_back(letter_place(dial, anchor, taken));
         Text text;
         text.at = {taken.back(), {}};
-        text.words = anchor.id;
+        text.words = anchor.part.id;
         text.across = Across::middle;
         text.upright = Upright::middle;
         text.bold = true;
         text.on_paper = true;
         text.pen = is_selected(dial, anchor) ? Pen::demand : Pen::outline;
-        text.part = anchor_part(anchor.id);
+        text.part = anchor.part;
         scene.items.emplace_back(text);
     }
 }
@@ -225,8 +226,7 @@ void add_crossings(Scene& scene, const Dial& dial, double angle_rad) {
         const double radius = radius_at(dial, anchor, angle_rad);
         if (radius < nothing || radius > at_the_arrow) continue;
         scene.items.emplace_back(Circle{on_dial(angle_rad, radius), 0.0, 0.8, Pen::outline,
-                                        is_selected(dial, anchor) ? Fill::demand : Fill::paper,
-                                        anchor_part(anchor.id)});
+                                        is_selected(dial, anchor) ? Fill::demand : Fill::paper, anchor.part});
     }
 }
 
@@ -238,16 +238,17 @@ void add_pointer(Scene& scene, const PushShown& push) {
     const auto barb = [&](double side) {
         return Place{tip.at, {-head_mm * along.x + side * across.x, -head_mm * along.y + side * across.y}};
     };
-    scene.items.emplace_back(Path{{{Place{}, on_dial(angle, 1.0, -head_mm)}}, false, Pen::demand, Fill::none, "push"});
     scene.items.emplace_back(
-        Path{{{tip, barb(half_head_mm), barb(-half_head_mm)}}, true, Pen::none, Fill::demand, "push"});
+        Path{{{Place{}, on_dial(angle, 1.0, -head_mm)}}, false, Pen::demand, Fill::none, {model::PartKind::push}});
+    scene.items.emplace_back(
+        Path{{{tip, barb(half_head_mm), barb(-half_head_mm)}}, true, Pen::none, Fill::demand, {model::PartKind::push}});
     scene.items.emplace_back(Circle{{}, 0.0, 0.9, Pen::none, Fill::demand, {}});
 }
 
 void add_knob(Scene& scene, const PushShown& push) {
     const Place middle = on_dial(push.direction_rad, 1.0, knob_off_mm);
     const long whole = std::lround(format::degrees(push.direction_rad)) % 360;
-    scene.items.emplace_back(Circle{middle, 0.0, knob_mm, Pen::demand, Fill::paper, "push"});
+    scene.items.emplace_back(Circle{middle, 0.0, knob_mm, Pen::demand, Fill::paper, {model::PartKind::push}});
     Text text;
     text.at = middle;
     text.words = std::to_string(whole < 0 ? whole + 360 : whole) + "\u00b0";
@@ -256,20 +257,20 @@ void add_knob(Scene& scene, const PushShown& push) {
     text.upright = Upright::middle;
     text.bold = push.governing;
     text.pen = Pen::demand;
-    text.part = "push";
+    text.part = {model::PartKind::push};
     scene.items.emplace_back(text);
 }
 
-void add_words(Scene& scene) {
+void add_words(Scene& scene, const format::Locale& locale) {
     Text text;
     text.at = {{0.0, 1.0}, {0.0, words_off_mm}};
-    text.words = "OUTWARD";
+    text.words = format::text(phrase("OUTWARD"), locale);
     text.size = TextSize::fine;
     text.across = Across::middle;
     text.pen = Pen::dimension;
     scene.items.emplace_back(text);
     text.at = {{1.0, 0.0}, {words_off_mm, 0.0}};
-    text.words = "along the rail";
+    text.words = format::text(phrase("along the rail"), locale);
     text.upright = Upright::top;
     text.angle_deg = 90.0;
     scene.items.emplace_back(text);
@@ -277,8 +278,9 @@ void add_words(Scene& scene) {
 
 }  // namespace
 
-Scene polar_envelope(const std::vector<PolarCurve>& curves, const Overlay& overlay, const std::string& selected_part) {
-    Scene scene{"Rose", {}, {{-1.0, -1.0}, {1.0, 1.0}}, margin_mm};
+Scene polar_envelope(const std::vector<PolarCurve>& curves, const Overlay& overlay,
+                     const model::PartId& selected_part) {
+    Scene scene{format::text(phrase("Rose"), overlay.locale), {}, {{-1.0, -1.0}, {1.0, 1.0}}, margin_mm};
     const Dial dial{curves, overlay, selected_part, largest_of(curves)};
     const bool pulls = dial.largest_lb > 0.0;
     add_face(scene);
@@ -289,7 +291,7 @@ Scene polar_envelope(const std::vector<PolarCurve>& curves, const Overlay& overl
     if (pulls && overlay.push) add_crossings(scene, dial, overlay.push->direction_rad);
     if (pulls) add_letters(scene, dial);
     if (overlay.stale) scene.items.emplace_back(Circle{{}, 1.0, 0.0, Pen::none, Fill::stale, {}});
-    add_words(scene);
+    add_words(scene, overlay.locale);
     if (overlay.push) add_knob(scene, *overlay.push);
     return scene;
 }

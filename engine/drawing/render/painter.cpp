@@ -54,14 +54,14 @@ bool of_the_thing(Pen pen, Fill fill) {
     }
 }
 
-bool selected(const Painting& painting, const std::string& part) {
-    return !part.empty() && painting.emphasis.selected.contains(part);
+bool selected(const Painting& painting, const model::PartId& part) {
+    return part.kind != model::PartKind::none && painting.emphasis.selected.contains(part);
 }
 
-Stroke line_of(const Painting& painting, Pen pen, const std::string& part) {
+Stroke line_of(const Painting& painting, Pen pen, const model::PartId& part) {
     constexpr double heavier = 1.7;
     Stroke line = stroke(pen, painting.canvas.ground);
-    if (!part.empty() && part == painting.emphasis.pointed) line.width_mm *= heavier;
+    if (part.kind != model::PartKind::none && part == painting.emphasis.pointed) line.width_mm *= heavier;
     return line;
 }
 

@@ -59,13 +59,13 @@ bool hit(const Probe& probe, const Text& text) {
            above <= foot + height + probe.reach;
 }
 
-const std::string* part_hit(const Probe& probe, const Item& item) {
+const model::PartId* part_hit(const Probe& probe, const Item& item) {
     return std::visit(
-        [&probe](const auto& one) -> const std::string* {
+        [&probe](const auto& one) -> const model::PartId* {
             if constexpr (std::is_same_v<std::decay_t<decltype(one)>, Shading>) {
                 return nullptr;
             } else {
-                return !one.part.empty() && hit(probe, one) ? &one.part : nullptr;
+                return one.part.kind != model::PartKind::none && hit(probe, one) ? &one.part : nullptr;
             }
         },
         item);
@@ -73,10 +73,10 @@ const std::string* part_hit(const Probe& probe, const Item& item) {
 
 }  // namespace
 
-std::string part_at(const Scene& scene, const View& view, Point on_surface, double reach) {
+model::PartId part_at(const Scene& scene, const View& view, Point on_surface, double reach) {
     const Probe probe{view, on_surface, reach};
     for (auto item = scene.items.rbegin(); item != scene.items.rend(); ++item) {
-        if (const std::string* part = part_hit(probe, *item)) return *part;
+        if (const model::PartId* part = part_hit(probe, *item)) return *part;
     }
     return {};
 }

@@ -2,6 +2,8 @@
 // A drawing as plain values: what is drawn, in inches of the thing drawn, and text and marks in millimetres of paper,
 // so that a dimension's arrow keeps its size when the scale changes. One scene serves screen, PNG, SVG, PDF and print.
 // x to the right, y up. A scene says roles (a hidden edge, demand), never colours or line widths; a palette has those.
+#include "model/part.h"
+
 #include <array>
 #include <string>
 #include <variant>
@@ -74,7 +76,7 @@ struct Path {
     bool closed = false;
     Pen pen = Pen::outline;
     Fill fill = Fill::none;
-    std::string part;  ///< what it belongs to, see parts.h; empty: nothing that can be picked
+    model::PartId part;  ///< what it belongs to, whole; none: nothing that can be picked
 };
 
 struct Circle {
@@ -83,7 +85,7 @@ struct Circle {
     double radius_mm = 0.0;  ///< ... and of paper; they add
     Pen pen = Pen::outline;
     Fill fill = Fill::none;
-    std::string part;
+    model::PartId part;
 };
 
 struct Text {
@@ -97,7 +99,7 @@ struct Text {
     bool bold = false;
     bool math = false;
     bool on_paper = false;  ///< a patch of paper under it, so that lines do not cross the words
-    std::string part;
+    model::PartId part;
 };
 
 /// A quantity over an area, from 0 (paper) to 1 (full demand hue), linear on triangles.

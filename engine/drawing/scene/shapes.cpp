@@ -27,27 +27,27 @@ Place moved_mm(const Place& place, double right_mm, double up_mm) {
     return {place.at, {place.paper_mm.x + right_mm, place.paper_mm.y + up_mm}};
 }
 
-Path line(const Place& from, const Place& to, Pen pen, std::string part) {
+Path line(const Place& from, const Place& to, Pen pen, model::PartId part) {
     return {{{from, to}}, false, pen, Fill::none, std::move(part)};
 }
 
-Path line(Point from, Point to, Pen pen, std::string part) {
+Path line(Point from, Point to, Pen pen, model::PartId part) {
     return line(standing(from), standing(to), pen, std::move(part));
 }
 
-Path stroke_through(const std::vector<Point>& points, Pen pen, std::string part) {
+Path stroke_through(const std::vector<Point>& points, Pen pen, model::PartId part) {
     return {{places(points)}, false, pen, Fill::none, std::move(part)};
 }
 
-Path area(const std::vector<Point>& corners, Pen pen, Fill fill, std::string part) {
+Path area(const std::vector<Point>& corners, Pen pen, Fill fill, model::PartId part) {
     return {{places(corners)}, true, pen, fill, std::move(part)};
 }
 
-Path rectangle(const Box& box, Pen pen, Fill fill, std::string part) {
+Path rectangle(const Box& box, Pen pen, Fill fill, model::PartId part) {
     return area(corners(box), pen, fill, std::move(part));
 }
 
-Path rectangle_mm(const Place& place, Point low_mm, Point size_mm, Pen pen, Fill fill, std::string part) {
+Path rectangle_mm(const Place& place, Point low_mm, Point size_mm, Pen pen, Fill fill, model::PartId part) {
     std::vector<Place> contour;
     for (const Point& corner : corners({low_mm, {low_mm.x + size_mm.x, low_mm.y + size_mm.y}}))
         contour.push_back(moved_mm(place, corner.x, corner.y));

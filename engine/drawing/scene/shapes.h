@@ -13,15 +13,15 @@ namespace toehold::drawing {
 [[nodiscard]] Place standing(Point at, Point paper_mm);
 [[nodiscard]] Place moved_mm(const Place& place, double right_mm, double up_mm);
 
-[[nodiscard]] Path line(const Place& from, const Place& to, Pen pen, std::string part = {});
-[[nodiscard]] Path line(Point from, Point to, Pen pen, std::string part = {});
+[[nodiscard]] Path line(const Place& from, const Place& to, Pen pen, model::PartId part = {});
+[[nodiscard]] Path line(Point from, Point to, Pen pen, model::PartId part = {});
 /// Open, through all the points.
-[[nodiscard]] Path stroke_through(const std::vector<Point>& points, Pen pen, std::string part = {});
-[[nodiscard]] Path area(const std::vector<Point>& corners, Pen pen, Fill fill, std::string part = {});
-[[nodiscard]] Path rectangle(const Box& box, Pen pen, Fill fill, std::string part = {});
+[[nodiscard]] Path stroke_through(const std::vector<Point>& points, Pen pen, model::PartId part = {});
+[[nodiscard]] Path area(const std::vector<Point>& corners, Pen pen, Fill fill, model::PartId part = {});
+[[nodiscard]] Path rectangle(const Box& box, Pen pen, Fill fill, model::PartId part = {});
 /// Of paper, from a place: its lower left corner stands at `low_mm` from there.
 [[nodiscard]] Path rectangle_mm(const Place& place, Point low_mm, Point size_mm, Pen pen, Fill fill,
-                                std::string part = {});
+                                model::PartId part = {});
 
 /// The box of some points; the box of none is a point at the origin.
 [[nodiscard]] Box around(const std::vector<Point>& points);

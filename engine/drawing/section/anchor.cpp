@@ -1,4 +1,3 @@
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "model/placement.h"
@@ -67,7 +66,7 @@ struct Heights {
 };
 
 /// A hexagonal head or nut seen across its corners.
-void add_hexagon(Scene& scene, double axis_in, Heights heights, double across_flats_in, const std::string& part) {
+void add_hexagon(Scene& scene, double axis_in, Heights heights, double across_flats_in, const model::PartId& part) {
     const double half = across_flats_in / std::numbers::sqrt3;
     scene.items.emplace_back(rectangle({{axis_in - half, heights.low_in}, {axis_in + half, heights.high_in}},
                                        Pen::outline, Fill::plate, part));
@@ -75,7 +74,7 @@ void add_hexagon(Scene& scene, double axis_in, Heights heights, double across_fl
         scene.items.emplace_back(line(Point{x, heights.low_in}, {x, heights.high_in}, Pen::thin, part));
 }
 
-void add_round_head(Scene& scene, double axis_in, Heights heights, double diameter_in, const std::string& part) {
+void add_round_head(Scene& scene, double axis_in, Heights heights, double diameter_in, const model::PartId& part) {
     constexpr int chords = 16;
     std::vector<Point> contour;
     for (int index = 0; index <= chords; ++index) {
@@ -86,7 +85,7 @@ void add_round_head(Scene& scene, double axis_in, Heights heights, double diamet
     scene.items.emplace_back(area(contour, Pen::outline, Fill::plate, part));
 }
 
-void add_plate_below(Scene& scene, double at, double width, double top, double thickness, const std::string& part) {
+void add_plate_below(Scene& scene, double at, double width, double top, double thickness, const model::PartId& part) {
     if (!(width > 0.0) || !(thickness > 0.0)) return;
     scene.items.emplace_back(
         rectangle({{at - 0.5 * width, top - thickness}, {at + 0.5 * width, top}}, Pen::outline, Fill::plate, part));
@@ -100,7 +99,7 @@ double width_below(const catalog::Anchor& anchor, const SectionPlane& plane) {
 
 void add_bolt(Scene& scene, const SectionSheet& sheet, const CutHole& hole, const AnchorStations& at) {
     const catalog::Anchor& anchor = *hole.anchor;
-    const std::string part = anchor_part(hole.id);
+    const model::PartId part = model::anchor_part(hole.id);
     const double half = 0.5 * anchor.diameter_in;
     scene.items.emplace_back(
         rectangle({{hole.at_in - half, at.tip_in}, {hole.at_in + half, at.head_in}}, Pen::outline, Fill::plate, part));
@@ -112,12 +111,12 @@ void add_bolt(Scene& scene, const SectionSheet& sheet, const CutHole& hole, cons
 void add_screw(Scene& scene, const CutHole& hole, const AnchorStations& at) {
     const catalog::Anchor& anchor = *hole.anchor;
     scene.items.emplace_back(
-        area(screw_contour(anchor, at, hole.at_in), Pen::outline, Fill::plate, anchor_part(hole.id)));
+        area(screw_contour(anchor, at, hole.at_in), Pen::outline, Fill::plate, model::anchor_part(hole.id)));
 }
 
 void add_head(Scene& scene, const SectionSheet& sheet, const CutHole& hole, const AnchorStations& at) {
     const catalog::Anchor& anchor = *hole.anchor;
-    const std::string part = anchor_part(hole.id);
+    const model::PartId part = model::anchor_part(hole.id);
     if (anchor.washer)
         add_plate_below(scene, hole.at_in, anchor.washer->outside_diameter_in, at.head_in,
                         at.head_in - on_deck(sheet.subject.detail).plate.thickness_in, part);
@@ -133,7 +132,7 @@ void add_axis(Scene& scene, const CutHole& hole, double top, double bottom) {
     constexpr double beyond_mm = 2.0;
     scene.items.emplace_back(line(standing({hole.at_in, top}, {0.0, beyond_mm}),
                                   standing({hole.at_in, bottom}, {0.0, -beyond_mm}), Pen::center,
-                                  anchor_part(hole.id)));
+                                  model::anchor_part(hole.id)));
 }
 
 void add_letter(Scene& scene, const CutHole& hole, double half_head, double level) {
@@ -143,7 +142,7 @@ void add_letter(Scene& scene, const CutHole& hole, double half_head, double leve
     text.words = hole.id;
     text.bold = true;
     text.across = side > 0.0 ? Across::left : Across::right;
-    text.part = anchor_part(hole.id);
+    text.part = model::anchor_part(hole.id);
     scene.items.emplace_back(std::move(text));
 }
 

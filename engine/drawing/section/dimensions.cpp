@@ -1,6 +1,5 @@
 #include "drawing/annotation/dimension.h"
 #include "drawing/annotation/labels.h"
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 
@@ -11,6 +10,8 @@
 namespace toehold::drawing {
 namespace {
 
+using format::phrase;
+
 constexpr double first_row_mm = 7.5, row_mm = 7.0;
 
 /// What holds one anchor of the row, as heights.
@@ -20,8 +21,20 @@ struct Hold {
     double top_in = 0.0, bottom_in = 0.0;             ///< of the member
     double thread_top_in = 0.0, thread_low_in = 0.0;  ///< effective thread in it
     bool bolt = false;
-    std::string kind = {};  ///< `block`
+    format::Phrase kind = {};  ///< `block`
 };
+
+format::Phrase kind_name(model::MemberKind kind) {
+    switch (kind) {
+        case model::MemberKind::block:
+            return phrase("block");
+        case model::MemberKind::joist:
+            return phrase("joist");
+        case model::MemberKind::rim:
+            break;
+    }
+    return phrase("rim");
+}
 
 std::optional<Hold> hold_of(const SectionSheet& sheet, const CutHole& hole) {
     if (hole.anchor == nullptr || !hole.anchor->seat) return std::nullopt;
@@ -34,7 +47,7 @@ std::optional<Hold> hold_of(const SectionSheet& sheet, const CutHole& hole) {
     hold.thread_top_in = std::min(hold.top_in, at.thread_in);
     hold.thread_low_in = hold.thread_top_in - anchor.thread_in_block_in;
     hold.bolt = anchor.kind == catalog::FastenerKind::through_bolt;
-    hold.kind = model::name(member.kind);
+    hold.kind = kind_name(member.kind);
     return hold;
 }
 
@@ -47,17 +60,19 @@ bool alike(const Hold& one, const Hold& other) {
 
 /// `side`: 1 to the right of the drawing, -1 to its left.
 void add_hold(Scene& scene, const SectionSheet& sheet, const Hold& hold, double side) {
-    const units::System system = sheet.subject.system;
+    const units::System system = sheet.subject.locale.system;
     const double beside = side > 0.0 ? sheet.shown.high.x : sheet.shown.low.x;
     const std::string depth = length_figure(hold.top_in - hold.bottom_in, system);
-    DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, anchor_part(hold.id), true};
+    DimensionRow row{Measure::upright, beside, side * first_row_mm, Pen::dimension, model::anchor_part(hold.id), true};
     const double thread = hold.thread_top_in - hold.thread_low_in;
     if (!hold.bolt && thread > 0.0) {
         add_dimension(scene, row, {hold.thread_low_in, hold.at_in}, {hold.thread_top_in, hold.at_in},
-                      "thread in " + hold.kind + " " + length_figure(thread, system) + " of " + depth);
+                      format::text(phrase("thread in {} {} of {}", hold.kind, length_figure(thread, system), depth),
+                                   sheet.subject.locale));
         row.offset_mm += side * row_mm;
     }
-    const std::string words = hold.bolt ? "through " + hold.kind + " " + depth : depth;
+    const std::string words =
+        hold.bolt ? format::text(phrase("through {} {}", hold.kind, depth), sheet.subject.locale) : depth;
     add_dimension(scene, row, {hold.bottom_in, hold.at_in}, {hold.top_in, hold.at_in}, words);
 }
 
@@ -83,7 +98,7 @@ void add_row_below(Scene& scene, const SectionSheet& sheet) {
     std::vector<DimensionEnd> ends;
     std::vector<std::string> words;
     for (const double at : places) {
-        if (!ends.empty()) words.push_back(length_figure(at - ends.back().at_in, sheet.subject.system));
+        if (!ends.empty()) words.push_back(length_figure(at - ends.back().at_in, sheet.subject.locale.system));
         ends.push_back({at, low});
     }
     add_chain(scene, {Measure::across, sheet.shown.low.y, -first_row_mm - 1.0, Pen::dimension, {}}, ends, words);

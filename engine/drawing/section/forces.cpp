@@ -1,7 +1,6 @@
 #include "drawing/annotation/labels.h"
 #include "drawing/annotation/plate_field.h"
 #include "drawing/annotation/symbols.h"
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "format/figures.h"
@@ -16,11 +15,11 @@ const Overlay* overlay_of(const SectionSheet& sheet) { return sheet.subject.over
 
 const AnchorMark* mark_of(const Overlay& overlay, const std::string& id) {
     const auto found = std::find_if(overlay.anchors.begin(), overlay.anchors.end(),
-                                    [&](const AnchorMark& one) { return one.id == id; });
+                                    [&](const AnchorMark& one) { return one.part.id == id; });
     return found == overlay.anchors.end() ? nullptr : &*found;
 }
 
-Text demand_words(const Place& at, std::string words, bool stale, const std::string& part) {
+Text demand_words(const Place& at, std::string words, bool stale, const model::PartId& part) {
     Text text;
     text.at = at;
     text.words = std::move(words);
@@ -35,7 +34,7 @@ Text demand_words(const Place& at, std::string words, bool stale, const std::str
 void add_pull(Scene& scene, const SectionSheet& sheet, const CutHole& hole, const AnchorMark& mark, double largest_lb) {
     constexpr double start_mm = 1.2, shortest_mm = 5.0, longest_mm = 15.0;
     const Overlay& overlay = *overlay_of(sheet);
-    const std::string part = anchor_part(hole.id);
+    const model::PartId part = model::anchor_part(hole.id);
     const double plate = on_deck(sheet.subject.detail).plate.thickness_in;
     const double top = hole.anchor != nullptr ? stations(sheet, *hole.anchor).head_top_in : plate;
     const Place tail = standing({hole.at_in, top}, {0.0, start_mm});
@@ -48,8 +47,9 @@ void add_pull(Scene& scene, const SectionSheet& sheet, const CutHole& hole, cons
         style.fill = Fill::demand_pale;
     }
     add_arrow(scene, tail, tip, {0.0, 1.0}, style);
-    scene.items.emplace_back(demand_words(
-        moved_mm(tip, 0.0, 1.0), force_words(*mark.tension_lb, overlay.system, overlay.stale), overlay.stale, part));
+    scene.items.emplace_back(demand_words(moved_mm(tip, 0.0, 1.0),
+                                          force_words(*mark.tension_lb, overlay.locale.system, overlay.stale),
+                                          overlay.stale, part));
 }
 
 }  // namespace
@@ -76,9 +76,9 @@ void add_bearing_words(Scene& scene, const SectionSheet& sheet, const CutEnd& pe
     const Overlay& overlay = *overlay_of(sheet);
     const double low = sheet.plate.front().low_in, high = sheet.plate.back().high_in;
     const bool right = peak.along_in >= 0.5 * (low + high);
-    const std::string words = format::figure_text(peak.pressure_psi, "psi", overlay.system);
+    const std::string words = format::figure_text(peak.pressure_psi, "psi", overlay.locale.system);
     Text text = demand_words(standing({right ? high : low, 0.0}, {right ? 1.5 : -1.5, 0.8}),
-                             overlay.stale ? "(" + words + ")" : words, overlay.stale, {});
+                             words_of_today(words, overlay.stale), overlay.stale, {});
     text.across = right ? Across::left : Across::right;
     scene.items.emplace_back(std::move(text));
 }
@@ -115,7 +115,7 @@ void add_bent_plate(Scene& scene, const SectionSheet& sheet) {
     const Overlay* const overlay = overlay_of(sheet);
     if (overlay == nullptr || !overlay->bent || !overlay->field) return;
     const double factor = exaggeration(*overlay->field), thick = on_deck(sheet.subject.detail).plate.thickness_in;
-    Path faces{{}, false, overlay->stale ? Pen::thin : Pen::demand, Fill::none, "plate"};
+    Path faces{{}, false, overlay->stale ? Pen::thin : Pen::demand, Fill::none, {model::PartKind::plate}};
     for (const auto& [from, to] : field_cut(*overlay->field, sheet.plane)) {
         for (const double face : {0.0, thick}) {
             faces.contours.push_back({standing({from.along_in, face + factor * from.lift_in}),
@@ -124,8 +124,10 @@ void add_bent_plate(Scene& scene, const SectionSheet& sheet) {
     }
     if (faces.contours.empty()) return;
     scene.items.emplace_back(std::move(faces));
-    Text words = demand_words(standing(sheet.shown.high, {0.0, 1.5}),
-                              "plate's deflection \u00d7 " + format::number_text(factor), overlay->stale, "plate");
+    Text words = demand_words(
+        standing(sheet.shown.high, {0.0, 1.5}),
+        format::text(format::phrase("plate's deflection \u00d7 {}", format::number_text(factor)), overlay->locale),
+        overlay->stale, {model::PartKind::plate});
     words.across = Across::right;
     scene.items.emplace_back(std::move(words));
 }

@@ -7,7 +7,7 @@
 namespace toehold::drawing {
 namespace {
 
-void add_name(Scene& scene, const Place& at, const std::string& words, const std::string& part) {
+void add_name(Scene& scene, const Place& at, const std::string& words, const model::PartId& part) {
     Text text;
     text.at = at;
     text.words = words;
@@ -57,14 +57,14 @@ void add_layers(Scene& scene, const SectionSheet& sheet) {
     const model::Layers& layers = on_deck(sheet.subject.detail).layers;
     const DeckEnds ends = deck_ends(sheet.subject.detail.framing, sheet.plane);
     Box layer{{ends.low_in, 0.0}, {ends.high_in, 0.0}};
-    const auto add = [&](double thickness_in, const std::string& part) {
+    const auto add = [&](double thickness_in, const model::PartId& part) {
         layer.high.y = layer.low.y;
         layer.low.y -= std::max(0.0, thickness_in);
         add_broken_rectangle(scene, layer, sheet.shown, Pen::cut, Fill::decking, part);
     };
-    if (layers.decking) add(layers.decking->thickness_in, "decking");
+    if (layers.decking) add(layers.decking->thickness_in, {model::PartKind::decking});
     for (std::size_t index = 0; index < layers.shims.size(); ++index)
-        add(layers.shims[index].thickness_in, "shim " + std::to_string(index + 1));
+        add(layers.shims[index].thickness_in, model::shim_part(index));
 }
 
 }  // namespace toehold::drawing

@@ -1,5 +1,4 @@
 #include "drawing/annotation/labels.h"
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 
@@ -8,38 +7,44 @@
 namespace toehold::drawing {
 namespace {
 
+using format::phrase;
+
 struct Note {
-    std::string words, part;
+    format::Phrase words;
+    model::PartId part;
     Point at;  ///< where its leader ends
 };
 
-std::string size_words(const model::Member& member, units::System system) {
-    const std::string one = length_figure(member.width_in / std::max(1, member.plies), system) + " \u00d7 " +
-                            length_figure(member.depth_in, system);
-    return member.plies > 1 ? std::to_string(member.plies) + " of " + one : one;
+format::Phrase size_words(const model::Member& member, units::System system) {
+    std::string one = length_figure(member.width_in / std::max(1, member.plies), system) + " \u00d7 " +
+                      length_figure(member.depth_in, system);
+    return member.plies > 1 ? phrase("{} of {}", member.plies, one) : format::verbatim(std::move(one));
 }
 
 /// From the plate down.
 std::vector<Note> layer_notes(const SectionSheet& sheet) {
     const model::BaseDetail& detail = sheet.subject.detail;
-    const units::System system = sheet.subject.system;
+    const units::System system = sheet.subject.locale.system;
     const Box& shown = sheet.shown;
     std::vector<Note> notes;
     if (!sheet.plate.empty()) {
-        notes.push_back({"plate " + length_figure(on_deck(detail).plate.thickness_in, system),
-                         "plate",
+        notes.push_back({phrase("plate {}", length_figure(on_deck(detail).plate.thickness_in, system)),
+                         {model::PartKind::plate},
                          {sheet.plate.front().low_in, 0.5 * on_deck(detail).plate.thickness_in}});
     }
     const double inside = shown.low.x + 0.04 * width(shown);
     double top = 0.0;
-    const auto add = [&](const std::string& words, const std::string& part, double thickness_in) {
-        notes.push_back({words + " " + length_figure(thickness_in, system), part, {inside, top - 0.5 * thickness_in}});
+    const auto add = [&](format::Phrase words, const model::PartId& part, double thickness_in) {
+        notes.push_back({std::move(words), part, {inside, top - 0.5 * thickness_in}});
         top -= thickness_in;
     };
-    if (on_deck(detail).layers.decking) add("decking", "decking", on_deck(detail).layers.decking->thickness_in);
+    if (const auto& decking = on_deck(detail).layers.decking)
+        add(phrase("decking {}", length_figure(decking->thickness_in, system)), {model::PartKind::decking},
+            decking->thickness_in);
     for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
-        const std::string part = "shim " + std::to_string(index + 1);
-        add(part + ",", part, on_deck(detail).layers.shims[index].thickness_in);
+        const model::PartId part = model::shim_part(index);
+        const double thickness_in = on_deck(detail).layers.shims[index].thickness_in;
+        add(phrase("{}, {}", model::part_name(part), length_figure(thickness_in, system)), part, thickness_in);
     }
     return notes;
 }
@@ -54,7 +59,7 @@ void add_layer_notes(Scene& scene, const SectionSheet& sheet) {
         scene.items.emplace_back(Circle{standing(note.at), 0.0, 0.45, Pen::none, Fill::capacity, note.part});
         Text text;
         text.at = moved_mm(end, -leader_mm - 0.8, 0.0);
-        text.words = note.words;
+        text.words = format::text(note.words, sheet.subject.locale);
         text.size = TextSize::small;
         text.across = Across::right;
         text.upright = Upright::middle;
@@ -81,7 +86,9 @@ void add_member_names(Scene& scene, const SectionSheet& sheet) {
         const double level = one.end_grain ? name_level(sheet, one) : shown.low.y;
         Text text;
         text.at = standing({middle(shown).x, level}, {0.0, one.end_grain ? -1.4 : 1.2});
-        text.words = one.part + ", " + size_words(one.member, sheet.subject.system);
+        text.words = format::text(
+            phrase("{}, {}", model::part_name(one.part), size_words(one.member, sheet.subject.locale.system)),
+            sheet.subject.locale);
         text.size = TextSize::fine;
         text.across = Across::middle;
         text.upright = one.end_grain ? Upright::top : Upright::bottom;
@@ -107,13 +114,13 @@ void add_missing_seats(Scene& scene, const SectionSheet& sheet) {
     if (ids.empty()) return;
     Text text;
     text.at = standing({0.5 * (from + to), low}, {0.0, -3.0});
-    text.words = "no framing under " + ids;
+    text.words = format::text(phrase("no framing under {}", ids), sheet.subject.locale);
     text.size = TextSize::small;
     text.across = Across::middle;
     text.upright = Upright::top;
     text.on_paper = true;
     text.bold = true;
-    if (only != nullptr) text.part = anchor_part(*only);
+    if (only != nullptr) text.part = model::anchor_part(*only);
     scene.items.emplace_back(std::move(text));
 }
 
@@ -121,9 +128,11 @@ void add_plane_note(Scene& scene, const SectionSheet& sheet) {
     const bool along_y = sheet.plane.along == model::PlanAxis::y;
     Text text;
     text.at = standing(sheet.shown.low, {0.0, -17.0});
-    text.words = std::string("Section at ") + (along_y ? "x = " : "y = ") +
-                 length_words(sheet.plane.at_in, sheet.subject.system) +
-                 (along_y ? ", outward to the right. " : ", along the rail. ") + unit_note(sheet.subject.system);
+    const format::Locale& locale = sheet.subject.locale;
+    const std::string at = length_words(sheet.plane.at_in, locale.system), note = unit_note(locale);
+    text.words = format::text(along_y ? phrase("Section at x = {}, outward to the right. {}", at, note)
+                                      : phrase("Section at y = {}, along the rail. {}", at, note),
+                              locale);
     text.size = TextSize::fine;
     text.pen = Pen::dimension;
     scene.items.emplace_back(std::move(text));

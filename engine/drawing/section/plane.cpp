@@ -1,5 +1,4 @@
 #include "drawing/drawings.h"
-#include "drawing/parts.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
@@ -12,13 +11,13 @@ namespace toehold::drawing {
 namespace {
 
 /// Where a part stands in plan, as far as it has one place.
-std::optional<model::Position> place_of(const model::BaseDetail& detail, const std::string& part) {
+std::optional<model::Position> place_of(const model::BaseDetail& detail, const model::PartId& part) {
     const auto& holes = on_deck(detail).plate.holes;
-    const auto hole =
-        std::find_if(holes.begin(), holes.end(), [&](const model::Hole& one) { return anchor_part(one.id) == part; });
+    const auto hole = std::find_if(holes.begin(), holes.end(),
+                                   [&](const model::Hole& one) { return model::anchor_part(one.id) == part; });
     if (hole != holes.end()) return hole->center;
     for (const model::Member& member : model::members(detail.framing)) {
-        if (model::subject(member) != part) continue;
+        if (model::part_of(member) != part) continue;
         const double middle = member.length_stated ? 0.5 * (member.from_in + member.to_in) : 0.0;
         return member.along == model::PlanAxis::x ? model::Position{middle, member.across_in}
                                                   : model::Position{member.across_in, middle};
@@ -50,7 +49,7 @@ model::PlanAxis direction(const model::Framing& framing, const model::Hole& hole
 
 }  // namespace
 
-SectionPlane section_plane(const model::BaseDetail& detail, const std::string& part) {
+SectionPlane section_plane(const model::BaseDetail& detail, const model::PartId& part) {
     const model::Hole* const hole = nearest_hole(on_deck(detail).plate.holes, place_of(detail, part));
     if (hole == nullptr) return {};
     const model::PlanAxis along = direction(detail.framing, *hole);

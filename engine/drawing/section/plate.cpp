@@ -43,39 +43,43 @@ FootCut foot_cut(const SectionSheet& sheet) {
 void add_wood_post(Scene& scene, const SectionSheet& sheet, const model::WoodPost& wood, const FootCut& foot) {
     const double low = on_deck(sheet.subject.detail).plate.thickness_in, high = sheet.shown.high.y;
     const double half = 0.5 * (sheet.plane.along == model::PlanAxis::y ? wood.depth_in : wood.width_in);
-    add_break_line(scene, {-half, high}, {half, high}, "post");
+    add_break_line(scene, {-half, high}, {half, high}, {model::PartKind::post});
     scene.items.emplace_back(rectangle({{-half, low}, {half, high}}, edge_pen(foot),
-                                       face_fill(foot, Fill::wood_cut, Fill::wood_side), "post"));
+                                       face_fill(foot, Fill::wood_cut, Fill::wood_side), {model::PartKind::post}));
     const double shoe_top = std::clamp(wood.shoe.height_in, low, std::max(low, high));
     const double wall = std::clamp(foot.wall_in, 0.0, std::max(0.0, foot.half_in));
     if (!foot.cut) {
         scene.items.emplace_back(rectangle({{-foot.half_in, low}, {foot.half_in, shoe_top}}, edge_pen(foot),
-                                           face_fill(foot, Fill::metal_cut, Fill::plate), "post"));
+                                           face_fill(foot, Fill::metal_cut, Fill::plate), {model::PartKind::post}));
         return;
     }
     for (const double side : {-1.0, 1.0}) {
         const double outer = side * foot.half_in, inner = side * (foot.half_in - wall);
         scene.items.emplace_back(rectangle({{std::min(outer, inner), low}, {std::max(outer, inner), shoe_top}},
-                                           Pen::cut, Fill::metal_cut, "post"));
+                                           Pen::cut, Fill::metal_cut, {model::PartKind::post}));
     }
 }
 
 void add_tube(Scene& scene, const SectionSheet& sheet, const FootCut& foot) {
     const double low = on_deck(sheet.subject.detail).plate.thickness_in, high = sheet.shown.high.y;
     const Box whole{{-foot.half_in, low}, {foot.half_in, high}};
-    scene.items.emplace_back(rectangle(whole, Pen::none, face_fill(foot, Fill::paper, Fill::plate), "post"));
+    scene.items.emplace_back(
+        rectangle(whole, Pen::none, face_fill(foot, Fill::paper, Fill::plate), {model::PartKind::post}));
     const double inner = foot.half_in - std::clamp(foot.wall_in, 0.0, std::max(0.0, foot.half_in));
     if (foot.cut) {
-        scene.items.emplace_back(rectangle({{-foot.half_in, low}, {-inner, high}}, Pen::none, Fill::metal_cut, "post"));
-        scene.items.emplace_back(rectangle({{inner, low}, {foot.half_in, high}}, Pen::none, Fill::metal_cut, "post"));
+        scene.items.emplace_back(
+            rectangle({{-foot.half_in, low}, {-inner, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
+        scene.items.emplace_back(
+            rectangle({{inner, low}, {foot.half_in, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
     }
     const Pen pen = edge_pen(foot);
     for (const double x : {-foot.half_in, -inner, inner, foot.half_in}) {
         const bool inside = std::abs(x) < foot.half_in;
         scene.items.emplace_back(line(Point{x, low}, {x, high},
-                                      inside && !foot.cut ? (foot.in_front ? Pen::none : Pen::hidden) : pen, "post"));
+                                      inside && !foot.cut ? (foot.in_front ? Pen::none : Pen::hidden) : pen,
+                                      {model::PartKind::post}));
     }
-    add_break_line(scene, {-foot.half_in, high}, {foot.half_in, high}, "post");
+    add_break_line(scene, {-foot.half_in, high}, {foot.half_in, high}, {model::PartKind::post});
 }
 
 }  // namespace
@@ -104,7 +108,7 @@ void add_post_foot(Scene& scene, const SectionSheet& sheet) {
     for (const double side : {-1.0, 1.0}) {
         const double face = side * foot.half_in;
         scene.items.emplace_back(area({{face, base}, {face + side * leg, base}, {face, base + leg}}, edge_pen(foot),
-                                      face_fill(foot, Fill::metal_cut, Fill::plate), "weld"));
+                                      face_fill(foot, Fill::metal_cut, Fill::plate), {model::PartKind::weld}));
     }
 }
 
@@ -116,11 +120,12 @@ void add_cut_plate(Scene& scene, const SectionSheet& sheet) {
             if (hole.high_in <= low || hole.low_in >= piece.high_in) continue;
             if (hole.low_in > low)
                 scene.items.emplace_back(
-                    rectangle({{low, 0.0}, {hole.low_in, top}}, Pen::cut, Fill::metal_cut, "plate"));
+                    rectangle({{low, 0.0}, {hole.low_in, top}}, Pen::cut, Fill::metal_cut, {model::PartKind::plate}));
             low = std::max(low, hole.high_in);
         }
         if (low < piece.high_in)
-            scene.items.emplace_back(rectangle({{low, 0.0}, {piece.high_in, top}}, Pen::cut, Fill::metal_cut, "plate"));
+            scene.items.emplace_back(
+                rectangle({{low, 0.0}, {piece.high_in, top}}, Pen::cut, Fill::metal_cut, {model::PartKind::plate}));
     }
 }
 

@@ -16,7 +16,7 @@ Profile profile(const model::Member& member, const SectionPlane& plane, double t
     const double sign = along_y ? 1.0 : -1.0;
     const bool cut = plane.at_in >= std::min(near, far) && plane.at_in <= std::max(near, far);
     const double behind = sign * (plane.at_in - near);
-    Profile result{member, model::subject(member), {{low, top_in - member.depth_in}, {high, top_in}}};
+    Profile result{member, model::part_of(member), {{low, top_in - member.depth_in}, {high, top_in}}};
     result.cut = cut;
     result.end_grain = member.along != plane.along;
     result.behind_in = cut ? 0.0 : behind;

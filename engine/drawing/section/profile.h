@@ -10,7 +10,7 @@ namespace toehold::drawing {
 
 struct Profile {
     model::Member member;
-    std::string part;
+    model::PartId part;
     Box box;                 ///< along the plane, and z
     bool cut = false;        ///< by the plane
     bool end_grain = false;  ///< seen, or cut, across its grain

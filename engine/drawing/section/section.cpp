@@ -61,7 +61,7 @@ SectionSheet section_sheet(const Subject& subject, const SectionPlane& plane) {
 Scene section(const Subject& subject, const SectionPlane& plane) {
     const SectionSheet sheet = section_sheet(subject, plane);
     Scene scene;
-    scene.name = "Section";
+    scene.name = format::text(format::phrase("Section"), subject.locale);
     scene.bounds = sheet.shown;
     scene.margin_mm = 24.0;
     add_framing_behind(scene, sheet);

@@ -32,22 +32,22 @@ struct SectionSheet {
 };
 [[nodiscard]] SectionSheet section_sheet(const Subject& subject, const SectionPlane& plane);
 
-// section_cut.cpp
+// plane.cpp
 [[nodiscard]] std::vector<Interval> plate_cut(const model::Plate& plate, const SectionPlane& plane);
 [[nodiscard]] std::vector<CutHole> holes_cut(const Subject& subject, const SectionPlane& plane);
 
-// section_plate.cpp
+// plate.cpp
 void add_cut_plate(Scene& scene, const SectionSheet& sheet);
 void add_post_foot(Scene& scene, const SectionSheet& sheet);
 /// Height of the post that the section shows above the plate.
 [[nodiscard]] double post_stub_in(const SectionSheet& sheet);
 
-// section_framing.cpp
+// framing.cpp
 void add_framing_behind(Scene& scene, const SectionSheet& sheet);
 void add_cut_framing(Scene& scene, const SectionSheet& sheet);
 void add_layers(Scene& scene, const SectionSheet& sheet);
 
-// section_anchor.cpp
+// anchor.cpp
 void add_anchors(Scene& scene, const SectionSheet& sheet);
 
 /// Heights of an anchor's stations above the plate's underside.
@@ -61,11 +61,11 @@ struct AnchorStations {
 };
 [[nodiscard]] AnchorStations stations(const SectionSheet& sheet, const catalog::Anchor& anchor);
 
-// section_dimensions.cpp
+// dimensions.cpp
 void add_section_dimensions(Scene& scene, const SectionSheet& sheet);
-// section_notes.cpp
+// notes.cpp
 void add_section_notes(Scene& scene, const SectionSheet& sheet);
-// section_overlay.cpp
+// forces.cpp
 void add_bearing(Scene& scene, const SectionSheet& sheet);
 void add_pulls(Scene& scene, const SectionSheet& sheet);
 void add_bent_plate(Scene& scene, const SectionSheet& sheet);

@@ -38,12 +38,12 @@ std::string check_row_of(const FiledReview& filed, const checks::CheckResult& re
     const bool known = result.status != checks::Status::missing_evidence;
     const checks::Link link = result.link.value_or(checks::Link{});
     return csv_line({csv_cell(filed.file), csv_cell(filed.review->detail), csv_cell(result.id),
-                     csv_cell(format::english(result.title)), csv_cell(result.subject), std::string(key(result.status)),
-                     number_cell(result.demand), known ? number_cell(result.capacity) : std::string(),
-                     csv_cell(result.unit), known ? number_cell(result.ratio) : std::string(),
-                     number_cell(result.direction_deg), csv_cell(link.from), csv_cell(link.to),
-                     csv_cell(format::english(link.by)), csv_cell(result.clause),
-                     csv_cell(format::english(result.note))});
+                     csv_cell(format::english(result.title)), csv_cell(model::key(result.part)),
+                     std::string(key(result.status)), number_cell(result.demand),
+                     known ? number_cell(result.capacity) : std::string(), csv_cell(result.unit),
+                     known ? number_cell(result.ratio) : std::string(), number_cell(result.direction_deg),
+                     csv_cell(model::key(link.from)), csv_cell(model::key(link.to)), csv_cell(format::english(link.by)),
+                     csv_cell(result.clause), csv_cell(format::english(result.note))});
 }
 
 }  // namespace

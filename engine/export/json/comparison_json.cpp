@@ -32,7 +32,7 @@ Object side_object(const review::Side& side) {
     if (!side.governing.check.empty()) {
         governing = {{"check", side.governing.check},
                      {"title", format::english(side.governing.title)},
-                     {"subject", side.governing.subject},
+                     {"subject", model::key(side.governing.part)},
                      {"ratio", side.governing.ratio}};
     }
     return {{"label", side.label},
@@ -59,7 +59,7 @@ Object result_object(const checks::CheckResult& result) {
 Object check_object(const review::CheckDifference& check) {
     return {{"id", check.id},
             {"title", format::english(check.title)},
-            {"subject", check.subject},
+            {"subject", model::key(check.part)},
             {"status_turns", check.status_turns()},
             {"same", check.same()},
             {"first", or_null(check.first, result_object)},
@@ -71,7 +71,7 @@ Object finding_object(const checks::Finding& finding) {
             {"severity", key(finding.severity)},
             {"clause", finding.clause},
             {"message", format::english(finding.message)},
-            {"subject", finding.subject}};
+            {"subject", model::key(finding.part)}};
 }
 
 }  // namespace

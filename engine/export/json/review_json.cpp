@@ -40,7 +40,7 @@ Json governing(const review::Governing& governing) {
             {"ratio", governing.ratio},
             {"direction_deg", optional_number(governing.direction_deg)},
             {"title", text(governing.title)},
-            {"subject", governing.subject},
+            {"subject", model::key(governing.part)},
             {"part", part(governing.part)}};
 }
 
@@ -56,7 +56,7 @@ Json counts(const review::Counts& counts) {
 
 Json first_cause(const std::optional<review::FirstCause>& cause) {
     if (!cause) return nullptr;
-    return {{"check", cause->check},       {"title", text(cause->title)},  {"subject", cause->subject},
+    return {{"check", cause->check},       {"title", text(cause->title)},  {"subject", model::key(cause->part)},
             {"part", part(cause->part)},   {"status", key(cause->status)}, {"ratio", cause->ratio},
             {"explains", cause->explained}};
 }
@@ -81,7 +81,7 @@ Json anchor(const catalog::Anchor& anchor, const demand::AnchorEnvelope& envelop
             {"proof_tension_lb", envelope.proof_tension_lb},
             {"hand_to_anchor_tension_lb", envelope.hand_anchor_lb},
             {"stiffness_lb_per_in", envelope.stiffness_lb_per_in},
-            {"stiffness_source", envelope.stiffness_source},
+            {"stiffness_source", text(envelope.stiffness_source)},
             {"fastener", anchor.name},
             {"embedment_in", anchor.embedment_in},
             {"thread_in_block_in", anchor.thread_in_block_in},
@@ -115,13 +115,13 @@ Json step(const checks::Step& step) {
 
 Json link(const std::optional<checks::Link>& link) {
     if (!link) return nullptr;
-    return {{"from", link->from}, {"to", link->to}, {"by", text(link->by)}};
+    return {{"from", model::key(link->from)}, {"to", model::key(link->to)}, {"by", text(link->by)}};
 }
 
 Json check(const checks::CheckResult& result) {
     return {{"id", result.id},
             {"title", text(result.title)},
-            {"subject", result.subject},
+            {"subject", model::key(result.part)},
             {"clause", result.clause},
             {"demand", result.demand},
             {"capacity", result.capacity},
@@ -136,15 +136,24 @@ Json check(const checks::CheckResult& result) {
 }
 
 Json finding(const checks::Finding& finding) {
-    return {{"id", finding.id},           {"severity", key(finding.severity)},
-            {"clause", finding.clause},   {"message", text(finding.message)},
-            {"subject", finding.subject}, {"part", part(finding.part)}};
+    return {{"id", finding.id},
+            {"severity", key(finding.severity)},
+            {"clause", finding.clause},
+            {"message", text(finding.message)},
+            {"subject", model::key(finding.part)},
+            {"part", part(finding.part)}};
 }
 
 Json path_link(const review::PathLink& link) {
-    return {{"from", link.link.from}, {"to", link.link.to},         {"by", text(link.link.by)},
-            {"demand", link.demand},  {"capacity", link.capacity},  {"unit", link.unit},
-            {"ratio", link.ratio},    {"status", key(link.status)}, {"check", link.check}};
+    return {{"from", model::key(link.link.from)},
+            {"to", model::key(link.link.to)},
+            {"by", text(link.link.by)},
+            {"demand", link.demand},
+            {"capacity", link.capacity},
+            {"unit", link.unit},
+            {"ratio", link.ratio},
+            {"status", key(link.status)},
+            {"check", link.check}};
 }
 
 Json plate_field(const std::optional<demand::DeflectedShape>& field) {
@@ -186,6 +195,14 @@ Json bending(const std::optional<demand::Bending>& bending) {
             {"blocks_change", bending->framing_change ? Json(*bending->framing_change) : Json(nullptr)}};
 }
 
+/// Moment over rotation of the post's foot at the stiffness as computed, by the direction of the push.
+Json rotational_stiffness(const std::optional<demand::Demand>& demand) {
+    if (!demand) return nullptr;
+    return array_of(demand->rotational_stiffness.samples(), [](const demand::RotationalStiffness::Sample& sample) {
+        return Json{{"direction_deg", format::degrees(sample.direction_rad)}, {"lb_in_per_rad", sample.lb_in_per_rad}};
+    });
+}
+
 Json assumption(const review::Assumption& assumption) {
     Json other = nullptr;
     if (assumption.other) {
@@ -200,41 +217,45 @@ Json assumption(const review::Assumption& assumption) {
 }
 
 Json load(const demand::LoadCase& load) {
-    return {{"id", load.id},           {"name", load.name},           {"push_lb", load.push_lb},
-            {"down_lb", load.down_lb}, {"height_in", load.height_in}, {"load_factor", load.load_factor},
-            {"source", load.source}};
+    return {{"id", load.id},
+            {"name", text(load.name)},
+            {"push_lb", load.push_lb},
+            {"down_lb", load.down_lb},
+            {"height_in", load.height_in},
+            {"load_factor", load.load_factor},
+            {"source", text(load.source)}};
 }
 
 Json scenario(const demand::StiffnessScenario& scenario) {
-    return {{"bed", scenario.bed}, {"anchors", scenario.anchors}, {"blocks_give", scenario.framing_gives}};
+    return {{"bed", scenario.bed}, {"anchors", scenario.anchors}, {"blocks_give", scenario.flexible_framing}};
 }
 
 Json support(const demand::Support& support) {
-    return {{"id", support.id},
+    return {{"id", model::symbol(support.part)},
             {"stiffness_psi_per_in", support.stiffness_psi_per_in},
-            {"stiffness_source", support.stiffness_source}};
+            {"stiffness_source", text(support.stiffness_source)}};
 }
 
-Json hold(const review::Review& review, const demand::Hold& hold) {
-    const demand::HoldStiffness& stiffness = hold.stiffness;
-    return {{"member", model::subject(model::member(review.resolved.detail.framing, hold.member))},
-            {"to", hold.to},
+Json member_support(const review::Review& review, const demand::MemberSupport& support) {
+    const demand::SupportStiffness& stiffness = support.stiffness;
+    return {{"member", model::key(model::part_of(model::member(review.resolved.detail.framing, support.member)))},
+            {"to", model::key(support.holder_part)},
             {"vertical_lb_per_in", stiffness.vertical_lb_per_in},
             {"torque_lb_in_per_rad", stiffness.torque_lb_in},
-            {"turning_lb_in_per_rad", stiffness.turning_lb_in},
-            {"source", stiffness.source},
-            {"nominal", stiffness.vertical_is_nominal || stiffness.torque_is_nominal || stiffness.turning_is_nominal}};
+            {"turning_lb_in_per_rad", stiffness.moment_lb_in},
+            {"source", text(stiffness.source)},
+            {"nominal", stiffness.vertical_is_nominal || stiffness.torque_is_nominal || stiffness.moment_is_nominal}};
 }
 
 Json framing(const review::Review& review) {
     if (!review.demand || !review.demand->framing) return nullptr;
     const demand::FramingDemand& framing = *review.demand->framing;
-    Json holds = Json::array();
-    for (const demand::Hold& one : framing.holds) holds.push_back(hold(review, one));
+    Json supports = Json::array();
+    for (const demand::MemberSupport& one : framing.supports) supports.push_back(member_support(review, one));
     return {{"joists_described", framing.joists_described},
-            {"unstable", framing.unstable},
+            {"unstable", text(framing.unstable)},
             {"residual", framing.residual},
-            {"holds", holds}};
+            {"holds", supports}};
 }
 
 Json remedy(const review::Remedy& remedy) {
@@ -273,7 +294,8 @@ Json document(const review::Review& review) {
             {"framing", framing(review)},
             {"counts", counts(review.facts.counts)},
             {"first_cause", first_cause(review.facts.first_cause)},
-            {"shortfall", shortfall(review.facts.shortfall)}};
+            {"shortfall", shortfall(review.facts.shortfall)},
+            {"rotational_stiffness", rotational_stiffness(review.demand)}};
 }
 
 }  // namespace

@@ -118,7 +118,7 @@ Row check_row(const CheckDifference& check, std::size_t further, const Locale& l
     const Phrase below =
         check.same() ? phrase("[{}] {}", check.id, numbers(check.first))
                      : phrase("[{}] first {}; second {}", check.id, numbers(check.first), numbers(check.second));
-    Phrase part = wording::part(check.part, check.subject);
+    Phrase part = model::part_name(check.part);
     if (further > 0) part = phrase("{} (and {} more)", std::move(part), further);
     return {{format::text(check.title, locale), format::text(part, locale), ratio_cell(check.first),
              ratio_cell(check.second), status_cell(check.first, locale), status_cell(check.second, locale)},

@@ -76,7 +76,7 @@ std::string explain_text(const review::Review& review, std::string_view check, c
     for (const checks::CheckResult& result : review.checks) {
         if (result.id != check) continue;
         if (text.empty()) text = heading(result, locale);
-        text += "\n" + paragraph(format::text(wording::part(result.part, result.subject), locale));
+        text += "\n" + paragraph(format::text(model::part_name(result.part), locale));
         if (!result.steps.empty()) text += steps(result, locale);
         text += conclusion(result, locale);
     }

@@ -7,7 +7,7 @@ namespace toehold::exporting {
 
 std::string finding_line(const checks::Finding& finding, const format::Phrase& side, const format::Locale& locale) {
     constexpr std::size_t side_columns = 8, severity_columns = 15;
-    std::string line = format::text(wording::part(finding.part, finding.subject), locale);
+    std::string line = format::text(model::part_name(finding.part), locale);
     if (!line.empty()) line += ": ";
     line += format::text(finding.message, locale);
     if (!finding.clause.empty())

@@ -35,7 +35,7 @@ Row row_of(std::vector<std::string> first, std::vector<std::string> result) {
 
 Row check_row(const checks::CheckResult& result, std::size_t alike, const Locale& locale) {
     Row row = row_of({format::text(result.title, locale),
-                      format::text(wording::worst_of(wording::part(result.part, result.subject), alike), locale)},
+                      format::text(wording::worst_of(model::part_name(result.part), alike), locale)},
                      result_cells(result.demand, result.capacity, result.unit, result.ratio, result.status, locale));
     row.below.push_back("[" + result.id + "] " + format::text(result.note, locale));
     return row;
@@ -57,10 +57,10 @@ std::vector<PathStep> steps(const std::vector<PathLink>& path, bool all_rows) {
 
 Row path_row(const PathStep& step, const Locale& locale) {
     const PathLink& link = step.worst;
-    return row_of({format::text(wording::part(link.link.from_part, link.link.from), locale),
-                   format::text(wording::part(link.link.to_part, link.link.to), locale),
-                   format::text(wording::worst_of(link.link.by, step.count), locale)},
-                  result_cells(link.demand, link.capacity, link.unit, link.ratio, link.status, locale));
+    return row_of(
+        {format::text(model::part_name(link.link.from), locale), format::text(model::part_name(link.link.to), locale),
+         format::text(wording::worst_of(link.link.by, step.count), locale)},
+        result_cells(link.demand, link.capacity, link.unit, link.ratio, link.status, locale));
 }
 
 }  // namespace

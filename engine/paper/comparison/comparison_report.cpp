@@ -8,77 +8,78 @@
 
 #include <cmath>
 
-#include <fmt/format.h>
-
 namespace toehold::paper {
 namespace comparison {
 namespace {
 
 using drawing::Across;
+using format::Locale;
+using format::Phrase;
+using format::phrase;
 using report::Blocks;
+using report::words_cell;
 using review::CheckDifference;
 using review::Comparison;
 using review::Side;
-using units::System;
 
-std::string governs(const Side& side) {
-    if (side.governing.check.empty()) return "no check could be made";
-    return wording::governing(side.governing);
+Phrase governs(const Side& side) {
+    return side.governing.check.empty() ? phrase("no check could be made") : wording::governing(side.governing);
 }
 
-std::string pull(const Side& side, System system) {
-    if (!side.facts.largest_tension) return "no demand was found";
-    return fmt::format("{} on anchor {}, push towards {} deg",
-                       report::figure(side.facts.largest_tension->tension_lb, "lb", system),
-                       side.facts.largest_tension->part.id,
-                       format::degrees_text(format::degrees(side.facts.largest_tension->direction_rad)));
+Phrase tension(const Side& side) {
+    const auto& largest = side.facts.largest_tension;
+    if (!largest) return phrase("no demand was found");
+    return phrase("{} on {}, push toward {} deg", format::Quantity{largest->tension_lb, "lb"},
+                  model::part_name(largest->part), format::degrees_text(format::degrees(largest->direction_rad)));
 }
 
-Table sides_table(const Comparison& comparison, System system) {
+Table sides_table(const Comparison& comparison, const Locale& locale) {
     const Side &first = comparison.first, &second = comparison.second;
     Table table;
     table.columns = {{"", 0.16}, {first.label, 0.42}, {second.label, 0.42}};
-    const auto add = [&table](const char* label, Cell one, Cell other) {
-        table.rows.push_back({{label, true}, std::move(one), std::move(other)});
+    const auto add = [&](const Phrase& label, Cell one, Cell other) {
+        table.rows.push_back({{written(label, locale), true}, std::move(one), std::move(other)});
     };
-    using report::words_cell;
-    add("Detail", words_cell(first.detail), words_cell(second.detail));
-    add("SHA-256", words_cell(first.input_sha256), words_cell(second.input_sha256));
-    add("Verdict", report::verdict_cell(first.verdict), report::verdict_cell(second.verdict));
-    add("Reason", words_cell(wording::verdict_reason(first)), words_cell(wording::verdict_reason(second)));
-    add("Governs", words_cell(governs(first)), words_cell(governs(second)));
-    add("Largest pull", words_cell(pull(first, system)), words_cell(pull(second, system)));
+    const auto words = [&locale](const Phrase& phrase) { return words_cell(written(phrase, locale)); };
+    add(phrase("Detail"), words_cell(first.detail), words_cell(second.detail));
+    add(phrase("SHA-256"), words_cell(first.input_sha256), words_cell(second.input_sha256));
+    add(phrase("Verdict"), report::verdict_cell(first.verdict, locale), report::verdict_cell(second.verdict, locale));
+    add(phrase("Reason"), words(wording::verdict_reason(first)), words(wording::verdict_reason(second)));
+    add(phrase("Governs"), words(governs(first)), words(governs(second)));
+    add(phrase("Largest tension"), words(tension(first)), words(tension(second)));
     return table;
 }
 
-std::string verdict_sentence(const Comparison& comparison) {
-    const std::string first(wording::word(comparison.first.verdict)), second(wording::word(comparison.second.verdict));
-    if (!comparison.verdict_turns()) return "The verdict stays: both are " + first + ".";
-    return fmt::format("The verdict turns: {} is {}, {} is {}.", comparison.first.label, first, comparison.second.label,
-                       second);
+Phrase verdict_sentence(const Comparison& comparison) {
+    const Side &first = comparison.first, &second = comparison.second;
+    if (!comparison.verdict_turns())
+        return phrase("The verdict is the same: both are {}.", wording::word(first.verdict));
+    return phrase("The verdict changes: {} is {}, {} is {}.", first.label, wording::word(first.verdict), second.label,
+                  wording::word(second.verdict));
 }
 
-void add_input(Blocks& blocks, const Comparison& comparison) {
-    blocks.emplace_back(Heading{1, "1  Input", "input"});
+void add_input(Blocks& blocks, const Comparison& comparison, const Locale& locale) {
+    blocks.emplace_back(report::section(1, phrase("Input"), "input", locale));
     if (comparison.input.empty()) {
-        blocks.emplace_back(report::paragraph("Nothing differs."));
+        blocks.emplace_back(report::paragraph(written(phrase("Nothing differs."), locale)));
         return;
     }
     Table table;
-    table.columns = {{"value", 0.4}, {comparison.first.label, 0.3}, {comparison.second.label, 0.3}};
-    const auto written = [](const std::string& words) { return report::words_cell(words.empty() ? "-" : words); };
+    table.columns = {
+        {written(phrase("value"), locale), 0.4}, {comparison.first.label, 0.3}, {comparison.second.label, 0.3}};
+    const auto shown = [](const std::string& words) { return words_cell(words.empty() ? "-" : words); };
     for (const review::InputDifference& one : comparison.input)
-        table.rows.push_back({report::words_cell(one.place), written(one.first), written(one.second)});
+        table.rows.push_back({words_cell(one.place), shown(one.first), shown(one.second)});
     blocks.emplace_back(std::move(table));
 }
 
-std::string ratio(const std::optional<checks::CheckResult>& result) {
-    if (!result) return "not there";
-    return result->status == checks::Status::missing_evidence ? "-" : format::ratio_text(result->ratio);
+Cell ratio(const std::optional<checks::CheckResult>& result, const Locale& locale) {
+    if (!result) return words_cell(written(phrase("absent"), locale));
+    return words_cell(result->status == checks::Status::missing_evidence ? "-" : format::ratio_text(result->ratio));
 }
 
-Cell status(const std::optional<checks::CheckResult>& result) {
-    return result ? report::status_cell(result->status) : report::words_cell("");
+Cell status(const std::optional<checks::CheckResult>& result, const Locale& locale) {
+    return result ? report::status_cell(result->status, locale) : words_cell("");
 }
 
 /// Of the ratio, with its sign; `-` where one side has none.
@@ -93,16 +94,24 @@ std::string change(const CheckDifference& one) {
     return (step > 0.0 ? "+" : "−") + size;
 }
 
-void add_checks(Blocks& blocks, const Comparison& comparison) {
-    blocks.emplace_back(Heading{1, "2  Checks", "checks"});
+Phrase same_words(std::size_t same) {
+    if (same == 0) return {};
+    return same == 1 ? phrase("1 result is the same.") : phrase("{} results are the same.", same);
+}
+
+void add_checks(Blocks& blocks, const Comparison& comparison, const Locale& locale) {
+    blocks.emplace_back(report::section(2, phrase("Checks"), "checks", locale));
     Table table;
-    table.columns = {{"check", 0.28},
-                     {"subject", 0.2},
-                     {"first D/C", 0.08, Across::right},
-                     {"status", 0.12},
-                     {"second D/C", 0.1, Across::right},
-                     {"status", 0.12},
-                     {"change", 0.09, Across::right}};
+    const auto column = [&](const Phrase& title, double share, Across across = Across::left) {
+        table.columns.push_back({written(title, locale), share, across});
+    };
+    column(phrase("check"), 0.28);
+    column(phrase("part"), 0.2);
+    column(phrase("first D/C"), 0.08, Across::right);
+    column(phrase("status"), 0.12);
+    column(phrase("second D/C"), 0.1, Across::right);
+    column(phrase("status"), 0.12);
+    column(phrase("change"), 0.09, Across::right);
     std::size_t same = 0;
     for (const CheckDifference& one : comparison.checks) {
         if (one.same()) {
@@ -110,38 +119,44 @@ void add_checks(Blocks& blocks, const Comparison& comparison) {
             continue;
         }
         const bool turns = one.status_turns();
-        table.rows.push_back({{one.title, turns},
-                              {one.subject, turns},
-                              report::words_cell(ratio(one.first)),
-                              status(one.first),
-                              report::words_cell(ratio(one.second)),
-                              status(one.second),
-                              report::words_cell(change(one))});
+        table.rows.push_back({{written(one.title, locale), turns},
+                              {written(model::part_name(one.part), locale), turns},
+                              ratio(one.first, locale),
+                              status(one.first, locale),
+                              ratio(one.second, locale),
+                              status(one.second, locale),
+                              words_cell(change(one))});
     }
-    const std::string rest = same == 0 ? "" : " " + report::counted(same, "result is", "results are") + " the same.";
     if (table.rows.empty()) {
-        blocks.emplace_back(report::paragraph("No result differs." + rest));
+        blocks.emplace_back(report::paragraph(sentences({phrase("No result differs."), same_words(same)}, locale)));
         return;
     }
-    blocks.emplace_back(report::paragraph(
-        "First is " + comparison.first.label + ", second is " + comparison.second.label +
-        ". Results that hold on one side alone stand first, in bold; then those whose ratio changes most." + rest));
+    blocks.emplace_back(report::paragraph(sentences(
+        {phrase("First is {}, second is {}. Results that pass on one side only are listed first, in bold; then those "
+                "whose ratio changes most.",
+                comparison.first.label, comparison.second.label),
+         same_words(same)},
+        locale)));
     blocks.emplace_back(std::move(table));
 }
 
-void add_findings(Blocks& blocks, const Comparison& comparison) {
-    blocks.emplace_back(Heading{1, "3  Findings", "findings"});
+void add_findings(Blocks& blocks, const Comparison& comparison, const Locale& locale) {
+    blocks.emplace_back(report::section(3, phrase("Findings"), "findings", locale));
     if (comparison.findings.empty()) {
-        blocks.emplace_back(report::paragraph("No finding came or went."));
+        blocks.emplace_back(report::paragraph(written(phrase("The findings are the same."), locale)));
         return;
     }
     Table table;
-    table.columns = {{"only in, or as worded in", 0.2}, {"", 0.1}, {"about", 0.12}, {"finding", 0.38}, {"clause", 0.2}};
-    const auto add = [&table](const std::optional<checks::Finding>& finding, const std::string& side) {
+    table.columns = {{written(phrase("only in, or as worded in"), locale), 0.2},
+                     {"", 0.1},
+                     {written(phrase("about"), locale), 0.12},
+                     {written(phrase("finding"), locale), 0.38},
+                     {written(phrase("clause"), locale), 0.2}};
+    const auto add = [&](const std::optional<checks::Finding>& finding, const std::string& side) {
         if (!finding) return;
-        table.rows.push_back({report::words_cell(side), report::severity_cell(finding->severity),
-                              report::words_cell(finding->subject), report::words_cell(finding->message),
-                              report::words_cell(finding->clause)});
+        std::vector<Cell> row = report::finding_cells(*finding, locale);
+        row.insert(row.begin(), words_cell(side));
+        table.rows.push_back(std::move(row));
     };
     for (const review::FindingDifference& one : comparison.findings) {
         add(one.first, comparison.first.label);
@@ -154,22 +169,20 @@ void add_findings(Blocks& blocks, const Comparison& comparison) {
 }  // namespace comparison
 
 Document comparison_report(const review::Comparison& comparison, const Issue& issue) {
-    Document document = report::titled(issue, "Comparison of two guard post bases",
-                                       comparison.first.label + " and " + comparison.second.label);
+    using format::phrase;
+    const format::Locale& locale = issue.locale;
+    const std::string both = written(phrase("{} and {}", comparison.first.label, comparison.second.label), locale);
+    Document document = report::titled(issue, phrase("Comparison of two guard post bases"), both);
     report::Blocks& blocks = document.blocks;
-    Paragraph title = report::paragraph("Comparison");
-    title.size = drawing::TextSize::title;
-    title.bold = true;
-    blocks.emplace_back(title);
-    if (!issue.project.empty()) blocks.emplace_back(report::paragraph("Project: " + issue.project));
-    Paragraph verdict = report::paragraph(comparison::verdict_sentence(comparison));
-    verdict.size = drawing::TextSize::normal;
-    verdict.bold = true;
-    blocks.emplace_back(std::move(verdict));
-    blocks.emplace_back(comparison::sides_table(comparison, issue.system));
-    comparison::add_input(blocks, comparison);
-    comparison::add_checks(blocks, comparison);
-    comparison::add_findings(blocks, comparison);
+    blocks.emplace_back(report::title(written(phrase("Comparison"), locale), drawing::TextSize::title));
+    if (!issue.project.empty())
+        blocks.emplace_back(report::paragraph(written(phrase("Project: {}", issue.project), locale)));
+    blocks.emplace_back(
+        report::title(written(comparison::verdict_sentence(comparison), locale), drawing::TextSize::normal));
+    blocks.emplace_back(comparison::sides_table(comparison, locale));
+    comparison::add_input(blocks, comparison, locale);
+    comparison::add_checks(blocks, comparison, locale);
+    comparison::add_findings(blocks, comparison, locale);
     return document;
 }
 

@@ -15,17 +15,21 @@ constexpr const char* slots_layer = "SLOTS";
 constexpr const char* mark_layer = "MARK";
 constexpr const char* notes_layer = "NOTES";
 
-/// Cut inside before outside: a nesting program sorts by colour, red, yellow, green; the other two are not cut.
+/// Cut inside before outside: a nesting program sorts by color, red, yellow, green; the other two are not cut.
 std::vector<dxf::Layer> layers() {
     return {{outline_layer, 3}, {holes_layer, 1}, {slots_layer, 2}, {mark_layer, 5}, {notes_layer, 7}};
 }
 
-std::vector<std::string> notes(const model::Plate& plate, units::System system) {
-    return {system == units::System::si ? "UNITS: MILLIMETRES" : "UNITS: INCHES",
-            plate.name.empty() ? "PLATE " + plate.id : plate.name,
-            "THICKNESS " + drawing::length_words(plate.thickness_in, system) + ", METAL " + plate.metal,
-            "CUT OUTLINE, HOLES AND SLOTS AT NET SIZE: KERF BY THE SHOP",
-            "DO NOT CUT MARK AND NOTES. SEEN FROM ABOVE; 0,0 IS THE POST'S CENTRE"};
+std::vector<std::string> notes(const model::Plate& plate, const format::Locale& locale) {
+    using format::phrase;
+    const bool si = locale.system == units::System::si;
+    const auto say = [&locale](const format::Phrase& words) { return format::text(words, locale); };
+    return {
+        say(si ? phrase("UNITS: MILLIMETERS") : phrase("UNITS: INCHES")),
+        plate.name.empty() ? say(phrase("PLATE {}", plate.id)) : plate.name,
+        say(phrase("THICKNESS {}, METAL {}", drawing::length_words(plate.thickness_in, locale.system), plate.metal)),
+        say(phrase("CUT OUTLINE, HOLES AND SLOTS AT NET SIZE: KERF BY THE SHOP")),
+        say(phrase("DO NOT CUT MARK AND NOTES. SEEN FROM ABOVE; 0,0 IS THE CENTER OF THE POST"))};
 }
 
 /// The hole's id where it is cut away, as large as the hole lets it be.
@@ -56,12 +60,12 @@ void add_notes(dxf::Drawing& file, const std::vector<std::string>& lines, double
 
 }  // namespace
 
-std::string cutting_file(const model::Plate& plate, units::System system) {
+std::string cutting_file(const model::Plate& plate, const format::Locale& locale) {
     constexpr int decimals_in = 6, decimals_mm = 5;
-    const bool si = system == units::System::si;
-    const double scale = format::in_system(1.0, "in", system).value;
+    const bool si = locale.system == units::System::si;
+    const double scale = format::in_system(1.0, "in", locale.system).value;
     dxf::Drawing file;
-    file.comments = notes(plate, system);
+    file.comments = notes(plate, locale);
     file.layers = layers();
     file.decimals = si ? decimals_mm : decimals_in;
     const drawing::Box box = outline_box_in(plate.outline);

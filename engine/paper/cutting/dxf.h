@@ -10,7 +10,7 @@
 
 namespace toehold::paper::dxf {
 
-/// Colours by the format's own index: 1 red, 2 yellow, 3 green, 4 cyan, 5 blue, 6 magenta, 7 black on white.
+/// Colors by the format's own index: 1 red, 2 yellow, 3 green, 4 cyan, 5 blue, 6 magenta, 7 black on white.
 struct Layer {
     std::string name;  ///< capitals, digits, `_`
     int color = 7;

@@ -2,6 +2,7 @@
 #include "drawing/annotation/symbols.h"
 #include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
+#include "paper/layout/on_paper.h"
 
 #include <algorithm>
 
@@ -106,8 +107,7 @@ void set(Pages& pages, const Verdict& verdict) {
 
 void set(Pages& pages, const Figure& figure) {
     const double spacing = drawing::line_spacing_mm(TextSize::fine);
-    double shares = 0.0;
-    for (const Figure::Part& part : figure.parts) shares += part.share;
+    const std::vector<double> widths = shared_widths_mm(figure.parts, pages.width());
     struct Under {
         std::vector<std::string> lines;
         Frame frame;
@@ -117,13 +117,16 @@ void set(Pages& pages, const Figure& figure) {
     double left = pages.left();
     std::size_t most_lines = 1;
     for (const Figure::Part& part : figure.parts) {
-        const double width = pages.width() * part.share / shares;
+        const double width = widths[parts.size()];
         const Frame frame{left, 0.0, width - 2.0, figure.height_mm};
         const Frame inside = inner(frame);
         Placed placed = part.to_scale ? placed_to_scale(part.scene, inside, figure.lettering)
                                       : placed_to_fit(part.scene, inside, figure.lettering);
         std::string words = part.words;
-        if (part.to_scale) words += (words.empty() ? "" : ", ") + scale_words(placed.scale);
+        if (part.to_scale) {
+            const std::string scale = format::text(scale_words(placed.scale), pages.locale());
+            words += (words.empty() ? "" : ", ") + scale;
+        }
         auto lines = drawing::broken_into_lines(words, frame.width, {TextSize::fine, false, false});
         most_lines = std::max(most_lines, lines.size());
         parts.push_back({std::move(lines), frame, std::move(placed)});

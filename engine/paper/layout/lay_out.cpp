@@ -2,8 +2,7 @@
 // it again with them moves nothing, since each stands on a line of its own.
 #include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
-
-#include <fmt/format.h>
+#include "paper/layout/on_paper.h"
 
 #include <map>
 #include <set>
@@ -75,7 +74,7 @@ struct LaidOut {
 };
 
 LaidOut set_blocks(const Document& document, const PageNumbers& numbers) {
-    Pages pages(size_of(document.paper, Turn::upright));
+    Pages pages(size_of(document.paper, Turn::upright), document.locale);
     LaidOut result;
     for (const Block& block : document.blocks) {
         if (const auto* contents = std::get_if<Contents>(&block)) {
@@ -93,22 +92,6 @@ LaidOut set_blocks(const Document& document, const PageNumbers& numbers) {
     return result;
 }
 
-drawing::Text letters(drawing::Point at_mm, std::string words, Across across) {
-    drawing::Text text;
-    text.at = {{}, {at_mm.x, -at_mm.y}};
-    text.words = std::move(words);
-    text.size = TextSize::fine;
-    text.across = across;
-    return text;
-}
-
-drawing::Path rule(double left, double right, double y) {
-    drawing::Path path;
-    path.contours = {{{{}, {left, -y}}, {{}, {right, -y}}}};
-    path.pen = drawing::Pen::thin;
-    return path;
-}
-
 /// Cut to a width, with an ellipsis for what was cut.
 std::string fitted(const std::string& words, double width_mm) {
     const drawing::Lettering lettering{TextSize::fine, false, false};
@@ -121,27 +104,28 @@ std::string fitted(const std::string& words, double width_mm) {
 drawing::Scene running_words(const Document& document, const Size& size, std::size_t page, std::size_t pages) {
     const layout::Margins margins;
     const double left = margins.left, right = size.width_mm - margins.right;
+    const layout::Style at_left{TextSize::fine}, at_right{TextSize::fine, false, Across::right};
     drawing::Scene scene;
     if (page > 0 && !(document.head_left.empty() && document.head_right.empty())) {
         const double foot = margins.top - 8.0;
         constexpr double between_mm = 6.0;
         const std::string head = fitted(document.head_left, right - left);
         const double taken = drawing::text_width_mm(head, {TextSize::fine, false, false}) + between_mm;
-        scene.items.emplace_back(letters({left, foot}, head, Across::left));
-        scene.items.emplace_back(
-            letters({right, foot}, fitted(document.head_right, right - left - taken), Across::right));
-        scene.items.emplace_back(rule(left, right, foot + 1.6));
+        layout::add_words(scene, {left, foot}, head, at_left);
+        layout::add_words(scene, {right, foot}, fitted(document.head_right, right - left - taken), at_right);
+        layout::add_rule(scene, {left, foot + 1.6}, {right, foot + 1.6}, drawing::Pen::thin);
     }
     const double foot = size.height_mm - margins.bottom + 9.0;
-    scene.items.emplace_back(rule(left, right, foot - 4.0));
-    scene.items.emplace_back(letters({left, foot}, document.foot, Across::left));
-    scene.items.emplace_back(letters({right, foot}, fmt::format("Page {} of {}", page + 1, pages), Across::right));
+    layout::add_rule(scene, {left, foot - 4.0}, {right, foot - 4.0}, drawing::Pen::thin);
+    layout::add_words(scene, {left, foot}, document.foot, at_left);
+    const format::Phrase number = format::phrase("Page {} of {}", page + 1, pages);
+    layout::add_words(scene, {right, foot}, format::text(number, document.locale), at_right);
     return scene;
 }
 
 }  // namespace
 
-double text_width_mm(PaperSize paper) { return Pages(size_of(paper, Turn::upright)).width(); }
+double text_width_mm(PaperSize paper) { return Pages(size_of(paper, Turn::upright), {}).width(); }
 
 Book lay_out(const Document& document) {
     refuse_faults(document);

@@ -1,27 +1,11 @@
 #include "paper/layout/pages.h"
 
+#include "paper/layout/on_paper.h"
+
 #include <utility>
 
 namespace toehold::paper::layout {
-namespace {
-
-/// A page's own scene has its origin at the page's top left corner, and y up.
-drawing::Place on_page(drawing::Point mm) { return {{}, {mm.x, -mm.y}}; }
-
-drawing::Path framed(const Frame& frame, drawing::Pen pen, drawing::Fill fill) {
-    const double right = frame.left + frame.width, foot = frame.top + frame.height;
-    drawing::Path path;
-    path.contours = {{on_page({frame.left, foot}), on_page({right, foot}), on_page({right, frame.top}),
-                      on_page({frame.left, frame.top})}};
-    path.closed = true;
-    path.pen = pen;
-    path.fill = fill;
-    return path;
-}
-
-}  // namespace
-
-Pages::Pages(Size size) : size_(size) { turn_page(); }
+Pages::Pages(Size size, format::Locale locale) : size_(size), locale_(std::move(locale)) { turn_page(); }
 
 void Pages::turn_page() {
     sheets_.push_back({size_, {}, {}, {}});
@@ -36,31 +20,19 @@ void Pages::need(double room_mm) {
 drawing::Scene& Pages::scene() { return scenes_.back(); }
 
 void Pages::write(const Line& line) {
-    drawing::Text text;
-    text.at = on_page(line.foot_mm);
-    text.words = line.words;
-    text.size = line.size;
-    text.across = line.across;
-    text.bold = line.bold;
-    text.math = line.math;
-    scene().items.emplace_back(std::move(text));
+    add_words(scene(), {line.foot_mm.x, line.foot_mm.y}, line.words,
+              {line.size, line.bold, line.across, drawing::Pen::outline, line.math});
 }
 
 void Pages::rule(drawing::Point from_mm, drawing::Point to_mm, drawing::Pen pen) {
-    drawing::Path path;
-    path.contours = {{on_page(from_mm), on_page(to_mm)}};
-    path.pen = pen;
-    scene().items.emplace_back(std::move(path));
+    add_rule(scene(), {from_mm.x, from_mm.y}, {to_mm.x, to_mm.y}, pen);
 }
 
-void Pages::box(const Frame& frame, drawing::Pen pen, drawing::Fill fill) {
-    scene().items.emplace_back(framed(frame, pen, fill));
-}
+void Pages::box(const Frame& frame, drawing::Pen pen, drawing::Fill fill) { add_frame(scene(), frame, pen, fill); }
 
 void Pages::slight_box(const Frame& frame, drawing::Pen pen, double weight) {
     drawing::Scene alone;
-    alone.items.emplace_back(
-        framed({frame.left / weight, frame.top / weight, frame.width / weight, frame.height / weight}, pen, {}));
+    add_frame(alone, {frame.left / weight, frame.top / weight, frame.width / weight, frame.height / weight}, pen);
     place(placed_on_paper(std::move(alone), {}, weight));
 }
 

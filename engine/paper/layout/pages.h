@@ -24,7 +24,7 @@ struct Line {
 
 class Pages {
   public:
-    explicit Pages(Size size);
+    Pages(Size size, format::Locale locale);
 
     // --- where we are ---
     [[nodiscard]] double left() const { return margins_.left; }
@@ -34,6 +34,7 @@ class Pages {
     /// Of a page with nothing on it.
     [[nodiscard]] double whole_room() const { return size_.height_mm - margins_.bottom - margins_.top; }
     [[nodiscard]] int page() const { return static_cast<int>(sheets_.size()); }  ///< number of the page, from 1
+    [[nodiscard]] const format::Locale& locale() const { return locale_; }
     void advance(double mm) { y_ += mm; }
     void turn_page();
     /// A new page unless so much room is left, or nothing stands on this one yet.
@@ -56,6 +57,7 @@ class Pages {
     [[nodiscard]] drawing::Scene& scene();
 
     Size size_;
+    format::Locale locale_;
     Margins margins_;
     double y_ = 0.0;
     std::vector<Sheet> sheets_;

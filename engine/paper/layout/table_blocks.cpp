@@ -2,6 +2,7 @@
 #include "drawing/annotation/symbols.h"
 #include "drawing/render/lettering.h"
 #include "paper/layout/blocks.h"
+#include "paper/layout/on_paper.h"
 
 #include <algorithm>
 
@@ -33,12 +34,9 @@ struct Grid {
 };
 
 Grid grid_of(const Pages& pages, const Table& table) {
-    double shares = 0.0;
-    for (const Column& column : table.columns) shares += column.share;
     Grid grid{{}, drawing::line_spacing_mm(table.size), drawing::capitals_mm(table.size)};
     double left = pages.left();
-    for (const Column& column : table.columns) {
-        const double width = pages.width() * column.share / shares;
+    for (const double width : shared_widths_mm(table.columns, pages.width())) {
         grid.edges.push_back({left, width});
         left += width;
     }

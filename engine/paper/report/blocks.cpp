@@ -1,8 +1,5 @@
 #include "paper/report/blocks.h"
 
-#include <algorithm>
-#include <array>
-
 namespace toehold::paper::report {
 
 Paragraph paragraph(std::string words) {
@@ -25,34 +22,15 @@ Paragraph item(std::string mark, std::string words) {
     return item;
 }
 
-std::string sentence(std::string words) {
-    if (words.empty()) return words;
-    if (words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    if (words.back() != '.') words += '.';
-    return words;
+Paragraph title(std::string words, drawing::TextSize size) {
+    Paragraph title = paragraph(std::move(words));
+    title.size = size;
+    title.bold = true;
+    return title;
 }
 
-std::string named_together(const std::vector<std::string>& subjects) {
-    // Kind, id, and what is behind the id: `joist`, `J1`, ` at beam S2`.
-    const auto split = [](const std::string& subject) {
-        const std::size_t id = std::min(subject.find(' '), subject.size() - 1) + 1;
-        const std::size_t rest = std::min(subject.find(' ', id), subject.size());
-        return std::array<std::string, 3>{subject.substr(0, id), subject.substr(id, rest - id), subject.substr(rest)};
-    };
-    if (subjects.size() == 1) return subjects.front();
-    const auto first = split(subjects.front());
-    std::vector<std::string> ids;
-    for (const std::string& subject : subjects) {
-        const auto parts = split(subject);
-        const bool same = parts[0] == first[0] && parts[2] == first[2];
-        if (!same || parts[1].empty()) return listed(subjects);
-        ids.push_back(parts[1]);
-    }
-    return first[0].substr(0, first[0].size() - 1) + "s " + listed(ids) + first[2];
-}
-
-std::string counted(std::size_t count, std::string_view one, std::string_view several) {
-    return std::to_string(count) + " " + std::string(count == 1 ? one : several);
+Heading section(int number, const format::Phrase& words, std::string name, const format::Locale& locale) {
+    return {1, std::to_string(number) + "  " + written(words, locale), std::move(name)};
 }
 
 std::string check_name(std::string_view id) {
@@ -65,11 +43,13 @@ std::string check_name(std::string_view id) {
     return name;
 }
 
-Document titled(const Issue& issue, const std::string& title, const std::string& detail) {
+Document titled(const Issue& issue, const format::Phrase& title, const std::string& detail) {
     Document document;
-    document.properties = {title + ": " + detail, detail, issue.program, issue.date};
+    const std::string words = written(title, issue.locale);
+    document.properties = {words + ": " + detail, detail, issue.program, issue.date};
     document.paper = issue.paper;
-    document.head_left = title;
+    document.locale = issue.locale;
+    document.head_left = words;
     document.head_right = detail;
     document.foot =
         issue.program + (issue.file.empty() ? "" : " · " + issue.file) + (issue.date.empty() ? "" : " · " + issue.date);

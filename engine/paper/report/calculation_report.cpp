@@ -5,7 +5,7 @@ namespace toehold::paper {
 
 Document calculation_report(const review::Review& review, const Issue& issue) {
     const report::Source source{review, issue};
-    Document document = report::titled(issue, "Calculation of a guard post's base", review.detail);
+    Document document = report::titled(issue, format::phrase("Calculation of a guard post base"), review.detail);
     report::Blocks& blocks = document.blocks;
     report::add_title_block(blocks, source);
     report::add_summary(blocks, source);

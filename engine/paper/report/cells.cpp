@@ -1,40 +1,25 @@
-// Figures and cells of tables.
+// Cells of tables.
 #include "format/figures.h"
 #include "paper/report/blocks.h"
-#include "paper/report/symbols.h"
 #include "wording/status.h"
-
-#include <cmath>
 
 namespace toehold::paper::report {
 
 using checks::Status;
-
-std::string figure(double value, std::string_view unit, units::System system) {
-    const format::Figure figure = format::in_system(value, unit, system);
-    const std::string number = written_number(format::number_text(figure.value));
-    return figure.unit.empty() ? number : number + " " + written_unit(figure.unit);
-}
-
-std::string length(double length_in, units::System system) {
-    return system == units::System::us ? units::fraction_in(length_in) : figure(length_in, "in", system);
-}
-
-std::string unit_of(std::string_view unit, units::System system) {
-    return written_unit(format::in_system(0.0, unit, system).unit);
-}
+using format::Locale;
+using format::phrase;
 
 Cell words_cell(std::string words) { return {std::move(words)}; }
 
-Cell status_cell(Status status) {
-    Cell cell{std::string(wording::word(status)), status != Status::holds};
-    // What holds is the rule: without a frame around it, what does not hold is seen.
+Cell status_cell(Status status, const Locale& locale) {
+    Cell cell{written(wording::word(status), locale), status != Status::holds};
+    // Passing is the rule: without a frame around it, what does not pass is seen.
     if (status != Status::holds) cell.frame = status;
     return cell;
 }
 
-Cell severity_cell(checks::Severity severity) {
-    const std::string word(wording::word(severity));
+Cell severity_cell(checks::Severity severity, const Locale& locale) {
+    const std::string word = written(wording::word(severity), locale);
     switch (severity) {
         case checks::Severity::fails:
             return {word, true, {}, Status::fails};
@@ -58,39 +43,38 @@ Status frame_of(review::Verdict verdict) {
     return Status::missing_evidence;
 }
 
-Cell verdict_cell(review::Verdict verdict) {
-    return {std::string(wording::word(verdict)), true, {}, frame_of(verdict)};
+Cell verdict_cell(review::Verdict verdict, const Locale& locale) {
+    return {written(wording::word(verdict), locale), true, {}, frame_of(verdict)};
+}
+
+std::vector<Cell> finding_cells(const checks::Finding& finding, const Locale& locale) {
+    return {severity_cell(finding.severity, locale), words_cell(written(model::part_name(finding.part), locale)),
+            words_cell(written(finding.message, locale)), words_cell(format::text(finding.clause, locale))};
 }
 
 Measure measure(const checks::CheckResult& result) {
     return {result.demand, result.capacity, result.unit, result.ratio, result.status};
 }
 
-std::vector<Column> with_measure(std::vector<Column> first) {
+std::vector<Column> with_measure(std::vector<Column> first, const Locale& locale) {
     using drawing::Across;
-    first.push_back({"demand", 0.086, Across::right});
-    first.push_back({"capacity", 0.096, Across::right});
-    first.push_back({"unit", 0.064});
-    first.push_back({"D/C", 0.07, Across::right});
-    first.push_back({"status", 0.124});
+    first.push_back({written(phrase("demand"), locale), 0.086, Across::right});
+    first.push_back({written(phrase("capacity"), locale), 0.096, Across::right});
+    first.push_back({written(phrase("unit"), locale), 0.064});
+    first.push_back({written(phrase("D/C"), locale), 0.07, Across::right});
+    first.push_back({written(phrase("status"), locale), 0.124});
     return first;
 }
 
-std::vector<Cell> with_measure(std::vector<Cell> first, const Measure& measure, units::System system) {
+std::vector<Cell> with_measure(std::vector<Cell> first, const Measure& measure, const Locale& locale) {
     const bool known = measure.status != Status::missing_evidence;
-    const bool holds = measure.status == Status::holds;
-    first.push_back(words_cell(format::number_text(measure.demand, measure.unit, system)));
-    first.push_back(words_cell(known ? format::number_text(measure.capacity, measure.unit, system) : "-"));
-    first.push_back(words_cell(unit_of(measure.unit, system)));
-    first.push_back({known ? format::ratio_text(measure.ratio) : "-", !holds});
-    first.push_back(status_cell(measure.status));
+    const bool passes = measure.status == Status::holds;
+    first.push_back(words_cell(format::number_text(measure.demand, measure.unit, locale.system)));
+    first.push_back(words_cell(known ? format::number_text(measure.capacity, measure.unit, locale.system) : "-"));
+    first.push_back(words_cell(unit_of(measure.unit, locale.system)));
+    first.push_back({known ? format::ratio_text(measure.ratio) : "-", !passes});
+    first.push_back(status_cell(measure.status, locale));
     return first;
-}
-
-std::string ratio_words(const Measure& measure) {
-    if (measure.status == Status::missing_evidence) return "not known";
-    if (!std::isfinite(measure.ratio)) return "nothing there to resist it";
-    return format::ratio_text(measure.ratio);
 }
 
 }  // namespace toehold::paper::report

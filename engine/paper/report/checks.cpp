@@ -4,16 +4,18 @@
 
 namespace toehold::paper::report {
 void add_checks(Blocks& blocks, const Source& source) {
-    blocks.emplace_back(Heading{1, "6  Checks", "checks"});
+    using format::phrase;
+    blocks.emplace_back(section(6, phrase("Checks"), "checks", source.locale()));
     if (source.review.checks.empty()) {
-        blocks.emplace_back(paragraph("No check could be made."));
+        blocks.emplace_back(paragraph(source.text(phrase("No check could be made."))));
         return;
     }
-    blocks.emplace_back(paragraph(
-        "Every check that applies, worst first. D/C is demand over capacity: above 1 the check fails. A status "
-        "in a frame does not hold. Of each check the worst subject is worked out below, with the clause in "
-        "brackets; a numbered source is given in full in section 10."));
-    blocks.emplace_back(results_table("worst subject", results_by_check(source.review), source.issue.system));
+    blocks.emplace_back(paragraph(source.text(
+        phrase("Every check that applies, worst first. D/C is demand over capacity: above 1 the check fails. A "
+               "status in a frame is not a pass. Of each check the worst part is worked out below, with the clause in "
+               "brackets; a numbered source is given in full in section 10."))));
+    blocks.emplace_back(
+        results_table(source.text(phrase("worst part")), results_by_check(source.review), source.locale()));
     add_check_steps(blocks, source);
 }
 

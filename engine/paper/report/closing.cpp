@@ -7,53 +7,61 @@
 namespace toehold::paper::report {
 namespace {
 
-Table standards_table(const review::Review& review) {
+using format::Phrase;
+using format::phrase;
+
+Table standards_table(const Source& source) {
     Table table;
-    table.columns = {{"document", 0.22}, {"title", 0.53}, {"used for", 0.25}};
-    for (const Standard& standard : standards_used(review)) {
+    table.columns = {{source.text(phrase("document")), 0.22},
+                     {source.text(phrase("title")), 0.53},
+                     {source.text(phrase("used for")), 0.25}};
+    for (const Standard& standard : standards_used(source.review)) {
         if (standard.of_a_product) continue;  // named with its value among the sources
         table.rows.push_back({{std::string(standard.name), true},
                               words_cell(std::string(standard.title)),
-                              words_cell(std::string(standard.used_for))});
+                              words_cell(source.text(standard.used_for))});
     }
     return table;
 }
 
 /// One paragraph, a line for each, so that they stand close.
-void add_long_sources(Blocks& blocks, const review::Review& review) {
-    const LongSources sources(review);
+void add_long_sources(Blocks& blocks, const Source& source) {
+    const LongSources sources(source.review);
     std::string words;
-    for (std::size_t index = 0; index < sources.all().size(); ++index)
-        words += (index == 0 ? "Source " : "\nSource ") + std::to_string(index + 1) + ": " + sources.all()[index];
+    for (std::size_t index = 0; index < sources.all().size(); ++index) {
+        const std::string text = format::text(sources.all()[index], source.locale());
+        words += (index == 0 ? "" : "\n") + source.text(phrase("Source {}: {}", index + 1, text));
+    }
     if (words.empty()) return;
-    blocks.emplace_back(
-        paragraph("Sources of values in the worked steps. What is said to be from memory has not yet been confirmed "
-                  "against the printed page."));
+    blocks.emplace_back(paragraph(
+        source.text(phrase("Sources of values in the worked steps. What is said to be from memory has not yet been "
+                           "confirmed against the printed page."))));
     blocks.emplace_back(fine_print(words));
 }
 
 }  // namespace
 
 void add_assumptions(Blocks& blocks, const Source& source) {
-    blocks.emplace_back(Heading{1, "9  Assumptions, and the other choice", "assumptions"});
-    if (source.review.assumptions.empty()) blocks.emplace_back(paragraph("None were collected for this review."));
+    blocks.emplace_back(section(9, phrase("Assumptions and alternatives"), "assumptions", source.locale()));
+    if (source.review.assumptions.empty())
+        blocks.emplace_back(paragraph(source.text(phrase("None were collected for this review."))));
     Table table;
     table.ruled = false;
     table.columns = {{"", 0.02}, {"", 0.98, drawing::Across::left, true}};
     for (const review::Assumption& assumption : source.review.assumptions) {
-        std::string words = assumption.text;
-        if (const format::Phrase other = wording::other_choice(assumption); !other.empty())
-            words += " Otherwise: " + format::english(other);
-        table.rows.push_back({words_cell("•"), words_cell(std::move(words))});
+        Phrase words = assumption.text;
+        if (Phrase other = wording::other_choice(assumption); !other.empty())
+            words = phrase("{} Otherwise: {}", std::move(words), std::move(other));
+        table.rows.push_back({words_cell("•"), words_cell(source.text(words))});
     }
     if (!table.rows.empty()) blocks.emplace_back(std::move(table));
 }
 
 void add_cautions(Blocks& blocks, const Source& source) {
-    blocks.emplace_back(Heading{1, "10  Cautions and sources", "cautions"});
-    for (const format::Phrase& caution : source.review.cautions) blocks.emplace_back(item("•", caution));
-    blocks.emplace_back(standards_table(source.review));
-    add_long_sources(blocks, source.review);
+    blocks.emplace_back(section(10, phrase("Cautions and sources"), "cautions", source.locale()));
+    for (const Phrase& caution : source.review.cautions) blocks.emplace_back(item("•", source.text(caution)));
+    blocks.emplace_back(standards_table(source));
+    add_long_sources(blocks, source);
 }
 
 }  // namespace toehold::paper::report

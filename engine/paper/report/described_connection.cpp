@@ -1,75 +1,77 @@
 // What joins the end of a member to what holds it.
-#include "paper/report/blocks.h"
 #include "paper/report/described.h"
-
-#include <fmt/format.h>
 
 namespace toehold::paper::report {
 namespace {
 
-using units::System;
+using format::Dimension;
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
 
-std::string size(double diameter_in, double length_in, System system) {
-    return length_in > 0.0 ? length(diameter_in, system) + " x " + length(length_in, system)
-                           : length(diameter_in, system);
+Phrase size(double diameter_in, double length_in) {
+    return length_in > 0.0 ? phrase("{} x {}", Dimension{diameter_in}, Dimension{length_in})
+                           : phrase("{}", Dimension{diameter_in});
 }
 
-std::string words_of(std::monostate, System) { return "nothing described"; }
+Phrase words_of(std::monostate) { return phrase("not specified"); }
 
-std::string words_of(const model::EndGrainFasteners& fasteners, System system) {
-    const bool nails = fasteners.kind == model::EndGrainFasteners::Kind::nail;
-    return fmt::format("{} {} {} into end grain, {} between the outermost", fasteners.count,
-                       nails ? "nails" : "wood screws", size(fasteners.diameter_in, fasteners.length_in, system),
-                       length(fasteners.spread_in, system));
+Phrase words_of(const model::EndGrainFasteners& fasteners) {
+    const Phrase each = size(fasteners.diameter_in, fasteners.length_in);
+    const Dimension spread{fasteners.spread_in};
+    return fasteners.kind == model::EndGrainFasteners::Kind::nail
+               ? phrase("{} nails {} into end grain, {} between the outermost", fasteners.count, each, spread)
+               : phrase("{} wood screws {} into end grain, {} between the outermost", fasteners.count, each, spread);
 }
 
-std::string words_of(const model::ToeNails& nails, System system) {
-    return fmt::format("{} toe-nails {}, shared by both sides", nails.count,
-                       size(nails.diameter_in, nails.length_in, system));
+Phrase words_of(const model::ToeNails& nails) {
+    return phrase("{} toe-nails {}, half on each side", nails.count, size(nails.diameter_in, nails.length_in));
 }
 
-std::string kind_words(model::SideAngles::Kind kind) {
-    switch (kind) {
+Phrase leg_words(const model::SideAngles& angles) {
+    const Phrase each = size(angles.diameter_in, angles.length_in);
+    switch (angles.kind) {
         case model::SideAngles::Kind::wood_screw:
-            return "wood screws";
+            return phrase("{} wood screws {}", angles.per_leg, each);
         case model::SideAngles::Kind::lag_screw:
-            return "lag screws";
+            return phrase("{} lag screws {}", angles.per_leg, each);
         case model::SideAngles::Kind::bolt:
             break;
     }
-    return "bolts";
+    return phrase("{} bolts {}", angles.per_leg, each);
 }
 
-std::string words_of(const model::SideAngles& angles, System system) {
-    std::string words =
-        fmt::format("{} angle{} on {}, {} in each leg: {} {}", length(angles.thickness_in, system),
-                    angles.sides == 1 ? "" : "s", angles.sides == 1 ? "one side" : "both sides", angles.per_leg,
-                    kind_words(angles.kind), size(angles.diameter_in, angles.length_in, system));
-    if (angles.spacing_in > 0.0) words += ", " + length(angles.spacing_in, system) + " apart";
-    return words + ", " + length(angles.gauge_in, system) + " from the corner";
+Phrase words_of(const model::SideAngles& angles) {
+    Phrase words =
+        angles.sides == 1
+            ? phrase("{} angle on one side, in each leg {}", Dimension{angles.thickness_in}, leg_words(angles))
+            : phrase("{} angles on both sides, in each leg {}", Dimension{angles.thickness_in}, leg_words(angles));
+    if (angles.spacing_in > 0.0) words = phrase("{}, {} apart", std::move(words), Dimension{angles.spacing_in});
+    return phrase("{}, {} from the corner", std::move(words), Dimension{angles.gauge_in});
 }
 
-void add_value(std::string& words, const char* name, double value, const char* unit, System system) {
-    if (value > 0.0) words += fmt::format(", {} {}", name, figure(value, unit, system));
-}
-
-std::string words_of(const model::ReportedConnector& connector, System system) {
-    std::string values;
-    add_value(values, "up", connector.uplift_lb, "lb", system);
-    add_value(values, "down", connector.down_lb, "lb", system);
-    add_value(values, "sideways", connector.lateral_lb, "lb", system);
-    add_value(values, "drawing away", connector.pull_lb, "lb", system);
-    add_value(values, "couple over", connector.couple_arm_in, "in", system);
-    add_value(values, "kept square over", connector.height_in, "in", system);
-    if (connector.stiffness_lb_per_in) add_value(values, "stiffness", *connector.stiffness_lb_per_in, "lb/in", system);
-    return fmt::format("{} (values: {}){}", connector.name, connector.report.empty() ? "no source" : connector.report,
-                       values.empty() ? ", no values" : values);
+Phrase words_of(const model::ReportedConnector& connector) {
+    format::Listed values;
+    const auto add = [&values](double value, Phrase words) {
+        if (value > 0.0) values.items.push_back(std::move(words));
+    };
+    add(connector.uplift_lb, phrase("up {}", Quantity{connector.uplift_lb, "lb"}));
+    add(connector.down_lb, phrase("down {}", Quantity{connector.down_lb, "lb"}));
+    add(connector.lateral_lb, phrase("lateral {}", Quantity{connector.lateral_lb, "lb"}));
+    add(connector.pull_lb, phrase("pull-off {}", Quantity{connector.pull_lb, "lb"}));
+    add(connector.couple_arm_in, phrase("couple over {}", Quantity{connector.couple_arm_in, "in"}));
+    add(connector.height_in, phrase("kept square over {}", Quantity{connector.height_in, "in"}));
+    if (const auto& stiffness = connector.stiffness_lb_per_in)
+        add(*stiffness, phrase("stiffness {}", Quantity{*stiffness, "lb/in"}));
+    const Phrase report = connector.report.empty() ? phrase("no source") : format::verbatim(connector.report);
+    return values.items.empty() ? phrase("{} (values: {}), no values", connector.name, report)
+                                : phrase("{} (values: {}): {}", connector.name, report, std::move(values));
 }
 
 }  // namespace
 
-std::string connection_words(const model::EndConnection& connection, System system) {
-    return std::visit([system](const auto& one) { return words_of(one, system); }, connection);
+Phrase connection_words(const model::EndConnection& connection) {
+    return std::visit([](const auto& one) { return words_of(one); }, connection);
 }
 
 }  // namespace toehold::paper::report

@@ -1,138 +1,141 @@
 // Guard, post, weld, plate and anchors.
 #include "format/figures.h"
-#include "paper/report/blocks.h"
 #include "paper/report/described.h"
-
-#include <fmt/format.h>
+#include "paper/words.h"
+#include "wording/demand.h"
 
 #include <algorithm>
 
 namespace toehold::paper::report {
 namespace {
 
-using units::System;
+using format::Dimension;
+using format::Phrase;
+using format::phrase;
+using format::Quantity;
 
-std::string sides(double width_in, double depth_in, System system) {
-    return length(width_in, system) + " x " + length(depth_in, system);
-}
-
-std::string outline_words(const model::Outline& outline, System system) {
+Phrase outline_words(const model::Outline& outline) {
     if (const auto* rectangle = std::get_if<model::RectangleOutline>(&outline)) {
-        std::string words = sides(rectangle->width_in, rectangle->depth_in, system);
-        if (rectangle->corner_radius_in > 0.0)
-            words += ", corners rounded " + length(rectangle->corner_radius_in, system);
-        return words;
+        const Dimension width{rectangle->width_in}, depth{rectangle->depth_in};
+        return rectangle->corner_radius_in > 0.0
+                   ? phrase("{} x {}, corners rounded {}", width, depth, Dimension{rectangle->corner_radius_in})
+                   : phrase("{} x {}", width, depth);
     }
     if (const auto* circle = std::get_if<model::CircleOutline>(&outline))
-        return "round, " + length(circle->diameter_in, system);
-    return fmt::format(
-        "outline of {} corners, {} over all", std::get<model::PolygonOutline>(outline).corners.size(),
-        sides(model::extent_in(outline, model::PlanAxis::x), model::extent_in(outline, model::PlanAxis::y), system));
+        return phrase("round, {}", Dimension{circle->diameter_in});
+    return phrase("outline of {} corners, {} x {} overall", std::get<model::PolygonOutline>(outline).corners.size(),
+                  Dimension{model::extent_in(outline, model::PlanAxis::x)},
+                  Dimension{model::extent_in(outline, model::PlanAxis::y)});
 }
 
-std::string shape_words(const model::Hole& hole, System system) {
+Phrase shape_words(const model::Hole& hole) {
     if (const auto* slot = std::get_if<model::Slot>(&hole.shape)) {
-        return fmt::format("slot {}, its length at {} deg from x", sides(slot->length_in, slot->width_in, system),
-                           format::degrees_text(slot->angle_deg));
+        return phrase("slot {} x {}, its length at {} deg from x", Dimension{slot->length_in},
+                      Dimension{slot->width_in}, format::degrees_text(slot->angle_deg));
     }
-    return "round hole " + length(std::get<model::RoundHole>(hole.shape).diameter_in, system);
+    return phrase("round hole {}", Dimension{std::get<model::RoundHole>(hole.shape).diameter_in});
 }
 
-void add(std::vector<Alike>& all, std::string words, const std::string& id) {
-    const auto same = std::find_if(all.begin(), all.end(), [&](const Alike& one) { return one.words == words; });
-    if (same == all.end()) {
-        all.push_back({std::move(words), {id}});
-    } else {
-        same->ids.push_back(id);
-    }
+Phrase with_below(Phrase words, const catalog::Anchor& anchor) {
+    if (anchor.washer_below) return phrase("{}, {} below", std::move(words), anchor.washer_below->name);
+    if (!anchor.backing) return words;
+    return phrase("{}, plate {} x {} x {} below", std::move(words), Dimension{anchor.backing->width_in},
+                  Dimension{anchor.backing->depth_in}, Dimension{anchor.backing->thickness_in});
 }
 
-std::string below_words(const catalog::Anchor& anchor, System system) {
-    if (anchor.washer_below) return ", " + anchor.washer_below->name + " below";
-    if (!anchor.backing) return {};
-    return fmt::format(", plate {} x {} below", sides(anchor.backing->width_in, anchor.backing->depth_in, system),
-                       length(anchor.backing->thickness_in, system));
+Phrase with_seat(Phrase words, const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (!anchor.seat) return phrase("{}; over no framing", std::move(words));
+    Phrase member = model::part_name(model::part_of(model::member(resolved.detail.framing, anchor.seat->member)));
+    if (anchor.kind == catalog::FastenerKind::through_bolt)
+        return phrase("{}; in {}", std::move(words), std::move(member));
+    return phrase("{}; in {}, embedded {}, effective thread {}", std::move(words), std::move(member),
+                  Quantity{anchor.embedment_in, "in"}, Quantity{anchor.thread_in_block_in, "in"});
 }
 
-std::string anchor_words(const catalog::Resolved& resolved, const catalog::Anchor& anchor, System system) {
-    std::string words = anchor.name;
-    if (anchor.bolt_grade) words += ", " + anchor.bolt_grade->name;
-    if (anchor.washer) words += ", " + anchor.washer->name + " on the plate";
-    words += below_words(anchor, system);
-    if (!anchor.seat) {
-        words += "; over no framing";
-    } else {
-        words += "; in " + model::subject(model::member(resolved.detail.framing, anchor.seat->member));
-        if (anchor.kind != catalog::FastenerKind::through_bolt) {
-            words += ", embedded " + figure(anchor.embedment_in, "in", system) + ", thread that holds " +
-                     figure(anchor.thread_in_block_in, "in", system);
-        }
-    }
+Phrase anchor_words(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    Phrase words = format::verbatim(anchor.name);
+    if (anchor.bolt_grade) words = phrase("{}, {}", std::move(words), anchor.bolt_grade->name);
+    if (anchor.washer) words = phrase("{}, {} on the plate", std::move(words), anchor.washer->name);
+    words = with_seat(with_below(std::move(words), anchor), resolved, anchor);
     const model::AnchorGroup& group = anchor_groups(resolved.detail).at(anchor.group);
-    if (group.preload_lb) words += "; preload " + figure(*group.preload_lb, "lb", system);
-    words += "; " + (group.corrosion_protection.empty() ? std::string("protection against corrosion not stated")
-                                                        : group.corrosion_protection);
-    return words;
+    if (group.preload_lb) words = phrase("{}; preload {}", std::move(words), Quantity{*group.preload_lb, "lb"});
+    return group.corrosion_protection.empty() ? phrase("{}; corrosion protection not specified", std::move(words))
+                                              : phrase("{}; {}", std::move(words), group.corrosion_protection);
+}
+
+Phrase wood_post_words(const catalog::Resolved& resolved, const model::WoodPost& wood) {
+    Phrase words = phrase("wood {} x {}", Dimension{wood.width_in}, Dimension{wood.depth_in});
+    if (resolved.post_species) words = phrase("{}, {}", std::move(words), resolved.post_species->name);
+    if (resolved.post_grade) words = phrase("{} {}", std::move(words), resolved.post_grade->name);
+    if (wood.notched) words = phrase("{}, notched at the connection", std::move(words));
+    const model::Shoe& shoe = wood.shoe;
+    const Dimension width{shoe.width_in}, depth{shoe.depth_in}, wall{shoe.wall_in}, height{shoe.height_in};
+    const std::string& metal = resolved.post_metal.name;
+    return shoe.attachment == model::ShoeAttachment::welded
+               ? phrase("{}; in a shoe {} x {}, wall {}, {} high, {}, welded to the plate", std::move(words), width,
+                        depth, wall, height, metal)
+               : phrase("{}; in a shoe {} x {}, wall {}, {} high, {}, bolted to the plate", std::move(words), width,
+                        depth, wall, height, metal);
 }
 
 }  // namespace
 
-std::string guard_words(const model::BaseDetail& detail, System system) {
+void add_alike(std::vector<Alike>& all, std::string words, std::string id) {
+    const auto same = std::find_if(all.begin(), all.end(), [&](const Alike& one) { return one.words == words; });
+    if (same == all.end()) {
+        all.push_back({std::move(words), {std::move(id)}});
+    } else {
+        same->ids.push_back(std::move(id));
+    }
+}
+
+Phrase guard_words(const model::BaseDetail& detail) {
     const model::Guard& guard = detail.guard;
     const double below_in = model::below_surface_in(detail);
-    std::string words = length(guard.height_in, system) + " above the walking surface";
-    if (below_in > 0.0) words += ", plate's underside " + length(below_in, system) + " below that surface";
-    return words + (guard.occupancy == model::Occupancy::one_and_two_family ? "; one- or two-family dwelling"
-                                                                            : "; not a one- or two-family dwelling");
+    Phrase words = phrase("{} above the walking surface", Dimension{guard.height_in});
+    if (below_in > 0.0)
+        words = phrase("{}, underside of the plate {} below that surface", std::move(words), Dimension{below_in});
+    return guard.occupancy == model::Occupancy::one_and_two_family
+               ? phrase("{}; one- or two-family dwelling", std::move(words))
+               : phrase("{}; not a one- or two-family dwelling", std::move(words));
 }
 
-std::string post_words(const catalog::Resolved& resolved, System system) {
-    if (const auto* tube = std::get_if<model::RectangularTube>(&resolved.detail.post)) {
-        return fmt::format("tube {}, wall {}, {}", sides(tube->width_in, tube->depth_in, system),
-                           length(tube->wall_in, system), resolved.post_metal.name);
-    }
-    if (const auto* tube = std::get_if<model::RoundTube>(&resolved.detail.post)) {
-        return fmt::format("round tube {}, wall {}, {}", length(tube->diameter_in, system),
-                           length(tube->wall_in, system), resolved.post_metal.name);
-    }
-    const auto& wood = std::get<model::WoodPost>(resolved.detail.post);
-    std::string words = "wood " + sides(wood.width_in, wood.depth_in, system);
-    if (resolved.post_species) words += ", " + resolved.post_species->name;
-    if (resolved.post_grade) words += " " + resolved.post_grade->name;
-    if (wood.notched) words += ", notched at the connection";
-    return words + fmt::format("; in a shoe {}, wall {}, {} high, {}, {} to the plate",
-                               sides(wood.shoe.width_in, wood.shoe.depth_in, system), length(wood.shoe.wall_in, system),
-                               length(wood.shoe.height_in, system), resolved.post_metal.name,
-                               wood.shoe.attachment == model::ShoeAttachment::welded ? "welded" : "bolted");
+Phrase post_words(const catalog::Resolved& resolved) {
+    if (const auto* wood = std::get_if<model::WoodPost>(&resolved.detail.post)) return wood_post_words(resolved, *wood);
+    return phrase("{}, {}", wording::post(resolved.detail.post), resolved.post_metal.name);
 }
 
-std::string weld_words(const catalog::Resolved& resolved, System system) {
-    if (!on_deck(resolved.detail).weld) return "none described";
-    std::string words = length(on_deck(resolved.detail).weld->leg_in, system) + " fillet all round the foot";
-    return on_deck(resolved).filler ? words + ", " + on_deck(resolved).filler->name : words;
+Phrase weld_words(const catalog::Resolved& resolved) {
+    const auto& weld = on_deck(resolved.detail).weld;
+    if (!weld) return phrase("none specified");
+    const auto& filler = on_deck(resolved).filler;
+    return filler ? phrase("{} fillet all around, {}", Dimension{weld->leg_in}, filler->name)
+                  : phrase("{} fillet all around", Dimension{weld->leg_in});
 }
 
-std::string plate_words(const catalog::Resolved& resolved, System system) {
+Phrase plate_words(const catalog::Resolved& resolved) {
     const model::Plate& plate = on_deck(resolved.detail).plate;
-    std::string words =
-        fmt::format("{}{}, {} thick, {}", plate.id.empty() ? "" : plate.id + ": ", outline_words(plate.outline, system),
-                    length(plate.thickness_in, system), on_deck(resolved).plate_metal.name);
+    Phrase words = phrase("{}, {} thick, {}", outline_words(plate.outline), Dimension{plate.thickness_in},
+                          on_deck(resolved).plate_metal.name);
+    if (!plate.id.empty()) words = phrase("{}: {}", plate.id, std::move(words));
     if (const auto& reference = on_deck(resolved.detail).plate_reference) {
-        words += ". From " + reference->file;
-        words += reference->sha256.empty() ? ", not pinned" : ", pinned by SHA-256 " + reference->sha256;
+        words = reference->sha256.empty()
+                    ? phrase("{}. From {}, not pinned", std::move(words), reference->file)
+                    : phrase("{}. From {}, pinned by SHA-256 {}", std::move(words), reference->file, reference->sha256);
     }
     return words;
 }
 
-std::vector<Alike> holes_alike(const model::Plate& plate, System system) {
+std::vector<Alike> holes_alike(const model::Plate& plate, const format::Locale& locale) {
     std::vector<Alike> all;
-    for (const model::Hole& hole : plate.holes) add(all, shape_words(hole, system), hole.id);
+    for (const model::Hole& hole : plate.holes) add_alike(all, written(shape_words(hole), locale), hole.id);
     return all;
 }
 
-std::vector<Alike> anchors_alike(const catalog::Resolved& resolved, System system) {
+std::vector<Alike> anchors_alike(const catalog::Resolved& resolved, const format::Locale& locale) {
     std::vector<Alike> all;
-    for (const catalog::Anchor& anchor : resolved.anchors) add(all, anchor_words(resolved, anchor, system), anchor.id);
+    for (const catalog::Anchor& anchor : resolved.anchors)
+        add_alike(all, written(anchor_words(resolved, anchor), locale), anchor.id);
     return all;
 }
 

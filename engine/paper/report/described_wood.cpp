@@ -1,114 +1,114 @@
 // Layers, joists, rims, supports and blocks.
-#include "format/figures.h"
-#include "paper/report/blocks.h"
 #include "paper/report/described.h"
-
-#include <fmt/format.h>
-
-#include <algorithm>
+#include "paper/words.h"
 
 namespace toehold::paper::report {
 namespace {
 
-using units::System;
+using format::Dimension;
+using format::Phrase;
+using format::phrase;
 
-std::string wood_words(const std::optional<catalog::MemberMaterial>& wood) {
-    return wood ? wood->species.name + " " + wood->grade.name : std::string("species not resolved");
+Phrase wood_words(const std::optional<catalog::MemberMaterial>& wood) {
+    return wood ? phrase("{} {}", wood->species.name, wood->grade.name) : phrase("species not specified");
 }
 
-std::string section_words(int plies, double width_in, double depth_in, System system) {
-    const std::string one = length(width_in, system) + " wide, " + length(depth_in, system) + " deep";
-    return plies > 1 ? fmt::format("{} pieces, each {}", plies, one) : one;
+Phrase section_words(int plies, double width_in, double depth_in) {
+    return plies > 1 ? phrase("{} pieces, each {} wide, {} deep", plies, Dimension{width_in}, Dimension{depth_in})
+                     : phrase("{} wide, {} deep", Dimension{width_in}, Dimension{depth_in});
 }
 
 std::string axis(model::PlanAxis along) { return along == model::PlanAxis::x ? "x" : "y"; }
 
-std::string fastening_words(const model::DeckingFastening& fastening, System system) {
-    std::string words = fmt::format("; boards {} wide, {} fasteners {} x {} at each crossing of a joist",
-                                    length(fastening.board_width_in, system), fastening.per_crossing,
-                                    length(fastening.diameter_in, system), length(fastening.length_in, system));
-    if (fastening.lateral_lb > 0.0)
-        words += ", " + figure(fastening.lateral_lb, "lb", system) + " each sideways (" + fastening.report + ")";
+Phrase with_fastening(Phrase words, const model::DeckingFastening& fastening) {
+    words = phrase("{}; boards {} wide, {} fasteners {} x {} at each crossing of a joist", std::move(words),
+                   Dimension{fastening.board_width_in}, fastening.per_crossing, Dimension{fastening.diameter_in},
+                   Dimension{fastening.length_in});
+    if (!(fastening.lateral_lb > 0.0)) return words;
+    return phrase("{}, lateral {} each ({})", std::move(words), format::Quantity{fastening.lateral_lb, "lb"},
+                  fastening.report);
+}
+
+Phrase decking(const catalog::Resolved& resolved, const model::Decking& decking) {
+    const std::string& name = on_deck(resolved).decking ? on_deck(resolved).decking->name : decking.material;
+    Phrase words = phrase("{}, {} thick", name, Dimension{decking.thickness_in});
+    words = decking.fastening ? with_fastening(std::move(words), *decking.fastening)
+                              : phrase("{}; fasteners not specified, boards assumed loose", std::move(words));
+    if (!decking.evidence.empty()) words = phrase("{}; {}", std::move(words), decking.evidence);
     return words;
 }
 
-std::vector<std::string> joist_places(const std::vector<model::Joist>& joists, System system) {
-    std::vector<std::string> places;
-    places.reserve(joists.size());
+format::Listed joist_places(const std::vector<model::Joist>& joists) {
+    format::Listed places;
     for (const model::Joist& joist : joists) {
-        places.push_back(joist.id + " at " + length(joist.offset_in, system) +
-                         (joist.plies > 1 ? fmt::format(" ({} pieces)", joist.plies) : ""));
+        const Dimension at{joist.offset_in};
+        places.items.push_back(joist.plies > 1 ? phrase("{} at {} ({} pieces)", joist.id, at, joist.plies)
+                                               : phrase("{} at {}", joist.id, at));
     }
     return places;
 }
 
+/// The end at what holds it; where nothing described does, which end it is.
+Phrase end_name(const model::Framing& framing, const model::Block& block, bool upper) {
+    const model::BlockEnd& end = upper ? block.to_end : block.from_end;
+    model::PartId part{model::PartKind::block, block.id};
+    if (const std::optional<std::size_t> holder = model::find_member(framing, end.joist))
+        return model::part_name(model::held_at(part, model::part_of(model::member(framing, *holder))));
+    part.piece = upper ? model::PartPiece::upper_end : model::PartPiece::lower_end;
+    return phrase("{}, with no holder specified", model::part_name(part));
+}
+
 }  // namespace
 
-std::string decking_words(const catalog::Resolved& resolved, System system) {
+Phrase decking_words(const catalog::Resolved& resolved) {
     const model::Layers& layers = on_deck(resolved.detail).layers;
-    std::string words = "none: the plate stands on the framing";
-    if (layers.decking) {
-        words = (on_deck(resolved).decking ? on_deck(resolved).decking->name : layers.decking->material) + ", " +
-                length(layers.decking->thickness_in, system) + " thick";
-        words += layers.decking->fastening ? fastening_words(*layers.decking->fastening, system)
-                                           : std::string("; fastening not described, boards count as loose");
-        if (!layers.decking->evidence.empty()) words += "; " + layers.decking->evidence;
-    }
+    Phrase words =
+        layers.decking ? decking(resolved, *layers.decking) : phrase("none: the plate stands on the framing");
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
-        const std::string material =
-            index < on_deck(resolved).shims.size() ? on_deck(resolved).shims[index].name : layers.shims[index].material;
-        words += "; packing " + length(layers.shims[index].thickness_in, system) + ", " + material;
+        const auto& shims = on_deck(resolved).shims;
+        words = phrase("{}; shim {}, {}", std::move(words), Dimension{layers.shims[index].thickness_in},
+                       index < shims.size() ? shims[index].name : layers.shims[index].material);
     }
     return words;
 }
 
-std::string joists_words(const catalog::Resolved& resolved, System system) {
+Phrase joists_words(const catalog::Resolved& resolved) {
     const model::Joists& joists = *resolved.detail.framing.joists;
-    std::string words =
-        fmt::format("{}, {}; along {}, centre lines {}", section_words(1, joists.width_in, joists.depth_in, system),
-                    wood_words(resolved.joists), axis(joists.along), listed(joist_places(joists.members, system)));
-    if (!joists.from_in || !joists.to_in) return words + "; length not described";
-    return words + fmt::format("; from {} to {}", length(*joists.from_in, system), length(*joists.to_in, system));
+    Phrase words = phrase("{}, {}; along {}, center lines {}", section_words(1, joists.width_in, joists.depth_in),
+                          wood_words(resolved.joists), axis(joists.along), joist_places(joists.members));
+    if (!joists.from_in || !joists.to_in) return phrase("{}; length not specified", std::move(words));
+    return phrase("{}; from {} to {}", std::move(words), Dimension{*joists.from_in}, Dimension{*joists.to_in});
 }
 
-std::string rim_words(const catalog::Resolved& resolved, std::size_t rim, System system) {
+Phrase rim_words(const catalog::Resolved& resolved, std::size_t rim) {
     const model::Rim& one = resolved.detail.framing.rims.at(rim);
-    return fmt::format("{}, {}; centre line at {}, from {} to {}; each joist to it: {}",
-                       section_words(one.plies, one.width_in, one.depth_in, system), wood_words(resolved.rims.at(rim)),
-                       length(one.at_in, system), length(one.from_in, system), length(one.to_in, system),
-                       connection_words(one.connection, system));
+    return phrase("{}, {}; center line at {}, from {} to {}; each joist to it: {}",
+                  section_words(one.plies, one.width_in, one.depth_in), wood_words(resolved.rims.at(rim)),
+                  Dimension{one.at_in}, Dimension{one.from_in}, Dimension{one.to_in}, connection_words(one.connection));
 }
 
-std::string support_words(const model::JoistSupport& support, System system) {
-    const bool ledger = support.kind == model::JoistSupport::Kind::ledger;
-    return fmt::format("{} at {}{}; each joist to it: {}", ledger ? "ledger" : "beam", length(support.at_in, system),
-                       ledger ? "" : ", bearing " + length(support.bearing_in, system),
-                       connection_words(support.connection, system));
+Phrase support_words(const model::JoistSupport& support) {
+    const Phrase joined = connection_words(support.connection);
+    return support.kind == model::JoistSupport::Kind::ledger
+               ? phrase("ledger at {}; each joist to it: {}", Dimension{support.at_in}, joined)
+               : phrase("beam at {}, bearing {}; each joist to it: {}", Dimension{support.at_in},
+                        Dimension{support.bearing_in}, joined);
 }
 
-std::string block_words(const catalog::Resolved& resolved, std::size_t block, System system) {
+Phrase block_words(const catalog::Resolved& resolved, std::size_t block) {
     const model::Block& one = resolved.detail.framing.blocks.at(block);
-    return fmt::format("{}, {}; along {} from {} to {}, centre line at {}",
-                       section_words(one.plies, one.width_in, one.depth_in, system),
-                       wood_words(resolved.blocks.at(block)), axis(one.along), length(one.from_in, system),
-                       length(one.to_in, system), length(one.across_in, system));
+    return phrase("{}, {}; along {} from {} to {}, center line at {}",
+                  section_words(one.plies, one.width_in, one.depth_in), wood_words(resolved.blocks.at(block)),
+                  axis(one.along), Dimension{one.from_in}, Dimension{one.to_in}, Dimension{one.across_in});
 }
 
-std::vector<Alike> block_ends_alike(const model::Framing& framing, System system) {
+std::vector<Alike> block_ends_alike(const model::Framing& framing, const format::Locale& locale) {
     std::vector<Alike> all;
     for (const model::Block& block : framing.blocks) {
-        for (const model::BlockEnd* end : {&block.from_end, &block.to_end}) {
-            const std::optional<std::size_t> holder = model::find_member(framing, end->joist);
-            const std::string at =
-                holder ? "at " + model::subject(model::member(framing, *holder))
-                       : std::string(end == &block.from_end ? "lower end" : "upper end") + ", meets nothing described";
-            const std::string words = connection_words(end->connection, system), name = "block " + block.id + " " + at;
-            const auto same = std::find_if(all.begin(), all.end(), [&](const Alike& a) { return a.words == words; });
-            if (same == all.end()) {
-                all.push_back({words, {name}});
-            } else {
-                same->ids.push_back(name);
-            }
+        for (const bool upper : {false, true}) {
+            const model::EndConnection& connection = upper ? block.to_end.connection : block.from_end.connection;
+            add_alike(all, written(connection_words(connection), locale),
+                      written(end_name(framing, block, upper), locale));
         }
     }
     return all;

@@ -5,62 +5,70 @@
 namespace toehold::paper::report {
 namespace {
 
-using units::System;
+using format::Locale;
+using format::Phrase;
+using format::phrase;
 
 class PartsTable {
   public:
-    PartsTable() { table_.columns = {{"part", 0.2}, {"as described", 0.8}}; }
-    void add(std::string part, std::string words) {
-        table_.rows.push_back({{std::move(part), true}, words_cell(std::move(words))});
+    explicit PartsTable(const Locale& locale) : locale_(locale) {
+        table_.columns = {{written(phrase("part"), locale), 0.2}, {written(phrase("as specified"), locale), 0.8}};
+    }
+    void add(const Phrase& part, const Phrase& words) {
+        table_.rows.push_back({{written(part, locale_), true}, words_cell(written(words, locale_))});
     }
     [[nodiscard]] Table take() { return std::move(table_); }
 
   private:
+    const Locale& locale_;
     Table table_;
 };
 
-std::string several(const std::string& one, const std::vector<std::string>& ids) {
-    return (ids.size() == 1 ? one + " " : one + "s ") + listed(ids);
-}
-
-void add_framing(PartsTable& table, const catalog::Resolved& resolved, System system) {
+void add_framing(PartsTable& table, const catalog::Resolved& resolved, const Locale& locale) {
     const model::Framing& framing = resolved.detail.framing;
-    if (framing.joists) table.add("Joists", joists_words(resolved, system));
+    if (framing.joists) table.add(phrase("Joists"), joists_words(resolved));
     for (std::size_t rim = 0; rim < framing.rims.size(); ++rim)
-        table.add("Rim " + framing.rims[rim].id, rim_words(resolved, rim, system));
+        table.add(phrase("Rim {}", framing.rims[rim].id), rim_words(resolved, rim));
     for (const model::JoistSupport& support : framing.supports)
-        table.add("Support " + support.id, support_words(support, system));
+        table.add(phrase("Support {}", support.id), support_words(support));
     for (std::size_t block = 0; block < framing.blocks.size(); ++block)
-        table.add("Block " + framing.blocks[block].id, block_words(resolved, block, system));
-    for (const Alike& ends : block_ends_alike(framing, system)) table.add("Ends", listed(ends.ids) + ": " + ends.words);
-    if (!framing.joists && framing.blocks.empty() && framing.rims.empty()) table.add("Framing", "none described");
-    table.add("Lumber", framing.preservative_treated ? "preservative treated" : "not treated");
+        table.add(phrase("Block {}", framing.blocks[block].id), block_words(resolved, block));
+    for (const Alike& ends : block_ends_alike(framing, locale))
+        table.add(phrase("Ends"), phrase("{}: {}", listed(ends.ids), ends.words));
+    if (!framing.joists && framing.blocks.empty() && framing.rims.empty())
+        table.add(phrase("Framing"), phrase("none specified"));
+    table.add(phrase("Lumber"), framing.preservative_treated ? phrase("preservative treated") : phrase("not treated"));
 }
 
-Table parts_table(const catalog::Resolved& resolved, System system) {
-    PartsTable table;
-    table.add("Guard", guard_words(resolved.detail, system));
-    table.add("Post", post_words(resolved, system));
-    table.add("Weld", weld_words(resolved, system));
-    table.add("Plate", plate_words(resolved, system));
-    for (const Alike& holes : holes_alike(on_deck(resolved.detail).plate, system))
-        table.add(several("Hole", holes.ids), holes.words);
-    for (const Alike& anchors : anchors_alike(resolved, system))
-        table.add(several("Anchor", anchors.ids), anchors.words);
-    table.add("Decking", decking_words(resolved, system));
-    add_framing(table, resolved, system);
+Table parts_table(const catalog::Resolved& resolved, const Locale& locale) {
+    PartsTable table(locale);
+    table.add(phrase("Guard"), guard_words(resolved.detail));
+    table.add(phrase("Post"), post_words(resolved));
+    table.add(phrase("Weld"), weld_words(resolved));
+    table.add(phrase("Plate"), plate_words(resolved));
+    for (const Alike& holes : holes_alike(on_deck(resolved.detail).plate, locale)) {
+        table.add(holes.ids.size() == 1 ? phrase("Hole {}", holes.ids.front()) : phrase("Holes {}", listed(holes.ids)),
+                  format::verbatim(holes.words));
+    }
+    for (const Alike& anchors : anchors_alike(resolved, locale)) {
+        table.add(anchors.ids.size() == 1 ? phrase("Anchor {}", anchors.ids.front())
+                                          : phrase("Anchors {}", listed(anchors.ids)),
+                  format::verbatim(anchors.words));
+    }
+    table.add(phrase("Decking"), decking_words(resolved));
+    add_framing(table, resolved, locale);
     return table.take();
 }
 
 }  // namespace
 
 void add_detail(Blocks& blocks, const Source& source) {
-    blocks.emplace_back(Heading{1, "2  The detail", "detail"});
-    blocks.emplace_back(
-        paragraph("Places are from the post's centre on the plate's underside: x along the rail, y outward, z up. A "
-                  "direction of push is counted from x towards y: 90 deg is outward."));
+    blocks.emplace_back(section(2, phrase("The detail"), "detail", source.locale()));
+    blocks.emplace_back(paragraph(source.text(
+        phrase("Places are from the center of the post on the underside of the plate: x along the rail, y outward, z "
+               "up. The direction of a push is counted from x toward y: 90 deg is outward."))));
     add_detail_figures(blocks, source);
-    blocks.emplace_back(parts_table(source.review.resolved, source.issue.system));
+    blocks.emplace_back(parts_table(source.review.resolved, source.locale()));
 }
 
 }  // namespace toehold::paper::report

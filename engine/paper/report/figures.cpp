@@ -7,6 +7,7 @@ namespace toehold::paper::report {
 namespace {
 
 using drawing::SectionPlane;
+using format::phrase;
 
 /// The drawings letter for a large sheet; smaller here, and still legible.
 constexpr double lettering = 0.68;
@@ -19,46 +20,47 @@ SectionPlane square_to(const SectionPlane& plane, const model::BaseDetail& detai
     return {along, along == model::PlanAxis::y ? at.x_in : at.y_in};
 }
 
-std::string section_title(const SectionPlane& plane, units::System system) {
-    return plane.along == model::PlanAxis::y ? "Section at x = " + length(plane.at_in, system) + ", seen along x"
-                                             : "Section at y = " + length(plane.at_in, system) + ", seen along y";
+format::Phrase section_title(const SectionPlane& plane) {
+    const format::Dimension at{plane.at_in};
+    return plane.along == model::PlanAxis::y ? format::phrase("Section at x = {}, seen along x", at)
+                                             : format::phrase("Section at y = {}, seen along y", at);
 }
 
 }  // namespace
 
 void add_detail_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
-    const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.issue.system};
-    const SectionPlane first = drawing::section_plane(resolved.detail, "");
+    const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.locale().system};
+    const SectionPlane first = drawing::section_plane(resolved.detail, {});
     const SectionPlane second = square_to(first, resolved.detail);
     Figure above, below;
     above.height_mm = 73.0;
     above.lettering = lettering;
-    above.parts = {{drawing::plan(subject, {}), 0.5, true, "Plan"},
-                   {drawing::section(subject, first), 0.5, true, section_title(first, source.issue.system)}};
+    above.parts = {{drawing::plan(subject, {}), 0.5, true, source.text(phrase("Plan"))},
+                   {drawing::section(subject, first), 0.5, true, source.text(section_title(first))}};
     below.height_mm = 84.5;
     below.lettering = lettering;
-    below.parts = {{drawing::elevation(subject), 0.42, true, "Elevation, seen along the rail"},
-                   {drawing::section(subject, second), 0.58, true, section_title(second, source.issue.system)}};
+    below.parts = {{drawing::elevation(subject), 0.42, true, source.text(phrase("Elevation, seen along the rail"))},
+                   {drawing::section(subject, second), 0.58, true, source.text(section_title(second))}};
     blocks.emplace_back(std::move(above));
     blocks.emplace_back(std::move(below));
 }
 
 void add_demand_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
-    const drawing::Overlay shown = overlay(source.review, source.issue.system);
+    const drawing::Overlay shown = overlay(source.review, source.locale().system);
     if (!shown.push) return;
-    const drawing::Subject subject{resolved.detail, &resolved, &shown, source.issue.system};
+    const drawing::Subject subject{resolved.detail, &resolved, &shown, source.locale().system};
     drawing::PlanOptions options;
     options.dimensions = false;
     Figure figure;
     figure.height_mm = 64.0;
     figure.lettering = lettering;
-    figure.parts = {{drawing::polar_envelope(petals(source.review), shown, ""), 0.42, false,
-                     "Pull by the direction of the push, stiffness as computed"},
+    figure.parts = {{drawing::polar_envelope(polar_curves(source.review), shown, {}), 0.42, false,
+                     source.text(phrase("Tension by the direction of the push, stiffness as computed"))},
                     {drawing::plan(subject, options), 0.58, true,
-                     shown.field ? "Pull, shear and pressure in the state that pulls most"
-                                 : "Pull and shear in the state that pulls most"}};
+                     source.text(shown.field ? phrase("Tension, shear and pressure in the state of the largest tension")
+                                             : phrase("Tension and shear in the state of the largest tension"))}};
     blocks.emplace_back(std::move(figure));
 }
 

@@ -2,124 +2,159 @@
 #include "format/figures.h"
 #include "paper/report/sections.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace toehold::paper::report {
 namespace {
 
 using drawing::Across;
-using units::System;
+using format::Phrase;
+using format::phrase;
+using model::PartId;
 
-Table cases_table(const demand::Demand& demand, System system) {
+Table cases_table(const Source& source) {
+    const units::System system = source.locale().system;
     Table table;
-    table.columns = {{"load", 0.24},
-                     {"push, " + unit_of("lb", system), 0.08, Across::right},
-                     {"down, " + unit_of("lb", system), 0.08, Across::right},
-                     {"height, " + unit_of("in", system), 0.09, Across::right},
-                     {"load factor", 0.09, Across::right},
-                     {"clause", 0.4}};
-    for (const demand::LoadCase& load : demand.cases) {
-        table.rows.push_back({words_cell(load.name), words_cell(format::number_text(load.push_lb, "lb", system)),
+    table.columns = {{source.text(phrase("load")), 0.24},
+                     {source.text(phrase("push, {}", unit_of("lb", system))), 0.08, Across::right},
+                     {source.text(phrase("down, {}", unit_of("lb", system))), 0.08, Across::right},
+                     {source.text(phrase("height, {}", unit_of("in", system))), 0.09, Across::right},
+                     {source.text(phrase("load factor")), 0.09, Across::right},
+                     {source.text(phrase("clause")), 0.4}};
+    for (const demand::LoadCase& load : source.review.demand->cases) {
+        table.rows.push_back({words_cell(source.text(load.name)),
+                              words_cell(format::number_text(load.push_lb, "lb", system)),
                               words_cell(format::number_text(load.down_lb, "lb", system)),
                               words_cell(format::number_text(load.height_in, "in", system)),
-                              words_cell(format::number_text(load.load_factor)), words_cell(load.source)});
+                              words_cell(format::number_text(load.load_factor)), words_cell(source.text(load.source))});
     }
     return table;
 }
 
+/// Beds, anchors and holds that read the same.
 struct Stiffness {
-    std::vector<std::string> of;
+    std::vector<PartId> beds;  ///< what the bed is on
+    std::vector<PartId> parts;
     std::string value, source;
 };
 
-void add(std::vector<Stiffness>& all, const std::string& of, const std::string& value, const std::string& source) {
-    const auto same = std::find_if(
-        all.begin(), all.end(), [&](const Stiffness& known) { return known.value == value && known.source == source; });
-    if (same == all.end()) {
-        all.push_back({{of}, value, source});
-    } else {
-        same->of.push_back(of);
+class Stiffnesses {
+  public:
+    explicit Stiffnesses(const format::Locale& locale) : locale_(locale) {}
+    void add_bed(const PartId& support, const format::Quantity& value, std::string source) {
+        alike(value, std::move(source)).beds.push_back(support);
     }
-}
+    void add(const PartId& part, const format::Quantity& value, std::string source) {
+        alike(value, std::move(source)).parts.push_back(part);
+    }
+    [[nodiscard]] const std::vector<Stiffness>& all() const { return all_; }
 
-std::vector<Stiffness> stiffnesses(const review::Review& review, System system) {
+  private:
+    Stiffness& alike(const format::Quantity& value, std::string source) {
+        std::string words = figure(value.value, value.unit, locale_.system);
+        const auto known = std::find_if(
+            all_.begin(), all_.end(), [&](const Stiffness& one) { return one.value == words && one.source == source; });
+        if (known != all_.end()) return *known;
+        all_.push_back({{}, {}, std::move(words), std::move(source)});
+        return all_.back();
+    }
+
+    const format::Locale& locale_;
+    std::vector<Stiffness> all_;
+};
+
+std::vector<Stiffness> stiffnesses(const Source& source) {
+    const review::Review& review = source.review;
     const demand::Demand& demand = *review.demand;
-    std::vector<Stiffness> all;
-    for (const demand::Support& support : demand.supports)
-        add(all, "bed on " + support.id, figure(support.stiffness_psi_per_in, "psi/in", system),
-            support.stiffness_source);
+    const model::Framing& framing = review.resolved.detail.framing;
+    Stiffnesses all(source.locale());
+    for (const demand::Support& support : demand.supports) {
+        all.add_bed(support.part, {support.stiffness_psi_per_in, "psi/in"}, source.text(support.stiffness_source));
+    }
     for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
         const demand::AnchorEnvelope& envelope = demand.anchors[index];
-        add(all, "anchor " + review.resolved.anchors.at(index).id,
-            figure(envelope.stiffness_lb_per_in, "lb/in", system), envelope.stiffness_source);
+        all.add(model::anchor_part(review.resolved.anchors.at(index).id), {envelope.stiffness_lb_per_in, "lb/in"},
+                source.text(envelope.stiffness_source));
     }
-    if (!demand.framing) return all;
-    for (const demand::Hold& hold : demand.framing->holds) {
-        const std::string held = model::subject(model::member(review.resolved.detail.framing, hold.member));
-        add(all, held + " at " + hold.to, figure(hold.stiffness.vertical_lb_per_in, "lb/in", system),
-            hold.stiffness.vertical_is_nominal ? "nominal: nothing described holds it" : hold.stiffness.source);
+    if (!demand.framing) return all.all();
+    for (const demand::MemberSupport& support : demand.framing->supports) {
+        const PartId held = model::held_at(model::part_of(model::member(framing, support.member)), support.holder_part);
+        all.add(held, {support.stiffness.vertical_lb_per_in, "lb/in"},
+                support.stiffness.vertical_is_nominal ? source.text(phrase("nominal: no support is specified"))
+                                                      : source.text(support.stiffness.source));
     }
-    return all;
+    return all.all();
 }
 
-Table stiffness_table(const review::Review& review, System system) {
+Table stiffness_table(const Source& source) {
     Table table;
-    table.columns = {{"stiffness of", 0.3}, {"as computed", 0.14, Across::right}, {"from", 0.56}};
-    for (const Stiffness& one : stiffnesses(review, system))
-        table.rows.push_back({words_cell(named_together(one.of)), words_cell(one.value), words_cell(one.source)});
+    table.columns = {{source.text(phrase("stiffness of")), 0.3},
+                     {source.text(phrase("as computed")), 0.14, Across::right},
+                     {source.text(phrase("source")), 0.56}};
+    for (const Stiffness& one : stiffnesses(source)) {
+        format::Listed names;
+        if (!one.beds.empty()) names.items.push_back(phrase("bed on {}", named_together(one.beds)));
+        if (!one.parts.empty()) names.items.push_back(named_together(one.parts));
+        table.rows.push_back(
+            {words_cell(source.text(phrase("{}", std::move(names)))), words_cell(one.value), words_cell(one.source)});
+    }
     return table;
 }
 
 /// The factors in the order they are first met.
-std::vector<std::string> factors(const demand::Demand& demand, double demand::StiffnessScenario::*of) {
+format::Listed factors(const demand::Demand& demand, double demand::StiffnessScenario::*of) {
     std::vector<std::string> all;
     for (const demand::StiffnessScenario& one : demand.scenarios) {
         const std::string factor = format::number_text(one.*of);
         if (std::find(all.begin(), all.end(), factor) == all.end()) all.push_back(factor);
     }
-    return all;
+    return listed(all);
 }
 
-std::string range_words(const demand::Demand& demand) {
-    if (demand.scenarios.size() == 1) return "The file fixes the stiffness: one solve for each load and direction.";
-    const bool gives = std::any_of(demand.scenarios.begin(), demand.scenarios.end(),
-                                   [](const demand::StiffnessScenario& one) { return one.framing_gives; });
-    return fmt::format(
-        "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, the anchors times {}{}. "
-        "The largest force of all is used.",
-        demand.scenarios.size(), listed(factors(demand, &demand::StiffnessScenario::bed)),
-        listed(factors(demand, &demand::StiffnessScenario::anchors)),
-        gives ? ", and as computed on framing that bends, shears, twists and slips under the plate" : "");
+Phrase range_words(const demand::Demand& demand) {
+    const std::size_t count = demand.scenarios.size();
+    if (count == 1) return phrase("The file fixes the stiffness: one solve for each load and direction.");
+    const format::Listed bed = factors(demand, &demand::StiffnessScenario::bed),
+                         anchors = factors(demand, &demand::StiffnessScenario::anchors);
+    const bool flexible = std::any_of(demand.scenarios.begin(), demand.scenarios.end(),
+                                      [](const demand::StiffnessScenario& one) { return one.flexible_framing; });
+    return flexible ? phrase(
+                          "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, "
+                          "the anchors times {}, and as computed on flexible framing (bending, shear, torsion and "
+                          "slip of its connections). The largest force of all is used.",
+                          count, bed, anchors)
+                    : phrase(
+                          "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, "
+                          "the anchors times {}. The largest force of all is used.",
+                          count, bed, anchors);
 }
 
-std::string directions_words(const model::Loads& loads) {
-    return loads.directions == model::Directions::outward ? "Each load pushes outward only, as the file says."
-                                                          : "Each load pushes in every direction, in steps of 5 deg; "
-                                                            "for every anchor the direction of its largest "
-                                                            "pull is then searched between the steps.";
+Phrase directions_words(const model::Loads& loads) {
+    return loads.directions == model::Directions::outward
+               ? phrase("Each load pushes outward only, as the file specifies.")
+               : phrase(
+                     "Each load pushes in every direction, in steps of 5 deg; for every anchor the direction of "
+                     "its largest tension is then searched between the steps.");
 }
 
 }  // namespace
 
 void add_loads(Blocks& blocks, const Source& source) {
-    blocks.emplace_back(Heading{1, "3  Loads and stiffness", "loads"});
+    blocks.emplace_back(section(3, phrase("Loads and stiffness"), "loads", source.locale()));
     const model::BaseDetail& detail = source.review.resolved.detail;
     if (!detail.loads.stated) {
-        blocks.emplace_back(
-            paragraph("The file states no load. The concentrated load that codes ask of a guard is "
-                      "taken."));
+        blocks.emplace_back(paragraph(source.text(
+            phrase("The file specifies no load. Assumed: the concentrated load that codes require of a guard."))));
     }
     if (!source.review.demand) {
-        blocks.emplace_back(paragraph("No load could be followed to the anchors, see section 4."));
+        blocks.emplace_back(paragraph(source.text(phrase("No load could be followed to the anchors, see section 4."))));
         return;
     }
-    const demand::Demand& demand = *source.review.demand;
-    blocks.emplace_back(cases_table(demand, source.issue.system));
-    blocks.emplace_back(paragraph("Heights are above the plate's underside. " + directions_words(detail.loads)));
-    blocks.emplace_back(stiffness_table(source.review, source.issue.system));
-    blocks.emplace_back(paragraph(range_words(demand)));
+    blocks.emplace_back(cases_table(source));
+    blocks.emplace_back(paragraph(sentences(
+        {phrase("Heights are above the underside of the plate."), directions_words(detail.loads)}, source.locale())));
+    blocks.emplace_back(stiffness_table(source));
+    blocks.emplace_back(paragraph(source.text(range_words(*source.review.demand))));
 }
 
 }  // namespace toehold::paper::report

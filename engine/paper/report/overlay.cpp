@@ -40,7 +40,7 @@ const demand::State* governing_state(const review::Review& review) {
 
 drawing::Overlay overlay(const review::Review& review, units::System system) {
     drawing::Overlay overlay;
-    overlay.system = system;
+    overlay.locale.system = system;
     overlay.as_computed = false;  // they are of the state that pulls most
     const demand::State* const state = governing_state(review);
     if (state == nullptr) return overlay;
@@ -52,21 +52,21 @@ drawing::Overlay overlay(const review::Review& review, units::System system) {
     return overlay;
 }
 
-std::vector<drawing::PolarCurve> petals(const review::Review& review) {
-    std::vector<drawing::PolarCurve> petals;
-    if (!review.demand) return petals;
+std::vector<drawing::PolarCurve> polar_curves(const review::Review& review) {
+    std::vector<drawing::PolarCurve> curves;
+    if (!review.demand) return curves;
     for (const catalog::Anchor& anchor : review.resolved.anchors)
-        petals.push_back({anchor.id, std::vector<double>(steps_of_a_turn, 0.0)});
+        curves.push_back({model::anchor_part(anchor.id), std::vector<double>(steps_of_a_turn, 0.0)});
     for (const demand::State& state : review.demand->states) {
         if (!review.demand->scenarios.at(state.scenario).nominal()) continue;
         const std::optional<std::size_t> step = step_of(state.direction_rad);
         if (!step) continue;
-        for (std::size_t anchor = 0; anchor < petals.size(); ++anchor) {
-            double& largest = petals[anchor].tension_lb[*step];
+        for (std::size_t anchor = 0; anchor < curves.size(); ++anchor) {
+            double& largest = curves[anchor].tension_lb[*step];
             largest = std::max(largest, state.anchors.at(anchor).tension_lb);
         }
     }
-    return petals;
+    return curves;
 }
 
 }  // namespace toehold::paper::report

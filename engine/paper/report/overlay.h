@@ -1,6 +1,6 @@
 #pragma once
 // What the report's figures say of the forces, from the review alone: the push that pulls most, the anchors' marks
-// under it, the bed's pressure, and the petals of the rose.
+// under it, the bed's pressure, and the polar envelope.
 #include "drawing/annotation/overlay.h"
 #include "review/review.h"
 
@@ -17,6 +17,6 @@ namespace toehold::paper::report {
 
 /// Tension of every anchor at the stiffness as computed, the largest over the loads, at equal steps of the push. Where
 /// loads push outward alone every other direction is 0. Empty without a demand.
-[[nodiscard]] std::vector<drawing::PolarCurve> petals(const review::Review& review);
+[[nodiscard]] std::vector<drawing::PolarCurve> polar_curves(const review::Review& review);
 
 }  // namespace toehold::paper::report

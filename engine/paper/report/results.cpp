@@ -1,5 +1,7 @@
 #include "paper/report/results.h"
 
+#include "wording/status.h"
+
 #include <algorithm>
 
 namespace toehold::paper::report {
@@ -17,16 +19,16 @@ std::vector<CheckResults> results_by_check(const review::Review& review) {
     return all;
 }
 
-std::string worst_of(std::size_t count) { return count > 1 ? " (worst of " + std::to_string(count) + ")" : ""; }
-
-Table results_table(const std::string& subject_head, const std::vector<CheckResults>& checks, units::System system) {
+Table results_table(const std::string& part_head, const std::vector<CheckResults>& checks,
+                    const format::Locale& locale) {
     Table table;
-    table.columns = with_measure({{"check", 0.35}, {subject_head, 0.26}});
+    table.columns = with_measure({{written(format::phrase("check"), locale), 0.35}, {part_head, 0.26}}, locale);
     for (const CheckResults& check : checks) {
         const checks::CheckResult& worst = check.worst();
         table.rows.push_back(with_measure(
-            {{worst.title, false, check_name(check.id)}, words_cell(worst.subject + worst_of(check.results.size()))},
-            measure(worst), system));
+            {{written(worst.title, locale), false, check_name(check.id)},
+             words_cell(written(wording::worst_of(model::part_name(worst.part), check.results.size()), locale))},
+            measure(worst), locale));
     }
     return table;
 }
@@ -35,12 +37,6 @@ std::string link_to_check(const review::Review& review, const std::string& id) {
     const bool known = std::any_of(review.checks.begin(), review.checks.end(),
                                    [&id](const checks::CheckResult& result) { return result.id == id; });
     return known ? check_name(id) : std::string();
-}
-
-std::size_t count_of(const review::Review& review, checks::Status status) {
-    return static_cast<std::size_t>(
-        std::count_if(review.checks.begin(), review.checks.end(),
-                      [status](const checks::CheckResult& result) { return result.status == status; }));
 }
 
 }  // namespace toehold::paper::report

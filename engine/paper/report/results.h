@@ -1,9 +1,8 @@
 #pragma once
-// Results of one check, or links of one kind, as one row of a table: the worst, and how many there are.
+// Results of one check as one row of a table: the worst, and how many there are.
 #include "paper/report/blocks.h"
 #include "review/review.h"
 
-#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -18,17 +17,11 @@ struct CheckResults {
 /// Checks in the order of their worst result.
 [[nodiscard]] std::vector<CheckResults> results_by_check(const review::Review& review);
 
-/// ` (worst of 4)`; empty for one alone.
-[[nodiscard]] std::string worst_of(std::size_t count);
-
 /// One row a check: its title, which leads to its worked steps, and its worst result.
-[[nodiscard]] Table results_table(const std::string& subject_head, const std::vector<CheckResults>& checks,
-                                  units::System system);
+[[nodiscard]] Table results_table(const std::string& part_head, const std::vector<CheckResults>& checks,
+                                  const format::Locale& locale);
 
 /// Name of the heading of a check's worked steps, to be linked to; empty where the review has no result of it.
 [[nodiscard]] std::string link_to_check(const review::Review& review, const std::string& id);
-
-/// How many results have the status.
-[[nodiscard]] std::size_t count_of(const review::Review& review, checks::Status status);
 
 }  // namespace toehold::paper::report

@@ -22,9 +22,10 @@ LongSources::LongSources(const review::Review& review) {
 
 bool LongSources::is_long(const std::string& clause) const { return clause.size() > longest_in_a_column; }
 
-std::string LongSources::words(const std::string& clause) const {
+format::Phrase LongSources::words(const std::string& clause, const format::Locale& locale) const {
     const auto known = std::find(all_.begin(), all_.end(), clause);
-    return known == all_.end() ? clause : "source " + std::to_string(known - all_.begin() + 1);
+    return known == all_.end() ? format::verbatim(format::text(clause, locale))
+                               : format::phrase("source {}", known - all_.begin() + 1);
 }
 
 }  // namespace toehold::paper::report

@@ -12,7 +12,7 @@ class LongSources {
   public:
     explicit LongSources(const review::Review& review);
     /// The clause itself where it is short, else `source 3`.
-    [[nodiscard]] std::string words(const std::string& clause) const;
+    [[nodiscard]] format::Phrase words(const std::string& clause, const format::Locale& locale) const;
     [[nodiscard]] bool is_long(const std::string& clause) const;
     [[nodiscard]] const std::vector<std::string>& all() const { return all_; }
 

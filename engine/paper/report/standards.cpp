@@ -7,26 +7,37 @@ namespace toehold::paper::report {
 
 // Titles shortened from those the issuing bodies print, from memory; editions are those of the clauses in the engine.
 const std::vector<Standard>& known_standards() {
+    using format::phrase;
     static const std::vector<Standard> all = {
-        {"IBC 2021", "International Building Code, ICC, 2021", "load on the guard"},
-        {"IRC 2021", "International Residential Code, ICC, 2021", "load on the guard, decks"},
-        {"ASCE 7-16", "Minimum Design Loads for Buildings and Other Structures, ASCE, 2016", "loads, load factors"},
-        {"NDS 2018", "National Design Specification for Wood Construction, AWC, 2018", "wood, its connections"},
-        {"NDS Supplement 2018", "Design Values for Wood Construction, AWC, 2018", "reference values of lumber"},
-        {"AWC TR12", "General Dowel Equations for Lateral Connection Values, AWC", "lateral values over a gap"},
-        {"Wood Handbook 2010", "Wood as an Engineering Material, Forest Products Laboratory, 2010", "wood in torsion"},
-        {"AISC 360-16", "Specification for Structural Steel Buildings, AISC, 2016", "post, plate, weld, anchors"},
-        {"Aluminum Design Manual 2020", "Aluminum Design Manual, The Aluminum Association, 2020", "post, plate, weld"},
-        {"EN 1993-1-8", "Design of steel structures, Part 1-8: Design of joints, CEN", "bearing under a washer"},
-        {"ASTM E985", "Permanent Metal Railing Systems and Rails for Buildings, ASTM", "movement of the guard's top"},
-        {"ASTM D7147", "Testing and Establishing Allowable Loads of Joist Hangers, ASTM", "stiffness of connectors"},
-        {"ASTM D7032", "Performance Ratings for Wood-Plastic Composite Deck Boards, ASTM", "boards not of wood"},
-        {"ASTM A36", "Carbon Structural Steel, ASTM", "strength of plate", true},
-        {"ASTM A500", "Cold-Formed Carbon Steel Structural Tubing, ASTM", "strength of tube", true},
-        {"ASTM A307", "Carbon Steel Bolts, Studs, and Threaded Rod, ASTM", "strength of bolts and lag screws", true},
-        {"SAE J429", "Requirements for Externally Threaded Fasteners, SAE", "strength of lag screws", true},
-        {"AWS A5", "Filler metal specifications, AWS", "strength of filler", true},
-        {"ASTM A153", "Zinc Coating (Hot-Dip) on Iron and Steel Hardware, ASTM", "protection against corrosion", true}};
+        {"IBC 2021", "International Building Code, ICC, 2021", phrase("load on the guard")},
+        {"IRC 2021", "International Residential Code, ICC, 2021", phrase("load on the guard, decks")},
+        {"ASCE 7-16", "Minimum Design Loads for Buildings and Other Structures, ASCE, 2016",
+         phrase("loads, load factors")},
+        {"NDS 2018", "National Design Specification for Wood Construction, AWC, 2018", phrase("wood, its connections")},
+        {"NDS Supplement 2018", "Design Values for Wood Construction, AWC, 2018", phrase("reference values of lumber")},
+        {"AWC TR12", "General Dowel Equations for Lateral Connection Values, AWC", phrase("lateral values over a gap")},
+        {"Wood Handbook 2010", "Wood as an Engineering Material, Forest Products Laboratory, 2010",
+         phrase("wood in torsion")},
+        {"AISC 360-16", "Specification for Structural Steel Buildings, AISC, 2016",
+         phrase("post, plate, weld, anchors")},
+        {"Aluminum Design Manual 2020", "Aluminum Design Manual, The Aluminum Association, 2020",
+         phrase("post, plate, weld")},
+        {"EN 1993-1-8", "Design of steel structures, Part 1-8: Design of joints, CEN",
+         phrase("bearing under a washer")},
+        {"ASTM E985", "Permanent Metal Railing Systems and Rails for Buildings, ASTM",
+         phrase("movement of the top of the guard")},
+        {"ASTM D7147", "Testing and Establishing Allowable Loads of Joist Hangers, ASTM",
+         phrase("stiffness of connectors")},
+        {"ASTM D7032", "Performance Ratings for Wood-Plastic Composite Deck Boards, ASTM",
+         phrase("boards not of wood")},
+        {"ASTM A36", "Carbon Structural Steel, ASTM", phrase("strength of plate"), true},
+        {"ASTM A500", "Cold-Formed Carbon Steel Structural Tubing, ASTM", phrase("strength of tube"), true},
+        {"ASTM A307", "Carbon Steel Bolts, Studs, and Threaded Rod, ASTM", phrase("strength of bolts and lag screws"),
+         true},
+        {"SAE J429", "Requirements for Externally Threaded Fasteners, SAE", phrase("strength of lag screws"), true},
+        {"AWS A5", "Filler metal specifications, AWS", phrase("strength of filler"), true},
+        {"ASTM A153", "Zinc Coating (Hot-Dip) on Iron and Steel Hardware, ASTM", phrase("protection against corrosion"),
+         true}};
     return all;
 }
 
@@ -37,13 +48,14 @@ std::vector<std::string> clauses_named(const review::Review& review) {
         for (const checks::Step& step : result.steps) all.insert(step.clause);
     }
     for (const checks::Finding& finding : review.findings) all.insert(finding.clause);
-    for (const review::Assumption& assumption : review.assumptions) all.insert(assumption.text);
+    for (const review::Assumption& assumption : review.assumptions) all.insert(format::english(assumption.text));
+    const auto add = [&all](const format::Phrase& source) { all.insert(format::english(source)); };
     if (review.demand) {
-        for (const demand::LoadCase& load : review.demand->cases) all.insert(load.source);
-        for (const demand::Support& support : review.demand->supports) all.insert(support.stiffness_source);
-        for (const demand::AnchorEnvelope& anchor : review.demand->anchors) all.insert(anchor.stiffness_source);
+        for (const demand::LoadCase& load : review.demand->cases) add(load.source);
+        for (const demand::Support& support : review.demand->supports) add(support.stiffness_source);
+        for (const demand::AnchorEnvelope& anchor : review.demand->anchors) add(anchor.stiffness_source);
         if (review.demand->framing) {
-            for (const demand::Hold& hold : review.demand->framing->holds) all.insert(hold.stiffness.source);
+            for (const demand::MemberSupport& one : review.demand->framing->supports) add(one.stiffness.source);
         }
     }
     all.erase("");

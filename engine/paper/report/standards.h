@@ -11,7 +11,7 @@ namespace toehold::paper::report {
 struct Standard {
     std::string_view name;      ///< with edition, as clauses begin: `NDS 2018`
     std::string_view title;     ///< in full, with who issues it
-    std::string_view used_for;  ///< here
+    format::Phrase used_for;    ///< here
     bool of_a_product = false;  ///< a material's or a fastener's specification, of whatever edition it was made to
 };
 

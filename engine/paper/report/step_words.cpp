@@ -1,7 +1,7 @@
 #include "paper/report/step_words.h"
 
 #include "format/figures.h"
-#include "paper/report/symbols.h"
+#include "paper/layout/symbols.h"
 #include "wording/status.h"
 
 #include <algorithm>
@@ -11,7 +11,12 @@ namespace toehold::paper::report {
 namespace {
 
 using checks::Step;
-using units::System;
+using format::Locale;
+using format::Phrase;
+using format::phrase;
+using layout::written_math;
+using layout::written_number;
+using layout::written_unit;
 
 bool same(const Step& a, const Step& b) {
     return a.symbol == b.symbol && a.meaning == b.meaning && a.formula == b.formula && a.value == b.value &&
@@ -46,12 +51,13 @@ bool in_words_alone(std::string_view formula) {
     return true;
 }
 
-std::string given_words(const Step& step, const LongSources& sources, System system) {
-    std::string words = value_words(step) + ", " + meaning_words(step, system);
+Phrase given_words(const Step& step, const LongSources& sources, const Locale& locale) {
+    Phrase words = phrase("{}, {}", value_words(step), meaning_words(step, locale));
     if (step.clause == "demand") return words;
-    if (!says_nothing(step.formula)) words += ", " + step.formula;
+    if (!says_nothing(step.formula)) words = phrase("{}, {}", std::move(words), format::text(step.formula, locale));
     const bool source_shown = !step.clause.empty() && step.clause != "input";
-    return source_shown ? words + " [" + sources.words(step.clause) + "]" : words;
+    if (source_shown) words = phrase("{} [{}]", std::move(words), sources.words(step.clause, locale));
+    return words;
 }
 
 struct Reference {
@@ -70,10 +76,10 @@ void add(std::vector<Reference>& all, const std::string& number, const std::stri
 
 }  // namespace
 
-std::string meaning_words(const Step& step, System system) {
-    const format::Figure other = format::in_system(step.value, step.unit, system);
+Phrase meaning_words(const Step& step, const Locale& locale) {
+    const format::Figure other = format::in_system(step.value, step.unit, locale.system);
     if (other.unit == step.unit) return step.meaning;
-    return step.meaning + " (" + format::number_text(other.value) + " " + written_unit(other.unit) + ")";
+    return phrase("{} ({} {})", step.meaning, format::number_text(other.value), written_unit(other.unit));
 }
 
 bool is_given(const Step& step) {
@@ -84,9 +90,9 @@ bool is_given(const Step& step) {
     return in_words_alone(step.formula) && (factor || step.clause == "input" || step.clause == "demand");
 }
 
-std::string result_words(const Measure& measure) {
-    const bool known = measure.status != checks::Status::missing_evidence;
-    return (known ? format::ratio_text(measure.ratio) + " " : "") + std::string(wording::word(measure.status));
+Phrase result_words(const Measure& measure) {
+    if (measure.status == checks::Status::missing_evidence) return wording::word(measure.status);
+    return phrase("{} {}", format::ratio_text(measure.ratio), wording::word(measure.status));
 }
 
 std::string SteppedBefore::next_number() {
@@ -100,32 +106,29 @@ std::string SteppedBefore::number_of(const Step& step) const {
     return known == known_.end() ? std::string() : known->second;
 }
 
-SortedSteps SteppedBefore::sorted(const checks::CheckResult& result, const LongSources& sources, System system) {
+SortedSteps SteppedBefore::sorted(const checks::CheckResult& result, const LongSources& sources, const Locale& locale) {
     SortedSteps steps;
     std::vector<Reference> before;
     for (const Step& step : result.steps) {
         const std::string number = number_of(step);
         if (!number.empty()) {
             add(before, number, value_words(step));
-            continue;
-        }
-        if (is_given(step)) {
-            const bool of_demand = step.clause == "demand";
-            std::string& list = of_demand ? steps.demand : steps.given;
-            list += (list.empty() ? (of_demand ? "Demand: " : "Given: ") : "; ") + given_words(step, sources, system);
+        } else if (is_given(step)) {
+            std::string& list = step.clause == "demand" ? steps.demand : steps.given;
+            list += (list.empty() ? "" : "; ") + written(given_words(step, sources, locale), locale);
         } else {
             steps.arithmetic.push_back(&step);
         }
     }
-    for (std::string* list : {&steps.demand, &steps.given}) {
-        if (!list->empty()) *list += ".";
-    }
+    if (!steps.demand.empty()) steps.demand = written(phrase("Demand: {}.", steps.demand), locale);
+    if (!steps.given.empty()) steps.given = written(phrase("Given: {}.", steps.given), locale);
+    std::vector<Phrase> references;
     for (const Reference& one : before) {
-        steps.as_before += (steps.as_before.empty() ? "As in " : "; as in ") + one.number + ": ";
-        for (const std::string& value : one.values)
-            steps.as_before += (&value == &one.values.front() ? "" : ", ") + value;
+        std::string values;
+        for (const std::string& value : one.values) values += (values.empty() ? "" : ", ") + value;
+        references.push_back(phrase("As in {}: {}.", one.number, std::move(values)));
     }
-    if (!steps.as_before.empty()) steps.as_before += ".";
+    steps.as_before = sentences(references, locale);
     for (const Step& step : result.steps) {
         if (number_of(step).empty()) known_.emplace_back(&step, number_);
     }

@@ -18,11 +18,11 @@ struct SortedSteps {
 };
 
 /// Meaning, and the value in the reader's units where those are not the units the formulas are written in.
-[[nodiscard]] std::string meaning_words(const checks::Step& step, units::System system);
+[[nodiscard]] format::Phrase meaning_words(const checks::Step& step, const format::Locale& locale);
 /// Whether the step is a value that nothing is done to: given, chosen, looked up, or the demand's.
 [[nodiscard]] bool is_given(const checks::Step& step);
-/// D/C and status: `0.87 holds`.
-[[nodiscard]] std::string result_words(const Measure& measure);
+/// D/C and status: `0.87 PASS`.
+[[nodiscard]] format::Phrase result_words(const Measure& measure);
 
 /// Remembers what was worked out, check by check.
 class SteppedBefore {
@@ -30,7 +30,7 @@ class SteppedBefore {
     /// `6.1`, `6.2` ...: of the check whose steps come next.
     [[nodiscard]] std::string next_number();
     [[nodiscard]] SortedSteps sorted(const checks::CheckResult& result, const LongSources& sources,
-                                     units::System system);
+                                     const format::Locale& locale);
 
   private:
     [[nodiscard]] std::string number_of(const checks::Step& step) const;

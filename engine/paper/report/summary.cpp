@@ -1,110 +1,78 @@
 // The result on half a page, for who reads no further.
-#include "format/figures.h"
 #include "paper/report/described.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
 #include "review/verdict.h"
-
-#include <fmt/format.h>
+#include "wording/verdict.h"
 
 #include <algorithm>
 
 namespace toehold::paper::report {
 namespace {
 
-using checks::Status;
-using units::System;
+using format::Phrase;
+using format::phrase;
 
-std::string counts(const review::Review& review) {
-    std::vector<std::string> parts;
-    const auto add = [&](Status status, const char* one, const char* several) {
-        const std::size_t count = count_of(review, status);
-        if (count > 0) parts.push_back(counted(count, one, several));
-    };
-    add(Status::holds, "holds", "hold");
-    add(Status::fails, "fails", "fail");
-    add(Status::no_path, "has nothing there to resist it", "have nothing there to resist them");
-    add(Status::missing_evidence, "lacks evidence", "lack evidence");
-    std::string words = fmt::format("{} of {}: {}.", counted(review.checks.size(), "result", "results"),
-                                    counted(results_by_check(review).size(), "check", "checks"), listed(parts));
+std::vector<Phrase> counts(const review::Review& review) {
     const std::size_t findings = review.findings.size();
-    words += findings == 0 ? " No finding." : " " + counted(findings, "finding", "findings") + ", see section 7.";
-    return words;
+    return {phrase("Checks made: {}. Results: {}, of which {}.", results_by_check(review).size(), review.checks.size(),
+                   format::Listed{wording::count_items(review.facts.counts)}),
+            findings == 0   ? phrase("No finding.")
+            : findings == 1 ? phrase("1 finding, see section 7.")
+                            : phrase("{} findings, see section 7.", findings),
+            phrase("Nearest their limit or beyond it (D/C: demand over capacity):")};
 }
 
-/// The largest pull beside what the hand calculation to the plate's edge would have given.
-std::string pull(const review::Review& review, System system) {
-    const auto& anchors = review.demand->anchors;
-    if (anchors.empty()) return "No anchor is described.";
-    const auto worst = std::max_element(anchors.begin(), anchors.end(),
-                                        [](const auto& a, const auto& b) { return a.tension_lb < b.tension_lb; });
-    const demand::State& state = review.demand->states.at(worst->state);
-    const demand::LoadCase& load = review.demand->cases.at(state.load_case);
-    return fmt::format(
-        "Largest pull on an anchor: {} on anchor {}, under a push of {} at {} above the plate's underside towards {} "
-        "deg. The hand calculation with the arm to the plate's edge gives {}.",
-        figure(worst->tension_lb, "lb", system),
-        review.resolved.anchors.at(static_cast<std::size_t>(worst - anchors.begin())).id,
-        figure(load.push_lb, "lb", system), length(load.height_in, system),
-        format::degrees_text(format::degrees(worst->direction_rad)), figure(worst->hand_edge_lb, "lb", system));
-}
-
-/// Members that anchors stand in, and those left without.
-std::string seats(const review::Review& review) {
-    std::vector<std::string> members, without;
+/// Members that anchors are in, and those left without.
+std::vector<Phrase> seats(const review::Review& review) {
+    std::vector<model::PartId> members;
+    std::vector<std::string> without;
     for (const catalog::Anchor& anchor : review.resolved.anchors) {
         if (!anchor.seat) {
             without.push_back(anchor.id);
             continue;
         }
-        const std::string name = model::subject(model::member(review.resolved.detail.framing, anchor.seat->member));
-        if (std::find(members.begin(), members.end(), name) == members.end()) members.push_back(name);
+        const model::PartId member = model::part_of(model::member(review.resolved.detail.framing, anchor.seat->member));
+        if (!model::contains(members, member)) members.push_back(member);
     }
-    std::string words = members.empty() ? "No anchor stands over framing" : "They stand in " + listed(members);
-    if (!without.empty() && !members.empty())
-        words += "; " + listed(without) + (without.size() == 1 ? " stands" : " stand") + " over no framing";
-    return words + ".";
+    if (members.empty()) return {phrase("No anchor is over framing.")};
+    std::vector<Phrase> sentences{phrase("The anchors are in {}.", named_together(members))};
+    if (!without.empty()) sentences.push_back(phrase("Not over framing: {}.", listed(without)));
+    return sentences;
 }
 
-std::string anchors_words(const review::Review& review) {
+Phrase anchors_words(const review::Review& review) {
     std::vector<Alike> kinds;
-    for (const catalog::Anchor& anchor : review.resolved.anchors) {
-        const auto same =
-            std::find_if(kinds.begin(), kinds.end(), [&](const Alike& a) { return a.words == anchor.name; });
-        if (same == kinds.end()) {
-            kinds.push_back({anchor.name, {anchor.id}});
-        } else {
-            same->ids.push_back(anchor.id);
-        }
+    for (const catalog::Anchor& anchor : review.resolved.anchors) add_alike(kinds, anchor.name, anchor.id);
+    format::Listed words;
+    for (const Alike& kind : kinds) words.items.push_back(phrase("{} ({})", kind.words, listed(kind.ids)));
+    return phrase("{}", std::move(words));
+}
+
+Phrase supports_words(const model::Framing& framing) {
+    format::Listed names;
+    for (const model::JoistSupport& support : framing.supports) {
+        const bool ledger = support.kind == model::JoistSupport::Kind::ledger;
+        names.items.push_back(model::part_name({ledger ? model::PartKind::ledger : model::PartKind::beam, support.id}));
     }
-    std::vector<std::string> words;
-    words.reserve(kinds.size());
-    for (const Alike& kind : kinds) words.push_back(fmt::format("{} ({})", kind.words, listed(kind.ids)));
-    return listed(words);
+    for (const model::Rim& rim : framing.rims) names.items.push_back(model::part_name({model::PartKind::rim, rim.id}));
+    return names.items.empty() ? phrase("The supports of the joists are not specified.")
+                               : phrase("The joists are supported by {}.", std::move(names));
 }
 
-std::string supports_words(const model::Framing& framing) {
-    std::vector<std::string> names;
-    for (const model::JoistSupport& support : framing.supports)
-        names.push_back((support.kind == model::JoistSupport::Kind::ledger ? "ledger " : "beam ") + support.id);
-    for (const model::Rim& rim : framing.rims) names.push_back("rim " + rim.id);
-    return names.empty() ? "what holds the joists is not described" : "the joists by " + listed(names);
-}
-
-std::string what_carries(const review::Review& review, System system) {
+std::vector<Phrase> what_carries(const review::Review& review) {
     const model::BaseDetail& detail = review.resolved.detail;
-    std::string words =
-        fmt::format("What carries: post, {}; weld, {}; plate, {} thick; anchors, {}. {}",
-                    post_words(review.resolved, system), weld_words(review.resolved, system),
-                    length(on_deck(detail).plate.thickness_in, system), anchors_words(review), seats(review));
+    std::vector<Phrase> sentences{phrase("What carries: post, {}; weld, {}; plate, {} thick; anchors, {}.",
+                                         post_words(review.resolved), weld_words(review.resolved),
+                                         format::Dimension{on_deck(detail).plate.thickness_in}, anchors_words(review))};
+    for (Phrase& sentence : seats(review)) sentences.push_back(std::move(sentence));
     std::vector<std::string> blocks;
     for (const model::Block& block : detail.framing.blocks) blocks.push_back(block.id);
-    if (!blocks.empty()) {
-        words += fmt::format(" {} {} held at {} ends, {}.", blocks.size() == 1 ? "Block" : "Blocks",
-                             listed(blocks) + (blocks.size() == 1 ? " is" : " are"),
-                             blocks.size() == 1 ? "its" : "their", supports_words(detail.framing));
-    }
-    return words;
+    if (blocks.empty()) return sentences;
+    sentences.push_back(blocks.size() == 1 ? phrase("Block {} is held at its ends.", blocks.front())
+                                           : phrase("Blocks {} are held at their ends.", listed(blocks)));
+    sentences.push_back(supports_words(detail.framing));
+    return sentences;
 }
 
 Table worst_rows(const Source& source) {
@@ -112,29 +80,25 @@ Table worst_rows(const Source& source) {
     std::vector<CheckResults> nearest = results_by_check(source.review);
     std::erase_if(nearest, [](const CheckResults& check) {
         // A least distance often stands exactly at its limit.
-        return review::is_dimension(check.worst()) && check.worst().status == Status::holds;
+        return review::is_dimension(check.worst()) && check.worst().status == checks::Status::holds;
     });
     if (nearest.size() > most_rows) nearest.erase(nearest.begin() + most_rows, nearest.end());
-    return results_table("subject", nearest, source.issue.system);
+    return results_table(source.text(phrase("part")), nearest, source.locale());
 }
 
 }  // namespace
 
 void add_summary(Blocks& blocks, const Source& source) {
     const review::Review& review = source.review;
-    blocks.emplace_back(Heading{1, "1  Summary", "summary"});
-    if (!review.demand) {
-        blocks.emplace_back(paragraph(sentence("No demand was found: " + review.no_demand)));
-    } else {
-        blocks.emplace_back(paragraph(pull(review, source.issue.system)));
-    }
-    blocks.emplace_back(paragraph(what_carries(review, source.issue.system)));
+    blocks.emplace_back(section(1, phrase("Summary"), "summary", source.locale()));
+    const Phrase tension = review.demand ? wording::largest_tension(review.facts) : wording::no_demand(review);
+    blocks.emplace_back(paragraph(source.text(tension.empty() ? phrase("No anchor is specified.") : tension)));
+    blocks.emplace_back(paragraph(sentences(what_carries(review), source.locale())));
     if (review.checks.empty()) {
-        blocks.emplace_back(paragraph("No check could be made."));
+        blocks.emplace_back(paragraph(source.text(phrase("No check could be made."))));
         return;
     }
-    blocks.emplace_back(
-        paragraph(counts(review) + " Nearest to their limit or beyond it (D/C: demand over capacity):"));
+    blocks.emplace_back(paragraph(sentences(counts(review), source.locale())));
     blocks.emplace_back(worst_rows(source));
 }
 

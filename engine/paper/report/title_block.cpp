@@ -5,51 +5,52 @@
 #include "wording/status.h"
 #include "wording/verdict.h"
 
-#include <algorithm>
-
 namespace toehold::paper::report {
 namespace {
 
+using format::Phrase;
+using format::phrase;
 using model::Basis;
 
-std::string moisture_words(const Basis& basis) {
+Phrase moisture_words(const Basis& basis) {
     switch (model::moisture(basis)) {
         case model::Moisture::wet:
-            return "wet in service";
+            return phrase("wet in service");
         case model::Moisture::dry:
-            return "dry in service";
+            return phrase("dry in service");
         case model::Moisture::dried_in_service:
             break;
     }
-    return "built wet, dry in service";
+    return phrase("built wet, dry in service");
 }
 
-std::string temperature_words(const Basis& basis, units::System system) {
+Phrase temperature_words(const Basis& basis, units::System system) {
     const bool si = system == units::System::si;
     switch (model::temperature(basis)) {
         case model::Temperature::to_100F:
-            return si ? "up to 38 °C" : "up to 100 °F";
+            return si ? phrase("up to {} °C", 38) : phrase("up to {} °F", 100);
         case model::Temperature::to_125F:
-            return si ? "up to 52 °C" : "up to 125 °F";
+            return si ? phrase("up to {} °C", 52) : phrase("up to {} °F", 125);
         case model::Temperature::to_150F:
             break;
     }
-    return si ? "up to 66 °C" : "up to 150 °F";
+    return si ? phrase("up to {} °C", 66) : phrase("up to {} °F", 150);
 }
 
-std::string method_words(const Basis& basis) {
+Phrase method_words(const Basis& basis) {
     return basis.method == model::Method::asd
-               ? "ASD, load duration factor " + format::number_text(model::load_duration(basis))
-               : "LRFD, time effect factor " + format::number_text(model::time_effect(basis));
+               ? phrase("ASD, load duration factor {}", format::number_text(model::load_duration(basis)))
+               : phrase("LRFD, time effect factor {}", format::number_text(model::time_effect(basis)));
 }
 
-std::string basis_words(const Basis& basis, units::System system) {
+Phrase basis_words(const Basis& basis, units::System system) {
     const bool rigid = model::plate_behaviour(basis) == model::PlateBehaviour::rigid;
     const bool gap = model::decking_in_shear(basis) == model::DeckingInShear::gap;
-    return moisture_words(basis) + "; " + temperature_words(basis, system) + "; lumber " +
-           (model::incised(basis) ? "incised" : "not incised") + "; plate " +
-           (rigid ? "taken as rigid" : "bends on its bed") + "; decking " +
-           (gap ? "an empty gap for shear" : "counts as wood for shear");
+    return phrase("{}; {}; {}; {}; {}; {}", method_words(basis), moisture_words(basis),
+                  temperature_words(basis, system),
+                  model::incised(basis) ? phrase("lumber incised") : phrase("lumber not incised"),
+                  rigid ? phrase("plate assumed rigid") : phrase("flexible plate on its bed"),
+                  gap ? phrase("decking is an empty gap for shear") : phrase("decking counts as wood for shear"));
 }
 
 bool is_code(const Standard& standard) {
@@ -57,13 +58,13 @@ bool is_code(const Standard& standard) {
 }
 
 /// Names with editions, the codes alone or the others alone.
-std::string names(const std::vector<Standard>& standards, bool codes) {
+Phrase names(const std::vector<Standard>& standards, bool codes) {
     std::string words;
     for (const Standard& standard : standards) {
         if (standard.of_a_product || is_code(standard) != codes) continue;
         words += (words.empty() ? "" : ", ") + std::string(standard.name);
     }
-    return words.empty() ? "none named" : words;
+    return words.empty() ? phrase("none named") : format::verbatim(words);
 }
 
 std::string code_chosen(const Basis& basis) {
@@ -74,56 +75,52 @@ std::string code_chosen(const Basis& basis) {
 Facts facts(const Source& source) {
     const Basis& basis = source.review.resolved.detail.basis;
     const std::vector<Standard> standards = standards_used(source.review);
-    const std::string units = source.issue.system == units::System::us ? "in, lb, psi" : "mm, N, MPa";
+    const units::System system = source.locale().system;
+    const std::string units = system == units::System::us ? "in, lb, psi" : "mm, N, MPa";
     const std::string project = project_of(source.issue, source.review.resolved.detail);
     Facts facts;
     facts.columns = 3;
-    facts.facts = {{"DETAIL", source.review.detail}, {"FILE", source.issue.file}};
-    if (project.empty()) {
-        facts.facts.push_back({"PREPARED BY", ""});
-    } else {
-        facts.facts.insert(facts.facts.begin(), {"PROJECT", project});
-    }
-    facts.facts.push_back({"PROGRAM AND UNITS", source.issue.program + "; " + units});
-    facts.facts.push_back({"DATE", source.issue.date});
-    facts.facts.push_back({"CHECKED BY", ""});
-    facts.facts.push_back({"METHOD AND BASIS", method_words(basis) + "; " + basis_words(basis, source.issue.system)});
-    facts.facts.push_back({"CODE", code_chosen(basis) + "; named here: " + names(standards, true)});
-    facts.facts.push_back({"STANDARDS", names(standards, false)});
-    facts.facts.push_back({"SHA-256 OF THE FILE", source.review.input_sha256});
+    const auto add = [&](const Phrase& label, std::string words) {
+        facts.facts.push_back({source.text(label), std::move(words)});
+    };
+    if (!project.empty()) add(phrase("PROJECT"), project);
+    add(phrase("DETAIL"), source.review.detail);
+    add(phrase("FILE"), source.issue.file);
+    if (project.empty()) add(phrase("PREPARED BY"), "");
+    add(phrase("PROGRAM AND UNITS"), source.issue.program + "; " + units);
+    add(phrase("DATE"), source.issue.date);
+    add(phrase("CHECKED BY"), "");
+    add(phrase("METHOD AND BASIS"), source.text(basis_words(basis, system)));
+    add(phrase("CODE"), source.text(phrase("{}; named here: {}", code_chosen(basis), names(standards, true))));
+    add(phrase("STANDARDS"), source.text(names(standards, false)));
+    add(phrase("SHA-256 OF THE FILE"), source.review.input_sha256);
     return facts;
 }
 
-std::string governing_sentence(const review::Review& review, units::System system) {
-    const format::Phrase governs = wording::governing(review.governing);
+/// Empty: no check was made.
+Phrase governing_sentence(const review::Review& review) {
+    Phrase governs = wording::governing(review.governing);
     if (governs.empty()) return {};
-    std::string words = format::text(format::phrase("Governs: {}", governs), {system});
-    for (const format::Phrase& item : wording::governing_items(review.governing))
-        words += "; " + format::text(item, {system});
-    return words + ".";
+    for (Phrase& item : wording::governing_items(review.governing))
+        governs = phrase("{}; {}", std::move(governs), std::move(item));
+    return phrase("Governs: {}.", std::move(governs));
 }
 
 }  // namespace
 
 void add_title_block(Blocks& blocks, const Source& source) {
     const review::Review& review = source.review;
-    Paragraph title = paragraph("Calculation of a guard post's base");
-    title.size = drawing::TextSize::title;
-    title.bold = true;
-    blocks.emplace_back(title);
+    blocks.emplace_back(title(source.text(phrase("Calculation of a guard post base")), drawing::TextSize::title));
     blocks.emplace_back(facts(source));
     if (!review.resolved.detail.note.empty())
-        blocks.emplace_back(paragraph("Note in the file: " + review.resolved.detail.note));
-    Verdict verdict{std::string(wording::word(review.verdict)),
-                    {format::english(wording::verdict_reason(review))},
+        blocks.emplace_back(paragraph(source.text(phrase("Note in the file: {}", review.resolved.detail.note))));
+    Verdict verdict{source.text(wording::word(review.verdict)),
+                    {source.text(wording::verdict_reason(review))},
                     frame_of(review.verdict)};
-    const std::string governs = governing_sentence(review, source.issue.system);
-    if (!governs.empty()) verdict.sentences.push_back(governs);
+    if (const Phrase governs = governing_sentence(review); !governs.empty())
+        verdict.sentences.push_back(source.text(governs));
     blocks.emplace_back(verdict);
-    Paragraph contents = paragraph("Contents");
-    contents.size = drawing::TextSize::normal;
-    contents.bold = true;
-    blocks.emplace_back(contents);
+    blocks.emplace_back(title(source.text(phrase("Contents")), drawing::TextSize::normal));
     blocks.emplace_back(Contents{1});
 }
 

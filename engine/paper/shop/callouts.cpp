@@ -8,8 +8,6 @@
 #include "paper/shop/hole_schedule.h"
 #include "paper/shop/leader.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -33,7 +31,7 @@ bool shows_better(const model::Hole& one, const model::Hole& other) {
 }
 
 /// Where a leader that comes from the right and from above at 30 degrees meets the hole.
-Callout hole_callout(const SameSize& same, units::System system) {
+Callout hole_callout(const SameSize& same, const format::Locale& locale) {
     const Point direction{std::cos(std::numbers::pi / 6.0), -std::sin(std::numbers::pi / 6.0)};
     const model::Hole& hole = *same.shown;
     const auto* const slot = std::get_if<model::Slot>(&hole.shape);
@@ -45,9 +43,10 @@ Callout hole_callout(const SameSize& same, units::System system) {
         const double half = 0.5 * (slot->length_in - slot->width_in) * (std::cos(angle) < 0.0 ? -1.0 : 1.0);
         tip = {tip.x + half * std::cos(angle), tip.y + half * std::sin(angle)};
     }
-    const std::string size = size_words(hole, system);
-    const std::string times = same.count > 1 ? fmt::format("{} x ", same.count) : std::string();
-    return {times + (slot != nullptr ? "slot " : "") + size, tip, direction};
+    format::Phrase words = size_words(hole, locale.system);
+    if (slot != nullptr) words = format::phrase("slot {}", std::move(words));
+    if (same.count > 1) words = format::phrase("{} x {}", same.count, std::move(words));
+    return {format::text(words, locale), tip, direction};
 }
 
 /// Whether the leader leaves the plate without running over another hole; what has none is in the schedule alone.
@@ -63,16 +62,16 @@ bool has_free_way(const model::Plate& plate, const model::Hole& from, const Call
     });
 }
 
-std::vector<Callout> hole_callouts(const model::Plate& plate, units::System system) {
+std::vector<Callout> hole_callouts(const model::Plate& plate, const format::Locale& locale) {
     std::map<std::string, SameSize> by_size;
     for (const model::Hole& hole : plate.holes) {
-        SameSize& same = by_size[size_words(hole, system)];
+        SameSize& same = by_size[format::text(size_words(hole, locale.system), locale)];
         ++same.count;
         if (same.shown == nullptr || shows_better(hole, *same.shown)) same.shown = &hole;
     }
     std::vector<Callout> all;
     for (const auto& [size, same] : by_size) {
-        Callout callout = hole_callout(same, system);
+        Callout callout = hole_callout(same, locale);
         if (has_free_way(plate, *same.shown, callout)) all.push_back(std::move(callout));
     }
     return all;
@@ -93,14 +92,15 @@ std::vector<Callout> from_above(std::vector<Callout> all, double x_in) {
 
 }  // namespace
 
-std::vector<Callout> callouts(const model::Plate& plate, units::System system) {
-    std::vector<Callout> all = hole_callouts(plate, system);
+std::vector<Callout> callouts(const model::Plate& plate, const format::Locale& locale) {
+    std::vector<Callout> all = hole_callouts(plate, locale);
     const auto* const rectangle = std::get_if<model::RectangleOutline>(&plate.outline);
     if (rectangle != nullptr && rectangle->corner_radius_in > 0.0) {
         const drawing::Box box = outline_box_in(plate.outline);
         const double radius = rectangle->corner_radius_in, in = radius * (1.0 - std::numbers::sqrt2 / 2.0);
         const Point slope{std::numbers::sqrt2 / 2.0, std::numbers::sqrt2 / 2.0};
-        all.push_back({"4 x R " + drawing::length_figure(radius, system), {box.high.x - in, box.high.y - in}, slope});
+        all.push_back(
+            {"4 x R " + drawing::length_figure(radius, locale.system), {box.high.x - in, box.high.y - in}, slope});
     }
     return all;
 }

@@ -14,7 +14,7 @@ struct Callout {
 };
 
 /// One for every size of hole with a free way to the right, and one for round corners.
-[[nodiscard]] std::vector<Callout> callouts(const model::Plate& plate, units::System system);
+[[nodiscard]] std::vector<Callout> callouts(const model::Plate& plate, const format::Locale& locale);
 /// To the right of `right_in`, `off_mm` from there; words that would meet step down.
 void add_callouts(drawing::Scene& scene, const std::vector<Callout>& all, double right_in, double off_mm,
                   double mm_per_in);

@@ -25,7 +25,7 @@ std::vector<Link> links_of(const std::vector<DimensionEnd>& ends, const Drafting
     std::vector<Link> links;
     for (std::size_t index = 0; index + 1 < ends.size(); ++index) {
         const double from = ends[index].at_in, to = ends[index + 1].at_in;
-        Link link{drawing::length_figure(to - from, drafting.system), 0.5 * (from + to) * drafting.mm_per_in};
+        Link link{drawing::length_figure(to - from, drafting.locale.system), 0.5 * (from + to) * drafting.mm_per_in};
         link.half_mm = 0.5 * words_mm(link.words);
         if (2.0 * link.half_mm + clear_mm > (to - from) * drafting.mm_per_in) {
             const bool after_raised = index > 0 && links.back().at == WordsAt::raised;

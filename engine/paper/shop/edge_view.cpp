@@ -77,7 +77,7 @@ void add_corner_edges(Scene& scene, const Edge& edge) {
         const double at = model::coordinate_in(corner, edge.along);
         if (at < edge.low_in + same_in || at > edge.high_in - same_in) continue;
         const Pen pen = hidden(polygon->corners, corner, edge.along) ? Pen::hidden : Pen::outline;
-        scene.items.emplace_back(drawing::line(Point{at, 0.0}, {at, edge.thickness_in}, pen, "plate"));
+        scene.items.emplace_back(drawing::line(Point{at, 0.0}, {at, edge.thickness_in}, pen, {model::PartKind::plate}));
     }
 }
 
@@ -90,15 +90,17 @@ void add_hidden_holes(Scene& scene, const Edge& edge) {
         axes.push_back(model::coordinate_in(hole.center, edge.along));
     }
     for (const double at : drawing::distinct(std::move(sides)))
-        scene.items.emplace_back(drawing::line(Point{at, 0.0}, {at, edge.thickness_in}, Pen::hidden, "plate"));
+        scene.items.emplace_back(
+            drawing::line(Point{at, 0.0}, {at, edge.thickness_in}, Pen::hidden, {model::PartKind::plate}));
     for (const double at : drawing::distinct(std::move(axes)))
         scene.items.emplace_back(drawing::line(drawing::standing({at, 0.0}, {0.0, -beyond_mm}),
                                                drawing::standing({at, edge.thickness_in}, {0.0, beyond_mm}),
-                                               Pen::center, "plate"));
+                                               Pen::center, {model::PartKind::plate}));
 }
 
 void add_upright(Scene& scene, double at_in, const Edge& edge, double top_in, Pen pen) {
-    scene.items.emplace_back(drawing::line(Point{at_in, edge.thickness_in}, {at_in, top_in}, pen, "post"));
+    scene.items.emplace_back(
+        drawing::line(Point{at_in, edge.thickness_in}, {at_in, top_in}, pen, {model::PartKind::post}));
 }
 
 /// The post, or the shoe with the wood in it, broken off above.
@@ -112,23 +114,26 @@ void add_post_stub(Scene& scene, const Edge& edge) {
         metal_top = std::clamp(wood->shoe.height_in, edge.thickness_in, edge.top_in);
         if (metal_top < edge.top_in && wood_half > 0.0) {
             const Box above{{-wood_half, metal_top}, {wood_half, edge.top_in}};
-            scene.items.emplace_back(drawing::rectangle(above, Pen::none, drawing::Fill::wood_side, "post"));
+            scene.items.emplace_back(
+                drawing::rectangle(above, Pen::none, drawing::Fill::wood_side, {model::PartKind::post}));
             for (const double side : {-wood_half, wood_half})
                 scene.items.emplace_back(
-                    drawing::line(Point{side, metal_top}, {side, edge.top_in}, Pen::outline, "post"));
-            drawing::add_break_line(scene, {-wood_half, edge.top_in}, {wood_half, edge.top_in}, "post");
+                    drawing::line(Point{side, metal_top}, {side, edge.top_in}, Pen::outline, {model::PartKind::post}));
+            drawing::add_break_line(scene, {-wood_half, edge.top_in}, {wood_half, edge.top_in},
+                                    {model::PartKind::post});
         }
     }
     const Box metal{{-half, edge.thickness_in}, {half, metal_top}};
-    scene.items.emplace_back(drawing::rectangle(metal, Pen::none, drawing::Fill::plate, "post"));
+    scene.items.emplace_back(drawing::rectangle(metal, Pen::none, drawing::Fill::plate, {model::PartKind::post}));
     for (const double side : {-half, half}) add_upright(scene, side, edge, metal_top, Pen::outline);
     if (edge.wall_in > 0.0 && edge.wall_in < half)
         for (const double side : {edge.wall_in - half, half - edge.wall_in})
             add_upright(scene, side, edge, metal_top, Pen::hidden);
     if (metal_top < edge.top_in) {
-        scene.items.emplace_back(drawing::line(Point{-half, metal_top}, {half, metal_top}, Pen::outline, "post"));
+        scene.items.emplace_back(
+            drawing::line(Point{-half, metal_top}, {half, metal_top}, Pen::outline, {model::PartKind::post}));
     } else {
-        drawing::add_break_line(scene, {-half, edge.top_in}, {half, edge.top_in}, "post");
+        drawing::add_break_line(scene, {-half, edge.top_in}, {half, edge.top_in}, {model::PartKind::post});
     }
 }
 
@@ -139,11 +144,11 @@ void add_weld_faces(Scene& scene, const Edge& edge) {
     for (const double side : {-1.0, 1.0})
         scene.items.emplace_back(drawing::area(
             {{side * half, foot}, {side * (half + weld->leg_in), foot}, {side * half, foot + weld->leg_in}},
-            Pen::outline, drawing::Fill::capacity, "weld"));
+            Pen::outline, drawing::Fill::capacity, {model::PartKind::weld}));
 }
 
 std::string weld_size(const Edge& edge) {
-    return drawing::length_figure(on_deck(detail_of(edge)).weld->leg_in, edge.subject.drafting.system);
+    return drawing::length_figure(on_deck(detail_of(edge)).weld->leg_in, edge.subject.drafting.locale.system);
 }
 
 void add_weld_sign(Scene& scene, const Edge& edge) {
@@ -163,7 +168,7 @@ void add_axis(Scene& scene, const Edge& edge) {
 /// Where the post stands between the plate's edges.
 void add_place_of_post(Scene& scene, const Edge& edge) {
     constexpr double row_mm = 7.5;
-    const DimensionRow row{Measure::across, 0.0, -row_mm, Pen::dimension, "plate"};
+    const DimensionRow row{Measure::across, 0.0, -row_mm, Pen::dimension, {model::PartKind::plate}};
     if (!(edge.low_in < 0.0 && edge.high_in > 0.0)) return;
     (void)add_fitting_chain(scene, row, {{edge.low_in, 0.0}, {0.0, 0.0}, {edge.high_in, 0.0}}, edge.subject.drafting);
 }
@@ -171,19 +176,19 @@ void add_place_of_post(Scene& scene, const Edge& edge) {
 void add_post_width(Scene& scene, const Edge& edge) {
     constexpr double row_mm = 5.0;
     if (!(edge.post_in > 0.0)) return;
-    const DimensionRow row{Measure::across, edge.top_in, row_mm, Pen::dimension, "post"};
+    const DimensionRow row{Measure::across, edge.top_in, row_mm, Pen::dimension, {model::PartKind::post}};
     const bool round = std::holds_alternative<model::RoundTube>(detail_of(edge).post);
     const double half = 0.5 * edge.post_in;
     add_measure(scene, row, {-half, edge.top_in}, {half, edge.top_in},
-                (round ? "\u2300 " : "") + drawing::length_figure(edge.post_in, edge.subject.drafting.system),
+                (round ? "\u2300 " : "") + drawing::length_figure(edge.post_in, edge.subject.drafting.locale.system),
                 edge.subject.drafting);
 }
 
 void add_thickness(Scene& scene, const Edge& edge) {
     constexpr double row_mm = 7.0;
-    const DimensionRow row{Measure::upright, edge.low_in, -row_mm, Pen::dimension, "plate"};
+    const DimensionRow row{Measure::upright, edge.low_in, -row_mm, Pen::dimension, {model::PartKind::plate}};
     add_measure(scene, row, {0.0, edge.low_in}, {edge.thickness_in, edge.low_in},
-                drawing::length_figure(edge.thickness_in, edge.subject.drafting.system), edge.subject.drafting);
+                drawing::length_figure(edge.thickness_in, edge.subject.drafting.locale.system), edge.subject.drafting);
 }
 
 }  // namespace
@@ -208,7 +213,7 @@ Scene edge_view(const ViewSubject& subject, PlanAxis along) {
     const Box plate{{edge.low_in, 0.0}, {edge.high_in, edge.thickness_in}};
     scene.bounds = {{edge.low_in, 0.0}, {edge.high_in, edge.top_in}};
     add_post_stub(scene, edge);
-    scene.items.emplace_back(drawing::rectangle(plate, Pen::outline, drawing::Fill::plate, "plate"));
+    scene.items.emplace_back(drawing::rectangle(plate, Pen::outline, drawing::Fill::plate, {model::PartKind::plate}));
     add_corner_edges(scene, edge);
     add_hidden_holes(scene, edge);
     add_weld_faces(scene, edge);

@@ -5,8 +5,6 @@
 #include "model/placement.h"
 #include "paper/cutting/plate_contours.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -15,12 +13,14 @@ namespace toehold::paper::shop {
 namespace {
 
 using drawing::length_figure;
+using format::Phrase;
+using format::phrase;
 
-std::string datum_words(const model::Outline& outline) {
-    if (std::holds_alternative<model::CircleOutline>(outline)) return "x, y from the plate's centre.";
+Phrase datum_words(const model::Outline& outline) {
+    if (std::holds_alternative<model::CircleOutline>(outline)) return phrase("x, y from the center of the plate.");
     if (std::holds_alternative<model::RectangleOutline>(outline))
-        return "x, y from 0,0: the plate's left and lower edges in plan.";
-    return "x, y from 0,0: the lines along the plate's left and lower extremes in plan.";
+        return phrase("x, y from 0,0: the left and lower edges of the plate in plan.");
+    return phrase("x, y from 0,0: the lines along the left and lower extremes of the plate in plan.");
 }
 
 }  // namespace
@@ -55,48 +55,54 @@ double edge_distance_in(const model::Outline& outline, const model::Hole& hole) 
     return least;
 }
 
-std::string size_words(const model::Hole& hole, units::System system) {
+Phrase size_words(const model::Hole& hole, units::System system) {
     const auto* const slot = std::get_if<model::Slot>(&hole.shape);
     if (slot == nullptr)
-        return fmt::format("\u2300 {}", length_figure(std::get<model::RoundHole>(hole.shape).diameter_in, system));
-    return fmt::format("{} x {} at {}\u00B0", length_figure(slot->width_in, system),
-                       length_figure(slot->length_in, system), format::number_text(slot->angle_deg));
+        return phrase("⌀ {}", length_figure(std::get<model::RoundHole>(hole.shape).diameter_in, system));
+    return phrase("{} x {} at {}°", length_figure(slot->width_in, system), length_figure(slot->length_in, system),
+                  format::number_text(slot->angle_deg));
 }
 
-Schedule hole_schedule(const model::Plate& plate, units::System system, std::size_t most_rows) {
+Schedule hole_schedule(const model::Plate& plate, const format::Locale& locale, std::size_t most_rows) {
     using drawing::Across;
-    Schedule schedule{"HOLES AND SLOTS",
-                      {{"Hole", 0.7, Across::middle},
+    const units::System system = locale.system;
+    const auto say = [&locale](const Phrase& words) { return format::text(words, locale); };
+    Schedule schedule{say(phrase("HOLES AND SLOTS")),
+                      {{say(phrase("Hole")), 0.7, Across::middle},
                        {"x", 1.0, Across::right},
                        {"y", 1.0, Across::right},
-                       {"Size", 1.9},
-                       {"Centre to edge", 1.15, Across::right}},
+                       {say(phrase("Size")), 1.9},
+                       {say(phrase("Center to edge")), 1.15, Across::right}},
                       {},
-                      {datum_words(plate.outline)}};
+                      {say(datum_words(plate.outline))}};
     const drawing::Point datum = datum_in(plate.outline);
     const std::size_t rows = std::min(plate.holes.size(), most_rows);
     bool slots = false;
     for (std::size_t index = 0; index < rows; ++index) {
         const model::Hole& hole = plate.holes[index];
         schedule.rows.push_back({hole.id, length_figure(hole.center.x_in - datum.x, system),
-                                 length_figure(hole.center.y_in - datum.y, system), size_words(hole, system),
+                                 length_figure(hole.center.y_in - datum.y, system), say(size_words(hole, system)),
                                  length_figure(edge_distance_in(plate.outline, hole), system)});
         slots = slots || std::holds_alternative<model::Slot>(hole.shape);
     }
-    schedule.rows.push_back({"post", length_figure(-datum.x, system), length_figure(-datum.y, system), "centre", ""});
-    if (slots) schedule.notes.emplace_back("Slots: width x length over all, angle of the long axis from x.");
+    schedule.rows.push_back({say(phrase("post")), length_figure(-datum.x, system), length_figure(-datum.y, system),
+                             say(phrase("center")), ""});
+    if (slots) schedule.notes.push_back(say(phrase("Slots: width x overall length, angle of the long axis from x.")));
     if (rows < plate.holes.size())
-        schedule.notes.push_back(fmt::format("{} more holes: see the cutting file.", plate.holes.size() - rows));
+        schedule.notes.push_back(say(phrase("{} more holes: see the cutting file.", plate.holes.size() - rows)));
     return schedule;
 }
 
-Schedule corner_schedule(const model::Outline& outline, units::System system, std::size_t most_rows) {
+Schedule corner_schedule(const model::Outline& outline, const format::Locale& locale, std::size_t most_rows) {
     using drawing::Across;
     constexpr std::size_t beside = 2;
-    Schedule schedule{"CORNERS OF THE OUTLINE, joined by straight sides", {}, {}, {}};
-    for (std::size_t count = 0; count < beside; ++count)
-        schedule.columns.insert(schedule.columns.end(),
-                                {{"No.", 0.7, Across::middle}, {"x", 1.0, Across::right}, {"y", 1.0, Across::right}});
+    const auto say = [&locale](const Phrase& words) { return format::text(words, locale); };
+    Schedule schedule{say(phrase("CORNERS OF THE OUTLINE, joined by straight sides")), {}, {}, {}};
+    for (std::size_t count = 0; count < beside; ++count) {
+        schedule.columns.insert(
+            schedule.columns.end(),
+            {{say(phrase("No.")), 0.7, Across::middle}, {"x", 1.0, Across::right}, {"y", 1.0, Across::right}});
+    }
     const auto* const polygon = std::get_if<model::PolygonOutline>(&outline);
     if (polygon == nullptr) return schedule;
     const drawing::Point datum = datum_in(outline);
@@ -110,12 +116,13 @@ Schedule corner_schedule(const model::Outline& outline, units::System system, st
             continue;
         }
         const model::Position& corner = polygon->corners[index];
-        row.insert(row.end(), {std::to_string(index + 1), length_figure(corner.x_in - datum.x, system),
-                               length_figure(corner.y_in - datum.y, system)});
+        row.insert(row.end(), {std::to_string(index + 1), length_figure(corner.x_in - datum.x, locale.system),
+                               length_figure(corner.y_in - datum.y, locale.system)});
     }
-    if (corners < polygon->corners.size())
+    if (corners < polygon->corners.size()) {
         schedule.notes.push_back(
-            fmt::format("{} more corners: see the cutting file.", polygon->corners.size() - corners));
+            say(phrase("{} more corners: see the cutting file.", polygon->corners.size() - corners)));
+    }
     return schedule;
 }
 

@@ -1,5 +1,4 @@
 #include "drawing/annotation/labels.h"
-#include "drawing/parts.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "model/segment.h"
@@ -57,12 +56,12 @@ std::vector<DimensionEnd> hole_ends(const Axis& axis, const std::vector<model::H
 
 void add_hole_rows(Scene& scene, const ViewSubject& subject, const Axis& axis) {
     const model::Plate& plate = on_deck(subject.resolved.detail).plate;
-    DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, "plate"};
+    DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, {model::PartKind::plate}};
     if (!plate.holes.empty() && add_fitting_chain(scene, row, hole_ends(axis, plate.holes), subject.drafting))
         row.offset_mm = axis.sign * second_row_mm;
     const bool round = std::holds_alternative<model::CircleOutline>(plate.outline);
     const std::string words =
-        (round ? "\u2300 " : "") + drawing::length_figure(axis.high_in - axis.low_in, subject.drafting.system);
+        (round ? "\u2300 " : "") + drawing::length_figure(axis.high_in - axis.low_in, subject.drafting.locale.system);
     add_measure(scene, row, {axis.low_in, axis.beside_in}, {axis.high_in, axis.beside_in}, words, subject.drafting);
 }
 
@@ -104,7 +103,8 @@ bool add_corner_rows(Scene& scene, const ViewSubject& subject, const Box& plate)
     for (const Axis& axis : {Axis{Measure::across, plate.low.x, plate.high.x, plate.low.y, -1.0},
                              Axis{Measure::upright, plate.low.y, plate.high.y, plate.high.x, 1.0}}) {
         const std::vector<DimensionEnd> ends = corner_ends(*polygon, axis);
-        const DimensionRow row{axis.measure, axis.beside_in, axis.sign * corner_row_mm, Pen::dimension, "plate", true};
+        const DimensionRow row{axis.measure,   axis.beside_in,           axis.sign * corner_row_mm,
+                               Pen::dimension, {model::PartKind::plate}, true};
         if (!ends.empty() && !add_fitting_chain(scene, row, ends, subject.drafting)) all = false;
     }
     return all;
@@ -153,7 +153,7 @@ bool crowded(const std::vector<model::Hole>& holes, double mm_per_in) {
     return false;
 }
 
-/// Inward of the hole and above its centre, off edge and extension lines; over it, and small, on a crowded plate.
+/// Inward of the hole and above its center, off edge and extension lines; over it, and small, on a crowded plate.
 void add_ids(Scene& scene, const ViewSubject& subject) {
     const std::vector<model::Hole>& holes = on_deck(subject.resolved.detail).plate.holes;
     const bool small = crowded(holes, subject.drafting.mm_per_in);
@@ -173,7 +173,7 @@ void add_ids(Scene& scene, const ViewSubject& subject) {
         }
         text.words = hole.id;
         text.bold = true;
-        text.part = drawing::anchor_part(hole.id);
+        text.part = model::anchor_part(hole.id);
         scene.items.emplace_back(std::move(text));
     }
 }
@@ -211,14 +211,14 @@ bool corners_are_dimensioned(const ViewSubject& subject) {
 double callouts_reach_mm(const ViewSubject& subject) {
     const model::Plate& plate = on_deck(subject.resolved.detail).plate;
     double widest = 0.0;
-    for (const Callout& callout : callouts(plate, subject.drafting.system))
+    for (const Callout& callout : callouts(plate, subject.drafting.locale))
         widest = std::max(widest, drawing::text_width_mm(callout.words, {drawing::TextSize::small, false, false}));
     return right_reach_mm(plate.outline) + widest + 2.0;
 }
 
 Scene plan_view(const ViewSubject& subject) {
     const model::BaseDetail& detail = subject.resolved.detail;
-    const drawing::Subject drawn{detail, nullptr, nullptr, subject.drafting.system};
+    const drawing::Subject drawn{detail, nullptr, nullptr, subject.drafting.locale.system};
     const drawing::PlanOptions options{false, false, {}};
     const drawing::PlanSheet sheet = drawing::plan_sheet(drawn, options);
     const Box plate = outline_box_in(on_deck(detail).plate.outline);
@@ -235,7 +235,7 @@ Scene plan_view(const ViewSubject& subject) {
     add_datum(scene, on_deck(detail).plate.outline, plate);
     add_hole_rows(scene, subject, {Measure::across, plate.low.x, plate.high.x, plate.high.y, 1.0});
     add_hole_rows(scene, subject, {Measure::upright, plate.low.y, plate.high.y, plate.low.x, -1.0});
-    add_callouts(scene, callouts(on_deck(detail).plate, subject.drafting.system), plate.high.x,
+    add_callouts(scene, callouts(on_deck(detail).plate, subject.drafting.locale), plate.high.x,
                  right_reach_mm(on_deck(detail).plate.outline), subject.drafting.mm_per_in);
     if (!add_corner_rows(scene, subject, plate)) add_corner_numbers(scene, on_deck(detail).plate.outline);
     return drawing::finished(std::move(scene));

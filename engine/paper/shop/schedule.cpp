@@ -9,20 +9,18 @@ namespace {
 
 using drawing::Pen;
 using drawing::TextSize;
+using layout::add_lines;
+using layout::add_rule;
+using layout::add_words;
+using layout::lines_height_mm;
+using layout::Spot;
+using layout::Style;
 
 constexpr double cell_pad_mm = 1.0, row_pad_mm = 0.55, title_mm = 6.0, above_notes_mm = 0.8;
 constexpr Style cell_style{TextSize::small};
 constexpr Style head_style{TextSize::fine, true};
 constexpr Style note_style{TextSize::fine};
 constexpr Style title_style{TextSize::normal, true};
-
-std::vector<double> widths_mm(const Schedule& schedule, double width_mm) {
-    double shares = 0.0;
-    for (const auto& column : schedule.columns) shares += column.share;
-    std::vector<double> widths;
-    for (const auto& column : schedule.columns) widths.push_back(width_mm * column.share / shares);
-    return widths;
-}
 
 double row_height_mm(const std::vector<std::string>& cells, const std::vector<double>& widths, const Style& style) {
     double highest = 0.0;
@@ -51,7 +49,7 @@ std::vector<std::string> heads(const Schedule& schedule) {
 }  // namespace
 
 double height_mm(const Schedule& schedule, double width_mm) {
-    const std::vector<double> widths = widths_mm(schedule, width_mm);
+    const std::vector<double> widths = layout::shared_widths_mm(schedule.columns, width_mm);
     double height = title_mm + row_height_mm(heads(schedule), widths, head_style);
     for (const auto& row : schedule.rows) height += row_height_mm(row, widths, cell_style);
     if (!schedule.notes.empty()) height += above_notes_mm;
@@ -60,7 +58,7 @@ double height_mm(const Schedule& schedule, double width_mm) {
 }
 
 void add_schedule(drawing::Scene& scene, const Schedule& schedule, Spot top_left, double width_mm) {
-    const std::vector<double> widths = widths_mm(schedule, width_mm);
+    const std::vector<double> widths = layout::shared_widths_mm(schedule.columns, width_mm);
     const double left = top_left.x_mm, right = left + width_mm;
     constexpr double title_foot_mm = 4.3;
     add_words(scene, {left, top_left.y_mm + title_foot_mm}, schedule.title, title_style);

@@ -1,6 +1,6 @@
 #pragma once
 // A small ruled table with a title over it and notes under it.
-#include "paper/shop/words_on_paper.h"
+#include "paper/layout/on_paper.h"
 
 #include <vector>
 
@@ -19,6 +19,6 @@ struct Schedule {
 };
 
 [[nodiscard]] double height_mm(const Schedule& schedule, double width_mm);
-void add_schedule(drawing::Scene& scene, const Schedule& schedule, Spot top_left, double width_mm);
+void add_schedule(drawing::Scene& scene, const Schedule& schedule, layout::Spot top_left, double width_mm);
 
 }  // namespace toehold::paper::shop

@@ -15,6 +15,8 @@ namespace {
 
 using drawing::Area;
 using drawing::Scene;
+using format::Phrase;
+using format::phrase;
 
 /// mm of the sheet for a mm of lettering: capitals of figures then are about 3/32 in high, as shops ask (common
 /// practice).
@@ -39,36 +41,45 @@ shop::TitleBlock title_block(const Draft& draft, double scale) {
     const Issue& issue = draft.issue;
     const std::string project = project_of(issue, detail);
     constexpr std::size_t digits = 12;
-    return {{{{"Project", or_else(project, "\u2013"), 3.0}, {"Date", or_else(issue.date, " ")}},
-             {{"Detail", or_else(detail.name, "\u2013"), 1.0, true}},
-             {{"Part", or_else(on_deck(detail).plate.name, on_deck(detail).plate.id.c_str()), 2.0, true},
-              {"Thickness", drawing::length_words(on_deck(detail).plate.thickness_in, issue.system)}},
-             {{"Material", on_deck(draft.resolved).plate_metal.name}, {"Finish, not described: by order", " "}},
-             {{"Post", shop::post_words(draft.resolved, issue.system)}},
-             {{"Weld", shop::weld_words(draft.resolved, issue.system), 2.0},
-              {"Units", issue.system == units::System::si ? "mm" : "inches"}},
-             {{"Scale", scale_words(scale)}, {"Third-angle projection", "", 1.3, false, true}, {"Checked", " ", 1.3}},
-             {{"File", or_else(issue.file, "\u2013")}},
-             {{"Input SHA-256", draft.input_sha256.substr(0, digits)}, {"Program", issue.program}}}};
+    const format::Locale& locale = issue.locale;
+    const auto say = [&locale](const Phrase& words) { return format::text(words, locale); };
+    const units::System system = locale.system;
+    return {{{{say(phrase("Project")), or_else(project, "–"), 3.0}, {say(phrase("Date")), or_else(issue.date, " ")}},
+             {{say(phrase("Detail")), or_else(detail.name, "–"), 1.0, true}},
+             {{say(phrase("Part")), or_else(on_deck(detail).plate.name, on_deck(detail).plate.id.c_str()), 2.0, true},
+              {say(phrase("Thickness")), drawing::length_words(on_deck(detail).plate.thickness_in, system)}},
+             {{say(phrase("Material")), on_deck(draft.resolved).plate_metal.name},
+              {say(phrase("Finish, not specified: by order")), " "}},
+             {{say(phrase("Post")), say(shop::post_words(draft.resolved, system))}},
+             {{say(phrase("Weld")), say(shop::weld_words(draft.resolved, system)), 2.0},
+              {say(phrase("Units")), system == units::System::si ? "mm" : say(phrase("inches"))}},
+             {{say(phrase("Scale")), say(scale_words(scale))},
+              {say(phrase("Third-angle projection")), "", 1.3, false, true},
+              {say(phrase("Checked")), " ", 1.3}},
+             {{say(phrase("File")), or_else(issue.file, "–")}},
+             {{say(phrase("Input SHA-256")), draft.input_sha256.substr(0, digits)},
+              {say(phrase("Program")), issue.program}}}};
 }
 
-constexpr shop::Style note_style{};
+constexpr layout::Style note_style{};
 constexpr double note_indent_mm = 5.0, notes_title_mm = 6.0, between_mm = 2.0;
 
 double notes_height_mm(const std::vector<std::string>& notes, double width_mm) {
     double height = notes_title_mm;
-    for (const std::string& note : notes) height += shop::lines_height_mm(width_mm - note_indent_mm, note, note_style);
+    for (const std::string& note : notes)
+        height += layout::lines_height_mm(width_mm - note_indent_mm, note, note_style);
     return height;
 }
 
-void add_notes(Scene& scene, const std::vector<std::string>& notes, shop::Spot top_left, double width_mm) {
+void add_notes(Scene& scene, const std::string& title, const std::vector<std::string>& notes, layout::Spot top_left,
+               double width_mm) {
     constexpr double title_foot_mm = 4.3;
-    shop::add_words(scene, {top_left.x_mm, top_left.y_mm + title_foot_mm}, "NOTES", {drawing::TextSize::normal, true});
+    layout::add_words(scene, {top_left.x_mm, top_left.y_mm + title_foot_mm}, title, {drawing::TextSize::normal, true});
     double y = top_left.y_mm + notes_title_mm;
     for (std::size_t index = 0; index < notes.size(); ++index) {
-        shop::add_lines(scene, {top_left.x_mm, y}, note_indent_mm, std::to_string(index + 1) + ".", note_style);
-        y += shop::add_lines(scene, {top_left.x_mm + note_indent_mm, y}, width_mm - note_indent_mm, notes[index],
-                             note_style);
+        layout::add_lines(scene, {top_left.x_mm, y}, note_indent_mm, std::to_string(index + 1) + ".", note_style);
+        y += layout::add_lines(scene, {top_left.x_mm + note_indent_mm, y}, width_mm - note_indent_mm, notes[index],
+                               note_style);
     }
 }
 
@@ -84,9 +95,9 @@ shop::Schedule fitting_schedule(const Make& make, double width_mm, double room_m
 /// Holes, corners where the plan cannot give them, tolerances and notes, above the title block.
 void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_corners) {
     const model::Plate& plate = on_deck(draft.resolved.detail).plate;
-    const units::System system = draft.issue.system;
-    const shop::Schedule limits = shop::tolerances(system);
-    const std::vector<std::string> notes = shop::shop_notes(draft.resolved);
+    const format::Locale& locale = draft.issue.locale;
+    const shop::Schedule limits = shop::tolerances(locale);
+    const std::vector<std::string> notes = shop::shop_notes(draft.resolved, locale);
     const double limits_height = shop::height_mm(limits, area.width) + between_mm;
     double room = area.height - limits_height - notes_height_mm(notes, area.width) - between_mm;
     double y = area.top;
@@ -97,12 +108,12 @@ void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_co
         y += height;
         room -= height;
     };
-    const auto holes = [&](std::size_t rows) { return shop::hole_schedule(plate, system, rows); };
+    const auto holes = [&](std::size_t rows) { return shop::hole_schedule(plate, locale, rows); };
     add(fitting_schedule(holes, area.width, room - for_corners - between_mm));
-    const auto corners = [&](std::size_t rows) { return shop::corner_schedule(plate.outline, system, rows); };
+    const auto corners = [&](std::size_t rows) { return shop::corner_schedule(plate.outline, locale, rows); };
     if (list_corners) add(fitting_schedule(corners, area.width, room - between_mm));
     add(limits);
-    add_notes(scene, notes, {area.left, y}, area.width);
+    add_notes(scene, format::text(phrase("NOTES"), locale), notes, {area.left, y}, area.width);
 }
 
 }  // namespace
@@ -118,9 +129,9 @@ Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_s
     const double views_width = inner.width - column_mm - gap_mm;
     Scene paper;
     paper.name = "Schedules";
-    shop::add_frame(paper, inner, drawing::Pen::cut);
+    layout::add_frame(paper, inner, drawing::Pen::cut);
 
-    const shop::Schedule anchors = shop::anchor_schedule(resolved, issue.system);
+    const shop::Schedule anchors = shop::anchor_schedule(resolved, issue.locale);
     const double anchors_width = views_width - gap_mm;
     const double anchors_top = bottom - gap_mm - shop::height_mm(anchors, anchors_width);
     shop::add_schedule(paper, anchors, {inner.left + gap_mm, anchors_top}, anchors_width);
@@ -128,7 +139,7 @@ Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_s
     constexpr double views_top_mm = 1.5, views_bottom_mm = 3.5;
     const Area frame{inner.left + gap_mm, inner.top + views_top_mm, views_width - gap_mm,
                      anchors_top - views_bottom_mm - inner.top - views_top_mm};
-    shop::Views views = shop::laid_out_views(resolved, issue.system, frame, lettering);
+    shop::Views views = shop::laid_out_views(resolved, issue.locale, frame, lettering);
 
     const shop::TitleBlock block = title_block(draft, views.scale);
     const double block_top = bottom - shop::height_mm(block, column_mm);

@@ -2,13 +2,13 @@
 
 #include "drawing/annotation/labels.h"
 
-#include <fmt/format.h>
-
 namespace toehold::paper::shop {
 namespace {
 
 using catalog::MetalKind;
 using drawing::length_figure;
+using format::Phrase;
+using format::phrase;
 
 /// Of the post, or of the shoe a wood post stands in.
 bool welded(const catalog::Resolved& resolved) {
@@ -20,77 +20,83 @@ bool shoe_is_bolted(const model::Post& post) {
     return wood != nullptr && wood->shoe.attachment == model::ShoeAttachment::bolted;
 }
 
-std::string welding_code(MetalKind kind) {
+Phrase welding_code(MetalKind kind) {
     switch (kind) {
         case MetalKind::carbon_steel:
-            return "AWS D1.1 (steel)";
+            return phrase("AWS D1.1 (steel)");
         case MetalKind::stainless_steel:
-            return "AWS D1.6 (stainless steel)";
+            return phrase("AWS D1.6 (stainless steel)");
         case MetalKind::aluminum:
-            return "AWS D1.2 (aluminum)";
+            return phrase("AWS D1.2 (aluminum)");
     }
     return {};
 }
 
-std::string post_size(const model::Post& post, units::System system) {
+Phrase post_size(const model::Post& post, units::System system) {
     const auto figure = [&](double length_in) { return length_figure(length_in, system); };
     if (const auto* const tube = std::get_if<model::RectangularTube>(&post))
-        return fmt::format("Tube {} x {} x {} wall", figure(tube->width_in), figure(tube->depth_in),
-                           figure(tube->wall_in));
+        return phrase("Tube {} x {} x {} wall", figure(tube->width_in), figure(tube->depth_in), figure(tube->wall_in));
     if (const auto* const tube = std::get_if<model::RoundTube>(&post))
-        return fmt::format("Round tube \u2300 {} x {} wall", figure(tube->diameter_in), figure(tube->wall_in));
+        return phrase("Round tube ⌀ {} x {} wall", figure(tube->diameter_in), figure(tube->wall_in));
     const auto& wood = std::get<model::WoodPost>(post);
-    return fmt::format("Shoe {} x {} x {} wall, {} high above the plate's underside, for a {} x {} wood post",
-                       figure(wood.shoe.width_in), figure(wood.shoe.depth_in), figure(wood.shoe.wall_in),
-                       figure(wood.shoe.height_in), figure(wood.width_in), figure(wood.depth_in));
+    return phrase("Shoe {} x {} x {} wall, {} high above the underside of the plate, for a {} x {} wood post",
+                  figure(wood.shoe.width_in), figure(wood.shoe.depth_in), figure(wood.shoe.wall_in),
+                  figure(wood.shoe.height_in), figure(wood.width_in), figure(wood.depth_in));
 }
 
 }  // namespace
 
-Schedule tolerances(units::System system) {
-    const bool si = system == units::System::si;
-    const char* const fine = si ? "\u00B1 0.8 mm" : "\u00B1 1/32 in";
-    const char* const coarse = si ? "\u00B1 1.5 mm" : "\u00B1 1/16 in";
-    return {"TOLERANCES",
-            {{"Of", 2.2}, {"Common practice", 1.6}},
-            {{"Hole and slot, place", fine},
-             {"Hole and slot, size", si ? "+ 0.8 mm, \u2212 0" : "+ 1/32 in, \u2212 0"},
-             {"Outline, corners", coarse},
-             {"Post, place on the plate", coarse},
-             {"Post, square to the plate", "\u00B1 1/2\u00B0"},
-             {"Plate flat after welding", si ? "1.5 mm" : "1/16 in"},
-             {"Thickness", "as the mill's standard"}},
-            {"Where the order or the project's specification says otherwise, that holds."}};
+Schedule tolerances(const format::Locale& locale) {
+    const bool si = locale.system == units::System::si;
+    const auto say = [&locale](const Phrase& words) { return format::text(words, locale); };
+    const char* const fine = si ? "± 0.8 mm" : "± 1/32 in";
+    const char* const coarse = si ? "± 1.5 mm" : "± 1/16 in";
+    return {say(phrase("TOLERANCES")),
+            {{say(phrase("Of")), 2.2}, {say(phrase("Common practice")), 1.6}},
+            {{say(phrase("Hole and slot, place")), fine},
+             {say(phrase("Hole and slot, size")), si ? "+ 0.8 mm, − 0" : "+ 1/32 in, − 0"},
+             {say(phrase("Outline, corners")), coarse},
+             {say(phrase("Post, place on the plate")), coarse},
+             {say(phrase("Post, square to the plate")), "± 1/2°"},
+             {say(phrase("Plate flat after welding")), si ? "1.5 mm" : "1/16 in"},
+             {say(phrase("Thickness")), say(phrase("as the mill's standard"))}},
+            {say(phrase("The order or the project's specification governs where it says otherwise."))}};
 }
 
-std::vector<std::string> shop_notes(const catalog::Resolved& resolved) {
+std::vector<std::string> shop_notes(const catalog::Resolved& resolved, const format::Locale& locale) {
     const MetalKind kind = on_deck(resolved).plate_metal.kind;
-    std::vector<std::string> notes = {
-        "Figures govern; do not scale.", "Deburr; break all sharp edges.",
-        "Holes and slots are drilled, punched or machine-cut to the size shown. Do not enlarge them.",
-        "The cutting file has the net size: kerf by the shop."};
+    std::vector<Phrase> notes = {
+        phrase("Figures govern; do not scale drawings."), phrase("Deburr; break all sharp edges."),
+        phrase("Holes and slots are drilled, punched or machine-cut to the size shown. Do not enlarge them."),
+        phrase("The cutting file has the net size: kerf by the shop.")};
     if (welded(resolved)) {
-        notes.push_back("Weld to " + welding_code(kind) +
-                        ", as applicable. Post square and centred as shown; keep welds clear of holes.");
-        if (kind == MetalKind::carbon_steel)
-            notes.emplace_back(
-                "Where galvanizing is ordered: after welding (ASTM A123); vent and drain closed tubes "
-                "as the galvanizer asks; clear holes of zinc.");
+        notes.push_back(
+            phrase("Weld to {}, as applicable. Post square and centered as shown; keep welds clear of holes.",
+                   welding_code(kind)));
+        if (kind == MetalKind::carbon_steel) {
+            notes.push_back(
+                phrase("Where galvanizing is ordered: after welding (ASTM A123); vent and drain closed tubes as the "
+                       "galvanizer requires; clear holes of zinc."));
+        }
     }
-    notes.emplace_back("This drawing says what to make, and nothing of its strength.");
-    return notes;
+    notes.push_back(phrase("This drawing says what to make, and nothing of its strength."));
+    std::vector<std::string> words;
+    for (const Phrase& note : notes) words.push_back(format::text(note, locale));
+    return words;
 }
 
-std::string post_words(const catalog::Resolved& resolved, units::System system) {
-    return post_size(resolved.detail.post, system) + ", " + resolved.post_metal.name;
+Phrase post_words(const catalog::Resolved& resolved, units::System system) {
+    return phrase("{}, {}", post_size(resolved.detail.post, system), resolved.post_metal.name);
 }
 
-std::string weld_words(const catalog::Resolved& resolved, units::System system) {
-    if (!welded(resolved))
-        return shoe_is_bolted(resolved.detail.post) ? "none; shoe bolted, its bolts not described: by order"
-                                                    : "none described";
-    const std::string filler = on_deck(resolved).filler ? ", " + on_deck(resolved).filler->name : std::string();
-    return length_figure(on_deck(resolved.detail).weld->leg_in, system) + " fillet all round" + filler;
+Phrase weld_words(const catalog::Resolved& resolved, units::System system) {
+    if (!welded(resolved)) {
+        return shoe_is_bolted(resolved.detail.post) ? phrase("none; shoe bolted, its bolts not specified: by order")
+                                                    : phrase("none specified");
+    }
+    const std::string leg = length_figure(on_deck(resolved.detail).weld->leg_in, system);
+    const auto& filler = on_deck(resolved).filler;
+    return filler ? phrase("{} fillet all around, {}", leg, filler->name) : phrase("{} fillet all around", leg);
 }
 
 }  // namespace toehold::paper::shop

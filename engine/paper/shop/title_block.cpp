@@ -9,24 +9,23 @@ namespace {
 
 using drawing::Pen;
 using drawing::TextSize;
+using layout::add_frame;
+using layout::add_lines;
+using layout::add_rule;
+using layout::add_words;
+using layout::lines_height_mm;
+using layout::on_paper;
+using layout::Spot;
+using layout::Style;
 
 constexpr double pad_mm = 1.1, label_mm = 3.4;
 constexpr Style label_style{TextSize::fine, false, drawing::Across::left, Pen::dimension};
 
 Style words_style(const TitleBlock::Field& field) { return {TextSize::small, field.bold}; }
 
-std::vector<double> widths_mm(const std::vector<TitleBlock::Field>& row, double width_mm) {
-    double shares = 0.0;
-    for (const TitleBlock::Field& field : row) shares += field.share;
-    std::vector<double> widths;
-    widths.reserve(row.size());
-    for (const TitleBlock::Field& field : row) widths.push_back(width_mm * field.share / shares);
-    return widths;
-}
-
 double row_height_mm(const std::vector<TitleBlock::Field>& row, double width_mm) {
     constexpr double sign_mm = 9.0;
-    const std::vector<double> widths = widths_mm(row, width_mm);
+    const std::vector<double> widths = layout::shared_widths_mm(row, width_mm);
     double highest = 0.0;
     for (std::size_t index = 0; index < row.size(); ++index) {
         const TitleBlock::Field& field = row[index];
@@ -76,7 +75,7 @@ double height_mm(const TitleBlock& block, double width_mm) {
 void add_title_block(drawing::Scene& scene, const TitleBlock& block, Spot top_left, double width_mm) {
     double top = top_left.y_mm;
     for (const auto& row : block.rows) {
-        const std::vector<double> widths = widths_mm(row, width_mm);
+        const std::vector<double> widths = layout::shared_widths_mm(row, width_mm);
         const double height = row_height_mm(row, width_mm);
         double left = top_left.x_mm;
         for (std::size_t index = 0; index < row.size(); ++index) {

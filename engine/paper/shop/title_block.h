@@ -1,6 +1,6 @@
 #pragma once
 // The block at the sheet's lower right corner.
-#include "paper/shop/words_on_paper.h"
+#include "paper/layout/on_paper.h"
 
 #include <vector>
 
@@ -17,6 +17,6 @@ struct TitleBlock {
 };
 
 [[nodiscard]] double height_mm(const TitleBlock& block, double width_mm);
-void add_title_block(drawing::Scene& scene, const TitleBlock& block, Spot top_left, double width_mm);
+void add_title_block(drawing::Scene& scene, const TitleBlock& block, layout::Spot top_left, double width_mm);
 
 }  // namespace toehold::paper::shop

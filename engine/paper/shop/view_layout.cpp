@@ -2,7 +2,7 @@
 
 #include "drawing/scene/view.h"
 #include "paper/cutting/plate_contours.h"
-#include "paper/shop/words_on_paper.h"
+#include "paper/layout/on_paper.h"
 
 #include <algorithm>
 
@@ -10,6 +10,8 @@ namespace toehold::paper::shop {
 namespace {
 
 using drawing::Box;
+using layout::Spot;
+using layout::Style;
 using model::PlanAxis;
 
 constexpr double mm_per_in = 25.4, least_gap_mm = 12.0, right_mm = 2.0;
@@ -51,17 +53,19 @@ double fitting_scale(ViewSubject subject, const drawing::Area& frame, double let
     return smallest;
 }
 
-void add_title(drawing::Scene& scene, Spot foot, const std::string& title, double scale) {
+void add_title(drawing::Scene& scene, Spot foot, const format::Phrase& title, double scale,
+               const format::Locale& locale) {
     const Style style{drawing::TextSize::small, true, drawing::Across::middle};
-    add_words(scene, foot, title + "  " + scale_words(scale), style);
+    layout::add_words(scene, foot, format::text(title, locale) + "  " + format::text(scale_words(scale), locale),
+                      style);
 }
 
 }  // namespace
 
-Views laid_out_views(const catalog::Resolved& resolved, units::System system, const drawing::Area& frame,
+Views laid_out_views(const catalog::Resolved& resolved, const format::Locale& locale, const drawing::Area& frame,
                      double lettering) {
-    const double scale = fitting_scale({resolved, {system, 1.0}}, frame, lettering);
-    const ViewSubject subject{resolved, {system, scale * mm_per_in / lettering}};
+    const double scale = fitting_scale({resolved, {locale, 1.0}}, frame, lettering);
+    const ViewSubject subject{resolved, {locale, scale * mm_per_in / lettering}};
     const double per_in = subject.drafting.mm_per_in;
     const Need need = need_of(subject);
     const Box box = outline_box_in(on_deck(resolved.detail).plate.outline);
@@ -86,10 +90,10 @@ Views laid_out_views(const catalog::Resolved& resolved, units::System system, co
     constexpr double under_plan_mm = 6.0, under_edge_mm = 15.5;
     const double plan_middle = left + 0.5 * (box.high.x - box.low.x) * per_in;
     const double corners_mm = has_inner_corners(on_deck(resolved.detail).plate.outline) ? corners_reach_mm : 0.0;
-    add_title(titles, {plan_middle, plan_bottom + corners_mm + under_plan_mm}, "PLAN", scale);
-    add_title(titles, {plan_middle, underside + under_edge_mm}, "FRONT", scale);
-    add_title(titles, {side_left + 0.5 * (box.high.y - box.low.y) * per_in, underside + under_edge_mm}, "RIGHT SIDE",
-              scale);
+    add_title(titles, {plan_middle, plan_bottom + corners_mm + under_plan_mm}, format::phrase("PLAN"), scale, locale);
+    add_title(titles, {plan_middle, underside + under_edge_mm}, format::phrase("FRONT"), scale, locale);
+    add_title(titles, {side_left + 0.5 * (box.high.y - box.low.y) * per_in, underside + under_edge_mm},
+              format::phrase("RIGHT SIDE"), scale, locale);
     views.placed.push_back(placed_on_paper(std::move(titles), {}, lettering));
     return views;
 }

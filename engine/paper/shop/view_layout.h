@@ -13,7 +13,7 @@ struct Views {
 
 /// In a frame given in mm of lettering; `lettering`: mm of the sheet for one of those. At the largest customary scale
 /// that has room for everything, else at whatever scale has.
-[[nodiscard]] Views laid_out_views(const catalog::Resolved& resolved, units::System system, const drawing::Area& frame,
-                                   double lettering);
+[[nodiscard]] Views laid_out_views(const catalog::Resolved& resolved, const format::Locale& locale,
+                                   const drawing::Area& frame, double lettering);
 
 }  // namespace toehold::paper::shop

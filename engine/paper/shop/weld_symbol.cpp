@@ -27,15 +27,16 @@ double fillet_sign_reach_mm(const std::string& size) {
 void add_fillet_sign(drawing::Scene& scene, const Place& tip, const std::string& size) {
     const Place bend = moved_mm(tip, bend_mm, fillet_sign_height_mm);
     add_leader(scene, bend, tip, 1.0);
+    scene.items.emplace_back(drawing::line(bend, moved_mm(bend, fillet_sign_reach_mm(size) - bend_mm, 0.0), Pen::holds,
+                                           {model::PartKind::weld}));
     scene.items.emplace_back(
-        drawing::line(bend, moved_mm(bend, fillet_sign_reach_mm(size) - bend_mm, 0.0), Pen::holds, "weld"));
-    scene.items.emplace_back(drawing::Circle{bend, 0.0, circle_mm, Pen::holds, drawing::Fill::none, "weld"});
+        drawing::Circle{bend, 0.0, circle_mm, Pen::holds, drawing::Fill::none, {model::PartKind::weld}});
     drawing::Text text;
     text.at = moved_mm(bend, before_size_mm, -0.6);
     text.words = size;
     text.size = drawing::TextSize::small;
     text.upright = drawing::Upright::top;
-    text.part = "weld";
+    text.part = {model::PartKind::weld};
     scene.items.emplace_back(std::move(text));
     const Place corner = moved_mm(bend, before_size_mm + size_width_mm(size) + size_gap_mm, 0.0);
     scene.items.emplace_back(
@@ -43,7 +44,7 @@ void add_fillet_sign(drawing::Scene& scene, const Place& tip, const std::string&
                       true,
                       Pen::holds,
                       drawing::Fill::none,
-                      "weld"});
+                      {model::PartKind::weld}});
 }
 
 }  // namespace toehold::paper::shop

@@ -5,8 +5,6 @@
 #include "paper/words.h"
 #include "resistance/wood/lead_hole.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -16,6 +14,8 @@ namespace {
 
 using catalog::Anchor;
 using catalog::FastenerKind;
+using format::Phrase;
+using format::phrase;
 
 /// Anchors of one group in wood of one density, so that one line of boring holds for all.
 struct AnchorSet {
@@ -44,22 +44,22 @@ std::vector<std::string> ids(const AnchorSet& set) {
     return names;
 }
 
-/// `into B1 (A, B) and B2 (C, D)`
-std::string seat_words(const Reader& reader, const AnchorSet& set) {
+/// `B1 (A, B) and B2 (C, D)`
+format::Listed seat_words(const Reader& reader, const AnchorSet& set) {
     const model::Framing& framing = reader.resolved.detail.framing;
     std::vector<std::size_t> members;
     for (const Anchor* anchor : set.anchors) members.push_back(anchor->seat->member);
     std::sort(members.begin(), members.end());
     members.erase(std::unique(members.begin(), members.end()), members.end());
-    std::vector<std::string> places;
+    format::Listed places;
     for (const std::size_t member : members) {
         std::string in_it;
         for (const Anchor* anchor : set.anchors) {
             if (anchor->seat->member == member) in_it += (in_it.empty() ? "" : ", ") + anchor->id;
         }
-        places.push_back(model::member(framing, member).id + " (" + in_it + ")");
+        places.items.push_back(phrase("{} ({})", model::member(framing, member).id, in_it));
     }
-    return listed(places);
+    return places;
 }
 
 /// The size it is sold by, and in SI what that measures: `7/16 in`, `7/16 in (11.1 mm)`, `No. 14`.
@@ -72,47 +72,46 @@ std::string size_words(const Anchor& anchor, units::System system) {
 }
 
 /// `4 lag screws 7/16 in x 8 in`
-std::string kind_words(const Anchor& anchor, std::size_t count, units::System system) {
-    const char* const plural = count == 1 ? "" : "s";
+Phrase kind_words(const Anchor& anchor, std::size_t count, units::System system) {
     const std::string size = size_words(anchor, system), length = tape_words(anchor.length_in, system);
+    const std::string grade = anchor.bolt_grade ? anchor.bolt_grade->name : std::string();
+    const bool one = count == 1;
     switch (anchor.kind) {
         case FastenerKind::lag_screw:
-            return fmt::format("{} lag screw{} {} x {}", count, plural, size, length);
+            return one ? phrase("1 lag screw {} x {}", size, length)
+                       : phrase("{} lag screws {} x {}", count, size, length);
         case FastenerKind::wood_screw:
-            return fmt::format("{} wood screw{} {} x {}", count, plural, size, length);
+            return one ? phrase("1 wood screw {} x {}", size, length)
+                       : phrase("{} wood screws {} x {}", count, size, length);
         case FastenerKind::through_bolt:
-            return fmt::format("{} bolt{} {} {}", count, plural, size,
-                               anchor.bolt_grade ? anchor.bolt_grade->name : std::string());
+            return one ? phrase("1 bolt {} {}", size, grade) : phrase("{} bolts {} {}", count, size, grade);
         case FastenerKind::reported:
-            return fmt::format("{} of {}, {} x {}", count, anchor.reported ? anchor.reported->name : anchor.name,
-                               drawing::length_words(anchor.diameter_in, system), length);
+            return phrase("{} of {}, {} x {}", count, anchor.reported ? anchor.reported->name : anchor.name,
+                          drawing::length_words(anchor.diameter_in, system), length);
     }
-    return anchor.name;
+    return format::verbatim(anchor.name);
 }
 
-std::string washer_words(const catalog::WasherSize& washer, units::System system) {
-    return fmt::format("washer {} across, {} thick", tape_words(washer.outside_diameter_in, system),
-                       drawing::length_words(washer.thickness_in, system));
+Phrase washer_words(const catalog::WasherSize& washer, units::System system) {
+    return phrase("washer {} across, {} thick", tape_words(washer.outside_diameter_in, system),
+                  drawing::length_words(washer.thickness_in, system));
 }
 
-std::string protection_words(const Reader& reader, const AnchorSet& set) {
-    const std::string& stated = anchor_groups(reader.resolved.detail).at(set.group).corrosion_protection;
-    return stated.empty() ? "Corrosion protection is not stated: ASK." : stated + ".";
-}
-
-std::string head_words(const Reader& reader, const AnchorSet& set) {
-    const Anchor& first = *set.anchors.front();
-    std::string words = protection_words(reader, set);
-    if (first.washer) words += " Under each head: " + washer_words(*first.washer, reader.system) + ".";
+Phrase head_words(const Reader& reader, const AnchorSet& set) {
+    const std::string& protection = anchor_groups(reader.resolved.detail).at(set.group).corrosion_protection;
+    Phrase words =
+        protection.empty() ? phrase("Corrosion protection is not specified: ASK.") : phrase("{}.", protection);
+    if (const auto& washer = set.anchors.front()->washer)
+        words = phrase("{} Under each head: {}.", std::move(words), washer_words(*washer, reader.system));
     return words;
 }
 
-std::string below_words(const Anchor& anchor, units::System system) {
-    if (anchor.washer_below) return "Under each nut: " + washer_words(*anchor.washer_below, system) + ".";
-    if (!anchor.backing) return "The nut bears on the wood.";
-    return fmt::format("Under the wood at each nut a steel plate {} x {} x {}.",
-                       tape_figure(anchor.backing->width_in, system), tape_figure(anchor.backing->depth_in, system),
-                       drawing::length_words(anchor.backing->thickness_in, system));
+Phrase below_words(const Anchor& anchor, units::System system) {
+    if (anchor.washer_below) return phrase("Under each nut: {}.", washer_words(*anchor.washer_below, system));
+    if (!anchor.backing) return phrase("The nut bears on the wood.");
+    return phrase("Under the wood at each nut a steel plate {} x {} x {}.",
+                  tape_figure(anchor.backing->width_in, system), tape_figure(anchor.backing->depth_in, system),
+                  drawing::length_words(anchor.backing->thickness_in, system));
 }
 
 /// From under the head to the nut's seat.
@@ -126,33 +125,32 @@ double grip_in(const Reader& reader, const Anchor& anchor) {
     return grip;
 }
 
-std::string depth_words(const Reader& reader, const AnchorSet& set) {
+Phrase depth_words(const Reader& reader, const AnchorSet& set) {
     const auto least = [&](double Anchor::*of) {
         double value = set.anchors.front()->*of;
         for (const Anchor* anchor : set.anchors) value = std::min(value, anchor->*of);
-        return value;
+        return tape_words(value, reader.system);
     };
     if (set.anchors.front()->kind == FastenerKind::through_bolt) {
         double grip = 0.0;
         for (const Anchor* anchor : set.anchors) grip = std::max(grip, grip_in(reader, *anchor));
-        return fmt::format("{} Grip, head to nut: {}.", below_words(*set.anchors.front(), reader.system),
-                           tape_words(grip, reader.system));
+        return phrase("{} Grip, head to nut: {}.", below_words(*set.anchors.front(), reader.system),
+                      tape_words(grip, reader.system));
     }
-    return fmt::format("In the wood: {}, of it {} full thread.",
-                       tape_words(least(&Anchor::embedment_in), reader.system),
-                       tape_words(least(&Anchor::thread_in_block_in), reader.system));
-}
-
-std::string count_words(const AnchorSet& set, const std::string& kind) {
-    return fmt::format("Anchor{} {}: {}", set.anchors.size() > 1 ? "s" : "", listed(ids(set)), kind);
+    return phrase("In the wood: {}, of it {} full thread.", least(&Anchor::embedment_in),
+                  least(&Anchor::thread_in_block_in));
 }
 
 Instruction set_instruction(const Reader& reader, const AnchorSet& set) {
-    const std::string lead = count_words(set, kind_words(*set.anchors.front(), set.anchors.size(), reader.system));
-    if (!set.specific_gravity)
-        return {lead + ": NO FRAMING UNDER THEM.",
-                "They hold in nothing that counts: no block, joist or rim is below. Stop and ask."};
-    return {lead + ", into " + seat_words(reader, set) + ".", head_words(reader, set) + " " + depth_words(reader, set)};
+    const Phrase kind = kind_words(*set.anchors.front(), set.anchors.size(), reader.system);
+    const Phrase lead = set.anchors.size() == 1 ? phrase("Anchor {}: {}", set.anchors.front()->id, kind)
+                                                : phrase("Anchors {}: {}", listed(ids(set)), kind);
+    if (!set.specific_gravity) {
+        return {phrase("{}: NO FRAMING UNDER THEM.", lead),
+                phrase("These anchors miss the framing. Stop and call the designer.")};
+    }
+    return {phrase("{}, into {}.", lead, seat_words(reader, set)),
+            phrase("{} {}", head_words(reader, set), depth_words(reader, set))};
 }
 
 /// Below the plate's underside, so below the top of whatever the plate stands on.
@@ -180,9 +178,9 @@ Bits screw_bits(const Anchor& anchor, double specific_gravity) {
     return {hole.shank_in, hole.thread_low_in, hole.thread_high_in, "NDS 2018 12.1.5"};
 }
 
-/// Nothing where all the anchors have the same holes.
-std::string of_whom(const Reader& reader, const AnchorSet& set) {
-    return set.anchors.size() == reader.resolved.anchors.size() ? std::string() : " " + listed(ids(set));
+/// All the anchors have the same holes, so that none is named.
+bool are_all(const Reader& reader, const AnchorSet& set) {
+    return set.anchors.size() == reader.resolved.anchors.size();
 }
 
 Instruction screw_holes(const Reader& reader, const AnchorSet& set) {
@@ -190,27 +188,35 @@ Instruction screw_holes(const Reader& reader, const AnchorSet& set) {
     const Bits bits = screw_bits(anchor, *set.specific_gravity);
     const BoringDepths depths = boring_depths(reader, anchor);
     const units::System system = reader.system;
-    const std::string top = on_deck(reader.resolved.detail).layers.decking ? "boards' top" : "wood's top";
+    const bool boards = on_deck(reader.resolved.detail).layers.decking.has_value(), all = are_all(reader, set);
     const std::string thread = bit_words(bits.thread_low_in, bits.thread_high_in, system);
-    const std::string whose = of_whom(reader, set);
-    const std::string whole = fmt::format("{} to {} deep", thread, tape_words(depths.all_in, system));
-    if (!(depths.shank_in > 0.0))
-        return {fmt::format("Pilot holes{}: {}.", whose, thread),
-                fmt::format("From the {}, plate off: {} ({}).", top, whole, bits.clause)};
+    const std::string depth = tape_words(depths.all_in, system);
+    if (!(depths.shank_in > 0.0)) {
+        return {all ? phrase("Pilot holes: {}.", thread) : phrase("Pilot holes {}: {}.", listed(ids(set)), thread),
+                boards
+                    ? phrase("From the top of the boards, plate off: {} to {} deep ({}).", thread, depth, bits.clause)
+                    : phrase("From the top of the wood, plate off: {} to {} deep ({}).", thread, depth, bits.clause)};
+    }
     const bool wood_screw = anchor.kind == FastenerKind::wood_screw;
     const std::string shank =
         wood_screw ? bit_words(0.95 * bits.shank_in, 1.05 * bits.shank_in, system) : hole_words(bits.shank_in, system);
-    return {fmt::format("Pilot holes{}: {}, then {}.", whose, shank, thread),
-            fmt::format("From the {}, plate off: {} to {} deep for the shank, then {} ({}).", top, shank,
-                        tape_words(depths.shank_in, system), whole, bits.clause)};
+    const std::string shank_depth = tape_words(depths.shank_in, system);
+    return {all ? phrase("Pilot holes: {}, then {}.", shank, thread)
+                : phrase("Pilot holes {}: {}, then {}.", listed(ids(set)), shank, thread),
+            boards ? phrase("From the top of the boards, plate off: {} to {} deep for the shank, then {} to {} deep "
+                            "({}).",
+                            shank, shank_depth, thread, depth, bits.clause)
+                   : phrase("From the top of the wood, plate off: {} to {} deep for the shank, then {} to {} deep "
+                            "({}).",
+                            shank, shank_depth, thread, depth, bits.clause)};
 }
 
 /// NDS 2018 12.1.3.2 (from memory): 1/32 to 1/16 in over the bolt.
 Instruction bolt_holes(const Reader& reader, const AnchorSet& set) {
     const double diameter_in = set.anchors.front()->diameter_in;
-    return {fmt::format("Bolt holes{}: {}.", of_whom(reader, set),
-                        bit_words(diameter_in + 1.0 / 32.0, diameter_in + 1.0 / 16.0, reader.system)),
-            "Bored square through boards and wood (NDS 2018 12.1.3)."};
+    const std::string bit = bit_words(diameter_in + 1.0 / 32.0, diameter_in + 1.0 / 16.0, reader.system);
+    return {are_all(reader, set) ? phrase("Bolt holes: {}.", bit) : phrase("Bolt holes {}: {}.", listed(ids(set)), bit),
+            phrase("Bored square through boards and wood (NDS 2018 12.1.3).")};
 }
 
 Instruction hole_instruction(const Reader& reader, const AnchorSet& set) {
@@ -222,8 +228,8 @@ Instruction hole_instruction(const Reader& reader, const AnchorSet& set) {
         case FastenerKind::through_bolt:
             return bolt_holes(reader, set);
         case FastenerKind::reported:
-            return {"Holes " + listed(ids(set)) + ": as the fastener's report says.",
-                    anchor.reported ? anchor.reported->report + "." : std::string()};
+            return {phrase("Holes {}: as the fastener's report says.", listed(ids(set))),
+                    anchor.reported ? phrase("{}.", anchor.reported->report) : Phrase()};
     }
     return {};
 }

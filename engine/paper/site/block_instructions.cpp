@@ -3,8 +3,6 @@
 #include "paper/site/wording.h"
 #include "paper/words.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -12,6 +10,10 @@
 
 namespace toehold::paper::site {
 namespace {
+
+using format::Phrase;
+using format::phrase;
+using model::PartId;
 
 constexpr double tight_in = 1.0 / 32.0;
 
@@ -47,7 +49,7 @@ double clear_in(const model::Member& one, const model::Member& other) {
 }
 
 /// What a builder can hook a tape to beside a block: a rim that runs its way, else a joist that does.
-std::optional<model::Member> neighbour(const std::vector<model::Member>& members, const model::Member& block) {
+std::optional<model::Member> neighbor(const std::vector<model::Member>& members, const model::Member& block) {
     std::optional<model::Member> nearest;
     for (const model::Member& one : members) {
         if (one.kind == model::MemberKind::block || one.along != block.along) continue;
@@ -58,88 +60,107 @@ std::optional<model::Member> neighbour(const std::vector<model::Member>& members
     return nearest;
 }
 
-std::string from_post(const model::Member& block, units::System system) {
-    const bool along_x = block.along == model::PlanAxis::x;
+Phrase from_post(const model::Member& block, units::System system) {
     const double at_in = block.across_in;
-    if (std::abs(at_in) < tight_in) return "centred under the post";
-    const char* const side = along_x ? (at_in > 0.0 ? "outward" : "inward") : (at_in > 0.0 ? "right" : "left");
-    return fmt::format("centre line {} {} of the post's centre", tape_words(std::abs(at_in), system), side);
+    if (std::abs(at_in) < tight_in) return phrase("centered under the post");
+    const std::string far = tape_words(std::abs(at_in), system);
+    if (block.along == model::PlanAxis::x) {
+        return at_in > 0.0 ? phrase("center line {} outward of the center of the post", far)
+                           : phrase("center line {} inward of the center of the post", far);
+    }
+    return at_in > 0.0 ? phrase("center line {} right of the center of the post", far)
+                       : phrase("center line {} left of the center of the post", far);
 }
 
-/// Where a block stands beside what a tape can be hooked to: `clear of rim R1`, and how far.
+/// Where a block stands beside what a tape can be hooked to: clear of that member, or from the post where there is
+/// none, and how far.
 struct Offset {
-    std::string from, words;
+    std::optional<PartId> from;
+    Phrase words;
 };
 
 Offset offset(const std::vector<model::Member>& members, const model::Member& block, units::System system) {
-    const auto beside = neighbour(members, block);
-    if (!beside) return {"Place", from_post(block, system)};
+    const auto beside = neighbor(members, block);
+    if (!beside) return {std::nullopt, from_post(block, system)};
     const double clear = clear_in(*beside, block);
-    return {std::string("Clear of ") + model::name(beside->kind) + " " + beside->id,
-            clear < tight_in ? "tight against it" : tape_words(clear, system)};
+    return {model::part_of(*beside),
+            clear < tight_in ? phrase("tight against it") : format::verbatim(tape_words(clear, system))};
 }
 
+/// Words about a block, by its id.
+using BlockWords = std::vector<std::pair<std::string, Phrase>>;
+
 /// `B1 and B2 between J1 and J2; B3 between J2 and J3`: what is the same for several is said once.
-std::string grouped(const std::vector<std::pair<std::string, std::string>>& words_of_ids) {
-    std::vector<std::pair<std::string, std::vector<std::string>>> groups;
+Phrase grouped(const BlockWords& words_of_ids) {
+    std::vector<std::pair<Phrase, std::vector<std::string>>> groups;
     for (const auto& [id, words] : words_of_ids) {
         auto group = groups.begin();
-        while (group != groups.end() && group->first != words) ++group;
+        while (group != groups.end() && !(group->first == words)) ++group;
         if (group == groups.end()) group = groups.insert(group, {words, {}});
         group->second.push_back(id);
     }
-    std::string all;
-    for (const auto& [words, ids] : groups) all += (all.empty() ? "" : "; ") + listed(ids) + " " + words;
+    Phrase all;
+    for (const auto& [words, ids] : groups) {
+        Phrase one = phrase("{} {}", listed(ids), words);
+        all = all.empty() ? std::move(one) : phrase("{}; {}", std::move(all), std::move(one));
+    }
     return all;
 }
 
-std::string holders(const model::Block& block) {
-    if (block.from_end.joist.empty() && block.to_end.joist.empty()) return "where no holder is described: ASK";
-    if (block.from_end.joist.empty() || block.to_end.joist.empty())
-        return "with one end at " + block.from_end.joist + block.to_end.joist + ", the other not described: ASK";
-    return "between " + block.from_end.joist + " and " + block.to_end.joist;
+Phrase holders(const model::Block& block) {
+    const std::string &from = block.from_end.joist, &to = block.to_end.joist;
+    if (from.empty() && to.empty()) return phrase("where no holder is specified: ASK");
+    if (from.empty() || to.empty())
+        return phrase("with one end at {}, the other not specified: ASK", from.empty() ? to : from);
+    return phrase("between {} and {}", from, to);
 }
 
-std::string holder_words(const model::Framing& framing, const BlockSet& set) {
-    std::vector<std::pair<std::string, std::string>> words;
+Phrase holder_words(const model::Framing& framing, const BlockSet& set) {
+    BlockWords words;
     for (const std::size_t index : set.blocks)
         words.emplace_back(framing.blocks.at(index).id, holders(framing.blocks.at(index)));
-    return grouped(words) + ".";
+    return phrase("{}.", grouped(words));
 }
 
-/// A sentence for every face that blocks are measured from.
-std::string offset_words(const std::vector<model::Member>& members, const BlockSet& set, units::System system) {
-    std::vector<std::string> faces;
+/// After the words given, a sentence for every face that blocks are measured from.
+Phrase with_offsets(Phrase sentences, const std::vector<model::Member>& members, const BlockSet& set,
+                    units::System system) {
+    std::vector<std::optional<PartId>> faces;
     for (const std::size_t index : set.blocks) {
-        const std::string from = offset(members, members.at(index), system).from;
+        const std::optional<PartId> from = offset(members, members.at(index), system).from;
         if (std::find(faces.begin(), faces.end(), from) == faces.end()) faces.push_back(from);
     }
-    std::string sentences;
-    for (const std::string& face : faces) {
-        std::vector<std::pair<std::string, std::string>> words;
+    for (const std::optional<PartId>& face : faces) {
+        BlockWords words;
         for (const std::size_t index : set.blocks) {
             const Offset one = offset(members, members.at(index), system);
             if (one.from == face) words.emplace_back(members.at(index).id, one.words);
         }
-        sentences += " " + face + ": " + grouped(words) + ".";
+        Phrase sentence = face ? phrase("Clear of {}: {}.", model::part_name(*face), grouped(words))
+                               : phrase("Place: {}.", grouped(words));
+        sentences = phrase("{} {}", std::move(sentences), std::move(sentence));
     }
     return sentences;
 }
 
-std::string wood_words(const Reader& reader, std::size_t block) {
+Phrase wood_words(const Reader& reader, std::size_t block) {
     const catalog::MemberMaterial& wood = catalog::wood(reader.resolved, block);
-    return wood.species.name + " " + wood.grade.name +
-           (reader.resolved.detail.framing.preservative_treated ? ", treated" : "");
+    return reader.resolved.detail.framing.preservative_treated
+               ? phrase("{} {}, treated", wood.species.name, wood.grade.name)
+               : phrase("{} {}", wood.species.name, wood.grade.name);
 }
 
 Instruction instruction(const Reader& reader, const BlockSet& set, const std::vector<model::Member>& members) {
     const model::Member& first = members.at(set.blocks.front());
     std::vector<std::string> ids;
     for (const std::size_t index : set.blocks) ids.push_back(members.at(index).id);
-    return {fmt::format("Block{} {}: {}, {} long.", ids.size() > 1 ? "s" : "", listed(ids),
-                        lumber_words(first, reader.system), tape_words(model::length_in(first), reader.system)),
-            fmt::format("{}. {}. {}{}", actual_words(first, reader.system), wood_words(reader, set.blocks.front()),
-                        holder_words(reader.resolved.detail.framing, set), offset_words(members, set, reader.system))};
+    const Phrase lumber = lumber_words(first, reader.system);
+    const std::string length = tape_words(model::length_in(first), reader.system);
+    Phrase words = phrase("{}. {}. {}", actual_words(first, reader.system), wood_words(reader, set.blocks.front()),
+                          holder_words(reader.resolved.detail.framing, set));
+    return {ids.size() == 1 ? phrase("Block {}: {}, {} long.", ids.front(), lumber, length)
+                            : phrase("Blocks {}: {}, {} long.", listed(ids), lumber, length),
+            with_offsets(std::move(words), members, set, reader.system)};
 }
 
 }  // namespace
@@ -149,8 +170,10 @@ Instructions block_instructions(const Reader& reader) {
     Instructions instructions;
     for (const BlockSet& set : block_sets(reader.resolved.detail.framing.blocks))
         instructions.push_back(instruction(reader, set, members));
-    if (instructions.empty())
-        instructions.push_back({"No blocks are described.", "Nothing under the boards is named to hold the base."});
+    if (instructions.empty()) {
+        instructions.push_back(
+            {phrase("No blocks are specified."), phrase("No framing under the boards is specified to hold the base.")});
+    }
     return instructions;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// How much paper a scene takes at a scale, words and all. Millimetres of the scene's own lettering, y up, from where
+// How much paper a scene takes at a scale, words and all. Millimeters of the scene's own lettering, y up, from where
 // the origin of the thing drawn stands.
 #include "drawing/scene/scene.h"
 #include "drawing/scene/view.h"

@@ -1,5 +1,4 @@
 #include "drawing/annotation/symbols.h"
-#include "drawing/parts.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "model/placement.h"
@@ -81,7 +80,7 @@ PlanView plan_view(const SiteSubject& subject, double mm_per_in) {
 
 void add_member(Scene& scene, const PlanView& view, const model::Member& member) {
     const bool block = member.kind == model::MemberKind::block;
-    const std::string part = model::subject(member);
+    const model::PartId part = model::part_of(member);
     drawing::add_broken_rectangle(scene, box_of(member), view.shown, block ? Pen::cut : Pen::outline,
                                   block ? Fill::wood_cut : Fill::wood_side, part);
     const Box box = box_of(member), shown = drawing::common(box, view.shown);
@@ -100,14 +99,15 @@ void add_base(Scene& scene, const PlanView& view) {
     std::vector<Point> outline;
     for (const model::Position& corner : model::polygon(on_deck(detail).plate.outline))
         outline.push_back({corner.x_in, corner.y_in});
-    if (!outline.empty()) scene.items.emplace_back(drawing::area(outline, Pen::hidden, Fill::none, "plate"));
+    if (!outline.empty())
+        scene.items.emplace_back(drawing::area(outline, Pen::hidden, Fill::none, {model::PartKind::plate}));
     if (drawing::has_area(view.post))
-        scene.items.emplace_back(drawing::rectangle(view.post, Pen::hidden, Fill::none, "post"));
+        scene.items.emplace_back(drawing::rectangle(view.post, Pen::hidden, Fill::none, {model::PartKind::post}));
     constexpr double cross_mm = 1.8;
     for (const model::Hole& hole : on_deck(detail).plate.holes) {
         const drawing::Place center = drawing::standing({hole.center.x_in, hole.center.y_in});
         const double radius_in = 0.5 * drawing::across_in(hole);
-        const std::string part = drawing::anchor_part(hole.id);
+        const model::PartId part = model::anchor_part(hole.id);
         scene.items.emplace_back(drawing::Circle{center, std::max(0.0, radius_in), 0.0, Pen::cut, Fill::paper, part});
         const double reach_mm = radius_in * view.mm_per_in + cross_mm;
         scene.items.emplace_back(drawing::line(drawing::moved_mm(center, -reach_mm, 0.0),
@@ -221,7 +221,7 @@ void add_dimensions(Scene& scene, const PlanView& view) {
         holes_x.push_back(hole.center.x_in);
         holes_y.push_back(hole.center.y_in);
     }
-    const units::System system = view.subject.system;
+    const units::System system = view.subject.locale.system;
     const double below_mm = add_tape_chain(scene,
                                            {drawing::Measure::across, false, view.shown.low.y,
                                             ends(between_blocks(view, faces.x_in, true), view.shown.low.y)},
@@ -240,7 +240,7 @@ void add_dimensions(Scene& scene, const PlanView& view) {
                    {first_mm, view.mm_per_in, system});
 }
 
-drawing::Text label(std::string words, std::string part) {
+drawing::Text label(std::string words, model::PartId part) {
     drawing::Text text;
     text.words = std::move(words);
     text.bold = true;
@@ -261,7 +261,7 @@ void add_anchor_letters(Scene& scene, const PlanView& view, Taken& taken) {
                 places.push_back({{hole.center.x_in, hole.center.y_in},
                                   {reach * away_mm * way.x * 0.85, reach * away_mm * way.y * 0.85}});
         }
-        taken.add_where_free(scene, label(hole.id, drawing::anchor_part(hole.id)), places);
+        taken.add_where_free(scene, label(hole.id, model::anchor_part(hole.id)), places);
     }
 }
 
@@ -278,12 +278,13 @@ void add_member_letters(Scene& scene, const PlanView& view, Taken& taken) {
                     {shown.low.x + x * drawing::width(shown), shown.low.y + y * drawing::height(shown)}));
             }
         }
-        taken.add_where_free(scene, label(member.id, model::subject(member)), places);
+        taken.add_where_free(scene, label(member.id, model::part_of(member)), places);
     }
 }
 
 void add_outward(Scene& scene, const PlanView& view) {
-    drawing::Text text = label("\u25b2 OUTWARD \u25b2", {});
+    const std::string word = format::text(format::phrase("OUTWARD"), view.subject.locale);
+    drawing::Text text = label("▲ " + word + " ▲", {});
     text.upright = drawing::Upright::bottom;
     text.at = {{drawing::middle(view.shown).x, view.shown.high.y}, {0.0, 1.6}};
     scene.items.emplace_back(std::move(text));
@@ -317,9 +318,10 @@ Scene framing_plan(const SiteSubject& subject, double mm_per_in) {
     return scene;
 }
 
-std::string framing_plan_caption(const SiteSubject& subject) {
-    return std::string("From above, boards off; plate dashed. ") +
-           (subject.system == units::System::si ? "Millimetres." : "Inches.");
+format::Phrase framing_plan_caption(const SiteSubject& subject) {
+    return subject.locale.system == units::System::si
+               ? format::phrase("From above, boards off; plate dashed. Millimeters.")
+               : format::phrase("From above, boards off; plate dashed. Inches.");
 }
 
 }  // namespace toehold::paper::site

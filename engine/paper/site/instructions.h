@@ -1,18 +1,18 @@
 #pragma once
-// What the site sheet tells a builder, as plain words: what goes in, what to look for, what not to do. Each list holds
-// only what this detail has.
+// What the site sheet tells a builder: what goes in, what to look for, what not to do. Each list holds only what this
+// detail has.
 #include "catalog/resolve.h"
+#include "format/phrase.h"
 #include "review/review.h"
-#include "units/quantity.h"
 
-#include <string>
+#include <optional>
 #include <vector>
 
 namespace toehold::paper::site {
 
 struct Instruction {
-    std::string lead;   ///< bold, in front; may be empty
-    std::string words;  ///< after it; a `*` at their end marks customary practice, no code value
+    format::Phrase lead;   ///< bold, in front; may be empty
+    format::Phrase words;  ///< after it; a `*` at their end marks customary practice, no code value
 };
 using Instructions = std::vector<Instruction>;
 
@@ -28,7 +28,7 @@ struct Reader {
 // end_instructions.cpp
 /// What holds the ends of the blocks, ends alike together.
 [[nodiscard]] Instructions block_end_instructions(const Reader& reader);
-/// Rims and supports that the detail counts on, and what holds the joists to them, in one.
+/// Rims and supports that the detail relies on, and what holds the joists to them, in one.
 [[nodiscard]] Instructions surrounding_instructions(const Reader& reader);
 
 // anchor_instructions.cpp
@@ -41,12 +41,12 @@ struct Reader {
 
 // fastening_words.cpp
 struct Fastening {
-    std::string what;  ///< kind, count, size: `3 nails 16d common, 0.162 x 3 1/2 in`
-    std::string how;   ///< where and how they stand, sentences
+    format::Phrase what;  ///< kind, count, size: `3 nails 16d common, 0.162 x 3 1/2 in.`
+    format::Phrase how;   ///< where and how they stand, sentences
 };
-/// `member`: `block` or `joist`; `holder`: what it is fastened to, `joist`, `rim`; specific gravity of the member, for
-/// the lead holes of lag screws.
-[[nodiscard]] Fastening fastening_words(const model::EndConnection& connection, const std::string& member,
-                                        const std::string& holder, double specific_gravity, units::System system);
+/// Of a block's end. `holder`: the kind of member it is fastened to, absent where none is described; specific gravity
+/// of the block, for the lead holes of lag screws.
+[[nodiscard]] Fastening fastening_words(const model::EndConnection& connection, std::optional<model::MemberKind> holder,
+                                        double specific_gravity, units::System system);
 
 }  // namespace toehold::paper::site

@@ -44,10 +44,9 @@ void add_mark(PageWords& page, const SetList& list, std::size_t index, double le
     }
 }
 
-SetList::Item more_line(const PageWords& page, double width_mm) {
-    return {
-        page.broken("More in the report: not all of it finds room here.", width_mm - indent_mm * page.scale(), strong),
-        {}};
+SetList::Item more_line(const PageWords& page, double width_mm, const format::Locale& locale) {
+    const std::string words = format::text(format::phrase("More in the report: not all of it fits here."), locale);
+    return {page.broken(words, width_mm - indent_mm * page.scale(), strong), {}};
 }
 
 bool digit_at(const std::string& words, std::size_t index) {
@@ -83,14 +82,10 @@ std::string sentence(std::string words) {
 }  // namespace
 
 double PageWords::add_line(double left_mm, double top_mm, const std::string& words, const Lettering& lettering) {
-    drawing::Text text;
-    const double next_mm = top_mm + line_mm(lettering.size);
-    text.at = place(left_mm, top_mm + 0.76 * line_mm(lettering.size));
-    text.words = words;
-    text.size = lettering.size;
-    text.bold = lettering.bold;
-    if (!words.empty()) scene_.items.emplace_back(std::move(text));
-    return next_mm;
+    constexpr double foot = 0.76;  // of the line, from its top
+    const double line = line_mm(lettering.size);
+    layout::add_words(scene_, spot(left_mm, top_mm + foot * line), words, {lettering.size, lettering.bold});
+    return top_mm + line;
 }
 
 double PageWords::add_lines(double left_mm, double top_mm, const std::vector<std::string>& lines,
@@ -100,30 +95,29 @@ double PageWords::add_lines(double left_mm, double top_mm, const std::vector<std
 }
 
 void PageWords::add_rule(double left_mm, double right_mm, double at_mm, Pen pen) {
-    scene_.items.emplace_back(drawing::line(place(left_mm, at_mm), place(right_mm, at_mm), pen));
+    layout::add_rule(scene_, spot(left_mm, at_mm), spot(right_mm, at_mm), pen);
 }
 
 void PageWords::add_frame(double left_mm, double top_mm, double width_mm, double height_mm, Pen pen) {
-    scene_.items.emplace_back(drawing::rectangle_mm(place(left_mm, top_mm + height_mm), {},
-                                                    {width_mm / scale_, height_mm / scale_}, pen, drawing::Fill::none));
+    layout::add_frame(scene_, {left_mm / scale_, top_mm / scale_, width_mm / scale_, height_mm / scale_}, pen);
 }
 
 void PageWords::add_cross(double left_mm, double top_mm, double size_mm) {
     const double right_mm = left_mm + size_mm, foot_mm = top_mm + size_mm;
-    scene_.items.emplace_back(drawing::line(place(left_mm, top_mm), place(right_mm, foot_mm), Pen::cut));
-    scene_.items.emplace_back(drawing::line(place(left_mm, foot_mm), place(right_mm, top_mm), Pen::cut));
+    layout::add_rule(scene_, spot(left_mm, top_mm), spot(right_mm, foot_mm), Pen::cut);
+    layout::add_rule(scene_, spot(left_mm, foot_mm), spot(right_mm, top_mm), Pen::cut);
 }
 
-SetList set_list(const PageWords& page, const std::string& heading, ItemMark mark, const Instructions& instructions,
-                 double width_mm) {
+SetList set_list(const PageWords& page, const format::Phrase& heading, ItemMark mark, const Instructions& instructions,
+                 double width_mm, const format::Locale& locale) {
     const double words_mm = width_mm - indent_mm * page.scale();
-    SetList list{page.broken(heading, width_mm, heading_lettering), mark, 1, {}};
+    SetList list{page.broken(format::text(heading, locale), width_mm, heading_lettering), mark, 1, {}};
     for (const Instruction& one : instructions) {
         SetList::Item item;
-        if (!one.lead.empty()) item.lead = page.broken(unbroken(one.lead), words_mm, strong);
-        if (!one.words.empty())
-            item.words =
-                page.broken(unbroken(mark == ItemMark::cross ? one.words : sentence(one.words)), words_mm, body);
+        const std::string lead = format::text(one.lead, locale), words = format::text(one.words, locale);
+        if (!lead.empty()) item.lead = page.broken(unbroken(lead), words_mm, strong);
+        if (!words.empty())
+            item.words = page.broken(unbroken(mark == ItemMark::cross ? words : sentence(words)), words_mm, body);
         list.items.push_back(std::move(item));
     }
     return list;
@@ -159,9 +153,9 @@ double add_list(PageWords& page, const SetList& list, double left_mm, double top
     return top_mm + list_gap_mm * page.scale();
 }
 
-SetList shortened(const PageWords& page, SetList list, double height, double width_mm) {
+SetList shortened(const PageWords& page, SetList list, double height, double width_mm, const format::Locale& locale) {
     if (height_mm(page, list) <= height) return list;
-    const SetList::Item more = more_line(page, width_mm);
+    const SetList::Item more = more_line(page, width_mm, locale);
     while (!list.items.empty()) {
         list.items.back() = more;
         if (height_mm(page, list) <= height) return list;

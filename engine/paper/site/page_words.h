@@ -1,7 +1,7 @@
 #pragma once
 // Words set on the site sheet: all measures mm of the page from its top left corner, y down.
 #include "drawing/render/lettering.h"
-#include "drawing/scene/shapes.h"
+#include "paper/layout/on_paper.h"
 #include "paper/site/instructions.h"
 
 #include <string>
@@ -31,8 +31,8 @@ class PageWords {
     [[nodiscard]] const drawing::Scene& scene() const { return scene_; }
 
   private:
-    [[nodiscard]] drawing::Place place(double left_mm, double down_mm) const {
-        return {{}, {left_mm / scale_, -down_mm / scale_}};
+    [[nodiscard]] layout::Spot spot(double left_mm, double down_mm) const {
+        return {left_mm / scale_, down_mm / scale_};
     }
     double scale_;
     drawing::Scene scene_{"Site sheet", {}, {}, 0.0};
@@ -51,12 +51,13 @@ struct SetList {
     std::vector<Item> items;
 };
 
-[[nodiscard]] SetList set_list(const PageWords& page, const std::string& heading, ItemMark mark,
-                               const Instructions& instructions, double width_mm);
+[[nodiscard]] SetList set_list(const PageWords& page, const format::Phrase& heading, ItemMark mark,
+                               const Instructions& instructions, double width_mm, const format::Locale& locale);
 [[nodiscard]] double height_mm(const PageWords& page, const SetList& list);
 /// Returns where it ends.
 double add_list(PageWords& page, const SetList& list, double left_mm, double top_mm, double width_mm);
 /// Items off its end until it is no higher; a plain line then says that there is more in the report.
-[[nodiscard]] SetList shortened(const PageWords& page, SetList list, double height_mm, double width_mm);
+[[nodiscard]] SetList shortened(const PageWords& page, SetList list, double height_mm, double width_mm,
+                                const format::Locale& locale);
 
 }  // namespace toehold::paper::site

@@ -1,6 +1,5 @@
 #include "drawing/annotation/labels.h"
 #include "drawing/annotation/symbols.h"
-#include "drawing/parts.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "paper/site/extent.h"
@@ -23,7 +22,8 @@ using drawing::SectionSheet;
 
 drawing::SectionPlane plane_of(const SiteSubject& subject) {
     const auto& holes = on_deck(subject.resolved.detail).plate.holes;
-    return drawing::section_plane(subject.resolved.detail, holes.empty() ? "" : drawing::anchor_part(holes.front().id));
+    return drawing::section_plane(subject.resolved.detail,
+                                  holes.empty() ? model::PartId() : model::anchor_part(holes.front().id));
 }
 
 /// A short stub of the post, since the drawing is about what is below.
@@ -46,37 +46,42 @@ void add_framing(Scene& scene, const SectionSheet& sheet) {
 }
 
 struct Named {
-    std::string words, part;
+    std::string words;
+    model::PartId part;
     double at_in = 0.0;  ///< height
     double along_in = 0.0;
 };
 
 /// From the plate down.
-std::vector<Named> layers(const SectionSheet& sheet, units::System system) {
+std::vector<Named> layers(const SectionSheet& sheet, const format::Locale& locale) {
+    using format::phrase;
     const model::BaseDetail& detail = sheet.subject.detail;
     const double inside_in = sheet.shown.low.x + 0.05 * drawing::width(sheet.shown);
+    const auto figure = [&](double in) { return drawing::length_figure(in, locale.system); };
     std::vector<Named> named;
     if (!sheet.plate.empty())
-        named.push_back({"plate " + drawing::length_figure(on_deck(detail).plate.thickness_in, system), "plate",
-                         0.5 * on_deck(detail).plate.thickness_in, sheet.plate.front().low_in});
+        named.push_back({format::text(phrase("plate {}", figure(on_deck(detail).plate.thickness_in)), locale),
+                         {model::PartKind::plate},
+                         0.5 * on_deck(detail).plate.thickness_in,
+                         sheet.plate.front().low_in});
     double top_in = 0.0;
-    const auto add = [&](const std::string& name, const std::string& part, double thickness_in) {
-        named.push_back(
-            {name + " " + drawing::length_figure(thickness_in, system), part, top_in - 0.5 * thickness_in, inside_in});
+    const auto add = [&](const format::Phrase& name, const model::PartId& part, double thickness_in) {
+        named.push_back({format::text(name, locale), part, top_in - 0.5 * thickness_in, inside_in});
         top_in -= thickness_in;
     };
-    if (on_deck(detail).layers.decking) add("boards", "decking", on_deck(detail).layers.decking->thickness_in);
+    if (const auto& decking = on_deck(detail).layers.decking)
+        add(phrase("boards {}", figure(decking->thickness_in)), {model::PartKind::decking}, decking->thickness_in);
     for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
-        const std::string part = "shim " + std::to_string(index + 1);
-        add(part + ":", part, on_deck(detail).layers.shims[index].thickness_in);
+        const double thickness_in = on_deck(detail).layers.shims[index].thickness_in;
+        add(phrase("shim {}: {}", index + 1, figure(thickness_in)), model::shim_part(index), thickness_in);
     }
     return named;
 }
 
-void add_layer_names(Scene& scene, const SectionSheet& sheet, units::System system) {
+void add_layer_names(Scene& scene, const SectionSheet& sheet, const format::Locale& locale) {
     constexpr double line_mm = 4.4, off_mm = 1.6, first_mm = 5.0;
     double up_mm = first_mm;
-    for (const Named& one : layers(sheet, system)) {
+    for (const Named& one : layers(sheet, locale)) {
         const drawing::Place end{{sheet.shown.low.x, 0.0}, {-off_mm, up_mm}};
         scene.items.emplace_back(
             drawing::line(end, drawing::standing({one.along_in, one.at_in}), Pen::holds, one.part));
@@ -135,7 +140,7 @@ void add_names(Scene& scene, const SectionSheet& sheet, double mm_per_in) {
 }  // namespace
 
 Scene site_section(const SiteSubject& subject, double mm_per_in) {
-    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.system};
+    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale.system};
     const SectionSheet sheet = sheet_of(drawn, subject);
     Scene scene;
     scene.name = "Section";
@@ -145,19 +150,23 @@ Scene site_section(const SiteSubject& subject, double mm_per_in) {
     drawing::add_post_foot(scene, sheet);
     drawing::add_cut_plate(scene, sheet);
     drawing::add_anchors(scene, sheet);
-    add_reach(scene, sheet, mm_per_in, subject.system);
-    add_layer_names(scene, sheet, subject.system);
+    add_reach(scene, sheet, mm_per_in, subject.locale.system);
+    add_layer_names(scene, sheet, subject.locale);
     add_names(scene, sheet, mm_per_in);
     return scene;
 }
 
-std::string site_section_caption(const SiteSubject& subject) {
-    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.system};
+format::Phrase site_section_caption(const SiteSubject& subject) {
+    using format::phrase;
+    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale.system};
     const SectionSheet sheet = drawing::section_sheet(drawn, plane_of(subject));
     std::vector<std::string> ids;
     for (const drawing::CutHole& hole : sheet.holes) ids.push_back(hole.id);
-    const std::string through = ids.empty() ? "Cut at the post" : "Cut at " + listed(ids);
-    return through + (sheet.plane.along == model::PlanAxis::y ? "; outward: right." : ", along the guard.");
+    const bool outward = sheet.plane.along == model::PlanAxis::y;
+    if (ids.empty())
+        return outward ? phrase("Cut at the post; outward: right.") : phrase("Cut at the post, along the guard.");
+    return outward ? phrase("Cut at {}; outward: right.", listed(ids))
+                   : phrase("Cut at {}, along the guard.", listed(ids));
 }
 
 }  // namespace toehold::paper::site

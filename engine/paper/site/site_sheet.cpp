@@ -37,13 +37,15 @@ Words words_of(const Reader& reader) {
     return words;
 }
 
-Lists set_lists(const PageWords& page, const Words& words, double width_mm, double share) {
+Lists set_lists(const PageWords& page, const Words& words, double width_mm, double share,
+                const format::Locale& locale) {
+    using format::phrase;
     Lists lists;
     lists.left_mm = share * (width_mm - gutter_mm);
     lists.right_mm = width_mm - gutter_mm - lists.left_mm;
-    lists.in = set_list(page, "WHAT GOES IN", ItemMark::number, words.in, lists.left_mm);
-    lists.look = set_list(page, "CHECK BEFORE CLOSING", ItemMark::box, words.look, lists.right_mm);
-    lists.dont = set_list(page, "DO NOT", ItemMark::cross, words.dont, lists.right_mm);
+    lists.in = set_list(page, phrase("WHAT GOES IN"), ItemMark::number, words.in, lists.left_mm, locale);
+    lists.look = set_list(page, phrase("CHECK BEFORE CLOSING"), ItemMark::box, words.look, lists.right_mm, locale);
+    lists.dont = set_list(page, phrase("DO NOT"), ItemMark::cross, words.dont, lists.right_mm, locale);
     return lists;
 }
 
@@ -54,8 +56,9 @@ struct Drawn {
 
 Drawn drawn(const SiteSubject& subject) {
     return {[&subject](double mm_per_in) { return framing_plan(subject, mm_per_in); },
-            [&subject](double mm_per_in) { return site_section(subject, mm_per_in); }, framing_plan_caption(subject),
-            site_section_caption(subject)};
+            [&subject](double mm_per_in) { return site_section(subject, mm_per_in); },
+            format::text(framing_plan_caption(subject), subject.locale),
+            format::text(site_section_caption(subject), subject.locale)};
 }
 
 /// Height over width of each drawing, about, with words of one size.
@@ -98,12 +101,13 @@ double ease(const Proportions& of, const Lists& lists, const Heights& heights) {
     return std::min(heights.plan_mm / least.plan_mm, heights.section_mm / least.section_mm);
 }
 
-Lists cut_to_fit(const PageWords& page, Lists lists, const Drawn& drawn, const Proportions& of, double room_mm) {
+Lists cut_to_fit(const PageWords& page, Lists lists, const Drawn& drawn, const Proportions& of, double room_mm,
+                 const format::Locale& locale) {
     const Heights least = needed(of, lists, {plan_least_mm, section_least_mm});
     const double left_mm = room_mm - caption_mm(page, drawn.plan_caption, lists.left_mm) - least.plan_mm;
     const double right_mm = room_mm - caption_mm(page, drawn.section_caption, lists.right_mm) - least.section_mm;
-    lists.in = shortened(page, std::move(lists.in), left_mm, lists.left_mm);
-    lists.look = shortened(page, std::move(lists.look), right_mm - height_mm(page, lists.dont), lists.right_mm);
+    lists.in = shortened(page, std::move(lists.in), left_mm, lists.left_mm, locale);
+    lists.look = shortened(page, std::move(lists.look), right_mm - height_mm(page, lists.dont), lists.right_mm, locale);
     return lists;
 }
 
@@ -125,7 +129,7 @@ Attempt attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, co
     one.proportions = proportions(drawn, one.page.scale());
     bool first = true;
     for (const double share : {0.5, 0.53, 0.56, 0.59, 0.62}) {
-        Lists lists = set_lists(one.page, words, plan.width_mm, share);
+        Lists lists = set_lists(one.page, words, plan.width_mm, share, issue.locale);
         const Heights heights = left_over(one.page, lists, drawn, one.room_mm);
         if (!first && ease(one.proportions, lists, heights) <= ease(one.proportions, one.lists, one.heights)) continue;
         one.lists = std::move(lists);
@@ -142,7 +146,7 @@ Attempt best_attempt(const PagePlan& plan, const Words& words, const Drawn& draw
         if (ease(one.proportions, one.lists, one.heights) >= 1.0) return one;
     }
     Attempt least = attempt(plan, words, drawn, review, issue, least_lettering_mm);
-    least.lists = cut_to_fit(least.page, std::move(least.lists), drawn, least.proportions, least.room_mm);
+    least.lists = cut_to_fit(least.page, std::move(least.lists), drawn, least.proportions, least.room_mm, issue.locale);
     least.heights = left_over(least.page, least.lists, drawn, least.room_mm);
     return least;
 }
@@ -177,8 +181,8 @@ Sheet site_sheet(const review::Review& review, const Issue& issue) {
     const Size size = size_of(issue.paper, Turn::upright);
     const site::PagePlan plan{size, site::margin_mm, site::margin_mm, size.width_mm - 2.0 * site::margin_mm,
                               size.height_mm - site::margin_mm};
-    const site::SiteSubject subject{review.resolved, issue.system};
-    const site::Words words = site::words_of({review.resolved, issue.system});
+    const site::SiteSubject subject{review.resolved, issue.locale};
+    const site::Words words = site::words_of({review.resolved, issue.locale.system});
     const site::Drawn drawn = site::drawn(subject);
     site::Attempt attempt = site::best_attempt(plan, words, drawn, review, issue);
     site::add_columns(attempt, plan, drawn);

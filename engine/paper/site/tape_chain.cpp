@@ -27,7 +27,7 @@ struct Figure {
 };
 
 /// Places as near to the wished ones as leaves `apart_mm[i]` between place i and the next: least squares with the order
-/// kept, by pooling neighbours that violate it.
+/// kept, by pooling neighbors that violate it.
 std::vector<double> spread(const std::vector<double>& wished_mm, const std::vector<double>& apart_mm) {
     struct Pool {
         double mean_mm = 0.0;

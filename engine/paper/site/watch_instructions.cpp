@@ -9,6 +9,7 @@ namespace toehold::paper::site {
 namespace {
 
 using catalog::FastenerKind;
+using format::phrase;
 
 bool any_anchor(const Reader& reader, FastenerKind kind) {
     const auto& anchors = reader.resolved.anchors;
@@ -47,28 +48,30 @@ void look_at_blocks(Instructions& list, const Reader& reader) {
     const model::Framing& framing = reader.resolved.detail.framing;
     if (framing.blocks.empty()) return;
     const bool shims = !on_deck(reader.resolved.detail).layers.shims.empty();
-    list.push_back({"", shims ? "Blocks tight at ends and packing.*" : "Blocks tight at ends and boards.*"});
-    list.push_back({"", "Grain along each block, no split.*"});
-    if (hardware(framing)) list.push_back({"", "Every hole of the hardware filled."});
-    if (nailed(framing)) list.push_back({"", "Every nail there, no head sunk in.*"});
+    list.push_back(
+        {{}, shims ? phrase("Blocks tight at ends and shims.*") : phrase("Blocks tight at ends and boards.*")});
+    list.push_back({{}, phrase("Grain along each block, no split.*")});
+    if (hardware(framing)) list.push_back({{}, phrase("Every hole of the hardware filled.")});
+    if (nailed(framing)) list.push_back({{}, phrase("Every nail there, no head sunk in.*")});
 }
 
 void look_at_protection(Instructions& list, const Reader& reader) {
     if (!reader.resolved.detail.framing.preservative_treated) return;
     const bool irc = model::building_code(reader.resolved.detail.basis) == model::BuildingCode::irc_2021;
-    list.push_back({"", std::string("All metal hot-dip galvanized or stainless (") +
-                            (irc ? "IRC 2021 R317.3)." : "IBC 2021 2304.10.6).")});
-    list.push_back({"", "Cut ends coated with preservative.*"});
+    list.push_back({{},
+                    irc ? phrase("All metal hot-dip galvanized or stainless (IRC 2021 R317.3).")
+                        : phrase("All metal hot-dip galvanized or stainless (IBC 2021 2304.10.6).")});
+    list.push_back({{}, phrase("Cut ends coated with preservative.*")});
 }
 
 void look_at_anchors(Instructions& list, const Reader& reader) {
-    if (any_screw(reader)) list.push_back({"", "Screws snug, none spinning.*"});
+    if (any_screw(reader)) list.push_back({{}, phrase("Screws snug, none spinning.*")});
     if (any_anchor(reader, FastenerKind::through_bolt))
-        list.push_back({"", "Nuts snug, and again once wood has dried.*"});
-    if (any_washer(reader)) list.push_back({"", "Washers all there, flat, not sunk in.*"});
+        list.push_back({{}, phrase("Nuts snug, and again once the wood has dried.*")});
+    if (any_washer(reader)) list.push_back({{}, phrase("Washers all there, flat, not sunk in.*")});
     const bool seated = std::any_of(reader.resolved.anchors.begin(), reader.resolved.anchors.end(),
                                     [](const catalog::Anchor& one) { return one.seat.has_value(); });
-    if (seated) list.push_back({"", "Holes where drawn, in their wood.*"});
+    if (seated) list.push_back({{}, phrase("Holes where drawn, in their wood.*")});
 }
 
 }  // namespace
@@ -85,15 +88,18 @@ Instructions look_for(const Reader& reader) {
 Instructions do_not(const Reader& reader) {
     const model::BaseDetail& detail = reader.resolved.detail;
     Instructions list;
-    if (on_deck(detail).layers.decking) list.push_back({"", "fasten the plate to boards alone."});
-    list.push_back({"", on_deck(detail).layers.shims.empty() ? "pack or shim: none is drawn.*"
-                                                             : "add packing that is not drawn.*"});
-    list.push_back({"", any_screw(reader) ? "bore wider or deeper than said." : "bore wider than said."});
-    if (any_anchor(reader, FastenerKind::lag_screw)) list.push_back({"", "hammer in a lag screw (NDS 2018 12.1.4)."});
-    list.push_back({"", "swap fasteners, sizes or wood.*"});
-    if (!detail.framing.blocks.empty()) list.push_back({"", "notch or bore a block elsewhere.*"});
-    if (hardware(detail.framing)) list.push_back({"", "use nails in place of the hardware."});
-    list.push_back({"", "close up before this is signed.*"});
+    if (on_deck(detail).layers.decking) list.push_back({{}, phrase("fasten the plate to boards alone.")});
+    list.push_back({{},
+                    on_deck(detail).layers.shims.empty() ? phrase("shim: no shim is drawn.*")
+                                                         : phrase("add shims that are not drawn.*")});
+    list.push_back(
+        {{}, any_screw(reader) ? phrase("bore wider or deeper than said.") : phrase("bore wider than said.")});
+    if (any_anchor(reader, FastenerKind::lag_screw))
+        list.push_back({{}, phrase("hammer in a lag screw (NDS 2018 12.1.4).")});
+    list.push_back({{}, phrase("swap fasteners, sizes or wood.*")});
+    if (!detail.framing.blocks.empty()) list.push_back({{}, phrase("notch or bore a block elsewhere.*")});
+    if (hardware(detail.framing)) list.push_back({{}, phrase("use nails in place of the hardware.")});
+    list.push_back({{}, phrase("close up before this is signed.*")});
     return list;
 }
 

@@ -1,17 +1,19 @@
 #include "paper/site/wording.h"
 
 #include "drawing/annotation/labels.h"
-#include "resistance/wood/lead_hole.h"
+#include "paper/words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
 
 namespace toehold::paper::site {
 namespace {
+
+using format::Phrase;
+using format::phrase;
 
 constexpr double mm_per_in = 25.4;
 constexpr double same_size_in = 0.01;
@@ -47,28 +49,12 @@ constexpr std::array<CommonNail, 10> common_nails = {{{0.113, 2.0, "6d"},
                                                       {0.244, 5.5, "50d"},
                                                       {0.263, 6.0, "60d"}}};
 
-std::string sixty_fourths(double bit_in) {
-    const long whole_64ths = std::lround(64.0 * bit_in);
-    const long inches = whole_64ths / 64, rest = whole_64ths % 64;
-    if (rest == 0) return fmt::format("{} in", inches);
-    const long common = std::gcd(rest, 64L);
-    const std::string fraction = fmt::format("{}/{} in", rest / common, 64 / common);
-    return inches == 0 ? fraction : fmt::format("{} {}", inches, fraction);
-}
+enum class Lying { square, on_edge, flat };
 
-/// Half millimetres inside the range; where none is, the largest below its middle, as for the inch bits.
-std::string metric_bit(double low_mm, double high_mm) {
-    constexpr double slack = 1e-9;
-    const double middle = low_mm + high_mm;  // in halves
-    double halves = std::round(middle);
-    if (halves < 2.0 * low_mm - slack || halves > 2.0 * high_mm + slack) halves = std::floor(middle);
-    return fmt::format("{:g} mm", 0.5 * std::max(1.0, halves));
-}
-
-const char* lying(const model::Member& member) {
+Lying lying(const model::Member& member) {
     const double piece_in = model::ply_width_in(member);
-    if (std::abs(piece_in - member.depth_in) < same_size_in) return "";
-    return member.depth_in > piece_in ? " on edge" : " laid flat";
+    if (std::abs(piece_in - member.depth_in) < same_size_in) return Lying::square;
+    return member.depth_in > piece_in ? Lying::on_edge : Lying::flat;
 }
 
 std::string piece_words(double width_in, double depth_in, units::System system) {
@@ -89,11 +75,6 @@ std::string tape_words(double length_in, units::System system) {
     return tape_figure(length_in, system) + (system == units::System::si ? " mm" : " in");
 }
 
-std::string bit_words(double low_in, double high_in, units::System system) {
-    if (system == units::System::si) return metric_bit(low_in * mm_per_in, high_in * mm_per_in);
-    return sixty_fourths(resistance::customary_bit_in(low_in, high_in));
-}
-
 std::string hole_words(double diameter_in, units::System system) {
     if (system == units::System::si) return drawing::length_words(diameter_in, system);
     const double nearest_in = std::round(64.0 * diameter_in) / 64.0;
@@ -110,25 +91,32 @@ std::string nominal_size(double thickness_in, double face_in) {
     return thickness == 0 || face == 0 ? std::string() : fmt::format("{}x{}", thickness, face);
 }
 
-std::string lumber_words(const model::Member& member, units::System system) {
-    static constexpr std::array<const char*, 3> counts = {"two ", "three ", "four "};
+Phrase lumber_words(const model::Member& member, units::System system) {
     const std::string piece = piece_words(model::ply_width_in(member), member.depth_in, system);
-    if (member.plies <= 1) return piece + lying(member);
-    const auto count = static_cast<std::size_t>(member.plies - 2);
-    const std::string number = count < counts.size() ? counts.at(count) : fmt::format("{} ", member.plies);
-    return number + piece + " nailed together," + lying(member);
+    const Lying lies = lying(member);
+    if (member.plies <= 1) {
+        return lies == Lying::square    ? format::verbatim(piece)
+               : lies == Lying::on_edge ? phrase("{} on edge", piece)
+                                        : phrase("{} laid flat", piece);
+    }
+    Phrase pieces = member.plies == 2   ? phrase("two {} nailed together", piece)
+                    : member.plies == 3 ? phrase("three {} nailed together", piece)
+                                        : phrase("{} {} nailed together", member.plies, piece);
+    return lies == Lying::square    ? std::move(pieces)
+           : lies == Lying::on_edge ? phrase("{}, on edge", std::move(pieces))
+                                    : phrase("{}, laid flat", std::move(pieces));
 }
 
-std::string actual_words(const model::Member& member, units::System system) {
-    return tape_figure(member.width_in, system) + " wide x " + tape_words(member.depth_in, system) + " deep";
+Phrase actual_words(const model::Member& member, units::System system) {
+    return phrase("{} wide x {} deep", tape_figure(member.width_in, system), tape_words(member.depth_in, system));
 }
 
-std::string nail_name(double diameter_in, double length_in) {
+std::string penny_size(double diameter_in, double length_in) {
     constexpr double same_wire_in = 0.0005;
     for (const CommonNail& nail : common_nails) {
         if (std::abs(nail.diameter_in - diameter_in) < same_wire_in &&
             std::abs(nail.length_in - length_in) < same_size_in)
-            return std::string(nail.name) + " common";
+            return nail.name;
     }
     return {};
 }

@@ -1,6 +1,6 @@
 #include "xml/catalog/row_index.h"
 
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 
 #include <algorithm>
 

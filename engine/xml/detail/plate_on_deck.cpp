@@ -1,4 +1,4 @@
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 #include "xml/detail/parts.h"
 #include "xml/detail/plates_file.h"
 

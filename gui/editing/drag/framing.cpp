@@ -1,5 +1,4 @@
 // Plan, by hand: blocks across themselves, their ends, joists.
-#include "drawing/parts.h"
 #include "editing/handles/sheet_handles.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
@@ -42,7 +41,7 @@ Caught caught(const std::vector<CatchLine>& lines, double value_in, const SnapRu
 
 Moved drag_block(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const std::string id = drawing::id_of(grip.handle.part, "block");
+    const std::string id = grip.handle.id.part.id;
     model::Block* const block = find_block(moved.detail.framing, id);
     if (block == nullptr) return moved;
     const std::vector<CatchLine> lines = block_lines(grip.detail, *block);
@@ -56,10 +55,10 @@ Moved drag_block(const Grip& grip) {
 
 Moved drag_block_end(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const std::string id = drawing::id_of(grip.handle.part, "block");
+    const std::string id = grip.handle.id.part.id;
     model::Block* const block = find_block(moved.detail.framing, id);
     if (block == nullptr) return moved;
-    const bool upper = last_word(grip.handle.id) == "to";
+    const bool upper = grip.handle.id.number == 1;
     double end_in = along_part(block->along, position(grip.to));
     const std::optional<Face> face = face_at(grip.detail.framing, *block, upper, end_in);
     end_in = face ? face->at_in : to_step(end_in, grip.rules.step_in);
@@ -81,7 +80,7 @@ Moved drag_block_end(const Grip& grip) {
 
 Moved drag_joist(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const std::string id = drawing::id_of(grip.handle.part, "joist");
+    const std::string id = grip.handle.id.part.id;
     if (find_joist(grip.detail.framing, id) == nullptr) return moved;
     const PlanAxis along = grip.detail.framing.joists->along;
     const Direction direction = direction_across(along);

@@ -1,5 +1,4 @@
 // Plan, by hand: holes, slots, the outline's corners and sides.
-#include "drawing/parts.h"
 #include "editing/handles/sheet_handles.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
@@ -24,9 +23,9 @@ std::vector<CatchLine> corner_lines(const model::Plate& plate, std::size_t movin
         if (index == moving) continue;
         const drawing::Point at = point(all[index]);
         const double place = coordinate(at, direction);
-        lines.push_back({place, at, phrase("in line with {}", corner_name(index)), 0});
-        lines.push_back(
-            {-place, with_coordinate(at, direction, -place), phrase("mirror of {}", corner_name(index)), 0});
+        const format::Phrase name = model::part_name(model::corner_part(index));
+        lines.push_back({place, at, phrase("in line with {}", name), 0});
+        lines.push_back({-place, with_coordinate(at, direction, -place), phrase("mirror of {}", name), 0});
     }
     return lines;
 }
@@ -35,14 +34,6 @@ double snapped_angle(double angle_deg, double reach_from_center_in, const SnapRu
     const double round_deg = to_step(angle_deg, right_angle_part_deg);
     const double off_in = reach_from_center_in * std::abs(angle_deg - round_deg) * std::numbers::pi / 180.0;
     return rules.on && off_in <= rules.reach_in ? round_deg : angle_deg;
-}
-
-std::optional<std::size_t> side_index(const Handle& handle, std::size_t sides) {
-    const std::string id = drawing::id_of(handle.id, "side");
-    for (std::size_t index = 0; index < sides; ++index) {
-        if (id == std::to_string(index + 1)) return index;
-    }
-    return std::nullopt;
 }
 
 /// How far the side moves so that it comes to stand on a step: of its own coordinate where it lies along an axis, of
@@ -58,7 +49,7 @@ double side_step(drawing::Point normal, drawing::Point at, double along_in, cons
 
 Moved drag_hole(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const std::string id = drawing::id_of(grip.handle.part, "anchor");
+    const std::string id = grip.handle.id.part.id;
     model::Hole* const hole = find_hole(on_deck(moved.detail).plate, id);
     if (hole == nullptr) return moved;
     const Snapped snapped = snap(grip.to, on_deck(grip.detail).plate, id, grip.rules);
@@ -72,13 +63,13 @@ Moved drag_hole(const Grip& grip) {
 
 Moved drag_slot_end(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const std::string id = drawing::id_of(grip.handle.part, "anchor");
+    const std::string id = grip.handle.id.part.id;
     model::Hole* const hole = find_hole(on_deck(moved.detail).plate, id);
     auto* const slot = hole == nullptr ? nullptr : std::get_if<model::Slot>(&hole->shape);
     if (slot == nullptr) return moved;
     const double dx = grip.to.x - hole->center.x_in, dy = grip.to.y - hole->center.y_in;
     const double from_center_in = std::hypot(dx, dy);
-    const double turned_deg = last_word(grip.handle.id) == "2" ? 180.0 : 0.0;
+    const double turned_deg = grip.handle.id.number == 1 ? 180.0 : 0.0;
     double end_deg = slot->angle_deg + turned_deg;
     if (from_center_in > shortest_length_in)
         end_deg = snapped_angle(std::atan2(dy, dx) * 180.0 / std::numbers::pi, from_center_in, grip.rules);
@@ -95,14 +86,14 @@ Moved drag_slot_end(const Grip& grip) {
 Moved drag_corner(const Grip& grip) {
     Moved moved = unmoved(grip);
     const model::Plate& plate = on_deck(grip.detail).plate;
-    const std::optional<std::size_t> corner = corner_index(plate.outline, grip.handle.id);
-    if (!corner) return moved;
-    const Snapped snapped = snap_to(grip.to, corner_lines(plate, *corner, Direction::x),
-                                    corner_lines(plate, *corner, Direction::y), grip.rules);
-    on_deck(moved.detail).plate.outline = with_corner_at(plate.outline, *corner, position(snapped.at));
+    const std::size_t corner = grip.handle.id.number;
+    if (corner >= corners(plate.outline).size()) return moved;
+    const Snapped snapped = snap_to(grip.to, corner_lines(plate, corner, Direction::x),
+                                    corner_lines(plate, corner, Direction::y), grip.rules);
+    on_deck(moved.detail).plate.outline = with_corner_at(plate.outline, corner, position(snapped.at));
     own_plate(moved.detail);
-    moved.step = phrase("Move {}", grip.handle.id);
-    moved.at = point(corners(on_deck(moved.detail).plate.outline)[*corner]);
+    moved.step = phrase("Move {}", model::part_name(model::corner_part(corner)));
+    moved.at = point(corners(on_deck(moved.detail).plate.outline)[corner]);
     if (moved.at == snapped.at) moved.caught = snapped.lines;
     return moved;
 }
@@ -111,18 +102,17 @@ Moved drag_side(const Grip& grip) {
     Moved moved = unmoved(grip);
     const model::Outline& outline = on_deck(grip.detail).plate.outline;
     const std::vector<Position> before = corners(outline);
-    const std::optional<std::size_t> side = side_index(grip.handle, before.size());
-    if (!side) return moved;
-    const std::size_t next = (*side + 1) % before.size();
-    const drawing::Point normal = normal_of_side(outline, *side);
-    const drawing::Point from = point(before[*side]);
+    const std::size_t side = grip.handle.id.number;
+    if (side >= before.size()) return moved;
+    const std::size_t next = (side + 1) % before.size();
+    const drawing::Point normal = normal_of_side(outline, side);
+    const drawing::Point from = point(before[side]);
     const double along_in = (grip.to.x - from.x) * normal.x + (grip.to.y - from.y) * normal.y;
-    on_deck(moved.detail).plate.outline =
-        with_side_moved(outline, *side, side_step(normal, from, along_in, grip.rules));
+    on_deck(moved.detail).plate.outline = with_side_moved(outline, side, side_step(normal, from, along_in, grip.rules));
     own_plate(moved.detail);
-    moved.step = phrase("Move {}", grip.handle.id);
+    moved.step = phrase("Move side {}", side + 1);
     const std::vector<Position> after = corners(on_deck(moved.detail).plate.outline);
-    moved.at = {0.5 * (after[*side].x_in + after[next].x_in), 0.5 * (after[*side].y_in + after[next].y_in)};
+    moved.at = {0.5 * (after[side].x_in + after[next].x_in), 0.5 * (after[side].y_in + after[next].y_in)};
     return moved;
 }
 

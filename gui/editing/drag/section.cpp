@@ -1,5 +1,4 @@
 // Section, by hand: blocks' sides and undersides, thicknesses, the anchors' length.
-#include "drawing/parts.h"
 #include "editing/handles/sheet_handles.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
@@ -40,10 +39,10 @@ model::AnchorGroup* group_of(BaseDetail& detail, const std::string& hole) {
 
 Moved drag_block_width(const Grip& grip, const drawing::SectionPlane& plane) {
     Moved moved = unmoved(grip);
-    const std::string id = drawing::id_of(grip.handle.part, "block");
+    const std::string id = grip.handle.id.part.id;
     model::Block* const block = find_block(moved.detail.framing, id);
     if (block == nullptr || block->along == plane.along) return moved;
-    const double sign = last_word(grip.handle.id) == "high" ? 1.0 : -1.0;
+    const double sign = grip.handle.id.number == 1 ? 1.0 : -1.0;
     const double fixed_in = block->across_in - sign * 0.5 * total_width_in(*block);
     const double width_in = to_step(sign * (grip.to.x - fixed_in), grip.rules.step_in);
     block->width_in = at_least(width_in, thinnest_block_in * block->plies) / block->plies;
@@ -55,7 +54,7 @@ Moved drag_block_width(const Grip& grip, const drawing::SectionPlane& plane) {
 
 Moved drag_block_depth(const Grip& grip) {
     Moved moved = unmoved(grip);
-    const std::string id = drawing::id_of(grip.handle.part, "block");
+    const std::string id = grip.handle.id.part.id;
     model::Block* const block = find_block(moved.detail.framing, id);
     if (block == nullptr) return moved;
     const double top_in = -model::thickness_in(on_deck(grip.detail).layers);
@@ -86,7 +85,7 @@ Moved drag_decking_thickness(const Grip& grip) {
 
 Moved drag_anchor_tip(const Grip& grip) {
     Moved moved = unmoved(grip);
-    model::AnchorGroup* const group = group_of(moved.detail, drawing::id_of(grip.handle.part, "anchor"));
+    model::AnchorGroup* const group = group_of(moved.detail, grip.handle.id.part.id);
     if (group == nullptr || std::holds_alternative<model::ThroughBolt>(group->fastener)) return moved;
     const double top_in = on_deck(grip.detail).plate.thickness_in;
     const double length_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), shortest_anchor_in);

@@ -1,5 +1,4 @@
 // A pattern of holes as text that can be pasted anywhere: a plate document, whose plate is no more than paper under it.
-#include "drawing/parts.h"
 #include "editing/edits.h"
 #include "editing/edits/result.h"
 #include "editing/parts/holes.h"
@@ -46,7 +45,7 @@ Position free_offset(const model::Plate& plate, const std::vector<Hole>& pattern
 
 }  // namespace
 
-std::string copy_holes(const BaseDetail& detail, const std::vector<std::string>& parts) {
+std::string copy_holes(const BaseDetail& detail, const std::vector<model::PartId>& parts) {
     model::Plate pattern = on_deck(detail).plate;
     pattern.holes.clear();
     for (const std::string& id : holes_among(detail, parts))
@@ -66,14 +65,15 @@ Edit paste_holes(const BaseDetail& detail, const std::string& text) {
         return refused(detail, phrase("That would be more holes than a plate may have."));
     BaseDetail after = detail;
     const Position offset = free_offset(on_deck(detail).plate, pattern);
-    std::vector<std::string> added, selected;
+    std::vector<std::string> added;
+    std::vector<model::PartId> selected;
     for (Hole hole : pattern) {
         const std::string like = find_hole(on_deck(detail).plate, hole.id) != nullptr
                                      ? hole.id
                                      : nearest_hole(on_deck(detail).plate, hole.center);
         hole.center = {hole.center.x_in + offset.x_in, hole.center.y_in + offset.y_in};
         added.push_back(add_hole_like(after, hole, like));
-        selected.push_back(drawing::anchor_part(added.back()));
+        selected.push_back(model::anchor_part(added.back()));
     }
     return done(std::move(after), phrase("Paste {}", things(added, {})), selected);
 }

@@ -84,7 +84,7 @@ Edit add_block(const BaseDetail& detail, Position at) {
         return refused(detail, phrase("There is no room for a block between these joists."));
     BaseDetail after = detail;
     after.framing.blocks.push_back(block);
-    return done(std::move(after), phrase("Add block {}", block.id), {"block " + block.id});
+    return done(std::move(after), phrase("Add block {}", block.id), {model::PartId{model::PartKind::block, block.id}});
 }
 
 }  // namespace toehold::editing

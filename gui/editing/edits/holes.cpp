@@ -1,11 +1,11 @@
 // One hole or several, each for itself: adding, moving, slots.
 #include "editing/parts/holes.h"
-#include "drawing/parts.h"
 #include "editing/edits.h"
 #include "editing/edits/result.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
 #include "editing/parts/outline_shape.h"
+#include "model/part.h"
 
 #include <cmath>
 
@@ -37,22 +37,21 @@ Position across_only(const model::Block& block, Position step) {
 }
 
 /// Parts in the order they were given, without those that cannot be moved.
-std::vector<std::string> others_moved(const BaseDetail& before, const BaseDetail& after,
-                                      const std::vector<std::string>& parts) {
-    std::vector<std::string> moved;
-    for (const std::string& part : parts) {
-        const std::string block = drawing::id_of(part, "block"), joist = drawing::id_of(part, "joist");
-        const bool is_block = !block.empty() && find_block(before.framing, block) != nullptr;
-        const bool is_joist = !joist.empty() && find_joist(before.framing, joist) != nullptr;
-        if (is_block && *find_block(before.framing, block) != *find_block(after.framing, block)) moved.push_back(part);
-        if (is_joist && *find_joist(before.framing, joist) != *find_joist(after.framing, joist)) moved.push_back(part);
+std::vector<model::PartId> others_moved(const BaseDetail& before, const BaseDetail& after,
+                                        const std::vector<model::PartId>& parts) {
+    std::vector<model::PartId> moved;
+    for (const model::PartId& part : parts) {
+        const model::Block* const block = block_of(before.framing, part);
+        const model::Joist* const joist = joist_of(before.framing, part);
+        if (block != nullptr && *block != *find_block(after.framing, part.id)) moved.push_back(part);
+        if (joist != nullptr && *joist != *find_joist(after.framing, part.id)) moved.push_back(part);
     }
     return moved;
 }
 
-void nudge_corners(BaseDetail& detail, const std::vector<std::string>& parts, Position step,
-                   std::vector<std::string>& moved) {
-    for (const std::string& part : parts) {
+void nudge_corners(BaseDetail& detail, const std::vector<model::PartId>& parts, Position step,
+                   std::vector<model::PartId>& moved) {
+    for (const model::PartId& part : parts) {
         const std::optional<std::size_t> corner = corner_index(on_deck(detail).plate.outline, part);
         if (!corner) continue;
         const Position at = corners(on_deck(detail).plate.outline)[*corner];
@@ -75,10 +74,10 @@ Edit add_hole(const BaseDetail& detail, Position at) {
         like.empty() ? model::Hole{{}, {}, model::RoundHole{first_hole_in}} : *find_hole(on_deck(detail).plate, like);
     hole.center = at;
     const std::string id = add_hole_like(after, hole, like);
-    return done(std::move(after), phrase("Add hole {}", id), {drawing::anchor_part(id)});
+    return done(std::move(after), phrase("Add hole {}", id), {model::anchor_part(id)});
 }
 
-Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, double dx_in, double dy_in) {
+Edit nudge(const BaseDetail& detail, const std::vector<model::PartId>& parts, double dx_in, double dy_in) {
     const Position step{dx_in, dy_in};
     if (!is_finite(step)) return refused(detail, no_number);
     BaseDetail after = detail;
@@ -96,7 +95,7 @@ Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, doub
         const double offset = find_joist(after.framing, id)->offset_in;
         move_joist(after.framing, id, offset + across_part(after.framing.joists->along, step));
     }
-    std::vector<std::string> others = others_moved(detail, after, parts);
+    std::vector<model::PartId> others = others_moved(detail, after, parts);
     nudge_corners(after, parts, step, others);
     if (holes.empty() && others.empty()) {
         const bool framing = !blocks_among(detail, parts).empty() || !joists_among(detail, parts).empty();
@@ -105,26 +104,26 @@ Edit nudge(const BaseDetail& detail, const std::vector<std::string>& parts, doub
     return done(std::move(after), phrase("Move {}", things(holes, others)), parts);
 }
 
-std::optional<Position> place_of(const BaseDetail& detail, const std::string& part) {
-    if (const model::Hole* hole = find_hole(on_deck(detail).plate, drawing::id_of(part, "anchor"))) return hole->center;
-    if (const model::Block* block = find_block(detail.framing, drawing::id_of(part, "block"))) return middle(*block);
+std::optional<Position> place_of(const BaseDetail& detail, const model::PartId& part) {
+    if (const model::Hole* hole = hole_of(detail, part)) return hole->center;
+    if (const model::Block* block = block_of(detail.framing, part)) return middle(*block);
     if (const std::optional<std::size_t> corner = corner_index(on_deck(detail).plate.outline, part))
         return corners(on_deck(detail).plate.outline)[*corner];
     return std::nullopt;
 }
 
-Edit place_at(const BaseDetail& detail, const std::string& part, Position at) {
+Edit place_at(const BaseDetail& detail, const model::PartId& part, Position at) {
     if (!is_finite(at)) return refused(detail, no_number);
     const std::optional<Position> before = place_of(detail, part);
     if (!before) return refused(detail, phrase("This part has no place that can be typed."));
     BaseDetail after = detail;
-    Phrase what = part;
-    if (const std::string id = drawing::id_of(part, "anchor"); !id.empty()) {
-        find_hole(on_deck(after).plate, id)->center = bounded(at);
+    Phrase what = model::part_name(part);
+    if (part.kind == model::PartKind::anchor) {
+        find_hole(on_deck(after).plate, part.id)->center = bounded(at);
         own_plate(after);
-        what = phrase("hole {}", id);
-    } else if (const std::string block = drawing::id_of(part, "block"); !block.empty()) {
-        move_block(*find_block(after.framing, block), {at.x_in - before->x_in, at.y_in - before->y_in});
+        what = model::part_name(model::hole_part(part.id));
+    } else if (part.kind == model::PartKind::block) {
+        move_block(*find_block(after.framing, part.id), {at.x_in - before->x_in, at.y_in - before->y_in});
     } else {
         const std::size_t corner = corner_index(on_deck(detail).plate.outline, part).value();
         on_deck(after).plate.outline = with_corner_at(on_deck(after).plate.outline, corner, at);
@@ -133,7 +132,7 @@ Edit place_at(const BaseDetail& detail, const std::string& part, Position at) {
     return done(std::move(after), phrase("Move {}", what), {part});
 }
 
-Edit to_slot(const BaseDetail& detail, const std::vector<std::string>& parts, double length_in, double angle_deg) {
+Edit to_slot(const BaseDetail& detail, const std::vector<model::PartId>& parts, double length_in, double angle_deg) {
     const std::vector<std::string> holes = holes_among(detail, parts);
     if (holes.empty()) return refused(detail, no_hole);
     if (!std::isfinite(length_in) || !std::isfinite(angle_deg))
@@ -149,7 +148,7 @@ Edit to_slot(const BaseDetail& detail, const std::vector<std::string>& parts, do
     return done(std::move(after), phrase("Slot {}", things(holes, {})), parts);
 }
 
-Edit to_round(const BaseDetail& detail, const std::vector<std::string>& parts) {
+Edit to_round(const BaseDetail& detail, const std::vector<model::PartId>& parts) {
     BaseDetail after = detail;
     std::vector<std::string> slots;
     for (const std::string& id : holes_among(detail, parts)) {

@@ -55,7 +55,7 @@ Edit to_polygon(const BaseDetail& detail) {
     BaseDetail after = detail;
     on_deck(after).plate.outline = as_polygon(on_deck(detail).plate.outline);
     own_plate(after);
-    return done(std::move(after), phrase("Free the outline's corners"), {"plate"});
+    return done(std::move(after), phrase("Free the outline's corners"), {model::PartId{model::PartKind::plate}});
 }
 
 Edit add_corner(const BaseDetail& detail, Position at) {
@@ -68,7 +68,7 @@ Edit add_corner(const BaseDetail& detail, Position at) {
     polygon.corners.insert(polygon.corners.begin() + static_cast<std::ptrdiff_t>(side), bounded(at));
     on_deck(after).plate.outline = std::move(polygon);
     own_plate(after);
-    return done(std::move(after), phrase("Add a corner"), {"plate"});
+    return done(std::move(after), phrase("Add a corner"), {model::PartId{model::PartKind::plate}});
 }
 
 Edit use_plate(const BaseDetail& detail, const model::Plate& stock) {
@@ -86,7 +86,8 @@ Edit use_plate(const BaseDetail& detail, const model::Plate& stock) {
         on_deck(after).anchors.front().holes.clear();
     }
     fill_every_hole(after);
-    return done(std::move(after), phrase("Use plate {}", stock.name.empty() ? stock.id : stock.name), {"plate"});
+    return done(std::move(after), phrase("Use plate {}", stock.name.empty() ? stock.id : stock.name),
+                {model::PartId{model::PartKind::plate}});
 }
 
 }  // namespace toehold::editing

@@ -1,5 +1,4 @@
 // New holes and blocks out of those there are: copies, mirror images, arrays.
-#include "drawing/parts.h"
 #include "editing/edits.h"
 #include "editing/edits/result.h"
 #include "editing/parts/holes.h"
@@ -31,12 +30,14 @@ void add_unless_there(BaseDetail& detail, const Hole& hole, const std::string& l
     added.push_back(add_hole_like(detail, hole, like));
 }
 
-std::vector<std::string> anchor_parts(const std::vector<std::string>& holes) {
-    std::vector<std::string> parts;
+std::vector<model::PartId> anchor_parts(const std::vector<std::string>& holes) {
+    std::vector<model::PartId> parts;
     parts.reserve(holes.size());
-    for (const std::string& id : holes) parts.push_back(drawing::anchor_part(id));
+    for (const std::string& id : holes) parts.push_back(model::anchor_part(id));
     return parts;
 }
+
+model::PartId block_part(const std::string& id) { return {model::PartKind::block, id}; }
 
 std::string add_block_copy(BaseDetail& detail, model::Block block) {
     block.id = free_member_id(detail.framing, "B");
@@ -115,8 +116,8 @@ std::vector<std::string> mirror_holes(BaseDetail& after, const std::vector<std::
     return made;
 }
 
-std::vector<std::string> mirror_blocks(BaseDetail& after, const std::vector<std::string>& ids, Mirroring how) {
-    std::vector<std::string> made;
+std::vector<model::PartId> mirror_blocks(BaseDetail& after, const std::vector<std::string>& ids, Mirroring how) {
+    std::vector<model::PartId> made;
     for (const std::string& id : ids) {
         const model::Block image = mirrored(*find_block(after.framing, id), how.line);
         if (how.keep_originals && block_lies_there(after.framing, image)) continue;
@@ -127,7 +128,7 @@ std::vector<std::string> mirror_blocks(BaseDetail& after, const std::vector<std:
             *find_block(after.framing, id) = image;
         }
         if (lies_across(image, how.line)) name_holders(after.framing, made_id);
-        made.push_back("block " + made_id);
+        made.push_back(block_part(made_id));
     }
     return made;
 }
@@ -144,8 +145,8 @@ Hole turned(Hole hole, double angle_deg) {
 Edit arrayed(BaseDetail after, const BaseDetail& before, const std::vector<std::string>& holes,
              const std::vector<std::string>& added) {
     if (added.empty()) return refused(before, all_there);
-    std::vector<std::string> selected = anchor_parts(holes);
-    for (const std::string& part : anchor_parts(added)) selected.push_back(part);
+    std::vector<model::PartId> selected = anchor_parts(holes);
+    for (const model::PartId& part : anchor_parts(added)) selected.push_back(part);
     return done(std::move(after), phrase("Array {}", things(holes, {})), selected);
 }
 
@@ -156,7 +157,7 @@ bool too_many_holes(const BaseDetail& detail, std::size_t originals, double time
 
 }  // namespace
 
-Edit duplicate(const BaseDetail& detail, const std::vector<std::string>& parts, Position offset_in) {
+Edit duplicate(const BaseDetail& detail, const std::vector<model::PartId>& parts, Position offset_in) {
     if (!std::isfinite(offset_in.x_in) || !std::isfinite(offset_in.y_in))
         return refused(detail, phrase("A copy needs a distance to its original."));
     const std::vector<std::string> holes = holes_among(detail, parts), blocks = blocks_among(detail, parts);
@@ -169,29 +170,29 @@ Edit duplicate(const BaseDetail& detail, const std::vector<std::string>& parts, 
         copy.center = {copy.center.x_in + offset_in.x_in, copy.center.y_in + offset_in.y_in};
         added.push_back(add_hole_like(after, copy, id));
     }
-    std::vector<std::string> selected = anchor_parts(added), originals;
+    std::vector<model::PartId> selected = anchor_parts(added), originals;
     for (const std::string& id : blocks) {
-        selected.push_back("block " + add_block_copy(after, beside(*find_block(detail.framing, id), offset_in)));
-        originals.push_back("block " + id);
+        selected.push_back(block_part(add_block_copy(after, beside(*find_block(detail.framing, id), offset_in))));
+        originals.push_back(block_part(id));
     }
     return done(std::move(after), phrase("Copy {}", things(holes, originals)), selected);
 }
 
-Edit mirror(const BaseDetail& detail, const std::vector<std::string>& parts, MirrorLine line, bool keep_originals) {
+Edit mirror(const BaseDetail& detail, const std::vector<model::PartId>& parts, MirrorLine line, bool keep_originals) {
     const std::vector<std::string> holes = holes_among(detail, parts), blocks = blocks_among(detail, parts);
     if (holes.empty() && blocks.empty()) return refused(detail, no_hole_or_block);
     if (keep_originals && too_many_holes(detail, holes.size(), 2.0)) return refused(detail, too_many);
     BaseDetail after = detail;
     const std::vector<std::string> made_holes = mirror_holes(after, holes, {line, keep_originals});
-    const std::vector<std::string> made_blocks = mirror_blocks(after, blocks, {line, keep_originals});
+    const std::vector<model::PartId> made_blocks = mirror_blocks(after, blocks, {line, keep_originals});
     if (made_holes.empty() && made_blocks.empty()) return refused(detail, all_there);
-    std::vector<std::string> selected = anchor_parts(made_holes), originals;
+    std::vector<model::PartId> selected = anchor_parts(made_holes), originals;
     selected.insert(selected.end(), made_blocks.begin(), made_blocks.end());
-    for (const std::string& id : blocks) originals.push_back("block " + id);
+    for (const std::string& id : blocks) originals.push_back(block_part(id));
     return done(std::move(after), phrase("Mirror {}", things(holes, originals)), selected);
 }
 
-Edit array(const BaseDetail& detail, const std::vector<std::string>& parts, int columns, int rows, double pitch_x_in,
+Edit array(const BaseDetail& detail, const std::vector<model::PartId>& parts, int columns, int rows, double pitch_x_in,
            double pitch_y_in) {
     const std::vector<std::string> holes = holes_among(detail, parts);
     if (holes.empty()) return refused(detail, no_hole_selected);
@@ -216,7 +217,7 @@ Edit array(const BaseDetail& detail, const std::vector<std::string>& parts, int 
     return arrayed(std::move(after), detail, holes, added);
 }
 
-Edit array_round(const BaseDetail& detail, const std::vector<std::string>& parts, int count) {
+Edit array_round(const BaseDetail& detail, const std::vector<model::PartId>& parts, int count) {
     const std::vector<std::string> holes = holes_among(detail, parts);
     if (holes.empty()) return refused(detail, no_hole_selected);
     if (count < 2) return refused(detail, phrase("An array round the post has two holes at least."));

@@ -11,7 +11,7 @@ namespace toehold::editing {
 using format::Phrase;
 using format::phrase;
 
-[[nodiscard]] inline Edit done(model::BaseDetail detail, Phrase step, std::vector<std::string> selected) {
+[[nodiscard]] inline Edit done(model::BaseDetail detail, Phrase step, std::vector<model::PartId> selected) {
     return {std::move(detail), std::move(step), std::move(selected), {}};
 }
 
@@ -20,6 +20,6 @@ using format::phrase;
 }
 
 /// What a step is about: `hole A`, `3 holes`, `block B1`, `4 parts`.
-[[nodiscard]] Phrase things(const std::vector<std::string>& holes, const std::vector<std::string>& other_parts);
+[[nodiscard]] Phrase things(const std::vector<std::string>& holes, const std::vector<model::PartId>& other_parts);
 
 }  // namespace toehold::editing

@@ -1,4 +1,3 @@
-#include "drawing/parts.h"
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 
@@ -90,7 +89,7 @@ Heading group_heading(const model::BaseDetail& detail, std::size_t index) {
     Heading heading{fmt::format("anchors[{}]", index + 1), {}, {}};
     heading.group = holes.empty() ? phrase("Anchor group {}", index + 1)
                                   : phrase("Anchors {}", fmt::format("{}", fmt::join(holes, " ")));
-    for (const std::string& id : holes) heading.also.push_back(drawing::anchor_part(id));
+    for (const std::string& id : holes) heading.also.push_back(model::anchor_part(id));
     if (heading.also.empty()) return heading;
     heading.part = heading.also.front();
     heading.also.erase(heading.also.begin());
@@ -100,7 +99,7 @@ Heading group_heading(const model::BaseDetail& detail, std::size_t index) {
 }  // namespace
 
 void anchor_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"", "", phrase("Anchors")});
+    form.at({"", {}, phrase("Anchors")});
     form.list(
         {"anchor-group-count", phrase("Number of anchor groups"),
          phrase("One fastener each. A new group is like the last and takes the last of its holes; one that "
@@ -119,7 +118,7 @@ void anchor_fields(Form& form, model::BaseDetail& detail) {
                                        "lets go of it in time.")},
                                group.preload_lb, units::Kind::force);
         form.text({"corrosion-protection", phrase("Corrosion protection"),
-                   phrase("For instance hot-dip galvanized, ASTM A153. Empty: not stated, and a finding asks for "
+                   phrase("For instance hot-dip galvanized, ASTM A153. Empty: not specified, and a finding asks for "
                           "it in treated wood.")},
                   group.corrosion_protection);
     }

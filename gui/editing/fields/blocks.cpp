@@ -63,11 +63,12 @@ void add_block_beside(model::Framing& framing, const catalog::Catalog& catalog) 
 
 void end_fields(Form& form, model::Framing& framing, model::Block& block, bool upper) {
     model::BlockEnd& end = upper ? block.to_end : block.from_end;
-    form.at({fmt::format("framing/block[{}]/end[{}]", block.id, upper ? "to" : "from"), "block " + block.id,
+    form.at({fmt::format("framing/block[{}]/end[{}]", block.id, upper ? "to" : "from"),
+             {model::PartKind::block, block.id},
              upper ? phrase("Block {}, upper end", block.id) : phrase("Block {}, lower end", block.id)});
     std::vector<Choice> members;
     for (const model::Member& member : model::members(framing)) {
-        if (member.id != block.id) members.push_back({member.id, model::subject(member)});
+        if (member.id != block.id) members.push_back({member.id, model::part_name(model::part_of(member))});
     }
     form.pick_or_none({"joist", phrase("Held by"),
                        phrase("The joist, rim or block across it that the end meets. Empty: none described.")},
@@ -76,7 +77,8 @@ void end_fields(Form& form, model::Framing& framing, model::Block& block, bool u
 }
 
 void one_block(Form& form, model::Framing& framing, model::Block& block) {
-    form.at({fmt::format("framing/block[{}]", block.id), "block " + block.id, phrase("Block {}", block.id)});
+    form.at(
+        {fmt::format("framing/block[{}]", block.id), {model::PartKind::block, block.id}, phrase("Block {}", block.id)});
     member_id(form, framing, block.id);
     form.word({"along", phrase("Run"), phrase("The way its length, and its grain, runs in plan.")}, block.along, axes);
     form.place({"from", phrase("Lower end"), phrase("Along itself.")}, block.from_in);

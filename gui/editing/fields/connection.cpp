@@ -132,15 +132,15 @@ void kind_fields(Form& form, model::ReportedConnector& connector) {
     form.given({"down", phrase("Allowable downward"), phrase("ASD. Empty: it resists none.")}, connector.down_lb,
                Kind::force);
     form.given(
-        {"lateral", phrase("Allowable sideways"), phrase("ASD, horizontal across the member. Empty: it resists none.")},
+        {"lateral", phrase("Allowable lateral"), phrase("ASD, horizontal across the member. Empty: it resists none.")},
         connector.lateral_lb, Kind::force);
-    form.given({"pull", phrase("Allowable pull"), phrase("ASD, away along the member. Empty: it resists none.")},
+    form.given({"pull", phrase("Allowable tension"), phrase("ASD, away along the member. Empty: it resists none.")},
                connector.pull_lb, Kind::force);
     form.given({"couple-arm", phrase("Couple arm"),
                 phrase("Between its two lines, one on each side of the member. Empty: it resists no twisting.")},
                connector.couple_arm_in, Kind::length);
     form.given({"height", phrase("Height of the couple"),
-                phrase("Between the pull and the pressed edge, that keeps the two members square. Empty: the end "
+                phrase("Between the tension and the compressed edge, that keeps the two members square. Empty: the end "
                        "turns freely.")},
                connector.height_in, Kind::length);
     form.optional_quantity(

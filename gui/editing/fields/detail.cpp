@@ -51,7 +51,7 @@ void date_field(Form& form, model::Remark& remark) {
 }
 
 void one_remark(Form& form, model::Remark& remark, std::size_t number) {
-    form.at({fmt::format("remarks/remark[{}]", number), "", phrase("Remark {}", number)});
+    form.at({fmt::format("remarks/remark[{}]", number), {}, phrase("Remark {}", number)});
     words_field(form, remark);
     about_field(form, remark);
     form.text({"subject", phrase("Subject"), phrase("As the result names it, such as anchor A. Empty: every subject.")},
@@ -64,7 +64,7 @@ void one_remark(Form& form, model::Remark& remark, std::size_t number) {
 }  // namespace
 
 void detail_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"", "", phrase("Detail")});
+    form.at({"", {}, phrase("Detail")});
     form.text({"name", phrase("Name"), phrase("What the detail is called on every sheet.")}, detail.name);
     form.text({"note", phrase("Note"), phrase("Anything a reader should know.")}, detail.note);
     form.text({"project", phrase("Project"), phrase("What the detail belongs to. Empty: not specified.")},
@@ -72,7 +72,7 @@ void detail_fields(Form& form, model::BaseDetail& detail) {
 }
 
 void remark_fields(Form& form, std::vector<model::Remark>& remarks) {
-    form.at({"", "", phrase("Remarks")});
+    form.at({"", {}, phrase("Remarks")});
     form.list(
         {"remark-count", phrase("Number of remarks"),
          phrase("A reviewer's, kept beside the detail; nothing is computed from them. One begins with words for "

@@ -1,7 +1,7 @@
 #include "editing/fields.h"
 
 #include "editing/fields/groups.h"
-#include "editing/parts/holes.h"
+#include "editing/mounts/mount.h"
 
 namespace toehold::editing {
 namespace {
@@ -12,10 +12,7 @@ Form describe(model::BaseDetail& detail, const catalog::Catalog& catalog, units:
     guard_fields(form, detail);
     load_fields(form, detail.loads);
     post_fields(form, detail);
-    weld_fields(form, detail);
-    plate_fields(form, detail);
-    anchor_fields(form, detail);
-    layer_fields(form, on_deck(detail).layers);
+    mount_fields(form, detail);
     framing_fields(form, detail.framing);
     basis_fields(form, detail.basis);
     remark_fields(form, detail.remarks);
@@ -43,8 +40,7 @@ FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& cat
         if (entry.field.path != path) continue;
         const Outcome outcome = entry.set(text);
         if (!outcome.refusal.empty()) return {std::nullopt, {}, outcome.refusal};
-        // A plate that was changed is no longer the one its document holds.
-        if (!(on_deck(changed).plate == on_deck(detail).plate)) own_plate(changed);
+        drop_changed_references(changed, detail);
         const Phrase step = outcome.step.empty() ? step_for(entry.field) : outcome.step;
         return {std::move(changed), step, {}};
     }

@@ -21,9 +21,10 @@ struct Named {
 
 /// Where fields stand: `path` without a slash at its end, the part they are of and further parts they concern.
 struct Heading {
-    std::string path, part;
+    std::string path;
+    model::PartId part;
     Phrase group;
-    std::vector<std::string> also = {};
+    std::vector<model::PartId> also = {};
 };
 
 struct Outcome {

@@ -69,7 +69,7 @@ double joist_depth(const model::Framing& framing) {
 }
 
 void one_rim(Form& form, model::Framing& framing, model::Rim& rim) {
-    form.at({fmt::format("framing/rim[{}]", rim.id), "rim " + rim.id, phrase("Rim {}", rim.id)});
+    form.at({fmt::format("framing/rim[{}]", rim.id), {model::PartKind::rim, rim.id}, phrase("Rim {}", rim.id)});
     member_id(form, framing, rim.id);
     form.place({"at", phrase("Place"), phrase("Of its center line, along the joists.")}, rim.at_in);
     form.place({"from", phrase("Lower end"), phrase("Across the joists.")}, rim.from_in);
@@ -92,7 +92,7 @@ void support_kind(Form& form, model::JoistSupport& support) {
 
 void one_support(Form& form, model::Framing& framing, model::JoistSupport& support) {
     form.at(
-        {fmt::format("framing/support[{}]", support.id), "support " + support.id, phrase("Support {}", support.id)});
+        {fmt::format("framing/support[{}]", support.id), model::part_of(support), phrase("Support {}", support.id)});
     form.id({"id", phrase("Id"), phrase("A short name, unlike that of any other joist, rim, support or block.")},
             support.id, framing_ids(framing, support.id));
     support_kind(form, support);
@@ -169,7 +169,7 @@ Timber start_timber(const model::Framing& framing, const catalog::Catalog& catal
 }
 
 void framing_fields(Form& form, model::Framing& framing) {
-    form.at({"framing", "", phrase("Framing")});
+    form.at({"framing", {}, phrase("Framing")});
     form.yes_no({"treated", phrase("Preservative treated"),
                  phrase("Treated lumber asks for corrosion protection of what is driven into it.")},
                 framing.preservative_treated);

@@ -1,5 +1,4 @@
 #include "editing/parts/holes.h"
-#include "drawing/parts.h"
 #include "editing/fields/groups.h"
 #include "model/validate.h"
 
@@ -84,7 +83,7 @@ void one_hole(Form& form, model::BaseDetail& detail, std::size_t index) {
     model::Hole& hole = on_deck(detail).plate.holes[index];
     std::vector<std::string> others = ids_of(on_deck(detail).plate.holes);
     others.erase(others.begin() + static_cast<std::ptrdiff_t>(index));
-    form.at({fmt::format("plate/hole[{}]", hole.id), drawing::anchor_part(hole.id), phrase("Hole {}", hole.id)});
+    form.at({fmt::format("plate/hole[{}]", hole.id), model::anchor_part(hole.id), phrase("Hole {}", hole.id)});
     form.id({"id", phrase("Id"), phrase("A short name; the anchor in the hole carries it too.")}, hole.id, others,
             [&detail, &hole](const std::string& old) { rename_in_groups(detail, old, hole.id); });
     form.place({"x", phrase("Along the rail"), phrase("Of the hole's center, from the post's center.")},

@@ -41,10 +41,10 @@ void no_more_joists(model::Framing& framing) {
 Heading all_joists(const model::Joists& joists) {
     Heading heading{"framing/joists", {}, phrase("Joists")};
     for (const model::Joist& joist : joists.members) {
-        if (heading.part.empty()) {
-            heading.part = "joist " + joist.id;
+        if (heading.part.kind == model::PartKind::none) {
+            heading.part = {model::PartKind::joist, joist.id};
         } else {
-            heading.also.push_back("joist " + joist.id);
+            heading.also.push_back({model::PartKind::joist, joist.id});
         }
     }
     return heading;
@@ -90,7 +90,9 @@ void joist_fields(Form& form, model::Framing& framing) {
     if (!framing.joists) return;
     common_fields(form, framing);
     for (model::Joist& joist : framing.joists->members) {
-        form.at({fmt::format("framing/joist[{}]", joist.id), "joist " + joist.id, phrase("Joist {}", joist.id)});
+        form.at({fmt::format("framing/joist[{}]", joist.id),
+                 {model::PartKind::joist, joist.id},
+                 phrase("Joist {}", joist.id)});
         member_id(form, framing, joist.id);
         form.place({"offset", phrase("Place"), phrase("Of its center line, across the joists.")}, joist.offset_in);
         plies_field(form, joist.plies);

@@ -16,7 +16,7 @@ constexpr double start_board_in = 5.5;
 std::string shim_material(const catalog::Catalog& catalog) { return id_or_first(catalog.decking, "shim-hardwood"); }
 
 void fastening_fields(Form& form, model::DeckingFastening& fastening) {
-    form.at({"layers/decking/fasteners", "decking", phrase("Decking fasteners")});
+    form.at({"layers/decking/fasteners", {model::PartKind::decking}, phrase("Decking fasteners")});
     form.length({"diameter", phrase("Diameter"), phrase("Of one screw or nail.")}, fastening.diameter_in);
     form.length({"length", phrase("Length"), phrase("Of one screw or nail.")}, fastening.length_in);
     form.count({"per-crossing", phrase("At each crossing"), phrase("Where one board crosses one joist.")},
@@ -30,7 +30,7 @@ void fastening_fields(Form& form, model::DeckingFastening& fastening) {
 }
 
 void decking_fields(Form& form, model::Decking& decking) {
-    form.at({"layers/decking", "decking", phrase("Decking")});
+    form.at({"layers/decking", {model::PartKind::decking}, phrase("Decking")});
     form.pick({"material", phrase("Material"), phrase("What the boards are of.")}, decking.material,
               row_choices(form.catalog().decking));
     form.length({"thickness", phrase("Thickness"), phrase("Actual, of the boards.")}, decking.thickness_in);
@@ -46,7 +46,7 @@ void decking_fields(Form& form, model::Decking& decking) {
 }
 
 void one_shim(Form& form, model::Shim& shim, std::size_t number) {
-    form.at({fmt::format("layers/shim[{}]", number), fmt::format("shim {}", number), phrase("Shim {}", number)});
+    form.at({fmt::format("layers/shim[{}]", number), model::shim_part(number - 1), phrase("Shim {}", number)});
     form.pick({"material", phrase("Material"), phrase("What the shim is of.")}, shim.material,
               row_choices(form.catalog().decking));
     form.length({"thickness", phrase("Thickness"), phrase("Of the shim, as packed.")}, shim.thickness_in);
@@ -55,7 +55,7 @@ void one_shim(Form& form, model::Shim& shim, std::size_t number) {
 }  // namespace
 
 void layer_fields(Form& form, model::Layers& layers) {
-    form.at({"layers", "decking", phrase("Layers")});
+    form.at({"layers", {model::PartKind::decking}, phrase("Layers")});
     form.presence({"decking-given", phrase("Decking under the plate"),
                    phrase("Begins as 1 in wood boards. No: the plate stands on the framing itself.")},
                   layers.decking,

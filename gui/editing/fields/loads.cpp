@@ -67,21 +67,21 @@ void rail_taken(Form& form, double& spacing_ft) {
 }
 
 void concentrated_fields(Form& form, model::ConcentratedLoad& load) {
-    form.at({"loads/concentrated", "push", phrase("Concentrated push")});
+    form.at({"loads/concentrated", {model::PartKind::push}, phrase("Concentrated push")});
     form.quantity({"push", phrase("Push"), phrase("Horizontal force at the top of the guard.")}, load.push_lb,
                   units::Kind::force);
     form.zero_if_empty(down, load.down_lb, units::Kind::force, Range::any);
 }
 
 void line_fields(Form& form, model::LineLoad& load) {
-    form.at({"loads/line", "push", phrase("Push along the rail")});
+    form.at({"loads/line", {model::PartKind::push}, phrase("Push along the rail")});
     push_along_rail(form, load.push_lb_per_ft);
     rail_taken(form, load.spacing_ft);
     form.zero_if_empty(down, load.down_lb, units::Kind::force, Range::any);
 }
 
 void user_fields(Form& form, model::UserLoad& load, std::size_t number) {
-    form.at({fmt::format("loads/user[{}]", number), "push", phrase("Load {}", number)});
+    form.at({fmt::format("loads/user[{}]", number), {model::PartKind::push}, phrase("Load {}", number)});
     form.required_text({"name", phrase("Name"), phrase("What the load is called in the results.")}, load.name);
     form.quantity({"push", phrase("Push"), phrase("Horizontal force; 0 where there is none.")}, load.push_lb,
                   units::Kind::force, Range::not_negative);
@@ -89,7 +89,7 @@ void user_fields(Form& form, model::UserLoad& load, std::size_t number) {
     form.optional_quantity(
         {"height", phrase("Height"), phrase("Of the push above the walking surface. Empty: the top of the guard.")},
         load.height_in, units::Kind::length);
-    form.text({"source", phrase("Source"), phrase("Where the load comes from. Empty: stated by the user.")},
+    form.text({"source", phrase("Source"), phrase("Where the load comes from. Empty: specified by the user.")},
               load.source);
 }
 
@@ -150,7 +150,7 @@ void wood_fields(Form& form, model::Basis& basis) {
 }
 
 void stiffness_fields(Form& form, model::FixedStiffness& stiffness) {
-    form.at({"basis/fixed-stiffness", "", phrase("Fixed stiffness")});
+    form.at({"basis/fixed-stiffness", {}, phrase("Fixed stiffness")});
     form.quantity({"bed", phrase("Bed"), phrase("Pressure under the plate for each length it sinks.")},
                   stiffness.bed_psi_per_in, Kind::bed_stiffness);
     form.quantity({"anchor", phrase("Anchor"), phrase("Pull of every anchor for each length it gives.")},
@@ -161,18 +161,18 @@ void stiffness_fields(Form& form, model::FixedStiffness& stiffness) {
 }  // namespace
 
 void load_fields(Form& form, model::Loads& loads) {
-    form.at({"loads", "push", phrase("Loads")});
+    form.at({"loads", {model::PartKind::push}, phrase("Loads")});
     form.word({"directions", phrase("Directions"), phrase("From where the pushes come.")}, loads.directions,
               directions);
     load_presence(form,
                   {"concentrated", phrase("Concentrated push"),
-                   phrase("Whether one is stated; begins as 200 lb. With no load stated at all, 200 lb at the "
+                   phrase("Whether one is specified; begins as 200 lb. With no load specified at all, 200 lb at the "
                           "top of the guard is assumed.")},
                   loads, loads.concentrated, model::ConcentratedLoad{});
-    load_presence(
-        form,
-        {"line", phrase("Push along the rail"), phrase("Whether one is stated; begins as 50 plf over 6 ft of rail.")},
-        loads, loads.line, model::LineLoad{50.0, 6.0, 0.0});
+    load_presence(form,
+                  {"line", phrase("Push along the rail"),
+                   phrase("Whether one is specified; begins as 50 plf over 6 ft of rail.")},
+                  loads, loads.line, model::LineLoad{50.0, 6.0, 0.0});
     const std::size_t before = form.entries().size();
     form.list(
         {"user-count", phrase("Number of other loads"),
@@ -191,7 +191,7 @@ void load_fields(Form& form, model::Loads& loads) {
 }
 
 void basis_fields(Form& form, model::Basis& basis) {
-    form.at({"basis", "", phrase("Basis")});
+    form.at({"basis", {}, phrase("Basis")});
     method_fields(form, basis);
     wood_fields(form, basis);
     form.optional_word(

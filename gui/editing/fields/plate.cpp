@@ -58,7 +58,7 @@ void pin_field(Form& form, model::PlateReference& reference) {
 }
 
 void reference_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"plate/from", "plate", phrase("Plate")});
+    form.at({"plate/from", {model::PartKind::plate}, phrase("Plate")});
     document_field(form, detail);
     if (!on_deck(detail).plate_reference) return;
     form.id({"id", phrase("Plate in the document"), phrase("Id of the plate in its document.")},
@@ -139,7 +139,7 @@ void shape_fields(Form& form, model::PolygonOutline& outline) {
         },
         [&corners] { corners.pop_back(); });
     for (std::size_t index = 0; index < corners.size(); ++index) {
-        form.at({fmt::format("plate/corner[{}]", index + 1), "plate", phrase("Corner {}", index + 1)});
+        form.at({fmt::format("plate/corner[{}]", index + 1), {model::PartKind::plate}, phrase("Corner {}", index + 1)});
         form.place({"x", phrase("Along the rail"), phrase("From the post's center.")}, corners[index].x_in);
         form.place({"y", phrase("Outward"), phrase("From the post's center; negative is inward.")},
                    corners[index].y_in);
@@ -156,7 +156,7 @@ std::string word_for(const model::Outline& outline) {
 void plate_fields(Form& form, model::BaseDetail& detail) {
     reference_fields(form, detail);
     model::Plate& plate = on_deck(detail).plate;
-    form.at({"plate", "plate", phrase("Plate")});
+    form.at({"plate", {model::PartKind::plate}, phrase("Plate")});
     optional_id(form, plate.id);
     form.text({"name", phrase("Name"), phrase("What the plate is called. Empty: it has no name.")}, plate.name);
     form.pick({"metal", phrase("Metal"), phrase("Its strength is looked up in the catalogs.")}, plate.metal,

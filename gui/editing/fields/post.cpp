@@ -97,7 +97,7 @@ void shape_fields(Form& form, model::RoundTube& tube) {
 }
 
 void shoe_fields(Form& form, model::Shoe& shoe) {
-    form.at({"post/shoe", "post", phrase("Shoe")});
+    form.at({"post/shoe", {model::PartKind::post}, phrase("Shoe")});
     form.word({"attachment", phrase("Attachment"), phrase("How the shoe is fixed to the plate.")}, shoe.attachment,
               attachments);
     form.length(outside_width, shoe.width_in);
@@ -149,7 +149,7 @@ model::Weld start_weld(const model::Post& post, const catalog::Catalog& catalog)
 
 void guard_fields(Form& form, model::BaseDetail& detail) {
     model::Guard& guard = detail.guard;
-    form.at({"guard", "guard", phrase("Guard")});
+    form.at({"guard", {model::PartKind::guard}, phrase("Guard")});
     form.length({"height", phrase("Height"), phrase("Top of the guard above the walking surface.")}, guard.height_in);
     form.zero_if_empty({"plate-below-surface", phrase("Plate below the surface"),
                         phrase("Underside of the plate below the walking surface. Empty: 0, the plate stands on "
@@ -161,7 +161,7 @@ void guard_fields(Form& form, model::BaseDetail& detail) {
 }
 
 void post_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"post", "post", phrase("Post")});
+    form.at({"post", {model::PartKind::post}, phrase("Post")});
     static const Named name{"shape", phrase("Shape"),
                             phrase("A tube made rectangular begins half as deep again as it is wide; a round one "
                                    "as wide as before; a wood post as 3 1/2 in square in a 4 in shoe.")};
@@ -181,7 +181,7 @@ void post_fields(Form& form, model::BaseDetail& detail) {
 }
 
 void weld_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"weld", "weld", phrase("Weld")});
+    form.at({"weld", {model::PartKind::weld}, phrase("Weld")});
     form.presence({"given", phrase("Welded all round"),
                    phrase("Whether a fillet weld joins the foot to the plate; begins as 1/8 in of the weakest "
                           "filler for the post's metal.")},

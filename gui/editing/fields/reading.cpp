@@ -1,6 +1,6 @@
 #include "editing/fields/reading.h"
 
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 #include "editing/fields.h"
 #include "units/scan.h"
 #include "units/unit_table.h"
@@ -158,7 +158,7 @@ Reading<std::string> read_choice(const Phrase& label, const std::string& text, c
     }
     constexpr std::size_t most_told = 5;
     const bool few = known.size() <= most_told;
-    const std::vector<std::string> near = few ? known : catalog::nearest_ids(wanted, known, most_told);
+    const std::vector<std::string> near = few ? known : catalog::closest_ids(wanted, known, most_told);
     const std::string listed = fmt::format("{}", fmt::join(near, ", "));
     return {std::nullopt,
             few ? phrase("{} takes {}.", label, listed) : phrase("{} takes {} or another listed.", label, listed)};

@@ -43,7 +43,7 @@ void resize(model::WoodPost& post, PlanAxis axis, double size_in) {
     shoe_in = at_least(shoe_in + wood_in - before_in, 2.0 * post.shoe.wall_in + least_open_in);
 }
 
-PlanAxis axis_of(const Handle& handle) { return last_word(handle.id) == "y" ? PlanAxis::y : PlanAxis::x; }
+PlanAxis axis_of(const Handle& handle) { return handle.id.number == 1 ? PlanAxis::y : PlanAxis::x; }
 
 }  // namespace
 
@@ -52,13 +52,13 @@ double half_post_in(const model::Post& post, PlanAxis axis) {
 }
 
 Handle post_face(PlanAxis across, drawing::Point at, drawing::Point along) {
-    return {across == PlanAxis::x ? "post_width x" : "post_width y", HandleKind::post_width, "post", at, along};
+    return {{HandleKind::post_width, {model::PartKind::post}, across == PlanAxis::x ? 0U : 1U}, at, along};
 }
 
 std::vector<Handle> elevation_handles(const model::BaseDetail& detail) {
     const double top_in = model::lever_height_in(detail);
     return {post_face(PlanAxis::y, {half_post_in(detail.post, PlanAxis::y), 0.5 * top_in}, {1.0, 0.0}),
-            {"guard_height", HandleKind::guard_height, "guard", {0.0, top_in}, drawing::Point{0.0, 1.0}}};
+            {{HandleKind::guard_height, {model::PartKind::guard}}, {0.0, top_in}, drawing::Point{0.0, 1.0}}};
 }
 
 Moved drag_post_width(const Grip& grip, Sheet sheet) {

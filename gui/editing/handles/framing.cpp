@@ -35,19 +35,20 @@ drawing::Point grip_of(const model::Joists& joists, const model::Joist& joist, c
 std::vector<Handle> framing_handles(const model::BaseDetail& detail) {
     std::vector<Handle> handles;
     for (const model::Block& block : detail.framing.blocks) {
-        const std::string part = "block " + block.id;
-        handles.push_back(
-            {"block " + block.id, HandleKind::block, part, point(middle(block)), unit(across(block.along))});
-        handles.push_back({"block_end " + block.id + " from", HandleKind::block_end, part,
-                           point(in_plan(block.along, block.from_in, block.across_in)), unit(block.along)});
-        handles.push_back({"block_end " + block.id + " to", HandleKind::block_end, part,
-                           point(in_plan(block.along, block.to_in, block.across_in)), unit(block.along)});
+        const model::PartId part{model::PartKind::block, block.id};
+        handles.push_back({{HandleKind::block, part}, point(middle(block)), unit(across(block.along))});
+        handles.push_back({{HandleKind::block_end, part, 0},
+                           point(in_plan(block.along, block.from_in, block.across_in)),
+                           unit(block.along)});
+        handles.push_back({{HandleKind::block_end, part, 1},
+                           point(in_plan(block.along, block.to_in, block.across_in)),
+                           unit(block.along)});
     }
     if (!detail.framing.joists) return handles;
     const model::Joists& joists = *detail.framing.joists;
     for (const model::Joist& joist : joists.members) {
-        const std::string name = "joist " + joist.id;
-        handles.push_back({name, HandleKind::joist, name, grip_of(joists, joist, on_deck(detail).plate.outline),
+        handles.push_back({{HandleKind::joist, {model::PartKind::joist, joist.id}},
+                           grip_of(joists, joist, on_deck(detail).plate.outline),
                            unit(across(joists.along))});
     }
     return handles;

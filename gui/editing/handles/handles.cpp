@@ -9,7 +9,7 @@ namespace toehold::editing {
 namespace {
 
 Moved drag_in_plan(const Grip& grip) {
-    switch (grip.handle.kind) {
+    switch (grip.handle.id.kind) {
         case HandleKind::hole:
             return drag_hole(grip);
         case HandleKind::slot_end:
@@ -34,7 +34,7 @@ Moved drag_in_plan(const Grip& grip) {
 }
 
 Moved drag_in_section(const Grip& grip, const drawing::SectionPlane& plane) {
-    switch (grip.handle.kind) {
+    switch (grip.handle.id.kind) {
         case HandleKind::block_width:
             return drag_block_width(grip, plane);
         case HandleKind::block_depth:
@@ -51,7 +51,7 @@ Moved drag_in_section(const Grip& grip, const drawing::SectionPlane& plane) {
 }
 
 Moved drag_in_elevation(const Grip& grip) {
-    switch (grip.handle.kind) {
+    switch (grip.handle.id.kind) {
         case HandleKind::post_width:
             return drag_post_width(grip, Sheet::elevation);
         case HandleKind::guard_height:
@@ -93,7 +93,5 @@ Moved drag(const model::BaseDetail& detail, const SheetPlace& place, const Handl
 }
 
 Moved unmoved(const Grip& grip) { return {grip.detail, {}, grip.handle.at, {}}; }
-
-std::string last_word(const std::string& id) { return id.substr(id.find_last_of(' ') + 1); }
 
 }  // namespace toehold::editing

@@ -1,5 +1,4 @@
 // Plan, the plate and the post on it: where they are taken hold of.
-#include "drawing/parts.h"
 #include "editing/handles/sheet_handles.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
@@ -18,43 +17,40 @@ using model::Position;
 /// A handle for the corner radius stands this part of the shorter side inside the corner, apart from the corner's own.
 constexpr double radius_inset = 0.03;
 
-void add_slot_ends(std::vector<Handle>& handles, const model::Hole& hole, const std::string& part) {
+void add_slot_ends(std::vector<Handle>& handles, const model::Hole& hole, const model::PartId& part) {
     const auto* slot = std::get_if<model::Slot>(&hole.shape);
     if (slot == nullptr) return;
     const double angle = slot->angle_deg * std::numbers::pi / 180.0;
     const drawing::Point half{0.5 * slot->length_in * std::cos(angle), 0.5 * slot->length_in * std::sin(angle)};
     const drawing::Point center = point(hole.center);
-    handles.push_back(
-        {"slot_end " + hole.id + " 1", HandleKind::slot_end, part, {center.x + half.x, center.y + half.y}});
-    handles.push_back(
-        {"slot_end " + hole.id + " 2", HandleKind::slot_end, part, {center.x - half.x, center.y - half.y}});
+    handles.push_back({{HandleKind::slot_end, part, 0}, {center.x + half.x, center.y + half.y}});
+    handles.push_back({{HandleKind::slot_end, part, 1}, {center.x - half.x, center.y - half.y}});
 }
+
+const model::PartId the_plate{model::PartKind::plate};
 
 void add_corners_and_sides(std::vector<Handle>& handles, const model::Outline& outline) {
     const std::vector<Position> all = corners(outline);
     for (std::size_t index = 0; index < all.size(); ++index)
-        handles.push_back({corner_name(index), HandleKind::corner, "plate", point(all[index])});
+        handles.push_back({{HandleKind::corner, the_plate, index}, point(all[index])});
     for (std::size_t index = 0; index < all.size(); ++index) {
         const Position from = all[index], to = all[(index + 1) % all.size()];
         const drawing::Point middle{0.5 * (from.x_in + to.x_in), 0.5 * (from.y_in + to.y_in)};
-        handles.push_back(
-            {"side " + std::to_string(index + 1), HandleKind::side, "plate", middle, normal_of_side(outline, index)});
+        handles.push_back({{HandleKind::side, the_plate, index}, middle, normal_of_side(outline, index)});
     }
 }
 
 void add_radius(std::vector<Handle>& handles, const model::Outline& outline) {
     if (const auto* circle = std::get_if<model::CircleOutline>(&outline)) {
         const drawing::Point at{circle->center.x_in + 0.5 * circle->diameter_in, circle->center.y_in};
-        handles.push_back({"radius", HandleKind::radius, "plate", at, drawing::Point{1.0, 0.0}});
+        handles.push_back({{HandleKind::radius, the_plate}, at, drawing::Point{1.0, 0.0}});
     }
     if (const auto* rectangle = std::get_if<model::RectangleOutline>(&outline)) {
         const double inset_in =
             radius_inset * std::min(rectangle->width_in, rectangle->depth_in) + rectangle->corner_radius_in;
         const drawing::Point corner = extent_of(outline).high;
         constexpr double diagonal = -1.0 / std::numbers::sqrt2;
-        handles.push_back({"radius",
-                           HandleKind::radius,
-                           "plate",
+        handles.push_back({{HandleKind::radius, the_plate},
                            {corner.x - inset_in, corner.y - inset_in},
                            drawing::Point{diagonal, diagonal}});
     }
@@ -83,8 +79,8 @@ model::Outline with_radius(const model::Outline& outline, const Grip& grip) {
 std::vector<Handle> plate_handles(const BaseDetail& detail) {
     std::vector<Handle> handles;
     for (const model::Hole& hole : on_deck(detail).plate.holes) {
-        const std::string part = drawing::anchor_part(hole.id);
-        handles.push_back({"hole " + hole.id, HandleKind::hole, part, point(hole.center)});
+        const model::PartId part = model::anchor_part(hole.id);
+        handles.push_back({{HandleKind::hole, part}, point(hole.center)});
         add_slot_ends(handles, hole, part);
     }
     add_corners_and_sides(handles, on_deck(detail).plate.outline);

@@ -1,5 +1,4 @@
 // Section: where what the plane cuts is taken hold of. Across is the plane's own horizontal.
-#include "drawing/parts.h"
 #include "editing/handles/sheet_handles.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
@@ -51,18 +50,13 @@ std::optional<Span> block_cut(const model::Block& block, const SectionPlane& pla
 void add_block(std::vector<Handle>& handles, const model::Block& block, const SectionPlane& plane, double top_in) {
     const std::optional<Span> cut = block_cut(block, plane);
     if (!cut) return;
-    const std::string part = "block " + block.id;
-    handles.push_back({"block_depth " + block.id,
-                       HandleKind::block_depth,
-                       part,
-                       {0.5 * (cut->low_in + cut->high_in), top_in - block.depth_in},
-                       upright});
+    const model::PartId part{model::PartKind::block, block.id};
+    handles.push_back(
+        {{HandleKind::block_depth, part}, {0.5 * (cut->low_in + cut->high_in), top_in - block.depth_in}, upright});
     if (block.along == plane.along) return;
     const double middle_in = top_in - 0.5 * block.depth_in;
-    handles.push_back(
-        {"block_width " + block.id + " low", HandleKind::block_width, part, {cut->low_in, middle_in}, level});
-    handles.push_back(
-        {"block_width " + block.id + " high", HandleKind::block_width, part, {cut->high_in, middle_in}, level});
+    handles.push_back({{HandleKind::block_width, part, 0}, {cut->low_in, middle_in}, level});
+    handles.push_back({{HandleKind::block_width, part, 1}, {cut->high_in, middle_in}, level});
 }
 
 /// Length under the head; absent for a bolt, which is as long as it must be.
@@ -81,9 +75,7 @@ void add_tip(std::vector<Handle>& handles, const model::BaseDetail& detail, cons
     const model::AnchorGroup* const group = model::anchor_group(detail, hole.id);
     const std::optional<double> length = group == nullptr ? std::nullopt : length_in(group->fastener);
     if (!length) return;
-    handles.push_back({"anchor_tip " + hole.id,
-                       HandleKind::anchor_tip,
-                       drawing::anchor_part(hole.id),
+    handles.push_back({{HandleKind::anchor_tip, model::anchor_part(hole.id)},
                        {along_part(plane.along, hole.center), on_deck(detail).plate.thickness_in - *length},
                        upright});
 }
@@ -93,15 +85,11 @@ void add_tip(std::vector<Handle>& handles, const model::BaseDetail& detail, cons
 std::vector<Handle> section_handles(const model::BaseDetail& detail, const SectionPlane& plane) {
     std::vector<Handle> handles;
     const Span plate = plate_cut(on_deck(detail).plate, plane);
-    handles.push_back({"plate_thickness",
-                       HandleKind::plate_thickness,
-                       "plate",
+    handles.push_back({{HandleKind::plate_thickness, {model::PartKind::plate}},
                        {plate.high_in, on_deck(detail).plate.thickness_in},
                        upright});
     if (on_deck(detail).layers.decking) {
-        handles.push_back({"decking_thickness",
-                           HandleKind::decking_thickness,
-                           "decking",
+        handles.push_back({{HandleKind::decking_thickness, {model::PartKind::decking}},
                            {plate.low_in, -on_deck(detail).layers.decking->thickness_in},
                            upright});
     }

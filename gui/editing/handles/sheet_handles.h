@@ -3,7 +3,6 @@
 // within the largest measure, and changes nothing where its handle's part is gone.
 #include "editing/handles.h"
 
-#include <string>
 #include <vector>
 
 namespace toehold::editing {
@@ -45,7 +44,5 @@ struct Grip {
 
 /// A drag that changed nothing.
 [[nodiscard]] Moved unmoved(const Grip& grip);
-/// The word at the end of a handle's id: `to` of `block_end B1 to`.
-[[nodiscard]] std::string last_word(const std::string& id);
 
 }  // namespace toehold::editing

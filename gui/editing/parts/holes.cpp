@@ -1,6 +1,5 @@
 #include "editing/parts/holes.h"
 
-#include "drawing/parts.h"
 #include "editing/parts/measures.h"
 
 #include <algorithm>
@@ -40,10 +39,14 @@ std::string nearest_hole(const model::Plate& plate, model::Position at) {
     return id;
 }
 
-std::vector<std::string> holes_among(const model::BaseDetail& detail, const std::vector<std::string>& parts) {
+const model::Hole* hole_of(const model::BaseDetail& detail, const model::PartId& part) {
+    return part.kind == model::PartKind::anchor ? find_hole(on_deck(detail).plate, part.id) : nullptr;
+}
+
+std::vector<std::string> holes_among(const model::BaseDetail& detail, const std::vector<model::PartId>& parts) {
     std::vector<std::string> ids;
     for (const model::Hole& hole : on_deck(detail).plate.holes) {
-        if (std::find(parts.begin(), parts.end(), drawing::anchor_part(hole.id)) != parts.end()) ids.push_back(hole.id);
+        if (model::contains(parts, model::anchor_part(hole.id))) ids.push_back(hole.id);
     }
     return ids;
 }

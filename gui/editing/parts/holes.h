@@ -1,6 +1,7 @@
 #pragma once
 // Holes by their ids, and what keeps a detail whole when they come and go: ids, anchor groups, the plate's reference.
 #include "model/base_detail.h"
+#include "model/part.h"
 
 #include <string>
 #include <vector>
@@ -13,9 +14,11 @@ inline constexpr std::size_t most_holes = 100;  ///< of a plate, as `model::vali
 [[nodiscard]] model::Hole* find_hole(model::Plate& plate, const std::string& id);
 /// The nearest hole's id; empty where the plate has none.
 [[nodiscard]] std::string nearest_hole(const model::Plate& plate, model::Position at);
-/// Ids of the holes among the parts, in the plate's order; `anchor A` means hole A.
+/// The hole that an anchor stands for; nullptr for any other part.
+[[nodiscard]] const model::Hole* hole_of(const model::BaseDetail& detail, const model::PartId& part);
+/// Ids of the holes among the parts, in the plate's order; an anchor stands for its hole.
 [[nodiscard]] std::vector<std::string> holes_among(const model::BaseDetail& detail,
-                                                   const std::vector<std::string>& parts);
+                                                   const std::vector<model::PartId>& parts);
 /// A to Z, then AA to ZZ: the first that no hole has.
 [[nodiscard]] std::string free_hole_id(const model::Plate& plate);
 [[nodiscard]] double width_in(const model::Hole& hole);

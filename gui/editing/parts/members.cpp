@@ -16,11 +16,11 @@ auto with_id(std::vector<Item>& items, const std::string& id) {
 }
 
 template <class Item>
-std::vector<std::string> among(const std::vector<Item>& items, const std::string& kind,
-                               const std::vector<std::string>& parts) {
+std::vector<std::string> among(const std::vector<Item>& items, model::PartKind kind,
+                               const std::vector<model::PartId>& parts) {
     std::vector<std::string> ids;
     for (const Item& item : items) {
-        if (std::find(parts.begin(), parts.end(), kind + " " + item.id) != parts.end()) ids.push_back(item.id);
+        if (model::contains(parts, {kind, item.id})) ids.push_back(item.id);
     }
     return ids;
 }
@@ -65,13 +65,21 @@ const model::Joist* find_joist(const model::Framing& framing, const std::string&
     return found == all.end() ? nullptr : &*found;
 }
 
-std::vector<std::string> blocks_among(const model::BaseDetail& detail, const std::vector<std::string>& parts) {
-    return among(detail.framing.blocks, "block", parts);
+const model::Block* block_of(const model::Framing& framing, const model::PartId& part) {
+    return part.kind == model::PartKind::block ? find_block(framing, part.id) : nullptr;
 }
 
-std::vector<std::string> joists_among(const model::BaseDetail& detail, const std::vector<std::string>& parts) {
+const model::Joist* joist_of(const model::Framing& framing, const model::PartId& part) {
+    return part.kind == model::PartKind::joist ? find_joist(framing, part.id) : nullptr;
+}
+
+std::vector<std::string> blocks_among(const model::BaseDetail& detail, const std::vector<model::PartId>& parts) {
+    return among(detail.framing.blocks, model::PartKind::block, parts);
+}
+
+std::vector<std::string> joists_among(const model::BaseDetail& detail, const std::vector<model::PartId>& parts) {
     if (!detail.framing.joists) return {};
-    return among(detail.framing.joists->members, "joist", parts);
+    return among(detail.framing.joists->members, model::PartKind::joist, parts);
 }
 
 std::string free_member_id(const model::Framing& framing, const std::string& letter) {

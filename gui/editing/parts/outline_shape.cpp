@@ -1,10 +1,8 @@
 #include "editing/parts/outline_shape.h"
 
-#include "drawing/parts.h"
 #include "editing/parts/measures.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <numbers>
 
@@ -93,16 +91,13 @@ std::vector<Position> corners(const model::Outline& outline) {
     return std::visit([](const auto& shape) { return corners_of(shape); }, outline);
 }
 
-std::optional<std::size_t> corner_index(const model::Outline& outline, const std::string& name) {
-    const std::string id = drawing::id_of(name, "corner");
-    std::size_t number = 0;
-    const auto read = std::from_chars(id.data(), id.data() + id.size(), number);
-    if (id.empty() || read.ec != std::errc() || read.ptr != id.data() + id.size()) return std::nullopt;
-    if (number < 1 || number > corners(outline).size()) return std::nullopt;
-    return number - 1;
+std::optional<std::size_t> corner_index(const model::Outline& outline, const model::PartId& part) {
+    const std::size_t count = part.kind == model::PartKind::corner ? corners(outline).size() : 0;
+    for (std::size_t index = 0; index < count; ++index) {
+        if (part == model::corner_part(index)) return index;
+    }
+    return std::nullopt;
 }
-
-std::string corner_name(std::size_t index) { return "corner " + std::to_string(index + 1); }
 
 model::Outline with_corner_at(const model::Outline& outline, std::size_t corner, Position to) {
     const std::vector<Position> before = corners(outline);

@@ -3,11 +3,11 @@
 // Corner 1 of a rectangle is its lower left (heel, -x), the others follow counter-clockwise; a polygon's are the
 // file's. Side n runs from corner n to the next.
 #include "drawing/scene/scene.h"
+#include "model/part.h"
 #include "model/plate.h"
 
 #include <cstddef>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace toehold::editing {
@@ -19,9 +19,8 @@ struct Extent {
 
 /// Corners that can be taken; none for a circle.
 [[nodiscard]] std::vector<model::Position> corners(const model::Outline& outline);
-/// The index of `corner 3` is 2. Absent for another text, or where the outline has no such corner.
-[[nodiscard]] std::optional<std::size_t> corner_index(const model::Outline& outline, const std::string& name);
-[[nodiscard]] std::string corner_name(std::size_t index);
+/// The index of a part that is a corner (`model::corner_part`). Absent for another, or where the outline has none such.
+[[nodiscard]] std::optional<std::size_t> corner_index(const model::Outline& outline, const model::PartId& part);
 
 /// A rectangle stays one, with the opposite corner where it was; what would have no area stops short of it.
 [[nodiscard]] model::Outline with_corner_at(const model::Outline& outline, std::size_t corner, model::Position to);

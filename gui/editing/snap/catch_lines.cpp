@@ -117,4 +117,8 @@ Snapped snap(drawing::Point to, const model::Plate& plate, const std::string& mo
     return snap_to(to, x_lines, y_lines, rules);
 }
 
+Snapped snap(drawing::Point to, const model::BaseDetail& detail, const SnapRules& rules) {
+    return snap(to, on_deck(detail).plate, {}, rules);
+}
+
 }  // namespace toehold::editing

@@ -1,6 +1,5 @@
 #include "window/frame/menus.h"
 
-#include "drawing/parts.h"
 #include "window/text.h"
 
 #include <wx/control.h>
@@ -177,10 +176,9 @@ void label(wxMenuBar& bar, int id, const wxString& words) {
     if (item->GetItemLabel() != words) item->SetItemLabel(words);
 }
 
-bool has_part(const session::Session& session, std::string_view kind) {
+bool has_part(const session::Session& session, model::PartKind kind) {
     const auto& parts = session.selection();
-    return std::any_of(parts.begin(), parts.end(),
-                       [kind](const std::string& part) { return !drawing::id_of(part, kind).empty(); });
+    return std::any_of(parts.begin(), parts.end(), [kind](const model::PartId& part) { return part.kind == kind; });
 }
 
 wxString with_step(const wxString& verb, const format::Phrase& step, const wxString& key,
@@ -195,13 +193,13 @@ void refresh_edits(wxMenuBar& bar, const MenuState& state) {
     enable(bar, wxID_REDO, history.can_redo());
     label(bar, wxID_UNDO, with_step(_("&Undo"), history.undo_name(), "Ctrl+Z", state.session.locale()));
     label(bar, wxID_REDO, with_step(_("&Redo"), history.redo_name(), "Ctrl+Shift+Z", state.session.locale()));
-    const bool hole = has_part(state.session, "anchor");
+    const bool hole = has_part(state.session, model::PartKind::anchor);
     constexpr std::array of_holes{int{wxID_CUT},     int{wxID_COPY},    int{command_array}, int{command_round_array},
                                   int{command_slot}, int{command_round}};
     for (const int id : of_holes) {
         enable(bar, id, hole);
     }
-    const bool part = hole || has_part(state.session, "block");
+    const bool part = hole || has_part(state.session, model::PartKind::block);
     enable(bar, command_duplicate, part);
     enable(bar, command_mirror, part);
     enable(bar, wxID_DELETE, !state.session.selection().empty());

@@ -54,8 +54,7 @@ void say_review(VerdictWords& words, const review::Review& review, const format:
     words.reason = text_of(wording::verdict_reason(review), locale);
     words.frame = verdict_frame(review);
     if (review.governing.check.empty()) return;
-    words.governing =
-        text_of(wording::result(review.governing.title, review.governing.part, review.governing.subject), locale);
+    words.governing = text_of(wording::result(review.governing.title, review.governing.part), locale);
     words.no_path = !std::isfinite(review.governing.ratio);
     if (!words.no_path) words.ratio = review.governing.ratio;
 }

@@ -105,7 +105,7 @@ void SheetCanvas::bind_pointer_events() {
 
 void SheetCanvas::on_session(session::Change change) {
     sheet_.view.note(change);
-    if (!drag_.busy() && !hover_.part().empty() && change == session::Change::results) show_tip();
+    if (!drag_.busy() && hover_.part().kind != model::PartKind::none && change == session::Change::results) show_tip();
     refresh();
 }
 
@@ -273,7 +273,7 @@ void SheetCanvas::on_double(wxMouseEvent& event) {
         return;
     }
     const auto part = target_at(sheet_, *kind, at).part;
-    if (part == "push") {
+    if (part.kind == model::PartKind::push) {
         sheet_.session.turn_push(std::nullopt);
     } else if (editing::place_of(sheet_.session.detail(), part)) {
         focus_place_entry(*this);
@@ -290,7 +290,7 @@ void SheetCanvas::on_wheel(wxMouseEvent& event) {
 }
 
 void SheetCanvas::show_tip() {
-    if (hover_.part().empty()) {
+    if (hover_.part().kind == model::PartKind::none) {
         UnsetToolTip();
         return;
     }

@@ -1,6 +1,5 @@
 #include "window/sheet/cell_scene.h"
 
-#include "drawing/parts.h"
 #include "format/figures.h"
 #include "format/phrase.h"
 #include "window/sheet/lettering.h"
@@ -83,8 +82,8 @@ Scene plan_scene(const session::Session& session, const drawing::Subject& subjec
 Scene rose_scene(const session::Session& session, const drawing::Overlay& overlay) {
     const auto& selection = session.selection();
     const auto anchor = std::find_if(selection.begin(), selection.end(),
-                                     [](const std::string& part) { return !drawing::id_of(part, "anchor").empty(); });
-    return drawing::polar_envelope(session.petals(), overlay, anchor == selection.end() ? std::string{} : *anchor);
+                                     [](const model::PartId& part) { return part.kind == model::PartKind::anchor; });
+    return drawing::polar_envelope(session.polar_curves(), overlay, anchor == selection.end() ? model::PartId{} : *anchor);
 }
 
 /// Two significant figures for what is no whole number, as scales are read.
@@ -95,8 +94,8 @@ std::string scale_figure(double ratio) {
 std::string rose_scale(const session::Session& session) {
     if (session.display().method == drawing::Method::hand) return utf8(_("by hand: pushes square to the plate only"));
     double largest = 0.0;
-    for (const auto& petal : session.petals())
-        for (const double tension : petal.tension_lb) largest = std::max(largest, tension);
+    for (const auto& curve : session.polar_curves())
+        for (const double tension : curve.tension_lb) largest = std::max(largest, tension);
     if (largest <= 0.0) return utf8(_("no tension yet"));
     return format::text(format::phrase("outer circle {}", format::Quantity{largest, "lb"}), session.locale());
 }
@@ -105,7 +104,7 @@ std::string rose_scale(const session::Session& session) {
 
 Scene cell_scene(CellKind kind, const session::Session& session, const drawing::Overlay& overlay,
                  const Wishes& wishes) {
-    const drawing::Subject subject{session.detail(), session.resolved(), &overlay, session.display().system};
+    const drawing::Subject subject{session.detail(), session.resolved(), &overlay, session.locale()};
     switch (kind) {
         case CellKind::plan:
             return plan_scene(session, subject, wishes);

@@ -11,8 +11,8 @@ namespace toehold::window {
 
 /// What the drawings are asked for beyond the session's own display.
 struct Wishes {
-    drawing::SectionPlane plane;        ///< of the section
-    std::vector<std::string> measured;  ///< parts under the hand: dimensioned to the plate's edges
+    drawing::SectionPlane plane;          ///< of the section
+    std::vector<model::PartId> measured;  ///< parts under the hand: dimensioned to the plate's edges
 };
 
 [[nodiscard]] drawing::Scene cell_scene(CellKind kind, const session::Session& session, const drawing::Overlay& overlay,

@@ -1,6 +1,6 @@
 #include "window/sheet/context_menu.h"
 
-#include "drawing/parts.h"
+#include "editing/picked.h"
 #include "window/sheet/canvas.h"
 
 #include <wx/intl.h>
@@ -18,7 +18,7 @@ using editing::MirrorLine;
 
 namespace {
 
-using Parts = std::vector<std::string>;
+using Parts = std::vector<model::PartId>;
 
 struct MenuEntry {
     wxString label;  ///< with its mnemonic; empty: a line between groups
@@ -31,14 +31,6 @@ constexpr double slot_longer_by_in = 0.25;
 double width_in(const model::Hole& hole) {
     if (const auto* round = std::get_if<model::RoundHole>(&hole.shape)) return round->diameter_in;
     return std::get<model::Slot>(hole.shape).width_in;
-}
-
-const model::Hole* hole_of(const model::BaseDetail& detail, const std::string& part) {
-    const auto id = drawing::id_of(part, "anchor");
-    const auto& holes = on_deck(detail).plate.holes;
-    const auto found =
-        std::find_if(holes.begin(), holes.end(), [&id](const model::Hole& hole) { return hole.id == id; });
-    return found == holes.end() ? nullptr : &*found;
 }
 
 /// A slot toward the post, a quarter of an inch longer than the hole is wide.
@@ -66,17 +58,17 @@ void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session
             {_("S&lot"), [&session, parts, hole] { session.apply(slotted(session.detail(), parts, hole)); }});
 }
 
-void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const std::string& part,
+void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const model::PartId& part,
                       const Parts& parts) {
-    const auto* hole = hole_of(session.detail(), part);
-    const bool block = !drawing::id_of(part, "block").empty();
+    const auto hole = editing::hole_at(session.detail(), part);
+    const bool block = part.kind == model::PartKind::block;
     if (hole || block)
         entries.push_back(
             {_("D&uplicate"), [&session, parts] {
                  session.apply(editing::duplicate(session.detail(), parts, {copy_offset_in, copy_offset_in}));
              }});
     if (hole) add_hole_entries(entries, session, parts, *hole);
-    if (hole || block || !drawing::id_of(part, "joist").empty()) {
+    if (hole || block || part.kind == model::PartKind::joist) {
         entries.push_back(
             {_("&Delete"), [&session, parts] { session.apply(editing::erase(session.detail(), parts)); }});
         entries.push_back({{}, {}});
@@ -102,18 +94,19 @@ void add_place_entries(std::vector<MenuEntry>& entries, session::Session& sessio
         {_("Add a &corner here"), [&session, at] { session.apply(editing::add_corner(session.detail(), at)); }});
     entries.push_back(
         {_("Add a &block here"), [&session, at] { session.apply(editing::add_block(session.detail(), at)); }});
-    if (!std::holds_alternative<model::PolygonOutline>(on_deck(session.detail()).plate.outline))
+    if (editing::corners_can_be_freed(session.detail()))
         entries.push_back(
             {_("Outline of &free corners"), [&session] { session.apply(editing::to_polygon(session.detail())); }});
 }
 
 std::vector<MenuEntry> part_entries(session::Session& session, const MenuSubject& subject) {
     std::vector<MenuEntry> entries;
-    if (subject.part == "push") {
+    if (subject.part.kind == model::PartKind::push) {
         add_push_entries(entries, session);
         return entries;
     }
-    if (!subject.part.empty()) add_part_entries(entries, session, subject.part, session.selection());
+    if (subject.part.kind != model::PartKind::none)
+        add_part_entries(entries, session, subject.part, session.selection());
     if (subject.at_in) add_place_entries(entries, session, *subject.at_in);
     return entries;
 }
@@ -143,16 +136,15 @@ void choose(SheetCanvas& canvas, const std::vector<MenuEntry>& entries) {
 
 MenuSubject menu_of_selection(const SheetState& sheet) {
     const auto& selection = sheet.session.selection();
-    return {selection.empty() ? std::string{} : selection.back(), std::nullopt};
+    return {selection.empty() ? model::PartId{} : selection.back(), std::nullopt};
 }
 
 MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
     MenuSubject subject;
     if (!contains(sheet.view.areas(cell).title, on_sheet)) subject.part = sheet.view.part_at(cell, on_sheet);
     if (cell != CellKind::plan) return subject;
-    const auto at = editing::snap(sheet.view.to_drawing(cell, on_sheet), on_deck(sheet.session.detail()).plate, {},
-                                  snap_rules(sheet, cell))
-                        .at;
+    const auto at =
+        editing::snap(sheet.view.to_drawing(cell, on_sheet), sheet.session.detail(), snap_rules(sheet, cell)).at;
     subject.at_in = model::Position{at.x, at.y};
     return subject;
 }
@@ -160,7 +152,9 @@ MenuSubject menu_at(SheetState& sheet, CellKind cell, drawing::Point on_sheet) {
 void show_context_menu(SheetCanvas& canvas, SheetState& sheet, const MenuSubject& subject) {
     auto& session = sheet.session;
     const auto& part = subject.part;
-    if (!part.empty() && part != "push" && !drawing::contains(session.selection(), part)) session.select({part});
+    if (part.kind != model::PartKind::none && part.kind != model::PartKind::push &&
+        !model::contains(session.selection(), part))
+        session.select({part});
     auto entries = part_entries(session, subject);
     if (editing::place_of(session.detail(), part))
         entries.push_back({_("&Place at..."), [&canvas] { focus_place_entry(canvas); }});

@@ -4,7 +4,6 @@
 #include "window/sheet/state.h"
 
 #include <optional>
-#include <string>
 
 namespace toehold::window {
 
@@ -12,7 +11,7 @@ class SheetCanvas;
 
 /// What a menu is about.
 struct MenuSubject {
-    std::string part;                      ///< empty: none
+    model::PartId part;                    ///< of no kind: none
     std::optional<model::Position> at_in;  ///< the place in plan, where there is one
 };
 [[nodiscard]] MenuSubject menu_of_selection(const SheetState& sheet);

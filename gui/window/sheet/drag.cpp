@@ -1,6 +1,5 @@
 #include "window/sheet/drag.h"
 
-#include "drawing/parts.h"
 #include "editing/edits.h"
 
 #include <algorithm>
@@ -16,10 +15,6 @@ namespace {
 
 constexpr double turn_step_deg = 5.0;
 constexpr double radians_per_degree = std::numbers::pi / 180;
-
-bool holds(const std::vector<std::string>& parts, const std::string& part) {
-    return std::find(parts.begin(), parts.end(), part) != parts.end();
-}
 
 /// Along the axis in which the pointer has gone farther.
 drawing::Point on_one_axis(drawing::Point from, drawing::Point to) {
@@ -43,14 +38,14 @@ bool moves_whole_part(HandleKind kind) {
 }
 
 std::optional<Handle> handle_at(const std::vector<Handle>& handles, const drawing::View& view,
-                                drawing::Point on_surface, const std::vector<std::string>& selection) {
+                                drawing::Point on_surface, const std::vector<model::PartId>& selection) {
     std::optional<Handle> best;
     double best_rank = 0.0;
     for (const auto& handle : handles) {
         const auto at = drawing::to_surface(view, handle.at);
         const double away = std::hypot(at.x - on_surface.x, at.y - on_surface.y);
         if (away > reach_px) continue;
-        const double rank = holds(selection, handle.part) ? away : away + 2 * reach_px;
+        const double rank = model::contains(selection, handle.id.part) ? away : away + 2 * reach_px;
         if (!best || rank < best_rank) {
             best = handle;
             best_rank = rank;
@@ -59,9 +54,9 @@ std::optional<Handle> handle_at(const std::vector<Handle>& handles, const drawin
     return best;
 }
 
-std::optional<Handle> body_handle(const std::vector<Handle>& handles, const std::string& part) {
+std::optional<Handle> body_handle(const std::vector<Handle>& handles, const model::PartId& part) {
     const auto found = std::find_if(handles.begin(), handles.end(), [&part](const Handle& handle) {
-        return handle.part == part && moves_whole_part(handle.kind);
+        return handle.id.part == part && moves_whole_part(handle.id.kind);
     });
     return found == handles.end() ? std::nullopt : std::optional(*found);
 }
@@ -114,18 +109,6 @@ double turned(drawing::Point pointer, double offset_rad, bool free) {
     const double direction = angle_rad(pointer) + offset_rad;
     if (free) return whole_turn(direction);
     return whole_turn(std::round(direction / radians_per_degree / turn_step_deg) * turn_step_deg * radians_per_degree);
-}
-
-std::vector<std::string> holes_within(const model::Plate& plate, drawing::Point one, drawing::Point other) {
-    const auto [left, right] = std::minmax(one.x, other.x);
-    const auto [low, high] = std::minmax(one.y, other.y);
-    std::vector<std::string> parts;
-    for (const auto& hole : plate.holes) {
-        const auto& at = hole.center;
-        if (at.x_in >= left && at.x_in <= right && at.y_in >= low && at.y_in <= high)
-            parts.push_back(drawing::anchor_part(hole.id));
-    }
-    return parts;
 }
 
 }  // namespace toehold::window

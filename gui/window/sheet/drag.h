@@ -5,7 +5,6 @@
 #include "window/sheet/layout.h"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace toehold::window {
@@ -29,10 +28,10 @@ inline constexpr double reach_px = 6.0;  ///< how near the pointer must come to 
 /// The handle within reach of a point of the surface; of several, one of a selected part first, then the nearest.
 [[nodiscard]] std::optional<editing::Handle> handle_at(const std::vector<editing::Handle>& handles,
                                                        const drawing::View& view, drawing::Point on_surface,
-                                                       const std::vector<std::string>& selection);
+                                                       const std::vector<model::PartId>& selection);
 /// The handle that moves a part as a whole (a hole, a block, a joist); absent for other parts.
 [[nodiscard]] std::optional<editing::Handle> body_handle(const std::vector<editing::Handle>& handles,
-                                                         const std::string& part);
+                                                         const model::PartId& part);
 [[nodiscard]] bool moves_whole_part(editing::HandleKind kind);
 
 /// A handle held since the button went down.
@@ -40,8 +39,8 @@ struct Hold {
     model::BaseDetail start;  ///< the detail before
     editing::SheetPlace place;
     editing::Handle handle;
-    drawing::Point grip;                ///< from the pointer to the handle, in
-    std::vector<std::string> together;  ///< selected parts that move with it
+    drawing::Point grip;                  ///< from the pointer to the handle, in
+    std::vector<model::PartId> together;  ///< selected parts that move with it
 };
 
 struct Habits {
@@ -59,9 +58,5 @@ struct Habits {
 /// From 0 up to a full turn.
 [[nodiscard]] double whole_turn(double angle_rad);
 [[nodiscard]] double by_degrees(double direction_rad, double degrees);
-
-/// Parts of holes whose centers lie in a box of the plan.
-[[nodiscard]] std::vector<std::string> holes_within(const model::Plate& plate, drawing::Point one,
-                                                    drawing::Point other);
 
 }  // namespace toehold::window

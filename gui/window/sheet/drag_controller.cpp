@@ -1,6 +1,6 @@
 #include "window/sheet/drag_controller.h"
 
-#include "drawing/parts.h"
+#include "editing/picked.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
 
@@ -33,10 +33,11 @@ void DragController::press(CellKind kind, const Pointer& pointer) {
     pressed.target = target_at(sheet_, kind, pointer.at);
     auto& target = pressed.target;
     if (!target.handle) target.handle = body_handle(view.handles(kind), target.part);
-    if (const auto& push = view.overlay().push; push && target.part == "push")
+    if (const auto& push = view.overlay().push; push && target.part.kind == model::PartKind::push)
         pressed.push_offset_rad = push->direction_rad - angle_rad(view.to_drawing(kind, pointer.at));
-    pressed.was_selected = drawing::contains(session.selection(), target.part);
-    if (!pointer.shift && !pressed.was_selected && !target.part.empty() && target.part != "push")
+    pressed.was_selected = model::contains(session.selection(), target.part);
+    if (!pointer.shift && !pressed.was_selected && target.part.kind != model::PartKind::none &&
+        target.part.kind != model::PartKind::push)
         session.select({target.part});
     press_ = pressed;
     doing_ = Doing::pressed;
@@ -60,7 +61,7 @@ void DragController::begin(const Pointer& pointer) {
     const auto kind = press_->cell;
     sheet_.marks = {};
     sheet_.marks_cell = kind;
-    if (kind == CellKind::rose || press_->target.part == "push") {
+    if (kind == CellKind::rose || press_->target.part.kind == model::PartKind::push) {
         doing_ = Doing::turning;
     } else if (press_->target.handle) {
         hold(*press_->target.handle);
@@ -80,7 +81,8 @@ void DragController::hold(const editing::Handle& handle) {
     const auto at = drawing::to_drawing(press_->view, press_->at);
     hold_ = Hold{
         session.detail(), sheet_.view.place(*sheet_of(kind)), handle, {handle.at.x - at.x, handle.at.y - at.y}, {}};
-    if (kind == CellKind::plan && moves_whole_part(handle.kind) && drawing::contains(session.selection(), handle.part))
+    if (kind == CellKind::plan && moves_whole_part(handle.id.kind) &&
+        model::contains(session.selection(), handle.id.part))
         hold_->together = session.selection();
     merge_key_ = "drag " + std::to_string(++drags_);
     doing_ = Doing::moving;
@@ -130,10 +132,10 @@ void DragController::move_handle(const Pointer& pointer) {
     sheet_.marks.handles = {hold_->handle};
     sheet_.marks.handles.front().at = moved.at;
     if (kind == CellKind::plan)
-        sheet_.view.measure(hold_->together.empty() ? std::vector{hold_->handle.part} : hold_->together);
+        sheet_.view.measure(hold_->together.empty() ? std::vector{hold_->handle.id.part} : hold_->together);
     if (!moved.step.empty()) session.change(moved.step, std::move(moved.detail), merge_key_, true);
     const auto system = session.display().system;
-    auto words = part_name(hold_->handle.part, session.locale()) + ": " + readout(moved.at.x, system) + ", " +
+    auto words = part_name(hold_->handle.id.part, session.locale()) + ": " + readout(moved.at.x, system) + ", " +
                  readout(moved.at.y, system);
     for (const auto& line : moved.caught) words += "; " + format::text(line.why, session.locale());
     session.say(format::verbatim(words));
@@ -151,10 +153,10 @@ void DragController::draw_box(const Pointer& pointer) {
 
 void DragController::select_boxed() {
     auto& session = sheet_.session;
-    auto parts = holes_within(on_deck(session.detail()).plate, sheet_.marks.band->low, sheet_.marks.band->high);
+    auto parts = editing::anchors_within(session.detail(), sheet_.marks.band->low, sheet_.marks.band->high);
     if (press_->shift)
         for (const auto& part : session.selection())
-            if (!drawing::contains(parts, part)) parts.push_back(part);
+            if (!model::contains(parts, part)) parts.push_back(part);
     session.select(parts);
 }
 
@@ -174,10 +176,10 @@ void DragController::release(const Pointer& pointer) {
 void DragController::click(const Pointer& pointer) {
     auto& session = sheet_.session;
     const auto& part = press_->target.part;
-    if (part == "push") return;
+    if (part.kind == model::PartKind::push) return;
     if (pointer.shift) {
-        if (!part.empty()) session.toggle(part);
-    } else if (!part.empty()) {
+        if (part.kind != model::PartKind::none) session.toggle(part);
+    } else if (part.kind != model::PartKind::none) {
         session.select({part});
     } else if (press_->cell == CellKind::rose) {
         session.turn_push(turned(sheet_.view.to_drawing(CellKind::rose, pointer.at), 0.0, pointer.alt));
@@ -214,8 +216,8 @@ void DragController::take_back() {
 
 void use_tool(SheetState& sheet, const Pointer& pointer) {
     auto& session = sheet.session;
-    const auto at = editing::snap(sheet.view.to_drawing(CellKind::plan, pointer.at), on_deck(session.detail()).plate,
-                                  {}, snap_rules(sheet, CellKind::plan, pointer.alt))
+    const auto at = editing::snap(sheet.view.to_drawing(CellKind::plan, pointer.at), session.detail(),
+                                  snap_rules(sheet, CellKind::plan, pointer.alt))
                         .at;
     const model::Position place{at.x, at.y};
     switch (sheet.tool) {

@@ -1,7 +1,5 @@
 #include "window/sheet/hover.h"
 
-#include "drawing/parts.h"
-
 #include <cmath>
 
 namespace toehold::window {
@@ -15,7 +13,9 @@ wxStockCursor cursor_along(const std::optional<drawing::Point>& along) {
     return along->x * along->y > 0 ? wxCURSOR_SIZENESW : wxCURSOR_SIZENWSE;
 }
 
-std::string id_of(const std::optional<editing::Handle>& handle) { return handle ? handle->id : std::string{}; }
+std::optional<editing::HandleId> id_of(const std::optional<editing::Handle>& handle) {
+    return handle ? std::optional(handle->id) : std::nullopt;
+}
 
 }  // namespace
 
@@ -32,8 +32,8 @@ Hover::Change Hover::move(const Pointer& pointer) {
     if (same && !tool_in_plan && !sheet_.marks.ghost) return {};
     sheet_.marks = {};
     if (tool_in_plan) {
-        const auto snapped = editing::snap(view.to_drawing(*cell, pointer.at), on_deck(sheet_.session.detail()).plate,
-                                           {}, snap_rules(sheet_, *cell, pointer.alt));
+        const auto snapped = editing::snap(view.to_drawing(*cell, pointer.at), sheet_.session.detail(),
+                                           snap_rules(sheet_, *cell, pointer.alt));
         sheet_.marks.ghost = snapped.at;
         sheet_.marks.caught = snapped.lines;
     }
@@ -52,7 +52,8 @@ void Hover::leave() {
 
 wxStockCursor Hover::cursor() const {
     if (cell_ == CellKind::plan && adds_something(sheet_.tool)) return wxCURSOR_CROSS;
-    if (sheet_.tool == Tool::pan || (target_.part == "push" && !target_.handle)) return wxCURSOR_HAND;
+    if (sheet_.tool == Tool::pan || (target_.part.kind == model::PartKind::push && !target_.handle))
+        return wxCURSOR_HAND;
     return target_.handle ? cursor_along(target_.handle->along) : wxCURSOR_DEFAULT;
 }
 
@@ -63,7 +64,7 @@ LiveMarks Hover::marks() {
     if (sheet_.tool != Tool::select) return marks;
     marks.handles.clear();
     for (const auto& handle : sheet_.view.handles(*cell_))
-        if (handle.id == marks.hot || drawing::contains(sheet_.session.selection(), handle.part))
+        if (handle.id == marks.hot || model::contains(sheet_.session.selection(), handle.id.part))
             marks.handles.push_back(handle);
     return marks;
 }

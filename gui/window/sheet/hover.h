@@ -6,7 +6,6 @@
 #include <wx/cursor.h>
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace toehold::window {
@@ -23,7 +22,7 @@ class Hover {
     void leave();
 
     [[nodiscard]] std::optional<CellKind> cell() const { return cell_; }
-    [[nodiscard]] const std::string& part() const { return target_.part; }
+    [[nodiscard]] const model::PartId& part() const { return target_.part; }
     [[nodiscard]] wxStockCursor cursor() const;
     /// The marks over its cell, with the handles that can be taken there.
     [[nodiscard]] LiveMarks marks();

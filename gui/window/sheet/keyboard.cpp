@@ -1,6 +1,5 @@
 #include "window/sheet/keyboard.h"
 
-#include "drawing/parts.h"
 #include "window/sheet/canvas.h"
 #include "window/sheet/tips.h"
 #include "window/text.h"
@@ -156,7 +155,7 @@ bool SheetKeyboard::nudge(const wxKeyEvent& event) {
 
 bool SheetKeyboard::cycle(bool backward) {
     auto& session = sheet_.session;
-    const auto parts = drawing::parts(session.detail());
+    const auto parts = model::parts(session.detail());
     if (parts.empty()) return false;
     const auto& selection = session.selection();
     if (selection.empty()) {

@@ -3,14 +3,13 @@
 #include "editing/handles.h"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace toehold::window {
 
 struct LiveMarks {
     std::vector<editing::Handle> handles;  ///< to be shown as such
-    std::string hot;                       ///< id of the handle under the pointer
+    std::optional<editing::HandleId> hot;  ///< the handle under the pointer
     std::vector<editing::SnapLine> caught;
     std::optional<drawing::Box> band;     ///< in of the drawing
     std::optional<drawing::Point> ghost;  ///< where a tool would set its thing

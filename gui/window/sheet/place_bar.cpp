@@ -1,7 +1,7 @@
 #include "window/sheet/place_bar.h"
 
-#include "drawing/parts.h"
 #include "editing/fields.h"
+#include "editing/picked.h"
 #include "model/placement.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
@@ -20,8 +20,8 @@ namespace toehold::window {
 namespace {
 
 /// Selected parts that typed coordinates can move.
-std::vector<std::string> placeable(const session::Session& session) {
-    std::vector<std::string> parts;
+std::vector<model::PartId> placeable(const session::Session& session) {
+    std::vector<model::PartId> parts;
     for (const auto& part : session.selection())
         if (editing::place_of(session.detail(), part)) parts.push_back(part);
     return parts;
@@ -111,11 +111,8 @@ void PlaceBar::show_values() {
         name = text_of(part_name(of_.front(), session_.locale()));
         x = length(at.x_in, session_);
         y = length(at.y_in, session_);
-        if (!drawing::id_of(of_.front(), "anchor").empty())
-            said =
-                wxString::Format(_("center to edge %s"),
-                                 text_of(readout(model::edge_distance_in(on_deck(session_.detail()).plate.outline, at),
-                                                 session_.display().system)));
+        if (const auto edge = editing::edge_distance_in(session_.detail(), of_.front()))
+            said = wxString::Format(_("center to edge %s"), text_of(readout(*edge, session_.display().system)));
     } else if (of_.size() > 1) {
         name = wxString::Format(_("%zu parts, moved by"), of_.size());
         x = y = length(0.0, session_);

@@ -36,7 +36,7 @@ class PlaceBar : public wxPanel {
     wxTextCtrl* x_ = nullptr;
     wxTextCtrl* y_ = nullptr;
     wxStaticText* said_ = nullptr;   ///< distances to the edges, or why an entry was refused
-    std::vector<std::string> of_;    ///< the selection shown
+    std::vector<model::PartId> of_;  ///< the selection shown
     std::string x_shown_, y_shown_;  ///< what the entries said before somebody typed
 };
 

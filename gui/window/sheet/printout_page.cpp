@@ -82,7 +82,7 @@ std::vector<std::string> broken(const std::string& text, double width, drawing::
 void paint_cell(const Paper& paper, CellKind kind, const CellAreas& areas, const session::Session& session,
                 const drawing::Overlay& overlay) {
     Wishes wishes;
-    const std::string part = session.selection().empty() ? std::string() : session.selection().front();
+    const model::PartId part = session.selection().empty() ? model::PartId() : session.selection().front();
     wishes.plane = drawing::section_plane(session.detail(), part);
     const drawing::Scene scene = cell_scene(kind, session, overlay, wishes);
     const drawing::View view = kind == CellKind::rose ? drawing::fit(scene, areas.drawing, paper.units_per_mm)

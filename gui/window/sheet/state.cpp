@@ -16,7 +16,7 @@ Target target_at(SheetState& sheet, CellKind kind, drawing::Point on_sheet) {
     Target target;
     target.part = view.part_at(kind, on_sheet);
     target.handle = handle_at(view.handles(kind), view.view(kind), on_sheet, sheet.session.selection());
-    if (target.handle) target.part = target.handle->part;
+    if (target.handle) target.part = target.handle->id.part;
     return target;
 }
 

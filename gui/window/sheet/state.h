@@ -55,7 +55,7 @@ struct SheetState {
 
 /// What lies under a point of a drawing. What can be taken in its middle comes before what is drawn across it.
 struct Target {
-    std::string part;  ///< empty: nothing
+    model::PartId part;  ///< of no kind: nothing
     std::optional<editing::Handle> handle;
 };
 [[nodiscard]] Target target_at(SheetState& sheet, CellKind kind, drawing::Point on_sheet);

@@ -1,6 +1,6 @@
 #include "window/sheet/tips.h"
 
-#include "drawing/parts.h"
+#include "drawing/marked_parts.h"
 #include "format/figures.h"
 #include "format/phrase.h"
 #include "model/member.h"
@@ -15,12 +15,13 @@ namespace toehold::window {
 
 using format::phrase;
 using format::Quantity;
+using model::PartKind;
 
 namespace {
 
 const drawing::AnchorMark* mark_of(const drawing::Overlay& overlay, const std::string& id) {
     const auto found = std::find_if(overlay.anchors.begin(), overlay.anchors.end(),
-                                    [&id](const drawing::AnchorMark& mark) { return mark.id == id; });
+                                    [&id](const drawing::AnchorMark& mark) { return mark.part.id == id; });
     return found == overlay.anchors.end() ? nullptr : &*found;
 }
 
@@ -88,25 +89,24 @@ void add_member(Lines& lines, const std::string& id, const session::Session& ses
 }
 
 /// The first result that speaks of a part: they stand worst first.
-const checks::CheckResult* worst_of(const std::string& part, const session::Session& session) {
+const checks::CheckResult* worst_of(const model::PartId& part, const session::Session& session) {
     if (!session.review()) return nullptr;
     for (const auto& result : session.review()->checks) {
-        const auto parts = drawing::parts_of(result, session.detail());
-        if (std::find(parts.begin(), parts.end(), part) != parts.end()) return &result;
+        if (model::contains(drawing::marked_parts(result.part, session.detail()), part)) return &result;
     }
     return nullptr;
 }
 
-void add_size(Lines& lines, const std::string& part, const session::Session& session) {
+void add_size(Lines& lines, const model::PartId& part, const session::Session& session) {
     const auto& detail = session.detail();
-    if (part == "plate")
-        lines.add(
-            phrase("{} thick, {}", length(on_deck(detail).plate.thickness_in, session), on_deck(detail).plate.metal));
-    if (part == "decking" && on_deck(detail).layers.decking)
-        lines.add(phrase("{} thick", length(on_deck(detail).layers.decking->thickness_in, session)));
-    if (part == "guard") lines.add(phrase("{} above the walking surface", length(detail.guard.height_in, session)));
-    for (const char* kind : {"block", "joist", "rim"})
-        if (const auto id = drawing::id_of(part, kind); !id.empty()) add_member(lines, id, session);
+    if (part == model::main_part(detail)) lines.add(model::main_part_words(detail));
+    const model::Decking* const boards = model::deck_boards(detail);
+    if (part.kind == PartKind::decking && boards != nullptr)
+        lines.add(phrase("{} thick", length(boards->thickness_in, session)));
+    if (part.kind == PartKind::guard)
+        lines.add(phrase("{} above the walking surface", length(detail.guard.height_in, session)));
+    if (part.kind == PartKind::block || part.kind == PartKind::joist || part.kind == PartKind::rim)
+        add_member(lines, part.id, session);
 }
 
 void add_push(Lines& lines, const drawing::Overlay& overlay) {
@@ -116,37 +116,55 @@ void add_push(Lines& lines, const drawing::Overlay& overlay) {
     lines.add(phrase("Drag to turn it. Double-click for the governing push."));
 }
 
-format::Phrase name_of(const std::string& part) {
-    if (const auto id = drawing::id_of(part, "anchor"); !id.empty()) return phrase("Anchor {}", id);
-    if (const auto id = drawing::id_of(part, "block"); !id.empty()) return phrase("Block {}", id);
-    if (const auto id = drawing::id_of(part, "joist"); !id.empty()) return phrase("Joist {}", id);
-    if (const auto id = drawing::id_of(part, "rim"); !id.empty()) return phrase("Rim joist {}", id);
-    if (const auto id = drawing::id_of(part, "support"); !id.empty()) return phrase("Support {}", id);
-    if (const auto id = drawing::id_of(part, "shim"); !id.empty()) return phrase("Shim {}", id);
-    if (part == "plate") return phrase("Base plate");
-    if (part == "post") return phrase("Post");
-    if (part == "weld") return phrase("Post weld");
-    if (part == "guard") return phrase("Guard");
-    if (part == "push") return phrase("Push");
-    if (part == "decking") return phrase("Decking");
-    return format::verbatim(part);
+/// As it begins a line.
+format::Phrase name_of(const model::PartId& part) {
+    switch (part.kind) {
+        case PartKind::anchor:
+            return phrase("Anchor {}", part.id);
+        case PartKind::block:
+            return phrase("Block {}", part.id);
+        case PartKind::joist:
+            return phrase("Joist {}", part.id);
+        case PartKind::rim:
+            return phrase("Rim joist {}", part.id);
+        case PartKind::ledger:
+            return phrase("Ledger {}", part.id);
+        case PartKind::beam:
+            return phrase("Beam {}", part.id);
+        case PartKind::shim:
+            return phrase("Shim {}", part.id);
+        case PartKind::plate:
+            return phrase("Base plate");
+        case PartKind::post:
+            return phrase("Post");
+        case PartKind::weld:
+            return phrase("Post weld");
+        case PartKind::guard:
+            return phrase("Guard");
+        case PartKind::push:
+            return phrase("Push");
+        case PartKind::decking:
+            return phrase("Decking");
+        default:
+            return model::part_name(part);
+    }
 }
 
 }  // namespace
 
-std::string part_name(const std::string& part, const format::Locale& locale) {
+std::string part_name(const model::PartId& part, const format::Locale& locale) {
     return format::text(name_of(part), locale);
 }
 
-std::string tip(const std::string& part, const session::Session& session, const drawing::Overlay& overlay) {
-    if (part.empty()) return {};
+std::string tip(const model::PartId& part, const session::Session& session, const drawing::Overlay& overlay) {
+    if (part.kind == PartKind::none) return {};
     const auto locale = session.locale();
     Lines lines(locale);
     lines.add(name_of(part));
-    if (part == "push") {
+    if (part.kind == PartKind::push) {
         add_push(lines, overlay);
-    } else if (const auto id = drawing::id_of(part, "anchor"); !id.empty()) {
-        add_anchor(lines, id, session, overlay);
+    } else if (part.kind == PartKind::anchor) {
+        add_anchor(lines, part.id, session, overlay);
     } else {
         add_size(lines, part, session);
         if (const auto* worst = worst_of(part, session))

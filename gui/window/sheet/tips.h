@@ -7,9 +7,9 @@
 namespace toehold::window {
 
 /// A few lines, in the reader's language and units. Empty for no part.
-[[nodiscard]] std::string tip(const std::string& part, const session::Session& session,
+[[nodiscard]] std::string tip(const model::PartId& part, const session::Session& session,
                               const drawing::Overlay& overlay);
 /// `Hole A`, `Block B1`, `Push`.
-[[nodiscard]] std::string part_name(const std::string& part, const format::Locale& locale);
+[[nodiscard]] std::string part_name(const model::PartId& part, const format::Locale& locale);
 
 }  // namespace toehold::window

@@ -1,6 +1,5 @@
 #include "window/sheet/view.h"
 
-#include "drawing/parts.h"
 #include "drawing/render/tight_fit.h"
 #include "window/sheet/drag.h"
 #include "window/sheet/lettering.h"
@@ -28,9 +27,9 @@ bool nearly(const drawing::View& one, const drawing::View& other) {
            std::hypot(at.x - one.center.x, at.y - one.center.y) < 4.0;
 }
 
-std::string cut_through(const std::vector<std::string>& selection, const std::string& before) {
-    const auto found = std::find_if(selection.rbegin(), selection.rend(), [](const std::string& part) {
-        return !drawing::id_of(part, "anchor").empty() || !drawing::id_of(part, "block").empty();
+model::PartId cut_through(const std::vector<model::PartId>& selection, const model::PartId& before) {
+    const auto found = std::find_if(selection.rbegin(), selection.rend(), [](const model::PartId& part) {
+        return part.kind == model::PartKind::anchor || part.kind == model::PartKind::block;
     });
     return found == selection.rend() ? before : *found;
 }
@@ -118,7 +117,7 @@ void SheetView::note(session::Change change) {
         overlay_.reset();
         scenes_are_old();
         if (held_ && change == session::Change::detail) {
-            // Under the hand the rose waits for its next petals: nothing else of the detail stands in it.
+            // Under the hand the rose waits for its next polar: nothing else of the detail stands in it.
             rose.scene_is_old = scene_was_old;
             rose.image_is_old = image_was_old;
         }
@@ -132,16 +131,16 @@ void SheetView::note(session::Change change) {
     images_are_old();
 }
 
-void SheetView::measure(std::vector<std::string> parts) {
+void SheetView::measure(std::vector<model::PartId> parts) {
     if (parts == wishes_.measured) return;
     wishes_.measured = std::move(parts);
     cell(CellKind::plan).scene_is_old = cell(CellKind::plan).image_is_old = true;
 }
 
-void SheetView::point_at(std::optional<CellKind> kind, const std::string& part) {
+void SheetView::point_at(std::optional<CellKind> kind, const model::PartId& part) {
     for (const auto each : cell_kinds) {
         auto& state = cell(each);
-        const auto& pointed = each == kind ? part : std::string{};
+        const auto& pointed = each == kind ? part : model::PartId{};
         state.image_is_old = state.image_is_old || state.pointed != pointed;
         state.pointed = pointed;
     }
@@ -206,7 +205,7 @@ std::optional<CellKind> SheetView::cell_at(Point on_sheet) const {
     return std::nullopt;
 }
 
-std::string SheetView::part_at(CellKind kind, Point on_sheet) {
+model::PartId SheetView::part_at(CellKind kind, Point on_sheet) {
     prepare(kind);
     return drawing::part_at(cell(kind).scene, cell(kind).view, on_sheet, reach_px * 0.7);
 }

@@ -27,8 +27,8 @@ class SheetView {
 
     // --- what has changed ---
     void note(session::Change change);
-    void measure(std::vector<std::string> parts);  ///< to be dimensioned to the plate's edges
-    void point_at(std::optional<CellKind> kind, const std::string& part);
+    void measure(std::vector<model::PartId> parts);  ///< to be dimensioned to the plate's edges
+    void point_at(std::optional<CellKind> kind, const model::PartId& part);
     /// While a hand is on the detail no view moves under it.
     void hold(bool held);
 
@@ -41,7 +41,7 @@ class SheetView {
 
     // --- what stands where ---
     [[nodiscard]] std::optional<CellKind> cell_at(drawing::Point on_sheet) const;
-    [[nodiscard]] std::string part_at(CellKind kind, drawing::Point on_sheet);
+    [[nodiscard]] model::PartId part_at(CellKind kind, drawing::Point on_sheet);
     [[nodiscard]] drawing::Point to_drawing(CellKind kind, drawing::Point on_sheet);
     [[nodiscard]] const std::vector<editing::Handle>& handles(CellKind kind);
     [[nodiscard]] editing::SheetPlace place(editing::Sheet sheet) const;
@@ -61,7 +61,7 @@ class SheetView {
         drawing::View view;
         std::vector<editing::Handle> handles;
         Raster image;
-        std::string pointed;
+        model::PartId pointed;
         bool has_view = false;
         bool fitted = true;  ///< until somebody zooms or pans
         bool scene_is_old = true, image_is_old = true, handles_are_old = true;
@@ -90,7 +90,7 @@ class SheetView {
     bool title_block_is_old_ = true, held_ = false;
     session::Display display_;  ///< what the scenes were made for
     std::optional<drawing::Overlay> overlay_;
-    std::string section_part_;  ///< the part the section was last asked to pass through
+    model::PartId section_part_;  ///< the part the section was last asked to pass through
     Wishes wishes_;
 };
 

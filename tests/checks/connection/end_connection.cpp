@@ -8,7 +8,7 @@
 using namespace toehold;
 using checks::CheckResult;
 using checks::Status;
-using test::block_hold;
+using test::block_support;
 using test::end_result;
 using test::step_value;
 
@@ -17,14 +17,14 @@ namespace {
 const model::ReportedConnector angle{"angle both sides", "test value", 1200.0, 1500.0, 600.0, 3.5};
 const model::EndGrainFasteners four_nails{model::EndGrainFasteners::Kind::nail, 0.162, 3.5, 4, 4.0};
 /// 1000 lb up, 50 lb across and 50 x 2.75 lb in of torque.
-const demand::HoldForces pulled{1000.0, 50.0, 0.0, 137.5, 0.0};
+const demand::SupportReaction pulled{1000.0, 50.0, 0.0, 137.5, 0.0};
 
-CheckResult connector(const model::ReportedConnector& given, const demand::HoldForces& forces) {
-    return end_result(test::example_resolved(), block_hold(given), forces);
+CheckResult connector(const model::ReportedConnector& given, const demand::SupportReaction& forces) {
+    return end_result(test::example_resolved(), block_support(given), forces);
 }
 
-CheckResult fasteners(const model::EndGrainFasteners& given, const demand::HoldForces& forces) {
-    return end_result(test::example_resolved(), block_hold(given), forces);
+CheckResult fasteners(const model::EndGrainFasteners& given, const demand::SupportReaction& forces) {
+    return end_result(test::example_resolved(), block_support(given), forces);
 }
 
 }  // namespace
@@ -101,7 +101,7 @@ TEST_CASE("a connector without a value for what is asked of it has no path", "[u
 TEST_CASE("reported values meet a factored demand 1.6 times as large", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.basis.method = model::Method::lrfd;
-    CHECK_CLOSE(end_result(resolved, block_hold(angle), {1600.0, 80.0, 0.0, 220.0, 0.0}).ratio, 0.98214, 0.0, 1e-5);
+    CHECK_CLOSE(end_result(resolved, block_support(angle), {1600.0, 80.0, 0.0, 220.0, 0.0}).ratio, 0.98214, 0.0, 1e-5);
 }
 
 TEST_CASE("nails in end grain take two thirds of their side grain value, wet", "[memory]") {
@@ -150,7 +150,7 @@ TEST_CASE("nails through a doubled joist go through both pieces", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.framing.joists->members[0].plies = 2;
     // 3.5 - 3.0 = 0.5 in, under 6 D
-    CHECK(end_result(resolved, block_hold(four_nails), pulled).status == Status::no_path);
+    CHECK(end_result(resolved, block_support(four_nails), pulled).status == Status::no_path);
 }
 
 TEST_CASE("a screw's thinner root gives it less than a nail of its diameter", "[property]") {
@@ -161,14 +161,14 @@ TEST_CASE("a screw's thinner root gives it less than a nail of its diameter", "[
 
 TEST_CASE("an end without a holder or without a connection passes nothing", "[unit]") {
     const catalog::Resolved resolved = test::example_resolved();
-    const CheckResult bare = end_result(resolved, block_hold(std::monostate{}), pulled);
+    const CheckResult bare = end_result(resolved, block_support(std::monostate{}), pulled);
     CHECK(bare.status == Status::no_path);
     CHECK(std::isinf(bare.ratio));
     CHECK_CLOSE(bare.demand, std::hypot(1000.0, 50.0), 1e-12, 0.0);
-    demand::Hold nowhere = block_hold(std::monostate{});
+    demand::MemberSupport nowhere = block_support(std::monostate{});
     nowhere.holder.reset();
     nowhere.upper = true;
-    nowhere.to = "joist not described";
+    nowhere.holder_part = {model::PartKind::joist, {}, model::PartPiece::not_described};
     const CheckResult alone = end_result(resolved, nowhere, pulled);
     CHECK(alone.status == Status::no_path);
     CHECK(test::link_to(alone) == "joist not described");
@@ -177,30 +177,30 @@ TEST_CASE("an end without a holder or without a connection passes nothing", "[un
 
 TEST_CASE("a joist on a beam bears down by itself and needs a connection only for the rest", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    const demand::Hold bare = test::support_hold(resolved, model::JoistSupport::Kind::beam, std::monostate{});
+    const demand::MemberSupport bare = test::joist_support(resolved, model::JoistSupport::Kind::beam, std::monostate{});
     CHECK(test::run_held(test::end_check, resolved, bare, {-500.0, 0.0, 0.0, 0.0, 0.0}).empty());
     CHECK(end_result(resolved, bare, {100.0, 0.0, 0.0, 0.0, 0.0}).status == Status::no_path);
     CHECK(end_result(resolved, bare, {-500.0, 20.0, 0.0, 0.0, 0.0}).status == Status::no_path);
     model::ReportedConnector tie = angle;
     tie.down_lb = 0.0;
-    const demand::Hold tied = test::support_hold(resolved, model::JoistSupport::Kind::beam, tie);
+    const demand::MemberSupport tied = test::joist_support(resolved, model::JoistSupport::Kind::beam, tie);
     // 600 up: 300 of 600 on a line; down nothing is asked of it.
     CHECK_CLOSE(end_result(resolved, tied, {600.0, 0.0, 0.0, 0.0, 0.0}).ratio, 0.5, 1e-12, 0.0);
     CHECK(test::run_held(test::end_check, resolved, tied, {-500.0, 0.0, 0.0, 0.0, 0.0}).empty());
-    const demand::Hold nailed = test::support_hold(resolved, model::JoistSupport::Kind::beam, four_nails);
+    const demand::MemberSupport nailed = test::joist_support(resolved, model::JoistSupport::Kind::beam, four_nails);
     CHECK(end_result(resolved, nailed, {100.0, 0.0, 0.0, 0.0, 0.0}).status == Status::no_path);
 }
 
 TEST_CASE("a ledger's wood is taken as the joists' and the result says so", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    const demand::Hold hold = test::support_hold(resolved, model::JoistSupport::Kind::ledger, four_nails);
-    const CheckResult result = end_result(resolved, hold, {100.0, 0.0, 0.0, 0.0, 0.0});
+    const demand::MemberSupport support = test::joist_support(resolved, model::JoistSupport::Kind::ledger, four_nails);
+    const CheckResult result = end_result(resolved, support, {100.0, 0.0, 0.0, 0.0, 0.0});
     CHECK(test::link_words(result) == "joist J1 > ledger S1: 4 nails 0.162 in x 3.5 in, into end grain");
     CHECK(test::says(result.note, "not specified"));
 }
 
 TEST_CASE("a place that carries nothing is not reported", "[unit]") {
-    CHECK(test::run_held(test::end_check, test::example_resolved(), block_hold(std::monostate{}), {}).empty());
+    CHECK(test::run_held(test::end_check, test::example_resolved(), block_support(std::monostate{}), {}).empty());
 }
 
 TEST_CASE("every end of every loaded block is looked at", "[unit]") {

@@ -12,48 +12,49 @@ namespace toehold::test {
 inline constexpr const char* end_check = "member-end-connection";
 
 /// Block B1's lower end at joist J1.
-inline demand::Hold block_hold(const model::EndConnection& connection) {
-    demand::Hold hold;
-    hold.member = 0;
-    hold.holder = 2;
-    hold.to = "joist J1";
-    hold.connection = connection;
-    return hold;
+inline demand::MemberSupport block_support(const model::EndConnection& connection) {
+    demand::MemberSupport support;
+    support.member = 0;
+    support.holder = 2;
+    support.holder_part = {model::PartKind::joist, "J1"};
+    support.connection = connection;
+    return support;
 }
 
 /// Joist J1 at a ledger or on a beam with 1.5 in of bearing, which is added to the detail.
-inline demand::Hold support_hold(catalog::Resolved& resolved, model::JoistSupport::Kind kind,
-                                 const model::EndConnection& connection) {
+inline demand::MemberSupport joist_support(catalog::Resolved& resolved, model::JoistSupport::Kind kind,
+                                           const model::EndConnection& connection) {
     const bool beam = kind == model::JoistSupport::Kind::beam;
     resolved.detail.framing.supports = {{"S1", kind, -90.0, beam ? 1.5 : 0.0, connection}};
-    demand::Hold hold;
-    hold.kind = demand::HoldKind::joist_support;
-    hold.member = 2;
-    hold.support = 0;
-    hold.to = beam ? "beam S1" : "ledger S1";
-    hold.connection = connection;
-    return hold;
+    demand::MemberSupport support;
+    support.kind = demand::MemberSupportKind::joist_support;
+    support.member = 2;
+    support.joist_support = 0;
+    support.holder_part = {beam ? model::PartKind::beam : model::PartKind::ledger, "S1"};
+    support.connection = connection;
+    return support;
 }
 
-/// A demand whose framing is that one hold with those forces.
-inline demand::Demand held(const catalog::Resolved& resolved, const demand::Hold& hold,
-                           const demand::HoldForces& forces) {
+/// A demand whose framing is that one support with those forces.
+inline demand::Demand held(const catalog::Resolved& resolved, const demand::MemberSupport& support,
+                           const demand::SupportReaction& forces) {
     demand::Demand demand = example_demand(resolved, {}, {});
     demand.framing = demand::FramingDemand{};
-    demand.framing->holds = {hold};
+    demand.framing->supports = {support};
     demand.framing->states = {{{}, {forces}}};
     return demand;
 }
 
 inline std::vector<checks::CheckResult> run_held(const std::string& id, const catalog::Resolved& resolved,
-                                                 const demand::Hold& hold, const demand::HoldForces& forces) {
-    return run_check(id, resolved, held(resolved, hold, forces));
+                                                 const demand::MemberSupport& support,
+                                                 const demand::SupportReaction& forces) {
+    return run_check(id, resolved, held(resolved, support, forces));
 }
 
 /// The one result of the connection's check.
-inline checks::CheckResult end_result(const catalog::Resolved& resolved, const demand::Hold& hold,
-                                      const demand::HoldForces& forces) {
-    return run_held(end_check, resolved, hold, forces).at(0);
+inline checks::CheckResult end_result(const catalog::Resolved& resolved, const demand::MemberSupport& support,
+                                      const demand::SupportReaction& forces) {
+    return run_held(end_check, resolved, support, forces).at(0);
 }
 
 }  // namespace toehold::test

@@ -9,7 +9,7 @@
 using namespace toehold;
 using checks::CheckResult;
 using checks::Status;
-using test::block_hold;
+using test::block_support;
 using test::step_value;
 
 namespace {
@@ -24,8 +24,8 @@ catalog::Resolved resolved_with(const model::SideAngles& angles) {
     return resolved;
 }
 
-CheckResult angles(const model::SideAngles& given, const demand::HoldForces& forces) {
-    return test::end_result(resolved_with(given), block_hold(given), forces);
+CheckResult angles(const model::SideAngles& given, const demand::SupportReaction& forces) {
+    return test::end_result(resolved_with(given), block_support(given), forces);
 }
 
 // p = 1.375, lm = 1.375 - 0.19 = 1.185, Dr = 0.78 x 0.19 = 0.1482, Fyb 80,000, Fem 5550, Fes 1.375 x 58,000 = 79,750,
@@ -92,7 +92,7 @@ TEST_CASE("lag screws of 1/4 in keep their spacing and distances", "[published]"
     // Tables 12.5.1A to C: spacing 3 D = 0.75, full 4 D; end 3.5 D = 0.875, full 7 D = 1.75; edge 4 D
     // = 1.
     model::SideAngles lags{2, 0.25, "steel-a36", Kind::lag_screw, 0.25, 1.5, 2, 1.0, 1.75};
-    const demand::HoldForces lifted{100.0, 0.0, 0.0, 0.0, 0.0};
+    const demand::SupportReaction lifted{100.0, 0.0, 0.0, 0.0, 0.0};
     const CheckResult full = angles(lags, lifted);
     CHECK_CLOSE(step_value(full, "C_Delta"), 1.0, 1e-12, 0.0);
     lags.gauge_in = 1.4;
@@ -125,9 +125,9 @@ TEST_CASE("thin angles, angles to a beam and unknown metal lack evidence", "[bad
     given.thickness_in = 0.1;
     CHECK(angles(given, {100.0, 0.0, 0.0, 0.0, 0.0}).status == Status::missing_evidence);
     given = screws();
-    CHECK(test::end_result(test::example_resolved(), block_hold(given), {100.0, 0.0, 0.0, 0.0, 0.0}).status ==
+    CHECK(test::end_result(test::example_resolved(), block_support(given), {100.0, 0.0, 0.0, 0.0, 0.0}).status ==
           Status::missing_evidence);
     catalog::Resolved resolved = resolved_with(given);
-    const demand::Hold on_beam = test::support_hold(resolved, model::JoistSupport::Kind::beam, given);
+    const demand::MemberSupport on_beam = test::joist_support(resolved, model::JoistSupport::Kind::beam, given);
     CHECK(test::end_result(resolved, on_beam, {100.0, 0.0, 0.0, 0.0, 0.0}).status == Status::missing_evidence);
 }

@@ -15,7 +15,7 @@ namespace {
 using SupportKind = model::JoistSupport::Kind;
 
 const model::EndGrainFasteners four_nails{model::EndGrainFasteners::Kind::nail, 0.162, 3.5, 4, 4.0};
-const demand::HoldForces rolled{0.0, 0.0, 0.0, 90.0, 0.0};
+const demand::SupportReaction rolled{0.0, 0.0, 0.0, 90.0, 0.0};
 
 model::DeckingFastening two_screws() { return {0.164, 2.5, 2, 5.5, 0.0, {}}; }
 
@@ -28,8 +28,8 @@ std::vector<CheckResult> sideways(catalog::Resolved resolved, const model::Decki
 
 TEST_CASE("an upright line of nails takes the couple of its outermost nail", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
-    const demand::Hold hold = test::support_hold(resolved, SupportKind::ledger, four_nails);
-    const CheckResult result = test::run_held("joist-roll", resolved, hold, rolled).at(0);
+    const demand::MemberSupport support = test::joist_support(resolved, SupportKind::ledger, four_nails);
+    const CheckResult result = test::run_held("joist-roll", resolved, support, rolled).at(0);
     // Z' = 153.9 x 0.7 x 0.67 = 72.18 lb; r_max/sum r^2 = 0.225 (4 nails over 4 in): 72.18/0.225 = 320.8 lb in
     CHECK_CLOSE(result.capacity, 320.8, 1e-3, 0.0);
     CHECK_CLOSE(result.demand, 90.0, 1e-12, 0.0);
@@ -40,46 +40,46 @@ TEST_CASE("an upright line of nails takes the couple of its outermost nail", "[c
 TEST_CASE("a connector takes the couple of its weaker line", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
     const model::ReportedConnector hanger{"hanger", "test value", 400.0, 1500.0, 300.0, 1.5};
-    const demand::Hold hold = test::support_hold(resolved, SupportKind::ledger, hanger);
+    const demand::MemberSupport support = test::joist_support(resolved, SupportKind::ledger, hanger);
     // 400/2 x 1.5
-    CHECK_CLOSE(test::run_held("joist-roll", resolved, hold, rolled).at(0).capacity, 300.0, 1e-9, 0.0);
+    CHECK_CLOSE(test::run_held("joist-roll", resolved, support, rolled).at(0).capacity, 300.0, 1e-9, 0.0);
 }
 
 TEST_CASE("nothing keeps a bare joist on a beam from rolling", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    const demand::Hold hold = test::support_hold(resolved, SupportKind::beam, std::monostate{});
-    const CheckResult result = test::run_held("joist-roll", resolved, hold, rolled).at(0);
+    const demand::MemberSupport support = test::joist_support(resolved, SupportKind::beam, std::monostate{});
+    const CheckResult result = test::run_held("joist-roll", resolved, support, rolled).at(0);
     CHECK(result.status == Status::no_path);
     CHECK_CLOSE(result.demand, 90.0, 1e-12, 0.0);
-    CHECK(test::run_held("joist-roll", resolved, hold, {}).empty());
+    CHECK(test::run_held("joist-roll", resolved, support, {}).empty());
 }
 
 TEST_CASE("a rim is kept from rolling by what ties it to the joists", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.framing.rims = {{"R1", 0.0, -20.0, 20.0, 1.5, 9.25, "southern-pine", "no-2", 1, {}}};
     resolved.rims = {*resolved.joists};
-    demand::Hold hold;
-    hold.kind = demand::HoldKind::joist_to_rim;
-    hold.member = 2;
-    hold.holder = 4;
-    hold.to = "rim R1";
+    demand::MemberSupport support;
+    support.kind = demand::MemberSupportKind::joist_to_rim;
+    support.member = 2;
+    support.holder = 4;
+    support.holder_part = {model::PartKind::rim, "R1"};
     model::ReportedConnector tie{"tie", "test value", 400.0, 400.0, 300.0, 1.5};
     tie.pull_lb = 500.0;
     tie.height_in = 4.0;
-    hold.connection = tie;
-    const CheckResult result = test::run_held("joist-roll", resolved, hold, {0.0, 0.0, 0.0, 0.0, 900.0}).at(0);
+    support.connection = tie;
+    const CheckResult result = test::run_held("joist-roll", resolved, support, {0.0, 0.0, 0.0, 0.0, 900.0}).at(0);
     CHECK_CLOSE(result.capacity, 2000.0, 1e-9, 0.0);
     CHECK(test::about(result) == "rim R1 at joist J1");
     CHECK(test::link_words(result) == "rim R1 > joist J1: tie");
-    hold.connection = four_nails;
-    CHECK(test::run_held("joist-roll", resolved, hold, {0.0, 0.0, 0.0, 0.0, 900.0}).at(0).status == Status::no_path);
+    support.connection = four_nails;
+    CHECK(test::run_held("joist-roll", resolved, support, {0.0, 0.0, 0.0, 0.0, 900.0}).at(0).status == Status::no_path);
 }
 
 TEST_CASE("framing that can move without resistance has no path", "[unit]") {
     const catalog::Resolved resolved = test::example_resolved();
     demand::Demand demand = test::example_demand(resolved, {}, {});
     demand.framing = demand::FramingDemand{};
-    demand.framing->unstable = "joist J1 can roll";
+    demand.framing->unstable = format::phrase("joist J1 can roll");
     const auto results = test::run_check("joist-roll", resolved, demand);
     REQUIRE(results.size() == 1);
     CHECK(results[0].status == Status::no_path);
@@ -89,14 +89,14 @@ TEST_CASE("framing that can move without resistance has no path", "[unit]") {
 
 TEST_CASE("a joist bears on its beam across the grain", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
-    const demand::Hold hold = test::support_hold(resolved, SupportKind::beam, std::monostate{});
+    const demand::MemberSupport support = test::joist_support(resolved, SupportKind::beam, std::monostate{});
     // 900/(1.5 x 1.5) = 400 psi on 565 x 0.67 (wet) = 378.55
-    const CheckResult result = test::run_held("support-bearing", resolved, hold, {-900.0, 0.0, 0.0, 0.0, 0.0}).at(0);
+    const CheckResult result = test::run_held("support-bearing", resolved, support, {-900.0, 0.0, 0.0, 0.0, 0.0}).at(0);
     CHECK_CLOSE(result.demand, 400.0, 1e-12, 0.0);
     CHECK_CLOSE(result.capacity, 378.55, 1e-12, 0.0);
     CHECK(result.status == Status::fails);
     CHECK(test::link_words(result) == "joist J1 > beam S1: bearing");
-    CHECK(test::run_held("support-bearing", resolved, hold, {900.0, 0.0, 0.0, 0.0, 0.0}).empty());
+    CHECK(test::run_held("support-bearing", resolved, support, {900.0, 0.0, 0.0, 0.0, 0.0}).empty());
 }
 
 TEST_CASE("boards beside the plate hold the whole push sideways", "[closed-form]") {

@@ -8,7 +8,7 @@
 using namespace toehold;
 using checks::CheckResult;
 using checks::Status;
-using test::block_hold;
+using test::block_support;
 using test::end_result;
 using test::step_value;
 
@@ -22,8 +22,8 @@ constexpr double lateral_lb = 89.43;
 // W' = 1380 x 0.55^2.5 x 0.162 x 1.5 in (through the joist) x 0.67 x 0.7 = 50.15 x 1.5 x 0.469 = 35.28 lb
 constexpr double withdrawal_lb = 35.28;
 
-CheckResult nails(const model::ToeNails& given, const demand::HoldForces& forces) {
-    return end_result(test::example_resolved(), block_hold(given), forces);
+CheckResult nails(const model::ToeNails& given, const demand::SupportReaction& forces) {
+    return end_result(test::example_resolved(), block_support(given), forces);
 }
 
 }  // namespace
@@ -62,8 +62,8 @@ TEST_CASE("two toe-nails that cross at a thin member's middle resist no couple",
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.framing.blocks[0].width_in = 1.5;  // 0.75 - 0.67 = 0.08 in beside the middle
     const model::ToeNails one_a_side{0.162, 3.5, 2, 0.0};
-    CHECK(end_result(resolved, block_hold(one_a_side), {20.0, 0.0, 0.0, 50.0, 0.0}).status == Status::no_path);
-    CHECK(end_result(resolved, block_hold(four), {20.0, 0.0, 0.0, 50.0, 0.0}).status == Status::holds);
+    CHECK(end_result(resolved, block_support(one_a_side), {20.0, 0.0, 0.0, 50.0, 0.0}).status == Status::no_path);
+    CHECK(end_result(resolved, block_support(four), {20.0, 0.0, 0.0, 50.0, 0.0}).status == Status::holds);
 }
 
 TEST_CASE("toe-nails too short, too thick or spread past the member give no number", "[bad-input]") {
@@ -80,12 +80,12 @@ TEST_CASE("toe-nails too short, too thick or spread past the member give no numb
 
 TEST_CASE("on a beam uplift draws the toe-nails and rolling draws those of one side", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
-    const demand::Hold hold = test::support_hold(resolved, model::JoistSupport::Kind::beam, four);
+    const demand::MemberSupport support = test::joist_support(resolved, model::JoistSupport::Kind::beam, four);
     // p = 3.5 x 0.866 - 1.1667 = 1.8644: W' = 50.15 x 1.8644 x 0.469 = 43.85
-    const CheckResult lifted = end_result(resolved, hold, {80.0, 0.0, 0.0, 0.0, 0.0});
+    const CheckResult lifted = end_result(resolved, support, {80.0, 0.0, 0.0, 0.0, 0.0});
     CHECK_CLOSE(lifted.capacity, 43.85, 0.0, 0.01);
     CHECK_CLOSE(lifted.demand, 20.0, 1e-12, 0.0);
     // 30 lb in over half of 1.5 in on two nails: 20 more
-    CHECK_CLOSE(end_result(resolved, hold, {80.0, 0.0, 0.0, 30.0, 0.0}).demand, 40.0, 1e-12, 0.0);
-    CHECK_CLOSE(end_result(resolved, hold, {-80.0, 30.0, 40.0, 0.0, 0.0}).demand, 12.5, 1e-12, 0.0);
+    CHECK_CLOSE(end_result(resolved, support, {80.0, 0.0, 0.0, 30.0, 0.0}).demand, 40.0, 1e-12, 0.0);
+    CHECK_CLOSE(end_result(resolved, support, {-80.0, 30.0, 40.0, 0.0, 0.0}).demand, 12.5, 1e-12, 0.0);
 }

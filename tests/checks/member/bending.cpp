@@ -119,7 +119,7 @@ TEST_CASE("no demand, no framing or no load on a member: no result", "[unit]") {
     const catalog::Resolved resolved = test::example_resolved();
     CHECK(run_check("member-bending", resolved, demand::Demand{}).empty());
     demand::Demand unstable = test::example_demand(resolved, {1000.0, 0.0, 0.0}, {});
-    unstable.framing.emplace().unstable = "a joist can roll";
+    unstable.framing.emplace().unstable = format::phrase("a joist can roll");
     CHECK(run_check("member-bending", resolved, unstable).empty());
     CHECK(run_check("member-bending", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 1e-9)})).empty());
 }

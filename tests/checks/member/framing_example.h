@@ -38,12 +38,12 @@ inline demand::Demand with_actions(const catalog::Resolved& resolved, std::size_
     demand.states.resize(actions.size(), demand.states.front());
     demand::FramingDemand framing;
     framing.joists_described = true;
-    if (demand.framing) framing.holds = demand.framing->holds;
+    if (demand.framing) framing.supports = demand.framing->supports;
     for (const demand::MemberActions& each : actions) {
         demand::FramingState state;
         state.members.resize(model::members(resolved.detail.framing).size());
         state.members.at(member) = each;
-        state.holds.resize(framing.holds.size());
+        state.reactions.resize(framing.supports.size());
         framing.states.push_back(state);
     }
     demand.framing = framing;

@@ -24,8 +24,8 @@ TEST_CASE("wood decking bears to its reference value across the grain, wet", "[u
     CHECK_CLOSE(results[0].capacity, 378.55, 1e-12, 0.0);
     CHECK(results[0].status == Status::fails);
     REQUIRE(results[0].link);
-    CHECK(results[0].link->from_part == model::PartId{model::PartKind::plate});
-    CHECK(results[0].link->to_part == model::PartId{model::PartKind::decking});
+    CHECK(results[0].link->from == model::PartId{model::PartKind::plate});
+    CHECK(results[0].link->to == model::PartId{model::PartKind::decking});
     CHECK(format::english(results[0].link->by) == "bearing");
     CHECK(results[0].direction_deg == Approx(90.0));
 }

@@ -36,7 +36,7 @@ TEST_CASE("Anchors bend the plate on the section along the post's face", "[unit]
     CHECK(result.status == Status::holds);
     CHECK(result.part == plate_part(model::PartPiece::at_anchors));
     REQUIRE(result.link);
-    CHECK(result.link->from_part == model::PartId{model::PartKind::plate});
+    CHECK(result.link->from == model::PartId{model::PartKind::plate});
     CHECK(format::english(result.link->by) == "plate bending");
 }
 
@@ -68,8 +68,8 @@ TEST_CASE("The toe's pressure bends the plate on the section along the post's fa
     CHECK_CLOSE(step_value(toe, "w"), 5.5, 1e-9, 0.0);
     CHECK_CLOSE(toe.capacity, 4168.2, 0.0, 0.05);
     REQUIRE(toe.link);
-    CHECK(toe.link->from_part == model::PartId{model::PartKind::plate});
-    CHECK(toe.link->to_part == model::PartId{model::PartKind::decking});
+    CHECK(toe.link->from == model::PartId{model::PartKind::plate});
+    CHECK(toe.link->to == model::PartId{model::PartKind::decking});
     CHECK(format::english(toe.link->by) == "plate bending");
 }
 

@@ -27,8 +27,8 @@ TEST_CASE("A compact steel tube has its plastic moment over 1.67", "[unit]") {
     CHECK_CLOSE(results[0].demand, 8400.0, 1e-12, 0.0);
     CHECK(results[0].status == Status::holds);
     REQUIRE(results[0].link);
-    CHECK(results[0].link->from_part == model::PartId{model::PartKind::guard});
-    CHECK(results[0].link->to_part == model::PartId{model::PartKind::post});
+    CHECK(results[0].link->from == model::PartId{model::PartKind::guard});
+    CHECK(results[0].link->to == model::PartId{model::PartKind::post});
     CHECK(format::english(results[0].link->by) == "post bending");
     CHECK_CLOSE(results[0].capacity, 46000.0 * step_value(results[0], "Z_x") / 1.67, 1e-9, 0.0);
 }

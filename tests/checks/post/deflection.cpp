@@ -132,6 +132,6 @@ TEST_CASE("without the joists the movement is not whole, and cannot be said to h
     demand.states[0].rotation_rad = 0.01;
     demand.framing.reset();
     CHECK(only(resolved, demand).status == Status::missing_evidence);
-    demand.framing.emplace().unstable = "a joist can roll";
+    demand.framing.emplace().unstable = format::phrase("a joist can roll");
     CHECK(format::english(only(resolved, demand).note).find("not stable") != std::string::npos);
 }

@@ -31,8 +31,8 @@ TEST_CASE("A straight push bends the weld about one axis", "[unit]") {
     CHECK(result.status == Status::holds);
     CHECK(result.note.empty());
     REQUIRE(result.link);
-    CHECK(result.link->from_part == model::PartId{model::PartKind::post});
-    CHECK(result.link->to_part == model::PartId{model::PartKind::plate});
+    CHECK(result.link->from == model::PartId{model::PartKind::post});
+    CHECK(result.link->to == model::PartId{model::PartKind::plate});
     CHECK(format::english(result.link->by) == "weld");
 }
 
@@ -98,8 +98,8 @@ TEST_CASE("The weld of a shoe is round the shoe, and a bolted shoe has none", "[
     // 4 x 4: S = 16 + 16/3 = 21.333; 8400/21.333 = 393.75; 200/16 = 12.5 lb/in.
     CHECK_CLOSE(result.demand, std::hypot(393.75, 12.5), 1e-9, 0.0);
     REQUIRE(result.link);
-    CHECK(result.link->from_part == model::PartId{model::PartKind::shoe});
-    CHECK(result.link->to_part == model::PartId{model::PartKind::plate});
+    CHECK(result.link->from == model::PartId{model::PartKind::shoe});
+    CHECK(result.link->to == model::PartId{model::PartKind::plate});
     CHECK(format::english(result.link->by) == "weld");
     std::get<model::WoodPost>(resolved.detail.post).shoe.attachment = model::ShoeAttachment::bolted;
     CHECK(run_check("weld", resolved, test::pushes(resolved, {90.0})).empty());

@@ -48,7 +48,7 @@ TEST_CASE("blocks that give make one more state of stiffness, unless the user fi
     demand::Outcome outcome = demand::find_demand(resolved);
     REQUIRE(outcome.demand);
     CHECK(outcome.demand->scenarios.size() == 10);
-    CHECK(outcome.demand->scenarios.back().framing_gives);
+    CHECK(outcome.demand->scenarios.back().flexible_framing);
     CHECK(outcome.demand->bending->framing_change);
     resolved.detail.basis.stiffness = model::FixedStiffness{30000.0, 50000.0, "test"};
     outcome = demand::find_demand(resolved);

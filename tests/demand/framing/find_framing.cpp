@@ -1,6 +1,6 @@
 // Every state's forces followed down to the joists' supports, held to statics worked by hand.
 #include "demand/framing/find_framing.h"
-#include "demand/framing/holds.h"
+#include "demand/framing/member_supports.h"
 #include "model/member.h"
 #include "support/compare.h"
 #include "support/example.h"
@@ -9,7 +9,7 @@
 
 using namespace toehold;
 using demand::FramingDemand;
-using demand::HoldKind;
+using demand::MemberSupportKind;
 
 namespace {
 
@@ -53,8 +53,8 @@ demand::Demand couple_on(const catalog::Resolved& resolved) {
 
 double up_at(const FramingDemand& framing, std::size_t support) {
     double sum = 0.0;
-    for (std::size_t hold = 0; hold < framing.holds.size(); ++hold) {
-        if (framing.holds[hold].support == support) sum += framing.states[0].holds[hold].up_lb;
+    for (std::size_t index = 0; index < framing.supports.size(); ++index) {
+        if (framing.supports[index].joist_support == support) sum += framing.states[0].reactions[index].up_lb;
     }
     return sum;
 }
@@ -66,11 +66,11 @@ TEST_CASE("blocks between joists that stand still: each end takes half of a load
     const demand::Demand demand = couple_on(resolved);
     REQUIRE(demand.framing);
     CHECK_FALSE(demand.framing->joists_described);
-    REQUIRE(demand.framing->holds.size() == 4);
-    const auto& holds = demand.framing->states.at(0).holds;
-    CHECK_CLOSE(holds[0].up_lb, 900.0, 1e-9, 0.0);  // B1: 900 at -2 and 900 at 2 in, ends at -7.25 and 7.25 in
-    CHECK_CLOSE(holds[1].up_lb, 900.0, 1e-9, 0.0);
-    CHECK_CLOSE(holds[2].up_lb, -900.0, 1e-9, 0.0);
+    REQUIRE(demand.framing->supports.size() == 4);
+    const auto& reactions = demand.framing->states.at(0).reactions;
+    CHECK_CLOSE(reactions[0].up_lb, 900.0, 1e-9, 0.0);  // B1: 900 at -2 and 900 at 2 in, ends at -7.25 and 7.25 in
+    CHECK_CLOSE(reactions[1].up_lb, 900.0, 1e-9, 0.0);
+    CHECK_CLOSE(reactions[2].up_lb, -900.0, 1e-9, 0.0);
     // Ends turn freely: M = 900 (7.25 - 2) under the anchors of B1, 1800 x 14.5/4 at the middle of B2.
     CHECK_CLOSE(demand.framing->states[0].members.at(0).vertical_moment_lb_in, 900.0 * 5.25, 1e-9, 0.0);
     CHECK_CLOSE(demand.framing->states[0].members.at(1).vertical_moment_lb_in, 1800.0 * 14.5 / 4.0, 1e-9, 0.0);
@@ -125,26 +125,27 @@ TEST_CASE("forces on the supports balance every state of a real demand", "[prope
             about_x -= support.force_lb * support.at.y_in;
         }
         double held = 0.0, held_about_x = 0.0;
-        for (std::size_t hold = 0; hold < framing.holds.size(); ++hold) {
-            if (framing.holds[hold].kind != HoldKind::joist_support) continue;
-            const demand::HoldForces& forces = framing.states[s].holds[hold];
+        for (std::size_t index = 0; index < framing.supports.size(); ++index) {
+            if (framing.supports[index].kind != MemberSupportKind::joist_support) continue;
+            const demand::SupportReaction& forces = framing.states[s].reactions[index];
             held += forces.up_lb;
-            held_about_x += forces.up_lb * resolved.detail.framing.supports[*framing.holds[hold].support].at_in +
-                            forces.turning_lb_in;
+            held_about_x +=
+                forces.up_lb * resolved.detail.framing.supports[*framing.supports[index].joist_support].at_in +
+                forces.moment_lb_in;
         }
         CHECK_CLOSE(held, net, 1e-6, 1e-4);
         CHECK_CLOSE(held_about_x, about_x, 1e-6, 1e-2);
     }
 }
 
-TEST_CASE("a member that nothing holds is given a nominal hold, and says so", "[unit]") {
+TEST_CASE("a member that nothing holds is given a nominal support, and says so", "[unit]") {
     catalog::Resolved resolved = on_joists();
     resolved.detail.framing.blocks[0].from_end.connection = std::monostate{};
     resolved.detail.framing.blocks[0].to_end.connection = std::monostate{};
-    const std::vector<demand::Hold> holds = demand::find_holds(resolved);
-    CHECK(holds[0].stiffness.vertical_is_nominal);
-    CHECK(holds[0].stiffness.torque_is_nominal);
-    CHECK_FALSE(holds[2].stiffness.vertical_is_nominal);
+    const std::vector<demand::MemberSupport> supports = demand::find_member_supports(resolved);
+    CHECK(supports[0].stiffness.vertical_is_nominal);
+    CHECK(supports[0].stiffness.torque_is_nominal);
+    CHECK_FALSE(supports[2].stiffness.vertical_is_nominal);
 }
 
 TEST_CASE("framing that gives moves the guard's top by its forces' work over the push", "[closed-form]") {

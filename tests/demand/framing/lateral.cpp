@@ -29,8 +29,8 @@ catalog::Resolved block_on_block(bool holder_first) {
 
 double across_at_ends(const demand::Frame& frame, const demand::FramingState& state, std::size_t member) {
     double sum = 0.0;
-    for (std::size_t hold = 0; hold < frame.holds.size(); ++hold) {
-        if (frame.holds[hold].member == member) sum += std::abs(state.holds[hold].across_lb);
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        if (frame.supports[index].member == member) sum += std::abs(state.reactions[index].across_lb);
     }
     return sum;
 }
@@ -38,7 +38,7 @@ double across_at_ends(const demand::Frame& frame, const demand::FramingState& st
 demand::FramingState pushed_against_holder(const demand::Frame& frame) {
     demand::FramingState state;
     state.members.resize(frame.members.size());
-    state.holds.resize(frame.holds.size());
+    state.reactions.resize(frame.supports.size());
     const std::size_t pushed = frame.members[0].id == "K" ? 0 : 1;
     demand::add_lateral(state, frame, {{pushed, 5.0, 0.0, -100.0}}, true);
     return state;
@@ -64,8 +64,8 @@ TEST_CASE("blocks that end at each other in a ring are told apart", "[property]"
     catalog::Resolved resolved = block_on_block(true);
     resolved.detail.framing.blocks[0].to_end.joist = "K";
     demand::Frame frame = demand::make_frame(resolved);
-    for (demand::Hold& hold : frame.holds) {
-        if (hold.member == 0 && hold.upper) hold.holder = 1;
+    for (demand::MemberSupport& support : frame.supports) {
+        if (support.member == 0 && support.upper) support.holder = 1;
     }
     CHECK(demand::blocks_hold_in_a_ring(frame));
 }

@@ -38,7 +38,7 @@ void rename_holes(model::BaseDetail& detail, const std::vector<std::string>& nam
 TEST_CASE("A hole may be called like another part and loses no check on its mark") {
     const model::BaseDetail detail = test::demo_detail("heron-landing-short-lags-in-flat-block");
     const std::vector<std::string> plain = hole_names(detail);
-    const std::vector<std::string> odd = {"plate", "weld", "boards", "post"};
+    const std::vector<std::string> odd = {"plate", "anchor A", "B1, upper end", "post"};
     model::BaseDetail renamed = detail;
     rename_holes(renamed, odd);
     const review::Review first = reviewed(detail), second = reviewed(renamed);

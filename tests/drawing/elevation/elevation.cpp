@@ -1,13 +1,14 @@
 #include "drawing/drawings.h"
-#include "drawing/parts.h"
 #include "drawing/scene_reading.h"
 #include "support/compare.h"
 #include "support/example.h"
+#include "support/parts.h"
 
 #include <algorithm>
 #include <numbers>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 
 namespace {
 
@@ -26,7 +27,7 @@ drawing::Scene elevation_of(const catalog::Resolved& resolved, const drawing::Ov
 /// Tip of the arrow of the push that stands highest.
 drawing::Point arrow_tip(const drawing::Scene& scene) {
     drawing::Point tip{0.0, -1e9};
-    for (const drawing::Path& path : test::paths(scene, "push")) {
+    for (const drawing::Path& path : test::paths(scene, parts::push)) {
         if (path.closed && path.fill == drawing::Fill::demand && path.contours[0][0].at.y > tip.y)
             tip = path.contours[0][0].at;
     }
@@ -38,7 +39,7 @@ drawing::Point arrow_tip(const drawing::Scene& scene) {
 TEST_CASE("The elevation is the guard to scale", "[drawing][elevation]") {
     catalog::Resolved resolved = test::example_resolved();
     const drawing::Scene scene = elevation_of(resolved);
-    const auto post = test::paths(scene, "post");
+    const auto post = test::paths(scene, parts::post);
     REQUIRE(post.size() == 1);
     CHECK(test::box(post[0]) == drawing::Box{{-1.0, 0.375}, {1.0, 42.0}});
     CHECK(test::says(scene, "guard 42"));
@@ -65,7 +66,7 @@ TEST_CASE("The push acts at its height on the face it meets, with its moment at 
 TEST_CASE("A push along the rail is seen end on", "[drawing][elevation]") {
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Overlay along = pushed(0.0);
-    const auto rings = test::circles(elevation_of(resolved, &along), "push");
+    const auto rings = test::circles(elevation_of(resolved, &along), parts::push);
     REQUIRE_FALSE(rings.empty());
     CHECK(rings.front().center.at == drawing::Point{0.0, 42.0});
 }
@@ -80,7 +81,7 @@ TEST_CASE("Supports stand on the sheet or are named at its edge", "[drawing][ele
     const drawing::Scene scene = elevation_of(resolved);
     CHECK(test::says(scene, "beam S2"));
     CHECK(test::says(scene, "\u2190 ledger S1 at 96"));
-    const auto beam = test::paths(scene, "support S2");
+    const auto beam = test::paths(scene, parts::beam("S2"));
     REQUIRE_FALSE(beam.empty());
     CHECK(test::box(beam[0]).low.x == -13.5);
     CHECK(test::box(beam[0]).high.x == -10.5);
@@ -90,14 +91,15 @@ TEST_CASE("Supports stand on the sheet or are named at its edge", "[drawing][ele
 TEST_CASE("The elevation draws only parts that the detail has", "[drawing][elevation]") {
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Overlay overlay = pushed(0.5 * pi);
-    const std::vector<std::string> known = drawing::parts(resolved.detail);
-    const std::set<std::string> drawn = test::parts_drawn(elevation_of(resolved, &overlay));
-    for (const std::string& part : drawn) {
-        INFO(part);
+    const std::vector<model::PartId> known = model::parts(resolved.detail);
+    const std::set<model::PartId> drawn = test::parts_drawn(elevation_of(resolved, &overlay));
+    for (const model::PartId& part : drawn) {
+        INFO(model::key(part));
         CHECK(std::find(known.begin(), known.end(), part) != known.end());
     }
-    for (const char* part : {"guard", "push", "post", "plate", "decking", "anchor A", "block B1", "joist J1"}) {
-        INFO(part);
+    for (const model::PartId& part : {parts::guard, parts::push, parts::post, parts::plate, parts::decking,
+                                      parts::anchor("A"), parts::block("B1"), parts::joist("J1")}) {
+        INFO(model::key(part));
         CHECK(drawn.count(part) == 1);
     }
 }

@@ -1,13 +1,14 @@
 #include "drawing/drawings.h"
-#include "drawing/parts.h"
 #include "drawing/scene_reading.h"
 #include "support/compare.h"
 #include "support/example.h"
+#include "support/parts.h"
 
 #include <algorithm>
 #include <numbers>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 
 namespace {
 
@@ -18,7 +19,7 @@ drawing::Overlay overlay_of_four() {
     overlay.push = drawing::PushShown{right_angle, 200.0, 0.0, 42.0, true};
     for (const char* id : {"A", "B", "C", "D"}) {
         drawing::AnchorMark mark;
-        mark.id = id;
+        mark.part = parts::anchor(id);
         mark.tension_lb = 800.0;
         mark.shear_lb = 50.0;
         mark.shear_direction_rad = right_angle;
@@ -46,7 +47,7 @@ TEST_CASE("Holes of the plan stand where the plate has them, in their size, as a
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Scene scene = plan_of(resolved);
     for (const model::Hole& hole : on_deck(resolved.detail).plate.holes) {
-        const auto circles = test::circles(scene, "anchor " + hole.id);
+        const auto circles = test::circles(scene, parts::anchor(hole.id));
         const auto drawn = std::find_if(circles.begin(), circles.end(),
                                         [](const drawing::Circle& one) { return one.pen == drawing::Pen::outline; });
         REQUIRE(drawn != circles.end());
@@ -60,7 +61,7 @@ TEST_CASE("Holes of the plan stand where the plate has them, in their size, as a
 TEST_CASE("A slot is as long and as wide as the plate says, along its angle", "[drawing][plan]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved.detail).plate.holes[0].shape = model::Slot{1.0, 0.5, 90.0};
-    const auto paths = test::paths(plan_of(resolved), "anchor A");
+    const auto paths = test::paths(plan_of(resolved), parts::anchor("A"));
     const auto slot = std::find_if(paths.begin(), paths.end(), [](const drawing::Path& one) {
         return one.closed && one.pen == drawing::Pen::outline;
     });
@@ -95,7 +96,7 @@ TEST_CASE("A measured hole shows its distances to the nearest edges", "[drawing]
     const catalog::Resolved resolved = test::example_resolved();
     drawing::PlanOptions options;
     options.dimensions = false;
-    options.measured = {"anchor A", "anchor nobody", "plate"};
+    options.measured = {parts::anchor("A"), parts::anchor("nobody"), parts::plate};
     const drawing::Scene scene = plan_of(resolved, nullptr, options);
     CHECK(test::says(scene, "x 3/4, clear 0.531"));
     CHECK(test::says(scene, "y 1, clear 0.781"));
@@ -104,15 +105,16 @@ TEST_CASE("A measured hole shows its distances to the nearest edges", "[drawing]
 TEST_CASE("The plan draws only parts that the detail has, and all that lie in it", "[drawing][plan]") {
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Overlay overlay = overlay_of_four();
-    const std::set<std::string> drawn = test::parts_drawn(plan_of(resolved, &overlay));
-    const std::vector<std::string> known = drawing::parts(resolved.detail);
-    for (const std::string& part : drawn) {
-        INFO(part);
+    const std::set<model::PartId> drawn = test::parts_drawn(plan_of(resolved, &overlay));
+    const std::vector<model::PartId> known = model::parts(resolved.detail);
+    for (const model::PartId& part : drawn) {
+        INFO(model::key(part));
         CHECK(std::find(known.begin(), known.end(), part) != known.end());
     }
-    for (const char* part :
-         {"plate", "post", "weld", "push", "anchor A", "anchor D", "block B1", "block B2", "joist J1", "joist J2"}) {
-        INFO(part);
+    for (const model::PartId& part :
+         {parts::plate, parts::post, parts::weld, parts::push, parts::anchor("A"), parts::anchor("D"),
+          parts::block("B1"), parts::block("B2"), parts::joist("J1"), parts::joist("J2")}) {
+        INFO(model::key(part));
         CHECK(drawn.count(part) == 1);
     }
 }
@@ -122,7 +124,7 @@ TEST_CASE("A bar of demand is read against the length of its capacity", "[drawin
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Overlay overlay = overlay_of_four();
     bool demand = false, capacity = false;
-    for (const drawing::Path& path : test::paths(plan_of(resolved, &overlay), "anchor B")) {
+    for (const drawing::Path& path : test::paths(plan_of(resolved, &overlay), parts::anchor("B"))) {
         if (!path.closed || path.contours.front().size() != 4) continue;
         const double length = std::abs(path.contours.front()[1].paper_mm.x - path.contours.front()[0].paper_mm.x);
         if (path.fill == drawing::Fill::demand && std::abs(length - 8.0) < 1e-9) demand = true;
@@ -136,7 +138,7 @@ TEST_CASE("A status is the frame around an anchor's letter; a stale one has none
     const catalog::Resolved resolved = test::example_resolved();
     drawing::Overlay overlay = overlay_of_four();
     const auto framed = [&](drawing::Pen pen) {
-        const auto paths = test::paths(plan_of(resolved, &overlay), "anchor C");
+        const auto paths = test::paths(plan_of(resolved, &overlay), parts::anchor("C"));
         return std::any_of(paths.begin(), paths.end(), [pen](const drawing::Path& path) { return path.pen == pen; });
     };
     const std::pair<checks::Status, drawing::Pen> frames[] = {
@@ -161,7 +163,7 @@ TEST_CASE("A mark that nothing checked does not say that it passes", "[drawing][
     drawing::Overlay overlay = overlay_of_four();
     CHECK_FALSE(drawing::AnchorMark{}.status);
     const auto holding = [&] {
-        const auto paths = test::paths(plan_of(resolved, &overlay), "anchor C");
+        const auto paths = test::paths(plan_of(resolved, &overlay), parts::anchor("C"));
         return std::count_if(paths.begin(), paths.end(),
                              [](const drawing::Path& path) { return path.pen == drawing::Pen::holds && path.closed; });
     };
@@ -176,7 +178,7 @@ TEST_CASE("A mark that nothing checked does not say that it passes", "[drawing][
 TEST_CASE("The push comes from outside to the face of the post", "[drawing][plan]") {
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Overlay overlay = overlay_of_four();
-    const auto paths = test::paths(plan_of(resolved, &overlay), "push");
+    const auto paths = test::paths(plan_of(resolved, &overlay), parts::push);
     const auto head = std::find_if(paths.begin(), paths.end(), [](const drawing::Path& one) {
         return one.closed && one.fill == drawing::Fill::demand;
     });
@@ -184,7 +186,7 @@ TEST_CASE("The push comes from outside to the face of the post", "[drawing][plan
     CHECK_CLOSE(head->contours[0][0].at.x, 0.0, 0.0, 1e-9);
     CHECK_CLOSE(head->contours[0][0].at.y, -1.0, 0.0, 1e-9);
     CHECK(test::says(plan_of(resolved, &overlay), "200 lb at 42 in"));
-    CHECK(test::says(plan_of(resolved, &overlay), "towards 90\u00b0"));
+    CHECK(test::says(plan_of(resolved, &overlay), "toward 90\u00b0"));
 }
 
 TEST_CASE("The bed's pressure is shaded against its largest, with a scale that says it", "[drawing][plan]") {

@@ -1,6 +1,7 @@
 #include "drawing/drawings.h"
 
 #include "support/compare.h"
+#include "support/parts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,6 +9,8 @@
 #include <set>
 
 using namespace toehold::drawing;
+namespace parts = toehold::test::parts;
+namespace model = toehold::model;
 
 namespace {
 
@@ -15,7 +18,7 @@ constexpr double degree = std::numbers::pi / 180.0;
 
 /// Tension as the cosine of the angle to the direction that pulls most: 400 lb at `peak_deg`.
 PolarCurve cosine_curve(const std::string& id, double peak_deg, double largest_lb = 400.0) {
-    PolarCurve curve{id, {}};
+    PolarCurve curve{parts::anchor(id), {}};
     for (int i = 0; i < 72; ++i)
         curve.tension_lb.push_back(std::max(0.0, largest_lb * std::cos((5.0 * i - peak_deg) * degree)));
     return curve;
@@ -31,7 +34,7 @@ Overlay pushed(double direction_deg) {
     return overlay;
 }
 
-std::vector<Path> curves(const Scene& scene, const std::string& part) {
+std::vector<Path> curves(const Scene& scene, const model::PartId& part) {
     std::vector<Path> found;
     for (const Item& item : scene.items) {
         const auto* path = std::get_if<Path>(&item);
@@ -51,8 +54,8 @@ std::set<std::string> words(const Scene& scene) {
 }  // namespace
 
 TEST_CASE("A curve stands in each direction as far out as its tension over the largest of all") {
-    const Scene scene = polar_envelope(four(), pushed(90), "");
-    const std::vector<Path> curve = curves(scene, "anchor C");
+    const Scene scene = polar_envelope(four(), pushed(90), {});
+    const std::vector<Path> curve = curves(scene, parts::anchor("C"));
     REQUIRE(curve.size() == 1);
     const std::vector<Place>& line = curve.front().contours.at(0);
     REQUIRE(line.size() == 72);
@@ -63,26 +66,26 @@ TEST_CASE("A curve stands in each direction as far out as its tension over the l
 }
 
 TEST_CASE("Curves differ in their lines and carry their letters, and one alone is selected") {
-    const Scene scene = polar_envelope(four(), pushed(90), "anchor B");
+    const Scene scene = polar_envelope(four(), pushed(90), parts::anchor("B"));
     std::set<Pen> pens;
-    for (const char* part : {"anchor A", "anchor B", "anchor C", "anchor D"}) {
+    for (const model::PartId& part : {parts::anchor("A"), parts::anchor("B"), parts::anchor("C"), parts::anchor("D")}) {
         REQUIRE(curves(scene, part).size() == 1);
         pens.insert(curves(scene, part).front().pen);
     }
     CHECK(pens.size() == 4);
-    CHECK(curves(scene, "anchor B").front().pen == Pen::demand);
-    CHECK(curves(scene, "anchor B").front().fill == Fill::demand_pale);
-    CHECK(curves(scene, "anchor A").front().fill == Fill::none);
+    CHECK(curves(scene, parts::anchor("B")).front().pen == Pen::demand);
+    CHECK(curves(scene, parts::anchor("B")).front().fill == Fill::demand_pale);
+    CHECK(curves(scene, parts::anchor("A")).front().fill == Fill::none);
     for (const char* letter : {"A", "B", "C", "D"}) CHECK(words(scene).count(letter) == 1);
 }
 
 TEST_CASE("Letters of equal curves do not stand on each other") {
     const Scene scene =
-        polar_envelope({cosine_curve("A", 90), cosine_curve("B", 90), cosine_curve("C", 90)}, pushed(90), "");
+        polar_envelope({cosine_curve("A", 90), cosine_curve("B", 90), cosine_curve("C", 90)}, pushed(90), {});
     std::vector<Point> places;
     for (const Item& item : scene.items) {
         const auto* text = std::get_if<Text>(&item);
-        if (text && text->part.rfind("anchor", 0) == 0) places.push_back(text->at.at);
+        if (text && text->part.kind == model::PartKind::anchor) places.push_back(text->at.at);
     }
     REQUIRE(places.size() == 3);
     for (std::size_t i = 0; i < 3; ++i) {
@@ -93,38 +96,38 @@ TEST_CASE("Letters of equal curves do not stand on each other") {
 }
 
 TEST_CASE("Circles stand at even figures, in the reader's units") {
-    CHECK(words(polar_envelope(four(), pushed(90), "")).count("100") == 1);
-    CHECK(words(polar_envelope(four(), pushed(90), "")).count("400 lb") == 1);
+    CHECK(words(polar_envelope(four(), pushed(90), {})).count("100") == 1);
+    CHECK(words(polar_envelope(four(), pushed(90), {})).count("400 lb") == 1);
     Overlay metric = pushed(90);
-    metric.system = toehold::units::System::si;
-    CHECK(words(polar_envelope(four(), metric, "")).count("500") == 1);  // 400 lb are 1779 N
-    CHECK(words(polar_envelope(four(), metric, "")).count("1779 N") == 1);
+    metric.locale.system = toehold::units::System::si;
+    CHECK(words(polar_envelope(four(), metric, {})).count("500") == 1);  // 400 lb are 1779 N
+    CHECK(words(polar_envelope(four(), metric, {})).count("1779 N") == 1);
 }
 
 TEST_CASE("The pointer lies in the push's direction, says its degrees and can be taken") {
     for (const double direction : {0.0, 90.0, 137.0, 359.8}) {
-        const Scene scene = polar_envelope(four(), pushed(direction), "");
+        const Scene scene = polar_envelope(four(), pushed(direction), {});
         bool knob = false;
         for (const Item& item : scene.items) {
             const auto* circle = std::get_if<Circle>(&item);
-            if (!circle || circle->part != "push") continue;
+            if (!circle || circle->part != parts::push) continue;
             knob = true;
             CHECK_CLOSE(circle->center.at.x, std::cos(direction * degree), 1e-12, 1e-12);
             CHECK_CLOSE(circle->center.at.y, std::sin(direction * degree), 1e-12, 1e-12);
         }
         CHECK(knob);
     }
-    CHECK(words(polar_envelope(four(), pushed(137), "")).count("137\u00b0") == 1);
-    CHECK(words(polar_envelope(four(), pushed(359.8), "")).count("0\u00b0") == 1);
-    CHECK(words(polar_envelope(four(), pushed(-45), "")).count("315\u00b0") == 1);
+    CHECK(words(polar_envelope(four(), pushed(137), {})).count("137\u00b0") == 1);
+    CHECK(words(polar_envelope(four(), pushed(359.8), {})).count("0\u00b0") == 1);
+    CHECK(words(polar_envelope(four(), pushed(-45), {})).count("315\u00b0") == 1);
 }
 
 TEST_CASE("The pointer crosses each curve at the tension under that push") {
-    const Scene scene = polar_envelope(four(), pushed(90), "");
+    const Scene scene = polar_envelope(four(), pushed(90), {});
     int met = 0;
     for (const Item& item : scene.items) {
         const auto* circle = std::get_if<Circle>(&item);
-        if (!circle || circle->part.rfind("anchor", 0) != 0) continue;
+        if (!circle || circle->part.kind != model::PartKind::anchor) continue;
         CHECK_CLOSE(circle->center.at.y, std::cos(45 * degree), 1e-12, 1e-12);
         ++met;
     }
@@ -132,10 +135,10 @@ TEST_CASE("The pointer crosses each curve at the tension under that push") {
 }
 
 TEST_CASE("Without curves, or with nothing pulled, there is the circle and the pointer") {
-    PolarCurve slack{"A", std::vector<double>(72, 0.0)};
-    for (const std::vector<PolarCurve>& curves :
-         {std::vector<PolarCurve>{}, std::vector<PolarCurve>{slack}, std::vector<PolarCurve>{{"A", {}}}}) {
-        const Scene scene = polar_envelope(curves, pushed(45), "anchor A");
+    PolarCurve slack{parts::anchor("A"), std::vector<double>(72, 0.0)};
+    for (const std::vector<PolarCurve>& curves : {std::vector<PolarCurve>{}, std::vector<PolarCurve>{slack},
+                                                  std::vector<PolarCurve>{{parts::anchor("A"), {}}}}) {
+        const Scene scene = polar_envelope(curves, pushed(45), parts::anchor("A"));
         CHECK(words(scene) == std::set<std::string>{"OUTWARD", "along the rail", "45\u00b0"});
         CHECK(std::any_of(scene.items.begin(), scene.items.end(), [](const Item& item) {
             const auto* circle = std::get_if<Circle>(&item);
@@ -145,9 +148,9 @@ TEST_CASE("Without curves, or with nothing pulled, there is the circle and the p
 }
 
 TEST_CASE("Without a push there is no pointer") {
-    const Scene scene = polar_envelope(four(), {}, "");
+    const Scene scene = polar_envelope(four(), {}, {});
     for (const Item& item : scene.items) {
         const auto* circle = std::get_if<Circle>(&item);
-        CHECK((!circle || circle->part != "push"));
+        CHECK((!circle || circle->part != parts::push));
     }
 }

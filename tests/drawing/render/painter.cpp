@@ -6,6 +6,7 @@
 #include "drawing/render/subscripts.h"
 #include "drawing/render/surface.h"
 #include "support/compare.h"
+#include "support/parts.h"
 #include "support/temporary_folder.h"
 
 #include <cairo-pdf.h>
@@ -16,6 +17,7 @@
 #include <utility>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using namespace toehold::drawing;
 using toehold::test::Picture;
 using toehold::test::rectangle;
@@ -60,7 +62,7 @@ int runs_of_ink(const Picture& picture, Ground ground, int x_from, int x_to, int
     return runs;
 }
 
-Path line(double x_from, double y_from, double x_to, double y_to, Pen pen, std::string part = {}) {
+Path line(double x_from, double y_from, double x_to, double y_to, Pen pen, model::PartId part = {}) {
     return {{{{{x_from, y_from}, {}}, {{x_to, y_to}, {}}}}, false, pen, Fill::none, std::move(part)};
 }
 
@@ -205,10 +207,10 @@ TEST_CASE("Symbols become subscripts, and nothing in them is taken for markup") 
 
 TEST_CASE("What is selected stands in a halo, what is pointed at is heavier") {
     const Ground ground = Ground::print;
-    const Scene scene = scene_of({Circle{{}, 2.0, 0.0, Pen::outline, Fill::paper, "anchor A"}});
+    const Scene scene = scene_of({Circle{{}, 2.0, 0.0, Pen::outline, Fill::paper, parts::anchor("A")}});
     const Picture plain = painted(scene, ground);
-    const Picture selected = painted(scene, ground, {{"anchor A"}, ""});
-    const Picture pointed = painted(scene, ground, {{}, "anchor A"});
+    const Picture selected = painted(scene, ground, {{parts::anchor("A")}, {}});
+    const Picture pointed = painted(scene, ground, {{}, parts::anchor("A")});
     CHECK(same(plain.at(100 + 43, 100), ground_colour(ground)));
     CHECK(!same(selected.at(100 + 43, 100), ground_colour(ground), 0.1));
     CHECK(same(selected.at(100, 100), ground_colour(ground)));
@@ -256,7 +258,7 @@ TEST_CASE("The sheet of samples and the polar envelope are painted on every grou
     for (const Ground ground : grounds) {
         Picture picture(900, 700);
         paint_ground(picture.cairo(), area, ground);
-        paint(picture.cairo(), scene, fit(scene, area, screen), ground, {{"anchor A"}, "anchor B"});
+        paint(picture.cairo(), scene, fit(scene, area, screen), ground, {{parts::anchor("A")}, parts::anchor("B")});
         CHECK(same(picture.at(2, 2), ground_colour(ground)));
         const auto file = folder.path() / ("samples-" + std::to_string(static_cast<int>(ground)) + ".png");
         picture.write(file);
@@ -277,38 +279,38 @@ TEST_CASE("The sheet of samples and the polar envelope are painted on every grou
 }
 
 TEST_CASE("The part under a point is the last painted there") {
-    const Scene scene = scene_of({rectangle(-4, -4, 4, 4, Pen::outline, Fill::plate, "plate"),
-                                  Circle{{{-2, 2}, {}}, 0.5, 0.0, Pen::outline, Fill::none, "anchor A"},
-                                  rectangle(-3, -3, 3, -1, Pen::hidden, Fill::none, "block B1"),
-                                  line(0, 0, 4, 0, Pen::demand, "push")});
+    const Scene scene = scene_of({rectangle(-4, -4, 4, 4, Pen::outline, Fill::plate, parts::plate),
+                                  Circle{{{-2, 2}, {}}, 0.5, 0.0, Pen::outline, Fill::none, parts::anchor("A")},
+                                  rectangle(-3, -3, 3, -1, Pen::hidden, Fill::none, parts::block("B1")),
+                                  line(0, 0, 4, 0, Pen::demand, parts::push)});
     const auto at = [&scene](double x, double y) {
         return part_at(scene, middle, to_surface(middle, Point{x, y}), 3.0);
     };
-    CHECK(at(0, 3) == "plate");
-    CHECK(at(-2, 2) == "anchor A");    // in the middle, though it is not filled
-    CHECK(at(-2.6, 2) == "anchor A");  // two units off its line
-    CHECK(at(-2.7, 2) == "plate");     // four
-    CHECK(at(0, -2) == "plate");       // inside a shape that is not filled
-    CHECK(at(0, -1.1) == "block B1");  // on its line
-    CHECK(at(2, 0.1) == "push");
-    CHECK(at(4.1, 3) == "plate");  // within reach of its edge
-    CHECK(at(4.5, 3).empty());
+    CHECK(at(0, 3) == parts::plate);
+    CHECK(at(-2, 2) == parts::anchor("A"));    // in the middle, though it is not filled
+    CHECK(at(-2.6, 2) == parts::anchor("A"));  // two units off its line
+    CHECK(at(-2.7, 2) == parts::plate);        // four
+    CHECK(at(0, -2) == parts::plate);          // inside a shape that is not filled
+    CHECK(at(0, -1.1) == parts::block("B1"));  // on its line
+    CHECK(at(2, 0.1) == parts::push);
+    CHECK(at(4.1, 3) == parts::plate);  // within reach of its edge
+    CHECK(at(4.5, 3) == model::PartId{});
 }
 
 TEST_CASE("A hole in an area is not the area; nothing is hit without a part or without ink") {
-    Path ring = rectangle(-4, -4, 4, 4, Pen::none, Fill::plate, "plate");
+    Path ring = rectangle(-4, -4, 4, 4, Pen::none, Fill::plate, parts::plate);
     ring.contours.push_back(rectangle(-2, -2, 2, 2, Pen::none, Fill::none).contours.front());
     const Scene scene = scene_of({ring, rectangle(-1, -1, 1, 1, Pen::outline, Fill::paper),
-                                  rectangle(-4, -4, 4, 4, Pen::none, Fill::none, "ghost")});
-    CHECK(part_at(scene, middle, to_surface(middle, Point{0, 0}), 2.0).empty());
-    CHECK(part_at(scene, middle, to_surface(middle, Point{3, 3}), 2.0) == "plate");
+                                  rectangle(-4, -4, 4, 4, Pen::none, Fill::none, parts::anchor("ghost"))});
+    CHECK(part_at(scene, middle, to_surface(middle, Point{0, 0}), 2.0) == model::PartId{});
+    CHECK(part_at(scene, middle, to_surface(middle, Point{3, 3}), 2.0) == parts::plate);
 }
 
 TEST_CASE("Words are hit where they stand, aslant too") {
     Text text = text_at(0, 0, "300 lb");
-    text.part = "anchor C";
+    text.part = parts::anchor("C");
     const auto hit = [&text](double right, double up) {
-        return part_at(scene_of({text}), middle, {100.0 + right, 100.0 - up}, 1.0) == "anchor C";
+        return part_at(scene_of({text}), middle, {100.0 + right, 100.0 - up}, 1.0) == parts::anchor("C");
     };
     CHECK(hit(20, 4));
     CHECK(!hit(-5, 4));

@@ -56,7 +56,7 @@ void add_fills(Scene& scene) {
     int i = 0;
     for (const auto& [fill, name] : fills) {
         const double x = 4.3 + 1.7 * (i % 3), y = 6.0 - 1.5 * (i / 3);
-        scene.items.emplace_back(rectangle(x, y, x + 1.5, y + 1.0, i < 6 ? Pen::cut : Pen::none, fill, name));
+        scene.items.emplace_back(rectangle(x, y, x + 1.5, y + 1.0, i < 6 ? Pen::cut : Pen::none, fill, {}));
         add_text(scene, x, y - 0.2, name);
         ++i;
     }
@@ -83,7 +83,7 @@ void add_words(Scene& scene) {
 
 }  // namespace
 
-Path rectangle(double left, double bottom, double right, double top, Pen pen, Fill fill, std::string part) {
+Path rectangle(double left, double bottom, double right, double top, Pen pen, Fill fill, model::PartId part) {
     return {{{{{left, bottom}, {}}, {{right, bottom}, {}}, {{right, top}, {}}, {{left, top}, {}}}},
             true,
             pen,
@@ -117,9 +117,9 @@ Scene sample_sheet() {
     add_words(scene);
     scene.items.emplace_back(rectangle(4.3, 0.2, 6.5, 2.4, Pen::none, Fill::plate));
     scene.items.emplace_back(sloping(4.3, 0.2, 2.2, 27));
-    scene.items.emplace_back(rectangle(4.3, 0.2, 6.5, 2.4, Pen::outline, Fill::none, "plate"));
-    scene.items.emplace_back(Circle{{{4.8, 1.9}, {}}, 0.22, 0.0, Pen::outline, Fill::paper, "anchor A"});
-    scene.items.emplace_back(Circle{{{6.0, 1.9}, {}}, 0.22, 0.0, Pen::outline, Fill::paper, "anchor B"});
+    scene.items.emplace_back(rectangle(4.3, 0.2, 6.5, 2.4, Pen::outline, Fill::none, {model::PartKind::plate}));
+    scene.items.emplace_back(Circle{{{4.8, 1.9}, {}}, 0.22, 0.0, Pen::outline, Fill::paper, model::anchor_part("A")});
+    scene.items.emplace_back(Circle{{{6.0, 1.9}, {}}, 0.22, 0.0, Pen::outline, Fill::paper, model::anchor_part("B")});
     return scene;
 }
 

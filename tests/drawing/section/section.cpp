@@ -1,24 +1,25 @@
 #include "drawing/annotation/plate_field.h"
 #include "drawing/drawings.h"
-#include "drawing/parts.h"
 #include "drawing/scene_reading.h"
 #include "support/compare.h"
 #include "support/example.h"
+#include "support/parts.h"
 
 #include <algorithm>
 #include <limits>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 
 namespace {
 
 drawing::Scene section_of(const catalog::Resolved& resolved, const drawing::Overlay* overlay = nullptr) {
     return drawing::section({resolved.detail, &resolved, overlay, units::System::us},
-                            drawing::section_plane(resolved.detail, "anchor A"));
+                            drawing::section_plane(resolved.detail, parts::anchor("A")));
 }
 
 /// The lowest point of all closed pieces of a part.
-double lowest(const drawing::Scene& scene, const std::string& part) {
+double lowest(const drawing::Scene& scene, const model::PartId& part) {
     double low = std::numeric_limits<double>::infinity();
     for (const drawing::Path& path : test::paths(scene, part)) {
         if (path.closed) low = std::min(low, test::box(path).low.y);
@@ -26,7 +27,7 @@ double lowest(const drawing::Scene& scene, const std::string& part) {
     return low;
 }
 
-bool has_rectangle(const drawing::Scene& scene, const std::string& part, const drawing::Box& wanted) {
+bool has_rectangle(const drawing::Scene& scene, const model::PartId& part, const drawing::Box& wanted) {
     const auto paths = test::paths(scene, part);
     return std::any_of(paths.begin(), paths.end(), [&](const drawing::Path& path) {
         const drawing::Box box = test::box(path);
@@ -40,17 +41,17 @@ bool has_rectangle(const drawing::Scene& scene, const std::string& part, const d
 
 TEST_CASE("The section goes through the part's row, across the block under it", "[drawing][section]") {
     model::BaseDetail detail = test::example_resolved().detail;
-    const drawing::SectionPlane through_a = drawing::section_plane(detail, "anchor A");
+    const drawing::SectionPlane through_a = drawing::section_plane(detail, parts::anchor("A"));
     CHECK(through_a.along == model::PlanAxis::y);
     CHECK(through_a.at_in == -2.0);
-    CHECK(drawing::section_plane(detail, "anchor C").at_in == 2.0);
-    CHECK(drawing::section_plane(detail, "nothing of the kind").at_in == -2.0);
+    CHECK(drawing::section_plane(detail, parts::anchor("C")).at_in == 2.0);
+    CHECK(drawing::section_plane(detail, parts::anchor("nobody")).at_in == -2.0);
     for (model::Block& block : detail.framing.blocks) block.along = model::PlanAxis::y;
-    const drawing::SectionPlane turned = drawing::section_plane(detail, "anchor C");
+    const drawing::SectionPlane turned = drawing::section_plane(detail, parts::anchor("C"));
     CHECK(turned.along == model::PlanAxis::x);
     CHECK(turned.at_in == 2.5);
     on_deck(detail).plate.holes.clear();
-    CHECK(drawing::section_plane(detail, "anchor A").at_in == 0.0);
+    CHECK(drawing::section_plane(detail, parts::anchor("A")).at_in == 0.0);
 }
 
 // By hand: plate 3/8, no washer, so the head stands at 0.375; the screw is 6 long: its tip at 0.375 - 6 = -5.625. The
@@ -59,20 +60,21 @@ TEST_CASE("The section goes through the part's row, across the block under it", 
 TEST_CASE("An anchor's tip and its thread stand where a hand puts them", "[drawing][section]") {
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Scene scene = section_of(resolved);
-    CHECK_CLOSE(lowest(scene, "anchor A"), -5.625, 0.0, 1e-9);
-    CHECK_CLOSE(-1.0 - lowest(scene, "anchor A"), resolved.anchors[0].embedment_in, 0.0, 1e-9);
+    CHECK_CLOSE(lowest(scene, parts::anchor("A")), -5.625, 0.0, 1e-9);
+    CHECK_CLOSE(-1.0 - lowest(scene, parts::anchor("A")), resolved.anchors[0].embedment_in, 0.0, 1e-9);
     CHECK(test::says(scene, "thread in block 3.281 of 5 1/2"));
 }
 
 TEST_CASE("Blocks, decking and plate are cut where they are", "[drawing][section]") {
     const catalog::Resolved resolved = test::example_resolved();
     const drawing::Scene scene = section_of(resolved);
-    CHECK(has_rectangle(scene, "block B1", {{-4.25, -6.5}, {-0.75, -1.0}}));  // 3.5 wide about -2.5, 5.5 deep below -1
-    CHECK(has_rectangle(scene, "block B2", {{0.75, -6.5}, {4.25, -1.0}}));
-    CHECK(has_rectangle(scene, "decking", {{scene.bounds.low.x, -1.0}, {scene.bounds.high.x, 0.0}}));
+    CHECK(has_rectangle(scene, parts::block("B1"),
+                        {{-4.25, -6.5}, {-0.75, -1.0}}));  // 3.5 wide about -2.5, 5.5 deep below -1
+    CHECK(has_rectangle(scene, parts::block("B2"), {{0.75, -6.5}, {4.25, -1.0}}));
+    CHECK(has_rectangle(scene, parts::decking, {{scene.bounds.low.x, -1.0}, {scene.bounds.high.x, 0.0}}));
     // The plate from its edge at -3.5 to the hole's near side, -2.5 - 0.21875, and between the holes.
-    CHECK(has_rectangle(scene, "plate", {{-3.5, 0.0}, {-2.71875, 0.375}}));
-    CHECK(has_rectangle(scene, "plate", {{-2.28125, 0.0}, {2.28125, 0.375}}));
+    CHECK(has_rectangle(scene, parts::plate, {{-3.5, 0.0}, {-2.71875, 0.375}}));
+    CHECK(has_rectangle(scene, parts::plate, {{-2.28125, 0.0}, {2.28125, 0.375}}));
     CHECK(test::says(scene, "block B1, 3 1/2 \u00d7 5 1/2"));
 }
 
@@ -86,8 +88,8 @@ TEST_CASE("A through-bolt goes through the block, and its backing lies against i
         anchor.backing = model::BackingPlate{2.0, 3.0, 0.25, "steel-a36"};
     }
     const drawing::Scene scene = section_of(resolved);
-    CHECK(has_rectangle(scene, "anchor A", {{-4.0, -6.75}, {-1.0, -6.5}}));  // 3 in along y, under -6.5
-    CHECK(lowest(scene, "anchor A") < -6.75 - 0.87 * 0.375);
+    CHECK(has_rectangle(scene, parts::anchor("A"), {{-4.0, -6.75}, {-1.0, -6.5}}));  // 3 in along y, under -6.5
+    CHECK(lowest(scene, parts::anchor("A")) < -6.75 - 0.87 * 0.375);
     CHECK(test::says(scene, "through block 5 1/2"));
 }
 
@@ -97,7 +99,7 @@ TEST_CASE("Without framing the section shows the screw in the air, and says so",
     for (catalog::Anchor& anchor : resolved.anchors) anchor.seat.reset();
     const drawing::Scene scene = section_of(resolved);
     CHECK(test::says(scene, "no framing under A, D"));
-    CHECK(lowest(scene, "anchor A") < lowest(scene, "decking"));
+    CHECK(lowest(scene, parts::anchor("A")) < lowest(scene, parts::decking));
     CHECK(scene.bounds.low.y < -5.625);
 }
 
@@ -105,7 +107,7 @@ TEST_CASE("Forces of the section: pulls up at the row, bearing under the toe, th
     const catalog::Resolved resolved = test::example_resolved();
     drawing::Overlay overlay;
     drawing::AnchorMark pulled;
-    pulled.id = "A";
+    pulled.part = parts::anchor("A");
     pulled.tension_lb = 812.0;
     pulled.largest_tension_lb = 1624.0;
     overlay.anchors = {pulled};
@@ -124,7 +126,7 @@ TEST_CASE("Forces of the section: pulls up at the row, bearing under the toe, th
     CHECK(drawing::exaggeration(field) == 50.0);
     CHECK(test::says(scene, "plate's deflection \u00d7 50"));
     double highest = 0.0;
-    for (const drawing::Path& path : test::paths(scene, "plate")) {
+    for (const drawing::Path& path : test::paths(scene, parts::plate)) {
         if (path.pen == drawing::Pen::demand) highest = std::max(highest, test::box(path).high.y);
     }
     CHECK_CLOSE(highest, 0.375 + 50.0 * 0.01, 0.0, 1e-9);
@@ -139,15 +141,16 @@ TEST_CASE("A field at rest is not exaggerated", "[drawing][section]") {
 
 TEST_CASE("The section draws only parts that the detail has", "[drawing][section]") {
     const catalog::Resolved resolved = test::example_resolved();
-    const std::vector<std::string> known = drawing::parts(resolved.detail);
-    const std::set<std::string> drawn = test::parts_drawn(section_of(resolved));
-    for (const std::string& part : drawn) {
-        INFO(part);
+    const std::vector<model::PartId> known = model::parts(resolved.detail);
+    const std::set<model::PartId> drawn = test::parts_drawn(section_of(resolved));
+    for (const model::PartId& part : drawn) {
+        INFO(model::key(part));
         CHECK(std::find(known.begin(), known.end(), part) != known.end());
     }
-    for (const char* part : {"plate", "post", "weld", "anchor A", "anchor D", "decking", "block B1", "joist J1"}) {
-        INFO(part);
+    for (const model::PartId& part : {parts::plate, parts::post, parts::weld, parts::anchor("A"), parts::anchor("D"),
+                                      parts::decking, parts::block("B1"), parts::joist("J1")}) {
+        INFO(model::key(part));
         CHECK(drawn.count(part) == 1);
     }
-    CHECK(drawn.count("anchor B") == 0);
+    CHECK(drawn.count(parts::anchor("B")) == 0);
 }

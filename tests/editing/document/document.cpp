@@ -2,7 +2,7 @@
 // its process.
 #include "editing/document.h"
 
-#include "editing/document_process.h"
+#include "editing/document/process.h"
 #include "editing/samples.h"
 #include "support/compare.h"
 #include "support/file_bytes.h"

@@ -1,4 +1,5 @@
 // Edits of the outline and the framing, erasing, another plate, and where a new detail begins.
+#include "support/parts.h"
 #include "catalog/resolve.h"
 #include "editing/edits.h"
 #include "editing/samples.h"
@@ -11,6 +12,7 @@
 #include <cmath>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using editing::Edit;
 
 namespace {
@@ -43,13 +45,13 @@ TEST_CASE("a corner goes into the nearest side, and can be taken out again", "[u
     const Edit edit = editing::add_corner(base, {6.0, 0.0});
     CHECK(polygon(edit.detail).corners ==
           std::vector<model::Position>{{-5.0, -5.0}, {5.0, -5.0}, {6.0, 0.0}, {5.0, 5.0}, {-5.0, 5.0}});
-    const Edit erased = editing::erase(edit.detail, {"corner 3"});
+    const Edit erased = editing::erase(edit.detail, {parts::corner(3)});
     CHECK(polygon(erased.detail).corners.size() == 4);
     CHECK(format::english(erased.step) == "Erase corner 3");
-    CHECK_FALSE(editing::erase(base, {"corner 3"}).refusal.empty());
+    CHECK_FALSE(editing::erase(base, {parts::corner(3)}).refusal.empty());
     model::BaseDetail triangle = base;
     on_deck(triangle).plate.outline = model::PolygonOutline{{{-5.0, -5.0}, {5.0, -5.0}, {0.0, 5.0}}};
-    CHECK_FALSE(editing::erase(triangle, {"corner 1"}).refusal.empty());
+    CHECK_FALSE(editing::erase(triangle, {parts::corner(1)}).refusal.empty());
 }
 
 TEST_CASE("a block is added between the joists there, like the nearest", "[unit]") {
@@ -99,7 +101,7 @@ TEST_CASE("a mirrored block names the joists it comes to", "[unit]") {
     next.from_end = {"J2", model::ToeNails{0.162, 3.5, 4, 3.0}};
     next.to_end = {"J3", {}};
     base.framing.blocks.push_back(next);
-    const Edit edit = editing::mirror(base, {"block B3"}, editing::MirrorLine::y_axis, true);
+    const Edit edit = editing::mirror(base, {parts::block("B3")}, editing::MirrorLine::y_axis, true);
     const model::Block& image = edit.detail.framing.blocks.at(3);
     CHECK(image.id == "B4");
     CHECK(image.from_in == -23.25);
@@ -114,7 +116,7 @@ TEST_CASE("an erased hole leaves no trace in the anchors", "[unit]") {
     on_deck(base).anchors.push_back(on_deck(base).anchors[0]);
     on_deck(base).anchors[0].holes = {"A"};
     on_deck(base).anchors[1].holes = {"B", "C", "D"};
-    const Edit edit = editing::erase(base, {"anchor A", "anchor B"});
+    const Edit edit = editing::erase(base, {parts::anchor("A"), parts::anchor("B")});
     CHECK(format::english(edit.step) == "Erase 2 holes");
     REQUIRE(on_deck(edit.detail).plate.holes.size() == 2);
     REQUIRE(on_deck(edit.detail).anchors.size() == 1);
@@ -122,7 +124,7 @@ TEST_CASE("an erased hole leaves no trace in the anchors", "[unit]") {
 }
 
 TEST_CASE("an erased joist is named by no block any more", "[unit]") {
-    const Edit edit = editing::erase(test::square_base(), {"joist J1"});
+    const Edit edit = editing::erase(test::square_base(), {parts::joist("J1")});
     CHECK(edit.detail.framing.joists->members.size() == 1);
     for (const model::Block& block : edit.detail.framing.blocks) {
         CHECK(block.from_end.joist.empty());
@@ -133,13 +135,15 @@ TEST_CASE("an erased joist is named by no block any more", "[unit]") {
 TEST_CASE("framing and shims can be erased, the rest of the base cannot", "[unit]") {
     model::BaseDetail base = test::demo_detail("heron-landing-lags-in-deep-blocks");
     on_deck(base).layers.shims = {{"shim-hardwood", 0.25}, {"shim-hdpe", 0.5}};
-    const Edit edit = editing::erase(base, {"shim 1", "rim R1", "support S2", "block B1", "post"});
+    const Edit edit =
+        editing::erase(base, {parts::shim(1), parts::rim("R1"), parts::beam("S2"), parts::block("B1"), parts::post});
     CHECK(on_deck(edit.detail).layers.shims == std::vector<model::Shim>{{"shim-hdpe", 0.5}});
     CHECK(edit.detail.framing.rims.empty());
     CHECK(edit.detail.framing.supports.size() == 1);
     CHECK(edit.detail.framing.blocks.size() == 1);
     CHECK(edit.detail.post == base.post);
-    for (const char* part : {"plate", "post", "weld", "guard", "push", "decking", "nonsense", ""}) {
+    for (const model::PartId& part : {parts::plate, parts::post, parts::weld, parts::guard, parts::push, parts::decking,
+                                      parts::anchor("nobody"), model::PartId{}}) {
         const Edit refused = editing::erase(base, {part});
         CHECK_FALSE(refused.refusal.empty());
         CHECK(refused.detail == base);

@@ -1,14 +1,15 @@
 // Whatever is done by hand, in whatever order: ids differ, numbers are numbers, and what is refused changes nothing.
-#include "drawing/parts.h"
 #include "editing/edits.h"
 #include "editing/handles.h"
 #include "editing/samples.h"
 #include "support/compare.h"
+#include "support/parts.h"
 
 #include <cmath>
 #include <random>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using editing::Edit;
 
 namespace {
@@ -19,9 +20,9 @@ class Hand {
     explicit Hand(unsigned seed) : random_(seed) {}
     double place() { return std::uniform_real_distribution<>(-14.0, 14.0)(random_); }
     int up_to(int most) { return std::uniform_int_distribution<>(0, most)(random_); }
-    std::vector<std::string> some(const std::vector<std::string>& all) {
-        std::vector<std::string> chosen;
-        for (const std::string& one : all) {
+    std::vector<model::PartId> some(const std::vector<model::PartId>& all) {
+        std::vector<model::PartId> chosen;
+        for (const model::PartId& one : all) {
             if (up_to(4) == 0) chosen.push_back(one);
         }
         return chosen;
@@ -32,7 +33,7 @@ class Hand {
 };
 
 Edit any_edit(Hand& hand, const model::BaseDetail& detail) {
-    const std::vector<std::string> parts = hand.some(drawing::parts(detail));
+    const std::vector<model::PartId> some = hand.some(model::parts(detail));
     const auto line = hand.up_to(1) == 0 ? editing::MirrorLine::x_axis : editing::MirrorLine::y_axis;
     const model::Position at{hand.place(), hand.place()};
     switch (hand.up_to(13)) {
@@ -43,27 +44,27 @@ Edit any_edit(Hand& hand, const model::BaseDetail& detail) {
         case 2:
             return editing::add_block(detail, at);
         case 3:
-            return editing::erase(detail, parts);
+            return editing::erase(detail, some);
         case 4:
-            return editing::duplicate(detail, parts, at);
+            return editing::duplicate(detail, some, at);
         case 5:
-            return editing::mirror(detail, parts, line, hand.up_to(1) == 0);
+            return editing::mirror(detail, some, line, hand.up_to(1) == 0);
         case 6:
-            return editing::array(detail, parts, hand.up_to(3), hand.up_to(3), hand.place(), hand.place());
+            return editing::array(detail, some, hand.up_to(3), hand.up_to(3), hand.place(), hand.place());
         case 7:
-            return editing::array_round(detail, parts, hand.up_to(7));
+            return editing::array_round(detail, some, hand.up_to(7));
         case 8:
-            return editing::nudge(detail, parts, at.x_in, at.y_in);
+            return editing::nudge(detail, some, at.x_in, at.y_in);
         case 9:
-            return editing::place_at(detail, parts.empty() ? "corner 1" : parts.front(), at);
+            return editing::place_at(detail, some.empty() ? parts::corner(1) : some.front(), at);
         case 10:
-            return editing::to_slot(detail, parts, hand.place(), 100.0 * hand.place());
+            return editing::to_slot(detail, some, hand.place(), 100.0 * hand.place());
         case 11:
-            return editing::to_round(detail, parts);
+            return editing::to_round(detail, some);
         case 12:
             return editing::to_polygon(detail);
         default:
-            return editing::paste_holes(detail, editing::copy_holes(detail, parts));
+            return editing::paste_holes(detail, editing::copy_holes(detail, some));
     }
 }
 

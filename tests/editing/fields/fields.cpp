@@ -4,12 +4,14 @@
 #include "editing/fields/variants.h"
 #include "editing/samples.h"
 #include "support/compare.h"
+#include "support/parts.h"
 #include "xml/detail/detail_file.h"
 
 #include <algorithm>
 #include <set>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using editing::Field;
 using editing::FieldEdit;
 using test::field_catalog;
@@ -265,10 +267,10 @@ TEST_CASE("A plate that is changed is no longer its document's", "[unit]") {
 
 TEST_CASE("A field says which parts it is of", "[unit]") {
     const std::vector<Field> fields = fields_of(test::square_base());
-    CHECK(test::find_field(fields, "plate/hole[B]/x")->part == "anchor B");
-    CHECK(test::find_field(fields, "framing/block[B2]/end[to]/joist")->part == "block B2");
+    CHECK(test::find_field(fields, "plate/hole[B]/x")->part == parts::anchor("B"));
+    CHECK(test::find_field(fields, "framing/block[B2]/end[to]/joist")->part == parts::block("B2"));
     const Field* const group = test::find_field(fields, "anchors[1]/size");
-    CHECK(group->part == "anchor A");
-    CHECK(group->also == std::vector<std::string>{"anchor B", "anchor C", "anchor D"});
+    CHECK(group->part == parts::anchor("A"));
+    CHECK(group->also == std::vector<model::PartId>{parts::anchor("B"), parts::anchor("C"), parts::anchor("D")});
     CHECK(format::english(group->group) == "Anchors A B C D");
 }

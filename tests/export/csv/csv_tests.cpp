@@ -89,7 +89,7 @@ TEST_CASE("checks: one row a result; what is infinite or not known is empty", "[
     const std::size_t ratio = column(table, "demand over capacity");
     const std::size_t capacity = column(table, "capacity (in unit)");
     CHECK(table[1][column(table, "status")] == "no_path");
-    CHECK(table[1][column(table, "subject")] == "block B1, end at joist J1");
+    CHECK(table[1][column(table, "subject")] == "block B1 at joist J1");
     CHECK(table[1][ratio].empty());
     CHECK(number(table[1][capacity]) == 0.0);
     CHECK(number(table[2][ratio]) == 1.873);

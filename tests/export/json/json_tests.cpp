@@ -34,7 +34,7 @@ TEST_CASE("the document carries the names of schema toehold.review/1", "[unit]")
     const Json review = document(test::fake_review());
     check_begins_with(review, {"schema", "detail", "input_sha256", "verdict", "governing", "anchors", "bearing",
                                "checks", "findings", "load_path", "proof", "assumptions", "cautions"});
-    CHECK(keys(review).size() == 25);
+    CHECK(keys(review).size() == 26);
     CHECK(review["schema"] == "toehold.review/1");
     check_begins_with(review["governing"], {"check", "ratio", "direction_deg"});
     check_begins_with(review["anchors"][0], {"id", "x_in", "y_in", "tension_lb", "shear_lb", "direction_deg",

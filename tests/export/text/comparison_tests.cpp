@@ -33,7 +33,7 @@ review::Review mended() {
     review.resolved.detail.guard.height_in = 36.0;
     review.checks.erase(review.checks.begin());
     for (checks::CheckResult& result : review.checks) {
-        if (result.subject != "anchor A") continue;
+        if (result.part != model::anchor_part("A")) continue;
         result.demand = 500.0;
         checks::conclude(result);
     }

@@ -60,9 +60,9 @@ TEST_CASE("the text opens with verdict, reason and the link that governs", "[uni
     const auto text = lines(review_text(test::fake_review(), {{System::us}}));
     REQUIRE(text.size() > 3);
     CHECK(text[0] == "INADEQUATE: example for tests");
-    CHECK(text[1].rfind("3 checks fail. The first cause: Connection of the block's end, block B1, end", 0) == 0);
+    CHECK(text[1].rfind("3 checks fail. The first cause: Connection of the block's end, block B1 at", 0) == 0);
     const std::string all = review_text(test::fake_review(), {{System::us}});
-    CHECK(contains(all, "Governs:  Connection of the block's end, block B1, end at joist J1: no load"));
+    CHECK(contains(all, "Governs:  Connection of the block's end, block B1 at joist J1: no load"));
 }
 
 TEST_CASE("the text says every status and severity in words", "[unit]") {
@@ -70,7 +70,7 @@ TEST_CASE("the text says every status and severity in words", "[unit]") {
     for (const char* word : {"PASS", "FAIL", "NO LOAD PATH", "NOT SPECIFIED", "CAUTION"}) CHECK(contains(text, word));
 }
 
-TEST_CASE("the table of checks shows the worst subject of each check, or all of them", "[unit]") {
+TEST_CASE("the table of checks shows the worst part of each check, or all of them", "[unit]") {
     const std::string short_text = review_text(test::fake_review(), {{System::us}});
     CHECK(contains(short_text, "anchor A (worst of 3)"));
     CHECK(times(short_text, "[anchor-withdrawal]") == 1);
@@ -128,7 +128,7 @@ TEST_CASE("explaining a check lines up its steps and names each clause", "[unit]
                              "demand 1873 lb, capacity 1000 lb, demand/capacity 1.87: FAIL"}) {
         CHECK(contains(text, part));
     }
-    for (const char* subject : {"\nanchor A\n", "\nanchor B\n", "\nanchor C\n"}) CHECK(contains(text, subject));
+    for (const char* part_line : {"\nanchor A\n", "\nanchor B\n", "\nanchor C\n"}) CHECK(contains(text, part_line));
     CHECK(explain_text(test::fake_review(), "no-such-check", {System::us}).empty());
 }
 

@@ -24,7 +24,7 @@ paper::Document compared(const std::string& first, const std::string& second) {
 
 TEST_CASE("The verdict's turn is said in one bold sentence", "[unit]") {
     const paper::Document report = compared("end-nailed-blocks", "lags-in-deep-blocks");
-    const std::string sentence = "The verdict turns: as submitted is INADEQUATE, our own is ADEQUATE.";
+    const std::string sentence = "The verdict changes: as submitted is INADEQUATE, our own is ADEQUATE.";
     bool bold = false;
     for (const paper::Block& block : report.blocks) {
         const auto* paragraph = std::get_if<paper::Paragraph>(&block);
@@ -52,7 +52,7 @@ TEST_CASE("Checks that hold on one side alone stand first, with both ratios", "[
         // Block B2 at joist J2: nails in end grain against hardware.
         const auto ratio = [](const review::Review& review) {
             for (const checks::CheckResult& result : review.checks) {
-                if (result.id == "member-end-connection" && result.subject == "block B2 at joist J2")
+                if (result.id == "member-end-connection" && model::key(result.part) == "block B2 at joist J2")
                     return format::ratio_text(result.ratio);
             }
             return std::string();
@@ -79,16 +79,16 @@ TEST_CASE("Findings that came or went are named with their side", "[unit]") {
 TEST_CASE("A detail beside itself differs in nothing", "[unit]") {
     const paper::Document report = compared("decking-only", "decking-only");
     const std::string words = test::words_of(report);
-    CHECK(contains(words, "The verdict stays: both are INADEQUATE."));
+    CHECK(contains(words, "The verdict is the same: both are INADEQUATE."));
     CHECK(contains(test::words_under(report, "input"), "Nothing differs."));
     CHECK(contains(test::words_under(report, "checks"), "No result differs."));
-    CHECK(contains(test::words_under(report, "findings"), "No finding came or went."));
+    CHECK(contains(test::words_under(report, "findings"), "The findings are the same."));
 }
 
 TEST_CASE("The comparison can be read back from its file", "[process]") {
     const std::string pdf = paper::pdf(paper::lay_out(compared("end-nailed-blocks", "lags-in-deep-blocks")));
     const std::string text = test::pdf_text(pdf);
-    CHECK(test::contains(text, "The verdict turns"));
+    CHECK(test::contains(text, "The verdict changes"));
     CHECK(test::contains(text, "hash-of-end-nailed-blocks"));
     for (const test::PdfFont& font : test::pdf_fonts(pdf)) CHECK(font.embedded);
 }

@@ -40,7 +40,7 @@ model::Plate plate_with(model::Outline outline, std::vector<model::Hole> holes =
 }
 
 ReadDxf cut(const model::Plate& plate, units::System system = units::System::us) {
-    return read_dxf(paper::cutting_file(plate, system));
+    return read_dxf(paper::cutting_file(plate, {system}));
 }
 
 ReadContour outline_of(const ReadDxf& file) {
@@ -98,7 +98,7 @@ TEST_CASE("Every stock plate's cutting file is the plate at net size, in inches 
             check_round_holes(file, plate, scale);
             CHECK(on_layer(file, "SLOTS").empty());
             CHECK(file.lines == 2);
-            CHECK(says(file, system == units::System::si ? "UNITS: MILLIMETRES" : "UNITS: INCHES"));
+            CHECK(says(file, system == units::System::si ? "UNITS: MILLIMETERS" : "UNITS: INCHES"));
             CHECK(says(file, "KERF BY THE SHOP"));
         }
     }
@@ -177,8 +177,8 @@ TEST_CASE("Words of the cutting file stand clear of the part, ids in their holes
 
 TEST_CASE("Nothing in the cutting file depends on when or where it is made", "[property]") {
     const model::Plate& plate = stock_plates().front();
-    const std::string bytes = paper::cutting_file(plate, units::System::us);
-    CHECK(bytes == paper::cutting_file(plate, units::System::us));
+    const std::string bytes = paper::cutting_file(plate, {units::System::us});
+    CHECK(bytes == paper::cutting_file(plate, {units::System::us}));
     CHECK(bytes.find("nan") == std::string::npos);
     CHECK(bytes.find("-0.000000\r\n") == std::string::npos);
 }

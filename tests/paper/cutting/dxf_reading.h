@@ -9,7 +9,7 @@ struct ReadContour {
     std::string layer;
     std::string kind;               ///< CIRCLE, POLYGON (closed) or OPEN
     double area = 0.0;              ///< in the file's unit squared; positive counter-clockwise
-    double x = 0.0, y = 0.0;        ///< centre, or middle of the vertices
+    double x = 0.0, y = 0.0;        ///< center, or middle of the vertices
     double diameter_or_arcs = 0.0;  ///< of a circle its diameter, of a polygon how many arcs it has
 };
 

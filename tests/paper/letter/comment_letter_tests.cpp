@@ -30,7 +30,7 @@ std::vector<std::string> titles(const paper::Document& letter) {
 
 TEST_CASE("A letter without remarks says so in one sentence", "[unit]") {
     const paper::Document letter = letter_of({});
-    CHECK(contains(test::words_of(letter), "The file keeps no comment of a reviewer."));
+    CHECK(contains(test::words_of(letter), "The file has no comments of a reviewer."));
     CHECK(test::headings_of(letter).empty());
     CHECK(contains(test::words_of(letter), test::reported("end-nailed-blocks").input_sha256));
 }
@@ -62,9 +62,10 @@ TEST_CASE("A remark stands with the result it speaks of", "[unit]") {
     // Of every title the worst, once; that of the first governs the whole review.
     const std::string second = test::words_under(letter, "remark-2");
     INFO(second);
-    CHECK(contains(second, review.governing.subject + " (worst of 4)"));
+    const std::string governing = format::english(model::part_name(review.governing.part));
+    CHECK(contains(second, governing + " (worst of 4)"));
     CHECK(contains(second, "FAIL"));
-    CHECK(second.find(review.governing.subject) == second.rfind(review.governing.subject));
+    CHECK(second.find(governing) == second.rfind(governing));
 }
 
 TEST_CASE("A remark whose result is gone is kept, and said to be so", "[unit]") {
@@ -73,8 +74,8 @@ TEST_CASE("A remark whose result is gone is kept, and said to be so", "[unit]") 
                                               {"a-check-of-a-plug-in", "anchor A", "Where did it go?", "", "", {}}});
     const std::string words = test::words_of(letter);
     CHECK(contains(words, "Check the heads."));
-    CHECK(contains(words, "The review has no result of this any more; the remark is kept."));
-    CHECK(contains(words, "The review has no result for anchor Z any more; the remark is kept."));
+    CHECK(contains(words, "The review no longer has a result of this; the remark is kept."));
+    CHECK(contains(words, "The review no longer has a result for anchor Z; the remark is kept."));
     CHECK(contains(words, "C3  a-check-of-a-plug-in, anchor A"));
 }
 

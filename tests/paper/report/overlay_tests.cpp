@@ -11,34 +11,34 @@
 using namespace toehold;
 using namespace toehold::paper;
 
-TEST_CASE("Petals are the tensions at the stiffness as computed", "[unit]") {
+TEST_CASE("The polar envelope has the tensions at the stiffness as computed", "[unit]") {
     const review::Review& review = test::reported("lags-in-deep-blocks");
-    const std::vector<drawing::PolarCurve> petals = report::petals(review);
-    REQUIRE(petals.size() == review.resolved.anchors.size());
-    for (std::size_t anchor = 0; anchor < petals.size(); ++anchor) {
-        CHECK(petals[anchor].id == review.resolved.anchors[anchor].id);
-        REQUIRE(petals[anchor].tension_lb.size() == 72);
+    const std::vector<drawing::PolarCurve> curves = report::polar_curves(review);
+    REQUIRE(curves.size() == review.resolved.anchors.size());
+    for (std::size_t anchor = 0; anchor < curves.size(); ++anchor) {
+        CHECK(curves[anchor].part.id == review.resolved.anchors[anchor].id);
+        REQUIRE(curves[anchor].tension_lb.size() == 72);
         // The envelope at nominal stiffness is taken over the same directions, and between them.
-        const double largest = *std::max_element(petals[anchor].tension_lb.begin(), petals[anchor].tension_lb.end());
+        const double largest = *std::max_element(curves[anchor].tension_lb.begin(), curves[anchor].tension_lb.end());
         CHECK_CLOSE(largest, review.demand->anchors[anchor].flexible_tension_lb.value(), 2e-3, 0.0);
     }
     // A and C stand opposite each other about the post: a push and its opposite change their parts.
     for (std::size_t step = 0; step < 72; ++step)
-        CHECK_CLOSE(petals[0].tension_lb[step], petals[2].tension_lb[(step + 36) % 72], 5e-3, 0.5);
+        CHECK_CLOSE(curves[0].tension_lb[step], curves[2].tension_lb[(step + 36) % 72], 5e-3, 0.5);
 }
 
-TEST_CASE("Where loads push outward alone the other petals are empty", "[unit]") {
+TEST_CASE("Where loads push outward alone the other curves are empty", "[unit]") {
     catalog::Resolved resolved = test::shipped_detail("heron-landing-decking-only");
     resolved.detail.loads.directions = model::Directions::outward;
     const review::Review review = review::evaluate(resolved, "");
     REQUIRE(review.demand);
-    for (const drawing::PolarCurve& petal : report::petals(review)) {
-        for (std::size_t step = 0; step < petal.tension_lb.size(); ++step) {
-            if (step != 18) CHECK(petal.tension_lb[step] == 0.0);
+    for (const drawing::PolarCurve& curve : report::polar_curves(review)) {
+        for (std::size_t step = 0; step < curve.tension_lb.size(); ++step) {
+            if (step != 18) CHECK(curve.tension_lb[step] == 0.0);
         }
     }
     // The push is outward; A and B stand inward of the post and are pulled.
-    CHECK(report::petals(review)[0].tension_lb[18] > 100.0);
+    CHECK(report::polar_curves(review)[0].tension_lb[18] > 100.0);
     CHECK_CLOSE(report::overlay(review, units::System::us).push->direction_rad, 0.5 * std::numbers::pi, 0.0, 1e-9);
 }
 
@@ -66,7 +66,7 @@ TEST_CASE("A mark's status is that of the worst check of its anchor", "[unit]") 
     for (const drawing::AnchorMark& mark : report::overlay(review, units::System::us).anchors) {
         const auto worst =
             std::find_if(review.checks.begin(), review.checks.end(),
-                         [&mark](const checks::CheckResult& result) { return result.subject == "anchor " + mark.id; });
+                         [&mark](const checks::CheckResult& result) { return result.part == mark.part; });
         REQUIRE(worst != review.checks.end());
         CHECK(mark.status == worst->status);
         CHECK(mark.status == checks::Status::no_path);
@@ -76,7 +76,7 @@ TEST_CASE("A mark's status is that of the worst check of its anchor", "[unit]") 
 TEST_CASE("Without a demand nothing is marked", "[bad-input]") {
     review::Review review = test::reported("decking-only");
     review.demand.reset();
-    CHECK(report::petals(review).empty());
+    CHECK(report::polar_curves(review).empty());
     CHECK(report::governing_state(review) == nullptr);
     CHECK_FALSE(report::overlay(review, units::System::us).push);
 }

@@ -1,8 +1,8 @@
 // The report as a value, held against the review it is made from.
 #include "format/figures.h"
+#include "paper/layout/symbols.h"
 #include "paper/report/report_sample.h"
 #include "paper/report/standards.h"
-#include "paper/report/symbols.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
 #include "support/contains.h"
@@ -14,8 +14,8 @@
 #include <set>
 
 using namespace toehold;
-using paper::report::written_math;
-using paper::report::written_number;
+using paper::layout::written_math;
+using paper::layout::written_number;
 using test::contains;
 
 namespace {
@@ -37,7 +37,7 @@ TEST_CASE("The report's sections stand in their order, with names of their own",
     }
     CHECK(sections == std::vector<std::string>{"1  Summary", "2  The detail", "3  Loads and stiffness",
                                                "4  Demand at the anchors", "5  Load path", "6  Checks", "7  Findings",
-                                               "8  Remedies", "9  Assumptions, and the other choice",
+                                               "8  Remedies", "9  Assumptions and alternatives",
                                                "10  Cautions and sources"});
 }
 
@@ -51,8 +51,8 @@ TEST_CASE("Every check of the review has a heading, and every step its value und
             const std::string words = test::words_under(report, "check-" + result.id);
             INFO(name << ", " << result.id << "\n" << words);
             REQUIRE(contains(words, format::english(result.title)));
-            CHECK(contains(words, result.subject));
-            CHECK(contains(words, std::string(wording::word(result.status))));
+            CHECK(contains(words, format::english(model::part_name(result.part))));
+            CHECK(contains(words, format::english(wording::word(result.status))));
             for (const checks::Step& step : result.steps) {
                 INFO(step.symbol << " = " << step.value);
                 CHECK(contains(words, written_math(step.symbol)));
@@ -67,7 +67,7 @@ TEST_CASE("Every result's ratio stands under its check", "[unit]") {
     const paper::Document report = report_of("short-lags-in-flat-block");
     for (const checks::CheckResult& result : review.checks) {
         const std::string words = test::words_under(report, "check-" + result.id);
-        INFO(result.id << ", " << result.subject << "\n" << words);
+        INFO(result.id << ", " << model::key(result.part) << "\n" << words);
         CHECK(contains(words, format::ratio_text(result.ratio)));
         // An infinite ratio reads as in the text output.
         if (result.status == checks::Status::no_path) CHECK(contains(words, "-"));
@@ -107,7 +107,7 @@ TEST_CASE("The title block names what was reviewed", "[unit]") {
     CHECK(contains(words(), "2026-11-25"));
     CHECK_FALSE(contains(words(), "PROJECT"));
     issue.project = "An invented boardwalk";
-    issue.system = units::System::si;
+    issue.locale.system = units::System::si;
     CHECK(contains(words(), "PROJECT\nAn invented boardwalk"));
     CHECK(contains(words(), "mm, N, MPa"));
 }
@@ -115,7 +115,7 @@ TEST_CASE("The title block names what was reviewed", "[unit]") {
 TEST_CASE("In SI the demand is in newtons, and the steps keep the units of their formulas", "[unit]") {
     const review::Review& review = test::reported("lags-in-deep-blocks");
     paper::Issue issue = test::report_issue("lags-in-deep-blocks");
-    issue.system = units::System::si;
+    issue.locale.system = units::System::si;
     const paper::Document report = paper::calculation_report(review, issue);
     // 200 lb is 889.6 N (NIST SP 811: 1 lbf = 4.448 222 N); 42 in is 1067 mm.
     const std::string loads = test::words_under(report, "loads");

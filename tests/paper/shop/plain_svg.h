@@ -1,5 +1,5 @@
 #pragma once
-// A sheet as a small SVG without fonts and styles: lines, circles and words at hundredths of a millimetre. For keeping
+// A sheet as a small SVG without fonts and styles: lines, circles and words at hundredths of a millimeter. For keeping
 // a drawing as it was and for seeing in a difference what has changed; not what the program writes.
 #include "paper/sheet.h"
 

@@ -112,7 +112,7 @@ TEST_CASE("The views stand in third-angle alignment at one customary scale", "[p
         const paper::Placed& plan = view_named(sheet, "Plan");
         const paper::Placed& front = view_named(sheet, "Front");
         const paper::Placed& side = view_named(sheet, "Right side");
-        CHECK(paper::scale_words(plan.scale) != "not to scale");
+        CHECK(format::english(paper::scale_words(plan.scale)) != "not to scale");
         CHECK_CLOSE(front.scale, plan.scale, 0.0, 0.0);
         CHECK_CLOSE(side.scale, plan.scale, 0.0, 0.0);
         // The same x stands on one upright line, plan above; the same height on one level line, right side to the
@@ -130,7 +130,7 @@ TEST_CASE("A length on the sheet is the plate's at the scale written", "[closed-
     // Through-bolts: an 8 in plate at 1:2 is 4 in, 101.6 mm, on paper.
     const paper::Sheet sheet = drawn(test::shop::shipped("heron-landing-through-bolts"), units::System::us);
     const paper::Placed& plan = view_named(sheet, "Plan");
-    CHECK(paper::scale_words(plan.scale) == "1:2");
+    CHECK(format::english(paper::scale_words(plan.scale)) == "1:2");
     CHECK_CLOSE(on_sheet(plan, 4.0, 0.0).x - on_sheet(plan, -4.0, 0.0).x, 101.6, 0.0, 1e-9);
 }
 
@@ -147,7 +147,7 @@ TEST_CASE("The shop drawing says what the detail says", "[process]") {
     const std::string text = squeezed(text_of("heron-landing-through-bolts", units::System::us));
     for (const char* const words : {"A 1 1/4 1 1/4 \u2300 1/2 1 1/4",
                                     "C 6 3/4 6 3/4 \u2300 1/2 1 1/4",
-                                    "post 4 4 centre",
+                                    "post 4 4 center",
                                     "4 x \u2300 1/2",
                                     "4 x R 1/4",
                                     "PLAN 1:2",
@@ -156,9 +156,9 @@ TEST_CASE("The shop drawing says what the detail says", "[process]") {
                                     "ASTM A36 steel",
                                     "Third-angle projection",
                                     "Tube 2 x 2 x 3/16 wall",
-                                    "3/16 fillet all round, E70 electrode",
+                                    "3/16 fillet all around, E70 electrode",
                                     "AWS D1.1",
-                                    "Finish, not described: by order",
+                                    "Finish, not specified: by order",
                                     "60f0664738b9",
                                     "Toehold 0.5.0",
                                     "2026-11-25",
@@ -175,7 +175,7 @@ TEST_CASE("The shop drawing says what the detail says", "[process]") {
     CHECK_FALSE(contains(text, "60f0664738b92"));
 }
 
-TEST_CASE("In SI the shop drawing has millimetres alone", "[process]") {
+TEST_CASE("In SI the shop drawing has millimeters alone", "[process]") {
     // The same plate: 31.75 and 139.7 mm, thickness 12.7 mm, holes 12.7 mm.
     const std::string text = squeezed(text_of("heron-landing-through-bolts", units::System::si));
     for (const char* const words : {"A 31.8 31.8 \u2300 12.7 31.8", "12.7 mm", "Units", "\u00B1 0.8 mm"}) {
@@ -187,7 +187,7 @@ TEST_CASE("In SI the shop drawing has millimetres alone", "[process]") {
 
 TEST_CASE("Lag screws come with the bits for shank and thread", "[process]") {
     // 7/16 in lag screw in southern pine, G = 0.55: 60 to 75 % of 0.4375 is 0.2625 to 0.328 in; the sixteenth inside is
-    // 5/16 in. In mm 6.67 to 8.33, middle 7.5: of 7 and 8 mm, equally near, the smaller; shank 11.1 mm.
+    // 5/16 in. In mm 6.67 to 8.33, middle 7.501: 8 mm; shank 11.1 mm.
     CHECK(contains(squeezed(text_of("heron-landing-corner", units::System::us)), " 7/16 in 5/16 in"));
     CHECK(contains(squeezed(text_of("heron-landing-corner", units::System::si)), " 11.1 mm"));
 }
@@ -196,14 +196,15 @@ TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[memo
     // AWS A2.4 (from memory): below the reference line for the arrow's side, upright leg to the left.
     const paper::Sheet sheet = drawn(test::shop::shipped("heron-landing-corner"), units::System::us);
     const paper::Placed& front = view_named(sheet, "Front");
+    const model::PartId weld{model::PartKind::weld};
     const drawing::Path* triangle = nullptr;
     const drawing::Circle* ring = nullptr;
     const drawing::Path* reference = nullptr;
     for (const drawing::Item& item : front.scene.items) {
-        if (const auto* const circle = std::get_if<drawing::Circle>(&item); circle != nullptr && circle->part == "weld")
+        if (const auto* const circle = std::get_if<drawing::Circle>(&item); circle != nullptr && circle->part == weld)
             ring = circle;
         const auto* const path = std::get_if<drawing::Path>(&item);
-        if (path == nullptr || path->part != "weld") continue;
+        if (path == nullptr || path->part != weld) continue;
         if (path->closed && path->fill == drawing::Fill::none) triangle = path;
         if (!path->closed) reference = path;
     }
@@ -255,7 +256,7 @@ TEST_CASE("A steel plate's drawing and cutting file are as they were kept", "[pr
     const catalog::Resolved resolved = test::shop::shipped("heron-landing-through-bolts");
     CHECK(test::is_as_kept("through-bolts-shop-drawing.svg", test::plain_svg(drawn(resolved, units::System::us))));
     CHECK(test::is_as_kept("through-bolts-plate.dxf",
-                           paper::cutting_file(on_deck(resolved.detail).plate, units::System::us)));
+                           paper::cutting_file(on_deck(resolved.detail).plate, {units::System::us})));
 }
 
 TEST_CASE("The same detail gives the same drawing", "[property]") {

@@ -88,7 +88,7 @@ paper::Issue issue_in(units::System system) {
             "2026-11-25",
             "heron-landing.xml",
             "Toehold 0.5.0",
-            system,
+            {system},
             si ? paper::PaperSize::a4 : paper::PaperSize::letter};
 }
 

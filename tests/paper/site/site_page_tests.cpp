@@ -10,12 +10,14 @@ using namespace toehold;
 
 namespace {
 
-void check_page(const review::Review& review, units::System system) {
+/// Returns what stands on it.
+std::vector<test::SheetWords> check_page(const review::Review& review, units::System system) {
     const paper::Sheet sheet = paper::site_sheet(review, test::issue_in(system));
-    const std::vector<test::SheetWords> words = test::words_on(sheet);
+    std::vector<test::SheetWords> words = test::words_on(sheet);
     CHECK(test::overlaps(words) == std::vector<std::string>{});
     CHECK(test::off_the_page(sheet) == std::vector<std::string>{});
     for (const test::SheetWords& one : words) CHECK(one.size_mm >= paper::site::least_lettering_mm * (1.0 - 1e-9));
+    return words;
 }
 
 const test::SheetWords& largest(const std::vector<test::SheetWords>& words) {
@@ -50,13 +52,12 @@ model::BaseDetail crowded() {
 
 TEST_CASE("Every shipped detail has its site sheet on one page, all of it, nothing over anything else", "[property]") {
     for (const std::string& name : test::demo_names()) {
+        const review::Review& review = test::reviewed_demo(name);
         for (const units::System system : {units::System::us, units::System::si}) {
             CAPTURE(name, system == units::System::si);
-            const review::Review review = test::reviewed(test::demo_detail(name));
-            check_page(review, system);
-            const auto words = test::words_on(paper::site_sheet(review, test::issue_in(system)));
+            const auto words = check_page(review, system);
             const bool lists_cut = std::any_of(words.begin(), words.end(), [](const test::SheetWords& one) {
-                return test::contains(one.words, "not all of it finds room");
+                return test::contains(one.words, "not all of it fits here");
             });
             CHECK(!lists_cut);
         }
@@ -64,7 +65,7 @@ TEST_CASE("Every shipped detail has its site sheet on one page, all of it, nothi
 }
 
 TEST_CASE("A site sheet is one page of the paper asked for", "[oracle]") {
-    const review::Review review = test::reviewed(test::demo_detail("heron-landing-corner"));
+    const review::Review& review = test::reviewed_demo("heron-landing-corner");
     for (const units::System system : {units::System::us, units::System::si}) {
         std::vector<paper::Sheet> sheets = {paper::site_sheet(review, test::issue_in(system))};
         const std::string bytes = paper::pdf({{"Site sheet", "", "", ""}, std::move(sheets), {}});
@@ -77,11 +78,10 @@ TEST_CASE("A site sheet is one page of the paper asked for", "[oracle]") {
 
 TEST_CASE("A detail with more than a page holds is cut with a plain word, in the least lettering", "[bad-input]") {
     const review::Review review = test::reviewed(crowded());
-    check_page(review, units::System::us);
+    CHECK(any_more_line(check_page(review, units::System::us)));
     check_page(review, units::System::si);
-    CHECK(any_more_line(test::words_on(paper::site_sheet(review, test::issue_in(units::System::us)))));
     const std::string text = test::read_site_sheet(review, units::System::us);
-    CHECK(test::contains(text, "not all of it finds room"));
+    CHECK(test::contains(text, "not all of it fits here"));
     CHECK(test::contains(text, "close up before this is signed"));
 }
 
@@ -103,12 +103,12 @@ TEST_CASE("Only an adequate detail may be built as drawn, and the others say so 
         return largest(test::words_on(paper::site_sheet(review, test::issue_in(units::System::us)))).words;
     };
     const std::string refusal = "DO NOT BUILD THIS AS DRAWN";
-    const review::Review adequate = test::reviewed(test::demo_detail("heron-landing-lags-in-deep-blocks"));
+    const review::Review& adequate = test::reviewed_demo("heron-landing-lags-in-deep-blocks");
     REQUIRE(adequate.verdict == review::Verdict::adequate);
     CHECK(banner(adequate) == "ADEQUATE: build exactly as drawn");
     CHECK(!test::contains(test::read_site_sheet(adequate, units::System::us), refusal));
 
-    const review::Review inadequate = test::reviewed(test::demo_detail("heron-landing-decking-only"));
+    const review::Review& inadequate = test::reviewed_demo("heron-landing-decking-only");
     REQUIRE(inadequate.verdict == review::Verdict::inadequate);
     CHECK(banner(inadequate) == refusal);
     CHECK(test::contains(test::read_site_sheet(inadequate, units::System::us), "INADEQUATE. 17 checks fail."));
@@ -120,11 +120,11 @@ TEST_CASE("Only an adequate detail may be built as drawn, and the others say so 
     CHECK(banner(incomplete) == refusal);
     const std::string text = test::read_site_sheet(incomplete, units::System::us);
     CHECK(test::contains(text, "INCOMPLETE. The lumber is treated"));
-    CHECK(test::contains(text, "Corrosion protection is not stated: ASK"));
+    CHECK(test::contains(text, "Corrosion protection is not specified: ASK"));
 }
 
 TEST_CASE("The same review gives the same site sheet", "[property]") {
-    const review::Review review = test::reviewed(test::demo_detail("heron-landing-corner"));
+    const review::Review& review = test::reviewed_demo("heron-landing-corner");
     const auto bytes = [&] { return paper::svg(paper::site_sheet(review, test::issue_in(units::System::us))); };
     CHECK(bytes() == bytes());
 }

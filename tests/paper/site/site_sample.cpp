@@ -4,6 +4,8 @@
 #include "drawing/render/palette.h"
 #include "paper/read_back.h"
 
+#include <map>
+
 namespace toehold::test {
 namespace {
 
@@ -60,10 +62,17 @@ review::Review reviewed(const model::BaseDetail& detail) {
     return review::evaluate(resolved_by_shipped(detail), "0123456789abcdef");
 }
 
+const review::Review& reviewed_demo(const std::string& demo) {
+    static std::map<std::string, review::Review> known;
+    const auto found = known.find(demo);
+    return found != known.end() ? found->second : known.emplace(demo, reviewed(demo_detail(demo))).first->second;
+}
+
 paper::Issue issue_in(units::System system) {
     const bool us = system == units::System::us;
-    return {
-        "", "2026-11-25", "sample.xml", "Toehold 0.5.0", system, us ? paper::PaperSize::letter : paper::PaperSize::a4};
+    return {"",           "2026-11-25",
+            "sample.xml", "Toehold 0.5.0",
+            {system},     us ? paper::PaperSize::letter : paper::PaperSize::a4};
 }
 
 std::vector<SheetWords> words_on(const paper::Sheet& sheet) {
@@ -103,7 +112,7 @@ std::vector<std::string> off_the_page(const paper::Sheet& sheet) {
             for (const auto& contour : path->contours) {
                 for (const drawing::Place& place : contour) {
                     const drawing::Point at = on_sheet(placed, place);
-                    if (off(sheet.size, at.x, at.y)) found.push_back("line of " + path->part);
+                    if (off(sheet.size, at.x, at.y)) found.push_back("line of " + model::key(path->part));
                 }
             }
         }

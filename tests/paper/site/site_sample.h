@@ -8,9 +8,10 @@
 
 namespace toehold::test {
 
-/// Names of the shipped details, without folder and ending.
 /// Of a detail that all the catalogs know; throws std::runtime_error otherwise.
 [[nodiscard]] review::Review reviewed(const model::BaseDetail& detail);
+/// Of a shipped detail, solved once. `demo`: its file's name without folder and ending.
+[[nodiscard]] const review::Review& reviewed_demo(const std::string& demo);
 [[nodiscard]] paper::Issue issue_in(units::System system);  ///< US on letter, SI on A4
 
 /// A line of words on the sheet, mm from its top left corner, y down.

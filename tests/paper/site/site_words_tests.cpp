@@ -16,12 +16,12 @@ using units::System;
 namespace {
 
 std::string sheet_text(const std::string& demo, System system) {
-    return test::read_site_sheet(test::reviewed(test::demo_detail(demo)), system);
+    return test::read_site_sheet(test::reviewed_demo(demo), system);
 }
 
 std::string joined(const paper::site::Instructions& instructions) {
     std::string all;
-    for (const auto& one : instructions) all += one.lead + " " + one.words + "\n";
+    for (const auto& one : instructions) all += format::english(one.lead) + " " + format::english(one.words) + "\n";
     return all;
 }
 
@@ -36,7 +36,7 @@ TEST_CASE("Lag screws into deep blocks: blocks, ends, anchors and pilot holes in
     // Rim's inner face at 9 3/4 - 3/4 = 9 in; B2's outer face at 3 3/4 + 1 3/4 = 5 1/2, B1's at -2 in.
     CHECK(contains(text, "Clear of rim R1: B1 11 in; B2 3 1/2 in."));
     CHECK(contains(text, "Each end of B1 and B2: angle on both sides of the block."));
-    CHECK(contains(text, "Must hold, lb: 1600 up, 1600 down, 700 sideways, 900 pulled off."));
+    CHECK(contains(text, "Required allowable, lb: 1600 up, 1600 down, 700 lateral and 900 pull-off."));
     CHECK(contains(text, "4 lag screws 7/16 in x 8 in, into B1 (A, B) and B2 (C, D)."));
     // G = 0.55: 60 to 75 % of 7/16 is 0.263 to 0.328 in, and 5/16 = 0.3125 is in it (NDS 2018 12.1.4). Under the head
     // stand 5/8 in of plate and 0.083 in of washer: 8 - 0.708 = 7.292 in below the plate, 7 5/16 to the nearest
@@ -50,18 +50,18 @@ TEST_CASE("Lag screws into deep blocks: blocks, ends, anchors and pilot holes in
     CHECK(contains(text, "hammer in a lag screw (NDS 2018 12.1.4)."));
 }
 
-TEST_CASE("The same sheet in millimetres keeps the trade's names of lumber", "[closed-form]") {
+TEST_CASE("The same sheet in millimeters keeps the trade's names of lumber", "[closed-form]") {
     const std::string text = sheet_text("heron-landing-lags-in-deep-blocks", System::si);
     CHECK(contains(text, "Blocks B1 and B2: 4x8 on edge, 368 mm long."));
     CHECK(contains(text, "89 wide x 184 mm deep."));
     CHECK(contains(text, "Clear of rim R1: B1 279 mm; B2 89 mm."));
     // 1600 lb x 4.4482 = 7117 N.
-    CHECK(contains(text, "Must hold, N: 7117 up"));
+    CHECK(contains(text, "Required allowable, N: 7117 up"));
     CHECK(contains(text, "4 lag screws 7/16 in (11.1 mm) x 203 mm"));
-    // 6.67 to 8.33 mm: the half millimetre nearest to the middle, 7.5. 7/16 in is 11.1 mm. 7.292 in is 185.2 mm.
-    CHECK(contains(text, "Pilot holes: 11.1 mm, then 7.5 mm."));
-    CHECK(contains(text, "then 7.5 mm to 185 mm deep"));
-    CHECK(contains(text, "Millimetres."));
+    // 6.67 to 8.33 mm: 8 is nearer to the middle, 7.501, than 7. 7/16 in is 11.1 mm. 7.292 in is 185.2 mm.
+    CHECK(contains(text, "Pilot holes: 11.1 mm, then 8 mm."));
+    CHECK(contains(text, "then 8 mm to 185 mm deep"));
+    CHECK(contains(text, "Millimeters."));
 }
 
 TEST_CASE("End nails, angles with bolts and through-bolts in the trade's words", "[closed-form]") {
@@ -86,12 +86,12 @@ TEST_CASE("End nails, angles with bolts and through-bolts in the trade's words",
 
 TEST_CASE("What has nothing under it, or nothing that holds it, is said in capitals", "[unit]") {
     CHECK(contains(sheet_text("heron-landing-decking-only", System::us), "NO FRAMING UNDER THEM."));
-    CHECK(contains(sheet_text("heron-landing-decking-only", System::us), "No blocks are described."));
+    CHECK(contains(sheet_text("heron-landing-decking-only", System::us), "No blocks are specified."));
     CHECK(contains(sheet_text("heron-landing-decking-only", System::us), "4 wood screws No. 14 x 2 1/2 in"));
     model::BaseDetail detail = test::demo_detail("heron-landing-lags-in-deep-blocks");
     detail.framing.blocks.at(0).to_end.connection = std::monostate{};
     const std::string text = test::read_site_sheet(test::reviewed(detail), System::us);
-    CHECK(contains(text, "Ends of B1 at J3: NO FASTENING IS DESCRIBED."));
+    CHECK(contains(text, "Ends of B1 at J3: NO FASTENERS ARE SPECIFIED."));
     CHECK(contains(text, "Ends of B1 at J2, B2 at J2 and B2 at J3: angle on both sides"));
 }
 
@@ -104,18 +104,18 @@ TEST_CASE("A block against a rim is tight against it", "[unit]") {
 }
 
 TEST_CASE("Lists hold only what the detail has", "[unit]") {
-    const catalog::Resolved lags = test::reviewed(test::demo_detail("heron-landing-lags-in-deep-blocks")).resolved;
-    const catalog::Resolved bolts = test::reviewed(test::demo_detail("heron-landing-two-flat-blocks")).resolved;
+    const catalog::Resolved lags = test::reviewed_demo("heron-landing-lags-in-deep-blocks").resolved;
+    const catalog::Resolved bolts = test::reviewed_demo("heron-landing-two-flat-blocks").resolved;
     using namespace paper::site;
     CHECK(contains(joined(do_not({lags})), "hammer in a lag screw"));
     CHECK(!contains(joined(do_not({bolts})), "hammer"));
     CHECK(contains(joined(look_for({bolts})), "Nuts snug"));
     CHECK(!contains(joined(look_for({lags})), "Nuts"));
-    CHECK(contains(joined(do_not({lags})), "pack or shim: none is drawn"));
+    CHECK(contains(joined(do_not({lags})), "shim: no shim is drawn"));
     catalog::Resolved changed = lags;
     on_deck(changed.detail).layers.shims = {{"shim-hdpe", 0.125}};
     changed.detail.framing.preservative_treated = false;
-    CHECK(contains(joined(do_not({changed})), "add packing that is not drawn"));
+    CHECK(contains(joined(do_not({changed})), "add shims that are not drawn"));
     CHECK(!contains(joined(look_for({changed})), "galvanized"));
     CHECK(!contains(joined(look_for({changed})), "preservative"));
 }
@@ -124,10 +124,12 @@ TEST_CASE("Toe-nails start a third of their length from the end, at about 30 deg
     // The rule was read in a public transcription (NDS 2018 12.1.6.3). Two on each side, 2 in from the upper to the
     // lower.
     const model::EndConnection nails = model::ToeNails{0.131, 2.5, 4, 2.0};
-    const paper::site::Fastening words = paper::site::fastening_words(nails, "block", "joist", 0.55, System::us);
-    CHECK(words.what == "4 toe-nails 8d common, 0.131 x 2 1/2 in.");
+    const paper::site::Fastening words =
+        paper::site::fastening_words(nails, model::MemberKind::joist, 0.55, System::us);
+    CHECK(format::english(words.what) == "4 toe-nails 8d common, 0.131 x 2 1/2 in.");
     // 2.5 / 3 = 0.833, 13/16 to the nearest sixteenth.
-    CHECK(contains(words.how, "both sides of the block, 2 in apart. Start 13/16 in from its end, at about 30 degrees"));
+    CHECK(contains(format::english(words.how),
+                   "Half on each side of the block, 2 in apart. Start 13/16 in from its end, at about 30 degrees"));
 }
 
 TEST_CASE("Nominal sizes are named only where the dressed size is theirs", "[memory]") {
@@ -152,11 +154,11 @@ TEST_CASE("Lengths are a tape's", "[unit]") {
     CHECK(tape_words(5.45, System::us) == "5 7/16 in");
     CHECK(tape_words(0.02, System::us) == "0 in");
     CHECK(tape_words(14.5, System::si) == "368 mm");
-    CHECK(bit_words(0.2625, 0.328, System::us) == "5/16 in");
-    CHECK(bit_words(0.15, 0.26, System::us) == "3/16 in");
-    CHECK(bit_words(0.15, 0.26, System::si) == "5 mm");
-    CHECK(bit_words(1.0, 1.1, System::us) == "1 1/16 in");
-    CHECK(toehold::paper::listed({"A", "B", "C"}) == "A, B and C");
-    CHECK(nail_name(0.148, 3.0) == "10d common");
-    CHECK(nail_name(0.148, 3.5).empty());
+    CHECK(toehold::paper::bit_words(0.2625, 0.328, System::us) == "5/16 in");
+    CHECK(toehold::paper::bit_words(0.15, 0.26, System::us) == "3/16 in");
+    CHECK(toehold::paper::bit_words(0.15, 0.26, System::si) == "5 mm");
+    CHECK(toehold::paper::bit_words(1.0, 1.1, System::us) == "1 1/16 in");
+    CHECK(format::english(format::phrase("{}", toehold::paper::listed({"A", "B", "C"}))) == "A, B and C");
+    CHECK(penny_size(0.148, 3.0) == "10d");
+    CHECK(penny_size(0.148, 3.5).empty());
 }

@@ -2,9 +2,11 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
+#include "support/parts.h"
 #include "window/engine_says.h"
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using namespace std::chrono_literals;
 using editing::Sheet;
 
@@ -34,7 +36,7 @@ TEST_CASE("a hole dragged by the pointer comes to the snapped place, and is undo
     CHECK(test::hole(frame, "A").center.x_in == -3.0);
     CHECK(test::hole(frame, "A").center.y_in == -3.25);
     CHECK(frame.session().detail() == moved);
-    CHECK(frame.session().selection() == std::vector<std::string>{"anchor A"});
+    CHECK(frame.session().selection() == std::vector<model::PartId>{parts::anchor("A")});
     CHECK(frame.unsaved());
     CHECK(frame.GetTitle().StartsWith("*"));
     CHECK(test::menu_words(frame, wxID_UNDO) == "Undo: Move hole A");
@@ -88,7 +90,7 @@ TEST_CASE("several selected holes move together, and a corner of the plate by it
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     // The rubber band around holes C and D, from the bare plate.
     test::drag(test::on_screen(frame, Sheet::plan, -4.4, 2.4), test::on_screen(frame, Sheet::plan, 4.5, 4.5));
-    CHECK(frame.session().selection() == std::vector<std::string>{"anchor C", "anchor D"});
+    CHECK(frame.session().selection() == std::vector<model::PartId>{parts::anchor("C"), parts::anchor("D")});
     test::drag(test::hole_on_screen(frame, "C"), test::on_screen(frame, Sheet::plan, 3.25, 3.0));
     CHECK(test::hole(frame, "C").center == model::Position{3.25, 3.0});
     CHECK(test::hole(frame, "D").center == model::Position{-4.25, 3.0});

@@ -2,12 +2,14 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
+#include "support/parts.h"
 #include "window/frame/menus.h"
 
 #include <map>
 #include <set>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using namespace std::chrono_literals;
 
 namespace {
@@ -30,7 +32,7 @@ TEST_CASE("Tab reaches sheet, properties and checks, and leaves the sheet for th
     test::click(test::hole_on_screen(frame, "A"));  // so that a place can be typed
     test::key(WXK_TAB, wxMOD_CONTROL);
     CHECK(focus_among(wanted) == "place-x");
-    CHECK(frame.session().selection() == std::vector<std::string>{"anchor A"});
+    CHECK(frame.session().selection() == std::vector<model::PartId>{parts::anchor("A")});
     std::set<std::string> reached;
     for (int presses = 0; presses < 90 && reached != wanted; ++presses) {
         const std::string name = focus_among(wanted);
@@ -45,10 +47,10 @@ TEST_CASE("the sheet's parts are chosen by Tab, and moved by arrows without a po
     test::Driver driver;
     window::DetailFrame& frame = driver.open_demo(test::holding_demo);
     for (int presses = 0; presses < 20; ++presses) {
-        if (frame.session().selection() == std::vector<std::string>{"anchor A"}) break;
+        if (frame.session().selection() == std::vector<model::PartId>{parts::anchor("A")}) break;
         test::key(WXK_TAB);
     }
-    REQUIRE(frame.session().selection() == std::vector<std::string>{"anchor A"});
+    REQUIRE(frame.session().selection() == std::vector<model::PartId>{parts::anchor("A")});
     test::key(WXK_DOWN);
     CHECK(test::hole(frame, "A").center == model::Position{-3.75, -3.875});
 }

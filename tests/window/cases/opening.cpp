@@ -44,7 +44,7 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     for (std::size_t at = 0; at < rows.size(); ++at) {
         REQUIRE(rows[at].result == at);
         CHECK(results[at].id == truth.checks[at].id);
-        CHECK(results[at].subject == truth.checks[at].subject);
+        CHECK(results[at].part == truth.checks[at].part);
         CHECK_CLOSE(results[at].ratio, truth.checks[at].ratio, 1e-9, 1e-12);
         // All of them hold, so that the worst is the largest ratio.
         CHECK(results[at].status == checks::Status::holds);

@@ -66,7 +66,7 @@ TEST_CASE("a remark on the selected result is one step, kept with the detail", "
     test::key('R', wxMOD_CONTROL | wxMOD_SHIFT);
     REQUIRE(frame.session().detail().remarks.size() == 1);
     CHECK(frame.session().detail().remarks.front().about == worst.id);
-    CHECK(frame.session().detail().remarks.front().subject == worst.subject);
+    CHECK(frame.session().detail().remarks.front().subject == model::key(worst.part));
     CHECK(frame.session().detail().remarks.front().words == driver.person.remark);
     CHECK(driver.person.has_heard(worst.title));
     test::key('Z', wxMOD_CONTROL);

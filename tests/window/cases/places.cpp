@@ -2,12 +2,14 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
+#include "support/parts.h"
 
 #include <wx/choice.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 
 namespace {
 
@@ -79,7 +81,7 @@ TEST_CASE("holes are copied, mirrored and set in rows by their commands", "[plac
     test::key('D', wxMOD_CONTROL);
     REQUIRE(holes(frame) == 5);
     CHECK(test::hole(frame, "E").center == Place{-3.25, -3.25});
-    CHECK(frame.session().selection() == std::vector<std::string>{"anchor E"});
+    CHECK(frame.session().selection() == std::vector<model::PartId>{parts::anchor("E")});
 
     // About the y axis, the second of the list; the original stays.
     test::Script mirror;

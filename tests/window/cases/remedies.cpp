@@ -1,7 +1,7 @@
 // A detail that does not hold: its worst check on the sheet, its remedy applied, and taken back.
 #include "window/driver.h"
 
-#include "drawing/parts.h"
+#include "drawing/marked_parts.h"
 #include "support/compare.h"
 #include "window/engine_says.h"
 #include "window/frame/menus.h"
@@ -53,10 +53,10 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     REQUIRE(list.shown().front().kind == window::RowKind::result);
     const checks::CheckResult& worst = frame.session().review()->checks.front();
     CHECK(worst.id == truth.checks.front().id);
-    CHECK(worst.subject == truth.checks.front().subject);
+    CHECK(worst.part == truth.checks.front().part);
     const wxRect row = list.GetItemRect(0);
     test::click(list.ClientToScreen(wxPoint(row.x + row.width / 2, row.y + 12)));
-    CHECK(frame.session().selection() == drawing::parts_of(worst, start));
+    CHECK(frame.session().selection() == drawing::marked_parts(worst.part, start));
     CHECK_FALSE(frame.session().selection().empty());
     test::key(WXK_RETURN);  // opens to its worked steps
     CHECK(list.shown()[1].kind != window::RowKind::result);

@@ -2,11 +2,13 @@
 #include "window/driver.h"
 
 #include "support/compare.h"
+#include "support/parts.h"
 #include "window/frame/menus.h"
 
 #include <numbers>
 
 using namespace toehold;
+namespace parts = toehold::test::parts;
 using namespace std::chrono_literals;
 
 namespace {
@@ -24,7 +26,7 @@ window::DetailFrame& shown(test::Driver& driver, const char* name) {
 TEST_CASE("pictures", "[.screenshots]") {
     test::Driver driver;
     window::DetailFrame* frame = &shown(driver, test::holding_demo);
-    frame->session().select({"anchor A"});
+    frame->session().select({parts::anchor("A")});
     test::shot("sheet");
     test::run_command(*frame, window::command_ground_night);
     test::let_work(300ms);

@@ -18,7 +18,7 @@ namespace {
 void add_remark(const CommandTarget& target) {
     const checks::CheckResult* result = target.panes.checks().current_result();
     model::Remark remark;
-    if (result != nullptr) remark = {result->id, result->subject, {}, {}, {}, model::Remark::State::open};
+    if (result != nullptr) remark = {result->id, model::key(result->part), {}, {}, {}, model::Remark::State::open};
     const wxString about = result == nullptr ? wxString(_("On the whole detail:"))
                                              : text_of(result->title, target.session.locale()) + ", " +
                                                    subject_name(*result, target.session.locale()) + ":";

@@ -1,6 +1,6 @@
 // The Edit menu.
-#include "drawing/parts.h"
 #include "editing/edits.h"
+#include "editing/picked.h"
 #include "window/dialogs/plate_list.h"
 #include "window/dialogs/quantity_dialog.h"
 #include "window/frame/application.h"
@@ -21,7 +21,7 @@ namespace {
 
 constexpr double duplicate_offset_in = 0.5;
 
-using Parts = std::vector<std::string>;
+using Parts = std::vector<model::PartId>;
 
 bool copy(session::Session& session) {
     const wxClipboardLocker lock;
@@ -42,11 +42,7 @@ void paste(session::Session& session) {
     session.apply(editing::paste_holes(session.detail(), utf8(text.GetText())));
 }
 
-void select_all_anchors(session::Session& session) {
-    Parts all;
-    for (const model::Hole& hole : on_deck(session.detail()).plate.holes) all.push_back(drawing::anchor_part(hole.id));
-    session.select(all);
-}
+void select_all_anchors(session::Session& session) { session.select(editing::all_anchors(session.detail())); }
 
 Row choice(const wxString& label, std::vector<wxString> choices) {
     Row row;

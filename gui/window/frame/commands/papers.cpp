@@ -32,9 +32,9 @@ paper::Issue issue_of(const session::Session& session, const fs::path& file) {
     issue.date = paper::today();
     issue.file = file.filename().string();
     issue.program = "Toehold " TOEHOLD_VERSION;
-    issue.system = session.display().system;
+    issue.locale = session.locale();
     // Paper goes with the units: there is no other wish to know it by.
-    issue.paper = issue.system == units::System::si ? paper::PaperSize::a4 : paper::PaperSize::letter;
+    issue.paper = issue.locale.system == units::System::si ? paper::PaperSize::a4 : paper::PaperSize::letter;
     return issue;
 }
 

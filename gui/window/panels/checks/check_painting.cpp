@@ -226,8 +226,6 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
 int opener_width() { return opener; }
 
 wxString subject_name(const checks::CheckResult& result, const format::Locale& locale) {
-    // TRANSITION: a check that names no part yet has its subject as text.
-    if (result.part.kind == model::PartKind::none) return text_of(result.subject, locale);
     return text_of(model::part_name(result.part), locale);
 }
 

@@ -1,6 +1,6 @@
 #include "window/panels/checks/check_rows.h"
 
-#include "drawing/parts.h"
+#include "drawing/marked_parts.h"
 
 #include <algorithm>
 #include <map>
@@ -11,22 +11,21 @@ CheckIndex index_checks(const std::vector<checks::CheckResult>& results, const m
     CheckIndex index;
     std::map<std::string, int> alike;
     for (const checks::CheckResult& result : results) {
-        const std::string name = result.id + "|" + result.subject;
+        const std::string name = result.id + "|" + model::key(result.part);
         index.keys.push_back(name + "|" + std::to_string(alike[name]++));
-        index.parts.push_back(drawing::parts_of(result, detail));
+        index.parts.push_back(drawing::marked_parts(result.part, detail));
     }
     return index;
 }
 
-bool concerns(const CheckIndex& index, std::size_t result, const std::vector<std::string>& selection) {
-    const std::vector<std::string>& parts = index.parts[result];
-    return std::any_of(parts.begin(), parts.end(), [&selection](const std::string& part) {
-        return std::find(selection.begin(), selection.end(), part) != selection.end();
-    });
+bool concerns(const CheckIndex& index, std::size_t result, const std::vector<model::PartId>& selection) {
+    const std::vector<model::PartId>& parts = index.parts[result];
+    return std::any_of(parts.begin(), parts.end(),
+                       [&selection](const model::PartId& part) { return model::contains(selection, part); });
 }
 
 std::vector<std::size_t> filtered(const std::vector<checks::CheckResult>& results, const CheckIndex& index,
-                                  CheckFilter filter, const std::vector<std::string>& selection) {
+                                  CheckFilter filter, const std::vector<model::PartId>& selection) {
     std::vector<std::size_t> shown;
     for (std::size_t at = 0; at < results.size(); ++at) {
         if (filter == CheckFilter::not_holding && results[at].status == checks::Status::holds) continue;

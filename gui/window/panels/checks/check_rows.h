@@ -29,18 +29,18 @@ struct CheckRow {
 
 /// What does not change with selection or filter: names that outlive a new review, and the parts each result is about.
 struct CheckIndex {
-    std::vector<std::string> keys;                ///< check, subject, and which of several alike
-    std::vector<std::vector<std::string>> parts;  ///< as in drawing/parts.h
+    std::vector<std::string> keys;                  ///< check, the key of its part, and which of several alike
+    std::vector<std::vector<model::PartId>> parts;  ///< that drawings mark for each result
 };
 [[nodiscard]] CheckIndex index_checks(const std::vector<checks::CheckResult>& results, const model::BaseDetail& detail);
 
 /// Whether a result is about one of the parts.
-[[nodiscard]] bool concerns(const CheckIndex& index, std::size_t result, const std::vector<std::string>& selection);
+[[nodiscard]] bool concerns(const CheckIndex& index, std::size_t result, const std::vector<model::PartId>& selection);
 
 /// Results the filter lets through, in their order: worst first.
 [[nodiscard]] std::vector<std::size_t> filtered(const std::vector<checks::CheckResult>& results,
                                                 const CheckIndex& index, CheckFilter filter,
-                                                const std::vector<std::string>& selection);
+                                                const std::vector<model::PartId>& selection);
 
 /// `messages`, then the results, each that is among `open` with its lines.
 [[nodiscard]] std::vector<CheckRow> rows(const std::vector<checks::CheckResult>& results, const CheckIndex& index,

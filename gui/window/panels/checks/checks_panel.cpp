@@ -1,6 +1,5 @@
 #include "window/panels/checks/checks_panel.h"
 
-#include "drawing/parts.h"
 #include "export/text/review_text.h"
 #include "window/frame/menus.h"
 #include "window/panels/checks/checks_list.h"
@@ -186,7 +185,7 @@ void ChecksPanel::open_or_close(std::size_t result) {
 void ChecksPanel::row_chosen() {
     const CheckRow* row = list_->current();
     if (row == nullptr || row->kind == RowKind::message) return;
-    const std::vector<std::string> parts = index_.parts[row->result];
+    const std::vector<model::PartId> parts = index_.parts[row->result];
     if (parts.empty() || parts == session_.selection()) return;
     choosing_ = true;
     session_.select(parts);

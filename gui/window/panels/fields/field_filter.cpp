@@ -13,8 +13,8 @@ std::string lower(std::string text) {
     return text;
 }
 
-bool of_selection(const editing::Field& field, const std::vector<std::string>& selection) {
-    return std::any_of(selection.begin(), selection.end(), [&field](const std::string& part) {
+bool of_selection(const editing::Field& field, const std::vector<model::PartId>& selection) {
+    return std::any_of(selection.begin(), selection.end(), [&field](const model::PartId& part) {
         return part == field.part || std::find(field.also.begin(), field.also.end(), part) != field.also.end();
     });
 }

@@ -10,8 +10,8 @@ namespace toehold::window {
 struct FieldFilter {
     format::Locale locale;  ///< of what the reader sees
     std::string text;       ///< words, each of which must stand in group, label or value; case is no matter
-    std::vector<std::string> selection;  ///< parts whose fields come first
-    bool selected_only = false;          ///< and no others, where anything is selected
+    std::vector<model::PartId> selection;  ///< parts whose fields come first
+    bool selected_only = false;            ///< and no others, where anything is selected
 };
 
 /// Whether every word of `wanted` stands in `text`, in any case of ASCII letters.

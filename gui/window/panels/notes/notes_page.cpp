@@ -58,8 +58,8 @@ wxString findings(const Page& page) {
     for (const checks::Finding& finding : page.notes.review->findings) {
         const wxString link = wxString(finding_scheme) + wxString::Format("%d", number++);
         wxString words;
-        if (!finding.subject.empty()) {
-            const wxString subject = escaped(text_of(finding.subject));
+        if (finding.part.kind != model::PartKind::none) {
+            const wxString subject = escaped(text_of(model::part_name(finding.part), page.locale));
             words = "<a href=\"" + link + "\">" + subject + "</a>" + page.text(": ");
         }
         words += page.text(escaped(text_of(finding.message, page.locale)));
@@ -77,7 +77,9 @@ wxString about(const Notes& notes, const model::Remark& remark, const format::Lo
     for (const checks::CheckResult& result : notes.review->checks) {
         if (result.id == remark.about) title = text_of(result.title, locale);
     }
-    return remark.subject.empty() ? title : title + ", " + text_of(remark.subject);
+    if (remark.subject.empty()) return title;
+    const auto part = model::find_part(model::parts(notes.review->resolved.detail), remark.subject);
+    return title + ", " + (part ? text_of(model::part_name(*part), locale) : text_of(remark.subject));
 }
 
 wxString remarks(const Page& page) {
@@ -118,7 +120,7 @@ wxString assumptions(const Page& page) {
     for (const review::Assumption& assumption : page.notes.review->assumptions) {
         wxString words = page.text(escaped(text_of(assumption.text, page.locale)));
         if (const format::Phrase other = wording::other_choice(assumption); !other.empty()) {
-            words += "<br>" + page.faint(_("Otherwise: ") + text_of(other, page.locale));
+            words += "<br>" + page.faint(wxString::Format(_("Otherwise: %s"), text_of(other, page.locale)));
         }
         html += line(words);
     }

@@ -25,7 +25,7 @@ struct Notes {
 /// What a remedy leads to: `Then it holds. Nearest to its limit: ...`
 [[nodiscard]] wxString remedy_outcome(const review::Remedy& remedy, const format::Locale& locale);
 
-/// Scheme of the links on subjects: `subject:anchor A`.
+/// Scheme of the links from a finding to its part: `finding:0`.
 inline constexpr auto finding_scheme = "finding:";  ///< and the number of the finding, from 0
 
 }  // namespace toehold::window

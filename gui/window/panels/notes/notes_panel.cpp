@@ -1,6 +1,6 @@
 #include "window/panels/notes/notes_panel.h"
 
-#include "drawing/parts.h"
+#include "drawing/marked_parts.h"
 #include "window/panels/notes/notes_page.h"
 #include "window/panels/notes/notes_tags.h"
 
@@ -68,7 +68,7 @@ void NotesPanel::on_link(wxHtmlLinkEvent& event) {
     if (!event.GetLinkInfo().GetHref().StartsWith(finding_scheme, &number) || !number.ToLong(&finding)) return;
     const review::Review* review = session_.review();
     if (review == nullptr || finding < 0 || static_cast<std::size_t>(finding) >= review->findings.size()) return;
-    session_.select(drawing::parts_of(review->findings[static_cast<std::size_t>(finding)], session_.detail()));
+    session_.select(drawing::marked_parts(review->findings[static_cast<std::size_t>(finding)].part, session_.detail()));
 }
 
 void NotesPanel::on_key(wxKeyEvent& event) {

@@ -18,7 +18,7 @@ namespace toehold::cli {
 /// result)` on this one in that order. What `work` throws is thrown here when its turn comes; work not begun by then is
 /// not done.
 template <class Work, class Take>
-void in_order(std::size_t count, std::size_t threads, const Work& work, const Take& take) {
+void ordered_parallel_map(std::size_t count, std::size_t threads, const Work& work, const Take& take) {
     if (threads < 2) {
         for (std::size_t index = 0; index < count; ++index) take(index, work(index));
         return;

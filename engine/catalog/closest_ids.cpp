@@ -1,4 +1,4 @@
-#include "catalog/nearest.h"
+#include "catalog/closest_ids.h"
 
 #include <fmt/format.h>
 
@@ -35,7 +35,7 @@ std::size_t edit_distance(std::string_view from, std::string_view to) {
     return row.back();
 }
 
-std::vector<std::string> nearest_ids(std::string_view wanted, const std::vector<std::string>& known,
+std::vector<std::string> closest_ids(std::string_view wanted, const std::vector<std::string>& known,
                                      std::size_t count) {
     std::set<std::pair<std::size_t, std::string>> by_distance;
     for (const std::string& id : known) by_distance.emplace(edit_distance(wanted, id), id);
@@ -49,7 +49,7 @@ std::vector<std::string> nearest_ids(std::string_view wanted, const std::vector<
 
 format::Phrase accepted_ids(std::string_view wanted, const std::vector<std::string>& known) {
     constexpr std::size_t most_listed = 5;
-    std::vector<std::string> nearest = nearest_ids(wanted, known, most_listed + 1);
+    std::vector<std::string> nearest = closest_ids(wanted, known, most_listed + 1);
     const bool is_cut = nearest.size() > most_listed;
     if (is_cut) nearest.pop_back();
     const std::string list = fmt::format("{}", fmt::join(nearest, ", "));

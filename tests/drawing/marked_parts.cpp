@@ -1,13 +1,14 @@
-#include "drawing/parts.h"
+#include "drawing/marked_parts.h"
 
 #include "review/review.h"
 #include "support/compare.h"
 #include "support/example.h"
+#include "support/parts.h"
 #include "support/shipped.h"
 
 using namespace toehold;
-using namespace toehold::drawing;
-using Parts = std::vector<std::string>;
+namespace parts = toehold::test::parts;
+using Parts = std::vector<model::PartId>;
 
 namespace {
 
@@ -21,6 +22,7 @@ model::BaseDetail framed() {
     rim.id = "R1";
     detail.framing.rims = {rim};
     model::JoistSupport ledger, beam;
+    ledger.kind = model::JoistSupport::Kind::ledger;
     ledger.id = "S1";
     beam.id = "S2";
     detail.framing.supports = {ledger, beam};
@@ -29,20 +31,12 @@ model::BaseDetail framed() {
 
 }  // namespace
 
-TEST_CASE("A part's name is its kind and its id") {
-    CHECK(anchor_part("A") == "anchor A");
-    CHECK(id_of("anchor A", "anchor") == "A");
-    CHECK(id_of("block B 1", "block") == "B 1");
-    CHECK(id_of("anchor A", "block").empty());
-    CHECK(id_of("anchor", "anchor").empty());
-    CHECK(id_of("anchor ", "anchor").empty());
-    CHECK(id_of("anchors A", "anchor").empty());
-}
-
 TEST_CASE("The parts of a detail come in the order of the load path") {
-    CHECK(drawing::parts(framed()) == Parts{"push", "guard", "post", "weld", "plate", "anchor A", "anchor B",
-                                            "anchor C", "anchor D", "decking", "shim 1", "block B1", "block B2",
-                                            "joist J1", "joist J2", "rim R1", "support S1", "support S2"});
+    CHECK(model::parts(framed()) == Parts{parts::push, parts::guard, parts::post, parts::weld, parts::plate,
+                                          parts::anchor("A"), parts::anchor("B"), parts::anchor("C"),
+                                          parts::anchor("D"), parts::decking, parts::shim(1), parts::block("B1"),
+                                          parts::block("B2"), parts::joist("J1"), parts::joist("J2"), parts::rim("R1"),
+                                          parts::ledger("S1"), parts::beam("S2")});
 }
 
 TEST_CASE("What is not there is no part") {
@@ -50,20 +44,20 @@ TEST_CASE("What is not there is no part") {
     on_deck(detail).weld.reset();
     on_deck(detail).layers = {};
     detail.framing = {};
-    CHECK(drawing::parts(detail) ==
-          Parts{"push", "guard", "post", "plate", "anchor A", "anchor B", "anchor C", "anchor D"});
+    CHECK(model::parts(detail) == Parts{parts::push, parts::guard, parts::post, parts::plate, parts::anchor("A"),
+                                        parts::anchor("B"), parts::anchor("C"), parts::anchor("D")});
 }
 
 TEST_CASE("Every result and finding of the shipped details' reviews points at parts that are there") {
     REQUIRE(test::demo_names().size() > 10);
     for (const std::string& name : test::demo_names()) {
         const catalog::Resolved resolved = test::shipped_detail(name);
-        const Parts all = drawing::parts(resolved.detail);
+        const Parts all = model::parts(resolved.detail);
         const auto points_at_parts = [&](const auto& one) {
-            INFO(name << ": " << one.id << ", " << one.subject);
-            const Parts meant = parts_of(one, resolved.detail);
+            INFO(name << ": " << one.id << ", " << model::key(one.part));
+            const Parts meant = drawing::marked_parts(one.part, resolved.detail);
             CHECK_FALSE(meant.empty());
-            for (const std::string& part : meant) CHECK(contains(all, part));
+            for (const model::PartId& part : meant) CHECK(model::contains(all, part));
         };
         const review::Review review = review::evaluate(resolved, "");
         for (const checks::CheckResult& check : review.checks) points_at_parts(check);

@@ -1,8 +1,8 @@
 // Copies of unsaved work. Where a copy is from stands in a comment at its end, so that it stays a base detail file.
 #include "editing/document.h"
-#include "editing/document_process.h"
+#include "editing/document/process.h"
+#include "editing/mounts/mount.h"
 #include "xml/detail/detail_file.h"
-#include "xml/detail/plates_file.h"
 #include "xml/document/file.h"
 
 #include <fmt/format.h>
@@ -11,13 +11,13 @@
 #include <algorithm>
 #include <cstdlib>
 #include <ctime>
-#include <map>
 #include <utility>
 
 namespace toehold::editing {
 namespace {
 
-using Origin = std::map<std::string, std::string>;
+/// What a copy remembers of where it is from: its file, and its mount's references.
+using Origin = References;
 
 constexpr std::string_view comment_start = "<!-- Unsaved work:";
 constexpr std::string_view comment_end = " -->\n";
@@ -79,22 +79,15 @@ Origin read_comment(std::string_view text) {
     return origin;
 }
 
-Origin origin_of(const std::filesystem::path& of, const std::optional<model::PlateReference>& reference) {
-    Origin origin;
+Origin origin_of(const std::filesystem::path& of, Origin references) {
+    Origin origin = std::move(references);
     if (!of.empty()) origin["of"] = std::filesystem::absolute(of).string();
-    if (!reference) return origin;
-    origin["plate-file"] = reference->file;
-    origin["plate-id"] = reference->id;
-    origin["plate-sha256"] = reference->sha256;
     return origin;
 }
 
-/// The reference the detail had; kept only while its document gives the plate of the copy.
-void restore_reference(model::BaseDetail& detail, Origin& origin, const std::filesystem::path& of) {
-    if (!origin.contains("plate-file")) return;
-    const std::string digest = xml::plate_sha256(on_deck(detail).plate);
-    on_deck(detail).plate_reference =
-        model::PlateReference{origin["plate-file"], origin["plate-id"], origin["plate-sha256"], digest};
+/// The references the detail had; each kept only while its file gives what the copy has.
+void restore_references(model::BaseDetail& detail, const Origin& origin, const std::filesystem::path& of) {
+    give_references(detail, origin);
     detail = as_saved(of, detail);
 }
 
@@ -149,9 +142,9 @@ bool keep_copy(const std::filesystem::path& folder, int window, const std::files
                const model::BaseDetail& detail) {
     if (folder.empty() || !make_private_folder(folder)) return false;
     model::BaseDetail whole = detail;
-    on_deck(whole).plate_reference.reset();
+    const Origin origin = origin_of(of, take_references(whole));
     try {
-        const std::string text = xml::write_detail(whole) + comment(origin_of(of, on_deck(detail).plate_reference));
+        const std::string text = xml::write_detail(whole) + comment(origin);
         return !xml::save_atomically(own_copy(folder, window), text);
     } catch (const std::exception& /*a number no file may hold, or no memory*/) {
         return false;
@@ -195,8 +188,8 @@ Opened open_copy(const RecoveryCopy& copy, const catalog::Catalog& /*a copy is a
     if (!bytes.text) return {std::nullopt, bytes.problems, {}};
     xml::DetailRead read = xml::read_detail_text(*bytes.text, copy.copy, xml::Mode::lenient);
     Opened opened{std::move(read.detail), std::move(read.problems), {}};
-    Origin origin = read_comment(*bytes.text);
-    if (opened.detail) restore_reference(*opened.detail, origin, copy.of);
+    const Origin origin = read_comment(*bytes.text);
+    if (opened.detail) restore_references(*opened.detail, origin, copy.of);
     if (copy.of.empty()) return opened;
     const xml::TextRead now = xml::read_text(copy.of);
     if (now.text) opened.stamp.sha256 = xml::sha256(*now.text);

@@ -1,6 +1,7 @@
 #include "editing/document.h"
 
 #include "editing/edits.h"
+#include "editing/mounts/mount.h"
 #include "xml/detail/detail_file.h"
 #include "xml/detail/plates_file.h"
 #include "xml/document/file.h"
@@ -30,9 +31,7 @@ Opened open_detail(const std::filesystem::path& file, const catalog::Catalog& ca
 
 model::BaseDetail as_saved(const std::filesystem::path& file, const model::BaseDetail& detail) {
     model::BaseDetail saved = detail;
-    if (!on_deck(saved).plate_reference) return saved;
-    const std::optional<model::Plate> plate = xml::referred_plate(*on_deck(saved).plate_reference, file);
-    if (!plate || !(*plate == on_deck(saved).plate)) on_deck(saved).plate_reference.reset();
+    drop_stale_references(saved, file);
     return saved;
 }
 

@@ -15,7 +15,7 @@ namespace toehold::catalog {
 [[nodiscard]] std::size_t edit_distance(std::string_view from, std::string_view to);
 
 /// At most `count` of the ids, nearest first, equally near ones in alphabetical order; each once.
-[[nodiscard]] std::vector<std::string> nearest_ids(std::string_view wanted, const std::vector<std::string>& known,
+[[nodiscard]] std::vector<std::string> closest_ids(std::string_view wanted, const std::vector<std::string>& known,
                                                    std::size_t count = 5);
 
 /// Which of `known` would do: all of them where they are few, else the closest, and that is said.

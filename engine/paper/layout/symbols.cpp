@@ -1,4 +1,4 @@
-#include "paper/report/symbols.h"
+#include "paper/layout/symbols.h"
 
 #include "drawing/render/subscripts.h"
 
@@ -7,7 +7,7 @@
 #include <cctype>
 #include <utility>
 
-namespace toehold::paper::report {
+namespace toehold::paper::layout {
 namespace {
 
 using Replacement = std::pair<std::string_view, std::string_view>;
@@ -143,4 +143,4 @@ std::string written_number(std::string_view plain) {
     return written;
 }
 
-}  // namespace toehold::paper::report
+}  // namespace toehold::paper::layout

@@ -1,11 +1,11 @@
 // Symbols, formulas and units as they are written by hand in the standards' own notation.
-#include "paper/report/symbols.h"
+#include "paper/layout/symbols.h"
 
 #include "support/compare.h"
 
-using toehold::paper::report::written_math;
-using toehold::paper::report::written_number;
-using toehold::paper::report::written_unit;
+using toehold::paper::layout::written_math;
+using toehold::paper::layout::written_number;
+using toehold::paper::layout::written_unit;
 
 TEST_CASE("Spelled Greek becomes Greek where it is a word of its own", "[unit]") {
     CHECK(written_math("phi") == "φ");

@@ -11,6 +11,6 @@ namespace toehold::demand {
 [[nodiscard]] bool joists_described(const model::Framing& framing);
 
 /// Every block's two ends; where the joists are described, every joist at each support and at each rim too.
-[[nodiscard]] std::vector<Hold> find_holds(const catalog::Resolved& resolved);
+[[nodiscard]] std::vector<MemberSupport> find_member_supports(const catalog::Resolved& resolved);
 
 }  // namespace toehold::demand

@@ -1,23 +1,19 @@
-#include "paper/shop/words_on_paper.h"
+#include "paper/layout/on_paper.h"
 
 #include "drawing/render/lettering.h"
 #include "drawing/render/palette.h"
 #include "drawing/scene/shapes.h"
 
-namespace toehold::paper::shop {
+namespace toehold::paper::layout {
 namespace {
 
 std::vector<std::string> lines_of(double width_mm, const std::string& words, const Style& style) {
-    return drawing::broken_into_lines(words, width_mm, {style.size, style.bold, false});
+    return drawing::broken_into_lines(words, width_mm, {style.size, style.bold, style.math});
 }
 
 }  // namespace
 
 drawing::Place on_paper(Spot spot) { return {{}, {spot.x_mm, -spot.y_mm}}; }
-
-double width_mm(const std::string& words, const Style& style) {
-    return drawing::text_width_mm(words, {style.size, style.bold, false});
-}
 
 void add_words(drawing::Scene& scene, Spot foot, const std::string& words, const Style& style) {
     if (words.empty()) return;
@@ -28,6 +24,7 @@ void add_words(drawing::Scene& scene, Spot foot, const std::string& words, const
     text.across = style.across;
     text.pen = style.pen;
     text.bold = style.bold;
+    text.math = style.math;
     scene.items.emplace_back(std::move(text));
 }
 
@@ -53,10 +50,9 @@ void add_rule(drawing::Scene& scene, Spot from, Spot to, drawing::Pen pen) {
     scene.items.emplace_back(drawing::line(on_paper(from), on_paper(to), pen));
 }
 
-void add_frame(drawing::Scene& scene, const drawing::Area& area, drawing::Pen pen) {
+void add_frame(drawing::Scene& scene, const drawing::Area& area, drawing::Pen pen, drawing::Fill fill) {
     const Spot low{area.left, area.top + area.height};
-    scene.items.emplace_back(
-        drawing::rectangle_mm(on_paper(low), {}, {area.width, area.height}, pen, drawing::Fill::none));
+    scene.items.emplace_back(drawing::rectangle_mm(on_paper(low), {}, {area.width, area.height}, pen, fill));
 }
 
-}  // namespace toehold::paper::shop
+}  // namespace toehold::paper::layout

@@ -6,15 +6,15 @@
 
 namespace toehold::demand {
 
-struct Worst {
+struct GoverningState {
     double value = 0.0;
     std::size_t state = 0;
 };
 
 /// `quantity(const State&)` -> double. The first of equal states wins, so results do not depend on chance.
 template <class Quantity>
-[[nodiscard]] Worst worst_state(const Demand& demand, Quantity&& quantity) {
-    Worst worst;
+[[nodiscard]] GoverningState governing_state(const Demand& demand, Quantity&& quantity) {
+    GoverningState worst;
     bool first = true;
     for (std::size_t index = 0; index < demand.states.size(); ++index) {
         const double value = quantity(demand.states[index]);

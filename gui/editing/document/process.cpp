@@ -1,4 +1,4 @@
-#include "editing/document_process.h"
+#include "editing/document/process.h"
 
 #include <fmt/format.h>
 #include <signal.h>

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace toehold::paper::report {
+namespace toehold::paper::layout {
 
 /// A symbol or a formula: spelled Greek (`phi`, `C_Delta`), `sqrt(`, `<=`, `>=`, `^2`, `^3`, and ` x `, ` * `, ` - `
 /// between two terms. Words, stars of a name (`F_b*`) and other powers (`G^1.5`) stay. A subscript whose symbol has a
@@ -17,4 +17,4 @@ namespace toehold::paper::report {
 /// A number with an exponent as it is written by hand: `2.90e+07` gives `2.90·10⁷`; others as they are.
 [[nodiscard]] std::string written_number(std::string_view plain);
 
-}  // namespace toehold::paper::report
+}  // namespace toehold::paper::layout

@@ -1,20 +1,21 @@
 #pragma once
-// What a reviewer's remark speaks of, looked up in the review it is printed with.
+// What a reviewer's remark is about, looked up in the review it is printed with.
 #include "review/review.h"
 
-#include <string>
 #include <vector>
 
 namespace toehold::paper::letter {
 
-struct Matter {
-    std::string title;  ///< of the check or the finding rule; `The detail as a whole`; an unknown id as it is written
+struct RemarkTarget {
+    /// Of the check or the finding rule, with the part where one is named; `The detail as a whole`; an id that is
+    /// unknown as it is written.
+    format::Phrase title;
     std::vector<const checks::CheckResult*> results;  ///< into the review, worst first
     std::vector<const checks::Finding*> findings;     ///< into the review, gravest first
     /// Why there is no result or finding to show; empty where there is one, and for the whole detail.
-    std::string gone;
+    format::Phrase gone;
 };
 
-[[nodiscard]] Matter matter_of(const model::Remark& remark, const review::Review& review);
+[[nodiscard]] RemarkTarget target_of(const model::Remark& remark, const review::Review& review);
 
 }  // namespace toehold::paper::letter

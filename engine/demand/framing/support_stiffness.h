@@ -7,10 +7,10 @@
 namespace toehold::demand {
 
 /// A value of 0: nothing described holds the end in that motion.
-[[nodiscard]] HoldStiffness hold_stiffness(const model::EndConnection& connection, const model::Member& member);
+[[nodiscard]] SupportStiffness support_stiffness(const model::EndConnection& connection, const model::Member& member);
 
 /// The same at a beam, where the joist's underside presses too. `across_modulus_psi`: of its wood across the grain.
-[[nodiscard]] HoldStiffness beam_stiffness(const model::JoistSupport& support, const model::Member& joist,
-                                           double across_modulus_psi);
+[[nodiscard]] SupportStiffness beam_stiffness(const model::JoistSupport& support, const model::Member& joist,
+                                              double across_modulus_psi);
 
 }  // namespace toehold::demand

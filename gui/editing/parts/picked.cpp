@@ -1,0 +1,44 @@
+#include "editing/picked.h"
+
+#include "editing/parts/holes.h"
+#include "model/placement.h"
+
+#include <algorithm>
+#include <limits>
+#include <variant>
+
+namespace toehold::editing {
+
+std::vector<model::PartId> anchors_within(const model::BaseDetail& detail, drawing::Point one, drawing::Point other) {
+    const auto [left, right] = std::minmax(one.x, other.x);
+    const auto [low, high] = std::minmax(one.y, other.y);
+    std::vector<model::PartId> parts;
+    for (const model::Hole& hole : on_deck(detail).plate.holes) {
+        const model::Position& at = hole.center;
+        if (at.x_in >= left && at.x_in <= right && at.y_in >= low && at.y_in <= high)
+            parts.push_back(model::anchor_part(hole.id));
+    }
+    return parts;
+}
+
+std::vector<model::PartId> all_anchors(const model::BaseDetail& detail) {
+    constexpr double everywhere = std::numeric_limits<double>::infinity();
+    return anchors_within(detail, {-everywhere, -everywhere}, {everywhere, everywhere});
+}
+
+std::optional<model::Hole> hole_at(const model::BaseDetail& detail, const model::PartId& part) {
+    const model::Hole* const hole = hole_of(detail, part);
+    return hole == nullptr ? std::nullopt : std::optional(*hole);
+}
+
+std::optional<double> edge_distance_in(const model::BaseDetail& detail, const model::PartId& part) {
+    const model::Hole* const hole = hole_of(detail, part);
+    if (hole == nullptr) return std::nullopt;
+    return model::edge_distance_in(on_deck(detail).plate.outline, hole->center);
+}
+
+bool corners_can_be_freed(const model::BaseDetail& detail) {
+    return !std::holds_alternative<model::PolygonOutline>(on_deck(detail).plate.outline);
+}
+
+}  // namespace toehold::editing
