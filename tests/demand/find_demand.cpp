@@ -124,8 +124,9 @@ TEST_CASE("preload presses the plate down and adds to what the anchors pull", "[
     on_deck(resolved.detail).anchors[0].preload_lb = 1000.0;
     const demand::Demand preloaded = demand_of(resolved);
     CHECK(preloaded.anchors[0].tension_lb > without);
-    CHECK(std::any_of(preloaded.assumptions.begin(), preloaded.assumptions.end(),
-                      [](const std::string& text) { return text.find("preload") != std::string::npos; }));
+    CHECK(std::any_of(preloaded.assumptions.begin(), preloaded.assumptions.end(), [](const format::Phrase& one) {
+        return format::english(one).find("preload") != std::string::npos;
+    }));
 }
 
 TEST_CASE("the maximum between the sampled directions is found", "[unit]") {
@@ -179,8 +180,9 @@ TEST_CASE("a plate with no framing under it bears on its layers, and says so", "
     }
     const demand::Demand demand = demand_of(resolved);
     CHECK(demand.supports.at(0).kind == demand::SupportKind::open_bed);
-    CHECK(std::any_of(demand.assumptions.begin(), demand.assumptions.end(),
-                      [](const std::string& text) { return text.find("No block or joist") != std::string::npos; }));
+    CHECK(std::any_of(demand.assumptions.begin(), demand.assumptions.end(), [](const format::Phrase& one) {
+        return format::english(one).find("No block or joist") != std::string::npos;
+    }));
 }
 
 TEST_CASE("a base that nothing can balance is said to turn over, without a number", "[bad-input]") {

@@ -131,9 +131,9 @@ TEST_CASE("a sentence names file, line, element, what was found and what is acce
     const Problem problem{"post.xml",
                           12,
                           "guard",
-                          format::verbatim("42"),
-                          format::phrase("a length with its unit"),
-                          format::phrase("the height has no unit")};
+                          toehold::format::verbatim("42"),
+                          toehold::format::phrase("a length with its unit"),
+                          toehold::format::phrase("the height has no unit")};
     CHECK(sentence(problem) ==
           "post.xml:12: guard: the height has no unit (found \"42\"; accepted: a length with its unit)");
 }
