@@ -54,7 +54,7 @@ Result solve_quick(const Request& request, const catalog::Catalog& catalog) {
         if (result.resolved)
             result.quick = std::make_shared<const Quick>(quick_of(*result.resolved, request.direction_rad));
     } catch (const std::exception& fault) {
-        result.failure = fault.what();
+        result.failure = format::verbatim(fault.what());
     }
     return result;
 }
@@ -83,7 +83,7 @@ void review_in_stages(const Request& request, const catalog::Catalog& catalog, c
         if (stop()) return;
         hand_over(with_review(result, Stage::complete, std::move(review)));
     } catch (const std::exception& fault) {
-        result.failure = fault.what();
+        result.failure = format::verbatim(fault.what());
         hand_over(std::move(result));
     }
 }
