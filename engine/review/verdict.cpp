@@ -54,13 +54,15 @@ void sort_worst_first(std::vector<checks::CheckResult>& results) {
     std::stable_sort(results.begin(), results.end(), [](const checks::CheckResult& a, const checks::CheckResult& b) {
         const int rank_a = rank(a.status);
         const int rank_b = rank(b.status);
-        return std::tie(rank_a, b.ratio, a.id, a.part) < std::tie(rank_b, a.ratio, b.id, b.part);
+        const auto one = std::tie(rank_a, b.ratio, a.id), other = std::tie(rank_b, a.ratio, b.id);
+        return one == other ? model::key(a.part) < model::key(b.part) : one < other;
     });
 }
 
 void sort_gravest_first(std::vector<checks::Finding>& findings) {
     std::stable_sort(findings.begin(), findings.end(), [](const checks::Finding& a, const checks::Finding& b) {
-        return std::tie(a.severity, a.id, a.part) < std::tie(b.severity, b.id, b.part);
+        const auto one = std::tie(a.severity, a.id), other = std::tie(b.severity, b.id);
+        return one == other ? model::key(a.part) < model::key(b.part) : one < other;
     });
 }
 

@@ -7,7 +7,7 @@ namespace toehold::review {
 /// A least distance or length that detailing asks for, not a strength: it often stands exactly at its limit.
 [[nodiscard]] bool is_dimension(const checks::CheckResult& result);
 
-/// no_path and failures by ratio, then missing evidence, then what holds by ratio; equal ones by id and part.
+/// no_path and failures by ratio, then missing evidence, then what holds by ratio; equal ones by id and the part's key.
 void sort_worst_first(std::vector<checks::CheckResult>& results);
 void sort_gravest_first(std::vector<checks::Finding>& findings);
 
