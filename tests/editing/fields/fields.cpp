@@ -239,8 +239,8 @@ TEST_CASE("A choice is taken by its word or by its label, and an unknown one sta
     const auto half = std::find_if(size->choices.begin(), size->choices.end(),
                                    [](const editing::Choice& one) { return one.value == "lag-1/2"; });
     REQUIRE(half != size->choices.end());
-    CHECK(half->label == "lag-1/2: 1/2 in lag screw, ASME B18.2.1");
-    CHECK(value_at(with(detail, size->path, half->label), size->path) == "lag-1/2");
+    CHECK(format::english(half->label) == "lag-1/2: 1/2 in lag screw, ASME B18.2.1");
+    CHECK(value_at(with(detail, size->path, format::english(half->label)), size->path) == "lag-1/2");
     CHECK(value_at(with(detail, "basis/method", "lrfd"), "basis/method") == "LRFD");
     on_deck(detail).plate.metal = "unobtainium";
     CHECK(with(detail, "plate/metal", "unobtainium") == detail);
