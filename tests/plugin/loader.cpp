@@ -169,7 +169,7 @@ TEST_CASE("Damaged headers are refused, whatever number stands in them", "[bad-i
         std::string bytes = whole;
         for (std::size_t index = 0; index < count; ++index) bytes.at(offset + index) = byte;
         put_bytes(file.path(), bytes);
-        return plugin::library_problem(file.path());
+        return format::english(plugin::library_problem(file.path()));
     };
     CHECK(says(with(4, 1, 1), "another kind of machine"));  // 32-bit
     CHECK(says(with(5, 2, 1), "another kind of machine"));  // other byte order

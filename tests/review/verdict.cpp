@@ -38,7 +38,9 @@ review::Review concluded(std::vector<checks::CheckResult> results, std::vector<c
     return made;
 }
 
-checks::Finding finding(Severity severity) { return {"rule", severity, "base", "common practice", "a sentence"}; }
+checks::Finding finding(Severity severity) {
+    return {"rule", severity, "common practice", format::verbatim("a sentence"), {model::PartKind::base}};
+}
 
 }  // namespace
 

@@ -47,7 +47,7 @@ TEST_CASE("a paper that cannot be written is said, and an edit under way is wait
     test::click(test::hole_on_screen(frame, "A"));
     model::BaseDetail next = frame.session().detail();
     on_deck(next).plate.thickness_in += 0.0625;
-    frame.session().change("Thickness", next);
+    frame.session().change(format::verbatim("Thickness"), next);
     test::run_command(frame, window::command_report);
     CHECK(driver.person.has_heard("The checks are still running."));
     CHECK_FALSE(fs::exists(*driver.person.file_to_save));
