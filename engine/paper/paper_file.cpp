@@ -29,7 +29,7 @@ Sheet single_drawing(Kind kind, const review::Review& review, const Issue& issue
     constexpr double margin_mm = 10.0;
     Sheet sheet;
     sheet.size = size_of(issue.paper, Turn::lying);
-    const drawing::Subject subject{review.resolved.detail, &review.resolved, nullptr, issue.locale.system};
+    const drawing::Subject subject{review.resolved.detail, &review.resolved, nullptr, issue.locale};
     sheet.placed.push_back(placed_to_scale(
         drawn(kind, subject),
         {margin_mm, margin_mm, sheet.size.width_mm - 2.0 * margin_mm, sheet.size.height_mm - 2.0 * margin_mm}));

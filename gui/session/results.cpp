@@ -15,7 +15,7 @@ constexpr std::uint64_t close_behind = 4;
 }  // namespace
 
 const model::Problems& Session::problems() const { return problems_; }
-const std::string& Session::failure() const { return failure_; }
+const format::Phrase& Session::failure() const { return failure_; }
 const catalog::Resolved* Session::resolved() const { return resolved_.get(); }
 const solving::Quick* Session::quick() const { return quick_.get(); }
 const review::Review* Session::review() const { return review_.get(); }

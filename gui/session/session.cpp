@@ -98,7 +98,7 @@ void Session::replace(model::BaseDetail detail) {
     review_.reset();
     review_revision_ = 0;
     review_is_complete_ = false;
-    failure_.clear();
+    failure_ = {};
     detail_has_changed(false);
     notify(Change::selection);
     notify(Change::file);

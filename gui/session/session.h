@@ -78,7 +78,7 @@ class Session {
     [[nodiscard]] Freshness freshness() const;
     [[nodiscard]] const model::Problems& problems()
         const;  ///< of the detail as it stands, from `validate` and `resolve`
-    [[nodiscard]] const std::string& failure() const;
+    [[nodiscard]] const format::Phrase& failure() const;
     [[nodiscard]] const catalog::Resolved* resolved() const;  ///< of the detail as it stands; nullptr: it cannot be
     [[nodiscard]] const solving::Quick* quick() const;        ///< newest, perhaps stale
     [[nodiscard]] const review::Review* review() const;       ///< newest, perhaps stale
@@ -127,7 +127,7 @@ class Session {
     std::shared_ptr<const review::Review> review_;
     std::uint64_t review_revision_ = 0;
     bool review_is_complete_ = false;
-    std::string failure_;
+    format::Phrase failure_;
     format::Phrase message_;
     std::vector<std::pair<int, std::function<void(Change)>>> listeners_;
     int next_listener_ = 1;

@@ -1,5 +1,6 @@
 #include "solving/solve.h"
 
+#include "demand/mount.h"
 #include "model/validate.h"
 #include "review/remedies.h"
 #include "xml/detail/detail_file.h"
@@ -53,8 +54,10 @@ Result solve_quick(const Request& request, const catalog::Catalog& catalog) {
         result = resolve(request, Stage::quick, catalog);
         if (result.resolved)
             result.quick = std::make_shared<const Quick>(quick_of(*result.resolved, request.direction_rad));
+    } catch (const demand::NoDemand& none) {
+        result.failure = none.why;
     } catch (const std::exception& fault) {
-        result.failure = fault.what();
+        result.failure = format::verbatim(fault.what());
     }
     return result;
 }
@@ -83,7 +86,7 @@ void review_in_stages(const Request& request, const catalog::Catalog& catalog, c
         if (stop()) return;
         hand_over(with_review(result, Stage::complete, std::move(review)));
     } catch (const std::exception& fault) {
-        result.failure = fault.what();
+        result.failure = format::verbatim(fault.what());
         hand_over(std::move(result));
     }
 }

@@ -4,9 +4,7 @@
 // Processor time, which a busy machine does not stretch.
 #include "drawing/render/painter.h"
 #include "session/session.h"
-#include "xml/catalog/catalog_file.h"
-#include "xml/detail/detail_file.h"
-#include "xml/document/file.h"
+#include "support/shipped.h"
 
 #include <cairo.h>
 #include <fmt/format.h>
@@ -123,15 +121,6 @@ DragTimes drag_first_hole(const model::BaseDetail& start, const catalog::Catalog
     return times;
 }
 
-std::vector<std::filesystem::path> shipped_files() {
-    std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(TOEHOLD_DATA_FOLDER "/demo")) {
-        if (xml::document_kind(entry.path()) == xml::DocumentKind::detail) files.push_back(entry.path());
-    }
-    std::sort(files.begin(), files.end());
-    return files;
-}
-
 void print_head(bool markdown) {
     const char* form = markdown ? "| {} | {} | {} | {} | {} | {} | {} | {} | {} |\n"
                                 : "{:<44}{:>8}{:>8}{:>8}{:>8}{:>9}{:>12}{:>8}{:>8}\n";
@@ -158,12 +147,11 @@ int main(int count, char** words) {
         fmt::print(stderr, "usage: toehold_drag [--markdown]\n");
         return 2;
     }
-    const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
     print_head(markdown);
-    for (const std::filesystem::path& file : shipped_files()) {
-        const xml::DetailRead read = xml::read_detail(file);
-        if (!read.detail || on_deck(*read.detail).plate.holes.empty()) continue;
-        print_row(file.stem().string(), drag_first_hole(*read.detail, catalog), markdown);
+    for (const std::string& name : test::demo_names()) {
+        const model::BaseDetail detail = test::demo_detail(name);
+        if (on_deck(detail).plate.holes.empty()) continue;
+        print_row(name, drag_first_hole(detail, test::shipped_catalog()), markdown);
     }
     fmt::print("Times in ms. frames/s: at p99. solve and paint: medians of their share of a frame.\n");
     return 0;

@@ -1,14 +1,14 @@
 // Reading a data folder somebody has changed: every fault is said with its file and line.
+#include "support/problems.h"
 #include "support/shipped.h"
+#include "support/temporary_folder.h"
 #include "xml/catalog/catalog_file.h"
 
-#include <catch2/catch.hpp>
-
-#include <unistd.h>
 #include <filesystem>
 #include <fstream>
 
 using namespace toehold;
+using test::only_problem;
 namespace fs = std::filesystem;
 
 namespace {
@@ -16,40 +16,28 @@ namespace {
 /// A copy of the shipped data, gone at the end of the case.
 class DataCopy {
   public:
-    DataCopy() {
-        fs::remove_all(folder_);
-        fs::copy(TOEHOLD_DATA_FOLDER, folder_, fs::copy_options::recursive);
-    }
-    ~DataCopy() { fs::remove_all(folder_); }
-    DataCopy(const DataCopy&) = delete;
-    DataCopy& operator=(const DataCopy&) = delete;
+    DataCopy() { fs::copy(TOEHOLD_DATA_FOLDER, folder_.path(), fs::copy_options::recursive); }
 
-    [[nodiscard]] const fs::path& folder() const { return folder_; }
+    [[nodiscard]] const fs::path& folder() const { return folder_.path(); }
     /// A further catalog file with one row a line, the first on line 2.
     void add(const std::string& rows, const std::string& file = "z-own.xml") const {
-        std::ofstream(folder_ / "catalog" / file) << "<catalog xmlns=\"urn:toehold:catalog:1\">\n"
-                                                  << rows << "\n</catalog>\n";
+        std::ofstream(folder_.path() / "catalog" / file) << "<catalog xmlns=\"urn:toehold:catalog:1\">\n"
+                                                         << rows << "\n</catalog>\n";
     }
     void add_plates(const std::string& plates) const {
-        std::ofstream(folder_ / "plates" / "z-own.xml") << "<plates xmlns=\"urn:toehold:plates:1\">\n"
-                                                        << plates << "\n</plates>\n";
+        std::ofstream(folder_.path() / "plates" / "z-own.xml") << "<plates xmlns=\"urn:toehold:plates:1\">\n"
+                                                               << plates << "\n</plates>\n";
     }
-    [[nodiscard]] xml::CatalogRead read() const { return xml::read_catalog(folder_); }
+    [[nodiscard]] xml::CatalogRead read() const { return xml::read_catalog(folder_.path()); }
 
   private:
-    fs::path folder_ = fs::temp_directory_path() / ("toehold-data-" + std::to_string(::getpid()));
+    test::TemporaryFolder folder_;
 };
-
-model::Problem only_problem(const xml::CatalogRead& read) {
-    for (const model::Problem& problem : read.problems) UNSCOPED_INFO(model::sentence(problem));
-    REQUIRE(read.problems.size() == 1);
-    return read.problems.front();
-}
 
 model::Problem problem_with(const std::string& row) {
     const DataCopy data;
     data.add(row);
-    model::Problem problem = only_problem(data.read());
+    model::Problem problem = only_problem(data.read().problems);
     CHECK(fs::path(problem.file).filename() == "z-own.xml");
     CHECK(problem.line == 2);
     return problem;
@@ -103,7 +91,7 @@ TEST_CASE("An id another file has is refused, and that place is told", "[catalog
 TEST_CASE("An id twice in one file is said once", "[catalog][bad-input]") {
     const DataCopy data;
     data.add(own_washer + "\n" + own_washer);
-    const model::Problem problem = only_problem(data.read());
+    const model::Problem problem = only_problem(data.read().problems);
     CHECK(problem.line == 3);
     CHECK(format::english(problem.message).find("line 2") != std::string::npos);
 }
@@ -112,7 +100,7 @@ TEST_CASE("A plate's id is unique over all plate files", "[catalog][bad-input]")
     const DataCopy data;
     data.add_plates(R"(<plate id="plate-5x5-3/8" metal="steel-a36" thickness="1/2 in"><circle diameter="5 in"/>)"
                     R"(<hole id="A" x="2 in" y="0 in" diameter="7/16 in"/></plate>)");
-    const model::Problem problem = only_problem(data.read());
+    const model::Problem problem = only_problem(data.read().problems);
     CHECK(fs::path(problem.file).filename() == "z-own.xml");
     CHECK(problem.line == 2);
     CHECK(format::english(problem.message).find("steel.xml:") != std::string::npos);
@@ -132,7 +120,7 @@ TEST_CASE("A row that names a metal or species no file has is refused with the n
     const DataCopy data;
     data.add_plates(R"(<plate id="own" metal="tin" thickness="1/2 in"><circle diameter="5 in"/>)"
                     R"(<hole id="A" x="2 in" y="0 in" diameter="7/16 in"/></plate>)");
-    CHECK(format::english(only_problem(data.read()).found) == "tin");
+    CHECK(format::english(only_problem(data.read().problems).found) == "tin");
 }
 
 TEST_CASE("A row is refused without unit, source or known evidence, and with anything unknown",
@@ -188,9 +176,9 @@ TEST_CASE("A broken or foreign file is told by name and the others are still rea
     CHECK(fs::path(broken.problems.front().file).filename() == "z-own.xml");
     CHECK(broken.catalog.metals.size() == test::shipped_catalog().metals.size());
     std::ofstream(data.folder() / "catalog" / "z-own.xml") << "<catalog xmlns=\"urn:toehold:catalog:2\"/>";
-    CHECK(format::english(only_problem(data.read()).accepted) == "urn:toehold:catalog:1");
+    CHECK(format::english(only_problem(data.read().problems).accepted) == "urn:toehold:catalog:1");
     std::ofstream(data.folder() / "catalog" / "z-own.xml") << "";
-    CHECK(fs::path(only_problem(data.read()).file).filename() == "z-own.xml");
+    CHECK(fs::path(only_problem(data.read().problems).file).filename() == "z-own.xml");
 }
 
 TEST_CASE("Files that are not XML by name are left alone", "[catalog][unit]") {
@@ -207,5 +195,5 @@ TEST_CASE("A data folder that is not there or empty is a problem", "[catalog][ba
     const DataCopy data;
     fs::remove_all(data.folder() / "plates");
     fs::create_directory(data.folder() / "plates");
-    CHECK(format::english(only_problem(data.read()).message) == "the folder holds no XML file");
+    CHECK(format::english(only_problem(data.read().problems).message) == "the folder holds no XML file");
 }

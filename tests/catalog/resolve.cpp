@@ -1,9 +1,8 @@
 // Looking up everything else a detail names, and what is said when an id is not known.
 #include "catalog/resolve.h"
 #include "support/example_detail.h"
+#include "support/problems.h"
 #include "support/shipped.h"
-
-#include <catch2/catch.hpp>
 
 using namespace toehold;
 using test::example_detail;
@@ -17,12 +16,7 @@ model::Problems problems_of(const model::BaseDetail& detail) {
     return resolution.problems;
 }
 
-model::Problem only_problem(const model::BaseDetail& detail) {
-    const model::Problems problems = problems_of(detail);
-    for (const model::Problem& problem : problems) UNSCOPED_INFO(model::sentence(problem));
-    REQUIRE(problems.size() == 1);
-    return problems.front();
-}
+model::Problem only_problem(const model::BaseDetail& detail) { return test::only_problem(problems_of(detail)); }
 
 bool lists(const model::Problem& problem, const std::string& id) {
     constexpr std::string_view cut = "closest: ";

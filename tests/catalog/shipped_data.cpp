@@ -4,9 +4,9 @@
 #include "model/validate.h"
 #include "support/compare.h"
 #include "support/shipped.h"
+#include "support/temporary_folder.h"
 #include "xml/catalog/catalog_file.h"
 
-#include <unistd.h>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -87,8 +87,8 @@ TEST_CASE("The schema accepts every shipped catalog", "[catalog][process]") {
 }
 
 TEST_CASE("The schema refuses a row without unit, source or known evidence", "[catalog][process][bad-input]") {
-    const std::filesystem::path file =
-        std::filesystem::temp_directory_path() / ("toehold-schema-test-" + std::to_string(::getpid()) + ".xml");
+    const test::TemporaryFolder folder;
+    const std::filesystem::path file = folder.path() / "catalog.xml";
     const auto status = [&](const std::string& washer) {
         std::ofstream(file) << "<catalog xmlns='urn:toehold:catalog:1'><washer " << washer << "/></catalog>";
         return validate("catalog.xsd", file);
@@ -100,7 +100,6 @@ TEST_CASE("The schema refuses a row without unit, source or known evidence", "[c
     CHECK(status(sizes + "thickness='1/8 in' evidence='assumption' source=' '") == refused);
     CHECK(status(sizes + "thickness='1/8 in' evidence='hearsay' source='a test'") == refused);
     CHECK(status(sizes + "thickness='1/8 in' source='a test'") == refused);
-    std::filesystem::remove(file);
 }
 
 TEST_CASE("Stock plates can be made and take the anchors they are meant for", "[catalog][property]") {

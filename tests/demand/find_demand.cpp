@@ -1,4 +1,5 @@
 #include "demand/demand.h"
+#include "demand/uniform_bed.h"
 #include "support/compare.h"
 #include "support/example.h"
 #include "support/two_row_closed_form.h"
@@ -18,24 +19,13 @@ demand::Demand demand_of(const catalog::Resolved& resolved) {
     return *outcome.demand;
 }
 
-/// One block under the whole plate and fixed stiffness, so that the bed is uniform.
-catalog::Resolved uniform_bed(double bed_psi_per_in, double anchor_lb_per_in) {
-    catalog::Resolved resolved = test::example_resolved();
-    resolved.detail.framing.blocks = {resolved.detail.framing.blocks[0]};
-    resolved.detail.framing.blocks[0].across_in = 0.0;
-    resolved.detail.framing.blocks[0].width_in = 20.0;
-    resolved.blocks.resize(1);
-    resolved.detail.basis.stiffness = model::FixedStiffness{bed_psi_per_in, anchor_lb_per_in, "test"};
-    resolved.detail.basis.plate = model::PlateBehaviour::rigid;
-    return resolved;
-}
-
 }  // namespace
 
 TEST_CASE("an outward push on a uniform bed meets the transformed-section cubic", "[closed-form]") {
     for (const double bed : {2000.0, 28000.0, 400000.0}) {
-        catalog::Resolved resolved = uniform_bed(bed, 80000.0);
+        catalog::Resolved resolved = test::uniform_bed(bed, 80000.0);
         resolved.detail.loads.directions = model::Directions::outward;
+        resolved.detail.basis.plate = model::PlateBehaviour::rigid;
         const demand::Demand demand = demand_of(resolved);
         // Plate 5.5 wide, 7 deep; rows of two anchors 1.0 in and 6.0 in from the toe edge; 200 lb at 42 in.
         const test::TwoRows rows{5.5, 7.0, 1.0, 6.0, 2 * 80000.0, bed};
@@ -115,7 +105,7 @@ TEST_CASE("the flexible plate is the default, says how accurate it is, and stand
 
 TEST_CASE("a flexible plate a hundred thousand times as stiff meets the transformed-section cubic", "[closed-form]") {
     for (const double bed : {2000.0, 28000.0, 400000.0}) {
-        catalog::Resolved resolved = uniform_bed(bed, 80000.0);
+        catalog::Resolved resolved = test::uniform_bed(bed, 80000.0);
         resolved.detail.loads.directions = model::Directions::outward;
         resolved.detail.basis.plate = model::PlateBehaviour::flexible;
         on_deck(resolved).plate_metal.modulus_psi *= 1e5;
@@ -140,7 +130,8 @@ TEST_CASE("preload presses the plate down and adds to what the anchors pull", "[
 }
 
 TEST_CASE("the maximum between the sampled directions is found", "[unit]") {
-    const catalog::Resolved resolved = uniform_bed(28000.0, 80000.0);
+    catalog::Resolved resolved = test::uniform_bed(28000.0, 80000.0);
+    resolved.detail.basis.plate = model::PlateBehaviour::rigid;
     const demand::Demand demand = demand_of(resolved);
     double sampled = 0.0;
     for (std::size_t i = 0; i < 72; ++i) sampled = std::max(sampled, demand.states[i].anchors[0].tension_lb);
@@ -209,7 +200,7 @@ TEST_CASE("a base that nothing can balance is said to turn over, without a numbe
 
 TEST_CASE("rotational stiffness is moment over the rotation of the foot, in every direction looked at",
           "[closed-form]") {
-    const catalog::Resolved resolved = uniform_bed(28000.0, 80000.0);
+    const catalog::Resolved resolved = test::uniform_bed(28000.0, 80000.0);
     const demand::Demand demand = demand_of(resolved);
     const demand::RotationalStiffness& stiffness = demand.rotational_stiffness;
     CHECK(stiffness.samples().size() >= 72);

@@ -1,5 +1,6 @@
 #include "demand/preview.h"
 
+#include "demand/uniform_bed.h"
 #include "support/compare.h"
 #include "support/example.h"
 #include "support/two_row_closed_form.h"
@@ -15,18 +16,6 @@ using namespace toehold;
 
 constexpr double degree = std::numbers::pi / 180.0;
 constexpr double outward = 90.0 * degree;
-
-/// One block under the whole plate and fixed stiffness, so that the bed is uniform.
-catalog::Resolved uniform_bed(double bed_psi_per_in, double anchor_lb_per_in) {
-    catalog::Resolved resolved = test::example_resolved();
-    resolved.detail.framing.blocks = {resolved.detail.framing.blocks[0]};
-    resolved.detail.framing.blocks[0].across_in = 0.0;
-    resolved.detail.framing.blocks[0].width_in = 20.0;
-    resolved.blocks.resize(1);
-    for (catalog::Anchor& anchor : resolved.anchors) anchor.seat->member = 0;
-    resolved.detail.basis.stiffness = model::FixedStiffness{bed_psi_per_in, anchor_lb_per_in, "test"};
-    return resolved;
-}
 
 /// Force and moments about x and y of what presses up and what pulls down.
 struct Balance {
@@ -86,7 +75,7 @@ double area_of(const demand::DeflectedShape& field) {
 
 TEST_CASE("preview: a rigid plate pushed outward meets the transformed-section cubic", "[closed-form]") {
     for (const double bed : {2000.0, 28000.0, 400000.0}) {
-        demand::Preview preview(uniform_bed(bed, 80000.0));
+        demand::Preview preview(test::uniform_bed(bed, 80000.0));
         const demand::PushResult push = preview.push(0, outward);
         const demand::PolarEnvelope polar = preview.polar_envelope(8);
         // Plate 5.5 wide, 7 deep; rows of two anchors 1.0 in and 6.0 in from the toe edge; 200 lb at 42 in.
@@ -101,7 +90,7 @@ TEST_CASE("preview: a rigid plate pushed outward meets the transformed-section c
 }
 
 TEST_CASE("preview: what is drawn under the plate balances the push and the anchors", "[closed-form]") {
-    catalog::Resolved resolved = uniform_bed(28000.0, 80000.0);
+    catalog::Resolved resolved = test::uniform_bed(28000.0, 80000.0);
     demand::Preview preview(resolved);
     for (const double direction : {0.0, 30.0, 90.0, 215.0, 300.0}) {
         const demand::PushResult push = preview.push(0, direction * degree);
@@ -113,7 +102,7 @@ TEST_CASE("preview: what is drawn under the plate balances the push and the anch
 }
 
 TEST_CASE("preview: a downward force presses the plate down by itself", "[closed-form]") {
-    catalog::Resolved resolved = uniform_bed(28000.0, 80000.0);
+    catalog::Resolved resolved = test::uniform_bed(28000.0, 80000.0);
     resolved.detail.loads.concentrated->down_lb = 300.0;
     demand::Preview preview(resolved);
     REQUIRE(preview.cases().size() == 2);

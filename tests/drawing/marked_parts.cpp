@@ -1,27 +1,16 @@
 #include "drawing/marked_parts.h"
 
-#include "catalog/resolve.h"
 #include "review/review.h"
 #include "support/compare.h"
 #include "support/example.h"
 #include "support/parts.h"
-#include "xml/catalog/catalog_file.h"
-#include "xml/detail/detail_file.h"
-#include "xml/document/file.h"
-
-#include <algorithm>
-#include <filesystem>
+#include "support/shipped.h"
 
 using namespace toehold;
 namespace parts = toehold::test::parts;
 using Parts = std::vector<model::PartId>;
 
 namespace {
-
-const catalog::Catalog& catalogs() {
-    static const catalog::Catalog catalog = xml::read_catalog(TOEHOLD_DATA_FOLDER).catalog;
-    return catalog;
-}
 
 /// Two of each kind of member, a ledger and a beam, one shim.
 model::BaseDetail framed() {
@@ -38,15 +27,6 @@ model::BaseDetail framed() {
     beam.id = "S2";
     detail.framing.supports = {ledger, beam};
     return detail;
-}
-
-std::vector<std::filesystem::path> demo_details() {
-    std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(std::string(TOEHOLD_DATA_FOLDER) + "/demo")) {
-        if (xml::document_kind(entry.path()) == xml::DocumentKind::detail) files.push_back(entry.path());
-    }
-    std::sort(files.begin(), files.end());
-    return files;
 }
 
 }  // namespace
@@ -69,20 +49,17 @@ TEST_CASE("What is not there is no part") {
 }
 
 TEST_CASE("Every result and finding of the shipped details' reviews points at parts that are there") {
-    REQUIRE(demo_details().size() > 10);
-    for (const std::filesystem::path& file : demo_details()) {
-        const xml::DetailRead read = xml::read_detail(file);
-        REQUIRE(read.detail);
-        const catalog::Resolution resolution = catalog::resolve(*read.detail, catalogs());
-        REQUIRE(resolution.resolved);
-        const Parts all = model::parts(*read.detail);
+    REQUIRE(test::demo_names().size() > 10);
+    for (const std::string& name : test::demo_names()) {
+        const catalog::Resolved resolved = test::shipped_detail(name);
+        const Parts all = model::parts(resolved.detail);
         const auto points_at_parts = [&](const auto& one) {
-            INFO(file.filename().string() << ": " << one.id << ", " << model::key(one.part));
-            const Parts meant = drawing::marked_parts(one.part, *read.detail);
+            INFO(name << ": " << one.id << ", " << model::key(one.part));
+            const Parts meant = drawing::marked_parts(one.part, resolved.detail);
             CHECK_FALSE(meant.empty());
             for (const model::PartId& part : meant) CHECK(model::contains(all, part));
         };
-        const review::Review review = review::evaluate(*resolution.resolved, "");
+        const review::Review review = review::evaluate(resolved, "");
         for (const checks::CheckResult& check : review.checks) points_at_parts(check);
         for (const checks::Finding& finding : review.findings) points_at_parts(finding);
     }

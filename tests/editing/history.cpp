@@ -40,8 +40,8 @@ TEST_CASE("a new history has no past and nothing unsaved", "[unit]") {
 
 TEST_CASE("steps are undone and done again under their names", "[unit]") {
     History history(named("start"));
-    history.apply("First", named("1"));
-    history.apply("Second", named("2"));
+    history.apply(toehold::format::verbatim("First"), named("1"));
+    history.apply(toehold::format::verbatim("Second"), named("2"));
     CHECK(toehold::format::english(history.undo_name()) == "Second");
     history.undo();
     CHECK(history.now().name == "1");
@@ -50,7 +50,7 @@ TEST_CASE("steps are undone and done again under their names", "[unit]") {
     history.redo();
     CHECK(history.now().name == "2");
     history.undo();
-    history.apply("Other", named("3"));
+    history.apply(toehold::format::verbatim("Other"), named("3"));
     CHECK_FALSE(history.can_redo());
     history.undo();
     CHECK(history.now().name == "1");
@@ -58,11 +58,11 @@ TEST_CASE("steps are undone and done again under their names", "[unit]") {
 
 TEST_CASE("a drag is one step until it is sealed", "[unit]") {
     History history(named("start"));
-    history.apply("Move hole A", named("1"), "hole A");
-    history.apply("Move hole A", named("2"), "hole A");
-    history.apply("Move hole A", named("3"), "hole A");
+    history.apply(toehold::format::verbatim("Move hole A"), named("1"), "hole A");
+    history.apply(toehold::format::verbatim("Move hole A"), named("2"), "hole A");
+    history.apply(toehold::format::verbatim("Move hole A"), named("3"), "hole A");
     history.seal();
-    history.apply("Move hole A", named("4"), "hole A");
+    history.apply(toehold::format::verbatim("Move hole A"), named("4"), "hole A");
     history.undo();
     CHECK(history.now().name == "3");
     history.undo();
@@ -72,37 +72,37 @@ TEST_CASE("a drag is one step until it is sealed", "[unit]") {
 
 TEST_CASE("a drag that comes back to where it began is no step", "[unit]") {
     History history(named("start"));
-    history.apply("Move hole A", named("1"), "hole A");
-    history.apply("Move hole A", named("start"), "hole A");
+    history.apply(toehold::format::verbatim("Move hole A"), named("1"), "hole A");
+    history.apply(toehold::format::verbatim("Move hole A"), named("start"), "hole A");
     CHECK_FALSE(history.can_undo());
     CHECK_FALSE(history.changed());
-    history.apply("Move hole A", named("start"), "hole A");
+    history.apply(toehold::format::verbatim("Move hole A"), named("start"), "hole A");
     CHECK_FALSE(history.can_undo());
 }
 
 TEST_CASE("undo ends a drag", "[unit]") {
     History history(named("start"));
-    history.apply("Move", named("1"), "key");
-    history.apply("Turn", named("2"), "other");
+    history.apply(toehold::format::verbatim("Move"), named("1"), "key");
+    history.apply(toehold::format::verbatim("Turn"), named("2"), "other");
     history.undo();
-    history.apply("Move", named("3"), "key");
+    history.apply(toehold::format::verbatim("Move"), named("3"), "key");
     history.undo();
     CHECK(history.now().name == "1");
 }
 
 TEST_CASE("saving is remembered through undo and redo", "[unit]") {
     History history(named("start"));
-    history.apply("One", named("1"), "key");
+    history.apply(toehold::format::verbatim("One"), named("1"), "key");
     history.mark_saved();
     CHECK_FALSE(history.changed());
-    history.apply("One", named("2"), "key");
+    history.apply(toehold::format::verbatim("One"), named("2"), "key");
     CHECK(history.changed());
     history.undo();
     CHECK(history.now().name == "1");
     CHECK_FALSE(history.changed());
     history.undo();
     CHECK(history.changed());
-    history.apply("Away from the saved state", named("3"));
+    history.apply(toehold::format::verbatim("Away from the saved state"), named("3"));
     history.undo();
     CHECK(history.changed());
     history.mark_saved();
@@ -133,7 +133,7 @@ TEST_CASE("any row of steps, undos and redos follows a plain list of states", "[
                     states.all.resize(states.at + 1);
                     states.all.push_back(named(std::to_string(++made)));
                     ++states.at;
-                    history.apply("Step " + std::to_string(made), states.all.back());
+                    history.apply(toehold::format::verbatim("Step " + std::to_string(made)), states.all.back());
             }
             REQUIRE(history.now() == states.all[states.at]);
             REQUIRE(history.can_undo() == (states.at > 0));

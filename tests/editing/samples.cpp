@@ -2,9 +2,6 @@
 
 #include "model/member.h"
 #include "model/placement.h"
-#include "xml/catalog/catalog_file.h"
-#include "xml/detail/detail_file.h"
-#include "xml/document/file.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "fake_review.h"
+#include "export/fake_review.h"
 
 #include "support/example.h"
 

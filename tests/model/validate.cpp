@@ -1,13 +1,13 @@
 #include "model/validate.h"
 
-#include <catch2/catch.hpp>
+#include "support/problems.h"
 
-#include <algorithm>
 #include <limits>
 
 namespace {
 
 using namespace toehold::model;
+using toehold::test::tells_at;
 
 Plate sound_plate() {
     Plate plate;
@@ -40,13 +40,6 @@ BaseDetail sound_detail() {
     return detail;
 }
 
-/// Whether some problem of the detail is at this element and says this.
-bool says(const Problems& problems, const std::string& element, const std::string& words) {
-    return std::any_of(problems.begin(), problems.end(), [&](const Problem& problem) {
-        return problem.element == element && toehold::format::english(problem.message).find(words) != std::string::npos;
-    });
-}
-
 }  // namespace
 
 TEST_CASE("a sound detail has no problems", "[unit]") { CHECK(validate(sound_detail()).empty()); }
@@ -58,16 +51,16 @@ TEST_CASE("holes that overlap, cut the edge or lie outside are named", "[bad-inp
     plate.holes.push_back({"E", {9.0, 0.0}, RoundHole{0.4375}});
     const Problems problems = validate(plate);
     CHECK(problems.size() == 3);
-    CHECK(says(problems, "plate/hole[C]", "overlaps hole A"));
-    CHECK(says(problems, "plate/hole[D]", "cuts the plate's edge"));
-    CHECK(says(problems, "plate/hole[E]", "outside the plate"));
+    CHECK(tells_at(problems, "plate/hole[C]", "overlaps hole A"));
+    CHECK(tells_at(problems, "plate/hole[D]", "cuts the plate's edge"));
+    CHECK(tells_at(problems, "plate/hole[E]", "outside the plate"));
 }
 
 TEST_CASE("a slot across a notch of the outline is found though both its ends are inside", "[bad-input]") {
     Plate plate = sound_plate();
     plate.outline = PolygonOutline{{{0, 0}, {6, 0}, {6, 4}, {4, 4}, {4, 1}, {2, 1}, {2, 4}, {0, 4}}};
     plate.holes = {{"A", {3.0, 2.5}, Slot{4.5, 0.25, 0.0}}};
-    CHECK(says(validate(plate), "plate/slot[A]", "cuts the plate's edge"));
+    CHECK(tells_at(validate(plate), "plate/slot[A]", "cuts the plate's edge"));
 }
 
 TEST_CASE("numbers out of range, NaN among them, are refused one by one", "[bad-input]") {
@@ -78,18 +71,18 @@ TEST_CASE("numbers out of range, NaN among them, are refused one by one", "[bad-
     detail.basis.load_duration = 2.0;
     const Problems problems = validate(detail);
     CHECK(problems.size() == 4);
-    CHECK(says(problems, "guard", "height"));
-    CHECK(says(problems, "plate", "thickness"));
-    CHECK(says(problems, "post", "wall"));
-    CHECK(says(problems, "basis", "load duration"));
+    CHECK(tells_at(problems, "guard", "height"));
+    CHECK(tells_at(problems, "plate", "thickness"));
+    CHECK(tells_at(problems, "post", "wall"));
+    CHECK(tells_at(problems, "basis", "load duration"));
 }
 
 TEST_CASE("an outline that crosses itself or encloses nothing is refused", "[bad-input]") {
     Plate plate = sound_plate();
     plate.outline = PolygonOutline{{{-3, -3}, {3, 3}, {3, -3}, {-3, 3}}};
-    CHECK(says(validate(plate), "plate/polygon", "crosses"));
+    CHECK(tells_at(validate(plate), "plate/polygon", "crosses"));
     plate.outline = PolygonOutline{{{0, 0}, {1, 1}}};
-    CHECK(says(validate(plate), "plate/polygon", "number of corners"));
+    CHECK(tells_at(validate(plate), "plate/polygon", "number of corners"));
 }
 
 TEST_CASE("anchors must have holes, and holes one anchor", "[bad-input]") {
@@ -97,10 +90,10 @@ TEST_CASE("anchors must have holes, and holes one anchor", "[bad-input]") {
     on_deck(detail).anchors = {AnchorGroup{{"A", "Z"}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""},
                                AnchorGroup{{"A"}, LagScrew{"lag-3/8", 6.0, {}}, {}, ""}};
     const Problems problems = validate(detail);
-    CHECK(says(problems, "anchors[1]", "without a hole"));
-    CHECK(says(problems, "anchors[2]", "two anchors in one hole"));
+    CHECK(tells_at(problems, "anchors[1]", "without a hole"));
+    CHECK(tells_at(problems, "anchors[2]", "two anchors in one hole"));
     on_deck(detail).anchors.clear();
-    CHECK(says(validate(detail), "anchors", "no anchors"));
+    CHECK(tells_at(validate(detail), "anchors", "no anchors"));
 }
 
 TEST_CASE("a block that no joist holds is refused", "[bad-input]") {
@@ -108,12 +101,12 @@ TEST_CASE("a block that no joist holds is refused", "[bad-input]") {
     detail.framing.blocks[0].from_end.joist = "J9";
     detail.framing.blocks[0].to_in = 5.0;
     Problems problems = validate(detail);
-    CHECK(says(problems, "framing/block[B1]/end[from]", "no joist, rim or block has this id"));
-    CHECK(says(problems, "framing/block[B1]/end[to]", "does not hold the block"));
+    CHECK(tells_at(problems, "framing/block[B1]/end[from]", "no joist, rim or block has this id"));
+    CHECK(tells_at(problems, "framing/block[B1]/end[to]", "does not hold the block"));
     detail = sound_detail();
     detail.framing.blocks[0].from_end.joist.clear();
     detail.framing.blocks[0].to_end.joist.clear();
-    CHECK(says(validate(detail), "framing/block[B1]", "no joist holds this block"));
+    CHECK(tells_at(validate(detail), "framing/block[B1]", "no joist holds this block"));
 }
 
 TEST_CASE("blocks that overlap in plan are refused, blocks side by side are not", "[bad-input]") {
@@ -124,14 +117,14 @@ TEST_CASE("blocks that overlap in plan are refused, blocks side by side are not"
     detail.framing.blocks.push_back(second);
     CHECK(validate(detail).empty());
     detail.framing.blocks[1].across_in = 5.0;
-    CHECK(says(validate(detail), "framing/block[B2]", "overlaps block B1"));
+    CHECK(tells_at(validate(detail), "framing/block[B2]", "overlaps block B1"));
 }
 
 TEST_CASE("a post whose foot hangs over the plate is refused", "[bad-input]") {
     BaseDetail detail = sound_detail();
     on_deck(detail).plate.outline = RectangleOutline{5.0, 7.0, 0.0, {3.0, 0.0}};
     on_deck(detail).plate.holes = {{"A", {3.0, -2.75}, RoundHole{0.4375}}};
-    CHECK(says(validate(detail), "post", "hangs over"));
+    CHECK(tells_at(validate(detail), "post", "hangs over"));
 }
 
 TEST_CASE("a sentence names file, line, element, what was found and what is accepted", "[unit]") {

@@ -2,8 +2,7 @@
 #include "model/validate_framing.h"
 
 #include "model/validate_connection.h"
-
-#include <catch2/catch.hpp>
+#include "support/problems.h"
 
 #include <algorithm>
 #include <limits>
@@ -11,14 +10,9 @@
 namespace {
 
 using namespace toehold::model;
+using toehold::test::tells;
 
 constexpr double nan_in = std::numeric_limits<double>::quiet_NaN();
-
-bool says(const Problems& problems, const std::string& words) {
-    return std::any_of(problems.begin(), problems.end(), [&](const Problem& problem) {
-        return toehold::format::english(problem.message).find(words) != std::string::npos;
-    });
-}
 
 Problems problems_of(const EndConnection& connection, double depth_in = 9.25) {
     ProblemList problems;
@@ -58,14 +52,14 @@ Rim rim(std::string id, double from_in, double to_in) {
 TEST_CASE("a connection nobody described has no problems", "[unit]") { CHECK(problems_of(EndConnection{}).empty()); }
 
 TEST_CASE("a connection of nothing but zeros, or of NaN, is refused", "[bad-input]") {
-    CHECK(says(problems_of(ToeNails{}), "count"));
+    CHECK(tells(problems_of(ToeNails{}), "count"));
     const Problems angles = problems_of(SideAngles{});
-    CHECK(says(angles, "thickness"));
-    CHECK(says(angles, "diameter"));
-    CHECK(says(angles, "length"));
-    CHECK(says(angles, "fasteners per leg"));
-    CHECK(says(angles, "gauge"));
-    CHECK(says(problems_of(ToeNails{0.131, 2.5, 2, nan_in}), "spread"));
+    CHECK(tells(angles, "thickness"));
+    CHECK(tells(angles, "diameter"));
+    CHECK(tells(angles, "length"));
+    CHECK(tells(angles, "fasteners per leg"));
+    CHECK(tells(angles, "gauge"));
+    CHECK(tells(problems_of(ToeNails{0.131, 2.5, 2, nan_in}), "spread"));
     ReportedConnector connector;
     connector.name = "hanger";
     CHECK(problems_of(connector).empty());
@@ -78,13 +72,13 @@ TEST_CASE("a bolt through the wood has no length of its own", "[bad-input]") {
     SideAngles angles{2, 0.125, "steel-a36", SideAngles::Kind::bolt, 0.375, 0.0, 1, 0.0, 1.5};
     CHECK(problems_of(angles).empty());
     angles.length_in = 3.0;
-    CHECK(says(problems_of(angles), "a bolt through the wood"));
+    CHECK(tells(problems_of(angles), "a bolt through the wood"));
 }
 
 TEST_CASE("a line of fasteners is shorter than the member is deep", "[bad-input]") {
     const SideAngles angles{2, 0.125, "steel-a36", SideAngles::Kind::wood_screw, 0.19, 1.5, 4, 2.0, 1.0};
     CHECK(problems_of(angles, 6.25).empty());
-    CHECK(says(problems_of(angles, 6.0), "reach beyond"));
+    CHECK(tells(problems_of(angles, 6.0), "reach beyond"));
 }
 
 TEST_CASE("supports and rims of sound joists have no problems, one support among them", "[unit]") {
@@ -99,7 +93,7 @@ TEST_CASE("two rims may meet on a joist's centre line", "[unit]") {
     framing.rims = {rim("R1", -12.0, 8.0), rim("R2", 8.0, 24.0)};
     CHECK(problems_of(framing).empty());
     framing.rims[1].from_in = 8.5;
-    CHECK(says(problems_of(framing), "the rim ends short of the middle of joist J2"));
+    CHECK(tells(problems_of(framing), "the rim ends short of the middle of joist J2"));
 }
 
 TEST_CASE("a block beside a joist touches it without a problem", "[unit]") {
@@ -117,7 +111,7 @@ TEST_CASE("a block beside a joist touches it without a problem", "[unit]") {
     framing.blocks = {block};
     CHECK(problems_of(framing).empty());
     framing.blocks[0].across_in = -6.6;
-    CHECK(says(problems_of(framing), "the block overlaps joist J1 in plan"));
+    CHECK(tells(problems_of(framing), "the block overlaps joist J1 in plan"));
 }
 
 TEST_CASE("too many members are told of at once, and not compared with each other", "[bad-input]") {
@@ -126,6 +120,6 @@ TEST_CASE("too many members are told of at once, and not compared with each othe
     framing.rims.assign(51, rim("R1", -1.0, 1.0));
     const Problems problems = problems_of(framing);
     CHECK(problems.size() == 2);
-    CHECK(says(problems, "too many joists"));
-    CHECK(says(problems, "too many rims"));
+    CHECK(tells(problems, "too many joists"));
+    CHECK(tells(problems, "too many rims"));
 }

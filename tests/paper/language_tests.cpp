@@ -116,7 +116,7 @@ TEST_CASE("A quantity within a sentence is written as it is by hand", "[unit]") 
     CHECK(paper::written(phrase("{}", format::Listed{{phrase("{}", Quantity{1000.0, "lb in"}), phrase("b")}}), us) ==
           "1000 lb·in and b");
     CHECK(paper::written(phrase("wall {}", Dimension{0.1875}), us) == "wall 3/16 in");
-    CHECK(paper::written(phrase("wall {}", Dimension{0.1875}), si) == "wall 4.763 mm");
+    CHECK(paper::written(phrase("wall {}", Dimension{0.25}), si) == "wall 6.35 mm");
 }
 
 TEST_CASE("Parts of one kind are named together", "[unit]") {

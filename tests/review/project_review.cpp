@@ -3,7 +3,7 @@
 
 #include "demand/framing/together.h"
 #include "support/compare.h"
-#include "xml/catalog/catalog_file.h"
+#include "support/shipped.h"
 #include "xml/detail/project_file.h"
 
 #include <catch2/catch.hpp>
@@ -24,10 +24,10 @@ struct Prepared {
 };
 
 Prepared prepared(const model::Project& project) {
-    static const catalog::Catalog catalog = xml::read_catalog(data).catalog;
     Prepared all{project, {}};
     for (const model::PlacedPost& post : project.posts) {
-        all.posts.push_back({post, catalog::resolve(model::detail_of(project, post), catalog).resolved.value()});
+        all.posts.push_back(
+            {post, catalog::resolve(model::detail_of(project, post), test::shipped_catalog()).resolved.value()});
     }
     return all;
 }

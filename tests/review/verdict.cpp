@@ -39,13 +39,7 @@ review::Review concluded(std::vector<checks::CheckResult> results, std::vector<c
 }
 
 checks::Finding finding(Severity severity) {
-    checks::Finding made;
-    made.id = "rule";
-    made.severity = severity;
-    made.part = {model::PartKind::base};
-    made.clause = "common practice";
-    made.message = format::verbatim("a sentence");
-    return made;
+    return {"rule", severity, "common practice", format::verbatim("a sentence"), {model::PartKind::base}};
 }
 
 }  // namespace

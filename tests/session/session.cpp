@@ -34,7 +34,7 @@ struct Workplace {
     void move_hole(double x_in, bool moving = false) {
         model::BaseDetail moved = session.detail();
         on_deck(moved).plate.holes.front().center.x_in += x_in;
-        session.change("Move hole A", std::move(moved), "drag", moving);
+        session.change(format::verbatim("Move hole A"), std::move(moved), "drag", moving);
     }
     [[nodiscard]] bool told(Change change) const {
         return std::find(changes.begin(), changes.end(), change) != changes.end();
@@ -213,7 +213,7 @@ TEST_CASE("a detail that cannot be solved keeps its last answers, marked, and sa
     place.answer_quickly();
     model::BaseDetail broken = place.session.detail();
     on_deck(broken).plate.thickness_in = -1.0;
-    place.session.change("Change plate thickness", broken);
+    place.session.change(format::verbatim("Change plate thickness"), broken);
     CHECK(place.session.resolved() == nullptr);
     CHECK_FALSE(place.session.problems().empty());
     CHECK(place.session.freshness() == Freshness::none);
@@ -251,7 +251,7 @@ TEST_CASE("an edit that is refused says so and changes nothing", "[unit]") {
     CHECK(place.requests.size() == before);
     model::BaseDetail renamed = place.session.detail();
     renamed.name = "Heron Landing, changed";
-    CHECK(place.session.apply({renamed, "Change name", {parts::plate}, ""}));
+    CHECK(place.session.apply({renamed, format::verbatim("Change name"), {parts::plate}, {}}));
     CHECK(place.session.selection() == std::vector<model::PartId>{parts::plate});
     CHECK(place.session.message().empty());
     CHECK(place.session.history().changed());
@@ -268,7 +268,7 @@ TEST_CASE("the selection keeps its order and loses what is no longer there", "[u
     CHECK(place.session.selection() == std::vector<model::PartId>{parts::anchor("A"), parts::post});
     model::BaseDetail without = place.session.detail();
     on_deck(without).plate.holes.erase(on_deck(without).plate.holes.begin());
-    place.session.change("Erase hole A", without);
+    place.session.change(format::verbatim("Erase hole A"), without);
     CHECK(place.session.selection() == std::vector<model::PartId>{parts::post});
 }
 
@@ -280,9 +280,9 @@ TEST_CASE("who listens may stop while being told", "[unit]") {
         place.session.stop_listening(second);
     });
     second = place.session.listen([&](Change) { told += 100; });
-    place.session.say("a word");
+    place.session.say(format::verbatim("a word"));
     CHECK(told == 1);
     place.session.stop_listening(first);
-    place.session.say("another");
+    place.session.say(format::verbatim("another"));
     CHECK(told == 1);
 }

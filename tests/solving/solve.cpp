@@ -72,7 +72,7 @@ TEST_CASE("a base that turns over is a failure in words, beside a review that sa
     plate.holes[0].center.x_in += 0.5;
     const Result quick = solving::solve_quick(request, test::shipped_catalog());
     CAPTURE(quick.problems.size());
-    CHECK(quick.failure.find("twisting") != std::string::npos);
+    CHECK(format::english(quick.failure).find("twisting") != std::string::npos);
     CHECK_FALSE(quick.quick);
     const Result review = solving::solve_review(request, test::shipped_catalog());
     REQUIRE(review.review);

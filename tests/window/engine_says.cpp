@@ -1,11 +1,6 @@
 #include "window/engine_says.h"
 
-#include "catalog/resolve.h"
 #include "wording/verdict.h"
-#include "xml/catalog/catalog_file.h"
-#include "xml/detail/detail_file.h"
-
-#include <cctype>
 
 namespace toehold::test {
 

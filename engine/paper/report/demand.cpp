@@ -20,14 +20,14 @@ Table anchors_table(const Source& source) {
         table.columns.push_back({source.text(title), share, across});
     };
     column(phrase("anchor"), 0.07, Across::left);
-    column(phrase("x"), 0.07);
-    column(phrase("y"), 0.07);
+    column(phrase("x"), 0.065);
+    column(phrase("y"), 0.065);
     column(phrase("hand, to edge"), 0.08);
     column(phrase("hand, to row"), 0.08);
     column(phrase("rigid, nominal"), 0.085);
     column(phrase("flexible, nominal"), 0.085);
     column(phrase("least tension"), 0.085);
-    column(phrase("TENSION USED"), 0.09);
+    column(phrase("TENSION USED"), 0.105);
     column(phrase("push toward"), 0.095);
     column(phrase("shear"), 0.08);
     column(phrase("proof tension"), 0.085);

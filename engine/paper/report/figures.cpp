@@ -30,7 +30,7 @@ format::Phrase section_title(const SectionPlane& plane) {
 
 void add_detail_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
-    const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.locale().system};
+    const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.locale()};
     const SectionPlane first = drawing::section_plane(resolved.detail, {});
     const SectionPlane second = square_to(first, resolved.detail);
     Figure above, below;
@@ -48,9 +48,9 @@ void add_detail_figures(Blocks& blocks, const Source& source) {
 
 void add_demand_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
-    const drawing::Overlay shown = overlay(source.review, source.locale().system);
+    const drawing::Overlay shown = overlay(source.review, source.locale());
     if (!shown.push) return;
-    const drawing::Subject subject{resolved.detail, &resolved, &shown, source.locale().system};
+    const drawing::Subject subject{resolved.detail, &resolved, &shown, source.locale()};
     drawing::PlanOptions options;
     options.dimensions = false;
     Figure figure;

@@ -38,9 +38,9 @@ const demand::State* governing_state(const review::Review& review) {
     return &review.demand->states.at(worst->state);
 }
 
-drawing::Overlay overlay(const review::Review& review, units::System system) {
+drawing::Overlay overlay(const review::Review& review, const format::Locale& locale) {
     drawing::Overlay overlay;
-    overlay.locale.system = system;
+    overlay.locale = locale;
     overlay.as_computed = false;  // they are of the state that pulls most
     const demand::State* const state = governing_state(review);
     if (state == nullptr) return overlay;

@@ -13,7 +13,7 @@ namespace toehold::paper::report {
 
 /// Marks and push of the governing state, with the stiffness of that state. The field is the review's own and absent
 /// where the plate is rigid. Without a demand nothing is marked.
-[[nodiscard]] drawing::Overlay overlay(const review::Review& review, units::System system);
+[[nodiscard]] drawing::Overlay overlay(const review::Review& review, const format::Locale& locale);
 
 /// Tension of every anchor at the stiffness as computed, the largest over the loads, at equal steps of the push. Where
 /// loads push outward alone every other direction is 0. Empty without a demand.

@@ -218,7 +218,7 @@ double callouts_reach_mm(const ViewSubject& subject) {
 
 Scene plan_view(const ViewSubject& subject) {
     const model::BaseDetail& detail = subject.resolved.detail;
-    const drawing::Subject drawn{detail, nullptr, nullptr, subject.drafting.locale.system};
+    const drawing::Subject drawn{detail, nullptr, nullptr, subject.drafting.locale};
     const drawing::PlanOptions options{false, false, {}};
     const drawing::PlanSheet sheet = drawing::plan_sheet(drawn, options);
     const Box plate = outline_box_in(on_deck(detail).plate.outline);

@@ -140,7 +140,7 @@ void add_names(Scene& scene, const SectionSheet& sheet, double mm_per_in) {
 }  // namespace
 
 Scene site_section(const SiteSubject& subject, double mm_per_in) {
-    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale.system};
+    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale};
     const SectionSheet sheet = sheet_of(drawn, subject);
     Scene scene;
     scene.name = "Section";
@@ -158,7 +158,7 @@ Scene site_section(const SiteSubject& subject, double mm_per_in) {
 
 format::Phrase site_section_caption(const SiteSubject& subject) {
     using format::phrase;
-    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale.system};
+    const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale};
     const SectionSheet sheet = drawing::section_sheet(drawn, plane_of(subject));
     std::vector<std::string> ids;
     for (const drawing::CutHole& hole : sheet.holes) ids.push_back(hole.id);

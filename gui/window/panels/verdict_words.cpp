@@ -75,7 +75,7 @@ VerdictWords verdict_words(const session::Session& session) {
     }
     if (session.review() == nullptr && session.problems().empty() && !session.failure().empty()) {
         words.word = _("CANNOT BE SOLVED");
-        words.reason = text_of(session.failure());
+        words.reason = text_of(session.failure(), session.locale());
         words.frame = drawing::Pen::no_path;
     }
     return words;

@@ -100,7 +100,8 @@ void paint_cell(const Paper& paper, CellKind kind, const CellAreas& areas, const
                 areas.frame);
 }
 
-drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* review, double width, double height) {
+drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* review, const format::Locale& locale,
+                             double width, double height) {
     drawing::Scene scene;
     scene.items.emplace_back(frame({{0.0, 0.0}, {width, height}}, drawing::Pen::outline));
     scene.items.emplace_back(frame({{4.0, height - 13.0}, {4.0 + word_box_mm, height - 4.0}}, words.frame));
@@ -130,7 +131,8 @@ drawing::Scene verdict_scene(const VerdictWords& words, const review::Review* re
     }
     // A caution is given whole or counted, never cut short.
     std::size_t given = 0;
-    for (const format::Phrase& caution : review->cautions) {
+    for (const format::Phrase& sentence : review->cautions) {
+        const std::string caution = format::text(sentence, locale);
         const auto lines = broken(caution, room, drawing::TextSize::small, lines_enough);
         const bool last = given + 1 == review->cautions.size();
         if (top - line_mm * (static_cast<double>(lines.size()) + (last ? 0.0 : 1.0)) < 0.0) break;
@@ -159,9 +161,9 @@ void paint_page(cairo_t* cairo, const Area& page, double units_per_mm, const ses
     paper.paint(title_block(title_words(session, overlay), block_width, block_height), cells.title_block);
     // The foot stands as wide as the sheet's own border.
     const Area verdict{cells.border.left, sheet.top + sheet.height, cells.border.width, foot};
-    paper.paint(
-        verdict_scene(verdict_words(session), session.review(), paper.mm(verdict.width), paper.mm(verdict.height)),
-        verdict);
+    paper.paint(verdict_scene(verdict_words(session), session.review(), session.locale(), paper.mm(verdict.width),
+                              paper.mm(verdict.height)),
+                verdict);
 }
 
 }  // namespace toehold::window

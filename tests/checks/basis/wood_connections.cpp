@@ -1,17 +1,13 @@
 #include "checks/basis/wood_basis.h"
 
+#include "checks/basis/product.h"
 #include "support/compare.h"
 
 using namespace toehold;
 using namespace toehold::checks;
+using test::product;
 
 namespace {
-
-double product(const Adjusted& adjusted, double reference) {
-    double value = reference;
-    for (const Step& step : adjusted.steps) value *= step.value;
-    return value;
-}
 
 const Step* find(const Adjusted& adjusted, const std::string& symbol) {
     for (const Step& step : adjusted.steps) {

@@ -1,11 +1,13 @@
 #include "checks/basis/wood_basis.h"
 
+#include "checks/basis/product.h"
 #include "support/compare.h"
 
 #include <algorithm>
 
 using namespace toehold;
 using namespace toehold::checks;
+using test::product;
 
 namespace {
 
@@ -14,11 +16,6 @@ double factor(const Adjusted& adjusted, const std::string& symbol) {
         if (step.symbol == symbol) return step.value;
     }
     return -1.0;
-}
-
-double product(double reference, const Adjusted& adjusted) {
-    for (const Step& step : adjusted.steps) reference *= step.value;
-    return reference;
 }
 
 model::Basis lrfd() {
@@ -91,9 +88,9 @@ TEST_CASE("the steps multiply up to the value", "[property]") {
             basis.method = method;
             basis.temperature = temperature;
             const Adjusted bending = adjust_bending(900.0, {1.5, 9.25, true, 24.0, 580e3}, basis);
-            CHECK_CLOSE(bending.value, product(900.0, bending), 1e-12, 0.0);
+            CHECK_CLOSE(bending.value, product(bending, 900.0), 1e-12, 0.0);
             const Adjusted bearing = adjust_compression_perp(625.0, basis);
-            CHECK_CLOSE(bearing.value, product(625.0, bearing), 1e-12, 0.0);
+            CHECK_CLOSE(bearing.value, product(bearing, 625.0), 1e-12, 0.0);
         }
     }
 }

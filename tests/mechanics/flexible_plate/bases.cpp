@@ -1,8 +1,7 @@
 #include "mechanics/flexible_plate/bases.h"
 
 #include "mechanics/shapes.h"
-
-#include <rapidcheck.h>
+#include "support/random/number.h"
 
 #include <algorithm>
 
@@ -16,9 +15,6 @@ constexpr double washer = 0.5, everywhere = 100.0;
 Polygon square(double half, Point center = {}) {
     return rectangle(center.x - half, center.x + half, center.y - half, center.y + half);
 }
-
-double number(double low, double high) { return low + (high - low) * *rc::gen::inRange(0, 1001) / 1000.0; }
-double magnitude(double low, double high) { return low * std::pow(high / low, number(0.0, 1.0)); }
 
 /// A place inside the outline at least `clear` from its edge; the origin if none is found.
 Point random_place(const Polygon& outline, double clear) {

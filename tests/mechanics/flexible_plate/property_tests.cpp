@@ -3,8 +3,7 @@
 #include "mechanics/flexible_plate/bases.h"
 #include "mechanics/shapes.h"
 #include "support/compare.h"
-
-#include <rapidcheck.h>
+#include "support/random/number.h"
 
 #include <algorithm>
 
@@ -15,8 +14,6 @@ namespace {
 
 constexpr double moment_lb_in = 8400.0;  // 200 lb at 42 in
 constexpr double coarse = 0.7;           // enough where only exact properties of a mesh are asked
-
-double number(double low, double high) { return low + (high - low) * *rc::gen::inRange(0, 1001) / 1000.0; }
 
 PlateLoad random_load() { return push(number(100.0, 12000.0), number(0.0, 6.28), number(-600.0, 300.0)); }
 

@@ -3,8 +3,7 @@
 #include "mechanics/flexible_plate/bases.h"
 #include "mechanics/shapes.h"
 #include "support/compare.h"
-
-#include <rapidcheck.h>
+#include "support/random/number.h"
 
 #include <algorithm>
 #include <numeric>
@@ -25,8 +24,6 @@ double difference(const FlexiblePlateSolution& reduced, const FlexiblePlateSolut
         worst = std::max(worst, std::abs(reduced.patches[i].force_lb - full.patches[i].force_lb));
     return worst / largest_force(full);
 }
-
-double number(double low, double high) { return low + (high - low) * *rc::gen::inRange(0, 1001) / 1000.0; }
 
 }  // namespace
 

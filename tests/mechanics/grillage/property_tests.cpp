@@ -2,8 +2,7 @@
 #include "mechanics/grillage/grillage.h"
 
 #include "support/compare.h"
-
-#include <rapidcheck.h>
+#include "support/random/number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +10,7 @@
 #include <vector>
 
 using namespace toehold::mechanics;
-using toehold::test::close;
+using namespace toehold::test;
 
 namespace {
 
@@ -25,9 +24,6 @@ struct Grid {
 
     [[nodiscard]] Grillage made() const { return {nodes, members, joints, supports}; }
 };
-
-double number(double low, double high) { return low + (high - low) * *rc::gen::inRange(0, 1001) / 1000.0; }
-double magnitude(double low, double high) { return low * std::pow(high / low, number(0.0, 1.0)); }
 
 double length_of(const Grid& grid, int member) {
     const GridMember& m = grid.members[static_cast<std::size_t>(member)];

@@ -4,14 +4,15 @@
 #include "mechanics/plane/area_moments.h"
 #include "mechanics/shapes.h"
 #include "support/compare.h"
-
-#include <rapidcheck.h>
+#include "support/random/number.h"
 
 #include <algorithm>
 #include <functional>
 
 using namespace toehold::mechanics;
 using toehold::test::close;
+using toehold::test::magnitude;
+using toehold::test::number;
 using toehold::test::rectangle;
 
 namespace {
@@ -23,11 +24,6 @@ struct Problem {
 };
 
 /// A number from low to high with a resolution of a thousandth of the range.
-double number(double low, double high) { return low + (high - low) * *rc::gen::inRange(0, 1001) / 1000.0; }
-
-/// Evenly spread in its logarithm.
-double magnitude(double low, double high) { return low * std::pow(high / low, number(0.0, 1.0)); }
-
 /// A convex outline: corners in order round an ellipse.
 Polygon random_outline() {
     const int corners = *rc::gen::inRange(3, 13);

@@ -39,13 +39,13 @@ TEST_CASE("Where loads push outward alone the other curves are empty", "[unit]")
     }
     // The push is outward; A and B stand inward of the post and are pulled.
     CHECK(report::polar_curves(review)[0].tension_lb[18] > 100.0);
-    CHECK_CLOSE(report::overlay(review, units::System::us).push->direction_rad, 0.5 * std::numbers::pi, 0.0, 1e-9);
+    CHECK_CLOSE(report::overlay(review, {}).push->direction_rad, 0.5 * std::numbers::pi, 0.0, 1e-9);
 }
 
 TEST_CASE("Marks stand for the state with the largest pull of all", "[unit]") {
     for (const char* name : {"lags-in-deep-blocks", "decking-only", "short-lags-in-flat-block"}) {
         const review::Review& review = test::reported(name);
-        const drawing::Overlay overlay = report::overlay(review, units::System::us);
+        const drawing::Overlay overlay = report::overlay(review, {});
         double largest = 0.0;
         for (const demand::AnchorEnvelope& anchor : review.demand->anchors)
             largest = std::max(largest, anchor.tension_lb);
@@ -63,7 +63,7 @@ TEST_CASE("Marks stand for the state with the largest pull of all", "[unit]") {
 
 TEST_CASE("A mark's status is that of the worst check of its anchor", "[unit]") {
     const review::Review& review = test::reported("short-lags-in-flat-block");
-    for (const drawing::AnchorMark& mark : report::overlay(review, units::System::us).anchors) {
+    for (const drawing::AnchorMark& mark : report::overlay(review, {}).anchors) {
         const auto worst =
             std::find_if(review.checks.begin(), review.checks.end(),
                          [&mark](const checks::CheckResult& result) { return result.part == mark.part; });
@@ -78,5 +78,5 @@ TEST_CASE("Without a demand nothing is marked", "[bad-input]") {
     review.demand.reset();
     CHECK(report::polar_curves(review).empty());
     CHECK(report::governing_state(review) == nullptr);
-    CHECK_FALSE(report::overlay(review, units::System::us).push);
+    CHECK_FALSE(report::overlay(review, {}).push);
 }

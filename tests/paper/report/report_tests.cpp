@@ -129,7 +129,7 @@ TEST_CASE("In SI the demand is in newtons, and the steps keep the units of their
 TEST_CASE("A review without a demand says why in the section of the demand", "[bad-input]") {
     review::Review review = test::reported("decking-only");
     review.demand.reset();
-    review.no_demand = "nothing described can balance the push";
+    review.no_demand = format::phrase("nothing described can balance the push");
     review.checks.clear();
     review.load_path.clear();
     const paper::Document report = paper::calculation_report(review, test::report_issue("decking-only"));

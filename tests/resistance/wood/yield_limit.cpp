@@ -1,6 +1,7 @@
 #include "resistance/wood/yield_limit.h"
 
 #include "resistance/wood/dowel_properties.h"
+#include "resistance/wood/lag_sizes.h"
 #include "resistance/wood/table_12k.h"
 #include "support/compare.h"
 
@@ -17,23 +18,8 @@ constexpr double across = 0.5 * std::numbers::pi;
 constexpr double a36_psi = 87000.0;        // NDS Appendix I
 constexpr double a653_gr33_psi = 61850.0;  // the same, as printed
 
-struct Lag {
-    double diameter_in, root_in, tip_in;
-};
-// ASME B18.2.1 dimensions as in NDS Table L2; tips from memory except 3/8 in (mode III_s and IV do not feel them).
-constexpr std::array lags{Lag{0.25, 0.173, 5.0 / 32},   Lag{0.3125, 0.227, 3.0 / 16}, Lag{0.375, 0.265, 7.0 / 32},
-                          Lag{0.4375, 0.328, 9.0 / 32}, Lag{0.5, 0.371, 5.0 / 16},    Lag{0.625, 0.471, 3.0 / 8},
-                          Lag{0.75, 0.579, 7.0 / 16},   Lag{0.875, 0.683, 1.0 / 2},   Lag{1.0, 0.780, 9.0 / 16}};
-
-const Lag& lag(double diameter_in) {
-    for (const Lag& each : lags) {
-        if (each.diameter_in == diameter_in) return each;
-    }
-    throw std::invalid_argument("no such lag screw");
-}
-
 ModeValue lag_through_plate(double plate_in, double plate_psi, double diameter_in, double gravity, double angle_rad) {
-    const Lag& screw = lag(diameter_in);
+    const test::Lag& screw = test::lag(diameter_in);
     DowelConnection connection;
     connection.diameter_in = screw.root_in;
     connection.bending_yield_psi = lag_bending_yield_psi(diameter_in);

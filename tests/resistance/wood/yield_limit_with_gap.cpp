@@ -1,12 +1,16 @@
 #include "resistance/wood/yield_limit.h"
 
 #include "resistance/wood/dowel_properties.h"
+#include "resistance/wood/lag_sizes.h"
 #include "support/compare.h"
 
 #include <array>
 #include <numbers>
 
 using namespace toehold::resistance;
+using toehold::test::Lag;
+using toehold::test::lag;
+using toehold::test::lags;
 
 namespace {
 
@@ -14,11 +18,6 @@ constexpr double across = 0.5 * std::numbers::pi;
 constexpr double a36_psi = 87000.0;  // NDS Appendix I
 using M = YieldMode;
 
-struct Lag {
-    double diameter_in, root_in, tip_in;
-};
-constexpr std::array lags{Lag{0.25, 0.173, 5.0 / 32}, Lag{0.3125, 0.227, 3.0 / 16}, Lag{0.375, 0.265, 7.0 / 32},
-                          Lag{0.5, 0.371, 5.0 / 16}};
 constexpr std::array gravities{0.55, 0.50, 0.42};
 
 /// With Fe straight from its equations, not rounded as tabulated: so the independent values below were computed.
@@ -32,13 +31,6 @@ DowelConnection through_plate(const Lag& lag, double gravity, double angle_rad, 
             bearing_psi,
             a36_psi,
             gap_in};
-}
-
-const Lag& lag(double diameter_in) {
-    for (const Lag& each : lags) {
-        if (each.diameter_in == diameter_in) return each;
-    }
-    throw std::invalid_argument("no such lag screw");
 }
 
 struct Row {

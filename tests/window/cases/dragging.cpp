@@ -16,7 +16,7 @@ void check_envelope(const drawing::Overlay& overlay, const review::Review& truth
     REQUIRE(truth.demand);
     REQUIRE(overlay.anchors.size() == truth.demand->anchors.size());
     for (std::size_t at = 0; at < overlay.anchors.size(); ++at) {
-        INFO(overlay.anchors[at].id);
+        INFO(model::key(overlay.anchors[at].part));
         CHECK_CLOSE(overlay.anchors[at].largest_tension_lb, truth.demand->anchors[at].tension_lb, 1e-9, 0.0);
     }
 }

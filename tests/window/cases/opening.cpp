@@ -29,7 +29,7 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     CHECK(words.frame == drawing::Pen::holds);
     CHECK(words.reason.utf8_string() == test::reason_told(truth));
     CHECK(words.governing.utf8_string() ==
-          truth.governing.title + ", " + format::english(model::part_name(truth.governing.part)));
+          format::english(truth.governing.title) + ", " + format::english(model::part_name(truth.governing.part)));
     REQUIRE(words.ratio);
     CHECK_CLOSE(*words.ratio, truth.governing.ratio, 1e-9, 0.0);
     CHECK(words.freshness == "up to date");

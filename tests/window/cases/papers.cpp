@@ -47,7 +47,7 @@ TEST_CASE("a paper that cannot be written is said, and an edit under way is wait
     test::click(test::hole_on_screen(frame, "A"));
     model::BaseDetail next = frame.session().detail();
     on_deck(next).plate.thickness_in += 0.0625;
-    frame.session().change("Thickness", next);
+    frame.session().change(format::verbatim("Thickness"), next);
     test::run_command(frame, window::command_report);
     CHECK(driver.person.has_heard("The checks are still running."));
     CHECK_FALSE(fs::exists(*driver.person.file_to_save));
@@ -68,7 +68,7 @@ TEST_CASE("a remark on the selected result is one step, kept with the detail", "
     CHECK(frame.session().detail().remarks.front().about == worst.id);
     CHECK(frame.session().detail().remarks.front().subject == model::key(worst.part));
     CHECK(frame.session().detail().remarks.front().words == driver.person.remark);
-    CHECK(driver.person.has_heard(worst.title));
+    CHECK(driver.person.has_heard(format::english(worst.title)));
     test::key('Z', wxMOD_CONTROL);
     CHECK(frame.session().detail().remarks.empty());
 }

@@ -80,8 +80,8 @@ std::optional<Writing> writing_of(int id, const session::Session& session, const
 
 /// Why nothing can be written now; empty where it can.
 wxString reason_to_wait(const Writing& writing, const session::Session& session) {
-    if (!session.problems().empty()) return text_of(model::sentence(session.problems().front()));
-    if (!session.failure().empty()) return text_of(session.failure());
+    if (!session.problems().empty()) return text_of(model::sentence(session.problems().front(), session.locale()));
+    if (!session.failure().empty()) return text_of(session.failure(), session.locale());
     const bool ready = session.review() != nullptr && session.freshness() == session::Freshness::current;
     if (!ready) return _("The checks are still running. Try again in a moment.");
     if (writing.needs_all && !session.review_is_complete())

@@ -107,11 +107,12 @@ void ChecksPanel::on_change(session::Change change) {
 
 std::vector<std::string> ChecksPanel::messages() const {
     std::vector<std::string> lines;
-    for (const model::Problem& problem : session_.problems()) lines.push_back(model::sentence(problem));
+    for (const model::Problem& problem : session_.problems())
+        lines.push_back(model::sentence(problem, session_.locale()));
     if (!lines.empty()) lines.insert(lines.begin(), _("Fix this before anything can be checked:").utf8_string());
-    if (!session_.failure().empty()) lines.push_back(session_.failure());
+    if (!session_.failure().empty()) lines.push_back(format::text(session_.failure(), session_.locale()));
     if (const review::Review* review = session_.review(); review != nullptr && !review->no_demand.empty()) {
-        lines.push_back(review->no_demand);
+        lines.push_back(format::text(review->no_demand, session_.locale()));
     }
     if (lines.empty() && session_.review() == nullptr) lines.push_back(_("Running the checks...").utf8_string());
     return lines;

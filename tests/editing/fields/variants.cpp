@@ -1,0 +1,143 @@
+#include "editing/fields/variants.h"
+
+#include "editing/samples.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace toehold::test {
+namespace {
+
+using editing::Field;
+using editing::FieldKind;
+
+const std::vector<std::vector<Setting>>& recipes() {
+    static const std::string end = "framing/block[B1]/end[from]/";
+    static const std::vector<std::vector<Setting>> all{
+        {{"post/shape", "rectangular-tube"}},
+        {{"post/shape", "round-tube"}},
+        {{"post/shape", "wood"}},
+        {{"plate/outline", "circle"}},
+        {{"plate/outline", "polygon"}},
+        {{"plate/outline", "polygon"}, {"plate/outline", "rectangle"}},
+        {{"plate/hole[A]/shape", "slot"}},
+        {{"weld/given", "no"}},
+        {{"anchors[1]/fastener", "wood-screw"}},
+        {{"anchors[1]/fastener", "through-bolt"}},
+        {{"anchors[1]/fastener", "through-bolt"}, {"anchors[1]/below", "none"}},
+        {{"anchors[1]/fastener", "through-bolt"}, {"anchors[1]/below", "backing-plate"}},
+        {{"anchors[1]/fastener", "reported-fastener"}},
+        {{"anchor-group-count", "2"}},
+        {{"layers/decking-given", "no"}},
+        {{"layers/decking/fastened", "no"}},
+        {{"layers/shim-count", "2"}},
+        {{"framing/joists-given", "no"}},
+        {{end + "connection", "none"}},
+        {{end + "connection", "nails"}},
+        {{end + "connection", "screws"}},
+        {{end + "connection", "toe-nails"}},
+        {{end + "connection", "connector"}},
+        {{end + "connection", "angles"}, {end + "kind", "lag-screw"}},
+        {{"framing/support[S1]/kind", "beam"}},
+        {{"framing/rim-count", "2"}},
+        {{"framing/support-count", "3"}},
+        {{"framing/block-count", "0"}, {"framing/block-count", "1"}},
+        {{"loads/concentrated", "no"}, {"loads/line", "yes"}},
+        {{"loads/user-count", "1"}},
+        {{"basis/fixed", "yes"}},
+        {{"remark-count", "1"}},
+    };
+    return all;
+}
+
+std::string another_choice(const Field& field) {
+    for (const editing::Choice& choice : field.choices) {
+        if (choice.value != field.value) return choice.value;
+    }
+    return {};
+}
+
+std::string another_quantity(const Field& field) {
+    const std::optional<double> now = editing::typed(field.value, field.quantity, units::System::us);
+    return editing::shown(now && *now != 0.0 ? 1.25 * *now : 1.0, field.quantity, units::System::us);
+}
+
+std::string another_text(const Field& field) {
+    if (field.path.ends_with("/sha256")) return std::string(64, field.value.starts_with("a") ? 'b' : 'a');
+    if (field.path.ends_with("/holes")) return field.value == "A" ? "B" : "A";
+    if (field.path.ends_with("/date")) return field.value == "2026-11-25" ? "2026-11-26" : "2026-11-25";
+    return field.value + "x";
+}
+
+}  // namespace
+
+const catalog::Catalog& field_catalog() {
+    static const catalog::Catalog two_grades = [] {
+        catalog::Catalog catalog = shipped_catalog();
+        const catalog::LumberGrade* const first = catalog::find_grade(catalog, "southern-pine", "no-2", 9.25);
+        if (first == nullptr) throw std::runtime_error("no Southern Pine in the catalogs");
+        catalog::LumberGrade second = *first;
+        second.id = "no-1";
+        second.name = "No. 1";
+        catalog.grades.push_back(second);
+        return catalog;
+    }();
+    return two_grades;
+}
+
+std::vector<Variant> field_variants() {
+    model::BaseDetail base = demo_detail("heron-landing-bolted-angles");
+    std::vector<Variant> variants{{{}, base}, {{}, base}};
+    on_deck(base).plate_reference.reset();
+    variants.front().detail = base;
+    for (const std::vector<Setting>& recipe : recipes()) {
+        Variant variant{recipe, base};
+        for (const Setting& setting : recipe) variant.detail = with(variant.detail, setting.path, setting.text);
+        variants.push_back(std::move(variant));
+    }
+    return variants;
+}
+
+model::BaseDetail with(const model::BaseDetail& detail, const std::string& path, const std::string& text) {
+    const editing::FieldEdit edit = editing::set_field(detail, field_catalog(), units::System::us, path, text);
+    INFO(path << " set to \"" << text << "\": " << format::english(edit.refusal));
+    REQUIRE(edit.detail);
+    CHECK_FALSE(edit.step.empty());
+    CHECK(edit.refusal.empty());
+    return *edit.detail;
+}
+
+const Field* find_field(const std::vector<Field>& fields, const std::string& path) {
+    const auto found = std::find_if(fields.begin(), fields.end(), [&](const Field& one) { return one.path == path; });
+    return found == fields.end() ? nullptr : &*found;
+}
+
+std::string value_at(const model::BaseDetail& detail, const std::string& path) {
+    const std::vector<Field> fields = editing::fields(detail, field_catalog(), units::System::us);
+    const Field* const field = find_field(fields, path);
+    INFO(path);
+    REQUIRE(field != nullptr);
+    return field->value;
+}
+
+std::string another_value(const Field& field) {
+    switch (field.kind) {
+        case FieldKind::choice:
+        case FieldKind::yes_no:
+            return another_choice(field);
+        case FieldKind::quantity:
+            return another_quantity(field);
+        case FieldKind::number:
+            return field.value == "0.9" ? "0.95" : "0.9";
+        case FieldKind::count:
+            if (field.path.ends_with("/corner-count")) return "5";
+            return field.value == "1" ? "2" : "1";
+        case FieldKind::text:
+            break;
+    }
+    return another_text(field);
+}
+
+}  // namespace toehold::test
