@@ -128,7 +128,13 @@ TEST_CASE("a post whose foot hangs over the plate is refused", "[bad-input]") {
 }
 
 TEST_CASE("a sentence names file, line, element, what was found and what is accepted", "[unit]") {
-    const Problem problem{"post.xml", 12, "guard", "42", "a length with its unit", "the height has no unit"};
+    using toehold::format::verbatim;
+    const Problem problem{"post.xml",
+                          12,
+                          "guard",
+                          verbatim("42"),
+                          verbatim("a length with its unit"),
+                          verbatim("the height has no unit")};
     CHECK(sentence(problem) ==
           "post.xml:12: guard: the height has no unit (found \"42\"; accepted: a length with its unit)");
 }
