@@ -200,7 +200,8 @@ TEST_CASE("a base that nothing can balance is said to turn over, without a numbe
 
 TEST_CASE("rotational stiffness is moment over the rotation of the foot, in every direction looked at",
           "[closed-form]") {
-    const catalog::Resolved resolved = test::uniform_bed(28000.0, 80000.0);
+    catalog::Resolved resolved = test::uniform_bed(28000.0, 80000.0);
+    resolved.detail.basis.plate = model::PlateBehaviour::rigid;  // a mesh is not alike on both sides to six digits
     const demand::Demand demand = demand_of(resolved);
     const demand::RotationalStiffness& stiffness = demand.rotational_stiffness;
     CHECK(stiffness.samples().size() >= 72);
