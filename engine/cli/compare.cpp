@@ -116,8 +116,8 @@ ExitStatus run(const CompareCommand& command, const Locale& spoken) {
     if (!command.wishes.output.empty()) {
         PaperWishes wishes = command.wishes;
         wishes.system = command.system;
-        const std::string bytes = paper::pdf(paper::lay_out(
-            paper::comparison_report(named_for_paper(comparison, command, locale), issue_of(wishes, command.first, locale))));
+        const std::string bytes = paper::pdf(paper::lay_out(paper::comparison_report(
+            named_for_paper(comparison, command, locale), issue_of(wishes, command.first, locale))));
         return write_paper(wishes.output, bytes, locale) ? status : ExitStatus::internal_fault;
     }
     if (command.json) {

@@ -56,7 +56,8 @@ TEST_CASE("a folder gives a summary of the base details in it, by name", "[proce
     const std::size_t decking = ran.out.find("heron-landing-decking-only.xml");
     CHECK(corner < decking);
     CHECK(decking != std::string::npos);
-    for (const char* part : {"ADEQUATE", "INADEQUATE", "Deck-board fasteners, lateral, deck boards", "0.91", "2 not specified"}) {
+    for (const char* part :
+         {"ADEQUATE", "INADEQUATE", "Deck-board fasteners, lateral, deck boards", "0.91", "2 not specified"}) {
         CHECK(contains(ran.out, part));
     }
     CHECK(ran.err == "toehold: " + details.path("heron-landing-plates.xml") + ": skipped: a plate document\n");

@@ -83,7 +83,8 @@ Scene rose_scene(const session::Session& session, const drawing::Overlay& overla
     const auto& selection = session.selection();
     const auto anchor = std::find_if(selection.begin(), selection.end(),
                                      [](const model::PartId& part) { return part.kind == model::PartKind::anchor; });
-    return drawing::polar_envelope(session.polar_curves(), overlay, anchor == selection.end() ? model::PartId{} : *anchor);
+    return drawing::polar_envelope(session.polar_curves(), overlay,
+                                   anchor == selection.end() ? model::PartId{} : *anchor);
 }
 
 /// Two significant figures for what is no whole number, as scales are read.

@@ -31,8 +31,10 @@ TEST_CASE("a joist under the plate bears as a block does, and open decking is no
     catalog::Resolved resolved = test::example_resolved();
     resolved.joists->grade.compression_perp_psi = 405.0;
     demand::Demand demand = test::example_demand(resolved, {}, {500.0, 2000.0});
-    demand.supports[0] = {demand::SupportKind::member, 2, {model::PartKind::joist, "J1"}, 28000.0, format::verbatim("test")};
-    demand.supports[1] = {demand::SupportKind::open_bed, 0, {model::PartKind::decking}, 28000.0, format::verbatim("test")};
+    demand.supports[0] = {
+        demand::SupportKind::member, 2, {model::PartKind::joist, "J1"}, 28000.0, format::verbatim("test")};
+    demand.supports[1] = {
+        demand::SupportKind::open_bed, 0, {model::PartKind::decking}, 28000.0, format::verbatim("test")};
     const auto results = test::run_check("bearing-framing", resolved, demand);
     REQUIRE(results.size() == 1);
     CHECK(test::about(results[0]) == "joist J1");
