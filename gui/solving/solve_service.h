@@ -39,7 +39,7 @@ struct Result {
     Stage stage = Stage::quick;
     model::Problems problems;  ///< why there is nothing to solve; then nothing below is set
     format::Phrase failure;    ///< why no number can be given (it turns over, a solve missed its residual); may stand
-                             ///< beside a review
+                               ///< beside a review
     std::shared_ptr<const catalog::Resolved> resolved;
     std::shared_ptr<const Quick> quick;
     std::shared_ptr<const review::Review> review;
