@@ -43,7 +43,7 @@ std::string range(const demand::Demand& demand, const Locale& locale) {
 
 std::string labelled(const Phrase& label, const std::string& words, const Locale& locale) {
     constexpr std::size_t label_columns = 9;
-    return paragraph(words, "  " + padded_right(format::text(label, locale), label_columns));
+    return paragraph(words, "  " + padded_right(format::text(label, locale) + " ", label_columns));
 }
 
 std::string detail_section(const review::Review& review, const Locale& locale) {
