@@ -13,27 +13,35 @@ std::string pdf_of(const std::string& name) {
     return paper::pdf(paper::lay_out(paper::calculation_report(test::reported(name), test::report_issue(name))));
 }
 
+void check_pages(const std::string& pdf) {
+    CHECK(test::pdf_pages(pdf) >= 6);
+    CHECK(test::pdf_pages(pdf) <= 12);
+    for (const test::PdfFont& font : test::pdf_fonts(pdf)) {
+        CHECK(font.embedded);
+        CHECK(font.to_unicode);
+    }
+}
+
 void check_half(std::size_t first) {
     const std::vector<std::string> names = test::reported_names();
     for (std::size_t index = first; index < names.size(); index += 2) {
-        const std::string pdf = pdf_of(names[index]);
         INFO(names[index]);
-        CHECK(test::pdf_pages(pdf) >= 6);
-        CHECK(test::pdf_pages(pdf) <= 12);
-        for (const test::PdfFont& font : test::pdf_fonts(pdf)) {
-            CHECK(font.embedded);
-            CHECK(font.to_unicode);
-        }
+        check_pages(pdf_of(names[index]));
     }
 }
 
 }  // namespace
 
-// Two cases, since each takes the reviews of half the details with all their remedies.
+// Two cases, since each takes the reviews of half the details.
 TEST_CASE("The report of every other demo detail has 6 to 12 pages, with its fonts in it", "[process]") {
     check_half(0);
 }
 TEST_CASE("The reports of the rest have 6 to 12 pages, with their fonts in them", "[process]") { check_half(1); }
+
+TEST_CASE("The report with remedies in it has 6 to 12 pages", "[process]") {
+    check_pages(paper::pdf(paper::lay_out(
+        paper::calculation_report(test::reported_with_remedies(), test::report_issue("end-nailed-blocks")))));
+}
 
 TEST_CASE("The report's text can be searched: hash, Greek, signs and verdict", "[process]") {
     const review::Review& review = test::reported("lags-in-deep-blocks");

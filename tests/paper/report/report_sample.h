@@ -7,8 +7,10 @@
 
 namespace toehold::test {
 
-/// With assumptions, cautions and remedies. `name` without `heron-landing-` and `.xml`.
+/// With assumptions and cautions. `name` without `heron-landing-` and `.xml`.
 [[nodiscard]] const review::Review& reported(const std::string& name);
+/// Of the end-nailed blocks, with all the remedies that were run.
+[[nodiscard]] const review::Review& reported_with_remedies();
 [[nodiscard]] paper::Issue report_issue(const std::string& name);
 /// Every demo detail.
 [[nodiscard]] std::vector<std::string> reported_names();

@@ -77,8 +77,8 @@ TEST_CASE("Every result's ratio stands under its check", "[unit]") {
 }
 
 TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]") {
-    const review::Review& review = test::reported("end-nailed-blocks");
-    const paper::Document report = report_of("end-nailed-blocks");
+    const review::Review& review = test::reported_with_remedies();
+    const paper::Document report = paper::calculation_report(review, test::report_issue("end-nailed-blocks"));
     REQUIRE(review.findings.size() == 3);
     const std::string findings = test::words_under(report, "findings");
     for (const checks::Finding& finding : review.findings) CHECK(contains(findings, format::english(finding.message)));
