@@ -135,7 +135,7 @@ model::PartId leading_anchor(const CheckInput& input, const PlateStrip& strip) {
 
 /// What the plate bears on where it presses most.
 model::PartId leading_support(const CheckInput& input, std::size_t state_index) {
-    const model::PartId decking{model::PartKind::decking};
+    model::PartId decking{model::PartKind::decking};
     if (on_deck(input.resolved.detail).layers.decking) return decking;
     const demand::State& state = input.demand.states.at(state_index);
     const auto lead = std::max_element(
