@@ -13,7 +13,7 @@ using format::text;
 
 /// Empty: it is a day as ISO 8601 writes it, or `none`.
 std::string whats_wrong_with_date(const std::string& given, const Locale& locale) {
-    const std::string wanted = text(phrase("invalid date \"{}\"; use YYYY-MM-DD, or none", given), locale);
+    std::string wanted = text(phrase("invalid date \"{}\"; use YYYY-MM-DD, or none", given), locale);
     if (given == "none") return {};
     constexpr std::string_view form = "dddd-dd-dd";
     if (given.size() != form.size()) return wanted;

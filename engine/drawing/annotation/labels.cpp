@@ -45,7 +45,7 @@ std::string unit_note(const format::Locale& locale) {
     return format::text(si ? phrase("Dimensions in mm") : phrase("Dimensions in inches"), locale);
 }
 
-std::string words_of_today(std::string words, bool stale) { return stale ? "(" + words + ")" : words; }
+std::string words_of_today(const std::string& words, bool stale) { return stale ? "(" + words + ")" : words; }
 
 std::string force_words(double force_lb, units::System system, bool stale) {
     constexpr double nothing_lb = 0.5;

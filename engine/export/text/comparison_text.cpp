@@ -56,6 +56,7 @@ std::string or_dash(std::string text) { return text.empty() ? std::string("-") :
 
 std::vector<Column> columns_of(const std::vector<Phrase>& headings, const Locale& locale) {
     std::vector<Column> columns;
+    columns.reserve(headings.size());
     for (const Phrase& heading : headings) columns.push_back({format::text(heading, locale)});
     return columns;
 }
