@@ -22,6 +22,6 @@ namespace toehold::drawing {
 /// `toward 90°`: whole degrees from +x counter-clockwise.
 [[nodiscard]] std::string direction_words(const PushShown& push, const format::Locale& locale);
 /// In parentheses where stale.
-[[nodiscard]] std::string words_of_today(std::string words, bool stale);
+[[nodiscard]] std::string words_of_today(const std::string& words, bool stale);
 
 }  // namespace toehold::drawing
