@@ -17,6 +17,7 @@ constexpr double named_share = 0.05;
 
 std::vector<Actions> actions_by(const std::vector<demand::Outcome>& outcomes) {
     std::vector<Actions> all;
+    all.reserve(outcomes.size());
     for (const demand::Outcome& outcome : outcomes) {
         all.push_back(outcome.demand ? demand::largest_actions(*outcome.demand) : Actions{});
     }

@@ -81,6 +81,7 @@ std::vector<std::string> shop_notes(const catalog::Resolved& resolved, const for
     }
     notes.push_back(phrase("This drawing says what to make, and nothing of its strength."));
     std::vector<std::string> words;
+    words.reserve(notes.size());
     for (const Phrase& note : notes) words.push_back(format::text(note, locale));
     return words;
 }

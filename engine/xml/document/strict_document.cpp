@@ -122,7 +122,8 @@ class FormCheck {
         };
         sax.startElementNs = [](void* self, const xmlChar* name, const xmlChar* prefix, const xmlChar*, int namespaces,
                                 const xmlChar**, int attributes, int, const xmlChar**) {
-            of(self).opening_tag(name, prefix, static_cast<std::size_t>(namespaces + attributes));
+            of(self).opening_tag(name, prefix,
+                                 static_cast<std::size_t>(namespaces) + static_cast<std::size_t>(attributes));
         };
         sax.endElementNs = [](void* self, const xmlChar*, const xmlChar*, const xmlChar*) { of(self).closing_tag(); };
         sax.characters = [](void* self, const xmlChar* text, int length) { of(self).characters(text, length); };
