@@ -18,7 +18,7 @@ std::string sentence(const Problem& problem, const format::Locale& locale) {
     std::string text;
     if (!problem.file.empty()) {
         text += problem.file;
-        if (problem.line > 0) text += ":" + std::to_string(problem.line);
+        if (problem.line > 0) text.append(":").append(std::to_string(problem.line));
         text += ": ";
     }
     if (!problem.element.empty()) text += problem.element + ": ";
