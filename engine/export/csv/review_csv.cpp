@@ -51,7 +51,8 @@ std::string check_row_of(const FiledReview& filed, const checks::CheckResult& re
 std::string csv_cell(const std::string& text) {
     constexpr std::string_view begins_formula = "=+-@\t\r";
     std::string harmless = text;
-    if (!text.empty() && begins_formula.find(text.front()) != std::string_view::npos) harmless.insert(harmless.begin(), '\'');
+    if (!text.empty() && begins_formula.find(text.front()) != std::string_view::npos)
+        harmless.insert(harmless.begin(), '\'');
     if (harmless.find_first_of(",\"\r\n") == std::string::npos) return harmless;
     std::string quoted = "\"";
     for (const char character : harmless) {
