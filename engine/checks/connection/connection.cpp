@@ -1,5 +1,7 @@
 #include "checks/connection/connection.h"
 
+#include "demand/framing/member_supports.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -25,11 +27,6 @@ HolderWood like_the_joist(const model::PartId& holder, const model::Member& jois
                    model::part_name(holder))};
 }
 
-model::PartId held_part(const model::PartId& member, const demand::MemberSupport& support, const EndPlace& place) {
-    if (!place.unsupported) return model::held_at(member, place.held_by);
-    return {member.kind, member.id, support.upper ? model::PartPiece::upper_end : model::PartPiece::lower_end};
-}
-
 EndPlace place_of(const catalog::Resolved& resolved, const demand::MemberSupport& support, std::size_t index) {
     EndPlace place;
     place.index = index;
@@ -37,7 +34,7 @@ EndPlace place_of(const catalog::Resolved& resolved, const demand::MemberSupport
     place.member = model::member(resolved.detail.framing, support.member);
     place.held_by = support.holder_part;
     place.unsupported = !support.holder && !support.joist_support;
-    place.part = held_part(model::part_of(place.member), support, place);
+    place.part = demand::supported_part(support, model::part_of(place.member));
     place.wood = &catalog::wood(resolved, support.member);
     if (support.holder) place.holder = described(resolved, *support.holder);
     if (support.joist_support) {

@@ -141,4 +141,9 @@ std::vector<MemberSupport> find_member_supports(const catalog::Resolved& resolve
     return supports;
 }
 
+model::PartId supported_part(const MemberSupport& support, const model::PartId& member) {
+    if (support.holder || support.joist_support) return model::held_at(member, support.holder_part);
+    return {member.kind, member.id, support.upper ? model::PartPiece::upper_end : model::PartPiece::lower_end};
+}
+
 }  // namespace toehold::demand

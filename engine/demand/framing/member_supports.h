@@ -13,4 +13,8 @@ namespace toehold::demand {
 /// Every block's two ends; where the joists are described, every joist at each support and at each rim too.
 [[nodiscard]] std::vector<MemberSupport> find_member_supports(const catalog::Resolved& resolved);
 
+/// What a result or a stiffness of the support is about: the member at its holder; where nothing described holds it,
+/// the member's end.
+[[nodiscard]] model::PartId supported_part(const MemberSupport& support, const model::PartId& member);
+
 }  // namespace toehold::demand

@@ -1,4 +1,5 @@
 // What pushes, and the stiffness it meets.
+#include "demand/framing/member_supports.h"
 #include "format/figures.h"
 #include "paper/report/sections.h"
 
@@ -78,7 +79,7 @@ std::vector<Stiffness> stiffnesses(const Source& source) {
     }
     if (!demand.framing) return all.all();
     for (const demand::MemberSupport& support : demand.framing->supports) {
-        const PartId held = model::held_at(model::part_of(model::member(framing, support.member)), support.holder_part);
+        const PartId held = demand::supported_part(support, model::part_of(model::member(framing, support.member)));
         all.add(held, {support.stiffness.vertical_lb_per_in, "lb/in"},
                 support.stiffness.vertical_is_nominal ? source.text(phrase("nominal: no support is specified"))
                                                       : source.text(support.stiffness.source));
