@@ -12,6 +12,7 @@ analyzer="--extra-arg=-Xclang --extra-arg=-analyzer-config --extra-arg=-Xclang -
 first=$(head -n 1 "$list")
 case $first in
     engine/cli/*) target=toehold ;;
+    engine/headers/*) target=toehold_common_headers ;;
     */*/*) target=toehold_$(echo "$first" | cut -d / -f 2) ;;
     *) target=toehold-window ;;
 esac
