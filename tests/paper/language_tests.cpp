@@ -1,7 +1,10 @@
 // Papers in another language: what the catalogue translates stands on them translated, and names a person gave stay.
+#include "paper/issue.h"
 #include "paper/report/report_sample.h"
 #include "paper/shop/shop_samples.h"
 #include "paper/words.h"
+#include "review/comparison.h"
+#include "review/review.h"
 #include "support/compare.h"
 #include "support/contains.h"
 #include "support/shipped.h"
