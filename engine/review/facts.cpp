@@ -28,17 +28,6 @@ bool meet(const CheckResult& cause, const CheckResult& effect) {
     return cause.link && effect.link && touches(effect, cause.link->to) && !cause.link->to.id.empty();
 }
 
-CheckFact fact_of(const CheckResult& result) {
-    CheckFact fact;
-    fact.check = result.id;
-    fact.title = result.title;
-    fact.part = result.part;
-    fact.status = result.status;
-    fact.ratio = result.ratio;
-    fact.note = result.note;
-    return fact;
-}
-
 class Causes {
   public:
     Causes(const std::vector<CheckResult>& results, const CausesOf& causes) : results_(results) {
@@ -111,6 +100,17 @@ class Causes {
 };
 
 }  // namespace
+
+CheckFact fact_of(const CheckResult& result) {
+    CheckFact fact;
+    fact.check = result.id;
+    fact.title = result.title;
+    fact.part = result.part;
+    fact.status = result.status;
+    fact.ratio = result.ratio;
+    fact.note = result.note;
+    return fact;
+}
 
 bool fails(const CheckResult& result) { return result.status == Status::fails || result.status == Status::no_path; }
 

@@ -21,17 +21,22 @@ namespace toehold::review {
 
 enum class Verdict { adequate, inadequate, incomplete };
 
-/// The result to name first: the worst; where every check passes, the strength nearest its limit.
-struct Governing {
-    std::string check;  ///< id; empty when no check ran
+/// A check's result as far as a sentence about it needs.
+struct CheckFact {
+    std::string check;  ///< id; empty: no check ran
     format::Phrase title;
-    double ratio = 0.0;                                  ///< infinite where there is no load path
-    std::optional<double> direction_deg = std::nullopt;  ///< of the push
-    model::PartId part = {};
+    model::PartId part;
     checks::Status status = checks::Status::holds;
+    double ratio = 0.0;  ///< infinite where there is no load path
+    format::Phrase note;
+};
+
+/// The result to name first: the worst; where every check passes, the strength nearest its limit.
+struct Governing : CheckFact {
+    std::optional<double> direction_deg;  ///< of the push
     double demand = 0.0, capacity = 0.0;
-    std::string unit = {};
-    std::optional<checks::Link> link = std::nullopt;  ///< of the load path, where the check stands for one
+    std::string unit;
+    std::optional<checks::Link> link;  ///< of the load path, where the check stands for one
 };
 
 /// Results by status, and findings by severity.
@@ -41,16 +46,6 @@ struct Counts {
     [[nodiscard]] std::size_t failing() const { return fail + no_path; }  ///< checks that fail
     [[nodiscard]] std::size_t checks() const { return pass + failing() + not_specified; }
     [[nodiscard]] bool adequate() const;  ///< there is a check, all pass, and no finding forbids it
-};
-
-/// A check's result as far as a sentence about it needs.
-struct CheckFact {
-    std::string check;  ///< id
-    format::Phrase title;
-    model::PartId part;
-    checks::Status status = checks::Status::holds;
-    double ratio = 0.0;  ///< infinite where there is no load path
-    format::Phrase note;
 };
 
 /// The failure that makes others, by `checks::Check::causes`: no other failing check explains it, and it explains the
@@ -89,6 +84,7 @@ struct Facts {
     std::optional<double> framing_change;
 };
 
+[[nodiscard]] CheckFact fact_of(const checks::CheckResult& result);
 [[nodiscard]] Counts counts(const std::vector<checks::CheckResult>& results,
                             const std::vector<checks::Finding>& findings);
 /// `causes` gives the ids of the checks that follow from the check of this id.

@@ -32,18 +32,7 @@ const checks::CheckResult& leading(const std::vector<checks::CheckResult>& sorte
 }
 
 Governing governing_of(const checks::CheckResult& result) {
-    Governing governing;
-    governing.check = result.id;
-    governing.title = result.title;
-    governing.part = result.part;
-    governing.ratio = result.ratio;
-    governing.direction_deg = result.direction_deg;
-    governing.status = result.status;
-    governing.demand = result.demand;
-    governing.capacity = result.capacity;
-    governing.unit = result.unit;
-    governing.link = result.link;
-    return governing;
+    return {fact_of(result), result.direction_deg, result.demand, result.capacity, result.unit, result.link};
 }
 
 }  // namespace

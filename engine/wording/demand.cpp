@@ -56,27 +56,6 @@ void add_bending(std::vector<Phrase>& sentences, const demand::Bending& bending)
         Quantity{three_digits(bending.rigid_softest_lb_in_per_rad), "lb in"}));
 }
 
-struct Stiffness {
-    std::vector<Phrase> of;
-    Quantity value;
-    Phrase source;
-};
-
-/// Things of the same stiffness from the same source, named together.
-void add(std::vector<Stiffness>& all, Phrase of, Quantity value, Phrase source) {
-    const auto alike = [](const Quantity& a, const Quantity& b) {
-        return a.unit == b.unit && format::number_text(a.value) == format::number_text(b.value);
-    };
-    const auto same = std::find_if(all.begin(), all.end(), [&](const Stiffness& known) {
-        return alike(known.value, value) && known.source == source;
-    });
-    if (same == all.end()) {
-        all.push_back({{std::move(of)}, std::move(value), std::move(source)});
-    } else {
-        same->of.push_back(std::move(of));
-    }
-}
-
 }  // namespace
 
 Phrase anchor_legend(const format::Locale& locale) {
@@ -137,36 +116,6 @@ Phrase load_case(const demand::LoadCase& load) {
     if (load.load_factor != 1.0)
         line = phrase("{}, load factor {} included", std::move(line), format::number_text(load.load_factor));
     return load.source.empty() ? line : phrase("{} [{}]", std::move(line), load.source);
-}
-
-std::vector<Phrase> stiffnesses(const review::Review& review) {
-    const demand::Demand& demand = *review.demand;
-    std::vector<Stiffness> all;
-    for (const demand::Support& support : demand.supports) {
-        add(all, model::part_name(support.part), {support.stiffness_psi_per_in, "psi/in"}, support.stiffness_source);
-    }
-    for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
-        const demand::AnchorEnvelope& envelope = demand.anchors[index];
-        add(all, model::part_name(model::anchor_part(review.resolved.anchors.at(index).id)),
-            {envelope.stiffness_lb_per_in, "lb/in"}, envelope.stiffness_source);
-    }
-    if (demand.framing) {
-        for (const demand::MemberSupport& support : demand.framing->supports) {
-            const model::PartId held = model::part_of(model::member(review.resolved.detail.framing, support.member));
-            add(all, phrase("{} at {}", model::part_name(held), model::part_name(support.holder_part)),
-                {support.stiffness.vertical_lb_per_in, "lb/in"},
-                support.stiffness.vertical_is_nominal ? phrase("nominal: no support is described")
-                                                      : support.stiffness.source);
-        }
-    }
-    std::vector<Phrase> sentences;
-    for (Stiffness& one : all) {
-        format::Listed of{std::move(one.of)};
-        sentences.push_back(one.source.empty()
-                                ? phrase("stiffness of {}: {}", std::move(of), one.value)
-                                : phrase("stiffness of {}: {} [{}]", std::move(of), one.value, std::move(one.source)));
-    }
-    return sentences;
 }
 
 std::vector<Phrase> stiffness_range(const demand::Demand& demand) {

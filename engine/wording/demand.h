@@ -27,8 +27,6 @@ namespace toehold::wording {
 [[nodiscard]] std::vector<format::Phrase> base_behavior(const review::Review& review);
 
 [[nodiscard]] format::Phrase load_case(const demand::LoadCase& load);
-/// One sentence for all supports, anchors and members that have the same stiffness from the same source.
-[[nodiscard]] std::vector<format::Phrase> stiffnesses(const review::Review& review);
 /// Combinations of stiffness solved; empty: none.
 [[nodiscard]] std::vector<format::Phrase> stiffness_range(const demand::Demand& demand);
 /// Residuals of the solves, and how near the largest tension is to a finer mesh's.

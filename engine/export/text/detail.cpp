@@ -2,6 +2,7 @@
 #include "export/text/columns.h"
 #include "export/text/sections.h"
 #include "wording/demand.h"
+#include "wording/stiffness.h"
 
 #include <map>
 
@@ -66,7 +67,7 @@ std::string loads_section(const review::Review& review, const Locale& locale) {
     if (!review.demand) return {};
     std::string text = format::text(phrase("LOADS AND STIFFNESS"), locale) + "\n";
     for (const demand::LoadCase& load : review.demand->cases) text += bullets({wording::load_case(load)}, locale);
-    return text + bullets(wording::stiffnesses(review), locale) + range(*review.demand, locale) +
+    return text + bullets(wording::stiffness_sentences(review), locale) + range(*review.demand, locale) +
            bullets(wording::accuracy(review.demand->proof), locale);
 }
 

@@ -1,8 +1,8 @@
 // What pushes, and the stiffness it meets.
-#include "demand/framing/member_supports.h"
 #include "format/figures.h"
 #include "paper/report/sections.h"
 #include "review/review.h"
+#include "wording/stiffness.h"
 
 #include <algorithm>
 
@@ -12,7 +12,6 @@ namespace {
 using drawing::Across;
 using format::Phrase;
 using format::phrase;
-using model::PartId;
 
 Table cases_table(const Source& source) {
     const units::System system = source.locale().system;
@@ -33,72 +32,18 @@ Table cases_table(const Source& source) {
     return table;
 }
 
-/// Beds, anchors and holds that read the same.
-struct Stiffness {
-    std::vector<PartId> beds;  ///< what the bed is on
-    std::vector<PartId> parts;
-    std::string value, source;
-};
-
-class Stiffnesses {
-  public:
-    explicit Stiffnesses(const format::Locale& locale) : locale_(locale) {}
-    void add_bed(const PartId& support, const format::Quantity& value, std::string source) {
-        alike(value, std::move(source)).beds.push_back(support);
-    }
-    void add(const PartId& part, const format::Quantity& value, std::string source) {
-        alike(value, std::move(source)).parts.push_back(part);
-    }
-    [[nodiscard]] const std::vector<Stiffness>& all() const { return all_; }
-
-  private:
-    Stiffness& alike(const format::Quantity& value, std::string source) {
-        std::string words = figure(value.value, value.unit, locale_.system);
-        const auto known = std::find_if(
-            all_.begin(), all_.end(), [&](const Stiffness& one) { return one.value == words && one.source == source; });
-        if (known != all_.end()) return *known;
-        all_.push_back({{}, {}, std::move(words), std::move(source)});
-        return all_.back();
-    }
-
-    const format::Locale& locale_;
-    std::vector<Stiffness> all_;
-};
-
-std::vector<Stiffness> stiffnesses(const Source& source) {
-    const review::Review& review = source.review;
-    const demand::Demand& demand = *review.demand;
-    const model::Framing& framing = review.resolved.detail.framing;
-    Stiffnesses all(source.locale());
-    for (const demand::Support& support : demand.supports) {
-        all.add_bed(support.part, {support.stiffness_psi_per_in, "psi/in"}, source.text(support.stiffness_source));
-    }
-    for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
-        const demand::AnchorEnvelope& envelope = demand.anchors[index];
-        all.add(model::anchor_part(review.resolved.anchors.at(index).id), {envelope.stiffness_lb_per_in, "lb/in"},
-                source.text(envelope.stiffness_source));
-    }
-    if (!demand.framing) return all.all();
-    for (const demand::MemberSupport& support : demand.framing->supports) {
-        const PartId held = demand::supported_part(support, model::part_of(model::member(framing, support.member)));
-        all.add(held, {support.stiffness.vertical_lb_per_in, "lb/in"},
-                support.stiffness.vertical_is_nominal ? source.text(phrase("nominal: no support is specified"))
-                                                      : source.text(support.stiffness.source));
-    }
-    return all.all();
-}
-
 Table stiffness_table(const Source& source) {
     Table table;
     table.columns = {{source.text(phrase("stiffness of")), 0.3},
                      {source.text(phrase("as computed")), 0.14, Across::right},
                      {source.text(phrase("source")), 0.56}};
-    for (const Stiffness& one : stiffnesses(source)) {
+    for (const wording::Stiffness& one : wording::stiffnesses(source.review)) {
         format::Listed names;
         if (!one.beds.empty()) names.items.push_back(phrase("bed on {}", named_together(one.beds)));
         if (!one.parts.empty()) names.items.push_back(named_together(one.parts));
-        table.rows.push_back(
-            {words_cell(source.text(phrase("{}", std::move(names)))), words_cell(one.value), words_cell(one.source)});
+        table.rows.push_back({words_cell(source.text(phrase("{}", std::move(names)))),
+                              words_cell(figure(one.value.value, one.value.unit, source.locale().system)),
+                              words_cell(source.text(one.source))});
     }
     return table;
 }
