@@ -146,4 +146,18 @@ const MemberMaterial& wood(const Resolved& resolved, std::size_t member) {
     return resolved.rims.at(member - blocks - joists);
 }
 
+Resolved::Resolved() = default;
+Resolved::Resolved(const Resolved&) = default;
+Resolved::Resolved(Resolved&&) noexcept = default;
+Resolved& Resolved::operator=(const Resolved&) = default;
+Resolved& Resolved::operator=(Resolved&&) noexcept = default;
+Resolved::~Resolved() = default;
+
+Anchor::Anchor() = default;
+Anchor::Anchor(const Anchor&) = default;
+Anchor::Anchor(Anchor&&) noexcept = default;
+Anchor& Anchor::operator=(const Anchor&) = default;
+Anchor& Anchor::operator=(Anchor&&) noexcept = default;
+Anchor::~Anchor() = default;
+
 }  // namespace toehold::catalog

@@ -1,6 +1,6 @@
 #pragma once
 // A detail with every catalog id looked up: what demand and checks read. A plain value; nothing points elsewhere.
-#include "catalog/catalog.h"
+#include "catalog/rows.h"
 #include "model/base_detail.h"
 #include "model/placement.h"
 #include "model/problem.h"
@@ -12,6 +12,8 @@
 #include <vector>
 
 namespace toehold::catalog {
+
+struct Catalog;
 
 enum class FastenerKind { lag_screw, wood_screw, through_bolt, reported };
 
@@ -45,6 +47,14 @@ struct Anchor {
     double embedment_in = 0.0;
     /// Part of `embedment_in` that is effective thread in the member: tip excluded, unthreaded shank excluded.
     double thread_in_block_in = 0.0;
+
+    // Out of line: large, and copied in many files.
+    Anchor();
+    Anchor(const Anchor&);
+    Anchor(Anchor&&) noexcept;
+    Anchor& operator=(const Anchor&);
+    Anchor& operator=(Anchor&&) noexcept;
+    ~Anchor();
 };
 
 /// The wood of a piece of framing.
@@ -75,6 +85,14 @@ struct Resolved {
     std::optional<MemberMaterial> joists;
     std::vector<MemberMaterial> rims;           ///< one for every rim, same order
     std::map<std::string, Metal> angle_metals;  ///< of the angles at member ends, by id
+
+    // Out of line: large, and copied in many files.
+    Resolved();
+    Resolved(const Resolved&);
+    Resolved(Resolved&&) noexcept;
+    Resolved& operator=(const Resolved&);
+    Resolved& operator=(Resolved&&) noexcept;
+    ~Resolved();
 };
 
 /// The wood of the member with this number in `model::members`; throws std::out_of_range.

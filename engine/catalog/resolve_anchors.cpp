@@ -1,5 +1,6 @@
 #include "catalog/resolve_anchors.h"
 
+#include "catalog/catalog.h"
 #include "catalog/fastened.h"
 #include "catalog/resolve_fastener.h"
 #include "resistance/wood/withdrawal.h"

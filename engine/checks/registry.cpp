@@ -1,5 +1,7 @@
 #include "checks/registry.h"
 
+#include "catalog/resolve.h"
+
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>

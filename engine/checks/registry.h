@@ -7,11 +7,19 @@
 //
 // A check that does not apply returns nothing.
 #include "checks/result.h"
-#include "demand/demand.h"
+#include "format/phrase.h"
+#include "model/mount.h"
 
 #include <functional>
 #include <string>
 #include <vector>
+
+namespace toehold::catalog {
+struct Resolved;
+}
+namespace toehold::demand {
+struct Demand;
+}
 
 namespace toehold::checks {
 

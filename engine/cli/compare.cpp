@@ -7,6 +7,8 @@
 #include "export/json/comparison_json.h"
 #include "export/text/comparison_text.h"
 #include "model/validate.h"
+#include "paper/document.h"
+#include "paper/papers.h"
 #include "review/comparison.h"
 #include "xml/detail/basis.h"
 

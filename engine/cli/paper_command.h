@@ -1,6 +1,8 @@
 #pragma once
 // The commands that write a paper, as values.
+#include "paper/issue.h"
 #include "paper/paper_file.h"
+#include "units/quantity.h"
 
 #include <string>
 #include <vector>

@@ -1,5 +1,6 @@
 #include "cli/resolve_project.h"
 
+#include "catalog/catalog.h"
 #include "xml/detail/project_file.h"
 
 #include <algorithm>

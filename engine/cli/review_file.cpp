@@ -1,5 +1,6 @@
 #include "cli/review_file.h"
 
+#include "catalog/catalog.h"
 #include "cli/console.h"
 
 namespace toehold::cli {

@@ -45,4 +45,11 @@ double RotationalStiffness::at(double direction_rad) const {
     return before.lb_in_per_rad + part * (next.lb_in_per_rad - before.lb_in_per_rad);
 }
 
+Demand::Demand() = default;
+Demand::Demand(const Demand&) = default;
+Demand::Demand(Demand&&) noexcept = default;
+Demand& Demand::operator=(const Demand&) = default;
+Demand& Demand::operator=(Demand&&) noexcept = default;
+Demand::~Demand() = default;
+
 }  // namespace toehold::demand

@@ -1,14 +1,19 @@
 #pragma once
 // The forces a detail must resist: every load case, in every direction, under every stiffness considered.
 // Forces in lb, lengths in, angles in rad from +x counter-clockwise. Under LRFD all forces are factored.
-#include "catalog/resolve.h"
 #include "demand/framing_demand.h"
+#include "format/phrase.h"
 #include "model/part.h"
+#include "model/place.h"
 
 #include <array>
 #include <optional>
 #include <string>
 #include <vector>
+
+namespace toehold::catalog {
+struct Resolved;
+}
 
 namespace toehold::demand {
 
@@ -162,6 +167,14 @@ struct Demand {
     std::size_t peak_bearing_state = 0;
     std::vector<format::Phrase> assumptions;
     Proof proof;
+
+    // Out of line: large, and copied in many files.
+    Demand();
+    Demand(const Demand&);
+    Demand(Demand&&) noexcept;
+    Demand& operator=(const Demand&);
+    Demand& operator=(Demand&&) noexcept;
+    ~Demand();
 };
 
 struct Outcome {

@@ -1,13 +1,24 @@
 #pragma once
 // The drawings of one detail. Each draws what there is: a detail that is not resolved, or not valid yet, is drawn
 // without what it lacks, so that a sheet never goes blank under an edit.
-#include "catalog/resolve.h"
-#include "drawing/annotation/overlay.h"
 #include "drawing/scene/scene.h"
+#include "format/phrase.h"
+#include "model/framing.h"
+#include "model/part.h"
 
 #include <vector>
 
+namespace toehold::catalog {
+struct Resolved;
+}
+namespace toehold::model {
+struct BaseDetail;
+}
+
 namespace toehold::drawing {
+
+struct Overlay;
+struct PolarCurve;
 
 struct Subject {
     const model::BaseDetail& detail;

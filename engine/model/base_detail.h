@@ -32,7 +32,15 @@ struct BaseDetail {
     Basis basis;
     std::string project = {};          ///< what the detail belongs to; may be empty
     std::vector<Remark> remarks = {};  ///< of a reviewer
-    friend bool operator==(const BaseDetail&, const BaseDetail&) = default;
+
+    // Out of line: large, and copied in many files.
+    BaseDetail();
+    BaseDetail(const BaseDetail&);
+    BaseDetail(BaseDetail&&) noexcept;
+    BaseDetail& operator=(const BaseDetail&);
+    BaseDetail& operator=(BaseDetail&&) noexcept;
+    ~BaseDetail();
+    friend bool operator==(const BaseDetail&, const BaseDetail&);
 };
 
 }  // namespace toehold::model

@@ -1,5 +1,6 @@
 #include "model/mount.h"
 
+#include "format/phrase.h"
 #include "model/base_detail.h"
 
 #include <algorithm>

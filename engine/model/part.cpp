@@ -1,5 +1,6 @@
 #include "model/part.h"
 
+#include "format/phrase.h"
 #include "model/base_detail.h"
 #include "model/member.h"
 

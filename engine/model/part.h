@@ -2,14 +2,16 @@
 // What a result, a link, a finding, a remark, a mark on a drawing or a selection is about: one value, never a sentence.
 // A part is of a kind; where there are several of the kind it has an id; a member's end or the place where one part is
 // held by another says so too.
-#include "format/phrase.h"
-
 #include <compare>
 #include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
+
+namespace toehold::format {
+struct Phrase;
+}
 
 namespace toehold::model {
 

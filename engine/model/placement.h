@@ -1,7 +1,7 @@
 #pragma once
 // Where things land in plan: pure geometry on the model.
-#include "model/base_detail.h"
 #include "model/member.h"
+#include "model/plate.h"
 
 #include <optional>
 #include <string>

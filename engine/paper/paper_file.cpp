@@ -1,6 +1,10 @@
 #include "paper/paper_file.h"
 
 #include "drawing/drawings.h"
+#include "paper/document.h"
+#include "paper/issue.h"
+#include "paper/papers.h"
+#include "review/review.h"
 
 #include <algorithm>
 #include <array>

@@ -1,13 +1,17 @@
 #pragma once
 // Every paper as the bytes of a file, chosen by kind and by the ending of the file's name: what command line and window
 // share.
-#include "paper/papers.h"
-
 #include <string>
 #include <string_view>
 #include <vector>
 
+namespace toehold::review {
+struct Review;
+}
+
 namespace toehold::paper {
+
+struct Issue;
 
 enum class Kind {
     report,        ///< calculation report: pdf

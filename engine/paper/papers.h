@@ -1,25 +1,27 @@
 #pragma once
 // The papers the work leaves the program as. Each is a pure function of what was reviewed; none solves anything, reads
 // a clock or writes a file.
-#include "format/phrase.h"
-#include "model/plate.h"
 #include "paper/document.h"
-#include "review/comparison.h"
-#include "review/review.h"
 
 #include <string>
 
+namespace toehold::catalog {
+struct Resolved;
+}
+namespace toehold::format {
+struct Locale;
+}
+namespace toehold::model {
+struct Plate;
+}
+namespace toehold::review {
+struct Comparison;
+struct Review;
+}  // namespace toehold::review
+
 namespace toehold::paper {
 
-/// What stands on every paper beside the detail.
-struct Issue {
-    std::string project;         ///< empty: the detail's own, else left out
-    std::string date;            ///< ISO 8601 day; empty: no date is written
-    std::string file;            ///< name of the file the detail was read from, without its folder
-    std::string program;         ///< `Toehold 0.6.0`
-    format::Locale locale = {};  ///< units and language of whoever reads it
-    PaperSize paper = PaperSize::letter;
-};
+struct Issue;
 
 /// The whole calculation, for a reviewer: 6 to 12 pages. `review` with assumptions, cautions and remedies.
 [[nodiscard]] Document calculation_report(const review::Review& review, const Issue& issue);

@@ -1,6 +1,8 @@
 #include "paper/words.h"
 
 #include "format/figures.h"
+#include "model/base_detail.h"
+#include "paper/issue.h"
 #include "paper/layout/symbols.h"
 #include "resistance/wood/lead_hole.h"
 

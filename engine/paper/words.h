@@ -1,12 +1,19 @@
 #pragma once
 // Words that several papers have in common, and how phrases become words on paper.
-#include "paper/papers.h"
+#include "format/phrase.h"
 
 #include <string>
 #include <string_view>
 #include <vector>
 
+namespace toehold::model {
+struct BaseDetail;
+struct PartId;
+}  // namespace toehold::model
+
 namespace toehold::paper {
+
+struct Issue;
 
 /// Number and unit as they are written by hand, in the reader's system: `27.5 lb·in`, `2.90·10⁷ psi`.
 [[nodiscard]] std::string figure(double value, std::string_view unit, units::System system);

@@ -1,5 +1,7 @@
 #include "plugin/adapter.h"
 
+#include "catalog/resolve.h"
+#include "demand/demand.h"
 #include "xml/document/characters.h"
 
 #include <fmt/format.h>

@@ -1,5 +1,6 @@
 #include "review/comparison.h"
 
+#include "review/review.h"
 #include "xml/detail/differences.h"
 
 #include <algorithm>

@@ -1,12 +1,16 @@
 #pragma once
 // Two reviews beside each other: what differs in the input, what differs in every check, whether the verdict turns.
-#include "review/review.h"
+#include "checks/result.h"
+#include "model/basis.h"
+#include "review/facts.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace toehold::review {
+
+struct Review;
 
 /// One value of the input that is not the same in both.
 struct InputDifference {

@@ -1,6 +1,8 @@
 #include "review/facts.h"
 
+#include "catalog/resolve.h"
 #include "checks/registry.h"
+#include "demand/demand.h"
 
 #include <algorithm>
 #include <tuple>

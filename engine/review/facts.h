@@ -1,7 +1,8 @@
 #pragma once
 // What a review comes to, found once for everything that shows it: text, JSON, papers, window, comparison.
 #include "checks/result.h"
-#include "demand/demand.h"
+#include "format/phrase.h"
+#include "model/part.h"
 
 #include <cstddef>
 #include <functional>
@@ -9,7 +10,29 @@
 #include <string>
 #include <vector>
 
+namespace toehold::catalog {
+struct Resolved;
+}
+namespace toehold::demand {
+struct Demand;
+}
+
 namespace toehold::review {
+
+enum class Verdict { adequate, inadequate, incomplete };
+
+/// The result to name first: the worst; where every check passes, the strength nearest its limit.
+struct Governing {
+    std::string check;  ///< id; empty when no check ran
+    format::Phrase title;
+    double ratio = 0.0;                                  ///< infinite where there is no load path
+    std::optional<double> direction_deg = std::nullopt;  ///< of the push
+    model::PartId part = {};
+    checks::Status status = checks::Status::holds;
+    double demand = 0.0, capacity = 0.0;
+    std::string unit = {};
+    std::optional<checks::Link> link = std::nullopt;  ///< of the load path, where the check stands for one
+};
 
 /// Results by status, and findings by severity.
 struct Counts {

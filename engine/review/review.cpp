@@ -69,4 +69,11 @@ void add_assumptions(Review& evaluated, const Stop& stop) {
     evaluated.cautions = cautions();
 }
 
+Review::Review() = default;
+Review::Review(const Review&) = default;
+Review::Review(Review&&) noexcept = default;
+Review& Review::operator=(const Review&) = default;
+Review& Review::operator=(Review&&) noexcept = default;
+Review::~Review() = default;
+
 }  // namespace toehold::review

@@ -1,5 +1,6 @@
 #pragma once
 // Detail in, review out: the demand, every registered check and finding, the load path and the verdict.
+#include "catalog/resolve.h"
 #include "checks/result.h"
 #include "demand/demand.h"
 #include "review/facts.h"
@@ -10,21 +11,6 @@
 #include <vector>
 
 namespace toehold::review {
-
-enum class Verdict { adequate, inadequate, incomplete };
-
-/// The result to name first: the worst; where every check passes, the strength nearest its limit.
-struct Governing {
-    std::string check;  ///< id; empty when no check ran
-    format::Phrase title;
-    double ratio = 0.0;                                  ///< infinite where there is no load path
-    std::optional<double> direction_deg = std::nullopt;  ///< of the push
-    model::PartId part = {};
-    checks::Status status = checks::Status::holds;
-    double demand = 0.0, capacity = 0.0;
-    std::string unit = {};
-    std::optional<checks::Link> link = std::nullopt;  ///< of the load path, where the check stands for one
-};
 
 /// One link of the load path, with the worst of the checks that stand for it.
 struct PathLink {
@@ -79,6 +65,14 @@ struct Review {
     std::vector<Assumption> assumptions;
     std::vector<format::Phrase> cautions;
     std::vector<Remedy> remedies;  ///< filled by `find_remedies`; best first
+
+    // Out of line: large, and copied in many files.
+    Review();
+    Review(const Review&);
+    Review(Review&&) noexcept;
+    Review& operator=(const Review&);
+    Review& operator=(Review&&) noexcept;
+    ~Review();
 };
 
 /// Asked between pieces of long work; true: what is left may be left out, because nobody waits for it any more.

@@ -1,6 +1,7 @@
 #include "wording/demand.h"
 
 #include "format/figures.h"
+#include "review/review.h"
 #include "wording/verdict.h"
 
 #include <algorithm>

@@ -1,9 +1,21 @@
 #pragma once
 // The demand on the anchors and how it was found, as sentences.
 #include "format/phrase.h"
-#include "review/review.h"
+#include "model/post.h"
 
 #include <vector>
+
+namespace toehold::demand {
+struct Demand;
+struct LoadCase;
+struct Proof;
+}  // namespace toehold::demand
+namespace toehold::model {
+struct Basis;
+}  // namespace toehold::model
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::wording {
 

@@ -1,6 +1,8 @@
 #include "wording/outcomes.h"
 
 #include "format/figures.h"
+#include "review/comparison.h"
+#include "review/review.h"
 #include "wording/status.h"
 #include "wording/verdict.h"
 

@@ -1,10 +1,15 @@
 #pragma once
 // What a change of the detail or another choice of the basis comes to.
 #include "format/phrase.h"
-#include "review/comparison.h"
-#include "review/review.h"
 
 #include <vector>
+
+namespace toehold::review {
+struct Assumption;
+struct Comparison;
+struct Remedy;
+struct Review;
+}  // namespace toehold::review
 
 namespace toehold::wording {
 

@@ -1,7 +1,8 @@
 #pragma once
 // The words every output uses for a verdict, a status, a severity and a result, so that paper, screen and text agree.
+#include "checks/result.h"
 #include "format/phrase.h"
-#include "review/review.h"
+#include "review/facts.h"
 
 namespace toehold::wording {
 

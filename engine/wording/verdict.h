@@ -1,10 +1,16 @@
 #pragma once
 // The verdict and what governs, as sentences.
 #include "format/phrase.h"
-#include "review/comparison.h"
-#include "review/review.h"
 
 #include <vector>
+
+namespace toehold::review {
+struct Counts;
+struct Facts;
+struct Governing;
+struct Review;
+struct Side;
+}  // namespace toehold::review
 
 namespace toehold::wording {
 

@@ -1,6 +1,9 @@
 #include "session/annotations.h"
 
+#include "catalog/resolve.h"
+#include "demand/preview.h"
 #include "drawing/annotation/anchor_marks.h"
+#include "solving/solve_service.h"
 
 #include <algorithm>
 #include <cmath>

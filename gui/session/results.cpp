@@ -3,6 +3,7 @@
 #include "session/annotations.h"
 #include "session/governing.h"
 #include "session/session.h"
+#include "solving/solve_service.h"
 
 #include <utility>
 

@@ -1,7 +1,9 @@
 #include "session/session.h"
 
+#include "editing/edits.h"
 #include "model/validate.h"
 #include "session/governing.h"
+#include "solving/solve_service.h"
 
 #include <algorithm>
 #include <utility>

@@ -1,12 +1,11 @@
 #pragma once
 // One detail on the session: its history, what is selected, which push is looked at, and the newest results. The
 // window's panes read it and act through it; none of them knows another. GUI thread only, no toolkit in it.
-#include "catalog/catalog.h"
-#include "drawing/drawings.h"
-#include "editing/edits.h"
+#include "drawing/annotation/overlay.h"
 #include "editing/history.h"
 #include "format/phrase.h"
-#include "solving/solve_service.h"
+#include "model/part.h"
+#include "model/problem.h"
 #include "units/quantity.h"
 
 #include <cstdint>
@@ -16,6 +15,23 @@
 #include <string>
 #include <utility>
 #include <vector>
+
+namespace toehold::catalog {
+struct Catalog;
+struct Resolved;
+}  // namespace toehold::catalog
+namespace toehold::editing {
+struct Edit;
+}
+namespace toehold::review {
+struct Remedy;
+struct Review;
+}  // namespace toehold::review
+namespace toehold::solving {
+struct Quick;
+struct Request;
+struct Result;
+}  // namespace toehold::solving
 
 namespace toehold::session {
 

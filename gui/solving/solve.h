@@ -1,5 +1,6 @@
 #pragma once
 // The steps of one solve, which the service runs on its threads and `solve_quick` and `solve_review` in a row.
+#include "review/review.h"
 #include "solving/solve_service.h"
 
 namespace toehold::solving {

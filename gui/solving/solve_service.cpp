@@ -1,5 +1,6 @@
 #include "solving/solve_service.h"
 
+#include "catalog/catalog.h"
 #include "solving/requests.h"
 #include "solving/solve.h"
 

@@ -1,15 +1,23 @@
 #pragma once
 // Solves beside the window: the newest request wins, a quick answer comes first, the full review when the hand rests.
-#include "catalog/catalog.h"
 #include "demand/preview.h"
+#include "format/phrase.h"
+#include "model/base_detail.h"
 #include "model/problem.h"
-#include "review/review.h"
 
 #include <cstdint>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
+
+namespace toehold::catalog {
+struct Catalog;
+struct Resolved;
+}  // namespace toehold::catalog
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::solving {
 

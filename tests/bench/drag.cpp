@@ -2,8 +2,10 @@
 // back in steps of 1/64 in, and each step is what the window does for it: the changed detail, the quick answer, and the
 // three drawings with the rose painted at 1200 x 800. One after the other, though the window solves beside painting.
 // Processor time, which a busy machine does not stretch.
+#include "catalog/catalog.h"
 #include "drawing/render/painter.h"
 #include "session/session.h"
+#include "solving/solve_service.h"
 #include "support/shipped.h"
 
 #include <cairo.h>

@@ -1,4 +1,5 @@
 // The fastener rows of data/catalog against numbers that stand elsewhere.
+#include "catalog/catalog.h"
 #include "support/compare.h"
 #include "support/shipped.h"
 

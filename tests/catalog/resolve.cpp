@@ -1,5 +1,6 @@
 // Looking up everything else a detail names, and what is said when an id is not known.
 #include "catalog/resolve.h"
+#include "catalog/catalog.h"
 #include "support/example_detail.h"
 #include "support/problems.h"
 #include "support/shipped.h"

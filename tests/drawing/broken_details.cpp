@@ -1,4 +1,5 @@
 // Whatever stands in a detail under an edit, the three drawings come, and nothing in them is not finite.
+#include "drawing/annotation/overlay.h"
 #include "drawing/drawings.h"
 #include "drawing/scene_reading.h"
 #include "support/compare.h"

@@ -1,5 +1,6 @@
 // Identity: every part of a detail has a key of its own, whatever its names are.
 #include "model/part.h"
+#include "format/phrase.h"
 
 #include "model/base_detail.h"
 

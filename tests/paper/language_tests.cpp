@@ -1,8 +1,11 @@
 // Papers in another language: what the catalogue translates stands on them translated, and names a person gave stay.
 #include "format/catalogue.h"
+#include "paper/issue.h"
 #include "paper/report/report_sample.h"
 #include "paper/shop/shop_samples.h"
 #include "paper/words.h"
+#include "review/comparison.h"
+#include "review/review.h"
 #include "support/compare.h"
 #include "support/contains.h"
 #include "support/shipped.h"

@@ -1,6 +1,9 @@
+#include "editing/edits.h"
 #include "session/session.h"
+#include "demand/preview.h"
 
 #include "review/shipped_reviews.h"
+#include "solving/solve_service.h"
 #include "support/compare.h"
 #include "support/parts.h"
 

@@ -1,5 +1,6 @@
 #pragma once
 // What data/ ships: the catalogs, read once, and the demo details by their file's name without `.xml`.
+#include "catalog/catalog.h"
 #include "catalog/resolve.h"
 
 #include <stdexcept>

@@ -1,6 +1,7 @@
 // A screw in tension and lateral load from the same push: lag and wood screws by NDS 2018 Eq. 12.4-1, reported
 // fasteners by a straight line between their two allowable values. Bolts hold by their nut, so their wood sees no such
 // pair.
+#include "catalog/resolve.h"
 #include "checks/anchor/lateral_joint.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"

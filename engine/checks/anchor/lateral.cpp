@@ -1,5 +1,6 @@
 // The horizontal force each anchor carries from plate to framing, NDS 2018 12.3: worst over every state, because the
 // value turns with the angle to the member's grain.
+#include "catalog/resolve.h"
 #include "checks/anchor/lateral_joint.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"

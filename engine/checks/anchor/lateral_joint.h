@@ -9,11 +9,20 @@
 //   - an aluminum plate bears with its strength beside a weld.
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
+#include "model/framing.h"
 #include "resistance/wood/yield_limit.h"
 
 #include <cstddef>
 #include <string>
 #include <vector>
+
+namespace toehold::demand {
+struct State;
+}
+
+namespace toehold::catalog {
+struct Anchor;
+}
 
 namespace toehold::checks {
 

@@ -3,8 +3,10 @@
 //   - On the wood itself: NDS 2018 12.2.5. The clause is for round heads, so the nut's across-flats stands for the
 //     head's diameter: the smallest circle, and the reading taken. The wood under the nut must also not be crushed
 //     (3.10.2), which commonly leads.
+#include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
+#include "demand/demand.h"
 #include "resistance/wood/washer_bearing.h"
 #include "resistance/wood/withdrawal.h"
 

@@ -1,4 +1,5 @@
 // How deep a screw must reach into the member it lands in, whatever its force: NDS 2018 12.1.4.6 and 12.1.5.6.
+#include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
 #include "resistance/wood/withdrawal.h"
 

@@ -1,5 +1,6 @@
 // Distances of each anchor to its member's edge and end and to the other anchors in it, against the least the standard
 // (or the fastener's report) allows. Distances above these but below the full ones lower the lateral value instead.
+#include "catalog/resolve.h"
 #include "checks/anchor/placement_rules.h"
 #include "checks/anchor/seating.h"
 

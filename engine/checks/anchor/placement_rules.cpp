@@ -1,5 +1,6 @@
 #include "checks/anchor/placement_rules.h"
 
+#include "catalog/resolve.h"
 #include "demand/governing_state.h"
 #include "resistance/wood/fastener_placement.h"
 

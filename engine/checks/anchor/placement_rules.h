@@ -11,6 +11,14 @@
 #include <string>
 #include <vector>
 
+namespace toehold::model {
+enum class PlanAxis;
+}
+
+namespace toehold::catalog {
+struct Anchor;
+}
+
 namespace toehold::checks {
 
 /// How an anchor meets its member over all states.

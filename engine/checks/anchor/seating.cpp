@@ -3,6 +3,7 @@
 #include "checks/anchor/seating.h"
 
 #include "catalog/fastened.h"
+#include "demand/demand.h"
 #include "resistance/wood/withdrawal.h"
 
 #include <algorithm>

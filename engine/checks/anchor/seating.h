@@ -7,6 +7,18 @@
 #include <string>
 #include <vector>
 
+namespace toehold::model {
+struct Member;
+}
+
+namespace toehold::catalog {
+struct MemberMaterial;
+}
+
+namespace toehold::catalog {
+struct Anchor;
+}
+
 namespace toehold::checks {
 
 /// Lengths along one anchor, from its head's underside down; in.

@@ -1,6 +1,7 @@
 // An anchor's own steel, wood left aside: in tension and in shear (AISC 360-16 J3.6; check values: Table J3.2 of AISC
 // 360-10), and in both at once (J3.7, written as one ratio of the two forces of one push). A reported fastener:
 // T/Ta + V/Va <= 1, on the safe side where its report says nothing (common practice).
+#include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/wood_basis.h"

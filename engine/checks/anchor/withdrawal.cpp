@@ -1,7 +1,9 @@
 // A screw's thread pulled out of the member it lands in, NDS 2018 12.2: only thread inside it counts, tip excluded.
 #include "resistance/wood/withdrawal.h"
+#include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
+#include "demand/demand.h"
 
 namespace toehold::checks {
 namespace {

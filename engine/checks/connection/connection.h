@@ -12,6 +12,10 @@
 #include <string>
 #include <vector>
 
+namespace toehold::catalog {
+struct MemberMaterial;
+}
+
 namespace toehold::checks {
 
 /// The wood a member's end is fastened to. in; depth and width of all pieces together.

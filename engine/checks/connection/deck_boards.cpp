@@ -1,5 +1,6 @@
 // Boards fastened to the joists hold the joists' tops laterally. The whole load is set against the fasteners of
 // the boards that cross one joist within the plate's extent: boards beyond it and other joists are not counted.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"

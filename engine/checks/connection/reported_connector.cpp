@@ -1,6 +1,7 @@
 // Hardware at a member's end, with allowable values from its report. A torque about the member's axis becomes a pair of
 // forces on the two lines of connectors, up on one and down on the other; each line has half of the end's values. A
 // moment in the member's upright plane becomes a pull and a pressed edge, `height` apart.
+#include "catalog/resolve.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"
 

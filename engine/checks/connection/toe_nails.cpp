@@ -1,6 +1,7 @@
 // Toe-nails at a member's end: NDS 2018 12.5.4 on lateral and withdrawal values, nails under 1/4 in. They go through
 // the member's sides into the holder's face, or, where a joist lies on a beam, into the beam below it: there it is
 // uplift that draws them.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"

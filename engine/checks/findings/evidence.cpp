@@ -1,4 +1,5 @@
 // What the file leaves open: values without a source, and parts it does not describe.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
 #include "model/member.h"

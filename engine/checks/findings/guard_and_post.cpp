@@ -1,4 +1,5 @@
 // What the codes ask of the guard and its post, whatever their load.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
 

@@ -1,4 +1,5 @@
 // What the codes ask of the anchors themselves, whatever their load.
+#include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"

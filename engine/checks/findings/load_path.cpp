@@ -1,5 +1,6 @@
 // Places where the load path ends: anchors that reach no framing, members joined to nothing, and connections that
 // cannot take the force they are given.
+#include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"

@@ -1,5 +1,6 @@
 #include "checks/member/actions.h"
 
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 // Pressure across the grain of a member: the plate's toe presses, through the decking and without counting any spread
 // in it, on the block, joist or rim below; a joist pressed down on a beam or a wall bears on it.
+#include "catalog/resolve.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"
 

@@ -1,4 +1,5 @@
 // The anchors' tension and the plate's pressure bend a member vertically, horizontal forces across it laterally.
+#include "catalog/resolve.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/member/actions.h"
 #include "resistance/wood/member_strength.h"

@@ -5,6 +5,7 @@
 //   - Torsional stress is largest at the middle of a piece's longer side, where beam shear acts too: their parts of
 //   what
 //     is allowed are added. Shear across the other side is counted there as well, which is on the safe side.
+#include "catalog/resolve.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/member/actions.h"
 #include "resistance/wood/member_strength.h"

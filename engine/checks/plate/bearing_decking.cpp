@@ -1,5 +1,7 @@
 // The plate's toe presses on the decking, and through it on any shims: each must be allowed to bear and be strong
 // enough across its thickness.
+#include "catalog/resolve.h"
+#include "catalog/rows.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"

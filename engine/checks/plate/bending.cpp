@@ -1,6 +1,7 @@
 // The plate bent between its anchors and the post, between its toe and the post, and beyond its anchors, by the strip
 // method (common practice): at every push, on every straight section tangent to the post or through an anchor. Not a
 // point value: at a tube's corner the peak moment of plate theory has no limit.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/plate/bending_steps.h"
 #include "checks/post/foot.h"

@@ -1,6 +1,8 @@
 #include "checks/plate/bending_steps.h"
 
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
+#include "demand/demand.h"
 #include "resistance/aluminum/member.h"
 #include "resistance/steel/member.h"
 

@@ -2,6 +2,7 @@
 // and J3.10; Aluminum Design Manual 2020 J.3 (from memory).
 #include "checks/plate/holes.h"
 
+#include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"

@@ -1,10 +1,12 @@
 // The post bent by the push: a metal tube at the plate; a wood post at its shoe's top, and the shoe's wall, as a closed
 // tube, at the plate.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
 #include "checks/post/tube.h"
 #include "demand/governing_state.h"
+#include "model/base_detail.h"
 #include "resistance/wood/member_factors.h"
 #include "resistance/wood/member_strength.h"
 

@@ -1,10 +1,12 @@
 // How far the guard's top moves under the push alone: the base turns on its bed and anchors, the framing below gives,
 // the post bends. Neither IBC nor IRC sets a limit; ASTM E985 is a performance specification that a code or a contract
 // may invoke, and its limit is taken here.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
 #include "checks/registry.h"
+#include "demand/demand.h"
 #include "resistance/steel/tube.h"
 
 #include <algorithm>

@@ -1,5 +1,7 @@
 #include "checks/post/foot.h"
 
+#include "demand/demand.h"
+
 #include <algorithm>
 #include <cmath>
 

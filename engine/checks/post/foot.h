@@ -1,8 +1,16 @@
 #pragma once
 // The post where it meets the plate: the tube's own outline, or the shoe's that holds a wood post.
-#include "demand/demand.h"
 #include "model/post.h"
 #include "resistance/steel/tube.h"
+
+namespace toehold::catalog {
+struct Resolved;
+}
+namespace toehold::demand {
+struct Demand;
+struct LoadCase;
+struct State;
+}  // namespace toehold::demand
 
 namespace toehold::checks {
 

@@ -1,5 +1,6 @@
 // A wood post's moment into the plate through its shoe. No standard gives a rule for it: the allowable moment is a
 // test's or an evaluation report's, and without one there is no evidence.
+#include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"

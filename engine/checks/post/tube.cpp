@@ -1,5 +1,6 @@
 #include "checks/post/tube.h"
 
+#include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
 #include "demand/governing_state.h"

@@ -1,6 +1,7 @@
 // The fillet weld all round the post's foot, or the shoe's: moment and shear of every push on the weld as a line
 // (elastic method, common practice), against AISC 360-16 J2.4 or the Aluminum Design Manual 2020 J.2.2 (from memory).
 #include "resistance/steel/weld.h"
+#include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
 #include "checks/post/foot.h"

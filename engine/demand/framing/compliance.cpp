@@ -1,5 +1,6 @@
 #include "demand/framing/compliance.h"
 
+#include "catalog/resolve.h"
 #include "demand/framing/frame.h"
 
 #include <Eigen/Dense>

@@ -1,5 +1,7 @@
 #include "demand/loads/load_cases.h"
 
+#include "model/base_detail.h"
+
 #include <fmt/format.h>
 
 #include <cmath>

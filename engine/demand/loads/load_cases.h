@@ -4,6 +4,14 @@
 
 #include <vector>
 
+namespace toehold::model {
+struct Loads;
+}
+
+namespace toehold::model {
+struct Basis;
+}
+
 namespace toehold::demand {
 
 /// One case for every push; where a downward (or upward) force is stated with it, a second case has both, so that a

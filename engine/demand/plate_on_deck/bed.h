@@ -6,6 +6,10 @@
 #include <string>
 #include <vector>
 
+namespace toehold::model {
+struct Plate;
+}
+
 namespace toehold::demand {
 
 struct Bed {

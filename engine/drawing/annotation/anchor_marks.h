@@ -2,9 +2,15 @@
 // The mark of an anchor on a drawing, made in one place for papers and window: its forces, and what the review's checks
 // say of it.
 #include "drawing/annotation/overlay.h"
-#include "review/review.h"
 
 #include <string>
+
+namespace toehold::demand {
+struct AnchorEnvelope;
+}
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::drawing {
 

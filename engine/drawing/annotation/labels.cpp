@@ -1,5 +1,6 @@
 #include "drawing/annotation/labels.h"
 
+#include "drawing/annotation/overlay.h"
 #include "format/figures.h"
 
 #include <fmt/format.h>

@@ -1,12 +1,15 @@
 #pragma once
 // Lengths, forces and the push as a drawing writes them: a length is a bare number, since the drawing says its unit
 // once.
-#include "drawing/annotation/overlay.h"
+#include "format/phrase.h"
 #include "units/quantity.h"
 
 #include <string>
 
 namespace toehold::drawing {
+
+struct Overlay;
+struct PushShown;
 
 /// `3 3/8` in US customary, `85.7` (mm, to a tenth) in SI. Without its unit.
 [[nodiscard]] std::string length_figure(double length_in, units::System system);

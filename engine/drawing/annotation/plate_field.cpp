@@ -1,5 +1,6 @@
 #include "drawing/annotation/plate_field.h"
 
+#include "demand/demand.h"
 #include "drawing/drawings.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/profile.h"

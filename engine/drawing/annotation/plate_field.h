@@ -1,13 +1,19 @@
 #pragma once
 // The bed's pressure and the plate's deflection as drawings show them: shares of the largest, lines of equal pressure,
 // both along an upright plane.
-#include "drawing/drawings.h"
+#include "drawing/scene/scene.h"
 
 #include <array>
 #include <optional>
 #include <vector>
 
+namespace toehold::demand {
+struct DeflectedShape;
+}
+
 namespace toehold::drawing {
+
+struct SectionPlane;
 
 [[nodiscard]] double largest_psi(const demand::DeflectedShape& field);
 /// Absent where nothing is pressed.

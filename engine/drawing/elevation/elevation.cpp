@@ -1,9 +1,11 @@
 #include "drawing/annotation/dimension.h"
 #include "drawing/annotation/labels.h"
+#include "drawing/annotation/overlay.h"
 #include "drawing/drawings.h"
 #include "drawing/elevation/sheet.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "model/base_detail.h"
 #include "model/placement.h"
 
 #include <algorithm>

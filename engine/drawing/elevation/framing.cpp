@@ -2,6 +2,8 @@
 #include "drawing/annotation/symbols.h"
 #include "drawing/elevation/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "model/base_detail.h"
+#include "model/layers.h"
 
 #include <algorithm>
 #include <cmath>

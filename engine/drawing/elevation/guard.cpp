@@ -1,3 +1,4 @@
+#include "catalog/resolve.h"
 #include "drawing/elevation/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"

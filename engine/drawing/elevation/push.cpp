@@ -1,4 +1,5 @@
 #include "drawing/annotation/labels.h"
+#include "drawing/annotation/overlay.h"
 #include "drawing/annotation/symbols.h"
 #include "drawing/elevation/sheet.h"
 #include "drawing/scene/shapes.h"

@@ -23,15 +23,15 @@ struct ElevationSheet {
 /// 1 where the push shown goes to the right, or along the rail, or where there is none; else -1.
 [[nodiscard]] double push_side(const ElevationSheet& sheet);
 
-// elevation_framing.cpp
+// framing.cpp
 void add_elevation_framing(Scene& scene, const ElevationSheet& sheet);
-// elevation_supports.cpp
+// supports.cpp
 void add_elevation_supports(Scene& scene, const ElevationSheet& sheet);
-// elevation_guard.cpp
+// guard.cpp
 void add_guard(Scene& scene, const ElevationSheet& sheet);
-// elevation_push.cpp
+// push.cpp
 void add_elevation_push(Scene& scene, const ElevationSheet& sheet);
-// elevation_dimensions.cpp
+// dimensions.cpp
 void add_elevation_dimensions(Scene& scene, const ElevationSheet& sheet);
 
 }  // namespace toehold::drawing

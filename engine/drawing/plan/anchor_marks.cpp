@@ -4,6 +4,8 @@
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "format/figures.h"
+#include "model/base_detail.h"
+#include "model/plate.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,10 @@
 #include "drawing/annotation/dimension.h"
 #include "drawing/annotation/labels.h"
+#include "drawing/annotation/overlay.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "model/base_detail.h"
+#include "model/plate.h"
 
 #include <algorithm>
 #include <cmath>

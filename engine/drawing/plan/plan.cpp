@@ -1,7 +1,9 @@
 #include "drawing/annotation/labels.h"
+#include "drawing/annotation/overlay.h"
 #include "drawing/drawings.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "model/base_detail.h"
 #include "model/placement.h"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "model/base_detail.h"
 
 #include <algorithm>
 #include <cmath>

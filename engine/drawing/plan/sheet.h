@@ -2,10 +2,19 @@
 // What the plan's parts share, and the parts themselves, each in the file its name says.
 #include "drawing/drawings.h"
 #include "model/member.h"
+#include "model/post.h"
 
 #include <optional>
 #include <string>
 #include <vector>
+
+namespace toehold::model {
+struct Hole;
+}
+
+namespace toehold::model {
+struct Slot;
+}
 
 namespace toehold::drawing {
 
@@ -21,7 +30,7 @@ struct PlanSheet {
 /// Whether numbers and bars stand at the anchors.
 [[nodiscard]] bool has_marks(const Subject& subject);
 
-// plan_plate.cpp
+// plate.cpp
 void add_plate_face(Scene& scene, const PlanSheet& sheet);
 void add_plate_edge(Scene& scene, const PlanSheet& sheet);
 void add_holes(Scene& scene, const PlanSheet& sheet);
@@ -30,7 +39,7 @@ void add_holes(Scene& scene, const PlanSheet& sheet);
 /// From the hole's centre to the edge of what covers it: the washer where it is known, else the hole.
 [[nodiscard]] double covered_radius_in(const Subject& subject, const model::Hole& hole);
 
-// plan_post.cpp
+// post.cpp
 void add_weld(Scene& scene, const PlanSheet& sheet);
 void add_post(Scene& scene, const PlanSheet& sheet);
 void add_axes(Scene& scene, const PlanSheet& sheet);
@@ -40,23 +49,23 @@ struct PostFoot {
 };
 [[nodiscard]] PostFoot post_foot(const model::Post& post);
 
-// plan_framing.cpp
+// framing.cpp
 void add_framing_below(Scene& scene, const PlanSheet& sheet);
 
-// plan_dimensions.cpp
+// dimensions.cpp
 void add_plan_dimensions(Scene& scene, const PlanSheet& sheet);
 
-// plan_measured.cpp
+// measured.cpp
 void add_measured(Scene& scene, const PlanSheet& sheet);
 
-// plan_marks.cpp
+// marks.cpp
 void add_letters(Scene& scene, const PlanSheet& sheet);
 void add_shear_arrows(Scene& scene, const PlanSheet& sheet);
 
-// plan_push.cpp
+// push.cpp
 void add_push(Scene& scene, const PlanSheet& sheet);
 
-// plan_pressure.cpp
+// pressure.cpp
 void add_pressure(Scene& scene, const PlanSheet& sheet);
 /// A scale beside the drawing; makes room for it in the scene's bounds.
 void add_pressure_scale(Scene& scene, const PlanSheet& sheet);

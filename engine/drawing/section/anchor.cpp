@@ -1,3 +1,4 @@
+#include "catalog/resolve.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "model/placement.h"

@@ -1,3 +1,4 @@
+#include "catalog/resolve.h"
 #include "drawing/annotation/dimension.h"
 #include "drawing/annotation/labels.h"
 #include "drawing/scene/shapes.h"

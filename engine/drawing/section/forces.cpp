@@ -1,9 +1,11 @@
 #include "drawing/annotation/labels.h"
+#include "drawing/annotation/overlay.h"
 #include "drawing/annotation/plate_field.h"
 #include "drawing/annotation/symbols.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "format/figures.h"
+#include "model/base_detail.h"
 
 #include <algorithm>
 #include <cmath>

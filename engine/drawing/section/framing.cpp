@@ -1,6 +1,8 @@
 #include "drawing/annotation/symbols.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
+#include "model/base_detail.h"
+#include "model/layers.h"
 
 #include <algorithm>
 

@@ -1,6 +1,8 @@
+#include "catalog/resolve.h"
 #include "drawing/annotation/labels.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
+#include "model/base_detail.h"
 
 #include <algorithm>
 

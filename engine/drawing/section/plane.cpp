@@ -1,3 +1,4 @@
+#include "catalog/resolve.h"
 #include "drawing/drawings.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"

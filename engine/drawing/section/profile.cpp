@@ -1,6 +1,7 @@
 #include "drawing/section/profile.h"
 
 #include "drawing/scene/shapes.h"
+#include "model/base_detail.h"
 #include "model/placement.h"
 
 #include <algorithm>

@@ -6,6 +6,10 @@
 #include <string>
 #include <vector>
 
+namespace toehold::model {
+struct Position;
+}
+
 namespace toehold::drawing {
 
 struct Profile {

@@ -2,6 +2,7 @@
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
+#include "model/base_detail.h"
 
 #include <algorithm>
 #include <cmath>

@@ -7,6 +7,14 @@
 #include <string>
 #include <vector>
 
+namespace toehold::model {
+struct Plate;
+}
+
+namespace toehold::catalog {
+struct Anchor;
+}
+
 namespace toehold::drawing {
 
 /// A hole the plane goes through.

@@ -3,10 +3,12 @@
 // Numbers are in in, lb and psi, unrounded, with a point, and never quoted; an infinite ratio and what is not known are
 // empty cells. Text that a spreadsheet would take for a formula (it begins with = + - @, a tab or a return) has an
 // apostrophe before it.
-#include "review/review.h"
-
 #include <string>
 #include <vector>
+
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::exporting {
 

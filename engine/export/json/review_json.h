@@ -1,8 +1,10 @@
 #pragma once
 // A review as JSON, schema `toehold.review/1`: names are only ever added. An infinite ratio is null.
-#include "review/review.h"
-
 #include <string>
+
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::exporting {
 

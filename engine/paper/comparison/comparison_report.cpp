@@ -2,6 +2,7 @@
 #include "format/figures.h"
 #include "paper/papers.h"
 #include "paper/report/blocks.h"
+#include "review/comparison.h"
 #include "wording/outcomes.h"
 #include "wording/status.h"
 #include "wording/verdict.h"

@@ -2,6 +2,7 @@
 #include "paper/letter/remark_target.h"
 #include "paper/papers.h"
 #include "paper/report/blocks.h"
+#include "review/review.h"
 #include "wording/status.h"
 #include "wording/verdict.h"
 

@@ -1,6 +1,7 @@
 #include "paper/letter/remark_target.h"
 
 #include "checks/registry.h"
+#include "review/review.h"
 
 #include <algorithm>
 

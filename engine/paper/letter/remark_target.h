@@ -1,8 +1,24 @@
 #pragma once
 // What a reviewer's remark is about, looked up in the review it is printed with.
-#include "review/review.h"
+#include "format/phrase.h"
 
 #include <vector>
+
+namespace toehold::review {
+struct Review;
+}
+
+namespace toehold::checks {
+struct Finding;
+}
+
+namespace toehold::checks {
+struct CheckResult;
+}
+
+namespace toehold::model {
+struct Remark;
+}
 
 namespace toehold::paper::letter {
 

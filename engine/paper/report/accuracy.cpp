@@ -1,5 +1,7 @@
 // How well the solves balance, and how near their numbers are to those of an ever finer mesh.
+#include "demand/demand.h"
 #include "paper/report/sections.h"
+#include "review/review.h"
 #include "wording/demand.h"
 
 namespace toehold::paper::report {

@@ -1,12 +1,18 @@
 #pragma once
 // Small pieces that the report, the letter and the comparison are put together from.
+#include "checks/result.h"
 #include "paper/document.h"
-#include "paper/papers.h"
+#include "paper/issue.h"
 #include "paper/words.h"
+#include "review/facts.h"
 
 #include <string>
 #include <string_view>
 #include <vector>
+
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::paper::report {
 

@@ -1,5 +1,6 @@
 #include "paper/papers.h"
 #include "paper/report/sections.h"
+#include "review/review.h"
 
 namespace toehold::paper {
 

@@ -1,6 +1,7 @@
 // Every check: first a table of them all, worst first, then the worked steps of each.
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
+#include "review/review.h"
 
 namespace toehold::paper::report {
 void add_checks(Blocks& blocks, const Source& source) {

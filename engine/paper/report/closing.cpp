@@ -2,6 +2,7 @@
 #include "paper/report/sections.h"
 #include "paper/report/sources.h"
 #include "paper/report/standards.h"
+#include "review/review.h"
 #include "wording/outcomes.h"
 
 namespace toehold::paper::report {

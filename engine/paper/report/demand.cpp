@@ -1,5 +1,6 @@
 // The forces on every anchor, by each way of finding them.
 #include "wording/demand.h"
+#include "review/review.h"
 
 #include "format/figures.h"
 #include "paper/report/sections.h"

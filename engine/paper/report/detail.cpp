@@ -1,6 +1,7 @@
 // What the file describes, drawn and in words.
 #include "paper/report/described.h"
 #include "paper/report/sections.h"
+#include "review/review.h"
 
 namespace toehold::paper::report {
 namespace {

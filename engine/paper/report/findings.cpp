@@ -1,5 +1,6 @@
 // What the rules about the detail itself found, and what changes of it were run.
 #include "paper/report/sections.h"
+#include "review/review.h"
 #include "wording/outcomes.h"
 
 #include <algorithm>

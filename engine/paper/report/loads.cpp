@@ -2,6 +2,7 @@
 #include "demand/framing/member_supports.h"
 #include "format/figures.h"
 #include "paper/report/sections.h"
+#include "review/review.h"
 
 #include <algorithm>
 

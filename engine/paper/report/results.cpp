@@ -1,5 +1,6 @@
 #include "paper/report/results.h"
 
+#include "review/review.h"
 #include "wording/status.h"
 
 #include <algorithm>

@@ -1,7 +1,6 @@
 #pragma once
 // Results of one check as one row of a table: the worst, and how many there are.
 #include "paper/report/blocks.h"
-#include "review/review.h"
 
 #include <string>
 #include <vector>

@@ -1,6 +1,7 @@
 #include "paper/report/sources.h"
 
 #include "paper/report/results.h"
+#include "review/review.h"
 
 #include <algorithm>
 

@@ -1,9 +1,13 @@
 #pragma once
 // Sources of values whose words are too long for a column of the worked steps: numbered, and given in full at the end.
-#include "review/review.h"
+#include "format/phrase.h"
 
 #include <string>
 #include <vector>
+
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::paper::report {
 

@@ -1,5 +1,7 @@
 #include "paper/report/standards.h"
 
+#include "review/review.h"
+
 #include <algorithm>
 #include <utility>
 

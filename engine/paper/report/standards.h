@@ -1,10 +1,14 @@
 #pragma once
 // The standards a review rests on, by what its checks, loads, stiffnesses and assumptions cite.
-#include "review/review.h"
+#include "format/phrase.h"
 
 #include <string>
 #include <string_view>
 #include <vector>
+
+namespace toehold::review {
+struct Review;
+}
 
 namespace toehold::paper::report {
 

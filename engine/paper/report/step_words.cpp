@@ -1,5 +1,6 @@
 #include "paper/report/step_words.h"
 
+#include "demand/demand.h"
 #include "format/figures.h"
 #include "paper/layout/symbols.h"
 #include "wording/status.h"

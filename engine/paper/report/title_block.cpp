@@ -2,6 +2,7 @@
 #include "format/figures.h"
 #include "paper/report/sections.h"
 #include "paper/report/standards.h"
+#include "review/review.h"
 #include "wording/status.h"
 #include "wording/verdict.h"
 

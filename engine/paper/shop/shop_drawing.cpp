@@ -1,3 +1,4 @@
+#include "paper/issue.h"
 #include "paper/papers.h"
 #include "paper/shop/anchor_schedule.h"
 #include "paper/shop/hole_schedule.h"

@@ -1,3 +1,4 @@
+#include "paper/issue.h"
 #include "paper/site/site_page.h"
 #include "paper/words.h"
 #include "wording/status.h"

@@ -1,4 +1,5 @@
 #include "drawing/render/palette.h"
+#include "paper/issue.h"
 #include "paper/papers.h"
 #include "paper/site/extent.h"
 #include "paper/site/page_words.h"

@@ -1,6 +1,7 @@
 #include "paper/site/wording.h"
 
 #include "drawing/annotation/labels.h"
+#include "paper/sheet.h"
 #include "paper/words.h"
 
 #include <fmt/format.h>

@@ -1,9 +1,11 @@
 #include "window/frame/application.h"
 
+#include "editing/edits.h"
 #include "window/dialogs/recovery_dialog.h"
 #include "window/frame/detail_frame.h"
 #include "window/frame/language.h"
 #include "window/frame/start_frame.h"
+#include "window/sheet/drag_controller.h"
 #include "window/text.h"
 #include "xml/catalog/catalog_file.h"
 #include "xml/document/file.h"

@@ -3,6 +3,7 @@
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
 #include "window/frame/menus.h"
+#include "window/sheet/canvas.h"
 #include "window/text.h"
 
 #include <wx/dnd.h>

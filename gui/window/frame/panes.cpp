@@ -4,6 +4,7 @@
 #include "window/panels/fields/fields_panel.h"
 #include "window/panels/notes/notes_panel.h"
 #include "window/panels/verdict_strip.h"
+#include "window/sheet/canvas.h"
 #include "window/sheet/place_bar.h"
 #include "window/sheet/tool_row.h"
 

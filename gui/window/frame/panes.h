@@ -1,8 +1,6 @@
 #pragma once
 // The panes of a detail's window: the sheet in the middle, properties and review beside it, the verdict below, and
 // above them the line that tells of what happens to the file.
-#include "session/session.h"
-#include "window/sheet/canvas.h"
 #include "window/theme/theme.h"
 
 #include <wx/aui/framemanager.h>
@@ -14,12 +12,17 @@ class wxInfoBar;
 class wxNotebook;
 class wxPanel;
 
+namespace toehold::session {
+class Session;
+}
+
 namespace toehold::window {
 
 class ChecksPanel;
 class FieldsPanel;
 class NotesPanel;
 class PlaceBar;
+class SheetCanvas;
 class ToolRow;
 class VerdictStrip;
 

@@ -1,5 +1,6 @@
 #include "window/panels/verdict_words.h"
 
+#include "review/review.h"
 #include "window/text.h"
 #include "wording/status.h"
 #include "wording/verdict.h"

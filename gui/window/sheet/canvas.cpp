@@ -1,5 +1,6 @@
 #include "window/sheet/canvas.h"
 
+#include "editing/edits.h"
 #include "window/sheet/context_menu.h"
 #include "window/sheet/tips.h"
 

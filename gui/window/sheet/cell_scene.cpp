@@ -1,7 +1,9 @@
 #include "window/sheet/cell_scene.h"
 
+#include "drawing/annotation/overlay.h"
 #include "format/figures.h"
 #include "format/phrase.h"
+#include "session/session.h"
 #include "window/sheet/lettering.h"
 #include "window/sheet/readout.h"
 #include "window/text.h"

@@ -1,11 +1,18 @@
 #pragma once
 // What each cell of the sheet shows of the session, and the words under it.
 #include "drawing/drawings.h"
-#include "session/session.h"
+#include "model/part.h"
 #include "window/sheet/layout.h"
 
 #include <string>
 #include <vector>
+
+namespace toehold::drawing {
+struct Overlay;
+}
+namespace toehold::session {
+class Session;
+}
 
 namespace toehold::window {
 

@@ -1,6 +1,8 @@
 #include "window/sheet/context_menu.h"
 
+#include "editing/edits.h"
 #include "editing/picked.h"
+#include "model/placement.h"
 #include "window/sheet/canvas.h"
 
 #include <wx/intl.h>

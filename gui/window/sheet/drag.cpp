@@ -1,6 +1,7 @@
 #include "window/sheet/drag.h"
 
 #include "editing/edits.h"
+#include "model/placement.h"
 
 #include <algorithm>
 #include <cmath>

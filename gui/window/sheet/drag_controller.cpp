@@ -1,6 +1,8 @@
 #include "window/sheet/drag_controller.h"
 
+#include "editing/edits.h"
 #include "editing/picked.h"
+#include "model/placement.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
 

@@ -1,5 +1,7 @@
 #include "window/sheet/hover.h"
 
+#include "model/placement.h"
+
 #include <cmath>
 
 namespace toehold::window {

@@ -1,5 +1,6 @@
 #include "window/sheet/keyboard.h"
 
+#include "editing/edits.h"
 #include "window/sheet/canvas.h"
 #include "window/sheet/tips.h"
 #include "window/text.h"

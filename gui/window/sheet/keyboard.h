@@ -1,13 +1,12 @@
 #pragma once
 // The sheet by keyboard alone.
-#include "window/sheet/state.h"
-
 #include <wx/event.h>
 #include <wx/timer.h>
 
 namespace toehold::window {
 
 class SheetCanvas;
+struct SheetState;
 
 class SheetKeyboard {
   public:

@@ -1,5 +1,6 @@
 #include "window/sheet/place_bar.h"
 
+#include "editing/edits.h"
 #include "editing/fields.h"
 #include "editing/picked.h"
 #include "model/placement.h"

@@ -2,6 +2,7 @@
 
 #include "drawing/drawings.h"
 #include "format/figures.h"
+#include "review/review.h"
 #include "units/unit_table.h"
 #include "window/panels/verdict_words.h"
 #include "window/sheet/cell_scene.h"

@@ -1,9 +1,11 @@
 #include "window/sheet/tips.h"
 
+#include "catalog/resolve.h"
 #include "drawing/marked_parts.h"
 #include "format/figures.h"
 #include "format/phrase.h"
 #include "model/member.h"
+#include "review/review.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/title_block.h"
 #include "wording/status.h"

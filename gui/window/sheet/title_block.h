@@ -5,6 +5,10 @@
 
 #include <string>
 
+namespace toehold::drawing {
+struct Scene;
+}
+
 namespace toehold::window {
 
 struct TitleWords {

@@ -1,3 +1,4 @@
+#include "drawing/annotation/overlay.h"
 #include "drawing/annotation/plate_field.h"
 #include "drawing/drawings.h"
 #include "drawing/scene_reading.h"

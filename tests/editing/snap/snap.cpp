@@ -1,5 +1,6 @@
 // What a point catches on, held to places worked by hand.
 #include "editing/snap.h"
+#include "editing/edits.h"
 
 #include "editing/samples.h"
 #include "support/compare.h"

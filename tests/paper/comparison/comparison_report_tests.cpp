@@ -1,7 +1,9 @@
 // Two reviews on paper beside each other, held against the reviews themselves.
 #include "format/figures.h"
+#include "paper/issue.h"
 #include "paper/read_back.h"
 #include "paper/report/report_sample.h"
+#include "review/comparison.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
 #include "support/contains.h"

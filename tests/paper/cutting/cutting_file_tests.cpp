@@ -1,4 +1,5 @@
 // The cutting file as an independent reader finds it, against the model and against areas in closed form.
+#include "catalog/catalog.h"
 #include "dxf_reading.h"
 #include "paper/papers.h"
 #include "support/compare.h"

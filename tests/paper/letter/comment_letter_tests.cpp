@@ -1,6 +1,8 @@
 // The letter as a value and as a file: every remark with what it speaks of, and none lost.
+#include "paper/issue.h"
 #include "paper/read_back.h"
 #include "paper/report/report_sample.h"
+#include "review/review.h"
 #include "support/compare.h"
 #include "support/contains.h"
 

@@ -1,6 +1,8 @@
 // The report as a file, read back with poppler's tools.
+#include "paper/issue.h"
 #include "paper/read_back.h"
 #include "paper/report/report_sample.h"
+#include "review/review.h"
 #include "support/compare.h"
 
 #include <regex>

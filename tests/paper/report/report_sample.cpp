@@ -1,4 +1,5 @@
 #include "paper/report/report_sample.h"
+#include "paper/issue.h"
 
 #include "review/remedies.h"
 #include "review/shipped_reviews.h"

@@ -1,5 +1,6 @@
 // The report as a value, held against the review it is made from.
 #include "format/figures.h"
+#include "paper/issue.h"
 #include "paper/layout/symbols.h"
 #include "paper/report/report_sample.h"
 #include "paper/report/standards.h"

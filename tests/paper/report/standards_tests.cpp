@@ -1,6 +1,8 @@
 // The standards a review rests on: what its results, loads, stiffnesses and assumptions cite, and no word beside it.
 #include "paper/report/standards.h"
 
+#include "review/review.h"
+
 #include <catch2/catch.hpp>
 
 #include <algorithm>

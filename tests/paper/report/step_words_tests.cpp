@@ -1,13 +1,16 @@
 // A check's steps sorted for the report: by what each says of its origin, whatever its words are.
-#include "paper/report/report_sample.h"
 #include "paper/report/step_words.h"
-#include "support/contains.h"
+
+#include "paper/report/report_sample.h"
+#include "paper/report/sources.h"
+#include "review/review.h"
+
+#include <catch2/catch.hpp>
 
 using namespace toehold;
 using checks::Origin;
 using checks::Step;
 using format::phrase;
-using test::contains;
 
 namespace {
 

@@ -1,6 +1,7 @@
 // The shop drawing read back with poppler's tools and measured in its scenes: what it says against the model and
 // against numbers worked by hand, where its views stand, and that no words meet.
 #include "drawing/scene/view.h"
+#include "format/phrase.h"
 #include "paper/read_back.h"
 #include "plain_svg.h"
 #include "shop_samples.h"

@@ -1,4 +1,6 @@
 #include "shop_samples.h"
+#include "catalog/catalog.h"
+#include "paper/issue.h"
 
 #include "support/compare.h"
 #include "support/shipped.h"

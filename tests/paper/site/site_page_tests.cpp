@@ -1,4 +1,5 @@
 // The page itself: one sheet, legible, nothing over anything else and nothing cut off, whatever the detail.
+#include "paper/issue.h"
 #include "paper/read_back.h"
 #include "paper/site/site_page.h"
 #include "paper/site/site_sample.h"

@@ -1,8 +1,10 @@
 #include "paper/site/site_sample.h"
+#include "paper/issue.h"
 
 #include "drawing/render/lettering.h"
 #include "drawing/render/palette.h"
 #include "paper/read_back.h"
+#include "review/review.h"
 
 #include <map>
 

@@ -1,4 +1,5 @@
 // Units, ground, language and layout, and the sheet on paper.
+#include "review/review.h"
 #include "window/driver.h"
 
 #include "support/compare.h"

@@ -5,6 +5,7 @@
 #include "window/frame/application.h"
 #include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
+#include "window/sheet/raster.h"
 
 #include <wx/textentry.h>
 

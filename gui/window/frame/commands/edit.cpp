@@ -7,6 +7,7 @@
 #include "window/frame/commands.h"
 #include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
+#include "window/sheet/canvas.h"
 #include "window/text.h"
 
 #include <wx/clipbrd.h>

@@ -1,5 +1,6 @@
 // Papers and tables, which leave the window as files.
 #include "export/csv/review_csv.h"
+#include "paper/issue.h"
 #include "paper/paper_file.h"
 #include "window/frame/application.h"
 #include "window/frame/commands.h"

@@ -3,6 +3,7 @@
 #include "window/frame/commands.h"
 #include "window/frame/detail_frame.h"
 #include "window/frame/menus.h"
+#include "window/sheet/canvas.h"
 
 #include <optional>
 
