@@ -1,7 +1,7 @@
-#include "editing/edits.h"
 #include "session/session.h"
-#include "demand/preview.h"
 
+#include "demand/preview.h"
+#include "editing/edits.h"
 #include "review/shipped_reviews.h"
 #include "solving/solve_service.h"
 #include "support/compare.h"
