@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <stdexcept>
 
 namespace toehold::checks {
@@ -54,20 +53,6 @@ std::vector<const Check*> checks_of(model::MountKind mount) {
         if (applies(check, mount)) all.push_back(&check);
     }
     return all;
-}
-
-void conclude(CheckResult& result) {
-    constexpr double nothing = 1e-9;
-    if (result.capacity > 0.0) {
-        result.ratio = result.demand / result.capacity;
-        result.status = result.ratio <= 1.0 ? Status::holds : Status::fails;
-    } else if (result.demand > nothing) {
-        result.ratio = std::numeric_limits<double>::infinity();
-        result.status = Status::no_path;
-    } else {
-        result.ratio = 0.0;
-        result.status = Status::holds;
-    }
 }
 
 std::vector<CheckResult> run(const Check& check, const CheckInput& input) {

@@ -9,15 +9,35 @@
 
 namespace toehold::checks {
 
-/// One line of worked arithmetic a reviewer can follow by hand.
+/// Where the value of a step comes from.
+enum class Origin {
+    derived,   ///< worked out, from other steps or in a way the formula says
+    file,      ///< the detail's file, or measured from what it describes
+    given,     ///< a table, a rule, a catalog or a report, which the clause names
+    demanded,  ///< the demand on the detail
+};
+
+/// One line of worked arithmetic a reviewer can follow by hand. What kind of line it is says `origin`; `formula` and
+/// `clause` are for people, and nothing compares them.
 struct Step {
     std::string symbol;      ///< `W'`, `F_c,perp'`: plain text; `_` opens a subscript
     format::Phrase meaning;  ///< what it is, in words
-    std::string formula;     ///< in symbols, with numbers where short; `given` for an input
+    std::string formula;     ///< in symbols, with numbers where short; or in words how a value was chosen
     double value = 0.0;
     std::string unit;    ///< `lb`, `in`, `psi`, `lb/in`, ``
     std::string clause;  ///< standard and clause, or `input`, `demand`, `common practice`
+    Origin origin = Origin::derived;
+    bool as_is = false;  ///< the formula says nothing beyond the origin
+    friend bool operator==(const Step&, const Step&) = default;
 };
+
+/// A value of the file, as it is there: formula `given`, clause `input`.
+[[nodiscard]] Step from_file(std::string symbol, format::Phrase meaning, double value, std::string unit);
+/// A value of a table, a catalog or a report, as it is there: formula `given`.
+[[nodiscard]] Step given(std::string symbol, format::Phrase meaning, double value, std::string unit,
+                         std::string clause);
+/// A value of the demand, as it is there: formula and clause `demand`.
+[[nodiscard]] Step demanded(std::string symbol, format::Phrase meaning, double value, std::string unit);
 
 enum class Status {
     holds,             ///< ratio <= 1

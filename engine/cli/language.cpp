@@ -1,5 +1,7 @@
 #include "cli/language.h"
 
+#include "format/catalogue.h"
+
 #include <array>
 #include <cstdlib>
 #include <filesystem>

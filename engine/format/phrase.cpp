@@ -1,5 +1,6 @@
 #include "format/phrase.h"
 
+#include "format/catalogue.h"
 #include "format/figures.h"
 
 #include <fmt/args.h>
@@ -42,6 +43,8 @@ void push(fmt::dynamic_format_arg_store<fmt::format_context>& store, const Argum
                 store.push_back(figure_text(value.value, value.unit, locale.system));
             } else if constexpr (std::is_same_v<Value, Dimension>) {
                 store.push_back(dimension_text(value.in, locale.system));
+            } else if constexpr (std::is_same_v<Value, Citation>) {
+                store.push_back(value.text);
             } else if constexpr (std::is_same_v<Value, Phrase>) {
                 store.push_back(text(value, locale));
             } else if constexpr (std::is_same_v<Value, Listed>) {
@@ -64,9 +67,27 @@ std::optional<std::string> filled(const std::string& pattern, const Phrase& phra
     }
 }
 
+void gather(std::vector<std::string>& all, const Phrase& phrase) {
+    for (const Argument& argument : phrase.arguments) {
+        if (const auto* const citation = std::get_if<Citation>(&argument.value)) {
+            all.push_back(citation->text);
+        } else if (const auto* const within = std::get_if<Phrase>(&argument.value)) {
+            gather(all, *within);
+        } else if (const auto* const listed = std::get_if<Listed>(&argument.value)) {
+            for (const Phrase& item : listed->items) gather(all, item);
+        }
+    }
+}
+
 }  // namespace
 
 Phrase verbatim(std::string text) { return text.empty() ? Phrase{} : phrase("{}", std::move(text)); }
+
+std::vector<std::string> citations(const Phrase& phrase) {
+    std::vector<std::string> all;
+    gather(all, phrase);
+    return all;
+}
 
 std::string text(std::string_view word, const Locale& locale) {
     if (locale.catalogue) {

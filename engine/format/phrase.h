@@ -7,7 +7,8 @@
 //
 // The literal given to `phrase` is what the translator's tools gather: a whole sentence, never half of one. Fields are
 // fmt's: `{}`, or `{0}` and `{1}` where a translation must change the order; `{:.2f}` and the like for plain numbers.
-#include "format/catalogue.h"
+// A standard that a sentence rests on is one of its arguments, a Citation, and never letters of the pattern: what a
+// review cites is gathered with `citations`, not looked for in its words.
 #include "units/quantity.h"
 
 #include <memory>
@@ -19,6 +20,8 @@
 #include <vector>
 
 namespace toehold::format {
+
+class Catalogue;
 
 /// A number with one of the engine's units (`lb`, `in`, `psi`, `lb in` ...), shown to four significant digits in the
 /// reader's system of units.
@@ -32,6 +35,13 @@ struct Quantity {
 struct Dimension {
     double in = 0.0;
     friend bool operator==(const Dimension&, const Dimension&) = default;
+};
+
+/// What a sentence rests on, in the words every clause of the engine has: `NDS 2018 11.3.6`, `IRC 2021 Table R301.5`.
+/// Shown as it is, never translated.
+struct Citation {
+    std::string text;
+    friend bool operator==(const Citation&, const Citation&) = default;
 };
 
 struct Argument;
@@ -52,7 +62,7 @@ struct Listed {
 };
 
 struct Argument {
-    std::variant<std::string, long long, double, Quantity, Dimension, Phrase, Listed> value;
+    std::variant<std::string, long long, double, Quantity, Dimension, Citation, Phrase, Listed> value;
     friend bool operator==(const Argument&, const Argument&) = default;
 };
 
@@ -80,7 +90,8 @@ Argument argument(Value&& value) {
     } else if constexpr (std::is_floating_point_v<Plain>) {
         return {static_cast<double>(value)};
     } else if constexpr (std::is_same_v<Plain, Quantity> || std::is_same_v<Plain, Dimension> ||
-                         std::is_same_v<Plain, Phrase> || std::is_same_v<Plain, Listed>) {
+                         std::is_same_v<Plain, Citation> || std::is_same_v<Plain, Phrase> ||
+                         std::is_same_v<Plain, Listed>) {
         return {std::forward<Value>(value)};
     } else {
         return {std::string(std::forward<Value>(value))};
@@ -94,8 +105,10 @@ template <class... Values>
     return {std::string(pattern), std::vector<Argument>{detail::argument(std::forward<Values>(values))...}};
 }
 
-/// Words that are nobody's to translate: a name the user gave, a symbol, a citation.
+/// Words that are nobody's to translate: a name the user gave, a symbol.
 [[nodiscard]] Phrase verbatim(std::string text);
+/// What the phrase and the phrases within it cite, in the order of their arguments.
+[[nodiscard]] std::vector<std::string> citations(const Phrase& phrase);
 
 /// In the reader's language and units. A translation whose fields do not fit the arguments is passed over for English.
 [[nodiscard]] std::string text(const Phrase& phrase, const Locale& locale);

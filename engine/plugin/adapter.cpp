@@ -10,6 +10,7 @@
 #include <cmath>
 #include <cstring>
 #include <numbers>
+#include <optional>
 #include <utility>
 
 namespace toehold::plugin {
@@ -96,9 +97,29 @@ struct Collector {
 
 bool usable(double value) { return std::isfinite(value) && value >= 0.0; }
 
+/// Absent: the plug-in names none of the four.
+std::optional<checks::Origin> origin_of(const toehold_step& step) {
+    switch (step.origin) {
+        case TOEHOLD_DERIVED:
+            return checks::Origin::derived;
+        case TOEHOLD_FROM_FILE:
+            return checks::Origin::file;
+        case TOEHOLD_GIVEN:
+            return checks::Origin::given;
+        case TOEHOLD_DEMANDED:
+            return checks::Origin::demanded;
+        default:
+            return std::nullopt;
+    }
+}
+
+/// Version 1 cannot say it: its steps are shown as worked out.
+std::optional<checks::Origin> origin_of(const abi_1::Step& /*knows none*/) { return checks::Origin::derived; }
+
 template <class Step>
 bool sound_step(const Step& step) {
-    return step.symbol && step.meaning && step.formula && step.unit && step.clause && std::isfinite(step.value);
+    return origin_of(step) && step.symbol && step.meaning && step.formula && step.unit && step.clause &&
+           std::isfinite(step.value);
 }
 
 bool names_part(const toehold_result& result) { return result.part.kind && result.part.id; }
@@ -138,9 +159,10 @@ checks::CheckResult copied(const Result& from, const std::vector<model::PartId>&
     result.note = format::verbatim(copied_text(from.note));
     for (std::size_t index = 0; index < from.step_count; ++index) {
         const auto& step = from.steps[index];
-        result.steps.push_back({copied_text(step.symbol), format::verbatim(copied_text(step.meaning)),
-                                copied_text(step.formula), step.value, copied_text(step.unit),
-                                copied_text(step.clause)});
+        const std::string formula = copied_text(step.formula);
+        result.steps.push_back({copied_text(step.symbol), format::verbatim(copied_text(step.meaning)), formula,
+                                step.value, copied_text(step.unit), copied_text(step.clause),
+                                origin_of(step).value_or(checks::Origin::derived), formula.empty()});
     }
     if (from.missing_evidence != 0) {
         result.status = checks::Status::missing_evidence;

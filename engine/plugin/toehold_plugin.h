@@ -8,7 +8,8 @@
  *
  * Version: this header is version 2. A program loads tables of this and of earlier versions, each served as its own
  * header says; a table whose structures have other sizes than its version's is refused. TOEHOLD_PLUGIN_HEADER fills in
- * both. New in 2: places and axes of anchors in space, the kind of mount, parts by kind and id.
+ * both. New in 2: places and axes of anchors in space, the kind of mount, parts by kind and id, the origin
+ * of a step.
  *
  *     static int run(const toehold_detail* detail, toehold_report report, void* host) { ... return 0; }
  *     static const toehold_check checks[] = {{"my-check", "My check", "Standard, clause", "What it covers.", run}};
@@ -75,14 +76,19 @@ typedef struct toehold_detail {
 
 /* ---- what a check tells the program ---- */
 
+/* Where the value of a step comes from: worked out; from the detail; from the document that the clause names; from the
+ * demand. A report sets what is worked out apart from the rest. */
+enum { TOEHOLD_DERIVED = 0, TOEHOLD_FROM_FILE = 1, TOEHOLD_GIVEN = 2, TOEHOLD_DEMANDED = 3 };
+
 /* One line of worked arithmetic. No pointer may be null; empty text is allowed. */
 typedef struct toehold_step {
     const char* symbol;
     const char* meaning;
-    const char* formula;
+    const char* formula; /* how the value was found or chosen; empty: nothing to say beyond the origin */
     double value;
     const char* unit;
     const char* clause;
+    int32_t origin; /* one of the four above */
 } toehold_step;
 
 typedef struct toehold_result {

@@ -9,6 +9,7 @@
 namespace toehold::review {
 namespace {
 
+using format::Citation;
 using format::phrase;
 
 using BasisChange = std::function<void(model::Basis&)>;
@@ -62,22 +63,25 @@ void add_strength_choices(std::vector<Assumption>& all, const model::Basis& basi
     if (basis.method == model::Method::asd && !basis.load_duration) {
         all.push_back(
             {phrase("Assumed load duration factor C_D = 1.0 for wood; not specified in the file. The code does "
-                    "not settle the duration of a guard's load (NDS 2018 2.3.2)."),
+                    "not settle the duration of a guard's load ({}).",
+                    Citation{"NDS 2018 2.3.2"}),
              alternatives.with(phrase("C_D = 1.6 (ten-minute load)"), [](Basis& b) { b.load_duration = 1.6; })});
     }
     if (basis.method == model::Method::lrfd && !basis.time_effect) {
-        all.push_back({phrase("Assumed time effect factor lambda = 0.8 for wood; not specified in the file (NDS 2018 "
-                              "Table N3)."),
+        all.push_back({phrase("Assumed time effect factor lambda = 0.8 for wood; not specified in the file ({}).",
+                              Citation{"NDS 2018 Table N3"}),
                        alternatives.with(phrase("lambda = 1.0"), [](Basis& b) { b.time_effect = 1.0; })});
     }
     if (!basis.moisture) {
         all.push_back(
-            {phrase("Assumed wet in service (over 19%); not specified in the file (NDS 2018 4.3.3, 11.3.3)."),
+            {phrase("Assumed wet in service (over 19%); not specified in the file ({}).",
+                    Citation{"NDS 2018 4.3.3, 11.3.3"}),
              alternatives.with(phrase("dry in service"), [](Basis& b) { b.moisture = model::Moisture::dry; })});
     }
     if (!basis.incised) {
-        all.push_back({phrase("Assumed treated lumber is incised; not specified in the file (NDS 2018 4.3.8)."),
-                       alternatives.with(phrase("not incised"), [](Basis& b) { b.incised = false; })});
+        all.push_back(
+            {phrase("Assumed treated lumber is incised; not specified in the file ({}).", Citation{"NDS 2018 4.3.8"}),
+             alternatives.with(phrase("not incised"), [](Basis& b) { b.incised = false; })});
     }
     if (!basis.decking_in_shear) {
         all.push_back(
@@ -86,8 +90,8 @@ void add_strength_choices(std::vector<Assumption>& all, const model::Basis& basi
                                [](Basis& b) { b.decking_in_shear = model::DeckingInShear::bearing; })});
     }
     if (!basis.temperature) {
-        all.push_back({phrase("Assumed wood stays at or below {} in service (NDS 2018 2.3.3, 11.3.4).",
-                              format::verbatim("100 F (38 C)"))});
+        all.push_back({phrase("Assumed wood stays at or below {} in service ({}).", format::verbatim("100 F (38 C)"),
+                              Citation{"NDS 2018 2.3.3, 11.3.4"})});
     }
 }
 
@@ -107,14 +111,14 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
     const model::BaseDetail& detail = resolved.detail;
     std::vector<Assumption> all;
     if (!detail.loads.stated) {
-        all.push_back(
-            {phrase("Assumed {} at the top of the guard; the file specifies no load (IBC 2021 1607.9.1.1, IRC "
-                    "2021 Table R301.5).",
-                    format::Quantity{200.0, "lb"})});
+        all.push_back({phrase("Assumed {} at the top of the guard; the file specifies no load ({}, {}).",
+                              format::Quantity{200.0, "lb"}, Citation{"IBC 2021 1607.9.1.1"},
+                              Citation{"IRC 2021 Table R301.5"})});
     }
     add_strength_choices(all, detail.basis, Alternatives(resolved, demand, results, stop));
     if (!detail.basis.code) {
-        all.push_back({phrase("Assumed IBC 2021 for what the guard must satisfy; the file names no building code.")});
+        all.push_back({phrase("Assumed {} for what the guard must satisfy; the file names no building code.",
+                              Citation{"IBC 2021"})});
     }
     for (const format::Phrase& text : demand.assumptions) all.push_back({text});
     all.push_back({phrase("Assumed the tops of the blocks are tight against the underside of what lies on them.")});

@@ -9,6 +9,7 @@
 namespace toehold::review {
 namespace {
 
+using format::Citation;
 using format::phrase;
 
 using Actions = std::vector<demand::MemberActions>;
@@ -84,7 +85,8 @@ std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
     }
     all.push_back(
         phrase("The concentrated load stands at one post at a time, so that loads of other posts are not added to it "
-               "(IBC 2021 1607.9.1.1). A load stated by the user is taken as one post's own."));
+               "({}). A load stated by the user is taken as one post's own.",
+               Citation{"IBC 2021 1607.9.1.1"}));
     all.push_back(phrase("Anchor tension, bearing and movement of the guard's top count the post's own loads alone."));
     return all;
 }

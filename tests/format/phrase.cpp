@@ -1,9 +1,13 @@
 // Sentences as values: what a reader sees of them in each language and system of units.
 #include "format/phrase.h"
 
+#include "format/catalogue.h"
+
 #include <catch2/catch.hpp>
 
 using toehold::format::Catalogue;
+using toehold::format::Citation;
+using toehold::format::citations;
 using toehold::format::Dimension;
 using toehold::format::english;
 using toehold::format::Listed;
@@ -56,6 +60,18 @@ TEST_CASE("A phrase is translated with what fills it, in the translation's own o
     CHECK(text(std::string_view("NDS 2018 12.2"), locale) == "NDS 2018 12.2");
     CHECK(text(phrase("{}", Listed{{verbatim("A"), verbatim("B"), verbatim("C")}}), locale) == "A, B et C");
     CHECK(english(phrase("{}", Listed{{verbatim("A")}})) == "A");
+}
+
+TEST_CASE("A citation is shown as it is, and gathered from the phrases it stands in", "[unit]") {
+    const Phrase slip = phrase("{} screws", Citation{"given"});
+    CHECK(text(slip, {System::us, std::make_shared<const Catalogue>(std::map<std::string, std::string, std::less<>>{
+                                      {"given", "donné"}, {"{} screws", "vis : {}"}})}) == "vis : given");
+    const Phrase within = phrase("{}; {}", "NDS 2018 1.1", phrase("by {}", Citation{"NDS 2018 11.3.6"}));
+    const Phrase all = phrase("{} and {} of {}", Listed{{verbatim("A"), phrase("{}", Citation{"ASCE 7-16 4.5.1"})}},
+                              within, Citation{"IRC 2021 R301.5"});
+    CHECK(english(all) == "A and ASCE 7-16 4.5.1 and NDS 2018 1.1; by NDS 2018 11.3.6 of IRC 2021 R301.5");
+    CHECK(citations(all) == std::vector<std::string>{"ASCE 7-16 4.5.1", "NDS 2018 11.3.6", "IRC 2021 R301.5"});
+    CHECK(citations(phrase("NDS 2018 11.3.6")).empty());
 }
 
 TEST_CASE("A translation that does not fit its arguments is passed over", "[unit]") {

@@ -1,4 +1,5 @@
 // Papers in another language: what the catalogue translates stands on them translated, and names a person gave stay.
+#include "format/catalogue.h"
 #include "paper/issue.h"
 #include "paper/report/report_sample.h"
 #include "paper/shop/shop_samples.h"

@@ -61,7 +61,10 @@ TEST_CASE("A sound plug-in's checks run beside the engine's own", "[unit]") {
     CHECK_CLOSE(results[0].ratio, 0.5, 1e-12, 0.0);
     CHECK(results[0].status == Status::holds);
     REQUIRE(results[0].steps.size() == 2);
+    CHECK(results[0].steps[0].origin == checks::Origin::demanded);
     CHECK(results[0].steps[1].value == 0.375);
+    CHECK(results[0].steps[1].origin == checks::Origin::file);
+    CHECK(results[0].steps[1].as_is);
     const auto plate = run_check("sample-plate", resolved, demand);
     REQUIRE(plate.size() == 1);
     CHECK(plate[0].part == model::PartId{model::PartKind::plate});
@@ -78,6 +81,7 @@ TEST_CASE("A plug-in of the interface's first version is loaded and served as be
     CHECK(results[3].part == model::PartId{model::PartKind::plug_in, "D"});
     CHECK(results[3].demand == 1500.0);
     CHECK(results[3].steps.at(1).value == 0.375);
+    CHECK(results[3].steps[1].origin == checks::Origin::derived);
     CHECK_CLOSE(run_check("first-plate", resolved, demand).at(0).ratio, 0.25 / 0.375, 1e-12, 0.0);
 }
 

@@ -53,9 +53,8 @@ CheckResult for_state(const CheckInput& input, std::size_t index, const demand::
     result.direction_deg = degrees(state.direction_rad);
     result.link = link_between(result.part, member_part(input.resolved, anchor), phrase("thread and shank together"));
     const demand::AnchorForce& force = state.anchors.at(index);
-    result.steps = {
-        {"T", phrase("tension on the anchor"), "demand", force.tension_lb, "lb", "demand"},
-        {"V", phrase("lateral force on it from the same push"), "demand", force.shear_lb(), "lb", "demand"}};
+    result.steps = {demanded("T", phrase("tension on the anchor"), force.tension_lb, "lb"),
+                    demanded("V", phrase("lateral force on it from the same push"), force.shear_lb(), "lb")};
     return result;
 }
 

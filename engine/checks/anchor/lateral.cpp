@@ -25,7 +25,7 @@ CheckResult for_state(const CheckInput& input, std::size_t index, const demand::
 }
 
 void add_demand(CheckResult& result) {
-    result.steps.push_back({"V", phrase("lateral force on the anchor"), "demand", result.demand, "lb", "demand"});
+    result.steps.push_back(demanded("V", phrase("lateral force on the anchor"), result.demand, "lb"));
 }
 
 CheckResult published(const CheckInput& input, std::size_t index) {

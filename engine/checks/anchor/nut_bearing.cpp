@@ -33,7 +33,7 @@ BearingArea under_washer(const Anchor& anchor, const Clearance& clearance, std::
     const catalog::WasherSize& washer = anchor.washer_below.value();
     const double hole_in = std::max(washer.hole_diameter_in, resistance::bolt_hole_in_wood_in(anchor.diameter_in));
     const BearingArea area = resistance::washer_bearing(washer.outside_diameter_in, hole_in, clearance);
-    steps.push_back({"d_o", phrase("washer, outside"), "given", washer.outside_diameter_in, "in", "input"});
+    steps.push_back(from_file("d_o", phrase("washer, outside"), washer.outside_diameter_in, "in"));
     steps.push_back({"d_h", phrase("larger of the washer's hole and the hole in the wood"), "max(hole, D + 1/16)",
                      hole_in, "in", "NDS 2018 12.1.3.2"});
     steps.push_back({"d_e", phrase("its part on the wood, even about the bolt"),
@@ -73,8 +73,8 @@ double bearing_area_factor(const Anchor& anchor, const BearingArea& area) {
 double strength_psi(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
     const double reference_psi = wood_of(input.resolved, anchor).grade.compression_perp_psi;
     const Adjusted strength = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
-    steps.push_back({"F_c,perp", phrase("reference compression perpendicular to grain"), "given", reference_psi, "psi",
-                     "NDS Supplement 2018"});
+    steps.push_back(given("F_c,perp", phrase("reference compression perpendicular to grain"), reference_psi, "psi",
+                          "NDS Supplement 2018"));
     append(steps, strength.steps);
     steps.push_back({"F_c,perp'", phrase("adjusted compression perpendicular to grain"), "F_c,perp and every factor",
                      strength.value, "psi", "NDS 2018 3.10.2"});
@@ -115,7 +115,7 @@ CheckResult bearing(const CheckInput& input, std::size_t index) {
         return result;
     }
     result.capacity = capacity_lb(input, anchor, result.steps);
-    result.steps.push_back({"T_u", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
+    result.steps.push_back(demanded("T_u", phrase("largest tension"), result.demand, "lb"));
     conclude(result);
     return result;
 }
@@ -134,11 +134,10 @@ double pull_through_lb(const CheckInput& input, const Anchor& anchor, std::vecto
     const double depth_in = member_of(input.resolved, anchor).depth_in;
     const double reference_lb = resistance::head_pull_through_lb(gravity, anchor.head_width_in, depth_in);
     const bool thin = depth_in <= 2.5 * anchor.head_width_in;
-    append(steps, {{"D_H", phrase("nut across flats, taken as the head diameter"), "given", anchor.head_width_in, "in",
-                    "input"},
-                   {"t_ns", phrase("wood above the nut: depth of {}", member_name(input.resolved, anchor)), "given",
-                    depth_in, "in", "input"},
-                   {"G", phrase("specific gravity"), "given", gravity, "", "NDS 2018 Table 12.3.3A"},
+    append(steps, {from_file("D_H", phrase("nut across flats, taken as the head diameter"), anchor.head_width_in, "in"),
+                   from_file("t_ns", phrase("wood above the nut: depth of {}", member_name(input.resolved, anchor)),
+                             depth_in, "in"),
+                   given("G", phrase("specific gravity"), gravity, "", "NDS 2018 Table 12.3.3A"),
                    {"W_H", phrase("reference pull-through"), thin ? "690 pi D_H G^2 t_ns" : "1725 pi D_H^2 G^2",
                     reference_lb, "lb", "NDS 2018 12.2.5 (from memory)"}});
     const Adjusted adjusted = adjust_withdrawal(reference_lb, input.resolved.detail.basis);
@@ -155,8 +154,8 @@ double bearing_lb(const CheckInput& input, const Anchor& anchor, std::vector<Ste
     const resistance::BearingArea ring =
         resistance::washer_bearing(anchor.head_width_in, hole_in, {anchor.seat.value().end_in, anchor.seat->edge_in});
     const Adjusted adjusted = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
-    steps.push_back({"F_c,perp", phrase("reference compression perpendicular to grain"), "given", reference_psi, "psi",
-                     "NDS Supplement 2018"});
+    steps.push_back(given("F_c,perp", phrase("reference compression perpendicular to grain"), reference_psi, "psi",
+                          "NDS Supplement 2018"));
     append(steps, adjusted.steps);
     steps.push_back({"A", phrase("net area under the nut"), "pi (D_H^2 - (D + 1/16)^2)/4", ring.area_in2, "in2", ""});
     const double capacity = adjusted.value * ring.area_in2;
@@ -174,7 +173,7 @@ CheckResult pull_through(const CheckInput& input, std::size_t index) {
     const double crushed_lb = bearing_lb(input, anchor, result.steps);
     result.capacity = std::min(through_lb, crushed_lb);
     result.steps.push_back({"R_n", phrase("lesser of the two"), "min(W_H', R')", result.capacity, "lb", ""});
-    result.steps.push_back({"T_u", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
+    result.steps.push_back(demanded("T_u", phrase("largest tension"), result.demand, "lb"));
     result.note = phrase(
         "The clause is for round heads: the nut's width across flats is taken as the head diameter, with the factors "
         "of "

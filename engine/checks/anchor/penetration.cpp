@@ -12,7 +12,7 @@ using format::Quantity;
 
 struct Requirement {
     double least_in = 0.0;
-    const char* formula = "";
+    const char* formula = "";  ///< empty where a report states the penetration
     const char* clause = "";
     bool tip_counts = false;
 };
@@ -26,7 +26,7 @@ Requirement requirement(const catalog::Anchor& anchor) {
             return {resistance::wood_screw_minimum_penetration_in(anchor.diameter_in), "6 D", "NDS 2018 12.1.5.6",
                     true};
         default:
-            return {anchor.reported.value().minimum_penetration_in, "given", "report", false};
+            return {anchor.reported.value().minimum_penetration_in, "", "report", false};
     }
 }
 
@@ -50,8 +50,10 @@ CheckResult penetration(const CheckInput& input, std::size_t index) {
                        phrase("The minimum penetration of this fastener is not specified. Give it, with its report."));
         return result;
     }
-    result.steps.push_back(
-        {"p_min", phrase("minimum penetration"), needed.formula, needed.least_in, "in", needed.clause});
+    const format::Phrase least = phrase("minimum penetration");
+    result.steps.push_back(anchor.kind == FastenerKind::reported
+                               ? given("p_min", least, needed.least_in, "in", needed.clause)
+                               : Step{"p_min", least, needed.formula, needed.least_in, "in", needed.clause});
     conclude(result);
     if (result.status != Status::holds)
         result.note = phrase("The screw is {} too short in {}. Use a longer screw or a through-bolt.",

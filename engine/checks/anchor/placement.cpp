@@ -22,8 +22,10 @@ CheckResult against(CheckResult result, const std::vector<PlacementRule>& rules,
     result.capacity = std::max(leading.actual_in, 0.0);
     result.clause = leading.clause;
     for (const PlacementRule& rule : rules)
-        result.steps.push_back({"least", rule.meaning, rule.formula, rule.least_in, "in", rule.clause});
-    result.steps.push_back({"actual", measured, "from the plan", result.capacity, "in", "input"});
+        result.steps.push_back(rule.reported
+                                   ? given("least", rule.meaning, rule.least_in, "in", rule.clause)
+                                   : Step{"least", rule.meaning, rule.formula, rule.least_in, "in", rule.clause});
+    result.steps.push_back({"actual", measured, "from the plan", result.capacity, "in", "input", Origin::file});
     conclude(result);
     return result;
 }
@@ -32,7 +34,7 @@ CheckResult against_report(CheckResult result, const Anchor& anchor, double leas
                            const format::Phrase& measured) {
     const std::string clause = "report: " + anchor.reported.value().report;
     if (least_in > 0.0)
-        return against(std::move(result), {{least_in, actual_in, phrase("minimum of the report"), "given", clause}},
+        return against(std::move(result), {{least_in, actual_in, phrase("minimum of the report"), "", clause, true}},
                        measured);
     result.capacity = std::max(actual_in, 0.0);
     result.clause = clause;

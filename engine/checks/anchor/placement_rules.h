@@ -35,8 +35,9 @@ struct PlacementRule {
     double least_in = 0.0;
     double actual_in = 0.0;
     format::Phrase meaning;
-    std::string formula;
+    std::string formula;  ///< in diameters; empty where a report states the distance
     std::string clause;
+    bool reported = false;  ///< stated by the fastener's report
 };
 
 /// Another anchor in the same member, and how far it is from this one: >= 0.

@@ -63,13 +63,13 @@ format::Phrase member_name(const catalog::Resolved& resolved, const catalog::Anc
 std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const Seating seated = seating(resolved, anchor);
     std::vector<Step> steps;
-    steps.push_back({"L", phrase("length under the head, tip included"), "given", anchor.length_in, "in", "input"});
-    steps.push_back({"t_p", phrase("plate"), "given", seated.plate_in, "in", "input"});
+    steps.push_back(from_file("L", phrase("length under the head, tip included"), anchor.length_in, "in"));
+    steps.push_back(from_file("t_p", phrase("plate"), seated.plate_in, "in"));
     if (seated.washer_in > 0.0)
-        steps.push_back({"t_w", phrase("washer under the head"), "given", seated.washer_in, "in", "input"});
+        steps.push_back(from_file("t_w", phrase("washer under the head"), seated.washer_in, "in"));
     if (seated.layers_in > 0.0) {
-        steps.push_back({"t_l", phrase("decking and shims; thread in them is not counted"), "given", seated.layers_in,
-                         "in", "input"});
+        steps.push_back(
+            from_file("t_l", phrase("decking and shims; thread in them is not counted"), seated.layers_in, "in"));
     }
     steps.push_back({"p_e", phrase("length in {}, tip included", member_name(resolved, anchor)),
                      "L less all above, at most its depth", seated.embedment_in, "in", ""});
@@ -118,8 +118,8 @@ CheckResult missed(const CheckInput& input, std::size_t index) {
     result.status = Status::no_path;
     result.link = link_between(result.part, {model::PartKind::framing}, phrase("no framing reached"));
     result.note = why(input.resolved, input.resolved.anchors.at(index));
-    result.steps = {{pulled ? "T" : "V", pulled ? phrase("largest tension") : phrase("largest shear"), "demand",
-                     result.demand, "lb", "demand"}};
+    result.steps = {demanded(pulled ? "T" : "V", pulled ? phrase("largest tension") : phrase("largest shear"),
+                             result.demand, "lb")};
     return result;
 }
 
@@ -127,16 +127,17 @@ CheckResult missed(const CheckInput& input, std::size_t index) {
 std::vector<Step> place_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const model::Member member = member_of(resolved, anchor);
     const format::Phrase name = member_name(resolved, anchor);
-    std::vector<Step> steps = {{"b",
-                                member.plies > 1 ? phrase("width of the piece of {} that the anchor is in", name)
-                                                 : phrase("width of {}", name),
-                                "given", model::ply_width_in(member), "in", "input"},
-                               {"d", phrase("depth of {}", name), "given", member.depth_in, "in", "input"},
-                               {"e", phrase("anchor's center to the nearer long face or seam"), "from the plan",
-                                anchor.seat->edge_in, "in", "input"}};
+    std::vector<Step> steps = {
+        from_file("b",
+                  member.plies > 1 ? phrase("width of the piece of {} that the anchor is in", name)
+                                   : phrase("width of {}", name),
+                  model::ply_width_in(member), "in"),
+        from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
+        {"e", phrase("anchor's center to the nearer long face or seam"), "from the plan", anchor.seat->edge_in, "in",
+         "input", Origin::file}};
     if (member.length_stated)
-        steps.push_back(
-            {"e_n", phrase("anchor's center to the nearer end"), "from the plan", anchor.seat->end_in, "in", "input"});
+        steps.push_back({"e_n", phrase("anchor's center to the nearer end"), "from the plan", anchor.seat->end_in, "in",
+                         "input", Origin::file});
     steps.push_back({"p_e", phrase("length in {}, tip included", name), "L less all above, at most its depth",
                      anchor.embedment_in, "in", "input"});
     return steps;

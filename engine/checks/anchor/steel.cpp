@@ -28,10 +28,10 @@ NominalStress bolt_stress(const catalog::Anchor& anchor, bool tension) {
     const catalog::BoltGrade& grade = *anchor.bolt_grade;
     const double psi = tension ? grade.nominal_tension_psi : grade.nominal_shear_psi;
     return {psi,
-            {tension ? "F_nt" : "F_nv",
-             tension ? phrase("nominal tension stress of {}", grade.name)
-                     : phrase("nominal shear stress of {}, threads in the plane", grade.name),
-             "given", psi, "psi", "AISC 360-16 Table J3.2"},
+            given(tension ? "F_nt" : "F_nv",
+                  tension ? phrase("nominal tension stress of {}", grade.name)
+                          : phrase("nominal shear stress of {}, threads in the plane", grade.name),
+                  psi, "psi", "AISC 360-16 Table J3.2"),
             psi > 0.0 ? format::Phrase() : phrase("The nominal stress of bolt grade {} is not specified.", grade.name)};
 }
 
@@ -60,9 +60,9 @@ Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bo
     capacity.steps.push_back(stress.step);
     const double diameter_in = bolt ? anchor.diameter_in : anchor.root_diameter_in;
     const double area_in2 = steel::circle_area_in2(diameter_in);
-    capacity.steps.push_back({bolt ? "D" : "D_r",
-                              bolt ? phrase("nominal diameter") : phrase("root diameter of the thread"), "given",
-                              diameter_in, "in", "input"});
+    capacity.steps.push_back(from_file(bolt ? "D" : "D_r",
+                                       bolt ? phrase("nominal diameter") : phrase("root diameter of the thread"),
+                                       diameter_in, "in"));
     capacity.steps.push_back({"A_b", bolt ? phrase("nominal area") : phrase("area at the root"),
                               bolt ? "pi D^2/4" : "pi D_r^2/4", area_in2, "in2", ""});
     const Adjusted usable = available(stress.psi * area_in2, steel::bolt_safety, basis, "AISC 360-16 J3.6");
@@ -117,7 +117,7 @@ CheckResult tension(const CheckInput& input, std::size_t index) {
     result.demand = envelope.tension_lb;
     result.direction_deg = degrees(envelope.direction_rad);
     if (!take_capacity(result, strength)) return result;
-    result.steps.push_back({"T", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
+    result.steps.push_back(demanded("T", phrase("largest tension"), result.demand, "lb"));
     conclude(result);
     return result;
 }
@@ -138,7 +138,7 @@ CheckResult shear(const CheckInput& input, std::size_t index) {
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     if (!take_capacity(result, strength)) return result;
-    result.steps.push_back({"V", phrase("largest shear"), "demand", result.demand, "lb", "demand"});
+    result.steps.push_back(demanded("V", phrase("largest shear"), result.demand, "lb"));
     conclude(result);
     return result;
 }
@@ -178,8 +178,8 @@ double ratio(const Pair& pair, const demand::AnchorForce& force) {
 void add_steps(CheckResult& result, const Pair& pair, const demand::AnchorForce& force) {
     const std::string pattern = pair.reported ? "report" : "AISC 360-16 J3.6";
     result.steps = {
-        {"T", phrase("tension from that push"), "demand", force.tension_lb, "lb", "demand"},
-        {"V", phrase("shear from the same push"), "demand", force.shear_lb(), "lb", "demand"},
+        demanded("T", phrase("tension from that push"), force.tension_lb, "lb"),
+        demanded("V", phrase("shear from the same push"), force.shear_lb(), "lb"),
         {"T_c", phrase("available tension alone"), "as in the tension check", pair.tension.value, "lb", pattern},
         {"V_c", phrase("available shear alone"), pair.reported ? "lateral value" : "as in the shear check",
          pair.shear.value, "lb", pattern},

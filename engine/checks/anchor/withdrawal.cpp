@@ -16,7 +16,7 @@ std::vector<Step> thread_steps(const catalog::Resolved& resolved, const catalog:
     const Seating seated = seating(resolved, anchor);
     std::vector<Step> steps = embedment_steps(resolved, anchor);
     steps.push_back({"T", phrase("thread, tip included"), "given, or the least of the standard",
-                     anchor.thread_length_in, "in", "input"});
+                     anchor.thread_length_in, "in", "input", Origin::file});
     steps.push_back(
         {"E", phrase("tip in {}, not counted", member), "", seated.tip_in_member_in, "in", "NDS 2018 12.2"});
     steps.push_back({"L_t", phrase("effective thread in {}", member), "thread in p_e, less E",
@@ -30,9 +30,9 @@ double reference_lb_per_in(const catalog::Anchor& anchor, const catalog::Species
     const double withdrawal =
         lag ? resistance::lag_withdrawal_lb_per_in(species.specific_gravity, anchor.diameter_in)
             : resistance::wood_screw_withdrawal_lb_per_in(species.specific_gravity, anchor.diameter_in);
-    steps.push_back({"G", phrase("specific gravity of {}", species.name), "given", species.specific_gravity, "",
-                     "NDS 2018 Table 12.3.3A"});
-    steps.push_back({"D", phrase("nominal diameter"), "given", anchor.diameter_in, "in", "input"});
+    steps.push_back(given("G", phrase("specific gravity of {}", species.name), species.specific_gravity, "",
+                          "NDS 2018 Table 12.3.3A"));
+    steps.push_back(from_file("D", phrase("nominal diameter"), anchor.diameter_in, "in"));
     steps.push_back({"W", phrase("reference withdrawal per unit of thread"), lag ? "1800 G^1.5 D^0.75" : "2850 G^2 D",
                      withdrawal, "lb/in", lag ? "NDS 2018 Eq. 12.2-1" : "NDS 2018 Eq. 12.2-2"});
     return withdrawal;
@@ -42,7 +42,8 @@ void published(CheckResult& result, const CheckInput& input, const catalog::Anch
     const double per_inch = reference_lb_per_in(anchor, wood_of(input.resolved, anchor).species, result.steps);
     const double reference_lb = per_inch * thread_in;
     result.steps.push_back({"W_r", phrase("reference withdrawal"), "W L_t", reference_lb, "lb", ""});
-    result.steps.push_back({"C_eg", phrase("end grain factor"), "side grain", 1.0, "", "NDS 2018 12.5.2.1"});
+    result.steps.push_back(
+        {"C_eg", phrase("end grain factor"), "side grain", 1.0, "", "NDS 2018 12.5.2.1", Origin::given});
     const Adjusted adjusted = adjust_withdrawal(reference_lb, input.resolved.detail.basis);
     append(result.steps, adjusted.steps);
     result.capacity = adjusted.value;
@@ -89,7 +90,7 @@ CheckResult withdrawal(const CheckInput& input, std::size_t index) {
     result.steps.push_back({"W'", phrase("adjusted withdrawal"),
                             lag_or_screw ? "W_r and every factor" : "R_a and every factor, times L_t", result.capacity,
                             "lb", ""});
-    result.steps.push_back({"T_u", phrase("largest tension"), "demand", result.demand, "lb", "demand"});
+    result.steps.push_back(demanded("T_u", phrase("largest tension"), result.demand, "lb"));
     conclude(result);
     if (!(seated.thread_in_member_in > 0.0))
         result.note = phrase("No effective thread is in {}, only shank or tip. Use a longer screw or a through-bolt.",

@@ -7,8 +7,10 @@ using format::phrase;
 Adjusted available(double nominal, const resistance::Safety& safety, const model::Basis& basis,
                    const std::string& clause) {
     if (basis.method == model::Method::lrfd)
-        return {nominal * safety.phi, {{"phi", phrase("resistance factor"), "LRFD", safety.phi, "", clause}}};
-    return {nominal / safety.omega, {{"Omega", phrase("safety factor"), "ASD", safety.omega, "", clause}}};
+        return {nominal * safety.phi,
+                {{"phi", phrase("resistance factor"), "LRFD", safety.phi, "", clause, Origin::given}}};
+    return {nominal / safety.omega,
+            {{"Omega", phrase("safety factor"), "ASD", safety.omega, "", clause, Origin::given}}};
 }
 
 bool take_capacity(CheckResult& result, const Capacity& capacity) {
@@ -33,23 +35,17 @@ BesideWeld strengths(const catalog::Metal& metal, bool welded) {
 }
 
 Step yield_step(const catalog::Metal& metal, const BesideWeld& used) {
-    return {"F_y",
-            used.reduced ? phrase("yield strength of {} beside the weld", metal.name)
-                         : phrase("yield strength of {}", metal.name),
-            "given",
-            used.yield_psi,
-            "psi",
-            metal.source.text};
+    return given("F_y",
+                 used.reduced ? phrase("yield strength of {} beside the weld", metal.name)
+                              : phrase("yield strength of {}", metal.name),
+                 used.yield_psi, "psi", metal.source.text);
 }
 
 Step ultimate_step(const catalog::Metal& metal, const BesideWeld& used) {
-    return {"F_u",
-            used.reduced ? phrase("tensile strength of {} beside the weld", metal.name)
-                         : phrase("tensile strength of {}", metal.name),
-            "given",
-            used.ultimate_psi,
-            "psi",
-            metal.source.text};
+    return given("F_u",
+                 used.reduced ? phrase("tensile strength of {} beside the weld", metal.name)
+                              : phrase("tensile strength of {}", metal.name),
+                 used.ultimate_psi, "psi", metal.source.text);
 }
 
 std::string steel_clause(const catalog::Metal& metal, const std::string& clause) {

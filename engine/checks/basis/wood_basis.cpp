@@ -18,61 +18,80 @@ void apply(Adjusted& adjusted, Step factor) {
     adjusted.steps.push_back(std::move(factor));
 }
 
-const char* stated(bool in_file) { return in_file ? "given" : "default"; }
+/// A factor that the basis decides: the file's, or the default.
+Step by_basis(std::string symbol, format::Phrase meaning, bool in_file, double value, std::string clause) {
+    if (in_file) return given(std::move(symbol), std::move(meaning), value, "", std::move(clause));
+    return {std::move(symbol), std::move(meaning), "default", value, "", std::move(clause), Origin::given};
+}
+
+/// A factor whose working is not shown; at 1.0 there is none to show.
+Step unworked(std::string symbol, format::Phrase meaning, double value, std::string clause) {
+    return {std::move(symbol),
+            std::move(meaning),
+            "",
+            value,
+            "",
+            std::move(clause),
+            value == 1.0 ? Origin::given : Origin::derived,
+            true};
+}
 
 /// CD under ASD; KF, phi and lambda under LRFD.
 void apply_method(Adjusted& adjusted, const model::Basis& basis) {
     if (basis.method == model::Method::asd) {
-        apply(adjusted, {"C_D", phrase("load duration factor, at most 1.6"), stated(basis.load_duration.has_value()),
-                         resistance::connection_load_duration(model::load_duration(basis)), "", "NDS 2018 11.3.2"});
+        apply(adjusted, by_basis("C_D", phrase("load duration factor, at most 1.6"), basis.load_duration.has_value(),
+                                 resistance::connection_load_duration(model::load_duration(basis)), "NDS 2018 11.3.2"));
         return;
     }
     apply(adjusted, {"K_F", phrase("format conversion factor"), "connections",
-                     resistance::connection_format_conversion(), "", "NDS 2018 Table 11.3.1"});
+                     resistance::connection_format_conversion(), "", "NDS 2018 Table 11.3.1", Origin::given});
     apply(adjusted, {"phi", phrase("resistance factor"), "connections", resistance::connection_resistance_factor(), "",
-                     "NDS 2018 Table 11.3.1"});
-    apply(adjusted, {"lambda", phrase("time effect factor"), stated(basis.time_effect.has_value()),
-                     model::time_effect(basis), "", "NDS 2018 Table N3"});
+                     "NDS 2018 Table 11.3.1", Origin::given});
+    apply(adjusted, by_basis("lambda", phrase("time effect factor"), basis.time_effect.has_value(),
+                             model::time_effect(basis), "NDS 2018 Table N3"));
 }
 
 void apply_temperature(Adjusted& adjusted, const model::Basis& basis) {
-    apply(adjusted, {"C_t", phrase("temperature factor"), stated(basis.temperature.has_value()),
-                     resistance::connection_temperature(connection_temperature(basis), connection_moisture(basis)), "",
-                     "NDS 2018 Table 11.3.4"});
+    apply(adjusted,
+          by_basis("C_t", phrase("temperature factor"), basis.temperature.has_value(),
+                   resistance::connection_temperature(connection_temperature(basis), connection_moisture(basis)),
+                   "NDS 2018 Table 11.3.4"));
 }
 
 void apply_duration(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
     if (basis.method != model::Method::asd || property == MemberProperty::compression_perp) return;
-    apply(adjusted, {"C_D", phrase("load duration factor"), stated(basis.load_duration.has_value()),
-                     resistance::member_load_duration(property, model::load_duration(basis)), "", "NDS 2018 2.3.2"});
+    apply(adjusted,
+          by_basis("C_D", phrase("load duration factor"), basis.load_duration.has_value(),
+                   resistance::member_load_duration(property, model::load_duration(basis)), "NDS 2018 2.3.2"));
 }
 
 void apply_wet_service(Adjusted& adjusted, MemberProperty property, double with_size_psi, const model::Basis& basis) {
-    apply(adjusted, {"C_M", phrase("wet service factor"), stated(basis.moisture.has_value()),
-                     resistance::member_wet_service(property, member_moisture(basis), with_size_psi), "",
-                     "NDS Supplement 2018 Table 4A"});
+    apply(adjusted, by_basis("C_M", phrase("wet service factor"), basis.moisture.has_value(),
+                             resistance::member_wet_service(property, member_moisture(basis), with_size_psi),
+                             "NDS Supplement 2018 Table 4A"));
 }
 
 void apply_temperature(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
-    apply(adjusted, {"C_t", phrase("temperature factor"), stated(basis.temperature.has_value()),
-                     resistance::member_temperature(property, member_temperature(basis), member_moisture(basis)), "",
-                     "NDS 2018 Table 2.3.3"});
+    apply(adjusted,
+          by_basis("C_t", phrase("temperature factor"), basis.temperature.has_value(),
+                   resistance::member_temperature(property, member_temperature(basis), member_moisture(basis)),
+                   "NDS 2018 Table 2.3.3"));
 }
 
 void apply_incising(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
-    apply(adjusted, {"C_i", phrase("incising factor"), stated(basis.incised.has_value()),
-                     resistance::member_incising(property, model::incised(basis)), "", "NDS 2018 Table 4.3.8"});
+    apply(adjusted, by_basis("C_i", phrase("incising factor"), basis.incised.has_value(),
+                             resistance::member_incising(property, model::incised(basis)), "NDS 2018 Table 4.3.8"));
 }
 
 void apply_lrfd(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
     if (basis.method != model::Method::lrfd) return;
     apply(adjusted, {"K_F", phrase("format conversion factor"), "given by the property",
-                     resistance::member_format_conversion(property), "", "NDS 2018 Table N1"});
+                     resistance::member_format_conversion(property), "", "NDS 2018 Table N1", Origin::given});
     apply(adjusted, {"phi", phrase("resistance factor"), "given by the property",
-                     resistance::member_resistance_factor(property), "", "NDS 2018 Table N2"});
+                     resistance::member_resistance_factor(property), "", "NDS 2018 Table N2", Origin::given});
     if (property == MemberProperty::compression_perp || property == MemberProperty::modulus_min) return;
-    apply(adjusted, {"lambda", phrase("time effect factor"), stated(basis.time_effect.has_value()),
-                     resistance::member_time_effect(property, model::time_effect(basis)), "", "NDS 2018 Table N3"});
+    apply(adjusted, by_basis("lambda", phrase("time effect factor"), basis.time_effect.has_value(),
+                             resistance::member_time_effect(property, model::time_effect(basis)), "NDS 2018 Table N3"));
 }
 
 Adjusted adjust_plainly(double reference_psi, MemberProperty property, const model::Basis& basis) {
@@ -87,7 +106,8 @@ Adjusted adjust_plainly(double reference_psi, MemberProperty property, const mod
 
 /// `star_psi` is Fb*: everything but Cfu and CL, 3.3.3.8.
 Step stability(double star_psi, const LumberShape& shape, const model::Basis& basis) {
-    Step none{"C_L", phrase("beam stability factor"), "held, or no deeper than broad", 1.0, "", "NDS 2018 3.3.3"};
+    Step none{"C_L",        phrase("beam stability factor"), "held, or no deeper than broad", 1.0, "", "NDS 2018 3.3.3",
+              Origin::given};
     if (shape.unsupported_length_in <= 0.0 || shape.depth_in <= shape.breadth_in) return none;
     constexpr double largest_slenderness = 50.0;
     const double length_in = resistance::effective_length_in(shape.unsupported_length_in, shape.depth_in);
@@ -138,8 +158,8 @@ Adjusted adjust_withdrawal(double reference_lb, const model::Basis& basis) {
     Adjusted adjusted{reference_lb, {}};
     apply_method(adjusted, basis);
     apply(adjusted,
-          {"C_M", phrase("wet service factor, withdrawal"), stated(basis.moisture.has_value()),
-           resistance::screw_withdrawal_wet_service(connection_moisture(basis)), "", "NDS 2018 Table 11.3.3"});
+          by_basis("C_M", phrase("wet service factor, withdrawal"), basis.moisture.has_value(),
+                   resistance::screw_withdrawal_wet_service(connection_moisture(basis)), "NDS 2018 Table 11.3.3"));
     apply_temperature(adjusted, basis);
     return adjusted;
 }
@@ -147,23 +167,23 @@ Adjusted adjust_withdrawal(double reference_lb, const model::Basis& basis) {
 Adjusted adjust_lateral(double reference_lb, const LateralConditions& conditions, const model::Basis& basis) {
     Adjusted adjusted{reference_lb, {}};
     apply_method(adjusted, basis);
-    apply(adjusted, {"C_M", phrase("wet service factor, lateral"), stated(basis.moisture.has_value()),
-                     resistance::lateral_wet_service(connection_moisture(basis), conditions.diameter_in,
-                                                     conditions.single_row_or_single_fastener),
-                     "", "NDS 2018 Table 11.3.3"});
+    apply(adjusted, by_basis("C_M", phrase("wet service factor, lateral"), basis.moisture.has_value(),
+                             resistance::lateral_wet_service(connection_moisture(basis), conditions.diameter_in,
+                                                             conditions.single_row_or_single_fastener),
+                             "NDS 2018 Table 11.3.3"));
     apply_temperature(adjusted, basis);
-    apply(adjusted, {"C_g", phrase("group action factor"), "", conditions.group_factor, "", "NDS 2018 11.3.6"});
-    apply(adjusted, {"C_Delta", phrase("geometry factor"), "", conditions.geometry_factor, "", "NDS 2018 12.5.1"});
+    apply(adjusted, unworked("C_g", phrase("group action factor"), conditions.group_factor, "NDS 2018 11.3.6"));
+    apply(adjusted, unworked("C_Delta", phrase("geometry factor"), conditions.geometry_factor, "NDS 2018 12.5.1"));
     apply(adjusted,
           {"C_eg", phrase("end grain factor"), conditions.end_grain_factor == 1.0 ? "side grain" : "end grain",
-           conditions.end_grain_factor, "", "NDS 2018 12.5.2"});
+           conditions.end_grain_factor, "", "NDS 2018 12.5.2", Origin::given});
     return adjusted;
 }
 
 Adjusted reported_value(double allowable, std::string unit, const model::Basis& basis) {
     Adjusted adjusted{allowable, {}};
     adjusted.steps.push_back(
-        {"R_a", phrase("allowable value, as the report states it"), "given", allowable, std::move(unit), "input"});
+        from_file("R_a", phrase("allowable value, as the report states it"), allowable, std::move(unit)));
     if (basis.method == model::Method::lrfd) {
         apply(adjusted, {"gamma_L", phrase("allowable value raised by the live load factor to meet a factored demand"),
                          "1.6", live_load_factor, "", "assumption; ASCE 7-16 2.3.1"});
@@ -199,12 +219,13 @@ Adjusted adjust_bending(double bending_psi, const LumberShape& shape, const mode
     apply_temperature(adjusted, MemberProperty::bending, basis);
     apply(adjusted,
           {"C_F", phrase("size factor"), shape.size_factor_applies ? "by actual size" : "in the reference value", size,
-           "", "NDS Supplement 2018 Table 4A"});
+           "", "NDS Supplement 2018 Table 4A", Origin::given});
     apply_incising(adjusted, MemberProperty::bending, basis);
     apply_lrfd(adjusted, MemberProperty::bending, basis);
     apply(adjusted, stability(adjusted.value, shape, basis));
-    apply(adjusted, {"C_fu", phrase("flat use factor"), flat ? "loaded on the wide face" : "loaded on the narrow face",
-                     flat ? resistance::flat_use(shape.breadth_in, shape.depth_in) : 1.0, "", "NDS 2018 4.3.7"});
+    apply(adjusted,
+          {"C_fu", phrase("flat use factor"), flat ? "loaded on the wide face" : "loaded on the narrow face",
+           flat ? resistance::flat_use(shape.breadth_in, shape.depth_in) : 1.0, "", "NDS 2018 4.3.7", Origin::given});
     return adjusted;
 }
 
@@ -213,8 +234,7 @@ Adjusted adjust_shear(double shear_psi, const model::Basis& basis) {
 }
 
 std::vector<Step> allowable_shear_steps(double shear_psi, const Adjusted& adjusted) {
-    std::vector<Step> steps = {
-        {"F_v", phrase("reference shear value"), "given", shear_psi, "psi", "NDS Supplement 2018"}};
+    std::vector<Step> steps = {given("F_v", phrase("reference shear value"), shear_psi, "psi", "NDS Supplement 2018")};
     append(steps, adjusted.steps);
     steps.push_back(
         {"F_v'", phrase("allowable shear"), "F_v times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});

@@ -69,12 +69,16 @@ CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size
 }
 
 std::vector<Step> force_steps(const demand::SupportReaction& forces) {
-    return {{"R_v", phrase("vertical force on the support, up positive"), "framing", forces.up_lb, "lb", "demand"},
-            {"R_h", phrase("horizontal force across the member"), "framing", forces.across_lb, "lb", "demand"},
+    return {{"R_v", phrase("vertical force on the support, up positive"), "framing", forces.up_lb, "lb", "demand",
+             Origin::demanded},
+            {"R_h", phrase("horizontal force across the member"), "framing", forces.across_lb, "lb", "demand",
+             Origin::demanded},
             {"P_a", phrase("force along the member, away from the support positive"), "framing", forces.along_lb, "lb",
-             "demand"},
-            {"T", phrase("torque about the member's axis"), "framing", forces.torque_lb_in, "lb in", "demand"},
-            {"M", phrase("moment in the member's vertical plane"), "framing", forces.moment_lb_in, "lb in", "demand"}};
+             "demand", Origin::demanded},
+            {"T", phrase("torque about the member's axis"), "framing", forces.torque_lb_in, "lb in", "demand",
+             Origin::demanded},
+            {"M", phrase("moment in the member's vertical plane"), "framing", forces.moment_lb_in, "lb in", "demand",
+             Origin::demanded}};
 }
 
 double ratio(const EndUse& use) {

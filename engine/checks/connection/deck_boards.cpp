@@ -87,7 +87,7 @@ FastenerValue computed(const catalog::Resolved& resolved, const DeckingFastening
     const Adjusted adjusted = adjust_lateral(reference.value_lb, conditions, resolved.detail.basis);
     FastenerValue value{
         adjusted.value,
-        {{"D", phrase("diameter, root taken as 0.78 D"), "given", fastening.diameter_in, "in", "input"},
+        {from_file("D", phrase("diameter, root taken as 0.78 D"), fastening.diameter_in, "in"),
          {"p", phrase("penetration into the joist"), "length less the board's thickness", reference.penetration_in,
           "in", ""},
          {"Z", phrase("reference lateral value, one fastener, mode {} governs", resistance::name(reference.mode)),
@@ -128,13 +128,13 @@ CheckResult boards(const CheckInput& input, const DeckingFastening& fastening) {
     result.demand = worst.value;
     result.capacity = one.value_lb * boards * fastening.per_crossing;
     result.unit = "lb";
-    result.steps = {{"P", phrase("whole lateral load of the load case"), "demand", worst.value, "lb", "demand"}};
+    result.steps = {demanded("P", phrase("whole lateral load of the load case"), worst.value, "lb")};
     append(result.steps, one.steps);
     append(result.steps, {{"Z'", phrase("adjusted lateral value, one fastener"), "", one.value_lb, "lb", ""},
                           {"n_b", phrase("boards that cross a joist within the plate's extent"), "at least one",
                            static_cast<double>(boards), "", "common practice"},
-                          {"n", phrase("fasteners where a board crosses a joist"), "given",
-                           static_cast<double>(fastening.per_crossing), "", "input"}});
+                          from_file("n", phrase("fasteners where a board crosses a joist"),
+                                    static_cast<double>(fastening.per_crossing), "")});
     conclude(result);
     result.note = phrase(
         "Counts the boards over one joist beside the plate. How the boards carry the load on is not "

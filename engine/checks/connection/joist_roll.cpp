@@ -48,7 +48,7 @@ CheckResult roll(const CheckInput& input, const EndPlace& place, const Roll& rol
     result.steps = strength.steps;
     result.steps.push_back(
         {"T", roll.of_rim ? phrase("couple about the rim's axis") : phrase("couple about the joist's axis"), "framing",
-         worst.value, "lb in", "demand"});
+         worst.value, "lb in", "demand", Origin::demanded});
     if (!(capacity > 0.0)) {
         nothing_resists(
             result, worst.value, "lb in",

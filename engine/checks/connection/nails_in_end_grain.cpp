@@ -60,8 +60,9 @@ Lateral lateral(const catalog::Resolved& resolved, const EndPlace& place, const 
     Lateral lateral{
         adjusted.value,
         {},
-        {{"D", are_screws(fasteners) ? phrase("screw diameter, root taken as 0.78 D") : phrase("nail diameter"),
-          "given", fasteners.diameter_in, "in", "input"},
+        {from_file("D",
+                   are_screws(fasteners) ? phrase("screw diameter, root taken as 0.78 D") : phrase("nail diameter"),
+                   fasteners.diameter_in, "in"),
          {"p", phrase("penetration into the member, tip included"), "length less the width of the support",
           reference.penetration_in, "in", ""},
          {"Z", phrase("reference lateral value, one fastener, mode {} governs", resistance::name(reference.mode)),

@@ -69,11 +69,13 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     EndStrength strength;
     strength.by = connector.name.empty() ? phrase("reported connector") : format::verbatim(connector.name);
     strength.clause = connector.report.empty() ? "report not named" : "report: " + connector.report;
-    const char* source = basis.method == model::Method::lrfd ? "the report's, times 1.6" : "the report's";
+    const bool raises = basis.method == model::Method::lrfd;
+    const char* source = raises ? "the report's, times 1.6" : "the report's";
+    const Origin origin = raises ? Origin::derived : Origin::file;
     strength.steps = {
-        {"U", phrase("uplift on the whole end"), source, 2.0 * allowed.line_up, "lb", "input"},
-        {"G", phrase("downward force on the whole end"), source, 2.0 * allowed.line_down, "lb", "input"},
-        {"a", phrase("distance between the two lines of connectors"), "given", connector.couple_arm_in, "in", "input"}};
+        {"U", phrase("uplift on the whole end"), source, 2.0 * allowed.line_up, "lb", "input", origin},
+        {"G", phrase("downward force on the whole end"), source, 2.0 * allowed.line_down, "lb", "input", origin},
+        from_file("a", phrase("distance between the two lines of connectors"), connector.couple_arm_in, "in")};
     strength.uses = [connector, allowed, on_beam = place.on_beam](const demand::SupportReaction& forces) {
         return uses(forces, connector, allowed, on_beam);
     };

@@ -76,7 +76,7 @@ NailValues nail_values(const catalog::Resolved& resolved, const EndPlace& place,
     const resistance::SingleShear reference = reference_lateral(place, nails);
     NailValues values;
     values.inside_in = at.inside_in;
-    values.steps = {{"D", phrase("nail diameter"), "given", nails.diameter_in, "in", "input"},
+    values.steps = {from_file("D", phrase("nail diameter"), nails.diameter_in, "in"),
                     {"l_s", phrase("bearing length in the member"), "L/3", at.side_in, "in", "NDS 2018 Figure 12A"},
                     {"p", phrase("penetration into the support"), "L cos 30 - L/3, at most the width of the support",
                      reference.penetration_in, "in", "NDS 2018 Figure 12A"}};

@@ -9,6 +9,7 @@
 namespace toehold::checks {
 namespace {
 
+using format::Citation;
 using format::phrase;
 using model::PartId;
 using model::PartKind;
@@ -114,9 +115,10 @@ std::vector<Finding> composite_evidence(const catalog::Resolved& resolved) {
     return {finding_on({PartKind::decking}, Severity::missing,
                        phrase("The decking is a plastic composite, and the standard it is labeled and installed to is "
                               "not specified. Name "
-                              "the standard (ASTM D7032), the evaluation report or the manufacturer's instructions, "
+                              "the standard ({}), the evaluation report or the manufacturer's instructions, "
                               "and whether they allow "
-                              "a guard post on the boards."))};
+                              "a guard post on the boards.",
+                              Citation{"ASTM D7032"}))};
 }
 
 // A detail that takes its plate from another file is judged on the plate found there now, which may not be the plate it

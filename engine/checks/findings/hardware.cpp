@@ -9,6 +9,7 @@
 namespace toehold::checks {
 namespace {
 
+using format::Citation;
 using format::phrase;
 
 // A nut drawn straight against the wood. That the standard asks for a washer was read in a public summary of it; the
@@ -53,8 +54,8 @@ std::vector<Finding> corrosion_not_stated(const catalog::Resolved& resolved) {
         {model::PartKind::anchor}, Severity::missing,
         phrase(
             "The lumber is treated and the corrosion protection of anchors {} is not specified. Use hot-dip galvanized "
-            "(ASTM A153) or stainless steel fasteners, washers and nuts, and say so in the file.",
-            std::move(unstated)),
+            "({}) or stainless steel fasteners, washers and nuts, and say so in the file.",
+            std::move(unstated), Citation{"ASTM A153"}),
         clause(model::building_code(resolved.detail.basis)))};
 }
 

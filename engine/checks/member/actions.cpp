@@ -65,8 +65,8 @@ demand::MemberActions share(const demand::MemberActions& actions, const model::M
 
 std::vector<Step> plies_steps(const model::Member& member) {
     if (member.plies == 1) return {};
-    return {{"n", phrase("pieces side by side, each with an equal share of the member's actions"), "given",
-             static_cast<double>(member.plies), "", "assumption"}};
+    return {given("n", phrase("pieces side by side, each with an equal share of the member's actions"),
+                  static_cast<double>(member.plies), "", "assumption")};
 }
 
 format::Phrase plies_note(const model::Member& member) {

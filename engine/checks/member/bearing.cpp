@@ -26,9 +26,10 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
         link_between({model::deck_boards(input.resolved.detail) ? model::PartKind::decking : model::PartKind::plate},
                      result.part, phrase("bearing"));
     result.steps = {
-        {"f_c,perp", phrase("largest pressure under the plate here"), "demand", worst.value, "psi", "demand"},
-        {"F_c,perp", phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
-         "given", wood.grade.compression_perp_psi, "psi", wood.grade.source.text}};
+        demanded("f_c,perp", phrase("largest pressure under the plate here"), worst.value, "psi"),
+        given("F_c,perp",
+              phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
+              wood.grade.compression_perp_psi, "psi", wood.grade.source.text)};
     append(result.steps, adjusted.steps);
     result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor; C_b taken as 1.0",
                             adjusted.value, "psi", ""});
@@ -65,13 +66,14 @@ CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, cons
     result.demand = worst.value / area_in2;
     result.capacity = adjusted.value;
     result.unit = "psi";
-    result.steps = {{"R", phrase("downward force on the beam"), "framing", worst.value, "lb", "demand"},
-                    {"A_b", phrase("bearing area"), "joist width times bearing length", area_in2, "in2", "input"},
-                    {"f_c,perp", phrase("pressure"), "R/A_b", result.demand, "psi", "NDS 2018 3.10.2"},
-                    {"F_c,perp",
-                     phrase("reference compression perpendicular to grain, {} {}", place.wood->species.name,
-                            place.wood->grade.name),
-                     "given", place.wood->grade.compression_perp_psi, "psi", place.wood->grade.source.text}};
+    result.steps = {
+        {"R", phrase("downward force on the beam"), "framing", worst.value, "lb", "demand", Origin::demanded},
+        {"A_b", phrase("bearing area"), "joist width times bearing length", area_in2, "in2", "input"},
+        {"f_c,perp", phrase("pressure"), "R/A_b", result.demand, "psi", "NDS 2018 3.10.2"},
+        given("F_c,perp",
+              phrase("reference compression perpendicular to grain, {} {}", place.wood->species.name,
+                     place.wood->grade.name),
+              place.wood->grade.compression_perp_psi, "psi", place.wood->grade.source.text)};
     append(result.steps, adjusted.steps);
     result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor; C_b taken as 1.0",
                             adjusted.value, "psi", ""});

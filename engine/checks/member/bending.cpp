@@ -12,6 +12,7 @@
 namespace toehold::checks {
 namespace {
 
+using format::Citation;
 using format::phrase;
 
 /// Along a joist.
@@ -122,11 +123,11 @@ void add_demand(CheckResult& result, const CheckInput& input, const demand::Memb
     append(
         result.steps,
         {{"l_u", phrase("longest length between lateral supports, or beyond the last"), "from the plan",
-          beam.unsupported_in, "in", "input"},
+          beam.unsupported_in, "in", "input", Origin::file},
          {"M_v", phrase("largest moment of the vertical forces"), vertical_statics(input),
-          actions.vertical_moment_lb_in, "lb in", "demand"},
+          actions.vertical_moment_lb_in, "lb in", "demand", Origin::demanded},
          {"M_h", phrase("largest moment of the horizontal forces"), lateral_statics, actions.horizontal_moment_lb_in,
-          "lb in", "demand"},
+          "lb in", "demand", Origin::demanded},
          {"S_v", phrase("section modulus of one piece"), "b d^2/6", resistance::section_modulus_in3(b, d), "in3", ""},
          {"S_h", phrase("section modulus, lateral"), "d b^2/6", resistance::section_modulus_in3(d, b), "in3", ""},
          {"f_bv", phrase("bending stress"), "share of M_v, over S_v", worst.vertical_psi, "psi", "NDS 2018 3.3.2"},
@@ -136,7 +137,7 @@ void add_demand(CheckResult& result, const CheckInput& input, const demand::Memb
 
 void add_allowable(std::vector<Step>& steps, const Adjusted& adjusted, double reference_psi, const char* symbol,
                    format::Phrase meaning) {
-    steps.push_back({"F_b", phrase("reference bending value"), "given", reference_psi, "psi", "NDS Supplement 2018"});
+    steps.push_back(given("F_b", phrase("reference bending value"), reference_psi, "psi", "NDS Supplement 2018"));
     append(steps, adjusted.steps);
     steps.push_back(
         {symbol, std::move(meaning), "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
@@ -148,8 +149,9 @@ void too_slender(CheckResult& result, const Bending& bending) {
     result.ratio = bending.ratio;
     result.status = Status::fails;
     result.note = phrase(
-        "Too slender to bend on edge: R_B exceeds 50 (NDS 2018 3.3.3.7, 3.9.2). Use a wider member or "
-        "brace it laterally.");
+        "Too slender to bend on edge: R_B exceeds 50 ({}). Use a wider member or "
+        "brace it laterally.",
+        Citation{"NDS 2018 3.3.3.7, 3.9.2"});
 }
 
 CheckResult bending_of(const CheckInput& input, std::size_t index) {

@@ -54,15 +54,14 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     result.demand = worst.value;
     result.unit = "lb";
     result.capacity = resistance::shear_at_fasteners_lb(adjusted.value, width_in, member.depth_in, reached);
-    result.steps = {
-        {"V_v", phrase("largest vertical shear"), vertical_statics(input),
-         actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand"},
-        {"T", phrase("total tension of its anchors"), "demand", pull_lb(input, worst.state, index), "lb", "demand"},
-        {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
-        {"b", phrase("width of the pieces with an anchor"), "given", width_in, "in", "input"},
-        {"d", phrase("depth of {}", name), "given", member.depth_in, "in", "input"},
-        {"d_e", phrase("top of {} to the end of the full thread of its shortest anchor", name),
-         "length in the member less the tip", reached, "in", ""}};
+    result.steps = {{"V_v", phrase("largest vertical shear"), vertical_statics(input),
+                     actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand", Origin::demanded},
+                    demanded("T", phrase("total tension of its anchors"), pull_lb(input, worst.state, index), "lb"),
+                    {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
+                    from_file("b", phrase("width of the pieces with an anchor"), width_in, "in"),
+                    from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
+                    {"d_e", phrase("top of {} to the end of the full thread of its shortest anchor", name),
+                     "length in the member less the tip", reached, "in", ""}};
     append(result.steps, allowable_shear_steps(reference_psi, adjusted));
     result.steps.push_back({"V_r'", phrase("allowable shear there"), "2/3 F_v' b d_e (d_e/d)^2", result.capacity, "lb",
                             "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"});
@@ -95,12 +94,11 @@ CheckResult reach(const CheckInput& input, std::size_t index) {
     result.unit = "in";
     result.demand = resistance::lifting_reach_in(member.depth_in);
     result.capacity = reached_in(input.resolved, anchor);
-    result.steps = {
-        {"T_u", phrase("largest tension"), "demand", input.demand.anchors.at(index).tension_lb, "lb", "demand"},
-        {"d", phrase("depth of {}", name), "given", member.depth_in, "in", "input"},
-        {"h_min", phrase("minimum reach: to mid-depth"), "0.5 d", result.demand, "in", clause},
-        {"h", phrase("top of {} to the end of the full thread or the nut", name), reach_formula(anchor),
-         result.capacity, "in", ""}};
+    result.steps = {demanded("T_u", phrase("largest tension"), input.demand.anchors.at(index).tension_lb, "lb"),
+                    from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
+                    {"h_min", phrase("minimum reach: to mid-depth"), "0.5 d", result.demand, "in", clause},
+                    {"h", phrase("top of {} to the end of the full thread or the nut", name), reach_formula(anchor),
+                     result.capacity, "in", ""}};
     conclude(result);
     if (result.status != Status::holds)
         result.note = phrase("Use a through-bolt with a washer or backing plate below the member, or a longer screw.");

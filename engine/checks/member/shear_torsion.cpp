@@ -35,12 +35,13 @@ MemberStresses member_stresses(const demand::MemberActions& actions, const model
 
 std::vector<Step> shear_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
                                      const model::Member& member) {
-    return {
-        {"V_v", phrase("largest vertical shear"), vertical_statics(input), actions.vertical_shear_lb, "lb", "demand"},
-        {"V_h", phrase("largest horizontal shear"), lateral_statics, actions.horizontal_shear_lb, "lb", "demand"},
-        {"A", phrase("section area, all pieces"), "b d", member.width_in * member.depth_in, "in2", "input"},
-        {"f_v", phrase("shear stress, combined"), "1.5 sqrt(V_v^2 + V_h^2)/A",
-         member_stresses(actions, member).shear_psi, "psi", "NDS 2018 Eq. 3.4-2"}};
+    return {{"V_v", phrase("largest vertical shear"), vertical_statics(input), actions.vertical_shear_lb, "lb",
+             "demand", Origin::demanded},
+            {"V_h", phrase("largest horizontal shear"), lateral_statics, actions.horizontal_shear_lb, "lb", "demand",
+             Origin::demanded},
+            {"A", phrase("section area, all pieces"), "b d", member.width_in * member.depth_in, "in2", "input"},
+            {"f_v", phrase("shear stress, combined"), "1.5 sqrt(V_v^2 + V_h^2)/A",
+             member_stresses(actions, member).shear_psi, "psi", "NDS 2018 Eq. 3.4-2"}};
 }
 
 std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
@@ -49,7 +50,7 @@ std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::Me
     const double longer_in = std::max(b, member.depth_in);
     const double shorter_in = std::min(b, member.depth_in);
     return {{"T", phrase("largest torque, horizontal forces at the top"), vertical_statics(input), actions.torque_lb_in,
-             "lb in", "demand"},
+             "lb in", "demand", Origin::demanded},
             {"k", phrase("torsion coefficient of one piece"), "by a/b, a the longer side",
              resistance::torsion_coefficient(longer_in / shorter_in), "", "Saint-Venant"},
             {"tau", phrase("torsional stress"), "share of T, over k a b^2",

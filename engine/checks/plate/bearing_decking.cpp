@@ -24,8 +24,8 @@ Adjusted allowable(const catalog::DeckingMaterial& material, const model::Basis&
     if (material.kind != catalog::DeckingKind::wood) return reported_value(material.bearing_psi, "psi", basis);
     Adjusted adjusted = adjust_compression_perp(material.bearing_psi, basis);
     adjusted.steps.insert(adjusted.steps.begin(),
-                          {"F_c,perp", phrase("reference compression perpendicular to grain, {}", material.name),
-                           "given", material.bearing_psi, "psi", "decking catalog"});
+                          given("F_c,perp", phrase("reference compression perpendicular to grain, {}", material.name),
+                                material.bearing_psi, "psi", "decking catalog"));
     return adjusted;
 }
 
@@ -36,8 +36,7 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
     result.demand = worst.value;
     result.unit = "psi";
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.steps.push_back(
-        {"f_c,perp", phrase("peak pressure under the plate"), "demand", worst.value, "psi", "demand"});
+    result.steps.push_back(demanded("f_c,perp", phrase("peak pressure under the plate"), worst.value, "psi"));
     if (!material.may_bear) {
         conclude(result);
         result.note =

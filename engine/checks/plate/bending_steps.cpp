@@ -28,9 +28,9 @@ std::string bound(const SupportBearing& bearing) {
 
 void add_support_steps(std::vector<Step>& steps, const CheckInput& input, const SupportBearing& bearing) {
     const std::string id = model::symbol(input.demand.supports.at(bearing.support).part);
-    steps.push_back({"F_" + id, phrase("bearing on {}", id), "demand", bearing.force_lb, "lb", "demand"});
-    steps.push_back({"s_" + id, phrase("its resultant past the section"), "demand", bearing.arm_in, "in", "demand"});
-    steps.push_back({"p_" + id, phrase("its peak pressure"), "demand", bearing.peak_psi, "psi", "demand"});
+    steps.push_back(demanded("F_" + id, phrase("bearing on {}", id), bearing.force_lb, "lb"));
+    steps.push_back(demanded("s_" + id, phrase("its resultant past the section"), bearing.arm_in, "in"));
+    steps.push_back(demanded("p_" + id, phrase("its peak pressure"), bearing.peak_psi, "psi"));
     steps.push_back({"M_" + id, phrase("its largest moment about the section for any pressure distribution"),
                      bound(bearing), bearing.moment_lb_in, "lb in", ""});
 }
@@ -72,17 +72,17 @@ std::vector<Step> section_steps(const CheckInput& input, const PlateSection& sec
         section.anchor ? "through anchor " + input.resolved.anchors.at(*section.anchor).id : "tangent to the post";
     return {{"a", phrase("direction from the post to the section, from +x"), through, degrees(section.normal_rad),
              "deg", "common practice"},
-            {"c", phrase("distance from the post axis to the section"), "given", section.offset_in, "in", "input"},
-            {"b", phrase("plate width along the section"), "given", section.chord.length(), "in", "input"}};
+            from_file("c", phrase("distance from the post axis to the section"), section.offset_in, "in"),
+            from_file("b", phrase("plate width along the section"), section.chord.length(), "in")};
 }
 
 std::vector<Step> tension_steps(const CheckInput& input, const PlateStrip& strip) {
     std::vector<Step> steps;
     for (const mechanics::StripAnchor& anchor : strip.anchors) {
         const std::string& id = input.resolved.anchors.at(anchor.anchor).id;
-        steps.push_back({"T_" + id, phrase("tension in anchor {}", id), "demand", anchor.tension_lb, "lb", "demand"});
+        steps.push_back(demanded("T_" + id, phrase("tension in anchor {}", id), anchor.tension_lb, "lb"));
         steps.push_back(
-            {"e_" + id, phrase("distance from the section to anchor {}", id), "given", anchor.arm_in, "in", "input"});
+            from_file("e_" + id, phrase("distance from the section to anchor {}", id), anchor.arm_in, "in"));
     }
     steps.push_back({"M", phrase("moment on the section; bearing past it would reduce it and is not counted"),
                      "sum of T e", strip.moment_lb_in, "lb in", ""});
@@ -97,7 +97,7 @@ std::vector<Step> bearing_steps(const CheckInput& input, const PlateStrip& strip
     std::vector<Step> steps;
     for (const SupportBearing& bearing : strip.supports) add_support_steps(steps, input, bearing);
     steps.push_back({"R", phrase("bearing past the section"), at_most ? "at most" : "demand", beyond.force_lb, "lb",
-                     at_most ? "" : "demand"});
+                     at_most ? "" : "demand", at_most ? Origin::derived : Origin::demanded});
     steps.push_back({"e", phrase("distance from the section to its resultant"),
                      at_most ? "M / R" : "linear pressure over each support", beyond.moment_lb_in / beyond.force_lb,
                      "in", ""});
@@ -137,7 +137,7 @@ Capacity plate_moment(const catalog::Metal& metal, double width_in, double thick
     if (capacity.missing.empty() && !(used.yield_psi > 0.0))
         capacity.missing = phrase("Yield strength of {} is not specified.", metal.name);
     if (!capacity.missing.empty()) return capacity;
-    capacity.steps = {{"t", phrase("plate thickness"), "given", thickness_in, "in", "input"},
+    capacity.steps = {from_file("t", phrase("plate thickness"), thickness_in, "in"),
                       {"Z", phrase("plastic section modulus of the strip"), "w t^2/4",
                        0.25 * width_in * thickness_in * thickness_in, "in3", ""}};
     capacity.steps.push_back(yield_step(metal, used));

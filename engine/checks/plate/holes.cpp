@@ -67,7 +67,7 @@ CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
     result.unit = "in";
     result.demand = from_center_in - 0.5 * standard_in;
     result.capacity = std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id)));
-    result.steps = {{"D", phrase("anchor diameter"), "given", anchor.diameter_in, "in", "input"},
+    result.steps = {from_file("D", phrase("anchor diameter"), anchor.diameter_in, "in"),
                     {"L_e", phrase("minimum edge distance, center of a standard hole"),
                      in_aluminum || anchor.diameter_in < 0.5 ? "1.5 D" : "table", from_center_in, "in",
                      in_aluminum                ? result.clause
@@ -75,7 +75,7 @@ CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
                                                 : "AISC 360-16 Table J3.4"},
                     {"d_h", phrase("standard hole diameter"), "D + 1/16", standard_in, "in", "AISC 360-16 Table J3.3"},
                     {"L_c,min", phrase("minimum clear edge distance"), "L_e - d_h/2", result.demand, "in", ""},
-                    {"L_c", phrase("clear edge distance of this hole"), "given", result.capacity, "in", "input"}};
+                    from_file("L_c", phrase("clear edge distance of this hole"), result.capacity, "in")};
     conclude(result);
     return result;
 }
@@ -112,9 +112,9 @@ Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
     const Adjusted usable =
         available(nominal_lb, in_aluminum ? aluminum::rupture_safety : steel::bearing_safety, basis, capacity.clause);
     capacity.value = usable.value;
-    capacity.steps = {{"D", phrase("anchor diameter"), "given", anchor.diameter_in, "in", "input"},
-                      {"t", phrase("plate thickness"), "given", plate.thickness_in, "in", "input"},
-                      {"L_c", phrase("clear edge distance of the hole"), "given", clear_in, "in", "input"},
+    capacity.steps = {from_file("D", phrase("anchor diameter"), anchor.diameter_in, "in"),
+                      from_file("t", phrase("plate thickness"), plate.thickness_in, "in"),
+                      from_file("L_c", phrase("clear edge distance of the hole"), clear_in, "in"),
                       ultimate_step(metal, used),
                       {"R_n", phrase("nominal bearing or tear-out strength"),
                        in_aluminum ? "min((L_c + D/2) t F_u, 2 D t F_u)" : "min(1.2 L_c t F_u, 2.4 D t F_u)",
@@ -136,7 +136,7 @@ CheckResult at_hole(const CheckInput& input, std::size_t index) {
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     const Capacity strength = bearing(input, anchor);
     if (!take_capacity(result, strength)) return result;
-    result.steps.push_back({"V", phrase("largest anchor shear"), "demand", result.demand, "lb", "demand"});
+    result.steps.push_back(demanded("V", phrase("largest anchor shear"), result.demand, "lb"));
     conclude(result);
     return result;
 }

@@ -18,6 +18,7 @@
 namespace toehold::checks {
 namespace {
 
+using format::Citation;
 using format::phrase;
 
 struct Allowable {
@@ -67,8 +68,7 @@ Bending bending(const PushMoment& moment, const model::WoodPost& post, const All
 
 void add_steps(CheckResult& result, const model::WoodPost& post, const PushMoment& moment, const Bending& worst) {
     append(result.steps,
-           {{"h_s", phrase("height of the shoe above the underside of the plate"), "given", post.shoe.height_in, "in",
-             "input"},
+           {from_file("h_s", phrase("height of the shoe above the underside of the plate"), post.shoe.height_in, "in"),
             {"M", phrase("moment at the top of the shoe"), "H (h - h_s)", moment.total_lb_in, "lb in", "demand"},
             {"S_x", phrase("section modulus about x"), "b d^2/6",
              resistance::section_modulus_in3(post.width_in, post.depth_in), "in3", ""},
@@ -110,7 +110,7 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     result.direction_deg = degrees(state.direction_rad);
     add_steps(result, post, moment, governing);
     result.steps.push_back(
-        {"F_b", phrase("reference bending design value"), "given", grade->bending_psi, "psi", grade->source.text});
+        given("F_b", phrase("reference bending design value"), grade->bending_psi, "psi", grade->source.text));
     add_allowable(result, allowed.edgewise, "F_b1'", phrase("adjusted bending design value, load on the narrow face"));
     add_allowable(result, allowed.flatwise, "F_b2'", phrase("adjusted bending design value, load on the wide face"));
     note_vertical_force(result, load_case(input.demand, state));
@@ -118,7 +118,8 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     if (!std::isfinite(governing.ratio)) {
         result.ratio = std::numeric_limits<double>::infinity();
         result.status = Status::fails;
-        result.note = phrase("The post is too slender: it buckles sideways in bending (NDS 2018 3.3.3.7, 3.9.2).");
+        result.note = phrase("The post is too slender: it buckles sideways in bending ({}).",
+                             Citation{"NDS 2018 3.3.3.7, 3.9.2"});
         return result;
     }
     result.demand = governing.ratio;

@@ -35,7 +35,8 @@ PostStiffness tube_stiffness(const catalog::Resolved& resolved) {
     const double modulus_psi = resolved.post_metal.modulus_psi;
     return {modulus_psi * section.inertia_x_in4,
             modulus_psi * section.inertia_y_in4,
-            {{"E", phrase("modulus of elasticity of the post"), resolved.post_metal.name, modulus_psi, "psi", "input"},
+            {{"E", phrase("modulus of elasticity of the post"), resolved.post_metal.name, modulus_psi, "psi", "input",
+              Origin::file},
              {"I_x", phrase("moment of inertia about x"), "of the tube", section.inertia_x_in4, "in4", ""},
              {"I_y", phrase("moment of inertia about y"), "of the tube", section.inertia_y_in4, "in4", ""}}};
 }
@@ -46,8 +47,7 @@ PostStiffness wood_stiffness(const model::WoodPost& post, const catalog::LumberG
     const double about_x_in4 = post.width_in * std::pow(post.depth_in, 3) / 12.0;
     const double about_y_in4 = post.depth_in * std::pow(post.width_in, 3) / 12.0;
     PostStiffness result{modulus.value * about_x_in4, modulus.value * about_y_in4, {}};
-    result.steps = {
-        {"E", phrase("reference modulus of elasticity"), "given", grade.modulus_psi, "psi", grade.source.text}};
+    result.steps = {given("E", phrase("reference modulus of elasticity"), grade.modulus_psi, "psi", grade.source.text)};
     append(result.steps, modulus.steps);
     append(result.steps, {{"E'", phrase("adjusted modulus of elasticity"), "E and every factor", modulus.value, "psi",
                            "NDS 2018 Table 4.3.1"},
@@ -117,23 +117,22 @@ void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness
     const demand::State& state = input.demand.states[worst.state];
     const demand::LoadCase& load = load_case(input.demand, state);
     const double top_in = model::lever_height_in(input.resolved.detail);
-    append(result.steps, {{"P", phrase("push without its load factor"), "demand",
-                           std::abs(load.push_lb) / load.load_factor, "lb", "demand"},
-                          {"a", phrase("height of the push above the underside of the plate"), "demand", load.height_in,
-                           "in", "demand"},
-                          {"h_t", phrase("height of the top of the guard above the underside of the plate"), "given",
-                           top_in, "in", "input"}});
+    append(result.steps,
+           {demanded("P", phrase("push without its load factor"), std::abs(load.push_lb) / load.load_factor, "lb"),
+            demanded("a", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
+            from_file("h_t", phrase("height of the top of the guard above the underside of the plate"), top_in, "in")});
     append(result.steps, post.steps);
     append(result.steps,
            {{"u_p", phrase("post bending, along the push"), "P a^2 (3 h_t - a)/(6 E I): P h^3/(3 E I) at the top",
              worst.movement.post_in, "in", "statics"},
-            {"phi", phrase("rotation of the post base, softest state, under the factored load"), "demand",
-             std::abs(state.rotation_rad), "rad", "demand"},
+            demanded("phi", phrase("rotation of the post base, softest state, under the factored load"),
+                     std::abs(state.rotation_rad), "rad"),
             {"u_b", phrase("deflection from base rotation"), "phi h_t, over the load factor", worst.movement.base_in,
              "in", "demand"},
-            {"u_f", phrase("deflection from framing"), "grillage", worst.movement.framing_in, "in", "demand"},
+            {"u_f", phrase("deflection from framing"), "grillage", worst.movement.framing_in, "in", "demand",
+             Origin::demanded},
             {"u", phrase("deflection at top of guard"), "u_p + u_b + u_f", worst.movement.total_in(), "in", ""},
-            {"h", phrase("guard height"), "given", input.resolved.detail.guard.height_in, "in", "input"},
+            from_file("h", phrase("guard height"), input.resolved.detail.guard.height_in, "in"),
             {"u_max", phrase("deflection limit"), "h/12", result.capacity, "in", limit_clause}});
 }
 

@@ -23,10 +23,9 @@ CheckResult shoe(const CheckInput& input, const model::WoodPost& post) {
     result.demand = worst.value;
     result.direction_deg = degrees(state.direction_rad);
     const demand::LoadCase& load = load_case(input.demand, state);
-    result.steps = {
-        {"H", phrase("push"), "demand", load.push_lb, "lb", "demand"},
-        {"h", phrase("height of the push above the underside of the plate"), "demand", load.height_in, "in", "demand"},
-        {"M", phrase("moment at the plate"), "H h", result.demand, "lb in", "demand"}};
+    result.steps = {demanded("H", phrase("push"), load.push_lb, "lb"),
+                    demanded("h", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
+                    {"M", phrase("moment at the plate"), "H h", result.demand, "lb in", "demand"}};
     if (!post.shoe.allowable_moment_lb_in) {
         lacks_evidence(
             result,

@@ -103,7 +103,7 @@ double usable_axial_lb(const Tube& tube, const model::Basis& basis) {
 }
 
 std::vector<Step> tube_steps(const Tube& tube) {
-    std::vector<Step> steps = {{"t_w", phrase("wall thickness"), "given", tube.member.shape.wall_in, "in", "input"}};
+    std::vector<Step> steps = {from_file("t_w", phrase("wall thickness"), tube.member.shape.wall_in, "in")};
     if (tube.metal.kind == MetalKind::aluminum) {
         steps.push_back(ultimate_step(tube.metal, tube.used));
     } else {
@@ -154,10 +154,10 @@ double capacity_lb_in(const TubeStrength& strength, const PostFoot& foot, const 
 
 void add_demand_steps(CheckResult& result, const PostFoot& foot, const TubeStrength& strength,
                       const demand::LoadCase& load, const PushMoment& moment) {
-    append(result.steps, {{"H", phrase("push"), "demand", std::abs(load.push_lb), "lb", "demand"},
-                          {"h", phrase("height of the push above the underside of the plate"), "demand", load.height_in,
-                           "in", "demand"},
-                          {"M", phrase("moment at the plate"), "H h", moment.total_lb_in, "lb in", "demand"}});
+    append(result.steps,
+           {demanded("H", phrase("push"), std::abs(load.push_lb), "lb"),
+            demanded("h", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
+            {"M", phrase("moment at the plate"), "H h", moment.total_lb_in, "lb in", "demand"}});
     if (!foot.tube.round) {
         append(result.steps,
                {{"M_cx", phrase("available moment about x"), "M_n_x, ASD or LRFD", strength.about_x_lb_in, "lb in", ""},
@@ -166,7 +166,7 @@ void add_demand_steps(CheckResult& result, const PostFoot& foot, const TubeStren
                 {"M_y", phrase("moment about y"), "component of H along x", moment.about_y_lb_in, "lb in", ""}});
     }
     if (load.down_lb != 0.0) {
-        append(result.steps, {{"P", phrase("vertical load"), "demand", std::abs(load.down_lb), "lb", "demand"},
+        append(result.steps, {demanded("P", phrase("vertical load"), std::abs(load.down_lb), "lb"),
                               {"P_c", phrase("available axial strength, column free at its top"), "K = 2.1",
                                strength.axial_lb, "lb", "AISC 360-16 E3"}});
     }

@@ -17,6 +17,7 @@
 namespace toehold::checks {
 namespace {
 
+using format::Citation;
 using format::phrase;
 
 namespace aluminum = resistance::aluminum;
@@ -118,10 +119,10 @@ Capacity weld_strength(const model::Weld& weld, const catalog::Filler& filler, c
     const BesideWeld plate = strengths(parts.plate, true);
     capacity.missing = post.missing.empty() ? plate.missing : post.missing;
     if (!capacity.missing.empty()) return capacity;
-    capacity.steps = {{"l", phrase("fillet leg size"), "given", weld.leg_in, "in", "input"},
-                      {in_aluminum ? "F_sw" : "F_EXX", format::verbatim(filler.name), "given", filler.strength_psi,
-                       "psi", filler.source.text},
-                      {"t", phrase("post wall thickness"), "given", parts.post_wall_in, "in", "input"}};
+    capacity.steps = {from_file("l", phrase("fillet leg size"), weld.leg_in, "in"),
+                      given(in_aluminum ? "F_sw" : "F_EXX", format::verbatim(filler.name), filler.strength_psi, "psi",
+                            filler.source.text),
+                      from_file("t", phrase("post wall thickness"), parts.post_wall_in, "in")};
     add_governing(capacity,
                   in_aluminum ? aluminum_lines(weld, filler, parts, post.ultimate_psi, plate.ultimate_psi)
                               : steel_lines(weld, filler, parts),
@@ -139,8 +140,8 @@ std::vector<Step> demand_steps(const steel::WeldLine& line, const demand::LoadCa
                                const steel::WeldForces& forces) {
     const bool round = line.shape == steel::WeldShape::circle;
     std::vector<Step> steps = {
-        {"H", phrase("push"), "demand", std::abs(load.push_lb), "lb", "demand"},
-        {"h", phrase("height of the push above the underside of the plate"), "demand", load.height_in, "in", "demand"},
+        demanded("H", phrase("push"), std::abs(load.push_lb), "lb"),
+        demanded("h", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
         {"L_w", phrase("weld length"), round ? "pi D" : "2 (b + d)", line.length_in, "in", "common practice"},
         {"S_x", phrase("section modulus of the weld line about x"), round ? "pi D^2/4" : "b d + d^2/3",
          line.section_x_in2, "in2", "common practice"},
@@ -164,7 +165,8 @@ void note_small_leg(CheckResult& result, const catalog::Resolved& resolved, cons
     const double thinner_in = std::min(foot.tube.wall_in, on_deck(resolved.detail).plate.thickness_in);
     const bool in_aluminum = on_deck(resolved).filler->kind == catalog::MetalKind::aluminum;
     if (!in_aluminum && on_deck(resolved.detail).weld->leg_in < steel::minimum_leg_in(thinner_in))
-        result.note = phrase("Leg size is below the minimum of AISC 360-16 Table J2.4 for the thinner part.");
+        result.note =
+            phrase("Leg size is below the minimum of {} for the thinner part.", Citation{"AISC 360-16 Table J2.4"});
 }
 
 CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {

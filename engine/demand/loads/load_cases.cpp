@@ -11,10 +11,14 @@
 namespace toehold::demand {
 namespace {
 
+using format::Citation;
 using format::phrase;
 
-constexpr const char* concentrated_source = "IBC 2021 1607.9.1.1 and ASCE 7-16 4.5.1; IRC 2021 Table R301.5";
-constexpr const char* line_source = "IBC 2021 1607.9.1 and ASCE 7-16 4.5.1";
+format::Phrase concentrated_source() {
+    return phrase("{} and {}; {}", Citation{"IBC 2021 1607.9.1.1"}, Citation{"ASCE 7-16 4.5.1"},
+                  Citation{"IRC 2021 Table R301.5"});
+}
+format::Phrase line_source() { return phrase("{} and {}", Citation{"IBC 2021 1607.9.1"}, Citation{"ASCE 7-16 4.5.1"}); }
 
 void add(std::vector<LoadCase>& cases, LoadCase push, double down_lb) {
     push.push_lb *= push.load_factor;
@@ -41,7 +45,7 @@ std::vector<LoadCase> load_cases(const model::BaseDetail& detail) {
         const model::ConcentratedLoad load = loads.concentrated.value_or(model::ConcentratedLoad{});
         add(cases,
             {"concentrated", phrase("{} at the top of the guard", format::Quantity{load.push_lb, "lb"}), load.push_lb,
-             0.0, height, factor, format::verbatim(concentrated_source)},
+             0.0, height, factor, concentrated_source()},
             load.down_lb);
     }
     if (loads.line) {
@@ -50,7 +54,7 @@ std::vector<LoadCase> load_cases(const model::BaseDetail& detail) {
             {"line",
              phrase("{} over {} of rail", format::Quantity{loads.line->push_lb_per_ft, "lb/ft"},
                     format::Quantity{loads.line->spacing_ft, "ft"}),
-             push_lb, 0.0, height, factor, format::verbatim(line_source)},
+             push_lb, 0.0, height, factor, line_source()},
             loads.line->down_lb);
     }
     for (std::size_t index = 0; index < loads.user.size(); ++index) {
@@ -58,7 +62,7 @@ std::vector<LoadCase> load_cases(const model::BaseDetail& detail) {
         const double user_height = load.height_in ? *load.height_in + model::below_surface_in(detail) : height;
         add(cases,
             {fmt::format("user-{}", index + 1), format::verbatim(load.name), load.push_lb, 0.0, user_height, factor,
-             load.source.empty() ? phrase("stated by the user") : format::verbatim(load.source)},
+             load.source.empty() ? phrase("stated by the user") : phrase("{}", Citation{load.source})},
             load.down_lb);
     }
     return cases;

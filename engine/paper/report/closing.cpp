@@ -17,7 +17,7 @@ Table standards_table(const Source& source) {
                      {source.text(phrase("title")), 0.53},
                      {source.text(phrase("used for")), 0.25}};
     for (const Standard& standard : standards_used(source.review)) {
-        if (standard.of_a_product) continue;  // named with its value among the sources
+        if (standard.kind == Standard::Kind::product) continue;  // named with its value among the sources
         table.rows.push_back({{std::string(standard.name), true},
                               words_cell(std::string(standard.title)),
                               words_cell(source.text(standard.used_for))});

@@ -19,8 +19,6 @@ struct SortedSteps {
 
 /// Meaning, and the value in the reader's units where those are not the units the formulas are written in.
 [[nodiscard]] format::Phrase meaning_words(const checks::Step& step, const format::Locale& locale);
-/// Whether the step is a value that nothing is done to: given, chosen, looked up, or the demand's.
-[[nodiscard]] bool is_given(const checks::Step& step);
 /// D/C and status: `0.87 PASS`.
 [[nodiscard]] format::Phrase result_words(const Measure& measure);
 

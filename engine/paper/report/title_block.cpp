@@ -54,15 +54,11 @@ Phrase basis_words(const Basis& basis, units::System system) {
                   gap ? phrase("decking is an empty gap for shear") : phrase("decking counts as wood for shear"));
 }
 
-bool is_code(const Standard& standard) {
-    return standard.name.starts_with("IBC") || standard.name.starts_with("IRC") || standard.name.starts_with("ASCE");
-}
-
-/// Names with editions, the codes alone or the others alone.
-Phrase names(const std::vector<Standard>& standards, bool codes) {
+/// Names with editions.
+Phrase names(const std::vector<Standard>& standards, Standard::Kind kind) {
     std::string words;
     for (const Standard& standard : standards) {
-        if (standard.of_a_product || is_code(standard) != codes) continue;
+        if (standard.kind != kind) continue;
         words += (words.empty() ? "" : ", ") + std::string(standard.name);
     }
     return words.empty() ? phrase("none named") : format::verbatim(words);
@@ -92,8 +88,9 @@ Facts facts(const Source& source) {
     add(phrase("DATE"), source.issue.date);
     add(phrase("CHECKED BY"), "");
     add(phrase("METHOD AND BASIS"), source.text(basis_words(basis, system)));
-    add(phrase("CODE"), source.text(phrase("{}; named here: {}", code_chosen(basis), names(standards, true))));
-    add(phrase("STANDARDS"), source.text(names(standards, false)));
+    add(phrase("CODE"),
+        source.text(phrase("{}; named here: {}", code_chosen(basis), names(standards, Standard::Kind::code))));
+    add(phrase("STANDARDS"), source.text(names(standards, Standard::Kind::design)));
     add(phrase("SHA-256 OF THE FILE"), source.review.input_sha256);
     return facts;
 }

@@ -1,5 +1,6 @@
 #include "window/frame/language.h"
 
+#include "format/catalogue.h"
 #include "window/text.h"
 
 #include <wx/translation.h>

@@ -1,6 +1,6 @@
 #pragma once
 // The language of the program's words.
-#include "format/catalogue.h"
+#include "format/phrase.h"
 #include "window/frame/preferences.h"
 
 #include <memory>

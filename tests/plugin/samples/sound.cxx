@@ -10,9 +10,10 @@ namespace {
 std::int32_t check_anchors(const toehold_detail* detail, toehold_report report, void* host) {
     for (std::size_t index = 0; index < detail->anchor_count; ++index) {
         const toehold_anchor& anchor = detail->anchors[index];
-        const toehold_step steps[] = {{"T", "largest tension", "demand", anchor.tension_lb, "lb", "demand"},
-                                      {"D", "diameter", "given", anchor.diameter_in, "in", "input"}};
-        const toehold_result result = {anchor.part, anchor.part.id, "", anchor.tension_lb, 3000.0, "lb", 0, "", steps, 2};
+        const toehold_step steps[] = {{"T", "largest tension", "", anchor.tension_lb, "lb", "demand", TOEHOLD_DEMANDED},
+                                      {"D", "diameter", "", anchor.diameter_in, "in", "", TOEHOLD_FROM_FILE}};
+        const toehold_result result = {anchor.part, anchor.part.id, "", anchor.tension_lb, 3000.0, "lb", 0,
+                                       "",          steps,          2};
         if (report(host, &result) != 0) return 1;
     }
     return 0;
@@ -21,7 +22,7 @@ std::int32_t check_anchors(const toehold_detail* detail, toehold_report report, 
 std::int32_t check_plate(const toehold_detail* detail, toehold_report report, void* host) {
     const bool known = detail->plate_thickness_in > 0.0;
     const toehold_result result = {{"plate", ""},
-"plate",
+                                   "plate",
                                    "house rule 2",
                                    0.25,
                                    detail->plate_thickness_in,
