@@ -81,6 +81,25 @@ void gather(std::vector<std::string>& all, const Phrase& phrase) {
 
 }  // namespace
 
+Phrase::Phrase() = default;
+Phrase::Phrase(std::string words, std::vector<Argument> values)
+    : pattern(std::move(words)), arguments(std::move(values)) {}
+Phrase::Phrase(const Phrase&) = default;
+Phrase::Phrase(Phrase&&) noexcept = default;
+Phrase& Phrase::operator=(const Phrase&) = default;
+Phrase& Phrase::operator=(Phrase&&) noexcept = default;
+Phrase::~Phrase() = default;
+bool operator==(const Phrase& a, const Phrase& b) { return a.pattern == b.pattern && a.arguments == b.arguments; }
+bool operator==(const Listed& a, const Listed& b) { return a.items == b.items; }
+
+Argument::Argument(Value of) : value(std::move(of)) {}
+Argument::Argument(const Argument&) = default;
+Argument::Argument(Argument&&) noexcept = default;
+Argument& Argument::operator=(const Argument&) = default;
+Argument& Argument::operator=(Argument&&) noexcept = default;
+Argument::~Argument() = default;
+bool operator==(const Argument&, const Argument&) = default;
+
 Phrase verbatim(std::string text) { return text.empty() ? Phrase{} : phrase("{}", std::move(text)); }
 
 std::vector<std::string> citations(const Phrase& phrase) {

@@ -49,8 +49,14 @@ struct Argument;
 struct Phrase {
     std::string pattern;  ///< English; what the catalogue is asked for. Without arguments it is not read for fields.
     std::vector<Argument> arguments;
-    Phrase() = default;
+    Phrase();
     Phrase(std::string words, std::vector<Argument> values);
+    // Out of line: phrases are copied and destroyed in every file.
+    Phrase(const Phrase&);
+    Phrase(Phrase&&) noexcept;
+    Phrase& operator=(const Phrase&);
+    Phrase& operator=(Phrase&&) noexcept;
+    ~Phrase();
     [[nodiscard]] bool empty() const { return pattern.empty(); }
     friend bool operator==(const Phrase&, const Phrase&);
 };
@@ -62,16 +68,17 @@ struct Listed {
 };
 
 struct Argument {
-    std::variant<std::string, long long, double, Quantity, Dimension, Citation, Phrase, Listed> value;
-    friend bool operator==(const Argument&, const Argument&) = default;
-};
+    using Value = std::variant<std::string, long long, double, Quantity, Dimension, Citation, Phrase, Listed>;
+    Value value;
 
-inline Phrase::Phrase(std::string words, std::vector<Argument> values)
-    : pattern(std::move(words)), arguments(std::move(values)) {}
-inline bool operator==(const Phrase& a, const Phrase& b) {
-    return a.pattern == b.pattern && a.arguments == b.arguments;
-}
-inline bool operator==(const Listed& a, const Listed& b) { return a.items == b.items; }
+    Argument(Value of);
+    Argument(const Argument&);
+    Argument(Argument&&) noexcept;
+    Argument& operator=(const Argument&);
+    Argument& operator=(Argument&&) noexcept;
+    ~Argument();
+    friend bool operator==(const Argument&, const Argument&);
+};
 
 /// Who reads: their units, and their language (absent: English).
 struct Locale {
