@@ -12,7 +12,7 @@ struct Proof;
 }  // namespace toehold::demand
 namespace toehold::model {
 struct Basis;
-}  // namespace toehold::model
+}
 namespace toehold::review {
 struct Review;
 }

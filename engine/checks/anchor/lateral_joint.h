@@ -16,12 +16,11 @@
 #include <string>
 #include <vector>
 
-namespace toehold::demand {
-struct State;
-}
-
 namespace toehold::catalog {
 struct Anchor;
+}
+namespace toehold::demand {
+struct State;
 }
 
 namespace toehold::checks {

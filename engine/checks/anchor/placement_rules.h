@@ -11,12 +11,11 @@
 #include <string>
 #include <vector>
 
-namespace toehold::model {
-enum class PlanAxis;
-}
-
 namespace toehold::catalog {
 struct Anchor;
+}
+namespace toehold::model {
+enum class PlanAxis;
 }
 
 namespace toehold::checks {

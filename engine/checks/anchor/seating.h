@@ -7,16 +7,12 @@
 #include <string>
 #include <vector>
 
-namespace toehold::model {
-struct Member;
-}
-
-namespace toehold::catalog {
-struct MemberMaterial;
-}
-
 namespace toehold::catalog {
 struct Anchor;
+struct MemberMaterial;
+}  // namespace toehold::catalog
+namespace toehold::model {
+struct Member;
 }
 
 namespace toehold::checks {

@@ -5,12 +5,9 @@
 #include <vector>
 
 namespace toehold::model {
-struct Loads;
-}
-
-namespace toehold::model {
 struct Basis;
-}
+struct Loads;
+}  // namespace toehold::model
 
 namespace toehold::demand {
 

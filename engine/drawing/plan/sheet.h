@@ -10,11 +10,8 @@
 
 namespace toehold::model {
 struct Hole;
-}
-
-namespace toehold::model {
 struct Slot;
-}
+}  // namespace toehold::model
 
 namespace toehold::drawing {
 

@@ -7,12 +7,11 @@
 #include <string>
 #include <vector>
 
-namespace toehold::model {
-struct Plate;
-}
-
 namespace toehold::catalog {
 struct Anchor;
+}
+namespace toehold::model {
+struct Plate;
 }
 
 namespace toehold::drawing {

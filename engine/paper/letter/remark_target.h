@@ -4,20 +4,15 @@
 
 #include <vector>
 
-namespace toehold::review {
-struct Review;
-}
-
-namespace toehold::checks {
-struct Finding;
-}
-
 namespace toehold::checks {
 struct CheckResult;
-}
-
+struct Finding;
+}  // namespace toehold::checks
 namespace toehold::model {
 struct Remark;
+}
+namespace toehold::review {
+struct Review;
 }
 
 namespace toehold::paper::letter {
