@@ -138,6 +138,11 @@ const PlateOnDeck& on_deck(const Resolved& resolved) {
 
 PlateOnDeck& on_deck(Resolved& resolved) { return const_cast<PlateOnDeck&>(on_deck(std::as_const(resolved))); }
 
+double footprint_radius_in(const Anchor& anchor) {
+    if (anchor.washer) return 0.5 * anchor.washer->outside_diameter_in;
+    return anchor.head_width_in > 0.0 ? 0.5 * anchor.head_width_in : anchor.diameter_in;
+}
+
 const MemberMaterial& wood(const Resolved& resolved, std::size_t member) {
     const std::size_t blocks = resolved.blocks.size();
     if (member < blocks) return resolved.blocks[member];

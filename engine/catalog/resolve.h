@@ -57,6 +57,9 @@ struct Anchor {
     ~Anchor();
 };
 
+/// Radius of what the anchor presses on the plate with, in: its washer, else its head, else its shank.
+[[nodiscard]] double footprint_radius_in(const Anchor& anchor);
+
 /// The wood of a piece of framing.
 struct MemberMaterial {
     Species species;

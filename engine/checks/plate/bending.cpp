@@ -4,6 +4,7 @@
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/plate/bending_steps.h"
+#include "checks/post/filler.h"
 #include "checks/post/foot.h"
 #include "demand/plate_on_deck/bed.h"
 
@@ -106,7 +107,8 @@ std::vector<double> tensions(const demand::State& state) {
 }
 
 WorstStrips worst_strips(const CheckInput& input, const std::vector<Place>& places,
-                         const std::vector<mechanics::Point>& anchors, const std::vector<mechanics::Polygon>& patches) {
+                         const std::vector<mechanics::AnchorFootprint>& anchors,
+                         const std::vector<mechanics::Polygon>& patches) {
     WorstStrips worst;
     for (std::size_t index = 0; index < input.demand.states.size(); ++index) {
         const demand::State& state = input.demand.states[index];
@@ -174,8 +176,9 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
     result.note = section_rule(*worst.section);
     append(result.steps, section_steps(input, *worst.section));
     append(result.steps, strip.anchors.empty() ? bearing_steps(input, strip) : tension_steps(input, strip));
-    const Capacity strength = plate_moment(on_deck(input.resolved).plate_metal, strip.width_in, plate.thickness_in,
-                                           welded, input.resolved.detail.basis);
+    const Capacity strength = plate_moment(on_deck(input.resolved).plate_metal, strip.width_in,
+                                           {welded, weld_filler(input.resolved), plate.thickness_in},
+                                           input.resolved.detail.basis);
     const bool known = take_capacity(result, strength);
     append(result.steps, stress_steps(strip, plate.thickness_in));
     if (known) conclude(result);
@@ -184,11 +187,15 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
 
 std::vector<CheckResult> plate_bending(const CheckInput& input) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
-    std::vector<mechanics::Point> anchors;
-    for (const catalog::Anchor& anchor : input.resolved.anchors) anchors.push_back(point(in_plan(anchor.at)));
+    std::vector<mechanics::Point> centers;
+    std::vector<mechanics::AnchorFootprint> footprints;
+    for (const catalog::Anchor& anchor : input.resolved.anchors) {
+        centers.push_back(point(in_plan(anchor.at)));
+        footprints.push_back({centers.back(), catalog::footprint_radius_in(anchor)});
+    }
     const std::vector<mechanics::Polygon> patches = patch_outlines(input);
-    const std::vector<Place> places = find_places(input, foot, anchors, patches);
-    const WorstStrips worst = worst_strips(input, places, anchors, patches);
+    const std::vector<Place> places = find_places(input, foot, centers, patches);
+    const WorstStrips worst = worst_strips(input, places, footprints, patches);
     std::vector<CheckResult> results;
     for (const Governing* governing : {&worst.anchors, &worst.bearing, &worst.beyond_anchors}) {
         if (governing->section) results.push_back(result_of(input, *governing, foot.welded));

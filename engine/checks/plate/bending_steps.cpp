@@ -82,7 +82,10 @@ std::vector<Step> tension_steps(const CheckInput& input, const PlateStrip& strip
         const std::string& id = input.resolved.anchors.at(anchor.anchor).id;
         steps.push_back(demanded("T_" + id, phrase("tension in anchor {}", id), anchor.tension_lb, "lb"));
         steps.push_back(
-            from_file("e_" + id, phrase("distance from the section to anchor {}", id), anchor.arm_in, "in"));
+            anchor.across
+                ? Step{"e_" + id, phrase("mean distance past the section of the rim that anchor {} presses with", id),
+                       "nothing short of the section", anchor.arm_in, "in", ""}
+                : from_file("e_" + id, phrase("distance from the section to anchor {}", id), anchor.arm_in, "in"));
     }
     steps.push_back({"M", phrase("moment on the section; bearing past it would reduce it and is not counted"),
                      "sum of T e", strip.moment_lb_in, "lb in", ""});
@@ -129,10 +132,11 @@ format::Phrase section_rule(const PlateSection& section) {
         "moment of plate theory at a tube corner is singular, growing with every refinement of a mesh.");
 }
 
-Capacity plate_moment(const catalog::Metal& metal, double width_in, double thickness_in, bool welded,
+Capacity plate_moment(const catalog::Metal& metal, double width_in, const Welding& welding,
                       const model::Basis& basis) {
     Capacity capacity;
-    const BesideWeld used = strengths(metal, welded);
+    const double thickness_in = welding.thickness_in;
+    const BesideWeld used = strengths(metal, welding);
     capacity.missing = used.missing;
     if (capacity.missing.empty() && !(used.yield_psi > 0.0))
         capacity.missing = phrase("Yield strength of {} is not specified.", metal.name);

@@ -50,11 +50,6 @@ mechanics::Polygon post_ring(const model::BaseDetail& detail) {
     throw UnfitForMesh(format::phrase("the post's foot leaves no plate around it"));
 }
 
-double footprint_radius_in(const catalog::Anchor& anchor) {
-    if (anchor.washer) return 0.5 * anchor.washer->outside_diameter_in;
-    return anchor.head_width_in > 0.0 ? 0.5 * anchor.head_width_in : anchor.diameter_in;
-}
-
 mechanics::BedRectangle rectangle_of(const catalog::Resolved& resolved, const Support& support) {
     constexpr double far = model::beyond_any_plate_in;
     if (support.kind != SupportKind::member) return {-far, far, -far, far, support.stiffness_psi_per_in};
@@ -107,7 +102,7 @@ mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, con
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         const catalog::Anchor& anchor = resolved.anchors[i];
         const double preload = anchor_groups(resolved.detail).at(anchor.group).preload_lb.value_or(0.0);
-        footprints.push_back({{anchor.at.x_in, anchor.at.y_in}, footprint_radius_in(anchor)});
+        footprints.push_back({{anchor.at.x_in, anchor.at.y_in}, catalog::footprint_radius_in(anchor)});
         input.anchors.push_back({footprints.back(), anchors[i].value, preload});
     }
     for (std::size_t i = 0; i < anchors.size(); ++i) {

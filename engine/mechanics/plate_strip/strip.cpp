@@ -1,7 +1,9 @@
 #include "mechanics/plate_strip/strip.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
+#include <numbers>
 #include <utility>
 
 namespace toehold::mechanics {
@@ -10,15 +12,25 @@ namespace {
 constexpr double no_arm_in = 1e-6;
 constexpr double no_tension_lb = 1e-9;
 
+/// Half the width that a tension spreads over. The plate under a washer or head is loaded by it as a whole, so that
+/// within twice its radius the spread begins at its edge; farther away the one from its center is the wider.
+double half_spread_in(double beyond_in, double radius_in) {
+    return std::max(beyond_in, std::min(radius_in + std::max(0.0, beyond_in), 2.0 * radius_in));
+}
+
 std::vector<PlateStrip> single_strips(const PlateSection& section, std::span<const double> tension_lb,
-                                      std::span<const Point> places) {
+                                      std::span<const AnchorFootprint> anchors) {
     std::vector<PlateStrip> strips;
-    for (std::size_t anchor = 0; anchor < places.size(); ++anchor) {
+    for (std::size_t anchor = 0; anchor < anchors.size(); ++anchor) {
+        const auto& [center, radius] = anchors[anchor];
         const double tension = tension_lb[anchor];
-        const double arm = section.beyond_in(places[anchor]);
+        const double beyond = section.beyond_in(center);
+        const double arm = mean_distance_beyond_in(beyond, radius);
         if (arm <= no_arm_in || tension <= no_tension_lb) continue;
-        const double place = section.along_in(places[anchor]);
-        strips.push_back({{place - arm, place + arm}, tension * arm, 0.0, {{anchor, tension, arm}}, {}, {}});
+        const double place = section.along_in(center);
+        const double half = half_spread_in(beyond, radius);
+        strips.push_back(
+            {{place - half, place + half}, tension * arm, 0.0, {{anchor, tension, arm, beyond < radius}}, {}, {}});
     }
     std::sort(strips.begin(), strips.end(),
               [](const PlateStrip& a, const PlateStrip& b) { return a.span.from < b.span.from; });
@@ -50,10 +62,18 @@ double PlateStrip::intensity_lb() const {
     return moment_lb_in > no_moment_lb_in ? std::numeric_limits<double>::infinity() : 0.0;
 }
 
+double mean_distance_beyond_in(double beyond_in, double radius_in) {
+    if (beyond_in >= radius_in) return std::max(0.0, beyond_in);
+    if (beyond_in <= -radius_in) return 0.0;
+    // The rim's part past the line is within this angle of the normal.
+    const double angle = std::acos(-beyond_in / radius_in);
+    return (beyond_in * angle + radius_in * std::sin(angle)) / std::numbers::pi;
+}
+
 std::vector<PlateStrip> anchor_strips(const PlateSection& section, std::span<const double> tension_lb,
-                                      std::span<const Point> places) {
+                                      std::span<const AnchorFootprint> anchors) {
     std::vector<PlateStrip> merged;
-    for (PlateStrip& strip : single_strips(section, tension_lb, places)) {
+    for (PlateStrip& strip : single_strips(section, tension_lb, anchors)) {
         if (merged.empty() || strip.span.from > merged.back().span.to) {
             merged.push_back(std::move(strip));
             continue;

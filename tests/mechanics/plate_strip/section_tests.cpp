@@ -4,6 +4,7 @@
 #include "mechanics/shapes.h"
 #include "support/compare.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
@@ -70,7 +71,7 @@ TEST_CASE("A section through an anchor that would cross the foot is left out", "
 
 TEST_CASE("Anchors spread at 45 degrees and share a strip where they overlap", "[closed-form]") {
     const PlateSection section = outward(plate());
-    const std::array<Point, 3> anchors{{{-2.0, 3.0}, {2.0, 3.0}, {0.0, -3.0}}};
+    const std::array<AnchorFootprint, 3> anchors{{{{-2.0, 3.0}, 0.5}, {{2.0, 3.0}, 0.5}, {{0.0, -3.0}, 0.5}}};
     // Arms of 2 in: spreads of 4 in about t = 2 and t = -2 (t runs towards -x), which just touch and are one strip.
     const std::array<double, 3> tension{{100.0, 300.0, 500.0}};
     const std::vector<PlateStrip> strips = anchor_strips(section, tension, anchors);
@@ -82,4 +83,50 @@ TEST_CASE("Anchors spread at 45 degrees and share a strip where they overlap", "
     PlateStrip nothing_left;
     nothing_left.moment_lb_in = 1.0;
     CHECK(nothing_left.intensity_lb() == std::numeric_limits<double>::infinity());
+}
+
+// The mean over a rim against 100,000 points of it.
+TEST_CASE("A rim that a section crosses counts with what lies beyond", "[closed-form]") {
+    constexpr int points = 100000;
+    for (const double beyond : {-0.6, -0.3, 0.0, 0.2, 0.49, 0.5, 2.0}) {
+        double sum = 0.0;
+        for (int index = 0; index < points; ++index)
+            sum += std::max(0.0, beyond + 0.5 * std::cos(2.0 * std::numbers::pi * (index + 0.5) / points));
+        CHECK_CLOSE(mean_distance_beyond_in(beyond, 0.5), sum / points, 1e-8, 1e-9);
+    }
+    CHECK_CLOSE(mean_distance_beyond_in(0.0, 0.5), 0.5 / std::numbers::pi, 1e-12, 0.0);
+    CHECK(mean_distance_beyond_in(-0.5, 0.5) == 0.0);
+}
+
+// 0.5.0 spread from the center alone: a hole whose center lay on the section left no metal, and the plate "no load
+// path". An 11/16 in hole under a 1 1/4 in washer, its center 0.01 in past the section: the washer covers 1.25 in of
+// the line, of which the hole takes 0.687.
+TEST_CASE("A plate whose section passes through a hole carries what its washer spreads", "[closed-form]") {
+    const PlateHole hole{{0.0, 1.01}, {0.0, 1.01}, 0.34375};
+    const PlateSection section = outward(plate({hole}));
+    const std::array<AnchorFootprint, 1> anchor{{{{0.0, 1.01}, 0.625}}};
+    const std::array<double, 1> tension{{1000.0}};
+    const std::vector<PlateStrip> strips = anchor_strips(section, tension, anchor);
+    REQUIRE(strips.size() == 1);
+    CHECK_CLOSE(strips[0].width_in, 2.0 * 0.635 - 2.0 * std::sqrt(0.34375 * 0.34375 - 0.0001), 1e-12, 0.0);
+    // Half of the rim lies beyond, 2/pi of its radius away: 1000 x 0.625/pi, and 5 lb in for the 0.01 in.
+    CHECK_CLOSE(strips[0].moment_lb_in, 1000.0 * 0.625 / std::numbers::pi + 5.0, 1e-3, 0.0);
+    CHECK(strips[0].anchors[0].across);
+}
+
+TEST_CASE("A strip changes by little when its anchor moves by little", "[property]") {
+    const PlateSection section = outward(plate());
+    const std::array<double, 1> tension{{1000.0}};
+    double before_width = 0.0, before_moment = 0.0;
+    for (double beyond = -0.5; beyond < 3.0; beyond += 0.001) {
+        const std::array<AnchorFootprint, 1> anchor{{{{0.0, 1.0 + beyond}, 0.5}}};
+        const std::vector<PlateStrip> strips = anchor_strips(section, tension, anchor);
+        if (strips.empty()) continue;
+        if (before_width > 0.0) {
+            CHECK(std::abs(strips[0].width_in - before_width) <= 0.0021);
+            CHECK(std::abs(strips[0].moment_lb_in - before_moment) <= 1.001);
+        }
+        before_width = strips[0].width_in;
+        before_moment = strips[0].moment_lb_in;
+    }
 }
