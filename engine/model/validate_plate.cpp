@@ -1,11 +1,10 @@
+#include "model/capsule.h"
 #include "model/placement.h"
 #include "model/problem_list.h"
-#include "model/segment.h"
 #include "model/validate.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <set>
 
 namespace toehold::model {
@@ -16,24 +15,6 @@ using format::verbatim;
 
 constexpr std::size_t most_corners = 400;
 constexpr std::size_t most_holes = 100;
-
-/// A hole as every point within `radius_in` of a segment; a round hole's segment is a point.
-struct Capsule {
-    Segment axis;
-    double radius_in;
-};
-
-Capsule capsule(const Hole& hole) {
-    if (const auto* slot = std::get_if<Slot>(&hole.shape)) {
-        const double half = 0.5 * (slot->length_in - slot->width_in);
-        const double angle = slot->angle_deg * std::numbers::pi / 180.0;
-        const double dx = half * std::cos(angle);
-        const double dy = half * std::sin(angle);
-        return {{{hole.center.x_in - dx, hole.center.y_in - dy}, {hole.center.x_in + dx, hole.center.y_in + dy}},
-                0.5 * slot->width_in};
-    }
-    return {{hole.center, hole.center}, 0.5 * std::get<RoundHole>(hole.shape).diameter_in};
-}
 
 void check_position(ProblemList& problems, Position at) {
     problems.between(phrase("x"), at.x_in, -largest_length_in, largest_length_in);
