@@ -18,6 +18,15 @@ struct EdgeRow {
 constexpr std::array<EdgeRow, 7> edge_rows = {
     {{0.5, 0.75}, {0.625, 0.875}, {0.75, 1.0}, {0.875, 1.125}, {1.0, 1.25}, {1.125, 1.5}, {1.25, 1.625}}};
 
+/// What the table's oversize hole adds to a bolt from this diameter on.
+struct OversizeRow {
+    double diameter_in;
+    double play_in;
+};
+
+// AISC 360-16 Table J3.3, from memory.
+constexpr std::array<OversizeRow, 4> oversize_rows = {{{0.5, 0.125}, {0.625, 0.1875}, {1.0, 0.25}, {1.125, 0.3125}}};
+
 }  // namespace
 
 double circle_area_in2(double diameter_in) { return 0.25 * std::numbers::pi * diameter_in * diameter_in; }
@@ -44,6 +53,18 @@ double minimum_edge_distance_in(double diameter_in) {
 }
 
 double standard_hole_in(double diameter_in) { return diameter_in + 0.0625; }
+
+double largest_standard_hole_in(double diameter_in) {
+    return diameter_in < 1.0 ? standard_hole_in(diameter_in) : diameter_in + 0.125;
+}
+
+double oversize_hole_in(double diameter_in) {
+    double play_in = oversize_rows.front().play_in;
+    for (const OversizeRow& row : oversize_rows) {
+        if (diameter_in >= row.diameter_in) play_in = row.play_in;
+    }
+    return diameter_in + play_in;
+}
 
 double hole_bearing_lb(double clear_in, double diameter_in, double thickness_in, double ultimate_psi) {
     return std::min(1.2 * clear_in, 2.4 * diameter_in) * thickness_in * ultimate_psi;

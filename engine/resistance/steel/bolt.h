@@ -36,6 +36,12 @@ inline constexpr Safety bearing_safety{2.00, 0.75};
 /// Standard hole, D + 1/16 in: Table J3.3 for bolts under 1 in. Taken for larger ones as well, where the table of 2016
 /// allows 1/8 in: the smaller hole is on the safe side for a clear distance.
 [[nodiscard]] double standard_hole_in(double diameter_in);
+/// Largest hole the table calls standard: as above under 1 in, D + 1/8 in from 1 in on: Table J3.3 (from memory).
+[[nodiscard]] double largest_standard_hole_in(double diameter_in);
+/// Oversize hole: 5/8 in for a bolt of 1/2 in, 13/16 for 5/8, 15/16 for 3/4, 1 1/16 for 7/8, 1 1/4 for 1 in, D + 5/16
+/// above: Table J3.3 (from memory, to be confirmed). A size between two rows has what the smaller row adds to D. The
+/// table begins at 1/2 in; below it D + 1/8, what that row adds, is taken.
+[[nodiscard]] double oversize_hole_in(double diameter_in);
 
 /// Nominal bearing or tear-out at a hole, deformation at service load being a design consideration:
 /// min(1.2 lc t Fu, 2.4 D t Fu), AISC 360-16 J3.10(a)(1), Eq. J3-6a and J3-6c. `clear_in`: from the hole's edge to the

@@ -77,3 +77,18 @@ TEST_CASE("Bearing at a hole turns from tear-out to crushing at a clear distance
     CHECK_CLOSE(steel::hole_bearing_lb(3.0, 0.375, 0.375, 58000.0), 19575.0, 1e-12, 0.0);
     CHECK(steel::hole_bearing_lb(0.0, 0.375, 0.375, 58000.0) == 0.0);
 }
+
+TEST_CASE("Standard and oversize holes are those of the table", "[published]") {
+    // AISC 360-16 Table J3.3, from memory: 1/2 in 9/16 and 5/8; 5/8 in 11/16 and 13/16; 3/4 in 13/16 and 15/16;
+    // 7/8 in 15/16 and 1 1/16; 1 in 1 1/8 and 1 1/4; 1 1/8 in and above D + 1/8 and D + 5/16.
+    const struct {
+        double diameter_in, standard_in, oversize_in;
+    } rows[] = {{0.5, 0.5625, 0.625},    {0.625, 0.6875, 0.8125}, {0.75, 0.8125, 0.9375},
+                {0.875, 0.9375, 1.0625}, {1.0, 1.125, 1.25},      {1.25, 1.375, 1.5625}};
+    for (const auto& row : rows) {
+        INFO("bolt of " << row.diameter_in);
+        CHECK(steel::largest_standard_hole_in(row.diameter_in) == row.standard_in);
+        CHECK(steel::oversize_hole_in(row.diameter_in) == row.oversize_in);
+    }
+    CHECK(steel::oversize_hole_in(0.375) == 0.5);  // below the table what its first row adds
+}

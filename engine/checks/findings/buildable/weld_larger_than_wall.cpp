@@ -1,0 +1,37 @@
+// A fillet too large for the thinner part it joins: its heat burns through the wall, and the strength counted for it is
+// not there. The least leg is a matter of the weld's own check.
+#include "catalog/resolve.h"
+#include "checks/basis/result_parts.h"
+#include "checks/findings/buildable/fit.h"
+#include "checks/registry.h"
+
+#include <algorithm>
+
+namespace toehold::checks {
+namespace {
+
+using format::Dimension;
+using format::phrase;
+
+/// Largest leg over the thickness of the thinner part (common practice).
+constexpr double largest_leg_to_thickness = 2.0;
+
+std::vector<Finding> weld_larger_than_wall(const catalog::Resolved& resolved) {
+    const double wall_in = post_foot(resolved.detail.post).tube.wall_in;
+    const double thinner_in = std::min(wall_in, on_deck(resolved.detail).plate.thickness_in);
+    const double leg_in = weld_leg_in(resolved);
+    const double largest_in = largest_leg_to_thickness * thinner_in;
+    if (leg_in <= largest_in + touching_in) return {};
+    return {finding_on({model::PartKind::weld}, Severity::fails,
+                       phrase("The weld's leg of {} is more than twice the thinner part it joins ({}): so large a weld "
+                              "burns through, and its strength is not there. Use a leg of {} or less, or thicker "
+                              "metal.",
+                              Dimension{leg_in}, Dimension{thinner_in}, Dimension{largest_in}))};
+}
+
+const RegisterFinding registered{
+    {"weld-larger-than-wall", phrase("Weld too large for the wall"), "common practice", weld_larger_than_wall},
+    {model::MountKind::plate_on_deck}};
+
+}  // namespace
+}  // namespace toehold::checks
