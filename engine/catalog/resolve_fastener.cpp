@@ -73,6 +73,14 @@ void fill_below(Anchor& anchor, const model::ThroughBolt& bolt, const Place& pla
     }
 }
 
+/// With the stresses of a bolt of this diameter.
+BoltGrade of_size(BoltGrade grade, double diameter_in) {
+    if (!grade.larger || diameter_in <= grade.larger->above_in) return grade;
+    grade.nominal_tension_psi = grade.larger->nominal_tension_psi;
+    grade.nominal_shear_psi = grade.larger->nominal_shear_psi;
+    return grade;
+}
+
 void fill(Anchor& anchor, const model::ThroughBolt& bolt, const Place& at) {
     const Place place{at.catalog, at.element + "/through-bolt", at.problems};
     anchor.kind = FastenerKind::through_bolt;
@@ -86,7 +94,7 @@ void fill(Anchor& anchor, const model::ThroughBolt& bolt, const Place& at) {
     anchor.root_diameter_in = size->diameter_in - thread_depth_in_pitches / size->threads_per_in;
     anchor.head_width_in = size->nut_width_in;
     anchor.bending_yield_psi = size->bending_yield_psi;
-    anchor.bolt_grade = *grade;
+    anchor.bolt_grade = of_size(*grade, size->diameter_in);
 }
 
 void fill(Anchor& anchor, const model::ReportedFastener& fastener, const Place&) {

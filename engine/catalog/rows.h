@@ -61,11 +61,22 @@ struct BoltSize {
     Source source;
 };
 
+enum class MetalKind { carbon_steel, stainless_steel, aluminum };
+
+/// What a grade has in larger bolts, whose bars are less worked.
+struct LargerBolts {
+    double above_in = 0.0;  ///< nominal diameter from which on, > 0
+    double nominal_tension_psi = 0.0;
+    double nominal_shear_psi = 0.0;
+};
+
 struct BoltGrade {
     std::string id, name;
     double nominal_tension_psi = 0.0;  ///< Fnt, AISC 360 Table J3.2
     double nominal_shear_psi = 0.0;    ///< Fnv, threads in the shear plane
     Source source;
+    MetalKind kind = MetalKind::carbon_steel;
+    std::optional<LargerBolts> larger = std::nullopt;
 };
 
 struct WasherSize {
@@ -74,7 +85,12 @@ struct WasherSize {
     Source source;
 };
 
-enum class MetalKind { carbon_steel, stainless_steel, aluminum };
+/// An alloy that one filler leaves softer than the others do where it is thick.
+struct SofterWeld {
+    std::string filler;      ///< catalog id
+    double above_in = 0.0;   ///< thickness of the part from which on, > 0
+    double yield_psi = 0.0;  ///< within 1 in of such a weld; less than the metal's welded yield
+};
 
 struct Metal {
     std::string id, name;
@@ -82,6 +98,7 @@ struct Metal {
     double yield_psi = 0.0, ultimate_psi = 0.0, modulus_psi = 0.0;
     std::optional<double> welded_yield_psi, welded_ultimate_psi;  ///< aluminum, within 1 in of a weld
     Source source;
+    std::optional<SofterWeld> softer_weld = std::nullopt;
 };
 
 struct Filler {

@@ -37,6 +37,14 @@ void require_finite(const CheckResult& result) {
                                  " gave a number that is not finite");
 }
 
+std::vector<Finding> named(std::vector<Finding> findings, const FindingRule& rule) {
+    for (Finding& finding : findings) {
+        if (finding.id.empty()) finding.id = rule.id;
+        if (finding.clause.empty()) finding.clause = rule.clause;
+    }
+    return findings;
+}
+
 }  // namespace
 
 const std::vector<Check>& registered_checks() { return entries<Check>(); }
@@ -68,13 +76,13 @@ std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
 }
 
 std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resolved) {
-    if (!applies(rule, kind(resolved.detail.mount))) return {};
-    std::vector<Finding> findings = rule.function(resolved);
-    for (Finding& finding : findings) {
-        if (finding.id.empty()) finding.id = rule.id;
-        if (finding.clause.empty()) finding.clause = rule.clause;
-    }
-    return findings;
+    if (!rule.function || !applies(rule, kind(resolved.detail.mount))) return {};
+    return named(rule.function(resolved), rule);
+}
+
+std::vector<Finding> run(const FindingRule& rule, const CheckInput& input) {
+    if (!rule.under_load || !applies(rule, kind(input.resolved.detail.mount))) return {};
+    return named(rule.under_load(input), rule);
 }
 
 }  // namespace toehold::checks

@@ -39,13 +39,15 @@ struct Check {
     std::vector<model::MountKind> mounts = {};  ///< it is for; empty: every mount, whose anchors and members it reads
 };
 
-/// Looks at the detail alone, so that it speaks even where no demand can be found.
 struct FindingRule {
     std::string id;
     format::Phrase title;
     std::string clause;
+    /// Looks at the detail alone, so that it speaks even where no demand can be found; may be empty.
     std::function<std::vector<Finding>(const catalog::Resolved&)> function;
     std::vector<model::MountKind> mounts = {};  ///< as of a check
+    /// Looks at the demand too; mostly empty.
+    std::function<std::vector<Finding>(const CheckInput&)> under_load = {};
 };
 
 /// In order of id. A second registration of an id replaces nothing and throws std::logic_error.
@@ -77,5 +79,7 @@ struct RegisterFinding {
 /// finite (ratio may be infinite).
 [[nodiscard]] std::vector<CheckResult> run(const Check& check, const CheckInput& input);
 [[nodiscard]] std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resolved);
+/// What the rule finds under load.
+[[nodiscard]] std::vector<Finding> run(const FindingRule& rule, const CheckInput& input);
 
 }  // namespace toehold::checks

@@ -71,8 +71,8 @@ struct AnchorGroup {
     std::vector<std::string> holes;  ///< ids of the plate's holes; empty: every hole no other group names
     Fastener fastener;
     std::optional<Washer> washer;      ///< between head and plate
-    std::string corrosion_protection;  ///< as the user states it, for instance `hot-dip galvanized, ASTM A153`; empty:
-                                       ///< not stated
+    std::string corrosion_protection;  ///< as the user states it, for instance `hot-dip galvanized, ASTM A153`, read
+                                       ///< by `protection`; empty: not stated
     std::optional<double> preload_lb =
         std::nullopt;  ///< pull each anchor is set to and keeps, > 0; absent: none, since wood lets go
     friend bool operator==(const AnchorGroup&, const AnchorGroup&) = default;

@@ -13,6 +13,8 @@ enum class DeckingInShear { gap, bearing };  ///< bearing: decking counts as woo
 /// How the base plate is taken when anchors and bed share the push.
 enum class PlateBehaviour { flexible, rigid };
 enum class BuildingCode { irc_2021, ibc_2021 };
+/// A limit on how far the guard's top may move that a specification or a contract invokes; neither code sets one.
+enum class MovementLimit { astm_e985 };
 
 /// Stiffness the user fixes instead of the computed one with its range.
 struct FixedStiffness {
@@ -31,6 +33,7 @@ struct Basis {
     std::optional<bool> incised;                     ///< members; absent: incised
     std::optional<DeckingInShear> decking_in_shear;  ///< absent: gap
     std::optional<BuildingCode> code;                ///< absent: IBC 2021
+    std::optional<MovementLimit> movement_limit;     ///< absent: none, and a large movement is a caution
     std::optional<PlateBehaviour> plate;             ///< absent: flexible
     std::optional<FixedStiffness> stiffness;
     friend bool operator==(const Basis&, const Basis&) = default;

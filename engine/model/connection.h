@@ -18,7 +18,7 @@ struct EndGrainFasteners {
     friend bool operator==(const EndGrainFasteners&, const EndGrainFasteners&) = default;
 };
 
-/// Nails driven aslant through this member's sides into what holds it (NDS 2018 12.1.6.4 geometry: at about 30 degrees,
+/// Nails driven aslant through this member's sides into what holds it (NDS 2018 12.1.6.3 geometry: at about 30 degrees,
 /// started a third of the length from the end).
 struct ToeNails {
     double diameter_in = 0.0;

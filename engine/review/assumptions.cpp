@@ -68,9 +68,13 @@ void add_strength_choices(std::vector<Assumption>& all, const model::Basis& basi
              alternatives.with(phrase("C_D = 1.6 (ten-minute load)"), [](Basis& b) { b.load_duration = 1.6; })});
     }
     if (basis.method == model::Method::lrfd && !basis.time_effect) {
-        all.push_back({phrase("Assumed time effect factor lambda = 0.8 for wood; not specified in the file ({}).",
-                              Citation{"NDS 2018 Table N3"}),
-                       alternatives.with(phrase("lambda = 1.0"), [](Basis& b) { b.time_effect = 1.0; })});
+        // No other choice stands beside it: storage's 0.7 is less, and 1.25 is for impact only (both read in a public
+        // copy of the table) and not for connections or treated lumber (its note, from memory, to be confirmed).
+        all.push_back(
+            {phrase("Assumed time effect factor lambda = 0.8 for wood; not specified in the file ({}). The "
+                    "table's other factors beside a live load are 0.7 for storage and 1.25 for impact, which "
+                    "is not for connections.",
+                    Citation{"NDS 2018 Table N3"})});
     }
     if (!basis.moisture) {
         all.push_back(

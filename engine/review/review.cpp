@@ -22,12 +22,12 @@ checks::Finding overturning(const demand::Outcome& outcome) {
     return finding;
 }
 
-std::vector<checks::Finding> run_findings(const catalog::Resolved& resolved) {
-    std::vector<checks::Finding> findings;
+/// What every rule finds in this: a detail, or a detail under load.
+template <class Looked>
+void add_findings(std::vector<checks::Finding>& findings, const Looked& looked_at) {
     for (const checks::FindingRule& rule : checks::registered_findings()) {
-        for (checks::Finding& finding : checks::run(rule, resolved)) findings.push_back(std::move(finding));
+        for (checks::Finding& finding : checks::run(rule, looked_at)) findings.push_back(std::move(finding));
     }
-    return findings;
 }
 
 }  // namespace
@@ -41,9 +41,10 @@ Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome, cons
     result.detail = resolved.detail.name;
     result.input_sha256 = input_sha256;
     result.resolved = resolved;
-    result.findings = run_findings(resolved);
+    add_findings(result.findings, resolved);
     if (outcome.demand) {
         result.checks = run_checks(resolved, *outcome.demand);
+        add_findings(result.findings, checks::CheckInput{resolved, *outcome.demand});
         result.load_path = load_path(result.checks);
         result.demand = std::move(outcome.demand);
     } else if (outcome.overturns) {

@@ -158,6 +158,28 @@ TEST_CASE("Numbers that contradict each other are refused", "[catalog][bad-input
     CHECK(format::english(problem_with(R"(<species id="s" name="x" specific-gravity="50")" + proof).found) == "50");
 }
 
+TEST_CASE("What a metal or a grade has apart comes whole, and names a filler that is there", "[catalog][bad-input]") {
+    const std::string alloy = R"(<metal id="m" name="x" kind="aluminum" yield="30 ksi" ultimate="40 ksi")"
+                              R"( modulus="10100 ksi" welded-yield="15 ksi" welded-ultimate="24 ksi")";
+    CHECK(format::english(problem_with(alloy + R"( softer-filler="er4043")" + proof).message).find("go together") !=
+          std::string::npos);
+    const std::string yield = R"( softer-above="3/8 in" softer-yield="11 ksi")";
+    CHECK(format::english(problem_with(alloy + R"( softer-filler="er4034")" + yield + proof).found) == "er4034");
+    CHECK(format::english(
+              problem_with(alloy + R"( softer-filler="er4043" softer-above="3/8 in" softer-yield="16 ksi")" + proof)
+                  .found) == "16 ksi");
+    CHECK(format::english(problem_with(R"(<bolt-grade id="g" name="x" nominal-tension="75 ksi" nominal-shear="45 ksi")"
+                                       R"( larger-above="5/8 in")" +
+                                       proof)
+                              .message)
+              .find("go together") != std::string::npos);
+    const DataCopy data;
+    data.add(alloy + R"( softer-filler="er4043")" + yield + proof);
+    const xml::CatalogRead read = data.read();
+    CHECK(read.problems.empty());
+    CHECK(test::row(read.catalog.metals, "m").softer_weld.value().yield_psi == 11000.0);
+}
+
 TEST_CASE("Size classes of a grade share no depth", "[catalog][bad-input]") {
     const std::string grade = R"(<lumber species="redwood"><grade id="no-1" name="x" size-factor="included">)"
                               R"(<size depth-above="1 in" depth-to="5 in")" +

@@ -69,6 +69,15 @@ TEST_CASE("The tip of a 3/8 in lag screw is the 7/32 in that NDS Table 12.2A is 
     CHECK(row(shipped_catalog().lag_screws, "lag-3/8").tip_length_in == 7.0 / 32);
 }
 
+// 0.5.0 had 3/8, 7/16, 1/2 and 9/16 in, which counted up to 1/8 in of thread that is not there.
+TEST_CASE("Tips of large lag screws are those of NDS Table L2", "[catalog][published]") {
+    // Read in a public transcription of the table.
+    CHECK(row(shipped_catalog().lag_screws, "lag-5/8").tip_length_in == 13.0 / 32);
+    CHECK(row(shipped_catalog().lag_screws, "lag-3/4").tip_length_in == 1.0 / 2);
+    CHECK(row(shipped_catalog().lag_screws, "lag-7/8").tip_length_in == 19.0 / 32);
+    CHECK(row(shipped_catalog().lag_screws, "lag-1").tip_length_in == 11.0 / 16);
+}
+
 TEST_CASE("Wood screw shanks follow their gauge: 0.060 in plus 0.013 in a number", "[catalog][published]") {
     // ASME B18.6.1: D = 0.060 + 0.013 N.
     REQUIRE(shipped_catalog().wood_screws.size() == 9);

@@ -122,6 +122,19 @@ TEST_CASE("A weld takes the temper from aluminum and nothing from steel", "[cata
     CHECK_CLOSE(1.0 - *alloy.welded_ultimate_psi / alloy.ultimate_psi, 0.40, 0.0, 0.05);
 }
 
+TEST_CASE("Filler 4043 leaves 6061-T6 over 3/8 in at 11 ksi", "[catalog][published]") {
+    // Aluminum Design Manual Table A.3.3, as quoted by an engineer in a public thread: 11 ksi with 4043, 15 with 5356.
+    for (const char* id : {"aluminum-6061-t6", "aluminum-6061-t6-weld-5356"}) {
+        INFO(id);
+        const catalog::Metal& alloy = row(shipped_catalog().metals, id);
+        REQUIRE(alloy.softer_weld);
+        CHECK(alloy.softer_weld->filler == "er4043");
+        CHECK(alloy.softer_weld->above_in == 0.375);
+        CHECK(alloy.softer_weld->yield_psi == 11000.0);
+        CHECK(alloy.welded_yield_psi == 15000.0);
+    }
+}
+
 TEST_CASE("Wood layers are a twentieth as stiff across the grain as their lumber is along it", "[catalog][published]") {
     // Wood Handbook Table 5-1: ET/EL of Douglas-fir 0.050.
     const catalog::LumberGrade* const fir = catalog::find_grade(shipped_catalog(), "douglas-fir-larch", "no-2", 5.5);

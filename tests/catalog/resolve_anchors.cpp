@@ -7,6 +7,7 @@
 using namespace toehold;
 using catalog::FastenerKind;
 using test::example_detail;
+using test::row;
 using test::shipped_catalog;
 
 namespace {
@@ -108,6 +109,23 @@ TEST_CASE("A wood screw is threaded over two thirds of its length", "[catalog][u
     CHECK_CLOSE(anchor.thread_in_block_in, 3.0, 1e-12, 0.0);
     CHECK(anchor.tip_length_in == 0.0);
     CHECK(anchor.head_width_in == 0.744);
+}
+
+// 0.5.0 had 85 ksi for every size. 0.75 Fu and 0.450 Fu, Fu 100 ksi to 5/8 in and 85 above (ASTM F593, read in
+// public tables).
+TEST_CASE("A stainless bolt grade has less in larger bolts", "[catalog][published]") {
+    const auto grade = [](const std::string& size) {
+        model::BaseDetail detail = example_detail();
+        for (model::Hole& hole : on_deck(detail).plate.holes) hole.shape = model::RoundHole{0.8125};
+        on_deck(detail).anchors.front().fastener = model::ThroughBolt{size, "f593-cw", {}};
+        return resolved(detail).anchors.at(0).bolt_grade.value();
+    };
+    CHECK(grade("bolt-1/2").nominal_tension_psi == 75000.0);
+    CHECK(grade("bolt-5/8").nominal_shear_psi == 45000.0);
+    CHECK(grade("bolt-3/4").nominal_tension_psi == 63750.0);
+    CHECK(grade("bolt-3/4").nominal_shear_psi == 38250.0);
+    CHECK(grade("bolt-1/2").kind == catalog::MetalKind::stainless_steel);
+    CHECK(row(shipped_catalog().bolt_grades, "a307").kind == catalog::MetalKind::carbon_steel);
 }
 
 TEST_CASE("A through-bolt goes through the block, with the thread root of NDS Table L1", "[catalog][published]") {

@@ -22,6 +22,14 @@ inline std::vector<checks::Finding> run_finding(const std::string& id, const cat
     throw std::logic_error("no such finding rule: " + id);
 }
 
+/// What the rule finds under load.
+inline std::vector<checks::Finding> run_finding(const std::string& id, const catalog::Resolved& resolved,
+                                                const demand::Demand& demand) {
+    for (const checks::FindingRule& rule : checks::registered_findings())
+        if (rule.id == id) return checks::run(rule, checks::CheckInput{resolved, demand});
+    throw std::logic_error("no such finding rule: " + id);
+}
+
 /// The key of the part a result or a finding is about.
 template <class About>
 std::string about(const About& result) {

@@ -52,11 +52,11 @@ Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bo
     const bool bolt = anchor.kind == FastenerKind::through_bolt;
     Capacity capacity;
     const NominalStress stress = bolt ? bolt_stress(anchor, tension) : screw_stress(anchor, tension);
-    capacity.clause = bolt ? "AISC 360-16 J3.6" : "AISC 360-16 J3.6 on the root section; NDS 2018 12.2.1.3";
+    capacity.clause = bolt ? "AISC 360-16 J3.6" : "AISC 360-16 J3.6 on the root section; NDS 2018 12.2.1.4";
     if (!bolt && !tension) capacity.clause = "AISC 360-16 J3.6 on the root section";
     capacity.missing = stress.missing;
     if (!capacity.missing.empty()) return capacity;
-    if (!bolt) capacity.steps.push_back(ultimate_step(anchor.metal, strengths(anchor.metal, false)));
+    if (!bolt) capacity.steps.push_back(ultimate_step(anchor.metal, strengths(anchor.metal, {})));
     capacity.steps.push_back(stress.step);
     const double diameter_in = bolt ? anchor.diameter_in : anchor.root_diameter_in;
     const double area_in2 = steel::circle_area_in2(diameter_in);

@@ -24,17 +24,39 @@ bool take_capacity(CheckResult& result, const Capacity& capacity) {
     return true;
 }
 
-BesideWeld strengths(const catalog::Metal& metal, bool welded) {
-    if (!welded || metal.kind != catalog::MetalKind::aluminum) return {metal.yield_psi, metal.ultimate_psi, false, {}};
+namespace {
+
+/// Where this filler in a part so thick leaves the metal softer than other fillers do.
+std::optional<catalog::SofterWeld> softer(const catalog::Metal& metal, const Welding& welding) {
+    constexpr double tolerance_in = 1e-6;
+    if (!metal.softer_weld || welding.thickness_in <= metal.softer_weld->above_in + tolerance_in) return std::nullopt;
+    if (welding.filler != nullptr && welding.filler->id != metal.softer_weld->filler) return std::nullopt;
+    return metal.softer_weld;
+}
+
+}  // namespace
+
+BesideWeld strengths(const catalog::Metal& metal, const Welding& welding) {
+    if (!welding.welded || metal.kind != catalog::MetalKind::aluminum)
+        return {metal.yield_psi, metal.ultimate_psi, false, {}};
     if (!metal.welded_yield_psi || !metal.welded_ultimate_psi) {
         return {0.0, 0.0, true,
                 phrase("The strength of {} beside a weld is not specified. Add its welded strengths to the catalog.",
                        metal.name)};
     }
-    return {*metal.welded_yield_psi, *metal.welded_ultimate_psi, true, {}};
+    BesideWeld beside{*metal.welded_yield_psi, *metal.welded_ultimate_psi, true, {}};
+    beside.softer = softer(metal, welding);
+    if (beside.softer) beside.yield_psi = beside.softer->yield_psi;
+    return beside;
 }
 
 Step yield_step(const catalog::Metal& metal, const BesideWeld& used) {
+    if (used.softer) {
+        return given("F_y",
+                     phrase("yield strength of {} beside a weld of {} in metal over {}", metal.name,
+                            used.softer->filler, format::Quantity{used.softer->above_in, "in"}),
+                     used.yield_psi, "psi", metal.source.text);
+    }
     return given("F_y",
                  used.reduced ? phrase("yield strength of {} beside the weld", metal.name)
                               : phrase("yield strength of {}", metal.name),

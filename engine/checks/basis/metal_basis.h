@@ -6,6 +6,7 @@
 #include "model/basis.h"
 #include "resistance/safety.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,14 +28,22 @@ struct Capacity {
 /// evidence.
 [[nodiscard]] bool take_capacity(CheckResult& result, const Capacity& capacity);
 
+/// How a part is welded, as far as the strength of its metal depends on it.
+struct Welding {
+    bool welded = false;
+    const catalog::Filler* filler = nullptr;  ///< nullptr: not described, and the one that softens most counts
+    double thickness_in = 0.0;                ///< of the part
+};
+
 /// Strengths to use beside a weld: aluminum's welded ones, any other metal's own. `missing` when aluminum has none.
 struct BesideWeld {
     double yield_psi = 0.0;
     double ultimate_psi = 0.0;
     bool reduced = false;  ///< by the weld's heat
     format::Phrase missing;
+    std::optional<catalog::SofterWeld> softer = std::nullopt;  ///< the yield is that of this filler in a thick part
 };
-[[nodiscard]] BesideWeld strengths(const catalog::Metal& metal, bool welded);
+[[nodiscard]] BesideWeld strengths(const catalog::Metal& metal, const Welding& welding);
 
 /// `Fy` and `Fu` as steps.
 [[nodiscard]] Step yield_step(const catalog::Metal& metal, const BesideWeld& used);

@@ -1,5 +1,5 @@
 // Nails or wood screws through the holder into the member's end grain, loaded across their axis by vertical and
-// horizontal force and torque. Withdrawal from end grain is not permitted (NDS 2018 12.2.2.2, 12.2.3.2, from memory)
+// horizontal force and torque. Withdrawal from end grain is not permitted (NDS 2018 12.2.2.3, 12.2.3.3, from memory)
 // and is never counted.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"

@@ -78,7 +78,7 @@ std::vector<CheckResult> member_shear_at_anchors(const CheckInput& input) {
 }
 
 constexpr double hardly_pulled_lb = 1.0;
-constexpr const char* clause = "NDS 2018 12.5.1.3, 3.8.2 (from memory, to be confirmed)";
+constexpr const char* clause = "NDS 2018 Table 12.5.1C footnote 2, 3.8.2 (from memory, to be confirmed)";
 
 const char* reach_formula(const catalog::Anchor& anchor) {
     return anchor.kind == catalog::FastenerKind::through_bolt ? "to the nut: the whole depth"

@@ -132,8 +132,7 @@ format::Phrase section_rule(const PlateSection& section) {
         "moment of plate theory at a tube corner is singular, growing with every refinement of a mesh.");
 }
 
-Capacity plate_moment(const catalog::Metal& metal, double width_in, const Welding& welding,
-                      const model::Basis& basis) {
+Capacity plate_moment(const catalog::Metal& metal, double width_in, const Welding& welding, const model::Basis& basis) {
     Capacity capacity;
     const double thickness_in = welding.thickness_in;
     const BesideWeld used = strengths(metal, welding);

@@ -18,10 +18,10 @@ namespace toehold::checks {
 /// How sections of this kind are chosen, in one sentence.
 [[nodiscard]] format::Phrase section_rule(const mechanics::PlateSection& section);
 
-/// Usable moment over a width of plate, lb in. `welded`: the section lies beside a weld, which softens aluminum; the
-/// whole width is then taken as softened. Steel: AISC 360-16 F11; aluminum: Aluminum Design Manual 2020 F.2 (from
-/// memory).
-[[nodiscard]] Capacity plate_moment(const catalog::Metal& metal, double width_in, double thickness_in, bool welded,
+/// Usable moment over a width of plate of the welding's thickness, lb in. Where the section lies beside a weld, which
+/// softens aluminum, the whole width is taken as softened. Steel: AISC 360-16 F11; aluminum: Aluminum Design Manual
+/// 2020 F.2 (from memory).
+[[nodiscard]] Capacity plate_moment(const catalog::Metal& metal, double width_in, const Welding& welding,
                                     const model::Basis& basis);
 
 }  // namespace toehold::checks

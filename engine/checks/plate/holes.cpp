@@ -5,6 +5,7 @@
 #include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
+#include "checks/post/filler.h"
 #include "checks/registry.h"
 #include "demand/governing_state.h"
 #include "model/capsule.h"
@@ -73,7 +74,7 @@ Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
     Capacity capacity;
     capacity.clause =
         in_aluminum ? "Aluminum Design Manual 2020 J.3 (from memory)" : steel_clause(metal, "AISC 360-16 J3.10");
-    const BesideWeld used = strengths(metal, true);
+    const BesideWeld used = strengths(metal, {true, weld_filler(input.resolved), plate.thickness_in});
     capacity.missing = used.missing;
     if (!capacity.missing.empty()) return capacity;
     const double clear_in = std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id)));

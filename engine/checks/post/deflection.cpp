@@ -1,6 +1,6 @@
 // How far the guard's top moves under the push alone: the base turns on its bed and anchors, the framing below gives,
-// the post bends. Neither IBC nor IRC sets a limit; ASTM E985 is a performance specification that a code or a contract
-// may invoke, and its limit is taken here.
+// the post bends. Neither IBC nor IRC sets a limit; ASTM E985, withdrawn in 2015, is a performance specification for
+// metal railings that a contract may invoke: then its limit is checked, and otherwise a larger movement is a caution.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
@@ -145,7 +145,8 @@ format::Phrase framing_lacks(const demand::Demand& demand) {
     return {};
 }
 
-std::vector<CheckResult> guard_deflection(const CheckInput& input) {
+/// Against h/12; absent where no state counts.
+std::optional<CheckResult> deflection(const CheckInput& input) {
     CheckResult result;
     result.part = {model::PartKind::guard};
     result.unit = std::string("in");
@@ -153,10 +154,10 @@ std::vector<CheckResult> guard_deflection(const CheckInput& input) {
     const std::optional<PostStiffness> post = post_stiffness(input.resolved);
     if (!post) {
         lacks_evidence(result, phrase("Post grade is not specified."));
-        return {result};
+        return result;
     }
     const std::optional<LargestMovement> worst = worst_movement(input, *post);
-    if (!worst) return {};
+    if (!worst) return std::nullopt;
     result.demand = worst->movement.total_in();
     result.direction_deg = degrees(input.demand.states[worst->state].direction_rad);
     add_steps(result, input, *post, *worst);
@@ -170,13 +171,39 @@ std::vector<CheckResult> guard_deflection(const CheckInput& input) {
             : phrase("IBC and IRC set no limit on guard deflection; this limit is from a performance specification.");
     result.note = sentences(result.note, lacks);
     if (!lacks.empty() && result.status == Status::holds) lacks_evidence(result, lacks);
-    return {result};
+    return result;
+}
+
+bool is_limited(const CheckInput& input) {
+    return input.resolved.detail.basis.movement_limit == model::MovementLimit::astm_e985;
+}
+
+/// Where no limit is invoked, only a movement within it is worth a line among the checks.
+std::vector<CheckResult> guard_deflection(const CheckInput& input) {
+    const std::optional<CheckResult> result = deflection(input);
+    if (!result || (!is_limited(input) && result->status != Status::holds)) return {};
+    return {*result};
+}
+
+std::vector<Finding> guard_movement(const CheckInput& input) {
+    if (is_limited(input)) return {};
+    const std::optional<CheckResult> result = deflection(input);
+    if (!result || result->status != Status::fails) return {};
+    return {
+        finding_on({model::PartKind::guard}, Severity::caution,
+                   phrase("The top of the guard moves {} under the push, more than {}, a twelfth of its height. IBC "
+                          "and IRC set no limit. Stiffen the base, its framing or the post; where a "
+                          "specification invokes {}, the limit is checked once the file says so.",
+                          format::Quantity{result->demand, "in"}, format::Quantity{result->capacity, "in"},
+                          format::Citation{"ASTM E985"}))};
 }
 
 const RegisterCheck registered{{"guard-deflection", phrase("Deflection at top of guard"), limit_clause,
                                 phrase("Post bending, base rotation and framing flexibility under the push alone, at "
                                        "the softest stiffness considered."),
                                 guard_deflection}};
+const RegisterFinding movement_rule{
+    {"guard-movement", phrase("Movement at top of guard"), limit_clause, {}, {}, guard_movement}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -3,6 +3,7 @@
 #include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
+#include "checks/post/filler.h"
 #include "demand/governing_state.h"
 #include "resistance/aluminum/member.h"
 #include "resistance/steel/tube.h"
@@ -38,9 +39,10 @@ struct Tube {
     steel::TubeSection section;  ///< of the wall to design with
 };
 
-Tube tube_of(const PostFoot& foot, const catalog::Metal& metal, double free_height_in) {
+/// `free_height_in`: from the plate to the guard's top, without sideways support; a flagpole column (K = 2.1).
+Tube tube_of(const PostFoot& foot, const catalog::Metal& metal, const catalog::Filler* filler, double free_height_in) {
     return {metal,
-            strengths(metal, foot.welded),
+            strengths(metal, {foot.welded, filler, foot.tube.wall_in}),
             {foot.tube, metal.yield_psi, metal.modulus_psi, free_height_in},
             metal.kind == MetalKind::aluminum ? steel::section_as_drawn(foot.tube) : steel::design_section(foot.tube)};
 }
@@ -114,14 +116,11 @@ std::vector<Step> tube_steps(const Tube& tube) {
     return steps;
 }
 
-/// `free_height_in`: from the plate to the guard's top, without sideways support; a flagpole column (K = 2.1).
-///
 /// Carbon steel: AISC 360-16 F7, F8, E3, with the design wall of B4.2 and corners of twice that wall. Stainless steel:
 /// compact walls only, and no more than first yield (assumption). Aluminum: Aluminum Design Manual 2020 (from memory)
 /// with welded strengths and the full wall, corners square as extruded; stocky walls only.
-TubeStrength tube_strength(const PostFoot& foot, const catalog::Metal& metal, double free_height_in,
-                           const model::Basis& basis) {
-    const Tube tube = tube_of(foot, metal, free_height_in);
+TubeStrength tube_strength(const PostFoot& foot, const Tube& tube, const model::Basis& basis) {
+    const catalog::Metal& metal = tube.metal;
     TubeStrength strength;
     strength.clause = metal.kind == MetalKind::aluminum
                           ? "Aluminum Design Manual 2020 F (from memory)"
@@ -181,7 +180,8 @@ void add_demand_steps(CheckResult& result, const PostFoot& foot, const TubeStren
 
 CheckResult tube_bending(const CheckInput& input, const PostFoot& foot, const catalog::Metal& metal,
                          double free_height_in) {
-    const TubeStrength strength = tube_strength(foot, metal, free_height_in, input.resolved.detail.basis);
+    const Tube tube = tube_of(foot, metal, weld_filler(input.resolved), free_height_in);
+    const TubeStrength strength = tube_strength(foot, tube, input.resolved.detail.basis);
     CheckResult result;
     result.clause = strength.clause;
     result.unit = "lb in";

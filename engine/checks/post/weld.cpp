@@ -4,20 +4,20 @@
 #include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
+#include "checks/post/filler.h"
 #include "checks/post/foot.h"
 #include "checks/registry.h"
 #include "demand/governing_state.h"
 #include "resistance/aluminum/connection.h"
 #include "resistance/aluminum/member.h"
+#include "resistance/steel/tube.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 
 namespace toehold::checks {
 namespace {
 
-using format::Citation;
 using format::phrase;
 
 namespace aluminum = resistance::aluminum;
@@ -27,7 +27,7 @@ using catalog::MetalKind;
 /// What the weld joins.
 struct WeldParts {
     const catalog::Metal& post;
-    double post_wall_in = 0.0;
+    double post_wall_in = 0.0;  ///< as drawn
     const catalog::Metal& plate;
     double plate_in = 0.0;
 };
@@ -41,17 +41,6 @@ struct Line {
     resistance::Safety safety;
 };
 
-bool belong_together(MetalKind filler, const WeldParts& parts) {
-    const bool any_aluminum = filler == MetalKind::aluminum || parts.post.kind == MetalKind::aluminum ||
-                              parts.plate.kind == MetalKind::aluminum;
-    const bool all_aluminum = filler == MetalKind::aluminum && parts.post.kind == MetalKind::aluminum &&
-                              parts.plate.kind == MetalKind::aluminum;
-    if (any_aluminum) return all_aluminum;
-    const bool any_stainless =
-        parts.post.kind == MetalKind::stainless_steel || parts.plate.kind == MetalKind::stainless_steel;
-    return !any_stainless || filler == MetalKind::stainless_steel;
-}
-
 std::array<Line, 3> steel_lines(const model::Weld& weld, const catalog::Filler& filler, const WeldParts& parts) {
     const bool stainless = filler.kind == MetalKind::stainless_steel;
     const resistance::Safety safety = stainless ? stainless_weld_safety : steel::weld_safety;
@@ -61,9 +50,10 @@ std::array<Line, 3> steel_lines(const model::Weld& weld, const catalog::Filler& 
            steel::weld_metal_lb_per_in(weld.leg_in, filler.strength_psi), "lb/in", clause},
           safety},
          {{"r_post", phrase("nominal shear rupture, post wall"), "0.60 F_u t",
-           steel::base_metal_lb_per_in(parts.post_wall_in, parts.post.ultimate_psi), "lb/in", "AISC 360-16 J2.4, J4.2"},
+           steel::base_metal_lb_per_in(steel::design_wall_in(parts.post_wall_in), parts.post.ultimate_psi), "lb/in",
+           "AISC 360-16 J2.4, J4.2"},
           steel::weld_safety},
-         {{"r_plate", phrase("nominal shear rupture, plate"), "0.60 F_u t",
+         {{"r_plate", phrase("nominal shear rupture, plate"), "0.60 F_u t_p",
            steel::base_metal_lb_per_in(parts.plate_in, parts.plate.ultimate_psi), "lb/in", "AISC 360-16 J2.4, J4.2"},
           steel::weld_safety}}};
 }
@@ -102,6 +92,15 @@ void add_governing(Capacity& capacity, const std::array<Line, 3>& lines, const m
         {"r_c", phrase("available strength per inch of weld"), "least of the three", capacity.value, "lb/in", ""});
 }
 
+/// Steel tubes are rolled thinner than they are named: the wall to design with. Aluminum is as drawn.
+std::vector<Step> wall_steps(const WeldParts& parts, bool in_aluminum) {
+    if (in_aluminum) return {from_file("t", phrase("post wall thickness"), parts.post_wall_in, "in")};
+    return {from_file("t_w", phrase("post wall thickness"), parts.post_wall_in, "in"),
+            {"t", phrase("design wall thickness"), "0.93 t_w", steel::design_wall_in(parts.post_wall_in), "in",
+             "AISC 360-16 B4.2"},
+            from_file("t_p", phrase("plate thickness"), parts.plate_in, "in")};
+}
+
 /// Usable force per inch of weld, lb/in: the least of filler and both base metals. Steel: AISC 360-16 J2.4; stainless
 /// steel with the larger factors of AISC Design Guide 27 (from memory); aluminum: Aluminum Design Manual 2020 J.2.2
 /// (from memory). `missing` where filler and metals do not belong together.
@@ -109,20 +108,20 @@ Capacity weld_strength(const model::Weld& weld, const catalog::Filler& filler, c
                        const model::Basis& basis) {
     Capacity capacity;
     capacity.clause = "AISC 360-16 J2.4";
-    if (!belong_together(filler.kind, parts)) {
+    if (match(filler.kind, parts.post.kind, parts.plate.kind) != FillerMatch::matches) {
         capacity.missing = phrase("{} is not a filler metal for a weld between {} and {}.", filler.name,
                                   parts.post.name, parts.plate.name);
         return capacity;
     }
     const bool in_aluminum = filler.kind == MetalKind::aluminum;
-    const BesideWeld post = strengths(parts.post, true);
-    const BesideWeld plate = strengths(parts.plate, true);
+    const BesideWeld post = strengths(parts.post, {true, &filler, parts.post_wall_in});
+    const BesideWeld plate = strengths(parts.plate, {true, &filler, parts.plate_in});
     capacity.missing = post.missing.empty() ? plate.missing : post.missing;
     if (!capacity.missing.empty()) return capacity;
     capacity.steps = {from_file("l", phrase("fillet leg size"), weld.leg_in, "in"),
                       given(in_aluminum ? "F_sw" : "F_EXX", format::verbatim(filler.name), filler.strength_psi, "psi",
-                            filler.source.text),
-                      from_file("t", phrase("post wall thickness"), parts.post_wall_in, "in")};
+                            filler.source.text)};
+    append(capacity.steps, wall_steps(parts, in_aluminum));
     add_governing(capacity,
                   in_aluminum ? aluminum_lines(weld, filler, parts, post.ultimate_psi, plate.ultimate_psi)
                               : steel_lines(weld, filler, parts),
@@ -161,14 +160,6 @@ std::vector<Step> demand_steps(const steel::WeldLine& line, const demand::LoadCa
     return steps;
 }
 
-void note_small_leg(CheckResult& result, const catalog::Resolved& resolved, const PostFoot& foot) {
-    const double thinner_in = std::min(foot.tube.wall_in, on_deck(resolved.detail).plate.thickness_in);
-    const bool in_aluminum = on_deck(resolved).filler->kind == catalog::MetalKind::aluminum;
-    if (!in_aluminum && on_deck(resolved.detail).weld->leg_in < steel::minimum_leg_in(thinner_in))
-        result.note =
-            phrase("Leg size is below the minimum of {} for the thinner part.", Citation{"AISC 360-16 Table J2.4"});
-}
-
 CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
     const catalog::Resolved& resolved = input.resolved;
     const steel::WeldLine line = foot.tube.round ? steel::circular_weld(foot.tube.width_in)
@@ -195,7 +186,6 @@ CheckResult weld_of(const CheckInput& input, const PostFoot& foot) {
                                             resolved.detail.basis);
     if (!take_capacity(result, strength)) return result;
     conclude(result);
-    note_small_leg(result, resolved, foot);
     return result;
 }
 

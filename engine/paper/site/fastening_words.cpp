@@ -77,10 +77,10 @@ Fastening words(const model::ToeNails& of, const Joint& joint) {
     return {toe_nail_words(of.count, penny_size(of.diameter_in, of.length_in),
                            shank_words(of.diameter_in, of.length_in, joint.system)),
             apart.empty() ? phrase("Half on each side of the block. Start {} from its end, at about 30 degrees to it "
-                                   "(NDS 2018 12.1.6.4).",
+                                   "(NDS 2018 12.1.6.3).",
                                    start)
                           : phrase("Half on each side of the block, {} apart. Start {} from its end, at about 30 "
-                                   "degrees to it (NDS 2018 12.1.6.4).",
+                                   "degrees to it (NDS 2018 12.1.6.3).",
                                    apart, start)};
 }
 

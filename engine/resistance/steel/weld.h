@@ -17,9 +17,12 @@ inline constexpr Safety weld_safety{2.00, 0.75};
 /// Shear rupture of the part the weld is on, 0.60 Fu t, lb/in: J2.4(a) with J4.2(b). Its safety is `weld_safety`.
 [[nodiscard]] double base_metal_lb_per_in(double thickness_in, double ultimate_psi);
 
-/// Least leg for the thinner part joined: Table J2.4 (1/8 in to 1/4 in thick, 3/16 to 1/2, 1/4 to 3/4, 5/16 above; from
-/// memory, to be confirmed).
+/// Least leg for the thinner part joined: Table J2.4 (1/8 in to 1/4 in thick, 3/16 to 1/2, 1/4 to 3/4, 5/16 above; read
+/// in public text).
 [[nodiscard]] double minimum_leg_in(double thinner_part_in);
+/// Whether the leg is at least that, in inches or in the table's own millimeters (3, 5, 6 and 8 mm to 6, 13 and 19 mm
+/// thick and above; read in the same). Within 0.001 in.
+[[nodiscard]] bool is_minimum_leg(double leg_in, double thinner_part_in);
 
 // A weld all round a foot, taken as a line without width: the elastic line method (common practice in weld design). A
 // property of the line has one power of inch less than that of an area; a force on it is lb per inch.

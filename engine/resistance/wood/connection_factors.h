@@ -37,7 +37,7 @@ enum class ConnectionTemperature { to_100F, to_125F, to_150F };
 /// Ceg laterally loaded in end grain, NDS 2018 12.5.2.2 (memory): 0.67.
 [[nodiscard]] constexpr double lateral_end_grain() { return 0.67; }
 /// Ceg of a lag screw in withdrawal from end grain, NDS 2018 12.5.2.1: 0.75. Nails and wood screws may not be loaded
-/// so at all (12.2.2.2 and 12.2.3.2, memory).
+/// so at all (12.2.2.3 and 12.2.3.3, memory).
 [[nodiscard]] constexpr double lag_withdrawal_end_grain() { return 0.75; }
 
 /// KF, NDS 2018 Table 11.3.1, every connection: 3.32.

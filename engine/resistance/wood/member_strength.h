@@ -37,9 +37,9 @@ namespace toehold::resistance {
 [[nodiscard]] double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowable_shear_psi);
 
 /// How far down from a member's top, in, what pulls the member up by its top must take hold of it: to its middle. NDS
-/// 2018 3.8.2 wants tension across the grain avoided, and 12.5.1.3 allows no heavy or medium concentrated load to hang
-/// below the neutral axis of a single sawn member (both from memory, to be confirmed); read here upside down, and for
-/// every load. `depth_in` > 0.
+/// 2018 3.8.2 wants tension across the grain avoided, and Table 12.5.1C, footnote 2, allows no heavy or medium
+/// concentrated load to hang below the neutral axis of a single sawn member (both from memory, to be confirmed); read
+/// here upside down, and for every load. `depth_in` > 0.
 [[nodiscard]] double lifting_reach_in(double depth_in);
 
 /// Bending about both axes, NDS 2018 Eq. 3.9-3 without axial force: fb1/Fb1' + fb2/(Fb2' (1 - (fb1/FbE)^2)); <= 1

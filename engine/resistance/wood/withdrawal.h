@@ -12,7 +12,7 @@ namespace toehold::resistance {
 [[nodiscard]] double wood_screw_withdrawal_lb_per_in(double specific_gravity, double diameter_in);
 
 /// W = 1380 G^(5/2) D, lb per inch of penetration in side grain of a plain-shank nail, tip included: NDS 2018 Eq.
-/// 12.2-3. `diameter_in` of the shank, > 0. None in end grain (12.2.3.2, from memory).
+/// 12.2-3. `diameter_in` of the shank, > 0. None in end grain (12.2.3.3, from memory).
 [[nodiscard]] double nail_withdrawal_lb_per_in(double specific_gravity, double diameter_in);
 
 /// Least thread of a lag screw of this length under the head, tip included: the lesser of L/2 + 1/2 in and 6 in, as in

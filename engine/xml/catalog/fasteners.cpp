@@ -72,6 +72,17 @@ catalog::BoltSize read_bolt(ElementReader& row, CatalogIndex&) {
     return size;
 }
 
+std::optional<catalog::LargerBolts> read_larger_bolts(ElementReader& row) {
+    const std::optional<double> above_in = row.optional_quantity("larger-above", Kind::length, Sign::positive);
+    const std::optional<double> tension_psi = row.optional_quantity("larger-tension", Kind::stress, Sign::positive);
+    const std::optional<double> shear_psi = row.optional_quantity("larger-shear", Kind::stress, Sign::positive);
+    const bool any = above_in || tension_psi || shear_psi;
+    const bool all = above_in && tension_psi && shear_psi;
+    expect(row, any == all, phrase("larger-above, larger-tension and larger-shear go together"), {});
+    if (!all) return std::nullopt;
+    return catalog::LargerBolts{*above_in, *tension_psi, *shear_psi};
+}
+
 catalog::BoltGrade read_bolt_grade(ElementReader& row, CatalogIndex&) {
     catalog::BoltGrade grade;
     grade.id = row.id();
@@ -79,6 +90,8 @@ catalog::BoltGrade read_bolt_grade(ElementReader& row, CatalogIndex&) {
     grade.nominal_tension_psi = stress_psi(row, "nominal-tension");
     grade.nominal_shear_psi = stress_psi(row, "nominal-shear");
     grade.source = read_source(row);
+    grade.kind = read_bolt_metal(row);
+    grade.larger = read_larger_bolts(row);
     return grade;
 }
 

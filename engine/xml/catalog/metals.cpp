@@ -22,7 +22,19 @@ constexpr std::array<Word<MetalKind>, 3> metal_kinds{{{"carbon-steel", MetalKind
 
 MetalKind read_metal_kind(ElementReader& row) { return row.choice<MetalKind>("kind", metal_kinds); }
 
-catalog::Metal read_metal(ElementReader& row, CatalogIndex&) {
+std::optional<catalog::SofterWeld> read_softer_weld(ElementReader& row, CatalogIndex& index) {
+    const std::string filler = row.optional_id("softer-filler");
+    const std::optional<double> above_in = row.optional_quantity("softer-above", Kind::length, Sign::positive);
+    const std::optional<double> yield_psi = row.optional_quantity("softer-yield", Kind::stress, Sign::positive);
+    const bool any = !filler.empty() || above_in || yield_psi;
+    const bool all = !filler.empty() && above_in && yield_psi;
+    expect(row, any == all, phrase("softer-filler, softer-above and softer-yield go together"), {});
+    if (!all) return std::nullopt;
+    index.refer(row, Named::filler, filler);
+    return catalog::SofterWeld{filler, *above_in, *yield_psi};
+}
+
+catalog::Metal read_metal(ElementReader& row, CatalogIndex& index) {
     const auto stress_psi = [&](std::string_view name) { return row.quantity(name, Kind::stress, Sign::positive); };
     const auto welded_psi = [&](std::string_view name) {
         return row.optional_quantity(name, Kind::stress, Sign::positive);
@@ -37,6 +49,7 @@ catalog::Metal read_metal(ElementReader& row, CatalogIndex&) {
     metal.welded_yield_psi = welded_psi("welded-yield");
     metal.welded_ultimate_psi = welded_psi("welded-ultimate");
     metal.source = read_source(row);
+    metal.softer_weld = read_softer_weld(row, index);
     expect(row, metal.yield_psi <= metal.ultimate_psi, phrase("the yield is more than the ultimate strength"), "yield");
     expect(row, metal.ultimate_psi < metal.modulus_psi, phrase("the strength is more than the modulus"), "modulus");
     expect(row, metal.welded_yield_psi.has_value() == metal.welded_ultimate_psi.has_value(),
@@ -44,6 +57,10 @@ catalog::Metal read_metal(ElementReader& row, CatalogIndex&) {
     // Heat takes aluminum's temper away; without these values a welded detail would be computed too strong.
     expect(row, metal.kind != MetalKind::aluminum || metal.welded_yield_psi.has_value(),
            phrase("aluminum needs its strength beside a weld: welded-yield and welded-ultimate"), {});
+    expect(row,
+           !metal.softer_weld ||
+               (metal.welded_yield_psi.has_value() && metal.softer_weld->yield_psi < *metal.welded_yield_psi),
+           phrase("the yield beside a weld of the softer filler is not less than welded-yield"), "softer-yield");
     return metal;
 }
 
@@ -61,6 +78,10 @@ catalog::Filler read_filler(ElementReader& row, CatalogIndex&) {
 
 catalog::Source read_source(ElementReader& row) {
     return {row.choice<Evidence>("evidence", evidence_words), row.text("source")};
+}
+
+catalog::MetalKind read_bolt_metal(ElementReader& row) {
+    return row.optional_choice<MetalKind>("kind", metal_kinds).value_or(MetalKind::carbon_steel);
 }
 
 void expect(ElementReader& row, bool holds, const format::Phrase& message, std::string_view attribute) {

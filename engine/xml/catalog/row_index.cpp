@@ -43,16 +43,19 @@ void CatalogIndex::refer(const std::string& path, int line, Named kind, const st
 }
 
 model::Problems CatalogIndex::unanswered(const catalog::Catalog& catalog) const {
-    const std::vector<std::string> metals = catalog::ids_of(catalog.metals);
-    const std::vector<std::string> species = catalog::ids_of(catalog.species);
+    struct Rows {
+        std::vector<std::string> ids;
+        const char* word;
+    };
+    const std::map<Named, Rows> rows = {{Named::metal, {catalog::ids_of(catalog.metals), "metal"}},
+                                        {Named::species, {catalog::ids_of(catalog.species), "species"}},
+                                        {Named::filler, {catalog::ids_of(catalog.fillers), "filler"}}};
     model::Problems problems;
     for (const Reference& reference : references_) {
-        const bool is_metal = reference.kind == Named::metal;
-        const std::vector<std::string>& known = is_metal ? metals : species;
+        const auto& [known, word] = rows.at(reference.kind);
         // An empty id is a problem already: the row did not name anything.
         if (reference.id.empty() || std::find(known.begin(), known.end(), reference.id) != known.end()) continue;
-        model::Problem problem =
-            catalog::unknown_id(reference.id, known, is_metal ? "metal" : "species", reference.path);
+        model::Problem problem = catalog::unknown_id(reference.id, known, word, reference.path);
         problem.file = reference.from.file;
         problem.line = reference.from.line;
         problems.push_back(problem);

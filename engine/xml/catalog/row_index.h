@@ -13,7 +13,7 @@
 
 namespace toehold::xml {
 
-enum class Named { metal, species };
+enum class Named { metal, species, filler };
 
 class CatalogIndex {
   public:

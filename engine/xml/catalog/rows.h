@@ -7,6 +7,8 @@
 namespace toehold::xml {
 
 [[nodiscard]] catalog::Source read_source(ElementReader& row);
+/// `kind`; carbon steel when left out.
+[[nodiscard]] catalog::MetalKind read_bolt_metal(ElementReader& row);
 
 /// `species`, `lumber`, `decking`.
 void read_wood(ElementReader& root, CatalogIndex& index, catalog::Catalog& catalog);

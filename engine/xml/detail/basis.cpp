@@ -27,6 +27,8 @@ constexpr std::array<Word<model::PlateBehaviour>, 2> plates{
 constexpr std::array<Word<model::BuildingCode>, 2> codes{
     {{"IRC-2021", model::BuildingCode::irc_2021}, {"IBC-2021", model::BuildingCode::ibc_2021}}};
 
+constexpr std::array<Word<model::MovementLimit>, 1> movement_limits{{{"astm-e985", model::MovementLimit::astm_e985}}};
+
 model::FixedStiffness read_stiffness(ElementReader& reader) {
     model::FixedStiffness stiffness;
     stiffness.bed_psi_per_in = reader.quantity("bed", Kind::bed_stiffness, Sign::positive);
@@ -95,6 +97,7 @@ model::Basis read_basis(ElementReader& reader) {
     basis.decking_in_shear = reader.optional_choice<model::DeckingInShear>("decking-in-shear", decking_in_shear);
     basis.plate = reader.optional_choice<model::PlateBehaviour>("plate", plates);
     basis.code = reader.optional_choice<model::BuildingCode>("code", codes);
+    basis.movement_limit = reader.optional_choice<model::MovementLimit>("movement-limit", movement_limits);
     if (std::optional<ElementReader> item = reader.optional_child("fixed-stiffness")) {
         basis.stiffness = read_stiffness(*item);
     }
@@ -112,6 +115,7 @@ Element basis_element(const model::Basis& basis) {
     write_choice<model::DeckingInShear>(element, "decking-in-shear", basis.decking_in_shear, decking_in_shear);
     write_choice<model::PlateBehaviour>(element, "plate", basis.plate, plates);
     write_choice<model::BuildingCode>(element, "code", basis.code, codes);
+    write_choice<model::MovementLimit>(element, "movement-limit", basis.movement_limit, movement_limits);
     if (basis.stiffness) element.child(stiffness_element(*basis.stiffness));
     return element;
 }

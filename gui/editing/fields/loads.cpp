@@ -122,6 +122,8 @@ const std::array<Word<model::PlateBehaviour>, 2> plates{
      {model::PlateBehaviour::rigid, "rigid", phrase("Rigid")}}};
 const std::array<Word<model::BuildingCode>, 2> codes{{{model::BuildingCode::irc_2021, "IRC-2021", phrase("IRC 2021")},
                                                       {model::BuildingCode::ibc_2021, "IBC-2021", phrase("IBC 2021")}}};
+const std::array<Word<model::MovementLimit>, 1> movement_limits{
+    {{model::MovementLimit::astm_e985, "astm-e985", phrase("ASTM E985: a twelfth of the guard's height")}}};
 
 const model::FixedStiffness start_stiffness{25000.0, 50000.0, "reason not yet stated"};
 
@@ -134,6 +136,10 @@ void method_fields(Form& form, model::Basis& basis) {
         {"time-effect", phrase("Time effect factor"), phrase("Lambda, of LRFD, from 0.6 to 1.0. Empty: 0.8.")},
         basis.time_effect);
     form.optional_word({"code", phrase("Code"), phrase("Empty: IBC 2021.")}, basis.code, codes);
+    form.optional_word({"movement-limit", phrase("Movement limit"),
+                        phrase("Of the top of the guard, where a specification invokes one. Empty: none; a large "
+                               "movement is a caution.")},
+                       basis.movement_limit, movement_limits);
 }
 
 void wood_fields(Form& form, model::Basis& basis) {

@@ -43,6 +43,8 @@ TEST_CASE("A lag screw's steel is judged at its root", "[unit]") {
     CHECK(result.demand == 800.0);
     CHECK(result.status == Status::holds);
     CHECK(result.direction_deg == 90.0);
+    // 0.5.0 named 12.2.1.3.
+    CHECK(result.clause.find("NDS 2018 12.2.1.4") != std::string::npos);
     CHECK(test::link_words(result) == "plate > anchor A: shank in tension");
     CHECK_CLOSE(step_value(result, "F_nt") * step_value(result, "A_b") / step_value(result, "Omega"), result.capacity,
                 1e-12, 0.0);

@@ -27,6 +27,8 @@ TEST_CASE("a screw past the middle of the block's depth holds", "[closed-form]")
     CHECK(results[0].unit == "in");
     CHECK(results[0].status == Status::holds);
     CHECK(results[0].note.empty());
+    // 0.5.0 named 12.5.1.3.
+    CHECK(results[0].clause.find("NDS 2018 Table 12.5.1C footnote 2") != std::string::npos);
     CHECK(test::link_from(results[0]) == "anchor A");
     CHECK(test::link_to(results[0]) == "block B1");
 }

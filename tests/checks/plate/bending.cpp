@@ -171,3 +171,16 @@ TEST_CASE("Aluminum beside the weld has its welded strength, and lacks evidence 
     on_deck(resolved).plate_metal.welded_yield_psi.reset();
     CHECK(bending(resolved, demand).at(0).status == Status::missing_evidence);
 }
+
+// 0.5.0 gave 15 ksi whatever the filler and the thickness.
+TEST_CASE("A thick aluminum plate welded with the filler that softens it more has less", "[unit]") {
+    auto resolved = test::example_resolved();
+    test::make_aluminum(resolved);
+    on_deck(resolved).plate_metal.softer_weld = catalog::SofterWeld{"er4043", 0.375, 11000.0};
+    on_deck(resolved.detail).plate.thickness_in = 0.5;
+    const auto demand = test::example_demand(resolved, pull, {});
+    const double other = bending(resolved, demand).at(0).capacity;
+    on_deck(resolved).filler->id = "er4043";
+    // Yielding governs: in proportion to it.
+    CHECK_CLOSE(bending(resolved, demand).at(0).capacity, other * 11000.0 / 15000.0, 1e-12, 0.0);
+}

@@ -85,6 +85,19 @@ TEST_CASE("An aluminum tube has its welded strength at the plate", "[unit]") {
     CHECK(result.status == Status::fails);
 }
 
+// 0.5.0 gave 15 ksi whatever the filler.
+TEST_CASE("Filler 4043 leaves a thick aluminum tube softer", "[unit]") {
+    auto resolved = test::example_resolved();
+    test::make_aluminum(resolved);
+    resolved.detail.post = model::RectangularTube{2.0, 2.0, 0.5, "aluminum"};
+    resolved.post_metal.softer_weld = catalog::SofterWeld{"er4043", 0.375, 11000.0};
+    // Square corners, wall 1/2: S = (16 - 1)/12 = 1.25 in3; 15,000 x 1.25 / 1.65 = 11,363.6 and with 11,000: 8333.3 lb
+    // in.
+    CHECK_CLOSE(bending(resolved, {90.0}).at(0).capacity, 11363.6, 0.0, 0.1);
+    on_deck(resolved).filler->id = "er4043";
+    CHECK_CLOSE(bending(resolved, {90.0}).at(0).capacity, 8333.3, 0.0, 0.1);
+}
+
 TEST_CASE("A wall too slender for the rules gives no number", "[bad-input]") {
     auto resolved = test::example_resolved();
     resolved.detail.post = model::RectangularTube{4.0, 4.0, 0.06, "steel"};

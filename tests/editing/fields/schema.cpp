@@ -241,6 +241,7 @@ const std::map<std::string, std::string>& field_for() {
         {"basis@plate", "basis/plate"},
         {"basis@decking-in-shear", "basis/decking-in-shear"},
         {"basis@code", "basis/code"},
+        {"basis@movement-limit", "basis/movement-limit"},
         {"remarks/remark", "remark-count"},
         {"remark@about", "remarks/remark[1]/about"},
         {"remark@subject", "remarks/remark[1]/subject"},

@@ -130,6 +130,8 @@ TEST_CASE("Toe-nails start a third of their length from the end, at about 30 deg
     // 2.5 / 3 = 0.833, 13/16 to the nearest sixteenth.
     CHECK(contains(format::english(words.how),
                    "Half on each side of the block, 2 in apart. Start 13/16 in from its end, at about 30 degrees"));
+    // 0.5.0 named 12.1.6.4.
+    CHECK(contains(format::english(words.how), "NDS 2018 12.1.6.3"));
 }
 
 TEST_CASE("Nominal sizes are named only where the dressed size is theirs", "[memory]") {

@@ -42,6 +42,19 @@ TEST_CASE("The least leg grows with the thinner part", "[unit]") {
     CHECK(steel::minimum_leg_in(1.0) == 0.3125);
 }
 
+TEST_CASE("A leg is enough by either column of the table", "[published]") {
+    // AISC 360 Table J2.4, read in public text; its SI column is rounded: 3, 5, 6 and 8 mm.
+    CHECK(steel::is_minimum_leg(0.125, 0.25));
+    CHECK(steel::is_minimum_leg(3.0 / 25.4, 0.1875));
+    CHECK_FALSE(steel::is_minimum_leg(0.11, 0.1875));
+    CHECK(steel::is_minimum_leg(0.1875, 0.375));
+    CHECK_FALSE(steel::is_minimum_leg(0.125, 0.375));
+    CHECK(steel::is_minimum_leg(6.0 / 25.4, 0.625));
+    CHECK_FALSE(steel::is_minimum_leg(0.1875, 0.625));
+    CHECK_FALSE(steel::is_minimum_leg(0.25, 1.0));
+    CHECK(steel::is_minimum_leg(0.3125, 1.0));
+}
+
 TEST_CASE("Section moduli of the weld line are those of its outline", "[closed-form]") {
     for (const double width : {1.0, 2.0, 3.5}) {
         for (const double depth : {1.0, 2.5, 4.0}) {

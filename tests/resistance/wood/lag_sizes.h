@@ -1,6 +1,6 @@
 #pragma once
-// Lag screws for arithmetic: ASME B18.2.1 dimensions as in NDS Table L2; tips from memory except 3/8 in (modes III_s
-// and IV do not feel them).
+// Lag screws for arithmetic: ASME B18.2.1 dimensions as in NDS Table L2; tips from 5/8 in up read in a public
+// transcription, smaller ones from memory except 3/8 in (modes III_s and IV do not feel them).
 #include <array>
 #include <stdexcept>
 
@@ -11,8 +11,8 @@ struct Lag {
 };
 inline constexpr std::array lags{
     Lag{0.25, 0.173, 5.0 / 32},   Lag{0.3125, 0.227, 3.0 / 16}, Lag{0.375, 0.265, 7.0 / 32},
-    Lag{0.4375, 0.328, 9.0 / 32}, Lag{0.5, 0.371, 5.0 / 16},    Lag{0.625, 0.471, 3.0 / 8},
-    Lag{0.75, 0.579, 7.0 / 16},   Lag{0.875, 0.683, 1.0 / 2},   Lag{1.0, 0.780, 9.0 / 16}};
+    Lag{0.4375, 0.328, 9.0 / 32}, Lag{0.5, 0.371, 5.0 / 16},    Lag{0.625, 0.471, 13.0 / 32},
+    Lag{0.75, 0.579, 1.0 / 2},    Lag{0.875, 0.683, 19.0 / 32}, Lag{1.0, 0.780, 11.0 / 16}};
 
 inline const Lag& lag(double diameter_in) {
     for (const Lag& each : lags) {

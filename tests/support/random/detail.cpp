@@ -168,6 +168,7 @@ Basis basis(const Chance& chance) {
         result.decking_in_shear = chance.one_of<DeckingInShear>({DeckingInShear::gap, DeckingInShear::bearing});
     if (chance.coin()) result.plate = chance.one_of<PlateBehaviour>({PlateBehaviour::flexible, PlateBehaviour::rigid});
     if (chance.coin()) result.code = chance.one_of<BuildingCode>({BuildingCode::irc_2021, BuildingCode::ibc_2021});
+    if (chance.coin()) result.movement_limit = MovementLimit::astm_e985;
     if (chance.coin())
         result.stiffness = FixedStiffness{chance.between(1e-3, 1e6), chance.between(1e-3, 1e6), "r " + chance.words()};
     return result;

@@ -1,0 +1,73 @@
+// What the standards ask of the weld at the post's foot, whatever its load: a leg that is not too small, and a filler
+// of the metal it joins.
+#include "resistance/steel/weld.h"
+#include "catalog/resolve.h"
+#include "checks/basis/result_parts.h"
+#include "checks/post/filler.h"
+#include "checks/post/foot.h"
+#include "checks/registry.h"
+
+#include <algorithm>
+
+namespace toehold::checks {
+namespace {
+
+using catalog::MetalKind;
+using format::Dimension;
+using format::phrase;
+using model::PartKind;
+
+/// A weld that is described, at a foot that is welded.
+bool is_welded(const catalog::Resolved& resolved) {
+    return post_foot(resolved.detail.post).welded && on_deck(resolved.detail).weld && weld_filler(resolved) != nullptr;
+}
+
+// A small fillet on a thick part cools too fast. The table is of steel; aluminum has none.
+
+std::vector<Finding> weld_too_small(const catalog::Resolved& resolved) {
+    if (!is_welded(resolved) || weld_filler(resolved)->kind == MetalKind::aluminum) return {};
+    const double leg_in = on_deck(resolved.detail).weld->leg_in;
+    const double thinner_in =
+        std::min(post_foot(resolved.detail.post).tube.wall_in, on_deck(resolved.detail).plate.thickness_in);
+    if (resistance::steel::is_minimum_leg(leg_in, thinner_in)) return {};
+    return {finding_on({PartKind::weld}, Severity::fails,
+                       phrase("The fillet's leg of {} is below the minimum of {} where the thinner part joined is {} "
+                              "thick. Use a leg of {} or more.",
+                              Dimension{leg_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)},
+                              Dimension{thinner_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)}))};
+}
+
+// A filler of another metal does not make a sound weld, whatever the strengths say.
+
+std::vector<Finding> filler_does_not_match(const catalog::Resolved& resolved) {
+    if (!is_welded(resolved)) return {};
+    const catalog::Filler& filler = *weld_filler(resolved);
+    const catalog::Metal& post = resolved.post_metal;
+    const catalog::Metal& plate = on_deck(resolved).plate_metal;
+    switch (match(filler.kind, post.kind, plate.kind)) {
+        case FillerMatch::matches:
+            return {};
+        case FillerMatch::never_weldable:
+            return {finding_on({PartKind::weld}, Severity::fails,
+                               phrase("{} and {} cannot be welded to each other with any filler: aluminum does not "
+                                      "fuse with steel. Make both of one metal, or bolt them.",
+                                      post.name, plate.name))};
+        case FillerMatch::of_other_metal:
+            break;
+    }
+    return {finding_on({PartKind::weld}, Severity::fails,
+                       phrase("{} is not a filler for a weld between {} and {}. Use a filler of their metal; where "
+                              "stainless steel is joined, a stainless one.",
+                              filler.name, post.name, plate.name))};
+}
+
+const RegisterFinding size_rule{
+    {"weld-too-small", phrase("Minimum fillet weld"), "AISC 360-16 J2.2b, Table J2.4", weld_too_small},
+    {model::MountKind::plate_on_deck}};
+const RegisterFinding filler_rule{
+    {"filler-does-not-match", phrase("Filler and base metal"),
+     "AISC 360-16 J2.6; Aluminum Design Manual 2020 J.2 (from memory, to be confirmed)", filler_does_not_match},
+    {model::MountKind::plate_on_deck}};
+
+}  // namespace
+}  // namespace toehold::checks

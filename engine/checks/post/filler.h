@@ -1,0 +1,22 @@
+#pragma once
+// The filler of the weld at the post's foot, and which metals it welds.
+#include "catalog/rows.h"
+
+namespace toehold::catalog {
+struct Resolved;
+}
+
+namespace toehold::checks {
+
+/// nullptr: no weld is described, or the mount has none.
+[[nodiscard]] const catalog::Filler* weld_filler(const catalog::Resolved& resolved);
+
+enum class FillerMatch {
+    matches,
+    of_other_metal,  ///< the two parts can be welded, with another filler
+    never_weldable,  ///< aluminum to steel: no filler welds them
+};
+/// Aluminum takes aluminum filler; stainless steel, also to carbon steel, stainless filler; carbon steel either steel.
+[[nodiscard]] FillerMatch match(catalog::MetalKind filler, catalog::MetalKind post, catalog::MetalKind plate);
+
+}  // namespace toehold::checks
