@@ -116,7 +116,8 @@ TEST_CASE("A wood screw is threaded over two thirds of its length", "[catalog][u
 TEST_CASE("A stainless bolt grade has less in larger bolts", "[catalog][published]") {
     const auto grade = [](const std::string& size) {
         model::BaseDetail detail = example_detail();
-        for (model::Hole& hole : on_deck(detail).plate.holes) hole.shape = model::RoundHole{0.8125};
+        const double hole_in = row(shipped_catalog().bolts, size).diameter_in + 1.0 / 16;
+        for (model::Hole& hole : on_deck(detail).plate.holes) hole.shape = model::RoundHole{hole_in};
         on_deck(detail).anchors.front().fastener = model::ThroughBolt{size, "f593-cw", {}};
         return resolved(detail).anchors.at(0).bolt_grade.value();
     };
