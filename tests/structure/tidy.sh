@@ -4,8 +4,8 @@
 # go together (they use one name for two things) are read one by one.
 # The static analyzer goes shallow, which takes a tenth of its time; with TIDY_DEEP=1 in the environment it goes deep.
 set -eu
-root=$1
-build=$2
+root=$(cd "$1" && pwd)
+build=$(cd "$2" && pwd)
 here=$(cd "$(dirname "$0")" && pwd)
 cd "$root"
 batches=$(mktemp -d)

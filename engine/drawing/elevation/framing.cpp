@@ -122,7 +122,7 @@ void add_far_support(Scene& scene, const ElevationSheet& sheet, const model::Joi
     const format::Locale& locale = sheet.subject.locale;
     const model::PartId part = model::part_of(support);
     const std::string words = format::text(
-        phrase("{} at {}", model::part_name(part), length_figure(std::abs(support.at_in), locale.system)), locale);
+        phrase("{0} at {1}", model::part_name(part), length_figure(std::abs(support.at_in), locale.system)), locale);
     add_name(scene,
              standing({left ? sheet.shown.low.x : sheet.shown.high.x, sheet.shown.low.y}, {0.0, -10.0 - line_mm}),
              left ? "\u2190 " + words : words + " \u2192", left ? Across::left : Across::right, part);

@@ -43,7 +43,7 @@ format::Listed joist_places(const std::vector<model::Joist>& joists) {
     for (const model::Joist& joist : joists) {
         const Dimension at{joist.offset_in};
         places.items.push_back(joist.plies > 1 ? phrase("{} at {} ({} pieces)", joist.id, at, joist.plies)
-                                               : phrase("{} at {}", joist.id, at));
+                                               : phrase("{0} at {1}", joist.id, at));
     }
     return places;
 }

@@ -62,10 +62,19 @@ format::Listed seat_words(const Reader& reader, const AnchorSet& set) {
     return places;
 }
 
+/// Wood screws are sold by number: their shank is 0.060 in and 0.013 in for each (ASME B18.6.1).
+std::optional<long> wood_screw_number(const Anchor& anchor) {
+    if (anchor.kind != FastenerKind::wood_screw) return std::nullopt;
+    constexpr double of_number_0_in = 0.060, step_in = 0.013, rounding_in = 0.0005;
+    const long number = std::lround((anchor.diameter_in - of_number_0_in) / step_in);
+    const bool exact =
+        std::abs(of_number_0_in + step_in * static_cast<double>(number) - anchor.diameter_in) <= rounding_in;
+    return number >= 0 && exact ? std::optional(number) : std::nullopt;
+}
+
 /// The size it is sold by, and in SI what that measures: `7/16 in`, `7/16 in (11.1 mm)`, `No. 14`.
 std::string size_words(const Anchor& anchor, units::System system) {
-    std::string number = anchor.name.rfind("No. ", 0) == 0 ? anchor.name.substr(0, anchor.name.find(' ', 4)) : "";
-    if (!number.empty()) return number;
+    if (const auto number = wood_screw_number(anchor)) return "No. " + std::to_string(*number);
     std::string inches = hole_words(anchor.diameter_in, units::System::us);
     if (system == units::System::us) return inches;
     return inches + " (" + drawing::length_words(anchor.diameter_in, system) + ")";
