@@ -176,9 +176,9 @@ CheckResult result_of(const CheckInput& input, const Governing& worst, bool weld
     result.note = section_rule(*worst.section);
     append(result.steps, section_steps(input, *worst.section));
     append(result.steps, strip.anchors.empty() ? bearing_steps(input, strip) : tension_steps(input, strip));
-    const Capacity strength = plate_moment(on_deck(input.resolved).plate_metal, strip.width_in,
-                                           {welded, weld_filler(input.resolved), plate.thickness_in},
-                                           input.resolved.detail.basis);
+    const Capacity strength =
+        plate_moment(on_deck(input.resolved).plate_metal, strip.width_in,
+                     {welded, weld_filler(input.resolved), plate.thickness_in}, input.resolved.detail.basis);
     const bool known = take_capacity(result, strength);
     append(result.steps, stress_steps(strip, plate.thickness_in));
     if (known) conclude(result);
