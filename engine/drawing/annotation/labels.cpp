@@ -57,8 +57,8 @@ std::string force_words(double force_lb, units::System system, bool stale) {
 std::string push_words(const PushShown& push, const Overlay& overlay) {
     const format::Quantity force{push.push_lb, "lb"}, upright{std::abs(push.down_lb), "lb"},
         height{push.height_in, "in"};
-    // Numbered fields, here and for other distances: a place where one part meets another is `{} at {}`, another word in
-    // other languages.
+    // Numbered fields, here and for other distances: a place where one part meets another is `{} at {}`, another word
+    // in other languages.
     format::Phrase words = phrase("{0} at {1}", force, height);
     if (push.down_lb > 0.0) words = phrase("{} and {} down at {}", force, upright, height);
     if (push.down_lb < 0.0) words = phrase("{} and {} up at {}", force, upright, height);
