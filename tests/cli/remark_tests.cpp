@@ -87,8 +87,9 @@ TEST_CASE("a remark is settled by its number, and others stay", "[process]") {
 
 TEST_CASE("an unknown check or subject is refused with those there are", "[process][bad-input]") {
     const Copy copy;
-    check_refused(copy, {"--about", "anchor-witdrawal", "x"},
-                  "there is no check or finding \"anchor-witdrawal\"; there are: anchor-combined, ");
+    check_refused(
+        copy, {"--about", "anchor-witdrawal", "x"},
+        "there is no check or finding \"anchor-witdrawal\"; there are: aluminum-on-treated-wood, anchor-combined, ");
     check_refused(copy, {"--about", "anchor-seat", "--subject", "anchor Z", "x"},
                   "anchor-seat has no result for \"anchor Z\"; there are: anchor A, anchor B, anchor C, anchor D");
     check_refused(copy, {"--about", "washer-bearing", "--subject", "anchor A", "x"},
