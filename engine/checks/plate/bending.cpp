@@ -7,10 +7,9 @@
 #include "checks/post/filler.h"
 #include "checks/post/foot.h"
 #include "demand/plate_on_deck/bed.h"
+#include "model/capsule.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 
 namespace toehold::checks {
 namespace {
@@ -47,16 +46,8 @@ struct WorstStrips {
 mechanics::Point point(model::Position at) { return {at.x_in, at.y_in}; }
 
 mechanics::PlateHole plate_hole(const model::Hole& hole) {
-    if (const auto* round = std::get_if<model::RoundHole>(&hole.shape))
-        return {point(hole.center), point(hole.center), 0.5 * round->diameter_in};
-    const auto& slot = std::get<model::Slot>(hole.shape);
-    const double angle = slot.angle_deg * std::numbers::pi / 180.0;
-    const double radius = 0.5 * slot.width_in;
-    const double half = 0.5 * slot.length_in - radius;
-    const mechanics::Point along{half * std::cos(angle), half * std::sin(angle)};
-    return {{hole.center.x_in - along.x, hole.center.y_in - along.y},
-            {hole.center.x_in + along.x, hole.center.y_in + along.y},
-            radius};
+    const model::Capsule shape = model::capsule(hole);
+    return {point(shape.axis.from), point(shape.axis.to), shape.radius_in};
 }
 
 mechanics::PlateShape plate_shape(const model::Plate& plate) {

@@ -3,7 +3,7 @@
 #include "drawing/annotation/labels.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
-#include "model/segment.h"
+#include "model/capsule.h"
 #include "paper/cutting/plate_contours.h"
 #include "paper/shop/hole_schedule.h"
 #include "paper/shop/leader.h"
@@ -58,7 +58,7 @@ bool has_free_way(const model::Plate& plate, const model::Hole& from, const Call
     const model::Segment way{{tip.x, tip.y}, {tip.x + far_in * along.x, tip.y + far_in * along.y}};
     return std::all_of(plate.holes.begin(), plate.holes.end(), [&](const model::Hole& hole) {
         const double radius = 0.5 * drawing::across_in(hole);
-        return &hole == &from || model::distance_in(axis_of(hole), way) > radius + clear_in;
+        return &hole == &from || model::distance_in(model::capsule(hole).axis, way) > radius + clear_in;
     });
 }
 

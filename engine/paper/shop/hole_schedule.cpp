@@ -2,12 +2,12 @@
 
 #include "drawing/annotation/labels.h"
 #include "format/figures.h"
+#include "model/capsule.h"
 #include "model/placement.h"
 #include "paper/cutting/plate_contours.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace toehold::paper::shop {
 namespace {
@@ -25,15 +25,6 @@ Phrase datum_words(const model::Outline& outline) {
 
 }  // namespace
 
-model::Segment axis_of(const model::Hole& hole) {
-    const auto* const slot = std::get_if<model::Slot>(&hole.shape);
-    if (slot == nullptr) return {hole.center, hole.center};
-    const double half = 0.5 * (slot->length_in - slot->width_in);
-    const double angle = slot->angle_deg * std::numbers::pi / 180.0;
-    const double dx = half * std::cos(angle), dy = half * std::sin(angle);
-    return {{hole.center.x_in - dx, hole.center.y_in - dy}, {hole.center.x_in + dx, hole.center.y_in + dy}};
-}
-
 drawing::Point datum_in(const model::Outline& outline) {
     if (const auto* const circle = std::get_if<model::CircleOutline>(&outline))
         return {circle->center.x_in, circle->center.y_in};
@@ -41,7 +32,7 @@ drawing::Point datum_in(const model::Outline& outline) {
 }
 
 double edge_distance_in(const model::Outline& outline, const model::Hole& hole) {
-    const model::Segment axis = axis_of(hole);
+    const model::Segment axis = model::capsule(hole).axis;
     if (const auto* const circle = std::get_if<model::CircleOutline>(&outline)) {
         const auto from_center = [&](const model::Position& at) {
             return std::hypot(at.x_in - circle->center.x_in, at.y_in - circle->center.y_in);

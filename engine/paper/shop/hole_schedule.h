@@ -3,7 +3,6 @@
 #include "drawing/scene/scene.h"
 #include "format/phrase.h"
 #include "model/plate.h"
-#include "model/segment.h"
 #include "paper/shop/schedule.h"
 #include "units/quantity.h"
 
@@ -13,8 +12,6 @@ namespace toehold::paper::shop {
 /// plan shows it, or a round plate's center.
 [[nodiscard]] drawing::Point datum_in(const model::Outline& outline);
 
-/// A slot's line of centers; of a round hole its center twice.
-[[nodiscard]] model::Segment axis_of(const model::Hole& hole);
 /// Shortest from the center of a round hole, or the axis of a slot, to the plate's edge, in.
 [[nodiscard]] double edge_distance_in(const model::Outline& outline, const model::Hole& hole);
 

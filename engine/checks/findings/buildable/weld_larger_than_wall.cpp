@@ -1,5 +1,5 @@
 // A fillet too large for the thinner part it joins: its heat burns through the wall, and the strength counted for it is
-// not there. The least leg is a matter of the weld's own check.
+// not there. For the least leg see `weld-too-small`.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/findings/buildable/fit.h"
