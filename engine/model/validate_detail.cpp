@@ -3,6 +3,7 @@
 #include "model/validate.h"
 #include "model/validate_framing.h"
 #include "model/validate_remarks.h"
+#include "model/validate_weld.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,12 +31,69 @@ void check_tube(ProblemList& problems, double width_in, double depth_in, double 
     }
 }
 
+void check_certificate(ProblemList& problems, const std::optional<Certificate>& certificate) {
+    if (!certificate) return;
+    problems.at("post/certificate").positive(phrase("yield (psi)"), certificate->yield_psi, 3e5);
+    problems.positive(phrase("ultimate (psi)"), certificate->ultimate_psi, 3e5);
+    if (certificate->yield_psi > certificate->ultimate_psi)
+        problems.add(phrase("the yield is more than the ultimate strength"), phrase("a yield no more than ultimate"));
+    if (certificate->source.empty())
+        problems.add(phrase("the certificate has no source"), phrase("where the strengths come from"));
+}
+
+/// The stub fits into the tube, and the tube covers enough of it to hold.
+void check_stub(ProblemList& problems, const Stub& stub, const Footprint& tube) {
+    problems.at("post/stub");
+    if (stub.wall_in != 0.0) {
+        check_tube(problems, stub.width_in, stub.depth_in, stub.wall_in);
+    } else {
+        problems.positive(phrase("width (in)"), stub.width_in, 48.0);
+        problems.positive(phrase("depth (in)"), stub.depth_in, 48.0);
+    }
+    problems.positive(phrase("height (in)"), stub.height_in, 120.0);
+    const double inside_width_in = tube.width_in - 2.0 * tube.wall_in;
+    const double inside_depth_in = tube.depth_in - 2.0 * tube.wall_in;
+    if (stub.width_in > inside_width_in || stub.depth_in > inside_depth_in) {
+        problems.add(phrase("the stub does not fit inside the post"),
+                     phrase("a stub no larger than the inside of the tube, {} x {} in", brief(inside_width_in),
+                            brief(inside_depth_in)),
+                     phrase("{} x {} in", brief(stub.width_in), brief(stub.depth_in)));
+    }
+    constexpr double least_share = 0.75;
+    if (stub.width_in < least_share * inside_width_in || stub.depth_in < least_share * inside_depth_in) {
+        problems.add(phrase("the stub is too small to hold the post upright"),
+                     phrase("a stub at least three quarters of the inside of the tube, {} x {} in",
+                            brief(inside_width_in), brief(inside_depth_in)),
+                     phrase("{} x {} in", brief(stub.width_in), brief(stub.depth_in)));
+    }
+}
+
 void check(ProblemList& problems, const RectangularTube& tube) {
     check_tube(problems.at("post"), tube.width_in, tube.depth_in, tube.wall_in);
+    check_certificate(problems, tube.certificate);
+    if (tube.stub) check_stub(problems, *tube.stub, shaft(tube));
 }
 
 void check(ProblemList& problems, const RoundTube& tube) {
     check_tube(problems.at("post"), tube.diameter_in, tube.diameter_in, tube.wall_in);
+    check_certificate(problems, tube.certificate);
+    if (!tube.stub) return;
+    check_stub(problems, *tube.stub, shaft(tube));
+    if (tube.stub->width_in != tube.stub->depth_in)
+        problems.add(phrase("the stub of a round post is not round"), phrase("a width and depth that are equal"));
+}
+
+void check(ProblemList& problems, const SolidBar& bar) {
+    problems.at("post").positive(phrase("width (in)"), bar.width_in, 12.0);
+    problems.positive(phrase("depth (in)"), bar.depth_in, 12.0);
+    if (bar.round && bar.width_in != bar.depth_in)
+        problems.add(phrase("the round bar is not round"), phrase("a width and depth that are equal"));
+}
+
+void check(ProblemList& problems, const TwinBars& bars) {
+    problems.at("post").positive(phrase("width (in)"), bars.width_in, 12.0);
+    problems.positive(phrase("depth (in)"), bars.depth_in, 12.0);
+    problems.positive(phrase("gap (in)"), bars.gap_in, 12.0);
 }
 
 void check(ProblemList& problems, const WoodPost& post) {
@@ -56,15 +114,13 @@ void check(ProblemList& problems, const WoodPost& post) {
 
 /// Half widths of what stands on the plate, x and y; a round tube's radius twice.
 Position half_foot(const Post& post) {
-    if (const auto* tube = std::get_if<RectangularTube>(&post)) return {0.5 * tube->width_in, 0.5 * tube->depth_in};
-    if (const auto* tube = std::get_if<RoundTube>(&post)) return {0.5 * tube->diameter_in, 0.5 * tube->diameter_in};
-    const Shoe& shoe = std::get<WoodPost>(post).shoe;
-    return {0.5 * shoe.width_in, 0.5 * shoe.depth_in};
+    const Footprint foot = footprint(post);
+    return {0.5 * foot.width_in, 0.5 * foot.depth_in};
 }
 
 void check_foot_on_plate(ProblemList& problems, const BaseDetail& detail) {
     const Position half = half_foot(detail.post);
-    const double corner = std::holds_alternative<RoundTube>(detail.post) ? std::sqrt(0.5) : 1.0;
+    const double corner = footprint(detail.post).round ? std::sqrt(0.5) : 1.0;
     for (const double sign_x : {-1.0, 1.0}) {
         for (const double sign_y : {-1.0, 1.0}) {
             const Position point{sign_x * corner * half.x_in, sign_y * corner * half.y_in};
@@ -91,6 +147,9 @@ void check(ProblemList& problems, const WoodScrew& screw) {
 }
 
 void check(ProblemList& problems, const ThroughBolt& bolt) {
+    if (bolt.length_in) problems.positive(phrase("length (in)"), *bolt.length_in, 48.0);
+    if (bolt.thread_length_in)
+        problems.between(phrase("thread length (in)"), *bolt.thread_length_in, 0.0, bolt.length_in.value_or(48.0));
     const auto* backing = std::get_if<BackingPlate>(&bolt.below);
     if (backing == nullptr) return;
     problems.positive(phrase("backing plate width (in)"), backing->width_in, 48.0);
@@ -177,7 +236,7 @@ Problems validate(const BaseDetail& detail) {
     ProblemList problems;
     check_guard(problems, detail);
     std::visit([&](const auto& post) { check(problems, post); }, detail.post);
-    if (on_deck(detail).weld) problems.at("weld").positive(phrase("leg (in)"), on_deck(detail).weld->leg_in, 2.0);
+    check_weld(problems, detail);
     check_layers(problems, on_deck(detail).layers);
     check_framing(problems, detail.framing);
     check_anchors(problems, detail);

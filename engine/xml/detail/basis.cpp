@@ -24,9 +24,20 @@ constexpr std::array<Word<model::DeckingInShear>, 2> decking_in_shear{
     {{"gap", model::DeckingInShear::gap}, {"bearing", model::DeckingInShear::bearing}}};
 constexpr std::array<Word<model::PlateBehaviour>, 2> plates{
     {{"flexible", model::PlateBehaviour::flexible}, {"rigid", model::PlateBehaviour::rigid}}};
+constexpr std::array<Word<model::PlateStrength>, 2> plate_strengths{
+    {{"lower-bound", model::PlateStrength::lower_bound}, {"yield-line", model::PlateStrength::yield_line}}};
 constexpr std::array<Word<model::BuildingCode>, 2> codes{
     {{"IRC-2021", model::BuildingCode::irc_2021}, {"IBC-2021", model::BuildingCode::ibc_2021}}};
 
+constexpr std::array<Word<model::TubeDiagonal>, 2> diagonals{
+    {{"plastic", model::TubeDiagonal::plastic}, {"linear", model::TubeDiagonal::linear}}};
+constexpr std::array<Word<model::StainlessBending>, 2> stainless{
+    {{"plastic", model::StainlessBending::plastic}, {"first-yield", model::StainlessBending::first_yield}}};
+constexpr std::array<Word<model::TorsionWithShear>, 2> torsion_forms{
+    {{"parabolic", model::TorsionWithShear::parabolic},
+     {"linear-two-thirds", model::TorsionWithShear::linear_two_thirds}}};
+constexpr std::array<Word<model::BearingStress>, 2> bearing_stresses{
+    {{"block", model::BearingStress::block}, {"peak", model::BearingStress::peak}}};
 constexpr std::array<Word<model::MovementLimit>, 1> movement_limits{{{"astm-e985", model::MovementLimit::astm_e985}}};
 
 model::FixedStiffness read_stiffness(ElementReader& reader) {
@@ -96,8 +107,13 @@ model::Basis read_basis(ElementReader& reader) {
     basis.incised = reader.optional_yes_no("incised");
     basis.decking_in_shear = reader.optional_choice<model::DeckingInShear>("decking-in-shear", decking_in_shear);
     basis.plate = reader.optional_choice<model::PlateBehaviour>("plate", plates);
+    basis.plate_strength = reader.optional_choice<model::PlateStrength>("plate-strength", plate_strengths);
     basis.code = reader.optional_choice<model::BuildingCode>("code", codes);
     basis.movement_limit = reader.optional_choice<model::MovementLimit>("movement-limit", movement_limits);
+    basis.tube_diagonal = reader.optional_choice<model::TubeDiagonal>("tube-diagonal", diagonals);
+    basis.stainless_bending = reader.optional_choice<model::StainlessBending>("stainless-bending", stainless);
+    basis.torsion = reader.optional_choice<model::TorsionWithShear>("torsion", torsion_forms);
+    basis.bearing = reader.optional_choice<model::BearingStress>("bearing", bearing_stresses);
     if (std::optional<ElementReader> item = reader.optional_child("fixed-stiffness")) {
         basis.stiffness = read_stiffness(*item);
     }
@@ -114,8 +130,13 @@ Element basis_element(const model::Basis& basis) {
     if (basis.incised) element.yes_no("incised", *basis.incised);
     write_choice<model::DeckingInShear>(element, "decking-in-shear", basis.decking_in_shear, decking_in_shear);
     write_choice<model::PlateBehaviour>(element, "plate", basis.plate, plates);
+    write_choice<model::PlateStrength>(element, "plate-strength", basis.plate_strength, plate_strengths);
     write_choice<model::BuildingCode>(element, "code", basis.code, codes);
     write_choice<model::MovementLimit>(element, "movement-limit", basis.movement_limit, movement_limits);
+    write_choice<model::TubeDiagonal>(element, "tube-diagonal", basis.tube_diagonal, diagonals);
+    write_choice<model::StainlessBending>(element, "stainless-bending", basis.stainless_bending, stainless);
+    write_choice<model::TorsionWithShear>(element, "torsion", basis.torsion, torsion_forms);
+    write_choice<model::BearingStress>(element, "bearing", basis.bearing, bearing_stresses);
     if (basis.stiffness) element.child(stiffness_element(*basis.stiffness));
     return element;
 }

@@ -32,6 +32,10 @@ void add_plate_on_deck(Element& root, const model::PlateOnDeck& mount);
 [[nodiscard]] model::PlateReference read_plate_reference(ElementReader& reader);
 [[nodiscard]] Element plate_reference_element(const model::PlateReference& reference);
 
+/// `<weld>` may hold `<gussets>`.
+[[nodiscard]] model::Weld read_weld(ElementReader& reader);
+[[nodiscard]] Element weld_element(const model::Weld& weld);
+
 /// `<anchors>` holds one of lag-screw, wood-screw, through-bolt and reported-fastener, and perhaps a washer.
 [[nodiscard]] model::AnchorGroup read_anchor_group(ElementReader& reader);
 [[nodiscard]] Element anchor_group_element(const model::AnchorGroup& group);

@@ -52,15 +52,6 @@ void read_plate_part(ElementReader& root, model::PlateOnDeck& mount, const std::
     if (!reference.file.empty()) mount.plate = fetch_plate(*part, reference, folder);
 }
 
-model::Weld read_weld(ElementReader& reader) {
-    return {reader.quantity("leg", Kind::length, Sign::positive), reader.id("filler")};
-}
-
-Element weld_element(const model::Weld& weld) {
-    Element element("weld");
-    return element.quantity("leg", weld.leg_in, Kind::length).text("filler", weld.filler);
-}
-
 std::optional<model::DeckingFastening> read_fastening(ElementReader& decking) {
     std::optional<ElementReader> reader = decking.optional_child("fasteners");
     if (!reader) return std::nullopt;
@@ -82,6 +73,43 @@ Element fastening_element(const model::DeckingFastening& fastening) {
     element.quantity("board", fastening.board_width_in, Kind::length);
     element.given_quantity("lateral", fastening.lateral_lb, Kind::force);
     return element.optional_text("report", fastening.report);
+}
+
+constexpr std::array<Word<model::PackingShape>, 2> packing_shapes{
+    {{"rectangle", model::PackingShape::rectangle}, {"round", model::PackingShape::round}}};
+
+model::Packing read_packing(ElementReader& reader) {
+    model::Packing packing;
+    packing.shape = reader.optional_choice<model::PackingShape>("shape", packing_shapes)
+                        .value_or(model::PackingShape::rectangle);
+    if (packing.shape == model::PackingShape::round) {
+        packing.width_in = packing.depth_in = reader.quantity("diameter", Kind::length, Sign::positive);
+    } else {
+        packing.width_in = reader.quantity("width", Kind::length, Sign::positive);
+        packing.depth_in = reader.quantity("depth", Kind::length, Sign::positive);
+    }
+    packing.material = reader.id("material");
+    packing.hole_in = reader.optional_quantity("hole", Kind::length, Sign::positive).value_or(0.0);
+    for (ElementReader& at : reader.children("at")) {
+        packing.places.push_back(
+            {at.quantity("x", Kind::length, Sign::any), at.quantity("y", Kind::length, Sign::any)});
+    }
+    return packing;
+}
+
+Element packing_element(const model::Packing& packing) {
+    Element element("packing");
+    if (packing.shape == model::PackingShape::round) {
+        element.text("shape", "round").quantity("diameter", packing.width_in, Kind::length);
+    } else {
+        element.quantity("width", packing.width_in, Kind::length).quantity("depth", packing.depth_in, Kind::length);
+    }
+    element.text("material", packing.material).given_quantity("hole", packing.hole_in, Kind::length);
+    for (const model::Position place : packing.places) {
+        Element at("at");
+        element.child(at.quantity("x", place.x_in, Kind::length).quantity("y", place.y_in, Kind::length));
+    }
+    return element;
 }
 
 /// `<layers/>` without a child says that the plate stands on the framing itself.

@@ -120,8 +120,17 @@ const std::array<Word<model::DeckingInShear>, 2> decking_in_shear{
 const std::array<Word<model::PlateBehaviour>, 2> plates{
     {{model::PlateBehaviour::flexible, "flexible", phrase("Flexible: the plate bends")},
      {model::PlateBehaviour::rigid, "rigid", phrase("Rigid")}}};
+const std::array<Word<model::PlateStrength>, 2> plate_strengths{
+    {{model::PlateStrength::lower_bound, "lower-bound", phrase("Lower bound")},
+     {model::PlateStrength::yield_line, "yield-line", phrase("Yield lines, less a tenth")}}};
 const std::array<Word<model::BuildingCode>, 2> codes{{{model::BuildingCode::irc_2021, "IRC-2021", phrase("IRC 2021")},
                                                       {model::BuildingCode::ibc_2021, "IBC-2021", phrase("IBC 2021")}}};
+const std::array<Word<model::TorsionWithShear>, 2> torsion_forms{
+    {{model::TorsionWithShear::parabolic, "parabolic", phrase("Parabolic, on the shear strength")},
+     {model::TorsionWithShear::linear_two_thirds, "linear-two-thirds", phrase("Linear, on two thirds of it")}}};
+const std::array<Word<model::BearingStress>, 2> bearing_stresses{
+    {{model::BearingStress::block, "block", phrase("Stress block about the resultant")},
+     {model::BearingStress::peak, "peak", phrase("Elastic peak at the edge")}}};
 const std::array<Word<model::MovementLimit>, 1> movement_limits{
     {{model::MovementLimit::astm_e985, "astm-e985", phrase("ASTM E985: a twelfth of the guard's height")}}};
 
@@ -148,11 +157,17 @@ void wood_fields(Form& form, model::Basis& basis) {
         {"temperature", phrase("Temperature"), phrase("That the wood stays at for long. Empty: to 100 F.")},
         basis.temperature, temperatures);
     form.optional_yes_no(
-        {"incised", phrase("Incised"), phrase("Whether the wood is incised for its treatment. Empty: it is.")},
+        {"incised", phrase("Incised"), phrase("Whether the wood is incised for its treatment. Empty: by species and treatment.")},
         basis.incised);
     form.optional_word({"decking-in-shear", phrase("Decking in shear"),
                         phrase("Whether the boards count as wood round the shank. Empty: a gap.")},
                        basis.decking_in_shear, decking_in_shear);
+    form.optional_word({"torsion", phrase("Torsion with shear"),
+                        phrase("How the two act together in the framing. Empty: parabolic.")},
+                       basis.torsion, torsion_forms);
+    form.optional_word({"bearing", phrase("Bearing on wood"),
+                        phrase("Which pressure under the plate is held to the wood's. Empty: the stress block.")},
+                       basis.bearing, bearing_stresses);
 }
 
 void stiffness_fields(Form& form, model::FixedStiffness& stiffness) {
@@ -203,6 +218,9 @@ void basis_fields(Form& form, model::Basis& basis) {
     form.optional_word(
         {"plate", phrase("Plate taken as"), phrase("How the plate shares a push among its anchors. Empty: flexible.")},
         basis.plate, plates);
+    form.optional_word({"plate-strength", phrase("Plate strength"),
+                        phrase("What the verdict on plate bending rests on. Empty: a lower bound.")},
+                       basis.plate_strength, plate_strengths);
     form.presence({"fixed", phrase("Stiffness fixed"),
                    phrase("Whether yours replaces the computed one and its range; begins as 25000 psi/in of bed "
                           "and 50000 lb/in an anchor, for you to replace, with the reason.")},

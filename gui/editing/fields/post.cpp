@@ -127,24 +127,6 @@ void shape_fields(Form& form, model::WoodPost& post) {
     shoe_fields(form, post.shoe);
 }
 
-catalog::MetalKind metal_kind(const model::Post& post, const catalog::Catalog& catalog) {
-    struct MetalOf {
-        const std::string& operator()(const model::RectangularTube& tube) const { return tube.metal; }
-        const std::string& operator()(const model::RoundTube& tube) const { return tube.metal; }
-        const std::string& operator()(const model::WoodPost& wood) const { return wood.shoe.metal; }
-    };
-    const catalog::Metal* const row = catalog::find(catalog.metals, std::visit(MetalOf{}, post));
-    return row == nullptr ? catalog::MetalKind::carbon_steel : row->kind;
-}
-
-model::Weld start_weld(const model::Post& post, const catalog::Catalog& catalog) {
-    const catalog::MetalKind kind = metal_kind(post, catalog);
-    const auto fits = [kind](const catalog::Filler& filler) { return filler.kind == kind; };
-    const auto found = std::find_if(catalog.fillers.begin(), catalog.fillers.end(), fits);
-    constexpr double leg_in = 0.125;
-    return {leg_in, found == catalog.fillers.end() ? id_or_first(catalog.fillers, "e60") : found->id};
-}
-
 }  // namespace
 
 void guard_fields(Form& form, model::BaseDetail& detail) {
@@ -178,18 +160,6 @@ void post_fields(Form& form, model::BaseDetail& detail) {
         }
     });
     std::visit([&](auto& post) { shape_fields(form, post); }, detail.post);
-}
-
-void weld_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"weld", {model::PartKind::weld}, phrase("Weld")});
-    form.presence({"given", phrase("Welded all round"),
-                   phrase("Whether a fillet weld joins the foot to the plate; begins as 1/8 in of the weakest "
-                          "filler for the post's metal.")},
-                  on_deck(detail).weld, start_weld(detail.post, form.catalog()));
-    if (!on_deck(detail).weld) return;
-    form.length({"leg", phrase("Leg"), phrase("Of the fillet, all round the foot.")}, on_deck(detail).weld->leg_in);
-    form.pick({"filler", phrase("Filler"), phrase("Filler metal of the weld.")}, on_deck(detail).weld->filler,
-              row_choices(form.catalog().fillers));
 }
 
 }  // namespace toehold::editing

@@ -24,6 +24,9 @@ const std::vector<std::vector<Setting>>& recipes() {
         {{"plate/outline", "polygon"}, {"plate/outline", "rectangle"}},
         {{"plate/hole[A]/shape", "slot"}},
         {{"weld/given", "no"}},
+        {{"weld/kind", "complete-penetration"}},
+        {{"weld/kind", "partial-penetration"}},
+        {{"weld/gussets-given", "yes"}},
         {{"anchors[1]/fastener", "wood-screw"}},
         {{"anchors[1]/fastener", "through-bolt"}},
         {{"anchors[1]/fastener", "through-bolt"}, {"anchors[1]/below", "none"}},
@@ -67,6 +70,7 @@ std::string another_quantity(const Field& field) {
 std::string another_text(const Field& field) {
     if (field.path.ends_with("/sha256")) return std::string(64, field.value.starts_with("a") ? 'b' : 'a');
     if (field.path.ends_with("/holes")) return field.value == "A" ? "B" : "A";
+    if (field.path.ends_with("/sides")) return field.value == "outward inward" ? "right left" : "outward inward";
     if (field.path.ends_with("/date")) return field.value == "2026-11-25" ? "2026-11-26" : "2026-11-25";
     return field.value + "x";
 }

@@ -73,6 +73,9 @@ Plate plate(const Chance& chance) {
 
 ThroughBolt through_bolt(const Chance& chance) {
     ThroughBolt bolt{chance.id(), chance.id(), {}};
+    bolt.length_in = chance.perhaps(9.0, 14.0);
+    bolt.thread_length_in = chance.perhaps(1.0, 3.0);
+    if (chance.coin()) bolt.threads = chance.one_of<Threads>({Threads::included, Threads::excluded});
     switch (chance.whole(0, 2)) {
         case 0:
             break;
@@ -170,6 +173,10 @@ Basis basis(const Chance& chance) {
     if (chance.coin()) result.code = chance.one_of<BuildingCode>({BuildingCode::irc_2021, BuildingCode::ibc_2021});
     if (chance.coin()) result.movement_limit = MovementLimit::astm_e985;
     if (chance.coin())
+        result.torsion =
+            chance.one_of<TorsionWithShear>({TorsionWithShear::parabolic, TorsionWithShear::linear_two_thirds});
+    if (chance.coin()) result.bearing = chance.one_of<BearingStress>({BearingStress::block, BearingStress::peak});
+    if (chance.coin())
         result.stiffness = FixedStiffness{chance.between(1e-3, 1e6), chance.between(1e-3, 1e6), "r " + chance.words()};
     return result;
 }
@@ -183,11 +190,29 @@ Remark remark(const Chance& chance) {
     return result;
 }
 
+Gussets gussets(const Chance& chance) {
+    return {{true, chance.coin(), chance.coin(), chance.coin()},
+            chance.between(1.0, 4.0),
+            chance.between(1.0, 4.0),
+            chance.between(0.1, 0.5),
+            chance.between(0.1, 0.3)};
+}
+
+Weld weld(const Chance& chance) {
+    Weld result{chance.between(0.1, 0.5), chance.id()};
+    result.kind =
+        chance.one_of<WeldKind>({WeldKind::fillet, WeldKind::complete_penetration, WeldKind::partial_penetration});
+    if (result.kind == WeldKind::partial_penetration) result.throat_in = chance.between(0.05, 0.2);
+    result.faces = chance.one_of<WeldFaces>({WeldFaces::top, WeldFaces::both});
+    if (chance.coin()) result.gussets = gussets(chance);
+    return result;
+}
+
 PlateOnDeck plate_on_deck(const Chance& chance) {
     PlateOnDeck result;
     result.plate = plate(chance);
     result.plate_below_surface_in = chance.given(0.1, 2.0);
-    if (chance.coin()) result.weld = Weld{chance.between(0.1, 0.5), chance.id()};
+    if (chance.coin()) result.weld = weld(chance);
     result.anchors = anchors(chance, result.plate.holes);
     result.layers = layers(chance);
     return result;
