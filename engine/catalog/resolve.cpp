@@ -30,9 +30,38 @@ struct Work {
     }
 };
 
+/// A certificate stands in for strengths a standard does not give; it does not raise those it gives.
+void apply(const std::optional<model::Certificate>& certificate, Metal& metal, model::Problems& problems) {
+    if (!certificate || metal.id.empty()) return;
+    if (!metal.by_certificate) {
+        problems.push_back({{},
+                            0,
+                            "post/certificate",
+                            {},
+                            {},
+                            format::phrase("{} has specified strengths: a certificate does not replace them",
+                                           metal.name)});
+        return;
+    }
+    metal.yield_psi = certificate->yield_psi;
+    metal.ultimate_psi = certificate->ultimate_psi;
+    metal.source = {Evidence::published, "certificate: " + certificate->source};
+    metal.by_certificate = false;
+}
+
 template <class Tube>
-void resolve_post(const Work& work, const Tube& tube) {
+void resolve_tube(const Work& work, const Tube& tube) {
     work.metal(work.resolved.post_metal, tube.metal, "post");
+    apply(tube.certificate, work.resolved.post_metal, work.problems);
+    if (tube.stub) work.resolved.stub_metal = work.metal_or_default(tube.stub->metal, "post/stub");
+}
+
+void resolve_post(const Work& work, const model::RectangularTube& tube) { resolve_tube(work, tube); }
+void resolve_post(const Work& work, const model::RoundTube& tube) { resolve_tube(work, tube); }
+
+template <class Bar>
+void resolve_post(const Work& work, const Bar& bar) {
+    work.metal(work.resolved.post_metal, bar.metal, "post");
 }
 
 void resolve_post(const Work& work, const model::WoodPost& post) {
@@ -50,13 +79,27 @@ void resolve_weld(const Work& work, const std::optional<model::Weld>& weld, Plat
     if (filler != nullptr) into.filler = *filler;
 }
 
+/// With what the boards' own report gives.
+DeckingMaterial with_reported(DeckingMaterial material, const model::Decking& decking) {
+    if (decking.modulus_psi > 0.0) material.modulus_perp_psi = decking.modulus_psi;
+    if (decking.bearing_psi > 0.0) {
+        material.bearing_psi = decking.bearing_psi;
+        material.may_bear = true;
+    }
+    return material;
+}
+
 void resolve_layers(const Work& work, const model::Layers& layers, PlateOnDeck& into) {
     const auto material = [&](const std::string& id, const std::string& element) {
         return require(work.catalog.decking, id, "decking or shim material", element, work.problems);
     };
     if (layers.decking) {
         const DeckingMaterial* const row = material(layers.decking->material, "layers/decking");
-        if (row != nullptr) into.decking = *row;
+        if (row != nullptr) into.decking = with_reported(*row, *layers.decking);
+    }
+    if (layers.packing) {
+        const DeckingMaterial* const row = material(layers.packing->material, "layers/packing");
+        if (row != nullptr) into.packing = *row;
     }
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
         const DeckingMaterial* const row =
@@ -102,6 +145,26 @@ void resolve_framing(const Work& work, const model::Framing& framing) {
         resolve_connection(work, support.connection, fmt::format("framing/support[{}]", support.id));
 }
 
+void set_incising(MemberMaterial& wood, bool treated) {
+    if (!treated) {
+        wood.grade.incising = IncisedBy::untreated;
+    } else if (wood.species.treated_without_incising) {
+        wood.grade.incising = IncisedBy::species_needs_none;
+    }
+}
+
+/// A wood post counts as treated where the framing is.
+void set_incising(Resolved& resolved) {
+    const bool treated = resolved.detail.framing.preservative_treated;
+    for (MemberMaterial& wood : resolved.blocks) set_incising(wood, treated);
+    if (resolved.joists) set_incising(*resolved.joists, treated);
+    for (MemberMaterial& wood : resolved.rims) set_incising(wood, treated);
+    if (!resolved.post_species || !resolved.post_grade) return;
+    MemberMaterial post{*resolved.post_species, *resolved.post_grade};
+    set_incising(post, treated);
+    resolved.post_grade = post.grade;
+}
+
 /// As the parts stand in a file.
 void put_in_order(model::Problems& problems) {
     constexpr std::array<std::string_view, 6> order = {"plate", "post", "weld", "anchors", "layers", "framing"};
@@ -125,9 +188,14 @@ Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
     std::visit([&](const auto& mount) { resolved.mount = resolve_mount(work, mount); }, detail.mount);
     resolved.anchors = resolve_anchors(resolved, catalog, resolution.problems);
     resolve_framing(work, detail.framing);
+    set_incising(resolved);
     put_in_order(resolution.problems);
     if (resolution.problems.empty()) resolution.resolved = std::move(resolved);
     return resolution;
+}
+
+const Metal& foot_metal(const Resolved& resolved) {
+    return resolved.stub_metal ? *resolved.stub_metal : resolved.post_metal;
 }
 
 const PlateOnDeck& on_deck(const Resolved& resolved) {

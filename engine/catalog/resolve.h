@@ -34,10 +34,12 @@ struct Anchor {
     double bending_yield_psi = 0.0;
     Metal metal;  ///< of the fastener (lag and wood screws)
     std::optional<BoltGrade> bolt_grade;
+    std::optional<model::ThroughBolt> bolt;  ///< as the file describes it
     std::optional<WasherSize> washer;        ///< under the head, on the plate
     std::optional<WasherSize> washer_below;  ///< through-bolt
     std::optional<model::BackingPlate> backing;
-    std::optional<Metal> backing_metal;
+    std::optional<model::LowerPlate> lower;  ///< the one under all bolts of its group
+    std::optional<Metal> backing_metal;      ///< of the backing plate or of the lower plate
     std::optional<model::ReportedFastener> reported;
     double hole_diameter_in = 0.0;  ///< round hole's diameter, slot's width
     /// Where it lands: the member under it (block, joist or rim), absent when there is none.
@@ -72,6 +74,7 @@ struct PlateOnDeck {
     std::optional<Filler> filler;  ///< of the weld
     std::optional<DeckingMaterial> decking;
     std::vector<DeckingMaterial> shims;
+    std::optional<DeckingMaterial> packing = std::nullopt;
 };
 
 /// The mount's own materials: the same alternatives as `model::Mount`.
@@ -81,7 +84,8 @@ struct Resolved {
     model::BaseDetail detail;
     Mount mount;
     std::vector<Anchor> anchors;          ///< one for every place of the mount that has one, in the mount's order
-    Metal post_metal;                     ///< tube's, or the shoe's
+    Metal post_metal;                     ///< tube's or bar's, or the shoe's; its certificate's strengths put in
+    std::optional<Metal> stub_metal;      ///< of the stub a tube post slides over
     std::optional<Species> post_species;  ///< wood post
     std::optional<LumberGrade> post_grade;
     std::vector<MemberMaterial> blocks;  ///< one for every block, same order
@@ -97,6 +101,9 @@ struct Resolved {
     Resolved& operator=(Resolved&&) noexcept;
     ~Resolved();
 };
+
+/// Of what is joined to the mount: the stub's metal where the post slides over one, else the post's or the shoe's.
+[[nodiscard]] const Metal& foot_metal(const Resolved& resolved);
 
 /// The wood of the member with this number in `model::members`; throws std::out_of_range.
 [[nodiscard]] const MemberMaterial& wood(const Resolved& resolved, std::size_t member);

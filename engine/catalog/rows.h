@@ -1,5 +1,7 @@
 #pragma once
 // The rows of the catalogs in data/, as plain values. Every row carries where its numbers come from.
+#include "model/own_wood.h"
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -24,16 +26,49 @@ struct Species {
     std::string id, name;
     double specific_gravity = 0.0;  ///< G, NDS Table 12.3.3A
     Source source;
+    bool treated_without_incising = false;  ///< its sapwood takes preservative without
+};
+
+/// What a row of design values is of. Timbers are 5 in and thicker (nominal): posts and timbers are square or nearly so,
+/// beams and stringers more than 2 in wider than thick.
+enum class WoodUse { dimension_lumber, beams_and_stringers, posts_and_timbers, engineered };
+
+/// How CF of bending is found for a row of dimension lumber; timbers have (12/d)^(1/9) over 12 in, whatever this says.
+enum class SizeFactor {
+    table_4a,  ///< by width and thickness, No. 3 and better
+    included,  ///< in the value, as in Table 4B; but 1.1 for 4 in thick and 8 in and wider, 0.9 wider than 12 in
+    stud,      ///< 1.1 to 4 in wide, else 1.0
+    none,      ///< 1.0: Construction and Standard
+};
+
+/// Whether a piece is incised where the file does not say.
+enum class IncisedBy {
+    assumed,             ///< treated, and its species commonly needs it, or may: taken as incised
+    species_needs_none,  ///< treated, and its species takes preservative without: not incised
+    untreated,           ///< not incised
+};
+
+/// What a member of the file's own material needs besides its values.
+struct EngineeredFactors {
+    double bending_flat_psi = 0.0;  ///< Fb, load on the wide face
+    model::OwnWood::Volume volume = model::OwnWood::Volume::none;
+    double volume_exponent = 0.0;
+    model::OwnWood::WetService wet_service = model::OwnWood::WetService::dry_only;
 };
 
 /// Reference design values of one grade of one species in a range of depths; psi.
 struct LumberGrade {
     std::string species, id, name;
     double depth_min_in = 0.0, depth_max_in = 0.0;  ///< nominal-size class by actual depth (wide face)
-    bool size_factor_applies = true;                ///< CF: false where already included
+    SizeFactor size_factor = SizeFactor::table_4a;
     double bending_psi = 0.0, tension_psi = 0.0, shear_psi = 0.0, compression_perp_psi = 0.0, compression_psi = 0.0;
     double modulus_psi = 0.0, modulus_min_psi = 0.0;
     Source source;
+    WoodUse use = WoodUse::dimension_lumber;
+    double timber_flat_use = 1.0;     ///< Cfu of bending of beams and stringers, load on the wide face
+    double timber_flat_modulus = 1.0; ///< the same of E and Emin
+    std::optional<EngineeredFactors> engineered = std::nullopt;
+    IncisedBy incising = IncisedBy::assumed;  ///< of the piece in its detail, which tells what is treated
 };
 
 struct LagScrewSize {
@@ -77,6 +112,7 @@ struct BoltGrade {
     Source source;
     MetalKind kind = MetalKind::carbon_steel;
     std::optional<LargerBolts> larger = std::nullopt;
+    double nominal_shear_excluded_psi = 0.0;  ///< Fnv, threads out of the shear plane; 0: as with them in it
 };
 
 struct WasherSize {
@@ -99,6 +135,9 @@ struct Metal {
     std::optional<double> welded_yield_psi, welded_ultimate_psi;  ///< aluminum, within 1 in of a weld
     Source source;
     std::optional<SofterWeld> softer_weld = std::nullopt;
+    /// Its standard guarantees no strength: yield and ultimate are 0 until a detail's certificate gives them.
+    bool by_certificate = false;
+    bool full_wall = false;  ///< tube made to its nominal wall, which is then the one to design with: AISC 360-16 B4.2
 };
 
 struct Filler {

@@ -4,6 +4,8 @@
 
 namespace toehold::model {
 
+enum class PlanAxis { x, y };
+
 /// Seen from above.
 struct Position {
     double x_in = 0.0;

@@ -17,6 +17,9 @@ using format::verbatim;
 
 void check_guard(ProblemList& problems, const BaseDetail& detail) {
     problems.at("guard").positive(phrase("height (in)"), detail.guard.height_in, 240.0);
+    const Guard& guard = detail.guard;
+    if (guard.tributary_length_in)
+        problems.positive(phrase("tributary length (in)"), *guard.tributary_length_in, 1200.0);
     problems.between(phrase("plate below surface (in)"), on_deck(detail).plate_below_surface_in, 0.0, 48.0);
 }
 
@@ -146,10 +149,27 @@ void check(ProblemList& problems, const WoodScrew& screw) {
         problems.between(phrase("thread length (in)"), *screw.thread_length_in, 0.0, screw.length_in);
 }
 
+void check(ProblemList& problems, const LowerPlate& plate) {
+    problems.between(phrase("lower plate x (in)"), plate.center.x_in, -largest_length_in, largest_length_in);
+    problems.between(phrase("lower plate y (in)"), plate.center.y_in, -largest_length_in, largest_length_in);
+    problems.positive(phrase("lower plate width (in)"), plate.width_in, 120.0);
+    problems.positive(phrase("lower plate depth (in)"), plate.depth_in, 120.0);
+    problems.positive(phrase("lower plate thickness (in)"), plate.thickness_in, 12.0);
+    if (plate.shape == LowerShape::plate) return;
+    problems.positive(phrase("lower plate leg (in)"), plate.leg_in, 24.0);
+    const double across_in = std::min(plate.width_in, plate.depth_in);
+    const double legs = plate.shape == LowerShape::channel ? 2.0 : 1.0;
+    if (!(plate.leg_in > plate.thickness_in) || !(across_in > legs * plate.thickness_in)) {
+        problems.add(phrase("the legs of the lower plate are thicker than they are long"),
+                     phrase("a leg, and a face across it, longer than the thickness of the legs"));
+    }
+}
+
 void check(ProblemList& problems, const ThroughBolt& bolt) {
     if (bolt.length_in) problems.positive(phrase("length (in)"), *bolt.length_in, 48.0);
     if (bolt.thread_length_in)
         problems.between(phrase("thread length (in)"), *bolt.thread_length_in, 0.0, bolt.length_in.value_or(48.0));
+    if (const auto* const lower = std::get_if<LowerPlate>(&bolt.below)) check(problems, *lower);
     const auto* backing = std::get_if<BackingPlate>(&bolt.below);
     if (backing == nullptr) return;
     problems.positive(phrase("backing plate width (in)"), backing->width_in, 48.0);
@@ -198,8 +218,18 @@ void check_anchors(ProblemList& problems, const BaseDetail& detail) {
     }
 }
 
+void check_wind(ProblemList& problems, const WindLoad& wind) {
+    problems.at("loads/wind").positive(phrase("pressure (psf)"), wind.pressure_psf, 500.0);
+    problems.positive(phrase("solid ratio"), wind.solid_ratio, 1.0);
+    if (wind.area_ft2) problems.positive(phrase("area (sq ft)"), *wind.area_ft2, 1000.0);
+    if (wind.infill_height_in) problems.positive(phrase("infill height (in)"), *wind.infill_height_in, 240.0);
+    if (wind.centroid_in) problems.positive(phrase("centroid (in)"), *wind.centroid_in, 240.0);
+}
+
 void check_loads(ProblemList& problems, const Loads& loads) {
     constexpr double most_lb = 20000.0;
+    if (loads.wind) check_wind(problems, *loads.wind);
+    if (loads.proof_push_lb) problems.at("loads/proof").positive(phrase("push (lb)"), *loads.proof_push_lb, most_lb);
     if (loads.concentrated) {
         problems.at("loads/concentrated").between(phrase("push (lb)"), loads.concentrated->push_lb, 0.0, most_lb);
         problems.between(phrase("down (lb)"), loads.concentrated->down_lb, -most_lb, most_lb);

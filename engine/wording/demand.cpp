@@ -149,6 +149,14 @@ Phrase post(const model::Post& post) {
     }
     if (const auto* tube = std::get_if<model::RoundTube>(&post))
         return phrase("round tube {}, wall {}", Dimension{tube->diameter_in}, Dimension{tube->wall_in});
+    if (const auto* bar = std::get_if<model::SolidBar>(&post)) {
+        return bar->round ? phrase("round bar {}", Dimension{bar->width_in})
+                          : phrase("bar {} x {}", Dimension{bar->width_in}, Dimension{bar->depth_in});
+    }
+    if (const auto* bars = std::get_if<model::TwinBars>(&post)) {
+        return phrase("two bars {} x {}, {} apart", Dimension{bars->width_in}, Dimension{bars->depth_in},
+                      Dimension{bars->gap_in});
+    }
     const auto& wood = std::get<model::WoodPost>(post);
     return phrase("wood {} x {} in a shoe", Dimension{wood.width_in}, Dimension{wood.depth_in});
 }

@@ -1,7 +1,10 @@
 #pragma once
 // The post where it meets the plate: the tube's own outline, or the shoe's that holds a wood post.
+#include "model/place.h"
 #include "model/post.h"
 #include "resistance/steel/tube.h"
+
+#include <vector>
 
 namespace toehold::catalog {
 struct Resolved;
@@ -15,9 +18,16 @@ struct State;
 namespace toehold::checks {
 
 struct PostFoot {
+    /// Outline of all that stands on the plate (of twin bars: both with their gap). A solid bar is a tube whose wall is
+    /// half its lesser side: nothing is left inside.
     resistance::steel::TubeShape tube;
     bool shoe = false;    ///< of a wood post
-    bool welded = false;  ///< to the plate; a metal tube always
+    bool welded = false;  ///< to the plate; metal posts always
+    /// Each of twin bars, else the same as `tube`; welded all round.
+    resistance::steel::TubeShape piece;
+    std::vector<model::Position> centers;  ///< of the pieces: one, or two of twin bars
+    bool solid = false;                    ///< bars, or a solid stub
+    double thickness_in = 0.0;             ///< of the metal welded: the wall, or a bar's lesser side
 };
 [[nodiscard]] PostFoot post_foot(const model::Post& post);
 

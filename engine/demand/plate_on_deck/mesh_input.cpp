@@ -17,13 +17,9 @@ constexpr double aluminum_poisson = 0.33;
 
 /// The post's (or the shoe's) outside at the plate. A round one becomes a 72-sided polygon.
 model::Outline foot_outline(const model::Post& post, double inset_in) {
-    if (const auto* tube = std::get_if<model::RectangularTube>(&post)) {
-        return model::RectangleOutline{tube->width_in - 2.0 * inset_in, tube->depth_in - 2.0 * inset_in, 0.0, {}};
-    }
-    if (const auto* tube = std::get_if<model::RoundTube>(&post))
-        return model::CircleOutline{tube->diameter_in - 2.0 * inset_in, {}};
-    const model::Shoe& shoe = std::get<model::WoodPost>(post).shoe;
-    return model::RectangleOutline{shoe.width_in - 2.0 * inset_in, shoe.depth_in - 2.0 * inset_in, 0.0, {}};
+    const model::Footprint foot = model::footprint(post);
+    if (foot.round) return model::CircleOutline{foot.width_in - 2.0 * inset_in, {}};
+    return model::RectangleOutline{foot.width_in - 2.0 * inset_in, foot.depth_in - 2.0 * inset_in, 0.0, {}};
 }
 
 mechanics::Polygon ring_polygon(const model::Outline& outline) {

@@ -24,12 +24,6 @@ std::vector<Point> foot_contour(const PostFoot& foot, double outward_in) {
     return contour;
 }
 
-double wall_in(const model::Post& post) {
-    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return tube->wall_in;
-    if (const auto* const tube = std::get_if<model::RoundTube>(&post)) return tube->wall_in;
-    return std::get<model::WoodPost>(post).shoe.wall_in;
-}
-
 std::vector<Place> as_places(const std::vector<Point>& points) {
     std::vector<Place> places;
     places.reserve(points.size());
@@ -52,11 +46,8 @@ void add_axis_label(Scene& scene, const Place& at, const std::string& words, dou
 }  // namespace
 
 PostFoot post_foot(const model::Post& post) {
-    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return {tube->width_in, tube->depth_in};
-    if (const auto* const tube = std::get_if<model::RoundTube>(&post))
-        return {tube->diameter_in, tube->diameter_in, true};
-    const model::Shoe& shoe = std::get<model::WoodPost>(post).shoe;
-    return {shoe.width_in, shoe.depth_in};
+    const model::Footprint foot = model::footprint(post);
+    return {foot.width_in, foot.depth_in, foot.round};
 }
 
 void add_weld(Scene& scene, const PlanSheet& sheet) {
@@ -70,7 +61,7 @@ void add_post(Scene& scene, const PlanSheet& sheet) {
     const model::Post& post = sheet.subject.detail.post;
     const PostFoot foot = post_foot(post);
     Path ring{{as_places(foot_contour(foot, 0.0))}, true, Pen::cut, Fill::metal_cut, {model::PartKind::post}};
-    const double wall = wall_in(post);
+    const double wall = model::footprint(post).wall_in;
     const bool hollow = wall > 0.0 && 2.0 * wall < std::min(foot.width_in, foot.depth_in);
     if (hollow) ring.contours.push_back(as_places(foot_contour(foot, -wall)));
     scene.items.emplace_back(std::move(ring));

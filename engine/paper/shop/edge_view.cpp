@@ -35,12 +35,6 @@ struct Edge {
 
 const model::BaseDetail& detail_of(const Edge& edge) { return edge.subject.resolved.detail; }
 
-double post_wall_in(const model::Post& post) {
-    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return tube->wall_in;
-    if (const auto* const tube = std::get_if<model::RoundTube>(&post)) return tube->wall_in;
-    return std::get<model::WoodPost>(post).shoe.wall_in;
-}
-
 Edge edge_of(const ViewSubject& subject, PlanAxis along) {
     const model::BaseDetail& detail = subject.resolved.detail;
     const Box box = outline_box_in(on_deck(detail).plate.outline);
@@ -53,7 +47,7 @@ Edge edge_of(const ViewSubject& subject, PlanAxis along) {
             x ? box.high.x : box.high.y,
             thickness,
             x ? foot.width_in : foot.depth_in,
-            post_wall_in(detail.post),
+            model::footprint(detail.post).wall_in,
             thickness + stub_mm / subject.drafting.mm_per_in};
 }
 
@@ -177,7 +171,7 @@ void add_post_width(Scene& scene, const Edge& edge) {
     constexpr double row_mm = 5.0;
     if (!(edge.post_in > 0.0)) return;
     const DimensionRow row{Measure::across, edge.top_in, row_mm, Pen::dimension, {model::PartKind::post}};
-    const bool round = std::holds_alternative<model::RoundTube>(detail_of(edge).post);
+    const bool round = model::footprint(detail_of(edge).post).round;
     const double half = 0.5 * edge.post_in;
     add_measure(scene, row, {-half, edge.top_in}, {half, edge.top_in},
                 (round ? "\u2300 " : "") + drawing::length_figure(edge.post_in, edge.subject.drafting.locale.system),

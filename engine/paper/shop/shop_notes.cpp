@@ -38,6 +38,13 @@ Phrase post_size(const model::Post& post, units::System system) {
         return phrase("Tube {} x {} x {} wall", figure(tube->width_in), figure(tube->depth_in), figure(tube->wall_in));
     if (const auto* const tube = std::get_if<model::RoundTube>(&post))
         return phrase("Round tube ⌀ {} x {} wall", figure(tube->diameter_in), figure(tube->wall_in));
+    if (const auto* const bar = std::get_if<model::SolidBar>(&post)) {
+        return bar->round ? phrase("Round bar ⌀ {}", figure(bar->width_in))
+                          : phrase("Bar {} x {}", figure(bar->width_in), figure(bar->depth_in));
+    }
+    if (const auto* const bars = std::get_if<model::TwinBars>(&post))
+        return phrase("Two bars {} x {}, {} clear between them", figure(bars->width_in), figure(bars->depth_in),
+                      figure(bars->gap_in));
     const auto& wood = std::get<model::WoodPost>(post);
     return phrase("Shoe {} x {} x {} wall, {} high above the underside of the plate, for a {} x {} wood post",
                   figure(wood.shoe.width_in), figure(wood.shoe.depth_in), figure(wood.shoe.wall_in),

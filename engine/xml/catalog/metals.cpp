@@ -20,6 +20,8 @@ constexpr std::array<Word<MetalKind>, 3> metal_kinds{{{"carbon-steel", MetalKind
                                                       {"stainless-steel", MetalKind::stainless_steel},
                                                       {"aluminum", MetalKind::aluminum}}};
 
+constexpr std::array<Word<bool>, 1> strength_words{{{"by-certificate", true}}};
+
 MetalKind read_metal_kind(ElementReader& row) { return row.choice<MetalKind>("kind", metal_kinds); }
 
 std::optional<catalog::SofterWeld> read_softer_weld(ElementReader& row, CatalogIndex& index) {
@@ -43,8 +45,12 @@ catalog::Metal read_metal(ElementReader& row, CatalogIndex& index) {
     metal.id = row.id();
     metal.name = row.text("name");
     metal.kind = read_metal_kind(row);
-    metal.yield_psi = stress_psi("yield");
-    metal.ultimate_psi = stress_psi("ultimate");
+    metal.by_certificate = row.optional_choice<bool>("strength", strength_words).value_or(false);
+    if (!metal.by_certificate) {
+        metal.yield_psi = stress_psi("yield");
+        metal.ultimate_psi = stress_psi("ultimate");
+    }
+    metal.full_wall = row.optional_yes_no("full-wall").value_or(false);
     metal.modulus_psi = stress_psi("modulus");
     metal.welded_yield_psi = welded_psi("welded-yield");
     metal.welded_ultimate_psi = welded_psi("welded-ultimate");

@@ -26,8 +26,12 @@ constexpr std::array<Word<model::PlateBehaviour>, 2> plates{
     {{"flexible", model::PlateBehaviour::flexible}, {"rigid", model::PlateBehaviour::rigid}}};
 constexpr std::array<Word<model::PlateStrength>, 2> plate_strengths{
     {{"lower-bound", model::PlateStrength::lower_bound}, {"yield-line", model::PlateStrength::yield_line}}};
-constexpr std::array<Word<model::BuildingCode>, 2> codes{
-    {{"IRC-2021", model::BuildingCode::irc_2021}, {"IBC-2021", model::BuildingCode::ibc_2021}}};
+constexpr std::array<Word<model::BuildingCode>, 6> codes{{{"IRC-2018", model::BuildingCode::irc_2018},
+                                                          {"IRC-2021", model::BuildingCode::irc_2021},
+                                                          {"IRC-2024", model::BuildingCode::irc_2024},
+                                                          {"IBC-2018", model::BuildingCode::ibc_2018},
+                                                          {"IBC-2021", model::BuildingCode::ibc_2021},
+                                                          {"IBC-2024", model::BuildingCode::ibc_2024}}};
 
 constexpr std::array<Word<model::TubeDiagonal>, 2> diagonals{
     {{"plastic", model::TubeDiagonal::plastic}, {"linear", model::TubeDiagonal::linear}}};

@@ -7,32 +7,81 @@ namespace {
 
 using units::Kind;
 
-constexpr std::array<Word<model::Occupancy>, 2> occupancies{
-    {{"one-and-two-family", model::Occupancy::one_and_two_family}, {"other", model::Occupancy::other}}};
+constexpr std::array<Word<model::Occupancy>, 3> occupancies{
+    {{"one-and-two-family", model::Occupancy::one_and_two_family},
+     {"limited", model::Occupancy::limited},
+     {"other", model::Occupancy::other}}};
 constexpr std::array<Word<model::ShoeAttachment>, 2> attachments{
     {{"welded", model::ShoeAttachment::welded}, {"bolted", model::ShoeAttachment::bolted}}};
 
-enum class Shape { square_tube, rectangular_tube, round_tube, wood };
-constexpr std::array<Word<Shape>, 4> shapes{{{"square-tube", Shape::square_tube},
+constexpr std::array<Word<model::ShoeForm>, 1> shoe_forms{{{"closed", model::ShoeForm::closed}}};
+constexpr std::array<Word<model::StubFixing>, 3> fixings{{{"none", model::StubFixing::none},
+                                                          {"set-screws", model::StubFixing::set_screws},
+                                                          {"through-bolt", model::StubFixing::through_bolt}}};
+constexpr std::array<Word<model::PlanAxis>, 2> axes{{{"x", model::PlanAxis::x}, {"y", model::PlanAxis::y}}};
+
+enum class Shape { square_tube, rectangular_tube, round_tube, wood, bar, round_bar, twin_bars };
+constexpr std::array<Word<Shape>, 7> shapes{{{"square-tube", Shape::square_tube},
                                              {"rectangular-tube", Shape::rectangular_tube},
                                              {"round-tube", Shape::round_tube},
-                                             {"wood", Shape::wood}}};
+                                             {"wood", Shape::wood},
+                                             {"bar", Shape::bar},
+                                             {"round-bar", Shape::round_bar},
+                                             {"twin-bars", Shape::twin_bars}}};
 
 double read_size(ElementReader& reader, std::string_view attribute) {
     return reader.quantity(attribute, Kind::length, Sign::positive);
 }
 
+std::optional<model::Certificate> read_certificate(ElementReader& reader) {
+    std::optional<ElementReader> item = reader.optional_child("certificate");
+    if (!item) return std::nullopt;
+    return model::Certificate{item->quantity("yield", Kind::stress, Sign::positive),
+                              item->quantity("ultimate", Kind::stress, Sign::positive), item->text("source")};
+}
+
+std::optional<model::Stub> read_stub(ElementReader& reader, bool round) {
+    std::optional<ElementReader> item = reader.optional_child("stub");
+    if (!item) return std::nullopt;
+    model::Stub stub;
+    stub.width_in = read_size(*item, round ? "diameter" : "width");
+    stub.depth_in = round ? stub.width_in : read_size(*item, "depth");
+    stub.wall_in = item->optional_quantity("wall", Kind::length, Sign::positive).value_or(0.0);
+    stub.height_in = read_size(*item, "height");
+    stub.metal = item->id("metal");
+    stub.fixing = item->optional_choice<model::StubFixing>("fixing", fixings).value_or(stub.fixing);
+    return stub;
+}
+
 model::RectangularTube read_square_tube(ElementReader& reader) {
     const double width_in = read_size(reader, "width");
-    return {width_in, width_in, read_size(reader, "wall"), reader.id("metal")};
+    return {width_in,           width_in,
+            read_size(reader, "wall"), reader.id("metal"),
+            read_certificate(reader),  read_stub(reader, false)};
 }
 
 model::RectangularTube read_rectangular_tube(ElementReader& reader) {
-    return {read_size(reader, "width"), read_size(reader, "depth"), read_size(reader, "wall"), reader.id("metal")};
+    return {read_size(reader, "width"), read_size(reader, "depth"), read_size(reader, "wall"),
+            reader.id("metal"),         read_certificate(reader),   read_stub(reader, false)};
 }
 
 model::RoundTube read_round_tube(ElementReader& reader) {
-    return {read_size(reader, "diameter"), read_size(reader, "wall"), reader.id("metal")};
+    return {read_size(reader, "diameter"), read_size(reader, "wall"), reader.id("metal"), read_certificate(reader),
+            read_stub(reader, true)};
+}
+
+model::SolidBar read_bar(ElementReader& reader) {
+    return {read_size(reader, "width"), read_size(reader, "depth"), false, reader.id("metal")};
+}
+
+model::SolidBar read_round_bar(ElementReader& reader) {
+    const double diameter_in = read_size(reader, "diameter");
+    return {diameter_in, diameter_in, true, reader.id("metal")};
+}
+
+model::TwinBars read_twin_bars(ElementReader& reader) {
+    return {read_size(reader, "width"), read_size(reader, "depth"), read_size(reader, "gap"),
+            reader.choice<model::PlanAxis>("apart", axes), reader.id("metal")};
 }
 
 model::Shoe read_shoe(ElementReader& reader) {
@@ -45,6 +94,7 @@ model::Shoe read_shoe(ElementReader& reader) {
     shoe.metal = reader.id("metal");
     shoe.allowable_moment_lb_in = reader.optional_quantity("allowable-moment", Kind::moment, Sign::positive);
     shoe.moment_source = reader.optional_text("moment-source");
+    shoe.form = reader.optional_choice<model::ShoeForm>("form", shoe_forms).value_or(shoe.form);
     return shoe;
 }
 
@@ -66,7 +116,29 @@ Element shoe_element(const model::Shoe& shoe) {
     element.quantity("wall", shoe.wall_in, Kind::length).quantity("height", shoe.height_in, Kind::length);
     element.text("metal", shoe.metal);
     element.optional_quantity("allowable-moment", shoe.allowable_moment_lb_in, Kind::moment);
-    return element.optional_text("moment-source", shoe.moment_source);
+    element.optional_text("moment-source", shoe.moment_source);
+    if (shoe.form != model::ShoeForm::not_stated)
+        element.text("form", word_for<model::ShoeForm>(shoe.form, shoe_forms));
+    return element;
+}
+
+Element stub_element(const model::Stub& stub, bool round) {
+    Element element("stub");
+    element.quantity(round ? "diameter" : "width", stub.width_in, Kind::length);
+    if (!round) element.quantity("depth", stub.depth_in, Kind::length);
+    element.given_quantity("wall", stub.wall_in, Kind::length).quantity("height", stub.height_in, Kind::length);
+    return element.text("metal", stub.metal).text("fixing", word_for<model::StubFixing>(stub.fixing, fixings));
+}
+
+template <class Tube>
+void write_parts(Element& post, const Tube& tube, bool round) {
+    if (tube.certificate) {
+        Element certificate("certificate");
+        certificate.quantity("yield", tube.certificate->yield_psi, Kind::stress);
+        certificate.quantity("ultimate", tube.certificate->ultimate_psi, Kind::stress);
+        post.child(certificate.text("source", tube.certificate->source));
+    }
+    if (tube.stub) post.child(stub_element(*tube.stub, round));
 }
 
 Element& shape(Element& post, Shape value) { return post.text("shape", word_for<Shape>(value, shapes)); }
@@ -77,11 +149,26 @@ void write_shape(Element& post, const model::RectangularTube& tube) {
     post.quantity("width", tube.width_in, Kind::length);
     if (!square) post.quantity("depth", tube.depth_in, Kind::length);
     post.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
+    write_parts(post, tube, false);
 }
 
 void write_shape(Element& post, const model::RoundTube& tube) {
     shape(post, Shape::round_tube).quantity("diameter", tube.diameter_in, Kind::length);
     post.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
+    write_parts(post, tube, true);
+}
+
+void write_shape(Element& post, const model::SolidBar& bar) {
+    shape(post, bar.round ? Shape::round_bar : Shape::bar);
+    post.quantity(bar.round ? "diameter" : "width", bar.width_in, Kind::length);
+    if (!bar.round) post.quantity("depth", bar.depth_in, Kind::length);
+    post.text("metal", bar.metal);
+}
+
+void write_shape(Element& post, const model::TwinBars& bars) {
+    shape(post, Shape::twin_bars).quantity("width", bars.width_in, Kind::length);
+    post.quantity("depth", bars.depth_in, Kind::length).quantity("gap", bars.gap_in, Kind::length);
+    post.text("apart", word_for<model::PlanAxis>(bars.apart, axes)).text("metal", bars.metal);
 }
 
 void write_shape(Element& element, const model::WoodPost& post) {
@@ -98,13 +185,18 @@ void read_guard(ElementReader& reader, model::BaseDetail& detail) {
     on_deck(detail).plate_below_surface_in =
         reader.optional_quantity("plate-below-surface", Kind::length, Sign::not_negative).value_or(0.0);
     guard.occupancy = reader.optional_choice<model::Occupancy>("occupancy", occupancies).value_or(guard.occupancy);
+    guard.tributary_length_in = reader.optional_quantity("tributary-length", Kind::length, Sign::positive);
+    guard.handrail = reader.optional_yes_no("handrail");
 }
 
 Element guard_element(const model::BaseDetail& detail) {
     Element element("guard");
     element.quantity("height", detail.guard.height_in, Kind::length);
     element.given_quantity("plate-below-surface", on_deck(detail).plate_below_surface_in, Kind::length);
-    return element.text("occupancy", word_for<model::Occupancy>(detail.guard.occupancy, occupancies));
+    element.text("occupancy", word_for<model::Occupancy>(detail.guard.occupancy, occupancies));
+    element.optional_quantity("tributary-length", detail.guard.tributary_length_in, Kind::length);
+    if (detail.guard.handrail) element.yes_no("handrail", *detail.guard.handrail);
+    return element;
 }
 
 model::Post read_post(ElementReader& reader) {
@@ -123,6 +215,12 @@ model::Post read_post(ElementReader& reader) {
             return read_round_tube(reader);
         case Shape::wood:
             return read_wood_post(reader);
+        case Shape::bar:
+            return read_bar(reader);
+        case Shape::round_bar:
+            return read_round_bar(reader);
+        case Shape::twin_bars:
+            return read_twin_bars(reader);
     }
     return {};
 }

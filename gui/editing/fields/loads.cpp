@@ -134,6 +134,13 @@ const std::array<Word<model::BearingStress>, 2> bearing_stresses{
 const std::array<Word<model::MovementLimit>, 1> movement_limits{
     {{model::MovementLimit::astm_e985, "astm-e985", phrase("ASTM E985: a twelfth of the guard's height")}}};
 
+const std::array<Word<model::TubeDiagonal>, 2> diagonals{
+    {{model::TubeDiagonal::plastic, "plastic", phrase("Plastic moment in the push's own direction")},
+     {model::TubeDiagonal::linear, "linear", phrase("Linear sum of both axes")}}};
+const std::array<Word<model::StainlessBending>, 2> stainless_bendings{
+    {{model::StainlessBending::plastic, "plastic", phrase("Plastic, compact walls")},
+     {model::StainlessBending::first_yield, "first-yield", phrase("No more than first yield")}}};
+
 const model::FixedStiffness start_stiffness{25000.0, 50000.0, "reason not yet stated"};
 
 void method_fields(Form& form, model::Basis& basis) {
@@ -149,6 +156,15 @@ void method_fields(Form& form, model::Basis& basis) {
                         phrase("Of the top of the guard, where a specification invokes one. Empty: none; a large "
                                "movement is a caution.")},
                        basis.movement_limit, movement_limits);
+}
+
+void metal_fields(Form& form, model::Basis& basis) {
+    form.optional_word({"tube-diagonal", phrase("Tube bent on the diagonal"),
+                        phrase("A compact square or rectangular steel tube. Empty: its plastic moment.")},
+                       basis.tube_diagonal, diagonals);
+    form.optional_word({"stainless-bending", phrase("Stainless post bending"),
+                        phrase("A compact stainless section. Empty: its plastic moment.")},
+                       basis.stainless_bending, stainless_bendings);
 }
 
 void wood_fields(Form& form, model::Basis& basis) {
@@ -215,6 +231,7 @@ void basis_fields(Form& form, model::Basis& basis) {
     form.at({"basis", {}, phrase("Basis")});
     method_fields(form, basis);
     wood_fields(form, basis);
+    metal_fields(form, basis);
     form.optional_word(
         {"plate", phrase("Plate taken as"), phrase("How the plate shares a push among its anchors. Empty: flexible.")},
         basis.plate, plates);

@@ -12,11 +12,21 @@ const std::array<Word<model::Occupancy>, 2> occupancies{
     {{model::Occupancy::one_and_two_family, "one-and-two-family", phrase("One- or two-family dwelling")},
      {model::Occupancy::other, "other", phrase("Any other")}}};
 
-enum class Shape { square_tube, rectangular_tube, round_tube, wood };
-const std::array<Word<Shape>, 4> shapes{{{Shape::square_tube, "square-tube", phrase("Square tube")},
+enum class Shape { square_tube, rectangular_tube, round_tube, wood, bar, round_bar, twin_bars };
+const std::array<Word<Shape>, 7> shapes{{{Shape::square_tube, "square-tube", phrase("Square tube")},
                                          {Shape::rectangular_tube, "rectangular-tube", phrase("Rectangular tube")},
                                          {Shape::round_tube, "round-tube", phrase("Round tube")},
-                                         {Shape::wood, "wood", phrase("Wood post in a shoe")}}};
+                                         {Shape::wood, "wood", phrase("Wood post in a shoe")},
+                                         {Shape::bar, "bar", phrase("Square or flat bar")},
+                                         {Shape::round_bar, "round-bar", phrase("Round bar")},
+                                         {Shape::twin_bars, "twin-bars", phrase("Two flat bars side by side")}}};
+const std::array<Word<model::PlanAxis>, 2> axes{{{model::PlanAxis::x, "x", phrase("Along the rail")},
+                                                 {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
+const std::array<Word<model::StubFixing>, 3> fixings{
+    {{model::StubFixing::none, "none", phrase("Not fixed")},
+     {model::StubFixing::set_screws, "set-screws", phrase("Set screws")},
+     {model::StubFixing::through_bolt, "through-bolt", phrase("Through-bolt")}}};
+const Choice closed_shoe{"closed", phrase("Closed on all four sides")};
 const std::array<Word<model::ShoeAttachment>, 2> attachments{
     {{model::ShoeAttachment::welded, "welded", phrase("Welded to the plate")},
      {model::ShoeAttachment::bolted, "bolted", phrase("Bolted to the plate")}}};
@@ -25,6 +35,8 @@ Shape shape_of(const model::Post& post) {
     if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) {
         return tube->width_in == tube->depth_in ? Shape::square_tube : Shape::rectangular_tube;
     }
+    if (const auto* const bar = std::get_if<model::SolidBar>(&post)) return bar->round ? Shape::round_bar : Shape::bar;
+    if (std::holds_alternative<model::TwinBars>(post)) return Shape::twin_bars;
     return std::holds_alternative<model::RoundTube>(post) ? Shape::round_tube : Shape::wood;
 }
 
@@ -40,7 +52,8 @@ std::string metal_of_form(const std::string& metal, bool round, const catalog::C
 model::RectangularTube tube_of(const model::Post& post, const catalog::Catalog& catalog) {
     if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) return *tube;
     if (const auto* const tube = std::get_if<model::RoundTube>(&post)) {
-        return {tube->diameter_in, tube->diameter_in, tube->wall_in, metal_of_form(tube->metal, false, catalog)};
+        return {tube->diameter_in, tube->diameter_in, tube->wall_in, metal_of_form(tube->metal, false, catalog),
+                tube->certificate};
     }
     return {2.0, 2.0, 0.125, id_or_first(catalog.metals, "steel-a500-b")};
 }
@@ -56,14 +69,24 @@ model::WoodPost start_wood(const catalog::Catalog& catalog) {
     return post;
 }
 
+std::optional<model::Post> start_bars(Shape shape, const catalog::Catalog& catalog) {
+    const std::string steel = id_or_first(catalog.metals, "steel-a36");
+    if (shape == Shape::bar) return model::SolidBar{1.5, 1.5, false, steel};
+    if (shape == Shape::round_bar) return model::SolidBar{1.5, 1.5, true, steel};
+    if (shape == Shape::twin_bars) return model::TwinBars{0.5, 2.5, 1.0, model::PlanAxis::x, steel};
+    return std::nullopt;
+}
+
 model::Post in_shape(const model::Post& post, Shape shape, const catalog::Catalog& catalog) {
     if (shape == Shape::wood) return start_wood(catalog);
+    if (const std::optional<model::Post> bars = start_bars(shape, catalog)) return *bars;
     model::RectangularTube tube = tube_of(post, catalog);
     if (shape == Shape::round_tube) {
-        return model::RoundTube{tube.width_in, tube.wall_in, metal_of_form(tube.metal, true, catalog)};
+        return model::RoundTube{tube.width_in, tube.wall_in, metal_of_form(tube.metal, true, catalog), tube.certificate};
     }
     // The model knows a square tube by its equal widths.
     constexpr double deeper = 1.5;
+    tube.stub.reset();
     tube.depth_in = shape == Shape::square_tube ? tube.width_in : deeper * tube.width_in;
     return tube;
 }
@@ -79,6 +102,54 @@ void both_widths(Form& form, model::RectangularTube& tube) {
     form.after(before, [&tube] { tube.depth_in = tube.width_in; });
 }
 
+template <class Tube>
+void tube_parts(Form& form, Tube& tube, const model::Stub& start) {
+    form.presence({"certified", phrase("Strengths by certificate"),
+                   phrase("For metals whose standard guarantees none.")},
+                  tube.certificate, model::Certificate{32000.0, 48000.0, "certificate not yet named"});
+    form.presence({"on-stub", phrase("On a stub"), phrase("Whether the post slides over a stub welded to the plate.")},
+                  tube.stub, start);
+    if (!tube.certificate) return;
+    form.at({"post/certificate", {model::PartKind::post}, phrase("Certificate")});
+    form.quantity({"yield", phrase("Yield strength"), phrase("Of the metal delivered.")}, tube.certificate->yield_psi,
+                  units::Kind::stress);
+    form.quantity({"ultimate", phrase("Tensile strength"), phrase("Of the metal delivered.")},
+                  tube.certificate->ultimate_psi, units::Kind::stress);
+    form.required_text({"source", phrase("Source"), phrase("The certificate the strengths are from.")},
+                       tube.certificate->source);
+}
+
+void stub_fields(Form& form, model::Stub& stub, bool round) {
+    form.at({"post/stub", {model::PartKind::post}, phrase("Stub")});
+    const std::size_t before = form.entries().size();
+    if (round) {
+        form.length({"diameter", phrase("Diameter"), phrase("Outside.")}, stub.width_in);
+        form.after(before, [&stub] { stub.depth_in = stub.width_in; });
+    } else {
+        form.length(outside_width, stub.width_in);
+        form.length(outside_depth, stub.depth_in);
+    }
+    form.given({"wall", phrase("Wall"), phrase("Of the stub. Empty: a solid bar.")}, stub.wall_in,
+               units::Kind::length);
+    form.length({"height", phrase("Height"), phrase("Of the stub's top above the underside of the plate.")},
+                stub.height_in);
+    form.pick(metal, stub.metal, row_choices(form.catalog().metals));
+    form.word({"fixing", phrase("Fixing"), phrase("What keeps the post from lifting off the stub.")}, stub.fixing,
+              fixings);
+}
+
+/// A solid stub with 1/16 in of play in all.
+model::Stub start_stub(double inside_width_in, double inside_depth_in, const catalog::Catalog& catalog) {
+    constexpr double play_in = 0.0625, height_in = 6.0, least_share = 0.9;
+    const auto side = [](double inside_in) { return std::max(inside_in - play_in, least_share * inside_in); };
+    return {side(inside_width_in),
+            side(inside_depth_in),
+            0.0,
+            height_in,
+            id_or_first(catalog.metals, "steel-a36"),
+            model::StubFixing::set_screws};
+}
+
 void shape_fields(Form& form, model::RectangularTube& tube) {
     if (tube.width_in == tube.depth_in) {
         both_widths(form, tube);
@@ -88,12 +159,38 @@ void shape_fields(Form& form, model::RectangularTube& tube) {
     }
     form.length(wall, tube.wall_in);
     form.pick(metal, tube.metal, row_choices(form.catalog().metals));
+    tube_parts(form, tube,
+               start_stub(tube.width_in - 2.0 * tube.wall_in, tube.depth_in - 2.0 * tube.wall_in, form.catalog()));
+    if (tube.stub) stub_fields(form, *tube.stub, false);
 }
 
 void shape_fields(Form& form, model::RoundTube& tube) {
     form.length({"diameter", phrase("Diameter"), phrase("Outside.")}, tube.diameter_in);
     form.length(wall, tube.wall_in);
     form.pick(metal, tube.metal, row_choices(form.catalog().metals));
+    const double inside_in = tube.diameter_in - 2.0 * tube.wall_in;
+    tube_parts(form, tube, start_stub(inside_in, inside_in, form.catalog()));
+    if (tube.stub) stub_fields(form, *tube.stub, true);
+}
+
+void shape_fields(Form& form, model::SolidBar& bar) {
+    if (bar.round) {
+        const std::size_t before = form.entries().size();
+        form.length({"diameter", phrase("Diameter"), phrase("Of the bar.")}, bar.width_in);
+        form.after(before, [&bar] { bar.depth_in = bar.width_in; });
+    } else {
+        form.length({"width", phrase("Width"), phrase("Along the rail.")}, bar.width_in);
+        form.length({"depth", phrase("Depth"), phrase("Square to the rail.")}, bar.depth_in);
+    }
+    form.pick(metal, bar.metal, row_choices(form.catalog().metals));
+}
+
+void shape_fields(Form& form, model::TwinBars& bars) {
+    form.length({"width", phrase("Width"), phrase("Of one bar, along the rail.")}, bars.width_in);
+    form.length({"depth", phrase("Depth"), phrase("Of one bar, square to the rail.")}, bars.depth_in);
+    form.length({"gap", phrase("Gap"), phrase("Clear, between the two bars.")}, bars.gap_in);
+    form.word({"apart", phrase("Apart"), phrase("The way the gap lies.")}, bars.apart, axes);
+    form.pick(metal, bars.metal, row_choices(form.catalog().metals));
 }
 
 void shoe_fields(Form& form, model::Shoe& shoe) {
@@ -113,6 +210,13 @@ void shoe_fields(Form& form, model::Shoe& shoe) {
     form.text({"moment-source", phrase("Source of the moment"),
                phrase("The report or test it is from. Empty: not specified.")},
               shoe.moment_source);
+    const std::string now = shoe.form == model::ShoeForm::closed ? closed_shoe.value : "";
+    form.optional_pick({"form", phrase("Form"),
+                        phrase("A closed, welded shoe holds the post by bearing, without a report. Empty: not "
+                               "specified.")},
+                       now, {closed_shoe}, [&shoe](const std::string& chosen) {
+                           shoe.form = chosen.empty() ? model::ShoeForm::not_stated : model::ShoeForm::closed;
+                       });
 }
 
 void shape_fields(Form& form, model::WoodPost& post) {

@@ -21,6 +21,13 @@ double size_in(const model::RoundTube& tube, PlanAxis /*round*/) { return tube.d
 double size_in(const model::WoodPost& post, PlanAxis axis) {
     return axis == PlanAxis::x ? post.width_in : post.depth_in;
 }
+double size_in(const model::SolidBar& bar, PlanAxis axis) {
+    return axis == PlanAxis::x ? bar.width_in : bar.depth_in;
+}
+double size_in(const model::TwinBars& bars, PlanAxis axis) {
+    const model::Footprint both = model::shaft(bars);
+    return axis == PlanAxis::x ? both.width_in : both.depth_in;
+}
 
 /// A square tube stays square.
 void resize(model::RectangularTube& tube, PlanAxis axis, double size_in) {
@@ -41,6 +48,24 @@ void resize(model::WoodPost& post, PlanAxis axis, double size_in) {
     const double before_in = wood_in;
     wood_in = at_least(size_in, 0.5);
     shoe_in = at_least(shoe_in + wood_in - before_in, 2.0 * post.shoe.wall_in + least_open_in);
+}
+
+/// A square or round bar stays so.
+void resize(model::SolidBar& bar, PlanAxis axis, double size_in) {
+    const bool square = bar.width_in == bar.depth_in;
+    const double size = at_least(size_in, least_open_in);
+    if (square || axis == PlanAxis::x) bar.width_in = size;
+    if (square || axis == PlanAxis::y) bar.depth_in = size;
+}
+
+/// Across the gap the gap changes, along it both bars.
+void resize(model::TwinBars& bars, PlanAxis axis, double size_in) {
+    double& bar_in = axis == PlanAxis::x ? bars.width_in : bars.depth_in;
+    if (axis == bars.apart) {
+        bars.gap_in = at_least(size_in - 2.0 * bar_in, least_open_in);
+    } else {
+        bar_in = at_least(size_in, least_open_in);
+    }
 }
 
 PlanAxis axis_of(const Handle& handle) { return handle.id.number == 1 ? PlanAxis::y : PlanAxis::x; }
