@@ -65,11 +65,18 @@ void fill_below(Anchor& anchor, const model::ThroughBolt& bolt, const Place& pla
             require(place.catalog.washers, washer->size, "washer", place.element + "/washer-below", place.problems);
         if (row != nullptr) anchor.washer_below = *row;
     }
+    const auto metal = [&](const std::string& id, std::string_view element) {
+        const Metal* const row =
+            require(place.catalog.metals, id, "metal", fmt::format("{}/{}", place.element, element), place.problems);
+        if (row != nullptr) anchor.backing_metal = *row;
+    };
     if (const auto* const backing = std::get_if<model::BackingPlate>(&bolt.below)) {
         anchor.backing = *backing;
-        const Metal* const row =
-            require(place.catalog.metals, backing->metal, "metal", place.element + "/backing-plate", place.problems);
-        if (row != nullptr) anchor.backing_metal = *row;
+        metal(backing->metal, "backing-plate");
+    }
+    if (const auto* const lower = std::get_if<model::LowerPlate>(&bolt.below)) {
+        anchor.lower = *lower;
+        metal(lower->metal, "lower-plate");
     }
 }
 
@@ -78,12 +85,14 @@ BoltGrade of_size(BoltGrade grade, double diameter_in) {
     if (!grade.larger || diameter_in <= grade.larger->above_in) return grade;
     grade.nominal_tension_psi = grade.larger->nominal_tension_psi;
     grade.nominal_shear_psi = grade.larger->nominal_shear_psi;
+    grade.nominal_shear_excluded_psi = 0.0;
     return grade;
 }
 
 void fill(Anchor& anchor, const model::ThroughBolt& bolt, const Place& at) {
     const Place place{at.catalog, at.element + "/through-bolt", at.problems};
     anchor.kind = FastenerKind::through_bolt;
+    anchor.bolt = bolt;
     fill_below(anchor, bolt, place);
     const BoltSize* const size = require(place.catalog.bolts, bolt.size, "bolt", place.element, place.problems);
     const BoltGrade* const grade =

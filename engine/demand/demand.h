@@ -7,6 +7,7 @@
 #include "model/place.h"
 
 #include <array>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -17,8 +18,15 @@ struct Resolved;
 
 namespace toehold::demand {
 
-/// Proof level over design level: load tests of guards aim at 2.5 x 200 lb = 500 lb (IBC 2021 1709.3.1 practice).
+/// Proof level over design level: load tests of guards aim at 2.5 x 200 lb = 500 lb (practice under IBC 1709.3.1).
 inline constexpr double proof_factor = 2.5;
+
+/// How long a load lasts, which decides what wood may take.
+enum class LoadDuration {
+    guard_live,  ///< C_D and lambda of the detail's basis
+    wind,        ///< ten minutes: C_D 1.6, lambda 1.0
+    proof_test,  ///< the same
+};
 
 struct LoadCase {
     std::string id;
@@ -28,14 +36,31 @@ struct LoadCase {
     double height_in = 0.0;    ///< above the bearing plane
     double load_factor = 1.0;  ///< already in the forces
     format::Phrase source;     ///< clause the load comes from
+    LoadDuration duration = LoadDuration::guard_live;
+    std::vector<double> directions_rad = {};  ///< of the push; empty: those of the detail's loads
+    /// Wind across the rail beside the push, whichever way is worse, factored; see `acting`.
+    double wind_lb = 0.0, wind_height_in = 0.0;
+    /// Another case that pushes harder at the same height, everything else alike: its states stand for this one's.
+    std::optional<std::size_t> covered_by = std::nullopt;
 };
 
-/// Multipliers on the computed stiffness of bed and anchors.
+/// The case as it acts for a moment in this direction: push and wind together as one push, with its height. A push of 0
+/// where the two cannot give a moment that way.
+[[nodiscard]] LoadCase acting(const LoadCase& load, double direction_rad);
+
+/// Multipliers on the central stiffness of bed and anchors: one corner of their ranges.
 struct StiffnessScenario {
     double bed = 1.0;
     double anchors = 1.0;
     bool flexible_framing = false;  ///< the framing bends, twists and slips under the plate; otherwise it stands still
     [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !flexible_framing; }
+};
+
+/// How far a stiffness may be from its central value: two published ends, each as a factor on that value.
+struct StiffnessRange {
+    double soft = 1.0;   ///< <= 1
+    double stiff = 1.0;  ///< >= 1
+    format::Phrase central_source, soft_source, stiff_source;
 };
 
 enum class SupportKind { member, decking, open_bed };
@@ -47,6 +72,8 @@ struct Support {
     model::PartId part;                 ///< the member, or the decking
     double stiffness_psi_per_in = 0.0;  ///< nominal
     format::Phrase stiffness_source;
+    std::vector<model::Position> outline = {};  ///< of the patch in plan
+    bool packing = false;  ///< a piece of packing on the member bears there, and nothing beside it
 };
 
 struct AnchorForce {
@@ -156,6 +183,8 @@ struct DeflectedShape {
 struct Demand {
     std::vector<LoadCase> cases;
     std::vector<StiffnessScenario> scenarios;
+    /// What the scenarios are made of; absent where the file fixes the stiffness.
+    std::optional<StiffnessRange> bed_range = std::nullopt, anchor_range = std::nullopt;
     std::vector<Support> supports;
     std::vector<State> states;
     std::vector<AnchorEnvelope> anchors;                  ///< same order as resolved.anchors
@@ -167,6 +196,8 @@ struct Demand {
     std::size_t peak_bearing_state = 0;
     std::vector<format::Phrase> assumptions;
     Proof proof;
+    /// The same under the proof test's push alone; absent: none asked for. No state above is of it.
+    std::shared_ptr<const Demand> proof_test = nullptr;
 
     // Out of line: large, and copied in many files.
     Demand();
@@ -176,6 +207,9 @@ struct Demand {
     Demand& operator=(Demand&&) noexcept;
     ~Demand();
 };
+
+/// The case under which a state was solved, as it acts there.
+[[nodiscard]] LoadCase acting(const Demand& demand, const State& state);
 
 struct Outcome {
     std::optional<Demand> demand;  ///< absent: `failure` says why no number can be given

@@ -1,5 +1,8 @@
 #pragma once
 // The fasteners through the plate. A group gives one fastener to the holes it names; each hole has one anchor.
+#include "model/place.h"
+#include "model/threads.h"
+
 #include <optional>
 #include <string>
 #include <variant>
@@ -38,12 +41,35 @@ struct BackingPlate {
     friend bool operator==(const BackingPlate&, const BackingPlate&) = default;
 };
 
+enum class LowerShape { plate, angle, channel };
+
+/// One plate, angle or channel under the wood, below every bolt of its group. Its face lies against the wood from
+/// below: the plate's, a leg of the angle, the web of the channel; what stands off that face points down. An angle or a
+/// channel runs along the longer side of its face.
+struct LowerPlate {
+    LowerShape shape = LowerShape::plate;
+    Position center;            ///< of its face, seen from above
+    double width_in = 0.0;      ///< of its face along x
+    double depth_in = 0.0;      ///< of its face along y
+    double thickness_in = 0.0;  ///< of face and legs
+    double leg_in = 0.0;        ///< from the face to the tip of the standing leg or flanges, overall; 0: a plate
+    std::string metal;
+    friend bool operator==(const LowerPlate&, const LowerPlate&) = default;
+};
+
+/// Which way an angle or a channel runs, or a plate is longer.
+[[nodiscard]] PlanAxis runs_along(const LowerPlate& plate);
+
 /// Bolt through plate, layers and block, nut below.
 struct ThroughBolt {
     std::string size;   ///< catalog id, for instance `bolt-1/2`
     std::string grade;  ///< catalog id of the bolt grade, for instance `a307`
     /// What the nut bears on below; monostate: the nut bears on the wood itself.
-    std::variant<std::monostate, Washer, BackingPlate> below;
+    std::variant<std::monostate, Washer, BackingPlate, LowerPlate> below;
+    std::optional<double> length_in = std::nullopt;  ///< under the head, > 0; absent: as long as it must be
+    std::optional<double> thread_length_in = std::nullopt;  ///< absent: the standard's for the length
+    /// Where the threads lie; counts where no length says it. Absent: included.
+    std::optional<Threads> threads = std::nullopt;
     friend bool operator==(const ThroughBolt&, const ThroughBolt&) = default;
 };
 
@@ -77,5 +103,8 @@ struct AnchorGroup {
         std::nullopt;  ///< pull each anchor is set to and keeps, > 0; absent: none, since wood lets go
     friend bool operator==(const AnchorGroup&, const AnchorGroup&) = default;
 };
+
+/// Below the group's bolts; nullptr when it has none.
+[[nodiscard]] const LowerPlate* lower_plate(const AnchorGroup& group);
 
 }  // namespace toehold::model

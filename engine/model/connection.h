@@ -1,20 +1,34 @@
 #pragma once
 // What joins the end of a framing member to what holds it: nails or screws into its end grain, toe-nails, angles with
 // fasteners a standard gives values for, or hardware with values from its report.
+#include "model/threads.h"
+
 #include <optional>
 #include <string>
 #include <variant>
 
 namespace toehold::model {
 
+/// Values an evaluation report gives for one screw in end grain. ASD, adjusted by the user as the report says for load
+/// duration and moisture; no standard gives any for screws like these.
+struct ReportedEndGrain {
+    double lateral_lb = 0.0;     ///< allowable across the screw; 0: none
+    double withdrawal_lb = 0.0;  ///< allowable along it; 0: none
+    std::string report;          ///< where they stand, never empty
+    std::string conditions;      ///< what they hold for (load duration, moisture, species), never empty
+    friend bool operator==(const ReportedEndGrain&, const ReportedEndGrain&) = default;
+};
+
 /// Nails, or screws, through the holding member into this one's end grain.
 struct EndGrainFasteners {
-    enum class Kind { nail, wood_screw };
+    /// A structural screw is one of 1/4 in and more with values from its report.
+    enum class Kind { nail, wood_screw, structural_screw };
     Kind kind = Kind::nail;
     double diameter_in = 0.0;
     double length_in = 0.0;
     int count = 0;
     double spread_in = 0.0;  ///< between the outermost two; evenly spaced on one line, upright
+    ReportedEndGrain reported = {};  ///< of structural screws
     friend bool operator==(const EndGrainFasteners&, const EndGrainFasteners&) = default;
 };
 
@@ -41,6 +55,7 @@ struct SideAngles {
     int per_leg = 0;          ///< fasteners in each leg of each angle, on one upright line
     double spacing_in = 0.0;  ///< between neighbours on that line; 0 with one
     double gauge_in = 0.0;    ///< from the corner to the line, in both legs, > 0
+    std::optional<Threads> threads = std::nullopt;  ///< of bolts and lag screws; absent: included
     friend bool operator==(const SideAngles&, const SideAngles&) = default;
 };
 
@@ -62,6 +77,11 @@ struct ReportedConnector {
     double height_in = 0.0;
     /// Stiffness in the directions that have a value; absent: the value over 1/8 in.
     std::optional<double> stiffness_lb_per_in = std::nullopt;
+    /// Where its fasteners stand in the held member: from the member's top down to the highest, >= 0; 0: it hooks over
+    /// the top. Absent: not given.
+    std::optional<double> from_top_in = std::nullopt;
+    /// From the member's bottom up to the lowest, >= 0; 0: the member stands on a seat. Absent: not given.
+    std::optional<double> from_bottom_in = std::nullopt;
     friend bool operator==(const ReportedConnector&, const ReportedConnector&) = default;
 };
 

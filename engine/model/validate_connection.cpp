@@ -71,6 +71,10 @@ struct Check {
         problems.between(phrase("height (in)"), connector.height_in, 0.0, 48.0);
         if (connector.stiffness_lb_per_in)
             problems.positive(phrase("stiffness (lb/in)"), *connector.stiffness_lb_per_in, 1e8);
+        if (connector.from_top_in)
+            problems.between(phrase("from top (in)"), *connector.from_top_in, 0.0, depth_in);
+        if (connector.from_bottom_in)
+            problems.between(phrase("from bottom (in)"), *connector.from_bottom_in, 0.0, depth_in);
     }
 
     void line_fits(const format::Phrase& message, double line_in) const {

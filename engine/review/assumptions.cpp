@@ -1,10 +1,14 @@
 #include "review/assumptions.h"
 
+#include "catalog/resolve.h"
 #include "checks/registry.h"
 #include "review/verdict.h"
 
 #include <cmath>
 #include <functional>
+#include <set>
+#include <string>
+#include <utility>
 
 namespace toehold::review {
 namespace {
@@ -58,8 +62,48 @@ class Alternatives {
     const Stop& stop_;
 };
 
-void add_strength_choices(std::vector<Assumption>& all, const model::Basis& basis, const Alternatives& alternatives) {
+std::vector<const catalog::MemberMaterial*> framing_wood(const catalog::Resolved& resolved) {
+    std::vector<const catalog::MemberMaterial*> wood;
+    for (const catalog::MemberMaterial& block : resolved.blocks) wood.push_back(&block);
+    if (resolved.joists) wood.push_back(&*resolved.joists);
+    for (const catalog::MemberMaterial& rim : resolved.rims) wood.push_back(&rim);
+    return wood;
+}
+
+/// The species of sawn lumber that is taken as incised, or as not, for this reason; each once.
+format::Listed species_where(const catalog::Resolved& resolved, catalog::IncisedBy by) {
+    format::Listed names;
+    std::set<std::string> seen;
+    const auto add = [&](const catalog::Species& species, const catalog::LumberGrade& grade) {
+        if (grade.engineered || grade.incising != by || !seen.insert(species.id).second) return;
+        names.items.push_back(format::verbatim(species.name));
+    };
+    for (const catalog::MemberMaterial* wood : framing_wood(resolved)) add(wood->species, wood->grade);
+    if (resolved.post_species && resolved.post_grade) add(*resolved.post_species, *resolved.post_grade);
+    return names;
+}
+
+void add_incising(std::vector<Assumption>& all, const catalog::Resolved& resolved, const Alternatives& alternatives) {
+    if (resolved.detail.basis.incised) return;
+    format::Listed incised = species_where(resolved, catalog::IncisedBy::assumed);
+    if (!incised.items.empty()) {
+        all.push_back({phrase("Assumed incised for its treatment: {}. Not specified in the file ({}).",
+                              std::move(incised), Citation{"NDS 2018 4.3.8"}),
+                       alternatives.with(phrase("not incised"), [](model::Basis& b) { b.incised = false; })});
+    }
+    format::Listed plain = species_where(resolved, catalog::IncisedBy::species_needs_none);
+    if (!plain.items.empty()) {
+        all.push_back({phrase("Assumed treated without incising, which it does not need: {}. Not specified in the "
+                              "file ({}).",
+                              std::move(plain), Citation{"NDS 2018 4.3.8"}),
+                       alternatives.with(phrase("incised"), [](model::Basis& b) { b.incised = true; })});
+    }
+}
+
+void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved& resolved,
+                          const Alternatives& alternatives) {
     using model::Basis;
+    const Basis& basis = resolved.detail.basis;
     if (basis.method == model::Method::asd && !basis.load_duration) {
         all.push_back(
             {phrase("Assumed load duration factor C_D = 1.0 for wood; not specified in the file. The code does "
@@ -82,11 +126,7 @@ void add_strength_choices(std::vector<Assumption>& all, const model::Basis& basi
                     Citation{"NDS 2018 4.3.3, 11.3.3"}),
              alternatives.with(phrase("dry in service"), [](Basis& b) { b.moisture = model::Moisture::dry; })});
     }
-    if (!basis.incised) {
-        all.push_back(
-            {phrase("Assumed treated lumber is incised; not specified in the file ({}).", Citation{"NDS 2018 4.3.8"}),
-             alternatives.with(phrase("not incised"), [](Basis& b) { b.incised = false; })});
-    }
+    add_incising(all, resolved, alternatives);
     if (!basis.decking_in_shear) {
         all.push_back(
             {phrase("Assumed decking and shims are a gap for anchors in lateral load; not specified in the file."),
@@ -119,7 +159,7 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
                               format::Quantity{200.0, "lb"}, Citation{"IBC 2021 1607.9.1.1"},
                               Citation{"IRC 2021 Table R301.5"})});
     }
-    add_strength_choices(all, detail.basis, Alternatives(resolved, demand, results, stop));
+    add_strength_choices(all, resolved, Alternatives(resolved, demand, results, stop));
     if (!detail.basis.code) {
         all.push_back({phrase("Assumed {} for what the guard must satisfy; the file names no building code.",
                               Citation{"IBC 2021"})});

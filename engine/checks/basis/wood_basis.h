@@ -1,6 +1,7 @@
 #pragma once
 // The detail's basis (method, load duration, moisture, temperature, incising) applied to wood: to connections by NDS
 // 2018 Table 11.3.1 and to sawn lumber members by Table 4.3.1. ASD gives an allowable value, LRFD a factored one.
+#include "catalog/rows.h"
 #include "checks/basis/result_parts.h"
 #include "model/basis.h"
 #include "resistance/wood/connection_factors.h"
@@ -35,30 +36,36 @@ struct LateralConditions {
 
 // Sawn lumber members. The repetitive member factor is never counted.
 
-/// A rectangular member bent about one of its axes. in, psi.
-struct LumberShape {
-    double breadth_in = 0.0;          ///< across the load, > 0
-    double depth_in = 0.0;            ///< along the load, > 0; smaller than the breadth: loaded on the wide face
-    bool size_factor_applies = true;  ///< catalog::LumberGrade::size_factor_applies
+/// A rectangular member bent about one of its axes, in.
+struct BentSection {
+    double breadth_in = 0.0;  ///< across the load, > 0
+    double depth_in = 0.0;    ///< along the load, > 0; smaller than the breadth: loaded on the wide face
     /// For the beam stability factor. 0: held all along, or at least no deeper than broad, so CL = 1.0 (3.3.3).
     double unsupported_length_in = 0.0;
-    double modulus_min_psi = 0.0;  ///< reference Emin, > 0 where an unsupported length is given
 };
 
 [[nodiscard]] resistance::MemberMoisture member_moisture(const model::Basis& basis);
 [[nodiscard]] resistance::MemberTemperature member_temperature(const model::Basis& basis);
 
-/// Fb' from Fb, psi, with CF, Cfu on the wide face and CL.
-[[nodiscard]] Adjusted adjust_bending(double bending_psi, const LumberShape& shape, const model::Basis& basis);
-/// Fv' from Fv, psi.
-[[nodiscard]] Adjusted adjust_shear(double shear_psi, const model::Basis& basis);
+// A grade says which factors its values take: sawn lumber those of NDS 2018 Table 4.3.1, with the moisture and size
+// factors of its own table of the Supplement; a material of the file's own those the file states, and never incising.
+
+/// The reference value Fb of the grade for this way of bending, psi: a material of the file's own has two.
+[[nodiscard]] double reference_bending_psi(const catalog::LumberGrade& grade, const BentSection& section);
+/// Fb', psi, from it, with the factors of size or volume, flat use and beam stability.
+[[nodiscard]] Adjusted adjust_bending(const catalog::LumberGrade& grade, const BentSection& section,
+                                      const model::Basis& basis);
+/// Fv' from the grade's Fv, psi.
+[[nodiscard]] Adjusted adjust_shear(const catalog::LumberGrade& grade, const model::Basis& basis);
 /// From the reference value through every factor to Fv'.
-[[nodiscard]] std::vector<Step> allowable_shear_steps(double shear_psi, const Adjusted& adjusted);
-/// Fc,perp' from Fc,perp, psi; Cb is taken as 1.0, which is on the safe side.
+[[nodiscard]] std::vector<Step> allowable_shear_steps(const catalog::LumberGrade& grade, const Adjusted& adjusted);
+/// Fc,perp' from the grade's Fc,perp, psi, before Cb.
+[[nodiscard]] Adjusted adjust_compression_perp(const catalog::LumberGrade& grade, const model::Basis& basis);
+/// The same of a board's value, as of dimension lumber.
 [[nodiscard]] Adjusted adjust_compression_perp(double compression_perp_psi, const model::Basis& basis);
-/// Emin' from Emin, psi.
-[[nodiscard]] Adjusted adjust_modulus_min(double modulus_min_psi, const model::Basis& basis);
-/// E' from E, psi.
-[[nodiscard]] Adjusted adjust_modulus(double modulus_psi, const model::Basis& basis);
+/// Emin' from the grade's Emin, psi.
+[[nodiscard]] Adjusted adjust_modulus_min(const catalog::LumberGrade& grade, const model::Basis& basis);
+/// E' from the grade's E, psi.
+[[nodiscard]] Adjusted adjust_modulus(const catalog::LumberGrade& grade, const model::Basis& basis);
 
 }  // namespace toehold::checks

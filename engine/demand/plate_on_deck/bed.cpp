@@ -12,6 +12,12 @@ namespace {
 
 constexpr double no_area_in2 = 1e-6;
 
+std::vector<model::Position> positions(const mechanics::Polygon& polygon) {
+    std::vector<model::Position> corners;
+    for (const mechanics::Point corner : polygon) corners.push_back({corner.x, corner.y});
+    return corners;
+}
+
 class BedBuilder {
   public:
     explicit BedBuilder(const catalog::Resolved& resolved)
@@ -41,7 +47,8 @@ class BedBuilder {
         const double value = fixed ? fixed->bed_psi_per_in : stiffness.value;
         supported_in2_ += area;
         bed_.supports.push_back({kind, index, part, value,
-                                 fixed ? format::phrase("fixed by the user: {}", fixed->reason) : stiffness.source});
+                                 fixed ? format::phrase("fixed by the user: {}", fixed->reason) : stiffness.source,
+                                 positions(polygon)});
         bed_.patches.push_back({std::move(polygon), value});
     }
 

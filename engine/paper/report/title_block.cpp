@@ -44,12 +44,17 @@ Phrase method_words(const Basis& basis) {
                : phrase("LRFD, time effect factor {}", format::number_text(model::time_effect(basis)));
 }
 
+Phrase incising_words(const Basis& basis) {
+    if (!basis.incised) return phrase("lumber incised by species and treatment");
+    return *basis.incised ? phrase("lumber incised") : phrase("lumber not incised");
+}
+
 Phrase basis_words(const Basis& basis, units::System system) {
     const bool rigid = model::plate_behaviour(basis) == model::PlateBehaviour::rigid;
     const bool gap = model::decking_in_shear(basis) == model::DeckingInShear::gap;
     return phrase("{}; {}; {}; {}; {}; {}", method_words(basis), moisture_words(basis),
                   temperature_words(basis, system),
-                  model::incised(basis) ? phrase("lumber incised") : phrase("lumber not incised"),
+                  incising_words(basis),
                   rigid ? phrase("plate assumed rigid") : phrase("flexible plate on its bed"),
                   gap ? phrase("decking is an empty gap for shear") : phrase("decking counts as wood for shear"));
 }

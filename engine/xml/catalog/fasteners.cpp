@@ -89,6 +89,8 @@ catalog::BoltGrade read_bolt_grade(ElementReader& row, CatalogIndex&) {
     grade.name = row.text("name");
     grade.nominal_tension_psi = stress_psi(row, "nominal-tension");
     grade.nominal_shear_psi = stress_psi(row, "nominal-shear");
+    grade.nominal_shear_excluded_psi =
+        row.optional_quantity("nominal-shear-excluded", Kind::stress, Sign::positive).value_or(0.0);
     grade.source = read_source(row);
     grade.kind = read_bolt_metal(row);
     grade.larger = read_larger_bolts(row);

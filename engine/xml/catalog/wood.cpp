@@ -22,6 +22,7 @@ catalog::Species read_species(ElementReader& row, CatalogIndex&) {
     species.specific_gravity = row.number("specific-gravity", Sign::positive);
     // The heaviest woods sink; nothing a deck is built of is heavier than 1.3 times water.
     expect(row, species.specific_gravity < 1.3, phrase("no wood is this heavy"), "specific-gravity");
+    species.treated_without_incising = row.optional_yes_no("treated-without-incising").value_or(false);
     species.source = read_source(row);
     return species;
 }

@@ -11,7 +11,9 @@ using units::Kind;
 
 constexpr std::array<std::string_view, 4> fastener_names{"lag-screw", "wood-screw", "through-bolt",
                                                          "reported-fastener"};
-constexpr std::array<std::string_view, 2> below_names{"washer-below", "backing-plate"};
+constexpr std::array<Word<model::Threads>, 2> threads_words{
+    {{"included", model::Threads::included}, {"excluded", model::Threads::excluded}}};
+constexpr std::array<std::string_view, 3> below_names{"washer-below", "backing-plate", "lower-plate"};
 
 /// Zero, the model's `not given`, when the attribute is not there; a zero in the file is refused.
 double read_given(ElementReader& reader, std::string_view attribute, Kind kind) {
@@ -36,14 +38,34 @@ model::BackingPlate read_backing_plate(ElementReader& reader) {
     return plate;
 }
 
+constexpr std::array<Word<model::LowerShape>, 3> lower_shapes{
+    {{"plate", model::LowerShape::plate}, {"angle", model::LowerShape::angle}, {"channel", model::LowerShape::channel}}};
+
+model::LowerPlate read_lower_plate(ElementReader& reader) {
+    model::LowerPlate plate;
+    plate.shape = reader.optional_choice<model::LowerShape>("shape", lower_shapes).value_or(model::LowerShape::plate);
+    plate.center = {reader.quantity("x", Kind::length, Sign::any), reader.quantity("y", Kind::length, Sign::any)};
+    plate.width_in = reader.quantity("width", Kind::length, Sign::positive);
+    plate.depth_in = reader.quantity("depth", Kind::length, Sign::positive);
+    plate.thickness_in = reader.quantity("thickness", Kind::length, Sign::positive);
+    if (plate.shape != model::LowerShape::plate) plate.leg_in = reader.quantity("leg", Kind::length, Sign::positive);
+    plate.metal = reader.id("metal");
+    return plate;
+}
+
 model::ThroughBolt read_through_bolt(ElementReader& reader) {
     model::ThroughBolt bolt;
     bolt.size = reader.id("size");
     bolt.grade = reader.id("grade");
+    bolt.length_in = reader.optional_quantity("length", Kind::length, Sign::positive);
+    bolt.thread_length_in = reader.optional_quantity("thread", Kind::length, Sign::positive);
+    bolt.threads = reader.optional_choice<model::Threads>("threads", threads_words);
     std::optional<ElementReader> below = reader.one_of(below_names, false);
     if (!below) return bolt;
     if (below->name() == "backing-plate") {
         bolt.below = read_backing_plate(*below);
+    } else if (below->name() == "lower-plate") {
+        bolt.below = read_lower_plate(*below);
     } else {
         bolt.below = model::Washer{below->id("size")};
     }
@@ -97,14 +119,30 @@ Element backing_plate_element(const model::BackingPlate& plate) {
     return element.quantity("thickness", plate.thickness_in, Kind::length).text("metal", plate.metal);
 }
 
+Element lower_plate_element(const model::LowerPlate& plate) {
+    Element element("lower-plate");
+    if (plate.shape != model::LowerShape::plate) element.text("shape", word_for<model::LowerShape>(plate.shape, lower_shapes));
+    element.quantity("x", plate.center.x_in, Kind::length).quantity("y", plate.center.y_in, Kind::length);
+    element.quantity("width", plate.width_in, Kind::length).quantity("depth", plate.depth_in, Kind::length);
+    element.quantity("thickness", plate.thickness_in, Kind::length);
+    if (plate.shape != model::LowerShape::plate) element.quantity("leg", plate.leg_in, Kind::length);
+    return element.text("metal", plate.metal);
+}
+
 Element fastener_element(const model::ThroughBolt& bolt) {
     Element element("through-bolt");
     element.text("size", bolt.size).text("grade", bolt.grade);
+    element.optional_quantity("length", bolt.length_in, Kind::length);
+    element.optional_quantity("thread", bolt.thread_length_in, Kind::length);
+    if (bolt.threads) element.text("threads", word_for<model::Threads>(*bolt.threads, threads_words));
     if (const auto* const washer = std::get_if<model::Washer>(&bolt.below)) {
         element.child(washer_element("washer-below", *washer));
     }
     if (const auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) {
         element.child(backing_plate_element(*plate));
+    }
+    if (const auto* const plate = std::get_if<model::LowerPlate>(&bolt.below)) {
+        element.child(lower_plate_element(*plate));
     }
     return element;
 }

@@ -10,6 +10,8 @@ using EndGrainKind = model::EndGrainFasteners::Kind;
 using AngleKind = model::SideAngles::Kind;
 
 constexpr std::array<std::string_view, 5> connection_names{"nails", "screws", "toe-nails", "angles", "connector"};
+constexpr std::array<Word<model::Threads>, 2> threads_words{
+    {{"included", model::Threads::included}, {"excluded", model::Threads::excluded}}};
 constexpr std::array<Word<AngleKind>, 3> angle_kinds{
     {{"wood-screw", AngleKind::wood_screw}, {"lag-screw", AngleKind::lag_screw}, {"bolt", AngleKind::bolt}}};
 
@@ -52,6 +54,8 @@ model::SideAngles read_angles(ElementReader& reader) {
     angles.per_leg = reader.count("per-leg");
     angles.spacing_in = read_given(reader, "spacing", Kind::length);
     angles.gauge_in = reader.quantity("gauge", Kind::length, Sign::positive);
+    // A wood screw is threaded where it holds, so a word on its threads is refused too.
+    if (*kind != AngleKind::wood_screw) angles.threads = reader.optional_choice<model::Threads>("threads", threads_words);
     return angles;
 }
 
@@ -66,6 +70,8 @@ model::ReportedConnector read_connector(ElementReader& reader) {
     connector.pull_lb = read_given(reader, "pull", Kind::force);
     connector.height_in = read_given(reader, "height", Kind::length);
     connector.stiffness_lb_per_in = reader.optional_quantity("stiffness", Kind::force_per_length, Sign::positive);
+    connector.from_top_in = reader.optional_quantity("from-top", Kind::length, Sign::not_negative);
+    connector.from_bottom_in = reader.optional_quantity("from-bottom", Kind::length, Sign::not_negative);
     return connector;
 }
 
@@ -92,7 +98,9 @@ Element connection_element(const model::SideAngles& angles) {
     element.given_quantity("length", angles.length_in, Kind::length);
     element.text("per-leg", std::to_string(angles.per_leg));
     element.given_quantity("spacing", angles.spacing_in, Kind::length);
-    return element.quantity("gauge", angles.gauge_in, Kind::length);
+    element.quantity("gauge", angles.gauge_in, Kind::length);
+    if (angles.threads) element.text("threads", word_for<model::Threads>(*angles.threads, threads_words));
+    return element;
 }
 
 Element connection_element(const model::ReportedConnector& connector) {
@@ -104,7 +112,9 @@ Element connection_element(const model::ReportedConnector& connector) {
     element.given_quantity("couple-arm", connector.couple_arm_in, Kind::length);
     element.given_quantity("pull", connector.pull_lb, Kind::force);
     element.given_quantity("height", connector.height_in, Kind::length);
-    return element.optional_quantity("stiffness", connector.stiffness_lb_per_in, Kind::force_per_length);
+    element.optional_quantity("stiffness", connector.stiffness_lb_per_in, Kind::force_per_length);
+    element.optional_quantity("from-top", connector.from_top_in, Kind::length);
+    return element.optional_quantity("from-bottom", connector.from_bottom_in, Kind::length);
 }
 
 struct AddTo {

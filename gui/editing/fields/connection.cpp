@@ -1,5 +1,6 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
+#include "editing/fields/threads.h"
 
 #include <algorithm>
 #include <array>
@@ -121,6 +122,11 @@ void kind_fields(Form& form, model::SideAngles& angles) {
     form.given({"spacing", phrase("Spacing"), phrase("Between neighbours on that line. Empty: only one.")},
                angles.spacing_in, Kind::length);
     form.length({"gauge", phrase("Gauge"), phrase("From the corner to the line, in both legs.")}, angles.gauge_in);
+    if (angles.kind != AngleKind::wood_screw) {
+        form.optional_word(
+            {"threads", phrase("Threads"), phrase("Whether they lie at the shear plane. Empty: they do.")},
+            angles.threads, threads_words);
+    }
 }
 
 void kind_fields(Form& form, model::ReportedConnector& connector) {
@@ -146,6 +152,14 @@ void kind_fields(Form& form, model::ReportedConnector& connector) {
     form.optional_quantity(
         {"stiffness", phrase("Stiffness"), phrase("In the directions with a value. Empty: each value over 1/8 in.")},
         connector.stiffness_lb_per_in, Kind::force_per_length);
+    form.optional_quantity({"from-top", phrase("Top to highest fastener"),
+                            phrase("From the member's top down to the hardware's highest fastener in it; 0 where it "
+                                   "hooks over the top. Empty: not specified.")},
+                           connector.from_top_in, Kind::length, Range::not_negative);
+    form.optional_quantity({"from-bottom", phrase("Bottom to lowest fastener"),
+                            phrase("From the member's bottom up to the hardware's lowest fastener in it; 0 where it "
+                                   "has a seat. Empty: not specified.")},
+                           connector.from_bottom_in, Kind::length, Range::not_negative);
 }
 
 }  // namespace

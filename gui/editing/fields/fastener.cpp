@@ -1,5 +1,6 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
+#include "editing/fields/threads.h"
 
 namespace toehold::editing {
 namespace {
@@ -116,23 +117,59 @@ void backing_fields(Form& form, model::BackingPlate& plate) {
               row_choices(form.catalog().metals));
 }
 
+const std::vector<Choice>& lower_shapes() {
+    static const std::vector<Choice> choices{
+        {"plate", phrase("Flat plate")}, {"angle", phrase("Angle")}, {"channel", phrase("Channel")}};
+    return choices;
+}
+
+void lower_plate_fields(Form& form, model::LowerPlate& plate) {
+    form.kind({"lower-shape", phrase("Lower plate shape"),
+               phrase("Its face lies against the wood; what stands off it points down.")},
+              lower_shapes()[static_cast<std::size_t>(plate.shape)].value, lower_shapes(),
+              [&plate](const std::string& chosen) {
+                  plate.shape = chosen == "angle"     ? model::LowerShape::angle
+                                : chosen == "channel" ? model::LowerShape::channel
+                                                      : model::LowerShape::plate;
+                  constexpr double start_leg_in = 2.0;
+                  plate.leg_in = plate.shape == model::LowerShape::plate ? 0.0 : start_leg_in;
+              });
+    form.place({"lower-x", phrase("Lower plate x"), phrase("Center of its face along the rail.")}, plate.center.x_in);
+    form.place({"lower-y", phrase("Lower plate y"), phrase("Center of its face outward.")}, plate.center.y_in);
+    form.length({"lower-width", phrase("Lower plate width"), phrase("Of its face, along the rail.")}, plate.width_in);
+    form.length({"lower-depth", phrase("Lower plate depth"), phrase("Of its face, square to the rail.")},
+                plate.depth_in);
+    form.length({"lower-thickness", phrase("Lower plate thickness"), phrase("Of face and legs.")}, plate.thickness_in);
+    if (plate.shape != model::LowerShape::plate) {
+        form.length({"lower-leg", phrase("Lower plate leg"), phrase("From the face to the tip, overall.")},
+                    plate.leg_in);
+    }
+    form.pick({"lower-metal", phrase("Lower plate metal"), phrase("Of the plate below.")}, plate.metal,
+              row_choices(form.catalog().metals));
+}
+
 void below_field(Form& form, model::ThroughBolt& bolt) {
     const bool washer = std::holds_alternative<model::Washer>(bolt.below);
     const bool backing = std::holds_alternative<model::BackingPlate>(bolt.below);
-    const std::string now = washer ? "washer-below" : (backing ? "backing-plate" : "none");
+    const bool lower = std::holds_alternative<model::LowerPlate>(bolt.below);
+    const std::string now = washer ? "washer-below" : backing ? "backing-plate" : lower ? "lower-plate" : "none";
     form.kind({"below", phrase("Under the nut"),
                phrase("What the nut bears on below. A washer begins as the widest for the bolt, a backing plate as "
-                      "2 1/2 in square, 1/4 in thick.")},
+                      "2 1/2 in square, 1/4 in thick, a lower plate as 8 x 2 1/2 x 1/4 in under the post.")},
               now,
               {{"none", phrase("Nothing: the wood itself")},
                {"washer-below", phrase("Washer")},
-               {"backing-plate", phrase("Backing plate")}},
+               {"backing-plate", phrase("Backing plate")},
+               {"lower-plate", phrase("One plate below all bolts")}},
               [&bolt, &catalog = form.catalog()](const std::string& chosen) {
                   bolt.below = std::monostate{};
                   if (chosen == "washer-below") {
                       bolt.below = model::Washer{washer_for(catalog, bolt_diameter(bolt, catalog))};
                   } else if (chosen == "backing-plate") {
                       bolt.below = model::BackingPlate{2.5, 2.5, 0.25, id_or_first(catalog.metals, "steel-a36")};
+                  } else if (chosen == "lower-plate") {
+                      bolt.below = model::LowerPlate{
+                          model::LowerShape::plate, {}, 8.0, 2.5, 0.25, 0.0, id_or_first(catalog.metals, "steel-a36")};
                   }
               });
 }
@@ -142,12 +179,21 @@ void kind_fields(Form& form, model::ThroughBolt& bolt) {
               row_choices(form.catalog().bolts));
     form.pick({"grade", phrase("Grade"), phrase("Of the bolt's steel.")}, bolt.grade,
               row_choices(form.catalog().bolt_grades));
+    form.optional_quantity({"length", phrase("Length"), phrase("Under the head. Empty: as long as it must be.")},
+                           bolt.length_in, Kind::length);
+    form.optional_quantity({"thread", phrase("Thread length"),
+                            phrase("Of a bolt whose length is given. Empty: the standard's for the length.")},
+                           bolt.thread_length_in, Kind::length);
+    form.optional_word({"threads", phrase("Threads"),
+                        phrase("Whether they lie at the shear plane, where no length says it. Empty: they do.")},
+                       bolt.threads, threads_words);
     below_field(form, bolt);
     if (auto* const washer = std::get_if<model::Washer>(&bolt.below)) {
         form.pick({"washer-below", phrase("Washer below"), phrase("Between the wood and the nut.")}, washer->size,
                   row_choices(form.catalog().washers));
     }
     if (auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) backing_fields(form, *plate);
+    if (auto* const plate = std::get_if<model::LowerPlate>(&bolt.below)) lower_plate_fields(form, *plate);
 }
 
 void kind_fields(Form& form, model::ReportedFastener& fastener) {

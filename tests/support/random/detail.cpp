@@ -71,16 +71,31 @@ Plate plate(const Chance& chance) {
     return result;
 }
 
+LowerPlate lower_plate(const Chance& chance) {
+    LowerPlate plate;
+    plate.shape = chance.one_of<LowerShape>({LowerShape::plate, LowerShape::angle, LowerShape::channel});
+    plate.center = {chance.between(-1.0, 1.0), chance.between(-1.0, 1.0)};
+    plate.width_in = chance.between(3.0, 9.0);
+    plate.depth_in = chance.between(2.0, 4.0);
+    plate.thickness_in = chance.between(0.1, 0.5);
+    if (plate.shape != LowerShape::plate) plate.leg_in = chance.between(1.0, 3.0);
+    plate.metal = chance.id();
+    return plate;
+}
+
 ThroughBolt through_bolt(const Chance& chance) {
     ThroughBolt bolt{chance.id(), chance.id(), {}};
     bolt.length_in = chance.perhaps(9.0, 14.0);
     bolt.thread_length_in = chance.perhaps(1.0, 3.0);
     if (chance.coin()) bolt.threads = chance.one_of<Threads>({Threads::included, Threads::excluded});
-    switch (chance.whole(0, 2)) {
+    switch (chance.whole(0, 3)) {
         case 0:
             break;
         case 1:
             bolt.below = Washer{chance.id()};
+            break;
+        case 2:
+            bolt.below = lower_plate(chance);
             break;
         default:
             bolt.below =

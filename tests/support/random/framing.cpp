@@ -18,13 +18,16 @@ SideAngles angles(const Chance& chance, double depth_in) {
     result.per_leg = chance.count(1, 5);
     if (result.per_leg > 1) result.spacing_in = chance.between(0.05, 0.19) * depth_in;
     result.gauge_in = chance.between(0.5, 2.0);
+    if (result.kind != Kind::wood_screw && chance.coin())
+        result.threads = chance.one_of<Threads>({Threads::included, Threads::excluded});
     return result;
 }
 
 ReportedConnector connector(const Chance& chance) {
     return {"c " + chance.words(),  chance.words(),         chance.given(1.0, 2e3),
             chance.given(1.0, 2e3), chance.given(1.0, 2e3), chance.given(1.0, 4.0),
-            chance.given(1.0, 2e3), chance.given(1.0, 9.0), chance.perhaps(1e2, 1e6)};
+            chance.given(1.0, 2e3), chance.given(1.0, 9.0), chance.perhaps(1e2, 1e6),
+            chance.perhaps(0.0, 1.0), chance.perhaps(0.0, 1.0)};
 }
 
 /// At the end of a member this deep.
