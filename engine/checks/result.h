@@ -69,6 +69,8 @@ struct CheckResult {
     std::vector<Step> steps;
     /// Which of a check's several results on one part, in a stable word: `edge`, `end`, `spacing`. Mostly empty.
     std::string aspect = {};
+    /// The loads whose duration the result is for, where the detail has loads of several; else empty.
+    format::Phrase under = {};
 };
 
 enum class Severity {

@@ -44,11 +44,12 @@ struct MemberSupport {
 
 /// What the member puts on its holder, in the member's own axes.
 struct SupportReaction {
-    double up_lb = 0.0;         ///< > 0: the member is pulled up here and must be held down
+    double up_lb = 0.0;         ///< > 0: the member is pulled up here and must be held down; with the least deck load
     double across_lb = 0.0;     ///< horizontal, across the member
     double along_lb = 0.0;      ///< horizontal, along it; > 0: drawn away from the holder, < 0: pressed against it
     double torque_lb_in = 0.0;  ///< about the member's axis
     double moment_lb_in = 0.0;  ///< in the member's upright plane
+    double down_lb = 0.0;       ///< > 0: pressed down onto what holds it, with all of the deck's load
 };
 
 /// Largest along one member, by size.
@@ -59,7 +60,8 @@ struct MemberActions {
 };
 
 struct FramingState {
-    std::vector<MemberActions> members;      ///< one for every member, in order
+    /// One for every member, in order; of a joist the largest with the deck's load, most or least of it.
+    std::vector<MemberActions> members;
     std::vector<SupportReaction> reactions;  ///< one for every support, in order
     double top_in = 0.0;    ///< movement of the guard's top along the push from the framing's give alone
     double residual = 0.0;  ///< of the grillage's balance, relative
@@ -70,6 +72,7 @@ struct FramingDemand {
     /// Why the framing cannot carry the load at all: what can move, and what would hold it. Then `states` is empty.
     format::Phrase unstable;
     std::vector<FramingState> states;  ///< same order as Demand::states
+    std::vector<MemberActions> deck;   ///< of each member, from the deck's own load alone, factored
     bool joists_described = false;     ///< lengths and supports are in the file, so that joists bend and may roll
     double residual = 0.0;             ///< largest of the grillage's balance over the states, relative
     std::vector<format::Phrase> assumptions;

@@ -40,6 +40,8 @@ constexpr Counterpart counterparts[] = {
     {"lb/in", "N/mm", units::newton_per_mm_per_lb_per_in},
     {"lb/ft", "N/mm", units::newton_per_mm_per_lb_per_in / 12.0},
     {"plf", "N/mm", units::newton_per_mm_per_lb_per_in / 12.0},
+    {"psf", "kPa", units::kpa_per_psf},
+    {"ft2", "m2", units::m2_per_ft2},
     {"psi/in", "MPa/mm", units::mpa_per_mm_per_psi_per_in},
     {"lb/in3", "MPa/mm", units::mpa_per_mm_per_psi_per_in},
 };

@@ -10,4 +10,11 @@ BaseDetail& BaseDetail::operator=(BaseDetail&&) noexcept = default;
 BaseDetail::~BaseDetail() = default;
 bool operator==(const BaseDetail&, const BaseDetail&) = default;
 
+std::optional<double> tributary_length_in(const Guard& guard, const Loads& loads) {
+    constexpr double inches_per_foot = 12.0;
+    if (guard.tributary_length_in) return guard.tributary_length_in;
+    if (loads.line) return inches_per_foot * loads.line->spacing_ft;
+    return std::nullopt;
+}
+
 }  // namespace toehold::model

@@ -8,18 +8,28 @@
 #include "model/post.h"
 #include "model/remark.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace toehold::model {
 
-enum class Occupancy { one_and_two_family, other };
+enum class Occupancy {
+    one_and_two_family,
+    limited,  ///< Group I-3, F, H or S, not open to the public, fewer than 50 occupants
+    other,
+};
 
 struct Guard {
     double height_in = 0.0;  ///< top of guard above the walking surface, > 0
     Occupancy occupancy = Occupancy::other;
+    std::optional<double> tributary_length_in = std::nullopt;  ///< length of top rail this post takes, > 0
+    std::optional<bool> handrail = std::nullopt;  ///< whether its top serves as a handrail; absent: taken as one
     friend bool operator==(const Guard&, const Guard&) = default;
 };
+
+/// The guard's own, or the spacing a line load of the file gives; absent: not specified.
+[[nodiscard]] std::optional<double> tributary_length_in(const Guard& guard, const Loads& loads);
 
 struct BaseDetail {
     std::string name;

@@ -6,7 +6,13 @@
 
 namespace toehold::model {
 
-enum class Directions { all_round, outward };
+/// From where the concentrated and the line load push. The code's own loads come from every direction unless its text
+/// lets the guard do without some (`directions_without_handrail`).
+enum class Directions {
+    all_round,
+    across,   ///< both ways square to the rail
+    outward,  ///< away from the walking surface alone
+};
 
 /// One concentrated push at the top of the guard.
 struct ConcentratedLoad {
@@ -33,11 +39,27 @@ struct UserLoad {
     friend bool operator==(const UserLoad&, const UserLoad&) = default;
 };
 
+/// Wind on what fills the guard, both ways square to the rail. The area is given, or made of a height, the tributary
+/// length of the guard and the part of it that is solid.
+struct WindLoad {
+    double pressure_psf = 0.0;              ///< > 0, on the solid area, with every coefficient
+    bool service_level = false;             ///< the pressure is one of allowable stress design already; else strength level
+    std::optional<double> area_ft2;         ///< this post takes, > 0
+    std::optional<double> infill_height_in; ///< absent: the guard's height
+    double solid_ratio = 1.0;               ///< above 0, at most 1; of the infill's face
+    std::optional<double> centroid_in;      ///< of the pressure above the walking surface; absent: half the infill's height
+    bool with_live_load = true;             ///< acts at once with the guard's load too, in its combination
+    friend bool operator==(const WindLoad&, const WindLoad&) = default;
+};
+
 struct Loads {
     Directions directions = Directions::all_round;
     std::optional<ConcentratedLoad> concentrated;
     std::optional<LineLoad> line;
     std::vector<UserLoad> user;
+    std::optional<WindLoad> wind = std::nullopt;
+    /// A push of a proof test at the top of the guard, outward, to be checked as a load of short duration; > 0.
+    std::optional<double> proof_push_lb = std::nullopt;
     bool stated = false;  ///< false: the file names no load, and the code's concentrated load is assumed
     friend bool operator==(const Loads&, const Loads&) = default;
 };

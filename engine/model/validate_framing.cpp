@@ -27,6 +27,26 @@ void check_fastening(ProblemList& problems, const DeckingFastening& fastening) {
     problems.between(phrase("lateral (lb)"), fastening.lateral_lb, 0.0, 1e5);
 }
 
+void check_packing(ProblemList& problems, const Layers& layers) {
+    const Packing& packing = *layers.packing;
+    problems.at("layers/packing");
+    if (!layers.decking) {
+        problems.add(phrase("packing without decking: it fills the thickness of the boards"),
+                     phrase("a decking element; shims under the plate where there are no boards"));
+    }
+    const bool round = packing.shape == PackingShape::round;
+    problems.positive(round ? phrase("diameter (in)") : phrase("width (in)"), packing.width_in, 48.0);
+    if (!round) problems.positive(phrase("depth (in)"), packing.depth_in, 48.0);
+    problems.between(phrase("hole (in)"), packing.hole_in, 0.0, 0.95 * (round ? packing.width_in : std::min(packing.width_in, packing.depth_in)));
+    if (packing.places.size() > most_members)
+        problems.add(phrase("too many pieces of packing"), phrase("at most {}", most_members),
+                     verbatim(std::to_string(packing.places.size())));
+    for (const Position place : packing.places) {
+        problems.between(phrase("x (in)"), place.x_in, -largest_length_in, largest_length_in);
+        problems.between(phrase("y (in)"), place.y_in, -largest_length_in, largest_length_in);
+    }
+}
+
 void check_end(ProblemList& problems, const std::vector<Member>& all, const Block& block, std::size_t index,
                bool upper_end) {
     const BlockEnd& end = upper_end ? block.to_end : block.from_end;
@@ -126,8 +146,11 @@ void check_ends(ProblemList& problems, double from_in, double to_in) {
 void check_layers(ProblemList& problems, const Layers& layers) {
     if (layers.decking) {
         problems.at("layers/decking").positive(phrase("thickness (in)"), layers.decking->thickness_in, 12.0);
+        problems.between(phrase("bearing (psi)"), layers.decking->bearing_psi, 0.0, 1e5);
+        problems.between(phrase("modulus (psi)"), layers.decking->modulus_psi, 0.0, 1e8);
         if (layers.decking->fastening) check_fastening(problems, *layers.decking->fastening);
     }
+    if (layers.packing) check_packing(problems, layers);
     if (layers.shims.size() > 20)
         problems.at("layers").add(phrase("too many shims"), phrase("at most 20"),
                                   verbatim(std::to_string(layers.shims.size())));
@@ -144,6 +167,9 @@ void check_framing(ProblemList& problems, const Framing& framing) {
     for (std::size_t index = 0; index < framing.blocks.size(); ++index) check_block(problems, framing, all, index);
     check_ids(problems, framing, all);
     check_overlaps(problems, framing, all);
+    problems.at("framing/deck");
+    if (framing.deck.dead_psf) problems.between(phrase("dead (psf)"), *framing.deck.dead_psf, 0.0, 500.0);
+    if (framing.deck.live_psf) problems.between(phrase("live (psf)"), *framing.deck.live_psf, 0.0, 500.0);
 }
 
 }  // namespace toehold::model

@@ -73,6 +73,16 @@ struct LargestTension {
     double hand_edge_lb = 0.0;   ///< tension on the same anchor by hand, arm to the plate's edge
 };
 
+/// How far the code's concentrated load could grow before the first strength reaches its limit, with the capacities of
+/// the detail's basis and whatever acts beside it as it is. Found by running the checks under that load, not by
+/// proportion.
+struct ProofFactor {
+    double multiple = 0.0;        ///< of the code's load; < 1 where a check fails under it
+    double concentrated_lb = 0.0; ///< the code's load, without a load factor
+    format::Phrase title;         ///< of the check that reaches its limit first
+    model::PartId part;
+};
+
 struct Facts {
     Counts counts;
     std::optional<FirstCause> first_cause;          ///< absent: no check fails
@@ -82,6 +92,7 @@ struct Facts {
     std::optional<LargestTension> largest_tension;  ///< absent: no demand, or no anchor
     /// Change of the largest tension by framing that gives way, as a share of it; absent where not solved.
     std::optional<double> framing_change;
+    std::optional<ProofFactor> proof_factor = std::nullopt;  ///< absent: not found, or a load nothing could carry
 };
 
 [[nodiscard]] CheckFact fact_of(const checks::CheckResult& result);

@@ -31,6 +31,10 @@ Printed printed(Kind kind, System system) {
             return us ? Printed{"psi/in"} : Printed{"MPa/mm", mpa_per_mm_per_psi_per_in};
         case Kind::angle:
             return {"deg"};
+        case Kind::pressure:
+            return us ? Printed{"psf"} : Printed{"kPa", kpa_per_psf};
+        case Kind::area:
+            return us ? Printed{"ft2"} : Printed{"m2", m2_per_ft2};
     }
     return {};
 }

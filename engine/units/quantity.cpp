@@ -24,6 +24,10 @@ std::string_view accepted(Kind kind) {
             return "a bed stiffness with its unit, such as 25000 psi/in or 6.8 MPa/mm";
         case Kind::angle:
             return "an angle with its unit, such as 45 deg or 0.785 rad";
+        case Kind::pressure:
+            return "a load per area with its unit, such as 20 psf or 0.96 kPa";
+        case Kind::area:
+            return "an area with its unit, such as 20 ft2 or 1.9 m2";
     }
     return {};
 }

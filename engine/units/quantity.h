@@ -1,6 +1,7 @@
 #pragma once
 // Quantities as people write them, to the engine's units and back. A unit is always written: a bare number is
-// refused. Numbers never depend on the locale. Engine units: inch, pound-force, psi, lb/in, lb/ft, degree.
+// refused. Numbers never depend on the locale. Engine units: inch, pound-force, psi, lb/in, lb/ft, degree, psf,
+// square foot.
 #include <optional>
 #include <string>
 #include <string_view>
@@ -15,6 +16,8 @@ enum class Kind {
     force_per_length,  ///< lb/in:   246 lb/in, 50 plf, 50 lb/ft, 0.73 kN/m, 0.73 N/mm
     bed_stiffness,     ///< psi/in:  25000 psi/in, 6.8 MPa/mm, 6.8 N/mm3
     angle,             ///< degree:  45 deg, 0.785 rad
+    pressure,          ///< psf:     20 psf, 0.96 kPa, 958 Pa: of wind, and of what a floor carries
+    area,              ///< ft2:     20 ft2, 20 sq ft, 1.9 m2
 };
 
 enum class System { us, si };

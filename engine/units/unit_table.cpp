@@ -79,6 +79,18 @@ constexpr Row rows[] = {
     {"degrees", Kind::angle, Case::free, {}},
     {"\u00B0", Kind::angle, Case::free, {}},
     {"rad", Kind::angle, Case::free, {180.0, std::numbers::pi}},
+
+    {"psf", Kind::pressure, Case::free, {}},
+    {"lb/ft2", Kind::pressure, Case::free, {}},
+    {"psi", Kind::pressure, Case::free, {144.0, 1.0}},
+    {"Pa", Kind::pressure, Case::exact, {0.001, kpa_per_psf}},
+    {"kPa", Kind::pressure, Case::exact, {1.0, kpa_per_psf}},
+    {"kN/m2", Kind::pressure, Case::exact, {1.0, kpa_per_psf}},
+
+    {"ft2", Kind::area, Case::free, {}},
+    {"sq-ft", Kind::area, Case::free, {}},
+    {"in2", Kind::area, Case::free, {1.0, 144.0}},
+    {"m2", Kind::area, Case::exact, {1.0, m2_per_ft2}},
 };
 
 struct Spelling {

@@ -16,6 +16,8 @@ inline constexpr double mpa_per_psi = newton_per_lb / (mm_per_in * mm_per_in);
 inline constexpr double newton_metre_per_lb_in = newton_per_lb * mm_per_in / 1000.0;
 inline constexpr double newton_per_mm_per_lb_per_in = newton_per_lb / mm_per_in;
 inline constexpr double mpa_per_mm_per_psi_per_in = mpa_per_psi / mm_per_in;
+inline constexpr double m2_per_ft2 = 0.3048 * 0.3048;
+inline constexpr double kpa_per_psf = newton_per_lb / 1000.0 / m2_per_ft2;
 
 /// A value in this unit, times `multiply`, divided by `divide`, is the value in the engine's unit. Two factors, so
 /// that 25.4 mm is 1 in to the last bit.

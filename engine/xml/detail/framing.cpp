@@ -151,6 +151,17 @@ Element block_element(const model::Block& block) {
     return element;
 }
 
+model::DeckLoad read_deck(ElementReader& reader) {
+    return {reader.optional_quantity("dead", Kind::pressure, Sign::not_negative),
+            reader.optional_quantity("live", Kind::pressure, Sign::not_negative)};
+}
+
+Element deck_element(const model::DeckLoad& deck) {
+    Element element("deck");
+    element.optional_quantity("dead", deck.dead_psf, Kind::pressure);
+    return element.optional_quantity("live", deck.live_psf, Kind::pressure);
+}
+
 }  // namespace
 
 model::Framing read_framing(ElementReader& reader) {
@@ -160,6 +171,7 @@ model::Framing read_framing(ElementReader& reader) {
     for (ElementReader& rim : reader.children("rim")) framing.rims.push_back(read_rim(rim));
     for (ElementReader& support : reader.children("support")) framing.supports.push_back(read_support(support));
     for (ElementReader& block : reader.children("block")) framing.blocks.push_back(read_block(block));
+    if (std::optional<ElementReader> deck = reader.optional_child("deck")) framing.deck = read_deck(*deck);
     return framing;
 }
 
@@ -170,6 +182,7 @@ Element framing_element(const model::Framing& framing) {
     for (const model::Rim& rim : framing.rims) element.child(rim_element(rim));
     for (const model::JoistSupport& support : framing.supports) element.child(support_element(support));
     for (const model::Block& block : framing.blocks) element.child(block_element(block));
+    if (framing.deck != model::DeckLoad{}) element.child(deck_element(framing.deck));
     return element;
 }
 

@@ -10,8 +10,11 @@ namespace {
 
 using units::Kind;
 
-constexpr std::array<Word<model::Directions>, 2> directions{
-    {{"all-round", model::Directions::all_round}, {"outward", model::Directions::outward}}};
+constexpr std::array<Word<model::Directions>, 3> directions{{{"all-round", model::Directions::all_round},
+                                                             {"across", model::Directions::across},
+                                                             {"outward", model::Directions::outward}}};
+/// Of a wind pressure: true where it is one of allowable stress design already.
+constexpr std::array<Word<bool>, 2> levels{{{"strength", false}, {"service", true}}};
 
 constexpr double inches_per_foot = 12.0;
 
@@ -55,6 +58,29 @@ model::UserLoad read_user(ElementReader& reader) {
     return load;
 }
 
+model::WindLoad read_wind(ElementReader& reader) {
+    model::WindLoad wind;
+    wind.pressure_psf = reader.quantity("pressure", Kind::pressure, Sign::positive);
+    wind.service_level = reader.optional_choice<bool>("level", levels).value_or(wind.service_level);
+    wind.area_ft2 = reader.optional_quantity("area", Kind::area, Sign::positive);
+    wind.infill_height_in = reader.optional_quantity("infill-height", Kind::length, Sign::positive);
+    wind.solid_ratio = reader.optional_number("solid-ratio", Sign::positive).value_or(wind.solid_ratio);
+    wind.centroid_in = reader.optional_quantity("centroid", Kind::length, Sign::positive);
+    wind.with_live_load = reader.optional_yes_no("with-live-load").value_or(wind.with_live_load);
+    return wind;
+}
+
+Element wind_element(const model::WindLoad& wind) {
+    Element element("wind");
+    element.quantity("pressure", wind.pressure_psf, Kind::pressure);
+    element.text("level", word_for<bool>(wind.service_level, levels));
+    element.optional_quantity("area", wind.area_ft2, Kind::area);
+    element.optional_quantity("infill-height", wind.infill_height_in, Kind::length);
+    element.text("solid-ratio", exact_number(wind.solid_ratio));
+    element.optional_quantity("centroid", wind.centroid_in, Kind::length);
+    return element.yes_no("with-live-load", wind.with_live_load);
+}
+
 Element concentrated_element(const model::ConcentratedLoad& load) {
     Element element("concentrated");
     return element.quantity("push", load.push_lb, Kind::force).given_quantity("down", load.down_lb, Kind::force);
@@ -84,6 +110,9 @@ model::Loads read_loads(ElementReader& reader) {
     }
     if (std::optional<ElementReader> item = reader.optional_child("line")) loads.line = read_line(*item);
     for (ElementReader& item : reader.children("user")) loads.user.push_back(read_user(item));
+    if (std::optional<ElementReader> item = reader.optional_child("wind")) loads.wind = read_wind(*item);
+    if (std::optional<ElementReader> item = reader.optional_child("proof"))
+        loads.proof_push_lb = item->quantity("push", Kind::force, Sign::positive);
     loads.stated = loads.concentrated || loads.line || !loads.user.empty();
     return loads;
 }
@@ -94,6 +123,11 @@ Element loads_element(const model::Loads& loads) {
     if (loads.concentrated) element.child(concentrated_element(*loads.concentrated));
     if (loads.line) element.child(line_element(*loads.line));
     for (const model::UserLoad& load : loads.user) element.child(user_element(load));
+    if (loads.wind) element.child(wind_element(*loads.wind));
+    if (loads.proof_push_lb) {
+        Element proof("proof");
+        element.child(proof.quantity("push", *loads.proof_push_lb, Kind::force));
+    }
     return element;
 }
 

@@ -38,6 +38,10 @@ std::string_view unit_of(units::Kind kind, units::System system) {
             return us ? "psi/in" : "MPa/mm";
         case units::Kind::angle:
             return "deg";
+        case units::Kind::pressure:
+            return us ? "psf" : "kPa";
+        case units::Kind::area:
+            return us ? "ft2" : "m2";
     }
     return {};
 }
