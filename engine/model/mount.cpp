@@ -81,4 +81,15 @@ const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hol
     return for_all_others;
 }
 
+std::vector<Position> packing_places(const BaseDetail& detail) {
+    const PlateOnDeck& mount = on_deck(detail);
+    if (!mount.layers.packing || !mount.layers.packing->places.empty())
+        return mount.layers.packing ? mount.layers.packing->places : std::vector<Position>{};
+    std::vector<Position> places;
+    for (const Hole& hole : mount.plate.holes) {
+        if (anchor_group(detail, hole.id) != nullptr) places.push_back(hole.center);
+    }
+    return places;
+}
+
 }  // namespace toehold::model

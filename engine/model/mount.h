@@ -78,5 +78,7 @@ enum class MountKind { plate_on_deck };
 [[nodiscard]] PlateOnDeck& on_deck(BaseDetail& detail);
 /// The group that gives the plate's hole its anchor; nullptr when none does.
 [[nodiscard]] const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hole_id);
+/// Centers of the packing: as given, else every hole that has an anchor. Empty without packing.
+[[nodiscard]] std::vector<Position> packing_places(const BaseDetail& detail);
 
 }  // namespace toehold::model

@@ -16,7 +16,7 @@ struct KindWords {
     std::string_view one, several;
 };
 
-constexpr std::array<KindWords, 22> kind_words = {{
+constexpr std::array<KindWords, 24> kind_words = {{
     {PartKind::base, "base", "base"},
     {PartKind::push, "push", "push"},
     {PartKind::guard, "guard", "guard"},
@@ -29,12 +29,14 @@ constexpr std::array<KindWords, 22> kind_words = {{
     {PartKind::anchor, "anchor", "anchors"},
     {PartKind::fastener, "fastener", "fasteners"},
     {PartKind::decking, "decking", "decking"},
+    {PartKind::packing, "packing", "packing"},
     {PartKind::shim, "shim", "shims"},
     {PartKind::block, "block", "blocks"},
     {PartKind::joist, "joist", "joists"},
     {PartKind::rim, "rim", "rims"},
     {PartKind::ledger, "ledger", "ledgers"},
     {PartKind::beam, "beam", "beams"},
+    {PartKind::lower_plate, "lower plate", "lower plates"},
     {PartKind::boards, "boards", "boards"},
     {PartKind::framing, "framing", "framing"},
     {PartKind::stiffness, "stiffness", "stiffness"},
@@ -111,6 +113,8 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
             return one ? phrase("fastener {}", id) : phrase("fasteners");
         case PartKind::decking:
             return phrase("decking");
+        case PartKind::packing:
+            return phrase("packing");
         case PartKind::shim:
             return one ? phrase("shim {}", id) : phrase("shims");
         case PartKind::block:
@@ -123,6 +127,8 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
             return one ? phrase("ledger {}", id) : phrase("ledgers");
         case PartKind::beam:
             return one ? phrase("beam {}", id) : phrase("beams");
+        case PartKind::lower_plate:
+            return one ? phrase("lower plate at {}", id) : phrase("lower plates");
         case PartKind::boards:
             return phrase("deck boards");
         case PartKind::framing:
@@ -176,6 +182,16 @@ PartId hole_part(std::string id) { return {PartKind::hole, std::move(id)}; }
 PartId corner_part(std::size_t index) { return {PartKind::corner, std::to_string(index + 1)}; }
 PartId shim_part(std::size_t index) { return {PartKind::shim, std::to_string(index + 1)}; }
 
+PartId lower_plate_part(const BaseDetail& detail, std::size_t group) {
+    PartId part{PartKind::lower_plate};
+    const PlateOnDeck& mount = on_deck(detail);
+    for (const Hole& hole : mount.plate.holes) {
+        if (anchor_group(detail, hole.id) != &mount.anchors.at(group)) continue;
+        part.id += (part.id.empty() ? "" : " ") + hole.id;
+    }
+    return part;
+}
+
 PartId held_at(PartId part, const PartId& holder) {
     part.at_kind = holder.kind;
     part.at_id = holder.id;
@@ -214,11 +230,15 @@ std::vector<PartId> parts(const BaseDetail& detail) {
     all.push_back({PartKind::plate});
     append(all, PartKind::anchor, mount.plate.holes);
     if (mount.layers.decking) all.push_back({PartKind::decking});
+    if (mount.layers.packing) all.push_back({PartKind::packing});
     for (std::size_t i = 0; i < mount.layers.shims.size(); ++i) all.push_back(shim_part(i));
     append(all, PartKind::block, detail.framing.blocks);
     if (detail.framing.joists) append(all, PartKind::joist, detail.framing.joists->members);
     append(all, PartKind::rim, detail.framing.rims);
     for (const JoistSupport& support : detail.framing.supports) all.push_back(part_of(support));
+    for (std::size_t i = 0; i < mount.anchors.size(); ++i) {
+        if (lower_plate(mount.anchors[i]) != nullptr) all.push_back(lower_plate_part(detail, i));
+    }
     return all;
 }
 

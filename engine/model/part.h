@@ -32,12 +32,14 @@ enum class PartKind {
     anchor,    ///< by its hole's id
     fastener,  ///< what a group of anchors is made of, by the name the user gave it; all anchors without an id
     decking,   ///< the layer under the plate
+    packing,   ///< the spacers through the boards, together
     shim,      ///< by its number, from 1
     block,     ///< without an id: the blocks together; so for joist, rim, ledger, beam
     joist,
     rim,
     ledger,
     beam,
+    lower_plate,  ///< under a group of bolts, by the ids of the holes of that group
     boards,     ///< the deck boards as what holds the joists' tops
     framing,    ///< everything below the plate and its layers
     stiffness,  ///< the basis of a stiffness
@@ -77,6 +79,8 @@ struct PartId {
 /// By their place in the detail's list, from 0.
 [[nodiscard]] PartId corner_part(std::size_t index);
 [[nodiscard]] PartId shim_part(std::size_t index);
+/// The plate below the bolts of this group, by its number in the mount.
+[[nodiscard]] PartId lower_plate_part(const BaseDetail& detail, std::size_t group);
 /// The part held at another: `block B1 at joist J2`.
 [[nodiscard]] PartId held_at(PartId part, const PartId& holder);
 /// The part without its piece and without what holds it: what a drawing marks and a person selects.

@@ -2,6 +2,7 @@
 
 #include "catalog/resolve.h"
 #include "demand/framing/frame.h"
+#include "model/placement.h"
 
 #include <Eigen/Dense>
 
@@ -25,10 +26,18 @@ mechanics::Point plan_point(const model::Member& member, double along_in) {
                                               : mechanics::Point{member.across_in, along_in};
 }
 
-/// The post's place along the member, kept clear of both ends.
-double station_in(const model::Member& member) {
+/// The middle of the support's patch along the member.
+double middle_in(const model::Member& member, const Support& support) {
+    double sum = 0.0;
+    for (const model::Position corner : support.outline) sum += model::coordinate_in(corner, member.along);
+    return sum / static_cast<double>(std::max<std::size_t>(support.outline.size(), 1));
+}
+
+/// The post's place along the member, or that of the piece of packing; kept clear of both ends.
+double station_in(const model::Member& member, const Support& support) {
     const double clear = std::min(0.5, 0.25 * model::length_in(member));
-    return std::clamp(0.0, member.from_in + clear, member.to_in - clear);
+    const double wanted_in = support.packing ? middle_in(member, support) : 0.0;
+    return std::clamp(wanted_in, member.from_in + clear, member.to_in - clear);
 }
 
 /// Motions (lift, tilt_x, tilt_y) of every place from a unit force and unit couples at each.
@@ -70,11 +79,20 @@ std::optional<mechanics::CompliantSupports> framing_compliance(const catalog::Re
             continue;
         }
         const model::Member& member = frame.members[support.member];
-        framing.places.back() = plan_point(member, station_in(member));
-        places.push_back({index, support.member, place_on(frame, support.member, station_in(member))});
+        const double at_in = station_in(member, support);
+        framing.places.back() = plan_point(member, at_in);
+        places.push_back({index, support.member, place_on(frame, support.member, at_in)});
     }
     if (places.empty() || !frame.grillage->stable()) return std::nullopt;
-    const Eigen::MatrixXd inverse = compliance(frame, places).inverse();
+    // Two pieces of packing at one station of a member move alike there. What lies between each and the member, as
+    // stiff as what does not move, tells them apart and changes nothing else.
+    const auto freedoms = static_cast<Eigen::Index>(3 * places.size());
+    Eigen::VectorXd between = Eigen::VectorXd::Constant(freedoms, 1.0 / still_lb_in);
+    for (Eigen::Index lift = 0; lift < freedoms; lift += 3) between[lift] = 1.0 / still_lb_per_in;
+    Eigen::MatrixXd give = compliance(frame, places);
+    if (std::any_of(bed.supports.begin(), bed.supports.end(), [](const Support& support) { return support.packing; }))
+        give.diagonal() += between;
+    const Eigen::MatrixXd inverse = give.inverse();
     const Eigen::MatrixXd symmetric = 0.5 * (inverse + inverse.transpose());
     for (std::size_t a = 0; a < places.size(); ++a) {
         for (std::size_t b = 0; b < places.size(); ++b) {

@@ -30,8 +30,8 @@ void add_stiffness(std::vector<Phrase>& all, const std::optional<model::FixedSti
         return;
     }
     all.push_back(
-        phrase("Bed and anchor stiffness are estimates. The demand is the largest found with each of them halved, as "
-               "computed, and doubled."));
+        phrase("Bed and anchor stiffness are known to a factor. The demand is the largest found at the center and at the "
+               "four corners of two ranges, each between published ends."));
 }
 
 }  // namespace
@@ -44,7 +44,7 @@ std::vector<Phrase> plate_assumptions(const PlateSolver& solver, const model::Ba
     if (model::preloaded(detail)) add_preload(all, solver.flexible());
     if (solver.framing_can_flex() && !detail.basis.stiffness) {
         all.push_back(
-            phrase("One stiffness case lets the framing under the plate bend, shear, twist and slip at its "
+            phrase("Each of these is solved on rigid framing and on framing that bends, shears, twists and slips at its "
                    "connections. Each member moves as one piece where the plate covers it."));
     }
     all.push_back(

@@ -1,9 +1,11 @@
 #include "demand/plate_on_deck/bed.h"
 
 #include "demand/anchor_stiffness.h"
+#include "demand/plate_on_deck/packing.h"
 #include "mechanics/plane/area_moments.h"
 #include "model/placement.h"
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -21,13 +23,27 @@ std::vector<model::Position> positions(const mechanics::Polygon& polygon) {
 class BedBuilder {
   public:
     explicit BedBuilder(const catalog::Resolved& resolved)
-        : resolved_(resolved), outline_(outline(on_deck(resolved.detail).plate)) {}
+        : resolved_(resolved), outline_(outline(on_deck(resolved.detail).plate)), pieces_(packing_pieces(resolved)) {}
 
     void add_member(std::size_t index, const model::Member& member) {
+        const Stiffness stiffness =
+            bed_stiffness(resolved_, catalog::wood(resolved_, index).grade.modulus_psi, member.depth_in);
         const model::PlanRectangle place = model::plan(member);
-        add(SupportKind::member, index, model::part_of(member),
-            mechanics::clip_rectangle(outline_, place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in),
-            bed_stiffness(resolved_, catalog::wood(resolved_, index).grade.modulus_psi, member.depth_in));
+        if (!on_deck(resolved_.detail).layers.packing) {
+            add(SupportKind::member, index, model::part_of(member),
+                mechanics::clip_rectangle(outline_, place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in),
+                stiffness);
+            return;
+        }
+        for (const PackingPiece& piece : pieces_) {
+            const model::PlanRectangle& covers = piece.covers;
+            add(SupportKind::member, index, model::part_of(member),
+                mechanics::clip_rectangle(outline_, std::max(place.x_min_in, covers.x_min_in),
+                                          std::min(place.x_max_in, covers.x_max_in),
+                                          std::max(place.y_min_in, covers.y_min_in),
+                                          std::min(place.y_max_in, covers.y_max_in)),
+                {piece.solid * stiffness.value, stiffness.source}, true);
+        }
     }
 
     void add_layers_alone() {
@@ -40,7 +56,7 @@ class BedBuilder {
 
   private:
     void add(SupportKind kind, std::size_t index, const model::PartId& part, mechanics::Polygon polygon,
-             const Stiffness& stiffness) {
+             const Stiffness& stiffness, bool packing = false) {
         const double area = mechanics::moments(polygon).area;
         if (area <= no_area_in2 || stiffness.value <= 0.0) return;
         const auto& fixed = resolved_.detail.basis.stiffness;
@@ -48,12 +64,13 @@ class BedBuilder {
         supported_in2_ += area;
         bed_.supports.push_back({kind, index, part, value,
                                  fixed ? format::phrase("fixed by the user: {}", fixed->reason) : stiffness.source,
-                                 positions(polygon)});
+                                 positions(polygon), packing});
         bed_.patches.push_back({std::move(polygon), value});
     }
 
     const catalog::Resolved& resolved_;
     mechanics::Polygon outline_;
+    std::vector<PackingPiece> pieces_;
     double supported_in2_ = 0.0;
     Bed bed_;
 };
@@ -77,6 +94,10 @@ Bed find_bed(const catalog::Resolved& resolved) {
                 format::phrase("No block or joist is under the plate. Only to show a demand, the plate is taken to "
                                "bear on its layers as if on solid ground."));
         }
+    } else if (on_deck(resolved.detail).layers.packing) {
+        builder.bed().assumptions.push_back(
+            format::phrase("The plate bears on the packing alone, where framing is under it. The decking is given no "
+                           "bearing, and anchors cross its thickness as a gap."));
     } else if (builder.unsupported_in2() > no_area_in2) {
         builder.bed().assumptions.push_back(
             format::phrase("Decking under the plate with no block or joist below it is given no bearing."));

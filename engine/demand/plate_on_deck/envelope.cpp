@@ -67,7 +67,7 @@ double largest_pull(const Demand& demand, bool flexible_framing) {
     double largest = 0.0;
     for (const State& state : demand.states) {
         const StiffnessScenario& scenario = demand.scenarios[state.scenario];
-        if (flexible_framing ? !scenario.flexible_framing : !scenario.nominal()) continue;
+        if (!scenario.central() || scenario.flexible_framing != flexible_framing) continue;
         for (const AnchorForce& anchor : state.anchors) largest = std::max(largest, anchor.tension_lb);
     }
     return largest;

@@ -46,20 +46,42 @@ mechanics::Polygon post_ring(const model::BaseDetail& detail) {
     throw UnfitForMesh(format::phrase("the post's foot leaves no plate around it"));
 }
 
+/// A piece of packing is a rectangle, and so is the part of it over a member.
+mechanics::BedRectangle around(const Support& support) {
+    const model::Position first = support.outline.at(0);
+    mechanics::BedRectangle box{first.x_in, first.x_in, first.y_in, first.y_in, support.stiffness_psi_per_in};
+    for (const model::Position corner : support.outline) {
+        box.x_min = std::min(box.x_min, corner.x_in);
+        box.x_max = std::max(box.x_max, corner.x_in);
+        box.y_min = std::min(box.y_min, corner.y_in);
+        box.y_max = std::max(box.y_max, corner.y_in);
+    }
+    return box;
+}
+
 mechanics::BedRectangle rectangle_of(const catalog::Resolved& resolved, const Support& support) {
     constexpr double far = model::beyond_any_plate_in;
     if (support.kind != SupportKind::member) return {-far, far, -far, far, support.stiffness_psi_per_in};
+    if (support.packing) return around(support);
     const model::PlanRectangle place = model::plan(model::member(resolved.detail.framing, support.member));
     return {place.x_min_in, place.x_max_in, place.y_min_in, place.y_max_in, support.stiffness_psi_per_in};
 }
 
-/// The support of the bed that is the anchor's own member.
+double distance_in(const Support& support, const catalog::Anchor& anchor) {
+    const mechanics::BedRectangle box = around(support);
+    return std::hypot(0.5 * (box.x_min + box.x_max) - anchor.at.x_in, 0.5 * (box.y_min + box.y_max) - anchor.at.y_in);
+}
+
+/// The support of the bed that is the anchor's own member; of several pieces of packing on it, the nearest.
 std::optional<std::size_t> support_of(const catalog::Anchor& anchor, const Bed& bed) {
+    std::optional<std::size_t> nearest;
     for (std::size_t i = 0; i < bed.supports.size(); ++i) {
         const Support& support = bed.supports[i];
-        if (anchor.seat && support.kind == SupportKind::member && support.member == anchor.seat->member) return i;
+        if (!anchor.seat || support.kind != SupportKind::member || support.member != anchor.seat->member) continue;
+        if (!support.packing) return i;
+        if (!nearest || distance_in(support, anchor) < distance_in(bed.supports[*nearest], anchor)) nearest = i;
     }
-    return std::nullopt;
+    return nearest;
 }
 
 void require_sound(const mechanics::PlateMesh& mesh, const mechanics::Polygon& plate) {

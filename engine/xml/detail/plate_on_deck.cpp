@@ -1,6 +1,7 @@
 #include "catalog/closest_ids.h"
 #include "xml/detail/parts.h"
 #include "xml/detail/plates_file.h"
+#include "xml/detail/wood_section.h"
 
 #include <array>
 
@@ -83,7 +84,7 @@ model::Packing read_packing(ElementReader& reader) {
     packing.shape = reader.optional_choice<model::PackingShape>("shape", packing_shapes)
                         .value_or(model::PackingShape::rectangle);
     if (packing.shape == model::PackingShape::round) {
-        packing.width_in = packing.depth_in = reader.quantity("diameter", Kind::length, Sign::positive);
+        packing.width_in = reader.quantity("diameter", Kind::length, Sign::positive);
     } else {
         packing.width_in = reader.quantity("width", Kind::length, Sign::positive);
         packing.depth_in = reader.quantity("depth", Kind::length, Sign::positive);
@@ -119,9 +120,19 @@ model::Layers read_layers(ElementReader& reader) {
     };
     model::Layers layers;
     if (std::optional<ElementReader> decking = reader.optional_child("decking")) {
-        layers.decking = model::Decking{decking->id("material"), thickness_in(*decking),
-                                        decking->optional_text("evidence"), read_fastening(*decking)};
+        std::string size;
+        const double board_in = read_board_thickness(*decking, size);
+        layers.decking = model::Decking{decking->id("material"), board_in, decking->optional_text("evidence"),
+                                        read_fastening(*decking)};
+        layers.decking->size = size;
+        layers.decking->bearing_psi =
+            decking->optional_quantity("bearing", Kind::stress, Sign::positive).value_or(0.0);
+        layers.decking->modulus_psi =
+            decking->optional_quantity("modulus", Kind::stress, Sign::positive).value_or(0.0);
+        layers.decking->report = decking->optional_text("report");
     }
+    if (std::optional<ElementReader> packing = reader.optional_child("packing"))
+        layers.packing = read_packing(*packing);
     for (ElementReader& shim : reader.children("shim")) {
         layers.shims.push_back({shim.id("material"), thickness_in(shim)});
     }
@@ -133,11 +144,15 @@ Element layers_element(const model::Layers& layers) {
     if (layers.decking) {
         Element decking("decking");
         decking.text("material", layers.decking->material);
-        decking.quantity("thickness", layers.decking->thickness_in, Kind::length);
+        write_board_thickness(decking, layers.decking->thickness_in, layers.decking->size);
         decking.optional_text("evidence", layers.decking->evidence);
+        decking.given_quantity("bearing", layers.decking->bearing_psi, Kind::stress);
+        decking.given_quantity("modulus", layers.decking->modulus_psi, Kind::stress);
+        decking.optional_text("report", layers.decking->report);
         if (layers.decking->fastening) decking.child(fastening_element(*layers.decking->fastening));
         element.child(std::move(decking));
     }
+    if (layers.packing) element.child(packing_element(*layers.packing));
     for (const model::Shim& shim : layers.shims) {
         Element item("shim");
         element.child(item.text("material", shim.material).quantity("thickness", shim.thickness_in, Kind::length));
