@@ -1,6 +1,6 @@
 """A review's JSON as lines of numbers, and the comparison of two such sets of lines.
 
-A line is a label and its numbers: `check weld holds lb/in | 2227.52665528 2783.8125 0.800171223918 230d 3.5 ...`.
+A line is a label and its numbers: `bearing | 467.509686643 11.062464363 220d`.
 After a number, `d` marks a direction in degrees, compared modulo 360, and `<` a residual, of which only the size counts.
 `-` stands for null. Sentences, titles, subjects and the order of lines are left out: they may change.
 """
@@ -43,25 +43,8 @@ def of_anchor(one):
     return line("anchor " + one["id"], direction(one["direction_deg"]), *(number(one[key]) for key in keys))
 
 
-def of_check(one):
-    return line(f"check {one['id']} {one['status']} {word(one['unit'])}", number(one["demand"]), number(one["capacity"]),
-                number(one["ratio"]), direction(one["direction_deg"]), *(number(step["value"]) for step in one["steps"]))
-
-
-def of_path_link(one):
-    return line(f"link {one['check']} {one['status']} {word(one['unit'])}", number(one["demand"]), number(one["capacity"]),
-                number(one["ratio"]))
-
-
-def of_remedy(one):
-    label = f"remedy {one['id']} {one['verdict']} {one['governing']['check'] if one['governing'] else '-'}"
-    ratio = one["governing"]["ratio"] if one["governing"] else None
-    return line(label, number(ratio), number(one["failing_results"]), number(one["failing_findings"]))
-
-
 def of_proof(proof):
     yield line("proof", *(number(proof[key], "<") for key in ("force_residual", "moment_residual", "complementarity_residual")))
-    yield line("proof solves", number(proof["solves"]))
     if proof["plate"]:
         plate = proof["plate"]
         yield line("proof plate", number(plate["unknowns"]), number(plate["reduced_unknowns"]))
@@ -77,39 +60,22 @@ def of_field(field):
                *totals([node["pressure_psi"] for node in nodes]))
 
 
-def of_framing(framing):
-    yield line(f"framing {framing['joists_described']} {'unstable' if framing['unstable'] else 'stable'}",
-               number(framing["residual"], "<"))
-    for hold in framing["holds"]:
-        yield line("hold nominal" if hold["nominal"] else "hold", number(hold["vertical_lb_per_in"]),
-                   number(hold["torque_lb_in_per_rad"]), number(hold["turning_lb_in_per_rad"]))
-
-
-def reduced(review, exit_status):
-    """Every number of a review, as lines in an order of their own."""
-    lines = [f"exit {exit_status}", f"verdict {review['verdict']}", "demand" if review["no_demand"] is None else "no demand"]
-    if review["governing"]:
-        governing = review["governing"]
-        lines.append(line("governing " + governing["check"], number(governing["ratio"]), direction(governing["direction_deg"])))
+def reduced(review):
+    """Every force of a review, and what it moves, as lines in an order of their own."""
+    lines = ["demand" if review["no_demand"] is None else "no demand"]
     lines += map(of_anchor, review["anchors"])
     if review["bearing"]:
         bearing = review["bearing"]
         lines.append(line("bearing", number(bearing["peak_psi"]), number(bearing["contact_area_in2"]),
                           direction(bearing["direction_deg"])))
-    lines += map(of_check, review["checks"])
-    lines += [f"finding {one['id']} {one['severity']}" for one in review["findings"]]
-    lines += map(of_path_link, review["load_path"])
-    lines += map(of_remedy, review["remedies"])
     lines += [line("load " + one["id"], number(one["push_lb"]), number(one["down_lb"]), number(one["height_in"]),
                    number(one["load_factor"])) for one in review["loads"]]
-    lines += [line(f"range {one['blocks_give']}", number(one["bed"]), number(one["anchors"])) for one in review["range"]]
-    lines += [line("support " + one["id"], number(one["stiffness_psi_per_in"])) for one in review["supports"]]
     if review["bending"]:
         bending = review["bending"]
         lines.append(line("bending", number(bending["prying"]), direction(bending["prying_direction_deg"]),
                           *(number(bending[key]) for key in ("softest_lb_in_per_rad", "rigid_softest_lb_in_per_rad",
                                                              "blocks_change"))))
-    for key, lines_of in (("proof", of_proof), ("plate_field", of_field), ("framing", of_framing)):
+    for key, lines_of in (("proof", of_proof), ("plate_field", of_field)):
         if review[key]:
             lines += lines_of(review[key])
     return sorted(lines)

@@ -6,7 +6,7 @@ import pathlib
 from reduced import LARGEST_RESIDUAL, compare, label, numbers
 
 folder = pathlib.Path(__file__).parent / "numbers"
-lines = (folder / "heron-landing-corner.txt").read_text(encoding="utf-8").splitlines()
+lines = (folder / "heron-landing-over-a-joist.txt").read_text(encoding="utf-8").splitlines()
 assert list(compare(lines, lines[::-1])) == []
 
 disturbed = 0
@@ -27,5 +27,5 @@ for place, line in enumerate(lines):
         found = list(compare(lines, lines[:place] + [changed] + lines[place + 1:]))
         assert len(found) == 1 and found[0][0] == label(line), (line, index, found)
         disturbed += 1
-assert disturbed > 1000
+assert disturbed > 80
 assert list(compare(["bearing | 1 2 359.999999d"], ["bearing | 1 2 0d"])) == []
