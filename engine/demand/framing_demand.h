@@ -44,12 +44,11 @@ struct MemberSupport {
 
 /// What the member puts on its holder, in the member's own axes.
 struct SupportReaction {
-    double up_lb = 0.0;         ///< > 0: the member is pulled up here and must be held down; with the least deck load
+    double up_lb = 0.0;         ///< > 0: the member is pulled up here and must be held down
     double across_lb = 0.0;     ///< horizontal, across the member
     double along_lb = 0.0;      ///< horizontal, along it; > 0: drawn away from the holder, < 0: pressed against it
     double torque_lb_in = 0.0;  ///< about the member's axis
     double moment_lb_in = 0.0;  ///< in the member's upright plane
-    double down_lb = 0.0;       ///< > 0: pressed down onto what holds it, with all of the deck's load
 };
 
 /// Largest along one member, by size.
@@ -60,11 +59,20 @@ struct MemberActions {
 };
 
 struct FramingState {
-    /// One for every member, in order; of a joist the largest with the deck's load, most or least of it.
-    std::vector<MemberActions> members;
+    std::vector<MemberActions> members;      ///< one for every member, in order, from the guard's load alone
+    /// The same with the deck's own load, the largest with all of it and with the least; empty where none is counted.
+    std::vector<MemberActions> with_deck = {};
     std::vector<SupportReaction> reactions;  ///< one for every support, in order
     double top_in = 0.0;    ///< movement of the guard's top along the push from the framing's give alone
     double residual = 0.0;  ///< of the grillage's balance, relative
+};
+
+/// What the deck's own load does to its joists, factored for the combinations with the guard's load.
+struct DeckActions {
+    double dead_psf = 0.0, live_psf = 0.0;  ///< unfactored
+    std::vector<MemberActions> members;     ///< of each member, from all of it
+    /// Presses each support, in order: the least counters an uplift, the most adds to what presses down.
+    std::vector<double> least_down_lb, most_down_lb;
 };
 
 struct FramingDemand {
@@ -72,7 +80,7 @@ struct FramingDemand {
     /// Why the framing cannot carry the load at all: what can move, and what would hold it. Then `states` is empty.
     format::Phrase unstable;
     std::vector<FramingState> states;  ///< same order as Demand::states
-    std::vector<MemberActions> deck;   ///< of each member, from the deck's own load alone, factored
+    std::optional<DeckActions> deck;   ///< absent: the joists' lengths or supports are not described
     bool joists_described = false;     ///< lengths and supports are in the file, so that joists bend and may roll
     double residual = 0.0;             ///< largest of the grillage's balance over the states, relative
     std::vector<format::Phrase> assumptions;
