@@ -71,8 +71,7 @@ struct FramingState {
 struct DeckActions {
     double dead_psf = 0.0, live_psf = 0.0;  ///< unfactored
     std::vector<MemberActions> members;     ///< of each member, from all of it
-    /// Presses each support, in order: the least counters an uplift, the most adds to what presses down.
-    std::vector<double> least_down_lb, most_down_lb;
+    std::vector<double> holds_down_lb;      ///< the least of it on each support, in order: what counters an uplift
 };
 
 struct FramingDemand {
