@@ -1,5 +1,7 @@
 #include "checks/result.h"
 
+#include "units/limit.h"
+
 #include <limits>
 #include <utility>
 
@@ -27,7 +29,7 @@ void conclude(CheckResult& result) {
     constexpr double nothing = 1e-9;
     if (result.capacity > 0.0) {
         result.ratio = result.demand / result.capacity;
-        result.status = result.ratio <= 1.0 ? Status::holds : Status::fails;
+        result.status = units::at_most(result.ratio, 1.0) ? Status::holds : Status::fails;
     } else if (result.demand > nothing) {
         result.ratio = std::numeric_limits<double>::infinity();
         result.status = Status::no_path;

@@ -48,12 +48,17 @@ struct LoadCase {
 /// where the two cannot give a moment that way.
 [[nodiscard]] LoadCase acting(const LoadCase& load, double direction_rad);
 
-/// Multipliers on the central stiffness of bed and anchors: one corner of their ranges.
+/// Place in a range of stiffness.
+enum class RangeEnd { soft, central, stiff };
+
+/// Multipliers on the central stiffness of bed and anchors: the center of their ranges, or one corner.
 struct StiffnessScenario {
     double bed = 1.0;
     double anchors = 1.0;
     bool flexible_framing = false;  ///< the framing bends, twists and slips under the plate; otherwise it stands still
-    [[nodiscard]] bool nominal() const { return bed == 1.0 && anchors == 1.0 && !flexible_framing; }
+    RangeEnd bed_end = RangeEnd::central, anchor_end = RangeEnd::central;  ///< which corner; two posts meet by this
+    [[nodiscard]] bool central() const { return bed == 1.0 && anchors == 1.0; }
+    [[nodiscard]] bool nominal() const { return central() && !flexible_framing; }
 };
 
 /// How far a stiffness may be from its central value: two published ends, each as a factor on that value.

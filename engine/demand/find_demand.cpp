@@ -2,6 +2,7 @@
 #include "demand/framing/find_framing.h"
 #include "demand/loads/load_cases.h"
 #include "demand/mount.h"
+#include "demand/stiffness_range.h"
 
 #include <fmt/format.h>
 
@@ -11,16 +12,6 @@
 
 namespace toehold::demand {
 namespace {
-
-std::vector<StiffnessScenario> scenarios(const model::Basis& basis, bool framing_can_flex) {
-    if (basis.stiffness) return {{1.0, 1.0, false}};
-    std::vector<StiffnessScenario> all;
-    for (const double bed : {1.0, 0.5, 2.0}) {
-        for (const double anchors : {1.0, 0.5, 2.0}) all.push_back({bed, anchors, false});
-    }
-    if (framing_can_flex) all.push_back({1.0, 1.0, true});
-    return all;
-}
 
 State solve(const Demand& demand, MountSolver& solver, std::size_t load_case, std::size_t scenario,
             double direction_rad) {
@@ -105,7 +96,10 @@ Demand compute(const catalog::Resolved& resolved) {
     const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved);
     Demand demand;
     demand.cases = load_cases(resolved.detail);
-    demand.scenarios = scenarios(resolved.detail.basis, solver->framing_can_flex());
+    Ranges ranges = stiffness_ranges(resolved, solver->framing_can_flex());
+    demand.scenarios = std::move(ranges.scenarios);
+    demand.bed_range = std::move(ranges.bed);
+    demand.anchor_range = std::move(ranges.anchors);
     demand.supports = solver->supports();
     solve_accurately(demand, *solver, resolved);
     find_envelopes(demand, *solver);

@@ -32,7 +32,27 @@ format::Listed names(const Stiffness& stiffness) {
     return names;
 }
 
+/// `x 0.67: wood across the grain at E/30 (...)`
+Phrase end_of_range(double factor, const Phrase& source) {
+    return phrase("x {}: {}", format::ratio_text(factor), source);
+}
+
 }  // namespace
+
+std::vector<Phrase> range_sentences(const demand::Demand& demand) {
+    std::vector<Phrase> sentences;
+    if (const auto& bed = demand.bed_range) {
+        sentences.push_back(phrase("Bed stiffness: center, {}; soft end {}; stiff end {}.",
+                                   bed->central_source, end_of_range(bed->soft, bed->soft_source),
+                                   end_of_range(bed->stiff, bed->stiff_source)));
+    }
+    if (const auto& anchors = demand.anchor_range) {
+        sentences.push_back(phrase("Anchor stiffness: center, {}; soft end {}; stiff end {}.",
+                                   anchors->central_source, end_of_range(anchors->soft, anchors->soft_source),
+                                   end_of_range(anchors->stiff, anchors->stiff_source)));
+    }
+    return sentences;
+}
 
 std::vector<Stiffness> stiffnesses(const review::Review& review) {
     const demand::Demand& demand = *review.demand;

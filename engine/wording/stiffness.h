@@ -5,6 +5,9 @@
 
 #include <vector>
 
+namespace toehold::demand {
+struct Demand;
+}
 namespace toehold::review {
 struct Review;
 }
@@ -22,5 +25,7 @@ struct Stiffness {
 [[nodiscard]] std::vector<Stiffness> stiffnesses(const review::Review& review);
 /// The same, each as a sentence.
 [[nodiscard]] std::vector<format::Phrase> stiffness_sentences(const review::Review& review);
+/// The two ranges of stiffness and where their ends come from, a sentence each; none where the file fixes them.
+[[nodiscard]] std::vector<format::Phrase> range_sentences(const demand::Demand& demand);
 
 }  // namespace toehold::wording

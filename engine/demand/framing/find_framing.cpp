@@ -1,5 +1,6 @@
 #include "demand/framing/find_framing.h"
 
+#include "catalog/fastened.h"
 #include "demand/framing/frame.h"
 #include "demand/framing/lateral.h"
 #include "demand/framing/member_supports.h"
@@ -24,21 +25,24 @@ bool boards_hold(const catalog::Resolved& resolved) {
     return boards != nullptr && boards->fastening;
 }
 
-/// Along the member and across it, of a horizontal force at its top. Boards fastened to a joist or a rim take what
-/// crosses it there, before it can roll the member.
+/// Along the member and across it, of a horizontal force that comes in at the mount's bearing plane, `layers_in` above
+/// the member. Boards fastened to a joist or a rim take what crosses it at its top, and roll it by the height of the
+/// bearing plane above them alone.
 void add_push(StateLoads& loads, const Frame& frame, std::size_t member, model::Position at, const AnchorForce& force,
-              bool held_by_boards) {
+              double layers_in, bool held_by_boards) {
     const model::Member& shape = frame.members[member];
     const double along_lb = along(shape, force.shear_x_lb, force.shear_y_lb);
     const double across_lb = across(shape, force.shear_x_lb, force.shear_y_lb);
     loads.lateral.push_back({member, along(shape, at.x_in, at.y_in), across_lb, along_lb});
-    const double top_in = 0.5 * shape.depth_in;
-    const double rolling_lb = held_by_boards && shape.kind != model::MemberKind::block ? 0.0 : across_lb;
-    // r x F with r = (0, 0, top): about x -top Fy, about y top Fx.
+    const double height_in = layers_in + 0.5 * shape.depth_in;
+    const bool at_boards = held_by_boards && shape.kind != model::MemberKind::block;
+    const double rolling_lb_in = across_lb * (at_boards ? layers_in : height_in);
+    const double bending_lb_in = along_lb * height_in;
+    // r x F with r = (0, 0, height): about x -height Fy, about y height Fx.
     const bool along_x = shape.along == model::PlanAxis::x;
     MemberLoad& load = loads.upright.back();
-    load.about_x_lb_in -= top_in * (along_x ? rolling_lb : along_lb);
-    load.about_y_lb_in += top_in * (along_x ? along_lb : rolling_lb);
+    load.about_x_lb_in -= along_x ? rolling_lb_in : bending_lb_in;
+    load.about_y_lb_in += along_x ? bending_lb_in : rolling_lb_in;
 }
 
 StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame, const State& state) {
@@ -48,7 +52,8 @@ StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, con
         if (!anchor.seat || !frame.holds_member(anchor.seat->member)) continue;
         const AnchorForce& force = state.anchors[index];
         loads.upright.push_back(load_at(frame, anchor.seat->member, in_plan(anchor.at), force.tension_lb));
-        add_push(loads, frame, anchor.seat->member, in_plan(anchor.at), force, boards_hold(resolved));
+        add_push(loads, frame, anchor.seat->member, in_plan(anchor.at), force,
+                 catalog::fastened_by(resolved, anchor).layers_in(), boards_hold(resolved));
     }
     for (std::size_t index = 0; index < demand.supports.size(); ++index) {
         const Support& support = demand.supports[index];

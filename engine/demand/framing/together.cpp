@@ -15,7 +15,7 @@ constexpr std::array<double SupportReaction::*, 5> forces_of_a_reaction = {
 double apart_rad(double a, double b) { return std::abs(std::remainder(a - b, 2.0 * std::numbers::pi)); }
 
 bool same_stiffness(const StiffnessScenario& a, const StiffnessScenario& b) {
-    return a.bed == b.bed && a.anchors == b.anchors && a.flexible_framing == b.flexible_framing;
+    return a.bed_end == b.bed_end && a.anchor_end == b.anchor_end && a.flexible_framing == b.flexible_framing;
 }
 
 /// The other's stiffness that may stand beside this one. Where it has no such stiffness (its framing does not give, or

@@ -230,6 +230,16 @@ Json scenario(const demand::StiffnessScenario& scenario) {
     return {{"bed", scenario.bed}, {"anchors", scenario.anchors}, {"blocks_give", scenario.flexible_framing}};
 }
 
+Json range_ends(const std::optional<demand::StiffnessRange>& range) {
+    if (!range) return nullptr;
+    const auto end = [](double factor, const format::Phrase& source) -> Json {
+        return {{"factor", factor}, {"source", text(source)}};
+    };
+    return {{"center", end(1.0, range->central_source)},
+            {"soft", end(range->soft, range->soft_source)},
+            {"stiff", end(range->stiff, range->stiff_source)}};
+}
+
 Json support(const demand::Support& support) {
     return {{"id", model::symbol(support.part)},
             {"stiffness_psi_per_in", support.stiffness_psi_per_in},
@@ -287,6 +297,7 @@ Json document(const review::Review& review) {
             {"no_demand", review.demand ? Json(nullptr) : text(review.no_demand)},
             {"loads", array_of(demand.cases, load)},
             {"range", array_of(demand.scenarios, scenario)},
+            {"range_ends", {{"bed", range_ends(demand.bed_range)}, {"anchors", range_ends(demand.anchor_range)}}},
             {"supports", array_of(demand.supports, support)},
             {"bending", bending(demand.bending)},
             {"plate_field", plate_field(demand.field)},

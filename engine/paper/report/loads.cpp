@@ -35,7 +35,7 @@ Table cases_table(const Source& source) {
 Table stiffness_table(const Source& source) {
     Table table;
     table.columns = {{source.text(phrase("stiffness of")), 0.3},
-                     {source.text(phrase("as computed")), 0.14, Across::right},
+                     {source.text(phrase("center")), 0.14, Across::right},
                      {source.text(phrase("source")), 0.56}};
     for (const wording::Stiffness& one : wording::stiffnesses(source.review)) {
         format::Listed names;
@@ -48,32 +48,19 @@ Table stiffness_table(const Source& source) {
     return table;
 }
 
-/// The factors in the order they are first met.
-format::Listed factors(const demand::Demand& demand, double demand::StiffnessScenario::*of) {
-    std::vector<std::string> all;
-    for (const demand::StiffnessScenario& one : demand.scenarios) {
-        const std::string factor = format::number_text(one.*of);
-        if (std::find(all.begin(), all.end(), factor) == all.end()) all.push_back(factor);
-    }
-    return listed(all);
-}
-
 Phrase range_words(const demand::Demand& demand) {
     const std::size_t count = demand.scenarios.size();
     if (count == 1) return phrase("The file fixes the stiffness: one solve for each load and direction.");
-    const format::Listed bed = factors(demand, &demand::StiffnessScenario::bed),
-                         anchors = factors(demand, &demand::StiffnessScenario::anchors);
     const bool flexible = std::any_of(demand.scenarios.begin(), demand.scenarios.end(),
                                       [](const demand::StiffnessScenario& one) { return one.flexible_framing; });
-    return flexible ? phrase(
-                          "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, "
-                          "the anchors times {}, and as computed on flexible framing (bending, shear, torsion and "
-                          "slip of its connections). The largest force of all is used.",
-                          count, bed, anchors)
-                    : phrase(
-                          "Stiffness is an estimate. Each load is solved with {} combinations: the bed times {}, "
-                          "the anchors times {}. The largest force of all is used.",
-                          count, bed, anchors);
+    return flexible
+               ? phrase("Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
+                        "corners of the two ranges below, on rigid framing and on flexible framing (bending, shear, "
+                        "torsion and slip of its connections). The largest force of all is used.",
+                        count)
+               : phrase("Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
+                        "corners of the two ranges below. The largest force of all is used.",
+                        count);
 }
 
 Phrase directions_words(const model::Loads& loads) {
@@ -102,6 +89,8 @@ void add_loads(Blocks& blocks, const Source& source) {
         {phrase("Heights are above the underside of the plate."), directions_words(detail.loads)}, source.locale())));
     blocks.emplace_back(stiffness_table(source));
     blocks.emplace_back(paragraph(source.text(range_words(*source.review.demand))));
+    for (const Phrase& one : wording::range_sentences(*source.review.demand))
+        blocks.emplace_back(paragraph(source.text(one)));
 }
 
 }  // namespace toehold::paper::report

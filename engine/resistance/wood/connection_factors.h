@@ -3,8 +3,8 @@
 // function a factor. Factors have no unit. Which apply to what, NDS 2018 Table 11.3.1:
 //   lateral:    CD CM Ct Cg CDelta Ceg (ASD), KF phi lambda CM Ct Cg CDelta Ceg (LRFD)
 //   withdrawal: CD CM Ct Ceg (ASD), KF phi lambda CM Ct Ceg (LRFD)
-// The applicability was read in a public scan of Table 11.3.1. Values marked (memory) are recalled of the published
-// tables and are to be confirmed. The geometry factor is in resistance/wood/fastener_placement.h.
+// The applicability was read in a public scan of Table 11.3.1; CM, Ct, Ceg and Eq. 11.3-1 in public copies of the
+// clauses named. The geometry factor is in resistance/wood/fastener_placement.h.
 
 namespace toehold::resistance {
 
@@ -23,21 +23,21 @@ enum class ConnectionTemperature { to_100F, to_125F, to_150F };
 /// std::invalid_argument below 0.
 [[nodiscard]] double connection_load_duration(double load_duration);
 
-/// CM for lag and wood screws in withdrawal, NDS 2018 Table 11.3.3 (memory): 0.7 above 19 % in service, else 1.0.
+/// CM for lag and wood screws in withdrawal, NDS 2018 Table 11.3.3: 0.7 above 19 % in service, else 1.0.
 [[nodiscard]] double screw_withdrawal_wet_service(ConnectionMoisture moisture);
 
-/// CM for dowel-type fasteners loaded laterally, NDS 2018 Table 11.3.3 (memory): 0.7 above 19 % in service; wood that
+/// CM for dowel-type fasteners loaded laterally, NDS 2018 Table 11.3.3: 0.7 above 19 % in service; wood that
 /// dries in service 0.4, but 0.7 for D < 1/4 in, and 1.0 for one fastener or one row parallel to grain.
 [[nodiscard]] double lateral_wet_service(ConnectionMoisture moisture, double diameter_in,
                                          bool single_row_or_single_fastener);
 
-/// Ct, NDS 2018 Table 11.3.4 (memory): 1.0, 0.8, 0.7 dry and 1.0, 0.7, 0.5 wet.
+/// Ct, NDS 2018 Table 11.3.4: 1.0, 0.8, 0.7 dry and 1.0, 0.7, 0.5 wet.
 [[nodiscard]] double connection_temperature(ConnectionTemperature temperature, ConnectionMoisture moisture);
 
-/// Ceg laterally loaded in end grain, NDS 2018 12.5.2.2 (memory): 0.67.
+/// Ceg laterally loaded in end grain, NDS 2018 12.5.2.2: 0.67.
 [[nodiscard]] constexpr double lateral_end_grain() { return 0.67; }
 /// Ceg of a lag screw in withdrawal from end grain, NDS 2018 12.5.2.1: 0.75. Nails and wood screws may not be loaded
-/// so at all (12.2.2.3 and 12.2.3.3, memory).
+/// so at all (12.2.2.3 and 12.2.3.3).
 [[nodiscard]] constexpr double lag_withdrawal_end_grain() { return 0.75; }
 
 /// KF, NDS 2018 Table 11.3.1, every connection: 3.32.
@@ -45,8 +45,8 @@ enum class ConnectionTemperature { to_100F, to_125F, to_150F };
 /// phi, NDS 2018 Table 11.3.1, every connection: 0.65.
 [[nodiscard]] constexpr double connection_resistance_factor() { return 0.65; }
 
-// Group action factor Cg: the outer fasteners of a row take more than their share. NDS 2018 11.3.6, Eq. 11.3-1 (from
-// memory, to be confirmed).
+// Group action factor Cg: the outer fasteners of a row take more than their share. NDS 2018 11.3.6, Eq.
+// 11.3-1.
 
 /// Load per slip of one dowel-type fastener: 180,000 D^1.5 wood to wood, 270,000 D^1.5 wood to metal; lb/in.
 [[nodiscard]] double wood_to_wood_slip_modulus_lb_per_in(double diameter_in);

@@ -3,8 +3,8 @@
 //
 // First the hard minimums, below which no design value is given; then the geometry factor, by which an end distance or
 // a spacing between the minimum and the full one lowers the lateral design value. Tables 12.5.1A to D are for
-// D >= 1/4 in, Table 12.5.1E for lag screws in withdrawal that carry no lateral load. The multiples of D are from
-// memory, to be confirmed, except where a line says it was read.
+// D >= 1/4 in, Table 12.5.1E for lag screws in withdrawal that carry no lateral load. The multiples of D were
+// read in public copies of the tables.
 
 namespace toehold::resistance {
 
@@ -43,7 +43,7 @@ namespace toehold::resistance {
 [[nodiscard]] constexpr double small_screw_spacing_along_in(double diameter_in) { return 10.0 * diameter_in; }
 [[nodiscard]] constexpr double small_screw_spacing_across_in(double diameter_in) { return 5.0 * diameter_in; }
 
-// Geometry factor C_Delta, 12.5.1, Tables 12.5.1A and 12.5.1B (from memory, to be confirmed). 1.0 for D < 1/4 in, whose
+// Geometry factor C_Delta, 12.5.1, Tables 12.5.1A and 12.5.1B (read in public copies). 1.0 for D < 1/4 in, whose
 // placement the standard leaves to good practice. The least factor of any fastener in a group holds for the whole group
 // (12.5.1.2).
 

@@ -1,6 +1,6 @@
 #pragma once
 // Holes bored before a lag screw or a wood screw is turned in, AWC NDS 2018 12.1.4 and 12.1.5. The lag screw's shares
-// and both clauses' numbers are from memory; the wood screw's shares were read in a public handbook's account of the
+// and both clauses' numbers were read in public copies; the wood screw's shares in a public handbook's account of the
 // clause.
 
 namespace toehold::resistance {

@@ -17,15 +17,15 @@ struct WoodToWood {
     double main_specific_gravity = 0.0;
     double side_angle_rad = 0.0;  ///< from the side member's grain to the force, 0 to pi/2
     double main_angle_rad = 0.0;  ///< from the main member's grain to the force; unused in end grain
-    bool main_end_grain = false;  ///< driven along the main member's grain: Fe perpendicular (12.3.3.4, memory)
+    bool main_end_grain = false;  ///< driven along the main member's grain: Fe perpendicular (12.3.3.4)
 };
 
 struct SingleShear {
     double value_lb = 0.0;                ///< Z; 0 where the penetration is less than the least permitted
     YieldMode mode = YieldMode::IV;       ///< that governs
     double penetration_in = 0.0;          ///< p into the main member, tip included
-    double minimum_penetration_in = 0.0;  ///< 6 D (12.1.5.6 and 12.1.6.4, memory)
-    double main_bearing_in = 0.0;         ///< lm: p less half the tip, the tip being 2 D long (12.3.5.3, memory)
+    double minimum_penetration_in = 0.0;  ///< 6 D (12.1.5.6 and 12.1.6.4)
+    double main_bearing_in = 0.0;         ///< lm: p less half the tip, the tip being 2 D long (12.3.5.3)
 };
 
 /// Throws std::invalid_argument for sizes and gravities not above 0.

@@ -12,7 +12,7 @@ namespace toehold::resistance {
 [[nodiscard]] double wood_screw_withdrawal_lb_per_in(double specific_gravity, double diameter_in);
 
 /// W = 1380 G^(5/2) D, lb per inch of penetration in side grain of a plain-shank nail, tip included: NDS 2018 Eq.
-/// 12.2-3. `diameter_in` of the shank, > 0. None in end grain (12.2.3.3, from memory).
+/// 12.2-3. `diameter_in` of the shank, > 0. None in end grain (12.2.3.3).
 [[nodiscard]] double nail_withdrawal_lb_per_in(double specific_gravity, double diameter_in);
 
 /// Least thread of a lag screw of this length under the head, tip included: the lesser of L/2 + 1/2 in and 6 in, as in
@@ -38,18 +38,18 @@ namespace toehold::resistance {
 [[nodiscard]] double lag_minimum_penetration_in(double diameter_in);
 
 /// Least penetration of a wood screw into the main member, tip included: 6 D, NDS 2018 12.1.5.6 (the number and the
-/// inclusion of the tip were read in a public note of the standard's publisher; the clause number is from memory).
+/// inclusion of the tip were read in a public note of the standard's publisher, the clause number in a public copy).
 [[nodiscard]] double wood_screw_minimum_penetration_in(double diameter_in);
 
 // Head pull-through, NDS 2018 12.2.5. That the clause exists, and that it is for round heads, was read in the
-// publisher's summary of changes; the equation is from memory, to be confirmed. It is not for a head or nut that bears
-// on a washer or a metal plate.
+// publisher's summary of changes; the equation, with its range of heads to 1/2 in and wood to 1 1/2 in, in a public
+// copy. It is not for a head or nut that bears on a washer or a metal plate.
 
 /// WH, lb: 690 pi DH G^2 t where t <= 2.5 DH, and 1725 pi DH^2 G^2 beyond (2.5 x 690 = 1725, so that the two meet).
 /// `head_diameter_in`: of the round head; `net_thickness_in`: of the wood under it. All > 0.
 [[nodiscard]] double head_pull_through_lb(double specific_gravity, double head_diameter_in, double net_thickness_in);
 
-// Combined lateral and withdrawal load, NDS 2018 12.4 (from memory, to be confirmed). `angle_rad`: between the wood's
+// Combined lateral and withdrawal load, NDS 2018 12.4 (read in a public copy). `angle_rad`: between the wood's
 // surface and the force, 0 (all lateral) to pi/2 (all withdrawal).
 
 /// Lag and wood screws, Eq. 12.4-1: (W'p) Z' / ((W'p) cos^2 + Z' sin^2). `withdrawal_lb` is W'p. 0 where the part that

@@ -112,13 +112,17 @@ TEST_CASE("forces on the supports balance every state of a real demand", "[prope
     REQUIRE(outcome.demand);
     const FramingDemand& framing = outcome.demand->framing.value();
     REQUIRE(framing.states.size() == outcome.demand->states.size());
+    // The push comes in at the plate's underside: the decking and half the block's depth above the block's axis.
+    const double layers_in = model::thickness_in(on_deck(resolved.detail).layers);
+    REQUIRE(layers_in > 0.0);
+    const double from_axis_in = layers_in + 0.5 * 5.5;
     for (std::size_t s = 0; s < framing.states.size(); s += 97) {
         const demand::State& state = outcome.demand->states[s];
         double net = 0.0, about_x = 0.0;
         for (std::size_t i = 0; i < state.anchors.size(); ++i) {
             net += state.anchors[i].tension_lb;
             about_x += state.anchors[i].tension_lb * resolved.anchors[i].at.y_in;
-            about_x -= state.anchors[i].shear_y_lb * 0.5 * 5.5;  // at the block's top, half its depth above its axis
+            about_x -= state.anchors[i].shear_y_lb * from_axis_in;
         }
         for (const demand::SupportForce& support : state.supports) {
             net -= support.force_lb;
@@ -135,6 +139,11 @@ TEST_CASE("forces on the supports balance every state of a real demand", "[prope
         }
         CHECK_CLOSE(held, net, 1e-6, 1e-4);
         CHECK_CLOSE(held_about_x, about_x, 1e-6, 1e-2);
+        // By statics alone, whatever the anchors do: the push at its height above the plate's underside about that axis.
+        const demand::LoadCase& load = outcome.demand->cases[state.load_case];
+        if (load.wind_lb != 0.0) continue;
+        const double arm_in = load.height_in + from_axis_in;
+        CHECK_CLOSE(held_about_x, -load.push_lb * std::sin(state.direction_rad) * arm_in, 1e-6, 1e-2);
     }
 }
 
