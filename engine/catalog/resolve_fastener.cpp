@@ -35,6 +35,7 @@ void fill(Anchor& anchor, const model::LagScrew& screw, const Place& at) {
         require(place.catalog.lag_screws, screw.size, "lag screw", place.element, place.problems);
     if (size == nullptr) return;
     anchor.name = fmt::format("{} x {}", size->name, units::fraction_in(screw.length_in));
+    anchor.size_source = size->source;
     anchor.diameter_in = size->diameter_in;
     anchor.root_diameter_in = size->root_diameter_in;
     anchor.tip_length_in = size->tip_length_in;
@@ -52,6 +53,7 @@ void fill(Anchor& anchor, const model::WoodScrew& screw, const Place& at) {
         require(place.catalog.wood_screws, screw.size, "wood screw", place.element, place.problems);
     if (size == nullptr) return;
     anchor.name = fmt::format("{} x {}", size->name, units::fraction_in(screw.length_in));
+    anchor.size_source = size->source;
     anchor.diameter_in = size->diameter_in;
     anchor.root_diameter_in = size->root_diameter_in;
     anchor.head_width_in = size->head_diameter_in;
@@ -99,6 +101,7 @@ void fill(Anchor& anchor, const model::ThroughBolt& bolt, const Place& at) {
         require(place.catalog.bolt_grades, bolt.grade, "bolt grade", place.element, place.problems);
     if (size == nullptr || grade == nullptr) return;
     anchor.name = fmt::format("{}, {}", size->name, grade->name);
+    anchor.size_source = size->source;
     anchor.diameter_in = size->diameter_in;
     anchor.root_diameter_in = size->diameter_in - thread_depth_in_pitches / size->threads_per_in;
     anchor.head_width_in = size->nut_width_in;
