@@ -31,8 +31,15 @@ template <class Row>
     return nullptr;
 }
 
-/// The grade of a species whose size class holds a member's depth (its wider face), in; nullptr when there is none.
+/// A rectangular piece; which side is up does not matter.
+struct Section {
+    double thickness_in = 0.0;  ///< the smaller face
+    double width_in = 0.0;      ///< the wider face
+};
+/// Actual sizes: over 4 in thick is a timber (5 in nominal is 4 1/2), and one over 2 in wider than thick a beam.
+[[nodiscard]] WoodUse use_of(const Section& section);
+/// The row of a species' grade for such a piece, whose size class holds its wider face; nullptr when there is none.
 [[nodiscard]] const LumberGrade* find_grade(const Catalog& catalog, std::string_view species, std::string_view grade,
-                                            double depth_in);
+                                            const Section& section);
 
 }  // namespace toehold::catalog

@@ -19,6 +19,8 @@ struct Work {
     Resolved& resolved;
     model::Problems& problems;
 
+    [[nodiscard]] WoodSources wood_sources() const { return {catalog, resolved.detail.framing.materials}; }
+
     [[nodiscard]] Metal metal_or_default(const std::string& id, std::string_view element) const {
         Metal found;
         metal(found, id, element);
@@ -67,7 +69,7 @@ void resolve_post(const Work& work, const Bar& bar) {
 void resolve_post(const Work& work, const model::WoodPost& post) {
     work.metal(work.resolved.post_metal, post.shoe.metal, "post/shoe");
     const WoodMember member{post.species, post.grade, post.width_in, post.depth_in};
-    const std::optional<MemberMaterial> wood = resolve_wood(member, work.catalog, "post", work.problems);
+    const std::optional<MemberMaterial> wood = resolve_wood(member, work.wood_sources(), "post", work.problems);
     if (!wood) return;
     work.resolved.post_species = wood->species;
     work.resolved.post_grade = wood->grade;
@@ -120,7 +122,7 @@ PlateOnDeck resolve_mount(const Work& work, const model::PlateOnDeck& mount) {
 template <class Section>
 std::optional<MemberMaterial> resolve_section(const Work& work, const Section& section, const std::string& element) {
     const WoodMember member{section.species, section.grade, section.width_in, section.depth_in};
-    return resolve_wood(member, work.catalog, element, work.problems);
+    return resolve_wood(member, work.wood_sources(), element, work.problems);
 }
 
 void resolve_connection(const Work& work, const model::EndConnection& connection, const std::string& element) {

@@ -4,19 +4,26 @@
 
 #include <optional>
 #include <string_view>
+#include <vector>
 
 namespace toehold::catalog {
 
-/// A sawn member as a detail describes it.
+/// A member of wood as a detail describes it.
 struct WoodMember {
-    std::string_view species, grade;
+    std::string_view species, grade;  ///< no grade: the species is one of the file's own materials
     double width_in = 0.0;
     double depth_in = 0.0;
 };
 
+/// Where wood is looked up: the catalogs, and what the file brings.
+struct WoodSources {
+    const Catalog& catalog;
+    const std::vector<model::OwnWood>& materials;
+};
+
 /// Species and grade for the member's section, whichever way up it lies. Absent, with a problem, when an id is
 /// unknown, when the species has no such grade, or when the grade is not listed for that section.
-[[nodiscard]] std::optional<MemberMaterial> resolve_wood(const WoodMember& member, const Catalog& catalog,
+[[nodiscard]] std::optional<MemberMaterial> resolve_wood(const WoodMember& member, const WoodSources& sources,
                                                          std::string_view element, model::Problems& problems);
 
 }  // namespace toehold::catalog

@@ -65,8 +65,8 @@ struct LumberGrade {
     double modulus_psi = 0.0, modulus_min_psi = 0.0;
     Source source;
     WoodUse use = WoodUse::dimension_lumber;
-    double timber_flat_use = 1.0;     ///< Cfu of bending of beams and stringers, load on the wide face
-    double timber_flat_modulus = 1.0; ///< the same of E and Emin
+    bool wet_included = false;     ///< the values hold in wet service as they stand
+    double timber_flat_use = 1.0;  ///< Cfu of bending of beams and stringers, load on the wide face
     std::optional<EngineeredFactors> engineered = std::nullopt;
     IncisedBy incising = IncisedBy::assumed;  ///< of the piece in its detail, which tells what is treated
 };

@@ -9,9 +9,21 @@ namespace {
 PlanAxis across(PlanAxis axis) { return axis == PlanAxis::x ? PlanAxis::y : PlanAxis::x; }
 
 Member of_block(const Block& block, std::size_t index) {
-    return {MemberKind::block, index,       block.id,        block.along,
-            block.from_in,     block.to_in, block.across_in, block.width_in * block.plies,
-            block.depth_in,    block.plies, block.species,   block.grade};
+    Member member{MemberKind::block,
+                  index,
+                  block.id,
+                  block.along,
+                  block.from_in,
+                  block.to_in,
+                  block.across_in,
+                  block.width_in * block.plies,
+                  block.depth_in * block.stack,
+                  block.plies,
+                  block.species,
+                  block.grade};
+    member.stack = block.stack;
+    member.stack_fastened = block.stack_fastened;
+    return member;
 }
 
 Member of_joist(const Joists& joists, std::size_t index) {
@@ -64,6 +76,7 @@ std::optional<std::size_t> find_member(const Framing& framing, const std::string
 
 double length_in(const Member& member) { return member.to_in - member.from_in; }
 double ply_width_in(const Member& member) { return member.width_in / member.plies; }
+double piece_depth_in(const Member& member) { return member.depth_in / member.stack; }
 
 const char* name(MemberKind kind) {
     switch (kind) {

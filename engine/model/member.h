@@ -20,10 +20,12 @@ struct Member {
     double from_in = 0.0, to_in = 0.0;
     double across_in = 0.0;  ///< of its centre line
     double width_in = 0.0;   ///< in plan, all pieces together
-    double depth_in = 0.0;
+    double depth_in = 0.0;   ///< of all pieces of a stack together
     int plies = 1;
     std::string species, grade;
     bool length_stated = true;  ///< false: a joist of which only the place is known; it runs on beyond any plate
+    int stack = 1;              ///< pieces one on another
+    bool stack_fastened = false;
 };
 
 /// Blocks, then joists, then rims, each in the file's order. What the whole engine means by a member's number.
@@ -35,6 +37,8 @@ struct Member {
 
 [[nodiscard]] double length_in(const Member& member);
 [[nodiscard]] double ply_width_in(const Member& member);
+/// Of one piece of a stack.
+[[nodiscard]] double piece_depth_in(const Member& member);
 /// As results and links name it.
 [[nodiscard]] PartId part_of(const Member& member);
 [[nodiscard]] PartId part_of(const JoistSupport& support);

@@ -8,6 +8,7 @@ using format::verbatim;
 
 constexpr double largest_diameter_in = 2.0;
 constexpr double largest_fastener_in = 24.0;
+constexpr double smallest_structural_in = 0.22;  // the shank of what is sold as 1/4 in
 constexpr int most_fasteners = 60;
 constexpr double largest_allowable_lb = 1e6;
 
@@ -25,6 +26,21 @@ struct Check {
         if (fasteners.count > 1 && !(fasteners.spread_in > 0.0)) {
             problems.add(phrase("more than one fastener needs the distance between the outermost two"),
                          phrase("a spread above 0"));
+        }
+        if (fasteners.kind == EndGrainFasteners::Kind::structural_screw) structural(fasteners);
+    }
+
+    void structural(const EndGrainFasteners& screws) const {
+        problems.between(phrase("lateral (lb)"), screws.reported.lateral_lb, 0.0, largest_allowable_lb);
+        problems.between(phrase("withdrawal (lb)"), screws.reported.withdrawal_lb, 0.0, largest_allowable_lb);
+        if (screws.diameter_in < smallest_structural_in) {
+            problems.add(phrase("a screw this thin is no structural screw"),
+                         phrase("a diameter of 1/4 in or more, or <screws> with the values of the standard"),
+                         phrase("{} in", brief(screws.diameter_in)));
+        }
+        if (screws.reported.report.empty() || screws.reported.conditions.empty()) {
+            problems.add(phrase("values of structural screws need their source"),
+                         phrase("the evaluation report and the conditions its values hold for"));
         }
     }
 

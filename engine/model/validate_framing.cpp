@@ -5,6 +5,7 @@
 #include "model/validate_joists.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace toehold::model {
@@ -52,7 +53,7 @@ void check_end(ProblemList& problems, const std::vector<Member>& all, const Bloc
     const BlockEnd& end = upper_end ? block.to_end : block.from_end;
     const double end_in = upper_end ? block.to_in : block.from_in;
     problems.at("framing/block[" + block.id + "]/end[" + (upper_end ? "to" : "from") + "]");
-    check_connection(problems, end.connection, block.depth_in);
+    check_connection(problems, end.connection, block.depth_in * block.stack);
     if (end.joist.empty()) return;
     const auto holder = std::find_if(all.begin(), all.end(), [&](const Member& one) { return one.id == end.joist; });
     if (holder == all.end()) {
@@ -73,7 +74,10 @@ void check_block(ProblemList& problems, const Framing& framing, const std::vecto
     problems.at(element);
     if (block.id.empty()) problems.add(phrase("a block has no id"), phrase("a short name such as B1"));
     check_section(problems, block.width_in, block.depth_in);
-    check_plies(problems, block.plies);
+    problems.between(phrase("plies"), block.plies, 1, most_block_plies);
+    problems.between(phrase("stack"), block.stack, 1, 4);
+    if (block.stack_fastened && block.stack == 1)
+        problems.add(phrase("one piece is not fastened to another below it"), phrase("a stack of two or more"));
     problems.between(phrase("across (in)"), block.across_in, -largest_length_in, largest_length_in);
     check_ends(problems, block.from_in, block.to_in);
     check_end(problems, all, block, index, false);
@@ -97,15 +101,33 @@ void check_ids(ProblemList& problems, const Framing& framing, const std::vector<
         take(support.id, phrase("support {}", support.id), "framing/support[" + support.id + "]");
 }
 
+/// Two blocks side by side where one doubled block is meant, perhaps set in from the row of anchors over each.
+bool doubled(const Member& block, const Member& other) {
+    return other.kind == MemberKind::block && block.along == other.along && block.across_in != other.across_in;
+}
+
+void report_overlap(ProblemList& problems, const Member& block, const Member& other) {
+    const format::Phrase message = phrase("the block overlaps {} in plan", part_name(part_of(other)));
+    if (!doubled(block, other)) {
+        problems.at(path(block)).add(message, phrase("members side by side"));
+        return;
+    }
+    problems.at(path(block))
+        .add(message,
+             phrase("blocks at least {} in apart, center to center; for a doubled block, one block with plies=\"2\" "
+                    "whose joint is not under a row of holes: move it or the row sideways by at least a quarter of its "
+                    "width",
+                    brief(0.5 * (block.width_in + other.width_in))),
+             phrase("{} in apart", brief(std::abs(block.across_in - other.across_in))));
+}
+
 void check_overlaps(ProblemList& problems, const Framing& framing, const std::vector<Member>& all) {
     for (std::size_t block = 0; block < framing.blocks.size(); ++block) {
         for (std::size_t other = 0; other < all.size(); ++other) {
             if (other == block || !overlap(all[block], all[other])) continue;
             // Two blocks are told of once, at the later.
             if (all[other].kind == MemberKind::block && other > block) continue;
-            problems.at(path(all[block]))
-                .add(phrase("the block overlaps {} in plan", part_name(part_of(all[other]))),
-                     phrase("members side by side"));
+            report_overlap(problems, all[block], all[other]);
         }
     }
 }
@@ -114,6 +136,40 @@ bool too_many(ProblemList& problems, const std::string& element, const format::P
     if (count <= most_members) return false;
     problems.at(element).add(message, phrase("at most {}", most_members), verbatim(std::to_string(count)));
     return true;
+}
+
+void check_material(ProblemList& problems, const OwnWood& wood) {
+    problems.at("framing/material[" + wood.id + "]");
+    if (wood.id.empty()) problems.add(phrase("a material has no id"), phrase("a short name such as LVL"));
+    if (wood.source.empty()) {
+        problems.add(phrase("the values of a material of your own need their source"),
+                     phrase("the evaluation report or grade stamp they stand in"));
+    }
+    constexpr double largest_stress_psi = 2e4;
+    constexpr double largest_modulus_psi = 5e6;
+    problems.positive(phrase("bending (psi)"), wood.bending_psi, largest_stress_psi);
+    problems.positive(phrase("flat bending (psi)"), wood.bending_flat_psi, largest_stress_psi);
+    problems.positive(phrase("tension (psi)"), wood.tension_psi, largest_stress_psi);
+    problems.positive(phrase("shear (psi)"), wood.shear_psi, largest_stress_psi);
+    problems.positive(phrase("compression perpendicular to grain (psi)"), wood.compression_perp_psi,
+                      largest_stress_psi);
+    problems.positive(phrase("compression (psi)"), wood.compression_psi, largest_stress_psi);
+    problems.positive(phrase("modulus (psi)"), wood.modulus_psi, largest_modulus_psi);
+    problems.positive(phrase("minimum modulus (psi)"), wood.modulus_min_psi, wood.modulus_psi);
+    problems.positive(phrase("specific gravity"), wood.specific_gravity, 1.2);
+    if (wood.volume == OwnWood::Volume::depth)
+        problems.positive(phrase("volume exponent"), wood.volume_exponent, 1.0);
+}
+
+void check_materials(ProblemList& problems, const Framing& framing) {
+    for (const OwnWood& wood : framing.materials) check_material(problems, wood);
+    for (std::size_t first = 0; first < framing.materials.size(); ++first) {
+        for (std::size_t second = first + 1; second < framing.materials.size(); ++second) {
+            if (framing.materials[first].id != framing.materials[second].id) continue;
+            problems.at("framing/material[" + framing.materials[second].id + "]")
+                .add(phrase("two materials have this id"), phrase("an id of its own for each material"));
+        }
+    }
 }
 
 bool too_many(ProblemList& problems, const Framing& framing) {
@@ -160,6 +216,7 @@ void check_layers(ProblemList& problems, const Layers& layers) {
 
 void check_framing(ProblemList& problems, const Framing& framing) {
     if (too_many(problems, framing)) return;
+    check_materials(problems, framing);
     const std::vector<Member> all = members(framing);
     if (framing.joists) check_joists(problems, *framing.joists);
     check_rims(problems, framing);

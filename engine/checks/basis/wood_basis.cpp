@@ -76,6 +76,7 @@ struct WetRule {
 
 WetRule wet_rule(const catalog::LumberGrade& grade) {
     using resistance::WetTable;
+    if (grade.wet_included) return {WetTable::none, "NDS Supplement 2018 Table 4D: in the values"};
     if (!grade.engineered) {
         return grade.use == catalog::WoodUse::dimension_lumber
                    ? WetRule{}

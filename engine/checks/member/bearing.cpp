@@ -3,6 +3,8 @@
 #include "catalog/resolve.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"
+#include "checks/member/plate_pressure.h"
+#include "resistance/wood/member_factors.h"
 
 #include <algorithm>
 
@@ -11,32 +13,67 @@ namespace {
 
 using format::phrase;
 
+/// Of the stress block on a member, NDS 2018 3.10.4; 1 where it is not known how far its end is.
+double length_factor(const PlatePressure& pressure, const model::Member& member) {
+    if (!pressure.block || !member.length_stated) return 1.0;
+    constexpr double shortest_in = 0.5;  // the table's first row
+    const double to_end_in = std::min(pressure.from_in - member.from_in, member.to_in - pressure.to_in);
+    return resistance::bearing_area_factor(std::max(pressure.length_in(), shortest_in), to_end_in);
+}
+
+/// Of a joist on its beam.
+double beam_length_factor(const model::Member& joist, const model::JoistSupport& beam) {
+    if (!joist.length_stated || !(beam.bearing_in > 0.0)) return 1.0;
+    const double to_end_in =
+        std::min(beam.at_in - joist.from_in, joist.to_in - beam.at_in) - 0.5 * beam.bearing_in;
+    return resistance::bearing_area_factor(beam.bearing_in, to_end_in);
+}
+
+Step length_factor_step(double factor) {
+    return {"C_b", phrase("bearing area factor"), "(l_b + 3/8)/l_b where l_b < 6 in and 3 in from the end, else 1",
+            factor, "", "NDS 2018 3.10.4"};
+}
+
+std::vector<Step> length_steps(const PlatePressure& pressure, double factor) {
+    if (!pressure.block) return {length_factor_step(factor)};
+    return {{"l_b", phrase("length of that area along the grain"), "", pressure.length_in(), "in", ""},
+            length_factor_step(factor)};
+}
+
 CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood) {
     const demand::Support& support = input.demand.supports[index];
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return state.supports.at(index).peak_psi; });
-    const Adjusted adjusted = adjust_compression_perp(wood.grade.compression_perp_psi, input.resolved.detail.basis);
+    const model::Member member = model::member(input.resolved.detail.framing, support.member);
+    const PressedPatch patch = pressed_patch(input, index, member.along);
+    const auto pressure_in = [&](const demand::State& state) {
+        return plate_pressure(patch, state.supports.at(index));
+    };
+    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
+        const PlatePressure pressure = pressure_in(state);
+        return pressure.stress_psi / length_factor(pressure, member);
+    });
+    const demand::State& state = input.demand.states.at(worst.state);
+    const PlatePressure pressure = pressure_in(state);
+    const double factor = length_factor(pressure, member);
+    const Adjusted adjusted = adjust_compression_perp(wood.grade, input.resolved.detail.basis);
     CheckResult result;
-    result.part = model::part_of(model::member(input.resolved.detail.framing, support.member));
-    result.demand = worst.value;
-    result.capacity = adjusted.value;
+    result.part = model::part_of(member);
+    result.demand = pressure.stress_psi;
+    result.capacity = adjusted.value * factor;
     result.unit = "psi";
-    result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
+    result.direction_deg = degrees(state.direction_rad);
     result.link =
         link_between({model::deck_boards(input.resolved.detail) ? model::PartKind::decking : model::PartKind::plate},
                      result.part, phrase("bearing"));
-    result.steps = {
-        demanded("f_c,perp", phrase("largest pressure under the plate here"), worst.value, "psi"),
-        given("F_c,perp",
-              phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
-              wood.grade.compression_perp_psi, "psi", wood.grade.source.text)};
+    result.steps = pressure_steps(pressure, state.supports.at(index));
+    result.steps.push_back(given(
+        "F_c,perp", phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
+        wood.grade.compression_perp_psi, "psi", wood.grade.source.text));
     append(result.steps, adjusted.steps);
-    result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor; C_b taken as 1.0",
-                            adjusted.value, "psi", ""});
+    append(result.steps, length_steps(pressure, factor));
+    result.steps.push_back(
+        {"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor", result.capacity, "psi", ""});
     conclude(result);
-    result.note = phrase(
-        "The largest pressure at the plate's edge, not the mean over the contact, and without spread "
-        "through the layers above.");
+    result.note = sentences(pressure_note(pressure), phrase("No spread through the layers above is counted."));
     return result;
 }
 
@@ -55,7 +92,7 @@ CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, cons
     const model::JoistSupport& support =
         input.resolved.detail.framing.supports.at(place.support->joist_support.value());
     const Adjusted adjusted =
-        adjust_compression_perp(place.wood->grade.compression_perp_psi, input.resolved.detail.basis);
+        adjust_compression_perp(place.wood->grade, input.resolved.detail.basis);
     const double area_in2 = place.member.width_in * support.bearing_in;
     CheckResult result = end_result(input, place, worst.state, phrase("bearing"));
     if (!(area_in2 > 0.0)) {
@@ -63,8 +100,9 @@ CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, cons
                         phrase("The bearing length of the joist on its beam is not specified. Give it."));
         return result;
     }
+    const double factor = beam_length_factor(place.member, support);
     result.demand = worst.value / area_in2;
-    result.capacity = adjusted.value;
+    result.capacity = adjusted.value * factor;
     result.unit = "psi";
     result.steps = {
         {"R", phrase("downward force on the beam"), "framing", worst.value, "lb", "demand", Origin::demanded},
@@ -75,8 +113,9 @@ CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, cons
                      place.wood->grade.name),
               place.wood->grade.compression_perp_psi, "psi", place.wood->grade.source.text)};
     append(result.steps, adjusted.steps);
-    result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor; C_b taken as 1.0",
-                            adjusted.value, "psi", ""});
+    result.steps.push_back(length_factor_step(factor));
+    result.steps.push_back(
+        {"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor", result.capacity, "psi", ""});
     conclude(result);
     result.note = phrase("The guard load alone, without deck loads. The beam's wood is not specified and not checked.");
     return result;
@@ -94,8 +133,8 @@ std::vector<CheckResult> support_bearing(const CheckInput& input) {
 }
 
 const RegisterCheck framing_check{{"bearing-framing", phrase("Framing bearing under the plate"), "NDS 2018 3.10.2",
-                                   phrase("The largest pressure under the plate against the wood of the block, joist "
-                                          "or rim below, perpendicular to grain."),
+                                   phrase("The plate's bearing stress against the wood of the block, joist or rim "
+                                          "below, perpendicular to grain."),
                                    bearing_framing}};
 const RegisterCheck support_check{
     {"support-bearing", phrase("Joist bearing on the beam"), "NDS 2018 3.10.2",

@@ -78,16 +78,14 @@ struct Allowable {
 Allowable allowable(const Beam& beam, const catalog::LumberGrade& grade, const model::Basis& basis) {
     const double narrow_in = std::min(beam.width_in, beam.depth_in);
     const double wide_in = std::max(beam.width_in, beam.depth_in);
-    const bool sized = grade.size_factor_applies;
     Allowable result;
-    result.edgewise = adjust_bending(grade.bending_psi,
-                                     {narrow_in, wide_in, sized, beam.unsupported_in, grade.modulus_min_psi}, basis);
-    result.flatwise = adjust_bending(grade.bending_psi, {wide_in, narrow_in, sized, 0.0, 0.0}, basis);
+    result.edgewise = adjust_bending(grade, {narrow_in, wide_in, beam.unsupported_in}, basis);
+    result.flatwise = adjust_bending(grade, {wide_in, narrow_in, 0.0}, basis);
     if (wide_in > narrow_in) {
         const double slenderness = resistance::beam_slenderness(
             resistance::effective_length_in(beam.unsupported_in, wide_in), wide_in, narrow_in);
         result.critical_psi =
-            resistance::critical_buckling_psi(adjust_modulus_min(grade.modulus_min_psi, basis).value, slenderness);
+            resistance::critical_buckling_psi(adjust_modulus_min(grade, basis).value, slenderness);
     }
     return result;
 }

@@ -45,8 +45,8 @@ demand::GoverningState worst_shear(const CheckInput& input, std::size_t member) 
 CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const format::Phrase name = model::part_name(model::part_of(member));
-    const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
-    const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
+    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
+    const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
     const double reached = least_reached_in(input.resolved, index);
     const double width_in = pieces_with_anchors(input.resolved, index) * model::ply_width_in(member);
     const demand::GoverningState worst = worst_shear(input, index);
@@ -62,7 +62,7 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
                     from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
                     {"d_e", phrase("top of {} to the end of the full thread of its shortest anchor", name),
                      "length in the member less the tip", reached, "in", ""}};
-    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
+    append(result.steps, allowable_shear_steps(grade, adjusted));
     result.steps.push_back({"V_r'", phrase("allowable shear there"), "2/3 F_v' b d_e (d_e/d)^2", result.capacity, "lb",
                             "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"});
     conclude(result);

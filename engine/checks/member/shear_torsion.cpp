@@ -2,9 +2,9 @@
 //   - Loads near a member's ends are counted in full: block ends hang on fasteners, and a joist's loads may stand
 //     anywhere, so the relief NDS 2018 3.4.3.1 gives near a bearing is not taken.
 //   - Forces beside the axis, the push at the top and what blocks hang on a joist's face twist a member.
-//   - Torsional stress is largest at the middle of a piece's longer side, where beam shear acts too: their parts of
-//   what
-//     is allowed are added. Shear across the other side is counted there as well, which is on the safe side.
+//   - Torsional stress is largest at the middle of a piece's longer side, where beam shear acts too. Shear across the
+//     other side is counted there as well, which is on the safe side. How the two act together is a choice of the
+//     basis, argued in resistance/wood/member_strength.h.
 #include "catalog/resolve.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/member/actions.h"
@@ -57,16 +57,35 @@ std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::Me
              member_stresses(actions, member).torsion_psi, "psi", "Saint-Venant"}};
 }
 
-Step allowable_torsion_step(double allowable_shear_psi) {
-    return {"F_t'",     phrase("allowable torsional stress"),
-            "2/3 F_v'", resistance::torsion_over_shear() * allowable_shear_psi,
-            "psi",      "common practice; Wood Handbook 2010 ch. 5 (from memory)"};
+bool is_linear(const CheckInput& input) {
+    return model::torsion_with_shear(input.resolved.detail.basis) == model::TorsionWithShear::linear_two_thirds;
+}
+
+Step allowable_torsion_step(const CheckInput& input, double allowable_shear_psi) {
+    constexpr const char* source = "Wood Handbook 2010 ch. 5 (from memory)";
+    const format::Phrase meaning = phrase("allowable torsional stress");
+    if (is_linear(input))
+        return {"F_t'", meaning, "2/3 F_v', as the file asks", resistance::two_thirds() * allowable_shear_psi, "psi",
+                source};
+    return {"F_t'", meaning, "F_v'", allowable_shear_psi, "psi", source};
+}
+
+double combined_ratio(const CheckInput& input, const MemberStresses& stresses, double allowable_shear_psi) {
+    const auto ratio = is_linear(input) ? resistance::shear_torsion_ratio_linear : resistance::shear_torsion_ratio;
+    return ratio(stresses.shear_psi, stresses.torsion_psi, allowable_shear_psi);
+}
+
+Step combined_step(const CheckInput& input, double ratio) {
+    if (is_linear(input))
+        return {"R", phrase("combined"), "f_v/F_v' + tau/F_t', as the file asks", ratio, "", "common practice"};
+    return {"R", phrase("combined"), "tau/F_t' + (f_v/F_v')^2", ratio, "",
+            "DIN EN 1995-1-1/NA NCI to 6.1.9 with k_shape 1 (from memory)"};
 }
 
 CheckResult shear_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
-    const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
-    const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
+    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
+    const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
     const demand::GoverningState worst = worst_actions(
         input, index, [&](const demand::MemberActions& actions) { return member_stresses(actions, member).shear_psi; });
     CheckResult result = member_result(input, member, worst.state, phrase("shear"));
@@ -75,7 +94,7 @@ CheckResult shear_of(const CheckInput& input, std::size_t index) {
     result.unit = "psi";
     result.steps = plies_steps(member);
     append(result.steps, shear_demand_steps(input, actions_of(input, worst.state, index), member));
-    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
+    append(result.steps, allowable_shear_steps(grade, adjusted));
     result.note = plies_note(member);
     conclude(result);
     return result;
@@ -89,19 +108,19 @@ std::vector<CheckResult> member_shear(const CheckInput& input) {
 
 CheckResult torsion_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
-    const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
-    const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
+    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
+    const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
     const demand::GoverningState worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
         return member_stresses(actions, member).torsion_psi;
     });
-    const Step allowable = allowable_torsion_step(adjusted.value);
+    const Step allowable = allowable_torsion_step(input, adjusted.value);
     CheckResult result = member_result(input, member, worst.state, phrase("torsion"));
     result.demand = worst.value;
     result.capacity = allowable.value;
     result.unit = "psi";
     result.steps = plies_steps(member);
     append(result.steps, torsion_demand_steps(input, actions_of(input, worst.state, index), member));
-    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
+    append(result.steps, allowable_shear_steps(grade, adjusted));
     result.steps.push_back(allowable);
     result.note = plies_note(member);
     conclude(result);
@@ -116,11 +135,10 @@ std::vector<CheckResult> member_torsion(const CheckInput& input) {
 
 CheckResult together_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
-    const double reference_psi = catalog::wood(input.resolved, index).grade.shear_psi;
-    const Adjusted adjusted = adjust_shear(reference_psi, input.resolved.detail.basis);
+    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
+    const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
     const demand::GoverningState worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
-        const MemberStresses stresses = member_stresses(actions, member);
-        return resistance::shear_torsion_ratio(stresses.shear_psi, stresses.torsion_psi, adjusted.value);
+        return combined_ratio(input, member_stresses(actions, member), adjusted.value);
     });
     const demand::MemberActions& actions = actions_of(input, worst.state, index);
     CheckResult result = member_result(input, member, worst.state, phrase("shear and torsion"));
@@ -129,9 +147,9 @@ CheckResult together_of(const CheckInput& input, std::size_t index) {
     result.steps = plies_steps(member);
     append(result.steps, shear_demand_steps(input, actions, member));
     append(result.steps, torsion_demand_steps(input, actions, member));
-    append(result.steps, allowable_shear_steps(reference_psi, adjusted));
-    result.steps.push_back(allowable_torsion_step(adjusted.value));
-    result.steps.push_back({"R", phrase("combined"), "f_v/F_v' + tau/F_t'", worst.value, "", "common practice"});
+    append(result.steps, allowable_shear_steps(grade, adjusted));
+    result.steps.push_back(allowable_torsion_step(input, adjusted.value));
+    result.steps.push_back(combined_step(input, worst.value));
     result.note = plies_note(member);
     conclude(result);
     return result;

@@ -36,16 +36,14 @@ Allowable allowable(const CheckInput& input, const model::WoodPost& post, const 
     const double narrow = std::min(post.width_in, post.depth_in);
     const double wide = std::max(post.width_in, post.depth_in);
     const double free = free_height_in(input, post);
-    const bool sized = grade.size_factor_applies;
     Allowable result;
-    result.edgewise = adjust_bending(grade.bending_psi,
-                                     {narrow, wide, sized, wide > narrow ? free : 0.0, grade.modulus_min_psi}, basis);
-    result.flatwise = adjust_bending(grade.bending_psi, {wide, narrow, sized, 0.0, 0.0}, basis);
+    result.edgewise = adjust_bending(grade, {narrow, wide, wide > narrow ? free : 0.0}, basis);
+    result.flatwise = adjust_bending(grade, {wide, narrow, 0.0}, basis);
     if (wide > narrow && free > 0.0) {
         const double slenderness =
             resistance::beam_slenderness(resistance::effective_length_in(free, wide), wide, narrow);
         result.critical_psi =
-            resistance::critical_buckling_psi(adjust_modulus_min(grade.modulus_min_psi, basis).value, slenderness);
+            resistance::critical_buckling_psi(adjust_modulus_min(grade, basis).value, slenderness);
     }
     return result;
 }

@@ -43,7 +43,7 @@ PostStiffness tube_stiffness(const catalog::Resolved& resolved) {
 
 PostStiffness wood_stiffness(const model::WoodPost& post, const catalog::LumberGrade& grade,
                              const model::Basis& basis) {
-    const Adjusted modulus = adjust_modulus(grade.modulus_psi, basis);
+    const Adjusted modulus = adjust_modulus(grade, basis);
     const double about_x_in4 = post.width_in * std::pow(post.depth_in, 3) / 12.0;
     const double about_y_in4 = post.depth_in * std::pow(post.width_in, 3) / 12.0;
     PostStiffness result{modulus.value * about_x_in4, modulus.value * about_y_in4, {}};

@@ -9,7 +9,6 @@ namespace toehold::resistance {
 namespace {
 
 constexpr double thickest_two_or_three_in = 3.0;  // nominal thickness 2 and 3 in, dressed or rough
-constexpr double thickest_dimension_lumber_in = 4.0;
 
 struct SizeRow {
     double nominal_width_in;
@@ -44,17 +43,9 @@ bool depends_on_time(MemberProperty property) {
     return property != MemberProperty::compression_perp && !is_modulus(property);
 }
 
-}  // namespace
-
-double member_load_duration(MemberProperty property, double load_duration) {
-    if (!(load_duration >= 0.0)) throw std::invalid_argument("load duration factor below 0");
-    return depends_on_time(property) ? load_duration : 1.0;
-}
-
-double member_wet_service(MemberProperty property, MemberMoisture moisture, double reference_with_size_psi) {
+double wet_dimension_lumber(MemberProperty property, double reference_with_size_psi) {
     constexpr double bending_exempt_psi = 1150.0;
     constexpr double compression_exempt_psi = 750.0;
-    if (moisture == MemberMoisture::dry) return 1.0;
     switch (property) {
         case MemberProperty::bending:
             return reference_with_size_psi <= bending_exempt_psi ? 1.0 : 0.85;
@@ -71,6 +62,48 @@ double member_wet_service(MemberProperty property, MemberMoisture moisture, doub
             return 0.9;
     }
     throw std::invalid_argument("no such property");
+}
+
+double wet_timber(MemberProperty property) {
+    if (property == MemberProperty::compression_perp) return 0.67;
+    return property == MemberProperty::compression ? 0.91 : 1.0;
+}
+
+double wet_glulam(MemberProperty property) {
+    switch (property) {
+        case MemberProperty::bending:
+        case MemberProperty::tension:
+            return 0.8;
+        case MemberProperty::shear:
+            return 0.875;
+        case MemberProperty::compression_perp:
+            return 0.53;
+        case MemberProperty::compression:
+            return 0.73;
+        case MemberProperty::modulus:
+        case MemberProperty::modulus_min:
+            return 0.833;
+    }
+    throw std::invalid_argument("no such property");
+}
+
+void need_thickness(double smallest_in) {
+    if (!(smallest_in > 0.0)) throw std::invalid_argument("a member needs a thickness above 0");
+}
+
+}  // namespace
+
+double member_load_duration(MemberProperty property, double load_duration) {
+    if (!(load_duration >= 0.0)) throw std::invalid_argument("load duration factor below 0");
+    return depends_on_time(property) ? load_duration : 1.0;
+}
+
+double member_wet_service(MemberProperty property, MemberMoisture moisture, double reference_with_size_psi,
+                          WetTable table) {
+    if (moisture == MemberMoisture::dry || table == WetTable::none) return 1.0;
+    if (table == WetTable::timber) return wet_timber(property);
+    if (table == WetTable::glulam) return wet_glulam(property);
+    return wet_dimension_lumber(property, reference_with_size_psi);
 }
 
 double member_temperature(MemberProperty property, MemberTemperature temperature, MemberMoisture moisture) {
@@ -95,19 +128,51 @@ double member_incising(MemberProperty property, bool incised) {
 double size_factor_bending(double thickness_in, double width_in) {
     const double narrow_in = std::min(thickness_in, width_in);
     const double wide_in = std::max(thickness_in, width_in);
-    if (!(narrow_in > 0.0)) throw std::invalid_argument("a member needs a thickness above 0");
-    if (narrow_in > thickest_dimension_lumber_in) return std::min(1.0, std::pow(12.0 / wide_in, 1.0 / 9.0));
+    need_thickness(narrow_in);
     const auto row = std::find_if(size_rows.begin(), size_rows.end() - 1,
                                   [&](const SizeRow& candidate) { return wide_in <= candidate.nominal_width_in; });
     return narrow_in <= thickest_two_or_three_in ? row->two_or_three_thick : row->four_thick;
+}
+
+double stud_size_factor_bending(double width_in) {
+    constexpr double narrow_stud_in = 4.0;
+    need_thickness(width_in);
+    return width_in <= narrow_stud_in ? 1.1 : 1.0;
+}
+
+double included_size_factor(double thickness_in, double width_in) {
+    constexpr double next_below_eight_in = 6.0;
+    constexpr double widest_included_in = 12.0;
+    const double narrow_in = std::min(thickness_in, width_in);
+    const double wide_in = std::max(thickness_in, width_in);
+    need_thickness(narrow_in);
+    const double thick = narrow_in > thickest_two_or_three_in && wide_in > next_below_eight_in ? 1.1 : 1.0;
+    return wide_in > widest_included_in ? 0.9 * thick : thick;
+}
+
+double timber_size_factor(double depth_in) {
+    need_thickness(depth_in);
+    return std::min(1.0, std::pow(12.0 / depth_in, 1.0 / 9.0));
+}
+
+double glulam_volume_factor(double breadth_in, double depth_in, double length_in, double exponent) {
+    need_thickness(std::min(breadth_in, depth_in));
+    if (!(exponent > 0.0)) throw std::invalid_argument("a volume factor needs an exponent above 0");
+    constexpr double reference_length_in = 21.0 * 12.0;
+    const double length = length_in > 0.0 ? reference_length_in / length_in : 1.0;
+    return std::min(1.0, std::pow(length * (12.0 / depth_in) * (5.125 / breadth_in), 1.0 / exponent));
+}
+
+double depth_factor(double depth_in, double exponent) {
+    need_thickness(depth_in);
+    return std::min(1.0, std::pow(12.0 / depth_in, exponent));
 }
 
 double flat_use(double thickness_in, double width_in) {
     constexpr double dressing_tolerance_in = 1.0 / 32.0;
     const double narrow_in = std::min(thickness_in, width_in);
     const double wide_in = std::max(thickness_in, width_in);
-    if (!(narrow_in > 0.0)) throw std::invalid_argument("a member needs a thickness above 0");
-    if (narrow_in > thickest_dimension_lumber_in) return wide_in > narrow_in + 2.0 ? 0.74 : 1.0;
+    need_thickness(narrow_in);
     double factor = 1.0;
     for (const FlatRow& row : flat_rows) {
         if (wide_in < row.dressed_width_in - dressing_tolerance_in) break;

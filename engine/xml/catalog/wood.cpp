@@ -10,7 +10,15 @@ using format::phrase;
 using catalog::DeckingKind;
 using units::Kind;
 
-constexpr std::array<Word<bool>, 2> size_factor_words{{{"applies", true}, {"included", false}}};
+using catalog::SizeFactor;
+using catalog::WoodUse;
+
+constexpr std::array<Word<SizeFactor>, 4> size_factor_words{{{"applies", SizeFactor::table_4a},
+                                                             {"included", SizeFactor::included},
+                                                             {"stud", SizeFactor::stud},
+                                                             {"none", SizeFactor::none}}};
+constexpr std::array<Word<WoodUse>, 2> timber_words{
+    {{"beams-and-stringers", WoodUse::beams_and_stringers}, {"posts-and-timbers", WoodUse::posts_and_timbers}}};
 constexpr std::array<Word<DeckingKind>, 3> decking_kinds{{{"wood", DeckingKind::wood},
                                                           {"plastic-composite", DeckingKind::plastic_composite},
                                                           {"metal", DeckingKind::metal}}};
@@ -27,10 +35,8 @@ catalog::Species read_species(ElementReader& row, CatalogIndex&) {
     return species;
 }
 
-void read_size(ElementReader& size, catalog::LumberGrade& grade) {
+void read_values(ElementReader& size, catalog::LumberGrade& grade) {
     const auto stress_psi = [&](std::string_view name) { return size.quantity(name, Kind::stress, Sign::positive); };
-    grade.depth_min_in = size.quantity("depth-above", Kind::length, Sign::not_negative);
-    grade.depth_max_in = size.quantity("depth-to", Kind::length, Sign::positive);
     grade.bending_psi = stress_psi("bending");
     grade.tension_psi = stress_psi("tension");
     grade.shear_psi = stress_psi("shear");
@@ -39,15 +45,37 @@ void read_size(ElementReader& size, catalog::LumberGrade& grade) {
     grade.modulus_psi = stress_psi("modulus");
     grade.modulus_min_psi = stress_psi("modulus-min");
     grade.source = read_source(size);
-    expect(size, grade.depth_max_in > grade.depth_min_in, phrase("the size class holds no depth"), "depth-to");
     expect(size, grade.modulus_min_psi <= grade.modulus_psi, phrase("modulus-min is more than modulus"), "modulus-min");
+}
+
+void read_size(ElementReader& size, catalog::LumberGrade& grade) {
+    grade.depth_min_in = size.quantity("depth-above", Kind::length, Sign::not_negative);
+    grade.depth_max_in = size.quantity("depth-to", Kind::length, Sign::positive);
+    grade.use = WoodUse::dimension_lumber;
+    grade.timber_flat_use = 1.0;
+    grade.wet_included = false;
+    read_values(size, grade);
+    expect(size, grade.depth_max_in > grade.depth_min_in, phrase("the size class holds no depth"), "depth-to");
+}
+
+/// 5 in and thicker, nominal; its two uses have values of their own.
+void read_timber(ElementReader& timber, catalog::LumberGrade& grade) {
+    constexpr double largest_in = 24.0;
+    grade.depth_min_in = 4.0;
+    grade.depth_max_in = largest_in;
+    grade.use = timber.choice<WoodUse>("use", timber_words);
+    grade.timber_flat_use = 1.0;
+    if (grade.use == WoodUse::beams_and_stringers)
+        grade.timber_flat_use = timber.optional_number("flat-use", Sign::positive).value_or(1.0);
+    grade.wet_included = timber.optional_yes_no("wet-included").value_or(false);
+    read_values(timber, grade);
 }
 
 /// Size classes of one grade may meet but share no depth, or the first one found would win.
 void check_overlap(ElementReader& size, const catalog::LumberGrade& added,
                    const std::vector<catalog::LumberGrade>& grades) {
     for (const catalog::LumberGrade& other : grades) {
-        if (other.species != added.species || other.id != added.id) continue;
+        if (other.species != added.species || other.id != added.id || other.use != added.use) continue;
         expect(size, added.depth_min_in >= other.depth_max_in || added.depth_max_in <= other.depth_min_in,
                phrase("the size class overlaps another of this grade"), "depth-above");
     }
@@ -58,12 +86,18 @@ void read_grade(ElementReader& row, const std::string& species, std::vector<cata
     grade.species = species;
     grade.id = row.id();
     grade.name = row.text("name");
-    grade.size_factor_applies = row.choice<bool>("size-factor", size_factor_words);
+    grade.size_factor = row.choice<SizeFactor>("size-factor", size_factor_words);
     std::vector<ElementReader> sizes = row.children("size", "depth-above");
-    if (sizes.empty()) row.report(phrase("the grade has no values"), {}, phrase("one or more <size> elements"));
+    std::vector<ElementReader> timbers = row.children("timber", "use");
+    if (sizes.empty() && timbers.empty())
+        row.report(phrase("the grade has no values"), {}, phrase("one or more <size> or <timber> elements"));
     for (ElementReader& size : sizes) {
         read_size(size, grade);
         check_overlap(size, grade, grades);
+        grades.push_back(grade);
+    }
+    for (ElementReader& timber : timbers) {
+        read_timber(timber, grade);
         grades.push_back(grade);
     }
 }

@@ -9,7 +9,8 @@ using units::Kind;
 using EndGrainKind = model::EndGrainFasteners::Kind;
 using AngleKind = model::SideAngles::Kind;
 
-constexpr std::array<std::string_view, 5> connection_names{"nails", "screws", "toe-nails", "angles", "connector"};
+constexpr std::array<std::string_view, 6> connection_names{"nails",     "screws", "structural-screws",
+                                                              "toe-nails", "angles", "connector"};
 constexpr std::array<Word<model::Threads>, 2> threads_words{
     {{"included", model::Threads::included}, {"excluded", model::Threads::excluded}}};
 constexpr std::array<Word<AngleKind>, 3> angle_kinds{
@@ -33,7 +34,14 @@ Fasteners read_fasteners(ElementReader& reader) {
 
 model::EndGrainFasteners read_end_grain(ElementReader& reader) {
     auto fasteners = read_fasteners<model::EndGrainFasteners>(reader);
-    fasteners.kind = reader.name() == "nails" ? EndGrainKind::nail : EndGrainKind::wood_screw;
+    fasteners.kind = EndGrainKind::nail;
+    if (reader.name() == "screws") fasteners.kind = EndGrainKind::wood_screw;
+    if (reader.name() != "structural-screws") return fasteners;
+    fasteners.kind = EndGrainKind::structural_screw;
+    fasteners.reported.lateral_lb = read_given(reader, "lateral", Kind::force);
+    fasteners.reported.withdrawal_lb = read_given(reader, "withdrawal", Kind::force);
+    fasteners.reported.report = reader.text("report");
+    fasteners.reported.conditions = reader.text("conditions");
     return fasteners;
 }
 
@@ -84,7 +92,12 @@ Element fasteners_element(std::string_view name, const Fasteners& fasteners) {
 }
 
 Element connection_element(const model::EndGrainFasteners& fasteners) {
-    return fasteners_element(fasteners.kind == EndGrainKind::nail ? "nails" : "screws", fasteners);
+    if (fasteners.kind == EndGrainKind::nail) return fasteners_element("nails", fasteners);
+    if (fasteners.kind == EndGrainKind::wood_screw) return fasteners_element("screws", fasteners);
+    Element element = fasteners_element("structural-screws", fasteners);
+    element.given_quantity("lateral", fasteners.reported.lateral_lb, Kind::force);
+    element.given_quantity("withdrawal", fasteners.reported.withdrawal_lb, Kind::force);
+    return element.text("report", fasteners.reported.report).text("conditions", fasteners.reported.conditions);
 }
 
 Element connection_element(const model::ToeNails& nails) { return fasteners_element("toe-nails", nails); }

@@ -1,4 +1,5 @@
 #include "xml/detail/parts.h"
+#include "xml/detail/wood_section.h"
 
 #include <array>
 
@@ -17,16 +18,12 @@ constexpr std::array<Word<SupportKind>, 2> support_kinds{
 /// The section of one piece, and its wood.
 template <class Member>
 void read_section(ElementReader& reader, Member& member) {
-    member.width_in = reader.quantity("width", Kind::length, Sign::positive);
-    member.depth_in = reader.quantity("depth", Kind::length, Sign::positive);
-    member.species = reader.id("species");
-    member.grade = reader.id("grade");
+    set_section(member, read_framing_section(reader));
 }
 
 template <class Member>
 void write_section(Element& element, const Member& member) {
-    element.quantity("width", member.width_in, Kind::length).quantity("depth", member.depth_in, Kind::length);
-    element.text("species", member.species).text("grade", member.grade);
+    write_framing_section(element, section_of(member));
 }
 
 /// One piece where the file says nothing.
@@ -124,6 +121,10 @@ model::Block read_block(ElementReader& reader) {
     block.to_in = reader.quantity("to", Kind::length, Sign::any);
     block.across_in = reader.quantity("across", Kind::length, Sign::any);
     block.plies = read_plies(reader);
+    if (reader.has("stack")) {
+        block.stack = reader.count("stack");
+        block.stack_fastened = reader.optional_yes_no("stack-fastened").value_or(false);
+    }
     for (ElementReader& end : reader.children("end", "at")) {
         (end.choice<End>("at", ends) == End::from ? block.from_end : block.to_end) = read_end(end);
     }
@@ -146,6 +147,10 @@ Element block_element(const model::Block& block) {
     element.quantity("from", block.from_in, Kind::length).quantity("to", block.to_in, Kind::length);
     element.quantity("across", block.across_in, Kind::length);
     write_plies(element, block.plies);
+    if (block.stack != 1) {
+        element.text("stack", std::to_string(block.stack));
+        if (block.stack_fastened) element.yes_no("stack-fastened", true);
+    }
     write_end(element, End::from, block.from_end);
     write_end(element, End::to, block.to_end);
     return element;
@@ -167,6 +172,7 @@ Element deck_element(const model::DeckLoad& deck) {
 model::Framing read_framing(ElementReader& reader) {
     model::Framing framing;
     framing.preservative_treated = reader.optional_yes_no("treated").value_or(framing.preservative_treated);
+    for (ElementReader& wood : reader.children("material")) framing.materials.push_back(read_material(wood));
     if (std::optional<ElementReader> joists = reader.optional_child("joists")) framing.joists = read_joists(*joists);
     for (ElementReader& rim : reader.children("rim")) framing.rims.push_back(read_rim(rim));
     for (ElementReader& support : reader.children("support")) framing.supports.push_back(read_support(support));
@@ -178,6 +184,7 @@ model::Framing read_framing(ElementReader& reader) {
 Element framing_element(const model::Framing& framing) {
     Element element("framing");
     element.yes_no("treated", framing.preservative_treated);
+    for (const model::OwnWood& wood : framing.materials) element.child(material_element(wood));
     if (framing.joists) element.child(joists_element(*framing.joists));
     for (const model::Rim& rim : framing.rims) element.child(rim_element(rim));
     for (const model::JoistSupport& support : framing.supports) element.child(support_element(support));

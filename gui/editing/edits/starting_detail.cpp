@@ -120,8 +120,10 @@ struct Wood {
 
 Wood wood_of(const Catalog& catalog) {
     const auto in_both_sizes = [&](const catalog::LumberGrade& row) {
-        return catalog::find_grade(catalog, row.species, row.id, joist_depth_in) != nullptr &&
-               catalog::find_grade(catalog, row.species, row.id, block_depth_in) != nullptr;
+        const auto listed = [&](double depth_in) {
+            return catalog::find_grade(catalog, row.species, row.id, {joist_width_in, depth_in}) != nullptr;
+        };
+        return listed(joist_depth_in) && listed(block_depth_in);
     };
     const auto wanted = std::find_if(catalog.grades.begin(), catalog.grades.end(), [&](const auto& row) {
         return row.species == "southern-pine" && row.id == "no-2" && in_both_sizes(row);
