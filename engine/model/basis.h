@@ -60,6 +60,8 @@ struct Basis {
     std::optional<StainlessBending> stainless_bending = std::nullopt;  ///< absent: plastic
     std::optional<TorsionWithShear> torsion = std::nullopt;            ///< absent: parabolic
     std::optional<BearingStress> bearing = std::nullopt;               ///< absent: block
+    /// Steel that holds rows of fasteners apart across the grain is detailed for the wood's shrinkage; absent: it is not.
+    std::optional<bool> shrinkage_detailed = std::nullopt;
     friend bool operator==(const Basis&, const Basis&) = default;
 };
 

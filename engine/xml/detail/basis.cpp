@@ -118,6 +118,7 @@ model::Basis read_basis(ElementReader& reader) {
     basis.stainless_bending = reader.optional_choice<model::StainlessBending>("stainless-bending", stainless);
     basis.torsion = reader.optional_choice<model::TorsionWithShear>("torsion", torsion_forms);
     basis.bearing = reader.optional_choice<model::BearingStress>("bearing", bearing_stresses);
+    basis.shrinkage_detailed = reader.optional_yes_no("shrinkage-detailed");
     if (std::optional<ElementReader> item = reader.optional_child("fixed-stiffness")) {
         basis.stiffness = read_stiffness(*item);
     }
@@ -141,6 +142,7 @@ Element basis_element(const model::Basis& basis) {
     write_choice<model::StainlessBending>(element, "stainless-bending", basis.stainless_bending, stainless);
     write_choice<model::TorsionWithShear>(element, "torsion", basis.torsion, torsion_forms);
     write_choice<model::BearingStress>(element, "bearing", basis.bearing, bearing_stresses);
+    if (basis.shrinkage_detailed) element.yes_no("shrinkage-detailed", *basis.shrinkage_detailed);
     if (basis.stiffness) element.child(stiffness_element(*basis.stiffness));
     return element;
 }

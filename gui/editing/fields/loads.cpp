@@ -181,6 +181,10 @@ void wood_fields(Form& form, model::Basis& basis) {
     form.optional_word({"torsion", phrase("Torsion with shear"),
                         phrase("How the two act together in the framing. Empty: parabolic.")},
                        basis.torsion, torsion_forms);
+    form.optional_yes_no({"shrinkage-detailed", phrase("Detailed for shrinkage"),
+                          phrase("Whether steel that holds fasteners more than 5 in apart across the grain is slotted "
+                                 "or parted for the wood's shrinkage. Empty: it is not.")},
+                         basis.shrinkage_detailed);
     form.optional_word({"bearing", phrase("Bearing on wood"),
                         phrase("Which pressure under the plate is held to the wood's. Empty: the stress block.")},
                        basis.bearing, bearing_stresses);

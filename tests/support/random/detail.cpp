@@ -144,10 +144,26 @@ std::vector<AnchorGroup> anchors(const Chance& chance, const std::vector<Hole>& 
     return result;
 }
 
+Packing packing(const Chance& chance) {
+    Packing result;
+    result.shape = chance.one_of<PackingShape>({PackingShape::rectangle, PackingShape::round});
+    result.width_in = chance.between(1.0, 3.0);
+    if (result.shape == PackingShape::rectangle) result.depth_in = chance.between(1.0, 3.0);
+    result.material = chance.id();
+    result.hole_in = chance.given(0.3, 0.8);
+    for (int left = chance.whole(0, 2); left > 0; --left)
+        result.places.push_back({chance.between(-3.0, 3.0), chance.between(-3.0, 3.0)});
+    return result;
+}
+
 Layers layers(const Chance& chance) {
     Layers result;
     if (chance.coin()) {
         result.decking = Decking{chance.id(), chance.between(0.5, 2.0), chance.words()};
+        result.decking->bearing_psi = chance.given(100.0, 900.0);
+        result.decking->modulus_psi = chance.given(1e4, 1e5);
+        result.decking->report = chance.words();
+        if (chance.coin()) result.packing = packing(chance);
         if (chance.coin())
             result.decking->fastening =
                 DeckingFastening{chance.between(0.1, 0.3), chance.between(2.0, 4.0),  chance.count(1, 4),
@@ -190,6 +206,7 @@ Basis basis(const Chance& chance) {
     if (chance.coin())
         result.torsion =
             chance.one_of<TorsionWithShear>({TorsionWithShear::parabolic, TorsionWithShear::linear_two_thirds});
+    if (chance.coin()) result.shrinkage_detailed = chance.coin();
     if (chance.coin()) result.bearing = chance.one_of<BearingStress>({BearingStress::block, BearingStress::peak});
     if (chance.coin())
         result.stiffness = FixedStiffness{chance.between(1e-3, 1e6), chance.between(1e-3, 1e6), "r " + chance.words()};
