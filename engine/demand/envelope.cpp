@@ -1,5 +1,7 @@
 #include "demand/envelope.h"
 
+#include "demand/loads/code_loads.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -25,20 +27,29 @@ void find_range(const Demand& demand, bool flexible, std::size_t anchor, AnchorE
     if (flexible) envelope.flexible_tension_lb = nominal;
 }
 
-AnchorEnvelope envelope_of(const Demand& demand, const MountSolver& solver, std::size_t anchor) {
-    const Stiffness& stiffness = solver.anchor_stiffnesses()[anchor];
-    AnchorEnvelope envelope;
+/// The anchor's largest tension under a push at the top of the guard alone, in proportion to a push of the proof level.
+double proof_tension_lb(const Demand& demand, std::size_t anchor) {
+    double largest = 0.0;
+    const double top_in = demand.cases.front().height_in;
+    for (const State& state : demand.states) {
+        const LoadCase& load = demand.cases[state.load_case];
+        if (load.height_in != top_in || load.down_lb != 0.0 || load.wind_lb != 0.0 || !(load.push_lb > 0.0)) continue;
+        largest = std::max(largest, state.anchors[anchor].tension_lb / load.push_lb);
+    }
+    return largest * proof_factor * code_concentrated_lb;
+}
+
+/// What the states say of the anchor.
+void find_envelope(const Demand& demand, bool flexible, std::size_t anchor, AnchorEnvelope& envelope) {
     envelope.state = worst_state_of(demand, anchor);
     const State& worst = demand.states[envelope.state];
     envelope.tension_lb = worst.anchors[anchor].tension_lb;
     envelope.direction_rad = worst.direction_rad;
-    envelope.proof_tension_lb = envelope.tension_lb / demand.cases[worst.load_case].load_factor * proof_factor;
+    envelope.proof_tension_lb = proof_tension_lb(demand, anchor);
+    envelope.shear_lb = envelope.rigid_tension_lb = 0.0;
     for (const State& state : demand.states)
         envelope.shear_lb = std::max(envelope.shear_lb, state.anchors[anchor].shear_lb());
-    find_range(demand, solver.flexible(), anchor, envelope);
-    envelope.stiffness_lb_per_in = stiffness.value;
-    envelope.stiffness_source = stiffness.source;
-    return envelope;
+    find_range(demand, flexible, anchor, envelope);
 }
 
 }  // namespace
@@ -54,14 +65,27 @@ std::size_t worst_state_of(const Demand& demand, std::size_t anchor) {
 void find_envelopes(Demand& demand, const MountSolver& solver) {
     demand.anchors.clear();
     const std::size_t anchors = solver.anchor_stiffnesses().size();
-    for (std::size_t anchor = 0; anchor < anchors; ++anchor)
-        demand.anchors.push_back(envelope_of(demand, solver, anchor));
+    for (std::size_t anchor = 0; anchor < anchors; ++anchor) {
+        const Stiffness& stiffness = solver.anchor_stiffnesses()[anchor];
+        AnchorEnvelope envelope;
+        envelope.stiffness_lb_per_in = stiffness.value;
+        envelope.stiffness_source = stiffness.source;
+        find_envelope(demand, solver.flexible(), anchor, envelope);
+        demand.anchors.push_back(envelope);
+    }
+}
+
+void find_envelopes_again(Demand& demand) {
+    for (std::size_t anchor = 0; anchor < demand.anchors.size(); ++anchor) {
+        AnchorEnvelope& envelope = demand.anchors[anchor];
+        find_envelope(demand, envelope.flexible_tension_lb.has_value(), anchor, envelope);
+    }
 }
 
 RotationalStiffness find_rotational_stiffness(const Demand& demand) {
     RotationalStiffness stiffness;
     for (const State& state : demand.states) {
-        const LoadCase& load = demand.cases[state.load_case];
+        const LoadCase load = acting(demand, state);
         // A vertical force moves the foot too, so only a push alone tells its stiffness.
         if (!demand.scenarios[state.scenario].nominal() || load.down_lb != 0.0) continue;
         const double moment = load.push_lb * load.height_in;

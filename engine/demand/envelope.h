@@ -12,6 +12,9 @@ namespace toehold::demand {
 /// Fills `anchors` from cases, scenarios and states.
 void find_envelopes(Demand& demand, const MountSolver& solver);
 
+/// The same where `anchors` have their stiffness already and the states are others; hand values stay.
+void find_envelopes_again(Demand& demand);
+
 /// From the states at nominal stiffness under pushes without a vertical force.
 [[nodiscard]] RotationalStiffness find_rotational_stiffness(const Demand& demand);
 

@@ -15,17 +15,23 @@ namespace {
 
 State solve(const Demand& demand, MountSolver& solver, std::size_t load_case, std::size_t scenario,
             double direction_rad) {
-    State state = solver.solve({demand.cases[load_case], demand.scenarios[scenario], direction_rad});
+    State state = solver.solve({acting(demand.cases[load_case], direction_rad), demand.scenarios[scenario], direction_rad});
     state.load_case = load_case;
     state.scenario = scenario;
     return state;
 }
 
-void solve_directions(Demand& demand, MountSolver& solver, const std::vector<double>& all_directions) {
+bool acts(const LoadCase& load, double direction_rad) {
+    return load.down_lb != 0.0 || acting(load, direction_rad).push_lb > 0.0;
+}
+
+void solve_directions(Demand& demand, MountSolver& solver) {
     for (std::size_t load_case = 0; load_case < demand.cases.size(); ++load_case) {
+        const LoadCase& load = demand.cases[load_case];
+        if (load.covered_by) continue;
         for (std::size_t scenario = 0; scenario < demand.scenarios.size(); ++scenario) {
-            for (const double direction : all_directions) {
-                demand.states.push_back(solve(demand, solver, load_case, scenario, direction));
+            for (const double direction : load.directions_rad) {
+                if (acts(load, direction)) demand.states.push_back(solve(demand, solver, load_case, scenario, direction));
             }
         }
     }
@@ -33,8 +39,12 @@ void solve_directions(Demand& demand, MountSolver& solver, const std::vector<dou
 
 /// Golden-section search between the neighbours of the best direction sampled: tension is smooth and has one peak
 /// there.
-void refine(Demand& demand, MountSolver& solver, std::size_t anchor, double step_rad) {
+void refine(Demand& demand, MountSolver& solver, std::size_t anchor) {
     const State best = demand.states[worst_state_of(demand, anchor)];
+    const std::vector<double>& directions = demand.cases[best.load_case].directions_rad;
+    constexpr std::size_t fewest_all_round = 8;  // fewer are the only ones asked for
+    if (directions.size() < fewest_all_round) return;
+    const double step_rad = directions[1] - directions[0];
     const double golden = 0.5 * (std::sqrt(5.0) - 1.0);
     constexpr double close_enough_rad = 1e-5;
     double low = best.direction_rad - step_rad;
@@ -60,13 +70,9 @@ void refine(Demand& demand, MountSolver& solver, std::size_t anchor, double step
 }
 
 void solve_all(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved) {
-    const std::vector<double> all_directions = directions(resolved.detail.loads);
     demand.states.clear();
-    solve_directions(demand, solver, all_directions);
-    if (all_directions.size() < 2) return;
-    for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor) {
-        refine(demand, solver, anchor, all_directions[1] - all_directions[0]);
-    }
+    solve_directions(demand, solver);
+    for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor) refine(demand, solver, anchor);
 }
 
 Push governing_push(const Demand& demand) {
@@ -79,7 +85,7 @@ Push governing_push(const Demand& demand) {
         anchor = other;
     }
     const State& worst = demand.states[state];
-    return {demand.cases[worst.load_case], demand.scenarios[worst.scenario], worst.direction_rad};
+    return {acting(demand, worst), demand.scenarios[worst.scenario], worst.direction_rad};
 }
 
 /// Every state, by a solver that has refined itself as far as it needs.
@@ -90,6 +96,16 @@ void solve_accurately(Demand& demand, MountSolver& solver, const catalog::Resolv
         if (solver.accurate(governing_push(demand))) return;
     }
     throw NoDemand(format::phrase("the flexible plate's largest tension still changes by more than 1% with its mesh"));
+}
+
+/// The same base under the test's push alone.
+Demand under_test(const catalog::Resolved& resolved, MountSolver& solver, Demand test, const LoadCase& push) {
+    test.cases = {push};
+    test.states.clear();
+    solve_directions(test, solver);
+    find_envelopes(test, solver);
+    test.framing = find_framing(resolved, test);
+    return test;
 }
 
 Demand compute(const catalog::Resolved& resolved) {
@@ -110,6 +126,8 @@ Demand compute(const catalog::Resolved& resolved) {
         demand.assumptions.insert(demand.assumptions.end(), demand.framing->assumptions.begin(),
                                   demand.framing->assumptions.end());
     }
+    if (const std::optional<LoadCase> test = proof_case(resolved.detail))
+        demand.proof_test = std::make_shared<const Demand>(under_test(resolved, *solver, demand, *test));
     return demand;
 }
 

@@ -49,6 +49,8 @@ struct SupportReaction {
     double along_lb = 0.0;      ///< horizontal, along it; > 0: drawn away from the holder, < 0: pressed against it
     double torque_lb_in = 0.0;  ///< about the member's axis
     double moment_lb_in = 0.0;  ///< in the member's upright plane
+    /// Pressed down onto what holds it, with all of the deck's load; 0 in a state: `checks::forces_at` puts it in.
+    double down_lb = 0.0;
 };
 
 /// Largest along one member, by size.
@@ -71,7 +73,8 @@ struct FramingState {
 struct DeckActions {
     double dead_psf = 0.0, live_psf = 0.0;  ///< unfactored
     std::vector<MemberActions> members;     ///< of each member, from all of it
-    std::vector<double> holds_down_lb;      ///< the least of it on each support, in order: what counters an uplift
+    /// On each support, in order: the least of it, which counters an uplift, and all of it.
+    std::vector<double> holds_down_lb, most_down_lb;
 };
 
 struct FramingDemand {

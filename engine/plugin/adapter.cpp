@@ -60,6 +60,9 @@ void add_mount(toehold_detail& detail, const model::BaseDetail& from) {
 }
 void add_mount(abi_1::Detail& /*knows no other*/, const model::BaseDetail& /*from*/) {}
 
+/// A plug-in sees a wind beside a push as one push: the largest, across the rail.
+constexpr double outward_rad = 0.5 * std::numbers::pi;
+
 /// The detail as a plug-in of one version sees it; the arrays live as long as this.
 template <class Detail, class Anchor, class Push>
 struct DetailView {
@@ -67,7 +70,8 @@ struct DetailView {
         const catalog::Resolved& resolved = input.resolved;
         for (std::size_t index = 0; index < resolved.anchors.size(); ++index)
             anchors.push_back(seen(resolved.anchors[index], input.demand.anchors.at(index), Anchor{}));
-        for (const demand::LoadCase& load : input.demand.cases) {
+        for (const demand::LoadCase& one : input.demand.cases) {
+            const demand::LoadCase load = demand::acting(one, outward_rad);
             names.push_back(format::english(load.name));
             pushes.push_back({nullptr, load.push_lb, load.down_lb, load.height_in});
         }

@@ -1,7 +1,7 @@
 #include "review/assumptions.h"
 
 #include "catalog/resolve.h"
-#include "checks/registry.h"
+#include "review/run_checks.h"
 #include "review/verdict.h"
 
 #include <cmath>
@@ -140,15 +140,6 @@ void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved&
 }
 
 }  // namespace
-
-std::vector<checks::CheckResult> run_checks(const catalog::Resolved& resolved, const demand::Demand& demand) {
-    std::vector<checks::CheckResult> results;
-    for (const checks::Check& check : checks::registered_checks()) {
-        for (checks::CheckResult& result : checks::run(check, {resolved, demand})) results.push_back(std::move(result));
-    }
-    sort_worst_first(results);
-    return results;
-}
 
 std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const demand::Demand& demand,
                                     const std::vector<checks::CheckResult>& results, const Stop& stop) {

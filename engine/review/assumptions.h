@@ -12,8 +12,4 @@ namespace toehold::review {
 /// Cautions an engineer would expect, in the order they are read.
 [[nodiscard]] std::vector<format::Phrase> cautions();
 
-/// Every registered check on this detail, sorted worst first.
-[[nodiscard]] std::vector<checks::CheckResult> run_checks(const catalog::Resolved& resolved,
-                                                          const demand::Demand& demand);
-
 }  // namespace toehold::review

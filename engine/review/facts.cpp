@@ -49,7 +49,7 @@ class Causes {
             if (best) break;  // else every failure follows from another, in a circle
         }
         if (!best) return std::nullopt;
-        return FirstCause{fact_of(results_[best->result]), best->explained};
+        return FirstCause{fact_of(results_[best->result]), best->explained, best->result};
     }
 
   private:
@@ -189,7 +189,7 @@ std::optional<LargestTension> largest_tension(const catalog::Resolved& resolved,
     largest.direction_rad = worst->direction_rad;
     largest.hand_edge_lb = worst->hand_edge_lb;
     if (worst->state < demand.states.size()) {
-        const demand::LoadCase& load = demand.cases.at(demand.states[worst->state].load_case);
+        const demand::LoadCase load = demand::acting(demand, demand.states[worst->state]);
         largest.push_lb = load.push_lb;
         largest.height_in = load.height_in;
     }

@@ -3,6 +3,7 @@
 #include "checks/registry.h"
 #include "review/assumptions.h"
 #include "review/load_path.h"
+#include "review/run_checks.h"
 #include "review/verdict.h"
 
 #include <stdexcept>

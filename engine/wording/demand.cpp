@@ -113,7 +113,15 @@ std::vector<Phrase> base_behavior(const review::Review& review) {
 Phrase load_case(const demand::LoadCase& load) {
     Phrase line = phrase("{}: push {}, down {}, {} above the bearing plane", load.name, Quantity{load.push_lb, "lb"},
                          Quantity{load.down_lb, "lb"}, Quantity{load.height_in, "in"});
-    if (load.load_factor != 1.0)
+    if (load.wind_lb != 0.0) {
+        line = load.push_lb != 0.0 ? phrase("{}; {} of wind across the rail, {} above it", std::move(line),
+                                            Quantity{load.wind_lb, "lb"}, Quantity{load.wind_height_in, "in"})
+                                   : phrase("{}: {} across the rail, {} above the bearing plane", load.name,
+                                            Quantity{load.wind_lb, "lb"}, Quantity{load.wind_height_in, "in"});
+    }
+    if (load.covered_by)
+        line = phrase("{}; not solved, a larger push at the same height covers it", std::move(line));
+    if (load.wind_lb == 0.0 && load.load_factor != 1.0)
         line = phrase("{}, load factor {} included", std::move(line), format::number_text(load.load_factor));
     return load.source.empty() ? line : phrase("{} [{}]", std::move(line), load.source);
 }

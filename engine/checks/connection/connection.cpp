@@ -56,8 +56,15 @@ std::vector<EndPlace> end_places(const CheckInput& input) {
     return places;
 }
 
-const demand::SupportReaction& forces_at(const CheckInput& input, const EndPlace& place, std::size_t state) {
-    return input.demand.framing.value().states.at(state).reactions.at(place.index);
+demand::SupportReaction forces_at(const CheckInput& input, const EndPlace& place, std::size_t state) {
+    const demand::FramingDemand& framing = input.demand.framing.value();
+    demand::SupportReaction forces = framing.states.at(state).reactions.at(place.index);
+    const double guard_down_lb = -forces.up_lb;
+    forces.down_lb = std::max(0.0, guard_down_lb);
+    if (!framing.deck) return forces;
+    forces.down_lb = std::max(0.0, guard_down_lb + framing.deck->most_down_lb.at(place.index));
+    if (forces.up_lb > 0.0) forces.up_lb = std::max(0.0, forces.up_lb - framing.deck->holds_down_lb.at(place.index));
+    return forces;
 }
 
 CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size_t state, format::Phrase by) {

@@ -45,8 +45,8 @@ inline constexpr double no_couple_lb_in = 1.0;
 
 /// In order of the demand's member supports; none where there is no framing demand or it has no state.
 [[nodiscard]] std::vector<EndPlace> end_places(const CheckInput& input);
-[[nodiscard]] const demand::SupportReaction& forces_at(const CheckInput& input, const EndPlace& place,
-                                                       std::size_t state);
+/// An uplift less what the least of the deck's load holds down there; `down_lb` with all of that load.
+[[nodiscard]] demand::SupportReaction forces_at(const CheckInput& input, const EndPlace& place, std::size_t state);
 
 /// The state in which `quantity(const demand::SupportReaction&)` is largest; the first of equal ones.
 template <class Value>

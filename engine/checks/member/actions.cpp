@@ -36,7 +36,8 @@ std::vector<std::size_t> loaded_members(const CheckInput& input) {
 }
 
 const demand::MemberActions& actions_of(const CheckInput& input, std::size_t state, std::size_t member) {
-    return input.demand.framing.value().states.at(state).members.at(member);
+    const demand::FramingState& at = input.demand.framing.value().states.at(state);
+    return at.with_deck.empty() ? at.members.at(member) : at.with_deck.at(member);
 }
 
 Link strength_link(const model::Member& member, format::Phrase by) {
@@ -57,20 +58,39 @@ const char* vertical_statics(const CheckInput& input) {
                                                          : "grillage of blocks between rigid joists";
 }
 
+int sharing_pieces(const model::Member& member) {
+    constexpr int most_side_by_side = 4;
+    return std::min(member.plies, most_side_by_side) * member.stack;
+}
+
 demand::MemberActions share(const demand::MemberActions& actions, const model::Member& member) {
-    const double part = 1.0 / member.plies;
+    const double part = 1.0 / sharing_pieces(member);
     return {part * actions.vertical_moment_lb_in, part * actions.horizontal_moment_lb_in,
             part * actions.vertical_shear_lb, part * actions.horizontal_shear_lb, part * actions.torque_lb_in};
 }
 
 std::vector<Step> plies_steps(const model::Member& member) {
-    if (member.plies == 1) return {};
-    return {given("n", phrase("pieces side by side, each with an equal share of the member's actions"),
-                  static_cast<double>(member.plies), "", "assumption")};
+    if (sharing_pieces(member) == 1) return {};
+    const format::Phrase meaning =
+        member.stack > 1 ? phrase("pieces one on another and side by side, each with an equal share of the actions")
+                         : phrase("pieces side by side, each with an equal share of the member's actions");
+    return {given("n", meaning, static_cast<double>(sharing_pieces(member)), "", "assumption")};
 }
 
 format::Phrase plies_note(const model::Member& member) {
-    if (member.plies == 1) return {};
+    const int pieces = sharing_pieces(member);
+    if (pieces == 1) return {};
+    if (member.stack > 1) {
+        return phrase(
+            "The {} pieces are taken to share the load equally, each bending by itself: a stack does not count as one "
+            "deep piece. Their fastening to each other is not checked.",
+            pieces);
+    }
+    if (member.plies > pieces) {
+        return phrase(
+            "Of the {} pieces {} are taken to share the load equally. Their nailing to each other is not checked.",
+            member.plies, pieces);
+    }
     return phrase("The {} pieces are taken to share the load equally. Their nailing to each other is not checked.",
                   member.plies);
 }

@@ -40,6 +40,7 @@ struct PushMoment {
 /// `above_in`: height of the section above the bearing plane; never below 0.
 [[nodiscard]] PushMoment push_moment(const demand::Demand& demand, const demand::State& state, double above_in = 0.0);
 
-[[nodiscard]] const demand::LoadCase& load_case(const demand::Demand& demand, const demand::State& state);
+/// The push of a state as it acts in its direction, wind included.
+[[nodiscard]] demand::LoadCase load_case(const demand::Demand& demand, const demand::State& state);
 
 }  // namespace toehold::checks

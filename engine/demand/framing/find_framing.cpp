@@ -1,6 +1,7 @@
 #include "demand/framing/find_framing.h"
 
 #include "catalog/fastened.h"
+#include "demand/framing/deck.h"
 #include "demand/framing/frame.h"
 #include "demand/framing/lateral.h"
 #include "demand/framing/member_supports.h"
@@ -65,18 +66,6 @@ StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, con
     return loads;
 }
 
-MemberActions actions_of(const Frame& frame, const GridSolution& solution, const std::vector<MemberLoad>& loads,
-                         std::size_t member) {
-    MemberActions actions;
-    for (const int beam : frame.beams[member]) {
-        const mechanics::GridExtremes extremes = frame.grillage->extremes(solution, beam, loads);
-        actions.vertical_moment_lb_in = std::max(actions.vertical_moment_lb_in, extremes.moment_lb_in);
-        actions.vertical_shear_lb = std::max(actions.vertical_shear_lb, extremes.shear_lb);
-        actions.torque_lb_in = std::max(actions.torque_lb_in, extremes.torque_lb_in);
-    }
-    return actions;
-}
-
 /// `on_member`: what the support puts on the member's end.
 SupportReaction reaction_of(const model::Member& held, const mechanics::GridLoad& on_member) {
     SupportReaction reaction;
@@ -99,22 +88,35 @@ double top_movement_in(const Frame& frame, const GridSolution& solution, const s
     return work / push_lb;
 }
 
+/// The deck lies flat on its joists: what acts across a member is the guard's alone.
+void copy_lateral(FramingState& state) {
+    for (std::size_t member = 0; member < state.with_deck.size(); ++member) {
+        state.with_deck[member].horizontal_moment_lb_in = state.members[member].horizontal_moment_lb_in;
+        state.with_deck[member].horizontal_shear_lb = state.members[member].horizontal_shear_lb;
+    }
+}
+
 FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame,
-                         const State& state) {
+                         const std::optional<DeckOnJoists>& deck, const State& state) {
     StateLoads loads = loads_of(resolved, demand, frame, state);
     const GridSolution solution = frame.grillage->solve({}, loads.upright);
     FramingState result;
     result.residual = solution.residual;
     for (std::size_t member = 0; member < frame.members.size(); ++member)
-        result.members.push_back(actions_of(frame, solution, loads.upright, member));
+        result.members.push_back(upright_actions(frame, solution, loads.upright, member));
+    if (deck) {
+        const DeckFactors factors = deck_factors(resolved.detail.basis, demand.cases[state.load_case]);
+        result.with_deck = with_deck(frame, *deck, factors, solution, loads.upright, result.members);
+    }
     for (std::size_t index = 0; index < frame.supports.size(); ++index) {
         const auto joint = frame.grid_joint_of[index], support = frame.grid_support_of[index];
         const mechanics::GridLoad& on_member = joint ? solution.joints[static_cast<std::size_t>(*joint)]
                                                      : solution.supports[static_cast<std::size_t>(support.value())];
         result.reactions.push_back(reaction_of(frame.members[frame.supports[index].member], on_member));
     }
-    result.top_in = top_movement_in(frame, solution, loads.upright, demand.cases[state.load_case].push_lb);
+    result.top_in = top_movement_in(frame, solution, loads.upright, acting(demand, state).push_lb);
     add_lateral(result, frame, std::move(loads.lateral), boards_hold(resolved));
+    copy_lateral(result);
     return result;
 }
 
@@ -136,7 +138,9 @@ std::vector<format::Phrase> framing_assumptions(const catalog::Resolved& resolve
                    "the member it frames into, so its force twists that member unless the connection carries the "
                    "moment. Deck boards and dead weight are given no part in that."));
     } else {
-        all.push_back(phrase("Joists do not move: their lengths and supports are not specified."));
+        all.push_back(
+            phrase("Joists do not move: their lengths and supports are not specified. They are not checked for the "
+                   "guard's load with the deck's."));
     }
     if (boards_hold(resolved)) {
         all.push_back(
@@ -147,6 +151,15 @@ std::vector<format::Phrase> framing_assumptions(const catalog::Resolved& resolve
         phrase("The slip of the connections at member ends is an estimate. It distributes the load and moves the "
                "framing; no capacity depends on it."));
     return all;
+}
+
+void add_deck_assumptions(std::vector<format::Phrase>& all, const DeckOnJoists& deck) {
+    all.insert(all.end(), deck.load.assumptions.begin(), deck.load.assumptions.end());
+    all.push_back(format::phrase(
+        "Joists carry the deck's dead load of {} and live load of {} beside the guard's load, over half the bay on each "
+        "side; outside the last joist the bay is taken as wide as the one inside. Uplift at their supports is met by the "
+        "least dead load. Joist bearing, rims, blocks and what is below the deck are not checked for the deck's load.",
+        format::Quantity{deck.load.dead_psf, "psf"}, format::Quantity{deck.load.live_psf, "psf"}));
 }
 
 }  // namespace
@@ -170,9 +183,14 @@ std::optional<FramingDemand> find_framing(const catalog::Resolved& resolved, con
             "joist or a rim");
         return framing;
     }
+    const std::optional<DeckOnJoists> deck = deck_on_joists(resolved, frame);
+    if (deck) {
+        framing.deck = actions_of_deck(frame, *deck, deck_factors(resolved.detail.basis, demand.cases.front()));
+        add_deck_assumptions(framing.assumptions, *deck);
+    }
     framing.states.reserve(demand.states.size());
     for (const State& state : demand.states) {
-        framing.states.push_back(solve_state(resolved, demand, frame, state));
+        framing.states.push_back(solve_state(resolved, demand, frame, deck, state));
         framing.residual = std::max(framing.residual, framing.states.back().residual);
     }
     // A grid's balance is measured against its loads; stiff and soft springs side by side cost some digits.

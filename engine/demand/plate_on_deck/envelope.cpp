@@ -10,9 +10,9 @@ namespace {
 
 /// Directions a paper calculation looks at: square to the plate's sides, as far as the loads ask for them. Turned by a
 /// few degrees, the method would put the whole moment on one anchor.
-std::vector<double> hand_directions(const model::Loads& loads) {
+std::vector<double> hand_directions(const LoadCase& load) {
     constexpr double quarter = 0.5 * std::numbers::pi;
-    if (loads.directions == model::Directions::outward) return {quarter};
+    if (load.directions_rad.size() <= 2) return load.directions_rad;
     return {0.0, quarter, 2.0 * quarter, 3.0 * quarter};
 }
 
@@ -21,8 +21,9 @@ void add_hand_tensions(Demand& demand, const PlateSolver& solver, const model::B
     using mechanics::LeverArm;
     const mechanics::Polygon plate = outline(on_deck(detail).plate);
     for (const LoadCase& load : demand.cases) {
-        const double moment = load.push_lb * load.height_in;
-        for (const double direction : hand_directions(detail.loads)) {
+        for (const double direction : hand_directions(load)) {
+            const LoadCase push = acting(load, direction);
+            const double moment = push.push_lb * push.height_in;
             const auto edge = hand_tension(solver.anchor_points(), plate, moment, direction, LeverArm::to_edge);
             const auto row = hand_tension(solver.anchor_points(), plate, moment, direction, LeverArm::to_anchor);
             for (std::size_t anchor = 0; anchor < demand.anchors.size(); ++anchor) {
@@ -79,7 +80,7 @@ Bending find_bending(const Demand& demand) {
     if (still > 0.0 && giving > 0.0) bending.framing_change = giving / still - 1.0;
     double largest = 0.0;
     for (const State& state : demand.states) {
-        const LoadCase& load = demand.cases[state.load_case];
+        const LoadCase load = acting(demand, state);
         // A vertical force moves the foot too, so only the push alone tells its rotation stiffness.
         if (!demand.scenarios[state.scenario].nominal() || load.down_lb != 0.0) continue;
         const double moment = load.push_lb * load.height_in;

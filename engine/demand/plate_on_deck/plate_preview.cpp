@@ -22,7 +22,9 @@ std::vector<std::size_t> cases_that_count(const std::vector<LoadCase>& cases, bo
     std::optional<std::size_t> largest;
     const auto moment = [&cases](std::size_t i) { return cases[i].push_lb * cases[i].height_in; };
     for (std::size_t i = 0; i < cases.size(); ++i) {
-        if (preloaded || cases[i].down_lb != 0.0) {
+        const bool upright = cases[i].push_lb == 0.0 && cases[i].wind_lb == 0.0;
+        if (cases[i].covered_by || upright) continue;
+        if (preloaded || cases[i].down_lb != 0.0 || cases[i].wind_lb != 0.0) {
             count.push_back(i);
         } else if (!largest || moment(i) > moment(*largest)) {
             largest = i;
@@ -46,12 +48,16 @@ struct Step {
     double direction_rad = 0.0;
 };
 
-std::vector<Step> steps(const model::Loads& loads, std::size_t count) {
-    if (loads.directions == model::Directions::outward) {
-        const auto nearest = static_cast<std::size_t>(std::lround(static_cast<double>(count) / 4.0));
-        return {{nearest, quarter_turn}};
-    }
+/// The nearest step of the rose to each direction where a case has few of them.
+std::vector<Step> steps(const LoadCase& load, std::size_t count) {
     std::vector<Step> all;
+    if (load.directions_rad.size() <= 2) {
+        for (const double direction : load.directions_rad) {
+            const double nearest = std::round(direction / full_turn * static_cast<double>(count));
+            all.push_back({static_cast<std::size_t>(nearest) % count, direction});
+        }
+        return all;
+    }
     for (std::size_t i = 0; i < count; ++i)
         all.push_back({i, full_turn * static_cast<double>(i) / static_cast<double>(count)});
     return all;
@@ -75,7 +81,7 @@ PlatePreview::PlatePreview(const catalog::Resolved& of)
 }
 
 State PlatePreview::state(std::size_t load_case, double direction_rad) {
-    const Push push{cases_.at(load_case), {}, direction_rad};
+    const Push push{acting(cases_.at(load_case), direction_rad), {}, direction_rad};
     if (flexible_asked_for_ || !solver_->flexible()) return solver_->solve(push);
     try {
         return solver_->solve(push);
@@ -90,13 +96,14 @@ double PlatePreview::asked_for_lb(const State& state, std::size_t anchor) const 
     return flexible_asked_for_ ? state.anchors[anchor].tension_lb : state.rigid_tension_lb[anchor];
 }
 
-mechanics::HandTension PlatePreview::hand(const LoadCase& load, double direction_rad) const {
+mechanics::HandTension PlatePreview::hand(const LoadCase& of, double direction_rad) const {
+    const LoadCase load = acting(of, direction_rad);
     return mechanics::hand_tension(solver_->anchor_points(), outline(on_deck(resolved_.detail).plate),
                                    load.push_lb * load.height_in, direction_rad, mechanics::LeverArm::to_edge);
 }
 
 void PlatePreview::add_pushes(PolarEnvelope& polar, std::size_t load_case, std::size_t count) {
-    for (const Step step : steps(resolved_.detail.loads, count)) {
+    for (const Step step : steps(cases_[load_case], count)) {
         const State found = state(load_case, step.direction_rad);
         for (std::size_t i = 0; i < found.anchors.size(); ++i) {
             double& rigid = polar.rigid_lb[i][step.index];
@@ -109,7 +116,7 @@ void PlatePreview::add_pushes(PolarEnvelope& polar, std::size_t load_case, std::
 }
 
 void PlatePreview::add_hand(PolarEnvelope& polar, std::size_t load_case) const {
-    for (const Step step : steps(resolved_.detail.loads, fewest_directions)) {
+    for (const Step step : steps(cases_[load_case], fewest_directions)) {
         const mechanics::HandTension tensions = hand(cases_[load_case], step.direction_rad);
         for (std::size_t i = 0; i < polar.hand_lb.size(); ++i)
             polar.hand_lb[i] = std::max(polar.hand_lb[i], tensions.tension_lb[i]);
@@ -125,7 +132,7 @@ PolarEnvelope PlatePreview::polar_envelope(int directions) {
     polar.rigid_lb.assign(anchors, std::vector<double>(count, 0.0));
     polar.flexible_lb = polar.rigid_lb;
     polar.hand_lb.assign(anchors, 0.0);
-    polar.largest_direction_rad = resolved_.detail.loads.directions == model::Directions::outward ? quarter_turn : 0.0;
+    polar.largest_direction_rad = cases_.at(counting_cases_.at(0)).directions_rad.front();
     for (const std::size_t load_case : counting_cases_) {
         add_pushes(polar, load_case, count);
         add_hand(polar, load_case);
@@ -160,7 +167,7 @@ PushResult PlatePreview::push(std::size_t load_case, double direction_rad) {
     result.rigid_field.direction_rad = direction_rad;
     if (solver_->flexible()) {
         result.flexible = found.anchors;
-        DeflectedShape bent = solver_->field({cases_[load_case], {}, direction_rad});
+        DeflectedShape bent = solver_->field({acting(cases_[load_case], direction_rad), {}, direction_rad});
         if (!bent.nodes.empty()) result.flexible_field = std::move(bent);
     }
     result.hand_lb.assign(result.rigid.size(), std::nullopt);

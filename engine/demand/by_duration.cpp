@@ -1,0 +1,59 @@
+#include "demand/by_duration.h"
+
+#include "demand/envelope.h"
+#include "model/basis.h"
+
+#include <algorithm>
+
+namespace toehold::demand {
+namespace {
+
+/// The peak of bearing again, over the states that are left.
+void find_peak_bearing_again(Demand& demand) {
+    demand.peak_bearing_psi = 0.0;
+    demand.peak_bearing_state = 0;
+    for (std::size_t state = 0; state < demand.states.size(); ++state) {
+        for (const SupportForce& support : demand.states[state].supports) {
+            if (support.peak_psi <= demand.peak_bearing_psi) continue;
+            demand.peak_bearing_psi = support.peak_psi;
+            demand.peak_bearing_state = state;
+        }
+    }
+}
+
+}  // namespace
+
+std::vector<LoadDuration> durations(const Demand& demand) {
+    std::vector<LoadDuration> all;
+    for (const State& state : demand.states) {
+        const LoadDuration one = demand.cases.at(state.load_case).duration;
+        if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(one);
+    }
+    return all;
+}
+
+Demand of_duration(const Demand& demand, LoadDuration duration) {
+    Demand part = demand;
+    part.states.clear();
+    const bool framed = demand.framing && !demand.framing->states.empty();
+    if (framed) part.framing->states.clear();
+    for (std::size_t index = 0; index < demand.states.size(); ++index) {
+        if (demand.cases.at(demand.states[index].load_case).duration != duration) continue;
+        part.states.push_back(demand.states[index]);
+        if (framed) part.framing->states.push_back(demand.framing->states[index]);
+    }
+    if (part.states.empty()) return part;
+    find_envelopes_again(part);
+    find_peak_bearing_again(part);
+    return part;
+}
+
+model::Basis for_duration(model::Basis basis, LoadDuration duration) {
+    if (duration == LoadDuration::guard_live) return basis;
+    constexpr double ten_minutes = 1.6, not_live_alone = 1.0;
+    basis.load_duration = ten_minutes;
+    basis.time_effect = not_live_alone;
+    return basis;
+}
+
+}  // namespace toehold::demand

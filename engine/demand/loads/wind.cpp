@@ -1,0 +1,92 @@
+// ASCE 7-16 chapters 26 to 30 give a pressure at strength level; allowable stress design takes 0.6 of it. Combinations,
+// guard load L, wind W (the weight of post and guard is left out: it is small, and steadies them):
+//   2.4.1 (ASD)   0.6 W;  0.75 L + 0.75 (0.6 W)
+//   2.3.1 (LRFD)  1.0 W;  1.0 W + 1.0 L. The half of L that 2.3.1 allows is for floors, not for a guard's load.
+// Nothing in the standard leaves the guard's load out of the combination with wind, so it is in unless the file says that
+// nobody leans on the guard in a storm of the design wind.
+#include "demand/loads/wind.h"
+
+#include "demand/loads/load_cases.h"
+#include "model/base_detail.h"
+
+#include <algorithm>
+#include <numbers>
+
+namespace toehold::demand {
+namespace {
+
+using format::Citation;
+using format::phrase;
+using format::Quantity;
+
+constexpr double inches_per_foot = 12.0;
+constexpr double service_part = 0.6;  // ASCE 7-16 2.4.1: of a wind at strength level
+constexpr double live_with_wind = 0.75;
+
+struct WindFactors {
+    double alone = 0.0, with_live = 0.0;  ///< on the pressure as the file gives it
+    double live = 0.0;                    ///< on the guard's unfactored load
+    double over_service = 1.0;            ///< factored over service, of the combination: what a movement is divided by
+};
+
+WindFactors factors(const model::Basis& basis, const model::WindLoad& wind) {
+    const double at_service = wind.service_level ? 1.0 : service_part;
+    if (basis.method == model::Method::asd) return {at_service, live_with_wind * at_service, live_with_wind, 1.0};
+    const double at_strength = at_service / service_part;
+    return {at_strength, at_strength, 1.0, 1.0 / live_with_wind};
+}
+
+double infill_height_in(const model::BaseDetail& detail) {
+    return detail.loads.wind->infill_height_in.value_or(detail.guard.height_in);
+}
+
+format::Phrase source(const model::BaseDetail& detail) {
+    const model::BuildingCode code = model::building_code(detail.basis);
+    const bool asd = detail.basis.method == model::Method::asd;
+    return phrase("{}; {}", Citation{model::clause(code, model::Provision::wind)},
+                  Citation{model::clause(code, asd ? model::Provision::asd_combinations
+                                                   : model::Provision::lrfd_combinations)});
+}
+
+}  // namespace
+
+std::optional<double> wind_area_ft2(const model::BaseDetail& detail) {
+    if (!detail.loads.wind) return std::nullopt;
+    if (detail.loads.wind->area_ft2) return detail.loads.wind->area_ft2;
+    const std::optional<double> length_in = model::tributary_length_in(detail.guard, detail.loads);
+    if (!length_in) return std::nullopt;
+    return infill_height_in(detail) * *length_in / (inches_per_foot * inches_per_foot) * detail.loads.wind->solid_ratio;
+}
+
+std::vector<LoadCase> wind_cases(const model::BaseDetail& detail, const std::optional<LoadCase>& live) {
+    const std::optional<double> area_ft2 = wind_area_ft2(detail);
+    if (!area_ft2) return {};
+    const model::WindLoad& wind = *detail.loads.wind;
+    const WindFactors by = factors(detail.basis, wind);
+    const double force_lb = wind.pressure_psf * *area_ft2;
+    LoadCase alone;
+    alone.id = "wind";
+    alone.name = phrase("{} of wind, {} on {} of infill", Quantity{by.alone, ""}, Quantity{wind.pressure_psf, "psf"},
+                        Quantity{*area_ft2, "ft2"});
+    alone.wind_lb = by.alone * force_lb;
+    alone.wind_height_in = wind.centroid_in.value_or(0.5 * infill_height_in(detail)) + model::below_surface_in(detail);
+    alone.height_in = model::lever_height_in(detail);
+    alone.load_factor = by.alone / (wind.service_level ? 1.0 : service_part);
+    alone.source = source(detail);
+    alone.duration = LoadDuration::wind;
+    alone.directions_rad = {0.5 * std::numbers::pi, 1.5 * std::numbers::pi};
+    std::vector<LoadCase> cases{alone};
+    if (!wind.with_live_load || !live) return cases;
+    LoadCase both = alone;
+    both.id = "wind-with-live";
+    both.name = phrase("{} of the guard's load ({}) with {} of wind ({} on {})", Quantity{by.live, ""}, live->name,
+                       Quantity{by.with_live, ""}, Quantity{wind.pressure_psf, "psf"}, Quantity{*area_ft2, "ft2"});
+    both.push_lb = by.live * live->push_lb / live->load_factor;
+    both.wind_lb = by.with_live * force_lb;
+    both.load_factor = by.over_service;
+    both.directions_rad = live->directions_rad;
+    cases.push_back(both);
+    return cases;
+}
+
+}  // namespace toehold::demand

@@ -1,0 +1,101 @@
+#include "review/run_checks.h"
+
+#include "catalog/resolve.h"
+#include "checks/registry.h"
+#include "demand/by_duration.h"
+#include "review/verdict.h"
+
+#include <map>
+#include <string>
+#include <tuple>
+#include <utility>
+
+namespace toehold::review {
+namespace {
+
+using checks::CheckResult;
+using checks::Status;
+using demand::LoadDuration;
+
+std::vector<CheckResult> run_all(const catalog::Resolved& resolved, const demand::Demand& demand) {
+    std::vector<CheckResult> results;
+    for (const checks::Check& check : checks::registered_checks()) {
+        for (CheckResult& result : checks::run(check, {resolved, demand})) results.push_back(std::move(result));
+    }
+    return results;
+}
+
+format::Phrase words(LoadDuration duration) {
+    switch (duration) {
+        case LoadDuration::guard_live:
+            return format::phrase("the guard's load");
+        case LoadDuration::wind:
+            return format::phrase("wind, ten minutes");
+        case LoadDuration::proof_test:
+            break;
+    }
+    return format::phrase("the proof test");
+}
+
+/// What tells one result of a run from another: a check may have several on one part.
+using Name = std::tuple<std::string, std::string, std::string, std::size_t>;
+
+class WorstOfRuns {
+  public:
+    void add(std::vector<CheckResult> results, const format::Phrase& under) {
+        std::map<Name, std::size_t> seen;
+        for (CheckResult& result : results) {
+            Name name{result.id, model::key(result.part), result.aspect, 0};
+            std::get<3>(name) = seen[name]++;
+            result.under = under;
+            keep_worse(std::move(result), name);
+        }
+    }
+    [[nodiscard]] std::vector<CheckResult> take() { return std::move(all_); }
+
+  private:
+    static int gravity(const CheckResult& result) {
+        if (result.status == Status::missing_evidence) return 1;
+        return result.status == Status::holds ? 0 : 2;
+    }
+
+    void keep_worse(CheckResult result, const Name& name) {
+        const auto [place, fresh] = places_.emplace(name, all_.size());
+        if (fresh) {
+            all_.push_back(std::move(result));
+            return;
+        }
+        CheckResult& kept = all_[place->second];
+        const auto one = std::pair(gravity(result), result.ratio), other = std::pair(gravity(kept), kept.ratio);
+        if (one == other) kept.under = {};
+        if (one > other) kept = std::move(result);
+    }
+
+    std::vector<CheckResult> all_;
+    std::map<Name, std::size_t> places_;
+};
+
+}  // namespace
+
+std::vector<CheckResult> run_checks(const catalog::Resolved& resolved, const demand::Demand& demand) {
+    const std::vector<LoadDuration> durations = demand::durations(demand);
+    std::vector<CheckResult> results;
+    if (durations.size() < 2) {
+        catalog::Resolved for_these = resolved;
+        if (!durations.empty())
+            for_these.detail.basis = demand::for_duration(resolved.detail.basis, durations.front());
+        results = run_all(for_these, demand);
+    } else {
+        WorstOfRuns worst;
+        for (const LoadDuration duration : durations) {
+            catalog::Resolved for_these = resolved;
+            for_these.detail.basis = demand::for_duration(resolved.detail.basis, duration);
+            worst.add(run_all(for_these, demand::of_duration(demand, duration)), words(duration));
+        }
+        results = worst.take();
+    }
+    sort_worst_first(results);
+    return results;
+}
+
+}  // namespace toehold::review
