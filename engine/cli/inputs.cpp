@@ -27,8 +27,8 @@ std::optional<std::vector<fs::path>> documents_of(const fs::path& folder, const 
     return documents;
 }
 
-/// Why a document of a folder is passed over; empty: it is a base detail or a project, or cannot be read, which its
-/// review says.
+/// Why a document of a folder is passed over; empty: it is a base detail or a project, or nothing can be told of it:
+/// then its review says what is wrong, and the folder counts as one with a file that cannot be used.
 format::Phrase passed_over(const fs::path& document) {
     switch (xml::document_kind(document)) {
         case xml::DocumentKind::detail:
@@ -41,7 +41,7 @@ format::Phrase passed_over(const fs::path& document) {
         case xml::DocumentKind::unknown:
             break;
     }
-    if (!xml::read_text(document).text) return {};
+    if (xml::root_element(document).empty()) return {};
     return phrase("not a base detail or project");
 }
 

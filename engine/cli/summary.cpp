@@ -4,6 +4,7 @@
 #include "export/text/table.h"
 #include "format/figures.h"
 #include "wording/status.h"
+#include "wording/verdict.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -62,19 +63,21 @@ Row summary_row(const SummaryRow& row, bool bare_name, const Locale& locale) {
     const std::string file = bare_name ? fs::path(row.file).filename().string() : row.file;
     if (!row.headline)
         return {{file, format::text(phrase("UNUSABLE"), locale), "-", "-"}, {format::text(row.trouble, locale)}};
-    const review::Governing& governing = row.headline->governing;
-    const bool governed = !governing.check.empty();
-    return {
-        {file, format::text(wording::word(row.headline->verdict), locale),
-         governed ? format::ratio_text(governing.ratio) : std::string("-"),
-         findings_cell(row.headline->counts, locale)},
-        {format::text(governed ? wording::result(governing.title, governing.part) : phrase("no check could be made"),
-                      locale)}};
+    const std::optional<double>& ratio = row.headline->ratio;
+    return {{file, format::text(wording::word(row.headline->verdict), locale),
+             ratio ? format::ratio_text(*ratio) : std::string("-"), findings_cell(row.headline->counts, locale)},
+            {format::text(row.headline->cause.empty() ? phrase("no check could be made") : row.headline->cause,
+                          locale)}};
 }
 
 }  // namespace
 
-Headline headline(const review::Review& review) { return {review.verdict, review.governing, review.facts.counts}; }
+Headline headline(const review::Review& review) {
+    Headline headline{review.verdict, wording::cause(review), std::nullopt, review.facts.counts};
+    const bool by_a_check = review.verdict == review::Verdict::adequate || review.facts.first_cause;
+    if (by_a_check) headline.ratio = review.governing.ratio;
+    return headline;
+}
 
 std::string summary_text(const std::vector<SummaryRow>& rows, const Locale& locale) {
     const fs::path folder = common_folder(rows);
@@ -89,8 +92,8 @@ std::string summary_text(const std::vector<SummaryRow>& rows, const Locale& loca
                                                     {format::text(phrase("findings"), locale)}};
     return text + "\n" + exporting::table(columns, lines) + "\n" +
            exporting::paragraph(format::text(
-               phrase("Below each file, what governs it; D/C: its demand over capacity. The whole review of one file: "
-                      "toehold check FILE; of all of them: --full."),
+               phrase("Below each file, the first cause of its verdict, or what is nearest its limit; D/C: demand over "
+                      "capacity there. The whole review of one file: toehold check FILE; of all of them: --full."),
                locale));
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// Many reviews in one table: which hold, what governs each.
+// Many reviews in one table: which hold, and the first cause of each verdict.
 #include "review/review.h"
 
 #include <optional>
@@ -11,7 +11,8 @@ namespace toehold::cli {
 /// What the table says of a review, so that the review itself need not be kept.
 struct Headline {
     review::Verdict verdict = review::Verdict::incomplete;
-    review::Governing governing;
+    format::Phrase cause;
+    std::optional<double> ratio;  ///< of the check that is the cause; absent where a finding alone is
     review::Counts counts;
 };
 [[nodiscard]] Headline headline(const review::Review& review);

@@ -31,7 +31,8 @@ struct CheckFact {
     format::Phrase note;
 };
 
-/// The result to name first: the worst; where every check passes, the strength nearest its limit.
+/// The result to name first: where checks fail, their first cause, whatever its ratio; else the strength nearest its
+/// limit.
 struct Governing : CheckFact {
     std::optional<double> direction_deg;  ///< of the push
     double demand = 0.0, capacity = 0.0;
@@ -52,6 +53,7 @@ struct Counts {
 /// most. Among equals the first down the load path, then the one of the larger ratio.
 struct FirstCause : CheckFact {
     std::size_t explained = 0;  ///< failing results that follow from it, and from those
+    std::size_t result = 0;     ///< its place among the results
 };
 
 /// By how much the capacity of the governing check falls short; in `unit`.

@@ -21,11 +21,10 @@ int rank(Status status) {
     return 2;
 }
 
-/// The result to name first: the worst; where everything holds, the strength nearest to its limit.
-const checks::CheckResult& leading(const std::vector<checks::CheckResult>& sorted) {
+/// Where no check fails: the strength nearest to its limit.
+const checks::CheckResult& nearest_its_limit(const std::vector<checks::CheckResult>& sorted) {
     const auto counts = [](const checks::CheckResult& result) {
-        if (result.status == Status::missing_evidence) return false;
-        return result.status != Status::holds || !is_dimension(result);
+        return result.status == Status::holds && !is_dimension(result);
     };
     const auto first = std::find_if(sorted.begin(), sorted.end(), counts);
     return first != sorted.end() ? *first : sorted.front();
@@ -63,9 +62,10 @@ void conclude(Review& review) {
         review.facts.finding = review.findings.front().message;
     }
     if (!review.checks.empty()) {
-        const checks::CheckResult& worst = leading(review.checks);
-        review.governing = governing_of(worst);
-        if (fails(worst)) review.facts.shortfall = Shortfall{worst.demand, worst.capacity, worst.unit};
+        const auto& cause = review.facts.first_cause;
+        const checks::CheckResult& first = cause ? review.checks[cause->result] : nearest_its_limit(review.checks);
+        review.governing = governing_of(first);
+        if (fails(first)) review.facts.shortfall = Shortfall{first.demand, first.capacity, first.unit};
     }
     if (review.demand) {
         review.facts.largest_tension = largest_tension(review.resolved, *review.demand);

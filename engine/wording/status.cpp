@@ -60,8 +60,10 @@ Phrase ratio(Status status, double ratio) {
     return phrase("demand/capacity {}", format::ratio_text(ratio));
 }
 
-Phrase worst_of(Phrase words, std::size_t count) {
+Phrase worst_of(Phrase words, std::size_t count, std::size_t alike) {
     if (count < 2) return words;
+    if (alike == count) return phrase("{} ({} alike)", std::move(words), count);
+    if (alike > 1) return phrase("{} (worst of {}, {} alike)", std::move(words), count, alike);
     return phrase("{} (worst of {})", std::move(words), count);
 }
 

@@ -14,7 +14,8 @@ namespace toehold::wording {
 [[nodiscard]] format::Phrase result(const format::Phrase& title, const model::PartId& part);
 /// `demand/capacity 1.25`, `no load path`, `not specified`
 [[nodiscard]] format::Phrase ratio(checks::Status status, double ratio);
-/// `(worst of 4)` after something; nothing for one.
-[[nodiscard]] format::Phrase worst_of(format::Phrase words, std::size_t count);
+/// `(worst of 4)` after something; nothing for one. With how many of them, itself included, come to the same:
+/// `(worst of 8, 4 alike)`, `(4 alike)`.
+[[nodiscard]] format::Phrase worst_of(format::Phrase words, std::size_t count, std::size_t alike = 1);
 
 }  // namespace toehold::wording

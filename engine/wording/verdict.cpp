@@ -64,6 +64,19 @@ Phrase reason(Verdict verdict, const Facts& facts, const review::Governing& gove
 Phrase verdict_reason(const review::Review& review) { return reason(review.verdict, review.facts, review.governing); }
 Phrase verdict_reason(const review::Side& side) { return reason(side.verdict, side.facts, side.governing); }
 
+Phrase cause(const review::Review& review) {
+    const Facts& facts = review.facts;
+    if (review.verdict == Verdict::adequate) return result(review.governing.title, review.governing.part);
+    if (facts.first_cause) {
+        Phrase first = result(facts.first_cause->title, facts.first_cause->part);
+        return facts.counts.findings_fail == 0 ? first : phrase("{}. Also: {}", std::move(first), facts.finding);
+    }
+    if (facts.counts.findings_fail > 0) return facts.finding;
+    if (facts.not_specified)
+        return phrase("not specified: what {} needs", result(facts.not_specified->title, facts.not_specified->part));
+    return facts.finding.empty() ? phrase("no check could be made") : facts.finding;
+}
+
 Phrase governing(const review::Governing& governing) {
     if (governing.check.empty()) return {};
     return phrase("{}: {}", result(governing.title, governing.part), ratio(governing.status, governing.ratio));

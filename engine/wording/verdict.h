@@ -18,6 +18,10 @@ namespace toehold::wording {
 [[nodiscard]] format::Phrase verdict_reason(const review::Review& review);
 [[nodiscard]] format::Phrase verdict_reason(const review::Side& side);
 
+/// What makes the verdict, in a few words: the first cause and the gravest finding that forbids the detail; what is not
+/// specified; or, where all passes, the strength nearest its limit. `Anchor withdrawal, anchor A`.
+[[nodiscard]] format::Phrase cause(const review::Review& review);
+
 /// The governing check in a few words: `Anchor withdrawal, anchor A: demand/capacity 5.51`. Empty: no check was made.
 [[nodiscard]] format::Phrase governing(const review::Governing& governing);
 /// More of it, to stand behind that: the link it is of, demand and capacity, the push's direction.

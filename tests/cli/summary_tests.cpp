@@ -81,6 +81,22 @@ TEST_CASE("one bad file does not stop the rest, and stands in the table", "[proc
     CHECK(contains(ran.err, "toehold: /nonexistent.xml: there is no such file"));
 }
 
+TEST_CASE("a detail in UTF-16, one with a DOCTYPE and one cut short count as unusable, not as absent",
+          "[process][bad-input]") {
+    const Details details;
+    std::string utf_16 = "\xFF\xFE";
+    for (const char letter : std::string("<base-detail/>")) utf_16 += {letter, '\0'};
+    details.put("a-wide.xml", utf_16);
+    details.put("a-doctype.xml", "<!DOCTYPE base-detail>\n<base-detail/>");
+    details.put("a-cut.xml", "<?xml version=");
+    const Ran ran = run_toehold({"check", details.path()});
+    INFO(ran.out << ran.err);
+    CHECK(ran.status == 2);
+    CHECK(contains(ran.out, "3 unusable"));
+    CHECK(contains(ran.err, "UTF-16"));
+    CHECK(contains(ran.err, "DOCTYPE"));
+}
+
 TEST_CASE("a folder without a base detail cannot be used", "[process][bad-input]") {
     const toehold::test::TemporaryFolder folder;
     const Ran ran = run_toehold({"check", folder.path().string()});

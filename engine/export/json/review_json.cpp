@@ -2,6 +2,7 @@
 
 #include "export/json/keys.h"
 #include "format/figures.h"
+#include "review/groups.h"
 #include "wording/outcomes.h"
 #include "wording/verdict.h"
 
@@ -216,6 +217,9 @@ Json assumption(const review::Assumption& assumption) {
         {"text", text(assumption.text)}, {"other_choice", text(wording::other_choice(assumption))}, {"other", other}};
 }
 
+/// Results that come to the same: their places in `checks`, worst first.
+Json group(const review::Group& group) { return {{"worst", group.worst()}, {"checks", group.results}}; }
+
 Json load(const demand::LoadCase& load) {
     return {{"id", load.id},
             {"name", text(load.name)},
@@ -288,6 +292,7 @@ Json document(const review::Review& review) {
             {"anchors", anchors(review)},
             {"bearing", bearing(review.demand)},
             {"checks", array_of(review.checks, check)},
+            {"groups", array_of(review::grouped(review.checks), group)},
             {"findings", array_of(review.findings, finding)},
             {"load_path", array_of(review.load_path, path_link)},
             {"proof", proof(review.demand)},

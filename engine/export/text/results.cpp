@@ -3,6 +3,7 @@
 #include "export/text/sections.h"
 #include "export/text/table.h"
 #include "format/figures.h"
+#include "review/groups.h"
 #include "review/load_path.h"
 #include "wording/status.h"
 
@@ -33,17 +34,28 @@ Row row_of(std::vector<std::string> first, std::vector<std::string> result) {
     return {std::move(first), {}};
 }
 
-Row check_row(const checks::CheckResult& result, std::size_t alike, const Locale& locale) {
-    Row row = row_of({format::text(result.title, locale),
-                      format::text(wording::worst_of(model::part_name(result.part), alike), locale)},
+/// Of how many results a row shows the worst, and how many of them come to the same as it.
+struct Shown {
+    std::size_t results = 1, alike = 1;
+};
+
+Row check_row(const checks::CheckResult& result, const Shown& shown, const Locale& locale) {
+    const format::Phrase part = wording::worst_of(model::part_name(result.part), shown.results, shown.alike);
+    Row row = row_of({format::text(result.title, locale), format::text(part, locale)},
                      result_cells(result.demand, result.capacity, result.unit, result.ratio, result.status, locale));
     row.below.push_back("[" + result.id + "] " + format::text(result.note, locale));
     return row;
 }
 
-std::size_t results_of(const std::vector<checks::CheckResult>& results, const std::string& id) {
-    return static_cast<std::size_t>(
-        std::count_if(results.begin(), results.end(), [&id](const auto& result) { return result.id == id; }));
+/// The first of a check stands for all of it.
+Shown standing_for(const std::vector<checks::CheckResult>& results, const checks::CheckResult& first) {
+    Shown shown{0, 0};
+    for (const checks::CheckResult& result : results) {
+        if (result.id != first.id) continue;
+        ++shown.results;
+        if (review::alike(first, result)) ++shown.alike;
+    }
+    return shown;
 }
 
 /// Every link, or those alike as one.
@@ -81,8 +93,7 @@ std::string checks_section(const review::Review& review, const TextOptions& opti
     std::set<std::string> shown;
     for (const checks::CheckResult& result : review.checks) {
         if (!options.all_rows && !shown.insert(result.id).second) continue;
-        const std::size_t alike = options.all_rows ? 1 : results_of(review.checks, result.id);
-        rows.push_back(check_row(result, alike, locale));
+        rows.push_back(check_row(result, options.all_rows ? Shown{} : standing_for(review.checks, result), locale));
     }
     const std::vector<Column> columns =
         with_result({{format::text(phrase("check"), locale)}, {format::text(phrase("part"), locale)}}, locale);

@@ -1,11 +1,22 @@
 #include "paper/report/results.h"
 
+#include "review/groups.h"
 #include "review/review.h"
 #include "wording/status.h"
 
 #include <algorithm>
 
 namespace toehold::paper::report {
+namespace {
+
+/// Results of the check that come to the same as its worst.
+std::size_t alike(const CheckResults& check) {
+    return static_cast<std::size_t>(
+        std::count_if(check.results.begin(), check.results.end(),
+                      [&check](const checks::CheckResult* one) { return review::alike(check.worst(), *one); }));
+}
+
+}  // namespace
 
 std::vector<CheckResults> results_by_check(const review::Review& review) {
     std::vector<CheckResults> all;
@@ -28,7 +39,8 @@ Table results_table(const std::string& part_head, const std::vector<CheckResults
         const checks::CheckResult& worst = check.worst();
         table.rows.push_back(with_measure(
             {{written(worst.title, locale), false, check_name(check.id)},
-             words_cell(written(wording::worst_of(model::part_name(worst.part), check.results.size()), locale))},
+             words_cell(
+                 written(wording::worst_of(model::part_name(worst.part), check.results.size(), alike(check)), locale))},
             measure(worst), locale));
     }
     return table;

@@ -113,12 +113,33 @@ std::filesystem::path sibling_of(const std::filesystem::path& target) {
     return sibling;
 }
 
+/// To behind its `>`, its own declarations in brackets included.
+std::size_t doctype_length(std::string_view text) {
+    const std::size_t bracket = text.find_first_of("[>");
+    if (bracket == std::string_view::npos) return text.size();
+    if (text[bracket] == '>') return bracket + 1;
+    const std::size_t closed = text.find(']', bracket);
+    const std::size_t end = closed == std::string_view::npos ? closed : text.find('>', closed);
+    return end == std::string_view::npos ? text.size() : end + 1;
+}
+
+/// The letters of UTF-16 that are ASCII, which is all that a name needs; any other text as it is.
+std::string with_plain_letters(std::string text) {
+    constexpr std::size_t first_letter = 4;  // a byte order mark and a letter
+    if (text.substr(0, first_letter).find('\0') != std::string::npos) std::erase(text, '\0');
+    return text;
+}
+
 /// Name of the first element; a later fault does not matter, so that a damaged document is still called by its kind.
 std::string_view root_name(std::string_view text) {
     while (true) {
         const std::size_t start = text.find('<');
         if (start == std::string_view::npos) return {};
         text.remove_prefix(start);
+        if (text.starts_with("<!DOCTYPE")) {
+            text.remove_prefix(doctype_length(text));
+            continue;
+        }
         const bool comment = text.starts_with("<!--");
         if (!comment && !text.starts_with("<?")) break;
         const std::string_view mark = comment ? "-->" : "?>";
@@ -183,10 +204,14 @@ std::string sha256(std::string_view text) {
     return digest.data();
 }
 
+std::string root_element(const std::filesystem::path& file) {
+    TextRead read = read_text(file);
+    if (!read.text) return {};
+    return std::string(root_name(with_plain_letters(std::move(*read.text))));
+}
+
 DocumentKind document_kind(const std::filesystem::path& file) {
-    const TextRead read = read_text(file);
-    if (!read.text) return DocumentKind::unknown;
-    const std::string_view name = root_name(*read.text);
+    const std::string name = root_element(file);
     if (name == "base-detail") return DocumentKind::detail;
     if (name == "project") return DocumentKind::project;
     if (name == "plates") return DocumentKind::plates;

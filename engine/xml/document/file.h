@@ -32,6 +32,10 @@ struct TextRead {
 /// SHA-256 (FIPS 180-4) of a text, as 64 hexadecimal digits in lower case.
 [[nodiscard]] std::string sha256(std::string_view text);
 
+/// Name of the root element, as far as it can be told: of a damaged document too, after a DOCTYPE, in UTF-16. Empty
+/// where there is none, or the file cannot be read.
+[[nodiscard]] std::string root_element(const std::filesystem::path& file);
+
 enum class DocumentKind { detail, project, plates, catalog, unknown };
 /// By the root element's name; `unknown` when the file cannot be read.
 [[nodiscard]] DocumentKind document_kind(const std::filesystem::path& file);

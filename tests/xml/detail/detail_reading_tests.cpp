@@ -162,7 +162,14 @@ TEST_CASE("a document is called by the name of its root, even a damaged one", "[
     };
     CHECK(kind("<catalog/>") == DocumentKind::catalog);
     CHECK(kind("<?xml version='1.0'?><!-- <plates> --><base-detail>") == DocumentKind::detail);
-    for (const char* other : {"", "text", "<", "<!--", "<?xml", "<plates-and-more/>", "<html>"}) {
+    CHECK(kind("<!DOCTYPE base-detail>\n<base-detail/>") == DocumentKind::detail);
+    CHECK(kind("<!DOCTYPE base-detail [ <!ENTITY a '>'> ]><base-detail/>") == DocumentKind::detail);
+    for (const std::string mark : {std::string("\xFF\xFE"), std::string()}) {
+        std::string utf_16 = mark;
+        for (const char letter : std::string("<?xml version='1.0'?><project/>")) utf_16 += {letter, '\0'};
+        CHECK(kind(utf_16) == DocumentKind::project);
+    }
+    for (const char* other : {"", "text", "<", "<!--", "<?xml", "<!DOCTYPE", "<plates-and-more/>", "<html>"}) {
         CHECK(kind(other) == DocumentKind::unknown);
     }
 }

@@ -58,9 +58,9 @@ wxString status_words(const checks::CheckResult& result, bool stale, const forma
     return stale ? wxString(_("out of date")) + " " + word : word;
 }
 
-/// `anchor D: 1908 lb of 346.3 lb, toward 315 deg`
-wxString subject_words(const checks::CheckResult& result, const format::Locale& locale) {
-    wxString words = subject_name(result, locale);
+/// `anchor D (4 alike): 1908 lb of 346.3 lb, toward 315 deg`
+wxString subject_words(const checks::CheckResult& result, const format::Locale& locale, std::size_t alike) {
+    wxString words = subject_name(result, locale, alike);
     const wxString demand = figure(result.demand, result.unit, locale);
     if (result.status == checks::Status::missing_evidence) {
         words += ": " + wxString::Format(_("%s, capacity not known"), demand);
@@ -110,7 +110,7 @@ void paint_marks(const Walk& walk, const checks::CheckResult& result, const wxRe
     }
 }
 
-int result_row(const Walk& walk, const checks::CheckResult& result) {
+int result_row(const Walk& walk, const checks::CheckResult& result, std::size_t alike) {
     const bool narrow = walk.area.width < 330;
     const int left = opener + frame_width + 8;
     const int bar_width = narrow ? walk.column(left) : std::clamp(walk.area.width / 4, 90, 190);
@@ -119,7 +119,7 @@ int result_row(const Walk& walk, const checks::CheckResult& result) {
 
     const TextStyle title = walk.normal(result.status != checks::Status::holds), word = walk.normal(true);
     int y = top + walk.set(text_of(result.title, walk.row.locale), {x, top}, words_width, title);
-    y += 1 + walk.set(subject_words(result, walk.row.locale), {x, y + 1}, words_width, walk.fine());
+    y += 1 + walk.set(subject_words(result, walk.row.locale, alike), {x, y + 1}, words_width, walk.fine());
 
     const int right = narrow ? x : x + words_width + 12;
     const int word_top = narrow ? y + 2 : top;
@@ -218,15 +218,15 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
         return line_row(walk, text_of(row.text), walk.normal(), padding + 4);
     }
     if (paint && style.marked) paint_selection_mark(walk, row.kind == RowKind::result);
-    if (row.kind == RowKind::result) return result_row(walk, *result);
+    if (row.kind == RowKind::result) return result_row(walk, *result, row.alike.size());
     if (paint) paint_spine(walk);
     return lines_of(walk, row, *result);
 }
 
 int opener_width() { return opener; }
 
-wxString subject_name(const checks::CheckResult& result, const format::Locale& locale) {
-    return text_of(model::part_name(result.part), locale);
+wxString subject_name(const checks::CheckResult& result, const format::Locale& locale, std::size_t alike) {
+    return text_of(wording::worst_of(model::part_name(result.part), alike, alike), locale);
 }
 
 wxString figure(double value, const std::string& unit, const format::Locale& locale) {

@@ -25,8 +25,9 @@ int check_row(wxDC& dc, const CheckRow& row, const checks::CheckResult* result, 
 /// How far from the left a press opens or closes a result.
 [[nodiscard]] int opener_width();
 
-/// What the result is about, for people.
-[[nodiscard]] wxString subject_name(const checks::CheckResult& result, const format::Locale& locale);
+/// What the result is about, for people; with how many results come to the same, itself included.
+[[nodiscard]] wxString subject_name(const checks::CheckResult& result, const format::Locale& locale,
+                                    std::size_t alike = 1);
 
 /// `1908 lb`, in the reader's system; a number with no unit stands alone.
 [[nodiscard]] wxString figure(double value, const std::string& unit, const format::Locale& locale);

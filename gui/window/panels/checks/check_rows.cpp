@@ -1,6 +1,7 @@
 #include "window/panels/checks/check_rows.h"
 
 #include "drawing/marked_parts.h"
+#include "review/groups.h"
 
 #include <algorithm>
 #include <map>
@@ -41,15 +42,17 @@ std::vector<CheckRow> rows(const std::vector<checks::CheckResult>& results, cons
     std::vector<CheckRow> list;
     list.reserve(messages.size() + shown.size());
     for (const std::string& message : messages) list.push_back({RowKind::message, 0, 0, message});
-    for (const std::size_t at : shown) {
-        list.push_back({RowKind::result, at, 0, {}});
+    for (const review::Group& group : review::grouped(results, shown)) {
+        const std::size_t at = group.worst();
+        const auto add = [&](RowKind kind, std::size_t step) {
+            list.push_back({kind, at, step, {}, group.results});
+        };
+        add(RowKind::result, 0);
         if (open.count(index.keys[at]) == 0) continue;
-        list.push_back({RowKind::covers, at, 0, {}});
-        for (std::size_t step = 0; step < results[at].steps.size(); ++step) {
-            list.push_back({RowKind::step, at, step, {}});
-        }
-        list.push_back({RowKind::conclusion, at, 0, {}});
-        if (!results[at].note.empty()) list.push_back({RowKind::note, at, 0, {}});
+        add(RowKind::covers, 0);
+        for (std::size_t step = 0; step < results[at].steps.size(); ++step) add(RowKind::step, step);
+        add(RowKind::conclusion, 0);
+        if (!results[at].note.empty()) add(RowKind::note, 0);
     }
     return list;
 }

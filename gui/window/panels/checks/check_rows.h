@@ -25,6 +25,7 @@ struct CheckRow {
     std::size_t result = 0;  ///< index of the result, unless a message
     std::size_t step = 0;    ///< index of its step
     std::string text;        ///< of a message
+    std::vector<std::size_t> alike = {};  ///< results this row stands for, its own first; of a message: none
 };
 
 /// What does not change with selection or filter: names that outlive a new review, and the parts each result is about.
@@ -42,7 +43,8 @@ struct CheckIndex {
                                                 const CheckIndex& index, CheckFilter filter,
                                                 const std::vector<model::PartId>& selection);
 
-/// `messages`, then the results, each that is among `open` with its lines.
+/// `messages`, then the results, each that is among `open` with its lines. Results that come to the same share the row
+/// of their worst.
 [[nodiscard]] std::vector<CheckRow> rows(const std::vector<checks::CheckResult>& results, const CheckIndex& index,
                                          const std::vector<std::size_t>& shown, const std::set<std::string>& open,
                                          const std::vector<std::string>& messages);

@@ -72,7 +72,7 @@ RowStyle ChecksList::style_of(const CheckRow& row) const {
     RowStyle style = style_;
     style.open = row.kind == RowKind::result && is_open && is_open(row.result);
     style.stale = style_.stale && row.kind != RowKind::message;
-    style.marked = row.kind != RowKind::message && is_marked && is_marked(row.result);
+    style.marked = row.kind != RowKind::message && is_marked && is_marked(row);
     return style;
 }
 

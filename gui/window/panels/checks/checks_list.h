@@ -24,7 +24,8 @@ class ChecksList : public wxVListBox {
     void show(std::vector<CheckRow> rows, const std::vector<checks::CheckResult>* results);
     void set_style(const RowStyle& style);
     /// Whether a result is open, and whether it is about what is selected: asked while painting.
-    std::function<bool(std::size_t)> is_open, is_marked;
+    std::function<bool(std::size_t)> is_open;
+    std::function<bool(const CheckRow&)> is_marked;
 
     [[nodiscard]] const std::vector<CheckRow>& shown() const { return rows_; }
     /// The current row; nullptr: none.

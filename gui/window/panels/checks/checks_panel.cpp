@@ -57,7 +57,11 @@ void ChecksPanel::add_controls() {
     list_ = new ChecksList(this, {[this] { row_chosen(); }, [this](std::size_t result) { open_or_close(result); },
                                   [this] { copy_steps(); }});
     list_->is_open = [this](std::size_t result) { return open_.count(index_.keys[result]) != 0; };
-    list_->is_marked = [this](std::size_t result) { return concerns(index_, result, session_.selection()); };
+    list_->is_marked = [this](const CheckRow& row) {
+        return std::any_of(row.alike.begin(), row.alike.end(), [this](std::size_t result) {
+            return concerns(index_, result, session_.selection());
+        });
+    };
     list_->Bind(wxEVT_CONTEXT_MENU, [this](wxContextMenuEvent&) { show_menu(); });
 
     auto* column = new wxBoxSizer(wxVERTICAL);
