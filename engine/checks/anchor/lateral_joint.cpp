@@ -6,6 +6,7 @@
 #include "resistance/wood/dowel_properties.h"
 #include "resistance/wood/withdrawal.h"
 #include "resistance/wood/yield_limit.h"
+#include "units/limit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -57,17 +58,23 @@ double side_bearing_psi(const catalog::SideMember& side) {
 }
 
 bool penetrates(const Anchor& anchor, const Seating& seated) {
-    constexpr double rounding_in = 1e-9;
     switch (anchor.kind) {
         case FastenerKind::lag_screw:
-            return seated.embedment_in - seated.tip_in_member_in + rounding_in >=
-                   resistance::lag_minimum_penetration_in(anchor.diameter_in);
+            return units::at_least(seated.embedment_in - seated.tip_in_member_in,
+                                   resistance::lag_minimum_penetration_in(anchor.diameter_in));
         case FastenerKind::wood_screw:
-            return seated.embedment_in + rounding_in >=
-                   resistance::wood_screw_minimum_penetration_in(anchor.diameter_in);
+            return units::at_least(seated.embedment_in,
+                                   resistance::wood_screw_minimum_penetration_in(anchor.diameter_in));
         default:
             return true;
     }
+}
+
+/// Loose pieces of a stack slip on each other, so only the top one bears.
+double main_bearing_in(const model::Member& member, const Seating& seated) {
+    const double bearing_in = seated.embedment_in - 0.5 * seated.tip_in_member_in;
+    if (member.stack == 1 || member.stack_fastened) return bearing_in;
+    return std::min(bearing_in, model::piece_depth_in(member));
 }
 
 /// From the member's grain to the anchor's force, 0 to pi/2; across it where there is no force to speak of.
@@ -85,6 +92,17 @@ Adjusted adjust(const Resolved& resolved, const LateralJoint& joint, double refe
     conditions.geometry_factor = geometry_factor;
     conditions.group_factor = joint.group_factor;
     return adjust_lateral(reference_lb, conditions, resolved.detail.basis);
+}
+
+Step diameter_step(const LateralJoint& joint) {
+    if (joint.threads.reason.empty())
+        return given("D_r", phrase("root diameter, threads taken in the shear plane"), joint.dowel.diameter_in, "in",
+                     "NDS 2018 12.3.7");
+    if (joint.threads.full_diameter)
+        return given("D_y", phrase("diameter in the yield equations: full, {}", joint.threads.reason),
+                     joint.dowel.diameter_in, "in", "NDS 2018 12.3.7.2");
+    return given("D_r", phrase("diameter in the yield equations: root, {}", joint.threads.reason),
+                 joint.dowel.diameter_in, "in", "NDS 2018 12.3.7");
 }
 
 const char* side_clause(const catalog::SideMember& side) {
@@ -111,9 +129,10 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.group_factor = row_factor(resolved, index);
     joint.single_row = single_row_along_grain(resolved, index);
     joint.fixed_factor = adjust(resolved, joint, 1.0, 1.0).value;
-    joint.dowel.diameter_in = anchor.root_diameter_in;
+    joint.threads = thread_place(resolved, anchor);
+    joint.dowel.diameter_in = joint.threads.full_diameter ? anchor.diameter_in : anchor.root_diameter_in;
     joint.dowel.bending_yield_psi = anchor.bending_yield_psi;
-    joint.dowel.main_bearing_in = seated.embedment_in - 0.5 * seated.tip_in_member_in;
+    joint.dowel.main_bearing_in = main_bearing_in(member_of(resolved, anchor), seated);
     const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
     joint.dowel.side_bearing_in = side.thickness_in;
     joint.dowel.side_bearing_psi = side_bearing_psi(side);
@@ -148,8 +167,7 @@ std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& jo
     const std::string mode = resistance::name(value.reference.mode);
     std::vector<Step> steps{
         from_file("D", phrase("nominal diameter"), joint.nominal_diameter_in, "in"),
-        given("D_r", phrase("root diameter, threads taken in the shear plane"), dowel.diameter_in, "in",
-              "NDS 2018 12.3.7"),
+        diameter_step(joint),
         {"l_m", phrase("bearing length in {}", member), "embedment less half the tip", dowel.main_bearing_in, "in",
          "NDS 2018 12.3.5"},
         given("l_s", phrase("bearing length in the plate"), dowel.side_bearing_in, "in", "NDS 2018 12.3.5"),

@@ -3,10 +3,11 @@
 // pushes. NDS 2018 12.3 with the general dowel equations of AWC TR12 for the gap.
 //
 // Readings taken, each the lower of what practice does:
-//   - the threads lie in the shear plane, so the root diameter counts, for through-bolts too (12.3.7);
+//   - the threads lie in the shear plane, so the root diameter counts, unless `threads.h` knows better (12.3.7);
 //   - decking and shims under the plate are a gap; where the basis lets decking bear, that holds only for wood of the
 //     member's own species, which is then taken across its grain;
 //   - an aluminum plate bears with its strength beside a weld.
+#include "checks/anchor/threads.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
 #include "model/framing.h"
@@ -34,6 +35,7 @@ struct LateralJoint {
     model::PlanAxis grain = model::PlanAxis::x;  ///< of the member
     bool decking_bears = false;
     format::Phrase gap_note;  ///< why decking does not bear although the basis lets it; empty: nothing to say
+    ThreadPlace threads;
     bool penetrates = true;   ///< reaches the least penetration of NDS 2018 12.1
     double group_factor = 1.0;
     bool single_row = true;

@@ -3,6 +3,7 @@
 // T/Ta + V/Va <= 1, on the safe side where its report says nothing (common practice).
 #include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
+#include "checks/anchor/threads.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/wood_basis.h"
 #include "demand/governing_state.h"
@@ -23,14 +24,17 @@ struct NominalStress {
     format::Phrase missing;
 };
 
-NominalStress bolt_stress(const catalog::Anchor& anchor, bool tension) {
+NominalStress bolt_stress(const catalog::Anchor& anchor, bool tension, bool threads_clear) {
     if (!anchor.bolt_grade) return {0.0, {}, phrase("The grade of the bolt is not specified. Give it.")};
     const catalog::BoltGrade& grade = *anchor.bolt_grade;
-    const double psi = tension ? grade.nominal_tension_psi : grade.nominal_shear_psi;
+    const bool excluded = threads_clear && grade.nominal_shear_excluded_psi > 0.0;
+    const double shear_psi = excluded ? grade.nominal_shear_excluded_psi : grade.nominal_shear_psi;
+    const double psi = tension ? grade.nominal_tension_psi : shear_psi;
     return {psi,
             given(tension ? "F_nt" : "F_nv",
-                  tension ? phrase("nominal tension stress of {}", grade.name)
-                          : phrase("nominal shear stress of {}, threads in the plane", grade.name),
+                  tension    ? phrase("nominal tension stress of {}", grade.name)
+                  : excluded ? phrase("nominal shear stress of {}, threads out of the plane", grade.name)
+                             : phrase("nominal shear stress of {}, threads in the plane", grade.name),
                   psi, "psi", "AISC 360-16 Table J3.2"),
             psi > 0.0 ? format::Phrase() : phrase("The nominal stress of bolt grade {} is not specified.", grade.name)};
 }
@@ -48,10 +52,10 @@ NominalStress screw_stress(const catalog::Anchor& anchor, bool tension) {
             {}};
 }
 
-Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bool tension) {
+Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bool tension, bool threads_clear = false) {
     const bool bolt = anchor.kind == FastenerKind::through_bolt;
     Capacity capacity;
-    const NominalStress stress = bolt ? bolt_stress(anchor, tension) : screw_stress(anchor, tension);
+    const NominalStress stress = bolt ? bolt_stress(anchor, tension, threads_clear) : screw_stress(anchor, tension);
     capacity.clause = bolt ? "AISC 360-16 J3.6" : "AISC 360-16 J3.6 on the root section; NDS 2018 12.2.1.4";
     if (!bolt && !tension) capacity.clause = "AISC 360-16 J3.6 on the root section";
     capacity.missing = stress.missing;
@@ -93,11 +97,12 @@ Capacity anchor_tension(const catalog::Anchor& anchor, const model::Basis& basis
     return {allowable.value, "report: " + anchor.reported->report, std::move(allowable.steps), {}};
 }
 
-/// Usable shear, lb, threads in the shear plane. Not for a reported fastener: its lateral value covers the steel. The
+/// Usable shear, lb, threads in the shear plane unless a bolt's are known to be clear of it. Not for a reported fastener: its lateral value covers the steel. The
 /// reduction of A307 bolts for a long grip between steel plates is not taken: here the bolt bears in wood, whose yield
 /// limit equations cover its bending.
-Capacity anchor_shear(const catalog::Anchor& anchor, const model::Basis& basis) {
-    if (anchor.kind != FastenerKind::reported) return on_section(anchor, basis, false);
+Capacity anchor_shear(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (anchor.kind != FastenerKind::reported)
+        return on_section(anchor, resolved.detail.basis, false, thread_place(resolved, anchor).clear_of_plane);
     return {0.0, "report", {}, phrase("The shear of a reported fastener is covered by its lateral value.")};
 }
 
@@ -131,7 +136,7 @@ std::vector<CheckResult> anchor_steel_tension(const CheckInput& input) {
 
 CheckResult shear(const CheckInput& input, std::size_t index) {
     CheckResult result = steel_result(input, index, phrase("shank in shear"));
-    const Capacity strength = anchor_shear(input.resolved.anchors[index], input.resolved.detail.basis);
+    const Capacity strength = anchor_shear(input.resolved, input.resolved.anchors[index]);
     const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
     result.unit = "lb";
@@ -158,9 +163,10 @@ struct Pair {
     bool reported = false;
 };
 
-Pair capacities(const catalog::Anchor& anchor, const model::Basis& basis) {
+Pair capacities(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    const model::Basis& basis = resolved.detail.basis;
     if (anchor.kind != catalog::FastenerKind::reported)
-        return {anchor_tension(anchor, basis), anchor_shear(anchor, basis), false};
+        return {anchor_tension(anchor, basis), anchor_shear(resolved, anchor), false};
     Capacity lateral{0.0, "report", {}, phrase("The allowable lateral value is not specified.")};
     if (anchor.reported && anchor.reported->lateral_lb > 0.0) {
         Adjusted allowable = reported_value(anchor.reported->lateral_lb, "lb", basis);
@@ -205,7 +211,7 @@ CheckResult combined(const CheckInput& input, std::size_t index, const Pair& pai
 std::vector<CheckResult> anchor_steel_combined(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
-        const Pair pair = capacities(input.resolved.anchors[index], input.resolved.detail.basis);
+        const Pair pair = capacities(input.resolved, input.resolved.anchors[index]);
         // Where either is missing, the check of that force alone says so.
         if (pair.tension.missing.empty() && pair.shear.missing.empty()) results.push_back(combined(input, index, pair));
     }
@@ -223,7 +229,7 @@ const RegisterCheck shear_check{
     {"anchor-steel-shear",
      phrase("Anchor steel, shear"),
      "AISC 360-16 J3.6",
-     phrase("The shank or thread of each anchor against its largest shear, threads in the plane."),
+     phrase("The shank or thread of each anchor against its largest shear."),
      anchor_steel_shear,
      {"anchor-steel-combined"}}};
 const RegisterCheck combined_check{

@@ -45,6 +45,19 @@ EndPlace place_of(const catalog::Resolved& resolved, const demand::MemberSupport
     return place;
 }
 
+std::vector<Step> force_steps_of_guard(const demand::SupportReaction& forces) {
+    return {{"R_v", phrase("vertical force on the support, up positive"), "framing", forces.up_lb, "lb", "demand",
+             Origin::demanded},
+            {"R_h", phrase("horizontal force across the member"), "framing", forces.across_lb, "lb", "demand",
+             Origin::demanded},
+            {"P_a", phrase("force along the member, away from the support positive"), "framing", forces.along_lb, "lb",
+             "demand", Origin::demanded},
+            {"T", phrase("torque about the member's axis"), "framing", forces.torque_lb_in, "lb in", "demand",
+             Origin::demanded},
+            {"M", phrase("moment in the member's vertical plane"), "framing", forces.moment_lb_in, "lb in", "demand",
+             Origin::demanded}};
+}
+
 }  // namespace
 
 std::vector<EndPlace> end_places(const CheckInput& input) {
@@ -75,17 +88,14 @@ CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size
     return result;
 }
 
+double upright_lb(const demand::SupportReaction& forces) { return std::max(std::abs(forces.up_lb), forces.down_lb); }
+
 std::vector<Step> force_steps(const demand::SupportReaction& forces) {
-    return {{"R_v", phrase("vertical force on the support, up positive"), "framing", forces.up_lb, "lb", "demand",
-             Origin::demanded},
-            {"R_h", phrase("horizontal force across the member"), "framing", forces.across_lb, "lb", "demand",
-             Origin::demanded},
-            {"P_a", phrase("force along the member, away from the support positive"), "framing", forces.along_lb, "lb",
-             "demand", Origin::demanded},
-            {"T", phrase("torque about the member's axis"), "framing", forces.torque_lb_in, "lb in", "demand",
-             Origin::demanded},
-            {"M", phrase("moment in the member's vertical plane"), "framing", forces.moment_lb_in, "lb in", "demand",
-             Origin::demanded}};
+    std::vector<Step> steps = force_steps_of_guard(forces);
+    if (forces.down_lb > std::max(0.0, -forces.up_lb) + no_force_lb)
+        steps.push_back({"R_g", phrase("downward force with the deck's load"), "framing", forces.down_lb, "lb",
+                         "demand", Origin::demanded});
+    return steps;
 }
 
 double ratio(const EndUse& use) {

@@ -62,6 +62,8 @@ template <class Value>
 /// Part, link and the governing state's direction set. `by` names what joins the two.
 [[nodiscard]] CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size_t state,
                                      format::Phrase by);
+/// What the connection carries upright, up or down, whichever is more; down with the deck's load.
+[[nodiscard]] double upright_lb(const demand::SupportReaction& forces);
 /// The forces of one state there, as steps.
 [[nodiscard]] std::vector<Step> force_steps(const demand::SupportReaction& forces);
 

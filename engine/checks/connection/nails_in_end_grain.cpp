@@ -5,6 +5,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"
+#include "checks/connection/structural_screws.h"
 #include "resistance/wood/connection_factors.h"
 #include "resistance/wood/single_shear.h"
 
@@ -89,7 +90,7 @@ std::vector<EndUse> uses(const demand::SupportReaction& forces, const EndGrainFa
     const double per_couple = outermost_per_couple(fasteners.count, fasteners.spread_in);
     // The torque's part is added whatever the directions, so the result holds for a line of any slope.
     const double outermost_lb =
-        std::hypot(forces.up_lb, forces.across_lb) / fasteners.count + std::abs(forces.torque_lb_in) * per_couple;
+        std::hypot(upright_lb(forces), forces.across_lb) / fasteners.count + std::abs(forces.torque_lb_in) * per_couple;
     std::vector<EndUse> all{
         {"P", phrase("force across the outermost fastener"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", outermost_lb,
          lateral.value_lb, "lb", UseGroup::shear, lateral.why},
@@ -124,6 +125,10 @@ EndStrength no_use_on_a_beam(EndStrength strength, const catalog::Resolved& reso
 
 EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const EndGrainFasteners& fasteners) {
     EndStrength strength;
+    if (fasteners.kind == EndGrainFasteners::Kind::structural_screw) {
+        strength = structural_screw_strength(resolved, place, fasteners);
+        return place.on_beam ? no_use_on_a_beam(std::move(strength), resolved, place) : strength;
+    }
     strength.by = are_screws(fasteners)
                       ? phrase("{} wood screws {} x {}, into end grain", fasteners.count,
                                Quantity{fasteners.diameter_in, "in"}, Quantity{fasteners.length_in, "in"})
@@ -133,8 +138,8 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     if (place.on_beam) return no_use_on_a_beam(std::move(strength), resolved, place);
     if (fasteners.diameter_in >= least_thick_in) {
         strength.missing = phrase(
-            "Fasteners of {} and more in end grain are not covered. Use smaller nails or screws, or hardware with a "
-            "report.",
+            "Fasteners of {} and more in end grain have no value in the standard. Use smaller nails or screws, "
+            "<structural-screws> with the values of their report, or hardware with a report.",
             Quantity{least_thick_in, "in"});
         return strength;
     }

@@ -30,6 +30,7 @@ std::vector<EndUse> uses(const demand::SupportReaction& forces, const ReportedCo
     const double pair_lb = has_arm ? std::abs(forces.torque_lb_in) / connector.couple_arm_in : 0.0;
     const double edge_lb = has_height ? std::abs(forces.moment_lb_in) / connector.height_in : 0.0;
     const double half_lb = 0.5 * forces.up_lb;
+    const double pressed_lb = forces.down_lb > 0.0 ? 0.5 * forces.down_lb + pair_lb : 0.0;
     std::vector<EndUse> all{
         against("R_u", phrase("uplift on one line: R_v/2 + T/arm"),
                 std::max({half_lb + pair_lb, half_lb - pair_lb, 0.0}), allowed.line_up, UseGroup::shear),
@@ -38,8 +39,8 @@ std::vector<EndUse> uses(const demand::SupportReaction& forces, const ReportedCo
         against("R_p", phrase("tension along the member: P_a + M/height"), std::max(forces.along_lb, 0.0) + edge_lb,
                 allowed.tension, UseGroup::withdrawal)};
     if (!on_beam) {
-        all.push_back(against("R_d", phrase("downward on the other line: T/arm - R_v/2"),
-                              std::max({-half_lb - pair_lb, pair_lb - half_lb, 0.0}), allowed.line_down,
+        all.push_back(against("R_d", phrase("downward on the other line: T/arm - R_v/2, or R_g/2 + T/arm"),
+                              std::max({pressed_lb, pair_lb - half_lb, 0.0}), allowed.line_down,
                               UseGroup::shear));
     }
     if (!has_arm) {

@@ -7,8 +7,10 @@
 #include "resistance/wood/fastener_placement.h"
 #include "resistance/wood/withdrawal.h"
 #include "resistance/wood/yield_limit.h"
+#include "units/limit.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 namespace toehold::checks {
@@ -19,9 +21,10 @@ using format::Quantity;
 using model::SideAngles;
 using Kind = model::SideAngles::Kind;
 
-constexpr double rounding_in = 1e-9;
 
-double root_diameter_in(const SideAngles& angles) {
+/// That counts in the yield equations.
+double yield_diameter_in(const SideAngles& angles) {
+    if (angles.threads == model::Threads::excluded) return angles.diameter_in;
     switch (angles.kind) {
         case Kind::lag_screw:
             return 0.69 * angles.diameter_in;
@@ -77,7 +80,7 @@ double angle_bearing_psi(const catalog::Metal& metal, double thickness_in) {
 resistance::ModeValue reference_lateral(const SideAngles& angles, const catalog::Metal& metal, const AngleLeg& leg) {
     constexpr double across_grain_rad = 0.5 * std::numbers::pi;
     resistance::DowelConnection dowel;
-    dowel.diameter_in = root_diameter_in(angles);
+    dowel.diameter_in = yield_diameter_in(angles);
     dowel.bending_yield_psi = bending_yield_psi(angles);
     dowel.main_bearing_in = penetration_in(angles, leg) - 0.5 * tip_in(angles);
     dowel.side_bearing_in = angles.thickness_in;
@@ -99,36 +102,39 @@ double row_factor(const SideAngles& angles, const catalog::Metal& metal, const A
     return resistance::group_factor(row);
 }
 
-/// The end takes the limits of a force towards it: the couples of each leg's eccentricity act along the grain.
-double placement_factor(const SideAngles& angles, const AngleLeg& leg) {
-    if (angles.diameter_in < resistance::least_tabulated_diameter_in()) return 1.0;
+/// Of a force this way. The couple of each leg's eccentricity acts along the grain, on one of its fasteners towards the
+/// end.
+double placement_factor(const SideAngles& angles, const AngleLeg& leg, resistance::EndLoading loading) {
+    if (!units::at_least(angles.diameter_in, resistance::least_tabulated_diameter_in())) return 1.0;
     double factor = 1.0;
     if (angles.per_leg > 1) factor = resistance::spacing_factor(angles.spacing_in, angles.diameter_in);
-    if (leg.end_in > 0.0) {
-        factor = std::min(
-            factor, resistance::end_distance_factor(leg.end_in, angles.diameter_in, resistance::EndLoading::toward));
-    }
+    if (leg.end_in > 0.0)
+        factor = std::min(factor, resistance::end_distance_factor(leg.end_in, angles.diameter_in, loading));
     return factor;
 }
 
+double placement_factor(const SideAngles& angles, const AngleLeg& leg) {
+    return placement_factor(angles, leg, resistance::EndLoading::perpendicular);
+}
+
 double least_edge_in(const SideAngles& angles) {
-    return angles.diameter_in < resistance::least_tabulated_diameter_in()
+    return !units::at_least(angles.diameter_in, resistance::least_tabulated_diameter_in())
                ? 0.0
                : resistance::loaded_edge_in(angles.diameter_in);
 }
 
 format::Phrase why_none(const SideAngles& angles, const AngleLeg& leg) {
-    if (penetration_in(angles, leg) + rounding_in < least_penetration_in(angles))
+    if (!units::at_least(penetration_in(angles, leg), least_penetration_in(angles)))
         return phrase("Penetration {} is below the minimum of {}, {}. Use longer fasteners.",
                       Quantity{penetration_in(angles, leg), "in"}, Quantity{least_penetration_in(angles), "in"},
                       leg.name);
     if (leg.edge_in <= 0.0)
         return phrase("The fasteners spread past the wood's edge, {}. Reduce their spacing.", leg.name);
-    if (leg.edge_in + rounding_in < least_edge_in(angles))
+    if (!units::at_least(leg.edge_in, least_edge_in(angles)))
         return phrase("Edge distance {} of the outermost fastener is below the minimum of {} (4 D), {}.",
                       Quantity{leg.edge_in, "in"}, Quantity{least_edge_in(angles), "in"}, leg.name);
     if (placement_factor(angles, leg) <= 0.0)
-        return phrase("Spacing is below 3 D or end distance is below 3.5 D, {}.", leg.name);
+        return phrase("Spacing is below 3 D or end distance is below 2 D, {}.", leg.name);
     return {};
 }
 
@@ -152,6 +158,8 @@ LegValue leg_lateral(const SideAngles& angles, const catalog::Metal& metal, cons
     const resistance::ModeValue reference = reference_lateral(angles, metal, leg);
     const Adjusted adjusted = adjust(angles, metal, leg, reference.value_lb, basis);
     value.value_lb = adjusted.value;
+    value.towards_end =
+        ratio(placement_factor(angles, leg), placement_factor(angles, leg, resistance::EndLoading::toward));
     value.steps = {{"p_" + leg.mark, phrase("penetration into the wood, {}", leg.name),
                     angles.kind == Kind::bolt ? "through it" : "length less the angle's thickness",
                     penetration_in(angles, leg), "in", ""},
@@ -161,6 +169,11 @@ LegValue leg_lateral(const SideAngles& angles, const catalog::Metal& metal, cons
     append(value.steps, adjusted.steps);
     value.steps.push_back({"Z_" + leg.mark + "'", phrase("adjusted lateral value, {}", leg.name),
                            "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
+    if (value.towards_end > 1.0 && std::isfinite(value.towards_end))
+        value.steps.push_back({"e_" + leg.mark,
+                               phrase("force along the grain towards the end counts this much more, {}", leg.name),
+                               "C_Delta across over C_Delta along, 4 D and 7 D", value.towards_end, "",
+                               "NDS 2018 Table 12.5.1A"});
     return value;
 }
 

@@ -4,7 +4,9 @@
 //
 // Taken from memory of NDS 2018 Appendix L and on the low side for every size: thread roots 0.69 D (lag screws), 0.78 D
 // (wood screws) and 0.75 D (bolts), tips 2/3 D (lag screws) and 2 D (wood screws), wood screws threaded over 2/3 of
-// their length. Force is taken across the grain, the weaker direction.
+// their length; of bolts and lag screws whose threads the file states to be out of the bearing, D (NDS 2018 12.3.7.2).
+// Dowel bearing is taken across the grain, the weaker direction. The end distance asks what the force's direction asks:
+// 4 D for its part across the grain, 7 D for its part along it, each part over its own share (NDS 2018 Table 12.5.1A).
 #include "catalog/resolve.h"
 #include "checks/result.h"
 
@@ -27,9 +29,12 @@ struct LegValue {
     double value_lb = 0.0;  ///< adjusted, one fastener; 0: none may be used
     format::Phrase why;     ///< where it is 0
     std::vector<Step> steps;
+    /// How much harder a force along the grain is on a fastener near the wood's end than one across it, >= 1; infinite
+    /// where the end is too near for any force towards it.
+    double towards_end = 1.0;
 };
 
-/// `metal` of the angle.
+/// `metal` of the angle. The value is for a force across the grain.
 [[nodiscard]] LegValue leg_lateral(const model::SideAngles& angles, const catalog::Metal& metal, const AngleLeg& leg,
                                    const model::Basis& basis);
 /// Pull along a fastener's axis. None for bolts, whose heads and washers are not described.

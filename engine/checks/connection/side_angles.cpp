@@ -10,6 +10,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/connection/connection.h"
 #include "checks/connection/side_angle_leg.h"
+#include "units/limit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,6 +30,7 @@ struct AngleValues {
     double member_leg_lb = 0.0, holder_leg_lb = 0.0;  ///< Z'
     double member_pull_lb = 0.0, holder_pull_lb = 0.0;
     double per_couple = 0.0;  ///< force on the outermost fastener of one leg, 1/in
+    double towards_end = 1.0;  ///< of the member leg, as `LegValue` has it
     double width_in = 0.0, depth_in = 0.0;
     format::Phrase why_member, why_holder, why_member_pull, why_holder_pull;
 };
@@ -65,25 +67,49 @@ struct InPlane {
     double upright_lb = 0.0, couple_lb_in = 0.0, level_lb = 0.0;
 };
 
-double outermost_lb(const InPlane& force, const SideAngles& angles, double per_couple) {
-    return std::hypot(force.upright_lb / angles.per_leg, force.couple_lb_in * per_couple + force.level_lb);
+double level_lb(const InPlane& force, double per_couple) { return force.couple_lb_in * per_couple + force.level_lb; }
+
+/// Its part along the grain counts `towards_end` times.
+double outermost_lb(const InPlane& force, const SideAngles& angles, double per_couple, double towards_end = 1.0) {
+    return std::hypot(force.upright_lb / angles.per_leg, level_lb(force, per_couple) * towards_end);
+}
+
+/// On the outermost fastener of a member leg, where a force along the grain may find the end too near.
+EndUse member_use(const InPlane& force, const SideAngles& angles, const AngleValues& values) {
+    EndUse use{"P_m",
+               phrase("force across the outermost fastener, member leg"),
+               "sqrt((V/n)^2 + (e_m ((V g + M/s) r_max/sum(r^2) + P_a/(s n)))^2), V = R_v/s + T/b",
+               0.0,
+               values.member_leg_lb,
+               "lb",
+               UseGroup::shear,
+               values.why_member};
+    const bool along = level_lb(force, values.per_couple) > no_force_lb;
+    if (along && std::isinf(values.towards_end)) {
+        use.force = outermost_lb(force, angles, values.per_couple);
+        use.allowable = 0.0;
+        use.why = phrase(
+            "End distance {} is below the minimum for force along the grain towards the end, 3.5 D, member leg. Use a "
+            "larger gauge or thinner fasteners.",
+            Quantity{angles.gauge_in, "in"});
+        return use;
+    }
+    use.force = outermost_lb(force, angles, values.per_couple, along ? values.towards_end : 1.0);
+    return use;
 }
 
 std::vector<EndUse> uses(const demand::SupportReaction& forces, const SideAngles& angles, const AngleValues& values) {
     const double sides = angles.sides, n = angles.per_leg;
     const double pair_lb = angles.sides > 1 ? std::abs(forces.torque_lb_in) / values.width_in : 0.0;
-    const double one_angle_lb = std::abs(forces.up_lb) / sides + pair_lb;
+    const double one_angle_lb = upright_lb(forces) / sides + pair_lb;
     const double drawn_lb = std::max(forces.along_lb, 0.0) / (sides * n);
     const double turning = std::abs(forces.moment_lb_in) / sides;
     const double across_lb = std::abs(forces.across_lb) / n;
     const double eccentric = one_angle_lb * angles.gauge_in;
-    const double member_lb = outermost_lb({one_angle_lb, eccentric + turning, drawn_lb}, angles, values.per_couple);
     const double holder_lb = outermost_lb({one_angle_lb, eccentric, across_lb}, angles, values.per_couple);
     const double pull_lb = prying * (drawn_lb + turning / (0.5 * values.depth_in));
     std::vector<EndUse> all{
-        {"P_m", phrase("force across the outermost fastener, member leg"),
-         "sqrt((V/n)^2 + ((V g + M/s) r_max/sum(r^2) + P_a/(s n))^2), V = R_v/s + T/b", member_lb, values.member_leg_lb,
-         "lb", UseGroup::shear, values.why_member},
+        member_use({one_angle_lb, eccentric + turning, drawn_lb}, angles, values),
         {"P_h", phrase("force across the outermost fastener, support leg"),
          "sqrt((V/n)^2 + (V g r_max/sum(r^2) + R_h/n)^2)", holder_lb, values.holder_leg_lb, "lb", UseGroup::shear,
          values.why_holder},
@@ -125,12 +151,11 @@ format::Phrase name_of(const SideAngles& angles) {
 /// What the strength cannot be found without; empty: nothing.
 format::Phrase missing_for(const EndPlace& place, const SideAngles& angles, bool metal_known) {
     constexpr double thinnest_in = 0.125;
-    constexpr double rounding_in = 1e-9;
     if (place.on_beam)
         return phrase(
             "Angles between a joist and the beam it bears on are not covered. Give them as hardware with values "
             "from a report.");
-    if (angles.thickness_in + rounding_in < thinnest_in)
+    if (!units::at_least(angles.thickness_in, thinnest_in))
         return phrase(
             "The angle is {} thick. Below {} its steel may bend first and is not computed: use a thicker angle, "
             "or give it as hardware with values from a report.",
@@ -160,6 +185,7 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
                              member_w.value_lb,
                              holder_w.value_lb,
                              outermost_per_couple(angles.per_leg, line_in(angles)),
+                             member_z.towards_end,
                              place.member.width_in,
                              place.member.depth_in,
                              member_z.why,

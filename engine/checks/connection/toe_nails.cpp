@@ -130,7 +130,7 @@ EndUse moment_unresisted(double moment_lb_in) {
 std::vector<EndUse> uses_at_face(const demand::SupportReaction& forces, const ToeNails& nails, const NailValues& values,
                                  double per_torque) {
     const double across_lb =
-        std::hypot(forces.up_lb, forces.across_lb) / nails.count + std::abs(forces.torque_lb_in) * per_torque;
+        std::hypot(upright_lb(forces), forces.across_lb) / nails.count + std::abs(forces.torque_lb_in) * per_torque;
     std::vector<EndUse> all{
         {"P", phrase("force across the outermost nail"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", across_lb,
          values.lateral_lb, "lb", UseGroup::shear, values.why},

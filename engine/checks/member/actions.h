@@ -42,15 +42,20 @@ template <class Quantity>
 /// Where horizontal actions across the member come from.
 inline constexpr const char* lateral_statics = "simple beam, lateral";
 
-// A doubled member is pieces side by side, nailed together. Each is checked by itself with an equal share of everything
-// the member carries: laterally and in torsion that is less than one solid piece would take.
+// A doubled member is pieces side by side, nailed together, a stack is pieces one on another. Each is checked by itself
+// with an equal share of everything the member carries: less than one solid piece would take. Pieces of a stack slip on
+// each other, so they bend each about its own middle, nailed or not; that an anchor takes hold of the lowest of a loose
+// stack is a check of its own (lifting.cpp). Of more than four side by side, as in solid infill, four are counted:
+// nails do not carry a load across many joints (assumption).
 
+/// How many pieces share what the member carries.
+[[nodiscard]] int sharing_pieces(const model::Member& member);
 /// What one of the pieces carries.
 [[nodiscard]] demand::MemberActions share(const demand::MemberActions& actions, const model::Member& member);
 
-/// How many pieces there are; none for a single one.
+/// How many pieces share; none for a single one.
 [[nodiscard]] std::vector<Step> plies_steps(const model::Member& member);
-/// The sentence that must be read with a doubled member's result; empty for a single one.
+/// The sentence that must be read with the result of a member of several pieces; empty for a single one.
 [[nodiscard]] format::Phrase plies_note(const model::Member& member);
 
 }  // namespace toehold::checks

@@ -82,7 +82,7 @@ std::vector<CheckResult> bearing_framing(const CheckInput& input) {
     if (input.demand.states.empty()) return results;
     for (std::size_t index = 0; index < input.demand.supports.size(); ++index) {
         const demand::Support& support = input.demand.supports[index];
-        if (support.kind != demand::SupportKind::member) continue;
+        if (support.kind != demand::SupportKind::member || support.packing) continue;  // packing: packing-seat
         results.push_back(bearing_on(input, index, catalog::wood(input.resolved, support.member)));
     }
     return results;
@@ -117,7 +117,9 @@ CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, cons
     result.steps.push_back(
         {"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor", result.capacity, "psi", ""});
     conclude(result);
-    result.note = phrase("The guard load alone, without deck loads. The beam's wood is not specified and not checked.");
+    result.note = sentences(input.demand.framing->deck ? phrase("With the deck's load.")
+                                                       : phrase("The guard load alone, without deck loads."),
+                            phrase("The beam's wood is not specified and not checked."));
     return result;
 }
 
@@ -126,7 +128,7 @@ std::vector<CheckResult> support_bearing(const CheckInput& input) {
     for (const EndPlace& place : end_places(input)) {
         if (!place.on_beam) continue;
         const demand::GoverningState worst =
-            governing_at(input, place, [](const demand::SupportReaction& forces) { return -forces.up_lb; });
+            governing_at(input, place, [](const demand::SupportReaction& forces) { return forces.down_lb; });
         if (worst.value > no_force_lb) results.push_back(bearing_on_beam(input, place, worst));
     }
     return results;

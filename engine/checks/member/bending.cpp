@@ -155,7 +155,7 @@ void too_slender(CheckResult& result, const Bending& bending) {
 CheckResult bending_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
-    const Beam beam{model::ply_width_in(member), member.depth_in, unsupported_length_in(input, index)};
+    const Beam beam{model::ply_width_in(member), model::piece_depth_in(member), unsupported_length_in(input, index)};
     const Allowable allowed = allowable(beam, grade, input.resolved.detail.basis);
     const auto of = [&](const demand::MemberActions& actions) {
         return bending(share(actions, member), beam, allowed);
@@ -174,10 +174,10 @@ CheckResult bending_of(const CheckInput& input, std::size_t index) {
         return result;
     }
     add_demand(result, input, actions, beam, governing);
+    const double flat_psi = grade.engineered ? grade.engineered->bending_flat_psi : grade.bending_psi;
     add_allowable(result.steps, allowed.edgewise, grade.bending_psi, "F_b1'",
                   phrase("allowable, load on the narrow face"));
-    add_allowable(result.steps, allowed.flatwise, grade.bending_psi, "F_b2'",
-                  phrase("allowable, load on the wide face"));
+    add_allowable(result.steps, allowed.flatwise, flat_psi, "F_b2'", phrase("allowable, load on the wide face"));
     if (governing.ratio > std::numeric_limits<double>::max()) {
         too_slender(result, governing);
         return result;

@@ -2,9 +2,11 @@
 // but tension across the grain holds the rest to it.
 //   - NDS 2018 3.4.3.3 answers with a reduced shear strength. The clause speaks of bolts and lag screws in general;
 //     taking it for screws pulled along their axis is on the safe side (assumption). A through-bolt takes hold of the
-//     whole depth. Of a doubled member only the pieces an anchor stands in count.
+//     whole depth. Of a doubled member only the pieces an anchor stands in count. The square of d_e/d is left out where
+//     every anchor stands five depths or more from the member's ends.
 //   - An anchor must reach the middle of the depth: the rule of the loaded edge, for loads hung below the neutral axis,
-//     mirrored.
+//     mirrored. The rule speaks of heavy or medium loads, so it is asked for where a member's anchors together pull
+//     with more than a light load.
 #include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
@@ -17,6 +19,7 @@ namespace toehold::checks {
 namespace {
 
 using format::phrase;
+using format::Quantity;
 
 /// Sum of the pulls of the anchors in the member.
 double pull_lb(const CheckInput& input, std::size_t state, std::size_t member) {
@@ -42,6 +45,21 @@ demand::GoverningState worst_shear(const CheckInput& input, std::size_t member) 
     return worst;
 }
 
+bool near_end(const catalog::Resolved& resolved, std::size_t index, const model::Member& member) {
+    if (!member.length_stated) return true;
+    return std::any_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const catalog::Anchor& anchor) {
+        return stands_in(anchor, index) && anchor.seat->end_in < resistance::near_end_in(member.depth_in);
+    });
+}
+
+/// How far an anchor that reaches so far in all stands in the piece that lifts the others of a stack: the lowest, or of
+/// pieces fastened to each other any.
+double reached_in_lifting_piece_in(const model::Member& member, double reached_in) {
+    const double piece_in = model::piece_depth_in(member);
+    if (member.stack_fastened) return std::min(reached_in, piece_in);
+    return std::max(0.0, reached_in - (member.depth_in - piece_in));
+}
+
 CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const format::Phrase name = model::part_name(model::part_of(member));
@@ -53,18 +71,31 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     CheckResult result = member_result(input, member, worst.state, phrase("shear at the anchors"));
     result.demand = worst.value;
     result.unit = "lb";
-    result.capacity = resistance::shear_at_fasteners_lb(adjusted.value, width_in, member.depth_in, reached);
+    const bool near = near_end(input.resolved, index, member);
+    const auto strength = near ? resistance::shear_at_fasteners_lb : resistance::shear_at_inner_fasteners_lb;
+    const double piece_in = model::piece_depth_in(member);
+    const double in_piece = reached_in_lifting_piece_in(member, reached);
+    result.capacity = member.stack * strength(adjusted.value, width_in, piece_in, in_piece);
     result.steps = {{"V_v", phrase("largest vertical shear"), vertical_statics(input),
                      actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand", Origin::demanded},
                     demanded("T", phrase("total tension of its anchors"), pull_lb(input, worst.state, index), "lb"),
                     {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
                     from_file("b", phrase("width of the pieces with an anchor"), width_in, "in"),
-                    from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
-                    {"d_e", phrase("top of {} to the end of the full thread of its shortest anchor", name),
-                     "length in the member less the tip", reached, "in", ""}};
+                    from_file("d", member.stack > 1 ? phrase("depth of one piece of {}", name)
+                                                    : phrase("depth of {}", name),
+                              piece_in, "in"),
+                    {"d_e",
+                     member.stack > 1
+                         ? phrase("top of the piece that lifts the others to the end of its shortest anchor's thread")
+                         : phrase("top of {} to the end of the full thread of its shortest anchor", name),
+                     "length in the member less the tip", in_piece, "in", ""}};
     append(result.steps, allowable_shear_steps(grade, adjusted));
-    result.steps.push_back({"V_r'", phrase("allowable shear there"), "2/3 F_v' b d_e (d_e/d)^2", result.capacity, "lb",
-                            "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"});
+    result.steps.push_back({"V_r'", phrase("allowable shear there"),
+                            near ? "2/3 F_v' b d_e (d_e/d)^2: an anchor less than 5 d from the end"
+                                 : "2/3 F_v' b d_e: every anchor 5 d or more from the ends",
+                            result.capacity, "lb",
+                            near ? "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"
+                                 : "NDS 2018 Eq. 3.4-7 (from memory, to be confirmed)"});
     conclude(result);
     return result;
 }
@@ -78,11 +109,48 @@ std::vector<CheckResult> member_shear_at_anchors(const CheckInput& input) {
 }
 
 constexpr double hardly_pulled_lb = 1.0;
+
+/// Pulls of a factored demand are that much larger.
+double light_load_lb(const model::Basis& basis) {
+    constexpr double live_load_factor = 1.6;
+    return basis.method == model::Method::lrfd ? live_load_factor * resistance::light_load_lb()
+                                               : resistance::light_load_lb();
+}
+
+/// Whether a member's anchors ever pull together with more than a light load.
+bool hung_from(const CheckInput& input, std::size_t member) {
+    for (std::size_t state = 0; state < input.demand.states.size(); ++state) {
+        if (pull_lb(input, state, member) >= light_load_lb(input.resolved.detail.basis)) return true;
+    }
+    return false;
+}
+
 constexpr const char* clause = "NDS 2018 Table 12.5.1C footnote 2, 3.8.2 (from memory, to be confirmed)";
 
 const char* reach_formula(const catalog::Anchor& anchor) {
     return anchor.kind == catalog::FastenerKind::through_bolt ? "to the nut: the whole depth"
                                                               : "length in the member less the tip";
+}
+
+/// Of a loose stack the lowest piece must be taken hold of, since it lifts the others; of one whose pieces are fastened
+/// to each other, the top one.
+double reach_needed_in(const model::Member& member) {
+    const double piece_in = model::piece_depth_in(member);
+    const double above_in = member.stack_fastened ? 0.0 : member.depth_in - piece_in;
+    return above_in + resistance::lifting_reach_in(piece_in);
+}
+
+const char* reach_words(const model::Member& member) {
+    if (member.stack == 1) return "0.5 d";
+    return member.stack_fastened ? "half of the top piece" : "to the middle of the lowest piece, which lifts the others";
+}
+
+format::Phrase remedy(const model::Member& member) {
+    if (member.stack > 1 && !member.stack_fastened)
+        return phrase(
+            "The anchor does not take hold of the lowest piece of the stack, and nothing else lifts it. Use a "
+            "through-bolt or a longer screw, or screw the pieces to each other.");
+    return phrase("Use a through-bolt with a washer or backing plate below the member, or a longer screw.");
 }
 
 CheckResult reach(const CheckInput& input, std::size_t index) {
@@ -92,23 +160,26 @@ CheckResult reach(const CheckInput& input, std::size_t index) {
     CheckResult result = anchor_result(input, index, true);
     result.link = link_between(result.part, model::part_of(member), phrase("reach to mid-depth"));
     result.unit = "in";
-    result.demand = resistance::lifting_reach_in(member.depth_in);
+    result.demand = reach_needed_in(member);
     result.capacity = reached_in(input.resolved, anchor);
     result.steps = {demanded("T_u", phrase("largest tension"), input.demand.anchors.at(index).tension_lb, "lb"),
                     from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
-                    {"h_min", phrase("minimum reach: to mid-depth"), "0.5 d", result.demand, "in", clause},
+                    {"h_min", phrase("minimum reach: to mid-depth, its anchors pulling with {} or more together",
+                                     Quantity{light_load_lb(input.resolved.detail.basis), "lb"}),
+                     reach_words(member), result.demand, "in", clause},
                     {"h", phrase("top of {} to the end of the full thread or the nut", name), reach_formula(anchor),
                      result.capacity, "in", ""}};
     conclude(result);
     if (result.status != Status::holds)
-        result.note = phrase("Use a through-bolt with a washer or backing plate below the member, or a longer screw.");
+        result.note = remedy(member);
     return result;
 }
 
 std::vector<CheckResult> tension_perp(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
-        if (!lands(input.resolved.anchors[index])) continue;
+        const catalog::Anchor& anchor = input.resolved.anchors[index];
+        if (!lands(anchor) || !hung_from(input, anchor.seat->member)) continue;
         if (input.demand.anchors.at(index).tension_lb > hardly_pulled_lb) results.push_back(reach(input, index));
     }
     return results;

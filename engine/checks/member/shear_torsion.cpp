@@ -27,7 +27,7 @@ struct MemberStresses {
 MemberStresses member_stresses(const demand::MemberActions& actions, const model::Member& member) {
     const demand::MemberActions each = share(actions, member);
     const double b = model::ply_width_in(member);
-    const double d = member.depth_in;
+    const double d = model::piece_depth_in(member);
     return {std::hypot(resistance::shear_stress_psi(each.vertical_shear_lb, b, d),
                        resistance::shear_stress_psi(each.horizontal_shear_lb, d, b)),
             resistance::torsion_stress_psi(each.torque_lb_in, b, d)};
@@ -39,7 +39,8 @@ std::vector<Step> shear_demand_steps(const CheckInput& input, const demand::Memb
              "demand", Origin::demanded},
             {"V_h", phrase("largest horizontal shear"), lateral_statics, actions.horizontal_shear_lb, "lb", "demand",
              Origin::demanded},
-            {"A", phrase("section area, all pieces"), "b d", member.width_in * member.depth_in, "in2", "input"},
+            {"A", phrase("section area, all pieces that share"), "n b d",
+             sharing_pieces(member) * model::ply_width_in(member) * model::piece_depth_in(member), "in2", "input"},
             {"f_v", phrase("shear stress, combined"), "1.5 sqrt(V_v^2 + V_h^2)/A",
              member_stresses(actions, member).shear_psi, "psi", "NDS 2018 Eq. 3.4-2"}};
 }
@@ -47,8 +48,8 @@ std::vector<Step> shear_demand_steps(const CheckInput& input, const demand::Memb
 std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
                                        const model::Member& member) {
     const double b = model::ply_width_in(member);
-    const double longer_in = std::max(b, member.depth_in);
-    const double shorter_in = std::min(b, member.depth_in);
+    const double longer_in = std::max(b, model::piece_depth_in(member));
+    const double shorter_in = std::min(b, model::piece_depth_in(member));
     return {{"T", phrase("largest torque, horizontal forces at the top"), vertical_statics(input), actions.torque_lb_in,
              "lb in", "demand", Origin::demanded},
             {"k", phrase("torsion coefficient of one piece"), "by a/b, a the longer side",

@@ -1,27 +1,62 @@
 // The plate's toe presses on the decking, and through it on any shims: each must be allowed to bear and be strong
-// enough across its thickness.
+// enough across its thickness. Boards with an allowable bearing from their report are held to it as it stands. With
+// packing through the boards the plate does not bear on them (bearing_packing.cpp).
 #include "catalog/resolve.h"
 #include "catalog/rows.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
+#include "checks/member/plate_pressure.h"
 #include "checks/registry.h"
 #include "demand/governing_state.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace toehold::checks {
 namespace {
 
 using format::phrase;
 
-double peak_psi(const demand::State& state) {
-    double peak = 0.0;
-    for (const demand::SupportForce& support : state.supports) peak = std::max(peak, support.peak_psi);
-    return peak;
+std::vector<PressedPatch> patches_of(const CheckInput& input) {
+    std::vector<PressedPatch> patches;
+    for (std::size_t index = 0; index < input.demand.supports.size(); ++index)
+        patches.push_back(pressed_patch(input, index, model::PlanAxis::x));
+    return patches;
 }
 
-Adjusted allowable(const catalog::DeckingMaterial& material, const model::Basis& basis) {
-    if (material.kind != catalog::DeckingKind::wood) return reported_value(material.bearing_psi, "psi", basis);
+/// Number of the support whose stress is the largest.
+std::size_t hardest_pressed(const std::vector<PressedPatch>& patches, const demand::State& state) {
+    std::size_t hardest = 0;
+    const auto stress_psi = [&](std::size_t index) {
+        return plate_pressure(patches[index], state.supports[index]).stress_psi;
+    };
+    for (std::size_t index = 1; index < state.supports.size(); ++index) {
+        if (stress_psi(index) > stress_psi(hardest)) hardest = index;
+    }
+    return hardest;
+}
+
+/// The largest in the state; none where nothing bears.
+PlatePressure largest_pressure(const std::vector<PressedPatch>& patches, const demand::State& state) {
+    if (state.supports.empty()) return {};
+    const std::size_t index = hardest_pressed(patches, state);
+    return plate_pressure(patches[index], state.supports[index]);
+}
+
+std::vector<Step> steps_of(const std::vector<PressedPatch>& patches, const demand::State& state) {
+    if (state.supports.empty()) return {};
+    return pressure_steps(largest_pressure(patches, state), state.supports[hardest_pressed(patches, state)]);
+}
+
+/// A value from the boards' report takes no factor of the wood standard, whatever the boards are of.
+Adjusted allowable(const catalog::DeckingMaterial& material, bool reported, const model::Basis& basis) {
+    if (reported || material.kind != catalog::DeckingKind::wood) {
+        Adjusted adjusted = reported_value(material.bearing_psi, "psi", basis);
+        adjusted.steps.insert(adjusted.steps.begin(),
+                              given("F_b,a", phrase("allowable bearing pressure, {}", material.name),
+                                    material.bearing_psi, "psi", reported ? "report" : "decking catalog"));
+        return adjusted;
+    }
     Adjusted adjusted = adjust_compression_perp(material.bearing_psi, basis);
     adjusted.steps.insert(adjusted.steps.begin(),
                           given("F_c,perp", phrase("reference compression perpendicular to grain, {}", material.name),
@@ -29,19 +64,34 @@ Adjusted allowable(const catalog::DeckingMaterial& material, const model::Basis&
     return adjusted;
 }
 
+bool reported_bearing(const catalog::Resolved& resolved) {
+    const auto& decking = on_deck(resolved.detail).layers.decking;
+    return decking && decking->bearing_psi > 0.0;
+}
+
+format::Phrase no_bearing(const catalog::DeckingMaterial& material, const model::PartId& part) {
+    if (part.kind == model::PartKind::decking) {
+        return phrase("No allowable bearing of a plate on {} is known. Give the value of the boards' evaluation report, "
+                      "set packing through the boards, or set the plate on the framing.",
+                      material.name);
+    }
+    return phrase("No allowable bearing of a plate on {} is known. Use shims of wood or metal.", material.name);
+}
+
 CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, model::PartId part) {
-    const demand::GoverningState worst = demand::governing_state(input.demand, peak_psi);
+    const std::vector<PressedPatch> patches = patches_of(input);
+    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
+        return largest_pressure(patches, state).stress_psi;
+    });
+    const demand::State& state = input.demand.states.at(worst.state);
     CheckResult result;
     result.part = std::move(part);
     result.demand = worst.value;
     result.unit = "psi";
-    result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    result.steps.push_back(demanded("f_c,perp", phrase("peak pressure under the plate"), worst.value, "psi"));
+    result.direction_deg = degrees(state.direction_rad);
+    result.steps = steps_of(patches, state);
     if (!material.may_bear) {
-        conclude(result);
-        result.note =
-            phrase("{} may not carry the bearing of a plate. Set the plate on the framing, or on wood packing.",
-                   material.name);
+        lacks_evidence(result, no_bearing(material, result.part));
         return result;
     }
     if (!(material.bearing_psi > 0.0)) {
@@ -52,20 +102,26 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
                 material.name));
         return result;
     }
-    const Adjusted adjusted = allowable(material, input.resolved.detail.basis);
+    const bool reported = result.part.kind == model::PartKind::decking && reported_bearing(input.resolved);
+    const Adjusted adjusted = allowable(material, reported, input.resolved.detail.basis);
     result.capacity = adjusted.value;
     append(result.steps, adjusted.steps);
     result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "reference value times every factor; C_b = 1.0",
                             adjusted.value, "psi", ""});
     conclude(result);
-    result.note = phrase("Peak pressure at the edge of the plate, not the average over the contact area.");
+    result.note = pressure_note(largest_pressure(patches, state));
+    if (material.kind == catalog::DeckingKind::plastic_composite) {
+        result.note = sentences(std::move(result.note),
+                                phrase("Plastic boards soften in the sun and creep under load that stays: see that the "
+                                       "report's value is for the temperature the boards reach."));
+    }
     return result;
 }
 
 std::vector<CheckResult> bearing_decking(const CheckInput& input) {
     std::vector<CheckResult> results;
     if (input.demand.states.empty()) return results;
-    if (on_deck(input.resolved).decking) {
+    if (on_deck(input.resolved).decking && !on_deck(input.resolved.detail).layers.packing) {
         results.push_back(bearing_on(input, *on_deck(input.resolved).decking, {model::PartKind::decking}));
         results.back().link = link_between({model::PartKind::plate}, {model::PartKind::decking}, phrase("bearing"));
     }
@@ -78,7 +134,7 @@ std::vector<CheckResult> bearing_decking(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"bearing-decking", phrase("Plate bearing on decking"), "NDS 2018 3.10.2",
-     phrase("Peak pressure under the plate against the allowable bearing of decking and shims."), bearing_decking},
+     phrase("The plate's bearing stress against the allowable bearing of decking and shims."), bearing_decking},
     {model::MountKind::plate_on_deck}};
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "resistance/wood/connection_factors.h"
 
+#include "units/limit.h"
+
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>
@@ -26,7 +28,7 @@ double lateral_wet_service(ConnectionMoisture moisture, double diameter_in, bool
         case ConnectionMoisture::dried_in_service:
             break;
     }
-    if (diameter_in < smallest_full_diameter_in) return 0.7;
+    if (!units::at_least(diameter_in, smallest_full_diameter_in)) return 0.7;
     return single_row_or_single_fastener ? 1.0 : 0.4;
 }
 
@@ -48,7 +50,7 @@ double wood_to_metal_slip_modulus_lb_per_in(double diameter_in) { return 270000.
 
 double group_factor(const FastenerRow& row) {
     constexpr double thick_dowel_in = 0.25;
-    if (row.count <= 1 || row.diameter_in < thick_dowel_in) return 1.0;
+    if (row.count <= 1 || !units::at_least(row.diameter_in, thick_dowel_in)) return 1.0;
     const double main = row.main_axial_stiffness_lb;
     const double side = row.side_axial_stiffness_lb;
     if (!(main > 0.0 && side > 0.0 && row.spacing_in > 0.0 && row.slip_modulus_lb_per_in > 0.0)) {

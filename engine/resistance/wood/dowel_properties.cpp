@@ -1,5 +1,8 @@
 #include "resistance/wood/dowel_properties.h"
 
+#include "units/limit.h"
+
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <stdexcept>
@@ -24,9 +27,8 @@ constexpr std::array lag_rows{Row{0.25, 70000.0}, Row{0.3125, 60000.0}};
 template <class Rows>
 double look_up(const Rows& rows, double diameter_in) {
     if (!(diameter_in > 0.0)) throw std::invalid_argument("fastener diameter");
-    constexpr double rounding_in = 1e-9;  // a diameter that came through another unit
     for (const Row& row : rows) {
-        if (diameter_in <= row.to_diameter_in + rounding_in) return row.bending_yield_psi;
+        if (units::at_most(diameter_in, row.to_diameter_in)) return row.bending_yield_psi;
     }
     return thickest_psi;
 }
@@ -55,7 +57,7 @@ double hankinson_psi(double parallel_psi, double perpendicular_psi, double angle
 double dowel_bearing_psi(double specific_gravity, double diameter_in, double angle_rad) {
     if (!(specific_gravity > 0.0 && specific_gravity < densest)) throw std::invalid_argument("specific gravity");
     if (!(diameter_in > 0.0 && diameter_in <= thickest_dowel_in)) throw std::invalid_argument("dowel diameter");
-    if (diameter_in < thick_dowel_in) return as_tabulated_psi(small_dowel_bearing_psi(specific_gravity));
+    if (!units::at_least(diameter_in, thick_dowel_in)) return as_tabulated_psi(small_dowel_bearing_psi(specific_gravity));
     return hankinson_psi(as_tabulated_psi(dowel_bearing_parallel_psi(specific_gravity)),
                          as_tabulated_psi(dowel_bearing_perpendicular_psi(specific_gravity, diameter_in)), angle_rad);
 }
@@ -69,5 +71,11 @@ double aluminum_dowel_bearing_psi(double ultimate_psi) { return 1.25 * ultimate_
 
 double nail_bending_yield_psi(double diameter_in) { return look_up(nail_rows, diameter_in); }
 double lag_bending_yield_psi(double diameter_in) { return look_up(lag_rows, diameter_in); }
+
+double bolt_thread_length_in(double diameter_in, double length_in) {
+    constexpr double short_bolt_in = 6.0;
+    const double thread_in = 2.0 * diameter_in + (length_in <= short_bolt_in ? 0.25 : 0.5);
+    return std::min(thread_in, length_in);
+}
 
 }  // namespace toehold::resistance

@@ -35,6 +35,17 @@ namespace toehold::resistance {
 /// Lag screws by nominal diameter: 70,000 to 1/4 in, 60,000 to 5/16 in, 45,000 from 3/8 in.
 [[nodiscard]] double lag_bending_yield_psi(double diameter_in);
 
+/// Whether the full diameter D of a fastener with a full-body shank may stand for the root in the yield equations: NDS
+/// 2018 12.3.7.2, threads over at most a quarter of the bearing length in the member that holds them (read in a
+/// manufacturer's public note on the clause). in, both >= 0.
+[[nodiscard]] constexpr bool full_diameter_counts(double threads_in, double bearing_in) {
+    constexpr double rounding = 1e-6;
+    return bearing_in > 0.0 && threads_in <= 0.25 * bearing_in * (1.0 + rounding);
+}
+/// Thread of a hexagon bolt of this length under the head: 2 D + 1/4 in to 6 in long, 2 D + 1/2 in above, no more than
+/// the length. ASME B18.2.1, as in NDS 2018 Table L1 (from memory, to be confirmed).
+[[nodiscard]] double bolt_thread_length_in(double diameter_in, double length_in);
+
 /// Bolts: 45,000.
 [[nodiscard]] constexpr double bolt_bending_yield_psi() { return 45000.0; }
 

@@ -1,5 +1,7 @@
 #include "resistance/wood/fastener_placement.h"
 
+#include "units/limit.h"
+
 #include <algorithm>
 
 namespace toehold::resistance {
@@ -8,8 +10,7 @@ namespace {
 constexpr double thick_dowel_in = 0.25;
 
 double reduced(double actual_in, double least_in, double full_in) {
-    constexpr double rounding_in = 1e-9;
-    if (actual_in + rounding_in < least_in) return 0.0;
+    if (!units::at_least(actual_in, least_in)) return 0.0;
     return std::min(1.0, actual_in / full_in);
 }
 
@@ -17,7 +18,7 @@ double reduced(double actual_in, double least_in, double full_in) {
 
 double edge_loaded_along_in(double diameter_in, double length_in_wood_in, double rows_apart_in) {
     const double least_in = 1.5 * diameter_in;
-    return length_in_wood_in > 6.0 * diameter_in ? std::max(least_in, 0.5 * rows_apart_in) : least_in;
+    return !units::at_most(length_in_wood_in, 6.0 * diameter_in) ? std::max(least_in, 0.5 * rows_apart_in) : least_in;
 }
 
 double rows_loaded_across_in(double diameter_in, double length_in_wood_in) {
@@ -25,13 +26,13 @@ double rows_loaded_across_in(double diameter_in, double length_in_wood_in) {
 }
 
 double end_distance_factor(double end_in, double diameter_in, EndLoading loading) {
-    if (diameter_in < thick_dowel_in) return 1.0;
+    if (!units::at_least(diameter_in, thick_dowel_in)) return 1.0;
     if (loading == EndLoading::toward) return reduced(end_in, 3.5 * diameter_in, 7.0 * diameter_in);
     return reduced(end_in, 2.0 * diameter_in, 4.0 * diameter_in);
 }
 
 double spacing_factor(double spacing_in, double diameter_in) {
-    if (diameter_in < thick_dowel_in) return 1.0;
+    if (!units::at_least(diameter_in, thick_dowel_in)) return 1.0;
     return reduced(spacing_in, 3.0 * diameter_in, 4.0 * diameter_in);
 }
 

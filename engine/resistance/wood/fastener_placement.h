@@ -36,6 +36,10 @@ namespace toehold::resistance {
 /// 5 D for l/D >= 6, with l the fastener's length in the wood, > 0.
 [[nodiscard]] double rows_loaded_across_in(double diameter_in, double length_in_wood_in);
 
+/// Most between the outermost rows that one piece of steel holds apart across the grain of sawn lumber, 12.5.1.3 (from
+/// memory, to be confirmed).
+[[nodiscard]] constexpr double rows_on_one_plate_in() { return 5.0; }
+
 // Fasteners under 1/4 in, with lead holes: the recommendations of the NDS Commentary for wood screws (C12.1.5, from
 // memory). The clause itself asks only that the wood does not split.
 [[nodiscard]] constexpr double small_screw_edge_in(double diameter_in) { return 2.5 * diameter_in; }

@@ -31,9 +31,19 @@ double shear_stress_psi(double shear_lb, double breadth_in, double depth_in) {
 
 double shear_at_fasteners_lb(double shear_psi, double breadth_in, double depth_in, double reached_in) {
     require_section(breadth_in, depth_in);
-    const double reached = std::clamp(reached_in, 0.0, depth_in);
-    const double part = reached / depth_in;
-    return 2.0 / 3.0 * shear_psi * breadth_in * reached * part * part;
+    const double part = std::clamp(reached_in, 0.0, depth_in) / depth_in;
+    return shear_at_inner_fasteners_lb(shear_psi, breadth_in, depth_in, reached_in) * part * part;
+}
+
+double shear_at_inner_fasteners_lb(double shear_psi, double breadth_in, double depth_in, double reached_in) {
+    require_section(breadth_in, depth_in);
+    return 2.0 / 3.0 * shear_psi * breadth_in * std::clamp(reached_in, 0.0, depth_in);
+}
+
+double needed_reach_in(double shear_lb, double shear_psi, double breadth_in, double depth_in) {
+    const double whole_lb = shear_at_fasteners_lb(shear_psi, breadth_in, depth_in, depth_in);
+    if (!(whole_lb > 0.0)) throw std::invalid_argument("an allowable shear stress must be above 0");
+    return depth_in * std::cbrt(std::abs(shear_lb) / whole_lb);
 }
 
 double torsion_coefficient(double sides) {
@@ -66,7 +76,13 @@ double torsion_stress_psi(double torque_lb_in, double side_in, double other_side
 
 double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowable_shear_psi) {
     if (!(allowable_shear_psi > 0.0)) throw std::invalid_argument("an allowable shear stress must be above 0");
-    return shear_psi / allowable_shear_psi + torsion_psi / (torsion_over_shear() * allowable_shear_psi);
+    const double shear = shear_psi / allowable_shear_psi;
+    return torsion_psi / allowable_shear_psi + shear * shear;
+}
+
+double shear_torsion_ratio_linear(double shear_psi, double torsion_psi, double allowable_shear_psi) {
+    if (!(allowable_shear_psi > 0.0)) throw std::invalid_argument("an allowable shear stress must be above 0");
+    return shear_psi / allowable_shear_psi + torsion_psi / (two_thirds() * allowable_shear_psi);
 }
 
 double lifting_reach_in(double depth_in) {

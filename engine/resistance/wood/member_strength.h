@@ -12,10 +12,19 @@ namespace toehold::resistance {
 /// fv, NDS 2018 Eq. 3.4-2: 3 V/(2 b d).
 [[nodiscard]] double shear_stress_psi(double shear_lb, double breadth_in, double depth_in);
 
-/// Vr', lb, of a member held or loaded by fasteners less than five depths from its end, NDS 2018 Eq. 3.4-6 (from
-/// memory, to be confirmed): 2/3 Fv' b de (de/d)^2. `reached_in` is de: from the edge the fasteners pull on to the
+/// Vr', lb, of a member held or loaded by fasteners less than five depths from its end, NDS 2018 Eq. 3.4-6 (form
+/// read in a public copy): 2/3 Fv' b de (de/d)^2. `reached_in` is de: from the edge the fasteners pull on to the
 /// farthest of them, 0 to d. Beyond it nothing but tension across the grain holds the wood.
 [[nodiscard]] double shear_at_fasteners_lb(double shear_psi, double breadth_in, double depth_in, double reached_in);
+/// The same five depths from the end or more, Eq. 3.4-7 (from memory, to be confirmed): 2/3 Fv' b de. That a shorter
+/// distance and a longer one have two strengths was read in the manual of a design program for the standard.
+[[nodiscard]] double shear_at_inner_fasteners_lb(double shear_psi, double breadth_in, double depth_in,
+                                                 double reached_in);
+/// From where on fasteners are no longer near the member's end: five depths. in.
+[[nodiscard]] constexpr double near_end_in(double depth_in) { return 5.0 * depth_in; }
+/// The depth the fasteners must take hold of for a shear, Eq. 3.4-6 solved for de; more than the depth where the whole
+/// section would not do. in.
+[[nodiscard]] double needed_reach_in(double shear_lb, double shear_psi, double breadth_in, double depth_in);
 
 /// k in tau = T/(k a b^2), the largest stress of a rectangular bar in torsion, a the longer side and b the shorter; at
 /// the middle of the longer side. Saint-Venant's series (Timoshenko and Goodier, Theory of Elasticity, art. 109):
@@ -28,19 +37,33 @@ namespace toehold::resistance {
 /// tau, sides in either order.
 [[nodiscard]] double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in);
 
-/// Torsional shear stress taken as allowable over that for shear along the grain. The NDS has no clause for sawn lumber
-/// in torsion; common practice after the Wood Handbook (FPL-GTR-190, 2010, chapter 5, from memory, to be confirmed),
-/// which gives two thirds of the shear strength for the proportional limit in torsion.
-[[nodiscard]] constexpr double torsion_over_shear() { return 2.0 / 3.0; }
-/// Beam shear and torsion at the same place, each over what is allowed of it, added (common practice): fv/Fv' +
-/// tau/(2/3 Fv'); <= 1 holds. psi, >= 0. Throws std::invalid_argument unless the allowable shear is > 0.
+// Torsion. The NDS has no clause for sawn lumber. What is published of it:
+//   - the Wood Handbook (FPL-GTR-190, chapter 5, from memory, to be confirmed) gives the torsional strength of solid
+//     wood as its shear strength along the grain, and two thirds of that as the torsional stress at the proportional
+//     limit;
+//   - tests of full-size lumber in torsion fail in a shear crack along the grain at the middle of the longer side
+//     (a thesis of Oregon State University of 1997, abstract read): torsion breaks what shear breaks;
+//   - EN 1995-1-1 6.1.8 (from memory, to be confirmed) allows k_shape fv with k_shape at least 1.15 for a rectangle,
+//     and its German annex holds tau/(k_shape fv) + (fv/Fv)^2 <= 1 for both at one place.
+// Fv' is a strength over its safety, no proportional limit, so torsion may have as much with the same safety: the
+// first form, with k_shape left at 1, which is on the safe side. Two thirds on a strength, and a linear sum, count two
+// reserves that shear alone does not have; that form remains for who asks for it.
+
+/// tau/Fv' + (fv/Fv')^2; <= 1 holds. psi, >= 0. Throws std::invalid_argument unless the allowable shear is > 0.
 [[nodiscard]] double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowable_shear_psi);
+/// Torsional stress allowed over that of shear in the harshest form.
+[[nodiscard]] constexpr double two_thirds() { return 2.0 / 3.0; }
+/// tau/(2/3 Fv') + fv/Fv', the harshest form; otherwise as above.
+[[nodiscard]] double shear_torsion_ratio_linear(double shear_psi, double torsion_psi, double allowable_shear_psi);
 
 /// How far down from a member's top, in, what pulls the member up by its top must take hold of it: to its middle. NDS
 /// 2018 3.8.2 wants tension across the grain avoided, and Table 12.5.1C, footnote 2, allows no heavy or medium
 /// concentrated load to hang below the neutral axis of a single sawn member (both from memory, to be confirmed); read
-/// here upside down, and for every load. `depth_in` > 0.
+/// here upside down. `depth_in` > 0.
 [[nodiscard]] double lifting_reach_in(double depth_in);
+/// What is a light load under that rule: less than 100 lb, more than 24 in from the next (NDS Commentary, from memory,
+/// to be confirmed). lb, allowable stress design.
+[[nodiscard]] constexpr double light_load_lb() { return 100.0; }
 
 /// Bending about both axes, NDS 2018 Eq. 3.9-3 without axial force: fb1/Fb1' + fb2/(Fb2' (1 - (fb1/FbE)^2)); <= 1
 /// holds.

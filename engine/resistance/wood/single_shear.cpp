@@ -1,6 +1,7 @@
 #include "resistance/wood/single_shear.h"
 
 #include "resistance/wood/dowel_properties.h"
+#include "units/limit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -40,12 +41,11 @@ SingleShear single_shear_value(const WoodToWood& connection) {
     if (!(connection.diameter_in > 0.0 && connection.length_in > 0.0 && connection.side_thickness_in > 0.0)) {
         throw std::invalid_argument("nail or screw without diameter, length or side member");
     }
-    constexpr double rounding_in = 1e-9;
     SingleShear result;
     result.penetration_in = penetration_in(connection);
     result.minimum_penetration_in = least_penetration_diameters * connection.diameter_in;
     result.main_bearing_in = std::max(0.0, result.penetration_in - 0.5 * tip_diameters * connection.diameter_in);
-    if (result.penetration_in + rounding_in < result.minimum_penetration_in) return result;
+    if (!units::at_least(result.penetration_in, result.minimum_penetration_in)) return result;
 
     const DowelConnection equations = dowel(connection, result.main_bearing_in);
     const double angle_rad = connection.main_end_grain ? 0.5 * std::numbers::pi

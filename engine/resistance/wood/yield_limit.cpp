@@ -1,5 +1,7 @@
 #include "resistance/wood/yield_limit.h"
 
+#include "units/limit.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -105,8 +107,8 @@ double ReductionTerms::of(YieldMode mode) const {
 
 ReductionTerms reduction_terms(double nominal_in, double used_in, double angle_rad) {
     const double angle_term = 1.0 + 0.25 * std::abs(angle_rad) / (0.5 * std::numbers::pi);
-    if (used_in >= thick_dowel_in) return {4.0 * angle_term, 3.6 * angle_term, 3.2 * angle_term};
-    const double reduction = diameter_term(used_in) * (nominal_in >= thick_dowel_in ? angle_term : 1.0);
+    if (units::at_least(used_in, thick_dowel_in)) return {4.0 * angle_term, 3.6 * angle_term, 3.2 * angle_term};
+    const double reduction = diameter_term(used_in) * (units::at_least(nominal_in, thick_dowel_in) ? angle_term : 1.0);
     return {reduction, reduction, reduction};
 }
 

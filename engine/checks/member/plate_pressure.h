@@ -1,0 +1,46 @@
+#pragma once
+// What the plate's pressure on one patch of its bed is held to across the grain.
+//
+// NDS 2018 3.10.2 speaks of the load over the bearing area, and F_c,perp is the stress at 0.04 in of deformation, so
+// the elastic peak at the plate's edge is no measure of it: wood that yields there passes the load on. The whole
+// contact's mean would be, but under a plate that tilts its resultant would not stand where the load does. Taken is a
+// uniform stress over the part of the patch that is symmetric about the resultant: in balance with the load in force
+// and place, and so a lower bound of what the patch carries where wood yields at F_c,perp'. It is the effective area of
+// a footing under an eccentric load (Meyerhof 1953) and the stress block of a base plate (EN 1993-1-8 6.2.5, from
+// memory, to be confirmed). The area counts no more than what touches, and the stress no more than the elastic peak,
+// which is in balance too. The peak stands beside it as a fact, or is held itself where the file asks for that.
+#include "checks/registry.h"
+#include "demand/demand.h"
+#include "mechanics/plane/geometry.h"
+#include "model/framing.h"
+
+#include <cstddef>
+
+namespace toehold::checks {
+
+/// One patch of the bed, for every state.
+struct PressedPatch {
+    mechanics::Polygon outline;  ///< empty where no block may be formed: the peak is held
+    model::PlanAxis grain = model::PlanAxis::x;
+};
+
+/// `support` among the demand's. A patch that is not convex, as under a notched plate, has its peak held.
+[[nodiscard]] PressedPatch pressed_patch(const CheckInput& input, std::size_t support, model::PlanAxis grain);
+
+/// On the patch in one state; psi, in.
+struct PlatePressure {
+    double stress_psi = 0.0;  ///< what is held to F_c,perp'
+    double peak_psi = 0.0, mean_psi = 0.0;
+    bool block = false;                   ///< the stress is that of the block, not the elastic peak
+    double area_in2 = 0.0;                ///< of the block
+    double from_in = 0.0, to_in = 0.0;    ///< of the block, along the grain
+    [[nodiscard]] double length_in() const { return to_in - from_in; }
+};
+[[nodiscard]] PlatePressure plate_pressure(const PressedPatch& patch, const demand::SupportForce& force);
+
+/// From the force to the stress held, as worked lines.
+[[nodiscard]] std::vector<Step> pressure_steps(const PlatePressure& pressure, const demand::SupportForce& force);
+/// The sentence a reader of the stress needs.
+[[nodiscard]] format::Phrase pressure_note(const PlatePressure& pressure);
+
+}  // namespace toehold::checks
