@@ -94,7 +94,7 @@ bool contains(const PlanRectangle& rectangle, Position point) {
 }
 
 bool overlap(const Member& one, const Member& other) {
-    constexpr double touching_in = 1e-6;
+    constexpr double touching_in = 1.0 / 64.0;  // finer than lumber is sawn or a file is measured
     const double allowed_in = one.along == other.along ? touching_in : end_fit_in + touching_in;
     const PlanRectangle a = plan(one), b = plan(other);
     return std::min(a.x_max_in, b.x_max_in) - std::max(a.x_min_in, b.x_min_in) > allowed_in &&

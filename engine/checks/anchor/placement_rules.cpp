@@ -3,6 +3,7 @@
 #include "catalog/resolve.h"
 #include "demand/governing_state.h"
 #include "resistance/wood/fastener_placement.h"
+#include "units/limit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,7 +16,7 @@ using format::phrase;
 constexpr double nothing_lb = 1e-3;  // round-off of a 200 lb push is far below
 constexpr const char* commentary = "NDS Commentary, wood screws (recommendation, from memory)";
 
-bool tabulated(double diameter_in) { return diameter_in >= resistance::least_tabulated_diameter_in(); }
+bool tabulated(double diameter_in) { return units::at_least(diameter_in, resistance::least_tabulated_diameter_in()); }
 format::Quantity least_tabulated() { return {resistance::least_tabulated_diameter_in(), "in"}; }
 
 }  // namespace

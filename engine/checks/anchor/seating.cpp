@@ -5,6 +5,7 @@
 #include "catalog/fastened.h"
 #include "demand/demand.h"
 #include "resistance/wood/withdrawal.h"
+#include "units/limit.h"
 
 #include <algorithm>
 #include <limits>
@@ -15,13 +16,13 @@ using format::phrase;
 using format::Quantity;
 
 bool bears_on_wood(const catalog::Anchor& anchor) {
-    return anchor.kind == catalog::FastenerKind::through_bolt && !anchor.washer_below && !anchor.backing;
+    return anchor.kind == catalog::FastenerKind::through_bolt && !anchor.washer_below && !anchor.backing &&
+           !anchor.lower;
 }
 
 bool within_one_piece(const catalog::Anchor& anchor) {
-    constexpr double rounding_in = 1e-9;
     const model::Seat& seat = anchor.seat.value();
-    return std::min(seat.edge_in, seat.end_in) + rounding_in >= 0.5 * anchor.diameter_in;
+    return units::at_least(std::min(seat.edge_in, seat.end_in), 0.5 * anchor.diameter_in);
 }
 
 bool lands(const catalog::Anchor& anchor) {
@@ -94,6 +95,13 @@ format::Phrase why(const catalog::Resolved& resolved, const catalog::Anchor& anc
             "block under it.",
             anchor.id);
     const format::Phrase member = member_name(resolved, anchor);
+    if (!within_one_piece(anchor) && member_of(resolved, anchor).plies > 1)
+        return phrase(
+            "The hole of anchor {} is not wholly in one piece of {}: its center is {} from the nearest face, seam or "
+            "end, and half its diameter is {}. Move the member sideways by half a piece, so that the row stands in "
+            "one piece, or use a solid piece.",
+            anchor.id, member, Quantity{std::min(anchor.seat->edge_in, anchor.seat->end_in), "in"},
+            Quantity{0.5 * anchor.diameter_in, "in"});
     if (!within_one_piece(anchor))
         return phrase(
             "The hole of anchor {} is not wholly in one piece of {}: its center is {} from the nearest face, seam or "

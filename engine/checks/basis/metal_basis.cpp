@@ -1,5 +1,7 @@
 #include "checks/basis/metal_basis.h"
 
+#include "units/limit.h"
+
 namespace toehold::checks {
 
 using format::phrase;
@@ -28,8 +30,7 @@ namespace {
 
 /// Where this filler in a part so thick leaves the metal softer than other fillers do.
 std::optional<catalog::SofterWeld> softer(const catalog::Metal& metal, const Welding& welding) {
-    constexpr double tolerance_in = 1e-6;
-    if (!metal.softer_weld || welding.thickness_in <= metal.softer_weld->above_in + tolerance_in) return std::nullopt;
+    if (!metal.softer_weld || units::at_most(welding.thickness_in, metal.softer_weld->above_in)) return std::nullopt;
     if (welding.filler != nullptr && welding.filler->id != metal.softer_weld->filler) return std::nullopt;
     return metal.softer_weld;
 }
@@ -37,6 +38,12 @@ std::optional<catalog::SofterWeld> softer(const catalog::Metal& metal, const Wel
 }  // namespace
 
 BesideWeld strengths(const catalog::Metal& metal, const Welding& welding) {
+    if (metal.by_certificate) {
+        return {0.0, 0.0, false,
+                phrase("The standard of {} guarantees no strength. Give yield and tensile strength from the "
+                       "certificate of the metal delivered.",
+                       metal.name)};
+    }
     if (!welding.welded || metal.kind != catalog::MetalKind::aluminum)
         return {metal.yield_psi, metal.ultimate_psi, false, {}};
     if (!metal.welded_yield_psi || !metal.welded_ultimate_psi) {

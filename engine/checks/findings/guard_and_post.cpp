@@ -2,6 +2,7 @@
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
+#include "units/limit.h"
 
 #include <algorithm>
 
@@ -16,14 +17,13 @@ using model::PartKind;
 
 constexpr double dwelling_in = 36.0;
 constexpr double elsewhere_in = 42.0;
-constexpr double tolerance_in = 1e-6;
 
 std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
     const model::Guard& guard = resolved.detail.guard;
     const bool dwelling = guard.occupancy == model::Occupancy::one_and_two_family;
     const bool irc = model::building_code(resolved.detail.basis) == model::BuildingCode::irc_2021;
     const double required_in = dwelling ? dwelling_in : elsewhere_in;
-    if (guard.height_in + tolerance_in < required_in) {
+    if (!units::at_least(guard.height_in, required_in)) {
         const Quantity height{guard.height_in, "in"}, required{required_in, "in"};
         return {finding_on({PartKind::guard}, Severity::fails,
                            dwelling
@@ -34,7 +34,7 @@ std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
                                         height, required),
                            dwelling && irc ? "IRC 2021 R312.1.2 (from memory, to be confirmed)" : "IBC 2021 1015.3")};
     }
-    if (dwelling && !irc && guard.height_in + tolerance_in < elsewhere_in) {
+    if (dwelling && !irc && !units::at_least(guard.height_in, elsewhere_in)) {
         return {
             finding_on({PartKind::guard}, Severity::caution,
                        phrase("Guard height {} is below {}. The building code allows that only inside small dwellings "

@@ -4,6 +4,7 @@
 #include "checks/plate/holes.h"
 #include "model/capsule.h"
 #include "model/placement.h"
+#include "units/limit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -99,11 +100,11 @@ double inside_face_in(const PostFoot& foot, const Segment& segment) {
 }
 
 bool clear_of_post(const PostFoot& foot, const model::Capsule& hole) {
-    return outside_face_in(foot, hole.axis) + touching_in >= hole.radius_in;
+    return units::at_least(outside_face_in(foot, hole.axis), hole.radius_in);
 }
 
 bool in_hollow(const PostFoot& foot, const model::Capsule& hole) {
-    return inside_face_in(foot, hole.axis) + touching_in >= hole.radius_in;
+    return units::at_least(inside_face_in(foot, hole.axis), hole.radius_in);
 }
 
 double weld_leg_in(const catalog::Resolved& resolved) {

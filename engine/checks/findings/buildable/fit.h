@@ -19,9 +19,6 @@ struct Segment;
 
 namespace toehold::checks {
 
-/// A limit met exactly holds, in whichever unit the file gives the lengths.
-inline constexpr double touching_in = 1e-6;
-
 // The post. Corners of rectangular tubes and shoes count as square.
 
 /// From the outside face of the post, or of the shoe, to the nearest point of the segment; negative within the outline.

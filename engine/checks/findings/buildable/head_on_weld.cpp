@@ -5,6 +5,7 @@
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
 #include "model/capsule.h"
+#include "units/limit.h"
 
 namespace toehold::checks {
 namespace {
@@ -14,7 +15,7 @@ using format::phrase;
 
 /// `face_in`: from the anchor's center to the face of the post; `needed_in`: what it would have to be.
 format::Phrase sentence(const PostFoot& foot, const TopPart& top, double face_in, double needed_in) {
-    if (face_in + touching_in < top.covers_in)
+    if (!units::at_least(face_in, top.covers_in))
         return phrase(
             "{} runs into the {}: its center is {} from the face and needs {}. Move the anchor out, or use a "
             "smaller washer or anchor.",
@@ -34,7 +35,7 @@ std::vector<Finding> head_on_weld(const catalog::Resolved& resolved) {
         if (!top || !clear_of_post(foot, hole)) continue;
         const double face_in = outside_face_in(foot, hole.axis);
         const double needed_in = top->covers_in + weld_leg_in(resolved);
-        if (face_in + touching_in >= needed_in) continue;
+        if (units::at_least(face_in, needed_in)) continue;
         findings.push_back(
             finding_on(model::anchor_part(anchor.id), Severity::fails, sentence(foot, *top, face_in, needed_in)));
     }

@@ -6,6 +6,7 @@
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
 #include "resistance/steel/bolt.h"
+#include "units/limit.h"
 
 #include <cmath>
 
@@ -19,8 +20,8 @@ namespace steel = resistance::steel;
 
 /// The next drill in 1/64 in: a number screw's diameter and 1/16 in make no size of drill (common practice).
 double drilled_in(double hole_in) {
-    constexpr double drills_per_in = 64.0;
-    return std::ceil((hole_in - touching_in) * drills_per_in) / drills_per_in;
+    constexpr double drills_per_in = 64.0, rounding_in = 1e-6;
+    return std::ceil((hole_in - rounding_in) * drills_per_in) / drills_per_in;
 }
 
 format::Phrase with_play(const catalog::Anchor& anchor, double standard_in) {
@@ -53,8 +54,8 @@ std::vector<Finding> hole_oversize(const catalog::Resolved& resolved) {
     for (const catalog::Anchor& anchor : resolved.anchors) {
         const double standard_in = drilled_in(steel::largest_standard_hole_in(anchor.diameter_in));
         const double oversize_in = drilled_in(steel::oversize_hole_in(anchor.diameter_in));
-        if (anchor.hole_diameter_in <= standard_in + touching_in) continue;
-        const bool within = anchor.hole_diameter_in <= oversize_in + touching_in;
+        if (units::at_most(anchor.hole_diameter_in, standard_in)) continue;
+        const bool within = units::at_most(anchor.hole_diameter_in, oversize_in);
         findings.push_back(finding_on(
             model::hole_part(anchor.id), within ? Severity::caution : Severity::fails,
             within ? with_play(anchor, standard_in) : too_wide(anchor, standard_in, oversize_in), clause(anchor)));

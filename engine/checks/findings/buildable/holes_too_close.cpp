@@ -5,6 +5,7 @@
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
 #include "model/capsule.h"
+#include "units/limit.h"
 
 #include <algorithm>
 
@@ -30,7 +31,7 @@ std::vector<Finding> holes_too_close(const catalog::Resolved& resolved) {
             const model::Capsule a = model::capsule(one), b = model::capsule(other);
             const double clear_in = model::distance_in(a.axis, b.axis) - a.radius_in - b.radius_in;
             const double needed_in = std::max(anchor_diameter_in(resolved, one), anchor_diameter_in(resolved, other));
-            if (clear_in + touching_in >= needed_in) continue;
+            if (units::at_least(clear_in, needed_in)) continue;
             findings.push_back(
                 finding_on(model::hole_part(other.id), Severity::fails,
                            phrase("Holes {} and {} leave {} of plate between them; at least {}, the diameter of the "

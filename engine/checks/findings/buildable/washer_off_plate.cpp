@@ -4,6 +4,7 @@
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
 #include "model/capsule.h"
+#include "units/limit.h"
 
 namespace toehold::checks {
 namespace {
@@ -18,7 +19,7 @@ std::vector<Finding> washer_off_plate(const catalog::Resolved& resolved) {
         const std::optional<TopPart> top = top_part(anchor);
         if (!top) continue;
         const double edge_in = plate_edge_in(outline, hole_shape(resolved, anchor).axis);
-        if (edge_in + touching_in >= top->reaches_in) continue;
+        if (units::at_least(edge_in, top->reaches_in)) continue;
         findings.push_back(finding_on(
             model::anchor_part(anchor.id), Severity::fails,
             phrase("{} reaches {} past the edge of the plate: its center is {} from the edge and needs {}. "

@@ -4,6 +4,7 @@
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
 #include "model/capsule.h"
+#include "units/limit.h"
 
 namespace toehold::checks {
 namespace {
@@ -22,7 +23,7 @@ std::vector<Finding> washers_overlap(const catalog::Resolved& resolved) {
             const double apart_in =
                 model::distance_in(hole_shape(resolved, one).axis, hole_shape(resolved, other).axis);
             const double needed_in = top->reaches_in + beside->reaches_in;
-            if (apart_in + touching_in >= needed_in) continue;
+            if (units::at_least(apart_in, needed_in)) continue;
             findings.push_back(finding_on(model::anchor_part(other.id), Severity::fails,
                                           phrase("{} overlaps that of anchor {}: their centers are {} apart and need "
                                                  "{}. Move the holes apart, or use smaller washers.",

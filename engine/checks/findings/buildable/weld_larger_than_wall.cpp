@@ -4,6 +4,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
+#include "units/limit.h"
 
 #include <algorithm>
 
@@ -21,7 +22,7 @@ std::vector<Finding> weld_larger_than_wall(const catalog::Resolved& resolved) {
     const double thinner_in = std::min(wall_in, on_deck(resolved.detail).plate.thickness_in);
     const double leg_in = weld_leg_in(resolved);
     const double largest_in = largest_leg_to_thickness * thinner_in;
-    if (leg_in <= largest_in + touching_in) return {};
+    if (units::at_most(leg_in, largest_in)) return {};
     return {finding_on({model::PartKind::weld}, Severity::fails,
                        phrase("The weld's leg of {} is more than twice the thinner part it joins ({}): so large a weld "
                               "burns through, and its strength is not there. Use a leg of {} or less, or thicker "

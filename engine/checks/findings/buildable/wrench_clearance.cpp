@@ -5,6 +5,7 @@
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
 #include "model/capsule.h"
+#include "units/limit.h"
 
 #include <optional>
 #include <utility>
@@ -50,10 +51,10 @@ std::optional<Finding> beside_post(const catalog::Resolved& resolved, const cata
     const double corner_in = 0.5 * across_corners_in(anchor);
     if (!top || corner_in <= 0.0) return std::nullopt;
     const Room there = room_beside(resolved, anchor);
-    if (there.in + touching_in < top->covers_in) return std::nullopt;
-    if (there.in + touching_in < corner_in) return cannot_turn(anchor, corner_in, there);
+    if (!units::at_least(there.in, top->covers_in)) return std::nullopt;
+    if (!units::at_least(there.in, corner_in)) return cannot_turn(anchor, corner_in, there);
     const double socket_in = socket_radius_to_flats * anchor.head_width_in;
-    if (anchor.kind == catalog::FastenerKind::through_bolt || there.in + touching_in >= socket_in) return std::nullopt;
+    if (anchor.kind == catalog::FastenerKind::through_bolt || units::at_least(there.in, socket_in)) return std::nullopt;
     return finding_on(model::anchor_part(anchor.id), Severity::caution,
                       phrase("A socket does not fit on the head of anchor {}: it needs about {} from the anchor's "
                              "center to the {} and has {}. Tighten it with an open-end wrench, or move it out.",
