@@ -173,11 +173,13 @@ std::vector<CheckResult> anchor_seat(const CheckInput& input) {
 
 const RegisterCheck registered{{"anchor-seat",
                                 phrase("Framing under the anchor"),
-                                "IRC 2021 R507.10.1.2",
+                                "",
                                 phrase("Every anchor is in one piece of a block, joist or rim and reaches into it."),
                                 anchor_seat,
                                 {"anchor-penetration", "anchor-withdrawal", "anchor-lateral", "anchor-combined",
-                                 "washer-bearing", "head-pull-through", "member-tension-perp"}}};
+                                 "washer-bearing", "head-pull-through", "member-tension-perp"},
+                                {},
+                                model::Provision::guard_on_decking}};
 
 }  // namespace
 }  // namespace toehold::checks

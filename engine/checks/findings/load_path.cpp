@@ -144,10 +144,17 @@ std::vector<Finding> no_path_to_joists(const catalog::Resolved& resolved) {
 // Nails or screws through a joist into a block's end grain. Uplift loads them across their axis, which the standard
 // allows with a reduced value. A push along the block draws them out of the end it leaves, which it does not; that push
 // then rests on the joist at the other end alone, and nothing ties that joist back. A rim nailed to the joists' ends is
-// drawn off in the same way.
+// drawn off in the same way. Screws whose report gives withdrawal from end grain are checked for it instead.
+
+/// Structural screws whose report gives a withdrawal value from end grain.
+bool drawn_by_report(const model::EndConnection& connection) {
+    const auto* fasteners = std::get_if<model::EndGrainFasteners>(&connection);
+    return fasteners != nullptr && fasteners->kind == model::EndGrainFasteners::Kind::structural_screw &&
+           fasteners->reported.withdrawal_lb > 0.0;
+}
 
 bool end_grain_only(const model::EndConnection& connection) {
-    return std::holds_alternative<model::EndGrainFasteners>(connection);
+    return std::holds_alternative<model::EndGrainFasteners>(connection) && !drawn_by_report(connection);
 }
 
 bool end_grain_only(const model::BlockEnd& end) { return end_grain_only(end.connection); }
@@ -166,6 +173,19 @@ bool all_rely_on_it(const model::Framing& framing, model::PlanAxis axis) {
         any = true;
     }
     return any;
+}
+
+/// The code's prescriptive text refuses withdrawal from end grain as the only hold; a report that gives a value for it
+/// is an alternative the building official may accept (IRC R104.11), so it is said and does not turn the verdict.
+void look_at_reported_screws(std::vector<Finding>& findings, const model::Framing& framing) {
+    for (const model::Block& block : framing.blocks) {
+        if (!drawn_by_report(block.from_end.connection) && !drawn_by_report(block.to_end.connection)) continue;
+        findings.push_back(finding_on(
+            {PartKind::block, block.id}, Severity::caution,
+            phrase("Block {} is held by screws in end grain with withdrawal values from their report. The code's own text "
+                   "does not count withdrawal from end grain; the building official must accept the report.",
+                   block.id)));
+    }
 }
 
 /// A push across a rim that carries load, away from the joists, draws it off them.
@@ -198,6 +218,7 @@ std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
                       "A load outward or inward withdraws fasteners from end grain: every block end in that direction "
                       "has nothing else. Add hardware that ties the block to the joist at one end at least.")));
     }
+    look_at_reported_screws(findings, framing);
     for (const model::Block& block : framing.blocks) {
         if (!end_grain_only(block.from_end) && !end_grain_only(block.to_end)) continue;
         findings.push_back(finding_on(
@@ -214,12 +235,12 @@ std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding anchors_rule{
-    {"decking-only", phrase("Anchors that miss the framing"), "IRC 2021 R507.10.1.2", decking_only}};
+    {"decking-only", phrase("Anchors that miss the framing"), "", decking_only, {}, {}, model::Provision::guard_on_decking}};
 const RegisterFinding ends_rule{
-    {"no-path-to-joists", phrase("Member ends not connected"), "IRC 2021 R507.10.1", no_path_to_joists}};
+    {"no-path-to-joists", phrase("Member ends not connected"), "", no_path_to_joists, {}, {}, model::Provision::deck_guard}};
 const RegisterFinding end_grain_rule{{"end-grain-withdrawal", phrase("Fasteners in end grain"),
-                                      "IRC 2021 R507.10.1.1; NDS 2018 12.2.3, 12.5.2 (from memory, to be confirmed)",
-                                      end_grain_withdrawal}};
+                                      "NDS 2018 12.2.3, 12.5.2 (from memory, to be confirmed)",
+                                      end_grain_withdrawal, {}, {}, model::Provision::guard_beside_framing}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -25,14 +25,15 @@ Point on_axis(const Member& member, double along_in) {
     return member.along == PlanAxis::x ? Point{along_in, member.across_in} : Point{member.across_in, along_in};
 }
 
-/// All pieces bend and twist side by side.
+/// All pieces bend and twist side by side, and each by itself where they lie one on another.
 GridMember beam(const Member& member, double modulus_psi) {
     const double shear_modulus = shear_over_modulus * modulus_psi;
     const double area = member.width_in * member.depth_in;
-    return {
-        0, 0, modulus_psi * area * member.depth_in * member.depth_in / 12.0,
-        shear_modulus * member.plies * resistance::torsion_constant_in4(model::ply_width_in(member), member.depth_in),
-        shear_area_part * shear_modulus * area};
+    const double piece_in = model::piece_depth_in(member);
+    const double torsion_in4 =
+        member.plies * member.stack * resistance::torsion_constant_in4(model::ply_width_in(member), piece_in);
+    return {0, 0, modulus_psi * area * piece_in * piece_in / 12.0, shear_modulus * torsion_in4,
+            shear_area_part * shear_modulus * area};
 }
 
 /// Springs in the held member's own axes as springs about the plan's.

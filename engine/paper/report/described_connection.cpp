@@ -19,6 +19,12 @@ Phrase words_of(std::monostate) { return phrase("not specified"); }
 Phrase words_of(const model::EndGrainFasteners& fasteners) {
     const Phrase each = size(fasteners.diameter_in, fasteners.length_in);
     const Dimension spread{fasteners.spread_in};
+    if (fasteners.kind == model::EndGrainFasteners::Kind::structural_screw) {
+        return phrase(
+            "{} structural screws {} into end grain, {} between the outermost; each lateral {}, withdrawal {} ({}; {})",
+            fasteners.count, each, spread, Quantity{fasteners.reported.lateral_lb, "lb"},
+            Quantity{fasteners.reported.withdrawal_lb, "lb"}, fasteners.reported.report, fasteners.reported.conditions);
+    }
     return fasteners.kind == model::EndGrainFasteners::Kind::nail
                ? phrase("{} nails {} into end grain, {} between the outermost", fasteners.count, each, spread)
                : phrase("{} wood screws {} into end grain, {} between the outermost", fasteners.count, each, spread);

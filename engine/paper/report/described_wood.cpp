@@ -1,4 +1,5 @@
 // Layers, joists, rims, supports and blocks.
+#include "model/lumber_size.h"
 #include "paper/report/described.h"
 #include "paper/words.h"
 
@@ -10,12 +11,21 @@ using format::Phrase;
 using format::phrase;
 
 Phrase wood_words(const std::optional<catalog::MemberMaterial>& wood) {
+    if (wood && wood->grade.engineered)
+        return phrase("{}, by entered values ({})", wood->species.name, wood->grade.source.text);
     return wood ? phrase("{} {}", wood->species.name, wood->grade.name) : phrase("species not specified");
 }
 
 Phrase section_words(int plies, double width_in, double depth_in) {
     return plies > 1 ? phrase("{} pieces, each {} wide, {} deep", plies, Dimension{width_in}, Dimension{depth_in})
                      : phrase("{} wide, {} deep", Dimension{width_in}, Dimension{depth_in});
+}
+
+/// Lumber is ordered by its nominal size and reckoned by its dressed dry one.
+template <class Piece>
+Phrase named(Phrase section, const Piece& piece) {
+    if (!model::is_size(piece.size, piece.width_in, piece.depth_in)) return section;
+    return phrase("{} ({}, dressed dry)", piece.size, std::move(section));
 }
 
 std::string axis(model::PlanAxis along) { return along == model::PlanAxis::x ? "x" : "y"; }
@@ -74,7 +84,8 @@ Phrase decking_words(const catalog::Resolved& resolved) {
 
 Phrase joists_words(const catalog::Resolved& resolved) {
     const model::Joists& joists = *resolved.detail.framing.joists;
-    Phrase words = phrase("{}, {}; along {}, center lines {}", section_words(1, joists.width_in, joists.depth_in),
+    Phrase words = phrase("{}, {}; along {}, center lines {}",
+                          named(section_words(1, joists.width_in, joists.depth_in), joists),
                           wood_words(resolved.joists), axis(joists.along), joist_places(joists.members));
     if (!joists.from_in || !joists.to_in) return phrase("{}; length not specified", std::move(words));
     return phrase("{}; from {} to {}", std::move(words), Dimension{*joists.from_in}, Dimension{*joists.to_in});
@@ -83,7 +94,7 @@ Phrase joists_words(const catalog::Resolved& resolved) {
 Phrase rim_words(const catalog::Resolved& resolved, std::size_t rim) {
     const model::Rim& one = resolved.detail.framing.rims.at(rim);
     return phrase("{}, {}; center line at {}, from {} to {}; each joist to it: {}",
-                  section_words(one.plies, one.width_in, one.depth_in), wood_words(resolved.rims.at(rim)),
+                  named(section_words(one.plies, one.width_in, one.depth_in), one), wood_words(resolved.rims.at(rim)),
                   Dimension{one.at_in}, Dimension{one.from_in}, Dimension{one.to_in}, connection_words(one.connection));
 }
 
@@ -97,9 +108,13 @@ Phrase support_words(const model::JoistSupport& support) {
 
 Phrase block_words(const catalog::Resolved& resolved, std::size_t block) {
     const model::Block& one = resolved.detail.framing.blocks.at(block);
-    return phrase("{}, {}; along {} from {} to {}, center line at {}",
-                  section_words(one.plies, one.width_in, one.depth_in), wood_words(resolved.blocks.at(block)),
-                  axis(one.along), Dimension{one.from_in}, Dimension{one.to_in}, Dimension{one.across_in});
+    Phrase section = named(section_words(one.plies, one.width_in, one.depth_in), one);
+    if (one.stack > 1)
+        section = one.stack_fastened
+                      ? phrase("{} one on another, fastened to each other, {}", one.stack, std::move(section))
+                      : phrase("{} one on another, loose, {}", one.stack, std::move(section));
+    return phrase("{}, {}; along {} from {} to {}, center line at {}", std::move(section),
+                  wood_words(resolved.blocks.at(block)), axis(one.along), Dimension{one.from_in}, Dimension{one.to_in}, Dimension{one.across_in});
 }
 
 std::vector<Alike> block_ends_alike(const model::Framing& framing, const format::Locale& locale) {

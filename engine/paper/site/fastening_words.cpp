@@ -61,6 +61,9 @@ Fastening words(const model::EndGrainFasteners& of, const Joint& joint) {
     Phrase what;
     if (of.kind == model::EndGrainFasteners::Kind::nail) {
         what = nail_words(of.count, penny_size(of.diameter_in, of.length_in), shank);
+    } else if (of.kind == model::EndGrainFasteners::Kind::structural_screw) {
+        what = of.count == 1 ? phrase("1 structural screw, {} (report: {}).", shank, of.reported.report)
+                             : phrase("{} structural screws, {} (report: {}).", of.count, shank, of.reported.report);
     } else {
         what = of.count == 1 ? phrase("1 wood screw, {}.", shank) : phrase("{} wood screws, {}.", of.count, shank);
     }

@@ -54,14 +54,23 @@ enum class Lying { square, on_edge, flat };
 
 Lying lying(const model::Member& member) {
     const double piece_in = model::ply_width_in(member);
-    if (std::abs(piece_in - member.depth_in) < same_size_in) return Lying::square;
-    return member.depth_in > piece_in ? Lying::on_edge : Lying::flat;
+    const double depth_in = model::piece_depth_in(member);
+    if (std::abs(piece_in - depth_in) < same_size_in) return Lying::square;
+    return depth_in > piece_in ? Lying::on_edge : Lying::flat;
 }
 
 std::string piece_words(double width_in, double depth_in, units::System system) {
     std::string nominal = nominal_size(std::min(width_in, depth_in), std::max(width_in, depth_in));
     if (!nominal.empty()) return nominal;
     return tape_figure(std::min(width_in, depth_in), system) + " x " + tape_words(std::max(width_in, depth_in), system);
+}
+
+/// Each layer of a stack has all the pieces side by side.
+Phrase stack_words(const model::Member& member, const std::string& piece) {
+    Phrase layer = member.plies == 1 ? format::verbatim(piece) : phrase("{} {} side by side", member.plies, piece);
+    return member.stack_fastened
+               ? phrase("{} layers one on another, screwed to each other, each {}", member.stack, std::move(layer))
+               : phrase("{} layers one on another, each {}", member.stack, std::move(layer));
 }
 
 }  // namespace
@@ -93,8 +102,9 @@ std::string nominal_size(double thickness_in, double face_in) {
 }
 
 Phrase lumber_words(const model::Member& member, units::System system) {
-    const std::string piece = piece_words(model::ply_width_in(member), member.depth_in, system);
+    const std::string piece = piece_words(model::ply_width_in(member), model::piece_depth_in(member), system);
     const Lying lies = lying(member);
+    if (member.stack > 1) return stack_words(member, piece);
     if (member.plies <= 1) {
         return lies == Lying::square    ? format::verbatim(piece)
                : lies == Lying::on_edge ? phrase("{} on edge", piece)

@@ -73,7 +73,7 @@ void end_fields(Form& form, model::Framing& framing, model::Block& block, bool u
     form.pick_or_none({"joist", phrase("Held by"),
                        phrase("The joist, rim or block across it that the end meets. Empty: none described.")},
                       end.joist, members);
-    connection_fields(form, end.connection, block.depth_in);
+    connection_fields(form, end.connection, block.depth_in * block.stack);
 }
 
 void one_block(Form& form, model::Framing& framing, model::Block& block) {
@@ -84,8 +84,15 @@ void one_block(Form& form, model::Framing& framing, model::Block& block) {
     form.place({"from", phrase("Lower end"), phrase("Along itself.")}, block.from_in);
     form.place({"to", phrase("Upper end"), phrase("Along itself.")}, block.to_in);
     form.place({"across", phrase("Place"), phrase("Of its center line, across itself.")}, block.across_in);
-    piece_fields(form, piece_of(block));
-    plies_field(form, block.plies);
+    piece_fields(form, piece_of(block, framing));
+    form.count({"plies", phrase("Pieces"), phrase("Side by side and nailed together; solid infill has many.")},
+               block.plies, {1, model::most_block_plies});
+    form.count({"stack", phrase("Stacked"), phrase("Pieces one on another, 1 to 4.")}, block.stack, {1, 4});
+    if (block.stack > 1) {
+        form.yes_no({"stack-fastened", phrase("Stack fastened"),
+                     phrase("Whether the pieces of the stack are screwed or nailed to each other.")},
+                    block.stack_fastened);
+    }
     end_fields(form, framing, block, false);
     end_fields(form, framing, block, true);
 }

@@ -21,6 +21,7 @@ const std::vector<Choice>& connection_kinds() {
         {"none", phrase("Nothing described")},
         {"nails", phrase("Nails into the end grain")},
         {"screws", phrase("Screws into the end grain")},
+        {"structural-screws", phrase("Structural screws into the end grain, by their report")},
         {"toe-nails", phrase("Toe-nails")},
         {"angles", phrase("Steel angles")},
         {"connector", phrase("Hardware with values from a report")},
@@ -31,6 +32,7 @@ const std::vector<Choice>& connection_kinds() {
 struct WordFor {
     const char* operator()(std::monostate /*nothing described*/) const { return "none"; }
     const char* operator()(const model::EndGrainFasteners& fasteners) const {
+        if (fasteners.kind == EndGrainKind::structural_screw) return "structural-screws";
         return fasteners.kind == EndGrainKind::nail ? "nails" : "screws";
     }
     const char* operator()(const model::ToeNails& /*nails*/) const { return "toe-nails"; }
@@ -55,6 +57,12 @@ model::EndConnection start_connection(const std::string& chosen, double depth_in
     const double spread_in = 0.5 * depth_in;
     if (chosen == "nails") return model::EndGrainFasteners{EndGrainKind::nail, 0.148, 3.0, 3, spread_in};
     if (chosen == "screws") return model::EndGrainFasteners{EndGrainKind::wood_screw, 0.19, 3.0, 3, spread_in};
+    if (chosen == "structural-screws") {
+        model::EndGrainFasteners screws{EndGrainKind::structural_screw, 0.25, 4.5, 2, spread_in};
+        screws.reported.report = "report not yet named";
+        screws.reported.conditions = "conditions not yet named";
+        return screws;
+    }
     if (chosen == "toe-nails") return model::ToeNails{0.131, 2.5, 4, spread_in};
     if (chosen == "angles") return start_angles(depth_in, catalog);
     if (chosen != "connector") return std::monostate{};
@@ -68,6 +76,17 @@ const Named length{"length", phrase("Length"), phrase("Of one fastener.")};
 
 void kind_fields(Form& /*form*/, std::monostate& /*nothing described*/) {}
 
+void reported_fields(Form& form, model::ReportedEndGrain& reported) {
+    form.given({"lateral", phrase("Allowable lateral"), phrase("ASD, of one screw in end grain. Empty: none.")},
+               reported.lateral_lb, Kind::force);
+    form.given({"withdrawal", phrase("Allowable withdrawal"), phrase("ASD, of one screw from end grain. Empty: none.")},
+               reported.withdrawal_lb, Kind::force);
+    form.required_text({"report", phrase("Report"), phrase("Where the values come from.")}, reported.report);
+    form.required_text({"conditions", phrase("Conditions"),
+                        phrase("What the values hold for: load duration, moisture, species.")},
+                       reported.conditions);
+}
+
 void kind_fields(Form& form, model::EndGrainFasteners& fasteners) {
     form.length(diameter, fasteners.diameter_in);
     form.length(length, fasteners.length_in);
@@ -75,6 +94,7 @@ void kind_fields(Form& form, model::EndGrainFasteners& fasteners) {
     form.zero_if_empty(
         {"spread", phrase("Spread"), phrase("Between the outermost two. Empty: 0, as with a single one.")},
         fasteners.spread_in, Kind::length, Range::not_negative);
+    if (fasteners.kind == EndGrainKind::structural_screw) reported_fields(form, fasteners.reported);
 }
 
 void kind_fields(Form& form, model::ToeNails& nails) {

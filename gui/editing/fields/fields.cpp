@@ -14,6 +14,7 @@ Form describe(model::BaseDetail& detail, const catalog::Catalog& catalog, units:
     post_fields(form, detail);
     mount_fields(form, detail);
     framing_fields(form, detail.framing);
+    material_fields(form, detail);
     basis_fields(form, detail.basis);
     remark_fields(form, detail.remarks);
     return form;

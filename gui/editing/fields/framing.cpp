@@ -74,7 +74,7 @@ void one_rim(Form& form, model::Framing& framing, model::Rim& rim) {
     form.place({"at", phrase("Place"), phrase("Of its center line, along the joists.")}, rim.at_in);
     form.place({"from", phrase("Lower end"), phrase("Across the joists.")}, rim.from_in);
     form.place({"to", phrase("Upper end"), phrase("Across the joists.")}, rim.to_in);
-    piece_fields(form, piece_of(rim));
+    piece_fields(form, piece_of(rim, framing));
     plies_field(form, rim.plies);
     connection_fields(form, rim.connection, joist_depth(framing));
 }
@@ -141,19 +141,6 @@ void follow_id(model::Framing& framing, const std::string& old, const std::strin
 void member_id(Form& form, model::Framing& framing, std::string& id) {
     form.id({"id", phrase("Id"), phrase("A short name, unlike that of any other joist, rim, support or block.")}, id,
             framing_ids(framing, id), [&framing, &id](const std::string& old) { follow_id(framing, old, id); });
-}
-
-void piece_fields(Form& form, const Piece& piece) {
-    form.length({"width", phrase("Width"), phrase("Actual, in plan, of one piece.")}, piece.width_in);
-    form.length({"depth", phrase("Depth"), phrase("Actual, upright.")}, piece.depth_in);
-    form.pick({"species", phrase("Species"), phrase("Species of the wood.")}, piece.species,
-              row_choices(form.catalog().species));
-    form.pick({"grade", phrase("Grade"), phrase("Grade of the wood, of those known for the species.")}, piece.grade,
-              grade_choices(form.catalog(), piece.species));
-}
-
-void plies_field(Form& form, int& plies) {
-    form.count({"plies", phrase("Pieces"), phrase("Side by side and nailed together, 1 to 4.")}, plies, {1, 4});
 }
 
 Timber start_timber(const model::Framing& framing, const catalog::Catalog& catalog) {

@@ -21,6 +21,8 @@ void anchor_fields(Form& form, model::BaseDetail& detail);
 void fastener_fields(Form& form, model::AnchorGroup& group);
 void layer_fields(Form& form, model::Layers& layers);
 void framing_fields(Form& form, model::Framing& framing);
+/// Wood of the detail's own, which members and a wood post may be of.
+void material_fields(Form& form, model::BaseDetail& detail);
 void joist_presence(Form& form, model::Framing& framing);
 void joist_fields(Form& form, model::Framing& framing);
 void block_count(Form& form, model::Framing& framing);

@@ -67,7 +67,7 @@ void common_fields(Form& form, model::Framing& framing) {
             framing.joists->members.pop_back();
         });
     form.word({"along", phrase("Run"), phrase("The way they run in plan.")}, joists.along, axes);
-    piece_fields(form, piece_of(joists));
+    piece_fields(form, piece_of(joists, framing));
     const Phrase ends = phrase("Along the joists. State both ends or neither. Empty: not described.");
     form.optional_quantity({"from", phrase("Lower end"), ends}, joists.from_in, units::Kind::length, Range::any);
     form.optional_quantity({"to", phrase("Upper end"), ends}, joists.to_in, units::Kind::length, Range::any);

@@ -1,5 +1,6 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
+#include "editing/fields/pieces.h"
 
 #include <fmt/format.h>
 
@@ -33,6 +34,7 @@ void decking_fields(Form& form, model::Decking& decking) {
     form.at({"layers/decking", {model::PartKind::decking}, phrase("Decking")});
     form.pick({"material", phrase("Material"), phrase("What the boards are of.")}, decking.material,
               row_choices(form.catalog().decking));
+    board_size_field(form, decking);
     form.length({"thickness", phrase("Thickness"), phrase("Actual, of the boards.")}, decking.thickness_in);
     form.text({"evidence", phrase("Evidence"),
                phrase("Standard or instructions the boards are installed to. Empty: not specified.")},

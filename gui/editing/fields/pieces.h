@@ -2,6 +2,8 @@
 // What joists, rims, supports and blocks have in common: their ids, and their section.
 #include "editing/fields/form.h"
 #include "model/framing.h"
+#include "model/layers.h"
+#include "model/post.h"
 
 #include <string>
 #include <vector>
@@ -22,12 +24,18 @@ struct Piece {
     double& depth_in;
     std::string& species;
     std::string& grade;
+    std::string& size;
+    const std::vector<model::OwnWood>& materials;
 };
 template <class Member>
-[[nodiscard]] Piece piece_of(Member& member) {
-    return {member.width_in, member.depth_in, member.species, member.grade};
+[[nodiscard]] Piece piece_of(Member& member, const model::Framing& framing) {
+    return {member.width_in, member.depth_in, member.species, member.grade, member.size, framing.materials};
 }
 void piece_fields(Form& form, const Piece& piece);
+/// Species and grade, or one of the materials, which has no grade.
+void wood_fields(Form& form, std::string& species, std::string& grade, const std::vector<model::OwnWood>& materials);
+void post_size_field(Form& form, model::WoodPost& post);
+void board_size_field(Form& form, model::Decking& decking);
 void plies_field(Form& form, int& plies);
 
 /// What a new member of the framing is sawn from: the joists' section, else a 2x10.

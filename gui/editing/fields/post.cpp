@@ -1,9 +1,11 @@
 // The guard and its post, with the weld at its foot.
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
+#include "editing/fields/pieces.h"
 
 #include <algorithm>
 #include <array>
+#include <type_traits>
 
 namespace toehold::editing {
 namespace {
@@ -219,13 +221,11 @@ void shoe_fields(Form& form, model::Shoe& shoe) {
                        });
 }
 
-void shape_fields(Form& form, model::WoodPost& post) {
+void shape_fields(Form& form, model::WoodPost& post, const std::vector<model::OwnWood>& materials) {
+    post_size_field(form, post);
     form.length({"width", phrase("Width"), phrase("Actual, along the rail.")}, post.width_in);
     form.length({"depth", phrase("Depth"), phrase("Actual, square to the rail.")}, post.depth_in);
-    form.pick({"species", phrase("Species"), phrase("Species of the post's wood.")}, post.species,
-              row_choices(form.catalog().species));
-    form.pick({"grade", phrase("Grade"), phrase("Grade of the post's wood.")}, post.grade,
-              grade_choices(form.catalog(), post.species));
+    wood_fields(form, post.species, post.grade, materials);
     form.yes_no({"notched", phrase("Notched"), phrase("Whether the post is cut away at the connection.")},
                 post.notched);
     shoe_fields(form, post.shoe);
@@ -263,7 +263,15 @@ void post_fields(Form& form, model::BaseDetail& detail) {
             if (word.word == chosen) detail.post = in_shape(model::Post(detail.post), word.value, catalog);
         }
     });
-    std::visit([&](auto& post) { shape_fields(form, post); }, detail.post);
+    std::visit(
+        [&](auto& post) {
+            if constexpr (std::is_same_v<std::remove_cvref_t<decltype(post)>, model::WoodPost>) {
+                shape_fields(form, post, detail.framing.materials);
+            } else {
+                shape_fields(form, post);
+            }
+        },
+        detail.post);
 }
 
 }  // namespace toehold::editing

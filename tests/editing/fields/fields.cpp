@@ -48,7 +48,7 @@ std::string path_now(const model::BaseDetail& detail, std::size_t place) {
 }
 
 bool switches_a_kind(const Field& field) {
-    const std::vector<std::string> ends{"/fastener", "/connection", "/shape", "/outline", "/below"};
+    const std::vector<std::string> ends{"/fastener", "/connection", "/shape", "/outline", "/below", "/size", "/flat"};
     return std::any_of(ends.begin(), ends.end(), [&](const std::string& end) { return field.path.ends_with(end); });
 }
 
@@ -146,7 +146,7 @@ TEST_CASE("A list that grew and shrank again is as it was", "[property]") {
     const model::BaseDetail detail = test::square_base();
     for (const std::string path :
          {"plate/hole-count", "layers/shim-count", "framing/joists/count", "framing/rim-count", "framing/support-count",
-          "framing/block-count", "loads/user-count", "remark-count"}) {
+          "framing/block-count", "framing/material-count", "loads/user-count", "remark-count"}) {
         const std::string now = value_at(detail, path);
         const model::BaseDetail more = with(detail, path, std::to_string(std::stoi(now) + 2));
         CHECK(value_at(more, path) == std::to_string(std::stoi(now) + 2));

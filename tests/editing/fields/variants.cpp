@@ -5,7 +5,6 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
-#include <stdexcept>
 
 namespace toehold::test {
 namespace {
@@ -31,15 +30,21 @@ const std::vector<std::vector<Setting>>& recipes() {
         {{"anchors[1]/fastener", "through-bolt"}},
         {{"anchors[1]/fastener", "through-bolt"}, {"anchors[1]/below", "none"}},
         {{"anchors[1]/fastener", "through-bolt"}, {"anchors[1]/below", "backing-plate"}},
+        {{"anchors[1]/fastener", "through-bolt"}, {"anchors[1]/below", "lower-plate"}},
+        {{"anchors[1]/fastener", "through-bolt"}, {"anchors[1]/below", "lower-plate"}, {"anchors[1]/lower-shape", "angle"}},
         {{"anchors[1]/fastener", "reported-fastener"}},
         {{"anchor-group-count", "2"}},
         {{"layers/decking-given", "no"}},
         {{"layers/decking/fastened", "no"}},
+        {{"layers/packing-given", "yes"}},
+        {{"layers/packing-given", "yes"}, {"layers/packing/shape", "round"}},
+        {{"layers/packing-given", "yes"}, {"layers/packing/place-count", "1"}},
         {{"layers/shim-count", "2"}},
         {{"framing/joists-given", "no"}},
         {{end + "connection", "none"}},
         {{end + "connection", "nails"}},
         {{end + "connection", "screws"}},
+        {{end + "connection", "structural-screws"}},
         {{end + "connection", "toe-nails"}},
         {{end + "connection", "connector"}},
         {{end + "connection", "angles"}, {end + "kind", "lag-screw"}},
@@ -50,6 +55,9 @@ const std::vector<std::vector<Setting>>& recipes() {
         {{"loads/concentrated", "no"}, {"loads/line", "yes"}},
         {{"loads/user-count", "1"}},
         {{"basis/fixed", "yes"}},
+        {{"framing/block[B1]/stack", "2"}},
+        {{"framing/material-count", "1"}},
+        {{"framing/material-count", "1"}, {"framing/material[W1]/volume-factor", "depth"}},
         {{"remark-count", "1"}},
     };
     return all;
@@ -69,6 +77,7 @@ std::string another_quantity(const Field& field) {
 
 std::string another_text(const Field& field) {
     if (field.path.ends_with("/sha256")) return std::string(64, field.value.starts_with("a") ? 'b' : 'a');
+    if (field.path.ends_with("/size")) return field.value == "2x8" ? "4x6" : "2x8";
     if (field.path.ends_with("/holes")) return field.value == "A" ? "B" : "A";
     if (field.path.ends_with("/sides")) return field.value == "outward inward" ? "right left" : "outward inward";
     if (field.path.ends_with("/date")) return field.value == "2026-11-25" ? "2026-11-26" : "2026-11-25";
@@ -77,19 +86,7 @@ std::string another_text(const Field& field) {
 
 }  // namespace
 
-const catalog::Catalog& field_catalog() {
-    static const catalog::Catalog two_grades = [] {
-        catalog::Catalog catalog = shipped_catalog();
-        const catalog::LumberGrade* const first = catalog::find_grade(catalog, "southern-pine", "no-2", 9.25);
-        if (first == nullptr) throw std::runtime_error("no Southern Pine in the catalogs");
-        catalog::LumberGrade second = *first;
-        second.id = "no-1";
-        second.name = "No. 1";
-        catalog.grades.push_back(second);
-        return catalog;
-    }();
-    return two_grades;
-}
+const catalog::Catalog& field_catalog() { return shipped_catalog(); }
 
 std::vector<Variant> field_variants() {
     model::BaseDetail base = demo_detail("heron-landing-bolted-angles");

@@ -30,10 +30,39 @@ ReportedConnector connector(const Chance& chance) {
             chance.perhaps(0.0, 1.0), chance.perhaps(0.0, 1.0)};
 }
 
+EndGrainFasteners structural_screws(const Chance& chance) {
+    EndGrainFasteners result{EndGrainFasteners::Kind::structural_screw, chance.between(0.25, 0.4),
+                             chance.between(4.0, 8.0), chance.count(2, 4), chance.between(0.5, 1.2)};
+    result.reported = {chance.given(50.0, 500.0), chance.given(50.0, 500.0), "r " + chance.words(),
+                       "c " + chance.words()};
+    return result;
+}
+
+OwnWood own_wood(const Chance& chance) {
+    OwnWood result;
+    result.id = "W1";
+    result.name = "n " + chance.words();
+    result.source = "s " + chance.words();
+    for (double* const stress :
+         {&result.bending_psi, &result.bending_flat_psi, &result.tension_psi, &result.shear_psi,
+          &result.compression_perp_psi, &result.compression_psi})
+        *stress = chance.between(100.0, 3000.0);
+    result.modulus_psi = chance.between(1e6, 2e6);
+    result.modulus_min_psi = chance.between(4e5, 9e5);
+    result.specific_gravity = chance.between(0.35, 0.6);
+    result.volume = chance.one_of<OwnWood::Volume>({OwnWood::Volume::none, OwnWood::Volume::depth,
+                                                    OwnWood::Volume::glulam, OwnWood::Volume::glulam_southern_pine});
+    if (result.volume == OwnWood::Volume::depth) result.volume_exponent = chance.between(0.05, 0.3);
+    result.wet_service = chance.one_of<OwnWood::WetService>(
+        {OwnWood::WetService::dry_only, OwnWood::WetService::included, OwnWood::WetService::glulam,
+         OwnWood::WetService::sawn});
+    return result;
+}
+
 /// At the end of a member this deep.
 EndConnection connection(const Chance& chance, double depth_in) {
     using Kind = EndGrainFasteners::Kind;
-    switch (chance.whole(0, 4)) {
+    switch (chance.whole(0, 5)) {
         case 0:
             return {};
         case 1:
@@ -46,6 +75,8 @@ EndConnection connection(const Chance& chance, double depth_in) {
         }
         case 3:
             return angles(chance, depth_in);
+        case 4:
+            return structural_screws(chance);
         default:
             return connector(chance);
     }
@@ -104,6 +135,15 @@ Block block(const Chance& chance, const std::string& stem, PlanAxis along, doubl
     result.depth_in = chance.between(1.5, 9.0);
     result.species = chance.id();
     result.grade = chance.id();
+    if (chance.coin()) {
+        result.size = chance.coin() ? "2x8" : "2 x 10";
+        result.width_in = 1.5;
+        result.depth_in = result.size == "2x8" ? 7.25 : 9.25;
+    }
+    if (chance.coin()) {
+        result.stack = chance.count(2, 4);
+        result.stack_fastened = chance.coin();
+    }
     return result;
 }
 
@@ -144,6 +184,11 @@ Framing random_framing(const Chance& chance) {
         if (chance.coin()) beyond = &result.rims.emplace_back(rim(chance, described, true));
     }
     result.blocks = blocks(chance, described, beyond);
+    if (chance.coin()) {
+        result.materials = {own_wood(chance)};
+        result.blocks.front().species = "W1";
+        result.blocks.front().grade.clear();
+    }
     // What is said of other parts may stand though the joists do not.
     if (chance.fits() || chance.coin()) result.joists = described;
     return result;
