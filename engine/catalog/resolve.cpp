@@ -28,7 +28,22 @@ struct Work {
     }
 
     void metal(Metal& into, const std::string& id, std::string_view element) const {
-        if (const Metal* const row = require(catalog.metals, id, "metal", element, problems)) into = *row;
+        const Metal* const row = require(catalog.metals, id, "metal", element, problems);
+        if (row == nullptr) return;
+        into = *row;
+        if (!row->by_certificate) return;
+        problems.push_back({{},
+                            0,
+                            std::string(element),
+                            format::verbatim(id),
+                            format::phrase("a metal with strengths of its own; this one is for tube posts, which may "
+                                           "carry a certificate"),
+                            format::phrase("the standard of this metal guarantees no strength")});
+    }
+
+    /// A tube's, whose certificate may give what its standard does not.
+    void tube_metal(Metal& into, const std::string& id) const {
+        if (const Metal* const row = require(catalog.metals, id, "metal", "post", problems)) into = *row;
     }
 };
 
@@ -53,7 +68,7 @@ void apply(const std::optional<model::Certificate>& certificate, Metal& metal, m
 
 template <class Tube>
 void resolve_tube(const Work& work, const Tube& tube) {
-    work.metal(work.resolved.post_metal, tube.metal, "post");
+    work.tube_metal(work.resolved.post_metal, tube.metal);
     apply(tube.certificate, work.resolved.post_metal, work.problems);
     if (tube.stub) work.resolved.stub_metal = work.metal_or_default(tube.stub->metal, "post/stub");
 }

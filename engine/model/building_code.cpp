@@ -18,7 +18,7 @@ struct Clauses {
 // Seen in public copies: IBC 2018 1607.8.1 and .1.1, .1.2 (a scanned page of the 2018 collection; the 2018 code of a
 // state); IBC 2021 1607.9.1, .1.1, .1.2 (the 2021 code of a state; the eighth edition of another's); IBC 2021 Table
 // 1607.1 item 5, balconies and decks; IBC 2018 1709.3.1; IRC 2021 R507.10 and its parts (a transcription in a public
-// repository); footnotes of IRC Table R301.5 (a state's copy). IRC 2024 moved guards out of R312 and decay out of R317.
+// repository); IRC 2021 R317.3 and IBC 2021 2304.10.6 (a trade journal's summary); footnotes of IRC Table R301.5 (a state's copy). IRC 2024 moved guards out of R312 and decay out of R317.
 constexpr std::array<Clauses, 16> table{{
     {Provision::guard_height,
      {"R312.1.2*", "R312.1.2*", "R321.1.2*", "1015.3*", "1015.3", "1015.3*"}},
@@ -40,7 +40,7 @@ constexpr std::array<Clauses, 16> table{{
     {Provision::notched_post, {"R301.1*", "R507.10.2", "R507.10.2*", "1604.4*", "1604.4*", "1604.4*"}},
     {Provision::composite_boards, {"R507.2.2*", "R507.2.2*", "R507.2.2*", "2612*", "2612*", "2612*"}},
     {Provision::treated_wood_fasteners,
-     {"R317.3*", "R317.3*", "R304.3*", "2304.10.5*", "2304.10.6", "2304.10.6*"}},
+     {"R317.3*", "R317.3", "R304.3*", "2304.10.5*", "2304.10.6", "2304.10.6*"}},
 }};
 
 bool of_load_standard(Provision provision) {
@@ -59,6 +59,14 @@ std::string_view number(BuildingCode code, Provision provision) {
         if (row.provision == provision) return row.numbers.at(static_cast<std::size_t>(code));
     }
     return {};
+}
+
+/// The IRC of 2021 and later has rules for guards on decks. Where another code is in force they are good practice.
+std::string_view residential_practice(BuildingCode code, Provision provision) {
+    if (code == BuildingCode::irc_2021 || code == BuildingCode::irc_2024) return {};
+    const bool of_deck_guards = provision == Provision::deck_guard || provision == Provision::guard_beside_framing ||
+                                provision == Provision::guard_on_decking || provision == Provision::notched_post;
+    return of_deck_guards ? number(BuildingCode::irc_2021, provision) : std::string_view();
 }
 
 }  // namespace
@@ -98,6 +106,10 @@ std::string clause(BuildingCode code, Provision provision) {
     text += " ";
     text += found;
     if (remembered) text += " (from memory, to be confirmed)";
+    if (const std::string_view practice = residential_practice(code, provision); !practice.empty()) {
+        text += "; practice of IRC 2021 ";
+        text += practice;
+    }
     return text;
 }
 

@@ -1,5 +1,7 @@
 // A through-bolt's nut pressed up into the member's underside.
-//   - On a washer or backing plate: F_c,perp' on the net area (NDS 2018 3.10.2), taken evenly about the bolt.
+//   - On a washer or backing plate: F_c,perp' on the net area (NDS 2018 3.10.2), taken evenly about the bolt, as far as
+//     the metal's bending can load it. An overhang too thin for the pressure gives, the pressure comes in toward the nut,
+//     and what is left bears: a limit of the area, not a failure of its own.
 //   - On the wood itself: NDS 2018 12.2.5. The clause is for round heads, so the nut's across-flats stands for the
 //     head's diameter: the smallest circle, and the reading taken. The wood under the nut must also not be crushed
 //     (3.10.2), which commonly leads.
@@ -7,10 +9,12 @@
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
 #include "demand/demand.h"
+#include "resistance/steel/washer.h"
 #include "resistance/wood/washer_bearing.h"
 #include "resistance/wood/withdrawal.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace toehold::checks {
 namespace {
@@ -20,26 +24,58 @@ using format::phrase;
 using resistance::BearingArea;
 using resistance::Clearance;
 
+/// Plate washers are commonly of ASTM A36. ASTM F844 asks for no strength at all, so the step says that this is assumed;
+/// hardened washers (ASTM F436) are far stronger.
+constexpr double washer_yield_psi = 36000.0;
+
 bool bears_on_metal(const Anchor& anchor) {
     return anchor.kind == catalog::FastenerKind::through_bolt && (anchor.washer_below || anchor.backing);
 }
 
-/// Yield stress the backing plate may be bent to: Omega 1.67, phi 0.90, AISC 360-16 F1.
-double available_psi(const catalog::Metal& metal, model::Method method) {
-    return method == model::Method::asd ? metal.yield_psi / 1.67 : 0.90 * metal.yield_psi;
+/// Yield stress a washer or backing plate may be bent to: Omega 1.67, phi 0.90, AISC 360-16 F1.
+double available_psi(double yield_psi, model::Method method) {
+    return method == model::Method::asd ? yield_psi / 1.67 : 0.90 * yield_psi;
 }
 
-BearingArea under_washer(const Anchor& anchor, const Clearance& clearance, std::vector<Step>& steps) {
+/// Cb lengthens a washer's short bearing.
+double bearing_area_factor(const Anchor& anchor, double along_in) {
+    if (!(along_in > 0.0)) return 1.0;
+    return resistance::bearing_area_factor(along_in, anchor.seat.value().end_in - 0.5 * along_in);
+}
+
+/// What bears, with the factor of its length.
+struct Bearing {
+    BearingArea area;
+    double factor = 1.0;
+};
+
+/// Only as much of a washer counts as its own bending can load. Cb stays that of the whole washer, whose pressure bends
+/// it.
+Bearing under_washer(const Anchor& anchor, const Clearance& clearance, double available, double allowed_psi,
+                         std::vector<Step>& steps) {
     const catalog::WasherSize& washer = anchor.washer_below.value();
     const double hole_in = std::max(washer.hole_diameter_in, resistance::bolt_hole_in_wood_in(anchor.diameter_in));
-    const BearingArea area = resistance::washer_bearing(washer.outside_diameter_in, hole_in, clearance);
+    const BearingArea whole = resistance::washer_bearing(washer.outside_diameter_in, hole_in, clearance);
+    const resistance::steel::RoundWasher bent{whole.along_in, hole_in, anchor.head_width_in, washer.thickness_in};
+    const double factor = bearing_area_factor(anchor, whole.along_in);
+    const double limit_psi = resistance::steel::washer_limit_psi(bent, available);
+    const double reach_in = resistance::steel::washer_reach_in(bent, available, factor * allowed_psi);
+    const BearingArea area = resistance::washer_bearing(reach_in, hole_in, clearance);
     steps.push_back(from_file("d_o", phrase("washer, outside"), washer.outside_diameter_in, "in"));
+    steps.push_back(from_file("t", phrase("washer, thickness"), washer.thickness_in, "in"));
     steps.push_back({"d_h", phrase("larger of the washer's hole and the hole in the wood"), "max(hole, D + 1/16)",
                      hole_in, "in", "NDS 2018 12.1.3.2"});
-    steps.push_back({"d_e", phrase("its part on the wood, even about the bolt"),
-                     "min(d_o, twice to the nearer edge or end)", area.along_in, "in", ""});
+    steps.push_back({"F_y", phrase("yield strength of the washer, assumed: the standards of washers give none"),
+                     "assumed", washer_yield_psi, "psi", "ASTM A36", Origin::given});
+    if (std::isfinite(limit_psi)) {
+        steps.push_back({"p_L", phrase("pressure at which a washer so wide folds around the nut, allowable"),
+                         "2 (b - h) (F_y,a t^2/4)/((2/3)(b^3 - h^3) - (b^2 - h^2) a)", limit_psi, "psi",
+                         "AISC 360-16 F11.1"});
+    }
+    steps.push_back({"d_e", phrase("its part on the wood, even about the bolt, that its bending can load"),
+                     "min(d_o, twice to the nearer edge or end, p_L >= C_b F_c,perp')", area.along_in, "in", ""});
     steps.push_back({"A", phrase("net bearing area"), "pi (d_e^2 - d_h^2)/4", area.area_in2, "in2", ""});
-    return area;
+    return {area, factor};
 }
 
 /// Only as much of a backing plate counts as its own bending can load.
@@ -63,16 +99,10 @@ BearingArea under_plate(const Anchor& anchor, const model::Member& member, const
     return area;
 }
 
-/// Cb lengthens a washer's short bearing. A backing plate has none: its extent is already what its bending can load.
-double bearing_area_factor(const Anchor& anchor, const BearingArea& area) {
-    if (anchor.backing || !(area.along_in > 0.0)) return 1.0;
-    return resistance::bearing_area_factor(area.along_in, anchor.seat.value().end_in - 0.5 * area.along_in);
-}
-
 /// F_c,perp', psi.
 double strength_psi(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
     const double reference_psi = wood_of(input.resolved, anchor).grade.compression_perp_psi;
-    const Adjusted strength = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
+    const Adjusted strength = adjust_compression_perp(wood_of(input.resolved, anchor).grade, input.resolved.detail.basis);
     steps.push_back(given("F_c,perp", phrase("reference compression perpendicular to grain"), reference_psi, "psi",
                           "NDS Supplement 2018"));
     append(steps, strength.steps);
@@ -84,18 +114,21 @@ double strength_psi(const CheckInput& input, const Anchor& anchor, std::vector<S
 double capacity_lb(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
     const double allowed_psi = strength_psi(input, anchor, steps);
     const Clearance clearance{anchor.seat.value().end_in, anchor.seat->edge_in};
-    BearingArea area;
+    Bearing bears;
     if (anchor.backing) {
-        const double yield_psi = available_psi(anchor.backing_metal.value(), input.resolved.detail.basis.method);
+        const double yield_psi =
+            available_psi(anchor.backing_metal.value().yield_psi, input.resolved.detail.basis.method);
         const double spread_in = resistance::plate_spread_in(anchor.backing->thickness_in, yield_psi, allowed_psi);
-        area = under_plate(anchor, member_of(input.resolved, anchor), clearance, spread_in, steps);
+        // Without Cb: the plate's extent is already what its bending can load.
+        bears.area = under_plate(anchor, member_of(input.resolved, anchor), clearance, spread_in, steps);
     } else {
-        area = under_washer(anchor, clearance, steps);
+        const double available = available_psi(washer_yield_psi, input.resolved.detail.basis.method);
+        bears = under_washer(anchor, clearance, available, allowed_psi, steps);
     }
-    const double factor = bearing_area_factor(anchor, area);
-    const double capacity = allowed_psi * factor * area.area_in2;
+    const double capacity = allowed_psi * bears.factor * bears.area.area_in2;
     steps.push_back({"C_b", phrase("bearing area factor, washers only"),
-                     "(d_e + 3/8)/d_e where d_e < 6 in and 3 in from the end, else 1", factor, "", "NDS 2018 3.10.4"});
+                     "(d_w + 3/8)/d_w of the washer on the wood where d_w < 6 in and 3 in from the end, else 1",
+                     bears.factor, "", "NDS 2018 3.10.4"});
     steps.push_back(
         {"R'", phrase("bearing allowed by the wood"), "F_c,perp' C_b A", capacity, "lb", "NDS 2018 3.10.2"});
     return capacity;
@@ -153,7 +186,7 @@ double bearing_lb(const CheckInput& input, const Anchor& anchor, std::vector<Ste
     const double hole_in = resistance::bolt_hole_in_wood_in(anchor.diameter_in);
     const resistance::BearingArea ring =
         resistance::washer_bearing(anchor.head_width_in, hole_in, {anchor.seat.value().end_in, anchor.seat->edge_in});
-    const Adjusted adjusted = adjust_compression_perp(reference_psi, input.resolved.detail.basis);
+    const Adjusted adjusted = adjust_compression_perp(wood_of(input.resolved, anchor).grade, input.resolved.detail.basis);
     steps.push_back(given("F_c,perp", phrase("reference compression perpendicular to grain"), reference_psi, "psi",
                           "NDS Supplement 2018"));
     append(steps, adjusted.steps);

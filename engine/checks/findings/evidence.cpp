@@ -69,9 +69,23 @@ void look_at_boards(std::vector<Finding>& findings, const model::Decking* boards
                                          "specified. Name the report, its edition and table.")));
 }
 
+void look_at_bearing(std::vector<Finding>& findings, const model::Decking* boards) {
+    if (boards == nullptr || !boards->report.empty()) return;
+    if (!(boards->bearing_psi > 0.0) && !(boards->modulus_psi > 0.0)) return;
+    findings.push_back(finding_on({PartKind::decking}, Severity::missing,
+                                  phrase("The source of the boards' allowable bearing or modulus is not specified. Name "
+                                         "the evaluation report, its edition and table.")));
+}
+
+/// A closed, welded shoe without a reported moment is judged by its geometry.
+bool is_by_geometry(const model::Shoe& shoe) {
+    return !shoe.allowable_moment_lb_in && shoe.form == model::ShoeForm::closed &&
+           shoe.attachment == model::ShoeAttachment::welded;
+}
+
 void look_at_shoe(std::vector<Finding>& findings, const model::Post& post) {
     const auto* wood = std::get_if<model::WoodPost>(&post);
-    if (wood == nullptr) return;
+    if (wood == nullptr || is_by_geometry(wood->shoe)) return;
     if (!wood->shoe.allowable_moment_lb_in) {
         findings.push_back(
             finding_on({PartKind::shoe}, Severity::missing,
@@ -98,6 +112,7 @@ std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
     look_at_fasteners(findings, resolved.detail);
     look_at_framing(findings, resolved.detail.framing);
     look_at_boards(findings, model::deck_boards(resolved.detail));
+    look_at_bearing(findings, model::deck_boards(resolved.detail));
     look_at_shoe(findings, resolved.detail.post);
     look_at_stiffness(findings, resolved.detail.basis);
     return findings;
@@ -111,7 +126,8 @@ std::vector<Finding> composite_evidence(const catalog::Resolved& resolved) {
     if (!decking || !on_deck(resolved).decking ||
         on_deck(resolved).decking->kind != catalog::DeckingKind::plastic_composite)
         return {};
-    if (!decking->evidence.empty()) return {};
+    // On packing the post does not stand on the boards; a report for their bearing is such evidence.
+    if (!decking->evidence.empty() || !decking->report.empty() || on_deck(resolved.detail).layers.packing) return {};
     return {finding_on({PartKind::decking}, Severity::missing,
                        phrase("The decking is a plastic composite, and the standard it is labeled and installed to is "
                               "not specified. Name "
@@ -175,12 +191,15 @@ const RegisterFinding source_rule{
     {"missing-evidence", phrase("Values without a source"), "common practice", missing_evidence}};
 const RegisterFinding composite_rule{
     {"composite-evidence", phrase("Evidence for composite decking"),
-     "IRC 2021 R507.2.2; ASTM D7032 (from memory, to be confirmed)", composite_evidence},
+     "ASTM D7032 (from memory, to be confirmed)", composite_evidence,
+     {},
+     {},
+     model::Provision::composite_boards},
     {model::MountKind::plate_on_deck}};
 const RegisterFinding plate_rule{{"plate-changed", phrase("Plate from another file"), "common practice", plate_changed},
                                  {model::MountKind::plate_on_deck}};
 const RegisterFinding joists_rule{{"joists-not-described", phrase("Joist lengths and supports not specified"),
-                                   "IRC 2021 R507.10.1; common practice", joists_not_described}};
+                                   "common practice", joists_not_described, {}, {}, model::Provision::deck_guard}};
 
 }  // namespace
 }  // namespace toehold::checks

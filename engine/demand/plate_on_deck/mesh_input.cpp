@@ -84,6 +84,10 @@ std::optional<std::size_t> support_of(const catalog::Anchor& anchor, const Bed& 
     return nearest;
 }
 
+mechanics::Footprint footprint(const catalog::Anchor& anchor) {
+    return {{anchor.at.x_in, anchor.at.y_in}, catalog::footprint_radius_in(anchor)};
+}
+
 void require_sound(const mechanics::PlateMesh& mesh, const mechanics::Polygon& plate) {
     constexpr double tolerance = 0.01;
     double covered = 0.0;
@@ -113,22 +117,28 @@ double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechani
     return 0.0;
 }
 
+MeshedPlate meshed_plate(const catalog::Resolved& resolved, double fineness) {
+    std::vector<mechanics::Footprint> footprints;
+    for (const catalog::Anchor& anchor : resolved.anchors) footprints.push_back(footprint(anchor));
+    const mechanics::Polygon plate = outline(on_deck(resolved.detail).plate);
+    MeshedPlate meshed{{}, post_ring(resolved.detail)};
+    meshed.mesh = mechanics::mesh_plate(plate, meshed.foot, footprints, fineness);
+    require_sound(meshed.mesh, plate);
+    return meshed;
+}
+
 mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                           const std::vector<Stiffness>& anchors, double fineness) {
     mechanics::FlexiblePlateInput input;
-    std::vector<mechanics::Footprint> footprints;
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         const catalog::Anchor& anchor = resolved.anchors[i];
         const double preload = anchor_groups(resolved.detail).at(anchor.group).preload_lb.value_or(0.0);
-        footprints.push_back({{anchor.at.x_in, anchor.at.y_in}, catalog::footprint_radius_in(anchor)});
-        input.anchors.push_back({footprints.back(), anchors[i].value, preload});
+        input.anchors.push_back({footprint(anchor), anchors[i].value, preload});
     }
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         input.anchors[i].support = support_of(resolved.anchors[i], bed);
     }
-    const mechanics::Polygon plate = outline(on_deck(resolved.detail).plate);
-    input.mesh = mechanics::mesh_plate(plate, post_ring(resolved.detail), footprints, fineness);
-    require_sound(input.mesh, plate);
+    input.mesh = meshed_plate(resolved, fineness).mesh;
     const bool aluminum = on_deck(resolved).plate_metal.kind == catalog::MetalKind::aluminum;
     input.poisson = aluminum ? aluminum_poisson : steel_poisson;
     input.modulus_psi = on_deck(resolved).plate_metal.modulus_psi;

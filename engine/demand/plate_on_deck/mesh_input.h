@@ -22,7 +22,14 @@ struct UnfitForMesh : std::runtime_error {
 /// Of the support at the point, its edges included; 0 where nothing backs the plate.
 [[nodiscard]] double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechanics::Point at);
 
+/// The plate as a mesh about the outline of the post's foot.
+struct MeshedPlate {
+    mechanics::PlateMesh mesh;
+    mechanics::Polygon foot;
+};
 /// `fineness`: see mechanics::mesh_plate. Throws UnfitForMesh.
+[[nodiscard]] MeshedPlate meshed_plate(const catalog::Resolved& resolved, double fineness);
+/// The same with metal, anchors and supports.
 [[nodiscard]] mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                                         const std::vector<Stiffness>& anchors, double fineness);
 

@@ -96,7 +96,10 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
     scene.margin_mm = has_marks(subject) ? around_mm + line_mm : around_mm;
     add_plate_face(scene, sheet);
     add_pressure(scene, sheet);
-    if (options.framing) add_framing_below(scene, sheet);
+    if (options.framing) {
+        add_framing_below(scene, sheet);
+        add_spacers(scene, sheet);
+    }
     add_axes(scene, sheet);
     add_plate_edge(scene, sheet);
     add_weld(scene, sheet);

@@ -48,6 +48,8 @@ struct PostFoot {
 
 // framing.cpp
 void add_framing_below(Scene& scene, const PlanSheet& sheet);
+// spacers.cpp
+void add_spacers(Scene& scene, const PlanSheet& sheet);
 
 // dimensions.cpp
 void add_plan_dimensions(Scene& scene, const PlanSheet& sheet);

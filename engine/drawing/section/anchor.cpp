@@ -163,6 +163,7 @@ AnchorStations stations(const SectionSheet& sheet, const catalog::Anchor& anchor
     at.seat_in = -sheet.layers_in - depth;
     at.below_in = anchor.washer_below ? anchor.washer_below->thickness_in
                   : anchor.backing    ? anchor.backing->thickness_in
+                  : anchor.lower      ? anchor.lower->thickness_in
                                       : 0.0;
     at.tip_in = at.seat_in - at.below_in - 1.3 * nut_height_in(anchor);
     at.thread_in = at.seat_in;

@@ -41,8 +41,10 @@ std::vector<Note> layer_notes(const SectionSheet& sheet) {
         top -= thickness_in;
     };
     if (const auto& decking = on_deck(detail).layers.decking)
-        add(phrase("decking {}", length_figure(decking->thickness_in, system)), {model::PartKind::decking},
-            decking->thickness_in);
+        add(on_deck(detail).layers.packing
+                ? phrase("decking {}, packing through it", length_figure(decking->thickness_in, system))
+                : phrase("decking {}", length_figure(decking->thickness_in, system)),
+            {model::PartKind::decking}, decking->thickness_in);
     for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
         const model::PartId part = model::shim_part(index);
         const double thickness_in = on_deck(detail).layers.shims[index].thickness_in;

@@ -68,6 +68,8 @@ Scene section(const Subject& subject, const SectionPlane& plane) {
     add_framing_behind(scene, sheet);
     add_cut_framing(scene, sheet);
     add_layers(scene, sheet);
+    add_packing(scene, sheet);
+    add_lower_plates(scene, sheet);
     add_bearing(scene, sheet);
     add_post_foot(scene, sheet);
     add_cut_plate(scene, sheet);

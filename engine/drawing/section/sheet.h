@@ -54,6 +54,10 @@ void add_framing_behind(Scene& scene, const SectionSheet& sheet);
 void add_cut_framing(Scene& scene, const SectionSheet& sheet);
 void add_layers(Scene& scene, const SectionSheet& sheet);
 
+// spacers.cpp
+void add_packing(Scene& scene, const SectionSheet& sheet);
+void add_lower_plates(Scene& scene, const SectionSheet& sheet);
+
 // anchor.cpp
 void add_anchors(Scene& scene, const SectionSheet& sheet);
 

@@ -36,8 +36,25 @@ Phrase shape_words(const model::Hole& hole) {
     return phrase("round hole {}", Dimension{std::get<model::RoundHole>(hole.shape).diameter_in});
 }
 
+Phrase shape_word(model::LowerShape shape) {
+    switch (shape) {
+        case model::LowerShape::angle:
+            return phrase("angle");
+        case model::LowerShape::channel:
+            return phrase("channel");
+        case model::LowerShape::plate:
+            break;
+    }
+    return phrase("plate");
+}
+
 Phrase with_below(Phrase words, const catalog::Anchor& anchor) {
     if (anchor.washer_below) return phrase("{}, {} below", std::move(words), anchor.washer_below->name);
+    if (anchor.lower) {
+        return phrase("{}, one {} {} x {} x {} below all of them", std::move(words), shape_word(anchor.lower->shape),
+                      Dimension{anchor.lower->width_in}, Dimension{anchor.lower->depth_in},
+                      Dimension{anchor.lower->thickness_in});
+    }
     if (!anchor.backing) return words;
     return phrase("{}, plate {} x {} x {} below", std::move(words), Dimension{anchor.backing->width_in},
                   Dimension{anchor.backing->depth_in}, Dimension{anchor.backing->thickness_in});

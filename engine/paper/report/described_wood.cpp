@@ -45,7 +45,18 @@ Phrase decking(const catalog::Resolved& resolved, const model::Decking& decking)
     words = decking.fastening ? with_fastening(std::move(words), *decking.fastening)
                               : phrase("{}; fasteners not specified, boards assumed loose", std::move(words));
     if (!decking.evidence.empty()) words = phrase("{}; {}", std::move(words), decking.evidence);
+    if (decking.bearing_psi > 0.0)
+        words = phrase("{}; bearing {} allowed ({})", std::move(words), format::Quantity{decking.bearing_psi, "psi"},
+                       decking.report);
     return words;
+}
+
+Phrase with_packing(Phrase words, const catalog::Resolved& resolved, const model::Packing& packing) {
+    const std::string& name = on_deck(resolved).packing ? on_deck(resolved).packing->name : packing.material;
+    if (packing.shape == model::PackingShape::round)
+        return phrase("{}; packing through it, {}, round, {}", std::move(words), name, Dimension{packing.width_in});
+    return phrase("{}; packing through it, {}, {} x {}", std::move(words), name, Dimension{packing.width_in},
+                  Dimension{packing.depth_in});
 }
 
 format::Listed joist_places(const std::vector<model::Joist>& joists) {
@@ -74,6 +85,7 @@ Phrase decking_words(const catalog::Resolved& resolved) {
     const model::Layers& layers = on_deck(resolved.detail).layers;
     Phrase words =
         layers.decking ? decking(resolved, *layers.decking) : phrase("none: the plate stands on the framing");
+    if (layers.packing) words = with_packing(std::move(words), resolved, *layers.packing);
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
         const auto& shims = on_deck(resolved).shims;
         words = phrase("{}; shim {}, {}", std::move(words), Dimension{layers.shims[index].thickness_in},

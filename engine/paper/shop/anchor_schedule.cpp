@@ -40,6 +40,15 @@ Phrase washers_words(const Anchor& anchor, units::System system) {
     if (anchor.kind != FastenerKind::through_bolt) return above;
     if (anchor.washer_below)
         return phrase("{}; below: {}", std::move(above), washer_words(*anchor.washer_below, system));
+    if (anchor.lower) {
+        const model::LowerPlate& common = *anchor.lower;
+        Phrase words = phrase("{}; below all: {} x {} x {}", std::move(above),
+                              drawing::length_figure(common.width_in, system),
+                              drawing::length_figure(common.depth_in, system),
+                              length_words(common.thickness_in, system));
+        if (common.shape == model::LowerShape::plate) return words;
+        return phrase("{}, leg {}", std::move(words), length_words(common.leg_in, system));
+    }
     if (!anchor.backing) return phrase("{}; below: none", std::move(above));
     const model::BackingPlate& plate = *anchor.backing;
     return phrase("{}; below: plate {} x {} x {}", std::move(above), drawing::length_figure(plate.width_in, system),
@@ -84,6 +93,7 @@ Phrase grip_words(const catalog::Resolved& resolved, const Anchor& anchor, units
     if (anchor.washer) grip += anchor.washer->thickness_in;
     if (anchor.washer_below) grip += anchor.washer_below->thickness_in;
     if (anchor.backing) grip += anchor.backing->thickness_in;
+    if (anchor.lower) grip += anchor.lower->thickness_in;
     return phrase("to suit, grip {}", length_words(grip, system));
 }
 

@@ -117,6 +117,11 @@ Phrase head_words(const Reader& reader, const AnchorSet& set) {
 
 Phrase below_words(const Anchor& anchor, units::System system) {
     if (anchor.washer_below) return phrase("Under each nut: {}.", washer_words(*anchor.washer_below, system));
+    if (anchor.lower) {
+        return phrase("Under the wood one piece {} x {} x {} for all bolts.", tape_figure(anchor.lower->width_in, system),
+                      tape_figure(anchor.lower->depth_in, system),
+                      drawing::length_words(anchor.lower->thickness_in, system));
+    }
     if (!anchor.backing) return phrase("The nut bears on the wood.");
     return phrase("Under the wood at each nut a steel plate {} x {} x {}.",
                   tape_figure(anchor.backing->width_in, system), tape_figure(anchor.backing->depth_in, system),
@@ -131,6 +136,7 @@ double grip_in(const Reader& reader, const Anchor& anchor) {
     if (anchor.washer) grip += anchor.washer->thickness_in;
     if (anchor.washer_below) grip += anchor.washer_below->thickness_in;
     if (anchor.backing) grip += anchor.backing->thickness_in;
+    if (anchor.lower) grip += anchor.lower->thickness_in;
     return grip;
 }
 

@@ -24,7 +24,8 @@ bool any_screw(const Reader& reader) {
 bool any_washer(const Reader& reader) {
     const auto& anchors = reader.resolved.anchors;
     return std::any_of(anchors.begin(), anchors.end(), [](const catalog::Anchor& one) {
-        return one.washer.has_value() || one.washer_below.has_value() || one.backing.has_value();
+        return one.washer.has_value() || one.washer_below.has_value() || one.backing.has_value() ||
+               one.lower.has_value();
     });
 }
 
@@ -50,6 +51,8 @@ void look_at_blocks(Instructions& list, const Reader& reader) {
     const bool shims = !on_deck(reader.resolved.detail).layers.shims.empty();
     list.push_back(
         {{}, shims ? phrase("Blocks tight at ends and shims.*") : phrase("Blocks tight at ends and boards.*")});
+    if (on_deck(reader.resolved.detail).layers.packing)
+        list.push_back({{}, phrase("Packing tight under the plate and down on the wood, not on the boards.*")});
     list.push_back({{}, phrase("Grain along each block, no split.*")});
     if (hardware(framing)) list.push_back({{}, phrase("Every hole of the hardware filled.")});
     if (nailed(framing)) list.push_back({{}, phrase("Every nail there, no head sunk in.*")});
@@ -57,10 +60,11 @@ void look_at_blocks(Instructions& list, const Reader& reader) {
 
 void look_at_protection(Instructions& list, const Reader& reader) {
     if (!reader.resolved.detail.framing.preservative_treated) return;
-    const bool irc = model::building_code(reader.resolved.detail.basis) == model::BuildingCode::irc_2021;
+    const std::string clause = model::clause(model::building_code(reader.resolved.detail.basis),
+                                             model::Provision::treated_wood_fasteners);
     list.push_back({{},
-                    irc ? phrase("All metal hot-dip galvanized or stainless (IRC 2021 R317.3).")
-                        : phrase("All metal hot-dip galvanized or stainless (IBC 2021 2304.10.6).")});
+                    phrase("All metal hot-dip galvanized or stainless ({}).",
+                           format::Citation{clause.substr(0, clause.find(" ("))})});
     list.push_back({{}, phrase("Cut ends coated with preservative.*")});
 }
 

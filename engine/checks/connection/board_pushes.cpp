@@ -1,0 +1,126 @@
+#include "checks/connection/board_pushes.h"
+
+#include "catalog/resolve.h"
+#include "demand/demand.h"
+#include "demand/framing_demand.h"
+#include "model/placement.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+namespace toehold::checks {
+namespace {
+
+using model::Member;
+using model::MemberKind;
+using model::PlanAxis;
+
+/// A horizontal force on a member, in plan.
+struct PlanForce {
+    std::size_t member = 0;
+    model::Position at;
+    double x_lb = 0.0, y_lb = 0.0;
+};
+
+void add_anchors(std::vector<PlanForce>& forces, const CheckInput& input, const std::vector<Member>& members,
+                 const demand::State& state) {
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
+        const catalog::Anchor& anchor = input.resolved.anchors[index];
+        if (!anchor.seat || members[anchor.seat->member].kind == MemberKind::block) continue;
+        const demand::AnchorForce& force = state.anchors.at(index);
+        forces.push_back({anchor.seat->member, model::in_plan(anchor.at), force.shear_x_lb, force.shear_y_lb});
+    }
+}
+
+/// What the end of a block puts on a joist or a rim.
+std::optional<PlanForce> of_block_end(const demand::MemberSupport& support, const demand::SupportReaction& reaction,
+                                      const std::vector<Member>& members) {
+    if (support.kind != demand::MemberSupportKind::block_end || !support.holder) return std::nullopt;
+    if (members[*support.holder].kind == MemberKind::block) return std::nullopt;
+    const Member& block = members[support.member];
+    const double end_in = support.upper ? block.to_in : block.from_in;
+    // Pressed (< 0) against an upper end pushes the holder toward plus.
+    const double along_lb = support.upper ? -reaction.along_lb : reaction.along_lb;
+    const bool along_x = block.along == PlanAxis::x;
+    PlanForce force{*support.holder, {}, reaction.across_lb, along_lb};
+    force.at = {block.across_in, end_in};
+    if (along_x) {
+        force.at = {end_in, block.across_in};
+        std::swap(force.x_lb, force.y_lb);
+    }
+    return force;
+}
+
+/// On to the joists on either side of its place along the rim, by the lever rule; all to the nearest beyond the last.
+void pass_on(std::vector<PlanForce>& forces, const PlanForce& on_rim, const std::vector<Member>& members) {
+    const Member& rim = members[on_rim.member];
+    const double at_in = model::coordinate_in(on_rim.at, rim.along);
+    std::optional<std::size_t> below, above;
+    for (std::size_t index = 0; index < members.size(); ++index) {
+        const Member& joist = members[index];
+        if (joist.kind != MemberKind::joist) continue;
+        std::optional<std::size_t>& side = joist.across_in <= at_in ? below : above;
+        if (!side || std::abs(joist.across_in - at_in) < std::abs(members[*side].across_in - at_in)) side = index;
+    }
+    if (!below && !above) return;
+    const double to_above = !below   ? 1.0
+                            : !above ? 0.0
+                                     : (at_in - members[*below].across_in) /
+                                           (members[*above].across_in - members[*below].across_in);
+    const auto add = [&](const std::optional<std::size_t>& joist, double share) {
+        if (joist && share > 0.0) forces.push_back({*joist, on_rim.at, share * on_rim.x_lb, share * on_rim.y_lb});
+    };
+    add(below, 1.0 - to_above);
+    add(above, to_above);
+}
+
+std::vector<PlanForce> on_joists(const CheckInput& input, const std::vector<Member>& members, std::size_t state) {
+    std::vector<PlanForce> arrive, forces;
+    add_anchors(arrive, input, members, input.demand.states.at(state));
+    const demand::FramingDemand& framing = input.demand.framing.value();
+    for (std::size_t index = 0; index < framing.supports.size(); ++index) {
+        const auto force =
+            of_block_end(framing.supports[index], framing.states.at(state).reactions.at(index), members);
+        if (force) arrive.push_back(*force);
+    }
+    for (const PlanForce& force : arrive) {
+        if (members[force.member].kind == MemberKind::rim) {
+            pass_on(forces, force, members);
+        } else {
+            forces.push_back(force);
+        }
+    }
+    return forces;
+}
+
+void add(BoardPush& push, const PlanForce& force, PlanAxis along) {
+    const bool along_x = along == PlanAxis::x;
+    const double at_in = model::coordinate_in(force.at, along);
+    const double size_lb = std::hypot(force.x_lb, force.y_lb), before_lb = push.force_lb();
+    if (!(size_lb > 0.0)) return;
+    push.first_in = before_lb > 0.0 ? std::min(push.first_in, at_in) : at_in;
+    push.last_in = before_lb > 0.0 ? std::max(push.last_in, at_in) : at_in;
+    push.middle_in = (before_lb * push.middle_in + size_lb * at_in) / (before_lb + size_lb);
+    push.along_lb += std::abs(along_x ? force.x_lb : force.y_lb);
+    push.across_lb += std::abs(along_x ? force.y_lb : force.x_lb);
+}
+
+}  // namespace
+
+double BoardPush::force_lb() const { return std::hypot(across_lb, along_lb); }
+
+std::vector<BoardPush> board_pushes(const CheckInput& input, std::size_t state) {
+    const std::vector<Member> members = model::members(input.resolved.detail.framing);
+    std::vector<BoardPush> pushes;
+    for (const PlanForce& force : on_joists(input, members, state)) {
+        auto push = std::find_if(pushes.begin(), pushes.end(),
+                                 [&](const BoardPush& one) { return one.joist == force.member; });
+        if (push == pushes.end()) push = pushes.insert(pushes.end(), BoardPush{force.member});
+        add(*push, force, members[force.member].along);
+    }
+    return pushes;
+}
+
+}  // namespace toehold::checks
