@@ -37,10 +37,18 @@ void require_finite(const CheckResult& result) {
                                  " gave a number that is not finite");
 }
 
-std::vector<Finding> named(std::vector<Finding> findings, const FindingRule& rule) {
+/// The code's clause, then what else it rests on.
+std::string joined(const std::optional<model::Provision>& provision, model::BuildingCode code,
+                   const std::string& others) {
+    if (!provision) return others;
+    const std::string of_code = model::clause(code, *provision);
+    return others.empty() ? of_code : of_code + "; " + others;
+}
+
+std::vector<Finding> named(std::vector<Finding> findings, const FindingRule& rule, const model::Basis& basis) {
     for (Finding& finding : findings) {
         if (finding.id.empty()) finding.id = rule.id;
-        if (finding.clause.empty()) finding.clause = rule.clause;
+        if (finding.clause.empty()) finding.clause = clause_of(rule, model::building_code(basis));
     }
     return findings;
 }
@@ -54,6 +62,13 @@ void add_finding_rule(FindingRule rule) { add(std::move(rule)); }
 
 bool applies(const Check& check, model::MountKind mount) { return contains_or_empty(check.mounts, mount); }
 bool applies(const FindingRule& rule, model::MountKind mount) { return contains_or_empty(rule.mounts, mount); }
+
+std::string clause_of(const Check& check, model::BuildingCode code) {
+    return joined(check.provision, code, check.clause);
+}
+std::string clause_of(const FindingRule& rule, model::BuildingCode code) {
+    return joined(rule.provision, code, rule.clause);
+}
 
 std::vector<const Check*> checks_of(model::MountKind mount) {
     std::vector<const Check*> all;
@@ -69,7 +84,8 @@ std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
     for (CheckResult& result : results) {
         if (result.id.empty()) result.id = check.id;
         if (result.title.empty()) result.title = check.title;
-        if (result.clause.empty()) result.clause = check.clause;
+        if (result.clause.empty())
+            result.clause = clause_of(check, model::building_code(input.resolved.detail.basis));
         require_finite(result);
     }
     return results;
@@ -77,12 +93,12 @@ std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
 
 std::vector<Finding> run(const FindingRule& rule, const catalog::Resolved& resolved) {
     if (!rule.function || !applies(rule, kind(resolved.detail.mount))) return {};
-    return named(rule.function(resolved), rule);
+    return named(rule.function(resolved), rule, resolved.detail.basis);
 }
 
 std::vector<Finding> run(const FindingRule& rule, const CheckInput& input) {
     if (!rule.under_load || !applies(rule, kind(input.resolved.detail.mount))) return {};
-    return named(rule.under_load(input), rule);
+    return named(rule.under_load(input), rule, input.resolved.detail.basis);
 }
 
 }  // namespace toehold::checks

@@ -8,9 +8,11 @@
 // A check that does not apply returns nothing.
 #include "checks/result.h"
 #include "format/phrase.h"
+#include "model/building_code.h"
 #include "model/mount.h"
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -37,6 +39,8 @@ struct Check {
     /// Ids of the checks whose failure on a part follows from this one's failing there: mend this first.
     std::vector<std::string> causes = {};
     std::vector<model::MountKind> mounts = {};  ///< it is for; empty: every mount, whose anchors and members it reads
+    /// Of the code in force, whose clause then stands before `clause`.
+    std::optional<model::Provision> provision = std::nullopt;
 };
 
 struct FindingRule {
@@ -48,6 +52,7 @@ struct FindingRule {
     std::vector<model::MountKind> mounts = {};  ///< as of a check
     /// Looks at the demand too; mostly empty.
     std::function<std::vector<Finding>(const CheckInput&)> under_load = {};
+    std::optional<model::Provision> provision = std::nullopt;  ///< as of a check
 };
 
 /// In order of id. A second registration of an id replaces nothing and throws std::logic_error.
@@ -58,6 +63,9 @@ void add_finding_rule(FindingRule rule);
 
 [[nodiscard]] bool applies(const Check& check, model::MountKind mount);
 [[nodiscard]] bool applies(const FindingRule& rule, model::MountKind mount);
+/// The clause under this code.
+[[nodiscard]] std::string clause_of(const Check& check, model::BuildingCode code);
+[[nodiscard]] std::string clause_of(const FindingRule& rule, model::BuildingCode code);
 /// What a mount of this kind is checked for, in order of id.
 [[nodiscard]] std::vector<const Check*> checks_of(model::MountKind mount);
 

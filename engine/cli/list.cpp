@@ -61,7 +61,7 @@ std::vector<Cells> checks_rows(const Catalog&) {
     std::vector<Cells> rows;
     for (const checks::Check& check : checks::registered_checks()) {
         rows.push_back(
-            {format::verbatim(check.id), phrase("{}: {}", check.title, check.covers), format::verbatim(check.clause)});
+            {format::verbatim(check.id), phrase("{}: {}", check.title, check.covers), format::verbatim(checks::clause_of(check, model::building_code({})))});
     }
     return rows;
 }
@@ -69,7 +69,7 @@ std::vector<Cells> checks_rows(const Catalog&) {
 std::vector<Cells> findings_rows(const Catalog&) {
     std::vector<Cells> rows;
     for (const checks::FindingRule& rule : checks::registered_findings())
-        rows.push_back({format::verbatim(rule.id), rule.title, format::verbatim(rule.clause)});
+        rows.push_back({format::verbatim(rule.id), rule.title, format::verbatim(checks::clause_of(rule, model::building_code({})))});
     return rows;
 }
 

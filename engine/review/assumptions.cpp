@@ -145,15 +145,15 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
                                     const std::vector<checks::CheckResult>& results, const Stop& stop) {
     const model::BaseDetail& detail = resolved.detail;
     std::vector<Assumption> all;
-    if (!detail.loads.stated) {
-        all.push_back({phrase("Assumed {} at the top of the guard; the file specifies no load ({}, {}).",
-                              format::Quantity{200.0, "lb"}, Citation{"IBC 2021 1607.9.1.1"},
-                              Citation{"IRC 2021 Table R301.5"})});
-    }
+    const model::BuildingCode code = model::building_code(detail.basis);
+    all.push_back({phrase("The infill's load of {} on {} is no case: it is a quarter of the concentrated load, stands no "
+                          "higher and does not act with it, so that the base never meets more of it ({}).",
+                          format::Quantity{50.0, "lb"}, format::Quantity{1.0, "ft2"},
+                          Citation{model::clause(code, model::Provision::infill_load)})});
     add_strength_choices(all, resolved, Alternatives(resolved, demand, results, stop));
     if (!detail.basis.code) {
         all.push_back({phrase("Assumed {} for what the guard must satisfy; the file names no building code.",
-                              Citation{"IBC 2021"})});
+                              Citation{model::edition(code)})});
     }
     for (const format::Phrase& text : demand.assumptions) all.push_back({text});
     all.push_back({phrase("Assumed the tops of the blocks are tight against the underside of what lies on them.")});

@@ -3,6 +3,7 @@
 #include "checks/registry.h"
 #include "review/assumptions.h"
 #include "review/load_path.h"
+#include "review/proof_factor.h"
 #include "review/run_checks.h"
 #include "review/verdict.h"
 
@@ -66,8 +67,10 @@ Review review(const catalog::Resolved& resolved, const std::string& input_sha256
 }
 
 void add_assumptions(Review& evaluated, const Stop& stop) {
-    if (evaluated.demand)
+    if (evaluated.demand) {
         evaluated.assumptions = assumptions(evaluated.resolved, *evaluated.demand, evaluated.checks, stop);
+        if (!stop || !stop()) evaluated.facts.proof_factor = proof_factor(evaluated.resolved, *evaluated.demand);
+    }
     evaluated.cautions = cautions();
 }
 

@@ -170,7 +170,7 @@ Phrase post(const model::Post& post) {
 }
 
 Phrase basis(const model::Basis& basis) {
-    const std::string code = model::building_code(basis) == model::BuildingCode::irc_2021 ? "IRC 2021" : "IBC 2021";
+    const std::string code = model::edition(model::building_code(basis));
     return basis.method == model::Method::asd
                ? phrase("ASD, C_D {}, {}", format::number_text(model::load_duration(basis)), code)
                : phrase("LRFD, lambda {}, {}", format::number_text(model::time_effect(basis)), code);

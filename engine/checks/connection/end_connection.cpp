@@ -117,10 +117,13 @@ std::vector<CheckResult> member_end_connection(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"member-end-connection", phrase("Block end connection"), "IRC 2021 R507.10.1; NDS 2018 12.3, 12.5",
+    {"member-end-connection", phrase("Block end connection"), "NDS 2018 12.3, 12.5",
      phrase("Uplift, downward force, lateral force, withdrawal, torque and moment where a block or "
             "joist is supported, against its connection there."),
-     member_end_connection}};
+     member_end_connection,
+     {},
+     {},
+     model::Provision::deck_guard}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -94,11 +94,13 @@ std::vector<CheckResult> joist_roll(const CheckInput& input) {
 const RegisterCheck registered{
     {"joist-roll",
      phrase("Joist or rim roll"),
-     "IRC 2021 R507.10.1; NDS 2018 12.3",
+     "NDS 2018 12.3",
      phrase("The couple that rolls a joist or a rim about its length against the connections at "
             "its supports and at what it meets."),
      joist_roll,
-     {"member-end-connection"}}};
+     {"member-end-connection"},
+     {},
+     model::Provision::deck_guard}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -17,12 +17,6 @@ using format::phrase;
 using model::PartKind;
 using model::Protection;
 
-/// Clause numbers read in a trade journal's summary of the 2021 codes; R507.2.3 from memory.
-const char* clause(model::BuildingCode code) {
-    return code == model::BuildingCode::irc_2021 ? "IRC 2021 R317.3; R507.2.3 (from memory, to be confirmed)"
-                                                 : "IBC 2021 2304.10.6";
-}
-
 bool is_screw(const catalog::Anchor& anchor) {
     return anchor.kind == FastenerKind::lag_screw || anchor.kind == FastenerKind::wood_screw;
 }
@@ -56,8 +50,7 @@ std::vector<Finding> corrosion_not_stated(const catalog::Resolved& resolved) {
     if (!resolved.detail.framing.preservative_treated) return {};
     std::vector<Finding> findings;
     const auto add = [&](format::Phrase message) {
-        findings.push_back(finding_on({PartKind::anchor}, Severity::missing, std::move(message),
-                                      clause(model::building_code(resolved.detail.basis))));
+        findings.push_back(finding_on({PartKind::anchor}, Severity::missing, std::move(message)));
     };
     const auto with = [&](Protection wanted) {
         return anchors_where(resolved, [wanted](const catalog::Anchor& anchor, Protection protection) {
@@ -84,7 +77,7 @@ std::vector<Finding> corrosion_not_stated(const catalog::Resolved& resolved) {
 bool too_little(const catalog::Anchor& anchor, Protection protection, model::BuildingCode code) {
     if (is_stainless(anchor)) return false;
     if (protection == Protection::mechanically_galvanized)
-        return is_screw(anchor) && code != model::BuildingCode::irc_2021;
+        return is_screw(anchor) && !model::residential(code);
     return protection == Protection::none || protection == Protection::plated;
 }
 
@@ -99,8 +92,7 @@ std::vector<Finding> corrosion_too_little(const catalog::Resolved& resolved) {
                        phrase("The lumber is treated and the corrosion protection of anchors {} is none or too thin: "
                               "the preservative corrodes plain and zinc-plated steel. Use hot-dip galvanized ({}) or "
                               "stainless steel fasteners, washers and nuts.",
-                              std::move(lacking), Citation{"ASTM A153"}),
-                       clause(code))};
+                              std::move(lacking), Citation{"ASTM A153"}))};
 }
 
 // Copper in the usual preservatives attacks aluminum that touches the wood.
@@ -149,9 +141,9 @@ std::vector<Finding> dissimilar_metals(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding silent_rule{{"corrosion-not-stated", phrase("Corrosion protection of the anchors"),
-                                   "IBC 2021 2304.10.6", corrosion_not_stated}};
+                                   "", corrosion_not_stated, {}, {}, model::Provision::treated_wood_fasteners}};
 const RegisterFinding little_rule{{"corrosion-too-little", phrase("Too little corrosion protection of the anchors"),
-                                   "IBC 2021 2304.10.6", corrosion_too_little}};
+                                   "", corrosion_too_little, {}, {}, model::Provision::treated_wood_fasteners}};
 const RegisterFinding wood_rule{
     {"aluminum-on-treated-wood", phrase("Aluminum on treated wood"), "common practice", aluminum_on_treated_wood},
     {model::MountKind::plate_on_deck}};

@@ -12,6 +12,7 @@ namespace {
 using format::phrase;
 using format::Quantity;
 using model::PartKind;
+using model::Provision;
 
 // How high the guard must be. One- and two-family dwellings: 36 in; elsewhere 42 in.
 
@@ -21,7 +22,8 @@ constexpr double elsewhere_in = 42.0;
 std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
     const model::Guard& guard = resolved.detail.guard;
     const bool dwelling = guard.occupancy == model::Occupancy::one_and_two_family;
-    const bool irc = model::building_code(resolved.detail.basis) == model::BuildingCode::irc_2021;
+    const model::BuildingCode code = model::building_code(resolved.detail.basis);
+    const bool irc = model::residential(code);
     const double required_in = dwelling ? dwelling_in : elsewhere_in;
     if (!units::at_least(guard.height_in, required_in)) {
         const Quantity height{guard.height_in, "in"}, required{required_in, "in"};
@@ -32,7 +34,7 @@ std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
                                : phrase("Guard height {} is below the minimum of {} outside one- and two-family "
                                         "dwellings.",
                                         height, required),
-                           dwelling && irc ? "IRC 2021 R312.1.2 (from memory, to be confirmed)" : "IBC 2021 1015.3")};
+                           model::clause(dwelling ? code : model::ibc_of_the_year(code), Provision::guard_height))};
     }
     if (dwelling && !irc && !units::at_least(guard.height_in, elsewhere_in)) {
         return {
@@ -40,7 +42,7 @@ std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
                        phrase("Guard height {} is below {}. The building code allows that only inside small dwellings "
                               "(Group R-3, and single units of R-2, up to three stories).",
                               Quantity{guard.height_in, "in"}, Quantity{elsewhere_in, "in"}),
-                       "IBC 2021 1015.3, exception 1 (from memory, to be confirmed)")};
+                       model::clause(code, Provision::guard_height) + ", exception 1 (from memory, to be confirmed)")};
     }
     return {};
 }
@@ -65,8 +67,8 @@ std::vector<Finding> notched_post(const catalog::Resolved& resolved) {
         "common practice")};
 }
 
-const RegisterFinding height_rule{{"guard-height", phrase("Guard height"), "IBC 2021 1015.3", guard_height}};
-const RegisterFinding notch_rule{{"notched-post", phrase("Notched wood post"), "IRC 2021 R507.10.2", notched_post}};
+const RegisterFinding height_rule{{"guard-height", phrase("Guard height"), "", guard_height, {}, {}, Provision::guard_height}};
+const RegisterFinding notch_rule{{"notched-post", phrase("Notched wood post"), "", notched_post, {}, {}, Provision::notched_post}};
 
 }  // namespace
 }  // namespace toehold::checks

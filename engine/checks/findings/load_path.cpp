@@ -4,6 +4,7 @@
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
+#include "demand/loads/code_loads.h"
 #include "model/member.h"
 
 #include <algorithm>
@@ -160,8 +161,8 @@ bool end_grain_only(const model::EndConnection& connection) {
 bool end_grain_only(const model::BlockEnd& end) { return end_grain_only(end.connection); }
 
 /// Whether some push considered runs along the axis. Outward is along y.
-bool pushed_along(const model::Loads& loads, model::PlanAxis axis) {
-    return loads.directions == model::Directions::all_round || axis == model::PlanAxis::y;
+bool pushed_along(const model::BaseDetail& detail, model::PlanAxis axis) {
+    return demand::code_directions(detail) == model::Directions::all_round || axis == model::PlanAxis::y;
 }
 
 /// There are blocks along the axis, and none has an end with anything but fasteners in end grain.
@@ -191,7 +192,7 @@ void look_at_reported_screws(std::vector<Finding>& findings, const model::Framin
 /// A push across a rim that carries load, away from the joists, draws it off them.
 void look_at_rims(std::vector<Finding>& findings, const catalog::Resolved& resolved) {
     const auto& joists = resolved.detail.framing.joists;
-    if (!joists || !pushed_along(resolved.detail.loads, joists->along)) return;
+    if (!joists || !pushed_along(resolved.detail, joists->along)) return;
     for (const model::Rim* rim : loaded_rims(resolved)) {
         if (!end_grain_only(rim->connection)) continue;
         findings.push_back(finding_on({PartKind::rim, rim->id}, Severity::fails,
@@ -206,7 +207,7 @@ std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
     const model::Framing& framing = resolved.detail.framing;
     std::vector<Finding> findings;
     for (const model::PlanAxis axis : {model::PlanAxis::x, model::PlanAxis::y}) {
-        if (!all_rely_on_it(framing, axis) || !pushed_along(resolved.detail.loads, axis)) continue;
+        if (!all_rely_on_it(framing, axis) || !pushed_along(resolved.detail, axis)) continue;
         const bool along_rail = axis == model::PlanAxis::x;
         findings.push_back(finding_on(
             {PartKind::block, {}, along_rail ? PartPiece::along_x : PartPiece::along_y}, Severity::fails,

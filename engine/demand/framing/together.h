@@ -8,7 +8,7 @@
 namespace toehold::demand {
 
 /// Whether a load case may act on several posts at once. A load along the rail does; the concentrated load stands at
-/// one point of the guard (IBC 2021 1607.9.1.1), and a load the user states is taken as one base's own.
+/// one point of the guard, and a load the user states is taken as one base's own.
 [[nodiscard]] bool acts_on_all_posts(const LoadCase& load);
 
 /// All that `MemberActions` holds.

@@ -12,9 +12,15 @@ const std::vector<Standard>& known_standards() {
     using format::phrase;
     using Kind = Standard::Kind;
     static const std::vector<Standard> all = {
+        {"IBC 2018", "International Building Code, ICC, 2018", phrase("load on the guard"), Kind::code},
         {"IBC 2021", "International Building Code, ICC, 2021", phrase("load on the guard"), Kind::code},
+        {"IBC 2024", "International Building Code, ICC, 2024", phrase("load on the guard"), Kind::code},
+        {"IRC 2018", "International Residential Code, ICC, 2018", phrase("load on the guard, decks"), Kind::code},
         {"IRC 2021", "International Residential Code, ICC, 2021", phrase("load on the guard, decks"), Kind::code},
+        {"IRC 2024", "International Residential Code, ICC, 2024", phrase("load on the guard, decks"), Kind::code},
         {"ASCE 7-16", "Minimum Design Loads for Buildings and Other Structures, ASCE, 2016",
+         phrase("loads, load factors"), Kind::code},
+        {"ASCE 7-22", "Minimum Design Loads for Buildings and Other Structures, ASCE, 2022",
          phrase("loads, load factors"), Kind::code},
         {"NDS 2018", "National Design Specification for Wood Construction, AWC, 2018", phrase("wood, its connections")},
         {"NDS Supplement 2018", "Design Values for Wood Construction, AWC, 2018", phrase("reference values of lumber")},

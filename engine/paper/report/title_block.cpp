@@ -70,7 +70,7 @@ Phrase names(const std::vector<Standard>& standards, Standard::Kind kind) {
 }
 
 std::string code_chosen(const Basis& basis) {
-    return model::building_code(basis) == model::BuildingCode::irc_2021 ? "IRC 2021" : "IBC 2021";
+    return model::edition(model::building_code(basis));
 }
 
 /// The hash stands on a row of its own: whole, so that it can be searched for.

@@ -1,0 +1,13 @@
+#pragma once
+// How far the code's concentrated load could grow before the first strength reaches its limit.
+#include "review/facts.h"
+
+#include <optional>
+
+namespace toehold::review {
+
+/// Absent where a preload, an anchor without a load path or a check that nothing could satisfy leaves no answer, or
+/// where no strength ever reaches its limit.
+[[nodiscard]] std::optional<ProofFactor> proof_factor(const catalog::Resolved& resolved, const demand::Demand& demand);
+
+}  // namespace toehold::review
