@@ -1,0 +1,114 @@
+// The range of stiffness: its ends by the published formulas, worked by hand; what it does to the demand.
+#include "demand/stiffness_range.h"
+
+#include "demand/anchor_stiffness.h"
+#include "demand/demand.h"
+#include "support/compare.h"
+#include "support/example.h"
+
+#include <algorithm>
+#include <cmath>
+
+using namespace toehold;
+using demand::RangeEnd;
+
+namespace {
+
+demand::Demand demand_of(const catalog::Resolved& resolved) {
+    demand::Outcome outcome = demand::find_demand(resolved);
+    INFO(format::english(outcome.failure));
+    REQUIRE(outcome.demand);
+    return *outcome.demand;
+}
+
+double largest_lb(const demand::Demand& demand, bool (*of)(const demand::StiffnessScenario&)) {
+    double largest = 0.0;
+    for (const demand::State& state : demand.states) {
+        if (!of(demand.scenarios.at(state.scenario))) continue;
+        for (const demand::AnchorForce& anchor : state.anchors) largest = std::max(largest, anchor.tension_lb);
+    }
+    return largest;
+}
+
+}  // namespace
+
+TEST_CASE("a thread's slip lies between the two formulas of European assessments", "[published]") {
+    // 12 mm x 100 mm: 25 x 12 x 100 = 30,000 N/mm; 780 x 12^0.2 x 100^0.4 = 780 x 1.6438 x 6.3096 = 8,090 N/mm.
+    const double d_in = 12.0 / 25.4, l_in = 100.0 / 25.4, lb_per_in = 25.4 / 4.4482216152605;
+    CHECK_CLOSE(demand::thread_stiffness_lb_per_in(d_in, l_in, RangeEnd::stiff), 30000.0 * lb_per_in, 1e-9, 0.0);
+    CHECK_CLOSE(demand::thread_stiffness_lb_per_in(d_in, l_in, RangeEnd::soft), 8090.0 * lb_per_in, 1e-3, 0.0);
+    CHECK_CLOSE(demand::thread_stiffness_lb_per_in(d_in, l_in, RangeEnd::central),
+                std::sqrt(30000.0 * 8090.0) * lb_per_in, 1e-3, 0.0);
+    // 4 mm x 20 mm: 2,000 against 780 x 1.3195 x 3.3145 = 3,411 N/mm: the formulas change places.
+    CHECK_CLOSE(demand::thread_stiffness_lb_per_in(4.0 / 25.4, 20.0 / 25.4, RangeEnd::soft), 2000.0 * lb_per_in, 1e-9,
+                0.0);
+    CHECK_CLOSE(demand::thread_stiffness_lb_per_in(4.0 / 25.4, 20.0 / 25.4, RangeEnd::stiff), 3411.0 * lb_per_in, 1e-3,
+                0.0);
+}
+
+TEST_CASE("a nut's load squeezes a prism of wood, or a cone that grows to the member's faces", "[closed-form]") {
+    // 2 x 2 in on wood 10 in wide, 3 in deep: the cone is free, a = 2 grows to 8. 1/k = integral dz / (E (2 + 2 z)^2)
+    // = (1/2 - 1/8) / (2 E) = 0.1875 / E. Straight down: 3 / (4 E).
+    const demand::Squeezed free{70000.0, 3.0, 10.0, 4.0};
+    CHECK_CLOSE(demand::squeeze_stiffness_lb_per_in(free, RangeEnd::soft), 70000.0 * 4.0 / 3.0, 1e-12, 0.0);
+    CHECK_CLOSE(demand::squeeze_stiffness_lb_per_in(free, RangeEnd::stiff), 70000.0 / 0.1875, 1e-12, 0.0);
+    // 2 x 2 in on a block 4 in wide and 7 in deep: free over 1 in, to 4 x 4: (1/2 - 1/4)/2 = 0.125; then 4 in wide and
+    // 2 + 2 z long: ln(16/4) / (2 x 4) = 0.17329.
+    const demand::Squeezed narrow{70000.0, 7.0, 4.0, 4.0};
+    CHECK_CLOSE(demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::stiff),
+                70000.0 / (0.125 + std::log(4.0) / 8.0), 1e-12, 0.0);
+    CHECK_CLOSE(demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::central),
+                std::sqrt(demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::soft) *
+                          demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::stiff)),
+                1e-12, 0.0);
+}
+
+TEST_CASE("the center comes first, then the four corners, and each again on framing that gives", "[unit]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const demand::Ranges still = demand::stiffness_ranges(resolved, false);
+    REQUIRE(still.scenarios.size() == 5);
+    CHECK(still.scenarios[0].nominal());
+    // E/30 and E/10 over E/20, EN 338 and Wood Handbook Table 5-1.
+    for (std::size_t corner = 1; corner < 5; ++corner) {
+        const demand::StiffnessScenario& one = still.scenarios[corner];
+        CHECK_CLOSE(one.bed, one.bed_end == RangeEnd::soft ? 2.0 / 3.0 : 2.0, 1e-12, 0.0);
+        CHECK((one.anchor_end == RangeEnd::soft ? one.anchors < 1.0 : one.anchors > 1.0));
+    }
+    const demand::Ranges giving = demand::stiffness_ranges(resolved, true);
+    REQUIRE(giving.scenarios.size() > still.scenarios.size());
+    CHECK(giving.scenarios[still.scenarios.size()].flexible_framing);
+    catalog::Resolved fixed = resolved;
+    fixed.detail.basis.stiffness = model::FixedStiffness{25000.0, 80000.0, "test"};
+    CHECK(demand::stiffness_ranges(fixed, true).scenarios.size() == 1);
+    CHECK_FALSE(demand::stiffness_ranges(fixed, true).bed);
+}
+
+TEST_CASE("of a bolt the wood under the nut is as soft or as stiff as the wood under the plate", "[property]") {
+    catalog::Resolved resolved = test::example_resolved();
+    for (catalog::Anchor& anchor : resolved.anchors) anchor.kind = catalog::FastenerKind::through_bolt;
+    for (const demand::StiffnessScenario& one : demand::stiffness_ranges(resolved, false).scenarios) {
+        if (one.nominal()) continue;
+        const double expected =
+            demand::anchor_stiffness_lb_per_in(resolved, resolved.anchors[0], one.anchor_end, one.bed_end) /
+            demand::anchor_stiffness(resolved, resolved.anchors[0]).value;
+        CHECK_CLOSE(one.anchors, expected, 1e-12, 0.0);
+    }
+}
+
+TEST_CASE("stiff anchors on a soft bed pull most, and the range costs less than a bed halved and anchors doubled",
+          "[property]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.basis.plate = model::PlateBehaviour::rigid;
+    const demand::Demand demand = demand_of(resolved);
+    const auto corner = [](const demand::StiffnessScenario& one) {
+        return one.bed_end == RangeEnd::soft && one.anchor_end == RangeEnd::stiff;
+    };
+    const double worst = largest_lb(demand, [](const demand::StiffnessScenario&) { return true; });
+    CHECK_CLOSE(largest_lb(demand, corner), worst, 1e-9, 0.0);
+    const double center = largest_lb(demand, [](const demand::StiffnessScenario& one) { return one.nominal(); });
+    CHECK(worst > center);
+    REQUIRE(demand.bed_range);
+    REQUIRE(demand.anchor_range);
+    CHECK(format::english(demand.bed_range->soft_source).find("EN 338") != std::string::npos);
+    CHECK(format::english(demand.anchor_range->stiff_source).find("25 d l") != std::string::npos);
+}
