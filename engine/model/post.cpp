@@ -46,6 +46,18 @@ Footprint footprint(const Post& post) {
     return shaft(post);
 }
 
+bool is_solid(const Footprint& print) { return 2.0 * print.wall_in >= std::min(print.width_in, print.depth_in); }
+
+std::vector<FootPiece> foot_pieces(const Post& post) {
+    const auto* twin = std::get_if<TwinBars>(&post);
+    if (twin == nullptr) return {{footprint(post), {}}};
+    const Footprint bar = solid(false, twin->width_in, twin->depth_in);
+    const bool along_x = twin->apart == PlanAxis::x;
+    const double half_in = 0.5 * (twin->gap_in + (along_x ? twin->width_in : twin->depth_in));
+    const Position one = along_x ? Position{half_in, 0.0} : Position{0.0, half_in};
+    return {{bar, {-one.x_in, -one.y_in}}, {bar, one}};
+}
+
 Footprint shaft(const Post& post) { return std::visit(Shaft{}, post); }
 
 }  // namespace toehold::model

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <variant>
+#include <vector>
 
 namespace toehold::model {
 
@@ -113,8 +114,17 @@ struct Footprint {
     friend bool operator==(const Footprint&, const Footprint&) = default;
 };
 [[nodiscard]] Footprint footprint(const Post& post);
+/// Whether nothing is hollow within.
+[[nodiscard]] bool is_solid(const Footprint& print);
 /// The post above its foot, seen from above; a wood post's own section with wall 0.
 [[nodiscard]] Footprint shaft(const Post& post);
+/// What of the foot is welded by itself: the whole footprint, or each of twin bars with its center.
+struct FootPiece {
+    Footprint print;
+    Position center;
+    friend bool operator==(const FootPiece&, const FootPiece&) = default;
+};
+[[nodiscard]] std::vector<FootPiece> foot_pieces(const Post& post);
 /// The stub a tube post slides over; nullptr where it has none.
 [[nodiscard]] const Stub* stub_of(const Post& post);
 

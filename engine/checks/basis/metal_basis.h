@@ -35,7 +35,8 @@ struct Welding {
     double thickness_in = 0.0;                ///< of the part
 };
 
-/// Strengths to use beside a weld: aluminum's welded ones, any other metal's own. `missing` when aluminum has none.
+/// Strengths to use beside a weld: aluminum's welded ones, any other metal's own. `missing` when aluminum has none, and
+/// for a metal whose strengths a certificate must give.
 struct BesideWeld {
     double yield_psi = 0.0;
     double ultimate_psi = 0.0;

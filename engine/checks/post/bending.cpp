@@ -1,10 +1,11 @@
-// The post bent by the push: a metal tube at the plate; a wood post at its shoe's top, and the shoe's wall, as a closed
-// tube, at the plate.
+// The post bent by the push: a metal post at the plate, or, over a stub, at the stub's top and the stub at the plate; a
+// wood post at its shoe's top, and the shoe's wall, as a closed tube, at the plate.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
-#include "checks/post/tube.h"
+#include "checks/post/filler.h"
+#include "checks/post/metal_bending.h"
 #include "demand/governing_state.h"
 #include "model/base_detail.h"
 #include "resistance/wood/member_factors.h"
@@ -127,13 +128,43 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     return result;
 }
 
-CheckResult metal_post(const CheckInput& input) {
+/// What is welded to the plate, from there up to what carries it on.
+MetalSection foot_section(const CheckInput& input, double free_in) {
+    const PostFoot foot = post_foot(input.resolved.detail.post);
+    const Welding welding{foot.welded, weld_filler(input.resolved), foot.thickness_in};
+    return {foot.piece, foot.solid, static_cast<int>(foot.centers.size()), foot_metal(input.resolved), welding, free_in};
+}
+
+/// A tube over a stub is not welded; it is bent most where the stub ends. What holds it there: `post-overlap`.
+CheckResult post_over_stub(const CheckInput& input, const model::Stub& stub) {
     const model::BaseDetail& detail = input.resolved.detail;
-    CheckResult result =
-        tube_bending(input, post_foot(detail.post), input.resolved.post_metal, model::lever_height_in(detail));
+    const model::Footprint tube = model::shaft(detail.post);
+    const MetalSection section{{tube.round, tube.width_in, tube.depth_in, tube.wall_in},
+                               false,
+                               1,
+                               input.resolved.post_metal,
+                               {},
+                               std::max(0.0, model::lever_height_in(detail) - stub.height_in)};
+    CheckResult result = metal_bending(input, section, stub.height_in);
     result.part = {model::PartKind::post};
+    result.aspect = "over-stub";
     result.link = link_between({model::PartKind::guard}, {model::PartKind::post}, phrase("post bending"));
     return result;
+}
+
+std::vector<CheckResult> metal_post(const CheckInput& input) {
+    const model::BaseDetail& detail = input.resolved.detail;
+    const model::Stub* const stub = model::stub_of(detail.post);
+    const double free_in = stub != nullptr ? stub->height_in : model::lever_height_in(detail);
+    CheckResult foot = metal_bending(input, foot_section(input, free_in));
+    foot.part = {model::PartKind::post};
+    if (stub == nullptr) {
+        foot.link = link_between({model::PartKind::guard}, {model::PartKind::post}, phrase("post bending"));
+        return {foot};
+    }
+    foot.aspect = "stub";
+    foot.link = link_between({model::PartKind::post}, {model::PartKind::plate}, phrase("stub bending"));
+    return {post_over_stub(input, *stub), foot};
 }
 
 CheckResult wood_post(const CheckInput& input, const model::WoodPost& post) {
@@ -145,11 +176,10 @@ CheckResult wood_post(const CheckInput& input, const model::WoodPost& post) {
 
 /// A shoe is short: no sideways buckling. A vertical force rests on the plate through the post's end.
 CheckResult shoe_wall(const CheckInput& input, const model::WoodPost& post) {
-    CheckResult result =
-        tube_bending(input, post_foot(input.resolved.detail.post), input.resolved.post_metal, post.shoe.height_in);
+    CheckResult result = metal_bending(input, foot_section(input, post.shoe.height_in));
     result.part = {model::PartKind::shoe};
     result.link = link_between({model::PartKind::shoe}, {model::PartKind::plate}, phrase("shoe wall bending"));
-    if (result.note.empty())
+    if (result.note.empty() && post.shoe.form != model::ShoeForm::closed)
         result.note = phrase("Shoe checked as a closed sleeve; a saddle open at the sides has less strength.");
     return result;
 }
@@ -157,11 +187,11 @@ CheckResult shoe_wall(const CheckInput& input, const model::WoodPost& post) {
 std::vector<CheckResult> post_bending(const CheckInput& input) {
     if (const auto* post = std::get_if<model::WoodPost>(&input.resolved.detail.post))
         return {wood_post(input, *post), shoe_wall(input, *post)};
-    return {metal_post(input)};
+    return metal_post(input);
 }
 
 const RegisterCheck registered{
-    {"post-bending", phrase("Post bending"), "AISC 360-16 F7, F8; NDS 2018 3.9.2",
+    {"post-bending", phrase("Post bending"), "AISC 360-16 F7, F8, F11; NDS 2018 3.9.2",
      phrase("Post, and wall of the shoe of a wood post, under the moment of the worst push."), post_bending}};
 
 }  // namespace

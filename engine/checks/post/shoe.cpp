@@ -1,35 +1,47 @@
-// A wood post's moment into the plate through its shoe. No standard gives a rule for it: the allowable moment is a
-// test's or an evaluation report's, and without one there is no evidence.
+// A wood post's moment into the plate through its shoe. Where a report or a test gives an allowable moment, that is the
+// measure. Else a closed, welded shoe is one by its geometry: the post bears on it across the grain near its top and, on
+// the other side, near its bottom; statics gives the two forces, NDS 2018 3.10.2 the bearing, 3.4.2 the shear between
+// them. Any other shoe has no evidence.
 #include "catalog/resolve.h"
+#include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
-#include "checks/registry.h"
+#include "checks/post/overlap.h"
 #include "demand/governing_state.h"
+#include "resistance/aluminum/member.h"
+#include "resistance/steel/member.h"
+
+#include <algorithm>
 
 namespace toehold::checks {
 namespace {
 
 using format::phrase;
 
-CheckResult shoe(const CheckInput& input, const model::WoodPost& post) {
+CheckResult started(const char* aspect) {
+    CheckResult result;
+    result.part = {model::PartKind::shoe};
+    result.aspect = aspect;
+    result.link = link_between({model::PartKind::post}, {model::PartKind::shoe}, phrase("shoe"));
+    return result;
+}
+
+CheckResult by_report(const CheckInput& input, const model::WoodPost& post) {
     const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return push_moment(input.demand, state).total_lb_in; });
     const demand::State& state = input.demand.states.at(worst.state);
-    CheckResult result;
-    result.part = {model::PartKind::shoe};
-    result.link = link_between({model::PartKind::post}, {model::PartKind::shoe}, phrase("shoe"));
+    CheckResult result = started("");
     result.unit = "lb in";
     result.demand = worst.value;
     result.direction_deg = degrees(state.direction_rad);
-    const demand::LoadCase& load = load_case(input.demand, state);
+    const demand::LoadCase load = load_case(input.demand, state);
     result.steps = {demanded("H", phrase("push"), load.push_lb, "lb"),
                     demanded("h", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
                     {"M", phrase("moment at the plate"), "H h", result.demand, "lb in", "demand"}};
     if (!post.shoe.allowable_moment_lb_in) {
-        lacks_evidence(
-            result,
-            phrase("Allowable moment of the shoe is not specified. Give it from a test or an evaluation report."));
+        lacks_evidence(result, phrase("Allowable moment of the shoe is not specified. Give it from a test or an "
+                                      "evaluation report, or use a shoe closed on all four sides and welded."));
         return result;
     }
     const Adjusted allowable = reported_value(*post.shoe.allowable_moment_lb_in, "lb in", input.resolved.detail.basis);
@@ -40,15 +52,120 @@ CheckResult shoe(const CheckInput& input, const model::WoodPost& post) {
     return result;
 }
 
+/// The post's width that bears, and the shoe's clear width there, for a push along x or y.
+struct Face {
+    double post_in = 0.0, inside_in = 0.0;
+};
+
+Face face_of(const model::WoodPost& post, bool along_x) {
+    const double wall_in = 2.0 * post.shoe.wall_in;
+    if (along_x) return {post.depth_in, post.shoe.depth_in - wall_in};
+    return {post.width_in, post.shoe.width_in - wall_in};
+}
+
+CheckResult bearing(const CheckInput& input, const catalog::LumberGrade& grade, const Overlap& overlap,
+                    const WorstCouple& worst, const Face& face) {
+    CheckResult result = started("bearing");
+    result.clause = "NDS 2018 3.10.2";
+    result.unit = "psi";
+    result.demand = worst.couple.line_lb_per_in / face.post_in;
+    result.direction_deg = worst.direction_deg;
+    const Adjusted allowed = adjust_compression_perp(grade, input.resolved.detail.basis);
+    result.capacity = allowed.value;
+    result.steps = couple_steps(overlap, worst);
+    append(result.steps,
+           {from_file("b", phrase("width of the post that bears"), face.post_in, "in"),
+            {"f_c,perp", phrase("bearing across the grain, even over each length"), "w/b", result.demand, "psi",
+             "NDS 2018 3.10.2"},
+            {"f_peak", phrase("peak if both were rigid and without play, for information"),
+             "H/(L b) + 6 M_L/(L^2 b), M_L about the middle of L",
+             worst.couple.elastic_peak_lb_per_in / face.post_in, "psi", "statics"},
+            given("F_c,perp", phrase("reference compression perpendicular to grain"), grade.compression_perp_psi, "psi",
+                  grade.source.text)});
+    append(result.steps, allowed.steps);
+    append(result.steps, {{"F_c,perp'", phrase("adjusted compression perpendicular to grain, C_b = 1"),
+                           "F_c,perp and every factor", allowed.value, "psi", "NDS 2018 Table 4.3.1"}});
+    conclude(result);
+    return result;
+}
+
+CheckResult wood_shear(const CheckInput& input, const model::WoodPost& post, const catalog::LumberGrade& grade,
+                       const Overlap& overlap, const WorstCouple& worst) {
+    CheckResult result = started("shear");
+    result.clause = "NDS 2018 3.4.2";
+    result.unit = "psi";
+    const double shear_lb = std::max(worst.couple.lower_lb, worst.push_lb);
+    result.demand = 1.5 * shear_lb / (post.width_in * post.depth_in);
+    result.direction_deg = worst.direction_deg;
+    const Adjusted allowed = adjust_shear(grade, input.resolved.detail.basis);
+    result.capacity = allowed.value;
+    result.steps = couple_steps(overlap, worst);
+    append(result.steps,
+           {{"V", phrase("shear in the post within the shoe"), "R_l, at least H", shear_lb, "lb", "statics"},
+            {"f_v", phrase("shear stress"), "3 V/(2 b d)", result.demand, "psi", "NDS 2018 Eq. 3.4-2"}});
+    append(result.steps, allowable_shear_steps(grade, allowed));
+    conclude(result);
+    return result;
+}
+
+/// A strip of the wall that bears, held at both corners of the shoe: plastic moment p b^2/16 an inch of height.
+CheckResult shoe_face(const CheckInput& input, const model::WoodPost& post, const Overlap& overlap,
+                      const WorstCouple& worst, const Face& face) {
+    CheckResult result = started("face");
+    const catalog::Metal& metal = input.resolved.post_metal;
+    const bool aluminum = metal.kind == catalog::MetalKind::aluminum;
+    result.clause = aluminum ? "Aluminum Design Manual 2020 F.2 (from memory)" : steel_clause(metal, "AISC 360-16 F11");
+    result.unit = "lb-in/in";
+    result.demand = worst.couple.line_lb_per_in * face.inside_in / 16.0;
+    result.direction_deg = worst.direction_deg;
+    result.steps = couple_steps(overlap, worst);
+    const BesideWeld used = strengths(metal, {true, nullptr, post.shoe.wall_in});
+    const double nominal =
+        aluminum ? resistance::aluminum::plate_moment(1.0, post.shoe.wall_in, {used.yield_psi, used.ultimate_psi})
+                       .yield_lb_in
+                 : resistance::steel::plate_moment_lb_in(1.0, post.shoe.wall_in, used.yield_psi);
+    const Adjusted usable =
+        available(nominal, aluminum ? resistance::aluminum::yield_safety : resistance::steel::flexure_safety,
+                  input.resolved.detail.basis, result.clause);
+    append(result.steps,
+           {from_file("b_i", phrase("inside width of the shoe's face"), face.inside_in, "in"),
+            {"m", phrase("moment of the face an inch high, held at its corners"), "w b_i/16", result.demand, "lb-in/in",
+             "statics"},
+            from_file("t_w", phrase("wall thickness"), post.shoe.wall_in, "in"), yield_step(metal, used),
+            {"m_n", phrase("nominal moment an inch high"), "F_y t^2/4", nominal, "lb-in/in", result.clause}});
+    append(result.steps, usable.steps);
+    result.capacity = usable.value;
+    conclude(result);
+    return result;
+}
+
+std::vector<CheckResult> by_geometry(const CheckInput& input, const model::WoodPost& post, const Overlap& overlap) {
+    const std::optional<catalog::LumberGrade>& grade = input.resolved.post_grade;
+    if (!grade) {
+        CheckResult result = started("bearing");
+        lacks_evidence(result, phrase("Post grade is not specified."));
+        return {result};
+    }
+    const WorstCouple worst =
+        worst_couple(input, overlap, 1.0 / face_of(post, true).post_in, 1.0 / face_of(post, false).post_in);
+    const Face face = face_of(post, worst.along_x);
+    return {bearing(input, *grade, overlap, worst, face), wood_shear(input, post, *grade, overlap, worst),
+            shoe_face(input, post, overlap, worst, face)};
+}
+
 std::vector<CheckResult> post_shoe(const CheckInput& input) {
     const auto* post = std::get_if<model::WoodPost>(&input.resolved.detail.post);
     if (!post) return {};
-    return {shoe(input, *post)};
+    const std::optional<Overlap> overlap = overlap_of(input.resolved);
+    if (post->shoe.allowable_moment_lb_in || !overlap) return {by_report(input, *post)};
+    return by_geometry(input, *post, *overlap);
 }
 
 const RegisterCheck registered{
-    {"post-shoe", phrase("Wood post shoe, moment"), "evaluation report or test",
-     phrase("Moment of a wood post through its shoe against the value from a report or a test."), post_shoe},
+    {"post-shoe", phrase("Wood post shoe, moment"), "evaluation report or test; NDS 2018 3.10.2, 3.4.2",
+     phrase("Moment of a wood post through its shoe: against the value from a report or a test, or, in a closed welded "
+            "shoe, by bearing across the grain, shear and the shoe's wall."),
+     post_shoe},
     {model::MountKind::plate_on_deck}};
 
 }  // namespace

@@ -50,8 +50,7 @@ ElevationSheet elevation_sheet(const Subject& subject) {
                          0.0,     plate_box(on_deck(detail).plate),    {}};
     sheet.top_in = std::max(0.0, model::lever_height_in(detail));
     sheet.layers_in = std::max(0.0, model::thickness_in(on_deck(detail).layers));
-    const auto* const wood = std::get_if<model::WoodPost>(&detail.post);
-    sheet.post_in = std::abs(wood != nullptr ? wood->depth_in : post_foot(detail.post).depth_in);
+    sheet.post_in = std::abs(model::shaft(detail.post).depth_in);
     sheet.shown = shown_box(sheet);
     return sheet;
 }

@@ -24,11 +24,26 @@ std::vector<Point> foot_contour(const PostFoot& foot, double outward_in) {
     return contour;
 }
 
+PostFoot foot_of(const model::Footprint& print) { return {print.width_in, print.depth_in, print.round}; }
+
+std::vector<Point> moved(std::vector<Point> contour, model::Position by) {
+    for (Point& point : contour) point = {point.x + by.x_in, point.y + by.y_in};
+    return contour;
+}
+
 std::vector<Place> as_places(const std::vector<Point>& points) {
     std::vector<Place> places;
     places.reserve(points.size());
     for (const Point& point : points) places.push_back(standing(point));
     return places;
+}
+
+Path ring_of(const model::Footprint& print, model::Position center) {
+    const PostFoot foot = foot_of(print);
+    Path ring{{as_places(moved(foot_contour(foot, 0.0), center))}, true, Pen::cut, Fill::metal_cut,
+              {model::PartKind::post}};
+    if (print.wall_in > 0.0 && !model::is_solid(print)) ring.contours.push_back(as_places(moved(foot_contour(foot, -print.wall_in), center)));
+    return ring;
 }
 
 void add_axis_label(Scene& scene, const Place& at, const std::string& words, double angle_deg) {
@@ -46,25 +61,23 @@ void add_axis_label(Scene& scene, const Place& at, const std::string& words, dou
 }  // namespace
 
 PostFoot post_foot(const model::Post& post) {
-    const model::Footprint foot = model::footprint(post);
-    return {foot.width_in, foot.depth_in, foot.round};
+    return foot_of(model::footprint(post));
 }
 
 void add_weld(Scene& scene, const PlanSheet& sheet) {
     const auto& weld = on_deck(sheet.subject.detail).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
-    scene.items.emplace_back(area(foot_contour(post_foot(sheet.subject.detail.post), weld->leg_in), Pen::thin,
-                                  Fill::plate, {model::PartKind::weld}));
+    for (const model::FootPiece& piece : model::foot_pieces(sheet.subject.detail.post))
+        scene.items.emplace_back(area(moved(foot_contour(foot_of(piece.print), weld->leg_in), piece.center), Pen::thin,
+                                      Fill::plate, {model::PartKind::weld}));
 }
 
 void add_post(Scene& scene, const PlanSheet& sheet) {
     const model::Post& post = sheet.subject.detail.post;
-    const PostFoot foot = post_foot(post);
-    Path ring{{as_places(foot_contour(foot, 0.0))}, true, Pen::cut, Fill::metal_cut, {model::PartKind::post}};
-    const double wall = model::footprint(post).wall_in;
-    const bool hollow = wall > 0.0 && 2.0 * wall < std::min(foot.width_in, foot.depth_in);
-    if (hollow) ring.contours.push_back(as_places(foot_contour(foot, -wall)));
-    scene.items.emplace_back(std::move(ring));
+    for (const model::FootPiece& piece : model::foot_pieces(post))
+        scene.items.emplace_back(ring_of(piece.print, piece.center));
+    // A post over a stub is cut above its foot.
+    if (model::stub_of(post) != nullptr) scene.items.emplace_back(ring_of(model::shaft(post), {}));
     if (const auto* const wood = std::get_if<model::WoodPost>(&post)) {
         scene.items.emplace_back(area(foot_contour({wood->width_in, wood->depth_in}, 0.0), Pen::outline, Fill::wood_end,
                                       {model::PartKind::post}));

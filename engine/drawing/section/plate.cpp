@@ -15,6 +15,7 @@ struct FootCut {
     double wall_in = 0.0;
     bool cut = false;       ///< the plane goes through the post
     bool in_front = false;  ///< between the plane and the reader: drawn thin, as what the cut took away
+    double middle_in = 0.0;  ///< along the plane
 };
 
 Pen edge_pen(const FootCut& foot) {
@@ -28,16 +29,14 @@ Fill face_fill(const FootCut& foot, Fill cut, Fill view) {
     return foot.in_front ? Fill::none : view;
 }
 
-FootCut foot_cut(const SectionSheet& sheet) {
-    const model::Post& post = sheet.subject.detail.post;
-    const PostFoot foot = post_foot(post);
+FootCut cut_of(const SectionSheet& sheet, const model::Footprint& print, model::Position center) {
     const bool along_y = sheet.plane.along == model::PlanAxis::y;
-    const double half_aside = 0.5 * (along_y ? foot.width_in : foot.depth_in);
-    FootCut result{0.5 * (along_y ? foot.depth_in : foot.width_in), 0.0, std::abs(sheet.plane.at_in) < half_aside};
-    result.in_front = !result.cut && (along_y ? sheet.plane.at_in < 0.0 : sheet.plane.at_in > 0.0);
-    if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) result.wall_in = tube->wall_in;
-    if (const auto* const tube = std::get_if<model::RoundTube>(&post)) result.wall_in = tube->wall_in;
-    if (const auto* const wood = std::get_if<model::WoodPost>(&post)) result.wall_in = wood->shoe.wall_in;
+    const double half_aside = 0.5 * (along_y ? print.width_in : print.depth_in);
+    const double aside = sheet.plane.at_in - (along_y ? center.x_in : center.y_in);
+    FootCut result{0.5 * (along_y ? print.depth_in : print.width_in), print.wall_in, std::abs(aside) < half_aside};
+    if (model::is_solid(print)) result.wall_in = result.half_in;
+    result.middle_in = along_y ? center.y_in : center.x_in;
+    result.in_front = !result.cut && (along_y ? aside < 0.0 : aside > 0.0);
     return result;
 }
 
@@ -61,26 +60,62 @@ void add_wood_post(Scene& scene, const SectionSheet& sheet, const model::WoodPos
     }
 }
 
-void add_tube(Scene& scene, const SectionSheet& sheet, const FootCut& foot) {
-    const double low = on_deck(sheet.subject.detail).plate.thickness_in, high = sheet.shown.high.y;
-    const Box whole{{-foot.half_in, low}, {foot.half_in, high}};
+/// From one height to another; solid where its wall reaches its middle.
+void add_piece(Scene& scene, const FootCut& foot, double low, double high) {
+    const double middle = foot.middle_in;
+    const Box whole{{middle - foot.half_in, low}, {middle + foot.half_in, high}};
     scene.items.emplace_back(
         rectangle(whole, Pen::none, face_fill(foot, Fill::paper, Fill::plate), {model::PartKind::post}));
     const double inner = foot.half_in - std::clamp(foot.wall_in, 0.0, std::max(0.0, foot.half_in));
     if (foot.cut) {
-        scene.items.emplace_back(
-            rectangle({{-foot.half_in, low}, {-inner, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
-        scene.items.emplace_back(
-            rectangle({{inner, low}, {foot.half_in, high}}, Pen::none, Fill::metal_cut, {model::PartKind::post}));
+        scene.items.emplace_back(rectangle({{middle - foot.half_in, low}, {middle - inner, high}}, Pen::none,
+                                           Fill::metal_cut, {model::PartKind::post}));
+        scene.items.emplace_back(rectangle({{middle + inner, low}, {middle + foot.half_in, high}}, Pen::none,
+                                           Fill::metal_cut, {model::PartKind::post}));
     }
     const Pen pen = edge_pen(foot);
     for (const double x : {-foot.half_in, -inner, inner, foot.half_in}) {
         const bool inside = std::abs(x) < foot.half_in;
-        scene.items.emplace_back(line(Point{x, low}, {x, high},
+        if (inside && !(inner > 0.0)) continue;
+        scene.items.emplace_back(line(Point{middle + x, low}, {middle + x, high},
                                       inside && !foot.cut ? (foot.in_front ? Pen::none : Pen::hidden) : pen,
                                       {model::PartKind::post}));
     }
-    add_break_line(scene, {-foot.half_in, high}, {foot.half_in, high}, {model::PartKind::post});
+}
+
+void add_broken_off(Scene& scene, const FootCut& foot, double high) {
+    add_break_line(scene, {foot.middle_in - foot.half_in, high}, {foot.middle_in + foot.half_in, high},
+                   {model::PartKind::post});
+}
+
+/// The stub as far as it reaches, then the post around it and above it.
+void add_post_over_stub(Scene& scene, const SectionSheet& sheet, const model::Stub& stub, const FootCut& foot) {
+    const model::BaseDetail& detail = sheet.subject.detail;
+    const double low = on_deck(detail).plate.thickness_in, high = sheet.shown.high.y;
+    const auto& weld = on_deck(detail).weld;
+    const double post_low = std::min(high, low + (weld ? std::max(0.0, weld->leg_in) : 0.0));
+    const FootCut post = cut_of(sheet, model::shaft(detail.post), {});
+    add_piece(scene, post, post_low, high);
+    const double top = std::clamp(stub.height_in, low, std::max(low, high));
+    add_piece(scene, foot, low, top);
+    if (top < high)
+        scene.items.emplace_back(
+            line(Point{-foot.half_in, top}, {foot.half_in, top}, edge_pen(foot), {model::PartKind::post}));
+    add_broken_off(scene, post, high);
+}
+
+void add_metal_post(Scene& scene, const SectionSheet& sheet, const FootCut& foot) {
+    const double low = on_deck(sheet.subject.detail).plate.thickness_in, high = sheet.shown.high.y;
+    add_piece(scene, foot, low, high);
+    add_broken_off(scene, foot, high);
+}
+
+void add_piece_weld(Scene& scene, const FootCut& foot, double base, double leg) {
+    for (const double side : {-1.0, 1.0}) {
+        const double face = foot.middle_in + side * foot.half_in;
+        scene.items.emplace_back(area({{face, base}, {face + side * leg, base}, {face, base + leg}}, edge_pen(foot),
+                                      face_fill(foot, Fill::metal_cut, Fill::plate), {model::PartKind::weld}));
+    }
 }
 
 }  // namespace
@@ -96,20 +131,22 @@ double post_stub_in(const SectionSheet& sheet) {
 }
 
 void add_post_foot(Scene& scene, const SectionSheet& sheet) {
-    const FootCut foot = foot_cut(sheet);
-    if (!(foot.half_in > 0.0)) return;
-    if (const auto* const wood = std::get_if<model::WoodPost>(&sheet.subject.detail.post)) {
-        add_wood_post(scene, sheet, *wood, foot);
-    } else {
-        add_tube(scene, sheet, foot);
-    }
-    const auto& weld = on_deck(sheet.subject.detail).weld;
-    if (!weld || !(weld->leg_in > 0.0)) return;
-    const double base = on_deck(sheet.subject.detail).plate.thickness_in, leg = weld->leg_in;
-    for (const double side : {-1.0, 1.0}) {
-        const double face = side * foot.half_in;
-        scene.items.emplace_back(area({{face, base}, {face + side * leg, base}, {face, base + leg}}, edge_pen(foot),
-                                      face_fill(foot, Fill::metal_cut, Fill::plate), {model::PartKind::weld}));
+    const model::BaseDetail& detail = sheet.subject.detail;
+    const auto* const wood = std::get_if<model::WoodPost>(&detail.post);
+    const model::Stub* const stub = model::stub_of(detail.post);
+    const auto& weld = on_deck(detail).weld;
+    for (const model::FootPiece& piece : model::foot_pieces(detail.post)) {
+        const FootCut foot = cut_of(sheet, piece.print, piece.center);
+        if (!(foot.half_in > 0.0)) continue;
+        if (wood != nullptr) {
+            add_wood_post(scene, sheet, *wood, foot);
+        } else if (stub != nullptr) {
+            add_post_over_stub(scene, sheet, *stub, foot);
+        } else {
+            add_metal_post(scene, sheet, foot);
+        }
+        if (weld && weld->leg_in > 0.0)
+            add_piece_weld(scene, foot, on_deck(detail).plate.thickness_in, weld->leg_in);
     }
 }
 

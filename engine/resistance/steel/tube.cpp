@@ -68,15 +68,17 @@ TubeSection round_section(double diameter_in, double wall_in) {
     return section;
 }
 
-double design_wall_in(double nominal_wall_in) { return 0.93 * nominal_wall_in; }
+double design_wall_in(double nominal_wall_in, bool full_wall) {
+    return full_wall ? nominal_wall_in : 0.93 * nominal_wall_in;
+}
 
 TubeSection section_as_drawn(const TubeShape& tube) {
     if (tube.round) return round_section(tube.width_in, tube.wall_in);
     return rectangular_section(tube.width_in, tube.depth_in, tube.wall_in, 0.0);
 }
 
-TubeSection design_section(const TubeShape& tube) {
-    const double wall_in = design_wall_in(tube.wall_in);
+TubeSection design_section(const TubeShape& tube, bool full_wall) {
+    const double wall_in = design_wall_in(tube.wall_in, full_wall);
     if (tube.round) return round_section(tube.width_in, wall_in);
     const double corner_in = std::min(2.0 * wall_in, 0.5 * std::min(tube.width_in, tube.depth_in));
     return rectangular_section(tube.width_in, tube.depth_in, wall_in, corner_in);
@@ -88,8 +90,8 @@ Moduli moduli(const TubeSection& section, BentAbout axis) {
 }
 
 std::optional<double> tube_moment_lb_in(const TubeMember& tube, BentAbout axis) {
-    const TubeSection section = design_section(tube.shape);
-    const double wall_in = design_wall_in(tube.shape.wall_in);
+    const TubeSection section = design_section(tube.shape, tube.full_wall);
+    const double wall_in = design_wall_in(tube.shape.wall_in, tube.full_wall);
     const auto [section_in3, plastic_in3] = moduli(section, axis);
     if (tube.shape.round) {
         return round_tube_moment_lb_in(tube.shape.width_in, wall_in, section_in3, plastic_in3, tube.yield_psi,
@@ -104,13 +106,6 @@ std::optional<double> tube_moment_lb_in(const TubeMember& tube, BentAbout axis) 
                                           plastic_in3, std::sqrt(other_inertia_in4 / section.area_in2),
                                           section.area_in2, section.torsion_in4, web_in > flange_in, tube.unbraced_in},
                                          tube.yield_psi, tube.modulus_psi);
-}
-
-std::optional<double> compact_tube_moment_lb_in(const TubeMember& tube, BentAbout axis) {
-    const std::optional<double> moment = tube_moment_lb_in(tube, axis);
-    const Moduli of = moduli(design_section(tube.shape), axis);
-    if (!moment || *moment < tube.yield_psi * of.plastic_in3 * (1.0 - 1e-9)) return std::nullopt;
-    return tube.yield_psi * of.section_in3;
 }
 
 double flagpole_axial_lb(const TubeSection& section, double height_in, double yield_psi, double modulus_psi) {

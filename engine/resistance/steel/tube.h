@@ -30,13 +30,14 @@ struct TubeSection {
                                               double outside_radius_in);
 [[nodiscard]] TubeSection round_section(double diameter_in, double wall_in);
 
-/// Wall to design with: 0.93 of the nominal one for electric-resistance-welded tube, AISC 360-16 B4.2.
-[[nodiscard]] double design_wall_in(double nominal_wall_in);
+/// Wall to design with: 0.93 of the nominal one for electric-resistance-welded tube, the nominal one where the tube's
+/// standard holds it to that (`full_wall`; ASTM A1085): AISC 360-16 B4.2.
+[[nodiscard]] double design_wall_in(double nominal_wall_in, bool full_wall = false);
 
 /// Full wall, square corners (as extruded).
 [[nodiscard]] TubeSection section_as_drawn(const TubeShape& tube);
 /// The design wall, and outside corners of twice that wall: the lesser section of a steel tube.
-[[nodiscard]] TubeSection design_section(const TubeShape& tube);
+[[nodiscard]] TubeSection design_section(const TubeShape& tube, bool full_wall = false);
 
 enum class BentAbout { x, y };
 
@@ -53,15 +54,12 @@ struct TubeMember {
     double yield_psi = 0.0;
     double modulus_psi = 0.0;
     double unbraced_in = 0.0;
+    bool full_wall = false;  ///< see `design_wall_in`
 };
 
 /// Moment of a steel tube about an axis, F7 or F8, with its design section. Flat widths are the outside ones less three
 /// walls: B4.1b(d), corner radius not known. Absent for walls too slender for these clauses.
 [[nodiscard]] std::optional<double> tube_moment_lb_in(const TubeMember& tube, BentAbout axis);
-
-/// The same where nothing buckles before the whole section yields; no more than first yield. For metals to which the
-/// limits of carbon steel are only read across. Absent otherwise.
-[[nodiscard]] std::optional<double> compact_tube_moment_lb_in(const TubeMember& tube, BentAbout axis);
 
 /// Axial force of a column fixed at its foot and free at its top, E3 with K = 2.1 (Commentary Table C-A-7.1, case e).
 [[nodiscard]] double flagpole_axial_lb(const TubeSection& section, double height_in, double yield_psi,
