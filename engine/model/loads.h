@@ -46,7 +46,7 @@ struct WindLoad {
     bool service_level = false;             ///< the pressure is one of allowable stress design already; else strength level
     std::optional<double> area_ft2;         ///< this post takes, > 0
     std::optional<double> infill_height_in; ///< absent: the guard's height
-    double solid_ratio = 1.0;               ///< above 0, at most 1; of the infill's face
+    std::optional<double> solid_ratio;      ///< of the infill's face, above 0, at most 1; absent: 1
     std::optional<double> centroid_in;      ///< of the pressure above the walking surface; absent: half the infill's height
     bool with_live_load = true;             ///< acts at once with the guard's load too, in its combination
     friend bool operator==(const WindLoad&, const WindLoad&) = default;

@@ -220,7 +220,7 @@ void check_anchors(ProblemList& problems, const BaseDetail& detail) {
 
 void check_wind(ProblemList& problems, const WindLoad& wind) {
     problems.at("loads/wind").positive(phrase("pressure (psf)"), wind.pressure_psf, 500.0);
-    problems.positive(phrase("solid ratio"), wind.solid_ratio, 1.0);
+    if (wind.solid_ratio) problems.positive(phrase("solid ratio"), *wind.solid_ratio, 1.0);
     if (wind.area_ft2) problems.positive(phrase("area (sq ft)"), *wind.area_ft2, 1000.0);
     if (wind.infill_height_in) problems.positive(phrase("infill height (in)"), *wind.infill_height_in, 240.0);
     if (wind.centroid_in) problems.positive(phrase("centroid (in)"), *wind.centroid_in, 240.0);

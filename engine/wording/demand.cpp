@@ -100,6 +100,7 @@ std::vector<Phrase> base_behavior(const review::Review& review) {
     const demand::Demand& demand = *review.demand;
     if (demand.bending) add_bending(sentences, *demand.bending);
     if (Phrase framing = framing_flexibility(review.facts); !framing.empty()) sentences.push_back(std::move(framing));
+    if (Phrase proof = proof_factor(review); !proof.empty()) sentences.push_back(std::move(proof));
     if (demand.states.empty()) return sentences;
     const demand::State& state = demand.states.at(demand.peak_bearing_state);
     double area_in2 = 0.0;
@@ -108,6 +109,15 @@ std::vector<Phrase> base_behavior(const review::Review& review) {
                                Quantity{demand.peak_bearing_psi, "psi"}, Quantity{area_in2, "in2"},
                                degrees(state.direction_rad)));
     return sentences;
+}
+
+Phrase proof_factor(const review::Review& review) {
+    if (!review.facts.proof_factor) return {};
+    const review::ProofFactor& proof = *review.facts.proof_factor;
+    return phrase("Proof factor: {} times the code's {} at the top of the guard, {}, brings the first strength to its "
+                  "allowable limit ({}, {}).",
+                  format::number_text(std::round(100.0 * proof.multiple) / 100.0), Quantity{proof.concentrated_lb, "lb"},
+                  Quantity{proof.multiple * proof.concentrated_lb, "lb"}, proof.title, model::part_name(proof.part));
 }
 
 Phrase load_case(const demand::LoadCase& load) {
@@ -150,13 +160,33 @@ std::vector<Phrase> accuracy(const demand::Proof& proof) {
     return sentences;
 }
 
+namespace {
+
+Phrase stub_words(const model::Stub& stub, bool round) {
+    const Dimension width{stub.width_in}, depth{stub.depth_in}, height{stub.height_in};
+    if (stub.wall_in > 0.0) {
+        return round ? phrase("tube stub {}, wall {}, {} high", width, Dimension{stub.wall_in}, height)
+                     : phrase("tube stub {} x {}, wall {}, {} high", width, depth, Dimension{stub.wall_in}, height);
+    }
+    return round ? phrase("solid stub {}, {} high", width, height)
+                 : phrase("solid stub {} x {}, {} high", width, depth, height);
+}
+
+Phrase over_stub(Phrase tube, const std::optional<model::Stub>& stub, bool round) {
+    return stub ? phrase("{} over a {}", std::move(tube), stub_words(*stub, round)) : tube;
+}
+
+}  // namespace
+
 Phrase post(const model::Post& post) {
     if (const auto* tube = std::get_if<model::RectangularTube>(&post)) {
-        return phrase("tube {} x {}, wall {}", Dimension{tube->width_in}, Dimension{tube->depth_in},
-                      Dimension{tube->wall_in});
+        return over_stub(phrase("tube {} x {}, wall {}", Dimension{tube->width_in}, Dimension{tube->depth_in},
+                                Dimension{tube->wall_in}),
+                         tube->stub, false);
     }
     if (const auto* tube = std::get_if<model::RoundTube>(&post))
-        return phrase("round tube {}, wall {}", Dimension{tube->diameter_in}, Dimension{tube->wall_in});
+        return over_stub(phrase("round tube {}, wall {}", Dimension{tube->diameter_in}, Dimension{tube->wall_in}),
+                         tube->stub, true);
     if (const auto* bar = std::get_if<model::SolidBar>(&post)) {
         return bar->round ? phrase("round bar {}", Dimension{bar->width_in})
                           : phrase("bar {} x {}", Dimension{bar->width_in}, Dimension{bar->depth_in});

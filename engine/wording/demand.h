@@ -26,6 +26,8 @@ namespace toehold::wording {
 /// Prying, rotational stiffness, framing flexibility, bearing: of a review with a demand.
 [[nodiscard]] std::vector<format::Phrase> base_behavior(const review::Review& review);
 
+/// How far the code's load could grow; empty where that was not found.
+[[nodiscard]] format::Phrase proof_factor(const review::Review& review);
 [[nodiscard]] format::Phrase load_case(const demand::LoadCase& load);
 /// Combinations of stiffness solved; empty: none.
 [[nodiscard]] std::vector<format::Phrase> stiffness_range(const demand::Demand& demand);

@@ -55,7 +55,8 @@ std::optional<double> wind_area_ft2(const model::BaseDetail& detail) {
     if (detail.loads.wind->area_ft2) return detail.loads.wind->area_ft2;
     const std::optional<double> length_in = model::tributary_length_in(detail.guard, detail.loads);
     if (!length_in) return std::nullopt;
-    return infill_height_in(detail) * *length_in / (inches_per_foot * inches_per_foot) * detail.loads.wind->solid_ratio;
+    const double face_ft2 = infill_height_in(detail) * *length_in / (inches_per_foot * inches_per_foot);
+    return face_ft2 * detail.loads.wind->solid_ratio.value_or(1.0);
 }
 
 std::vector<LoadCase> wind_cases(const model::BaseDetail& detail, const std::optional<LoadCase>& live) {

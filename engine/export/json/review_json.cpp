@@ -129,6 +129,7 @@ Json check(const checks::CheckResult& result) {
             {"unit", result.unit},
             {"ratio", result.ratio},
             {"status", key(result.status)},
+            {"under", text(result.under)},
             {"direction_deg", optional_number(result.direction_deg)},
             {"steps", array_of(result.steps, step)},
             {"note", text(result.note)},
@@ -227,7 +228,18 @@ Json load(const demand::LoadCase& load) {
             {"down_lb", load.down_lb},
             {"height_in", load.height_in},
             {"load_factor", load.load_factor},
+            {"wind_lb", load.wind_lb},
+            {"wind_height_in", load.wind_height_in},
+            {"covered", load.covered_by.has_value()},
             {"source", text(load.source)}};
+}
+
+Json proof_factor(const std::optional<review::ProofFactor>& proof) {
+    if (!proof) return nullptr;
+    return {{"multiple", proof->multiple},
+            {"concentrated_lb", proof->concentrated_lb},
+            {"check", text(proof->title)},
+            {"part", model::key(proof->part)}};
 }
 
 Json scenario(const demand::StiffnessScenario& scenario) {
@@ -296,6 +308,7 @@ Json document(const review::Review& review) {
             {"findings", array_of(review.findings, finding)},
             {"load_path", array_of(review.load_path, path_link)},
             {"proof", proof(review.demand)},
+            {"proof_factor", proof_factor(review.facts.proof_factor)},
             {"assumptions", array_of(review.assumptions, assumption)},
             {"cautions", array_of(review.cautions, text)},
             {"reason", text(wording::verdict_reason(review))},

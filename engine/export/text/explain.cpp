@@ -19,6 +19,7 @@ using format::Quantity;
 std::string heading(const checks::CheckResult& result, const Locale& locale) {
     std::string text = paragraph(format::text(result.title, locale) + " [" + result.id + "]");
     text += labelled(phrase("clause"), format::text(std::string_view(result.clause), locale), locale);
+    if (!result.under.empty()) text += labelled(phrase("under"), format::text(result.under, locale), locale);
     const auto& all = checks::registered_checks();
     const auto check =
         std::find_if(all.begin(), all.end(), [&result](const auto& known) { return known.id == result.id; });

@@ -43,7 +43,9 @@ Row check_row(const checks::CheckResult& result, const Shown& shown, const Local
     const format::Phrase part = wording::worst_of(model::part_name(result.part), shown.results, shown.alike);
     Row row = row_of({format::text(result.title, locale), format::text(part, locale)},
                      result_cells(result.demand, result.capacity, result.unit, result.ratio, result.status, locale));
-    row.below.push_back("[" + result.id + "] " + format::text(result.note, locale));
+    std::string below = "[" + result.id + "] ";
+    if (!result.under.empty()) below += "(" + format::text(result.under, locale) + ") ";
+    row.below.push_back(below + format::text(result.note, locale));
     return row;
 }
 

@@ -112,6 +112,10 @@ Phrase guard_words(const model::BaseDetail& detail) {
     Phrase words = phrase("{} above the walking surface", Dimension{guard.height_in});
     if (below_in > 0.0)
         words = phrase("{}, underside of the plate {} below that surface", std::move(words), Dimension{below_in});
+    if (guard.tributary_length_in)
+        words = phrase("{}; takes {} of rail", std::move(words), Dimension{*guard.tributary_length_in});
+    if (guard.occupancy == model::Occupancy::limited)
+        return phrase("{}; Group I-3, F, H or S, not open to the public, under 50 people", std::move(words));
     return guard.occupancy == model::Occupancy::one_and_two_family
                ? phrase("{}; one- or two-family dwelling", std::move(words))
                : phrase("{}; not a one- or two-family dwelling", std::move(words));
@@ -119,7 +123,10 @@ Phrase guard_words(const model::BaseDetail& detail) {
 
 Phrase post_words(const catalog::Resolved& resolved) {
     if (const auto* wood = std::get_if<model::WoodPost>(&resolved.detail.post)) return wood_post_words(resolved, *wood);
-    return phrase("{}, {}", wording::post(resolved.detail.post), resolved.post_metal.name);
+    const Phrase words = phrase("{}, {}", wording::post(resolved.detail.post), resolved.post_metal.name);
+    return model::stub_of(resolved.detail.post) == nullptr
+               ? words
+               : phrase("{}; stub of {}", words, foot_metal(resolved).name);
 }
 
 Phrase weld_words(const catalog::Resolved& resolved) {

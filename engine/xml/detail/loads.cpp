@@ -64,7 +64,7 @@ model::WindLoad read_wind(ElementReader& reader) {
     wind.service_level = reader.optional_choice<bool>("level", levels).value_or(wind.service_level);
     wind.area_ft2 = reader.optional_quantity("area", Kind::area, Sign::positive);
     wind.infill_height_in = reader.optional_quantity("infill-height", Kind::length, Sign::positive);
-    wind.solid_ratio = reader.optional_number("solid-ratio", Sign::positive).value_or(wind.solid_ratio);
+    wind.solid_ratio = reader.optional_number("solid-ratio", Sign::positive);
     wind.centroid_in = reader.optional_quantity("centroid", Kind::length, Sign::positive);
     wind.with_live_load = reader.optional_yes_no("with-live-load").value_or(wind.with_live_load);
     return wind;
@@ -76,7 +76,7 @@ Element wind_element(const model::WindLoad& wind) {
     element.text("level", word_for<bool>(wind.service_level, levels));
     element.optional_quantity("area", wind.area_ft2, Kind::area);
     element.optional_quantity("infill-height", wind.infill_height_in, Kind::length);
-    element.text("solid-ratio", exact_number(wind.solid_ratio));
+    if (wind.solid_ratio) element.text("solid-ratio", exact_number(*wind.solid_ratio));
     element.optional_quantity("centroid", wind.centroid_in, Kind::length);
     return element.yes_no("with-live-load", wind.with_live_load);
 }

@@ -121,6 +121,15 @@ void counts(Form& form, model::Framing& framing) {
         [&framing] { framing.supports.pop_back(); });
 }
 
+void deck_fields(Form& form, model::DeckLoad& deck) {
+    form.at({"framing/deck", {}, phrase("Deck load")});
+    form.optional_quantity({"dead", phrase("Dead load"), phrase("Of the deck, on its joists. Empty: 10 psf.")},
+                           deck.dead_psf, units::Kind::pressure, Range::not_negative);
+    form.optional_quantity({"live", phrase("Live load"),
+                            phrase("Of the deck, on its joists. Empty: what the code asks for.")},
+                           deck.live_psf, units::Kind::pressure, Range::not_negative);
+}
+
 }  // namespace
 
 std::vector<std::string> framing_ids(const model::Framing& framing, const std::string& except) {
@@ -167,6 +176,7 @@ void framing_fields(Form& form, model::Framing& framing) {
     for (model::Rim& rim : framing.rims) one_rim(form, framing, rim);
     for (model::JoistSupport& support : framing.supports) one_support(form, framing, support);
     block_fields(form, framing);
+    deck_fields(form, framing.deck);
 }
 
 }  // namespace toehold::editing

@@ -12,8 +12,9 @@ using units::Kind;
 
 constexpr double inches_per_foot = 12.0;
 
-const std::array<Word<model::Directions>, 2> directions{
+const std::array<Word<model::Directions>, 3> directions{
     {{model::Directions::all_round, "all-round", phrase("From every direction")},
+     {model::Directions::across, "across", phrase("Across the rail only")},
      {model::Directions::outward, "outward", phrase("Outward only")}}};
 
 const Named down{"down", phrase("Downward at once"),
@@ -93,6 +94,30 @@ void user_fields(Form& form, model::UserLoad& load, std::size_t number) {
               load.source);
 }
 
+const std::array<Word<bool>, 2> wind_levels{{{false, "strength", phrase("Strength level: 0.6 of it under ASD")},
+                                             {true, "service", phrase("Service level: 0.6 is in it")}}};
+const model::WindLoad start_wind{20.0, false, std::nullopt, std::nullopt, std::nullopt, std::nullopt, true};
+
+void wind_fields(Form& form, model::WindLoad& wind) {
+    form.at({"loads/wind", {model::PartKind::push}, phrase("Wind on the infill")});
+    form.quantity({"pressure", phrase("Pressure"), phrase("On the solid area, with every coefficient.")},
+                  wind.pressure_psf, Kind::pressure);
+    form.word({"level", phrase("Level"), phrase("What the pressure is for.")}, wind.service_level, wind_levels);
+    form.optional_quantity({"area", phrase("Area"),
+                            phrase("Solid area this post takes. Empty: height, tributary length and solid ratio.")},
+                           wind.area_ft2, Kind::area);
+    form.optional_quantity({"infill-height", phrase("Infill height"), phrase("Empty: the guard's height.")},
+                           wind.infill_height_in, Kind::length);
+    form.optional_factor({"solid-ratio", phrase("Solid ratio"), phrase("Part of the infill's face that is solid. Empty: 1.")},
+                         wind.solid_ratio);
+    form.optional_quantity(
+        {"centroid", phrase("Center of pressure"), phrase("Above the walking surface. Empty: half the infill's height.")},
+        wind.centroid_in, Kind::length);
+    form.yes_no({"with-live-load", phrase("With the guard's load"),
+                 phrase("Whether wind and the guard's load act at once, in the standard's combination.")},
+                wind.with_live_load);
+}
+
 /// A load is named by the detail where any is described; else the code's is assumed, and said to be.
 void mark_stated(model::Loads& loads) { loads.stated = loads.concentrated || loads.line || !loads.user.empty(); }
 
@@ -123,8 +148,12 @@ const std::array<Word<model::PlateBehaviour>, 2> plates{
 const std::array<Word<model::PlateStrength>, 2> plate_strengths{
     {{model::PlateStrength::lower_bound, "lower-bound", phrase("Lower bound")},
      {model::PlateStrength::yield_line, "yield-line", phrase("Yield lines, less a tenth")}}};
-const std::array<Word<model::BuildingCode>, 2> codes{{{model::BuildingCode::irc_2021, "IRC-2021", phrase("IRC 2021")},
-                                                      {model::BuildingCode::ibc_2021, "IBC-2021", phrase("IBC 2021")}}};
+const std::array<Word<model::BuildingCode>, 6> codes{{{model::BuildingCode::irc_2018, "IRC-2018", phrase("IRC 2018")},
+                                                      {model::BuildingCode::irc_2021, "IRC-2021", phrase("IRC 2021")},
+                                                      {model::BuildingCode::irc_2024, "IRC-2024", phrase("IRC 2024")},
+                                                      {model::BuildingCode::ibc_2018, "IBC-2018", phrase("IBC 2018")},
+                                                      {model::BuildingCode::ibc_2021, "IBC-2021", phrase("IBC 2021")},
+                                                      {model::BuildingCode::ibc_2024, "IBC-2024", phrase("IBC 2024")}}};
 const std::array<Word<model::TorsionWithShear>, 2> torsion_forms{
     {{model::TorsionWithShear::parabolic, "parabolic", phrase("Parabolic, on the shear strength")},
      {model::TorsionWithShear::linear_two_thirds, "linear-two-thirds", phrase("Linear, on two thirds of it")}}};
@@ -207,8 +236,8 @@ void load_fields(Form& form, model::Loads& loads) {
               directions);
     load_presence(form,
                   {"concentrated", phrase("Concentrated push"),
-                   phrase("Whether one is specified; begins as 200 lb. With no load specified at all, 200 lb at the "
-                          "top of the guard is assumed.")},
+                   phrase("Whether one is specified beside the code's 200 lb at the top of the guard, which is always "
+                          "checked; begins as 200 lb.")},
                   loads, loads.concentrated, model::ConcentratedLoad{});
     load_presence(form,
                   {"line", phrase("Push along the rail"),
@@ -226,6 +255,13 @@ void load_fields(Form& form, model::Loads& loads) {
         },
         [&loads] { loads.user.pop_back(); });
     form.after(before, [&loads] { mark_stated(loads); });
+    form.presence({"has-wind", phrase("Wind on the infill"),
+                   phrase("Whether wind is specified; begins as 20 psf over the guard's height.")},
+                  loads.wind, start_wind);
+    form.at({"loads/proof", {model::PartKind::push}, phrase("Proof test")});
+    form.optional_quantity({"push", phrase("Push"), phrase("Outward at the top of the guard. Empty: none is checked.")},
+                           loads.proof_push_lb, Kind::force);
+    if (loads.wind) wind_fields(form, *loads.wind);
     if (loads.concentrated) concentrated_fields(form, *loads.concentrated);
     if (loads.line) line_fields(form, *loads.line);
     for (std::size_t index = 0; index < loads.user.size(); ++index) user_fields(form, loads.user[index], index + 1);

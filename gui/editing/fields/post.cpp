@@ -10,8 +10,9 @@
 namespace toehold::editing {
 namespace {
 
-const std::array<Word<model::Occupancy>, 2> occupancies{
+const std::array<Word<model::Occupancy>, 3> occupancies{
     {{model::Occupancy::one_and_two_family, "one-and-two-family", phrase("One- or two-family dwelling")},
+     {model::Occupancy::limited, "limited", phrase("Group I-3, F, H or S, not open to the public, under 50 people")},
      {model::Occupancy::other, "other", phrase("Any other")}}};
 
 enum class Shape { square_tube, rectangular_tube, round_tube, wood, bar, round_bar, twin_bars };
@@ -244,6 +245,13 @@ void guard_fields(Form& form, model::BaseDetail& detail) {
     form.word({"occupancy", phrase("Occupancy"),
                phrase("Decides which pushes the code asks for. Where it is not known, any other is the safer.")},
               guard.occupancy, occupancies);
+    form.optional_quantity({"tributary-length", phrase("Tributary length"),
+                            phrase("Length of top rail this post takes: the spacing of the posts. The code's load along "
+                                   "the rail needs it.")},
+                           guard.tributary_length_in, units::Kind::length);
+    form.optional_yes_no({"handrail", phrase("Top is a handrail"),
+                          phrase("Whether the top of the guard serves as a handrail. Empty: it does.")},
+                         guard.handrail);
 }
 
 void post_fields(Form& form, model::BaseDetail& detail) {
