@@ -2,6 +2,7 @@
 // The worked lines of a plate section, as a reviewer follows them: where it lies, the moment on it, the width that
 // carries it, and what that width may carry.
 #include "checks/basis/metal_basis.h"
+#include "checks/plate/limit.h"
 #include "checks/registry.h"
 #include "mechanics/plate_strip/strip.h"
 
@@ -17,6 +18,22 @@ namespace toehold::checks {
 [[nodiscard]] std::vector<Step> stress_steps(const mechanics::PlateStrip& strip, double thickness_in);
 /// How sections of this kind are chosen, in one sentence.
 [[nodiscard]] format::Phrase section_rule(const mechanics::PlateSection& section);
+
+/// What the verdict's choice rests on, in one sentence.
+[[nodiscard]] format::Phrase strength_rule(const model::Basis& basis);
+/// Moment per unit of width that the verdict asks of the plate, lb: by default the better of strip and field, not below
+/// what the yield lines need; by choice the yield lines' over 0.9.
+[[nodiscard]] double moment_needed_lb(const mechanics::PlateStrip& strip, const PlateBounds& bounds,
+                                      const model::Basis& basis);
+
+struct BoundValues {
+    const mechanics::PlateStrip& strip;
+    const PlateBounds& bounds;
+    double per_width_lb = 0.0;    ///< usable moment per unit of width
+    double capacity_lb_in = 0.0;  ///< the result's
+};
+/// Both bounds and what comes of them.
+[[nodiscard]] std::vector<Step> bound_steps(const BoundValues& values, const model::Basis& basis);
 
 /// Usable moment over a width of plate of the welding's thickness, lb in. Where the section lies beside a weld, which
 /// softens aluminum, the whole width is taken as softened. Steel: AISC 360-16 F11; aluminum: Aluminum Design Manual

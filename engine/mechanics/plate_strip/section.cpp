@@ -25,31 +25,6 @@ double touching_place_in(const FootOutline& foot, const PlateSection& section) {
         {std::copysign(0.5 * foot.width_in, section.normal_x), std::copysign(0.5 * foot.depth_in, section.normal_y)});
 }
 
-/// Places where the section crosses the polygon, in order; always an even number.
-std::vector<double> crossings(const PlateSection& section, const Polygon& corners) {
-    std::vector<double> places;
-    for (std::size_t index = 0; index < corners.size(); ++index) {
-        const Point from = corners[index];
-        const Point to = corners[(index + 1) % corners.size()];
-        const double before = section.beyond_in(from);
-        const double after = section.beyond_in(to);
-        if ((before >= 0.0) == (after >= 0.0)) continue;
-        const double share = before / (before - after);
-        places.push_back(section.along_in(from) + share * (section.along_in(to) - section.along_in(from)));
-    }
-    std::sort(places.begin(), places.end());
-    return places;
-}
-
-std::optional<Interval> chord_at(const PlateSection& section, const Polygon& corners, double place_in) {
-    const std::vector<double> places = crossings(section, corners);
-    for (std::size_t index = 0; index + 1 < places.size(); index += 2) {
-        if (places[index] - touching_in <= place_in && place_in <= places[index + 1] + touching_in)
-            return Interval{places[index], places[index + 1]};
-    }
-    return std::nullopt;
-}
-
 void widen(Interval& interval, const PlateSection& section, Point center, double radius_in) {
     const double away = section.beyond_in(center);
     if (std::abs(away) >= radius_in) return;
@@ -58,24 +33,13 @@ void widen(Interval& interval, const PlateSection& section, Point center, double
     interval.to = std::max(interval.to, section.along_in(center) + half);
 }
 
-/// A hole is two round ends (one place for a round hole) and, for a slot, the rectangle between them.
-Interval cut_by(const PlateSection& section, const PlateHole& hole) {
-    Interval cut{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
-    widen(cut, section, hole.from, hole.radius_in);
-    const double length = std::hypot(hole.to.x - hole.from.x, hole.to.y - hole.from.y);
-    if (!(length > 0.0)) return cut;
-    widen(cut, section, hole.to, hole.radius_in);
-    const Point across{hole.radius_in * (hole.to.y - hole.from.y) / length,
-                       -hole.radius_in * (hole.to.x - hole.from.x) / length};
-    const Polygon between = {{hole.from.x + across.x, hole.from.y + across.y},
-                             {hole.to.x + across.x, hole.to.y + across.y},
-                             {hole.to.x - across.x, hole.to.y - across.y},
-                             {hole.from.x - across.x, hole.from.y - across.y}};
-    for (const double place : crossings(section, between)) {
-        cut.from = std::min(cut.from, place);
-        cut.to = std::max(cut.to, place);
+std::optional<Interval> chord_at(const PlateSection& section, const Polygon& corners, double place_in) {
+    const std::vector<double> places = crossings_in(section, corners);
+    for (std::size_t index = 0; index + 1 < places.size(); index += 2) {
+        if (places[index] - touching_in <= place_in && place_in <= places[index + 1] + touching_in)
+            return Interval{places[index], places[index + 1]};
     }
-    return cut;
+    return std::nullopt;
 }
 
 /// Cut where the section meets the plate around this place along it.
@@ -84,7 +48,7 @@ bool cut(PlateSection& section, const PlateShape& plate, double place_in) {
     if (!chord) return false;
     section.chord = *chord;
     for (const PlateHole& hole : plate.holes) {
-        const Interval gap = cut_by(section, hole);
+        const Interval gap = cut_by_hole(section, hole);
         if (gap.length() > 0.0) section.holes.push_back(gap);
     }
     return true;
@@ -123,6 +87,41 @@ PlateSection line_through(std::size_t anchor, Point at, Point normal) {
 }
 
 }  // namespace
+
+std::vector<double> crossings_in(const PlateSection& section, const Polygon& corners) {
+    std::vector<double> places;
+    for (std::size_t index = 0; index < corners.size(); ++index) {
+        const Point from = corners[index];
+        const Point to = corners[(index + 1) % corners.size()];
+        const double before = section.beyond_in(from);
+        const double after = section.beyond_in(to);
+        if ((before >= 0.0) == (after >= 0.0)) continue;
+        const double share = before / (before - after);
+        places.push_back(section.along_in(from) + share * (section.along_in(to) - section.along_in(from)));
+    }
+    std::sort(places.begin(), places.end());
+    return places;
+}
+
+/// A hole is two round ends (one place for a round hole) and, for a slot, the rectangle between them.
+Interval cut_by_hole(const PlateSection& section, const PlateHole& hole) {
+    Interval cut{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+    widen(cut, section, hole.from, hole.radius_in);
+    const double length = std::hypot(hole.to.x - hole.from.x, hole.to.y - hole.from.y);
+    if (!(length > 0.0)) return cut;
+    widen(cut, section, hole.to, hole.radius_in);
+    const Point across{hole.radius_in * (hole.to.y - hole.from.y) / length,
+                       -hole.radius_in * (hole.to.x - hole.from.x) / length};
+    const Polygon between = {{hole.from.x + across.x, hole.from.y + across.y},
+                             {hole.to.x + across.x, hole.to.y + across.y},
+                             {hole.to.x - across.x, hole.to.y - across.y},
+                             {hole.from.x - across.x, hole.from.y - across.y}};
+    for (const double place : crossings_in(section, between)) {
+        cut.from = std::min(cut.from, place);
+        cut.to = std::max(cut.to, place);
+    }
+    return cut;
+}
 
 double PlateSection::beyond_in(Point point) const { return normal_x * point.x + normal_y * point.y - offset_in; }
 

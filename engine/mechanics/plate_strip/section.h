@@ -46,6 +46,11 @@ struct PlateSection {
     [[nodiscard]] double width_in(Interval span) const;
 };
 
+/// Places where the section's line crosses the outline, in order; always an even number, two where it is convex.
+[[nodiscard]] std::vector<double> crossings_in(const PlateSection& section, const Polygon& outline);
+/// What the hole takes of the section's line; empty where it does not meet it.
+[[nodiscard]] Interval cut_by_hole(const PlateSection& section, const PlateHole& hole);
+
 /// Both ways parallel to x, both ways parallel to y, and the four diagonals, each touching the post. A line that meets
 /// no plate beside the post is left out.
 [[nodiscard]] std::vector<PlateSection> tangent_sections(const FootOutline& foot, const PlateShape& plate);

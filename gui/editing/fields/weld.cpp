@@ -60,11 +60,12 @@ void sides_field(Form& form, const Named& name, model::FootSides& sides) {
     });
 }
 
+struct MetalOf {
+    const std::string& operator()(const model::WoodPost& wood) const { return wood.shoe.metal; }
+    const std::string& operator()(const auto& metal_post) const { return metal_post.metal; }
+};
+
 catalog::MetalKind metal_kind(const model::Post& post, const catalog::Catalog& catalog) {
-    struct MetalOf {
-        const std::string& operator()(const model::WoodPost& wood) const { return wood.shoe.metal; }
-        const std::string& operator()(const auto& metal_post) const { return metal_post.metal; }
-    };
     const model::Stub* const stub = model::stub_of(post);
     const catalog::Metal* const row =
         catalog::find(catalog.metals, stub != nullptr ? stub->metal : std::visit(MetalOf{}, post));

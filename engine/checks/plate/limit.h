@@ -1,0 +1,38 @@
+#pragma once
+// What the whole plate needs by limit analysis, beside what its strips need: a moment field in equilibrium, which proves
+// that so much suffices, and the weakest pattern of yield lines, below which it cannot stand.
+#include "checks/plate/strips.h"
+#include "mechanics/yield_line/yield_line.h"
+
+#include <optional>
+
+namespace toehold::checks {
+
+/// Plastic moments per unit of width, lb.
+struct PlateBounds {
+    double field_lb = 0.0;             ///< suffices; infinite where no field was found
+    mechanics::YieldPattern pattern;   ///< is needed
+};
+
+class PlateLimit {
+  public:
+    /// `strips` outlives this.
+    PlateLimit(const CheckInput& input, const PlateStrips& strips);
+
+    /// Of the state whose tensions need the most of a straight yield line.
+    [[nodiscard]] std::size_t worst_state_of_tension() const;
+    /// Under the tensions alone, and together with the bearing of the same state; the worse.
+    [[nodiscard]] PlateBounds under_tension(std::size_t state) const;
+    /// Under the bearing alone: a plane pressure over each support, raised to what the strip counts at most.
+    [[nodiscard]] PlateBounds under_bearing(const GoverningStrip& strip) const;
+
+  private:
+    [[nodiscard]] PlateBounds bounds(const std::vector<mechanics::PointLoad>& loads) const;
+
+    const CheckInput& input_;
+    const PlateStrips& strips_;
+    std::vector<mechanics::YieldLine> lines_;
+    std::optional<mechanics::MomentFields> fields_;  ///< absent: the plate cannot be meshed
+};
+
+}  // namespace toehold::checks

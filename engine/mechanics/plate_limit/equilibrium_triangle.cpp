@@ -1,0 +1,59 @@
+#include "mechanics/plate_limit/equilibrium_triangle.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace toehold::mechanics {
+namespace {
+
+double twice_area(Point a, Point b, Point c) { return (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y); }
+
+Eigen::Matrix3d unit_material() {
+    Eigen::Matrix3d material;
+    material << 1.0, 0.5, 0.0, 0.5, 1.0, 0.0, 0.0, 0.0, 0.25;
+    return material * (4.0 / 3.0);
+}
+
+/// The constant curvature is the integral round the sides of the slope times the normal, over the area.
+Eigen::Matrix<double, 3, 6> bending_of(const std::array<Point, 3>& corner, const Triangle& nodes, double area_in2) {
+    Eigen::Matrix<double, 3, 6> result = Eigen::Matrix<double, 3, 6>::Zero();
+    for (int i = 0; i < 3; ++i) {
+        const int j = (i + 1) % 3;
+        const auto a = static_cast<std::size_t>(i), b = static_cast<std::size_t>(j);
+        const double length = std::hypot(corner[b].x - corner[a].x, corner[b].y - corner[a].y);
+        const double sx = (corner[b].x - corner[a].x) / length, sy = (corner[b].y - corner[a].y) / length;
+        const double nx = sy, ny = -sx;
+        const double out = (nodes[a] < nodes[b] ? length : -length) / area_in2;
+        result.col(3 + i) += out * Eigen::Vector3d(nx * nx, ny * ny, 2.0 * nx * ny);
+        const Eigen::Vector3d along = Eigen::Vector3d(sx * nx, sy * ny, sx * ny + sy * nx) / area_in2;
+        result.col(i) -= along;
+        result.col(j) += along;
+    }
+    return result;
+}
+
+}  // namespace
+
+EquilibriumTriangle equilibrium_triangle(const std::array<Point, 3>& corners, const Triangle& nodes) {
+    EquilibriumTriangle triangle;
+    triangle.corners = corners;
+    triangle.area_in2 = 0.5 * twice_area(corners[0], corners[1], corners[2]);
+    triangle.bending = bending_of(corners, nodes, triangle.area_in2);
+    triangle.unit = triangle.area_in2 * triangle.bending.transpose() * unit_material() * triangle.bending;
+    return triangle;
+}
+
+Eigen::Vector3d unit_moments(const Eigen::Vector3d& curvature) { return unit_material() * curvature; }
+
+double equivalent_moment(const Eigen::Vector3d& m) {
+    return std::sqrt(std::max(0.0, m[0] * m[0] + m[1] * m[1] - m[0] * m[1] + 3.0 * m[2] * m[2]));
+}
+
+std::array<double, 3> area_shares(const std::array<Point, 3>& corner, Point at) {
+    const double whole = twice_area(corner[0], corner[1], corner[2]);
+    return {twice_area(at, corner[1], corner[2]) / whole, twice_area(corner[0], at, corner[2]) / whole,
+            twice_area(corner[0], corner[1], at) / whole};
+}
+
+}  // namespace toehold::mechanics

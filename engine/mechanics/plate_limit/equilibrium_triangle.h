@@ -1,0 +1,33 @@
+#pragma once
+// A triangle of constant moments: Morley's element, read as an equilibrium element. Its freedoms are the lift of its
+// corners and the slope across its sides, each positive out of the triangle that runs the side from its lower node to
+// its higher one. in, lb.
+#include "mechanics/flexible_plate/delaunay.h"
+#include "mechanics/plane/geometry.h"
+
+#include <Eigen/Core>
+
+#include <array>
+
+namespace toehold::mechanics {
+
+struct EquilibriumTriangle {
+    std::array<int, 6> freedom{};          ///< corners, then the side from each to the next; -1: held
+    std::array<Point, 3> corners{};        ///< counter-clockwise
+    Eigen::Matrix<double, 3, 6> bending;   ///< curvatures xx, yy and twice xy from the freedoms
+    Eigen::Matrix<double, 6, 6> unit;      ///< stiffness for a material of unit stiffness
+    double area_in2 = 0.0;
+};
+
+/// Without its freedoms. `nodes`: numbers of its corners.
+[[nodiscard]] EquilibriumTriangle equilibrium_triangle(const std::array<Point, 3>& corners, const Triangle& nodes);
+
+/// Moments xx, yy, xy of a material of unit stiffness, whose equivalent is in proportion to the curvature's own.
+[[nodiscard]] Eigen::Vector3d unit_moments(const Eigen::Vector3d& curvature);
+/// Von Mises' equivalent of a moment.
+[[nodiscard]] double equivalent_moment(const Eigen::Vector3d& moments);
+
+/// How much of a point belongs to each corner; negative beyond the side across from it.
+[[nodiscard]] std::array<double, 3> area_shares(const std::array<Point, 3>& corners, Point at);
+
+}  // namespace toehold::mechanics

@@ -1,0 +1,136 @@
+// Round the post: the plate outside a band about the post's outline tilts as one piece, and in the band the lift falls
+// in straight lines square to the outline, to none at the post. Hinges run along the post and along the band's outer
+// edge; the band itself bends and twists everywhere, which takes the plastic moment times the sum of both principal
+// curvatures (hinges without number).
+#include "mechanics/yield_line/yield_line.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace toehold::mechanics {
+namespace {
+
+constexpr int parts = 6;  // of a quarter turn, of a face, and of the band's width
+
+/// A piece of the post's outline: an arc of `turn_rad` about `center`, or a length of a face, with the way out of it.
+struct OutlinePart {
+    Point center;
+    double radius_in = 0.0;  ///< of the post; 0 at a corner
+    double turn_rad = 0.0;   ///< 0: of a face
+    double length_in = 0.0;  ///< of the face
+    Point out;
+};
+
+std::vector<OutlinePart> parts_of(const FootOutline& foot) {
+    std::vector<OutlinePart> all;
+    const double turn = 0.5 * std::numbers::pi / parts;
+    for (int quarter = 0; quarter < 4; ++quarter) {
+        const double x = quarter == 0 || quarter == 3 ? 0.5 : -0.5, y = quarter < 2 ? 0.5 : -0.5;
+        const Point corner = foot.round ? Point{} : Point{x * foot.width_in, y * foot.depth_in};
+        for (int part = 0; part < parts; ++part) {
+            const double angle = 0.5 * std::numbers::pi * quarter + turn * (part + 0.5);
+            const Point out{std::cos(angle), std::sin(angle)};
+            all.push_back({corner, foot.round ? 0.5 * foot.width_in : 0.0, turn, 0.0, out});
+            if (foot.round) continue;
+            // Along the face that begins at this corner, counter-clockwise.
+            const bool upright = quarter % 2 == 1;
+            const double length = upright ? foot.depth_in : foot.width_in;
+            const double along = (part + 0.5) / parts - 0.5;
+            const double side = quarter == 0 || quarter == 3 ? 0.5 : -0.5;
+            const Point middle = upright ? Point{side * foot.width_in, along * foot.depth_in}
+                                         : Point{along * foot.width_in, -side * foot.depth_in};
+            const Point away = upright ? Point{side < 0.0 ? -1.0 : 1.0, 0.0} : Point{0.0, side < 0.0 ? 1.0 : -1.0};
+            all.push_back({middle, 0.0, 0.0, length / parts, away});
+        }
+    }
+    return all;
+}
+
+struct Tilt {
+    Point way;
+    double offset_in = 0.0;
+    [[nodiscard]] double lift(Point at) const { return way.x * at.x + way.y * at.y - offset_in; }
+};
+
+/// Length along the outline at a distance from it.
+double length_at(const OutlinePart& part, double away_in) {
+    return part.turn_rad > 0.0 ? (part.radius_in + away_in) * part.turn_rad : part.length_in;
+}
+
+Point place(const OutlinePart& part, double away_in) {
+    const double out = part.radius_in + away_in;
+    return {part.center.x + out * part.out.x, part.center.y + out * part.out.y};
+}
+
+/// Of the band beside this part, at a plastic moment of one. The lift is G d / s, with G that of the plate at the band's
+/// outer edge, d the distance from the post and s the band's width; over an arc in polar coordinates about its center.
+double taken(const OutlinePart& part, double band_in, const Tilt& tilt) {
+    const Point u = part.out, v{-u.y, u.x};
+    const double outward = tilt.way.x * u.x + tilt.way.y * u.y, sideways = tilt.way.x * v.x + tilt.way.y * v.y;
+    const double lift = tilt.lift(place(part, band_in)), slope = lift / band_in;
+    double sum = std::abs(slope) * length_at(part, 0.0) + std::abs(slope - outward) * length_at(part, band_in);
+    if (!(part.turn_rad > 0.0)) return sum + 2.0 * std::abs(sideways) * part.length_in;
+    const double edge = part.radius_in + band_in;
+    for (int step = 0; step < parts; ++step) {
+        const double away = band_in * (step + 0.5) / parts, radius = part.radius_in + away;
+        const double round = slope / radius - away * edge * outward / (band_in * radius * radius);
+        const double twist = edge * sideways * part.radius_in / (band_in * radius * radius);
+        sum += std::hypot(round, 2.0 * twist) * length_at(part, away) * band_in / parts;
+    }
+    return sum;
+}
+
+/// The plate's own lift outside the band; in it, that of the band's edge in the same way out, in proportion.
+double lift_at(const FootOutline& foot, const Tilt& tilt, double band_in, Point at) {
+    const double radius = std::hypot(at.x, at.y);
+    const double shrink = foot.round ? std::min(1.0, 0.5 * foot.width_in / radius) : 0.0;
+    const Point near = foot.round
+                           ? Point{at.x * shrink, at.y * shrink}
+                           : Point{std::clamp(at.x, -0.5 * foot.width_in, 0.5 * foot.width_in),
+                                   std::clamp(at.y, -0.5 * foot.depth_in, 0.5 * foot.depth_in)};
+    const double away = std::hypot(at.x - near.x, at.y - near.y);
+    if (away >= band_in) return tilt.lift(at);
+    if (!(away > 0.0)) return 0.0;
+    const double reach = band_in / away;
+    return tilt.lift({near.x + (at.x - near.x) * reach, near.y + (at.y - near.y) * reach}) * away / band_in;
+}
+
+/// From the post to the plate's nearest edge.
+double room_in(const std::vector<OutlinePart>& outline, const Polygon& edge) {
+    double room = std::numeric_limits<double>::infinity();
+    for (const OutlinePart& part : outline) room = std::min(room, distance_to_polygon(place(part, 0.0), edge));
+    return room;
+}
+
+}  // namespace
+
+YieldPattern worst_around(const FootOutline& foot, const PlateShape& plate, std::span<const PointLoad> loads) {
+    constexpr int ways = 24;
+    constexpr std::array<double, 5> bands{0.2, 0.4, 0.6, 0.8, 1.0};
+    constexpr std::array<double, 4> offsets{0.0, 0.5, 1.0, 1.5};
+    const std::vector<OutlinePart> outline = parts_of(foot);
+    const double room = room_in(outline, plate.outline);
+    const double half = 0.25 * (foot.width_in + foot.depth_in);
+    YieldPattern worst;
+    worst.shape = YieldShape::around;
+    for (const double share : bands) {
+        const double band = share * room;
+        for (int step = 0; step < ways * static_cast<int>(offsets.size()); ++step) {
+            const double angle = 2.0 * std::numbers::pi * (step % ways) / ways;
+            const Tilt tilt{{std::cos(angle), std::sin(angle)}, offsets[static_cast<std::size_t>(step / ways)] * half};
+            double work = 0.0, hinges = 0.0;
+            for (const PointLoad& load : loads)
+                work += load.force_lb * lift_at(foot, tilt, band, load.at);
+            for (const OutlinePart& part : outline) hinges += taken(part, band, tilt);
+            const double needed = std::abs(work) / hinges;
+            if (needed > worst.moment_needed_lb)
+                worst = {YieldShape::around, needed, angle, tilt.offset_in, 0.0, band};
+        }
+    }
+    return worst;
+}
+
+}  // namespace toehold::mechanics
