@@ -95,8 +95,15 @@ TEST_CASE("lag screws of 1/4 in keep their spacing and distances", "[published]"
     const demand::SupportReaction lifted{100.0, 0.0, 0.0, 0.0, 0.0};
     const CheckResult full = angles(lags, lifted);
     CHECK_CLOSE(step_value(full, "C_Delta"), 1.0, 1e-12, 0.0);
+    // 50 lb an angle: 25 upright a screw, 50 x 1.75/1 = 87.5 along the grain.
+    CHECK_CLOSE(step_value(full, "P_m"), std::hypot(25.0, 87.5), 1e-12, 0.0);
+    // Full for the upright part from 4 D = 1 in on; the part along the grain, 50 x 1.4 = 70, counts 7 D over the
+    // distance, 1.75/1.4 = 1.25 times. 0.5.0 took 0.8 off both.
     lags.gauge_in = 1.4;
-    CHECK_CLOSE(step_value(angles(lags, lifted), "C_Delta"), 0.8, 1e-12, 0.0);
+    const CheckResult nearer = angles(lags, lifted);
+    CHECK_CLOSE(step_value(nearer, "C_Delta"), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(nearer, "e_m"), 1.25, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(nearer, "P_m"), std::hypot(25.0, 1.25 * 70.0), 1e-12, 0.0);
     lags.gauge_in = 0.8;
     CHECK(angles(lags, lifted).status == Status::no_path);
     lags.gauge_in = 1.75;
@@ -110,6 +117,16 @@ TEST_CASE("lag screws need 4 D of penetration beyond their tip", "[published]") 
     // 4 x 0.25 + 0.167 = 1.167; 1.375 - 0.25 = 1.125
     const model::SideAngles shorter{2, 0.25, "steel-a36", Kind::lag_screw, 0.25, 1.375, 2, 1.0, 1.75};
     CHECK(angles(shorter, {100.0, 0.0, 0.0, 0.0, 0.0}).status == Status::no_path);
+}
+
+TEST_CASE("bolts whose threads stay out of the bearing count with their full diameter", "[published]") {
+    // NDS 2018 12.3.7.2. Root 0.75 D: 0.28125 in; the values of the leg rise with the diameter, by 1.3 to 1.8.
+    model::SideAngles bolts{2, 0.25, "steel-a36", Kind::bolt, 0.375, 0.0, 2, 1.5, 3.0};
+    const double root_lb = step_value(angles(bolts, {100.0, 0.0, 0.0, 0.0, 0.0}), "Z_m");
+    bolts.threads = model::Threads::excluded;
+    const double full_lb = step_value(angles(bolts, {100.0, 0.0, 0.0, 0.0, 0.0}), "Z_m");
+    CHECK(full_lb / root_lb > 1.3);
+    CHECK(full_lb / root_lb < 1.8);
 }
 
 TEST_CASE("bolts of the angles are sheared but not pulled", "[unit]") {

@@ -20,6 +20,56 @@ TEST_CASE("each block under the plate bears to its wood's value across the grain
     CHECK(test::link_words(results[1]) == "decking > block B2: bearing");
 }
 
+namespace {
+
+/// A plate on two blocks, 8 in along them: it presses the outer 1.5 in of the 2.75 in that it covers of B2, from nothing
+/// to 500 psi at its edge at y = 4.
+demand::Demand edge_pressed(const catalog::Resolved& resolved, double along_in) {
+    demand::Demand demand = test::example_demand(resolved, {}, {0.0, 0.0});
+    const double half_in = 0.5 * along_in;
+    demand.supports[1].outline = {{-half_in, 1.25}, {half_in, 1.25}, {half_in, 4.0}, {-half_in, 4.0}};
+    const double force_lb = 0.5 * 500.0 * 1.5 * along_in;
+    demand.states[0].supports[1] = {force_lb, {0.0, 3.5}, 500.0, {0.0, 4.0}, 1.5 * along_in};
+    return demand;
+}
+
+}  // namespace
+
+TEST_CASE("a pressure that falls off from the plate's edge is held as a block about its resultant", "[closed-form]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    const auto results = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 8.0));
+    // N = 500/2 x 1.5 x 8 = 3000 lb at a third of 1.5 in, 0.5 in from the edge: a block 1 in by 8 in, 375 psi. The mean
+    // over the 12 in2 that touch is 250, the peak 500. 565 x 0.67 = 378.55 psi, C_b 1 (8 in long). 0.5.0 held the peak.
+    REQUIRE(results.size() == 2);
+    CHECK_CLOSE(results[1].demand, 375.0, 1e-9, 0.0);
+    CHECK_CLOSE(results[1].capacity, 378.55, 1e-9, 0.0);
+    CHECK(results[1].status == Status::holds);
+    CHECK_CLOSE(test::step_value(results[1], "p_max"), 500.0, 1e-12, 0.0);
+    CHECK_CLOSE(test::step_value(results[1], "p_mean"), 250.0, 1e-12, 0.0);
+    CHECK_CLOSE(test::step_value(results[1], "A_b"), 8.0, 1e-9, 0.0);
+}
+
+TEST_CASE("a short block away from the member's end has C_b", "[published]") {
+    catalog::Resolved resolved = test::example_resolved();
+    // NDS 2018 Table 3.10.4: 1.10 for 4 in, (4 + 3/8)/4 = 1.094; the block runs 5.25 in on beyond the pressed part.
+    const auto results = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 4.0));
+    CHECK_CLOSE(results.at(1).capacity, 378.55 * 1.09375, 1e-9, 0.0);
+    resolved.detail.framing.blocks[1].to_in = 4.9;
+    const auto near_end = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 4.0));
+    CHECK_CLOSE(near_end.at(1).capacity, 378.55, 1e-9, 0.0);
+}
+
+TEST_CASE("the elastic peak is held where the file asks for it, and under a notched plate", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = edge_pressed(resolved, 8.0);
+    demand.supports[1].outline.insert(demand.supports[1].outline.begin() + 1, {0.0, 2.0});
+    CHECK_CLOSE(test::run_check("bearing-framing", resolved, demand).at(1).demand, 500.0, 1e-12, 0.0);
+    resolved.detail.basis.bearing = model::BearingStress::peak;
+    const auto results = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 8.0));
+    CHECK_CLOSE(results.at(1).demand, 500.0, 1e-12, 0.0);
+    CHECK(results.at(1).status == Status::fails);
+}
+
 TEST_CASE("a plate that stands on the block itself says so in its link", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved.detail).layers.decking.reset();

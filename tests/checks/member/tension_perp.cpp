@@ -50,6 +50,17 @@ TEST_CASE("a through-bolt takes hold of the whole depth, from below", "[unit]") 
     CHECK(results.at(0).status == Status::holds);
 }
 
+TEST_CASE("a light load may hang anywhere", "[unit]") {
+    // Two anchors a block: 2 x 49.9 lb is less than 100 lb, 2 x 50 is not (NDS Commentary, light loads). 0.5.0 asked
+    // from 1 lb on.
+    CHECK(pulled(test::example_resolved(), 49.9).empty());
+    CHECK(pulled(test::example_resolved(), 50.0).size() == 4);
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.basis.method = model::Method::lrfd;
+    CHECK(pulled(resolved, 79.9).empty());
+    CHECK(pulled(resolved, 80.0).size() == 4);
+}
+
 TEST_CASE("an anchor that is hardly pulled, or lands in nothing, is not asked", "[unit]") {
     CHECK(pulled(test::example_resolved(), 0.9).empty());
     catalog::Resolved resolved = test::example_resolved();

@@ -13,10 +13,10 @@ TEST_CASE("a square block's torsion is T/(0.208 a^3)", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.framing.blocks[0].depth_in = 3.5;
     const auto results = run_check("member-torsion", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 750.0)}));
-    // 750/(0.208 x 42.875) = 84.1 psi; allowed 2/3 x 175 x 0.97 x 0.8 = 90.53 psi
+    // 750/(0.208 x 42.875) = 84.1 psi; allowed as shear is, 175 x 0.97 x 0.8 = 135.8 psi. 0.5.0 allowed two thirds.
     REQUIRE(results.size() == 1);
     CHECK_CLOSE(results[0].demand, 84.1, 0.0, 0.1);
-    CHECK_CLOSE(results[0].capacity, 90.53, 0.0, 0.01);
+    CHECK_CLOSE(results[0].capacity, 135.8, 0.0, 0.01);
     CHECK(results[0].status == checks::Status::holds);
     CHECK(test::link_words(results[0]) == "block B1 > ends of block B1: torsion");
 }
@@ -60,16 +60,31 @@ TEST_CASE("pulls on the axis twist nothing; a pull beside it goes to the ends by
     CHECK(torque() <= 1500.0 * (1.0 + 1e-9));
 }
 
-TEST_CASE("shear and torsion add up by their parts", "[closed-form]") {
+TEST_CASE("torsion by its part and shear by the square of its part add up", "[closed-form]") {
     const catalog::Resolved resolved = test::example_resolved();
     const auto results =
         run_check("member-shear-torsion", resolved,
                   with_actions(resolved, 0, {actions(0, 0, 1000.0, 0, 0), actions(0, 0, 600.0, 0, 900.0)}));
-    // 3.5 x 5.5, allowed 135.8 psi in shear, 90.53 in torsion. First state: 1.5 x 1000/19.25 = 77.9: 0.574.
-    // Second: 1.5 x 600/19.25 = 46.75: 0.3443; k(1.571) = 0.2335: 900/(0.2335 x 5.5 x 12.25) = 57.2: 0.632; 0.976.
+    // 3.5 x 5.5, allowed 135.8 psi in both. First state: 1.5 x 1000/19.25 = 77.9: 0.574^2 = 0.329. Second: 1.5 x
+    // 600/19.25 = 46.75: 0.3443^2 = 0.1185; k(1.571) = 0.2335: 900/(0.2335 x 5.5 x 12.25) = 57.2: 0.4213; 0.540.
+    // 0.5.0 had 0.976.
     REQUIRE(results.size() == 1);
-    CHECK_CLOSE(results[0].ratio, 0.976, 0.0, 0.003);
+    CHECK_CLOSE(results[0].ratio, 0.540, 0.0, 0.002);
     CHECK_CLOSE(step_value(results[0], "f_v"), 46.75, 0.0, 0.01);
+    CHECK_CLOSE(step_value(results[0], "F_t'"), 135.8, 0.0, 0.01);
     CHECK(results[0].status == checks::Status::holds);
-    CHECK(results[0].clause == "common practice");
+}
+
+TEST_CASE("the linear form on two thirds stands where the file asks for it, and says so", "[closed-form]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.basis.torsion = model::TorsionWithShear::linear_two_thirds;
+    const auto results =
+        run_check("member-shear-torsion", resolved, with_actions(resolved, 0, {actions(0, 0, 600.0, 0, 900.0)}));
+    // 0.3443 + 57.2/(2/3 x 135.8) = 0.976
+    CHECK_CLOSE(results.at(0).ratio, 0.976, 0.0, 0.003);
+    CHECK(results.at(0).steps.back().formula.find("as the file asks") != std::string::npos);
+    CHECK_CLOSE(run_check("member-torsion", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 900.0)}))
+                    .at(0)
+                    .capacity,
+                90.53, 0.0, 0.01);
 }

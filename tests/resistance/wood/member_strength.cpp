@@ -20,6 +20,11 @@ TEST_CASE("shear at fasteners is the whole section's where they reach right thro
     CHECK_CLOSE(shear_at_fasteners_lb(135.8, 3.5, 5.5, 2.75), 135.8 * 19.25 / 1.5 / 8.0, 1e-12, 0.0);
     CHECK(shear_at_fasteners_lb(135.8, 3.5, 5.5, 0.0) == 0.0);
     CHECK(shear_at_fasteners_lb(135.8, 3.5, 5.5, 9.0) == shear_at_fasteners_lb(135.8, 3.5, 5.5, 5.5));
+    // Five depths from the end the square of d_e/d falls away.
+    CHECK_CLOSE(shear_at_inner_fasteners_lb(135.8, 3.5, 5.5, 2.75), 135.8 * 19.25 / 1.5 / 2.0, 1e-12, 0.0);
+    CHECK(near_end_in(5.5) == 27.5);
+    CHECK_CLOSE(needed_reach_in(135.8 * 19.25 / 1.5 / 8.0, 135.8, 3.5, 5.5), 2.75, 1e-12, 0.0);
+    CHECK_THROWS_AS(needed_reach_in(1.0, 0.0, 3.5, 5.5), std::invalid_argument);
 }
 
 TEST_CASE("the torsion coefficient meets the classical table", "[memory]") {
@@ -79,11 +84,16 @@ TEST_CASE("The torsion constant of a rectangle: 0.1406 a^4 for a square, 0.229 a
 }
 
 TEST_CASE("shear and torsion add up by their parts of what is allowed", "[closed-form]") {
-    // 60/120 + 40/(2/3 x 120) = 0.5 + 0.5
-    CHECK_CLOSE(shear_torsion_ratio(60.0, 40.0, 120.0), 1.0, 1e-12, 0.0);
-    CHECK_CLOSE(shear_torsion_ratio(60.0, 0.0, 120.0), 0.5, 1e-12, 0.0);
-    CHECK_CLOSE(shear_torsion_ratio(0.0, 40.0, 120.0), 0.5, 1e-12, 0.0);
+    // tau/F + (f/F)^2: 90/120 + (60/120)^2 = 1
+    CHECK_CLOSE(shear_torsion_ratio(60.0, 90.0, 120.0), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_ratio(60.0, 0.0, 120.0), 0.25, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_ratio(120.0, 0.0, 120.0), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_ratio(0.0, 120.0, 120.0), 1.0, 1e-12, 0.0);
     CHECK_THROWS_AS(shear_torsion_ratio(1.0, 1.0, 0.0), std::invalid_argument);
+    // The harshest form: f/F + tau/(2/3 F)
+    CHECK_CLOSE(shear_torsion_ratio_linear(60.0, 40.0, 120.0), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_ratio_linear(0.0, 40.0, 120.0), 0.5, 1e-12, 0.0);
+    CHECK_THROWS_AS(shear_torsion_ratio_linear(1.0, 1.0, 0.0), std::invalid_argument);
 }
 
 TEST_CASE("what lifts a member by its top must reach the middle of its depth", "[closed-form]") {
