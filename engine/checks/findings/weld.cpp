@@ -28,7 +28,7 @@ std::vector<Finding> weld_too_small(const catalog::Resolved& resolved) {
     if (!is_welded(resolved) || weld_filler(resolved)->kind == MetalKind::aluminum) return {};
     const double leg_in = on_deck(resolved.detail).weld->leg_in;
     const double thinner_in =
-        std::min(post_foot(resolved.detail.post).tube.wall_in, on_deck(resolved.detail).plate.thickness_in);
+        std::min(post_foot(resolved.detail.post).thickness_in, on_deck(resolved.detail).plate.thickness_in);
     if (resistance::steel::is_minimum_leg(leg_in, thinner_in)) return {};
     return {finding_on({PartKind::weld}, Severity::fails,
                        phrase("The fillet's leg of {} is below the minimum of {} where the thinner part joined is {} "
@@ -42,7 +42,7 @@ std::vector<Finding> weld_too_small(const catalog::Resolved& resolved) {
 std::vector<Finding> filler_does_not_match(const catalog::Resolved& resolved) {
     if (!is_welded(resolved)) return {};
     const catalog::Filler& filler = *weld_filler(resolved);
-    const catalog::Metal& post = resolved.post_metal;
+    const catalog::Metal& post = foot_metal(resolved);
     const catalog::Metal& plate = on_deck(resolved).plate_metal;
     switch (match(filler.kind, post.kind, plate.kind)) {
         case FillerMatch::matches:

@@ -29,8 +29,8 @@ struct Edge {
     PlanAxis along;
     double low_in = 0.0, high_in = 0.0;
     double thickness_in = 0.0;
-    double post_in = 0.0, wall_in = 0.0;  ///< the post's, or its shoe's, outside along the view, and its wall
-    double top_in = 0.0;                  ///< where the post is broken off
+    double post_in = 0.0;  ///< outside of what stands on the plate, along the view
+    double top_in = 0.0;   ///< where the post is broken off
 };
 
 const model::BaseDetail& detail_of(const Edge& edge) { return edge.subject.resolved.detail; }
@@ -47,7 +47,6 @@ Edge edge_of(const ViewSubject& subject, PlanAxis along) {
             x ? box.high.x : box.high.y,
             thickness,
             x ? foot.width_in : foot.depth_in,
-            model::footprint(detail.post).wall_in,
             thickness + stub_mm / subject.drafting.mm_per_in};
 }
 
@@ -97,48 +96,76 @@ void add_upright(Scene& scene, double at_in, const Edge& edge, double top_in, Pe
         drawing::line(Point{at_in, edge.thickness_in}, {at_in, top_in}, pen, {model::PartKind::post}));
 }
 
-/// The post, or the shoe with the wood in it, broken off above.
-void add_post_stub(Scene& scene, const Edge& edge) {
-    const model::Post& post = detail_of(edge).post;
-    const double half = 0.5 * edge.post_in;
-    if (!(half > 0.0)) return;
-    double metal_top = edge.top_in;
-    if (const auto* const wood = std::get_if<model::WoodPost>(&post)) {
-        const double wood_half = 0.5 * (edge.along == PlanAxis::x ? wood->width_in : wood->depth_in);
-        metal_top = std::clamp(wood->shoe.height_in, edge.thickness_in, edge.top_in);
-        if (metal_top < edge.top_in && wood_half > 0.0) {
-            const Box above{{-wood_half, metal_top}, {wood_half, edge.top_in}};
-            scene.items.emplace_back(
-                drawing::rectangle(above, Pen::none, drawing::Fill::wood_side, {model::PartKind::post}));
-            for (const double side : {-wood_half, wood_half})
-                scene.items.emplace_back(
-                    drawing::line(Point{side, metal_top}, {side, edge.top_in}, Pen::outline, {model::PartKind::post}));
-            drawing::add_break_line(scene, {-wood_half, edge.top_in}, {wood_half, edge.top_in},
-                                    {model::PartKind::post});
-        }
+/// A piece of the foot along the view.
+struct Piece {
+    double middle_in = 0.0, half_in = 0.0;
+    double wall_in = 0.0;  ///< 0: solid
+};
+
+std::vector<Piece> pieces_of(const Edge& edge) {
+    std::vector<Piece> pieces;
+    for (const model::FootPiece& piece : model::foot_pieces(detail_of(edge).post)) {
+        const double size_in = edge.along == PlanAxis::x ? piece.print.width_in : piece.print.depth_in;
+        if (size_in > 0.0)
+            pieces.push_back({model::coordinate_in(piece.center, edge.along), 0.5 * size_in,
+                              model::is_solid(piece.print) ? 0.0 : piece.print.wall_in});
     }
-    const Box metal{{-half, edge.thickness_in}, {half, metal_top}};
+    return pieces;
+}
+
+/// The wood above its shoe, broken off.
+void add_wood_stub(Scene& scene, const Edge& edge, const model::WoodPost& wood, double shoe_top) {
+    const double half = 0.5 * (edge.along == PlanAxis::x ? wood.width_in : wood.depth_in);
+    if (shoe_top >= edge.top_in || !(half > 0.0)) return;
+    const Box above{{-half, shoe_top}, {half, edge.top_in}};
+    scene.items.emplace_back(drawing::rectangle(above, Pen::none, drawing::Fill::wood_side, {model::PartKind::post}));
+    for (const double side : {-half, half})
+        scene.items.emplace_back(
+            drawing::line(Point{side, shoe_top}, {side, edge.top_in}, Pen::outline, {model::PartKind::post}));
+    drawing::add_break_line(scene, {-half, edge.top_in}, {half, edge.top_in}, {model::PartKind::post});
+}
+
+void add_piece(Scene& scene, const Edge& edge, const Piece& piece, double metal_top) {
+    const double left = piece.middle_in - piece.half_in, right = piece.middle_in + piece.half_in;
+    const Box metal{{left, edge.thickness_in}, {right, metal_top}};
     scene.items.emplace_back(drawing::rectangle(metal, Pen::none, drawing::Fill::plate, {model::PartKind::post}));
-    for (const double side : {-half, half}) add_upright(scene, side, edge, metal_top, Pen::outline);
-    if (edge.wall_in > 0.0 && edge.wall_in < half)
-        for (const double side : {edge.wall_in - half, half - edge.wall_in})
+    for (const double side : {left, right}) add_upright(scene, side, edge, metal_top, Pen::outline);
+    if (piece.wall_in > 0.0 && piece.wall_in < piece.half_in)
+        for (const double side : {left + piece.wall_in, right - piece.wall_in})
             add_upright(scene, side, edge, metal_top, Pen::hidden);
     if (metal_top < edge.top_in) {
         scene.items.emplace_back(
-            drawing::line(Point{-half, metal_top}, {half, metal_top}, Pen::outline, {model::PartKind::post}));
+            drawing::line(Point{left, metal_top}, {right, metal_top}, Pen::outline, {model::PartKind::post}));
     } else {
-        drawing::add_break_line(scene, {-half, edge.top_in}, {half, edge.top_in}, {model::PartKind::post});
+        drawing::add_break_line(scene, {left, edge.top_in}, {right, edge.top_in}, {model::PartKind::post});
     }
+}
+
+/// What is welded to the plate: the post broken off above, its stub, or the shoe with the wood in it.
+void add_post_stub(Scene& scene, const Edge& edge) {
+    const model::Post& post = detail_of(edge).post;
+    double metal_top = edge.top_in;
+    const auto reaching = [&edge](double height_in) { return std::clamp(height_in, edge.thickness_in, edge.top_in); };
+    if (const model::Stub* const stub = model::stub_of(post)) metal_top = reaching(stub->height_in);
+    if (const auto* const wood = std::get_if<model::WoodPost>(&post)) {
+        metal_top = reaching(wood->shoe.height_in);
+        add_wood_stub(scene, edge, *wood, metal_top);
+    }
+    for (const Piece& piece : pieces_of(edge)) add_piece(scene, edge, piece, metal_top);
 }
 
 void add_weld_faces(Scene& scene, const Edge& edge) {
     const auto& weld = on_deck(detail_of(edge)).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
-    const double half = 0.5 * edge.post_in, foot = edge.thickness_in;
-    for (const double side : {-1.0, 1.0})
-        scene.items.emplace_back(drawing::area(
-            {{side * half, foot}, {side * (half + weld->leg_in), foot}, {side * half, foot + weld->leg_in}},
-            Pen::outline, drawing::Fill::capacity, {model::PartKind::weld}));
+    const double foot = edge.thickness_in;
+    for (const Piece& piece : pieces_of(edge)) {
+        for (const double side : {-1.0, 1.0}) {
+            const double face = piece.middle_in + side * piece.half_in;
+            scene.items.emplace_back(
+                drawing::area({{face, foot}, {face + side * weld->leg_in, foot}, {face, foot + weld->leg_in}},
+                              Pen::outline, drawing::Fill::capacity, {model::PartKind::weld}));
+        }
+    }
 }
 
 std::string weld_size(const Edge& edge) {

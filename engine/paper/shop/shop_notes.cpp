@@ -94,7 +94,23 @@ std::vector<std::string> shop_notes(const catalog::Resolved& resolved, const for
 }
 
 Phrase post_words(const catalog::Resolved& resolved, units::System system) {
-    return phrase("{}, {}", post_size(resolved.detail.post, system), resolved.post_metal.name);
+    const Phrase post = phrase("{}, {}", post_size(resolved.detail.post, system), resolved.post_metal.name);
+    const model::Stub* const stub = model::stub_of(resolved.detail.post);
+    if (stub == nullptr) return post;
+    const auto figure = [&](double length_in) { return length_figure(length_in, system); };
+    const bool solid = !(stub->wall_in > 0.0);
+    const std::string height = figure(stub->height_in);
+    const std::string metal = foot_metal(resolved).name;
+    if (model::footprint(resolved.detail.post).round) {
+        return solid ? phrase("Stub: solid ⌀ {}, {} high above the underside of the plate, {}; over it: {}",
+                              figure(stub->width_in), height, metal, post)
+                     : phrase("Stub: tube ⌀ {} x {} wall, {} high above the underside of the plate, {}; over it: {}",
+                              figure(stub->width_in), figure(stub->wall_in), height, metal, post);
+    }
+    return solid ? phrase("Stub: solid {} x {}, {} high above the underside of the plate, {}; over it: {}",
+                          figure(stub->width_in), figure(stub->depth_in), height, metal, post)
+                 : phrase("Stub: tube {} x {} x {} wall, {} high above the underside of the plate, {}; over it: {}",
+                          figure(stub->width_in), figure(stub->depth_in), figure(stub->wall_in), height, metal, post);
 }
 
 Phrase weld_words(const catalog::Resolved& resolved, units::System system) {

@@ -18,7 +18,7 @@ using format::phrase;
 constexpr double largest_leg_to_thickness = 2.0;
 
 std::vector<Finding> weld_larger_than_wall(const catalog::Resolved& resolved) {
-    const double wall_in = post_foot(resolved.detail.post).tube.wall_in;
+    const double wall_in = post_foot(resolved.detail.post).thickness_in;
     const double thinner_in = std::min(wall_in, on_deck(resolved.detail).plate.thickness_in);
     const double leg_in = weld_leg_in(resolved);
     const double largest_in = largest_leg_to_thickness * thinner_in;
