@@ -178,6 +178,8 @@ void find_covered(std::vector<LoadCase>& cases, bool preloaded) {
     for (std::size_t index = 0; index < cases.size(); ++index) {
         for (std::size_t other = 0; other < cases.size() && !cases[index].covered_by; ++other) {
             if (other == index || cases[other].covered_by) continue;
+            // Of equal ones the first is solved.
+            if (cases[other].push_lb == cases[index].push_lb && other > index) continue;
             if (covers(cases[other], cases[index], preloaded)) cases[index].covered_by = other;
         }
     }
