@@ -1,0 +1,46 @@
+// A through-bolt whose length the file gives must pass what it holds together and leave a whole nut of thread below:
+// head washer, plate, layers, the member's depth, the washer or plate below, and a nut about as high as the bolt is
+// thick (7/8 D, ASME B18.2.2 hex nut, common practice).
+#include "catalog/resolve.h"
+#include "checks/anchor/seating.h"
+#include "checks/basis/result_parts.h"
+#include "checks/registry.h"
+#include "units/limit.h"
+
+namespace toehold::checks {
+namespace {
+
+using format::Dimension;
+using format::phrase;
+
+double below_in(const catalog::Anchor& anchor) {
+    if (anchor.washer_below) return anchor.washer_below->thickness_in;
+    return anchor.backing ? anchor.backing->thickness_in : 0.0;
+}
+
+/// Under the head, with a whole nut.
+double needed_in(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    constexpr double nut_heights = 0.875;
+    return seating(resolved, anchor).above_member_in + member_of(resolved, anchor).depth_in + below_in(anchor) +
+           nut_heights * anchor.diameter_in;
+}
+
+std::vector<Finding> bolt_too_short(const catalog::Resolved& resolved) {
+    std::vector<Finding> findings;
+    for (const catalog::Anchor& anchor : resolved.anchors) {
+        if (!anchor.bolt || !anchor.bolt->length_in || !lands(anchor)) continue;
+        const double least_in = needed_in(resolved, anchor);
+        if (units::at_least(*anchor.bolt->length_in, least_in)) continue;
+        findings.push_back(finding_on(
+            part_of(anchor), Severity::fails,
+            phrase("Bolt {} is {} long; plate, layers, {} and nut need {}. Use a longer bolt.", anchor.id,
+                   Dimension{*anchor.bolt->length_in}, member_name(resolved, anchor), Dimension{least_in})));
+    }
+    return findings;
+}
+
+const RegisterFinding registered{{"bolt-too-short", phrase("Bolt too short for its nut"), "common practice",
+                                  bolt_too_short}};
+
+}  // namespace
+}  // namespace toehold::checks
