@@ -28,7 +28,7 @@ catalog::Catalog two_classes() {
 
 double bending_psi(const char* species, const char* id, double depth_in) {
     const catalog::Catalog catalog = two_classes();
-    const catalog::LumberGrade* const row = catalog::find_grade(catalog, species, id, depth_in);
+    const catalog::LumberGrade* const row = catalog::find_grade(catalog, species, id, {1.5, depth_in});
     return row == nullptr ? 0.0 : row->bending_psi;
 }
 
@@ -53,4 +53,23 @@ TEST_CASE("A grade is looked up by species, id and depth together", "[catalog][u
     CHECK(bending_psi("pine", "no-1", 5.5) == 0.0);
     CHECK(bending_psi("oak", "no-2", 3.5) == 0.0);
     CHECK(bending_psi("Pine", "no-2", 3.5) == 0.0);
+}
+
+TEST_CASE("A timber has a use by its shape, and rows of its own", "[catalog][unit]") {
+    // NDS Supplement 2018 Table 4D: 5 in and thicker, nominal; beams and stringers are more than 2 in wider than thick.
+    using catalog::WoodUse;
+    CHECK(catalog::use_of({3.5, 11.25}) == WoodUse::dimension_lumber);
+    CHECK(catalog::use_of({4.5, 4.5}) == WoodUse::posts_and_timbers);
+    CHECK(catalog::use_of({5.5, 5.5}) == WoodUse::posts_and_timbers);
+    CHECK(catalog::use_of({5.5, 7.5}) == WoodUse::posts_and_timbers);
+    CHECK(catalog::use_of({5.5, 9.25}) == WoodUse::beams_and_stringers);
+    catalog::Catalog catalog = two_classes();
+    CHECK(catalog::find_grade(catalog, "fir", "no-2", {5.5, 5.5}) == nullptr);
+    catalog::LumberGrade post = grade("fir", "no-2", 4.0, 24.0, 750.0);
+    post.use = WoodUse::posts_and_timbers;
+    catalog.grades.push_back(post);
+    const catalog::LumberGrade* const found = catalog::find_grade(catalog, "fir", "no-2", {5.5, 5.5});
+    REQUIRE(found != nullptr);
+    CHECK(found->bending_psi == 750.0);
+    CHECK(catalog::find_grade(catalog, "fir", "no-2", {1.5, 5.5})->bending_psi == 900.0);
 }

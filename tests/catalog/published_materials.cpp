@@ -3,6 +3,8 @@
 #include "support/compare.h"
 #include "support/shipped.h"
 
+#include <algorithm>
+
 using namespace toehold;
 using test::row;
 using test::shipped_catalog;
@@ -11,27 +13,68 @@ namespace {
 
 struct Grade {
     const char* species;
-    double depth_in;  ///< dressed
+    const char* grade;
+    catalog::Section section;  ///< dressed
     double bending, tension, shear, compression_perp, compression, modulus, modulus_min;
-    bool size_factor_applies;
-};
-// NDS Supplement 2018 Tables 4A (before CF) and 4B (CF included), grade No. 2, psi.
-constexpr Grade number_2[] = {
-    {"douglas-fir-larch", 3.5, 900, 575, 180, 625, 1350, 1.6e6, 580e3, true},
-    {"douglas-fir-larch", 11.25, 900, 575, 180, 625, 1350, 1.6e6, 580e3, true},
-    {"hem-fir", 7.25, 850, 525, 150, 405, 1300, 1.3e6, 470e3, true},
-    {"spruce-pine-fir", 9.25, 875, 450, 135, 425, 1150, 1.4e6, 510e3, true},
-    {"southern-pine", 3.5, 1100, 675, 175, 565, 1450, 1.4e6, 510e3, false},
-    {"southern-pine", 5.5, 1000, 600, 175, 565, 1400, 1.4e6, 510e3, false},
-    {"southern-pine", 7.25, 925, 550, 175, 565, 1350, 1.4e6, 510e3, false},
-    {"southern-pine", 9.25, 800, 475, 175, 565, 1300, 1.4e6, 510e3, false},
-    {"southern-pine", 11.25, 750, 450, 175, 565, 1250, 1.4e6, 510e3, false},
 };
 
-void check_grade(const Grade& expected) {
-    INFO(expected.species << " No. 2, " << expected.depth_in << " in");
+constexpr catalog::Section wide(double width_in) { return {1.5, width_in}; }
+constexpr catalog::Section post{5.5, 5.5};
+constexpr catalog::Section beam{5.5, 11.25};
+
+// NDS Supplement 2018 Tables 4A (before CF), 4B (CF included) and 4D, psi, read in public transcriptions.
+constexpr Grade seen[] = {
+    {"douglas-fir-larch", "select-structural", wide(9.25), 1500, 1000, 180, 625, 1700, 1.9e6, 690e3},
+    {"douglas-fir-larch", "no-1-and-better", wide(9.25), 1200, 800, 180, 625, 1550, 1.8e6, 660e3},
+    {"douglas-fir-larch", "no-1", wide(9.25), 1000, 675, 180, 625, 1500, 1.7e6, 620e3},
+    {"douglas-fir-larch", "no-2", wide(3.5), 900, 575, 180, 625, 1350, 1.6e6, 580e3},
+    {"douglas-fir-larch", "no-2", wide(11.25), 900, 575, 180, 625, 1350, 1.6e6, 580e3},
+    {"douglas-fir-larch", "no-3", wide(9.25), 525, 325, 180, 625, 775, 1.4e6, 510e3},
+    {"douglas-fir-larch", "stud", wide(5.5), 700, 450, 180, 625, 850, 1.4e6, 510e3},
+    {"hem-fir", "select-structural", wide(7.25), 1400, 925, 150, 405, 1500, 1.6e6, 580e3},
+    {"hem-fir", "no-1-and-better", wide(7.25), 1100, 725, 150, 405, 1350, 1.5e6, 550e3},
+    {"hem-fir", "no-1", wide(7.25), 975, 625, 150, 405, 1350, 1.5e6, 550e3},
+    {"hem-fir", "no-2", wide(7.25), 850, 525, 150, 405, 1300, 1.3e6, 470e3},
+    {"hem-fir", "no-3", wide(7.25), 500, 300, 150, 405, 725, 1.2e6, 440e3},
+    {"hem-fir", "stud", wide(3.5), 675, 400, 150, 405, 800, 1.2e6, 440e3},
+    {"spruce-pine-fir", "select-structural", wide(9.25), 1250, 700, 135, 425, 1400, 1.5e6, 550e3},
+    {"spruce-pine-fir", "no-1", wide(9.25), 875, 450, 135, 425, 1150, 1.4e6, 510e3},
+    {"spruce-pine-fir", "no-2", wide(9.25), 875, 450, 135, 425, 1150, 1.4e6, 510e3},
+    {"spruce-pine-fir", "no-3", wide(9.25), 500, 250, 135, 425, 650, 1.2e6, 440e3},
+    {"spruce-pine-fir", "stud", wide(5.5), 675, 350, 135, 425, 725, 1.2e6, 440e3},
+    {"southern-pine", "no-1", wide(3.5), 1500, 1000, 175, 565, 1650, 1.6e6, 580e3},
+    {"southern-pine", "no-1", wide(5.5), 1350, 875, 175, 565, 1550, 1.6e6, 580e3},
+    {"southern-pine", "no-1", wide(7.25), 1250, 800, 175, 565, 1500, 1.6e6, 580e3},
+    {"southern-pine", "no-1", wide(9.25), 1050, 700, 175, 565, 1450, 1.6e6, 580e3},
+    {"southern-pine", "no-1", wide(11.25), 1000, 650, 175, 565, 1400, 1.6e6, 580e3},
+    {"southern-pine", "no-2", wide(3.5), 1100, 675, 175, 565, 1450, 1.4e6, 510e3},
+    {"southern-pine", "no-2", wide(5.5), 1000, 600, 175, 565, 1400, 1.4e6, 510e3},
+    {"southern-pine", "no-2", wide(7.25), 925, 550, 175, 565, 1350, 1.4e6, 510e3},
+    {"southern-pine", "no-2", wide(9.25), 800, 475, 175, 565, 1300, 1.4e6, 510e3},
+    {"southern-pine", "no-2", wide(11.25), 750, 450, 175, 565, 1250, 1.4e6, 510e3},
+    {"douglas-fir-larch", "select-structural", beam, 1600, 950, 170, 625, 1100, 1.6e6, 580e3},
+    {"douglas-fir-larch", "no-1", beam, 1350, 675, 170, 625, 925, 1.6e6, 580e3},
+    {"douglas-fir-larch", "no-2", beam, 875, 425, 170, 625, 600, 1.3e6, 470e3},
+    {"douglas-fir-larch", "select-structural", post, 1500, 1000, 170, 625, 1150, 1.6e6, 580e3},
+    {"douglas-fir-larch", "no-1", post, 1200, 825, 170, 625, 1000, 1.6e6, 580e3},
+    {"douglas-fir-larch", "no-2", post, 750, 475, 170, 625, 700, 1.3e6, 470e3},
+};
+// The same tables from memory, to be confirmed; one row of each kind the catalog marks so.
+constexpr Grade remembered[] = {
+    {"southern-pine", "select-structural", wide(7.25), 1950, 1350, 175, 565, 1700, 1.8e6, 660e3},
+    {"southern-pine", "no-3", wide(3.5), 650, 400, 175, 565, 850, 1.3e6, 470e3},
+    {"southern-pine", "no-2", post, 850, 550, 165, 375, 525, 1.2e6, 440e3},
+    {"hem-fir", "no-2", post, 575, 375, 140, 405, 575, 1.1e6, 400e3},
+    {"spruce-pine-fir-south", "no-2", wide(9.25), 775, 350, 135, 335, 1000, 1.1e6, 400e3},
+    {"western-cedars", "no-2", wide(9.25), 700, 425, 155, 425, 650, 1.0e6, 370e3},
+    {"redwood", "no-2", wide(9.25), 725, 425, 160, 425, 700, 1.0e6, 370e3},
+    {"western-cedars", "no-1", post, 875, 600, 140, 425, 800, 1.0e6, 370e3},
+};
+
+void check_grade(const Grade& expected, catalog::Evidence evidence) {
+    INFO(expected.species << " " << expected.grade << ", " << expected.section.width_in << " in");
     const catalog::LumberGrade* const grade =
-        catalog::find_grade(shipped_catalog(), expected.species, "no-2", expected.depth_in);
+        catalog::find_grade(shipped_catalog(), expected.species, expected.grade, expected.section);
     REQUIRE(grade != nullptr);
     CHECK(grade->bending_psi == expected.bending);
     CHECK(grade->tension_psi == expected.tension);
@@ -40,7 +83,7 @@ void check_grade(const Grade& expected) {
     CHECK(grade->compression_psi == expected.compression);
     CHECK(grade->modulus_psi == expected.modulus);
     CHECK(grade->modulus_min_psi == expected.modulus_min);
-    CHECK(grade->size_factor_applies == expected.size_factor_applies);
+    CHECK(grade->source.evidence == evidence);
 }
 
 void check_metal(const char* id, double yield_psi, double ultimate_psi) {
@@ -75,8 +118,38 @@ TEST_CASE("Species have the assigned specific gravities of NDS Table 12.3.3A", "
     }
 }
 
-TEST_CASE("No. 2 lumber has the reference design values of the NDS Supplement", "[catalog][published]") {
-    for (const Grade& grade : number_2) check_grade(grade);
+TEST_CASE("Lumber and timbers have the reference design values of the NDS Supplement", "[catalog][published]") {
+    for (const Grade& grade : seen) check_grade(grade, catalog::Evidence::published);
+}
+
+TEST_CASE("Grades not seen in print have the values remembered, and are marked so", "[catalog][memory]") {
+    for (const Grade& grade : remembered) check_grade(grade, catalog::Evidence::from_memory);
+}
+
+TEST_CASE("A better grade is no weaker, and a timber no stronger than lumber of its grade", "[catalog][property]") {
+    const catalog::Catalog& all = shipped_catalog();
+    for (const catalog::LumberGrade& row : all.grades) {
+        if (row.id != "no-2" || row.use != catalog::WoodUse::dimension_lumber) continue;
+        INFO(row.species << " " << row.depth_max_in);
+        const catalog::Section section{1.5, std::min(row.depth_max_in, 12.0) - 0.5};
+        const auto bending = [&](const char* grade) { return catalog::find_grade(all, row.species, grade, section)->bending_psi; };
+        CHECK(bending("select-structural") > bending("no-1"));
+        CHECK(bending("no-1") >= row.bending_psi);
+        CHECK(bending("no-3") < row.bending_psi);
+        CHECK(catalog::find_grade(all, row.species, "no-2", post)->shear_psi <= row.shear_psi);
+    }
+}
+
+TEST_CASE("What each grade's size factor is", "[catalog][published]") {
+    // NDS Supplement 2018 Table 4A: by size; Stud of its own; Construction and Standard 1.0. Table 4B: in the values.
+    const auto of = [](const char* species, const char* grade) {
+        return catalog::find_grade(shipped_catalog(), species, grade, {1.5, 3.5})->size_factor;
+    };
+    CHECK(of("hem-fir", "no-1-and-better") == catalog::SizeFactor::table_4a);
+    CHECK(of("hem-fir", "stud") == catalog::SizeFactor::stud);
+    CHECK(of("hem-fir", "construction") == catalog::SizeFactor::none);
+    CHECK(of("southern-pine", "no-2") == catalog::SizeFactor::included);
+    CHECK(catalog::find_grade(shipped_catalog(), "hem-fir", "stud", {1.5, 7.25}) == nullptr);
 }
 
 TEST_CASE("Emin of the lumber rows follows from E", "[catalog][memory]") {
@@ -137,11 +210,11 @@ TEST_CASE("Filler 4043 leaves 6061-T6 over 3/8 in at 11 ksi", "[catalog][publish
 
 TEST_CASE("Wood layers are a twentieth as stiff across the grain as their lumber is along it", "[catalog][published]") {
     // Wood Handbook Table 5-1: ET/EL of Douglas-fir 0.050.
-    const catalog::LumberGrade* const fir = catalog::find_grade(shipped_catalog(), "douglas-fir-larch", "no-2", 5.5);
+    const catalog::LumberGrade* const fir = catalog::find_grade(shipped_catalog(), "douglas-fir-larch", "no-2", {1.5, 5.5});
     REQUIRE(fir != nullptr);
     CHECK_CLOSE(row(shipped_catalog().decking, "wood-douglas-fir").modulus_perp_psi, 0.050 * fir->modulus_psi, 1e-12,
                 0.0);
-    const catalog::LumberGrade* const pine = catalog::find_grade(shipped_catalog(), "southern-pine", "no-2", 5.5);
+    const catalog::LumberGrade* const pine = catalog::find_grade(shipped_catalog(), "southern-pine", "no-2", {1.5, 5.5});
     REQUIRE(pine != nullptr);
     CHECK_CLOSE(row(shipped_catalog().decking, "wood-southern-pine").modulus_perp_psi, 0.050 * pine->modulus_psi, 1e-12,
                 0.0);

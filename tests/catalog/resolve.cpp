@@ -150,12 +150,12 @@ TEST_CASE("A species without design values names those that have them", "[catalo
 
 TEST_CASE("A depth no size class holds names the depths that are listed", "[catalog][bad-input]") {
     model::BaseDetail detail = example_detail();
-    detail.framing.joists->depth_in = 13.25;
+    detail.framing.joists->grade = "stud";
     const model::Problem problem = only_problem(detail);
     CHECK(problem.element == "framing/joists");
-    CHECK(format::english(problem.found) == "13 1/4 in");
-    CHECK(format::english(problem.accepted).find("over 1 in to 4 in, over 4 in to 6 in") != std::string::npos);
-    CHECK(format::english(problem.accepted).find("over 10 in to 12 in") != std::string::npos);
+    CHECK(format::english(problem.found) == "9 1/4 in");
+    CHECK(format::english(problem.accepted).find("over 1 in to 4 in") != std::string::npos);
+    CHECK(format::english(problem.accepted).find("over 4 in to 6 in") != std::string::npos);
 }
 
 TEST_CASE("A member lying flat is graded by its wider face", "[catalog][unit]") {
@@ -167,14 +167,50 @@ TEST_CASE("A member lying flat is graded by its wider face", "[catalog][unit]") 
     CHECK(resolution.resolved->blocks[0].grade.bending_psi == 800.0);
 }
 
-TEST_CASE("A timber does not get the values of dimension lumber", "[catalog][bad-input]") {
-    // NDS Supplement Tables 4A and 4B end at 4 in nominal thickness; timbers are in Table 4D, with lower values.
+TEST_CASE("A 6x6 post has the values of timbers, not of dimension lumber", "[catalog][memory]") {
+    // NDS Supplement 2018 Table 4D (memory): southern pine No. 2 posts and timbers 850 psi; 5x5 and larger.
     model::BaseDetail detail = example_detail();
     detail.post = wood_post(5.5);
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(resolution.resolved);
+    CHECK(resolution.resolved->post_grade->bending_psi == 850.0);
+    CHECK(resolution.resolved->post_grade->use == catalog::WoodUse::posts_and_timbers);
+}
+
+TEST_CASE("A grade that timbers do not have is refused for one", "[catalog][bad-input]") {
+    model::BaseDetail detail = example_detail();
+    detail.post = wood_post(5.5);
+    std::get<model::WoodPost>(detail.post).grade = "no-3";
     const model::Problem problem = only_problem(detail);
     CHECK(problem.element == "post");
-    CHECK(format::english(problem.found) == "5 1/2 in");
-    CHECK(format::english(problem.accepted) == "a thickness to 4 in");
+    CHECK(format::english(problem.found) == "5 1/2 in thick, 5 1/2 in wide");
+    CHECK(format::english(problem.message) == "southern-pine no-3 is listed for dimension lumber, and this member is a timber");
+}
+
+TEST_CASE("A member without a grade is of a material of the file's own", "[catalog][unit]") {
+    model::BaseDetail detail = example_detail();
+    model::OwnWood lvl;
+    lvl.id = "LVL";
+    lvl.name = "1.9E LVL";
+    lvl.source = "invented report";
+    lvl.bending_psi = 2600.0;
+    lvl.bending_flat_psi = 2250.0;
+    lvl.specific_gravity = 0.5;
+    lvl.modulus_psi = 1.9e6;
+    detail.framing.materials = {lvl};
+    detail.framing.blocks[0].species = "LVL";
+    detail.framing.blocks[0].grade.clear();
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(resolution.resolved);
+    const catalog::MemberMaterial& wood = resolution.resolved->blocks[0];
+    CHECK(wood.species.specific_gravity == 0.5);
+    CHECK(wood.grade.use == catalog::WoodUse::engineered);
+    CHECK(wood.grade.engineered->bending_flat_psi == 2250.0);
+    CHECK(wood.grade.source.text == "invented report");
+    detail.framing.blocks[0].species = "LLV";
+    const model::Problem problem = only_problem(detail);
+    CHECK(problem.element == "framing/block[B1]");
+    CHECK(lists(problem, "LVL"));
 }
 
 TEST_CASE("A hole smaller than its anchor is said for each such hole", "[catalog][bad-input]") {

@@ -114,6 +114,73 @@ TEST_CASE("a block beside a joist touches it without a problem", "[unit]") {
     CHECK(tells(problems_of(framing), "the block overlaps joist J1 in plan"));
 }
 
+TEST_CASE("a pair of blocks that overlap is told how to be one doubled block", "[bad-input]") {
+    // Two 2x blocks under a row 3 1/2 in wide: 1 1/2 in pieces 1 in apart.
+    Framing framing = sound_framing();
+    Block block;
+    block.id = "B1";
+    block.from_in = -7.25;
+    block.to_in = 7.25;
+    block.across_in = -0.5;
+    block.width_in = 1.5;
+    block.depth_in = 7.25;
+    block.from_end.joist = "J1";
+    framing.blocks = {block, block};
+    framing.blocks[1].id = "B2";
+    framing.blocks[1].across_in = 0.5;
+    const Problems problems = problems_of(framing);
+    CHECK(tells(problems, "the block overlaps block B1 in plan"));
+    CHECK(tells(problems, "one block with plies=\"2\" whose joint is not under a row of holes"));
+    CHECK(tells(problems, "blocks at least 1.5 in apart"));
+}
+
+TEST_CASE("solid infill is one block of many pieces, a stack one of several layers", "[unit]") {
+    Framing framing = sound_framing();
+    Block block;
+    block.id = "B1";
+    block.from_in = -7.25;
+    block.to_in = 7.25;
+    block.width_in = 1.5;
+    block.depth_in = 1.5;
+    block.from_end.joist = "J1";
+    block.plies = 8;
+    framing.blocks = {block};
+    CHECK(problems_of(framing).empty());
+    framing.blocks[0].plies = 13;
+    CHECK(tells(problems_of(framing), "plies is out of range"));
+    framing.blocks[0] = block;
+    framing.blocks[0].stack = 2;
+    framing.blocks[0].stack_fastened = true;
+    CHECK(problems_of(framing).empty());
+    CHECK(member(framing, 0).depth_in == 3.0);
+    CHECK(piece_depth_in(member(framing, 0)) == 1.5);
+    framing.blocks[0].stack = 1;
+    CHECK(tells(problems_of(framing), "one piece is not fastened to another"));
+    framing.blocks[0].stack = 5;
+    CHECK(tells(problems_of(framing), "stack is out of range"));
+}
+
+TEST_CASE("a material of one's own needs its source and values", "[bad-input]") {
+    Framing framing = sound_framing();
+    OwnWood lvl;
+    lvl.id = "LVL";
+    framing.materials = {lvl, lvl};
+    const Problems problems = problems_of(framing);
+    CHECK(tells(problems, "the values of a material of your own need their source"));
+    CHECK(tells(problems, "bending (psi)"));
+    CHECK(tells(problems, "specific gravity"));
+    CHECK(tells(problems, "two materials have this id"));
+}
+
+TEST_CASE("structural screws are 1/4 in and more and name their report", "[bad-input]") {
+    EndGrainFasteners screws{EndGrainFasteners::Kind::structural_screw, 0.19, 4.0, 2, 3.0};
+    CHECK(tells(problems_of(EndConnection{screws}), "a screw this thin is no structural screw"));
+    CHECK(tells(problems_of(EndConnection{screws}), "need their source"));
+    screws.diameter_in = 0.25;
+    screws.reported = {200.0, 150.0, "invented report", "dry, C_D 1.6"};
+    CHECK(problems_of(EndConnection{screws}).empty());
+}
+
 TEST_CASE("too many members are told of at once, and not compared with each other", "[bad-input]") {
     Framing framing = sound_framing();
     framing.joists->members.assign(100000, {"J1", 0.0});

@@ -113,3 +113,18 @@ TEST_CASE("Screws and bare nuts have no washer to check", "[unit]") {
     const auto screws = test::example_resolved();
     CHECK(run_check("washer-bearing", screws, test::example_demand(screws, {1000.0, 0.0, 0.0}, {})).empty());
 }
+
+TEST_CASE("Of a washer too thin for its width only what its bending can load counts", "[closed-form]") {
+    // 3 in outside, 1/8 in thick, nut 3/4 in, hole 9/16; 378.55 x Cb (3.375/3 = 1.125) = 425.9 psi. m = 36000/1.67 x
+    // 0.125^2/4 = 84.21 lb. At 2.06 in outside (b = 1.03): 2 (1.03 - 0.28125) 84.21/((2/3)(1.0927 - 0.0222) - (1.0609 -
+    // 0.0791) 0.375) = 126.1/(0.7137 - 0.3682) = 365; at 1.94 (b = 0.97): 116.0/(0.5936 - 0.3232) = 429.
+    auto resolved = with_washer(3.0);
+    resolved.anchors[0].washer_below->thickness_in = 0.125;
+    const auto thin = first(resolved);
+    CHECK_CLOSE(step_value(thin, "d_e"), 1.945, 0.0, 0.01);
+    resolved.anchors[0].washer_below->thickness_in = 0.25;
+    const auto thick = first(resolved);
+    CHECK(step_value(thick, "d_e") == 3.0);
+    CHECK(thin.capacity < thick.capacity);
+    CHECK_CLOSE(step_value(thick, "p_L"), 577.7, 0.0, 0.1);
+}

@@ -19,9 +19,17 @@ const demand::SupportReaction rolled{0.0, 0.0, 0.0, 90.0, 0.0};
 
 model::DeckingFastening two_screws() { return {0.164, 2.5, 2, 5.5, 0.0, {}}; }
 
+/// Block B1's lower end presses on joist J1 and drags along it.
+demand::Demand pushed(const catalog::Resolved& resolved) {
+    demand::SupportReaction reaction;
+    reaction.along_lb = -150.0;
+    reaction.across_lb = 50.0;
+    return test::held(resolved, test::block_support(std::monostate{}), reaction);
+}
+
 std::vector<CheckResult> sideways(catalog::Resolved resolved, const model::DeckingFastening& fastening) {
     on_deck(resolved.detail).layers.decking->fastening = fastening;
-    return test::run_check("deck-sideways", resolved, test::example_demand(resolved, {0.0, 0.0, 50.0}, {}));
+    return test::run_check("deck-sideways", resolved, pushed(resolved));
 }
 
 }  // namespace
@@ -99,29 +107,49 @@ TEST_CASE("a joist bears on its beam across the grain", "[closed-form]") {
     CHECK(test::run_held("support-bearing", resolved, support, {900.0, 0.0, 0.0, 0.0, 0.0}).empty());
 }
 
-TEST_CASE("boards beside the plate hold the whole push sideways", "[closed-form]") {
-    // The plate reaches 7 in along the joists: one 5.5 in board, two screws. Root 0.78 x 0.164 = 0.1279, Fyb 90,000,
-    // Fe 5550, mode IV: 0.1279^2/2.2 sqrt(2 x 5550 x 90000/6) = 95.97 lb; wet 0.7: 67.18. Two: 134.4 of 200 lb.
+TEST_CASE("each joist's boards share what its block ends and anchors put on it", "[closed-form]") {
+    // B1's lower end presses 150 lb on J1 and drags 50 lb along it: 158.1 lb at one place. A foot each side holds four
+    // 5.5 in boards, eight screws. One: root 0.78 x 0.164 = 0.1279, Fyb 90,000, Fe 5550, mode IV: 0.1279^2/2.2 sqrt(2 x
+    // 5550 x 90000/6) = 95.97 lb; wet 0.7: 67.18. Eight: 537.4.
     const auto results = sideways(test::example_resolved(), two_screws());
     REQUIRE(results.size() == 1);
-    CHECK_CLOSE(results[0].demand, 200.0, 1e-12, 0.0);
-    CHECK_CLOSE(results[0].capacity, 134.4, 1e-3, 0.0);
-    CHECK(results[0].status == Status::fails);
+    CHECK_CLOSE(results[0].demand, 158.114, 1e-5, 0.0);
+    CHECK_CLOSE(step_value(results[0], "F_x"), 150.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(results[0], "s"), 24.0, 1e-12, 0.0);
+    CHECK_CLOSE(results[0].capacity, 537.4, 1e-3, 0.0);
+    CHECK(results[0].status == Status::holds);
+    CHECK(test::link_words(results[0]) == "joist J1 > boards: deck-board fasteners");
+    // The joist bends flat under 150 lb over 24 in: 150 x 24/8 = 450 lb in; 6 x 450/(9.25 x 1.5^2) = 129.7 psi.
+    CHECK_CLOSE(step_value(results[0], "f_b"), 129.73, 1e-4, 0.0);
     model::DeckingFastening narrow = two_screws();
-    narrow.board_width_in = 3.5;  // two boards
-    CHECK_CLOSE(sideways(test::example_resolved(), narrow).at(0).capacity, 268.7, 1e-3, 0.0);
+    narrow.board_width_in = 3.5;  // six boards
+    CHECK_CLOSE(sideways(test::example_resolved(), narrow).at(0).capacity, 806.1, 1e-3, 0.0);
 }
 
-TEST_CASE("boards that are not wood need a reported value", "[unit]") {
+TEST_CASE("boards beyond a joist's end do not help, nor do those that make the rest uneven", "[closed-form]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing.joists->from_in = -90.0;
+    resolved.detail.framing.joists->to_in = 1.0;  // 3.5 in beyond the block at y = -2.5: 7 in about it, one board
+    CHECK_CLOSE(sideways(resolved, two_screws()).at(0).capacity, 134.4, 1e-3, 0.0);
+}
+
+TEST_CASE("boards that are not wood without a value are a finding with the force on one fastener", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
-    CHECK(sideways(resolved, two_screws()).at(0).status == Status::missing_evidence);
+    CHECK(sideways(resolved, two_screws()).empty());
+    on_deck(resolved.detail).layers.decking->fastening = two_screws();
+    const auto findings = test::run_finding("deck-boards-lateral", resolved, pushed(resolved));
+    REQUIRE(findings.size() == 1);
+    CHECK(findings[0].severity == checks::Severity::caution);
+    CHECK(test::says(findings[0].message, "carries 19.8 lb at most"));  // 158.1 over eight
     model::DeckingFastening reported = two_screws();
     reported.lateral_lb = 120.0;
-    CHECK_CLOSE(sideways(resolved, reported).at(0).capacity, 240.0, 1e-12, 0.0);
+    CHECK_CLOSE(sideways(resolved, reported).at(0).capacity, 960.0, 1e-12, 0.0);
+    on_deck(resolved.detail).layers.decking->fastening = reported;
+    CHECK(test::run_finding("deck-boards-lateral", resolved, pushed(resolved)).empty());
 }
 
 TEST_CASE("boards that lie loose are not looked at", "[unit]") {
     const catalog::Resolved resolved = test::example_resolved();
-    CHECK(test::run_check("deck-sideways", resolved, test::example_demand(resolved, {0.0, 0.0, 50.0}, {})).empty());
+    CHECK(test::run_check("deck-sideways", resolved, pushed(resolved)).empty());
 }

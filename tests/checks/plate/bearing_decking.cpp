@@ -39,13 +39,13 @@ TEST_CASE("dry decking bears its whole reference value, whatever the load's dura
     CHECK(results.at(0).status == Status::holds);
 }
 
-TEST_CASE("composite decking that may not bear is no path, and says what would be", "[unit]") {
+TEST_CASE("composite decking without a value may not bear, which is evidence missing, and says what would do", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     on_deck(resolved).decking->may_bear = false;
     const auto results = test::run_check("bearing-decking", resolved, pressing(resolved));
-    CHECK(results.at(0).status == Status::no_path);
-    CHECK(format::english(results.at(0).note).find("Set the plate on the framing") != std::string::npos);
+    CHECK(results.at(0).status == Status::missing_evidence);
+    CHECK(test::says(results.at(0).note, "set packing through the boards"));
 }
 
 TEST_CASE("composite decking without a bearing value is missing evidence, not a guess", "[unit]") {
@@ -64,6 +64,19 @@ TEST_CASE("a composite's reported value takes no wood factor", "[unit]") {
     CHECK_CLOSE(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).capacity, 500.0, 1e-12, 0.0);
     resolved.detail.basis.method = model::Method::lrfd;
     CHECK_CLOSE(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).capacity, 800.0, 1e-12, 0.0);
+}
+
+TEST_CASE("a bearing value of the boards' report is used as it stands, of wood too", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    on_deck(resolved.detail).layers.decking->bearing_psi = 410.0;
+    on_deck(resolved.detail).layers.decking->report = "test report, table 3";
+    on_deck(resolved).decking->bearing_psi = 410.0;  // as `resolve` puts it there
+    CHECK_CLOSE(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).capacity, 410.0, 1e-12, 0.0);
+    on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
+    CHECK(test::says(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).note, "soften in the sun"));
+    CHECK(test::run_finding("missing-evidence", resolved).empty());
+    on_deck(resolved.detail).layers.decking->report.clear();
+    CHECK(test::run_finding("missing-evidence", resolved).size() == 1);
 }
 
 TEST_CASE("every shim is checked as the decking is", "[unit]") {
