@@ -42,6 +42,11 @@ constexpr Grade seen[] = {
     {"spruce-pine-fir", "no-2", wide(9.25), 875, 450, 135, 425, 1150, 1.4e6, 510e3},
     {"spruce-pine-fir", "no-3", wide(9.25), 500, 250, 135, 425, 650, 1.2e6, 440e3},
     {"spruce-pine-fir", "stud", wide(5.5), 675, 350, 135, 425, 725, 1.2e6, 440e3},
+    {"southern-pine", "select-structural", wide(7.25), 1950, 1350, 175, 565, 1700, 1.8e6, 660e3},
+    {"southern-pine", "select-structural", wide(3.5), 2350, 1650, 175, 565, 1900, 1.8e6, 660e3},
+    {"southern-pine", "select-structural", wide(11.25), 1600, 1100, 175, 565, 1650, 1.8e6, 660e3},
+    {"southern-pine", "no-3", wide(3.5), 650, 400, 175, 565, 850, 1.3e6, 470e3},
+    {"southern-pine", "stud", wide(5.5), 575, 350, 175, 565, 800, 1.3e6, 470e3},
     {"southern-pine", "no-1", wide(3.5), 1500, 1000, 175, 565, 1650, 1.6e6, 580e3},
     {"southern-pine", "no-1", wide(5.5), 1350, 875, 175, 565, 1550, 1.6e6, 580e3},
     {"southern-pine", "no-1", wide(7.25), 1250, 800, 175, 565, 1500, 1.6e6, 580e3},
@@ -61,8 +66,7 @@ constexpr Grade seen[] = {
 };
 // The same tables from memory, to be confirmed; one row of each kind the catalog marks so.
 constexpr Grade remembered[] = {
-    {"southern-pine", "select-structural", wide(7.25), 1950, 1350, 175, 565, 1700, 1.8e6, 660e3},
-    {"southern-pine", "no-3", wide(3.5), 650, 400, 175, 565, 850, 1.3e6, 470e3},
+    {"southern-pine", "construction", wide(3.5), 875, 500, 175, 565, 1600, 1.4e6, 510e3},
     {"southern-pine", "no-2", post, 850, 550, 165, 375, 525, 1.2e6, 440e3},
     {"hem-fir", "no-2", post, 575, 375, 140, 405, 575, 1.1e6, 400e3},
     {"spruce-pine-fir-south", "no-2", wide(9.25), 775, 350, 135, 335, 1000, 1.1e6, 400e3},

@@ -1,4 +1,4 @@
-// Nominal sizes against NDS Supplement 2018 Table 1A (PS 20), dry: seen in public span tables for 2x and 4x lumber; boards
+// Nominal sizes against NDS Supplement 2018 Table 1A (PS 20), dry: dimension lumber read in a public transcription; boards
 // and timbers from memory.
 #include "model/lumber_size.h"
 

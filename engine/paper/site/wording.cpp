@@ -96,8 +96,13 @@ std::string hole_words(double diameter_in, units::System system) {
 std::string nominal_size(double thickness_in, double face_in) {
     constexpr double timber_from_in = 4.5;
     const bool timber = thickness_in > timber_from_in - same_size_in;
-    const int thickness = timber ? nominal_of(timbers, thickness_in) : nominal_of(dimension_lumber, thickness_in);
-    const int face = timber ? nominal_of(timbers, face_in) : nominal_of(dimension_lumber, face_in);
+    // A timber is dressed green or dry; dry it is as much under its name as dimension lumber.
+    const auto nominal = [timber](double side_in) {
+        const int green = timber ? nominal_of(timbers, side_in) : 0;
+        return green > 0 ? green : nominal_of(dimension_lumber, side_in);
+    };
+    const int thickness = nominal(thickness_in);
+    const int face = nominal(face_in);
     return thickness == 0 || face == 0 ? std::string() : fmt::format("{}x{}", thickness, face);
 }
 
