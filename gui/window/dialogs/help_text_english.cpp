@@ -46,8 +46,9 @@ verdict.</p>
 constexpr std::string_view sources = R"(
 <p>Each check names its clause in the list and in every line of its worked steps. The editions followed:</p>
 <table border="0" cellpadding="4">
-<tr><td valign="top"><b>Loads on guards</b></td><td>IBC 2021 1607.9 and IRC 2021 Table R301.5: 200 lb at the top, in any
-direction; ASCE 7-16 for the combinations.</td></tr>
+<tr><td valign="top"><b>Loads on guards</b></td><td>IBC and IRC of 2018, 2021 and 2024, as the basis names: 200 lb at
+the top, in any direction, and outside one- and two-family dwellings 50 or 20 lb/ft along it; ASCE 7-16 or 7-22 for the
+combinations.</td></tr>
 <tr><td valign="top"><b>Wood and its fasteners</b></td><td>AWC National Design Specification for Wood Construction, NDS
 2018 (ASD and LRFD), with AWC TR12 for gaps under the fastener's head.</td></tr>
 <tr><td valign="top"><b>Steel</b></td><td>AISC 360-16, Specification for Structural Steel Buildings.</td></tr>
@@ -58,7 +59,7 @@ direction; ASCE 7-16 for the combinations.</td></tr>
 <p>Where practice differs the conservative reading is taken, and the assumption is listed with the result of the other
 choice. A value marked <i>common practice</i> has no standard behind it. A value marked <i>from memory</i> has not been
 checked against its source; confirm it before relying on it.</p>
-<p>The proof level of 2.5 times the load follows the practice of load tests under IBC 2021 1709.3.1.</p>
+<p>The proof level of 2.5 times the load follows the practice of load tests under IBC 1709.3.1.</p>
 )";
 
 constexpr std::string_view keys = R"(

@@ -47,8 +47,9 @@ professionnel agréé doit en prendre la responsabilité. Lisez les hypothèses 
 constexpr std::string_view french_sources = R"(
 <p>Chaque vérification nomme son article dans la liste et à chaque ligne de son calcul. Les éditions suivies :</p>
 <table border="0" cellpadding="4">
-<tr><td valign="top"><b>Charges sur les garde-corps</b></td><td>IBC 2021 1607.9 et IRC 2021 Table R301.5 : 200 lb au
-sommet, dans toute direction ; ASCE 7-16 pour les combinaisons.</td></tr>
+<tr><td valign="top"><b>Charges sur les garde-corps</b></td><td>IBC et IRC de 2018, 2021 et 2024, selon la base de calcul :
+200 lb au sommet, dans toute direction, et hors des maisons d'un ou deux logements 50 ou 20 lb/ft le long du garde-corps ;
+ASCE 7-16 ou 7-22 pour les combinaisons.</td></tr>
 <tr><td valign="top"><b>Bois et ses fixations</b></td><td>AWC National Design Specification for Wood Construction, NDS
 2018 (ASD et LRFD), avec AWC TR12 pour les vides sous la tête de la fixation.</td></tr>
 <tr><td valign="top"><b>Acier</b></td><td>AISC 360-16, Specification for Structural Steel Buildings.</td></tr>
@@ -60,7 +61,7 @@ sommet, dans toute direction ; ASCE 7-16 pour les combinaisons.</td></tr>
 donnerait. Une valeur marquée <i>common practice</i> (pratique courante) n'a pas de norme derrière elle. Une valeur
 marquée <i>from memory</i> (de mémoire) attend d'être comparée à sa source et doit être confirmée avant qu'on s'y
 fie.</p>
-<p>Le niveau d'épreuve de 2,5 fois la charge suit la pratique des essais de chargement selon IBC 2021 1709.3.1.</p>
+<p>Le niveau d'épreuve de 2,5 fois la charge suit la pratique des essais de chargement selon IBC 1709.3.1.</p>
 )";
 
 constexpr std::string_view french_keys = R"(
