@@ -1,6 +1,7 @@
 // What only a detail made by a program can get wrong: a file's reader stops it before the model sees it.
 #include "model/validate_framing.h"
 
+#include "model/member.h"
 #include "model/validate_connection.h"
 #include "support/problems.h"
 

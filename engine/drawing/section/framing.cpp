@@ -35,6 +35,17 @@ void add_seams(Scene& scene, const Profile& one, const Box& window) {
     }
 }
 
+/// The joints of a stack, which show from the side and across the grain alike.
+void add_layer_joints(Scene& scene, const Profile& one, const Box& window) {
+    const Box shown = common(one.box, window);
+    if (!has_area(shown)) return;
+    for (int piece = 1; piece < one.member.stack; ++piece) {
+        const double y = one.box.high.y - model::piece_depth_in(one.member) * piece;
+        if (y > shown.low.y && y < shown.high.y)
+            scene.items.emplace_back(line(Point{shown.low.x, y}, {shown.high.x, y}, Pen::thin, one.part));
+    }
+}
+
 }  // namespace
 
 void add_framing_behind(Scene& scene, const SectionSheet& sheet) {
@@ -43,6 +54,7 @@ void add_framing_behind(Scene& scene, const SectionSheet& sheet) {
         const Box shown = common(one.box, sheet.shown);
         if (!has_area(shown)) continue;
         add_broken_rectangle(scene, one.box, sheet.shown, Pen::thin, Fill::wood_side, one.part);
+        add_layer_joints(scene, one, sheet.shown);
         add_name(scene, standing(shown.low, {1.2, 0.9}), one.member.id, one.part);
     }
 }
@@ -52,6 +64,7 @@ void add_cut_framing(Scene& scene, const SectionSheet& sheet) {
         if (!one.cut) continue;
         add_broken_rectangle(scene, one.box, sheet.shown, Pen::cut, wood_fill(one), one.part);
         add_seams(scene, one, sheet.shown);
+        add_layer_joints(scene, one, sheet.shown);
     }
 }
 

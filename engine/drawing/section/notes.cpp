@@ -19,7 +19,8 @@ struct Note {
 
 format::Phrase size_words(const model::Member& member, units::System system) {
     std::string one = length_figure(member.width_in / std::max(1, member.plies), system) + " \u00d7 " +
-                      length_figure(member.depth_in, system);
+                      length_figure(model::piece_depth_in(member), system);
+    if (member.stack > 1) return phrase("{} high, {} wide, of {}", member.stack, member.plies, one);
     return member.plies > 1 ? phrase("{} of {}", member.plies, one) : format::verbatim(std::move(one));
 }
 

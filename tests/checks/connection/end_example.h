@@ -41,7 +41,9 @@ inline demand::Demand held(const catalog::Resolved& resolved, const demand::Memb
     demand::Demand demand = example_demand(resolved, {}, {});
     demand.framing = demand::FramingDemand{};
     demand.framing->supports = {support};
-    demand.framing->states = {{{}, {forces}}};
+    demand::FramingState state;
+    state.reactions = {forces};
+    demand.framing->states = {state};
     return demand;
 }
 
