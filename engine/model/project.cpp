@@ -147,7 +147,11 @@ BaseDetail detail_of(const Project& project, const PlacedPost& post) {
     detail.framing = seen_from(project.framing, post.at);
     detail.loads = project.loads;
     detail.basis = project.basis;
-    if (detail.loads.line && post.rail_length_ft) detail.loads.line->spacing_ft = *post.rail_length_ft;
+    if (post.rail_length_ft) {
+        constexpr double inches_per_foot = 12.0;
+        detail.guard.tributary_length_in = inches_per_foot * *post.rail_length_ft;
+        if (detail.loads.line) detail.loads.line->spacing_ft = *post.rail_length_ft;
+    }
     if (!is_lone_detail(project)) detail.project = project.name;
     return detail;
 }

@@ -24,7 +24,7 @@ demand::Demand demand_of(const catalog::Resolved& resolved) {
 TEST_CASE("an outward push on a uniform bed meets the transformed-section cubic", "[closed-form]") {
     for (const double bed : {2000.0, 28000.0, 400000.0}) {
         catalog::Resolved resolved = test::uniform_bed(bed, 80000.0);
-        resolved.detail.loads.directions = model::Directions::outward;
+        test::push_outward_alone(resolved.detail);
         resolved.detail.basis.plate = model::PlateBehaviour::rigid;
         const demand::Demand demand = demand_of(resolved);
         // Plate 5.5 wide, 7 deep; rows of two anchors 1.0 in and 6.0 in from the toe edge; 200 lb at 42 in.
@@ -106,7 +106,7 @@ TEST_CASE("the flexible plate is the default, says how accurate it is, and stand
 TEST_CASE("a flexible plate a hundred thousand times as stiff meets the transformed-section cubic", "[closed-form]") {
     for (const double bed : {2000.0, 28000.0, 400000.0}) {
         catalog::Resolved resolved = test::uniform_bed(bed, 80000.0);
-        resolved.detail.loads.directions = model::Directions::outward;
+        test::push_outward_alone(resolved.detail);
         resolved.detail.basis.plate = model::PlateBehaviour::flexible;
         on_deck(resolved).plate_metal.modulus_psi *= 1e5;
         const demand::Demand demand = demand_of(resolved);

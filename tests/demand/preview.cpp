@@ -195,7 +195,7 @@ TEST_CASE("preview: both plates are offered whatever the basis asks for, and the
 
 TEST_CASE("preview: only what the loads ask for counts", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    resolved.detail.loads.directions = model::Directions::outward;
+    test::push_outward_alone(resolved.detail);
     demand::Preview preview(resolved);
     const demand::PolarEnvelope polar = preview.polar_envelope(72);
     CHECK(polar.largest_direction_rad == outward);

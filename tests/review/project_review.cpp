@@ -38,10 +38,13 @@ Prepared shipped(const fs::path& file) {
     return prepared(*read.project);
 }
 
-/// The project with every post under the load along the rail alone, outward, which keeps the demand small.
+/// The project under the code's loads outward and down alone, which keeps the demand small: 50 plf on 2, 4 and 2 ft of
+/// rail is 100, 200 and 100 lb, which the concentrated 200 lb at each post covers.
 Prepared under_line_load() {
     Prepared all = shipped("projects/heron-landing-three-posts.xml");
     all.project.loads.directions = model::Directions::outward;
+    all.project.guard.handrail = false;
+    all.project.basis.code = model::BuildingCode::irc_2021;
     all.project.loads.concentrated.reset();
     all.project.basis.plate = model::PlateBehaviour::rigid;
     return prepared(all.project);
@@ -94,18 +97,18 @@ TEST_CASE("Supports of shared framing balance the pushes of all posts at once", 
     }
     const demand::Demand together = demand::acting_together(demands[0], {&demands[1], &demands[2]});
     const model::Framing& framing = all.posts.front().resolved.detail.framing;
-    // 50 plf on 2, 4 and 2 ft of rail at 42 in: 100, 200 and 100 lb. The anchors hand the push to the blocks' tops, and
+    // 100, 200 and 100 lb at 42 in; alone the concentrated 200 lb. The anchors hand the push to the blocks' tops, and
     // the blocks carry it at their axes, 7 1/4 in deep: the couple's arm is 42 + 7.25 / 2 in.
     constexpr double arm_in = 45.625;
-    const std::size_t alone = demands[0].states.size();
-    REQUIRE(together.states.size() == 3 * alone);
-    REQUIRE(together.framing->states.size() == 3 * alone);
-    for (std::size_t state = 0; state < alone; ++state) {
+    const std::size_t alone = demands[0].states.size(), pushed = demands[0].scenarios.size();
+    REQUIRE(together.states.size() == alone + 2 * pushed);
+    REQUIRE(together.framing->states.size() == alone + 2 * pushed);
+    for (std::size_t state = 0; state < pushed; ++state) {
         const Reactions own = reactions(together, framing, state);
         const Reactions all_posts = reactions(together, framing, alone + 2 * state);
         CHECK_CLOSE(own.up_lb, 0.0, 0.0, 1e-3);
         CHECK_CLOSE(all_posts.up_lb, 0.0, 0.0, 1e-3);
-        CHECK_CLOSE(own.moment_lb_in, 100.0 * arm_in, 1e-6, 0.0);
+        CHECK_CLOSE(own.moment_lb_in, 200.0 * arm_in, 1e-6, 0.0);
         CHECK_CLOSE(all_posts.moment_lb_in, 400.0 * arm_in, 1e-6, 0.0);
     }
 }
@@ -118,11 +121,12 @@ TEST_CASE("The load along part of the rail gives no force that the worst of its 
     }
     const demand::Demand together = demand::acting_together(demands[0], {&demands[1], &demands[2]});
     const std::size_t alone = demands[0].states.size();
-    for (std::size_t state = 0; state < alone; ++state) {
+    const double parts[] = {0.5, 1.0, 0.5};  // of the 200 lb that was solved
+    for (std::size_t state = 0; state < demands[0].scenarios.size(); ++state) {
         const demand::FramingState& worst = together.framing->states.at(alone + 2 * state + 1);
         for (std::size_t support = 0; support < worst.reactions.size(); ++support) {
             const auto up_lb = [&](std::size_t post) {
-                return demands[post].framing->states.at(state).reactions[support].up_lb;
+                return parts[post] * demands[post].framing->states.at(state).reactions[support].up_lb;
             };
             // By enumeration: the first post with each choice of the other two.
             double largest_lb = 0.0, sign = up_lb(0) < 0.0 ? -1.0 : 1.0;
@@ -137,6 +141,7 @@ TEST_CASE("The load along part of the rail gives no force that the worst of its 
 
 TEST_CASE("Posts under the concentrated load alone are not added up", "[unit]") {
     Prepared all = under_line_load();
+    all.project.guard.occupancy = model::Occupancy::one_and_two_family;
     all.project.loads.concentrated = model::ConcentratedLoad{};
     all.project.loads.line.reset();
     all = prepared(all.project);

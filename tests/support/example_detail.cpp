@@ -47,4 +47,10 @@ model::BaseDetail example_detail() {
     return detail;
 }
 
+void push_outward_alone(model::BaseDetail& detail) {
+    detail.loads.directions = model::Directions::outward;
+    detail.guard.handrail = false;
+    detail.basis.code = model::BuildingCode::irc_2021;
+}
+
 }  // namespace toehold::test

@@ -8,4 +8,7 @@ namespace toehold::test {
 
 [[nodiscard]] model::BaseDetail example_detail();
 
+/// The loads push outward alone, under a code that lets a guard whose top is no handrail do with that.
+void push_outward_alone(model::BaseDetail& detail);
+
 }  // namespace toehold::test

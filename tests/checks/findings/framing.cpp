@@ -66,7 +66,7 @@ TEST_CASE("nails in end grain at every end fail where a push runs along the bloc
 
 TEST_CASE("nails in end grain at every end are a caution where no push runs along the blocks", "[unit]") {
     catalog::Resolved resolved = nailed();
-    resolved.detail.loads.directions = model::Directions::outward;
+    test::push_outward_alone(resolved.detail);
     CHECK(count(test::run_finding("end-grain-withdrawal", resolved), Severity::fails) == 0);
     for (model::Block& block : resolved.detail.framing.blocks) block.along = model::PlanAxis::y;
     CHECK(count(test::run_finding("end-grain-withdrawal", resolved), Severity::fails) == 1);

@@ -29,7 +29,7 @@ TEST_CASE("The polar envelope has the tensions at the stiffness as computed", "[
 
 TEST_CASE("Where loads push outward alone the other curves are empty", "[unit]") {
     catalog::Resolved resolved = test::shipped_detail("heron-landing-decking-only");
-    resolved.detail.loads.directions = model::Directions::outward;
+    test::push_outward_alone(resolved.detail);
     const review::Review review = review::evaluate(resolved, "");
     REQUIRE(review.demand);
     for (const drawing::PolarCurve& curve : report::polar_curves(review)) {
