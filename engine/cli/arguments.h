@@ -55,6 +55,7 @@ struct ValidateCommand {
 struct ListCommand {
     std::string what;  ///< one of `list_names_text()`
     std::string data;
+    bool json = false;
     std::vector<std::string> plugins;
 };
 

@@ -117,8 +117,10 @@ void add_validate(CLI::App& app, ValidateCommand& command, const Locale& locale)
 
 void add_list(CLI::App& app, ListCommand& command, const Locale& locale) {
     CLI::App* list = app.add_subcommand(
-        "list", text(phrase("show what is known: checks, findings and the rows of the catalogs"), locale));
+        "list", text(phrase("show what is known: checks, findings, the rows of the catalogs, and what is from memory"), locale));
     list->add_option("WHAT", command.what, text(phrase("one of: {}", list_names_text()), locale))->required();
+    list->add_flag("--json", command.json,
+                   text(phrase("print an array of objects with name, value and source"), locale));
     add_language(*list, locale);
     add_data(*list, command.data, locale);
     add_plugins(*list, command.plugins, locale);

@@ -1,12 +1,15 @@
 #include "cli/list.h"
 
 #include "checks/registry.h"
+#include "model/basis.h"
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
 #include "cli/plugins.h"
+#include "export/json/table_json.h"
 #include "export/text/table.h"
 #include "format/figures.h"
+#include "resistance/from_memory.h"
 
 #include <algorithm>
 
@@ -142,6 +145,33 @@ std::vector<Cells> plate_rows(const Catalog& catalog) {
     return rows;
 }
 
+template <class Rows>
+void add_recalled(std::vector<Cells>& all, const Rows& rows) {
+    for (const auto& row : rows) {
+        if (row.source.evidence != catalog::Evidence::from_memory) continue;
+        all.push_back({format::verbatim(row.id), format::verbatim(row.name), format::verbatim(row.source.text)});
+    }
+}
+
+/// Everything that nobody has held against its source yet: the engine's own values, then rows of the catalogs.
+std::vector<Cells> memory_rows(const Catalog& catalog) {
+    std::vector<Cells> rows;
+    for (const resistance::FromMemory& value : resistance::from_memory())
+        rows.push_back({format::verbatim(std::string(value.file)), value.value,
+                        format::verbatim(std::string(value.source))});
+    add_recalled(rows, catalog.lag_screws);
+    add_recalled(rows, catalog.wood_screws);
+    add_recalled(rows, catalog.bolts);
+    add_recalled(rows, catalog.bolt_grades);
+    add_recalled(rows, catalog.washers);
+    add_recalled(rows, catalog.metals);
+    add_recalled(rows, catalog.fillers);
+    add_recalled(rows, catalog.species);
+    add_recalled(rows, catalog.grades);
+    add_recalled(rows, catalog.decking);
+    return rows;
+}
+
 Phrase clause() { return phrase("clause"); }
 Phrase source() { return phrase("source"); }
 Phrase value() { return phrase("value"); }
@@ -155,6 +185,7 @@ constexpr List lists[] = {
     {"metals", [] { return phrase("strength"); }, source, metal_rows},
     {"decking", value, source, decking_rows},
     {"washers", value, source, washer_rows},
+    {"memory", value, [] { return phrase("to be confirmed in"); }, memory_rows},
     {"plates", [] { return phrase("plate"); }, [] { return phrase("made of"); }, plate_rows},
 };
 
@@ -185,12 +216,17 @@ ExitStatus run(const ListCommand& command, const format::Locale& locale) {
         catalog = std::move(*loaded);
     }
     const auto said = [&locale](const Phrase& words) { return format::text(words, locale); };
-    std::vector<Row> rows;
+    std::vector<std::vector<std::string>> lines;
     for (const Cells& cells : list.rows(catalog)) {
-        Row row;
-        for (const Phrase& cell : cells) row.cells.push_back(said(cell));
-        rows.push_back(std::move(row));
+        lines.emplace_back();
+        for (const Phrase& cell : cells) lines.back().push_back(said(cell));
     }
+    if (command.json) {
+        print(exporting::table_json({"name", "value", "source"}, lines));
+        return ExitStatus::adequate;
+    }
+    std::vector<Row> rows;
+    for (std::vector<std::string>& line : lines) rows.push_back({std::move(line), {}});
     print(exporting::table({{said(phrase("name"))}, {said(list.about())}, {said(list.last())}}, rows));
     return ExitStatus::adequate;
 }

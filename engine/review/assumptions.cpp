@@ -167,7 +167,7 @@ std::vector<format::Phrase> cautions() {
                "licensed design professional must take responsibility for it."),
         phrase("Results are for the detail as described: sound lumber of the specified species and grade, pilot holes "
                "and fasteners to the standards, and work built as drawn."),
-        phrase("Confirm values marked as from memory or as assumptions in the catalogs before relying on them.")};
+        phrase("Confirm values marked as assumptions in the catalogs before relying on them.")};
 }
 
 }  // namespace toehold::review

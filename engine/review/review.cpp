@@ -2,6 +2,7 @@
 
 #include "checks/registry.h"
 #include "review/assumptions.h"
+#include "review/from_memory.h"
 #include "review/load_path.h"
 #include "review/proof_factor.h"
 #include "review/run_checks.h"
@@ -72,6 +73,8 @@ void add_assumptions(Review& evaluated, const Stop& stop) {
         if (!stop || !stop()) evaluated.facts.proof_factor = proof_factor(evaluated.resolved, *evaluated.demand);
     }
     evaluated.cautions = cautions();
+    if (format::Phrase memory = memory_caution(evaluated); !memory.empty())
+        evaluated.cautions.push_back(std::move(memory));
 }
 
 Review::Review() = default;

@@ -89,9 +89,20 @@ TEST_CASE("a data folder that cannot be used gives status 2", "[process][bad-inp
             .status == 0);
 }
 
+TEST_CASE("what is from memory is one list, of the catalogs and of the program, as text and as JSON", "[process]") {
+    const Ran ran = run_toehold({"list", "memory"});
+    CHECK(ran.status == 0);
+    for (const char* part : {"resistance/", "AWC Technical Report 12", "steel-a36"}) CHECK(contains(ran.out, part));
+    CHECK_FALSE(contains(ran.out, "lag-3/8"));  // read in print
+    const Ran json = run_toehold({"list", "memory", "--json"});
+    CHECK(json.status == 0);
+    for (const char* part : {"\"name\": \"steel-a36\"", "\"source\": \"AWC Technical Report 12\""})
+        CHECK(contains(json.out, part));
+}
+
 TEST_CASE("every list has rows and fits the page", "[process]") {
     for (const char* name :
-         {"checks", "findings", "fasteners", "species", "grades", "metals", "decking", "washers", "plates"}) {
+         {"checks", "findings", "fasteners", "species", "grades", "metals", "decking", "washers", "memory", "plates"}) {
         const Ran ran = run_toehold({"list", name});
         INFO(name);
         CHECK(ran.status == 0);

@@ -172,7 +172,7 @@ double pull_through_lb(const CheckInput& input, const Anchor& anchor, std::vecto
                              depth_in, "in"),
                    given("G", phrase("specific gravity"), gravity, "", "NDS 2018 Table 12.3.3A"),
                    {"W_H", phrase("reference pull-through"), thin ? "690 pi D_H G^2 t_ns" : "1725 pi D_H^2 G^2",
-                    reference_lb, "lb", "NDS 2018 12.2.5 (from memory)"}});
+                    reference_lb, "lb", "NDS 2018 12.2.5"}});
     const Adjusted adjusted = adjust_withdrawal(reference_lb, input.resolved.detail.basis);
     append(steps, adjusted.steps);
     steps.push_back(

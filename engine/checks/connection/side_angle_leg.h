@@ -2,7 +2,7 @@
 // One leg of a steel angle on wood: what each of its fasteners carries across its axis and along it. Values of the
 // standards for fasteners in wood-to-metal joints; the angle's own steel is not computed.
 //
-// Taken from memory of NDS 2018 Appendix L and on the low side for every size: thread roots 0.69 D (lag screws), 0.78 D
+// On the low side of NDS 2018 Appendix L for every size: thread roots 0.69 D (lag screws), 0.78 D
 // (wood screws) and 0.75 D (bolts), tips 2/3 D (lag screws) and 2 D (wood screws), wood screws threaded over 2/3 of
 // their length; of bolts and lag screws whose threads the file states to be out of the bearing, D (NDS 2018 12.3.7.2).
 // Dowel bearing is taken across the grain, the weaker direction. The end distance asks what the force's direction asks:

