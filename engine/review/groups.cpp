@@ -26,9 +26,8 @@ bool alike(const checks::CheckResult& one, const checks::CheckResult& other) {
 std::vector<Group> grouped(const std::vector<checks::CheckResult>& results, const std::vector<std::size_t>& among) {
     std::vector<Group> groups;
     for (const std::size_t at : among) {
-        const auto fits = std::find_if(groups.begin(), groups.end(), [&](const Group& group) {
-            return alike(results[group.worst()], results[at]);
-        });
+        const auto fits = std::find_if(groups.begin(), groups.end(),
+                                       [&](const Group& group) { return alike(results[group.worst()], results[at]); });
         if (fits != groups.end()) {
             fits->results.push_back(at);
         } else {

@@ -1,6 +1,6 @@
 #pragma once
-// Results that come to the same, so that a reader sees one row for them: the four anchors of a symmetric base, both ends
-// of a block.
+// Results that come to the same, so that a reader sees one row for them: the four anchors of a symmetric base, both
+// ends of a block.
 #include "checks/result.h"
 
 #include <cstddef>

@@ -57,8 +57,10 @@ std::vector<Phrase> range_sentences(const demand::Demand& demand) {
 std::vector<Stiffness> stiffnesses(const review::Review& review) {
     const demand::Demand& demand = *review.demand;
     std::vector<Stiffness> all;
-    for (const demand::Support& support : demand.supports)
-        alike(all, {support.stiffness_psi_per_in, "psi/in"}, support.stiffness_source).beds.push_back(support.part);
+    for (const demand::Support& support : demand.supports) {
+        auto& beds = alike(all, {support.stiffness_psi_per_in, "psi/in"}, support.stiffness_source).beds;
+        if (!model::contains(beds, support.part)) beds.push_back(support.part);  // several pieces of packing on one
+    }
     for (std::size_t index = 0; index < demand.anchors.size(); ++index) {
         const demand::AnchorEnvelope& envelope = demand.anchors[index];
         alike(all, {envelope.stiffness_lb_per_in, "lb/in"}, envelope.stiffness_source)

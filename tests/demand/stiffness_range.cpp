@@ -55,8 +55,8 @@ TEST_CASE("a nut's load squeezes a prism of wood, or a cone that grows to the me
     // 2 x 2 in on a block 4 in wide and 7 in deep: free over 1 in, to 4 x 4: (1/2 - 1/4)/2 = 0.125; then 4 in wide and
     // 2 + 2 z long: ln(16/4) / (2 x 4) = 0.17329.
     const demand::Squeezed narrow{70000.0, 7.0, 4.0, 4.0};
-    CHECK_CLOSE(demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::stiff),
-                70000.0 / (0.125 + std::log(4.0) / 8.0), 1e-12, 0.0);
+    CHECK_CLOSE(demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::stiff), 70000.0 / (0.125 + std::log(4.0) / 8.0),
+                1e-12, 0.0);
     CHECK_CLOSE(demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::central),
                 std::sqrt(demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::soft) *
                           demand::squeeze_stiffness_lb_per_in(narrow, RangeEnd::stiff)),

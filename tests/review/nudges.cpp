@@ -48,15 +48,12 @@ std::vector<Move> moves(const model::BaseDetail& detail) {
     std::vector<Move> all;
     for (std::size_t block = 0; block < detail.framing.blocks.size(); ++block) {
         const std::string name = detail.framing.blocks[block].id;
-        all.push_back({name + " across", [block](model::BaseDetail& moved, double in) {
-                           moved.framing.blocks[block].across_in += in;
-                       }});
-        all.push_back({name + " from", [block](model::BaseDetail& moved, double in) {
-                           moved.framing.blocks[block].from_in += in;
-                       }});
-        all.push_back({name + " to", [block](model::BaseDetail& moved, double in) {
-                           moved.framing.blocks[block].to_in += in;
-                       }});
+        all.push_back({name + " across",
+                       [block](model::BaseDetail& moved, double in) { moved.framing.blocks[block].across_in += in; }});
+        all.push_back({name + " from",
+                       [block](model::BaseDetail& moved, double in) { moved.framing.blocks[block].from_in += in; }});
+        all.push_back(
+            {name + " to", [block](model::BaseDetail& moved, double in) { moved.framing.blocks[block].to_in += in; }});
     }
     for (std::size_t hole = 0; hole < on_deck(detail).plate.holes.size(); ++hole) {
         const std::string name = on_deck(detail).plate.holes[hole].id;

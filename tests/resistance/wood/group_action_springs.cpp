@@ -61,8 +61,7 @@ std::vector<double> shares(const FastenerRow& row) {
     pull.back() = 1.0;
     const std::vector<double> moved = solve(std::move(matrix), std::move(pull));
     std::vector<double> carried;
-    for (std::size_t at = 0; at < n; ++at)
-        carried.push_back(row.slip_modulus_lb_per_in * (moved[n + at] - moved[at]));
+    for (std::size_t at = 0; at < n; ++at) carried.push_back(row.slip_modulus_lb_per_in * (moved[n + at] - moved[at]));
     return carried;
 }
 
