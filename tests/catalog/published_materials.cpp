@@ -233,3 +233,19 @@ TEST_CASE("No plate may bear on a plastic or composite of no particular product"
         CHECK(material.bearing_psi == 0.0);
     }
 }
+
+// A1085: 50 ksi and its nominal wall (public articles of the tube trade); F1554 36, 55, 105: 58, 75, 125 ksi (public
+// tables), 0.75 and 0.450 of them by AISC 360 Table J3.2; 304, 316 and their L: 30/75 and 25/70 ksi (public tables).
+TEST_CASE("Metals of tubes and rods have their published strengths", "[catalog][published]") {
+    const auto& metals = shipped_catalog().metals;
+    const auto& a1085 = row(metals, "steel-a1085");
+    CHECK(a1085.yield_psi == 50000.0);
+    CHECK(a1085.full_wall);
+    CHECK(row(metals, "steel-a513").by_certificate);
+    CHECK(row(metals, "stainless-304").yield_psi == 30000.0);
+    CHECK(row(metals, "stainless-316l").ultimate_psi == 70000.0);
+    const auto& grades = shipped_catalog().bolt_grades;
+    CHECK_CLOSE(row(grades, "f1554-36").nominal_tension_psi, 0.75 * 58000.0, 1e-12, 0.0);
+    CHECK_CLOSE(row(grades, "f1554-55").nominal_shear_psi, 0.450 * 75000.0, 1e-12, 0.0);
+    CHECK_CLOSE(row(grades, "f1554-105").nominal_tension_psi, 0.75 * 125000.0, 1e-12, 0.0);
+}

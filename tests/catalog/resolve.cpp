@@ -251,3 +251,37 @@ TEST_CASE("Empty catalogs make every id unknown and nothing else go wrong", "[ca
     for (const model::Problem& problem : resolution.problems) CHECK(problem.accepted.empty());
     CHECK(resolution.problems.size() == 8);
 }
+
+TEST_CASE("A certificate gives what a tube's standard does not, and nothing else", "[catalog][unit]") {
+    model::BaseDetail detail = example_detail();
+    model::RectangularTube tube{2.0, 2.0, 0.125, "steel-a513"};
+    detail.post = tube;
+    const catalog::Resolution without = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(without.resolved);
+    CHECK(without.resolved->post_metal.by_certificate);
+    tube.certificate = model::Certificate{50000.0, 60000.0, "heat 7, invented"};
+    detail.post = tube;
+    const catalog::Resolution with = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(with.resolved);
+    CHECK_FALSE(with.resolved->post_metal.by_certificate);
+    CHECK(with.resolved->post_metal.yield_psi == 50000.0);
+    CHECK(with.resolved->post_metal.source.text == "certificate: heat 7, invented");
+    // A500 has strengths of its own; a plate has no certificate.
+    tube.metal = "steel-a500-b";
+    detail.post = tube;
+    CHECK(only_problem(detail).element == "post/certificate");
+    detail = example_detail();
+    on_deck(detail).plate.metal = "steel-a513";
+    CHECK(only_problem(detail).element == "plate");
+}
+
+TEST_CASE("The foot's metal is the stub's where the post slides over one", "[catalog][unit]") {
+    model::BaseDetail detail = example_detail();
+    model::RectangularTube tube{2.0, 2.0, 0.125, "steel-a500-b"};
+    tube.stub = model::Stub{1.6875, 1.6875, 0.0, 6.0, "steel-a36"};
+    detail.post = tube;
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(resolution.resolved);
+    CHECK(foot_metal(*resolution.resolved).id == "steel-a36");
+    CHECK(resolution.resolved->post_metal.id == "steel-a500-b");
+}

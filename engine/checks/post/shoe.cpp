@@ -13,17 +13,18 @@
 #include "resistance/steel/member.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace toehold::checks {
 namespace {
 
 using format::phrase;
 
-CheckResult started(const char* aspect) {
+CheckResult started(const char* aspect, format::Phrase by) {
     CheckResult result;
     result.part = {model::PartKind::shoe};
     result.aspect = aspect;
-    result.link = link_between({model::PartKind::post}, {model::PartKind::shoe}, phrase("shoe"));
+    result.link = link_between({model::PartKind::post}, {model::PartKind::shoe}, std::move(by));
     return result;
 }
 
@@ -31,7 +32,7 @@ CheckResult by_report(const CheckInput& input, const model::WoodPost& post) {
     const demand::GoverningState worst = demand::governing_state(
         input.demand, [&](const demand::State& state) { return push_moment(input.demand, state).total_lb_in; });
     const demand::State& state = input.demand.states.at(worst.state);
-    CheckResult result = started("");
+    CheckResult result = started("", phrase("shoe"));
     result.unit = "lb in";
     result.demand = worst.value;
     result.direction_deg = degrees(state.direction_rad);
@@ -65,7 +66,7 @@ Face face_of(const model::WoodPost& post, bool along_x) {
 
 CheckResult bearing(const CheckInput& input, const catalog::LumberGrade& grade, const Overlap& overlap,
                     const WorstCouple& worst, const Face& face) {
-    CheckResult result = started("bearing");
+    CheckResult result = started("bearing", phrase("bearing in the shoe"));
     result.clause = "NDS 2018 3.10.2";
     result.unit = "psi";
     result.demand = worst.couple.line_lb_per_in / face.post_in;
@@ -91,7 +92,7 @@ CheckResult bearing(const CheckInput& input, const catalog::LumberGrade& grade, 
 
 CheckResult wood_shear(const CheckInput& input, const model::WoodPost& post, const catalog::LumberGrade& grade,
                        const Overlap& overlap, const WorstCouple& worst) {
-    CheckResult result = started("shear");
+    CheckResult result = started("shear", phrase("shear within the shoe"));
     result.clause = "NDS 2018 3.4.2";
     result.unit = "psi";
     const double shear_lb = std::max(worst.couple.lower_lb, worst.push_lb);
@@ -111,7 +112,7 @@ CheckResult wood_shear(const CheckInput& input, const model::WoodPost& post, con
 /// A strip of the wall that bears, held at both corners of the shoe: plastic moment p b^2/16 an inch of height.
 CheckResult shoe_face(const CheckInput& input, const model::WoodPost& post, const Overlap& overlap,
                       const WorstCouple& worst, const Face& face) {
-    CheckResult result = started("face");
+    CheckResult result = started("face", phrase("shoe face bending"));
     const catalog::Metal& metal = input.resolved.post_metal;
     const bool aluminum = metal.kind == catalog::MetalKind::aluminum;
     result.clause = aluminum ? "Aluminum Design Manual 2020 F.2 (from memory)" : steel_clause(metal, "AISC 360-16 F11");
@@ -142,7 +143,7 @@ CheckResult shoe_face(const CheckInput& input, const model::WoodPost& post, cons
 std::vector<CheckResult> by_geometry(const CheckInput& input, const model::WoodPost& post, const Overlap& overlap) {
     const std::optional<catalog::LumberGrade>& grade = input.resolved.post_grade;
     if (!grade) {
-        CheckResult result = started("bearing");
+        CheckResult result = started("bearing", phrase("bearing in the shoe"));
         lacks_evidence(result, phrase("Post grade is not specified."));
         return {result};
     }

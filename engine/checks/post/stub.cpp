@@ -85,7 +85,6 @@ CheckResult result_of(const Overlap& overlap, const WorstCouple& worst, const ch
     CheckResult result;
     result.part = {model::PartKind::post};
     result.aspect = aspect;
-    result.link = link_between({model::PartKind::post}, {model::PartKind::post}, phrase("stub overlap"));
     result.unit = unit;
     result.demand = demand;
     result.direction_deg = worst.direction_deg;

@@ -10,9 +10,39 @@ namespace {
 
 using namespace toehold::model;
 
+std::optional<Certificate> certificate(const Chance& chance) {
+    if (chance.coin()) return std::nullopt;
+    return Certificate{chance.between(3e4, 4e4), chance.between(5e4, 6e4), "heat 12 & 13"};
+}
+
+/// A tube over a stub that fits it, where sizes have to fit.
+RectangularTube over_stub(const Chance& chance) {
+    RectangularTube tube{chance.about(2.5), chance.about(3.0), chance.about(0.25), chance.id(), certificate(chance)};
+    tube.stub = Stub{chance.between(1.6, 1.9),
+                     chance.between(2.0, 2.4),
+                     chance.given(0.1, 0.3),
+                     chance.between(2.0, 9.0),
+                     chance.id(),
+                     chance.one_of<StubFixing>({StubFixing::none, StubFixing::set_screws, StubFixing::through_bolt})};
+    return tube;
+}
+
+RoundTube round_over_stub(const Chance& chance) {
+    RoundTube tube{chance.about(3.0), chance.about(0.25), chance.id(), certificate(chance)};
+    const double diameter_in = chance.between(2.0, 2.4);
+    tube.stub = Stub{diameter_in,  diameter_in, chance.given(0.1, 0.3), chance.between(2.0, 9.0),
+                     chance.id(), StubFixing::set_screws};
+    return tube;
+}
+
+SolidBar round_bar(const Chance& chance) {
+    const double diameter_in = chance.between(1.0, 2.5);
+    return {diameter_in, diameter_in, true, chance.id()};
+}
+
 Post post(const Chance& chance) {
     const auto wall = [&] { return chance.between(0.05, 0.9); };
-    switch (chance.whole(0, 3)) {
+    switch (chance.whole(0, 8)) {
         case 0: {
             const double width = chance.about(2.1);
             return RectangularTube{width, width, wall(), chance.id()};
@@ -21,6 +51,17 @@ Post post(const Chance& chance) {
             return RectangularTube{chance.between(2.0, 2.5), chance.between(2.6, 3.0), wall(), chance.id()};
         case 2:
             return RoundTube{chance.between(2.0, 3.0), wall(), chance.id()};
+        case 3:
+            return over_stub(chance);
+        case 4:
+            return round_over_stub(chance);
+        case 5:
+            return SolidBar{chance.between(1.0, 2.0), chance.between(1.0, 3.0), false, chance.id()};
+        case 6:
+            return round_bar(chance);
+        case 7:
+            return TwinBars{chance.between(0.4, 0.6), chance.between(2.0, 3.0), chance.between(0.5, 1.0),
+                            chance.one_of<PlanAxis>({PlanAxis::x, PlanAxis::y}), chance.id()};
         default:
             break;
     }
@@ -32,7 +73,8 @@ Post post(const Chance& chance) {
                  chance.between(1.0, 9.0),
                  chance.id(),
                  chance.perhaps(10.0, 1e5),
-                 chance.words()};
+                 chance.words(),
+                 chance.one_of<ShoeForm>({ShoeForm::not_stated, ShoeForm::closed})};
     return wood;
 }
 
