@@ -1,6 +1,6 @@
 #pragma once
 // Solid bars in bending: AISC 360-16 F11, yielding and lateral-torsional buckling. Nominal; in, lb, psi; the safety is
-// `flexure_safety`. Seen in public copies of AISC 360-10 and -16, which agree here.
+// `flexure_safety`. Eq. F11-2 to F11-4 were seen in a handbook's chapter on the edition of 2005, which later ones keep.
 
 namespace toehold::resistance::steel {
 

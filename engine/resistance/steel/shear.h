@@ -1,6 +1,6 @@
 #pragma once
-// Tubes and bars in shear, and the walls of a tube under a force spread along them: AISC 360-16 G4, G5, J10.2. Nominal;
-// in, lb, psi.
+// Tubes and bars in shear, and the walls of a tube under a force spread along them: AISC 360-16 G4, G5, J10.2, from
+// memory, to be confirmed. Nominal; in, lb, psi.
 #include "resistance/safety.h"
 #include "resistance/steel/tube.h"
 
