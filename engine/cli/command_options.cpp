@@ -117,7 +117,8 @@ void add_validate(CLI::App& app, ValidateCommand& command, const Locale& locale)
 
 void add_list(CLI::App& app, ListCommand& command, const Locale& locale) {
     CLI::App* list = app.add_subcommand(
-        "list", text(phrase("show what is known: checks, findings, the rows of the catalogs, and what is from memory"), locale));
+        "list", text(phrase("show what is known: checks, findings, the rows of the catalogs, and what is from memory"),
+                     locale));
     list->add_option("WHAT", command.what, text(phrase("one of: {}", list_names_text()), locale))->required();
     list->add_flag("--json", command.json,
                    text(phrase("print an array of objects with name, value and source"), locale));

@@ -1,7 +1,6 @@
 #include "cli/list.h"
 
 #include "checks/registry.h"
-#include "model/basis.h"
 #include "cli/commands.h"
 #include "cli/console.h"
 #include "cli/data_folder.h"
@@ -9,6 +8,7 @@
 #include "export/json/table_json.h"
 #include "export/text/table.h"
 #include "format/figures.h"
+#include "model/basis.h"
 #include "resistance/from_memory.h"
 
 #include <algorithm>
@@ -63,8 +63,8 @@ void add(std::vector<Cells>& all, const Rows& rows, Values&& values) {
 std::vector<Cells> checks_rows(const Catalog&) {
     std::vector<Cells> rows;
     for (const checks::Check& check : checks::registered_checks()) {
-        rows.push_back(
-            {format::verbatim(check.id), phrase("{}: {}", check.title, check.covers), format::verbatim(checks::clause_of(check, model::building_code({})))});
+        rows.push_back({format::verbatim(check.id), phrase("{}: {}", check.title, check.covers),
+                        format::verbatim(checks::clause_of(check, model::building_code({})))});
     }
     return rows;
 }
@@ -72,7 +72,8 @@ std::vector<Cells> checks_rows(const Catalog&) {
 std::vector<Cells> findings_rows(const Catalog&) {
     std::vector<Cells> rows;
     for (const checks::FindingRule& rule : checks::registered_findings())
-        rows.push_back({format::verbatim(rule.id), rule.title, format::verbatim(checks::clause_of(rule, model::building_code({})))});
+        rows.push_back({format::verbatim(rule.id), rule.title,
+                        format::verbatim(checks::clause_of(rule, model::building_code({})))});
     return rows;
 }
 
@@ -157,8 +158,8 @@ void add_recalled(std::vector<Cells>& all, const Rows& rows) {
 std::vector<Cells> memory_rows(const Catalog& catalog) {
     std::vector<Cells> rows;
     for (const resistance::FromMemory& value : resistance::from_memory())
-        rows.push_back({format::verbatim(std::string(value.file)), value.value,
-                        format::verbatim(std::string(value.source))});
+        rows.push_back(
+            {format::verbatim(std::string(value.file)), value.value, format::verbatim(std::string(value.source))});
     add_recalled(rows, catalog.lag_screws);
     add_recalled(rows, catalog.wood_screws);
     add_recalled(rows, catalog.bolts);

@@ -64,10 +64,10 @@ Row summary_row(const SummaryRow& row, bool bare_name, const Locale& locale) {
     if (!row.headline)
         return {{file, format::text(phrase("UNUSABLE"), locale), "-", "-"}, {format::text(row.trouble, locale)}};
     const std::optional<double>& ratio = row.headline->ratio;
-    return {{file, format::text(wording::word(row.headline->verdict), locale),
-             ratio ? format::ratio_text(*ratio) : std::string("-"), findings_cell(row.headline->counts, locale)},
-            {format::text(row.headline->cause.empty() ? phrase("no check could be made") : row.headline->cause,
-                          locale)}};
+    return {
+        {file, format::text(wording::word(row.headline->verdict), locale),
+         ratio ? format::ratio_text(*ratio) : std::string("-"), findings_cell(row.headline->counts, locale)},
+        {format::text(row.headline->cause.empty() ? phrase("no check could be made") : row.headline->cause, locale)}};
 }
 
 }  // namespace

@@ -42,13 +42,13 @@ Phrase end_of_range(double factor, const Phrase& source) {
 std::vector<Phrase> range_sentences(const demand::Demand& demand) {
     std::vector<Phrase> sentences;
     if (const auto& bed = demand.bed_range) {
-        sentences.push_back(phrase("Bed stiffness: center, {}; soft end {}; stiff end {}.",
-                                   bed->central_source, end_of_range(bed->soft, bed->soft_source),
+        sentences.push_back(phrase("Bed stiffness: center, {}; soft end {}; stiff end {}.", bed->central_source,
+                                   end_of_range(bed->soft, bed->soft_source),
                                    end_of_range(bed->stiff, bed->stiff_source)));
     }
     if (const auto& anchors = demand.anchor_range) {
-        sentences.push_back(phrase("Anchor stiffness: center, {}; soft end {}; stiff end {}.",
-                                   anchors->central_source, end_of_range(anchors->soft, anchors->soft_source),
+        sentences.push_back(phrase("Anchor stiffness: center, {}; soft end {}; stiff end {}.", anchors->central_source,
+                                   end_of_range(anchors->soft, anchors->soft_source),
                                    end_of_range(anchors->stiff, anchors->stiff_source)));
     }
     return sentences;

@@ -156,8 +156,10 @@ std::vector<format::Phrase> framing_assumptions(const catalog::Resolved& resolve
 void add_deck_assumptions(std::vector<format::Phrase>& all, const DeckOnJoists& deck) {
     all.insert(all.end(), deck.load.assumptions.begin(), deck.load.assumptions.end());
     all.push_back(format::phrase(
-        "Joists carry the deck's dead load of {} and live load of {} beside the guard's load, over half the bay on each "
-        "side; outside the last joist the bay is taken as wide as the one inside. Uplift at their supports is met by the "
+        "Joists carry the deck's dead load of {} and live load of {} beside the guard's load, over half the bay on "
+        "each "
+        "side; outside the last joist the bay is taken as wide as the one inside. Uplift at their supports is met by "
+        "the "
         "least dead load. Joist bearing, rims, blocks and what is below the deck are not checked for the deck's load.",
         format::Quantity{deck.load.dead_psf, "psf"}, format::Quantity{deck.load.live_psf, "psf"}));
 }

@@ -29,9 +29,9 @@ void add_stiffness(std::vector<Phrase>& all, const std::optional<model::FixedSti
         all.push_back(phrase("Bed and anchor stiffness are specified in the file: {}.", fixed->reason));
         return;
     }
-    all.push_back(
-        phrase("Bed and anchor stiffness are known to a factor. The demand is the largest found at the center and at the "
-               "four corners of two ranges, each between published ends."));
+    all.push_back(phrase(
+        "Bed and anchor stiffness are known to a factor. The demand is the largest found at the center and at the "
+        "four corners of two ranges, each between published ends."));
 }
 
 }  // namespace
@@ -43,9 +43,9 @@ std::vector<Phrase> plate_assumptions(const PlateSolver& solver, const model::Ba
         all.push_back(phrase("A flexible plate was requested and a rigid one is used: {}.", solver.why_rigid()));
     if (model::preloaded(detail)) add_preload(all, solver.flexible());
     if (solver.framing_can_flex() && !detail.basis.stiffness) {
-        all.push_back(
-            phrase("Each of these is solved on rigid framing and on framing that bends, shears, twists and slips at its "
-                   "connections. Each member moves as one piece where the plate covers it."));
+        all.push_back(phrase(
+            "Each of these is solved on rigid framing and on framing that bends, shears, twists and slips at its "
+            "connections. Each member moves as one piece where the plate covers it."));
     }
     all.push_back(
         phrase("The anchors share shear equally, with the twist of an off-center post. Friction carries none of it."));

@@ -54,13 +54,15 @@ Phrase range_words(const demand::Demand& demand) {
     const bool flexible = std::any_of(demand.scenarios.begin(), demand.scenarios.end(),
                                       [](const demand::StiffnessScenario& one) { return one.flexible_framing; });
     return flexible
-               ? phrase("Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
-                        "corners of the two ranges below, on rigid framing and on flexible framing (bending, shear, "
-                        "torsion and slip of its connections). The largest force of all is used.",
-                        count)
-               : phrase("Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
-                        "corners of the two ranges below. The largest force of all is used.",
-                        count);
+               ? phrase(
+                     "Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
+                     "corners of the two ranges below, on rigid framing and on flexible framing (bending, shear, "
+                     "torsion and slip of its connections). The largest force of all is used.",
+                     count)
+               : phrase(
+                     "Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
+                     "corners of the two ranges below. The largest force of all is used.",
+                     count);
 }
 
 Phrase directions_words(const model::Loads& loads) {

@@ -44,9 +44,7 @@ std::vector<CheckRow> rows(const std::vector<checks::CheckResult>& results, cons
     for (const std::string& message : messages) list.push_back({RowKind::message, 0, 0, message});
     for (const review::Group& group : review::grouped(results, shown)) {
         const std::size_t at = group.worst();
-        const auto add = [&](RowKind kind, std::size_t step) {
-            list.push_back({kind, at, step, {}, group.results});
-        };
+        const auto add = [&](RowKind kind, std::size_t step) { list.push_back({kind, at, step, {}, group.results}); };
         add(RowKind::result, 0);
         if (open.count(index.keys[at]) == 0) continue;
         add(RowKind::covers, 0);

@@ -58,9 +58,8 @@ void ChecksPanel::add_controls() {
                                   [this] { copy_steps(); }});
     list_->is_open = [this](std::size_t result) { return open_.count(index_.keys[result]) != 0; };
     list_->is_marked = [this](const CheckRow& row) {
-        return std::any_of(row.alike.begin(), row.alike.end(), [this](std::size_t result) {
-            return concerns(index_, result, session_.selection());
-        });
+        return std::any_of(row.alike.begin(), row.alike.end(),
+                           [this](std::size_t result) { return concerns(index_, result, session_.selection()); });
     };
     list_->Bind(wxEVT_CONTEXT_MENU, [this](wxContextMenuEvent&) { show_menu(); });
 
