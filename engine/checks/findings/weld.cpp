@@ -26,6 +26,7 @@ bool is_welded(const catalog::Resolved& resolved) {
 
 std::vector<Finding> weld_too_small(const catalog::Resolved& resolved) {
     if (!is_welded(resolved) || weld_filler(resolved)->kind == MetalKind::aluminum) return {};
+    if (on_deck(resolved.detail).weld->kind != model::WeldKind::fillet) return {};
     const double leg_in = on_deck(resolved.detail).weld->leg_in;
     const double thinner_in =
         std::min(post_foot(resolved.detail.post).thickness_in, on_deck(resolved.detail).plate.thickness_in);

@@ -1,7 +1,7 @@
 // The plate bent between its anchors and the post, between its toe and the post, and beyond its anchors. At every push
 // strips on straight sections, tangent to the post or through an anchor, find the worst state (strip method, common
-// practice). There the whole plate is bounded by limit analysis: a moment field in equilibrium proves what suffices, and
-// the weakest yield lines what is needed. Not a point value of elastic theory: at a tube's corner it has no limit.
+// practice). There the whole plate is bounded by limit analysis: a moment field in equilibrium proves what suffices,
+// and the weakest yield lines what is needed. Not a point value of elastic theory: at a tube's corner it has no limit.
 //
 // The verdict rests on the better of strip and field, but never on less than the yield lines need at F_y Z: the field
 // counts von Mises' metal, which carries up to 2/sqrt(3) as much along a line as the standard's F_y Z. Or, by the
@@ -37,6 +37,7 @@ model::PartId leading_anchor(const CheckInput& input, const PlateStrip& strip) {
 /// What the plate bears on where it presses most.
 model::PartId leading_support(const CheckInput& input, std::size_t state_index) {
     model::PartId decking{model::PartKind::decking};
+    if (on_deck(input.resolved.detail).layers.packing) return {model::PartKind::packing};
     if (on_deck(input.resolved.detail).layers.decking) return decking;
     const demand::State& state = input.demand.states.at(state_index);
     const auto lead = std::max_element(

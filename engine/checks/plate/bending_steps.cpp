@@ -176,8 +176,8 @@ std::vector<Step> bound_steps(const BoundValues& values, const model::Basis& bas
     const double strip_lb = values.strip.intensity_lb(), field_lb = values.bounds.field_lb;
     std::vector<Step> steps;
     if (std::isfinite(strip_lb))
-        steps.push_back({"m_s", phrase("moment per unit width that the strip needs"), "M / w", strip_lb, "lb",
-                         "common practice"});
+        steps.push_back(
+            {"m_s", phrase("moment per unit width that the strip needs"), "M / w", strip_lb, "lb", "common practice"});
     if (std::isfinite(field_lb))
         steps.push_back({"m_f", phrase("moment per unit width that suffices: a moment field in equilibrium"),
                          "lower bound, von Mises", field_lb, "lb", "limit analysis"});

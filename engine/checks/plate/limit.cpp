@@ -20,24 +20,10 @@ using mechanics::PointLoad;
 /// About as fine as the demand's first mesh; a finer one brings a few percent more, see tests/mechanics/plate_limit.
 constexpr double fineness = 1.0;
 
-/// A washer or head carries the plate around a hole that it covers; what it does not cover is an opening.
-bool is_covered(const mechanics::PlateHole& hole, const std::vector<mechanics::AnchorFootprint>& anchors) {
-    return std::any_of(anchors.begin(), anchors.end(), [&](const mechanics::AnchorFootprint& anchor) {
-        const auto reaches = [&](Point end) {
-            return std::hypot(end.x - anchor.center.x, end.y - anchor.center.y) + hole.radius_in <= anchor.radius_in;
-        };
-        return reaches(hole.from) && reaches(hole.to);
-    });
-}
-
 std::optional<mechanics::MomentFields> fields_of(const CheckInput& input, const PlateStrips& strips) {
-    std::vector<mechanics::PlateHole> openings;
-    for (const mechanics::PlateHole& hole : strips.plate.holes) {
-        if (!is_covered(hole, strips.anchors)) openings.push_back(hole);
-    }
     try {
         const demand::MeshedPlate meshed = demand::meshed_plate(input.resolved, fineness);
-        return mechanics::MomentFields(meshed.mesh, meshed.foot, openings);
+        return mechanics::MomentFields(meshed.mesh, meshed.foot, open_holes(strips));
     } catch (const demand::UnfitForMesh&) {
         return std::nullopt;
     }
@@ -52,8 +38,8 @@ void add_tensions(std::vector<PointLoad>& loads, const std::vector<double>& tens
         for (int step = 0; step < around; ++step) {
             const double angle = 2.0 * std::numbers::pi * (step + 0.5) / around;
             const auto& [center, radius] = anchors[anchor];
-            loads.push_back(
-                {{center.x + radius * std::cos(angle), center.y + radius * std::sin(angle)}, tension_lb[anchor] / around});
+            loads.push_back({{center.x + radius * std::cos(angle), center.y + radius * std::sin(angle)},
+                             tension_lb[anchor] / around});
         }
     }
 }
@@ -88,8 +74,7 @@ std::vector<mechanics::PlanePressure> pressures(const demand::State& state, cons
 
 /// What each anchor's unit tension needs of each line, so that a state is a sum.
 double moment_arm_in(const mechanics::YieldLine& line, const mechanics::AnchorFootprint& anchor) {
-    const double beyond =
-        line.normal_x * anchor.center.x + line.normal_y * anchor.center.y - line.offset_in;
+    const double beyond = line.normal_x * anchor.center.x + line.normal_y * anchor.center.y - line.offset_in;
     return mechanics::mean_distance_beyond_in(beyond, anchor.radius_in);
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// What the whole plate needs by limit analysis, beside what its strips need: a moment field in equilibrium, which proves
-// that so much suffices, and the weakest pattern of yield lines, below which it cannot stand.
+// What the whole plate needs by limit analysis, beside what its strips need: a moment field in equilibrium, which
+// proves that so much suffices, and the weakest pattern of yield lines, below which it cannot stand.
 #include "checks/plate/strips.h"
 #include "mechanics/yield_line/yield_line.h"
 
@@ -10,8 +10,8 @@ namespace toehold::checks {
 
 /// Plastic moments per unit of width, lb.
 struct PlateBounds {
-    double field_lb = 0.0;             ///< suffices; infinite where no field was found
-    mechanics::YieldPattern pattern;   ///< is needed
+    double field_lb = 0.0;            ///< suffices; infinite where no field was found
+    mechanics::YieldPattern pattern;  ///< is needed
 };
 
 class PlateLimit {

@@ -4,6 +4,9 @@
 #include "demand/plate_on_deck/bed.h"
 #include "model/capsule.h"
 
+#include <algorithm>
+#include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace toehold::checks {
@@ -40,7 +43,23 @@ void consider(GoverningStrip& worst, PlateStrip&& other, const PlateSection& at,
     worst = {std::move(other), &at, state};
 }
 
+bool is_covered(const mechanics::PlateHole& hole, const std::vector<mechanics::AnchorFootprint>& anchors) {
+    return std::any_of(anchors.begin(), anchors.end(), [&](const mechanics::AnchorFootprint& anchor) {
+        const auto reaches = [&](mechanics::Point end) {
+            return std::hypot(end.x - anchor.center.x, end.y - anchor.center.y) + hole.radius_in <= anchor.radius_in;
+        };
+        return reaches(hole.from) && reaches(hole.to);
+    });
+}
+
 }  // namespace
+
+std::vector<mechanics::PlateHole> open_holes(const PlateStrips& strips) {
+    std::vector<mechanics::PlateHole> open;
+    std::copy_if(strips.plate.holes.begin(), strips.plate.holes.end(), std::back_inserter(open),
+                 [&](const mechanics::PlateHole& hole) { return !is_covered(hole, strips.anchors); });
+    return open;
+}
 
 PlateStrips plate_strips(const CheckInput& input, const PostFoot& foot) {
     PlateStrips strips;

@@ -23,6 +23,8 @@ struct PlateStrips {
     std::vector<mechanics::AnchorFootprint> anchors;
     std::vector<mechanics::Polygon> patches;  ///< outlines of the supports; empty where they are not known
 };
+/// A washer or head carries the plate around a hole that it covers; the holes that none covers are openings.
+[[nodiscard]] std::vector<mechanics::PlateHole> open_holes(const PlateStrips& strips);
 [[nodiscard]] PlateStrips plate_strips(const CheckInput& input, const PostFoot& foot);
 
 struct GoverningStrip {

@@ -1,6 +1,6 @@
 // The weld at the post's foot, or the shoe's: moment and shear of every push on the weld as a line (elastic method,
-// common practice; see resistance/steel/weld_line.h for what a thin plate adds), against the strength of the weld and of
-// the metal on both sides of it.
+// common practice; see resistance/steel/weld_line.h for what a thin plate adds), against the strength of the weld and
+// of the metal on both sides of it.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/post/weld_strength.h"
@@ -50,9 +50,8 @@ struct Weld {
     }
     [[nodiscard]] WeldIntensity worst(const demand::Demand& demand, const demand::State& state) const {
         const std::vector<WeldIntensity> all = steel::intensities(line, forces_of(demand, state, pieces));
-        return *std::max_element(all.begin(), all.end(), [this](const WeldIntensity& a, const WeldIntensity& b) {
-            return use(a) < use(b);
-        });
+        return *std::max_element(all.begin(), all.end(),
+                                 [this](const WeldIntensity& a, const WeldIntensity& b) { return use(a) < use(b); });
     }
 };
 
@@ -76,8 +75,8 @@ std::vector<Step> demand_steps(const Weld& weld, const demand::LoadCase& load, c
                          "common practice"});
     }
     steps.push_back({"f_v", phrase("shear"), "H/L_w and its torsion", worst.shear, "lb/in", "common practice"});
-    steps.push_back({"f", phrase("resultant"), "sqrt((f_b + f_a)^2 + f_v^2)", worst.resultant(), "lb/in",
-                     "common practice"});
+    steps.push_back(
+        {"f", phrase("resultant"), "sqrt((f_b + f_a)^2 + f_v^2)", worst.resultant(), "lb/in", "common practice"});
     return steps;
 }
 
@@ -91,7 +90,8 @@ void add_use(CheckResult& result, const WeldStrength& strength, const WeldIntens
     result.clause = governing_clause(strength, use.governs(), in_aluminum);
     if (std::isfinite(strength.metal)) {
         if (strength.peak > 1.0)
-            result.steps.push_back({"k", phrase("peak on a thin plate, which a partial penetration groove cannot spread"),
+            result.steps.push_back({"k",
+                                    phrase("peak on a thin plate, which a partial penetration groove cannot spread"),
                                     "on f_b", strength.peak, "", "solids of a 2 in tube on 1/4 in plate"});
         result.steps.push_back({"u_w", phrase("share of the weld metal used"), "f / usable r_w", use.metal, "", ""});
     }

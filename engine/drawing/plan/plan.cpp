@@ -102,6 +102,7 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
     }
     add_axes(scene, sheet);
     add_plate_edge(scene, sheet);
+    add_gussets(scene, sheet);
     add_weld(scene, sheet);
     add_post(scene, sheet);
     add_holes(scene, sheet);

@@ -1,6 +1,7 @@
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "model/base_detail.h"
+#include "model/foot_sides.h"
 
 #include <algorithm>
 #include <cmath>
@@ -58,6 +59,21 @@ void add_axis_label(Scene& scene, const Place& at, const std::string& words, dou
     scene.items.emplace_back(std::move(text));
 }
 
+/// A strip along each welded side.
+void add_weld_sides(Scene& scene, const model::FootPiece& piece, const model::Weld& weld) {
+    const double x = 0.5 * piece.print.width_in, y = 0.5 * piece.print.depth_in, leg = weld.leg_in;
+    const auto add = [&](bool wanted, Point low, Point high) {
+        const Point at{piece.center.x_in, piece.center.y_in};
+        if (wanted)
+            scene.items.emplace_back(rectangle({{at.x + low.x, at.y + low.y}, {at.x + high.x, at.y + high.y}},
+                                               Pen::thin, Fill::plate, {model::PartKind::weld}));
+    };
+    add(weld.sides.outward, {-x, y}, {x, y + leg});
+    add(weld.sides.inward, {-x, -y - leg}, {x, -y});
+    add(weld.sides.right, {x, -y}, {x + leg, y});
+    add(weld.sides.left, {-x - leg, -y}, {-x, y});
+}
+
 }  // namespace
 
 PostFoot post_foot(const model::Post& post) {
@@ -67,9 +83,31 @@ PostFoot post_foot(const model::Post& post) {
 void add_weld(Scene& scene, const PlanSheet& sheet) {
     const auto& weld = on_deck(sheet.subject.detail).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
-    for (const model::FootPiece& piece : model::foot_pieces(sheet.subject.detail.post))
-        scene.items.emplace_back(area(moved(foot_contour(foot_of(piece.print), weld->leg_in), piece.center), Pen::thin,
-                                      Fill::plate, {model::PartKind::weld}));
+    const bool all_round = model::count(weld->sides) == 4;
+    for (const model::FootPiece& piece : model::foot_pieces(sheet.subject.detail.post)) {
+        if (!all_round) add_weld_sides(scene, piece, *weld);
+        if (all_round)
+            scene.items.emplace_back(area(moved(foot_contour(foot_of(piece.print), weld->leg_in), piece.center),
+                                          Pen::thin, Fill::plate, {model::PartKind::weld}));
+    }
+}
+
+void add_gussets(Scene& scene, const PlanSheet& sheet) {
+    const auto& weld = on_deck(sheet.subject.detail).weld;
+    if (!weld || !weld->gussets) return;
+    const model::Gussets& gussets = *weld->gussets;
+    const PostFoot foot = post_foot(sheet.subject.detail.post);
+    const double half = 0.5 * gussets.thickness_in;
+    for (const double side : {-1.0, 1.0}) {
+        const auto add = [&](bool wanted, double face, bool along_x) {
+            const double end = face + gussets.length_in;
+            const Box box = along_x ? Box{{std::min(side * face, side * end), -half}, {std::max(side * face, side * end), half}}
+                                    : Box{{-half, std::min(side * face, side * end)}, {half, std::max(side * face, side * end)}};
+            if (wanted) scene.items.emplace_back(rectangle(box, Pen::outline, Fill::plate, {model::PartKind::weld}));
+        };
+        add(model::has_side(gussets.sides, model::PlanAxis::x, side), 0.5 * foot.width_in, true);
+        add(model::has_side(gussets.sides, model::PlanAxis::y, side), 0.5 * foot.depth_in, false);
+    }
 }
 
 void add_post(Scene& scene, const PlanSheet& sheet) {

@@ -38,6 +38,7 @@ void add_holes(Scene& scene, const PlanSheet& sheet);
 
 // post.cpp
 void add_weld(Scene& scene, const PlanSheet& sheet);
+void add_gussets(Scene& scene, const PlanSheet& sheet);
 void add_post(Scene& scene, const PlanSheet& sheet);
 void add_axes(Scene& scene, const PlanSheet& sheet);
 struct PostFoot {

@@ -3,6 +3,7 @@
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "model/base_detail.h"
+#include "model/foot_sides.h"
 
 #include <algorithm>
 #include <cmath>
@@ -110,11 +111,18 @@ void add_metal_post(Scene& scene, const SectionSheet& sheet, const FootCut& foot
     add_broken_off(scene, foot, high);
 }
 
-void add_piece_weld(Scene& scene, const FootCut& foot, double base, double leg) {
+void add_fillet(Scene& scene, const FootCut& foot, double side, double plate, double rise) {
+    const double face = foot.middle_in + side * foot.half_in;
+    scene.items.emplace_back(area({{face, plate}, {face + side * std::abs(rise), plate}, {face, plate + rise}},
+                                  edge_pen(foot), face_fill(foot, Fill::metal_cut, Fill::plate),
+                                  {model::PartKind::weld}));
+}
+
+void add_piece_weld(Scene& scene, const SectionSheet& sheet, const FootCut& foot, const model::Weld& weld) {
     for (const double side : {-1.0, 1.0}) {
-        const double face = foot.middle_in + side * foot.half_in;
-        scene.items.emplace_back(area({{face, base}, {face + side * leg, base}, {face, base + leg}}, edge_pen(foot),
-                                      face_fill(foot, Fill::metal_cut, Fill::plate), {model::PartKind::weld}));
+        if (!model::has_side(weld.sides, sheet.plane.along, side)) continue;
+        add_fillet(scene, foot, side, on_deck(sheet.subject.detail).plate.thickness_in, weld.leg_in);
+        if (weld.faces == model::WeldFaces::both) add_fillet(scene, foot, side, 0.0, -weld.leg_in);
     }
 }
 
@@ -146,7 +154,7 @@ void add_post_foot(Scene& scene, const SectionSheet& sheet) {
             add_metal_post(scene, sheet, foot);
         }
         if (weld && weld->leg_in > 0.0)
-            add_piece_weld(scene, foot, on_deck(detail).plate.thickness_in, weld->leg_in);
+            add_piece_weld(scene, sheet, foot, *weld);
     }
 }
 

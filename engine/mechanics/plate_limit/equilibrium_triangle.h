@@ -12,10 +12,10 @@
 namespace toehold::mechanics {
 
 struct EquilibriumTriangle {
-    std::array<int, 6> freedom{};          ///< corners, then the side from each to the next; -1: held
-    std::array<Point, 3> corners{};        ///< counter-clockwise
-    Eigen::Matrix<double, 3, 6> bending;   ///< curvatures xx, yy and twice xy from the freedoms
-    Eigen::Matrix<double, 6, 6> unit;      ///< stiffness for a material of unit stiffness
+    std::array<int, 6> freedom{};         ///< corners, then the side from each to the next; -1: held
+    std::array<Point, 3> corners{};       ///< counter-clockwise
+    Eigen::Matrix<double, 3, 6> bending;  ///< curvatures xx, yy and twice xy from the freedoms
+    Eigen::Matrix<double, 6, 6> unit;     ///< stiffness for a material of unit stiffness
     double area_in2 = 0.0;
 };
 

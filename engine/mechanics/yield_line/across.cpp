@@ -70,8 +70,7 @@ std::vector<YieldLine> yield_lines(const FootOutline& foot, const PlateShape& pl
         for (const double offset : offsets_in(foot, plate, section)) {
             section.offset_in = offset;
             if (crossings_in(section, plate.outline).empty()) continue;
-            lines.push_back(
-                {section.normal_rad, section.normal_x, section.normal_y, offset, metal_in(section, plate)});
+            lines.push_back({section.normal_rad, section.normal_x, section.normal_y, offset, metal_in(section, plate)});
         }
     }
     return lines;
@@ -80,8 +79,7 @@ std::vector<YieldLine> yield_lines(const FootOutline& foot, const PlateShape& pl
 double moment_needed_lb(const YieldLine& line, std::span<const PointLoad> loads) {
     double work = 0.0;
     for (const PointLoad& load : loads) {
-        work += load.force_lb *
-                std::max(0.0, line.normal_x * load.at.x + line.normal_y * load.at.y - line.offset_in);
+        work += load.force_lb * std::max(0.0, line.normal_x * load.at.x + line.normal_y * load.at.y - line.offset_in);
     }
     if (work == 0.0) return 0.0;
     return line.metal_in > 0.0 ? std::abs(work) / line.metal_in : std::numeric_limits<double>::infinity();

@@ -65,8 +65,9 @@ Point place(const OutlinePart& part, double away_in) {
     return {part.center.x + out * part.out.x, part.center.y + out * part.out.y};
 }
 
-/// Of the band beside this part, at a plastic moment of one. The lift is G d / s, with G that of the plate at the band's
-/// outer edge, d the distance from the post and s the band's width; over an arc in polar coordinates about its center.
+/// Of the band beside this part, at a plastic moment of one. The lift is G d / s, with G that of the plate at the
+/// band's outer edge, d the distance from the post and s the band's width; over an arc in polar coordinates about its
+/// center.
 double taken(const OutlinePart& part, double band_in, const Tilt& tilt) {
     const Point u = part.out, v{-u.y, u.x};
     const double outward = tilt.way.x * u.x + tilt.way.y * u.y, sideways = tilt.way.x * v.x + tilt.way.y * v.y;
@@ -87,10 +88,9 @@ double taken(const OutlinePart& part, double band_in, const Tilt& tilt) {
 double lift_at(const FootOutline& foot, const Tilt& tilt, double band_in, Point at) {
     const double radius = std::hypot(at.x, at.y);
     const double shrink = foot.round ? std::min(1.0, 0.5 * foot.width_in / radius) : 0.0;
-    const Point near = foot.round
-                           ? Point{at.x * shrink, at.y * shrink}
-                           : Point{std::clamp(at.x, -0.5 * foot.width_in, 0.5 * foot.width_in),
-                                   std::clamp(at.y, -0.5 * foot.depth_in, 0.5 * foot.depth_in)};
+    const Point near = foot.round ? Point{at.x * shrink, at.y * shrink}
+                                  : Point{std::clamp(at.x, -0.5 * foot.width_in, 0.5 * foot.width_in),
+                                          std::clamp(at.y, -0.5 * foot.depth_in, 0.5 * foot.depth_in)};
     const double away = std::hypot(at.x - near.x, at.y - near.y);
     if (away >= band_in) return tilt.lift(at);
     if (!(away > 0.0)) return 0.0;
@@ -122,12 +122,10 @@ YieldPattern worst_around(const FootOutline& foot, const PlateShape& plate, std:
             const double angle = 2.0 * std::numbers::pi * (step % ways) / ways;
             const Tilt tilt{{std::cos(angle), std::sin(angle)}, offsets[static_cast<std::size_t>(step / ways)] * half};
             double work = 0.0, hinges = 0.0;
-            for (const PointLoad& load : loads)
-                work += load.force_lb * lift_at(foot, tilt, band, load.at);
+            for (const PointLoad& load : loads) work += load.force_lb * lift_at(foot, tilt, band, load.at);
             for (const OutlinePart& part : outline) hinges += taken(part, band, tilt);
             const double needed = std::abs(work) / hinges;
-            if (needed > worst.moment_needed_lb)
-                worst = {YieldShape::around, needed, angle, tilt.offset_in, 0.0, band};
+            if (needed > worst.moment_needed_lb) worst = {YieldShape::around, needed, angle, tilt.offset_in, 0.0, band};
         }
     }
     return worst;

@@ -3,6 +3,7 @@
 #include "paper/report/described.h"
 #include "paper/words.h"
 #include "wording/demand.h"
+#include "wording/weld.h"
 
 #include <algorithm>
 
@@ -133,8 +134,11 @@ Phrase weld_words(const catalog::Resolved& resolved) {
     const auto& weld = on_deck(resolved.detail).weld;
     if (!weld) return phrase("none specified");
     const auto& filler = on_deck(resolved).filler;
-    return filler ? phrase("{} fillet all around, {}", Dimension{weld->leg_in}, filler->name)
-                  : phrase("{} fillet all around", Dimension{weld->leg_in});
+    Phrase words =
+        wording::weld(*weld, phrase("{}", Dimension{weld->leg_in}), phrase("{}", Dimension{weld->throat_in}));
+    if (filler) words = phrase("{}, {}", std::move(words), filler->name);
+    const Phrase gussets = wording::gussets(*weld);
+    return gussets.empty() ? words : phrase("{}; {}", std::move(words), gussets);
 }
 
 Phrase plate_words(const catalog::Resolved& resolved) {

@@ -2,11 +2,13 @@
 #include "drawing/annotation/symbols.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "model/foot_sides.h"
 #include "model/placement.h"
 #include "model/segment.h"
 #include "paper/cutting/plate_contours.h"
 #include "paper/shop/views.h"
 #include "paper/shop/weld_symbol.h"
+#include "wording/weld.h"
 
 #include <algorithm>
 #include <cmath>
@@ -154,30 +156,57 @@ void add_post_stub(Scene& scene, const Edge& edge) {
     for (const Piece& piece : pieces_of(edge)) add_piece(scene, edge, piece, metal_top);
 }
 
+/// A fillet in the corner of post and plate; `up`: 1 above the plate, -1 below it.
+void add_fillet(Scene& scene, double face_in, double side, double plate_in, double up, double leg_in) {
+    scene.items.emplace_back(drawing::area(
+        {{face_in, plate_in}, {face_in + side * leg_in, plate_in}, {face_in, plate_in + up * leg_in}}, Pen::outline,
+        drawing::Fill::capacity, {model::PartKind::weld}));
+}
+
 void add_weld_faces(Scene& scene, const Edge& edge) {
-    const auto& weld = on_deck(detail_of(edge)).weld;
+    const std::optional<model::Weld>& weld = on_deck(detail_of(edge)).weld;
     if (!weld || !(weld->leg_in > 0.0)) return;
-    const double foot = edge.thickness_in;
     for (const Piece& piece : pieces_of(edge)) {
         for (const double side : {-1.0, 1.0}) {
+            if (!model::has_side(weld->sides, edge.along, side)) continue;
             const double face = piece.middle_in + side * piece.half_in;
-            scene.items.emplace_back(
-                drawing::area({{face, foot}, {face + side * weld->leg_in, foot}, {face, foot + weld->leg_in}},
-                              Pen::outline, drawing::Fill::capacity, {model::PartKind::weld}));
+            add_fillet(scene, face, side, edge.thickness_in, 1.0, weld->leg_in);
+            if (weld->faces == model::WeldFaces::both) add_fillet(scene, face, side, 0.0, -1.0, weld->leg_in);
         }
     }
 }
 
-std::string weld_size(const Edge& edge) {
-    return drawing::length_figure(on_deck(detail_of(edge)).weld->leg_in, edge.subject.drafting.locale.system);
+/// Gussets seen from the side; those in the middle of the faces towards and away from the reader are not.
+void add_gussets(Scene& scene, const Edge& edge) {
+    const std::optional<model::Weld>& weld = on_deck(detail_of(edge)).weld;
+    if (!weld || !weld->gussets) return;
+    const model::Gussets& gussets = *weld->gussets;
+    for (const double side : {-1.0, 1.0}) {
+        if (!model::has_side(gussets.sides, edge.along, side)) continue;
+        const double face = 0.5 * side * edge.post_in;
+        scene.items.emplace_back(drawing::area({{face, edge.thickness_in},
+                                                {face + side * gussets.length_in, edge.thickness_in},
+                                                {face, edge.thickness_in + gussets.height_in}},
+                                               Pen::outline, drawing::Fill::plate, {model::PartKind::weld}));
+    }
 }
 
-void add_weld_sign(Scene& scene, const Edge& edge) {
-    const auto& weld = on_deck(detail_of(edge)).weld;
-    if (!weld || !(weld->leg_in > 0.0)) return;
-    const double half_leg = 0.5 * weld->leg_in;
-    add_fillet_sign(scene, drawing::standing({0.5 * edge.post_in + half_leg, edge.thickness_in + half_leg}),
-                    weld_size(edge));
+bool has_weld(const Edge& edge) {
+    const std::optional<model::Weld>& weld = on_deck(detail_of(edge)).weld;
+    return weld && (weld->leg_in > 0.0 || weld->kind != model::WeldKind::fillet);
+}
+
+WeldSign sign_of(const Edge& edge) {
+    const model::Weld& weld = *on_deck(detail_of(edge)).weld;
+    const format::Locale& locale = edge.subject.drafting.locale;
+    return weld_sign(weld, locale.system, format::text(wording::welded_sides(weld.sides), locale));
+}
+
+void add_sign(Scene& scene, const Edge& edge) {
+    if (!has_weld(edge)) return;
+    const double half_leg = 0.5 * on_deck(detail_of(edge)).weld->leg_in;
+    add_weld_sign(scene, drawing::standing({0.5 * edge.post_in + half_leg, edge.thickness_in + half_leg}),
+                  sign_of(edge));
 }
 
 void add_axis(Scene& scene, const Edge& edge) {
@@ -237,23 +266,23 @@ Scene edge_view(const ViewSubject& subject, PlanAxis along) {
     scene.items.emplace_back(drawing::rectangle(plate, Pen::outline, drawing::Fill::plate, {model::PartKind::plate}));
     add_corner_edges(scene, edge);
     add_hidden_holes(scene, edge);
+    add_gussets(scene, edge);
     add_weld_faces(scene, edge);
     add_axis(scene, edge);
     add_place_of_post(scene, edge);
     add_post_width(scene, edge);
     if (along == PlanAxis::x) {
         add_thickness(scene, edge);
-        add_weld_sign(scene, edge);
+        add_sign(scene, edge);
     }
     return drawing::finished(std::move(scene));
 }
 
 double weld_symbol_reach_mm(const ViewSubject& subject) {
     const Edge edge = edge_of(subject, PlanAxis::x);
-    const auto& weld = on_deck(detail_of(edge)).weld;
-    if (!weld || !(weld->leg_in > 0.0)) return 0.0;
-    return (0.5 * edge.post_in + 0.5 * weld->leg_in) * subject.drafting.mm_per_in +
-           fillet_sign_reach_mm(weld_size(edge));
+    if (!has_weld(edge)) return 0.0;
+    return (0.5 * edge.post_in + 0.5 * on_deck(detail_of(edge)).weld->leg_in) * subject.drafting.mm_per_in +
+           weld_sign_reach_mm(sign_of(edge));
 }
 
 }  // namespace toehold::paper::shop

@@ -1,6 +1,7 @@
 #include "paper/shop/shop_notes.h"
 
 #include "drawing/annotation/labels.h"
+#include "wording/weld.h"
 
 namespace toehold::paper::shop {
 namespace {
@@ -12,7 +13,8 @@ using format::phrase;
 
 /// Of the post, or of the shoe a wood post stands in.
 bool welded(const catalog::Resolved& resolved) {
-    return on_deck(resolved.detail).weld && on_deck(resolved.detail).weld->leg_in > 0.0;
+    const std::optional<model::Weld>& weld = on_deck(resolved.detail).weld;
+    return weld && (weld->leg_in > 0.0 || weld->kind != model::WeldKind::fillet);
 }
 
 bool shoe_is_bolted(const model::Post& post) {
@@ -118,9 +120,13 @@ Phrase weld_words(const catalog::Resolved& resolved, units::System system) {
         return shoe_is_bolted(resolved.detail.post) ? phrase("none; shoe bolted, its bolts not specified: by order")
                                                     : phrase("none specified");
     }
-    const std::string leg = length_figure(on_deck(resolved.detail).weld->leg_in, system);
+    const model::Weld& weld = *on_deck(resolved.detail).weld;
+    Phrase words = wording::weld(weld, format::verbatim(length_figure(weld.leg_in, system)),
+                                 format::verbatim(length_figure(weld.throat_in, system)));
     const auto& filler = on_deck(resolved).filler;
-    return filler ? phrase("{} fillet all around, {}", leg, filler->name) : phrase("{} fillet all around", leg);
+    if (filler) words = phrase("{}, {}", std::move(words), filler->name);
+    const Phrase gussets = wording::gussets(weld);
+    return gussets.empty() ? words : phrase("{}; {}", std::move(words), gussets);
 }
 
 }  // namespace toehold::paper::shop

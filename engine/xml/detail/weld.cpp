@@ -13,16 +13,15 @@ using format::phrase;
 
 using units::Kind;
 
-constexpr std::array<Word<model::WeldKind>, 3> kinds{
-    {{"fillet", model::WeldKind::fillet},
-     {"complete-penetration", model::WeldKind::complete_penetration},
-     {"partial-penetration", model::WeldKind::partial_penetration}}};
+constexpr std::array<Word<model::WeldKind>, 3> kinds{{{"fillet", model::WeldKind::fillet},
+                                                      {"complete-penetration", model::WeldKind::complete_penetration},
+                                                      {"partial-penetration", model::WeldKind::partial_penetration}}};
 constexpr std::array<Word<model::WeldFaces>, 2> faces{
     {{"top", model::WeldFaces::top}, {"both", model::WeldFaces::both}}};
 
 struct SideWord {
     const char* word;
-    bool model::FootSides::* side;
+    bool model::FootSides::*side;
 };
 constexpr std::array<SideWord, 4> side_words{{{"outward", &model::FootSides::outward},
                                               {"inward", &model::FootSides::inward},
@@ -34,8 +33,8 @@ model::FootSides read_sides(ElementReader& reader) {
     if (!reader.has("sides")) return {};
     model::FootSides sides{false, false, false, false};
     for (const std::string& word : reader.ids("sides")) {
-        const auto* const known = std::find_if(side_words.begin(), side_words.end(),
-                                               [&](const SideWord& one) { return word == one.word; });
+        const auto* const known =
+            std::find_if(side_words.begin(), side_words.end(), [&](const SideWord& one) { return word == one.word; });
         if (known == side_words.end()) {
             reader.report(phrase("{} is no side of the foot", word), "sides", phrase("outward, inward, right, left"));
         } else {
@@ -85,8 +84,7 @@ model::Weld read_weld(ElementReader& reader) {
     weld.filler = reader.id("filler");
     weld.faces = reader.optional_choice<model::WeldFaces>("faces", faces).value_or(weld.faces);
     weld.sides = read_sides(reader);
-    if (std::optional<ElementReader> gussets = reader.optional_child("gussets"))
-        weld.gussets = read_gussets(*gussets);
+    if (std::optional<ElementReader> gussets = reader.optional_child("gussets")) weld.gussets = read_gussets(*gussets);
     return weld;
 }
 

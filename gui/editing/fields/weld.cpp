@@ -22,7 +22,7 @@ const std::array<Word<model::WeldFaces>, 2> faces{
 
 struct SideWord {
     const char* word;
-    bool model::FootSides::* side;
+    bool model::FootSides::*side;
 };
 constexpr std::array<SideWord, 4> side_words{{{"outward", &model::FootSides::outward},
                                               {"inward", &model::FootSides::inward},
@@ -41,8 +41,8 @@ std::optional<model::FootSides> typed_sides(const std::string& text) {
     model::FootSides sides{false, false, false, false};
     std::istringstream words(text);
     for (std::string word; words >> word;) {
-        const auto* const known = std::find_if(side_words.begin(), side_words.end(),
-                                               [&](const SideWord& one) { return word == one.word; });
+        const auto* const known =
+            std::find_if(side_words.begin(), side_words.end(), [&](const SideWord& one) { return word == one.word; });
         if (known == side_words.end()) return std::nullopt;
         sides.*(known->side) = true;
     }
@@ -111,8 +111,7 @@ void gusset_fields(Form& form, model::Gussets& gussets) {
                  phrase("Where a gusset stands, in the middle of the face: outward, inward, right, left.")},
                 gussets.sides);
     form.length({"height", phrase("Height"), phrase("Up the post.")}, gussets.height_in);
-    form.length({"length", phrase("Length"), phrase("Along the plate, from the face of the post.")},
-                gussets.length_in);
+    form.length({"length", phrase("Length"), phrase("Along the plate, from the face of the post.")}, gussets.length_in);
     form.length({"thickness", phrase("Thickness"), phrase("Of each gusset.")}, gussets.thickness_in);
     form.length({"leg", phrase("Leg"), phrase("Of the fillets on both sides of each gusset.")}, gussets.leg_in);
 }

@@ -1,5 +1,5 @@
 // A fillet too large for the thinner part it joins: its heat burns through the wall, and the strength counted for it is
-// not there. For the least leg see `weld-too-small`.
+// not there; or a groove deeper than the wall. For the least leg see `weld-too-small`.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/findings/buildable/fit.h"
@@ -19,6 +19,13 @@ constexpr double largest_leg_to_thickness = 2.0;
 
 std::vector<Finding> weld_larger_than_wall(const catalog::Resolved& resolved) {
     const double wall_in = post_foot(resolved.detail.post).thickness_in;
+    const std::optional<model::Weld>& weld = on_deck(resolved.detail).weld;
+    if (weld && !units::at_most(weld->throat_in, wall_in)) {
+        return {finding_on({model::PartKind::weld}, Severity::fails,
+                           phrase("The groove's effective throat of {} is more than the {} of metal it is cut into. "
+                                  "Make it a complete penetration groove, or give a smaller throat.",
+                                  Dimension{weld->throat_in}, Dimension{wall_in}))};
+    }
     const double thinner_in = std::min(wall_in, on_deck(resolved.detail).plate.thickness_in);
     const double leg_in = weld_leg_in(resolved);
     const double largest_in = largest_leg_to_thickness * thinner_in;

@@ -44,3 +44,18 @@ TEST_CASE("Where nothing is welded no leg is too large", "[unit]") {
     on_deck(resolved.detail).weld.reset();
     CHECK(test::run_finding("weld-larger-than-wall", resolved).empty());
 }
+
+TEST_CASE("A groove is no deeper than the wall it is cut into", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();  // wall of 1/8 in
+    model::Weld& weld = *on_deck(resolved.detail).weld;
+    weld.kind = model::WeldKind::partial_penetration;
+    weld.leg_in = 0.0;
+    weld.throat_in = 0.125;
+    CHECK(test::run_finding("weld-larger-than-wall", resolved).empty());
+    CHECK(test::run_finding("weld-too-small", resolved).empty());
+    weld.throat_in = 0.1875;
+    const auto findings = test::run_finding("weld-larger-than-wall", resolved);
+    REQUIRE(findings.size() == 1);
+    CHECK(findings[0].severity == Severity::fails);
+    CHECK(test::says(findings[0].message, "more than the 1/8 in of metal"));
+}
