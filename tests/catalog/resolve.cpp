@@ -101,7 +101,7 @@ TEST_CASE("Every unknown id is said with the element that names it", "[catalog][
     on_deck(detail).layers.decking->material = "wood-southernpine";
     on_deck(detail).layers.shims = {{"shim-stainless", 0.1}, {"shim-oak", 0.1}};
     detail.framing.blocks[1].species = "southern-yellow-pine";
-    detail.framing.joists->grade = "no-3";
+    detail.framing.joists->grade = "no-4";
     on_deck(detail).anchors = {
         {{"A"}, model::ThroughBolt{"bolt-3/8in", "a308", model::Washer{"washer-3/8"}}, {}, ""},
         {{"B"}, model::WoodScrew{"wood-screw-11", 3.0, {}}, model::Washer{"uss"}, ""},
