@@ -4,7 +4,7 @@ namespace toehold::checks {
 namespace {
 
 using format::phrase;
-using format::Quantity;
+using format::Dimension;
 
 /// On a line at mid-depth.
 FastenerReach on_line(const EndPlace& place, double line_in) {
@@ -12,7 +12,7 @@ FastenerReach on_line(const EndPlace& place, double line_in) {
     FastenerReach reach;
     reach.highest_in = 0.5 * (depth_in - line_in);
     reach.lowest_in = 0.5 * (depth_in + line_in);
-    reach.where = phrase("fasteners on an upright line of {} at mid-depth", Quantity{line_in, "in"});
+    reach.where = phrase("fasteners on an upright line of {} at mid-depth", Dimension{line_in});
     return reach;
 }
 

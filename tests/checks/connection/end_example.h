@@ -42,6 +42,7 @@ inline demand::Demand held(const catalog::Resolved& resolved, const demand::Memb
     demand.framing = demand::FramingDemand{};
     demand.framing->supports = {support};
     demand::FramingState state;
+    state.members.resize(model::members(resolved.detail.framing).size());
     state.reactions = {forces};
     demand.framing->states = {state};
     return demand;
