@@ -234,7 +234,7 @@ TEST_CASE("No plate may bear on a plastic or composite of no particular product"
     }
 }
 
-// A1085: 50 ksi and its nominal wall (public articles of the tube trade); F1554 36, 55, 105: 58, 75, 125 ksi (public
+// A1085: 50 ksi and its nominal wall (public articles of the tube trade). F1554 36, 55, 105: 58, 75, 125 ksi (public
 // tables), 0.75 and 0.450 of them by AISC 360 Table J3.2; 304, 316 and their L: 30/75 and 25/70 ksi (public tables).
 TEST_CASE("Metals of tubes and rods have their published strengths", "[catalog][published]") {
     const auto& metals = shipped_catalog().metals;

@@ -90,19 +90,29 @@ CheckResult bearing(const CheckInput& input, const catalog::LumberGrade& grade, 
     return result;
 }
 
+/// Shear in the post between its two bearings, which lie on opposite faces: of the lower one's force, even over its
+/// length, what lies within the post's depth of the upper one goes across as a strut and is not counted, NDS 2018
+/// 3.4.3.1(a); above the shoe the push is there.
+double counted_shear_lb(const WorstCouple& worst, double depth_in) {
+    return std::max(worst.push_lb, worst.couple.line_lb_per_in * (worst.couple.lower_in - depth_in));
+}
+
 CheckResult wood_shear(const CheckInput& input, const model::WoodPost& post, const catalog::LumberGrade& grade,
                        const Overlap& overlap, const WorstCouple& worst) {
     CheckResult result = started("shear", phrase("shear within the shoe"));
     result.clause = "NDS 2018 3.4.2";
     result.unit = "psi";
-    const double shear_lb = std::max(worst.couple.lower_lb, worst.push_lb);
+    const double depth_in = worst.along_x ? post.width_in : post.depth_in;
+    const double shear_lb = counted_shear_lb(worst, depth_in);
     result.demand = 1.5 * shear_lb / (post.width_in * post.depth_in);
     result.direction_deg = worst.direction_deg;
     const Adjusted allowed = adjust_shear(grade, input.resolved.detail.basis);
     result.capacity = allowed.value;
     result.steps = couple_steps(overlap, worst);
     append(result.steps,
-           {{"V", phrase("shear in the post within the shoe"), "R_l, at least H", shear_lb, "lb", "statics"},
+           {from_file("d", phrase("depth of the post along the push"), depth_in, "in"),
+            {"V", phrase("shear in the post within the shoe, without the force within d of the upper bearing"),
+             "w (a - d), at least H", shear_lb, "lb", "NDS 2018 3.4.3.1(a)"},
             {"f_v", phrase("shear stress"), "3 V/(2 b d)", result.demand, "psi", "NDS 2018 Eq. 3.4-2"}});
     append(result.steps, allowable_shear_steps(grade, allowed));
     conclude(result);

@@ -45,25 +45,35 @@ const checks::CheckResult& with_aspect(const std::vector<checks::CheckResult>& r
 }  // namespace
 
 // 3 1/2 in square in a shoe 6 in high on a 3/8 in plate: L = 5.625, h' = 41.625: a = h' - root(h'^2 - h' L + L^2/2) =
-// 2.70829, w = 200/(5.625 - 5.41658) = 959.6 lb/in. Bearing 959.6/3.5 = 274.2 psi. Shear: R_l = 959.6 x 2.70829 = 2598.9
-// lb: 1.5 x 2598.9/12.25 = 318.2 psi. The face: 959.6 x 3.5/16 = 209.9 lb in an inch on 1/4 in: 0.015625 Fy/1.67.
+// 2.71073, w = 200/(5.625 - 5.42146) = 982.6 lb/in. Bearing 982.6/3.5 = 280.7 psi. The lower bearing, 2.71 in long, lies
+// within d = 3.5 in of the upper one (NDS 3.4.3.1(a)): V = 200, 1.5 x 200/12.25 = 24.5 psi. The face: 982.6 x 3.5/16 =
+// 214.9 lb in an inch on 1/4 in: 0.015625 Fy/1.67.
 // 0.5.0 had no number.
 TEST_CASE("A closed, welded shoe holds its post by bearing across the grain", "[unit]") {
     const auto resolved = closed_shoe();
     const auto results = run_check("post-shoe", resolved, test::pushes(resolved, {90.0}));
     REQUIRE(results.size() == 3);
     const auto& bearing = with_aspect(results, "bearing");
-    CHECK_CLOSE(step_value(bearing, "w"), 959.6, 1e-3, 0.0);
-    CHECK_CLOSE(bearing.demand, 274.2, 1e-3, 0.0);
+    CHECK_CLOSE(step_value(bearing, "w"), 982.62, 1e-4, 0.0);
+    CHECK_CLOSE(bearing.demand, 280.75, 1e-4, 0.0);
     const double reference_psi = resolved.post_grade->compression_perp_psi;
     // Wet: C_M 0.67 (NDS Supplement Table 4B).
     CHECK_CLOSE(bearing.capacity, 0.67 * reference_psi, 1e-9, 0.0);
     CHECK_CLOSE(step_value(bearing, "f_peak"),
                 (200.0 / 5.625 + 6.0 * 200.0 * (41.625 - 2.8125) / 31.640625) / 3.5, 1e-9, 0.0);
-    CHECK_CLOSE(with_aspect(results, "shear").demand, 318.2, 1e-3, 0.0);
+    CHECK_CLOSE(with_aspect(results, "shear").demand, 24.4898, 1e-5, 0.0);
     const auto& face = with_aspect(results, "face");
-    CHECK_CLOSE(face.demand, 209.9, 1e-3, 0.0);
+    CHECK_CLOSE(face.demand, 214.95, 1e-4, 0.0);
     CHECK_CLOSE(face.capacity, resolved.post_metal.yield_psi * 0.015625 / 1.67, 1e-9, 0.0);
+}
+
+// 12 in high: L = 11.625, a = 5.344, w = 213.4: the 1.84 in of the lower bearing beyond d count, 393 lb: 48.2
+// psi.
+TEST_CASE("In a tall shoe the force beyond the post's depth shears it", "[unit]") {
+    auto resolved = closed_shoe();
+    std::get<model::WoodPost>(resolved.detail.post).shoe.height_in = 12.0;
+    const auto results = run_check("post-shoe", resolved, test::pushes(resolved, {90.0}));
+    CHECK_CLOSE(with_aspect(results, "shear").demand, 48.179, 1e-3, 0.0);
 }
 
 TEST_CASE("A push on the diagonal bears by its components, each on its own faces", "[closed-form]") {
