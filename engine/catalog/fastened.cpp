@@ -10,8 +10,11 @@ Fastened fastened_by(const PlateOnDeck& materials, const model::PlateOnDeck& mou
     Fastened fastened;
     fastened.side = {materials.plate_metal, mount.plate.thickness_in, extent_in(mount.plate.outline, PlanAxis::x),
                      extent_in(mount.plate.outline, PlanAxis::y)};
-    if (mount.layers.decking)
-        fastened.layers.push_back({materials.decking.value_or(DeckingMaterial{}), mount.layers.decking->thickness_in});
+    if (mount.layers.decking) {
+        const bool packed = mount.layers.packing.has_value();
+        fastened.layers.push_back({(packed ? materials.packing : materials.decking).value_or(DeckingMaterial{}),
+                                   mount.layers.decking->thickness_in, packed});
+    }
     for (std::size_t index = 0; index < mount.layers.shims.size(); ++index) {
         fastened.layers.push_back({index < materials.shims.size() ? materials.shims[index] : DeckingMaterial{},
                                    mount.layers.shims[index].thickness_in});

@@ -18,6 +18,7 @@ struct SideMember {
 struct Interlayer {
     DeckingMaterial material;
     double thickness_in = 0.0;
+    bool loose = false;  ///< packing, which stands beside the shank and holds it against nothing
 };
 
 struct Fastened {

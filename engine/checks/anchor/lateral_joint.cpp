@@ -29,6 +29,7 @@ format::Phrase cannot_bear(const Resolved& resolved, const Anchor& anchor) {
     const catalog::Fastened fastened = catalog::fastened_by(resolved, anchor);
     for (auto it = fastened.layers.rbegin(); it != fastened.layers.rend(); ++it) {
         const DeckingMaterial& layer = it->material;
+        if (it->loose) return phrase("The packing through the boards is taken as a gap.");
         if (layer.kind != DeckingKind::wood)
             return phrase("The layer {} is not wood and is taken as a gap.", layer.name);
         if (layer.species != wood_of(resolved, anchor).species.id)

@@ -100,6 +100,7 @@ std::vector<Finding> corrosion_too_little(const catalog::Resolved& resolved) {
 /// Whether the plate lies on wood: the uppermost layer's, or the framing itself.
 bool plate_on_wood(const catalog::Resolved& resolved) {
     const catalog::PlateOnDeck& mount = on_deck(resolved);
+    if (mount.packing) return mount.packing->kind == catalog::DeckingKind::wood;
     if (mount.decking) return mount.decking->kind == catalog::DeckingKind::wood;
     return mount.shims.empty() || mount.shims.front().kind == catalog::DeckingKind::wood;
 }
@@ -112,6 +113,14 @@ std::vector<Finding> aluminum_on_treated_wood(const catalog::Resolved& resolved)
                                       phrase("The aluminum plate lies on treated wood: copper in the preservative "
                                              "attacks aluminum. Put a barrier between them that does not hold water, a "
                                              "plastic shim or a coating.")));
+    for (const catalog::Anchor& anchor : resolved.anchors) {
+        const bool below = (anchor.backing || anchor.lower) && anchor.backing_metal;
+        if (!below || anchor.backing_metal->kind != MetalKind::aluminum) continue;
+        findings.push_back(finding_on(model::anchor_part(anchor.id), Severity::caution,
+                                      phrase("The aluminum plate below anchor {} lies on treated wood: copper in the "
+                                             "preservative attacks aluminum. Use hot-dip galvanized or stainless steel.",
+                                             anchor.id)));
+    }
     if (std::holds_alternative<model::WoodPost>(resolved.detail.post) &&
         resolved.post_metal.kind == MetalKind::aluminum)
         findings.push_back(finding_on({PartKind::shoe}, Severity::caution,

@@ -201,3 +201,25 @@ TEST_CASE("The bed's pressure is shaded against its largest, with a scale that s
     CHECK(std::get<drawing::Shading>(*shading).level == std::vector<double>{0.0, 0.0, 1.0});
     CHECK(test::says(scene, "900 psi"));
 }
+
+TEST_CASE("The plan shows packing and the lower plate as hidden edges", "[drawing][plan]") {
+    catalog::Resolved resolved = test::example_resolved();
+    on_deck(resolved.detail).layers.packing =
+        model::Packing{model::PackingShape::rectangle, 2.0, 1.5, "packing-steel", 0.0, {}};
+    on_deck(resolved.detail).anchors = {model::AnchorGroup{
+        {},
+        model::ThroughBolt{"bolt-3/8", "a307",
+                           model::LowerPlate{model::LowerShape::plate, {0.0, 0.5}, 5.0, 8.0, 0.25, 0.0, "steel-a36"}},
+        {},
+        "hot-dip galvanized"}};
+    const drawing::Scene scene = plan_of(resolved);
+    const auto packing = test::paths(scene, {model::PartKind::packing});
+    REQUIRE(packing.size() == 4);
+    CHECK(packing[0].pen == drawing::Pen::hidden);
+    const drawing::Box first = test::box(packing[0]);
+    CHECK(first.low == drawing::Point{-3.0, -3.25});  // 2 x 1.5 about (-2, -2.5)
+    CHECK(first.high == drawing::Point{-1.0, -1.75});
+    const auto lower = test::paths(scene, {model::PartKind::lower_plate, "A B C D"});
+    REQUIRE(lower.size() == 1);
+    CHECK(test::box(lower[0]).low == drawing::Point{-2.5, -3.5});
+}

@@ -155,3 +155,22 @@ TEST_CASE("The section draws only parts that the detail has", "[drawing][section
     }
     CHECK(drawn.count(parts::anchor("B")) == 0);
 }
+
+TEST_CASE("Packing fills the boards about an anchor, and one plate lies below both bolts", "[drawing][section]") {
+    catalog::Resolved resolved = test::example_resolved();
+    on_deck(resolved.detail).layers.packing =
+        model::Packing{model::PackingShape::rectangle, 2.0, 1.5, "packing-steel", 0.0, {}};
+    const model::LowerPlate plate{model::LowerShape::plate, {0.0, 0.0}, 5.0, 8.0, 0.25, 0.0, "steel-a36"};
+    on_deck(resolved.detail).anchors = {
+        model::AnchorGroup{{}, model::ThroughBolt{"bolt-3/8", "a307", plate}, {}, "hot-dip galvanized"}};
+    for (catalog::Anchor& anchor : resolved.anchors) {
+        anchor.kind = catalog::FastenerKind::through_bolt;
+        anchor.length_in = anchor.thread_length_in = 0.0;
+        anchor.embedment_in = 5.5;
+        anchor.lower = plate;
+    }
+    const drawing::Scene scene = section_of(resolved);
+    CHECK(has_rectangle(scene, {model::PartKind::packing}, {{-3.25, -1.0}, {-1.75, 0.0}}));  // 1.5 in along y about -2.5
+    CHECK(has_rectangle(scene, {model::PartKind::lower_plate, "A B C D"}, {{-4.0, -6.75}, {4.0, -6.5}}));
+    CHECK(lowest(scene, parts::anchor("A")) < -6.75 - 0.87 * 0.375);
+}

@@ -5,6 +5,7 @@
 #include "checks/findings/buildable/fit.h"
 #include "checks/registry.h"
 #include "model/placement.h"
+#include "units/limit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -38,7 +39,7 @@ void look_at_nut(std::vector<Finding>& findings, const catalog::Resolved& resolv
     const model::LowerPlate& plate = anchor.lower.value();
     const double needs_in = 0.5 * across_corners_in(anchor);
     const double has_in = std::min(room_in(plate, anchor, PlanAxis::x), room_in(plate, anchor, PlanAxis::y));
-    if (has_in + touching_in >= needs_in) return;
+    if (units::at_least(has_in, needs_in)) return;
     findings.push_back(
         finding_on(model::anchor_part(anchor.id), Severity::fails,
                    phrase("The nut of anchor {} does not lie on the face of {}: its center has {} to the edge or leg and "
@@ -56,8 +57,9 @@ model::PlanRectangle plan(const model::LowerPlate& plate) {
 }
 
 bool meet(const model::PlanRectangle& one, const model::PlanRectangle& other) {
-    return std::min(one.x_max_in, other.x_max_in) - std::max(one.x_min_in, other.x_min_in) > touching_in &&
-           std::min(one.y_max_in, other.y_max_in) - std::max(one.y_min_in, other.y_min_in) > touching_in;
+    const auto overlap = [](double end_in, double begin_in) { return !units::at_most(end_in, begin_in); };
+    return overlap(std::min(one.x_max_in, other.x_max_in), std::max(one.x_min_in, other.x_min_in)) &&
+           overlap(std::min(one.y_max_in, other.y_max_in), std::max(one.y_min_in, other.y_min_in));
 }
 
 /// Members whose undersides lie lower than where the plate lies.
@@ -65,7 +67,7 @@ void look_at_members(std::vector<Finding>& findings, const catalog::Resolved& re
     const model::PlanRectangle place = plan(first.lower.value());
     const double at_in = depth_in(resolved, first.seat.value().member);
     for (const model::Member& member : model::members(resolved.detail.framing)) {
-        if (member.depth_in <= at_in + level_in || !meet(place, model::plan(member))) continue;
+        if (units::at_most(member.depth_in, at_in + level_in) || !meet(place, model::plan(member))) continue;
         findings.push_back(
             finding_on(model::lower_plate_part(resolved.detail, first.group), Severity::fails,
                        phrase("The lower plate runs into {}, which is {} deep where the plate lies {} below the tops. "
@@ -78,7 +80,7 @@ void look_at_level(std::vector<Finding>& findings, const catalog::Resolved& reso
                    const Anchor& anchor) {
     const double one_in = depth_in(resolved, first.seat.value().member);
     const double other_in = depth_in(resolved, anchor.seat.value().member);
-    if (std::abs(one_in - other_in) <= level_in) return;
+    if (units::at_most(std::abs(one_in - other_in), level_in)) return;
     findings.push_back(finding_on(model::anchor_part(anchor.id), Severity::fails,
                                   phrase("The lower plate cannot lie flat: anchors {} and {} stand in members {} and {} "
                                          "deep. Use one plate for each, or members of one depth.",

@@ -6,6 +6,7 @@
 #include "checks/registry.h"
 #include "demand/plate_on_deck/packing.h"
 #include "model/placement.h"
+#include "units/limit.h"
 
 #include <algorithm>
 
@@ -17,6 +18,7 @@ using format::Dimension;
 using format::phrase;
 
 const model::PartId packing_part{model::PartKind::packing};
+constexpr double flush_in = 1e-6;  // of a size that two doubles may differ by
 
 std::vector<model::Position> corners(const model::PlanRectangle& box) {
     return {{box.x_min_in, box.y_min_in}, {box.x_max_in, box.y_min_in}, {box.x_max_in, box.y_max_in},
@@ -39,7 +41,7 @@ void look_at_place(std::vector<Finding>& findings, const catalog::Resolved& reso
     const model::Outline& outline = on_deck(resolved.detail).plate.outline;
     const std::vector<model::Position> all = corners(piece.covers);
     const bool beyond = std::any_of(all.begin(), all.end(), [&](model::Position corner) {
-        return model::edge_distance_in(outline, corner) < -touching_in;
+        return model::edge_distance_in(outline, corner) < -flush_in;
     });
     if (beyond) {
         findings.push_back(finding_on(packing_part, Severity::caution,
@@ -63,7 +65,7 @@ constexpr double tallest = 1.5;
 void look_at_shape(std::vector<Finding>& findings, const model::Packing& packing, double height_in) {
     const bool round = packing.shape == model::PackingShape::round;
     const double least_in = round ? packing.width_in : std::min(packing.width_in, packing.depth_in);
-    if (height_in <= tallest * least_in) return;
+    if (units::at_most(height_in, tallest * least_in)) return;
     findings.push_back(finding_on(packing_part, Severity::fails,
                                   phrase("The packing is {} high and {} wide: it can tip over. Use pieces at least {} "
                                          "wide.",
@@ -81,8 +83,9 @@ void look_at_wall(std::vector<Finding>& findings, const PackingPiece& piece) {
 }
 
 bool overlap(const model::PlanRectangle& one, const model::PlanRectangle& other) {
-    return std::min(one.x_max_in, other.x_max_in) - std::max(one.x_min_in, other.x_min_in) > touching_in &&
-           std::min(one.y_max_in, other.y_max_in) - std::max(one.y_min_in, other.y_min_in) > touching_in;
+    const auto meet = [](double end_in, double begin_in) { return !units::at_most(end_in, begin_in); };
+    return meet(std::min(one.x_max_in, other.x_max_in), std::max(one.x_min_in, other.x_min_in)) &&
+           meet(std::min(one.y_max_in, other.y_max_in), std::max(one.y_min_in, other.y_min_in));
 }
 
 std::vector<Finding> packing_fit(const catalog::Resolved& resolved) {
