@@ -16,7 +16,7 @@ using format::Quantity;
 
 constexpr double steel_modulus_psi = 29e6;
 constexpr double mm_per_in = 25.4;
-constexpr double lb_per_in_of_newton_per_mm = 5.7101471627692;  // 25.4 / 4.4482216152605
+constexpr double lb_per_in_of_newton_per_mm = 5.710147154732646;  // 25.4 / 4.4482216152605
 
 double area_in2(double diameter_in) { return 0.25 * std::numbers::pi * diameter_in * diameter_in; }
 

@@ -67,14 +67,17 @@ StiffnessRange anchor_range(const catalog::Resolved& resolved) {
 
 Ranges stiffness_ranges(const catalog::Resolved& resolved, bool framing_can_flex) {
     if (resolved.detail.basis.stiffness) return {{{1.0, 1.0, false}}, std::nullopt, std::nullopt};
+    using enum RangeEnd;
     Ranges ranges{{}, bed_range(), anchor_range(resolved)};
+    const auto add = [&](RangeEnd bed, RangeEnd hold, bool flexible_framing) {
+        ranges.scenarios.push_back(corner(resolved, bed, hold, flexible_framing));
+    };
     for (const bool flexible_framing : {false, true}) {
         if (flexible_framing && !framing_can_flex) break;
-        for (const auto& [bed, hold] :
-             {std::pair{RangeEnd::central, RangeEnd::central}, std::pair{RangeEnd::soft, RangeEnd::stiff},
-              std::pair{RangeEnd::stiff, RangeEnd::soft}, std::pair{RangeEnd::soft, RangeEnd::soft},
-              std::pair{RangeEnd::stiff, RangeEnd::stiff}})
-            ranges.scenarios.push_back(corner(resolved, bed, hold, flexible_framing));
+        add(central, central, flexible_framing);
+        add(soft, stiff, flexible_framing);
+        add(stiff, soft, flexible_framing);
+        if (flexible_framing) add(stiff, stiff, flexible_framing);
     }
     return ranges;
 }

@@ -38,7 +38,7 @@ TEST_CASE("an outward push on a uniform bed meets the transformed-section cubic"
 TEST_CASE("every state balances the push by itself", "[property]") {
     const catalog::Resolved resolved = test::example_resolved();
     const demand::Demand demand = demand_of(resolved);
-    CHECK(demand.states.size() >= 9 * 72);
+    CHECK(demand.states.size() >= 7 * 72);
     for (const demand::State& state : demand.states) {
         double up = 0.0, about_x = 0.0, about_y = 0.0, shear_x = 0.0, shear_y = 0.0;
         for (std::size_t i = 0; i < state.anchors.size(); ++i) {
@@ -67,6 +67,8 @@ TEST_CASE("every state balances the push by itself", "[property]") {
 
 TEST_CASE("a symmetric base gives its four anchors the same envelope, in mirrored directions", "[property]") {
     catalog::Resolved resolved = test::example_resolved();
+    // Framing that gives is a part of the demand, so it must be symmetric too.
+    for (model::Block& block : resolved.detail.framing.blocks) block.to_end.connection = block.from_end.connection;
     for (const auto plate : {model::PlateBehaviour::rigid, model::PlateBehaviour::flexible}) {
         resolved.detail.basis.plate = plate;
         const demand::Demand demand = demand_of(resolved);
@@ -167,7 +169,7 @@ TEST_CASE("a file without loads is given the code's 200 lb, and 50 plf over 6 ft
     CHECK(demand_of(resolved).cases.at(0).push_lb == 200.0);
     resolved.detail.loads.stated = true;
     resolved.detail.loads.line = model::LineLoad{50.0, 6.0, 0.0};
-    CHECK_CLOSE(demand_of(resolved).cases.at(0).push_lb, 300.0, 1e-12, 0.0);
+    CHECK_CLOSE(demand_of(resolved).cases.at(1).push_lb, 300.0, 1e-12, 0.0);
 }
 
 TEST_CASE("a plate with no framing under it bears on its layers, and says so", "[unit]") {

@@ -31,7 +31,7 @@ void add_stiffness(std::vector<Phrase>& all, const std::optional<model::FixedSti
     }
     all.push_back(phrase(
         "Bed and anchor stiffness are known to a factor. The demand is the largest found at the center and at the "
-        "four corners of two ranges, each between published ends."));
+        "corners of two ranges that can govern, each range between published ends."));
 }
 
 }  // namespace

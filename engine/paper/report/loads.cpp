@@ -56,12 +56,12 @@ Phrase range_words(const demand::Demand& demand) {
     return flexible
                ? phrase(
                      "Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
-                     "corners of the two ranges below, on rigid framing and on flexible framing (bending, shear, "
+                     "corners that can govern of the two ranges below, on rigid framing and on flexible framing (bending, shear, "
                      "torsion and slip of its connections). The largest force of all is used.",
                      count)
                : phrase(
                      "Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
-                     "corners of the two ranges below. The largest force of all is used.",
+                     "corners that can govern of the two ranges below. The largest force of all is used.",
                      count);
 }
 
