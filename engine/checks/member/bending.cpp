@@ -48,7 +48,7 @@ std::vector<double> places_in(const CheckInput& input, const model::Member& memb
 
 /// Longest part of the member between neighbouring holds, or from the last of them to its end, in. Holds are a joist's
 /// supports, and the joists fastened to a rim; a block, and a member held in fewer than two places, counts its whole
-/// length. Boards hold the top edge only, and uplift presses the bottom one: they are not counted, nor are blocks
+/// length. Under the guard's load alone, whose uplift presses the bottom edge, boards are not counted, nor are blocks
 /// (NDS 2018 3.3.3, the conservative reading).
 double unsupported_length_in(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
@@ -62,10 +62,21 @@ double unsupported_length_in(const CheckInput& input, std::size_t index) {
     return longest;
 }
 
+/// Longest part of a joist beyond its last support, in. Under the deck's load the boards hold the compressed top edge
+/// elsewhere (NDS 2018 3.3.3.3); over an overhang's support it is the bottom edge that is pressed.
+double overhang_in(const CheckInput& input, std::size_t index) {
+    const model::Member member = model::member(input.resolved.detail.framing, index);
+    const std::vector<double> places = support_places_in(input.resolved.detail.framing);
+    if (places.size() < 2) return model::length_in(member);
+    const auto ends = std::minmax_element(places.begin(), places.end());
+    return std::max({0.0, *ends.first - member.from_in, member.to_in - *ends.second});
+}
+
 /// One piece of the member.
 struct Beam {
     double width_in = 0.0, depth_in = 0.0;
     double unsupported_in = 0.0;
+    bool under_boards = false;  ///< the deck's load is on it, and its boards hold its top
     [[nodiscard]] bool on_edge() const { return depth_in >= width_in; }
 };
 
@@ -81,7 +92,7 @@ Allowable allowable(const Beam& beam, const catalog::LumberGrade& grade, const m
     Allowable result;
     result.edgewise = adjust_bending(grade, {narrow_in, wide_in, beam.unsupported_in}, basis);
     result.flatwise = adjust_bending(grade, {wide_in, narrow_in, 0.0}, basis);
-    if (wide_in > narrow_in) {
+    if (wide_in > narrow_in && beam.unsupported_in > 0.0) {
         const double slenderness = resistance::beam_slenderness(
             resistance::effective_length_in(beam.unsupported_in, wide_in), wide_in, narrow_in);
         result.critical_psi =
@@ -91,7 +102,7 @@ Allowable allowable(const Beam& beam, const catalog::LumberGrade& grade, const m
 }
 
 const char* interaction(const Beam& beam) {
-    if (beam.depth_in == beam.width_in) return "f_bv/F_b1' + f_bh/F_b2'";
+    if (beam.depth_in == beam.width_in || !(beam.unsupported_in > 0.0)) return "f_bv/F_b1' + f_bh/F_b2'";
     return beam.on_edge() ? "f_bv/F_b1' + f_bh/(F_b2' (1 - (f_bv/F_bE)^2))"
                           : "f_bh/F_b1' + f_bv/(F_b2' (1 - (f_bh/F_bE)^2))";
 }
@@ -120,8 +131,10 @@ void add_demand(CheckResult& result, const CheckInput& input, const demand::Memb
     const double d = beam.depth_in;
     append(
         result.steps,
-        {{"l_u", phrase("longest length between lateral supports, or beyond the last"), "from the plan",
-          beam.unsupported_in, "in", "input", Origin::file},
+        {{"l_u",
+          beam.under_boards ? phrase("longest length beyond the last support; elsewhere the deck boards hold the top")
+                            : phrase("longest length between lateral supports, or beyond the last"),
+          "from the plan", beam.unsupported_in, "in", "input", Origin::file},
          {"M_v", phrase("largest moment of the vertical forces"), vertical_statics(input),
           actions.vertical_moment_lb_in, "lb in", "demand", Origin::demanded},
          {"M_h", phrase("largest moment of the horizontal forces"), lateral_statics, actions.horizontal_moment_lb_in,
@@ -141,29 +154,79 @@ void add_allowable(std::vector<Step>& steps, const Adjusted& adjusted, double re
         {symbol, std::move(meaning), "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
 }
 
-void too_slender(CheckResult& result, const Bending& bending) {
+void too_slender(CheckResult& result, const Bending& bending, const Allowable& allowed) {
     result.demand = std::max(bending.vertical_psi, bending.horizontal_psi);
     result.unit = "psi";
     result.ratio = bending.ratio;
     result.status = Status::fails;
-    result.note = phrase(
-        "Too slender to bend on edge: R_B exceeds 50 ({}). Use a wider member or "
-        "brace it laterally.",
-        Citation{"NDS 2018 3.3.3.7, 3.9.2"});
+    result.note =
+        allowed.edgewise.value > 0.0
+            ? phrase("Buckles sideways: the bending stress reaches F_bE, {} ({}). Use a wider member or brace it "
+                     "laterally.",
+                     format::Quantity{allowed.critical_psi, "psi"}, Citation{"NDS 2018 3.9.2"})
+            : phrase("Too slender to bend on edge: R_B exceeds 50 ({}). Use a wider member or brace it laterally.",
+                     Citation{"NDS 2018 3.3.3.7"});
+}
+
+/// One way a member is loaded and held.
+struct Way {
+    Beam beam;
+    Allowable allowed;
+};
+
+/// By the guard alone; and, of a joist, with the deck's load, under its boards where there are any.
+std::vector<Way> ways_of(const CheckInput& input, const model::Member& member, std::size_t index) {
+    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
+    const model::Basis& basis = input.resolved.detail.basis;
+    const Beam bare{model::ply_width_in(member), model::piece_depth_in(member), unsupported_length_in(input, index),
+                    false};
+    std::vector<Way> ways{{bare, allowable(bare, grade, basis)}};
+    const bool loaded = !input.demand.framing->states.front().with_deck.empty();
+    const bool boards = model::deck_boards(input.resolved.detail) != nullptr;
+    if (!loaded || !boards || member.kind != model::MemberKind::joist || !member.length_stated) return ways;
+    Beam under = bare;
+    under.unsupported_in = overhang_in(input, index);
+    under.under_boards = true;
+    ways.push_back({under, allowable(under, grade, basis)});
+    return ways;
+}
+
+/// Without a way of its own for the deck's load, the first carries it too.
+const demand::MemberActions& actions_in(const CheckInput& input, const std::vector<Way>& ways, const Way& way,
+                                        std::size_t state, std::size_t member) {
+    const bool guard_alone = ways.size() > 1 && !way.beam.under_boards;
+    return guard_alone ? input.demand.framing->states.at(state).members.at(member)
+                       : actions_of(input, state, member);
+}
+
+struct WorstBending {
+    const Way* way = nullptr;
+    std::size_t state = 0;
+    Bending bending;
+};
+
+WorstBending worst_bending(const CheckInput& input, const std::vector<Way>& ways, const model::Member& member,
+                           std::size_t index) {
+    WorstBending worst;
+    for (const Way& way : ways) {
+        for (std::size_t state = 0; state < input.demand.states.size(); ++state) {
+            const demand::MemberActions& actions = actions_in(input, ways, way, state, index);
+            const Bending one = bending(share(actions, member), way.beam, way.allowed);
+            if (worst.way == nullptr || one.ratio > worst.bending.ratio) worst = {&way, state, one};
+        }
+    }
+    return worst;
 }
 
 CheckResult bending_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
-    const Beam beam{model::ply_width_in(member), model::piece_depth_in(member), unsupported_length_in(input, index)};
-    const Allowable allowed = allowable(beam, grade, input.resolved.detail.basis);
-    const auto of = [&](const demand::MemberActions& actions) {
-        return bending(share(actions, member), beam, allowed);
-    };
-    const demand::GoverningState worst =
-        worst_actions(input, index, [&](const demand::MemberActions& actions) { return of(actions).ratio; });
-    const demand::MemberActions& actions = actions_of(input, worst.state, index);
-    const Bending governing = of(actions);
+    const std::vector<Way> ways = ways_of(input, member, index);
+    const WorstBending worst = worst_bending(input, ways, member, index);
+    const Beam& beam = worst.way->beam;
+    const Allowable& allowed = worst.way->allowed;
+    const demand::MemberActions& actions = actions_in(input, ways, *worst.way, worst.state, index);
+    const Bending& governing = worst.bending;
 
     CheckResult result = member_result(input, member, worst.state, phrase("bending"));
     result.steps = plies_steps(member);
@@ -179,7 +242,7 @@ CheckResult bending_of(const CheckInput& input, std::size_t index) {
                   phrase("allowable, load on the narrow face"));
     add_allowable(result.steps, allowed.flatwise, flat_psi, "F_b2'", phrase("allowable, load on the wide face"));
     if (governing.ratio > std::numeric_limits<double>::max()) {
-        too_slender(result, governing);
+        too_slender(result, governing, allowed);
         return result;
     }
     if (allowed.critical_psi > 0.0) {
@@ -190,6 +253,8 @@ CheckResult bending_of(const CheckInput& input, std::size_t index) {
     result.demand = governing.ratio;
     result.capacity = 1.0;
     result.note = plies_note(member);
+    if (beam.under_boards)
+        result.note = sentences(result.note, phrase("With the deck's load, the boards holding the joist's top edge."));
     conclude(result);
     return result;
 }

@@ -6,18 +6,30 @@
 #include "mechanics/plane/symmetric_part.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace toehold::checks {
 namespace {
 
 using format::phrase;
 
-/// Some of a round plate's many corners: the polygon through them lies inside it, which is on the safe side.
+double apart_in(const mechanics::Point& a, const mechanics::Point& b) {
+    return std::sqrt(mechanics::squared_distance(a, b));
+}
+
+/// Without most of an arc's many corners: those a pitch or more from the last, or with a long side after them, stay.
+/// The polygon through them lies inside the convex outline, which is on the safe side.
 mechanics::Polygon outline_of(const std::vector<model::Position>& corners) {
-    constexpr std::size_t enough = 40;
-    const std::size_t step = 1 + corners.size() / enough;
-    mechanics::Polygon outline;
-    for (std::size_t i = 0; i < corners.size(); i += step) outline.push_back({corners[i].x_in, corners[i].y_in});
+    mechanics::Polygon all, outline;
+    for (const model::Position corner : corners) all.push_back({corner.x_in, corner.y_in});
+    if (all.empty()) return outline;
+    const auto along = [](const mechanics::Point& a, const mechanics::Point& b) { return a.x < b.x; };
+    const auto ends = std::minmax_element(all.begin(), all.end(), along);
+    const double pitch_in = (ends.second->x - ends.first->x) / 16.0;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const bool far = outline.empty() || apart_in(all[i], outline.back()) >= pitch_in;
+        if (far || apart_in(all[i], all[(i + 1) % all.size()]) >= pitch_in) outline.push_back(all[i]);
+    }
     return outline;
 }
 

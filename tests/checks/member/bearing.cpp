@@ -1,5 +1,7 @@
 #include "checks/run_check.h"
 
+#include "mechanics/plane/geometry.h"
+#include "model/placement.h"
 #include "support/compare.h"
 #include "support/example.h"
 
@@ -57,6 +59,35 @@ TEST_CASE("a short block away from the member's end has C_b", "[published]") {
     resolved.detail.framing.blocks[1].to_in = 4.9;
     const auto near_end = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 4.0));
     CHECK_CLOSE(near_end.at(1).capacity, 378.55, 1e-9, 0.0);
+}
+
+TEST_CASE("the many corners of a round plate's edge cost the block next to nothing", "[closed-form]") {
+    // A whole circle of 4 in pressed at its middle with 100 psi over all of it: pi 16 = 50.27 in2.
+    const catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = test::example_demand(resolved, {}, {0.0, 0.0});
+    demand.supports[1].outline = model::polygon(model::CircleOutline{8.0, {0.0, 2.5}});
+    demand.states[0].supports[1] = {5026.5, {0.0, 2.5}, 110.0, {0.0, 4.0}, 50.265};
+    const auto results = test::run_check("bearing-framing", resolved, demand);
+    CHECK_CLOSE(results.at(1).demand, 100.0, 0.01, 0.0);
+    CHECK(results.at(1).demand >= 100.0);
+}
+
+TEST_CASE("a rounded corner or a cut by the member's edge loses no side of the patch", "[closed-form]") {
+    // 8 x 8 with 1/4 in corners over a member whose edge cuts it at y = 0.5: 8 x 3.5 less two corners of
+    // (1 - pi/4)/16 in2 each; the chords take (pi/4 - 1/2)/16 more of each.
+    const catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = test::example_demand(resolved, {}, {0.0, 0.0});
+    const mechanics::Polygon plate = [] {
+        mechanics::Polygon polygon;
+        for (const model::Position at : model::polygon(model::RectangleOutline{8.0, 8.0, 0.25, {}}))
+            polygon.push_back({at.x_in, at.y_in});
+        return polygon;
+    }();
+    for (const mechanics::Point at : mechanics::clip_rectangle(plate, -7.25, 7.25, 0.5, 5.0))
+        demand.supports[1].outline.push_back({at.x, at.y});
+    demand.states[0].supports[1] = {2793.0, {0.0, 2.25}, 200.0, {0.0, 4.0}, 28.0};
+    const auto results = test::run_check("bearing-framing", resolved, demand);
+    CHECK_CLOSE(test::step_value(results.at(1), "A_b"), 27.9, 0.0, 0.1);
 }
 
 TEST_CASE("the elastic peak is held where the file asks for it, and under a notched plate", "[unit]") {

@@ -50,6 +50,22 @@ TEST_CASE("the ratio is linear in the anchors' pull when nothing bends it sidewa
     CHECK_CLOSE(ratio(1200.0), 3.0 * ratio(400.0), 1e-9, 0.0);
 }
 
+TEST_CASE("under the deck's load the boards hold a joist's top, but over an overhang", "[closed-form]") {
+    catalog::Resolved resolved = test::framed_example();
+    demand::Demand demand = with_actions(resolved, 2, {actions(100.0, 0, 0, 0, 0)});
+    demand.framing->states[0].with_deck = demand.framing->states[0].members;
+    demand.framing->states[0].with_deck[2].vertical_moment_lb_in = 8000.0;
+    // S = 1.5 x 9.25^2/6 = 21.391 in3: 373.99 psi. 12 in beyond the beam: l_e = 2.06 x 12 = 24.72, R_B^2 = 24.72 x
+    // 9.25/2.25 = 101.63, F_bE = 1.2 x 436,050/101.63 = 5148.8; F = 6.436; C_L = 3.9137 - sqrt(15.317 - 6.7747) =
+    // 0.9910; F_b1' = 800 x 0.9910 = 792.8; 373.99/792.8 = 0.4717
+    const auto held = run_check("member-bending", resolved, demand);
+    CHECK_CLOSE(held.at(0).ratio, 0.4717, 0.0, 3e-4);
+    CHECK(test::says(held[0].note, "boards holding"));
+    // Without boards free from ledger to beam, F_b1' = 521.1: 0.7177
+    on_deck(resolved.detail).layers.decking.reset();
+    CHECK_CLOSE(run_check("member-bending", resolved, demand).at(0).ratio, 0.7177, 0.0, 5e-4);
+}
+
 TEST_CASE("a joist counts as free from support to support, whatever lies on it", "[closed-form]") {
     const catalog::Resolved resolved = test::framed_example();
     const auto results =
