@@ -62,6 +62,15 @@ std::size_t worst_state_of(const Demand& demand, std::size_t anchor) {
     return worst;
 }
 
+std::size_t worst_state_of(const Demand& demand, std::size_t anchor, LoadDuration duration) {
+    std::optional<std::size_t> worst;
+    for (std::size_t state = 0; state < demand.states.size(); ++state) {
+        if (demand.cases[demand.states[state].load_case].duration != duration) continue;
+        if (!worst || tension_lb(demand, state, anchor) > tension_lb(demand, *worst, anchor)) worst = state;
+    }
+    return worst.value();
+}
+
 void find_envelopes(Demand& demand, const MountSolver& solver) {
     demand.anchors.clear();
     const std::size_t anchors = solver.anchor_stiffnesses().size();

@@ -9,6 +9,9 @@ namespace toehold::demand {
 /// The state in which the anchor's tension is largest.
 [[nodiscard]] std::size_t worst_state_of(const Demand& demand, std::size_t anchor);
 
+/// The same among the states under loads of that duration; there must be one.
+[[nodiscard]] std::size_t worst_state_of(const Demand& demand, std::size_t anchor, LoadDuration duration);
+
 /// Fills `anchors` from cases, scenarios and states.
 void find_envelopes(Demand& demand, const MountSolver& solver);
 

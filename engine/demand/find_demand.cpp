@@ -1,3 +1,4 @@
+#include "demand/by_duration.h"
 #include "demand/envelope.h"
 #include "demand/framing/find_framing.h"
 #include "demand/loads/load_cases.h"
@@ -39,8 +40,8 @@ void solve_directions(Demand& demand, MountSolver& solver) {
 
 /// Golden-section search between the neighbours of the best direction sampled: tension is smooth and has one peak
 /// there.
-void refine(Demand& demand, MountSolver& solver, std::size_t anchor) {
-    const State best = demand.states[worst_state_of(demand, anchor)];
+void refine(Demand& demand, MountSolver& solver, std::size_t anchor, LoadDuration duration) {
+    const State best = demand.states[worst_state_of(demand, anchor, duration)];
     const std::vector<double>& directions = demand.cases[best.load_case].directions_rad;
     constexpr std::size_t fewest_all_round = 8;  // fewer are the only ones asked for
     if (directions.size() < fewest_all_round) return;
@@ -72,7 +73,10 @@ void refine(Demand& demand, MountSolver& solver, std::size_t anchor) {
 void solve_all(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved) {
     demand.states.clear();
     solve_directions(demand, solver);
-    for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor) refine(demand, solver, anchor);
+    for (const LoadDuration duration : durations(demand)) {
+        for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor)
+            refine(demand, solver, anchor, duration);
+    }
 }
 
 Push governing_push(const Demand& demand) {

@@ -106,20 +106,19 @@ class Pushes {
 
     void add_file_concentrated() {
         const std::optional<model::ConcentratedLoad>& load = detail_.loads.concentrated;
-        if (!load || (load->push_lb == code_concentrated_lb && load->down_lb == 0.0)) return;
+        if (!load) return;
         add_of_file(at_top("file-concentrated", phrase("{} at the top of the guard", Quantity{load->push_lb, "lb"}),
                            load->push_lb, phrase("specified in the file")),
-                    load->down_lb);
+                    load->down_lb, load->push_lb == code_concentrated_lb);
     }
 
     void add_file_line() {
         const std::optional<model::LineLoad>& load = detail_.loads.line;
         if (!load) return;
         const double push_lb = load->push_lb_per_ft * load->spacing_ft;
-        if (push_lb == code_line_lb(detail_) && load->down_lb == 0.0) return;
         add_of_file(at_top("file-line", along_rail(load->push_lb_per_ft, load->spacing_ft), push_lb,
                            phrase("specified in the file")),
-                    load->down_lb);
+                    load->down_lb, push_lb == code_line_lb(detail_));
     }
 
     void add_user(std::size_t index) {
@@ -128,12 +127,13 @@ class Pushes {
             fmt::format("user-{}", index + 1), format::verbatim(load.name), load.push_lb,
             load.source.empty() ? phrase("stated by the user") : phrase("{}", Citation{load.source}));
         if (load.height_in) push.height_in = *load.height_in + model::below_surface_in(detail_);
-        add_of_file(std::move(push), load.down_lb);
+        add_of_file(std::move(push), load.down_lb, false);
     }
 
-    void add_of_file(LoadCase push, double down_lb) {
+    /// `of_code`: the push alone is the code's, which is there already.
+    void add_of_file(LoadCase push, double down_lb, bool of_code) {
         push.directions_rad = directions_rad(detail_.loads.directions);
-        cases_.push_back(push);
+        if (!of_code) cases_.push_back(push);
         if (down_lb == 0.0) return;
         push.id += "-with-vertical";
         push.down_lb = down_lb * factor_;

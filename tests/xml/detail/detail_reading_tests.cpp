@@ -164,7 +164,7 @@ TEST_CASE("a document is called by the name of its root, even a damaged one", "[
     CHECK(kind("<?xml version='1.0'?><!-- <plates> --><base-detail>") == DocumentKind::detail);
     CHECK(kind("<!DOCTYPE base-detail>\n<base-detail/>") == DocumentKind::detail);
     CHECK(kind("<!DOCTYPE base-detail [ <!ENTITY a '>'> ]><base-detail/>") == DocumentKind::detail);
-    for (const std::string mark : {std::string("\xFF\xFE"), std::string()}) {
+    for (const std::string& mark : {std::string("\xFF\xFE"), std::string()}) {
         std::string utf_16 = mark;
         for (const char letter : std::string("<?xml version='1.0'?><project/>")) utf_16 += {letter, '\0'};
         CHECK(kind(utf_16) == DocumentKind::project);
