@@ -125,9 +125,9 @@ void one_material(Form& form, model::BaseDetail& detail, OwnWood& wood) {
 }  // namespace
 
 void material_fields(Form& form, model::BaseDetail& detail) {
-    form.at({"framing", {}, phrase("Framing")});
+    form.at({"framing", {}, phrase("Wood by report")});
     form.list(
-        {"material-count", phrase("Materials by report"),
+        {"material-count", phrase("Number of materials"),
          phrase("Glulam, LVL, PSL and the like, each by the values of its report; a new one begins with low values for "
                 "you to replace; a smaller number takes the last.")},
         detail.framing.materials.size(), {0, 50},

@@ -222,7 +222,7 @@ TEST_CASE("A refusal is one sentence that says what the field takes", "[unit][ba
     CHECK(refusal(detail, "plate/thickness", "5/4").find("5/4 is written as it measures") != std::string::npos);
     CHECK(refusal(detail, "guard/plate-below-surface", "-1") == "Plate below the surface must not be negative.");
     CHECK(refusal(detail, "basis/load-duration", "lots") == "Load duration factor takes a plain number such as 1.6.");
-    CHECK(refusal(detail, "framing/block[B1]/plies", "5") == "Pieces takes a whole number from 1 to 4.");
+    CHECK(refusal(detail, "framing/block[B1]/plies", "13") == "Pieces takes a whole number from 1 to 12.");
     CHECK(refusal(detail, "basis/method", "both") == "Method takes ASD, LRFD.");
     CHECK(refusal(detail, "anchors[1]/size", "lag-3/9").find("lag-3/8") != std::string::npos);
     CHECK(refusal(detail, "anchors[1]/holes", "A Q").find("Q is none") != std::string::npos);

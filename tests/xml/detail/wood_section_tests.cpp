@@ -53,10 +53,17 @@ TEST_CASE("joists by the name of their size are the dressed dry size, and stay s
 }
 
 TEST_CASE("a flat piece turns its size about", "[unit]") {
-    const BaseDetail detail = detail_of(with_joists("size=\"2x10\" flat=\"yes\""));
-    CHECK(detail.framing.joists->width_in == 9.25);
-    CHECK(detail.framing.joists->depth_in == 1.5);
-    CHECK(xml::write_detail(detail).find("flat=\"yes\"") != std::string::npos);
+    const BaseDetail detail = detail_of(test::bytes_of(test::good_file("wood-by-size-and-report.xml")));
+    const Block& flat = detail.framing.blocks.at(0);
+    CHECK(flat.size == "2x6");
+    CHECK(flat.width_in == 5.5);
+    CHECK(flat.depth_in == 1.5);
+    CHECK(flat.stack == 2);
+    CHECK(flat.stack_fastened);
+    const std::string written = xml::write_detail(detail);
+    CHECK(written.find("size=\"2x6\" flat=\"yes\"") != std::string::npos);
+    CHECK(detail_of(written) == detail);
+    CHECK(on_deck(detail).layers.decking->thickness_in == 1.0);
 }
 
 TEST_CASE("a size and a width that agree are one, that contradict are refused", "[bad-input]") {
