@@ -121,6 +121,9 @@ std::optional<BaseDetail> upright_blocks(const catalog::Resolved& resolved) {
             upright.width_in = width_in;
             upright.depth_in = depth_in;
             upright.plies = 1;
+            upright.stack = 1;
+            upright.stack_fastened = false;
+            upright.size = "4x8";
             if (!beside(upright, resolved, row)) continue;
             detail.framing.blocks.push_back(upright);
         }

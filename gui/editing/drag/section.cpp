@@ -58,9 +58,10 @@ Moved drag_block_depth(const Grip& grip) {
     model::Block* const block = find_block(moved.detail.framing, id);
     if (block == nullptr) return moved;
     const double top_in = -model::thickness_in(on_deck(grip.detail).layers);
-    block->depth_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), thinnest_block_in);
+    const double total_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), thinnest_block_in * block->stack);
+    block->depth_in = total_in / block->stack;
     moved.step = phrase("Change depth of block {}", id);
-    moved.at = {grip.handle.at.x, top_in - block->depth_in};
+    moved.at = {grip.handle.at.x, top_in - total_in};
     return moved;
 }
 

@@ -51,10 +51,11 @@ void add_block(std::vector<Handle>& handles, const model::Block& block, const Se
     const std::optional<Span> cut = block_cut(block, plane);
     if (!cut) return;
     const model::PartId part{model::PartKind::block, block.id};
+    const double depth_in = block.depth_in * block.stack;
     handles.push_back(
-        {{HandleKind::block_depth, part}, {0.5 * (cut->low_in + cut->high_in), top_in - block.depth_in}, upright});
+        {{HandleKind::block_depth, part}, {0.5 * (cut->low_in + cut->high_in), top_in - depth_in}, upright});
     if (block.along == plane.along) return;
-    const double middle_in = top_in - 0.5 * block.depth_in;
+    const double middle_in = top_in - 0.5 * depth_in;
     handles.push_back({{HandleKind::block_width, part, 0}, {cut->low_in, middle_in}, level});
     handles.push_back({{HandleKind::block_width, part, 1}, {cut->high_in, middle_in}, level});
 }
