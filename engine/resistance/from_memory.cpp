@@ -9,10 +9,11 @@ using Values = std::vector<FromMemory>;
 Values of_wood() {
     return {
         {"resistance/wood/member_factors.h",
-         phrase("size, flat use and bearing area factors, moisture and temperature "
-                "factors of members"),
+         phrase("bearing area and temperature factors of members, volume and moisture factors of glued laminated timber, "
+                "format conversion"),
          "NDS 2018 4.3, NDS Supplement 2018",
          {"member-bending", "member-shear", "support-bearing", "bearing-framing"}},
+        {"model/lumber_size.cpp", phrase("dressed sizes of timbers over 6 in"), "NDS Supplement 2018 Table 1A", {}},
         {"resistance/wood/member_strength.h",
          phrase("shear at fasteners five depths from the end or more"),
          "NDS 2018 Eq. 3.4-7",

@@ -4,9 +4,9 @@
 //   Fb:      CD CM Ct CL CF Cfu Ci   KF 2.54 phi 0.85 lambda      Fv: CD CM Ct Ci       KF 2.88 phi 0.75 lambda
 //   Fc,perp: CM Ct Ci Cb             KF 1.67 phi 0.90             Fc: CD CM Ct CF Ci CP KF 2.40 phi 0.90 lambda
 //   Ft:      CD CM Ct CF Ci          KF 2.70 phi 0.80 lambda      E: CM Ct Ci           Emin: CM Ct Ci KF 1.76 phi 0.85
-// CD belongs to ASD only; KF, phi and lambda to LRFD only. The wet service values and CF for bending up to 12 in were
-// seen second-hand, Ci (0.8, 0.95, 1.0) and lambda 0.8 in public copies; every other value here is from memory of the
-// published tables, to be confirmed.
+// CD belongs to ASD only; KF, phi and lambda to LRFD only. CF, Cfu and the wet service values of dimension lumber and
+// timbers were read in public transcriptions of Tables 4A, 4B and 4D, Ci (0.8, 0.95, 1.0) and lambda 0.8 in public
+// copies; every other value here is from memory of the published tables, to be confirmed.
 
 namespace toehold::resistance {
 
