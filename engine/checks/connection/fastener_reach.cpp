@@ -1,5 +1,7 @@
 #include "checks/connection/fastener_reach.h"
 
+#include "resistance/wood/fastener_placement.h"
+
 namespace toehold::checks {
 namespace {
 
@@ -34,6 +36,7 @@ struct ReachOf {
         FastenerReach reach = on_line(place, angles.spacing_in * (angles.per_leg - 1));
         const bool bolts = angles.kind == model::SideAngles::Kind::bolt;
         reach.through = bolts || angles.sides == 2;
+        reach.in_holder = angles.kind != model::SideAngles::Kind::wood_screw;
         reach.through_holder = bolts;
         return reach;
     }
@@ -44,7 +47,6 @@ struct ReachOf {
         if (connector.from_bottom_in) reach.lowest_in = place.member.depth_in - *connector.from_bottom_in;
         if (connector.from_top_in || connector.from_bottom_in)
             reach.where = phrase("hardware's fasteners, as the file states");
-        reach.in_holder = !place.on_beam;
         return reach;
     }
 
@@ -52,7 +54,9 @@ struct ReachOf {
     template <class Fasteners>
     std::optional<FastenerReach> operator()(const Fasteners& fasteners) const {
         if (place.on_beam) return std::nullopt;
-        return on_line(place, fasteners.spread_in);
+        FastenerReach reach = on_line(place, fasteners.spread_in);
+        reach.in_holder = fasteners.diameter_in >= resistance::least_tabulated_diameter_in();
+        return reach;
     }
 };
 

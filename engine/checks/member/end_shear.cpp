@@ -1,4 +1,4 @@
-// Shear where fasteners hold a member's end, or hang it on its holder's face: beyond the farthest fastener nothing but
+// Shear where fasteners hold a member's end, or thick ones hang it on its holder's face: beyond the farthest fastener nothing but
 // tension across the grain holds the wood, and NDS 2018 3.4.3.3 answers with a reduced shear strength.
 //   - Less than five depths from the member's end Eq. 3.4-6 holds, with the square of d_e/d; farther in Eq. 3.4-7.
 //   - Pressed down, the member is carried by fasteners that press up: d_e runs from its top down to the lowest. Drawn
@@ -200,7 +200,7 @@ std::vector<CheckResult> member_end_shear(const CheckInput& input) {
         std::vector<FastenedSide> held{held_side(input, place, *reach, false)};
         if (!place.on_beam) held.push_back(held_side(input, place, *reach, true));
         if (auto result = worse(input, place, *reach, held)) results.push_back(std::move(*result));
-        if (!place.support->holder || !reach->in_holder || reach->where.empty()) continue;
+        if (!place.support->holder || !reach->in_holder) continue;
         const model::Member holder = model::member(input.resolved.detail.framing, *place.support->holder);
         const std::vector<FastenedSide> in_holder{holder_side(input, place, holder, *reach, false),
                                                   holder_side(input, place, holder, *reach, true)};

@@ -121,4 +121,8 @@ TEST_CASE("what hangs on a joist's face shears the joist too", "[closed-form]") 
     // 2/3 x 135.8 x 1.5 x 7.375 x (7.375/9.25)^2 = 636.6 lb
     CHECK_CLOSE(step_value(results[1], "d_e"), 7.375, 1e-12, 0.0);
     CHECK_CLOSE(results[1].capacity, 636.6, 0.0, 0.1);
+    // The clause speaks of bolts and lag screws; nails through the joist hold its face all over.
+    const model::EndGrainFasteners nails{model::EndGrainFasteners::Kind::nail, 0.162, 3.5, 4, 4.0};
+    demand.framing->supports = {block_support(nails)};
+    CHECK(test::run_check(id, resolved, demand).size() == 1);
 }
