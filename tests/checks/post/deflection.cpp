@@ -159,3 +159,27 @@ TEST_CASE("without the joists the movement is not whole, and cannot be said to h
     demand.framing.emplace().unstable = format::phrase("a joist can roll");
     CHECK(format::english(only(resolved, demand).note).find("not stable") != std::string::npos);
 }
+
+// A solid stub 1 9/16 in square, 6 in high, in a 2 x 2 x 3/16 tube: the cantilever of the tube, and below 6 in the
+// difference of both: P (1/(E I_s) - 1/(E I)) (h^2 z - h z^2 + z^3/3) at z = 6, h = 42. The tube stands on a 3/16 in weld on
+// the 3/8 in plate: L = 5.4375; play 1.625 - 1.5625 = 0.0625: 0.0625/5.4375 x 42 = 0.4828 in.
+TEST_CASE("a post over a stub bends with both and has the play between them", "[closed-form]") {
+    auto resolved = test::example_resolved();
+    auto& tube = std::get<model::RectangularTube>(resolved.detail.post);
+    tube.wall_in = 0.1875;
+    tube.stub = model::Stub{1.5625, 1.5625, 0.0, 6.0, "steel", model::StubFixing::set_screws};
+    on_deck(resolved.detail).weld->leg_in = 0.1875;
+    resolved.stub_metal = resolved.post_metal;
+    const auto result = only(resolved, moving(resolved, 0.0, 0.0));
+    const double stiff = 29e6 * step_value(result, "I_x");
+    const double stub = 29e6 * 1.5625 * 1.5625 * 1.5625 * 1.5625 / 12.0;
+    CHECK_CLOSE(29e6 * step_value(result, "I_sx"), stub, 1e-9, 0.0);
+    const double whole = 200.0 * 42.0 * 42.0 * 42.0 / (3.0 * stiff);
+    const double below = 42.0 * 42.0 * 6.0 - 42.0 * 36.0 + 72.0;
+    CHECK_CLOSE(step_value(result, "u_p"), whole + 200.0 * below * (1.0 / stub - 1.0 / stiff), 1e-9, 0.0);
+    CHECK_CLOSE(step_value(result, "u_c"), 0.48276, 1e-4, 0.0);
+    // Twin bars: the stiffness of both.
+    resolved.stub_metal.reset();
+    resolved.detail.post = model::TwinBars{0.5, 2.5, 1.0, model::PlanAxis::x, "steel"};
+    CHECK_CLOSE(step_value(only(resolved, moving(resolved, 0.0, 0.0)), "I_x"), 2.0 * 0.5 * 15.625 / 12.0, 1e-9, 0.0);
+}
