@@ -25,10 +25,10 @@ bool names(const review::Review& review, const std::string& words) {
 
 TEST_CASE("aluminum's values from memory are named for an aluminum plate and not for a steel one", "[unit]") {
     const catalog::Resolved steel = test::example_resolved();
-    CHECK_FALSE(names(review::evaluate(steel, ""), "aluminum plates"));
+    CHECK_FALSE(names(review::evaluate(steel, ""), "holes in aluminum"));
     catalog::Resolved aluminum = steel;
     on_deck(aluminum).plate_metal.kind = catalog::MetalKind::aluminum;
-    CHECK(names(review::evaluate(aluminum, ""), "aluminum plates"));
+    CHECK(names(review::evaluate(aluminum, ""), "holes in aluminum"));
 }
 
 TEST_CASE("a row of a catalog is named by its evidence, once however often it is used", "[unit]") {

@@ -63,6 +63,20 @@ TEST_CASE("Force across the grain makes the edge a loaded one: 4 D", "[published
     CHECK(result_of(resolved, pull_only, "edge").status == Status::holds);
 }
 
+TEST_CASE("An edge distance met exactly holds in inches and in millimeters, and one missed by 0.001 in does not",
+          "[unit]") {
+    auto resolved = test::example_resolved();
+    // 7/16 in: 4 D = 1.75 in = 44.45 mm, where the edge's distance comes of a sum and of a change of unit.
+    resolved.anchors[0].diameter_in = 11.1125 / 25.4;
+    const double met[] = {1.75, 44.45 / 25.4, 100.0 / 25.4 - 55.55 / 25.4, 1.75 * (1.0 - 1e-9)};
+    for (const double edge_in : met) {
+        resolved.anchors[0].seat->edge_in = edge_in;
+        CHECK(result_of(resolved, pull_and_across, "edge").status == Status::holds);
+    }
+    resolved.anchors[0].seat->edge_in = 1.749;
+    CHECK(result_of(resolved, pull_and_across, "edge").status == Status::fails);
+}
+
 TEST_CASE("Two rows along the grain in one block keep half their spacing to the edge", "[unit]") {
     // All four anchors in a 7.5 in wide block B1, rows 4 in apart: 2 in needed (l/D = 12), 1.75 there.
     auto resolved = test::example_resolved();

@@ -159,6 +159,19 @@ TEST_CASE("A status is the frame around an anchor's letter; a stale one has none
     CHECK(test::says(plan_of(resolved, &overlay), "(800 lb)"));
 }
 
+TEST_CASE("Where nothing resists, an anchor's mark says so in place of a ratio", "[drawing][plan]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    drawing::Overlay overlay = overlay_of_four();
+    CHECK_FALSE(test::says(plan_of(resolved, &overlay), "no load path"));
+    overlay.anchors[2].status = checks::Status::no_path;
+    for (const std::optional<double> ratio :
+         {std::optional<double>(), std::optional(std::numeric_limits<double>::infinity())}) {
+        overlay.anchors[2].ratio = ratio;
+        CHECK(test::says(plan_of(resolved, &overlay), "no load path"));
+        CHECK_FALSE(test::says(plan_of(resolved, &overlay), "?"));
+    }
+}
+
 TEST_CASE("A mark that nothing checked does not say that it passes", "[drawing][plan]") {
     const catalog::Resolved resolved = test::example_resolved();
     drawing::Overlay overlay = overlay_of_four();
