@@ -70,7 +70,10 @@ Review review(const catalog::Resolved& resolved, const std::string& input_sha256
 void add_assumptions(Review& evaluated, const Stop& stop) {
     if (evaluated.demand) {
         evaluated.assumptions = assumptions(evaluated.resolved, *evaluated.demand, evaluated.checks, stop);
-        if (!stop || !stop()) evaluated.facts.proof_factor = proof_factor(evaluated.resolved, *evaluated.demand);
+        if (!stop || !stop()) {
+            evaluated.facts.proof_factor =
+                proof_factor(evaluated.resolved, *evaluated.demand, evaluated.checks);
+        }
     }
     evaluated.cautions = cautions();
     if (format::Phrase memory = memory_caution(evaluated); !memory.empty())

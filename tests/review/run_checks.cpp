@@ -29,6 +29,7 @@ demand::Demand pulled(const catalog::Resolved& resolved, double by_guard_lb, dou
     demand.states.push_back(demand.states[0]);
     demand.states[1].load_case = 1;
     for (demand::AnchorForce& force : demand.states[1].anchors) force.tension_lb = by_wind_lb;
+    if (demand.framing) demand.framing->states.push_back(demand.framing->states.at(0));
     for (demand::State& state : demand.states) state.rigid_tension_lb.assign(state.anchors.size(), 0.0);
     return demand;
 }
@@ -67,7 +68,7 @@ TEST_CASE("Under the proof factor's load the first strength stands at its limit"
         model::ReportedConnector{"angle both sides", "test value", 1200.0, 1500.0, 600.0, 3.5};
     const demand::Outcome outcome = demand::find_demand(resolved);
     REQUIRE(outcome.demand);
-    const auto proof = review::proof_factor(resolved, *outcome.demand);
+    const auto proof = review::proof_factor(resolved, *outcome.demand, review::run_checks(resolved, *outcome.demand));
     REQUIRE(proof);
     CHECK(proof->concentrated_lb == 200.0);
     resolved.detail.loads.concentrated->push_lb = 200.0 * proof->multiple;
@@ -89,5 +90,5 @@ TEST_CASE("Under the proof factor's load the first strength stands at its limit"
 TEST_CASE("A preload leaves no proof factor", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved.detail).anchors[0].preload_lb = 1000.0;
-    CHECK_FALSE(review::proof_factor(resolved, test::example_demand(resolved, {100.0, 0.0, 0.0}, {})));
+    CHECK_FALSE(review::proof_factor(resolved, test::example_demand(resolved, {100.0, 0.0, 0.0}, {}), {}));
 }
