@@ -7,6 +7,7 @@
 #include "checks/post/filler.h"
 #include "checks/post/foot.h"
 #include "checks/post/overlap.h"
+#include "model/building_code.h"
 #include "resistance/aluminum/member.h"
 #include "resistance/steel/shear.h"
 
@@ -117,12 +118,16 @@ std::vector<CheckResult> post_overlap(const CheckInput& input) {
     return results;
 }
 
+// The load at the guard's top acts in any direction, also up; a post that nothing keeps on its stub has no path for it.
+
 std::vector<Finding> stub_not_held(const catalog::Resolved& resolved) {
     const model::Stub* const stub = model::stub_of(resolved.detail.post);
     if (stub == nullptr || stub->fixing != model::StubFixing::none) return {};
-    return {finding_on({model::PartKind::post}, Severity::caution,
-                       phrase("Nothing described keeps the post from lifting off its stub. Use set screws or a "
-                              "through-bolt."))};
+    return {finding_on({model::PartKind::post}, Severity::fails,
+                       phrase("Nothing described keeps the post from lifting off its stub, and the guard's load acts "
+                              "in any direction, also up. Use set screws or a through-bolt."),
+                       model::clause(model::building_code(resolved.detail.basis),
+                                     model::Provision::guard_load_standard))};
 }
 
 const RegisterCheck registered{

@@ -70,9 +70,11 @@ TEST_CASE("A short stub presses harder, a hollow one has walls of its own", "[un
     CHECK(overlap(test::example_resolved()).empty());
 }
 
-TEST_CASE("A post that nothing keeps on its stub is a caution", "[unit]") {
+TEST_CASE("A post that nothing keeps on its stub fails: the load acts upward too", "[unit]") {
     auto resolved = over_stub();
     CHECK(test::run_finding("stub-not-held", resolved).empty());
     std::get<model::RectangularTube>(resolved.detail.post).stub->fixing = model::StubFixing::none;
-    CHECK(test::run_finding("stub-not-held", resolved).size() == 1);
+    const auto loose = test::run_finding("stub-not-held", resolved);
+    REQUIRE(loose.size() == 1);
+    CHECK(loose[0].severity == checks::Severity::fails);
 }
