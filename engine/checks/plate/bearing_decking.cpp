@@ -71,18 +71,18 @@ bool reported_bearing(const catalog::Resolved& resolved) {
 
 format::Phrase no_bearing(const catalog::DeckingMaterial& material, const model::PartId& part) {
     if (part.kind == model::PartKind::decking) {
-        return phrase("No allowable bearing of a plate on {} is known. Give the value of the boards' evaluation report, "
-                      "set packing through the boards, or set the plate on the framing.",
-                      material.name);
+        return phrase(
+            "No allowable bearing of a plate on {} is known. Give the value of the boards' evaluation report, "
+            "set packing through the boards, or set the plate on the framing.",
+            material.name);
     }
     return phrase("No allowable bearing of a plate on {} is known. Use shims of wood or metal.", material.name);
 }
 
 CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, model::PartId part) {
     const std::vector<PressedPatch> patches = patches_of(input);
-    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
-        return largest_pressure(patches, state).stress_psi;
-    });
+    const demand::GoverningState worst = demand::governing_state(
+        input.demand, [&](const demand::State& state) { return largest_pressure(patches, state).stress_psi; });
     const demand::State& state = input.demand.states.at(worst.state);
     CheckResult result;
     result.part = std::move(part);

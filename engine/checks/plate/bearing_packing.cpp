@@ -110,7 +110,8 @@ CheckResult on_itself(const CheckInput& input, const Pressed& pressed) {
 /// Cb of the piece's length along the grain; 1 within 3 in of the member's end and where that is not known.
 double area_factor(const model::Member& member, const model::PlanRectangle& covers) {
     const bool along_x = member.along == model::PlanAxis::x;
-    const double from_in = along_x ? covers.x_min_in : covers.y_min_in, to_in = along_x ? covers.x_max_in : covers.y_max_in;
+    const double from_in = along_x ? covers.x_min_in : covers.y_min_in,
+                 to_in = along_x ? covers.x_max_in : covers.y_max_in;
     if (!member.length_stated) return 1.0;
     constexpr double shortest_in = 0.5;  // the table's first row
     return resistance::bearing_area_factor(std::max(to_in - from_in, shortest_in),
@@ -127,10 +128,9 @@ CheckResult on_member(const CheckInput& input, const Pressed& pressed) {
     result.part = support.part;
     begin(result, input, pressed);
     result.link = link_between({model::PartKind::packing}, result.part, phrase("bearing"));
-    result.steps.push_back(
-        given("F_c,perp",
-              phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
-              wood.grade.compression_perp_psi, "psi", wood.grade.source.text));
+    result.steps.push_back(given(
+        "F_c,perp", phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
+        wood.grade.compression_perp_psi, "psi", wood.grade.source.text));
     append(result.steps, adjusted.steps);
     result.steps.push_back({"C_b", phrase("bearing area factor"),
                             "(l_b + 3/8)/l_b below 6 in and 3 in or more from the end, else 1", factor, "",
@@ -168,10 +168,10 @@ std::vector<CheckResult> packing_seat(const CheckInput& input) {
     return results;
 }
 
-const RegisterCheck itself{{"bearing-packing", phrase("Plate bearing on packing"), "NDS 2018 3.10.2",
-                            phrase("The largest force on a piece of packing against the packing's own strength."),
-                            bearing_packing},
-                           {model::MountKind::plate_on_deck}};
+const RegisterCheck itself{
+    {"bearing-packing", phrase("Plate bearing on packing"), "NDS 2018 3.10.2",
+     phrase("The largest force on a piece of packing against the packing's own strength."), bearing_packing},
+    {model::MountKind::plate_on_deck}};
 const RegisterCheck seat{
     {"packing-seat", phrase("Packing bearing on the framing"), "NDS 2018 3.10.2",
      phrase("The largest force on a piece of packing against the wood of the block, joist or rim below it."),

@@ -92,20 +92,18 @@ CheckResult result_of(const CheckInput& input, const GoverningStrip& worst, cons
 /// Of the states whose strip or whose yield line is worst, the one that needs the most of the plate.
 CheckResult tension_result(const CheckInput& input, const PlateStrips& strips, const PlateLimit& limit,
                            const GoverningStrip& worst, bool welded) {
-    GoverningStrip governing = worst;
-    PlateBounds bounds = limit.under_tension(worst.state);
     const std::size_t other = limit.worst_state_of_tension();
+    const PlateBounds bounds = limit.under_tension(worst);
     if (other != worst.state) {
-        const PlateBounds of_other = limit.under_tension(other);
         const GoverningStrip strip = worst_strips(input, strips, std::array{other}).anchors;
-        const model::Basis& basis = input.resolved.detail.basis;
-        if (strip.section != nullptr &&
-            moment_needed_lb(strip.strip, of_other, basis) > moment_needed_lb(worst.strip, bounds, basis)) {
-            governing = strip;
-            bounds = of_other;
+        if (strip.section != nullptr) {
+            const PlateBounds of_other = limit.under_tension(strip);
+            const model::Basis& basis = input.resolved.detail.basis;
+            if (moment_needed_lb(strip.strip, of_other, basis) > moment_needed_lb(worst.strip, bounds, basis))
+                return result_of(input, strip, of_other, welded);
         }
     }
-    return result_of(input, governing, bounds, welded);
+    return result_of(input, worst, bounds, welded);
 }
 
 std::vector<CheckResult> plate_bending(const CheckInput& input) {

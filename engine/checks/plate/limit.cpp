@@ -83,13 +83,13 @@ double moment_arm_in(const mechanics::YieldLine& line, const mechanics::AnchorFo
 PlateLimit::PlateLimit(const CheckInput& input, const PlateStrips& strips)
     : input_(input),
       strips_(strips),
-      lines_(mechanics::yield_lines(strips.foot, strips.plate)),
+      patterns_(mechanics::yield_patterns(strips.foot, strips.plate)),
       fields_(fields_of(input, strips)) {}
 
 std::size_t PlateLimit::worst_state_of_tension() const {
     std::size_t worst = 0;
     double most = 0.0;
-    for (const mechanics::YieldLine& line : lines_) {
+    for (const mechanics::YieldLine& line : patterns_.lines) {
         if (!(line.metal_in > 0.0)) continue;
         std::vector<double> share;
         for (const mechanics::AnchorFootprint& anchor : strips_.anchors)
@@ -106,18 +106,23 @@ std::size_t PlateLimit::worst_state_of_tension() const {
     return worst;
 }
 
-PlateBounds PlateLimit::bounds(const std::vector<PointLoad>& loads) const {
-    return {fields_ ? fields_->moment_needed_lb(loads) : std::numeric_limits<double>::infinity(),
-            mechanics::worst_pattern(strips_.foot, strips_.plate, lines_, loads)};
+PlateBounds PlateLimit::bounds(const std::vector<PointLoad>& loads, double strip_lb) const {
+    PlateBounds bounds{std::numeric_limits<double>::infinity(), mechanics::worst_pattern(patterns_, loads)};
+    const double pattern_lb = bounds.pattern.moment_needed_lb;
+    if (fields_ && pattern_lb < strip_lb) bounds.field_lb = fields_->moment_needed_lb(loads, pattern_lb);
+    return bounds;
 }
 
-PlateBounds PlateLimit::under_tension(std::size_t index) const {
-    const demand::State& state = input_.demand.states.at(index);
+PlateBounds PlateLimit::under_tension(const GoverningStrip& strip) const {
+    const demand::State& state = input_.demand.states.at(strip.state);
+    const double strip_lb = strip.strip.intensity_lb();
     std::vector<PointLoad> loads;
     add_tensions(loads, tensions_of(state), strips_.anchors);
-    PlateBounds alone = bounds(loads);
+    PlateBounds alone = bounds(loads, strip_lb);
+    const std::size_t pulls = loads.size();
     for (const mechanics::PlanePressure& pressure : pressures(state, strips_)) add_pressure(loads, pressure, 1.0);
-    const PlateBounds together = bounds(loads);
+    if (loads.size() == pulls) return alone;
+    const PlateBounds together = bounds(loads, strip_lb);
     alone.field_lb = std::max(alone.field_lb, together.field_lb);
     if (together.pattern.moment_needed_lb > alone.pattern.moment_needed_lb) alone.pattern = together.pattern;
     return alone;
@@ -130,7 +135,7 @@ PlateBounds PlateLimit::under_bearing(const GoverningStrip& strip) const {
     const double times = std::max(1.0, strip.strip.moment_lb_in / of_plane);
     std::vector<PointLoad> loads;
     for (const mechanics::PlanePressure& pressure : plane) add_pressure(loads, pressure, times);
-    return bounds(loads);
+    return bounds(loads, strip.strip.intensity_lb());
 }
 
 }  // namespace toehold::checks

@@ -10,7 +10,7 @@ namespace toehold::checks {
 
 /// Plastic moments per unit of width, lb.
 struct PlateBounds {
-    double field_lb = 0.0;            ///< suffices; infinite where no field was found
+    double field_lb = 0.0;            ///< suffices; infinite where none was found or the strip is as good as can be
     mechanics::YieldPattern pattern;  ///< is needed
 };
 
@@ -22,16 +22,17 @@ class PlateLimit {
     /// Of the state whose tensions need the most of a straight yield line.
     [[nodiscard]] std::size_t worst_state_of_tension() const;
     /// Under the tensions alone, and together with the bearing of the same state; the worse.
-    [[nodiscard]] PlateBounds under_tension(std::size_t state) const;
+    [[nodiscard]] PlateBounds under_tension(const GoverningStrip& strip) const;
     /// Under the bearing alone: a plane pressure over each support, raised to what the strip counts at most.
     [[nodiscard]] PlateBounds under_bearing(const GoverningStrip& strip) const;
 
   private:
-    [[nodiscard]] PlateBounds bounds(const std::vector<mechanics::PointLoad>& loads) const;
+    /// No field is looked for where the strip's `strip_lb` is no more than the yield lines need: none could do better.
+    [[nodiscard]] PlateBounds bounds(const std::vector<mechanics::PointLoad>& loads, double strip_lb) const;
 
     const CheckInput& input_;
     const PlateStrips& strips_;
-    std::vector<mechanics::YieldLine> lines_;
+    mechanics::YieldPatterns patterns_;
     std::optional<mechanics::MomentFields> fields_;  ///< absent: the plate cannot be meshed
 };
 

@@ -174,14 +174,14 @@ MomentFields::~MomentFields() = default;
 MomentFields::MomentFields(MomentFields&&) noexcept = default;
 MomentFields& MomentFields::operator=(MomentFields&&) noexcept = default;
 
-double MomentFields::moment_needed_lb(std::span<const PointLoad> loads) const {
+double MomentFields::moment_needed_lb(std::span<const PointLoad> loads, double enough_lb) const {
     if (prepared_->triangles.empty()) return infinite;
     const Eigen::VectorXd force = prepared_->forces(loads);
     if (!(force.norm() > 0.0)) return 0.0;
     std::vector<double> stiffness(prepared_->triangles.size(), 1.0);
     Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>> solver;
     double best_lb = infinite, necessary_lb = 0.0;
-    for (int round = 0; round < most_rounds && best_lb > close_enough * necessary_lb; ++round) {
+    for (int round = 0; round < most_rounds && best_lb > std::max(enough_lb, close_enough * necessary_lb); ++round) {
         const Eigen::SparseMatrix<double> whole = prepared_->stiffness(stiffness);
         if (round == 0) solver.analyzePattern(whole);
         solver.factorize(whole);

@@ -35,9 +35,10 @@ class MomentFields {
     MomentFields(const MomentFields&) = delete;
     MomentFields& operator=(const MomentFields&) = delete;
 
-    /// The least plastic moment per inch of width found to suffice, lb, >= 0. Loads over the foot go straight into the
-    /// post. Infinite where no field balances the loads.
-    [[nodiscard]] double moment_needed_lb(std::span<const PointLoad> loads) const;
+    /// The least plastic moment per inch of width found to suffice, lb, >= 0; the search ends at `enough_lb`, below
+    /// which the caller has no use for it. Loads over the foot go straight into the post. Infinite where no field
+    /// balances the loads.
+    [[nodiscard]] double moment_needed_lb(std::span<const PointLoad> loads, double enough_lb = 0.0) const;
 
   private:
     struct Prepared;

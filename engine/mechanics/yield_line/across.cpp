@@ -85,21 +85,23 @@ double moment_needed_lb(const YieldLine& line, std::span<const PointLoad> loads)
     return line.metal_in > 0.0 ? std::abs(work) / line.metal_in : std::numeric_limits<double>::infinity();
 }
 
-YieldPattern worst_across(std::span<const YieldLine> lines, std::span<const PointLoad> loads) {
-    YieldPattern worst;
-    for (const YieldLine& line : lines) {
-        const double needed = moment_needed_lb(line, loads);
-        if (needed <= worst.moment_needed_lb) continue;
-        worst = {YieldShape::across, needed, line.normal_rad, line.offset_in, line.metal_in, 0.0};
-    }
-    return worst;
+YieldPatterns yield_patterns(const FootOutline& foot, const PlateShape& plate) {
+    return {yield_lines(foot, plate), yield_bands(foot, plate)};
 }
 
-YieldPattern worst_pattern(const FootOutline& foot, const PlateShape& plate, std::span<const YieldLine> lines,
-                           std::span<const PointLoad> loads) {
-    const YieldPattern across = worst_across(lines, loads);
-    const YieldPattern around = worst_around(foot, plate, loads);
-    return around.moment_needed_lb > across.moment_needed_lb ? around : across;
+YieldPattern worst_pattern(const YieldPatterns& patterns, std::span<const PointLoad> loads) {
+    YieldPattern worst;
+    for (const YieldLine& line : patterns.lines) {
+        const double needed = moment_needed_lb(line, loads);
+        if (needed > worst.moment_needed_lb)
+            worst = {YieldShape::across, needed, line.normal_rad, line.offset_in, line.metal_in, 0.0};
+    }
+    for (const YieldBand& band : patterns.bands) {
+        const double needed = moment_needed_lb(band, loads);
+        if (needed > worst.moment_needed_lb)
+            worst = {YieldShape::around, needed, band.way_rad, band.offset_in, 0.0, band.width_in};
+    }
+    return worst;
 }
 
 }  // namespace toehold::mechanics

@@ -107,28 +107,34 @@ double room_in(const std::vector<OutlinePart>& outline, const Polygon& edge) {
 
 }  // namespace
 
-YieldPattern worst_around(const FootOutline& foot, const PlateShape& plate, std::span<const PointLoad> loads) {
+std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& plate) {
     constexpr int ways = 24;
-    constexpr std::array<double, 5> bands{0.2, 0.4, 0.6, 0.8, 1.0};
+    constexpr std::array<double, 5> widths{0.2, 0.4, 0.6, 0.8, 1.0};
     constexpr std::array<double, 4> offsets{0.0, 0.5, 1.0, 1.5};
     const std::vector<OutlinePart> outline = parts_of(foot);
     const double room = room_in(outline, plate.outline);
     const double half = 0.25 * (foot.width_in + foot.depth_in);
-    YieldPattern worst;
-    worst.shape = YieldShape::around;
-    for (const double share : bands) {
-        const double band = share * room;
-        for (int step = 0; step < ways * static_cast<int>(offsets.size()); ++step) {
-            const double angle = 2.0 * std::numbers::pi * (step % ways) / ways;
-            const Tilt tilt{{std::cos(angle), std::sin(angle)}, offsets[static_cast<std::size_t>(step / ways)] * half};
-            double work = 0.0, hinges = 0.0;
-            for (const PointLoad& load : loads) work += load.force_lb * lift_at(foot, tilt, band, load.at);
-            for (const OutlinePart& part : outline) hinges += taken(part, band, tilt);
-            const double needed = std::abs(work) / hinges;
-            if (needed > worst.moment_needed_lb) worst = {YieldShape::around, needed, angle, tilt.offset_in, 0.0, band};
+    std::vector<YieldBand> bands;
+    if (!(room > 0.0)) return bands;
+    for (const double width : widths) {
+        for (const double offset : offsets) {
+            for (int way = 0; way < ways; ++way) {
+                const double angle = 2.0 * std::numbers::pi * way / ways;
+                const Tilt tilt{{std::cos(angle), std::sin(angle)}, offset * half};
+                YieldBand band{foot, angle, tilt.way, tilt.offset_in, width * room, 0.0};
+                for (const OutlinePart& part : outline) band.taken_in += taken(part, band.width_in, tilt);
+                bands.push_back(band);
+            }
         }
     }
-    return worst;
+    return bands;
+}
+
+double moment_needed_lb(const YieldBand& band, std::span<const PointLoad> loads) {
+    double work = 0.0;
+    for (const PointLoad& load : loads)
+        work += load.force_lb * lift_at(band.foot, {band.way, band.offset_in}, band.width_in, load.at);
+    return std::abs(work) / band.taken_in;
 }
 
 }  // namespace toehold::mechanics

@@ -39,14 +39,26 @@ struct YieldLine {
 /// What is needed against the turning of all that lies past the line; loads that oppose each other count against each
 /// other. Infinite on a line without metal.
 [[nodiscard]] double moment_needed_lb(const YieldLine& line, std::span<const PointLoad> loads);
-[[nodiscard]] YieldPattern worst_across(std::span<const YieldLine> lines, std::span<const PointLoad> loads);
 
-/// The worst ring round the post, within the plate's outline; none where the plate leaves no room for one.
-[[nodiscard]] YieldPattern worst_around(const FootOutline& foot, const PlateShape& plate,
-                                        std::span<const PointLoad> loads);
+/// A band round the post, outside of which the plate tilts as one piece.
+struct YieldBand {
+    FootOutline foot;
+    double way_rad = 0.0;
+    Point way;  ///< unit: the plate lifts by way . p - offset
+    double offset_in = 0.0;
+    double width_in = 0.0;
+    double taken_in = 0.0;  ///< work of its hinges for a plastic moment of one and a tilt of one
+};
+/// Every band that is searched, within the plate's outline; none where the plate leaves no room for one.
+[[nodiscard]] std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& plate);
+[[nodiscard]] double moment_needed_lb(const YieldBand& band, std::span<const PointLoad> loads);
 
-/// The worst of both.
-[[nodiscard]] YieldPattern worst_pattern(const FootOutline& foot, const PlateShape& plate,
-                                         std::span<const YieldLine> lines, std::span<const PointLoad> loads);
+/// Every pattern searched on one plate.
+struct YieldPatterns {
+    std::vector<YieldLine> lines;
+    std::vector<YieldBand> bands;
+};
+[[nodiscard]] YieldPatterns yield_patterns(const FootOutline& foot, const PlateShape& plate);
+[[nodiscard]] YieldPattern worst_pattern(const YieldPatterns& patterns, std::span<const PointLoad> loads);
 
 }  // namespace toehold::mechanics

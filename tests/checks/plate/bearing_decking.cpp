@@ -39,7 +39,8 @@ TEST_CASE("dry decking bears its whole reference value, whatever the load's dura
     CHECK(results.at(0).status == Status::holds);
 }
 
-TEST_CASE("composite decking without a value may not bear, which is evidence missing, and says what would do", "[unit]") {
+TEST_CASE("composite decking without a value may not bear, which is evidence missing, and says what would do",
+          "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     on_deck(resolved).decking->may_bear = false;

@@ -16,7 +16,8 @@ namespace {
 /// 1.5 in square about every anchor of the example.
 catalog::Resolved packed(catalog::DeckingKind kind = catalog::DeckingKind::metal) {
     catalog::Resolved resolved = test::example_resolved();
-    on_deck(resolved.detail).layers.packing = model::Packing{model::PackingShape::rectangle, 1.5, 1.5, "packing", 0.0, {}};
+    on_deck(resolved.detail).layers.packing =
+        model::Packing{model::PackingShape::rectangle, 1.5, 1.5, "packing", 0.0, {}};
     on_deck(resolved).packing = catalog::DeckingMaterial{"packing", "packing", kind, 29e6, true, 32400.0, "", {}};
     return resolved;
 }
@@ -49,7 +50,8 @@ TEST_CASE("The plate bears on packing alone, piece by piece", "[closed-form]") {
 
 TEST_CASE("A round piece counts as the square of its area", "[closed-form]") {
     catalog::Resolved resolved = packed();
-    on_deck(resolved.detail).layers.packing = model::Packing{model::PackingShape::round, 1.5, 0.0, "packing", 0.5, {{0.0, 2.5}}};
+    on_deck(resolved.detail).layers.packing =
+        model::Packing{model::PackingShape::round, 1.5, 0.0, "packing", 0.5, {{0.0, 2.5}}};
     const auto pieces = demand::packing_pieces(resolved);
     REQUIRE(pieces.size() == 1);
     // pi 1.5^2/4 = 1.7671 in2, side 1.3293; no anchor stands there, so no hole.

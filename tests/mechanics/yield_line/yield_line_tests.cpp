@@ -21,7 +21,7 @@ mechanics::Polygon centered(double width, double depth) {
 }
 
 YieldPattern across(const FootOutline& foot, const PlateShape& plate, const std::vector<PointLoad>& loads) {
-    return mechanics::worst_across(mechanics::yield_lines(foot, plate), loads);
+    return mechanics::worst_pattern({mechanics::yield_lines(foot, plate), {}}, loads);
 }
 
 const FootOutline two_inches{false, 2.0, 2.0};
@@ -83,7 +83,8 @@ TEST_CASE("A ring about a round post takes what its hinges and its twist take", 
     // + 9.6884 x 1.38629) = 28.576; 1 lb at 9 in.
     const PlateShape plate{centered(40.0, 40.0), {}};
     const FootOutline foot{true, 2.0, 2.0};
-    const YieldPattern pattern = mechanics::worst_around(foot, plate, std::vector<PointLoad>{{{9.0, 0.0}, 1.0}});
+    const YieldPattern pattern =
+        mechanics::worst_pattern({{}, mechanics::yield_bands(foot, plate)}, std::vector<PointLoad>{{{9.0, 0.0}, 1.0}});
     CHECK(pattern.shape == YieldShape::around);
     const double r = 1.0, big = 1.0 + pattern.spread_in, band = pattern.spread_in;
     const double taken = r * big / band * (8.0 + 9.6884 * std::log(big / r));

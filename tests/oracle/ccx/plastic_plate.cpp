@@ -169,10 +169,8 @@ std::string text_of(const PlasticPlate& plate, double moved_in, int& follower) {
     out.line("*EQUATION\n{}\n{},3,1.", weights.size() + 1, follower);
     for (const auto& [node, weight] : weights) out.line("{},3,{:.10e}", node, -weight);
     out.line("*NSET,NSET=READ\n{}", follower);
-    for (const double part : {0.5, 1.0}) {
-        out.line("*STEP,INC=200\n*STATIC\n.1,1.,1.e-4,.25\n*BOUNDARY\n{},3,3,{:.10e}", mover, part * moved_in);
-        out.line("*NODE PRINT,NSET=READ,FREQUENCY=200\nU\n*END STEP");
-    }
+    out.line("*STEP,INC=200\n*STATIC\n.1,1.,1.e-4,.2\n*BOUNDARY\n{},3,3,{:.10e}", mover, moved_in);
+    out.line("*NODE PRINT,NSET=READ,FREQUENCY=200\nU\n*END STEP");
     return out.take();
 }
 
@@ -186,7 +184,7 @@ Collapse collapse_of(const PlasticPlate& plate, double moved_in) {
         return spring_lb_per_in * (moved - followed) / static_cast<double>(plate.pulled.size());
     };
     const double end = run.displacements.at(static_cast<std::size_t>(follower))[2];
-    return {force(moved_in, end), 0.0, run.seconds};
+    return {force(moved_in, end), run.seconds};
 }
 
 }  // namespace toehold::test
