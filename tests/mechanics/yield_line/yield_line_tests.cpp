@@ -72,7 +72,7 @@ TEST_CASE("Forces past a line that oppose each other count against each other", 
     const mechanics::YieldLine line{0.0, 1.0, 0.0, 1.0, 4.0};
     const std::vector<PointLoad> loads{{{3.0, 0.0}, 10.0}, {{2.0, 1.0}, -12.0}, {{-3.0, 0.0}, 50.0}};
     CHECK_CLOSE(mechanics::moment_needed_lb(line, loads), (20.0 - 12.0) / 4.0, 1e-12, 0.0);
-    CHECK(std::isinf(mechanics::moment_needed_lb({0.0, 1.0, 0.0, 1.0, 0.0}, loads)));
+    CHECK(std::isinf(mechanics::moment_needed_lb(mechanics::YieldLine{0.0, 1.0, 0.0, 1.0, 0.0}, loads)));
 }
 
 TEST_CASE("A ring about a round post takes what its hinges and its twist take", "[closed-form]") {
