@@ -24,18 +24,25 @@ bool is_welded(const catalog::Resolved& resolved) {
 
 // A small fillet on a thick part cools too fast. The table is of steel; aluminum has none.
 
+void add_too_small(std::vector<Finding>& findings, double leg_in, double thinner_in) {
+    if (resistance::steel::is_minimum_leg(leg_in, thinner_in)) return;
+    findings.push_back(
+        finding_on({PartKind::weld}, Severity::fails,
+                   phrase("The fillet's leg of {} is below the minimum of {} where the thinner part joined is {} "
+                          "thick. Use a leg of {} or more.",
+                          Dimension{leg_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)},
+                          Dimension{thinner_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)})));
+}
+
 std::vector<Finding> weld_too_small(const catalog::Resolved& resolved) {
     if (!is_welded(resolved) || weld_filler(resolved)->kind == MetalKind::aluminum) return {};
-    if (on_deck(resolved.detail).weld->kind != model::WeldKind::fillet) return {};
-    const double leg_in = on_deck(resolved.detail).weld->leg_in;
+    const model::Weld& weld = *on_deck(resolved.detail).weld;
     const double thinner_in =
         std::min(post_foot(resolved.detail.post).thickness_in, on_deck(resolved.detail).plate.thickness_in);
-    if (resistance::steel::is_minimum_leg(leg_in, thinner_in)) return {};
-    return {finding_on({PartKind::weld}, Severity::fails,
-                       phrase("The fillet's leg of {} is below the minimum of {} where the thinner part joined is {} "
-                              "thick. Use a leg of {} or more.",
-                              Dimension{leg_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)},
-                              Dimension{thinner_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)}))};
+    std::vector<Finding> findings;
+    if (weld.kind == model::WeldKind::fillet) add_too_small(findings, weld.leg_in, thinner_in);
+    if (weld.gussets) add_too_small(findings, weld.gussets->leg_in, std::min(thinner_in, weld.gussets->thickness_in));
+    return findings;
 }
 
 // A filler of another metal does not make a sound weld, whatever the strengths say.
