@@ -137,3 +137,26 @@ TEST_CASE("a sentence names file, line, element, what was found and what is acce
     CHECK(sentence(problem) ==
           "post.xml:12: guard: the height has no unit (found \"42\"; accepted: a length with its unit)");
 }
+
+TEST_CASE("welds that cannot be are named", "[bad-input]") {
+    BaseDetail detail = sound_detail();
+    Weld& weld = on_deck(detail).weld.value();
+    weld.sides = {true, false, false, false};
+    CHECK(tells_at(validate(detail), "weld", "fewer than two sides"));
+    weld.sides = {true, true, false, false};
+    CHECK(validate(detail).empty());
+    detail.post = RoundTube{2.0, 0.125, "steel-a500-b-round"};
+    CHECK(tells_at(validate(detail), "weld", "a round foot has no sides"));
+    weld.sides = {};
+    weld.kind = WeldKind::partial_penetration;
+    CHECK(tells_at(validate(detail), "weld", "throat"));
+    weld.throat_in = 0.1;
+    weld.leg_in = 0.0;
+    CHECK(validate(detail).empty());
+    weld.kind = WeldKind::fillet;
+    CHECK(tells_at(validate(detail), "weld", "leg"));
+    weld.leg_in = 0.125;
+    weld.gussets = Gussets{{false, false, false, false}, 2.0, 1.0, 0.25, 0.0};
+    CHECK(tells_at(validate(detail), "weld/gussets", "on no side"));
+    CHECK(tells_at(validate(detail), "weld/gussets", "leg"));
+}

@@ -1,8 +1,11 @@
 // The shop drawing read back with poppler's tools and measured in its scenes: what it says against the model and
 // against numbers worked by hand, where its views stand, and that no words meet.
+#include "drawing/scene/shapes.h"
 #include "drawing/scene/view.h"
 #include "format/phrase.h"
 #include "paper/read_back.h"
+#include "paper/shop/shop_notes.h"
+#include "paper/shop/weld_symbol.h"
 #include "plain_svg.h"
 #include "shop_samples.h"
 #include "support/compare.h"
@@ -223,6 +226,56 @@ TEST_CASE("The weld's sign is the fillet of the arrow's side, all round", "[memo
     CHECK(corners[1].y < level);
     CHECK(corners[2].x > corners[0].x);
     CHECK_CLOSE(corners[2].y, level, 0.0, 1e-9);
+}
+
+TEST_CASE("Other welds have the signs of their kind", "[memory]") {
+    // AWS A2.4 (from memory): the single bevel of a groove, its effective throat in brackets, CJP in the tail; no
+    // circle where the weld does not run all around, and a second sign above the line for the other face.
+    using paper::shop::weld_sign;
+    model::Weld weld{0.1875, "e70"};
+    CHECK(weld_sign(weld, units::System::us, "").size == "3/16");
+    CHECK(weld_sign(weld, units::System::us, "").all_around);
+    weld.faces = model::WeldFaces::both;
+    const paper::shop::WeldSign sides = weld_sign(weld, units::System::us, "on the outward and inward sides");
+    CHECK(sides.both_faces);
+    CHECK_FALSE(sides.all_around);
+    CHECK(sides.tail == "on the outward and inward sides");
+    weld.kind = model::WeldKind::partial_penetration;
+    weld.throat_in = 0.125;
+    CHECK(weld_sign(weld, units::System::us, "").size == "(1/8)");
+    CHECK(weld_sign(weld, units::System::us, "").groove);
+    weld.kind = model::WeldKind::complete_penetration;
+    CHECK(weld_sign(weld, units::System::us, "").size.empty());
+    CHECK(weld_sign(weld, units::System::us, "").tail == "CJP");
+
+    const auto count = [](const paper::shop::WeldSign& sign) {
+        drawing::Scene scene;
+        add_weld_sign(scene, drawing::standing({0.0, 0.0}), sign);
+        int paths = 0, circles = 0;
+        for (const drawing::Item& item : scene.items) {
+            paths += std::holds_alternative<drawing::Path>(item) ? 1 : 0;
+            circles += std::holds_alternative<drawing::Circle>(item) ? 1 : 0;
+        }
+        return std::pair{paths, circles};
+    };
+    const auto fillet = count({"3/16", false, true, false, ""});
+    CHECK(fillet.second == 1);
+    // One more sign; a bevel is two lines where a triangle is one path; a tail is two lines more.
+    CHECK(count({"3/16", false, true, true, ""}).first == fillet.first + 1);
+    CHECK(count({"", true, true, false, "CJP"}).first == fillet.first + 3);
+    CHECK(count({"3/16", false, false, false, "on the right side"}).second == 0);
+}
+
+TEST_CASE("A weld on two sides and gussets are in the shop's words", "[process]") {
+    catalog::Resolved resolved = test::shop::shipped("heron-landing-corner");
+    model::Weld& weld = *on_deck(resolved.detail).weld;
+    weld.sides = {true, true, false, false};
+    weld.faces = model::WeldFaces::both;
+    weld.gussets = model::Gussets{{true, true, false, false}, 2.0, 1.5, 0.25, 0.125};
+    const std::string words = format::english(paper::shop::weld_words(resolved, units::System::us));
+    CHECK(contains(words, "fillet on the outward and inward sides, above and below the plate"));
+    CHECK(contains(words, "2 gussets 2 in high x 1 1/2 in long x 1/4 in"));
+    CHECK(contains(squeezed(test::pdf_text(pdf_of(drawn(resolved, units::System::us)))), "on the outward and inward"));
 }
 
 TEST_CASE("What is not described is not made up", "[process]") {
