@@ -11,6 +11,12 @@ const catalog::Filler* weld_filler(const catalog::Resolved& resolved) {
     return mount != nullptr && mount->filler ? &*mount->filler : nullptr;
 }
 
+format::Phrase gussets_not_counted(const catalog::Resolved& resolved) {
+    const std::optional<model::Weld>& weld = on_deck(resolved.detail).weld;
+    if (!weld || !weld->gussets) return {};
+    return format::phrase("Gussets are not counted: they add strength to what is shown here.");
+}
+
 FillerMatch match(MetalKind filler, MetalKind post, MetalKind plate) {
     const bool post_aluminum = post == MetalKind::aluminum;
     const bool plate_aluminum = plate == MetalKind::aluminum;

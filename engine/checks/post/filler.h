@@ -11,6 +11,10 @@ namespace toehold::checks {
 /// nullptr: no weld is described, or the mount has none.
 [[nodiscard]] const catalog::Filler* weld_filler(const catalog::Resolved& resolved);
 
+/// One sentence where the foot has gussets, else empty. They are not counted, in the weld nor in the plate: by the
+/// static theorem of limit analysis metal added to a joint never lessens what it carries.
+[[nodiscard]] format::Phrase gussets_not_counted(const catalog::Resolved& resolved);
+
 enum class FillerMatch {
     matches,
     of_other_metal,  ///< the two parts can be welded, with another filler

@@ -3,6 +3,7 @@
 // of the metal on both sides of it.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
+#include "checks/post/filler.h"
 #include "checks/post/weld_strength.h"
 #include "checks/registry.h"
 #include "demand/governing_state.h"
@@ -142,6 +143,7 @@ CheckResult result_of(const CheckInput& input, const PostFoot& foot) {
         return result;
     }
     add_use(result, *weld.strength, force, foot_metal(input.resolved).kind == catalog::MetalKind::aluminum);
+    result.note = gussets_not_counted(input.resolved);
     conclude(result);
     return result;
 }
@@ -155,8 +157,7 @@ std::vector<CheckResult> weld(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"weld", phrase("Post base weld"), "AISC 360-16 J2.4, J4; weld as a line, common practice",
-     phrase("The weld at the foot of the post or the shoe, and the metal on both sides of it, under moment and shear. "
-            "Gussets are not counted: metal added to a joint never lessens what it carries."),
+     phrase("The weld at the foot of the post or the shoe, and the metal on both sides of it, under moment and shear."),
      weld},
     {model::MountKind::plate_on_deck}};
 

@@ -167,3 +167,12 @@ TEST_CASE("The weld of a shoe is round the shoe, and a bolted shoe has none", "[
     std::get<model::WoodPost>(resolved.detail.post).shoe.attachment = model::ShoeAttachment::bolted;
     CHECK(run_check("weld", resolved, test::pushes(resolved, {90.0})).empty());
 }
+
+TEST_CASE("Gussets change nothing and are said not to", "[unit]") {
+    auto resolved = test::example_resolved();
+    const double without = weld(resolved, {90.0}).ratio;
+    on_deck(resolved.detail).weld->gussets = model::Gussets{{}, 2.0, 1.0, 0.25, 0.125};
+    const auto result = weld(resolved, {90.0});
+    CHECK(result.ratio == without);
+    CHECK(format::english(result.note).find("Gussets are not counted") != std::string::npos);
+}
