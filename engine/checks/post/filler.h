@@ -1,6 +1,7 @@
 #pragma once
 // The filler of the weld at the post's foot, and which metals it welds.
 #include "catalog/rows.h"
+#include "format/phrase.h"
 
 namespace toehold::catalog {
 struct Resolved;
