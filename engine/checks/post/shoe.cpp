@@ -1,7 +1,7 @@
 // A wood post's moment into the plate through its shoe. Where a report or a test gives an allowable moment, that is the
-// measure. Else a closed, welded shoe is one by its geometry: the post bears on it across the grain near its top and, on
-// the other side, near its bottom; statics gives the two forces, NDS 2018 3.10.2 the bearing, 3.4.2 the shear between
-// them. Any other shoe has no evidence.
+// measure. Else a closed, welded shoe is one by its geometry: the post bears on it across the grain near its top and,
+// on the other side, near its bottom; statics gives the two forces, NDS 2018 3.10.2 the bearing, 3.4.2 the shear
+// between them. Any other shoe has no evidence.
 #include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
@@ -74,15 +74,14 @@ CheckResult bearing(const CheckInput& input, const catalog::LumberGrade& grade, 
     const Adjusted allowed = adjust_compression_perp(grade, input.resolved.detail.basis);
     result.capacity = allowed.value;
     result.steps = couple_steps(overlap, worst);
-    append(result.steps,
-           {from_file("b", phrase("width of the post that bears"), face.post_in, "in"),
-            {"f_c,perp", phrase("bearing across the grain, even over each length"), "w/b", result.demand, "psi",
-             "NDS 2018 3.10.2"},
-            {"f_peak", phrase("peak if both were rigid and without play, for information"),
-             "H/(L b) + 6 M_L/(L^2 b), M_L about the middle of L",
-             worst.couple.elastic_peak_lb_per_in / face.post_in, "psi", "statics"},
-            given("F_c,perp", phrase("reference compression perpendicular to grain"), grade.compression_perp_psi, "psi",
-                  grade.source.text)});
+    append(result.steps, {from_file("b", phrase("width of the post that bears"), face.post_in, "in"),
+                          {"f_c,perp", phrase("bearing across the grain, even over each length"), "w/b", result.demand,
+                           "psi", "NDS 2018 3.10.2"},
+                          {"f_peak", phrase("peak if both were rigid and without play, for information"),
+                           "H/(L b) + 6 M_L/(L^2 b), M_L about the middle of L",
+                           worst.couple.elastic_peak_lb_per_in / face.post_in, "psi", "statics"},
+                          given("F_c,perp", phrase("reference compression perpendicular to grain"),
+                                grade.compression_perp_psi, "psi", grade.source.text)});
     append(result.steps, allowed.steps);
     append(result.steps, {{"F_c,perp'", phrase("adjusted compression perpendicular to grain, C_b = 1"),
                            "F_c,perp and every factor", allowed.value, "psi", "NDS 2018 Table 4.3.1"}});
@@ -119,15 +118,20 @@ CheckResult wood_shear(const CheckInput& input, const model::WoodPost& post, con
     return result;
 }
 
-/// A strip of the wall that bears, held at both corners of the shoe: plastic moment p b^2/16 an inch of height.
+/// A strip of the wall that bears, an inch high, held at both corners of the shoe. The wood presses where the wall is
+/// stiff: at its allowable stress over a band beside each corner, as wide as the force asks for (statics, both within
+/// their strength). Two bands e wide load a strip held at both ends with a plastic moment of w e/8; over the whole face
+/// that is w b/16.
 CheckResult shoe_face(const CheckInput& input, const model::WoodPost& post, const Overlap& overlap,
-                      const WorstCouple& worst, const Face& face) {
+                      const WorstCouple& worst, const Face& face, double allowed_psi) {
     CheckResult result = started("face", phrase("shoe face bending"));
     const catalog::Metal& metal = input.resolved.post_metal;
     const bool aluminum = metal.kind == catalog::MetalKind::aluminum;
     result.clause = aluminum ? "Aluminum Design Manual 2020 F.2 (from memory)" : steel_clause(metal, "AISC 360-16 F11");
     result.unit = "lb-in/in";
-    result.demand = worst.couple.line_lb_per_in * face.inside_in / 16.0;
+    const double band_in =
+        std::min(0.5 * face.inside_in, 0.5 * worst.couple.line_lb_per_in / std::max(allowed_psi, 1e-9));
+    result.demand = worst.couple.line_lb_per_in * band_in / 8.0;
     result.direction_deg = worst.direction_deg;
     result.steps = couple_steps(overlap, worst);
     const BesideWeld used = strengths(metal, {true, nullptr, post.shoe.wall_in});
@@ -140,9 +144,12 @@ CheckResult shoe_face(const CheckInput& input, const model::WoodPost& post, cons
                   input.resolved.detail.basis, result.clause);
     append(result.steps,
            {from_file("b_i", phrase("inside width of the shoe's face"), face.inside_in, "in"),
-            {"m", phrase("moment of the face an inch high, held at its corners"), "w b_i/16", result.demand, "lb-in/in",
+            {"e", phrase("width of the bands beside the corners that bear"), "w/(2 F_c,perp'), at most b_i/2", band_in,
+             "in", "statics"},
+            {"m", phrase("moment of the face an inch high, held at its corners"), "w e/8", result.demand, "lb-in/in",
              "statics"},
-            from_file("t_w", phrase("wall thickness"), post.shoe.wall_in, "in"), yield_step(metal, used),
+            from_file("t_w", phrase("wall thickness"), post.shoe.wall_in, "in"),
+            yield_step(metal, used),
             {"m_n", phrase("nominal moment an inch high"), "F_y t^2/4", nominal, "lb-in/in", result.clause}});
     append(result.steps, usable.steps);
     result.capacity = usable.value;
@@ -161,7 +168,8 @@ std::vector<CheckResult> by_geometry(const CheckInput& input, const model::WoodP
         worst_couple(input, overlap, 1.0 / face_of(post, true).post_in, 1.0 / face_of(post, false).post_in);
     const Face face = face_of(post, worst.along_x);
     return {bearing(input, *grade, overlap, worst, face), wood_shear(input, post, *grade, overlap, worst),
-            shoe_face(input, post, overlap, worst, face)};
+            shoe_face(input, post, overlap, worst, face,
+                      adjust_compression_perp(*grade, input.resolved.detail.basis).value)};
 }
 
 std::vector<CheckResult> post_shoe(const CheckInput& input) {
