@@ -39,7 +39,7 @@ CheckResult against_limit(CheckResult result, double apart_in) {
 
 struct Spread {
     double from_in = 0.0, to_in = 0.0;
-    int count = 0;
+    bool any = false;
 };
 
 /// Across the grain, of the member's anchors.
@@ -49,9 +49,9 @@ Spread spread_of(const CheckInput& input, std::size_t member, model::PlanAxis ac
         const bool thick = anchor.diameter_in >= resistance::least_tabulated_diameter_in();
         if (!thick || !stands_in(anchor, member)) continue;
         const double at_in = model::coordinate_in(in_plan(anchor.at), across);
-        spread.from_in = spread.count == 0 ? at_in : std::min(spread.from_in, at_in);
-        spread.to_in = spread.count == 0 ? at_in : std::max(spread.to_in, at_in);
-        ++spread.count;
+        spread.from_in = spread.any ? std::min(spread.from_in, at_in) : at_in;
+        spread.to_in = spread.any ? std::max(spread.to_in, at_in) : at_in;
+        spread.any = true;
     }
     return spread;
 }
@@ -61,7 +61,7 @@ std::vector<CheckResult> of_anchors(const CheckInput& input) {
     const std::vector<model::Member> members = model::members(input.resolved.detail.framing);
     for (std::size_t index = 0; index < members.size(); ++index) {
         const Spread spread = spread_of(input, index, model::other(members[index].along));
-        if (spread.count < 2) continue;
+        if (spread.to_in - spread.from_in < resistance::least_tabulated_diameter_in()) continue;  // one row
         CheckResult result;
         result.part = model::part_of(members[index]);
         results.push_back(against_limit(std::move(result), spread.to_in - spread.from_in));

@@ -53,7 +53,10 @@ Phrase words_of(const model::SideAngles& angles) {
             ? phrase("{} angle on one side, in each leg {}", Dimension{angles.thickness_in}, leg_words(angles))
             : phrase("{} angles on both sides, in each leg {}", Dimension{angles.thickness_in}, leg_words(angles));
     if (angles.spacing_in > 0.0) words = phrase("{}, {} apart", std::move(words), Dimension{angles.spacing_in});
-    return phrase("{}, {} from the corner", std::move(words), Dimension{angles.gauge_in});
+    words = phrase("{}, {} from the corner", std::move(words), Dimension{angles.gauge_in});
+    return angles.threads == model::Threads::excluded
+               ? phrase("{}, threads out of the shear plane", std::move(words))
+               : words;
 }
 
 Phrase words_of(const model::ReportedConnector& connector) {
@@ -69,6 +72,10 @@ Phrase words_of(const model::ReportedConnector& connector) {
     add(connector.height_in, phrase("kept square over {}", Quantity{connector.height_in, "in"}));
     if (const auto& stiffness = connector.stiffness_lb_per_in)
         add(*stiffness, phrase("stiffness {}", Quantity{*stiffness, "lb/in"}));
+    if (const auto& top = connector.from_top_in)
+        values.items.push_back(phrase("highest fastener {} below the top", Dimension{*top}));
+    if (const auto& bottom = connector.from_bottom_in)
+        values.items.push_back(phrase("lowest fastener {} above the bottom", Dimension{*bottom}));
     const Phrase report = connector.report.empty() ? phrase("no source") : format::verbatim(connector.report);
     return values.items.empty() ? phrase("{} (values: {}), no values", connector.name, report)
                                 : phrase("{} (values: {}): {}", connector.name, report, std::move(values));
