@@ -174,3 +174,32 @@ TEST_CASE("Packing fills the boards about an anchor, and one plate lies below bo
     CHECK(has_rectangle(scene, {model::PartKind::lower_plate, "A B C D"}, {{-4.0, -6.75}, {4.0, -6.5}}));
     CHECK(lowest(scene, parts::anchor("A")) < -6.75 - 0.87 * 0.375);
 }
+
+// Bars 2 1/2 x 1/2 in with 1 in between along y: the pieces lie from 1/2 to 1 in on both sides of the axis. A stub 1 1/2 in
+// square, 2 in high, in a 2 in tube: the stub from the plate's top at 3/8 in to 2 in; the tube from the weld's top on.
+TEST_CASE("The section shows both twin bars, and the stub within its post", "[drawing][section]") {
+    auto resolved = test::example_resolved();
+    const model::PartId post{model::PartKind::post};
+    const auto spans = [&](double low_in, double high_in) {
+        std::vector<drawing::Box> found;
+        for (const drawing::Path& path : test::paths(section_of(resolved), post)) {
+            const drawing::Box box = test::box(path);
+            if (path.closed && test::close(box.low.x, low_in, 0.0, 1e-9) && test::close(box.high.x, high_in, 0.0, 1e-9))
+                found.push_back(box);
+        }
+        return found;
+    };
+    resolved.detail.post = model::TwinBars{2.5, 0.5, 1.0, model::PlanAxis::y, "steel"};
+    CHECK(spans(0.5, 1.0).size() == 1);
+    CHECK(spans(-1.0, -0.5).size() == 1);
+    CHECK(test::sound(section_of(resolved)));
+    model::RectangularTube tube{2.0, 2.0, 0.1875, "steel"};
+    tube.stub = model::Stub{1.5, 1.5, 0.0, 2.0, "steel"};
+    resolved.detail.post = tube;
+    on_deck(resolved.detail).weld->leg_in = 0.1875;
+    REQUIRE(spans(-0.75, 0.75).size() == 1);
+    CHECK_CLOSE(spans(-0.75, 0.75)[0].low.y, 0.375, 0.0, 1e-9);
+    CHECK_CLOSE(spans(-0.75, 0.75)[0].high.y, 2.0, 0.0, 1e-9);
+    REQUIRE(spans(-1.0, 1.0).size() == 1);
+    CHECK_CLOSE(spans(-1.0, 1.0)[0].low.y, 0.5625, 0.0, 1e-9);
+}
