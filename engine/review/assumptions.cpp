@@ -100,6 +100,24 @@ void add_incising(std::vector<Assumption>& all, const catalog::Resolved& resolve
     }
 }
 
+/// Where practice reads the strength of wood in more than one way.
+void add_wood_readings(std::vector<Assumption>& all, const model::Basis& basis, const Alternatives& alternatives) {
+    if (!basis.torsion) {
+        all.push_back({phrase("Torsion and shear of the framing are held together by tau/F_v' + (f_v/F_v')^2; the "
+                              "standard has no clause for torsion of sawn lumber."),
+                       alternatives.with(phrase("f_v/F_v' + tau/(2/3 F_v'), the harshest form"), [](model::Basis& b) {
+                           b.torsion = model::TorsionWithShear::linear_two_thirds;
+                       })});
+    }
+    if (!basis.bearing) {
+        all.push_back({phrase("Bearing of the plate on wood is held as a uniform stress about the resultant ({}).",
+                              Citation{"NDS 2018 3.10.2"}),
+                       alternatives.with(phrase("the elastic peak at the plate's edge"), [](model::Basis& b) {
+                           b.bearing = model::BearingStress::peak;
+                       })});
+    }
+}
+
 void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved& resolved,
                           const Alternatives& alternatives) {
     using model::Basis;
@@ -133,6 +151,7 @@ void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved&
              alternatives.with(phrase("wood decking in bearing around the shank"),
                                [](Basis& b) { b.decking_in_shear = model::DeckingInShear::bearing; })});
     }
+    add_wood_readings(all, basis, alternatives);
     if (!basis.temperature) {
         all.push_back({phrase("Assumed wood stays at or below {} in service ({}).", format::verbatim("100 F (38 C)"),
                               Citation{"NDS 2018 2.3.3, 11.3.4"})});

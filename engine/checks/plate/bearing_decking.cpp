@@ -24,28 +24,19 @@ std::vector<PressedPatch> patches_of(const CheckInput& input) {
     return patches;
 }
 
-/// Number of the support whose stress is the largest.
-std::size_t hardest_pressed(const std::vector<PressedPatch>& patches, const demand::State& state) {
-    std::size_t hardest = 0;
-    const auto stress_psi = [&](std::size_t index) {
-        return plate_pressure(patches[index], state.supports[index]).stress_psi;
-    };
-    for (std::size_t index = 1; index < state.supports.size(); ++index) {
-        if (stress_psi(index) > stress_psi(hardest)) hardest = index;
+struct Largest {
+    PlatePressure pressure;
+    demand::SupportForce force;
+};
+
+/// The largest stress in the state; none where nothing bears.
+Largest largest_pressure(const std::vector<PressedPatch>& patches, const demand::State& state) {
+    Largest largest;
+    for (std::size_t index = 0; index < state.supports.size(); ++index) {
+        const PlatePressure pressure = plate_pressure(patches[index], state.supports[index]);
+        if (pressure.stress_psi > largest.pressure.stress_psi) largest = {pressure, state.supports[index]};
     }
-    return hardest;
-}
-
-/// The largest in the state; none where nothing bears.
-PlatePressure largest_pressure(const std::vector<PressedPatch>& patches, const demand::State& state) {
-    if (state.supports.empty()) return {};
-    const std::size_t index = hardest_pressed(patches, state);
-    return plate_pressure(patches[index], state.supports[index]);
-}
-
-std::vector<Step> steps_of(const std::vector<PressedPatch>& patches, const demand::State& state) {
-    if (state.supports.empty()) return {};
-    return pressure_steps(largest_pressure(patches, state), state.supports[hardest_pressed(patches, state)]);
+    return largest;
 }
 
 /// A value from the boards' report takes no factor of the wood standard, whatever the boards are of.
@@ -82,14 +73,15 @@ format::Phrase no_bearing(const catalog::DeckingMaterial& material, const model:
 CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, model::PartId part) {
     const std::vector<PressedPatch> patches = patches_of(input);
     const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return largest_pressure(patches, state).stress_psi; });
+        input.demand, [&](const demand::State& state) { return largest_pressure(patches, state).pressure.stress_psi; });
     const demand::State& state = input.demand.states.at(worst.state);
+    const Largest largest = largest_pressure(patches, state);
     CheckResult result;
     result.part = std::move(part);
     result.demand = worst.value;
     result.unit = "psi";
     result.direction_deg = degrees(state.direction_rad);
-    result.steps = steps_of(patches, state);
+    result.steps = pressure_steps(largest.pressure, largest.force);
     if (!material.may_bear) {
         lacks_evidence(result, no_bearing(material, result.part));
         return result;
@@ -109,7 +101,7 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
     result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "reference value times every factor; C_b = 1.0",
                             adjusted.value, "psi", ""});
     conclude(result);
-    result.note = pressure_note(largest_pressure(patches, state));
+    result.note = pressure_note(largest.pressure);
     if (material.kind == catalog::DeckingKind::plastic_composite) {
         result.note = sentences(std::move(result.note),
                                 phrase("Plastic boards soften in the sun and creep under load that stays: see that the "
