@@ -255,7 +255,7 @@ void load_fields(Form& form, model::Loads& loads) {
         },
         [&loads] { loads.user.pop_back(); });
     form.after(before, [&loads] { mark_stated(loads); });
-    form.presence({"has-wind", phrase("Wind on the infill"),
+    form.presence({"wind", phrase("Wind on the infill"),
                    phrase("Whether wind is specified; begins as 20 psf over the guard's height.")},
                   loads.wind, start_wind);
     form.at({"loads/proof", {model::PartKind::push}, phrase("Proof test")});

@@ -27,6 +27,8 @@ TEST_CASE("a notched 4 x 4 fails, a larger notched post lacks its section, a who
     CHECK(test::run_finding("notched-post", resolved).empty());
     resolved.detail.post = wood_post(3.5, true);
     CHECK(test::run_finding("notched-post", resolved).at(0).severity == Severity::fails);
+    CHECK(test::run_finding("notched-post", resolved).at(0).clause.ends_with("practice of IRC 2021 R507.10.2"));
+    resolved.detail.basis.code = model::BuildingCode::irc_2021;
     CHECK(test::run_finding("notched-post", resolved).at(0).clause == "IRC 2021 R507.10.2");
     resolved.detail.post = wood_post(5.5, true);
     CHECK(test::run_finding("notched-post", resolved).at(0).severity == Severity::missing);

@@ -58,7 +58,7 @@ const std::vector<std::vector<Setting>>& recipes() {
         {{"framing/rim-count", "2"}},
         {{"framing/support-count", "3"}},
         {{"framing/block-count", "0"}, {"framing/block-count", "1"}},
-        {{"loads/concentrated", "no"}, {"loads/line", "yes"}},
+        {{"loads/concentrated", "no"}, {"loads/line", "yes"}, {"loads/wind", "yes"}},
         {{"loads/user-count", "1"}},
         {{"basis/fixed", "yes"}},
         {{"framing/block[B1]/stack", "2"}},

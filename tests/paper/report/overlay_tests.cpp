@@ -4,6 +4,7 @@
 #include "paper/report/report_sample.h"
 #include "review/shipped_reviews.h"
 #include "support/compare.h"
+#include "support/example_detail.h"
 
 #include <algorithm>
 #include <numbers>
