@@ -112,9 +112,8 @@ void add_wood_readings(std::vector<Assumption>& all, const model::Basis& basis, 
     if (!basis.bearing) {
         all.push_back({phrase("Bearing of the plate on wood is held as a uniform stress about the resultant ({}).",
                               Citation{"NDS 2018 3.10.2"}),
-                       alternatives.with(phrase("the elastic peak at the plate's edge"), [](model::Basis& b) {
-                           b.bearing = model::BearingStress::peak;
-                       })});
+                       alternatives.with(phrase("the elastic peak at the plate's edge"),
+                                         [](model::Basis& b) { b.bearing = model::BearingStress::peak; })});
     }
 }
 
@@ -165,10 +164,11 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
     const model::BaseDetail& detail = resolved.detail;
     std::vector<Assumption> all;
     const model::BuildingCode code = model::building_code(detail.basis);
-    all.push_back({phrase("The infill's load of {} on {} is no case: it is a quarter of the concentrated load, stands no "
-                          "higher and does not act with it, so that the base never meets more of it ({}).",
-                          format::Quantity{50.0, "lb"}, format::Quantity{1.0, "ft2"},
-                          Citation{model::clause(code, model::Provision::infill_load)})});
+    all.push_back(
+        {phrase("The infill's load of {} on {} is no case: it is a quarter of the concentrated load, stands no "
+                "higher and does not act with it, so that the base never meets more of it ({}).",
+                format::Quantity{50.0, "lb"}, format::Quantity{1.0, "ft2"},
+                Citation{model::clause(code, model::Provision::infill_load)})});
     add_strength_choices(all, resolved, Alternatives(resolved, demand, results, stop));
     if (!detail.basis.code) {
         all.push_back({phrase("Assumed {} for what the guard must satisfy; the file names no building code.",

@@ -1,7 +1,8 @@
 // Rows of fasteners that one rigid piece of steel holds apart across the grain: the wood between them shrinks, the
 // steel does not, and the wood splits. NDS 2018 12.5.1.3 allows 5 in between the outermost rows in sawn lumber unless
 // the steel is detailed for the shrinkage (from memory, to be confirmed).
-//   - It is asked of what 12.5.1 is about, fasteners of 1/4 in and more: of the anchors in one member through the mount's
+//   - It is asked of what 12.5.1 is about, fasteners of 1/4 in and more: of the anchors in one member through the
+//   mount's
 //     metal, and of each angle at a member's end, whose line stands upright, across the grain of both legs' wood.
 //   - The distance is measured across the grain between the outermost fasteners, whatever their row.
 //   - The clause makes no exception for lumber that is dry when built, and none is made here. A glued member is held to
@@ -32,8 +33,9 @@ CheckResult against_limit(CheckResult result, double apart_in) {
                     given("most", phrase("maximum on one piece of steel"), result.capacity, "in", "NDS 2018 12.5.1.3")};
     conclude(result);
     if (result.status != Status::holds)
-        result.note = phrase("The wood shrinks between the rows and the steel does not. Bring the rows closer, use two "
-                             "pieces of steel, or slot its holes across the grain and state `shrinkage-detailed`.");
+        result.note = phrase(
+            "The wood shrinks between the rows and the steel does not. Bring the rows closer, use two "
+            "pieces of steel, or slot its holes across the grain and state `shrinkage-detailed`.");
     return result;
 }
 

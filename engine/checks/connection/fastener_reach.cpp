@@ -5,8 +5,8 @@
 namespace toehold::checks {
 namespace {
 
-using format::phrase;
 using format::Dimension;
+using format::phrase;
 
 /// On a line at mid-depth.
 FastenerReach on_line(const EndPlace& place, double line_in) {

@@ -16,10 +16,10 @@ namespace toehold::checks {
 struct FastenerReach {
     /// From the member's top down to its highest fastener and to its lowest, in. Absent: not known.
     std::optional<double> highest_in, lowest_in;
-    bool through = true;    ///< the fasteners go through every piece of the member
+    bool through = true;     ///< the fasteners go through every piece of the member
     bool in_holder = false;  ///< thick ones stand in the holder too, at the same heights
     bool through_holder = true;
-    format::Phrase where;   ///< in words; empty: not known
+    format::Phrase where;  ///< in words; empty: not known
 };
 
 /// Absent where the clause has nothing to say: nothing described, or toe-nails into a beam.

@@ -95,8 +95,7 @@ Allowable allowable(const Beam& beam, const catalog::LumberGrade& grade, const m
     if (wide_in > narrow_in && beam.unsupported_in > 0.0) {
         const double slenderness = resistance::beam_slenderness(
             resistance::effective_length_in(beam.unsupported_in, wide_in), wide_in, narrow_in);
-        result.critical_psi =
-            resistance::critical_buckling_psi(adjust_modulus_min(grade, basis).value, slenderness);
+        result.critical_psi = resistance::critical_buckling_psi(adjust_modulus_min(grade, basis).value, slenderness);
     }
     return result;
 }
@@ -161,9 +160,10 @@ void too_slender(CheckResult& result, const Bending& bending, const Allowable& a
     result.status = Status::fails;
     result.note =
         allowed.edgewise.value > 0.0
-            ? phrase("Buckles sideways: the bending stress reaches F_bE, {} ({}). Use a wider member or brace it "
-                     "laterally.",
-                     format::Quantity{allowed.critical_psi, "psi"}, Citation{"NDS 2018 3.9.2"})
+            ? phrase(
+                  "Buckles sideways: the bending stress reaches F_bE, {} ({}). Use a wider member or brace it "
+                  "laterally.",
+                  format::Quantity{allowed.critical_psi, "psi"}, Citation{"NDS 2018 3.9.2"})
             : phrase("Too slender to bend on edge: R_B exceeds 50 ({}). Use a wider member or brace it laterally.",
                      Citation{"NDS 2018 3.3.3.7"});
 }
@@ -195,8 +195,7 @@ std::vector<Way> ways_of(const CheckInput& input, const model::Member& member, s
 const demand::MemberActions& actions_in(const CheckInput& input, const std::vector<Way>& ways, const Way& way,
                                         std::size_t state, std::size_t member) {
     const bool guard_alone = ways.size() > 1 && !way.beam.under_boards;
-    return guard_alone ? input.demand.framing->states.at(state).members.at(member)
-                       : actions_of(input, state, member);
+    return guard_alone ? input.demand.framing->states.at(state).members.at(member) : actions_of(input, state, member);
 }
 
 struct WorstBending {

@@ -1,5 +1,5 @@
-// Shear where fasteners hold a member's end, or thick ones hang it on its holder's face: beyond the farthest fastener nothing but
-// tension across the grain holds the wood, and NDS 2018 3.4.3.3 answers with a reduced shear strength.
+// Shear where fasteners hold a member's end, or thick ones hang it on its holder's face: beyond the farthest fastener
+// nothing but tension across the grain holds the wood, and NDS 2018 3.4.3.3 answers with a reduced shear strength.
 //   - Less than five depths from the member's end Eq. 3.4-6 holds, with the square of d_e/d; farther in Eq. 3.4-7.
 //   - Pressed down, the member is carried by fasteners that press up: d_e runs from its top down to the lowest. Drawn
 //     up, they press down: from its bottom up to the highest. In its holder it is the other way round.
@@ -26,10 +26,10 @@ struct FastenedSide {
     const model::Member& member;
     const catalog::LumberGrade& grade;
     bool holder = false;
-    bool pressed_down = false;        ///< the held member is
-    std::optional<double> reached_in; ///< d_e; absent: not known
+    bool pressed_down = false;         ///< the held member is
+    std::optional<double> reached_in;  ///< d_e; absent: not known
     bool through = true;
-    double to_end_in = 0.0;           ///< of the piece, along its grain
+    double to_end_in = 0.0;  ///< of the piece, along its grain
 };
 
 double force_lb(const FastenedSide& side, const demand::SupportReaction& forces) {
@@ -43,17 +43,14 @@ double shear_lb(const CheckInput& input, const EndPlace& place, const FastenedSi
     return std::min(brought_lb, actions_of(input, state, place.support->holder.value()).vertical_shear_lb);
 }
 
-bool near_end(const FastenedSide& side) {
-    return side.to_end_in < resistance::near_end_in(side.member.depth_in);
-}
+bool near_end(const FastenedSide& side) { return side.to_end_in < resistance::near_end_in(side.member.depth_in); }
 
 double width_in(const FastenedSide& side) {
     return side.through ? side.member.width_in : model::ply_width_in(side.member);
 }
 
 double strength_lb(const FastenedSide& side, double allowable_psi, double reached_in) {
-    const auto strength =
-        near_end(side) ? resistance::shear_at_fasteners_lb : resistance::shear_at_inner_fasteners_lb;
+    const auto strength = near_end(side) ? resistance::shear_at_fasteners_lb : resistance::shear_at_inner_fasteners_lb;
     return strength(allowable_psi, width_in(side), side.member.depth_in, reached_in);
 }
 
@@ -61,8 +58,7 @@ double mid_depth_in(const FastenedSide& side) { return 0.5 * side.member.depth_i
 
 /// The least depth that would do for the force, in.
 double needed_in(const FastenedSide& side, double allowable_psi, double shear) {
-    if (near_end(side))
-        return resistance::needed_reach_in(shear, allowable_psi, width_in(side), side.member.depth_in);
+    if (near_end(side)) return resistance::needed_reach_in(shear, allowable_psi, width_in(side), side.member.depth_in);
     const double per_in = resistance::shear_at_inner_fasteners_lb(allowable_psi, width_in(side), side.member.depth_in,
                                                                   side.member.depth_in) /
                           side.member.depth_in;
@@ -91,13 +87,15 @@ void ask_for_reach(CheckResult& result, const FastenedSide& side, double needed)
 
 void add_reach(CheckResult& result, const FastenedSide& side, const FastenerReach& reach, double reached_in) {
     if (side.reached_in) {
-        result.steps.push_back({"d_e", reach_meaning(side), "from the fasteners' places", reached_in, "in",
-                                "NDS 2018 3.4.3.3"});
+        result.steps.push_back(
+            {"d_e", reach_meaning(side), "from the fasteners' places", reached_in, "in", "NDS 2018 3.4.3.3"});
         result.note = phrase("Taken: {}.", reach.where);
     } else {
-        result.steps.push_back({"d_e", reach_meaning(side), "not specified: mid-depth", reached_in, "in", "assumption"});
-        result.note = phrase("Where the hardware's fasteners stand is not specified. Assumed: they reach mid-depth at "
-                             "least.");
+        result.steps.push_back(
+            {"d_e", reach_meaning(side), "not specified: mid-depth", reached_in, "in", "assumption"});
+        result.note = phrase(
+            "Where the hardware's fasteners stand is not specified. Assumed: they reach mid-depth at "
+            "least.");
     }
 }
 
@@ -109,34 +107,35 @@ CheckResult side_result(const CheckInput& input, const EndPlace& place, const Fa
     }
     const model::PartId member = model::part_of(place.member), holder = place.held_by;
     result.part = model::held_at(holder, member);
-    result.link = link_between(holder, {holder.kind, holder.id, model::PartPiece::supports},
-                               phrase("shear at the fasteners"));
+    result.link =
+        link_between(holder, {holder.kind, holder.id, model::PartPiece::supports}, phrase("shear at the fasteners"));
     result.aspect = "holder";
     return result;
 }
 
-CheckResult check(const CheckInput& input, const EndPlace& place, const FastenedSide& side,
-                  const FastenerReach& reach, const demand::GoverningState& worst) {
+CheckResult check(const CheckInput& input, const EndPlace& place, const FastenedSide& side, const FastenerReach& reach,
+                  const demand::GoverningState& worst) {
     const Adjusted adjusted = adjust_shear(side.grade, input.resolved.detail.basis);
     const double reached_in = side.reached_in.value_or(mid_depth_in(side));
     CheckResult result = side_result(input, place, side, worst.state);
     result.unit = "lb";
     result.demand = worst.value;
     result.capacity = strength_lb(side, adjusted.value, reached_in);
-    result.steps = {demanded("V", side.pressed_down ? phrase("shear there, member pressed down")
-                                                    : phrase("shear there, member drawn up"),
+    result.steps = {demanded("V",
+                             side.pressed_down ? phrase("shear there, member pressed down")
+                                               : phrase("shear there, member drawn up"),
                              worst.value, "lb"),
                     from_file("b", phrase("width of the pieces the fasteners stand in"), width_in(side), "in"),
                     from_file("d", phrase("depth of {}", model::part_name(model::part_of(side.member))),
                               side.member.depth_in, "in")};
     add_reach(result, side, reach, reached_in);
     append(result.steps, allowable_shear_steps(side.grade, adjusted));
-    result.steps.push_back({"V_r'", phrase("allowable shear there"),
-                            near_end(side) ? "2/3 F_v' b d_e (d_e/d)^2: less than 5 d from its end"
-                                           : "2/3 F_v' b d_e: 5 d or more from its end",
-                            result.capacity, "lb",
-                            near_end(side) ? "NDS 2018 Eq. 3.4-6"
-                                           : "NDS 2018 Eq. 3.4-7 (from memory, to be confirmed)"});
+    result.steps.push_back(
+        {"V_r'", phrase("allowable shear there"),
+         near_end(side) ? "2/3 F_v' b d_e (d_e/d)^2: less than 5 d from its end"
+                        : "2/3 F_v' b d_e: 5 d or more from its end",
+         result.capacity, "lb",
+         near_end(side) ? "NDS 2018 Eq. 3.4-6" : "NDS 2018 Eq. 3.4-7 (from memory, to be confirmed)"});
     conclude(result);
     if (!side.reached_in && result.status == Status::fails)
         ask_for_reach(result, side, needed_in(side, adjusted.value, worst.value));
@@ -163,8 +162,8 @@ FastenedSide held_side(const CheckInput& input, const EndPlace& place, const Fas
 FastenedSide holder_side(const CheckInput& input, const EndPlace& place, const model::Member& holder,
                          const FastenerReach& reach, bool pressed_down) {
     const catalog::LumberGrade& grade = catalog::wood(input.resolved, place.support->holder.value()).grade;
-    FastenedSide side{holder, grade, true, pressed_down, {}, reach.through_holder,
-                      to_end_in(holder, place.member.across_in)};
+    FastenedSide side{
+        holder, grade, true, pressed_down, {}, reach.through_holder, to_end_in(holder, place.member.across_in)};
     if (pressed_down && reach.highest_in) side.reached_in = holder.depth_in - *reach.highest_in;
     if (!pressed_down && reach.lowest_in) side.reached_in = *reach.lowest_in;
     if (side.reached_in) side.reached_in = std::clamp(*side.reached_in, 0.0, holder.depth_in);

@@ -62,9 +62,8 @@ PlatePressure plate_pressure(const PressedPatch& patch, const demand::SupportFor
     const auto along = [&patch](mechanics::Point point) {
         return patch.grain == model::PlanAxis::x ? point.x : point.y;
     };
-    const auto ends = std::minmax_element(block.begin(), block.end(), [&](mechanics::Point a, mechanics::Point b) {
-        return along(a) < along(b);
-    });
+    const auto ends = std::minmax_element(block.begin(), block.end(),
+                                          [&](mechanics::Point a, mechanics::Point b) { return along(a) < along(b); });
     pressure.block = true;
     pressure.stress_psi = stress_psi;
     pressure.from_in = along(*ends.first);

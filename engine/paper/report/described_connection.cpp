@@ -54,9 +54,8 @@ Phrase words_of(const model::SideAngles& angles) {
             : phrase("{} angles on both sides, in each leg {}", Dimension{angles.thickness_in}, leg_words(angles));
     if (angles.spacing_in > 0.0) words = phrase("{}, {} apart", std::move(words), Dimension{angles.spacing_in});
     words = phrase("{}, {} from the corner", std::move(words), Dimension{angles.gauge_in});
-    return angles.threads == model::Threads::excluded
-               ? phrase("{}, threads out of the shear plane", std::move(words))
-               : words;
+    return angles.threads == model::Threads::excluded ? phrase("{}, threads out of the shear plane", std::move(words))
+                                                      : words;
 }
 
 Phrase words_of(const model::ReportedConnector& connector) {

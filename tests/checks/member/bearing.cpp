@@ -24,8 +24,8 @@ TEST_CASE("each block under the plate bears to its wood's value across the grain
 
 namespace {
 
-/// A plate on two blocks, 8 in along them: it presses the outer 1.5 in of the 2.75 in that it covers of B2, from nothing
-/// to 500 psi at its edge at y = 4.
+/// A plate on two blocks, 8 in along them: it presses the outer 1.5 in of the 2.75 in that it covers of B2, from
+/// nothing to 500 psi at its edge at y = 4.
 demand::Demand edge_pressed(const catalog::Resolved& resolved, double along_in) {
     demand::Demand demand = test::example_demand(resolved, {}, {0.0, 0.0});
     const double half_in = 0.5 * along_in;
