@@ -341,7 +341,11 @@ resistance::MemberTemperature member_temperature(const model::Basis& basis) {
 }
 
 double reference_bending_psi(const catalog::LumberGrade& grade, const BentSection& section) {
-    return grade.engineered && on_wide_face(section) ? grade.engineered->bending_flat_psi : grade.bending_psi;
+    if (!grade.engineered) return grade.bending_psi;
+    if (on_wide_face(section)) return grade.engineered->bending_flat_psi;
+    // Of a square piece nobody knows which way its layers stand.
+    const bool square = section.depth_in == section.breadth_in;
+    return square ? std::min(grade.bending_psi, grade.engineered->bending_flat_psi) : grade.bending_psi;
 }
 
 Adjusted adjust_bending(const catalog::LumberGrade& grade, const BentSection& section, const model::Basis& basis) {

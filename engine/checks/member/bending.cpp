@@ -145,9 +145,10 @@ void add_demand(CheckResult& result, const CheckInput& input, const demand::Memb
           "NDS 2018 3.3.2"}});
 }
 
-void add_allowable(std::vector<Step>& steps, const Adjusted& adjusted, double reference_psi, const char* symbol,
-                   format::Phrase meaning) {
-    steps.push_back(given("F_b", phrase("reference bending value"), reference_psi, "psi", "NDS Supplement 2018"));
+void add_allowable(std::vector<Step>& steps, const Adjusted& adjusted, const catalog::LumberGrade& grade,
+                   const BentSection& section, const char* symbol, format::Phrase meaning) {
+    steps.push_back(given("F_b", phrase("reference bending value"), reference_bending_psi(grade, section), "psi",
+                          grade.engineered ? grade.source.text : "NDS Supplement 2018"));
     append(steps, adjusted.steps);
     steps.push_back(
         {symbol, std::move(meaning), "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
@@ -236,10 +237,12 @@ CheckResult bending_of(const CheckInput& input, std::size_t index) {
         return result;
     }
     add_demand(result, input, actions, beam, governing);
-    const double flat_psi = grade.engineered ? grade.engineered->bending_flat_psi : grade.bending_psi;
-    add_allowable(result.steps, allowed.edgewise, grade.bending_psi, "F_b1'",
+    const double narrow_in = std::min(beam.width_in, beam.depth_in);
+    const double wide_in = std::max(beam.width_in, beam.depth_in);
+    add_allowable(result.steps, allowed.edgewise, grade, {narrow_in, wide_in, 0.0}, "F_b1'",
                   phrase("allowable, load on the narrow face"));
-    add_allowable(result.steps, allowed.flatwise, flat_psi, "F_b2'", phrase("allowable, load on the wide face"));
+    add_allowable(result.steps, allowed.flatwise, grade, {wide_in, narrow_in, 0.0}, "F_b2'",
+                  phrase("allowable, load on the wide face"));
     if (governing.ratio > std::numeric_limits<double>::max()) {
         too_slender(result, governing, allowed);
         return result;

@@ -3,8 +3,8 @@
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
-#include "checks/post/foot.h"
 #include "checks/post/filler.h"
+#include "checks/post/foot.h"
 #include "checks/post/metal_bending.h"
 #include "demand/governing_state.h"
 #include "model/base_detail.h"
@@ -43,8 +43,7 @@ Allowable allowable(const CheckInput& input, const model::WoodPost& post, const 
     if (wide > narrow && free > 0.0) {
         const double slenderness =
             resistance::beam_slenderness(resistance::effective_length_in(free, wide), wide, narrow);
-        result.critical_psi =
-            resistance::critical_buckling_psi(adjust_modulus_min(grade, basis).value, slenderness);
+        result.critical_psi = resistance::critical_buckling_psi(adjust_modulus_min(grade, basis).value, slenderness);
     }
     return result;
 }
@@ -108,8 +107,14 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     const Bending governing = bending(moment, post, allowed);
     result.direction_deg = degrees(state.direction_rad);
     add_steps(result, post, moment, governing);
-    result.steps.push_back(
-        given("F_b", phrase("reference bending design value"), grade->bending_psi, "psi", grade->source.text));
+    const double wide = std::max(post.width_in, post.depth_in);
+    const double narrow = std::min(post.width_in, post.depth_in);
+    result.steps.push_back(given("F_b", phrase("reference bending design value"),
+                                 reference_bending_psi(*grade, {narrow, wide, 0.0}), "psi", grade->source.text));
+    if (grade->engineered && wide > narrow) {
+        result.steps.push_back(given("F_b2", phrase("reference bending design value, load on the wide face"),
+                                     reference_bending_psi(*grade, {wide, narrow, 0.0}), "psi", grade->source.text));
+    }
     add_allowable(result, allowed.edgewise, "F_b1'", phrase("adjusted bending design value, load on the narrow face"));
     add_allowable(result, allowed.flatwise, "F_b2'", phrase("adjusted bending design value, load on the wide face"));
     note_vertical_force(result, load_case(input.demand, state));
@@ -132,19 +137,17 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
 MetalSection foot_section(const CheckInput& input, double free_in) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
     const Welding welding{foot.welded, weld_filler(input.resolved), foot.thickness_in};
-    return {foot.piece, foot.solid, static_cast<int>(foot.centers.size()), foot_metal(input.resolved), welding, free_in};
+    return {foot.piece, foot.solid, static_cast<int>(foot.centers.size()), foot_metal(input.resolved),
+            welding,    free_in};
 }
 
 /// A tube over a stub is not welded; it is bent most where the stub ends. What holds it there: `post-overlap`.
 CheckResult post_over_stub(const CheckInput& input, const model::Stub& stub) {
     const model::BaseDetail& detail = input.resolved.detail;
     const model::Footprint tube = model::shaft(detail.post);
-    const MetalSection section{{tube.round, tube.width_in, tube.depth_in, tube.wall_in},
-                               false,
-                               1,
-                               input.resolved.post_metal,
-                               {},
-                               std::max(0.0, model::lever_height_in(detail) - stub.height_in)};
+    const MetalSection section{
+        {tube.round, tube.width_in, tube.depth_in, tube.wall_in},      false, 1, input.resolved.post_metal, {},
+        std::max(0.0, model::lever_height_in(detail) - stub.height_in)};
     CheckResult result = metal_bending(input, section, stub.height_in);
     result.part = {model::PartKind::post};
     result.aspect = "over-stub";

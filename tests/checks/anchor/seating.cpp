@@ -1,6 +1,7 @@
 // Where anchors stand, and anchors that miss the framing.
 #include "checks/member/framing_example.h"
 #include "checks/run_check.h"
+#include "model/placement.h"
 #include "support/compare.h"
 #include "support/example.h"
 
@@ -120,5 +121,38 @@ TEST_CASE("No check of an anchor over a joist or a rim speaks of a block", "[pro
             INFO(result.id << ": " << words);
             CHECK(words.find("block") == std::string::npos);
         }
+    }
+}
+
+TEST_CASE("A row over the joint of a doubled block is told to be moved by half a piece", "[unit]") {
+    // Two 2x6 in place of a 4x6, the anchors' row on their joint: 0.5.0 said only that the hole is not in one piece.
+    auto resolved = test::example_resolved();
+    model::Block& block = resolved.detail.framing.blocks[0];
+    block.width_in = 1.5;
+    block.plies = 2;
+    resolved.anchors[0].seat = model::seat(resolved.detail.framing, {-2.0, block.across_in});
+    REQUIRE(resolved.anchors[0].seat);
+    CHECK(resolved.anchors[0].seat->edge_in < 1e-9);
+    const auto results = seats(resolved);
+    CHECK(results.at(0).status == Status::no_path);
+    CHECK(test::says(results.at(0).note, "Move the member sideways by half a piece"));
+    // Half a piece aside, the row stands in the middle of one.
+    block.across_in += 0.75;
+    CHECK(model::seat(resolved.detail.framing, {-2.0, block.across_in - 0.75})->edge_in == 0.75);
+}
+
+TEST_CASE("Solid infill takes an anchor in whichever piece is under it", "[unit]") {
+    // Eight 2x6 on edge side by side, 12 in of them under an 8 in plate.
+    auto resolved = test::example_resolved();
+    resolved.detail.framing.blocks.resize(1);
+    model::Block& block = resolved.detail.framing.blocks[0];
+    block.across_in = 0.0;
+    block.width_in = 1.5;
+    block.plies = 8;
+    for (const double y_in : {-2.25, 2.25}) {
+        const auto seat = model::seat(resolved.detail.framing, {-2.0, y_in});
+        REQUIRE(seat);
+        CHECK(seat->member == 0);
+        CHECK(seat->edge_in == 0.75);
     }
 }

@@ -172,6 +172,8 @@ TEST_CASE("a material of the file's own takes the factors the file states, and i
     CHECK(factor(edge, "C_F") == -1.0);
     CHECK_CLOSE(adjust_bending(lvl, {14.0, 1.75, 0.0}, basis).value, 2250.0, 1e-12, 0.0);
     CHECK_CLOSE(adjust_shear(lvl, basis).value, 285.0, 1e-12, 0.0);
+    // A square one has the lesser of its two values whichever way it is bent.
+    CHECK_CLOSE(adjust_bending(lvl, {3.5, 3.5, 0.0}, basis).value, 2250.0, 1e-12, 0.0);
     // A shallower member gains nothing.
     CHECK_CLOSE(adjust_bending(lvl, {1.75, 9.25, 0.0}, basis).value, 2600.0, 1e-12, 0.0);
     // Glulam wet: Fb 0.8, Fc,perp 0.53.
