@@ -1,5 +1,5 @@
-// evaluate_detail FILE: the JSON of one detail's review without assumptions and remedies, each of which reviews it again.
-// Exit status 2, with what is wrong on the error stream, where the file cannot be reviewed.
+// evaluate_detail FILE: the JSON of one detail's review without assumptions and remedies, each of which reviews it
+// again. Exit status 2, with what is wrong on the error stream, where the file cannot be reviewed.
 #include "export/json/review_json.h"
 #include "format/phrase.h"
 #include "review/review.h"
