@@ -117,6 +117,31 @@ void add_wood_readings(std::vector<Assumption>& all, const model::Basis& basis, 
     }
 }
 
+/// Whether the post, or a stub at its foot, is of this kind of metal.
+bool post_of(const catalog::Resolved& resolved, catalog::MetalKind kind) {
+    if (std::holds_alternative<model::WoodPost>(resolved.detail.post)) return false;
+    return resolved.post_metal.kind == kind || foot_metal(resolved).kind == kind;
+}
+
+/// Where standards read the bending of a metal post in more than one way.
+void add_metal_readings(std::vector<Assumption>& all, const catalog::Resolved& resolved,
+                        const Alternatives& alternatives) {
+    const model::Basis& basis = resolved.detail.basis;
+    const bool round = model::shaft(resolved.detail.post).round;
+    if (!basis.tube_diagonal && !round && post_of(resolved, catalog::MetalKind::carbon_steel)) {
+        all.push_back({phrase("A compact steel post bent between its axes has its plastic moment about that axis ({}).",
+                              Citation{"AISC 360-16 F7, F11"}),
+                       alternatives.with(phrase("the linear sum of both axes ({})", Citation{"AISC 360-16 H1.1"}),
+                                         [](model::Basis& b) { b.tube_diagonal = model::TubeDiagonal::linear; })});
+    }
+    if (!basis.stainless_bending && post_of(resolved, catalog::MetalKind::stainless_steel)) {
+        all.push_back({phrase("A compact stainless post has its plastic moment ({}).", Citation{"AISC 370-21 F"}),
+                       alternatives.with(phrase("no more than first yield"), [](model::Basis& b) {
+                           b.stainless_bending = model::StainlessBending::first_yield;
+                       })});
+    }
+}
+
 void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved& resolved,
                           const Alternatives& alternatives) {
     using model::Basis;
@@ -151,6 +176,7 @@ void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved&
                                [](Basis& b) { b.decking_in_shear = model::DeckingInShear::bearing; })});
     }
     add_wood_readings(all, basis, alternatives);
+    add_metal_readings(all, resolved, alternatives);
     if (!basis.temperature) {
         all.push_back({phrase("Assumed wood stays at or below {} in service ({}).", format::verbatim("100 F (38 C)"),
                               Citation{"NDS 2018 2.3.3, 11.3.4"})});

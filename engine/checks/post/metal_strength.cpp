@@ -66,8 +66,7 @@ double bar_nominal_lb_in(const Work& work, BentAbout axis) {
     const auto [across, along] = across_and_along(work.of.shape, axis);
     if (work.of.shape.round || along <= across)
         return steel::stocky_bar_moment_lb_in(about.section_in3, about.plastic_in3, work.used.yield_psi);
-    return steel::flat_bar_moment_lb_in(across, along, work.of.free_in, work.used.yield_psi,
-                                        work.of.metal.modulus_psi);
+    return steel::flat_bar_moment_lb_in(across, along, work.of.free_in, work.used.yield_psi, work.of.metal.modulus_psi);
 }
 
 /// Absent for walls the clauses do not cover.
@@ -80,9 +79,7 @@ std::optional<double> tube_nominal_lb_in(const Work& work, BentAbout axis) {
     switch (steel::stainless_walls(of.shape, steel::design_wall_in(of.shape.wall_in, of.metal.full_wall),
                                    of.metal.yield_psi, of.metal.modulus_psi)) {
         case steel::StainlessWalls::compact:
-            return model::stainless_bending(work.basis) == model::StainlessBending::plastic
-                       ? *moment
-                       : std::min(*moment, first_yield);
+            return moment;
         case steel::StainlessWalls::reach_yield:
             return std::min(*moment, first_yield);
         case steel::StainlessWalls::slender:
@@ -92,9 +89,11 @@ std::optional<double> tube_nominal_lb_in(const Work& work, BentAbout axis) {
 }
 
 std::optional<std::vector<Limit>> steel_limits(const Work& work, BentAbout axis) {
-    const std::optional<double> nominal =
+    std::optional<double> nominal =
         work.of.solid ? std::optional<double>(bar_nominal_lb_in(work, axis)) : tube_nominal_lb_in(work, axis);
     if (!nominal) return std::nullopt;
+    if (in_stainless(work.of) && model::stainless_bending(work.basis) == model::StainlessBending::first_yield)
+        nominal = std::min(*nominal, work.used.yield_psi * steel::moduli(work.section, axis).section_in3);
     const double plastic = work.used.yield_psi * steel::moduli(work.section, axis).plastic_in3;
     const bool whole = *nominal >= plastic * (1.0 - 1e-9);
     return std::vector<Limit>{{*nominal, steel::flexure_safety, phrase("nominal moment"),
@@ -115,12 +114,12 @@ double aluminum_local_lb_in(const Work& work, BentAbout axis) {
 std::vector<Limit> aluminum_limits(const Work& work, BentAbout axis) {
     const MetalSection& of = work.of;
     const steel::Moduli about = steel::moduli(work.section, axis);
-    const aluminum::Moment whole = aluminum::section_moment(about.section_in3, about.plastic_in3,
-                                                            {work.used.yield_psi, work.used.ultimate_psi});
-    std::vector<Limit> limits = {{whole.yield_lb_in, aluminum::yield_safety, phrase("nominal moment, yielding"),
-                                  "F_y Z, no more than 1.5 F_y S"},
-                                 {whole.rupture_lb_in, aluminum::rupture_safety, phrase("nominal moment, rupture"),
-                                  "F_u Z/k_t, k_t = 1"}};
+    const aluminum::Moment whole =
+        aluminum::section_moment(about.section_in3, about.plastic_in3, {work.used.yield_psi, work.used.ultimate_psi});
+    std::vector<Limit> limits = {
+        {whole.yield_lb_in, aluminum::yield_safety, phrase("nominal moment, yielding"),
+         "F_y Z, no more than 1.5 F_y S"},
+        {whole.rupture_lb_in, aluminum::rupture_safety, phrase("nominal moment, rupture"), "F_u Z/k_t, k_t = 1"}};
     if (!of.solid) {
         const double local = aluminum_local_lb_in(work, axis);
         if (std::isfinite(local))
@@ -168,18 +167,19 @@ double usable_axial_lb(const Work& work) {
 }
 
 /// Steel whose whole section yields about both axes and which nothing makes buckle first carries its plastic moment
-/// between them too: a closed tube or a stocky bar has no lateral-torsional buckling (F7.4, F11.2), and between the axes
-/// no wall is more compressed than when it is the flange. H1-1 would add the two shares, as for sections whose parts
-/// each serve one axis; EN 1993-1-1 6.2.9.1(6) gives hollow sections the exponent 1.66 instead, 0.93 of the plastic
-/// moment on a square's diagonal.
+/// between them too: a closed tube or a stocky bar has no lateral-torsional buckling (F7.4, F11.2), and between the
+/// axes no wall is more compressed than when it is the flange. H1-1 would add the two shares, as for sections whose
+/// parts each serve one axis; EN 1993-1-1 6.2.9.1(6) gives hollow sections the exponent 1.66 instead, 0.93 of the
+/// plastic moment on a square's diagonal.
 bool plastic_between(const Work& work, const std::array<const std::vector<Limit>*, 2>& limits) {
     if (work.of.shape.round || work.of.metal.kind != MetalKind::carbon_steel) return false;
     if (model::tube_diagonal(work.basis) == model::TubeDiagonal::linear) return false;
     const double yield_psi = work.used.yield_psi;
     for (const BentAbout axis : {BentAbout::x, BentAbout::y}) {
         const steel::Moduli about = steel::moduli(work.section, axis);
-        const double whole = work.of.solid ? steel::stocky_bar_moment_lb_in(about.section_in3, about.plastic_in3, yield_psi)
-                                           : yield_psi * about.plastic_in3;
+        const double whole = work.of.solid
+                                 ? steel::stocky_bar_moment_lb_in(about.section_in3, about.plastic_in3, yield_psi)
+                                 : yield_psi * about.plastic_in3;
         const double nominal = limits[axis == BentAbout::x ? 0 : 1]->front().nominal_lb_in;
         if (nominal < whole * (1.0 - 1e-9)) return false;
     }
@@ -191,8 +191,7 @@ void add_between(MetalStrength& strength, const Work& work) {
     const steel::HollowRectangle shape =
         of.solid ? steel::HollowRectangle{of.shape.width_in, of.shape.depth_in, of.shape.wall_in, 0.0}
                  : steel::design_shape(of.shape, of.metal.full_wall);
-    const double psi =
-        of.pieces * available(work.used.yield_psi, steel::flexure_safety, work.basis, work.clause).value;
+    const double psi = of.pieces * available(work.used.yield_psi, steel::flexure_safety, work.basis, work.clause).value;
     strength.between.emplace(MetalStrength::Between{steel::PlasticSection(shape), psi, 0.0, 0.0});
     if (of.solid) {
         constexpr double most = 1.6;
@@ -200,10 +199,10 @@ void add_between(MetalStrength& strength, const Work& work) {
         strength.between->most_y_lb_in = most * psi * work.section.section_y_in3;
     }
     const double equal = std::sqrt(0.5);
-    append(strength.steps,
-           {{"M_c45", phrase("available moment about an axis at 45 degrees"),
-             of.solid ? "F_y Z about that axis, no more than 1.6 F_y S, ASD or LRFD" : "F_y Z about that axis, ASD or LRFD",
-             moment_capacity_lb_in(strength, equal, equal), "lb in", work.clause}});
+    append(strength.steps, {{"M_c45", phrase("available moment about an axis at 45 degrees"),
+                             of.solid ? "F_y Z about that axis, no more than 1.6 F_y S, ASD or LRFD"
+                                      : "F_y Z about that axis, ASD or LRFD",
+                             moment_capacity_lb_in(strength, equal, equal), "lb in", work.clause}});
 }
 
 std::vector<Step> first_steps(const Work& work) {
@@ -218,8 +217,7 @@ std::vector<Step> first_steps(const Work& work) {
                          steel::design_wall_in(of.shape.wall_in, of.metal.full_wall), "in", "AISC 360-16 B4.2"});
     }
     steps.push_back(yield_step(of.metal, work.used));
-    if (of.pieces > 1)
-        steps.push_back(from_file("n", phrase("bars side by side, each bent alone"), of.pieces, ""));
+    if (of.pieces > 1) steps.push_back(from_file("n", phrase("bars side by side, each bent alone"), of.pieces, ""));
     return steps;
 }
 
@@ -248,8 +246,7 @@ MetalStrength metal_strength(const MetalSection& section, const model::Basis& ba
     strength.about_x_lb_in = about_x.value;
     strength.about_y_lb_in = about_y.value;
     append(strength.steps, about_x.steps);
-    if (!section.shape.round && section.shape.width_in != section.shape.depth_in)
-        append(strength.steps, about_y.steps);
+    if (!section.shape.round && section.shape.width_in != section.shape.depth_in) append(strength.steps, about_y.steps);
     strength.axial_lb = usable_axial_lb(work);
     if (plastic_between(work, {&*limits_x, &*limits_y})) add_between(strength, work);
     return strength;

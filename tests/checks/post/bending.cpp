@@ -236,3 +236,14 @@ TEST_CASE("A wood post bends above its shoe", "[unit]") {
     CHECK(results[1].demand == Approx(8400.0));
     CHECK_FALSE(results[1].note.empty());
 }
+
+// 1 1/2 in square, 30 ksi: F_y S = 16,875, F_y Z = 25,313 lb in.
+TEST_CASE("The choice of first yield holds for stainless bars too", "[closed-form]") {
+    auto resolved = test::example_resolved();
+    resolved.detail.post = model::SolidBar{1.5, 1.5, false, "stainless"};
+    resolved.post_metal.kind = catalog::MetalKind::stainless_steel;
+    resolved.post_metal.yield_psi = 30000.0;
+    CHECK_CLOSE(bending(resolved, {90.0}).at(0).capacity, 25312.5 / 1.67, 1e-6, 0.0);
+    resolved.detail.basis.stainless_bending = model::StainlessBending::first_yield;
+    CHECK_CLOSE(bending(resolved, {90.0}).at(0).capacity, 16875.0 / 1.67, 1e-6, 0.0);
+}
