@@ -33,7 +33,7 @@ Values of_wood() {
         {"resistance/wood/yield_limit.h",
          phrase("yield limit equations, as far as Table 12K does not show them"),
          "NDS 2018 Table 12.3.1A",
-         {"anchor-lateral", "deck-boards-lateral"}},
+         {"anchor-lateral", "deck-sideways"}},
         {"resistance/wood/yield_limit.h",
          phrase("dowel equations with a gap between the members"),
          "AWC Technical Report 12",
