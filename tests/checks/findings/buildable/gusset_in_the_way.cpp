@@ -22,7 +22,7 @@ TEST_CASE("A head that stands where a gusset does fails", "[unit]") {
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::fails);
     CHECK(test::about(findings[0]) == "anchor A");
-    CHECK(test::says(findings[0].message, "0.5 in from the middle of a gusset"));
+    CHECK(test::says(findings[0].message, "1/2 in from the middle of a gusset"));
     CHECK(findings_of({0.53125, 2.0}, 1.5).empty());
     // Past its tip at y = 2.
     CHECK(findings_of({0.0, 2.54}, 1.0).empty());
