@@ -67,6 +67,10 @@ struct Check {
         } else {
             problems.positive(phrase("length (in)"), angles.length_in, largest_fastener_in);
         }
+        if (angles.kind == SideAngles::Kind::wood_screw && angles.threads) {
+            problems.add(phrase("a wood screw is threaded where it holds"),
+                         phrase("threads of bolts and lag screws only"));
+        }
         problems.between(phrase("fasteners per leg"), angles.per_leg, 1, most_fasteners);
         problems.between(phrase("spacing (in)"), angles.spacing_in, 0.0, 48.0);
         problems.positive(phrase("gauge (in)"), angles.gauge_in, 12.0);
@@ -87,8 +91,7 @@ struct Check {
         problems.between(phrase("height (in)"), connector.height_in, 0.0, 48.0);
         if (connector.stiffness_lb_per_in)
             problems.positive(phrase("stiffness (lb/in)"), *connector.stiffness_lb_per_in, 1e8);
-        if (connector.from_top_in)
-            problems.between(phrase("from top (in)"), *connector.from_top_in, 0.0, depth_in);
+        if (connector.from_top_in) problems.between(phrase("from top (in)"), *connector.from_top_in, 0.0, depth_in);
         if (connector.from_bottom_in)
             problems.between(phrase("from bottom (in)"), *connector.from_bottom_in, 0.0, depth_in);
     }

@@ -76,6 +76,23 @@ TEST_CASE("a bolt through the wood has no length of its own", "[bad-input]") {
     CHECK(tells(problems_of(angles), "a bolt through the wood"));
 }
 
+TEST_CASE("threads are stated of bolts and lag screws, and hardware's fasteners stand in the member", "[bad-input]") {
+    SideAngles angles{2, 0.125, "steel-a36", SideAngles::Kind::bolt, 0.375, 0.0, 1, 0.0, 1.5};
+    angles.threads = Threads::excluded;
+    CHECK(problems_of(angles).empty());
+    angles.kind = SideAngles::Kind::wood_screw;
+    angles.length_in = 1.5;
+    CHECK(tells(problems_of(angles), "a wood screw is threaded where it holds"));
+    ReportedConnector connector;
+    connector.name = "hanger";
+    connector.from_top_in = 1.0;
+    connector.from_bottom_in = 0.0;
+    CHECK(problems_of(connector).empty());
+    connector.from_top_in = 100.0;
+    connector.from_bottom_in = -0.5;
+    CHECK(problems_of(connector).size() == 2);
+}
+
 TEST_CASE("a line of fasteners is shorter than the member is deep", "[bad-input]") {
     const SideAngles angles{2, 0.125, "steel-a36", SideAngles::Kind::wood_screw, 0.19, 1.5, 4, 2.0, 1.0};
     CHECK(problems_of(angles, 6.25).empty());

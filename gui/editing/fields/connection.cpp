@@ -82,9 +82,9 @@ void reported_fields(Form& form, model::ReportedEndGrain& reported) {
     form.given({"withdrawal", phrase("Allowable withdrawal"), phrase("ASD, of one screw from end grain. Empty: none.")},
                reported.withdrawal_lb, Kind::force);
     form.required_text({"report", phrase("Report"), phrase("Where the values come from.")}, reported.report);
-    form.required_text({"conditions", phrase("Conditions"),
-                        phrase("What the values hold for: load duration, moisture, species.")},
-                       reported.conditions);
+    form.required_text(
+        {"conditions", phrase("Conditions"), phrase("What the values hold for: load duration, moisture, species.")},
+        reported.conditions);
 }
 
 void kind_fields(Form& form, model::EndGrainFasteners& fasteners) {
@@ -119,6 +119,7 @@ void angle_kind(Form& form, model::SideAngles& angles) {
                   for (const Word<AngleKind>& word : angle_kinds) {
                       if (word.word == chosen) angles.kind = word.value;
                   }
+                  if (angles.kind == AngleKind::wood_screw) angles.threads.reset();
                   if (angles.kind == AngleKind::bolt) {
                       angles.length_in = 0.0;
                   } else if (angles.length_in == 0.0) {
