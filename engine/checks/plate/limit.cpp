@@ -134,7 +134,11 @@ PlateBounds PlateLimit::under_bearing(const GoverningStrip& strip) const {
     if (!(of_plane > 0.0)) return {std::numeric_limits<double>::infinity(), {}};
     const double times = std::max(1.0, strip.strip.moment_lb_in / of_plane);
     std::vector<PointLoad> loads;
-    for (const mechanics::PlanePressure& pressure : plane) add_pressure(loads, pressure, times);
+    for (const mechanics::PlanePressure& pressure : plane) add_pressure(loads, pressure, 1.0);
+    // What the strip counts at most, it counts past its section: elsewhere the pressure is what it is.
+    for (PointLoad& load : loads) {
+        if (strip.section->beyond_in(load.at) > 0.0) load.force_lb *= times;
+    }
     return bounds(loads, strip.strip.intensity_lb());
 }
 

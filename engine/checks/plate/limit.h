@@ -23,7 +23,8 @@ class PlateLimit {
     [[nodiscard]] std::size_t worst_state_of_tension() const;
     /// Under the tensions alone, and together with the bearing of the same state; the worse.
     [[nodiscard]] PlateBounds under_tension(const GoverningStrip& strip) const;
-    /// Under the bearing alone: a plane pressure over each support, raised to what the strip counts at most.
+    /// Under the bearing alone: a plane pressure over each support, raised past the strip's section to what the strip
+    /// counts there at most.
     [[nodiscard]] PlateBounds under_bearing(const GoverningStrip& strip) const;
 
   private:
