@@ -93,6 +93,25 @@ TEST_CASE("An unknown lag screw is named once for its group, with the sizes that
     CHECK(format::english(problem.message) == "no lag screw in the catalogs has this id");
 }
 
+TEST_CASE("What the boards' report gives stands before the catalog's, and packing brings its material",
+          "[catalog][unit]") {
+    model::BaseDetail detail = example_detail();
+    model::Layers& layers = on_deck(detail).layers;
+    layers.decking->material = "composite-generic";
+    layers.decking->bearing_psi = 410.0;
+    layers.packing = model::Packing{model::PackingShape::round, 1.5, 0.0, "packing-aluminum", 0.0, {}};
+    const catalog::Resolution resolution = catalog::resolve(detail, shipped_catalog());
+    REQUIRE(resolution.resolved);
+    const catalog::PlateOnDeck& mount = on_deck(*resolution.resolved);
+    CHECK(mount.decking->may_bear);
+    CHECK(mount.decking->bearing_psi == 410.0);
+    CHECK(mount.decking->modulus_perp_psi == 50000.0);  // the catalog's
+    REQUIRE(mount.packing);
+    CHECK(mount.packing->kind == catalog::DeckingKind::metal);
+    layers.packing->material = "packing-tin";
+    CHECK(only_problem(detail).element == "layers/packing");
+}
+
 TEST_CASE("Every unknown id is said with the element that names it", "[catalog][bad-input]") {
     model::BaseDetail detail = example_detail();
     on_deck(detail).plate.metal = "a36";

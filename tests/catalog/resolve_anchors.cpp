@@ -158,6 +158,15 @@ TEST_CASE("A backing plate comes with its metal", "[catalog][unit]") {
     CHECK_FALSE(anchor.washer_below);
 }
 
+TEST_CASE("One lower plate comes with its metal to every bolt of its group", "[catalog][unit]") {
+    const model::LowerPlate plate{model::LowerShape::angle, {0.0, -2.5}, 8.0, 3.0, 0.25, 3.0, "steel-a36"};
+    const catalog::Anchor anchor = first_anchor(model::ThroughBolt{"bolt-3/8", "a307", plate});
+    CHECK(anchor.lower == plate);
+    REQUIRE(anchor.backing_metal);
+    CHECK(anchor.backing_metal->yield_psi == 36000.0);
+    CHECK_FALSE(anchor.backing);
+}
+
 TEST_CASE("A reported fastener brings its own numbers and nothing of the catalogs", "[catalog][unit]") {
     model::ReportedFastener fastener;
     fastener.name = "screw of the report";

@@ -52,6 +52,21 @@ TEST_CASE("Every part of a detail is found by its key and by no other's", "[unit
     CHECK_FALSE(model::find_part(parts, ""));
 }
 
+TEST_CASE("Packing and the plate below a group of bolts are parts too", "[unit]") {
+    model::BaseDetail detail;
+    model::PlateOnDeck mount;
+    for (const char* id : {"A", "B", "C"}) mount.plate.holes.push_back({id, {}, model::RoundHole{0.5}});
+    mount.layers.decking = model::Decking{};
+    mount.layers.packing = model::Packing{};
+    mount.anchors = {{{"C"}, model::LagScrew{}, {}, ""},
+                     {{}, model::ThroughBolt{"bolt-1/2", "a307", model::LowerPlate{}}, {}, ""}};
+    detail.mount = mount;
+    const std::vector<PartId> parts = model::parts(detail);
+    CHECK(model::find_part(parts, "packing") == PartId{PartKind::packing});
+    CHECK(model::find_part(parts, "lower plate A B") == model::lower_plate_part(detail, 1));
+    CHECK(format::english(model::part_name(model::lower_plate_part(detail, 1))) == "lower plate at A B");
+}
+
 TEST_CASE("A part's key says its piece and what holds it", "[unit]") {
     const PartId block{PartKind::block, "B1"};
     CHECK(model::key(block) == "block B1");
