@@ -84,7 +84,8 @@ CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size
     CheckResult result;
     result.part = place.part;
     result.link = link_between(model::part_of(place.member), place.held_by, std::move(by));
-    result.direction_deg = degrees(input.demand.states.at(state).direction_rad);
+    if (acting(input.demand, input.demand.states.at(state)).push_lb > 0.0)  // not straight down or up
+        result.direction_deg = degrees(input.demand.states.at(state).direction_rad);
     return result;
 }
 
