@@ -160,7 +160,7 @@ void add_deck_assumptions(std::vector<format::Phrase>& all, const DeckOnJoists& 
         "each "
         "side; outside the last joist the bay is taken as wide as the one inside. Uplift at their supports is met by "
         "the "
-        "least dead load. Joist bearing, rims, blocks and what is below the deck are not checked for the deck's load.",
+        "least dead load. Rims, blocks and what is below the supports are not checked for the deck's load.",
         format::Quantity{deck.load.dead_psf, "psf"}, format::Quantity{deck.load.live_psf, "psf"}));
 }
 
