@@ -186,8 +186,10 @@ std::vector<Step> bound_steps(const BoundValues& values, const model::Basis& bas
     const double needed_lb = moment_needed_lb(values.strip, values.bounds, basis);
     if (!std::isfinite(needed_lb)) return steps;
     const bool by_lines = model::plate_strength(basis) == model::PlateStrength::yield_line;
-    steps.push_back({"m", phrase("moment per unit width that the verdict asks for"),
-                     by_lines ? "m_y / 0.9" : "least of m_s and m_f, at least m_y", needed_lb, "lb", ""});
+    steps.push_back(
+        {"m", phrase("moment per unit width that the verdict asks for"),
+         pattern.moment_needed_lb > 0.0 ? (by_lines ? "m_y / 0.9" : "least of m_s and m_f, at least m_y") : "m_s",
+         needed_lb, "lb", ""});
     steps.push_back({"m_c", phrase("available moment per unit width"), "M_c / w", values.per_width_lb, "lb", ""});
     steps.push_back(
         {"M_a", phrase("moment M at which the plate is fully used"), "M m_c / m", values.capacity_lb_in, "lb in", ""});

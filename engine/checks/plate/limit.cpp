@@ -107,9 +107,14 @@ std::size_t PlateLimit::worst_state_of_tension() const {
 }
 
 PlateBounds PlateLimit::bounds(const std::vector<PointLoad>& loads, double strip_lb) const {
+    return bounds(loads, loads, strip_lb);
+}
+
+PlateBounds PlateLimit::bounds(const std::vector<PointLoad>& loads, const std::vector<PointLoad>& at_most,
+                               double strip_lb) const {
     PlateBounds bounds{std::numeric_limits<double>::infinity(), mechanics::worst_pattern(patterns_, loads)};
     const double pattern_lb = bounds.pattern.moment_needed_lb;
-    if (fields_ && pattern_lb < strip_lb) bounds.field_lb = fields_->moment_needed_lb(loads, pattern_lb);
+    if (fields_ && pattern_lb < strip_lb) bounds.field_lb = fields_->moment_needed_lb(at_most, pattern_lb);
     return bounds;
 }
 
@@ -129,17 +134,18 @@ PlateBounds PlateLimit::under_tension(const GoverningStrip& strip) const {
 }
 
 PlateBounds PlateLimit::under_bearing(const GoverningStrip& strip) const {
+    const PlateBounds by_strip{std::numeric_limits<double>::infinity(), {}};
+    if (strip.section->anchor) return by_strip;
     const std::vector<mechanics::PlanePressure> plane = pressures(input_.demand.states.at(strip.state), strips_);
     const double of_plane = mechanics::bearing_beyond(*strip.section, plane).moment_lb_in;
-    if (!(of_plane > 0.0)) return {std::numeric_limits<double>::infinity(), {}};
+    if (!(of_plane > 0.0)) return by_strip;
     const double times = std::max(1.0, strip.strip.moment_lb_in / of_plane);
-    std::vector<PointLoad> loads;
-    for (const mechanics::PlanePressure& pressure : plane) add_pressure(loads, pressure, 1.0);
-    // What the strip counts at most, it counts past its section: elsewhere the pressure is what it is.
-    for (PointLoad& load : loads) {
-        if (strip.section->beyond_in(load.at) > 0.0) load.force_lb *= times;
+    std::vector<PointLoad> loads, at_most;
+    for (const mechanics::PlanePressure& pressure : plane) {
+        add_pressure(loads, pressure, 1.0);
+        add_pressure(at_most, pressure, times);
     }
-    return bounds(loads, strip.strip.intensity_lb());
+    return bounds(loads, at_most, strip.strip.intensity_lb());
 }
 
 }  // namespace toehold::checks

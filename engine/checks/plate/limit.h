@@ -30,6 +30,9 @@ class PlateLimit {
   private:
     /// No field is looked for where the strip's `strip_lb` is no more than the yield lines need: none could do better.
     [[nodiscard]] PlateBounds bounds(const std::vector<mechanics::PointLoad>& loads, double strip_lb) const;
+    /// The field under `at_most`.
+    [[nodiscard]] PlateBounds bounds(const std::vector<mechanics::PointLoad>& loads,
+                                     const std::vector<mechanics::PointLoad>& at_most, double strip_lb) const;
 
     const CheckInput& input_;
     const PlateStrips& strips_;

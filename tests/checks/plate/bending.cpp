@@ -121,6 +121,8 @@ TEST_CASE("Bearing beyond an anchor bends the plate on the section through its h
     CHECK(beyond.demand <= 880.0 + 1e-9);
     // A plane pressure with that resultant, 711.1 + 346.2 (y - 2.5) lb per in of y, turns 355.5 + 115.4 of it.
     CHECK(beyond.demand >= 470.9);
+    // It rests on its strip alone.
+    CHECK_CLOSE(beyond.capacity, step_value(beyond, "M_c"), 1e-12, 0.0);
     CHECK_FALSE(beyond.link);
 }
 
