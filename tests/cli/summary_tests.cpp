@@ -57,7 +57,7 @@ TEST_CASE("a folder gives a summary of the base details in it, by name", "[proce
     CHECK(corner < decking);
     CHECK(decking != std::string::npos);
     for (const char* part :
-         {"ADEQUATE", "INADEQUATE", "Deck-board fasteners, lateral, deck boards", "0.91", "2 not specified"}) {
+         {"ADEQUATE", "INADEQUATE", "Also: No anchor reaches a block, joist or rim", "2 not specified"}) {
         CHECK(contains(ran.out, part));
     }
     CHECK(ran.err == "toehold: " + details.path("heron-landing-plates.xml") + ": skipped: a plate document\n");
@@ -79,6 +79,24 @@ TEST_CASE("one bad file does not stop the rest, and stands in the table", "[proc
     CHECK(contains(ran.err, "a-broken.xml:1: "));
     CHECK(contains(ran.err, "other.xml: skipped: not a base detail"));
     CHECK(contains(ran.err, "toehold: /nonexistent.xml: there is no such file"));
+}
+
+TEST_CASE("where only the guard is too low, the summary names that, and no ratio", "[process]") {
+    const Details details;
+    std::string low = toehold::test::bytes_of(details.path("heron-landing-corner.xml"));
+    const std::string height = "<guard height=\"";
+    const std::size_t from = low.find(height) + height.size();
+    low.replace(from, low.find('"', from) - from, "30 in");
+    details.put("a-low.xml", low);
+    const Ran ran = run_toehold({"check", details.path("a-low.xml"), details.path("heron-landing-corner.xml")});
+    INFO(ran.out << ran.err);
+    CHECK(ran.status == 1);
+    const std::size_t row = ran.out.find("a-low.xml");
+    REQUIRE(row != std::string::npos);
+    const std::string line = ran.out.substr(row, ran.out.find('\n', row) - row);
+    CHECK(contains(line, "INADEQUATE"));
+    CHECK(contains(line, " - "));
+    CHECK(contains(ran.out.substr(row, 300), "Guard height 30 in"));
 }
 
 TEST_CASE("a detail in UTF-16, one with a DOCTYPE and one cut short count as unusable, not as absent",
