@@ -70,9 +70,7 @@ std::vector<Named> layers(const SectionSheet& sheet, const format::Locale& local
         top_in -= thickness_in;
     };
     if (const auto& decking = on_deck(detail).layers.decking)
-        add(on_deck(detail).layers.packing ? phrase("boards {}, packing through", figure(decking->thickness_in))
-                                           : phrase("boards {}", figure(decking->thickness_in)),
-            {model::PartKind::decking}, decking->thickness_in);
+        add(phrase("boards {}", figure(decking->thickness_in)), {model::PartKind::decking}, decking->thickness_in);
     for (std::size_t index = 0; index < on_deck(detail).layers.shims.size(); ++index) {
         const double thickness_in = on_deck(detail).layers.shims[index].thickness_in;
         add(phrase("shim {}: {}", index + 1, figure(thickness_in)), model::shim_part(index), thickness_in);

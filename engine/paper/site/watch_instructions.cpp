@@ -45,14 +45,25 @@ bool nailed(const model::Framing& framing) {
     return any_end<model::EndGrainFasteners>(framing) || any_end<model::ToeNails>(framing);
 }
 
+format::Phrase packing_words(const Reader& reader) {
+    const model::Packing& packing = on_deck(reader.resolved.detail).layers.packing.value();
+    const auto& material = on_deck(reader.resolved).packing;
+    const std::string& name = material ? material->name : packing.material;
+    if (packing.shape == model::PackingShape::round) {
+        return phrase("Packing through the boards: {}, {} across, tight under the plate, down on the wood.*", name,
+                      tape_words(packing.width_in, reader.system));
+    }
+    return phrase("Packing through the boards: {}, {} x {}, tight under the plate, down on the wood.*", name,
+                  tape_figure(packing.width_in, reader.system), tape_words(packing.depth_in, reader.system));
+}
+
 void look_at_blocks(Instructions& list, const Reader& reader) {
     const model::Framing& framing = reader.resolved.detail.framing;
     if (framing.blocks.empty()) return;
     const bool shims = !on_deck(reader.resolved.detail).layers.shims.empty();
     list.push_back(
         {{}, shims ? phrase("Blocks tight at ends and shims.*") : phrase("Blocks tight at ends and boards.*")});
-    if (on_deck(reader.resolved.detail).layers.packing)
-        list.push_back({{}, phrase("Packing tight under the plate and down on the wood, not on the boards.*")});
+    if (on_deck(reader.resolved.detail).layers.packing) list.push_back({{}, packing_words(reader)});
     list.push_back({{}, phrase("Grain along each block, no split.*")});
     if (hardware(framing)) list.push_back({{}, phrase("Every hole of the hardware filled.")});
     if (nailed(framing)) list.push_back({{}, phrase("Every nail there, no head sunk in.*")});
