@@ -81,7 +81,7 @@ TEST_CASE("a project that cannot be used says why, with the place", "[bad-input]
     CHECK(refused(R"(posts="P1 P2 P3")", R"(posts="P1 P9")", "no post has this id"));
     CHECK(refused(R"(posts="P1 P2 P3")", R"(posts="P1")", "fewer than two posts"));
     CHECK(refused("urn:toehold:project:2", "urn:toehold:project:3", "version"));
-    CHECK(refused(R"(<guard height="42 in" occupancy="other"/>)",
+    CHECK(refused(R"(<guard height="42 in" occupancy="other" tributary-length="4 ft"/>)",
                   R"(<guard height="42 in" plate-below-surface="1 in"/>)", "belongs to a mount"));
     CHECK(refused("<posts>", R"(<posts><post-at id="P1" x="9 in" y="0 in" mount="line-post"/>)", "P1"));
 }
