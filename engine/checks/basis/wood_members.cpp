@@ -1,6 +1,7 @@
-#include "checks/basis/wood_basis.h"
-
+// Factors of members of sawn lumber and of a file's own material.
+#include "checks/basis/factor.h"
 #include "checks/basis/incising.h"
+#include "checks/basis/wood_basis.h"
 
 #include <algorithm>
 #include <string>
@@ -11,55 +12,7 @@ namespace {
 
 using format::phrase;
 using format::Quantity;
-
-constexpr double live_load_factor = 1.6;  // ASCE 7-16 2.3.1, live load
-
 using resistance::MemberProperty;
-
-void apply(Adjusted& adjusted, Step factor) {
-    adjusted.value *= factor.value;
-    adjusted.steps.push_back(std::move(factor));
-}
-
-/// A factor that the basis decides: the file's, or the default.
-Step by_basis(std::string symbol, format::Phrase meaning, bool in_file, double value, std::string clause) {
-    if (in_file) return given(std::move(symbol), std::move(meaning), value, "", std::move(clause));
-    return {std::move(symbol), std::move(meaning), "default", value, "", std::move(clause), Origin::given};
-}
-
-/// A factor whose working is not shown; at 1.0 there is none to show.
-Step unworked(std::string symbol, format::Phrase meaning, double value, std::string clause) {
-    return {std::move(symbol),
-            std::move(meaning),
-            "",
-            value,
-            "",
-            std::move(clause),
-            value == 1.0 ? Origin::given : Origin::derived,
-            true};
-}
-
-/// CD under ASD; KF, phi and lambda under LRFD.
-void apply_method(Adjusted& adjusted, const model::Basis& basis) {
-    if (basis.method == model::Method::asd) {
-        apply(adjusted, by_basis("C_D", phrase("load duration factor, at most 1.6"), basis.load_duration.has_value(),
-                                 resistance::connection_load_duration(model::load_duration(basis)), "NDS 2018 11.3.2"));
-        return;
-    }
-    apply(adjusted, {"K_F", phrase("format conversion factor"), "connections",
-                     resistance::connection_format_conversion(), "", "NDS 2018 Table 11.3.1", Origin::given});
-    apply(adjusted, {"phi", phrase("resistance factor"), "connections", resistance::connection_resistance_factor(), "",
-                     "NDS 2018 Table 11.3.1", Origin::given});
-    apply(adjusted, by_basis("lambda", phrase("time effect factor"), basis.time_effect.has_value(),
-                             model::time_effect(basis), "NDS 2018 Table N3"));
-}
-
-void apply_temperature(Adjusted& adjusted, const model::Basis& basis) {
-    apply(adjusted,
-          by_basis("C_t", phrase("temperature factor"), basis.temperature.has_value(),
-                   resistance::connection_temperature(connection_temperature(basis), connection_moisture(basis)),
-                   "NDS 2018 Table 11.3.4"));
-}
 
 void apply_duration(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
     if (basis.method != model::Method::asd || property == MemberProperty::compression_perp) return;
@@ -97,10 +50,10 @@ WetRule wet_rule(const catalog::LumberGrade& grade) {
 
 void apply_wet_service(Adjusted& adjusted, MemberProperty property, double with_size_psi, const WetRule& rule,
                        const model::Basis& basis) {
-    apply(adjusted, by_basis("C_M", phrase("wet service factor"), basis.moisture.has_value(),
-                             resistance::member_wet_service(property, member_moisture(basis), with_size_psi,
-                                                            rule.table),
-                             rule.clause));
+    apply(adjusted,
+          by_basis("C_M", phrase("wet service factor"), basis.moisture.has_value(),
+                   resistance::member_wet_service(property, member_moisture(basis), with_size_psi, rule.table),
+                   rule.clause));
 }
 
 void apply_temperature(Adjusted& adjusted, MemberProperty property, const model::Basis& basis) {
@@ -193,8 +146,12 @@ Step size_step(const catalog::LumberGrade& grade, const BentSection& section) {
 
 Step flat_use_step(const catalog::LumberGrade& grade, const BentSection& section) {
     const bool flat = on_wide_face(section);
-    Step step{"C_fu", phrase("flat use factor"), flat ? "loaded on the wide face" : "loaded on the narrow face",
-              1.0,    "",                        "NDS 2018 4.3.7",
+    Step step{"C_fu",
+              phrase("flat use factor"),
+              flat ? "loaded on the wide face" : "loaded on the narrow face",
+              1.0,
+              "",
+              "NDS 2018 4.3.7",
               Origin::given};
     if (!flat) return step;
     step.value = grade.use == catalog::WoodUse::dimension_lumber
@@ -243,8 +200,7 @@ Step volume_step(const catalog::EngineeredFactors& factors, const BentSection& s
 }
 
 /// CV and CL are not taken together: the smaller applies (NDS 2018 5.3.6 and 8.3.6).
-Adjusted engineered_bending(const catalog::LumberGrade& grade, const BentSection& section,
-                            const model::Basis& basis) {
+Adjusted engineered_bending(const catalog::LumberGrade& grade, const BentSection& section, const model::Basis& basis) {
     const double reference_psi = reference_bending_psi(grade, section);
     Adjusted adjusted{reference_psi, {}};
     apply_duration(adjusted, MemberProperty::bending, basis);
@@ -258,69 +214,6 @@ Adjusted engineered_bending(const catalog::LumberGrade& grade, const BentSection
 }
 
 }  // namespace
-
-resistance::ConnectionMoisture connection_moisture(const model::Basis& basis) {
-    using resistance::ConnectionMoisture;
-    switch (model::moisture(basis)) {
-        case model::Moisture::dry:
-            return ConnectionMoisture::dry;
-        case model::Moisture::dried_in_service:
-            return ConnectionMoisture::dried_in_service;
-        case model::Moisture::wet:
-            break;
-    }
-    return ConnectionMoisture::wet;
-}
-
-resistance::ConnectionTemperature connection_temperature(const model::Basis& basis) {
-    using resistance::ConnectionTemperature;
-    switch (model::temperature(basis)) {
-        case model::Temperature::to_100F:
-            return ConnectionTemperature::to_100F;
-        case model::Temperature::to_125F:
-            return ConnectionTemperature::to_125F;
-        case model::Temperature::to_150F:
-            break;
-    }
-    return ConnectionTemperature::to_150F;
-}
-
-Adjusted adjust_withdrawal(double reference_lb, const model::Basis& basis) {
-    Adjusted adjusted{reference_lb, {}};
-    apply_method(adjusted, basis);
-    apply(adjusted,
-          by_basis("C_M", phrase("wet service factor, withdrawal"), basis.moisture.has_value(),
-                   resistance::screw_withdrawal_wet_service(connection_moisture(basis)), "NDS 2018 Table 11.3.3"));
-    apply_temperature(adjusted, basis);
-    return adjusted;
-}
-
-Adjusted adjust_lateral(double reference_lb, const LateralConditions& conditions, const model::Basis& basis) {
-    Adjusted adjusted{reference_lb, {}};
-    apply_method(adjusted, basis);
-    apply(adjusted, by_basis("C_M", phrase("wet service factor, lateral"), basis.moisture.has_value(),
-                             resistance::lateral_wet_service(connection_moisture(basis), conditions.diameter_in,
-                                                             conditions.single_row_or_single_fastener),
-                             "NDS 2018 Table 11.3.3"));
-    apply_temperature(adjusted, basis);
-    apply(adjusted, unworked("C_g", phrase("group action factor"), conditions.group_factor, "NDS 2018 11.3.6"));
-    apply(adjusted, unworked("C_Delta", phrase("geometry factor"), conditions.geometry_factor, "NDS 2018 12.5.1"));
-    apply(adjusted,
-          {"C_eg", phrase("end grain factor"), conditions.end_grain_factor == 1.0 ? "side grain" : "end grain",
-           conditions.end_grain_factor, "", "NDS 2018 12.5.2", Origin::given});
-    return adjusted;
-}
-
-Adjusted reported_value(double allowable, std::string unit, const model::Basis& basis) {
-    Adjusted adjusted{allowable, {}};
-    adjusted.steps.push_back(
-        from_file("R_a", phrase("allowable value, as the report states it"), allowable, std::move(unit)));
-    if (basis.method == model::Method::lrfd) {
-        apply(adjusted, {"gamma_L", phrase("allowable value raised by the live load factor to meet a factored demand"),
-                         "1.6", live_load_factor, "", "assumption; ASCE 7-16 2.3.1"});
-    }
-    return adjusted;
-}
 
 resistance::MemberMoisture member_moisture(const model::Basis& basis) {
     return model::moisture(basis) == model::Moisture::wet ? resistance::MemberMoisture::wet
