@@ -53,6 +53,20 @@ Phrase post_size(const model::Post& post, units::System system) {
                   figure(wood.shoe.height_in), figure(wood.width_in), figure(wood.depth_in));
 }
 
+/// The pieces the shop cuts for under the plate; empty without packing.
+Phrase packing_note(const catalog::Resolved& resolved, units::System system) {
+    const model::Layers& layers = on_deck(resolved.detail).layers;
+    if (!layers.packing || !layers.decking) return {};
+    const std::size_t count = model::packing_places(resolved.detail).size();
+    const std::string name = on_deck(resolved).packing ? on_deck(resolved).packing->name : layers.packing->material;
+    const std::string high = length_figure(layers.decking->thickness_in, system);
+    const std::string wide = length_figure(layers.packing->width_in, system);
+    if (layers.packing->shape == model::PackingShape::round)
+        return phrase("Packing: {} of {}, ⌀ {} x {} high.", count, name, wide, high);
+    return phrase("Packing: {} of {}, {} x {} x {} high.", count, name, wide,
+                  length_figure(layers.packing->depth_in, system), high);
+}
+
 }  // namespace
 
 Schedule tolerances(const format::Locale& locale) {
@@ -88,6 +102,7 @@ std::vector<std::string> shop_notes(const catalog::Resolved& resolved, const for
                        "galvanizer requires; clear holes of zinc."));
         }
     }
+    if (Phrase packing = packing_note(resolved, locale.system); !packing.empty()) notes.push_back(std::move(packing));
     notes.push_back(phrase("This drawing says what to make, and nothing of its strength."));
     std::vector<std::string> words;
     words.reserve(notes.size());

@@ -9,6 +9,7 @@
 #include "plain_svg.h"
 #include "shop_samples.h"
 #include "support/compare.h"
+#include "support/example.h"
 
 #include <algorithm>
 #include <cmath>
@@ -317,4 +318,17 @@ TEST_CASE("The same detail gives the same drawing", "[property]") {
     const catalog::Resolved resolved = test::shop::shipped("heron-landing-corner");
     CHECK(paper::svg(drawn(resolved, units::System::us)) == paper::svg(drawn(resolved, units::System::us)));
     CHECK(pdf_of(drawn(resolved, units::System::us)) == pdf_of(drawn(resolved, units::System::us)));
+}
+
+TEST_CASE("The shop is told how many pieces of packing to cut, and how high", "[paper][unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    on_deck(resolved.detail).layers.packing = model::Packing{model::PackingShape::round, 1.5, 0.0, "packing-steel", 0.0, {}};
+    const auto has = [&](const std::string& words) {
+        const auto notes = paper::shop::shop_notes(resolved, {});
+        return std::any_of(notes.begin(), notes.end(),
+                           [&](const std::string& note) { return note.find(words) != std::string::npos; });
+    };
+    CHECK(has("Packing: 4 of packing-steel, ⌀ 1 1/2 x 1 high."));
+    on_deck(resolved.detail).layers.packing.reset();
+    CHECK_FALSE(has("Packing"));
 }

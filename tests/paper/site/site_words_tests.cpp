@@ -164,3 +164,21 @@ TEST_CASE("Lengths are a tape's", "[unit]") {
     CHECK(penny_size(0.148, 3.0) == "10d");
     CHECK(penny_size(0.148, 3.5).empty());
 }
+
+TEST_CASE("The builder reads what packing goes through the boards, and of one piece below all bolts", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    on_deck(resolved.detail).layers.packing =
+        model::Packing{model::PackingShape::rectangle, 2.0, 1.5, "packing-steel", 0.0, {}};
+    on_deck(resolved).packing =
+        catalog::DeckingMaterial{"packing-steel", "Steel packing", catalog::DeckingKind::metal, 29e6, true, 32400.0, "", {}};
+    CHECK(contains(joined(paper::site::look_for({resolved, System::us})),
+                   "Packing through the boards: Steel packing, 2 x 1 1/2 in, tight under the plate, down on the wood."));
+    for (catalog::Anchor& anchor : resolved.anchors) {
+        anchor.kind = catalog::FastenerKind::through_bolt;
+        anchor.bolt_grade = catalog::BoltGrade{"a307", "ASTM A307", 45000.0, 27000.0, {}};
+        anchor.lower = model::LowerPlate{model::LowerShape::plate, {}, 8.0, 3.0, 0.25, 0.0, "steel-a36"};
+        anchor.embedment_in = 5.5;
+    }
+    CHECK(contains(joined(paper::site::anchor_instructions({resolved, System::us})),
+                   "Under the wood one piece 8 x 3 x 1/4 in for all bolts."));
+}
