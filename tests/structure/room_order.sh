@@ -19,9 +19,9 @@ allowed() {
 below=""
 for room in $rooms; do
     case $room in
-        # A standard's formula knows no mechanics solver, and the other way round.
+        # A standard's formula knows no mechanics solver, though it may measure a shape; a solver knows no standard.
         mechanics) allowed engine/mechanics "mechanics" ;;
-        resistance) allowed engine/resistance "resistance" ;;
+        resistance) allowed engine/resistance "units mechanics/plane resistance" ;;
         *) allowed "engine/$room" "${below# } $room" ;;
     esac
     below="$below $room"

@@ -1,9 +1,9 @@
 // Guard, post, weld, plate and anchors.
 #include "format/figures.h"
 #include "paper/report/described.h"
+#include "paper/weld_words.h"
 #include "paper/words.h"
 #include "wording/demand.h"
-#include "wording/weld.h"
 
 #include <algorithm>
 
@@ -125,19 +125,17 @@ Phrase guard_words(const model::BaseDetail& detail) {
 Phrase post_words(const catalog::Resolved& resolved) {
     if (const auto* wood = std::get_if<model::WoodPost>(&resolved.detail.post)) return wood_post_words(resolved, *wood);
     const Phrase words = phrase("{}, {}", wording::post(resolved.detail.post), resolved.post_metal.name);
-    return model::stub_of(resolved.detail.post) == nullptr
-               ? words
-               : phrase("{}; stub of {}", words, foot_metal(resolved).name);
+    return model::stub_of(resolved.detail.post) == nullptr ? words
+                                                           : phrase("{}; stub of {}", words, foot_metal(resolved).name);
 }
 
 Phrase weld_words(const catalog::Resolved& resolved) {
     const auto& weld = on_deck(resolved.detail).weld;
     if (!weld) return phrase("none specified");
     const auto& filler = on_deck(resolved).filler;
-    Phrase words =
-        wording::weld(*weld, phrase("{}", Dimension{weld->leg_in}), phrase("{}", Dimension{weld->throat_in}));
+    Phrase words = weld_words(*weld, phrase("{}", Dimension{weld->leg_in}), phrase("{}", Dimension{weld->throat_in}));
     if (filler) words = phrase("{}, {}", std::move(words), filler->name);
-    const Phrase gussets = wording::gussets(*weld);
+    const Phrase gussets = gusset_words(*weld);
     return gussets.empty() ? words : phrase("{}; {}", std::move(words), gussets);
 }
 

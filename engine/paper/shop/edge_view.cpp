@@ -8,7 +8,7 @@
 #include "paper/cutting/plate_contours.h"
 #include "paper/shop/views.h"
 #include "paper/shop/weld_symbol.h"
-#include "wording/weld.h"
+#include "paper/weld_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -158,9 +158,9 @@ void add_post_stub(Scene& scene, const Edge& edge) {
 
 /// A fillet in the corner of post and plate; `up`: 1 above the plate, -1 below it.
 void add_fillet(Scene& scene, double face_in, double side, double plate_in, double up, double leg_in) {
-    scene.items.emplace_back(drawing::area(
-        {{face_in, plate_in}, {face_in + side * leg_in, plate_in}, {face_in, plate_in + up * leg_in}}, Pen::outline,
-        drawing::Fill::capacity, {model::PartKind::weld}));
+    scene.items.emplace_back(
+        drawing::area({{face_in, plate_in}, {face_in + side * leg_in, plate_in}, {face_in, plate_in + up * leg_in}},
+                      Pen::outline, drawing::Fill::capacity, {model::PartKind::weld}));
 }
 
 void add_weld_faces(Scene& scene, const Edge& edge) {
@@ -199,7 +199,7 @@ bool has_weld(const Edge& edge) {
 WeldSign sign_of(const Edge& edge) {
     const model::Weld& weld = *on_deck(detail_of(edge)).weld;
     const format::Locale& locale = edge.subject.drafting.locale;
-    return weld_sign(weld, locale.system, format::text(wording::welded_sides(weld.sides), locale));
+    return weld_sign(weld, locale.system, format::text(welded_sides(weld.sides), locale));
 }
 
 void add_sign(Scene& scene, const Edge& edge) {

@@ -1,7 +1,7 @@
 #include "paper/shop/shop_notes.h"
 
 #include "drawing/annotation/labels.h"
-#include "wording/weld.h"
+#include "paper/weld_words.h"
 
 namespace toehold::paper::shop {
 namespace {
@@ -136,11 +136,11 @@ Phrase weld_words(const catalog::Resolved& resolved, units::System system) {
                                                     : phrase("none specified");
     }
     const model::Weld& weld = *on_deck(resolved.detail).weld;
-    Phrase words = wording::weld(weld, format::verbatim(length_figure(weld.leg_in, system)),
-                                 format::verbatim(length_figure(weld.throat_in, system)));
+    Phrase words = weld_words(weld, format::verbatim(length_figure(weld.leg_in, system)),
+                              format::verbatim(length_figure(weld.throat_in, system)));
     const auto& filler = on_deck(resolved).filler;
     if (filler) words = phrase("{}, {}", std::move(words), filler->name);
-    const Phrase gussets = wording::gussets(weld);
+    const Phrase gussets = gusset_words(weld);
     return gussets.empty() ? words : phrase("{}; {}", std::move(words), gussets);
 }
 

@@ -1,8 +1,8 @@
-#include "wording/weld.h"
+#include "paper/weld_words.h"
 
 #include <vector>
 
-namespace toehold::wording {
+namespace toehold::paper {
 namespace {
 
 using format::Dimension;
@@ -46,7 +46,7 @@ Phrase welded_sides(const model::FootSides& sides) {
     }
 }
 
-Phrase weld(const model::Weld& weld, const Phrase& leg, const Phrase& throat) {
+Phrase weld_words(const model::Weld& weld, const Phrase& leg, const Phrase& throat) {
     Phrase words = kind_words(weld, leg, throat);
     const Phrase sides = welded_sides(weld.sides);
     words = sides.empty() ? phrase("{} all around", std::move(words)) : phrase("{} {}", std::move(words), sides);
@@ -54,11 +54,11 @@ Phrase weld(const model::Weld& weld, const Phrase& leg, const Phrase& throat) {
     return words;
 }
 
-Phrase gussets(const model::Weld& weld) {
+Phrase gusset_words(const model::Weld& weld) {
     if (!weld.gussets) return {};
     const model::Gussets& gussets = *weld.gussets;
     return phrase("{} gussets {} high x {} long x {}", std::to_string(model::count(gussets.sides)),
                   Dimension{gussets.height_in}, Dimension{gussets.length_in}, Dimension{gussets.thickness_in});
 }
 
-}  // namespace toehold::wording
+}  // namespace toehold::paper
