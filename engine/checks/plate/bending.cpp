@@ -75,8 +75,9 @@ CheckResult result_of(const CheckInput& input, const GoverningStrip& worst, cons
     result.demand = strip.moment_lb_in;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     result.link = link_of(input, worst);
-    result.note =
-        sentences(sentences(section_rule(*worst.section), strength_rule(basis)), gussets_not_counted(input.resolved));
+    // What lies past an anchor is held against its strip alone.
+    const format::Phrase rests_on = worst.section->anchor ? format::Phrase{} : strength_rule(basis);
+    result.note = sentences(sentences(section_rule(*worst.section), rests_on), gussets_not_counted(input.resolved));
     append(result.steps, section_steps(input, *worst.section));
     append(result.steps, strip.anchors.empty() ? bearing_steps(input, strip) : tension_steps(input, strip));
     const bool known = take_capacity(result, plate_moment(metal, strip.width_in, welding, basis));
