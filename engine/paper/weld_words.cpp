@@ -46,7 +46,7 @@ Phrase welded_sides(const model::FootSides& sides) {
     }
 }
 
-Phrase weld_words(const model::Weld& weld, const Phrase& leg, const Phrase& throat) {
+Phrase words_of_weld(const model::Weld& weld, const Phrase& leg, const Phrase& throat) {
     Phrase words = kind_words(weld, leg, throat);
     const Phrase sides = welded_sides(weld.sides);
     words = sides.empty() ? phrase("{} all around", std::move(words)) : phrase("{} {}", std::move(words), sides);
@@ -54,7 +54,7 @@ Phrase weld_words(const model::Weld& weld, const Phrase& leg, const Phrase& thro
     return words;
 }
 
-Phrase gusset_words(const model::Weld& weld) {
+Phrase words_of_gussets(const model::Weld& weld) {
     if (!weld.gussets) return {};
     const model::Gussets& gussets = *weld.gussets;
     return phrase("{} gussets {} high x {} long x {}", std::to_string(model::count(gussets.sides)),

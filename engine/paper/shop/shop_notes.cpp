@@ -136,11 +136,11 @@ Phrase weld_words(const catalog::Resolved& resolved, units::System system) {
                                                     : phrase("none specified");
     }
     const model::Weld& weld = *on_deck(resolved.detail).weld;
-    Phrase words = weld_words(weld, format::verbatim(length_figure(weld.leg_in, system)),
+    Phrase words = words_of_weld(weld, format::verbatim(length_figure(weld.leg_in, system)),
                               format::verbatim(length_figure(weld.throat_in, system)));
     const auto& filler = on_deck(resolved).filler;
     if (filler) words = phrase("{}, {}", std::move(words), filler->name);
-    const Phrase gussets = gusset_words(weld);
+    const Phrase gussets = words_of_gussets(weld);
     return gussets.empty() ? words : phrase("{}; {}", std::move(words), gussets);
 }
 
