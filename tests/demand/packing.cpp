@@ -30,8 +30,8 @@ demand::Demand demand_of(const catalog::Resolved& resolved) {
 }  // namespace
 
 TEST_CASE("the lever arm runs to the packing, not to the plate's edge", "[closed-form]") {
-    // Strips 0.02 in deep between the toe row's anchors at y = 2.5, the heel row at -2.5: 8400 lb in over 5.00 to 5.01 in by two
-    // anchors, 838.3 to 840 lb each. On the boards the arm reaches out to the plate's edge.
+    // Strips 0.02 in deep between the toe row's anchors at y = 2.5, the heel row at -2.5: 8400 lb in over 5.00 to 5.01
+    // in by two anchors, 838.3 to 840 lb each. On the boards the arm reaches out to the plate's edge.
     catalog::Resolved resolved = packed(1.0, 0.02, {{-1.0, 2.5}, {1.0, 2.5}});
     test::push_outward_alone(resolved.detail);
     resolved.detail.basis.plate = model::PlateBehaviour::rigid;

@@ -1,13 +1,14 @@
 // One plate, angle or channel under the wood for all bolts of a group. For each block, joist or rim it lies under: the
-// bolts of that member, in the state that is hardest on it, against the wood's mean bearing across the grain and against
-// the plate's bending between and beyond its bolts. Nothing is counted from one member to the next: what ties them so is
-// not computed.
+// bolts of that member, in the state that is hardest on it, against the wood's mean bearing across the grain and
+// against the plate's bending between and beyond its bolts. Nothing is counted from one member to the next: what ties
+// them so is not computed.
 //   - The width that presses lies evenly about the bolts' line, on the wood, and no farther from the nut than the plate
 //     bends across itself under the allowable pressure (as of a backing plate, EN 1993-1-8 6.2.5 by memory).
 //   - Along itself the strip is `best_strip`. The bolts' pulls and the wood's pressure meet in that line, so that they
 //     do not twist it. A pressure bends the plate both ways at once with the same sign, which is no worse than either
 //     alone (Tresca).
-//   - A flat plate bends to Fy Z, AISC 360-16 F11.1 (aluminum: yielding and rupture on Z, ADM F.2 by memory). An angle or
+//   - A flat plate bends to Fy Z, AISC 360-16 F11.1 (aluminum: yielding and rupture on Z, ADM F.2 by memory). An angle
+//   or
 //     a channel of steel stays elastic, Fy S about the axis along its face: the wood holds the face from turning, so
 //     F10's and F6's reductions for that do not arise. Its legs must not be slender, Table B4.1b.
 #include "catalog/resolve.h"
@@ -98,8 +99,7 @@ double at_in(const Anchor& anchor, PlanAxis axis) { return model::coordinate_in(
 
 Contact contact(const CheckInput& input, const Seated& seated, const model::LowerPlate& plate, double available_psi) {
     const Anchor& first = input.resolved.anchors[seated.anchors.front()];
-    const model::PlanRectangle member =
-        model::plan(model::member(input.resolved.detail.framing, seated.member));
+    const model::PlanRectangle member = model::plan(model::member(input.resolved.detail.framing, seated.member));
     Contact contact;
     contact.run = run_of(input, seated, plate);
     const PlanAxis across = model::other(contact.run);
@@ -172,9 +172,10 @@ CheckResult bearing(const CheckInput& input, const Seated& seated, const Case& o
                                phrase("lower plate"));
     const bool presses = !one.worst.use.pressures.empty() && contact.width_in > 0.0;
     if (!presses && one.worst.pull_lb > 0.0) {
-        nothing_resists(result, one.worst.pull_lb, "lb",
-                        phrase("The pull of the bolts does not meet wood on both sides of its line. Make the lower plate "
-                               "wider or longer, or move it."));
+        nothing_resists(
+            result, one.worst.pull_lb, "lb",
+            phrase("The pull of the bolts does not meet wood on both sides of its line. Make the lower plate "
+                   "wider or longer, or move it."));
         return result;
     }
     result.capacity = contact.wood.value;
@@ -184,9 +185,9 @@ CheckResult bearing(const CheckInput& input, const Seated& seated, const Case& o
         return result;
     }
     result.demand = one.worst.use.lb_per_in / contact.width_in;
-    const StripPressure& lead = *std::max_element(
-        one.worst.use.pressures.begin(), one.worst.use.pressures.end(),
-        [](const StripPressure& a, const StripPressure& b) { return a.lb_per_in < b.lb_per_in; });
+    const StripPressure& lead =
+        *std::max_element(one.worst.use.pressures.begin(), one.worst.use.pressures.end(),
+                          [](const StripPressure& a, const StripPressure& b) { return a.lb_per_in < b.lb_per_in; });
     append(result.steps,
            {{"b_e", phrase("width that presses, across the line of the bolts, less the share of their holes"),
              "min(even about the bolts on the wood, nut + 2 t sqrt(F_y,a/(3 F_c,perp')))", contact.width_in, "in",
@@ -209,7 +210,8 @@ CheckResult bending(const CheckInput& input, const Seated& seated, const Case& o
     result.steps.push_back({"M", phrase("largest moment between and beyond the bolts"), "statics", result.demand,
                             "lb in", "demand", Origin::demanded});
     conclude(result);
-    result.note = phrase("The plate under this member alone. What it carries from one member to another is not counted.");
+    result.note =
+        phrase("The plate under this member alone. What it carries from one member to another is not counted.");
     return result;
 }
 
@@ -248,9 +250,9 @@ const RegisterCheck bearing_check{
     {"lower-plate-bearing", phrase("Lower plate bearing"), "NDS 2018 3.10.2",
      phrase("A plate, angle or channel under several bolts against the underside of the wood, by its mean pressure."),
      lower_plate_bearing}};
-const RegisterCheck bending_check{
-    {"lower-plate-bending", phrase("Lower plate bending"), "AISC 360-16 F11",
-     phrase("The same plate, angle or channel bent between and beyond its bolts."), lower_plate_bending}};
+const RegisterCheck bending_check{{"lower-plate-bending", phrase("Lower plate bending"), "AISC 360-16 F11",
+                                   phrase("The same plate, angle or channel bent between and beyond its bolts."),
+                                   lower_plate_bending}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -22,11 +22,11 @@ double face_in(const model::LowerPlate& plate, model::PlanAxis run) {
 Capacity flat(const model::LowerPlate& plate, double net_in, const Metal& metal, const model::Basis& basis) {
     Capacity capacity;
     const double plastic_in3 = 0.25 * net_in * plate.thickness_in * plate.thickness_in;
-    capacity.steps = {from_file("t", phrase("thickness"), plate.thickness_in, "in"),
-                      {"b_n", phrase("width across the bolts' line, net of a hole"), "b - (D + 1/16)", net_in, "in", ""},
-                      {"Z", phrase("plastic modulus"), "b_n t^2/4", plastic_in3, "in3", ""},
-                      given("F_y", phrase("yield strength of {}", metal.name), metal.yield_psi, "psi",
-                            metal.source.text)};
+    capacity.steps = {
+        from_file("t", phrase("thickness"), plate.thickness_in, "in"),
+        {"b_n", phrase("width across the bolts' line, net of a hole"), "b - (D + 1/16)", net_in, "in", ""},
+        {"Z", phrase("plastic modulus"), "b_n t^2/4", plastic_in3, "in3", ""},
+        given("F_y", phrase("yield strength of {}", metal.name), metal.yield_psi, "psi", metal.source.text)};
     if (metal.kind == MetalKind::aluminum) {
         capacity.clause = "ADM 2015 F.2 (from memory)";
         const Adjusted yields =
@@ -58,23 +58,24 @@ Capacity legged(const model::LowerPlate& plate, double face, double hole_in, con
     Capacity capacity;
     capacity.clause = steel_clause(metal, "AISC 360-16 F1, Table B4.1b");
     if (metal.kind == MetalKind::aluminum || slender(plate, metal)) {
-        capacity.missing = metal.kind == MetalKind::aluminum
-                               ? phrase("Angles and channels of aluminum below the wood are not covered. Use a flat plate, "
-                                        "or steel.")
-                               : phrase("The legs of the lower plate are slender, which is not covered. Use thicker or "
-                                        "shorter legs.");
+        capacity.missing =
+            metal.kind == MetalKind::aluminum
+                ? phrase(
+                      "Angles and channels of aluminum below the wood are not covered. Use a flat plate, "
+                      "or steel.")
+                : phrase(
+                      "The legs of the lower plate are slender, which is not covered. Use thicker or "
+                      "shorter legs.");
         return capacity;
     }
     const int legs = plate.shape == model::LowerShape::channel ? 2 : 1;
     const double section_in3 = legged_section_in3(face, plate.leg_in, plate.thickness_in, legs, hole_in);
-    capacity.steps = {from_file("h", phrase("leg, overall"), plate.leg_in, "in"),
-                      from_file("t", phrase("thickness"), plate.thickness_in, "in"),
-                      {"S", phrase("section modulus about the axis along its face, net of a hole"), "I/c", section_in3,
-                       "in3", ""},
-                      given("F_y", phrase("yield strength of {}", metal.name), metal.yield_psi, "psi",
-                            metal.source.text)};
-    const Adjusted usable =
-        available(metal.yield_psi * section_in3, steel::flexure_safety, basis, capacity.clause);
+    capacity.steps = {
+        from_file("h", phrase("leg, overall"), plate.leg_in, "in"),
+        from_file("t", phrase("thickness"), plate.thickness_in, "in"),
+        {"S", phrase("section modulus about the axis along its face, net of a hole"), "I/c", section_in3, "in3", ""},
+        given("F_y", phrase("yield strength of {}", metal.name), metal.yield_psi, "psi", metal.source.text)};
+    const Adjusted usable = available(metal.yield_psi * section_in3, steel::flexure_safety, basis, capacity.clause);
     append(capacity.steps, usable.steps);
     capacity.value = usable.value;
     return capacity;

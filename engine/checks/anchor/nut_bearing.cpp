@@ -1,7 +1,7 @@
 // A through-bolt's nut pressed up into the member's underside.
 //   - On a washer or backing plate: F_c,perp' on the net area (NDS 2018 3.10.2), taken evenly about the bolt, as far as
-//     the metal's bending can load it. An overhang too thin for the pressure gives, the pressure comes in toward the nut,
-//     and what is left bears: a limit of the area, not a failure of its own.
+//     the metal's bending can load it. An overhang too thin for the pressure gives, the pressure comes in toward the
+//     nut, and what is left bears: a limit of the area, not a failure of its own.
 //   - On the wood itself: NDS 2018 12.2.5. The clause is for round heads, so the nut's across-flats stands for the
 //     head's diameter: the smallest circle, and the reading taken. The wood under the nut must also not be crushed
 //     (3.10.2), which commonly leads.
@@ -24,8 +24,8 @@ using format::phrase;
 using resistance::BearingArea;
 using resistance::Clearance;
 
-/// Plate washers are commonly of ASTM A36. ASTM F844 asks for no strength at all, so the step says that this is assumed;
-/// hardened washers (ASTM F436) are far stronger.
+/// Plate washers are commonly of ASTM A36. ASTM F844 asks for no strength at all, so the step says that this is
+/// assumed; hardened washers (ASTM F436) are far stronger.
 constexpr double washer_yield_psi = 36000.0;
 
 bool bears_on_metal(const Anchor& anchor) {
@@ -52,7 +52,7 @@ struct Bearing {
 /// Only as much of a washer counts as its own bending can load. Cb stays that of the whole washer, whose pressure bends
 /// it.
 Bearing under_washer(const Anchor& anchor, const Clearance& clearance, double available, double allowed_psi,
-                         std::vector<Step>& steps) {
+                     std::vector<Step>& steps) {
     const catalog::WasherSize& washer = anchor.washer_below.value();
     const double hole_in = std::max(washer.hole_diameter_in, resistance::bolt_hole_in_wood_in(anchor.diameter_in));
     const BearingArea whole = resistance::washer_bearing(washer.outside_diameter_in, hole_in, clearance);
@@ -102,7 +102,8 @@ BearingArea under_plate(const Anchor& anchor, const model::Member& member, const
 /// F_c,perp', psi.
 double strength_psi(const CheckInput& input, const Anchor& anchor, std::vector<Step>& steps) {
     const double reference_psi = wood_of(input.resolved, anchor).grade.compression_perp_psi;
-    const Adjusted strength = adjust_compression_perp(wood_of(input.resolved, anchor).grade, input.resolved.detail.basis);
+    const Adjusted strength =
+        adjust_compression_perp(wood_of(input.resolved, anchor).grade, input.resolved.detail.basis);
     steps.push_back(given("F_c,perp", phrase("reference compression perpendicular to grain"), reference_psi, "psi",
                           "NDS Supplement 2018"));
     append(steps, strength.steps);
@@ -186,7 +187,8 @@ double bearing_lb(const CheckInput& input, const Anchor& anchor, std::vector<Ste
     const double hole_in = resistance::bolt_hole_in_wood_in(anchor.diameter_in);
     const resistance::BearingArea ring =
         resistance::washer_bearing(anchor.head_width_in, hole_in, {anchor.seat.value().end_in, anchor.seat->edge_in});
-    const Adjusted adjusted = adjust_compression_perp(wood_of(input.resolved, anchor).grade, input.resolved.detail.basis);
+    const Adjusted adjusted =
+        adjust_compression_perp(wood_of(input.resolved, anchor).grade, input.resolved.detail.basis);
     steps.push_back(given("F_c,perp", phrase("reference compression perpendicular to grain"), reference_psi, "psi",
                           "NDS Supplement 2018"));
     append(steps, adjusted.steps);

@@ -65,10 +65,10 @@ void pass_on(std::vector<PlanForce>& forces, const PlanForce& on_rim, const std:
         if (!side || std::abs(joist.across_in - at_in) < std::abs(members[*side].across_in - at_in)) side = index;
     }
     if (!below && !above) return;
-    const double to_above = !below   ? 1.0
-                            : !above ? 0.0
-                                     : (at_in - members[*below].across_in) /
-                                           (members[*above].across_in - members[*below].across_in);
+    const double to_above =
+        !below   ? 1.0
+        : !above ? 0.0
+                 : (at_in - members[*below].across_in) / (members[*above].across_in - members[*below].across_in);
     const auto add = [&](const std::optional<std::size_t>& joist, double share) {
         if (joist && share > 0.0) forces.push_back({*joist, on_rim.at, share * on_rim.x_lb, share * on_rim.y_lb});
     };
@@ -81,8 +81,7 @@ std::vector<PlanForce> on_joists(const CheckInput& input, const std::vector<Memb
     add_anchors(arrive, input, members, input.demand.states.at(state));
     const demand::FramingDemand& framing = input.demand.framing.value();
     for (std::size_t index = 0; index < framing.supports.size(); ++index) {
-        const auto force =
-            of_block_end(framing.supports[index], framing.states.at(state).reactions.at(index), members);
+        const auto force = of_block_end(framing.supports[index], framing.states.at(state).reactions.at(index), members);
         if (force) arrive.push_back(*force);
     }
     for (const PlanForce& force : arrive) {
@@ -115,8 +114,8 @@ std::vector<BoardPush> board_pushes(const CheckInput& input, std::size_t state) 
     const std::vector<Member> members = model::members(input.resolved.detail.framing);
     std::vector<BoardPush> pushes;
     for (const PlanForce& force : on_joists(input, members, state)) {
-        auto push = std::find_if(pushes.begin(), pushes.end(),
-                                 [&](const BoardPush& one) { return one.joist == force.member; });
+        auto push =
+            std::find_if(pushes.begin(), pushes.end(), [&](const BoardPush& one) { return one.joist == force.member; });
         if (push == pushes.end()) push = pushes.insert(pushes.end(), BoardPush{force.member});
         add(*push, force, members[force.member].along);
     }

@@ -1,9 +1,9 @@
 // Boards fastened to the joists hold the joists' tops laterally. What each joist gets is statics: the anchors in it and
 // the ends of the blocks, in every state. Its screws share that force evenly over the boards from a foot below the
-// outermost of those places to a foot beyond, as far as they lie evenly about the resultant. Why evenly: a fastener under
-// 1/4 in yields by bending before the wood splits, and NDS 2018 11.3.6 sets the group factor of such fasteners to 1.0;
-// any distribution in balance that none of them exceeds can then be reached. The joist bends flat between the place of
-// the force and those screws, and no farther than its own strength allows.
+// outermost of those places to a foot beyond, as far as they lie evenly about the resultant. Why evenly: a fastener
+// under 1/4 in yields by bending before the wood splits, and NDS 2018 11.3.6 sets the group factor of such fasteners
+// to 1.0; any distribution in balance that none of them exceeds can then be reached. The joist bends flat between the
+// place of the force and those screws, and no farther than its own strength allows.
 //
 // What no standard gives a value for (boards that are not wood, without a report) is a finding with the force on one
 // fastener: a missing value is no proof that the boards do not hold.
@@ -155,8 +155,7 @@ std::vector<Step> joist_steps(const CheckInput& input, const Worst& worst) {
 
 CheckResult held(const CheckInput& input, const DeckingFastening& fastening, const Worst& worst,
                  const FastenerValue& one) {
-    const model::PartId joist =
-        model::part_of(model::member(input.resolved.detail.framing, worst.push.joist));
+    const model::PartId joist = model::part_of(model::member(input.resolved.detail.framing, worst.push.joist));
     CheckResult result;
     result.part = {model::PartKind::boards};
     result.link = link_between(joist, result.part, phrase("deck-board fasteners"));
@@ -169,17 +168,16 @@ CheckResult held(const CheckInput& input, const DeckingFastening& fastening, con
         demanded("F_y", phrase("force along it"), worst.push.along_lb, "lb"),
         {"F", phrase("both together"), "sqrt(F_x^2 + F_y^2)", result.demand, "lb", ""}};
     append(result.steps, one.steps);
-    append(result.steps,
-           {{"Z'", phrase("adjusted lateral value, one fastener"), "", one.value_lb, "lb", ""},
-            {"s", phrase("length of joist whose boards share the force"),
-             "a foot beyond the outermost places, on the joist, evenly about the resultant", worst.reach.length_in,
-             "in", "common practice"},
-            {"n_b", phrase("boards in that length"), "s over a board's width, at least one",
-             static_cast<double>(worst.reach.boards), "", ""},
-            from_file("n", phrase("fasteners where a board crosses a joist"),
-                      static_cast<double>(fastening.per_crossing), ""),
-            {"R'", phrase("all of them, sharing evenly"), "Z' n n_b, C_g = 1.0 below 1/4 in", result.capacity, "lb",
-             "NDS 2018 11.3.6"}});
+    append(result.steps, {{"Z'", phrase("adjusted lateral value, one fastener"), "", one.value_lb, "lb", ""},
+                          {"s", phrase("length of joist whose boards share the force"),
+                           "a foot beyond the outermost places, on the joist, evenly about the resultant",
+                           worst.reach.length_in, "in", "common practice"},
+                          {"n_b", phrase("boards in that length"), "s over a board's width, at least one",
+                           static_cast<double>(worst.reach.boards), "", ""},
+                          from_file("n", phrase("fasteners where a board crosses a joist"),
+                                    static_cast<double>(fastening.per_crossing), ""),
+                          {"R'", phrase("all of them, sharing evenly"), "Z' n n_b, C_g = 1.0 below 1/4 in",
+                           result.capacity, "lb", "NDS 2018 11.3.6"}});
     append(result.steps, joist_steps(input, worst));
     conclude(result);
     result.note = phrase("How the boards carry the force on through the deck is not computed.");
@@ -210,11 +208,12 @@ std::vector<Finding> value_not_given(const CheckInput& input) {
     const FastenerValue one =
         fastener_value(input.resolved, on_deck(input.resolved.detail).layers.decking->fastening.value());
     if (one.missing.empty()) return {};
-    return {finding_on({model::PartKind::boards}, Severity::caution,
-                       phrase("The boards hold the tops of the joists sideways, which is not checked: {} By statics one "
-                              "of their fasteners carries {} at most, where {} boards share {}.",
-                              one.missing, Quantity{worst->each_lb, "lb"}, worst->reach.boards,
-                              Quantity{worst->push.force_lb(), "lb"}))};
+    return {
+        finding_on({model::PartKind::boards}, Severity::caution,
+                   phrase("The boards hold the tops of the joists sideways, which is not checked: {} By statics one "
+                          "of their fasteners carries {} at most, where {} boards share {}.",
+                          one.missing, Quantity{worst->each_lb, "lb"}, worst->reach.boards,
+                          Quantity{worst->push.force_lb(), "lb"}))};
 }
 
 const RegisterCheck registered{
@@ -223,10 +222,13 @@ const RegisterCheck registered{
             "boards a foot beyond on either side."),
      deck_sideways},
     {model::MountKind::plate_on_deck}};
-const RegisterFinding missing_value{
-    {"deck-boards-lateral", phrase("Deck-board fasteners without a lateral value"), "common practice",
-     {}, {}, value_not_given},
-    {model::MountKind::plate_on_deck}};
+const RegisterFinding missing_value{{"deck-boards-lateral",
+                                     phrase("Deck-board fasteners without a lateral value"),
+                                     "common practice",
+                                     {},
+                                     {},
+                                     value_not_given},
+                                    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

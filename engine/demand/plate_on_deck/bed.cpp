@@ -38,10 +38,9 @@ class BedBuilder {
         for (const PackingPiece& piece : pieces_) {
             const model::PlanRectangle& covers = piece.covers;
             add(SupportKind::member, index, model::part_of(member),
-                mechanics::clip_rectangle(outline_, std::max(place.x_min_in, covers.x_min_in),
-                                          std::min(place.x_max_in, covers.x_max_in),
-                                          std::max(place.y_min_in, covers.y_min_in),
-                                          std::min(place.y_max_in, covers.y_max_in)),
+                mechanics::clip_rectangle(
+                    outline_, std::max(place.x_min_in, covers.x_min_in), std::min(place.x_max_in, covers.x_max_in),
+                    std::max(place.y_min_in, covers.y_min_in), std::min(place.y_max_in, covers.y_max_in)),
                 {piece.solid * stiffness.value, stiffness.source}, true);
         }
     }

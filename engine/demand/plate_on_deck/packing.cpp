@@ -12,8 +12,7 @@ constexpr double clearance_in = 1.0 / 16.0;
 double circle_in2(double diameter_in) { return 0.25 * std::numbers::pi * diameter_in * diameter_in; }
 
 /// All that anchors take out of a piece.
-double holes_in2(const catalog::Resolved& resolved, const model::Packing& packing,
-                 const model::PlanRectangle& covers) {
+double holes_in2(const catalog::Resolved& resolved, const model::Packing& packing, const model::PlanRectangle& covers) {
     double sum = 0.0;
     for (const catalog::Anchor& anchor : resolved.anchors) {
         if (!model::contains(covers, model::in_plan(anchor.at))) continue;

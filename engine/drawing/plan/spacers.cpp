@@ -26,8 +26,8 @@ std::vector<Point> circle_about(const model::Position& center, double diameter_i
     std::vector<Point> contour;
     for (int index = 0; index < chords; ++index) {
         const double angle = 2.0 * std::numbers::pi * index / chords;
-        contour.push_back({center.x_in + 0.5 * diameter_in * std::cos(angle),
-                           center.y_in + 0.5 * diameter_in * std::sin(angle)});
+        contour.push_back(
+            {center.x_in + 0.5 * diameter_in * std::cos(angle), center.y_in + 0.5 * diameter_in * std::sin(angle)});
     }
     return contour;
 }

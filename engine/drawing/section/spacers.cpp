@@ -53,8 +53,8 @@ void add_lower_plate(Scene& scene, const SectionSheet& sheet, const model::Lower
 void add_packing(Scene& scene, const SectionSheet& sheet) {
     const model::Layers& layers = on_deck(sheet.subject.detail).layers;
     if (!layers.packing || !layers.decking) return;
-    const double depth_in = layers.packing->shape == model::PackingShape::round ? layers.packing->width_in
-                                                                                : layers.packing->depth_in;
+    const double depth_in =
+        layers.packing->shape == model::PackingShape::round ? layers.packing->width_in : layers.packing->depth_in;
     for (const model::Position& place : model::packing_places(sheet.subject.detail)) {
         const auto piece = cut_of(sheet.plane, place, layers.packing->width_in, depth_in);
         if (!piece) continue;

@@ -81,8 +81,8 @@ constexpr std::array<Word<model::PackingShape>, 2> packing_shapes{
 
 model::Packing read_packing(ElementReader& reader) {
     model::Packing packing;
-    packing.shape = reader.optional_choice<model::PackingShape>("shape", packing_shapes)
-                        .value_or(model::PackingShape::rectangle);
+    packing.shape =
+        reader.optional_choice<model::PackingShape>("shape", packing_shapes).value_or(model::PackingShape::rectangle);
     if (packing.shape == model::PackingShape::round) {
         packing.width_in = reader.quantity("diameter", Kind::length, Sign::positive);
     } else {
@@ -125,10 +125,8 @@ model::Layers read_layers(ElementReader& reader) {
         layers.decking = model::Decking{decking->id("material"), board_in, decking->optional_text("evidence"),
                                         read_fastening(*decking)};
         layers.decking->size = size;
-        layers.decking->bearing_psi =
-            decking->optional_quantity("bearing", Kind::stress, Sign::positive).value_or(0.0);
-        layers.decking->modulus_psi =
-            decking->optional_quantity("modulus", Kind::stress, Sign::positive).value_or(0.0);
+        layers.decking->bearing_psi = decking->optional_quantity("bearing", Kind::stress, Sign::positive).value_or(0.0);
+        layers.decking->modulus_psi = decking->optional_quantity("modulus", Kind::stress, Sign::positive).value_or(0.0);
         layers.decking->report = decking->optional_text("report");
     }
     if (std::optional<ElementReader> packing = reader.optional_child("packing"))

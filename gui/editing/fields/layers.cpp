@@ -39,12 +39,14 @@ void decking_fields(Form& form, model::Decking& decking) {
     form.text({"evidence", phrase("Evidence"),
                phrase("Standard or instructions the boards are installed to. Empty: not specified.")},
               decking.evidence);
-    form.given({"bearing", phrase("Allowable bearing"),
-                phrase("ASD, of a plate on the boards, from their evaluation report. Empty: the standard's for wood, none "
-                       "for other boards.")},
-               decking.bearing_psi, Kind::stress);
-    form.given({"modulus", phrase("Modulus through the thickness"), phrase("From the manufacturer. Empty: the catalog's.")},
-               decking.modulus_psi, Kind::stress);
+    form.given(
+        {"bearing", phrase("Allowable bearing"),
+         phrase("ASD, of a plate on the boards, from their evaluation report. Empty: the standard's for wood, none "
+                "for other boards.")},
+        decking.bearing_psi, Kind::stress);
+    form.given(
+        {"modulus", phrase("Modulus through the thickness"), phrase("From the manufacturer. Empty: the catalog's.")},
+        decking.modulus_psi, Kind::stress);
     form.text({"report", phrase("Report"), phrase("Where bearing and modulus come from. Empty: not specified.")},
               decking.report);
     form.presence({"fastened", phrase("Fastened to the joists"),
@@ -65,8 +67,7 @@ void packing_fields(Form& form, model::Packing& packing) {
     const bool round = packing.shape == model::PackingShape::round;
     form.kind({"shape", phrase("Shape"), phrase("Of each piece, seen from above.")}, round ? "round" : "rectangle",
               packing_shapes(), [&packing](const std::string& chosen) {
-                  packing.shape =
-                      chosen == "round" ? model::PackingShape::round : model::PackingShape::rectangle;
+                  packing.shape = chosen == "round" ? model::PackingShape::round : model::PackingShape::rectangle;
                   packing.depth_in = chosen == "round" ? 0.0 : packing.width_in;
               });
     if (round) {
@@ -90,7 +91,8 @@ void packing_fields(Form& form, model::Packing& packing) {
         [&packing] { packing.places.pop_back(); });
     for (std::size_t index = 0; index < packing.places.size(); ++index) {
         model::Position& place = packing.places[index];
-        form.at({fmt::format("layers/packing/at[{}]", index + 1), {model::PartKind::packing},
+        form.at({fmt::format("layers/packing/at[{}]", index + 1),
+                 {model::PartKind::packing},
                  phrase("Packing {}", index + 1)});
         form.place({"x", phrase("x"), phrase("Its center along the rail, from the post's center.")}, place.x_in);
         form.place({"y", phrase("y"), phrase("Its center outward, from the post's center.")}, place.y_in);
@@ -117,8 +119,12 @@ void layer_fields(Form& form, model::Layers& layers) {
                        phrase("Spacers in the boards that the plate bears on. Begins as 2 in square steel about every "
                               "anchor. No: the plate bears on the boards.")},
                       layers.packing,
-                      model::Packing{model::PackingShape::rectangle, 2.0, 2.0,
-                                     id_or_first(form.catalog().decking, "packing-steel"), 0.0, {}});
+                      model::Packing{model::PackingShape::rectangle,
+                                     2.0,
+                                     2.0,
+                                     id_or_first(form.catalog().decking, "packing-steel"),
+                                     0.0,
+                                     {}});
     }
     form.list(
         {"shim-count", phrase("Number of shims"),

@@ -63,23 +63,24 @@ TEST_CASE("The strip finds the pressure that is easiest on wood and metal togeth
 }
 
 TEST_CASE("An angle's section modulus meets the section tables", "[published]") {
-    // L3x3x1/4 without fillets: S 0.577 in3 (Machine Elements in Mechanical Design, 4th ed., Table A16-1, seen in a public
-    // copy).
+    // L3x3x1/4 without fillets: S 0.577 in3 (Machine Elements in Mechanical Design, 4th ed., Table A16-1, seen in a
+    // public copy).
     CHECK_CLOSE(checks::legged_section_in3(3.0, 3.0, 0.25, 1, 0.0), 0.577, 0.0, 0.0005);
     // L4x3x1/4 with the 3 in leg as its face: S 1.00.
     CHECK_CLOSE(checks::legged_section_in3(3.0, 4.0, 0.25, 1, 0.0), 1.00, 0.0, 0.005);
     // Two legs as one twice as thick.
-    CHECK_CLOSE(checks::legged_section_in3(4.0, 2.0, 0.25, 2, 0.0), 0.5 * checks::legged_section_in3(8.0, 2.0, 0.25, 4, 0.0),
-                1e-9, 0.0);
+    CHECK_CLOSE(checks::legged_section_in3(4.0, 2.0, 0.25, 2, 0.0),
+                0.5 * checks::legged_section_in3(8.0, 2.0, 0.25, 4, 0.0), 1e-9, 0.0);
 }
 
 TEST_CASE("A common plate under two bolts presses on the block's underside", "[closed-form]") {
     const auto resolved = with_lower(flat(8.0, 0.375));
     const auto bearing = run("lower-plate-bearing", resolved);
-    // F' = 565 x 0.67 = 378.55. c = 0.375 sqrt(21557/(3 x 378.55)) = 1.634: 3 in wide counts whole (0.75 + 3.27), on the
-    // 3.5 in block. Two holes 9/16 take 0.497 in2 of 24: b_e = 3 - 0.497/8 = 2.938. Moment: Z = (3 - 0.5625) 0.375^2/4 =
-    // 0.0857, 36000 Z/1.67 = 1847 lb in. The whole 8 in at 250 lb/in: 85.1 psi, 500 lb in at the bolts: 0.27. L in the
-    // middle alone: 680.8/L psi, (2000/L)(L/2 - 2)^2/2 lb in at the bolts; L = 7.64: 89.1 psi and 433.6 lb in, 0.235 both.
+    // F' = 565 x 0.67 = 378.55. c = 0.375 sqrt(21557/(3 x 378.55)) = 1.634: 3 in wide counts whole (0.75 + 3.27), on
+    // the 3.5 in block. Two holes 9/16 take 0.497 in2 of 24: b_e = 3 - 0.497/8 = 2.938. Moment: Z = (3 - 0.5625)
+    // 0.375^2/4 = 0.0857, 36000 Z/1.67 = 1847 lb in. The whole 8 in at 250 lb/in: 85.1 psi, 500 lb in at the bolts:
+    // 0.27. L in the middle alone: 680.8/L psi, (2000/L)(L/2 - 2)^2/2 lb in at the bolts; L = 7.64: 89.1 psi and 433.6
+    // lb in, 0.235 both.
     CHECK_CLOSE(step_value(bearing, "b_e"), 2.938, 0.0, 0.001);
     CHECK_CLOSE(bearing.capacity, 378.55, 1e-9, 0.0);
     CHECK_CLOSE(bearing.ratio, 0.235, 0.01, 0.0);

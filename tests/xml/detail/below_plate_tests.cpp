@@ -65,8 +65,8 @@ TEST_CASE("packing without boards, or with a hole as wide as itself, is refused"
 }
 
 TEST_CASE("one plate, angle or channel below all bolts of a group", "[unit]") {
-    const BaseDetail flat =
-        read(with_bolts(R"(<lower-plate x="0 in" y="-2 in" width="8 in" depth="3 in" thickness="1/4 in" metal="steel-a36"/>)"));
+    const BaseDetail flat = read(with_bolts(
+        R"(<lower-plate x="0 in" y="-2 in" width="8 in" depth="3 in" thickness="1/4 in" metal="steel-a36"/>)"));
     const LowerPlate* const plate = lower_plate(on_deck(flat).anchors.at(0));
     REQUIRE(plate != nullptr);
     CHECK(*plate == LowerPlate{LowerShape::plate, {0.0, -2.0}, 8.0, 3.0, 0.25, 0.0, "steel-a36"});

@@ -1,5 +1,5 @@
-// A plate, angle or channel under several bolts that does not cover their nuts, does not lie flat, or runs into a deeper
-// member.
+// A plate, angle or channel under several bolts that does not cover their nuts, does not lie flat, or runs into a
+// deeper member.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/findings/buildable/fit.h"
@@ -27,8 +27,8 @@ double depth_in(const catalog::Resolved& resolved, std::size_t member) {
 /// From the anchor to the nearer edge of the face across the axis, less the legs that may stand there.
 double room_in(const model::LowerPlate& plate, const Anchor& anchor, PlanAxis axis) {
     const double half_in = 0.5 * (axis == PlanAxis::x ? plate.width_in : plate.depth_in);
-    const double off_in = std::abs(model::coordinate_in(model::in_plan(anchor.at), axis) -
-                                   model::coordinate_in(plate.center, axis));
+    const double off_in =
+        std::abs(model::coordinate_in(model::in_plan(anchor.at), axis) - model::coordinate_in(plate.center, axis));
     if (axis == model::runs_along(plate) || plate.shape == model::LowerShape::plate) return half_in - off_in;
     // An angle may be turned so that its leg stands on the bolt's far side.
     if (plate.shape == model::LowerShape::channel) return half_in - plate.thickness_in - off_in;
@@ -40,12 +40,12 @@ void look_at_nut(std::vector<Finding>& findings, const catalog::Resolved& resolv
     const double needs_in = 0.5 * across_corners_in(anchor);
     const double has_in = std::min(room_in(plate, anchor, PlanAxis::x), room_in(plate, anchor, PlanAxis::y));
     if (units::at_least(has_in, needs_in)) return;
-    findings.push_back(
-        finding_on(model::anchor_part(anchor.id), Severity::fails,
-                   phrase("The nut of anchor {} does not lie on the face of {}: its center has {} to the edge or leg and "
-                          "needs {}. Make the lower plate larger, or move it.",
-                          anchor.id, model::part_name(model::lower_plate_part(resolved.detail, anchor.group)),
-                          Dimension{has_in}, Dimension{needs_in})));
+    findings.push_back(finding_on(
+        model::anchor_part(anchor.id), Severity::fails,
+        phrase("The nut of anchor {} does not lie on the face of {}: its center has {} to the edge or leg and "
+               "needs {}. Make the lower plate larger, or move it.",
+               anchor.id, model::part_name(model::lower_plate_part(resolved.detail, anchor.group)), Dimension{has_in},
+               Dimension{needs_in})));
 }
 
 model::PlanRectangle plan(const model::LowerPlate& plate) {
@@ -81,10 +81,11 @@ void look_at_level(std::vector<Finding>& findings, const catalog::Resolved& reso
     const double one_in = depth_in(resolved, first.seat.value().member);
     const double other_in = depth_in(resolved, anchor.seat.value().member);
     if (units::at_most(std::abs(one_in - other_in), level_in)) return;
-    findings.push_back(finding_on(model::anchor_part(anchor.id), Severity::fails,
-                                  phrase("The lower plate cannot lie flat: anchors {} and {} stand in members {} and {} "
-                                         "deep. Use one plate for each, or members of one depth.",
-                                         first.id, anchor.id, Dimension{one_in}, Dimension{other_in})));
+    findings.push_back(
+        finding_on(model::anchor_part(anchor.id), Severity::fails,
+                   phrase("The lower plate cannot lie flat: anchors {} and {} stand in members {} and {} "
+                          "deep. Use one plate for each, or members of one depth.",
+                          first.id, anchor.id, Dimension{one_in}, Dimension{other_in})));
 }
 
 std::vector<Finding> lower_plate_fit(const catalog::Resolved& resolved) {
@@ -94,8 +95,8 @@ std::vector<Finding> lower_plate_fit(const catalog::Resolved& resolved) {
         if (!anchor.lower) continue;
         look_at_nut(findings, resolved, anchor);
         if (!anchor.seat) continue;
-        const auto same = std::find_if(firsts.begin(), firsts.end(),
-                                       [&](const Anchor* one) { return one->group == anchor.group; });
+        const auto same =
+            std::find_if(firsts.begin(), firsts.end(), [&](const Anchor* one) { return one->group == anchor.group; });
         if (same == firsts.end()) {
             firsts.push_back(&anchor);
             look_at_members(findings, resolved, anchor);

@@ -21,7 +21,9 @@ const model::PartId packing_part{model::PartKind::packing};
 constexpr double flush_in = 1e-6;  // of a size that two doubles may differ by
 
 std::vector<model::Position> corners(const model::PlanRectangle& box) {
-    return {{box.x_min_in, box.y_min_in}, {box.x_max_in, box.y_min_in}, {box.x_max_in, box.y_max_in},
+    return {{box.x_min_in, box.y_min_in},
+            {box.x_max_in, box.y_min_in},
+            {box.x_max_in, box.y_max_in},
             {box.x_min_in, box.y_max_in}};
 }
 
@@ -44,19 +46,20 @@ void look_at_place(std::vector<Finding>& findings, const catalog::Resolved& reso
         return model::edge_distance_in(outline, corner) < -flush_in;
     });
     if (beyond) {
-        findings.push_back(finding_on(packing_part, Severity::caution,
-                                      phrase("The packing at x = {}, y = {} reaches past the plate's edge. Only what lies "
-                                             "under the plate is counted.",
-                                             Dimension{piece.center.x_in}, Dimension{piece.center.y_in})));
+        findings.push_back(
+            finding_on(packing_part, Severity::caution,
+                       phrase("The packing at x = {}, y = {} reaches past the plate's edge. Only what lies "
+                              "under the plate is counted.",
+                              Dimension{piece.center.x_in}, Dimension{piece.center.y_in})));
     }
     constexpr double all_of_it = 0.999;
     const double share = on_framing(resolved, piece.covers);
     if (share >= all_of_it) return;
-    findings.push_back(
-        finding_on(packing_part, Severity::fails,
-                   phrase("The packing at x = {}, y = {} is not wholly on the framing: {:.0f} % of it has wood below. Move "
-                          "it, or add a block under it.",
-                          Dimension{piece.center.x_in}, Dimension{piece.center.y_in}, 100.0 * share)));
+    findings.push_back(finding_on(
+        packing_part, Severity::fails,
+        phrase("The packing at x = {}, y = {} is not wholly on the framing: {:.0f} % of it has wood below. Move "
+               "it, or add a block under it.",
+               Dimension{piece.center.x_in}, Dimension{piece.center.y_in}, 100.0 * share)));
 }
 
 /// A short post of a height over its least width above this is no packing any more.
@@ -99,11 +102,11 @@ std::vector<Finding> packing_fit(const catalog::Resolved& resolved) {
         look_at_wall(findings, pieces[index]);
         for (std::size_t other = index + 1; other < pieces.size(); ++other) {
             if (!overlap(pieces[index].covers, pieces[other].covers)) continue;
-            findings.push_back(finding_on(packing_part, Severity::fails,
-                                          phrase("Two pieces of packing overlap at x = {}, y = {}. Use smaller pieces or "
-                                                 "fewer places.",
-                                                 Dimension{pieces[other].center.x_in},
-                                                 Dimension{pieces[other].center.y_in})));
+            findings.push_back(
+                finding_on(packing_part, Severity::fails,
+                           phrase("Two pieces of packing overlap at x = {}, y = {}. Use smaller pieces or "
+                                  "fewer places.",
+                                  Dimension{pieces[other].center.x_in}, Dimension{pieces[other].center.y_in})));
         }
     }
     return findings;
