@@ -9,8 +9,9 @@ using Values = std::vector<FromMemory>;
 Values of_wood() {
     return {
         {"resistance/wood/member_factors.h",
-         phrase("bearing area and temperature factors of members, volume and moisture factors of glued laminated timber, "
-                "format conversion"),
+         phrase(
+             "bearing area and temperature factors of members, volume and moisture factors of glued laminated timber, "
+             "format conversion"),
          "NDS 2018 4.3, NDS Supplement 2018",
          {"member-bending", "member-shear", "support-bearing", "bearing-framing"}},
         {"model/lumber_size.cpp", phrase("dressed sizes of timbers over 6 in"), "NDS Supplement 2018 Table 1A", {}},
@@ -143,11 +144,8 @@ Values of_checks() {
         {"checks/post/weld_strength.h",
          phrase("welds in aluminum and in stainless steel"),
          "Aluminum Design Manual 2020 J.2",
-         {"weld"}},
-        {"checks/post/weld_strength.cpp",
-         phrase("safety of welds in stainless steel"),
-         "AISC Design Guide 27",
-         {"weld"}},
+         {}},
+        {"checks/post/weld_strength.cpp", phrase("safety of welds in stainless steel"), "AISC Design Guide 27", {}},
     };
 }
 

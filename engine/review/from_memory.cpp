@@ -21,12 +21,11 @@ bool has(const Review& review, std::string_view id) {
 
 bool cites(const std::string& clause, std::string_view source) { return clause.find(source) != std::string::npos; }
 
-/// A clause is how a step names its source.
+/// A clause is how a step names its source. That of the whole result names the check's standards, whatever was used.
 bool cites(const Review& review, std::string_view source) {
     return std::any_of(review.checks.begin(), review.checks.end(),
                        [source](const checks::CheckResult& result) {
-                           return cites(result.clause, source) ||
-                                  std::any_of(result.steps.begin(), result.steps.end(),
+                           return std::any_of(result.steps.begin(), result.steps.end(),
                                               [source](const auto& step) { return cites(step.clause, source); });
                        }) ||
            std::any_of(review.findings.begin(), review.findings.end(),
