@@ -41,13 +41,8 @@ Largest largest_pressure(const std::vector<PressedPatch>& patches, const demand:
 
 /// A value from the boards' report takes no factor of the wood standard, whatever the boards are of.
 Adjusted allowable(const catalog::DeckingMaterial& material, bool reported, const model::Basis& basis) {
-    if (reported || material.kind != catalog::DeckingKind::wood) {
-        Adjusted adjusted = reported_value(material.bearing_psi, "psi", basis);
-        adjusted.steps.insert(adjusted.steps.begin(),
-                              given("F_b,a", phrase("allowable bearing pressure, {}", material.name),
-                                    material.bearing_psi, "psi", reported ? "report" : "decking catalog"));
-        return adjusted;
-    }
+    if (reported || material.kind != catalog::DeckingKind::wood)
+        return reported_value(material.bearing_psi, "psi", basis);
     Adjusted adjusted = adjust_compression_perp(material.bearing_psi, basis);
     adjusted.steps.insert(adjusted.steps.begin(),
                           given("F_c,perp", phrase("reference compression perpendicular to grain, {}", material.name),
@@ -98,8 +93,10 @@ CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& 
     const Adjusted adjusted = allowable(material, reported, input.resolved.detail.basis);
     result.capacity = adjusted.value;
     append(result.steps, adjusted.steps);
-    result.steps.push_back({"F_c,perp'", phrase("allowable pressure"), "reference value times every factor; C_b = 1.0",
-                            adjusted.value, "psi", ""});
+    if (material.kind == catalog::DeckingKind::wood && !reported) {
+        result.steps.push_back({"F_c,perp'", phrase("allowable pressure"),
+                                "reference value times every factor; C_b = 1.0", adjusted.value, "psi", ""});
+    }
     conclude(result);
     result.note = pressure_note(largest.pressure);
     if (material.kind == catalog::DeckingKind::plastic_composite) {
