@@ -129,12 +129,12 @@ Json check(const checks::CheckResult& result) {
             {"unit", result.unit},
             {"ratio", result.ratio},
             {"status", key(result.status)},
-            {"under", text(result.under)},
             {"direction_deg", optional_number(result.direction_deg)},
             {"steps", array_of(result.steps, step)},
             {"note", text(result.note)},
             {"link", link(result.link)},
-            {"part", part(result.part)}};
+            {"part", part(result.part)},
+            {"under", text(result.under)}};
 }
 
 Json finding(const checks::Finding& finding) {
@@ -304,18 +304,15 @@ Json document(const review::Review& review) {
             {"anchors", anchors(review)},
             {"bearing", bearing(review.demand)},
             {"checks", array_of(review.checks, check)},
-            {"groups", array_of(review::grouped(review.checks), group)},
             {"findings", array_of(review.findings, finding)},
             {"load_path", array_of(review.load_path, path_link)},
             {"proof", proof(review.demand)},
-            {"proof_factor", proof_factor(review.facts.proof_factor)},
             {"assumptions", array_of(review.assumptions, assumption)},
             {"cautions", array_of(review.cautions, text)},
             {"reason", text(wording::verdict_reason(review))},
             {"no_demand", review.demand ? Json(nullptr) : text(review.no_demand)},
             {"loads", array_of(demand.cases, load)},
             {"range", array_of(demand.scenarios, scenario)},
-            {"range_ends", {{"bed", range_ends(demand.bed_range)}, {"anchors", range_ends(demand.anchor_range)}}},
             {"supports", array_of(demand.supports, support)},
             {"bending", bending(demand.bending)},
             {"plate_field", plate_field(demand.field)},
@@ -324,7 +321,10 @@ Json document(const review::Review& review) {
             {"counts", counts(review.facts.counts)},
             {"first_cause", first_cause(review.facts.first_cause)},
             {"shortfall", shortfall(review.facts.shortfall)},
-            {"rotational_stiffness", rotational_stiffness(review.demand)}};
+            {"rotational_stiffness", rotational_stiffness(review.demand)},
+            {"proof_factor", proof_factor(review.facts.proof_factor)},
+            {"groups", array_of(review::grouped(review.checks), group)},
+            {"range_ends", {{"bed", range_ends(demand.bed_range)}, {"anchors", range_ends(demand.anchor_range)}}}};
 }
 
 }  // namespace

@@ -34,8 +34,11 @@ TEST_CASE("the document carries the names of schema toehold.review/1", "[unit]")
     const Json review = document(test::fake_review());
     check_begins_with(review, {"schema", "detail", "input_sha256", "verdict", "governing", "anchors", "bearing",
                                "checks", "findings", "load_path", "proof", "assumptions", "cautions"});
-    CHECK(keys(review).size() == 26);
+    CHECK(keys(review).size() == 29);
     CHECK(review["schema"] == "toehold.review/1");
+    CHECK(review["groups"][0]["worst"] == 0);
+    CHECK(review["groups"][0]["checks"][0] == 0);
+    CHECK(review["range_ends"]["bed"].is_null());  // the fake review's demand has no range
     check_begins_with(review["governing"], {"check", "ratio", "direction_deg"});
     check_begins_with(review["anchors"][0], {"id", "x_in", "y_in", "tension_lb", "shear_lb", "direction_deg",
                                              "hand_tension_lb", "rigid_tension_lb", "flexible_tension_lb"});
