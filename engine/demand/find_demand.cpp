@@ -16,7 +16,8 @@ namespace {
 
 State solve(const Demand& demand, MountSolver& solver, std::size_t load_case, std::size_t scenario,
             double direction_rad) {
-    State state = solver.solve({acting(demand.cases[load_case], direction_rad), demand.scenarios[scenario], direction_rad});
+    State state =
+        solver.solve({acting(demand.cases[load_case], direction_rad), demand.scenarios[scenario], direction_rad});
     state.load_case = load_case;
     state.scenario = scenario;
     return state;
@@ -32,7 +33,8 @@ void solve_directions(Demand& demand, MountSolver& solver) {
         if (load.covered_by) continue;
         for (std::size_t scenario = 0; scenario < demand.scenarios.size(); ++scenario) {
             for (const double direction : load.directions_rad) {
-                if (acts(load, direction)) demand.states.push_back(solve(demand, solver, load_case, scenario, direction));
+                if (acts(load, direction))
+                    demand.states.push_back(solve(demand, solver, load_case, scenario, direction));
             }
         }
     }

@@ -18,10 +18,10 @@ struct Clauses {
 // Seen in public copies: IBC 2018 1607.8.1 and .1.1, .1.2 (a scanned page of the 2018 collection; the 2018 code of a
 // state); IBC 2021 1607.9.1, .1.1, .1.2 (the 2021 code of a state; the eighth edition of another's); IBC 2021 Table
 // 1607.1 item 5, balconies and decks; IBC 2018 1709.3.1; IRC 2021 R507.10 and its parts (a transcription in a public
-// repository); IRC 2021 R317.3 and IBC 2021 2304.10.6 (a trade journal's summary); footnotes of IRC Table R301.5 (a state's copy). IRC 2024 moved guards out of R312 and decay out of R317.
+// repository); IRC 2021 R317.3 and IBC 2021 2304.10.6 (a trade journal's summary); footnotes of IRC Table R301.5 (a
+// state's copy). IRC 2024 moved guards out of R312 and decay out of R317.
 constexpr std::array<Clauses, 16> table{{
-    {Provision::guard_height,
-     {"R312.1.2*", "R312.1.2*", "R321.1.2*", "1015.3*", "1015.3", "1015.3*"}},
+    {Provision::guard_height, {"R312.1.2*", "R312.1.2*", "R321.1.2*", "1015.3*", "1015.3", "1015.3*"}},
     {Provision::concentrated_guard_load,
      {"Table R301.5", "Table R301.5", "Table R301.5*", "1607.8.1.1", "1607.9.1.1", "1607.9.1.1*"}},
     {Provision::line_guard_load, {"", "", "", "1607.8.1", "1607.9.1", "1607.9.1*"}},
@@ -39,8 +39,7 @@ constexpr std::array<Clauses, 16> table{{
     {Provision::guard_on_decking, {"R301.1*", "R507.10.1.2", "R507.10.1.2*", "1604.4*", "1604.4*", "1604.4*"}},
     {Provision::notched_post, {"R301.1*", "R507.10.2", "R507.10.2*", "1604.4*", "1604.4*", "1604.4*"}},
     {Provision::composite_boards, {"R507.2.2*", "R507.2.2*", "R507.2.2*", "2612*", "2612*", "2612*"}},
-    {Provision::treated_wood_fasteners,
-     {"R317.3*", "R317.3", "R304.3*", "2304.10.5*", "2304.10.6", "2304.10.6*"}},
+    {Provision::treated_wood_fasteners, {"R317.3*", "R317.3", "R304.3*", "2304.10.5*", "2304.10.6", "2304.10.6*"}},
 }};
 
 bool of_load_standard(Provision provision) {

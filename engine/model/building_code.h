@@ -19,9 +19,9 @@ enum class Provision {
     wind,                     ///< ASCE 7 chapters 26 to 30
     deck_live_load,
     load_test,
-    deck_guard,           ///< the guard's load must reach the joists
-    guard_beside_framing, ///< a member the guard hangs on is tied against rotation; not by end grain withdrawal alone
-    guard_on_decking,     ///< fastened through the boards to framing or blocking
+    deck_guard,            ///< the guard's load must reach the joists
+    guard_beside_framing,  ///< a member the guard hangs on is tied against rotation; not by end grain withdrawal alone
+    guard_on_decking,      ///< fastened through the boards to framing or blocking
     notched_post,
     composite_boards,
     treated_wood_fasteners,

@@ -42,13 +42,13 @@ struct UserLoad {
 /// Wind on what fills the guard, both ways square to the rail. The area is given, or made of a height, the tributary
 /// length of the guard and the part of it that is solid.
 struct WindLoad {
-    double pressure_psf = 0.0;              ///< > 0, on the solid area, with every coefficient
-    bool service_level = false;             ///< the pressure is one of allowable stress design already; else strength level
-    std::optional<double> area_ft2;         ///< this post takes, > 0
-    std::optional<double> infill_height_in; ///< absent: the guard's height
-    std::optional<double> solid_ratio;      ///< of the infill's face, above 0, at most 1; absent: 1
-    std::optional<double> centroid_in;      ///< of the pressure above the walking surface; absent: half the infill's height
-    bool with_live_load = true;             ///< acts at once with the guard's load too, in its combination
+    double pressure_psf = 0.0;       ///< > 0, on the solid area, with every coefficient
+    bool service_level = false;      ///< the pressure is one of allowable stress design already; else strength level
+    std::optional<double> area_ft2;  ///< this post takes, > 0
+    std::optional<double> infill_height_in;  ///< absent: the guard's height
+    std::optional<double> solid_ratio;       ///< of the infill's face, above 0, at most 1; absent: 1
+    std::optional<double> centroid_in;  ///< of the pressure above the walking surface; absent: half the infill's height
+    bool with_live_load = true;         ///< acts at once with the guard's load too, in its combination
     friend bool operator==(const WindLoad&, const WindLoad&) = default;
 };
 

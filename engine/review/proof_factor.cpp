@@ -1,6 +1,6 @@
-// The forces on anchors and bed grow in proportion to the push (contact without preload), what a check makes of them does
-// not: torsion acts with the square of shear, the deck's own load does not grow at all. So the checks are run again under
-// the grown load until the first stands at its limit.
+// The forces on anchors and bed grow in proportion to the push (contact without preload), what a check makes of them
+// does not: torsion acts with the square of shear, the deck's own load does not grow at all. So the checks are run
+// again under the grown load until the first stands at its limit.
 #include "review/proof_factor.h"
 
 #include "catalog/resolve.h"

@@ -71,8 +71,7 @@ void add_assumptions(Review& evaluated, const Stop& stop) {
     if (evaluated.demand) {
         evaluated.assumptions = assumptions(evaluated.resolved, *evaluated.demand, evaluated.checks, stop);
         if (!stop || !stop()) {
-            evaluated.facts.proof_factor =
-                proof_factor(evaluated.resolved, *evaluated.demand, evaluated.checks);
+            evaluated.facts.proof_factor = proof_factor(evaluated.resolved, *evaluated.demand, evaluated.checks);
         }
     }
     evaluated.cautions = cautions();

@@ -82,8 +82,7 @@ std::vector<CheckResult> run_checks(const catalog::Resolved& resolved, const dem
     std::vector<CheckResult> results;
     if (durations.size() < 2) {
         catalog::Resolved for_these = resolved;
-        if (!durations.empty())
-            for_these.detail.basis = demand::for_duration(resolved.detail.basis, durations.front());
+        if (!durations.empty()) for_these.detail.basis = demand::for_duration(resolved.detail.basis, durations.front());
         results = run_all(for_these, demand);
     } else {
         WorstOfRuns worst;

@@ -116,10 +116,11 @@ std::vector<Phrase> base_behavior(const review::Review& review) {
 Phrase proof_factor(const review::Review& review) {
     if (!review.facts.proof_factor) return {};
     const review::ProofFactor& proof = *review.facts.proof_factor;
-    return phrase("Proof factor: {} times the code's {} at the top of the guard, {}, brings the first strength to its "
-                  "allowable limit ({}, {}).",
-                  format::number_text(std::round(100.0 * proof.multiple) / 100.0), Quantity{proof.concentrated_lb, "lb"},
-                  Quantity{proof.multiple * proof.concentrated_lb, "lb"}, proof.title, model::part_name(proof.part));
+    return phrase(
+        "Proof factor: {} times the code's {} at the top of the guard, {}, brings the first strength to its "
+        "allowable limit ({}, {}).",
+        format::number_text(std::round(100.0 * proof.multiple) / 100.0), Quantity{proof.concentrated_lb, "lb"},
+        Quantity{proof.multiple * proof.concentrated_lb, "lb"}, proof.title, model::part_name(proof.part));
 }
 
 Phrase load_case(const demand::LoadCase& load) {
@@ -131,8 +132,7 @@ Phrase load_case(const demand::LoadCase& load) {
                                    : phrase("{}: {} across the rail, {} above the bearing plane", load.name,
                                             Quantity{load.wind_lb, "lb"}, Quantity{load.wind_height_in, "in"});
     }
-    if (load.covered_by)
-        line = phrase("{}; not solved, a larger push at the same height covers it", std::move(line));
+    if (load.covered_by) line = phrase("{}; not solved, a larger push at the same height covers it", std::move(line));
     if (load.wind_lb == 0.0 && load.load_factor != 1.0)
         line = phrase("{}, load factor {} included", std::move(line), format::number_text(load.load_factor));
     return load.source.empty() ? line : phrase("{} [{}]", std::move(line), load.source);

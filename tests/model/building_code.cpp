@@ -24,7 +24,8 @@ TEST_CASE("A number nobody saw in print says so", "[memory]") {
         CHECK(clause(code, Provision::concentrated_guard_load).find("from memory") != std::string::npos);
         CHECK(clause(code, Provision::guard_load_standard).starts_with("ASCE 7-22 4.5.1"));
     }
-    CHECK(clause(BuildingCode::irc_2024, Provision::guard_height) == "IRC 2024 R321.1.2 (from memory, to be confirmed)");
+    CHECK(clause(BuildingCode::irc_2024, Provision::guard_height) ==
+          "IRC 2024 R321.1.2 (from memory, to be confirmed)");
 }
 
 TEST_CASE("Where the residential code has no rule the building code of its year is cited", "[unit]") {

@@ -39,9 +39,9 @@ demand::Demand pulled(const catalog::Resolved& resolved, double by_guard_lb, dou
 // NDS 2018 Table 2.3.2: C_D 1.6 for ten minutes. Withdrawal of the example's lag: W' at C_D 1.0, 1.6 W' under wind.
 TEST_CASE("The larger ratio decides and not the larger force", "[closed-form]") {
     const catalog::Resolved resolved = test::example_resolved();
-    const double allowable = of(review::run_checks(resolved, test::example_demand(resolved, {100.0, 0.0, 0.0}, {})),
-                                "anchor-withdrawal")
-                                 .capacity;
+    const double allowable =
+        of(review::run_checks(resolved, test::example_demand(resolved, {100.0, 0.0, 0.0}, {})), "anchor-withdrawal")
+            .capacity;
     const auto calm = of(review::run_checks(resolved, pulled(resolved, 1000.0, 1500.0)), "anchor-withdrawal");
     CHECK_CLOSE(calm.demand, 1000.0, 1e-9, 0.0);
     CHECK_CLOSE(calm.ratio, 1000.0 / allowable, 1e-9, 0.0);
@@ -64,8 +64,9 @@ TEST_CASE("Under the proof factor's load the first strength stands at its limit"
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.guard.occupancy = model::Occupancy::one_and_two_family;
     resolved.detail.basis.plate = model::PlateBehaviour::rigid;
-    for (auto& block : resolved.detail.framing.blocks) block.from_end.connection = block.to_end.connection =
-        model::ReportedConnector{"angle both sides", "test value", 1200.0, 1500.0, 600.0, 3.5};
+    for (auto& block : resolved.detail.framing.blocks)
+        block.from_end.connection = block.to_end.connection =
+            model::ReportedConnector{"angle both sides", "test value", 1200.0, 1500.0, 600.0, 3.5};
     const demand::Outcome outcome = demand::find_demand(resolved);
     REQUIRE(outcome.demand);
     const auto proof = review::proof_factor(resolved, *outcome.demand, review::run_checks(resolved, *outcome.demand));

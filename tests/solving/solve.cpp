@@ -30,7 +30,7 @@ TEST_CASE("a quick answer shows the push that pulls most unless another is asked
     const demand::PolarEnvelope& polar = governing.quick->polar;
     CHECK(governing.quick->push.direction_rad == polar.largest_direction_rad);
     CHECK_CLOSE(governing.quick->push.flexible[polar.largest_anchor].tension_lb, polar.largest_lb, 1e-9, 0.0);
-    REQUIRE(governing.quick->cases.size() == 1);
+    REQUIRE(governing.quick->cases.size() == 3);  // the push, and the same load straight down and straight up
     CHECK(governing.quick->cases[0].push_lb == 200.0);
     request.direction_rad = 0.5 * std::numbers::pi;
     const Result outward = solving::solve_quick(request, test::shipped_catalog());

@@ -21,8 +21,7 @@ bool less(double stated, double required) {
 
 class Looked {
   public:
-    explicit Looked(const model::BaseDetail& detail)
-        : detail_(detail), code_(model::building_code(detail.basis)) {}
+    explicit Looked(const model::BaseDetail& detail) : detail_(detail), code_(model::building_code(detail.basis)) {}
 
     std::vector<Finding> all() {
         look_at_code();
@@ -53,9 +52,10 @@ class Looked {
         const std::optional<model::ConcentratedLoad>& load = detail_.loads.concentrated;
         if (!load || !less(load->push_lb, demand::code_concentrated_lb)) return;
         add(Severity::fails,
-            phrase("The file states {} at the top of the guard; the code requires {}, which is what is checked. Correct "
-                   "the file.",
-                   Quantity{load->push_lb, "lb"}, Quantity{demand::code_concentrated_lb, "lb"}),
+            phrase(
+                "The file states {} at the top of the guard; the code requires {}, which is what is checked. Correct "
+                "the file.",
+                Quantity{load->push_lb, "lb"}, Quantity{demand::code_concentrated_lb, "lb"}),
             Provision::concentrated_guard_load);
     }
 
@@ -87,8 +87,9 @@ class Looked {
                 stated == model::Directions::outward
                     ? phrase("The guard's load pushes outward and down only, as the file chooses: this edition allows "
                              "it where the top of the guard is not a handrail. Confirm with the building official.")
-                    : phrase("The guard's load pushes across the rail only, as the file chooses: this edition allows it "
-                             "where the top of the guard is not a handrail. Confirm with the building official."),
+                    : phrase(
+                          "The guard's load pushes across the rail only, as the file chooses: this edition allows it "
+                          "where the top of the guard is not a handrail. Confirm with the building official."),
                 Provision::concentrated_guard_load);
             return;
         }
@@ -118,13 +119,8 @@ class Looked {
 
 std::vector<Finding> guard_loads(const catalog::Resolved& resolved) { return Looked(resolved.detail).all(); }
 
-const RegisterFinding rule{{"guard-loads",
-                            phrase("Loads on the guard"),
-                            "",
-                            guard_loads,
-                            {},
-                            {},
-                            Provision::concentrated_guard_load}};
+const RegisterFinding rule{
+    {"guard-loads", phrase("Loads on the guard"), "", guard_loads, {}, {}, Provision::concentrated_guard_load}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -1,7 +1,7 @@
-// A proof test the file asks about: every strength under its push, with the allowable values of the detail's method, wood
-// at the ten minutes such a push is held. To pass says that even allowable stresses are kept during the test. That is more
-// than the test asks for, which is not to break: a failure here says that the test would use what the safety factors
-// hold back.
+// A proof test the file asks about: every strength under its push, with the allowable values of the detail's method,
+// wood at the ten minutes such a push is held. To pass says that even allowable stresses are kept during the test. That
+// is more than the test asks for, which is not to break: a failure here says that the test would use what the safety
+// factors hold back.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
@@ -49,10 +49,11 @@ std::vector<Finding> proof_test(const CheckInput& input) {
                                   "Nearest its limit: {}, {}, at {:.2f}.",
                                   push, found.worst->title, part, found.worst->ratio))};
     }
-    return {finding_on({model::PartKind::push}, Severity::fails,
-                       phrase("Proof test of {} outward: {} strengths exceed their allowable value for ten minutes. The "
-                              "first: {}, {}, at {:.2f}. The test itself may still pass: it asks that nothing break.",
-                              push, found.failing, found.worst->title, part, found.worst->ratio))};
+    return {
+        finding_on({model::PartKind::push}, Severity::fails,
+                   phrase("Proof test of {} outward: {} strengths exceed their allowable value for ten minutes. The "
+                          "first: {}, {}, at {:.2f}. The test itself may still pass: it asks that nothing break.",
+                          push, found.failing, found.worst->title, part, found.worst->ratio))};
 }
 
 const RegisterFinding rule{{"proof-test",

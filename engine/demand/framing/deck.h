@@ -18,8 +18,8 @@ struct DeckOnJoists {
 /// Absent where the joists' lengths or supports are not described, or the framing is not stable.
 [[nodiscard]] std::optional<DeckOnJoists> deck_on_joists(const catalog::Resolved& resolved, const Frame& frame);
 
-/// Vertical actions of the members under a state's loads and the deck's, each the larger with all of the deck's load and
-/// with the least of it; those of blocks and rims stay the guard's alone. `guard`: under the state's loads alone.
+/// Vertical actions of the members under a state's loads and the deck's, each the larger with all of the deck's load
+/// and with the least of it; those of blocks and rims stay the guard's alone. `guard`: under the state's loads alone.
 [[nodiscard]] std::vector<MemberActions> with_deck(const Frame& frame, const DeckOnJoists& deck,
                                                    const DeckFactors& factors, const mechanics::GridSolution& solution,
                                                    const std::vector<mechanics::MemberLoad>& loads,

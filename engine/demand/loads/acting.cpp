@@ -1,5 +1,5 @@
-// A push in any direction and a wind across the rail, either way, as one push. For each direction of the moment there is
-// one largest: with A the push's moment and B the wind's, A u(theta) + B y = m u(phi) gives
+// A push in any direction and a wind across the rail, either way, as one push. For each direction of the moment there
+// is one largest: with A the push's moment and B the wind's, A u(theta) + B y = m u(phi) gives
 //   m = B |sin phi| + sqrt(A^2 - B^2 cos^2 phi),
 // and none where the root is not real. The force that goes with it is the same sum of the two forces. Its direction
 // differs from the moment's by a few degrees, which is left out: the anchors share shear equally.

@@ -25,7 +25,7 @@ double code_live_psf(const model::BaseDetail& detail) {
     const bool dwelling = detail.guard.occupancy == model::Occupancy::one_and_two_family;
     if (!dwelling) return most_live_psf;
     return model::residential(model::building_code(detail.basis)) ? dwelling_live_psf
-                                                                   : of_area_served * dwelling_live_psf;
+                                                                  : of_area_served * dwelling_live_psf;
 }
 
 }  // namespace
@@ -34,12 +34,12 @@ DeckLoadInForce deck_load(const model::BaseDetail& detail) {
     const model::DeckLoad& stated = detail.framing.deck;
     DeckLoadInForce load{stated.dead_psf.value_or(usual_dead_psf), stated.live_psf.value_or(code_live_psf(detail)), {}};
     if (!stated.dead_psf) {
-        load.assumptions.push_back(phrase("Assumed {} of dead load of the deck on its joists; not specified in the file.",
-                                          Quantity{load.dead_psf, "psf"}));
+        load.assumptions.push_back(
+            phrase("Assumed {} of dead load of the deck on its joists; not specified in the file.",
+                   Quantity{load.dead_psf, "psf"}));
     }
     if (!stated.live_psf) {
-        const std::string clause =
-            model::clause(model::building_code(detail.basis), model::Provision::deck_live_load);
+        const std::string clause = model::clause(model::building_code(detail.basis), model::Provision::deck_live_load);
         load.assumptions.push_back(
             detail.guard.occupancy == model::Occupancy::one_and_two_family
                 ? phrase("Assumed {} of live load of the deck on its joists, for a dwelling; not specified in the file "

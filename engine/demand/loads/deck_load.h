@@ -13,7 +13,7 @@ struct Framing;
 namespace toehold::demand {
 
 struct DeckLoadInForce {
-    double dead_psf = 0.0, live_psf = 0.0;   ///< unfactored
+    double dead_psf = 0.0, live_psf = 0.0;    ///< unfactored
     std::vector<format::Phrase> assumptions;  ///< of what the file does not specify
 };
 [[nodiscard]] DeckLoadInForce deck_load(const model::BaseDetail& detail);

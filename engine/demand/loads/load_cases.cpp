@@ -1,8 +1,8 @@
-// The code's "in any direction" (ASCE 7 4.5.1) is solved as every horizontal direction, straight down and straight up. A
-// tilted push is left out. On the anchors of one row the horizontal push P at height h over a lever arm d pulls P h/d,
-// straight up pulls P/2; tilted by the best angle, P sqrt((h/d)^2 + 1/4): with h/d = 7 (42 in over 6 in) 0.26 % more,
-// with h/d = 3 1.4 %. Straight up or down alone matters on the framing only: it is a force there where the push is a
-// couple of no sum, so that a joist's support may meet more of it. Where joists are not described there is no such
+// The code's "in any direction" (ASCE 7 4.5.1) is solved as every horizontal direction, straight down and straight up.
+// A tilted push is left out. On the anchors of one row the horizontal push P at height h over a lever arm d pulls P
+// h/d, straight up pulls P/2; tilted by the best angle, P sqrt((h/d)^2 + 1/4): with h/d = 7 (42 in over 6 in) 0.26 %
+// more, with h/d = 3 1.4 %. Straight up or down alone matters on the framing only: it is a force there where the push
+// is a couple of no sum, so that a joist's support may meet more of it. Where joists are not described there is no such
 // place: on anchors and blocks the push's P h/d per row is at least five times the P/2 of the straight pull for every
 // plate no longer than 12 in under a guard of 30 in and more.
 //
@@ -94,8 +94,8 @@ class Pushes {
     void add_code_line() {
         const std::optional<double> per_foot = code_line_lb_per_ft(detail_.guard), all = code_line_lb(detail_);
         if (!per_foot || !all) return;
-        LoadCase line = at_top("line", along_rail(*per_foot, *all / *per_foot), *all,
-                               code_source(Provision::line_guard_load));
+        LoadCase line =
+            at_top("line", along_rail(*per_foot, *all / *per_foot), *all, code_source(Provision::line_guard_load));
         line.directions_rad = directions_rad(code_directions(detail_));
         cases_.push_back(line);
     }
@@ -123,9 +123,9 @@ class Pushes {
 
     void add_user(std::size_t index) {
         const model::UserLoad& load = detail_.loads.user[index];
-        LoadCase push = at_top(
-            fmt::format("user-{}", index + 1), format::verbatim(load.name), load.push_lb,
-            load.source.empty() ? phrase("stated by the user") : phrase("{}", Citation{load.source}));
+        LoadCase push =
+            at_top(fmt::format("user-{}", index + 1), format::verbatim(load.name), load.push_lb,
+                   load.source.empty() ? phrase("stated by the user") : phrase("{}", Citation{load.source}));
         if (load.height_in) push.height_in = *load.height_in + model::below_surface_in(detail_);
         add_of_file(std::move(push), load.down_lb, false);
     }

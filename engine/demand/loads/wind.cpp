@@ -2,8 +2,8 @@
 // guard load L, wind W (the weight of post and guard is left out: it is small, and steadies them):
 //   2.4.1 (ASD)   0.6 W;  0.75 L + 0.75 (0.6 W)
 //   2.3.1 (LRFD)  1.0 W;  1.0 W + 1.0 L. The half of L that 2.3.1 allows is for floors, not for a guard's load.
-// Nothing in the standard leaves the guard's load out of the combination with wind, so it is in unless the file says that
-// nobody leans on the guard in a storm of the design wind.
+// Nothing in the standard leaves the guard's load out of the combination with wind, so it is in unless the file says
+// that nobody leans on the guard in a storm of the design wind.
 #include "demand/loads/wind.h"
 
 #include "demand/loads/load_cases.h"
@@ -43,9 +43,9 @@ double infill_height_in(const model::BaseDetail& detail) {
 format::Phrase source(const model::BaseDetail& detail) {
     const model::BuildingCode code = model::building_code(detail.basis);
     const bool asd = detail.basis.method == model::Method::asd;
-    return phrase("{}; {}", Citation{model::clause(code, model::Provision::wind)},
-                  Citation{model::clause(code, asd ? model::Provision::asd_combinations
-                                                   : model::Provision::lrfd_combinations)});
+    return phrase(
+        "{}; {}", Citation{model::clause(code, model::Provision::wind)},
+        Citation{model::clause(code, asd ? model::Provision::asd_combinations : model::Provision::lrfd_combinations)});
 }
 
 }  // namespace

@@ -1,10 +1,12 @@
 // What pushes, and the stiffness it meets.
+#include "demand/loads/code_loads.h"
 #include "format/figures.h"
 #include "paper/report/sections.h"
 #include "review/review.h"
 #include "wording/stiffness.h"
 
 #include <algorithm>
+#include <numbers>
 
 namespace toehold::paper::report {
 namespace {
@@ -22,7 +24,9 @@ Table cases_table(const Source& source) {
                      {source.text(phrase("height, {}", unit_of("in", system))), 0.09, Across::right},
                      {source.text(phrase("load factor")), 0.09, Across::right},
                      {source.text(phrase("clause")), 0.4}};
-    for (const demand::LoadCase& load : source.review.demand->cases) {
+    constexpr double outward_rad = 0.5 * std::numbers::pi;
+    for (const demand::LoadCase& one : source.review.demand->cases) {
+        const demand::LoadCase load = demand::acting(one, outward_rad);  // with its wind
         table.rows.push_back({words_cell(source.text(load.name)),
                               words_cell(format::number_text(load.push_lb, "lb", system)),
                               words_cell(format::number_text(load.down_lb, "lb", system)),
@@ -56,7 +60,8 @@ Phrase range_words(const demand::Demand& demand) {
     return flexible
                ? phrase(
                      "Stiffness is known to a factor. Each load is solved with {} combinations: the center and the "
-                     "corners that can govern of the two ranges below, on rigid framing and on flexible framing (bending, shear, "
+                     "corners that can govern of the two ranges below, on rigid framing and on flexible framing "
+                     "(bending, shear, "
                      "torsion and slip of its connections). The largest force of all is used.",
                      count)
                : phrase(
@@ -65,9 +70,12 @@ Phrase range_words(const demand::Demand& demand) {
                      count);
 }
 
-Phrase directions_words(const model::Loads& loads) {
-    return loads.directions == model::Directions::outward
-               ? phrase("Each load pushes outward only, as the file specifies.")
+Phrase directions_words(const model::BaseDetail& detail) {
+    const model::Directions directions = demand::code_directions(detail);
+    if (directions == model::Directions::across)
+        return phrase("The guard's loads push across the rail only, as the file specifies.");
+    return directions == model::Directions::outward
+               ? phrase("The guard's loads push outward and down only, as the file specifies.")
                : phrase(
                      "Each load pushes in every direction, in steps of 5 deg; for every anchor the direction of "
                      "its largest tension is then searched between the steps.");
@@ -78,17 +86,15 @@ Phrase directions_words(const model::Loads& loads) {
 void add_loads(Blocks& blocks, const Source& source) {
     blocks.emplace_back(section(3, phrase("Loads and stiffness"), "loads", source.locale()));
     const model::BaseDetail& detail = source.review.resolved.detail;
-    if (!detail.loads.stated) {
-        blocks.emplace_back(paragraph(source.text(
-            phrase("The file specifies no load. Assumed: the concentrated load that codes require of a guard."))));
-    }
+    blocks.emplace_back(paragraph(source.text(
+        phrase("The code's loads are applied whatever the file specifies; the file's own come beside them."))));
     if (!source.review.demand) {
         blocks.emplace_back(paragraph(source.text(phrase("No load could be followed to the anchors, see section 4."))));
         return;
     }
     blocks.emplace_back(cases_table(source));
     blocks.emplace_back(paragraph(sentences(
-        {phrase("Heights are above the underside of the plate."), directions_words(detail.loads)}, source.locale())));
+        {phrase("Heights are above the underside of the plate."), directions_words(detail)}, source.locale())));
     blocks.emplace_back(stiffness_table(source));
     blocks.emplace_back(paragraph(source.text(range_words(*source.review.demand))));
     for (const Phrase& one : wording::range_sentences(*source.review.demand))

@@ -108,11 +108,12 @@ void wind_fields(Form& form, model::WindLoad& wind) {
                            wind.area_ft2, Kind::area);
     form.optional_quantity({"infill-height", phrase("Infill height"), phrase("Empty: the guard's height.")},
                            wind.infill_height_in, Kind::length);
-    form.optional_factor({"solid-ratio", phrase("Solid ratio"), phrase("Part of the infill's face that is solid. Empty: 1.")},
-                         wind.solid_ratio);
-    form.optional_quantity(
-        {"centroid", phrase("Center of pressure"), phrase("Above the walking surface. Empty: half the infill's height.")},
-        wind.centroid_in, Kind::length);
+    form.optional_factor(
+        {"solid-ratio", phrase("Solid ratio"), phrase("Part of the infill's face that is solid. Empty: 1.")},
+        wind.solid_ratio);
+    form.optional_quantity({"centroid", phrase("Center of pressure"),
+                            phrase("Above the walking surface. Empty: half the infill's height.")},
+                           wind.centroid_in, Kind::length);
     form.yes_no({"with-live-load", phrase("With the guard's load"),
                  phrase("Whether wind and the guard's load act at once, in the standard's combination.")},
                 wind.with_live_load);
@@ -201,15 +202,15 @@ void wood_fields(Form& form, model::Basis& basis) {
     form.optional_word(
         {"temperature", phrase("Temperature"), phrase("That the wood stays at for long. Empty: to 100 F.")},
         basis.temperature, temperatures);
-    form.optional_yes_no(
-        {"incised", phrase("Incised"), phrase("Whether the wood is incised for its treatment. Empty: by species and treatment.")},
-        basis.incised);
+    form.optional_yes_no({"incised", phrase("Incised"),
+                          phrase("Whether the wood is incised for its treatment. Empty: by species and treatment.")},
+                         basis.incised);
     form.optional_word({"decking-in-shear", phrase("Decking in shear"),
                         phrase("Whether the boards count as wood round the shank. Empty: a gap.")},
                        basis.decking_in_shear, decking_in_shear);
-    form.optional_word({"torsion", phrase("Torsion with shear"),
-                        phrase("How the two act together in the framing. Empty: parabolic.")},
-                       basis.torsion, torsion_forms);
+    form.optional_word(
+        {"torsion", phrase("Torsion with shear"), phrase("How the two act together in the framing. Empty: parabolic.")},
+        basis.torsion, torsion_forms);
     form.optional_yes_no({"shrinkage-detailed", phrase("Detailed for shrinkage"),
                           phrase("Whether steel that holds fasteners more than 5 in apart across the grain is slotted "
                                  "or parted for the wood's shrinkage. Empty: it is not.")},

@@ -1,7 +1,7 @@
 // What the least of the deck's load holds down of an uplift, and what all of it adds to a downward force.
-#include "checks/run_check.h"
 #include "checks/connection/connection.h"
 #include "checks/member/framing_example.h"
+#include "checks/run_check.h"
 #include "support/compare.h"
 
 using namespace toehold;

@@ -98,7 +98,8 @@ TEST_CASE("Wind without an area is not checked, and says so", "[unit]") {
     CHECK(found(resolved).empty());
 }
 
-TEST_CASE("The residential code for another occupancy is a caution, and the load along the rail is asked for", "[unit]") {
+TEST_CASE("The residential code for another occupancy is a caution, and the load along the rail is asked for",
+          "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.basis.code = model::BuildingCode::irc_2021;
     const auto findings = found(resolved);

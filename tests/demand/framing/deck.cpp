@@ -85,7 +85,8 @@ TEST_CASE("Under LRFD the deck's load has the factors of its combinations", "[pu
 // Straight down at the overhang's end: R is not what a sum by size would give, but what statics give.
 TEST_CASE("Guard and deck act on a joist at once, where each of them acts", "[closed-form]") {
     catalog::Resolved resolved = on_joists();
-    demand::Demand demand = test::example_demand(resolved, {}, {0.0, 400.0});  // presses B2 at y = 2.5, half a joist each
+    demand::Demand demand =
+        test::example_demand(resolved, {}, {0.0, 400.0});  // presses B2 at y = 2.5, half a joist each
     REQUIRE(demand.framing);
     const demand::FramingState& state = demand.framing->states.at(0);
     const std::size_t at = joist(resolved, "J1");

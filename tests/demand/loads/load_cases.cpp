@@ -169,7 +169,8 @@ TEST_CASE("A proof test pushes outward alone, without a load factor, beside the 
     REQUIRE(test.states.size() == test.scenarios.size());
     double outward = 0.0;
     for (const demand::State& state : outcome.demand->states) {
-        if (std::abs(state.direction_rad - std::acos(0.0)) < 1e-9) outward = std::max(outward, state.anchors[0].tension_lb);
+        if (std::abs(state.direction_rad - std::acos(0.0)) < 1e-9)
+            outward = std::max(outward, state.anchors[0].tension_lb);
     }
     CHECK_CLOSE(test.anchors[0].tension_lb, outward * 500.0 / 320.0, 1e-9, 0.0);
 }

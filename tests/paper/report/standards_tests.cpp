@@ -56,7 +56,8 @@ TEST_CASE("A review's standards come from its citations, wherever they stand", "
 
 TEST_CASE("Codes are told from the standards of design", "[unit]") {
     for (const Standard& one : paper::report::known_standards()) {
-        const bool code = one.name.starts_with("IBC ") || one.name.starts_with("IRC ") || one.name.starts_with("ASCE 7-");
+        const bool code =
+            one.name.starts_with("IBC ") || one.name.starts_with("IRC ") || one.name.starts_with("ASCE 7-");
         INFO(std::string(one.name));
         CHECK((one.kind == Standard::Kind::code) == code);
     }

@@ -37,9 +37,9 @@ TEST_CASE("Wind, proof test, directions, edition and deck load survive writing a
     detail.loads.proof_push_lb = 500.0;
     detail.loads.directions = model::Directions::across;
     detail.framing.deck = {10.1, 40.7};
-    for (const auto code : {model::BuildingCode::irc_2018, model::BuildingCode::irc_2021, model::BuildingCode::irc_2024,
-                            model::BuildingCode::ibc_2018, model::BuildingCode::ibc_2021,
-                            model::BuildingCode::ibc_2024}) {
+    for (const auto code :
+         {model::BuildingCode::irc_2018, model::BuildingCode::irc_2021, model::BuildingCode::irc_2024,
+          model::BuildingCode::ibc_2018, model::BuildingCode::ibc_2021, model::BuildingCode::ibc_2024}) {
         detail.basis.code = code;
         CHECK(again(detail) == detail);
     }
