@@ -46,7 +46,7 @@ void add_tensions(std::vector<PointLoad>& loads, const std::vector<double>& tens
 
 /// Each cell of a grid over the loaded area as one force, `times` as large, against the pull of anchors.
 void add_pressure(std::vector<PointLoad>& loads, const mechanics::PlanePressure& pressure, double times) {
-    constexpr int cells = 6;
+    constexpr int cells = 10;
     if (pressure.loaded.empty()) {
         loads.push_back({pressure.at, -times * pressure.force_lb});
         return;

@@ -100,9 +100,10 @@ TEST_CASE("The toe's pressure bends the plate on the section along the post's fa
     CHECK_CLOSE(step_value(toe, "p_B2"), 320.0, 1e-12, 0.0);
     CHECK_CLOSE(step_value(toe, "R"), 1600.0, 1e-12, 0.0);
     CHECK_CLOSE(step_value(toe, "w"), 5.5, 1e-9, 0.0);
-    // The yield line there is that section: a field brings next to nothing.
+    // The yield line there is that section under the plane pressure, up to 2 % less than the strip's largest: a field
+    // brings no more.
     CHECK(toe.capacity >= 4168.2 - 0.05);
-    CHECK(toe.capacity <= 1.02 * 4168.2);
+    CHECK(toe.capacity <= 1.03 * 4168.2);
     REQUIRE(toe.link);
     CHECK(toe.link->from == model::PartId{model::PartKind::plate});
     CHECK(toe.link->to == model::PartId{model::PartKind::decking});
