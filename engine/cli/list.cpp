@@ -9,7 +9,7 @@
 #include "export/text/table.h"
 #include "format/figures.h"
 #include "model/basis.h"
-#include "resistance/from_memory.h"
+#include "review/memory/values.h"
 
 #include <algorithm>
 
@@ -157,7 +157,7 @@ void add_recalled(std::vector<Cells>& all, const Rows& rows) {
 /// Everything that nobody has held against its source yet: the engine's own values, then rows of the catalogs.
 std::vector<Cells> memory_rows(const Catalog& catalog) {
     std::vector<Cells> rows;
-    for (const resistance::FromMemory& value : resistance::from_memory())
+    for (const review::FromMemory& value : review::from_memory())
         rows.push_back(
             {format::verbatim(std::string(value.file)), value.value, format::verbatim(std::string(value.source))});
     add_recalled(rows, catalog.lag_screws);

@@ -2,7 +2,7 @@
 
 #include "checks/registry.h"
 #include "review/assumptions.h"
-#include "review/from_memory.h"
+#include "review/memory/used.h"
 #include "review/load_path.h"
 #include "review/proof_factor.h"
 #include "review/run_checks.h"

@@ -1,9 +1,9 @@
 // What is from memory is said where this detail rests on it, and nowhere else.
-#include "review/from_memory.h"
+#include "review/memory/used.h"
 
 #include "support/example.h"
 
-#include "resistance/from_memory.h"
+#include "review/memory/values.h"
 #include "review/review.h"
 
 #include <catch2/catch.hpp>
@@ -49,8 +49,8 @@ TEST_CASE("a row of a catalog is named by its evidence, once however often it is
 }
 
 TEST_CASE("the table names a file, a value and a source in every row", "[unit]") {
-    CHECK(resistance::from_memory().size() > 20);
-    for (const resistance::FromMemory& one : resistance::from_memory()) {
+    CHECK(review::from_memory().size() > 20);
+    for (const review::FromMemory& one : review::from_memory()) {
         CHECK(one.file.find('/') != std::string_view::npos);
         CHECK_FALSE(one.value.empty());
         CHECK_FALSE(one.source.empty());

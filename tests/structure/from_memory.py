@@ -1,15 +1,14 @@
 #!/usr/bin/env python3
-"""Every file of the engine whose comments or clauses say "from memory" has a row in engine/resistance/from_memory.cpp
-or in from_memory_checks.cpp beside it, and every row names a file that still says so. Prints what does not fit."""
+"""Every file of the engine whose comments or clauses say "from memory" has a row in engine/review/memory/values.cpp,
+and every row names a file that still says so. Prints what does not fit."""
 import re
 import sys
 from pathlib import Path
 
 root = Path(sys.argv[1]) / "engine"
 rooms = ["resistance", "demand", "checks", "catalog", "model", "review"]
-tables = sorted(root.glob("resistance/from_memory*"))
-about_the_table = {path.relative_to(root).as_posix() for path in tables} | {
-    "review/from_memory.h", "review/from_memory.cpp", "review/review.cpp"}
+tables = sorted(root.glob("review/memory/*"))
+about_the_table = {path.relative_to(root).as_posix() for path in tables} | {"review/review.cpp"}
 
 said = re.compile(r"\b(?:from|by)\s+(?://+\s*)?memory\b|\(memory\)|, memory\)|//\s*memory\b")
 rows = set()
@@ -25,9 +24,9 @@ for room in rooms:
 
 status = 0
 for name in sorted(saying - rows):
-    print(f"engine/{name}: says \"from memory\", and no row of resistance/from_memory lists it")
+    print(f"engine/{name}: says \"from memory\", and no row of review/memory/values lists it")
     status = 1
 for name in sorted(rows - saying):
-    print(f"engine/{name}: has a row in resistance/from_memory, and says \"from memory\" nowhere")
+    print(f"engine/{name}: has a row in review/memory/values, and says \"from memory\" nowhere")
     status = 1
 sys.exit(status)

@@ -1,6 +1,6 @@
-#include "resistance/from_memory.h"
+#include "review/memory/values.h"
 
-namespace toehold::resistance {
+namespace toehold::review {
 namespace {
 
 using format::phrase;
@@ -212,7 +212,8 @@ Values of_demand_and_lookup() {
         {"review/assumptions.cpp",
          phrase("that lambda = 1.25 of impact is not for connections"),
          "NDS 2018 Table N3",
-         {"anchor-lateral"}},
+         {"anchor-lateral"},
+         Concerns::lrfd},
     };
 }
 
@@ -229,4 +230,4 @@ const std::vector<FromMemory>& from_memory() {
     return all;
 }
 
-}  // namespace toehold::resistance
+}  // namespace toehold::review

@@ -9,15 +9,25 @@
 #include <string_view>
 #include <vector>
 
-namespace toehold::resistance {
+namespace toehold::review {
+
+/// Where else than in its checks a value must be met for it to matter.
+enum class Concerns {
+    anything,
+    aluminum,         ///< the post, or what is welded to the mount, of aluminum
+    stainless,        ///< the same, of stainless steel
+    engineered_wood,  ///< a member of entered values
+    lrfd,
+};
 
 struct FromMemory {
     std::string_view file;                  ///< under `engine/`, whose comment says so
     format::Phrase value;                   ///< what it is, in a few words
     std::string_view source;                ///< where it is to be confirmed
     std::vector<std::string_view> used_by;  ///< ids of checks and findings; empty: whatever cites `source` rests on it
+    Concerns concerns = Concerns::anything;
 };
 
 [[nodiscard]] const std::vector<FromMemory>& from_memory();
 
-}  // namespace toehold::resistance
+}  // namespace toehold::review

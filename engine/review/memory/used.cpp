@@ -1,7 +1,7 @@
-#include "review/from_memory.h"
+#include "review/memory/used.h"
 
 #include "catalog/named_rows.h"
-#include "resistance/from_memory.h"
+#include "review/memory/values.h"
 #include "review/review.h"
 
 #include <algorithm>
@@ -32,7 +32,34 @@ bool cites(const Review& review, std::string_view source) {
                        [source](const checks::Finding& finding) { return cites(finding.clause, source); });
 }
 
-bool rests_on(const Review& review, const resistance::FromMemory& value) {
+bool has_metal(const catalog::Resolved& resolved, catalog::MetalKind kind) {
+    return resolved.post_metal.kind == kind || catalog::foot_metal(resolved).kind == kind;
+}
+
+bool has_engineered_wood(const catalog::Resolved& resolved) {
+    const auto is = [](const catalog::MemberMaterial& wood) { return wood.grade.engineered.has_value(); };
+    return std::any_of(resolved.blocks.begin(), resolved.blocks.end(), is) ||
+           std::any_of(resolved.rims.begin(), resolved.rims.end(), is) || (resolved.joists && is(*resolved.joists));
+}
+
+bool concerned(const catalog::Resolved& resolved, Concerns concerns) {
+    switch (concerns) {
+        case Concerns::aluminum:
+            return has_metal(resolved, catalog::MetalKind::aluminum);
+        case Concerns::stainless:
+            return has_metal(resolved, catalog::MetalKind::stainless_steel);
+        case Concerns::engineered_wood:
+            return has_engineered_wood(resolved);
+        case Concerns::lrfd:
+            return resolved.detail.basis.method == model::Method::lrfd;
+        case Concerns::anything:
+            break;
+    }
+    return true;
+}
+
+bool rests_on(const Review& review, const FromMemory& value) {
+    if (!concerned(review.resolved, value.concerns)) return false;
     if (value.used_by.empty()) return cites(review, value.source);
     return std::any_of(value.used_by.begin(), value.used_by.end(),
                        [&review](std::string_view id) { return has(review, id); });
@@ -46,7 +73,7 @@ void add(std::vector<Phrase>& all, Phrase one) {
 
 std::vector<Phrase> from_memory(const Review& review) {
     std::vector<Phrase> all;
-    for (const resistance::FromMemory& value : resistance::from_memory()) {
+    for (const FromMemory& value : from_memory()) {
         if (rests_on(review, value))
             add(all, phrase("{} ({})", value.value, format::Citation{std::string(value.source)}));
     }
