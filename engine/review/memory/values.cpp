@@ -9,11 +9,19 @@ using Values = std::vector<FromMemory>;
 Values of_wood() {
     return {
         {"resistance/wood/member_factors.h",
-         phrase(
-             "bearing area and temperature factors of members, volume and moisture factors of glued laminated timber, "
-             "format conversion"),
-         "NDS 2018 4.3, NDS Supplement 2018",
-         {"member-bending", "member-shear", "support-bearing", "bearing-framing"}},
+         phrase("bearing area and temperature factors of members"),
+         "NDS 2018 4.3",
+         {"support-bearing", "bearing-framing"}},
+        {"resistance/wood/member_factors.h",
+         phrase("volume and moisture factors of glued laminated timber"),
+         "NDS Supplement 2018",
+         {"member-bending", "member-shear"},
+         Concerns::engineered_wood},
+        {"resistance/wood/member_factors.h",
+         phrase("format conversion of members"),
+         "NDS 2018 4.3",
+         {"member-bending", "member-shear"},
+         Concerns::lrfd},
         {"model/lumber_size.cpp", phrase("dressed sizes of timbers over 6 in"), "NDS Supplement 2018 Table 1A", {}},
         {"resistance/wood/member_strength.h",
          phrase("shear at fasteners five depths from the end or more"),
