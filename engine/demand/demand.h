@@ -119,7 +119,7 @@ struct AnchorEnvelope {
     double rigid_tension_lb = 0.0;  ///< rigid plate, nominal stiffness, largest over directions
     std::optional<double>
         flexible_tension_lb;           ///< the same of the flexible plate; absent where a rigid one is asked for
-    double proof_tension_lb = 0.0;     ///< at the proof level of 2.5 times the unfactored load
+    double proof_tension_lb = 0.0;     ///< at the proof level of 2.5 times the code's 200 lb
     double hand_edge_lb = 0.0;         ///< hand, pushes square to the plate, lever arm to the toe edge
     double hand_anchor_lb = 0.0;       ///< hand, pushes square to the plate, lever arm to the toe anchors
     double stiffness_lb_per_in = 0.0;  ///< nominal

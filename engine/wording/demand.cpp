@@ -1,5 +1,6 @@
 #include "wording/demand.h"
 
+#include "demand/loads/code_loads.h"
 #include "format/figures.h"
 #include "review/review.h"
 #include "wording/verdict.h"
@@ -67,9 +68,10 @@ Phrase anchor_legend(const format::Locale& locale) {
         "of "
         "that range. Flexible, nominal: a base that bends, with stiffness as computed. Rigid, nominal: the same with a "
         "rigid base. Hand: moment over the arm from the heel anchors to the edge of the base, or to the opposite row, "
-        "for a push square to the base. Proof tension: under {} times the unfactored load.",
+        "for a push square to the base. Proof tension: under {} times the code's {} at the "
+        "top of the guard.",
         format::in_system(0.0, "lb", locale.system).unit, format::in_system(0.0, "in", locale.system).unit,
-        format::number_text(demand::proof_factor));
+        format::number_text(demand::proof_factor), Quantity{demand::code_concentrated_lb, "lb"});
 }
 
 std::vector<Phrase> hand_shortfalls(const review::Review& review) {
