@@ -41,9 +41,10 @@ std::vector<Place> as_places(const std::vector<Point>& points) {
 
 Path ring_of(const model::Footprint& print, model::Position center) {
     const PostFoot foot = foot_of(print);
-    Path ring{{as_places(moved(foot_contour(foot, 0.0), center))}, true, Pen::cut, Fill::metal_cut,
-              {model::PartKind::post}};
-    if (print.wall_in > 0.0 && !model::is_solid(print)) ring.contours.push_back(as_places(moved(foot_contour(foot, -print.wall_in), center)));
+    Path ring{
+        {as_places(moved(foot_contour(foot, 0.0), center))}, true, Pen::cut, Fill::metal_cut, {model::PartKind::post}};
+    if (print.wall_in > 0.0 && !model::is_solid(print))
+        ring.contours.push_back(as_places(moved(foot_contour(foot, -print.wall_in), center)));
     return ring;
 }
 
@@ -76,9 +77,7 @@ void add_weld_sides(Scene& scene, const model::FootPiece& piece, const model::We
 
 }  // namespace
 
-PostFoot post_foot(const model::Post& post) {
-    return foot_of(model::footprint(post));
-}
+PostFoot post_foot(const model::Post& post) { return foot_of(model::footprint(post)); }
 
 void add_weld(Scene& scene, const PlanSheet& sheet) {
     const auto& weld = on_deck(sheet.subject.detail).weld;
@@ -101,8 +100,9 @@ void add_gussets(Scene& scene, const PlanSheet& sheet) {
     for (const double side : {-1.0, 1.0}) {
         const auto add = [&](bool wanted, double face, bool along_x) {
             const double end = face + gussets.length_in;
-            const Box box = along_x ? Box{{std::min(side * face, side * end), -half}, {std::max(side * face, side * end), half}}
-                                    : Box{{-half, std::min(side * face, side * end)}, {half, std::max(side * face, side * end)}};
+            const Box box =
+                along_x ? Box{{std::min(side * face, side * end), -half}, {std::max(side * face, side * end), half}}
+                        : Box{{-half, std::min(side * face, side * end)}, {half, std::max(side * face, side * end)}};
             if (wanted) scene.items.emplace_back(rectangle(box, Pen::outline, Fill::plate, {model::PartKind::weld}));
         };
         add(model::has_side(gussets.sides, model::PlanAxis::x, side), 0.5 * foot.width_in, true);

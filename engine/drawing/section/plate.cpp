@@ -14,8 +14,8 @@ namespace {
 struct FootCut {
     double half_in = 0.0;  ///< of the post, along the plane
     double wall_in = 0.0;
-    bool cut = false;       ///< the plane goes through the post
-    bool in_front = false;  ///< between the plane and the reader: drawn thin, as what the cut took away
+    bool cut = false;        ///< the plane goes through the post
+    bool in_front = false;   ///< between the plane and the reader: drawn thin, as what the cut took away
     double middle_in = 0.0;  ///< along the plane
 };
 
@@ -153,8 +153,7 @@ void add_post_foot(Scene& scene, const SectionSheet& sheet) {
         } else {
             add_metal_post(scene, sheet, foot);
         }
-        if (weld && weld->leg_in > 0.0)
-            add_piece_weld(scene, sheet, foot, *weld);
+        if (weld && weld->leg_in > 0.0) add_piece_weld(scene, sheet, foot, *weld);
     }
 }
 

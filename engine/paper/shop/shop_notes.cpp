@@ -137,7 +137,7 @@ Phrase weld_words(const catalog::Resolved& resolved, units::System system) {
     }
     const model::Weld& weld = *on_deck(resolved.detail).weld;
     Phrase words = words_of_weld(weld, format::verbatim(length_figure(weld.leg_in, system)),
-                              format::verbatim(length_figure(weld.throat_in, system)));
+                                 format::verbatim(length_figure(weld.throat_in, system)));
     const auto& filler = on_deck(resolved).filler;
     if (filler) words = phrase("{}, {}", std::move(words), filler->name);
     const Phrase gussets = words_of_gussets(weld);

@@ -22,8 +22,8 @@ checks::CheckResult weld(const catalog::Resolved& resolved, const std::vector<do
 }  // namespace
 
 TEST_CASE("A straight push bends the weld about one axis", "[unit]") {
-    // M = 200 x 42 = 8400; S = 2 x 2 + 4/3; f_b = 1575; f_v = 200/8 = 25 lb/in: f = 1575.2. The weld metal carries 0.6 x
-    // 70,000 x 0.707 x 3/16 / 2 = 2783.8 and governs: the wall, whose force runs along it, yields at 46,000 x 0.93 x
+    // M = 200 x 42 = 8400; S = 2 x 2 + 4/3; f_b = 1575; f_v = 200/8 = 25 lb/in: f = 1575.2. The weld metal carries 0.6
+    // x 70,000 x 0.707 x 3/16 / 2 = 2783.8 and governs: the wall, whose force runs along it, yields at 46,000 x 0.93 x
     // 0.125 / 1.67 = 3202.1 lb/in (AISC 360-16 J4.1), where 0.5.0 had its shear rupture of 2175 (J4.2) whatever the
     // direction.
     const auto result = weld(test::example_resolved(), {90.0});

@@ -322,7 +322,8 @@ TEST_CASE("The same detail gives the same drawing", "[property]") {
 
 TEST_CASE("The shop is told how many pieces of packing to cut, and how high", "[paper][unit]") {
     catalog::Resolved resolved = test::example_resolved();
-    on_deck(resolved.detail).layers.packing = model::Packing{model::PackingShape::round, 1.5, 0.0, "packing-steel", 0.0, {}};
+    on_deck(resolved.detail).layers.packing =
+        model::Packing{model::PackingShape::round, 1.5, 0.0, "packing-steel", 0.0, {}};
     const auto has = [&](const std::string& words) {
         const auto notes = paper::shop::shop_notes(resolved, {});
         return std::any_of(notes.begin(), notes.end(),
