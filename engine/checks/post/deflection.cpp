@@ -84,11 +84,10 @@ void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness
     if (loose)
         append(result.steps, {{"u_c", phrase("movement within the play of the post in what holds it"), "phi_c h_t",
                                worst.movement.play_in, "in", "statics"}});
-    append(result.steps,
-           {{"u", phrase("deflection at top of guard"), loose ? "u_p + u_b + u_f + u_c" : "u_p + u_b + u_f",
-             worst.movement.total_in(), "in", ""},
-            from_file("h", phrase("guard height"), input.resolved.detail.guard.height_in, "in"),
-            {"u_max", phrase("deflection limit"), "h/12", result.capacity, "in", limit_clause}});
+    append(result.steps, {{"u", phrase("deflection at top of guard"),
+                           loose ? "u_p + u_b + u_f + u_c" : "u_p + u_b + u_f", worst.movement.total_in(), "in", ""},
+                          from_file("h", phrase("guard height"), input.resolved.detail.guard.height_in, "in"),
+                          {"u_max", phrase("deflection limit"), "h/12", result.capacity, "in", limit_clause}});
 }
 
 /// Why the framing's part is not whole; empty where it is.

@@ -54,8 +54,8 @@ WorstCouple worst_couple(const CheckInput& input, const Overlap& overlap, double
         // A push lower than the overlap's top turns the post less than one at its top.
         const double height_in = std::max(load.height_in, overlap.top_in);
         const double push_lb = std::abs(load.push_lb) * part;
-        return WorstCouple{mechanics::overlap_couple(push_lb, height_in - overlap.bottom_in, length_in), along_x, push_lb,
-                           height_in, degrees(state.direction_rad)};
+        return WorstCouple{mechanics::overlap_couple(push_lb, height_in - overlap.bottom_in, length_in), along_x,
+                           push_lb, height_in, degrees(state.direction_rad)};
     };
     const auto counted = [&](const WorstCouple& one) {
         return one.couple.line_lb_per_in * (one.along_x ? weight_x : weight_y);
@@ -64,8 +64,8 @@ WorstCouple worst_couple(const CheckInput& input, const Overlap& overlap, double
         const WorstCouple x = couple_along(state, true), y = couple_along(state, false);
         return counted(x) > counted(y) ? x : y;
     };
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return counted(worse_way(state)); });
+    const demand::GoverningState worst =
+        demand::governing_state(input.demand, [&](const demand::State& state) { return counted(worse_way(state)); });
     return worse_way(input.demand.states.at(worst.state));
 }
 
@@ -75,8 +75,8 @@ std::vector<Step> couple_steps(const Overlap& overlap, const WorstCouple& worst)
             demanded("h", phrase("height of the push above the underside of the plate"), worst.height_in, "in"),
             from_file("z_0", phrase("bottom of the overlap above the underside of the plate"), overlap.bottom_in, "in"),
             from_file("L", phrase("length of the overlap"), length_in, "in"),
-            {"a", phrase("length bearing at the bottom of the overlap"), "h' - (h'^2 - h' L + L^2/2)^(1/2), h' = h - z_0",
-             worst.couple.lower_in, "in", "statics"},
+            {"a", phrase("length bearing at the bottom of the overlap"),
+             "h' - (h'^2 - h' L + L^2/2)^(1/2), h' = h - z_0", worst.couple.lower_in, "in", "statics"},
             {"w", phrase("even pressure that balances the push"), "H/(L - 2 a)", worst.couple.line_lb_per_in, "lb/in",
              "statics"},
             {"R_u", phrase("force at the top of the overlap"), "w (L - a)", worst.couple.upper_lb, "lb", "statics"},

@@ -27,10 +27,10 @@ PostStiffness of_metal(const steel::TubeSection& section, const catalog::Metal& 
     const double about_x_in4 = pieces * section.inertia_x_in4, about_y_in4 = pieces * section.inertia_y_in4;
     PostStiffness result;
     result.post = {metal.modulus_psi * about_x_in4, metal.modulus_psi * about_y_in4};
-    result.steps = {{"E", phrase("modulus of elasticity of the post"), metal.name, metal.modulus_psi, "psi", "input",
-                     Origin::file},
-                    {"I_x", phrase("moment of inertia about x"), "of the post", about_x_in4, "in4", ""},
-                    {"I_y", phrase("moment of inertia about y"), "of the post", about_y_in4, "in4", ""}};
+    result.steps = {
+        {"E", phrase("modulus of elasticity of the post"), metal.name, metal.modulus_psi, "psi", "input", Origin::file},
+        {"I_x", phrase("moment of inertia about x"), "of the post", about_x_in4, "in4", ""},
+        {"I_y", phrase("moment of inertia about y"), "of the post", about_y_in4, "in4", ""}};
     return result;
 }
 
@@ -40,16 +40,17 @@ PostStiffness metal_stiffness(const catalog::Resolved& resolved) {
     const model::Stub* const stub = model::stub_of(resolved.detail.post);
     if (stub == nullptr) return of_metal(at_foot, resolved.post_metal, static_cast<double>(foot.centers.size()));
     const model::Footprint tube = model::shaft(resolved.detail.post);
-    PostStiffness result = of_metal(
-        section_of({tube.round, tube.width_in, tube.depth_in, tube.wall_in}, false, resolved.post_metal),
-        resolved.post_metal, 1.0);
+    PostStiffness result =
+        of_metal(section_of({tube.round, tube.width_in, tube.depth_in, tube.wall_in}, false, resolved.post_metal),
+                 resolved.post_metal, 1.0);
     const double modulus_psi = foot_metal(resolved).modulus_psi;
     result.stub = Stiffness{modulus_psi * at_foot.inertia_x_in4, modulus_psi * at_foot.inertia_y_in4};
     result.stub_in = stub->height_in;
-    append(result.steps,
-           {from_file("h_s", phrase("height of the stub above the underside of the plate"), stub->height_in, "in"),
-            {"I_sx", phrase("moment of inertia of the stub about x"), "of the stub", at_foot.inertia_x_in4, "in4", ""},
-            {"I_sy", phrase("moment of inertia of the stub about y"), "of the stub", at_foot.inertia_y_in4, "in4", ""}});
+    append(
+        result.steps,
+        {from_file("h_s", phrase("height of the stub above the underside of the plate"), stub->height_in, "in"),
+         {"I_sx", phrase("moment of inertia of the stub about x"), "of the stub", at_foot.inertia_x_in4, "in4", ""},
+         {"I_sy", phrase("moment of inertia of the stub about y"), "of the stub", at_foot.inertia_y_in4, "in4", ""}});
     return result;
 }
 

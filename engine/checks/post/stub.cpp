@@ -1,6 +1,6 @@
-// A tube post over a stub: the couple of the two over their overlap, on the walls of both and on their shear. No standard
-// names the joint; statics gives the forces, AISC 360-16 G4, G5 and J10.2 the walls. Aluminum takes the same forms with
-// its own safety (Aluminum Design Manual 2020 G and J.8, from memory).
+// A tube post over a stub: the couple of the two over their overlap, on the walls of both and on their shear. No
+// standard names the joint; statics gives the forces, AISC 360-16 G4, G5 and J10.2 the walls. Aluminum takes the same
+// forms with its own safety (Aluminum Design Manual 2020 G and J.8, from memory).
 #include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
@@ -57,9 +57,9 @@ Capacity bearing_capacity(const Wall& wall, const model::Basis& basis) {
     Capacity capacity{0.0, steel_clause(wall.metal, "AISC 360-16 J10.2"), {}, wall.used.missing};
     const Adjusted usable = available(nominal, safety_of(wall, steel::local_yield_safety), basis, capacity.clause);
     capacity.value = usable.value;
-    capacity.steps = {yield_step(wall.metal, wall.used),
-                      {"w_n", phrase("nominal strength of the two side walls"), "2 F_y t", nominal, "lb/in",
-                       capacity.clause}};
+    capacity.steps = {
+        yield_step(wall.metal, wall.used),
+        {"w_n", phrase("nominal strength of the two side walls"), "2 F_y t", nominal, "lb/in", capacity.clause}};
     append(capacity.steps, usable.steps);
     return capacity;
 }
@@ -67,8 +67,8 @@ Capacity bearing_capacity(const Wall& wall, const model::Basis& basis) {
 Capacity shear_capacity(const Wall& wall, bool along_x, const model::Basis& basis) {
     const double nominal = wall.solid ? steel::bar_shear_lb(wall.shape, wall.used.yield_psi)
                                       : steel::tube_shear_lb(wall.shape, wall.wall_in, along_x, wall.used.yield_psi);
-    Capacity capacity{0.0, steel_clause(wall.metal, wall.shape.round ? "AISC 360-16 G5" : "AISC 360-16 G4"), {},
-                      wall.used.missing};
+    Capacity capacity{
+        0.0, steel_clause(wall.metal, wall.shape.round ? "AISC 360-16 G5" : "AISC 360-16 G4"), {}, wall.used.missing};
     const Adjusted usable = available(nominal, safety_of(wall, steel::shear_safety), basis, capacity.clause);
     capacity.value = usable.value;
     capacity.steps = {yield_step(wall.metal, wall.used),
@@ -123,11 +123,11 @@ std::vector<CheckResult> post_overlap(const CheckInput& input) {
 std::vector<Finding> stub_not_held(const catalog::Resolved& resolved) {
     const model::Stub* const stub = model::stub_of(resolved.detail.post);
     if (stub == nullptr || stub->fixing != model::StubFixing::none) return {};
-    return {finding_on({model::PartKind::post}, Severity::fails,
-                       phrase("Nothing described keeps the post from lifting off its stub, and the guard's load acts "
-                              "in any direction, also up. Use set screws or a through-bolt."),
-                       model::clause(model::building_code(resolved.detail.basis),
-                                     model::Provision::guard_load_standard))};
+    return {
+        finding_on({model::PartKind::post}, Severity::fails,
+                   phrase("Nothing described keeps the post from lifting off its stub, and the guard's load acts "
+                          "in any direction, also up. Use set screws or a through-bolt."),
+                   model::clause(model::building_code(resolved.detail.basis), model::Provision::guard_load_standard))};
 }
 
 const RegisterCheck registered{

@@ -1,4 +1,5 @@
 #include "xml/detail/parts.h"
+#include "xml/detail/wood_section.h"
 
 #include <array>
 
@@ -100,10 +101,7 @@ model::Shoe read_shoe(ElementReader& reader) {
 
 model::WoodPost read_wood_post(ElementReader& reader) {
     model::WoodPost post;
-    post.width_in = read_size(reader, "width");
-    post.depth_in = read_size(reader, "depth");
-    post.species = reader.id("species");
-    post.grade = reader.id("grade");
+    set_section(post, read_post_section(reader));
     post.notched = reader.yes_no("notched");
     if (std::optional<ElementReader> shoe = reader.child("shoe")) post.shoe = read_shoe(*shoe);
     return post;
@@ -172,8 +170,7 @@ void write_shape(Element& post, const model::TwinBars& bars) {
 }
 
 void write_shape(Element& element, const model::WoodPost& post) {
-    shape(element, Shape::wood).quantity("width", post.width_in, Kind::length);
-    element.quantity("depth", post.depth_in, Kind::length).text("species", post.species).text("grade", post.grade);
+    write_post_section(shape(element, Shape::wood), section_of(post));
     element.yes_no("notched", post.notched).child(shoe_element(post.shoe));
 }
 
