@@ -1,9 +1,11 @@
 // The shipped situations: which hold and which must not, for the reasons an engineer would give beforehand.
 #include "review/shipped_reviews.h"
+#include "xml/detail/detail_file.h"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <filesystem>
 
 using namespace toehold;
 using checks::Severity;
@@ -49,6 +51,28 @@ TEST_CASE("bases between joists on good blocks hold, down to ledger and beam", "
     check_holds("heron-landing-lags-in-deep-blocks");
     check_holds("heron-landing-through-bolts");
     check_holds("heron-landing-two-flat-blocks");
+}
+
+TEST_CASE("a public walk's base holds under the code's 50 plf", "[unit]") {
+    check_holds("heron-landing-public-boardwalk");
+    // 50 plf over 6 ft of rail is more than the 200 lb at one point.
+    const review::Review review = test::shipped_review("heron-landing-public-boardwalk");
+    CHECK(std::any_of(review.demand->cases.begin(), review.demand->cases.end(),
+                      [](const demand::LoadCase& load) { return load.push_lb == 50.0 * 6.0 && !load.covered_by; }));
+}
+
+TEST_CASE("every whole detail of version 1 gets a verdict, whatever it is", "[property]") {
+    const std::filesystem::path folder = std::filesystem::path(TOEHOLD_TEST_FOLDER) / "files/version_1";
+    int reviewed = 0;
+    for (const std::filesystem::directory_entry& entry : std::filesystem::directory_iterator(folder)) {
+        if (entry.path().extension() != ".xml") continue;
+        const xml::DetailRead read = xml::read_detail(entry.path());
+        if (!read.detail) continue;  // a library of plates
+        INFO(entry.path().filename().string());
+        CHECK_NOTHROW(review::evaluate(test::resolved_by_shipped(*read.detail), ""));
+        ++reviewed;
+    }
+    CHECK(reviewed >= 25);
 }
 
 TEST_CASE("bases over a joist and beside the rim hold, down to ledger and beam", "[unit]") {

@@ -141,6 +141,17 @@ mechanics::RigidPlateSolution PlateSolver::solve_rigid(const Push& push) {
     return solution;
 }
 
+mechanics::FlexiblePlateSolution PlateSolver::solve_flexible(const Push& push) {
+    mechanics::FlexiblePlateSolution solution =
+        plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
+    if (solution.status == mechanics::SolveStatus::solved || push.load.push_lb != 0.0) return solution;
+    // A straight pull on anchors in one line leaves the plate free to tilt about them: the least push settles the side,
+    // and adds less than a thousandth to a tension.
+    Push nearly_straight = push;
+    nearly_straight.load.push_lb = 1e-5 * std::abs(push.load.down_lb);
+    return plate_for(push.scenario).solve(plate_load(nearly_straight), scale(push.scenario));
+}
+
 State PlateSolver::solve(const Push& push) {
     const mechanics::ShearShares shear = mechanics::share_shear(
         anchor_points_,
@@ -165,8 +176,7 @@ State PlateSolver::solve(const Push& push) {
         state.rotation_rad = state.rigid_rotation_rad;
         return state;
     }
-    const mechanics::FlexiblePlateSolution flexible =
-        plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
+    const mechanics::FlexiblePlateSolution flexible = solve_flexible(push);
     if (flexible.status != mechanics::SolveStatus::solved) {
         if (model::preloaded(resolved_.detail)) {
             throw Overturns(phrase("the anchors' preload cannot be balanced by what the plate bears on"),
@@ -182,7 +192,6 @@ State PlateSolver::solve(const Push& push) {
 }
 
 DeflectedShape PlateSolver::field(const Push& push) {
-    const std::vector<mechanics::BedRectangle> bed = bed_rectangles(resolved_, bed_);
     mechanics::PlateField bent;
     const mechanics::FlexiblePlateSolution solution =
         plate_for(push.scenario).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
@@ -190,9 +199,7 @@ DeflectedShape PlateSolver::field(const Push& push) {
     field.direction_rad = push.direction_rad;
     if (solution.status != mechanics::SolveStatus::solved) return field;
     for (std::size_t i = 0; i < bent.nodes.size(); ++i) {
-        const double stiffness = push.scenario.bed * bed_stiffness_at(bed, bent.nodes[i]);
-        field.nodes.push_back(
-            {{bent.nodes[i].x, bent.nodes[i].y}, bent.lift_in[i], std::max(0.0, -stiffness * bent.lift_in[i])});
+        field.nodes.push_back({{bent.nodes[i].x, bent.nodes[i].y}, bent.lift_in[i], bent.pressure_psi[i]});
     }
     field.triangles = bent.triangles;
     return field;

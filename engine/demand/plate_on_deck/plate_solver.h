@@ -49,6 +49,7 @@ class PlateSolver final : public MountSolver {
 
   private:
     [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
+    [[nodiscard]] mechanics::FlexiblePlateSolution solve_flexible(const Push& push);
     [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool flexible_framing) const;
     /// The prepared plate that stands on what the scenario asks for. Flexible plates only.
     [[nodiscard]] mechanics::FlexiblePlate& plate_for(const StiffnessScenario& scenario);

@@ -57,6 +57,20 @@ Residuals residuals(const OneWaySprings& springs, const Eigen::VectorXd& signed_
     return result;
 }
 
+/// Of the bed under a point of the plate that stands `lift_in` over where it began; the bed's own support may have sunk.
+double pressure_under(Point at, double lift_in, const PlateAssembly& assembly, const std::vector<BedRectangle>& bed,
+                      double scale, const PlateState& state) {
+    for (std::size_t index = 0; index < bed.size(); ++index) {
+        const BedRectangle& r = bed[index];
+        if (at.x < r.x_min || at.x > r.x_max || at.y < r.y_min || at.y > r.y_max) continue;
+        LiftRow sunk;
+        assembly.measure_from_support(sunk, index, at);
+        const double above = lift_in + lift_of(sunk, state.rigid, state.elastic);
+        return std::max(0.0, -scale * r.stiffness_psi_per_in * above);
+    }
+    return 0.0;
+}
+
 /// No lift and no force.
 FlexiblePlateSolution unsolved(int iterations, const OneWaySprings& springs) {
     FlexiblePlateSolution solution;
@@ -164,11 +178,14 @@ FlexiblePlateSolution FlexiblePlate::solve_on_full_mesh(const PlateLoad& load, c
         field->nodes = p.assembly.mesh().nodes;
         field->triangles = p.assembly.mesh().triangles;
         field->lift_in.clear();
+        field->pressure_psi.clear();
         for (std::size_t node = 0; node < field->nodes.size(); ++node) {
             const Point at = field->nodes[node];
             const int freedom = p.assembly.freedom(static_cast<int>(node));
             field->lift_in.push_back(contact.state.rigid.dot(Eigen::Vector3d(1.0, at.y, -at.x)) +
                                      (freedom < 0 ? 0.0 : contact.state.elastic(freedom)));
+            field->pressure_psi.push_back(
+                pressure_under(at, field->lift_in.back(), p.assembly, p.springs.bed(), scale.bed, contact.state));
         }
     }
     Eigen::VectorXd probe_lift(contact.converged ? static_cast<Eigen::Index>(p.springs.probes().size()) : 0);

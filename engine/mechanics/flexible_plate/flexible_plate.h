@@ -74,7 +74,8 @@ struct FlexiblePlateSolution {
 struct PlateField {
     std::vector<Point> nodes;
     std::vector<Triangle> triangles;
-    std::vector<double> lift_in;  ///< at each node
+    std::vector<double> lift_in;       ///< at each node
+    std::vector<double> pressure_psi;  ///< of the bed, from the lift above its support, >= 0; 0 where nothing backs it
 };
 
 class FlexiblePlate {

@@ -3,6 +3,7 @@
 #include "mechanics/shapes.h"
 #include "support/compare.h"
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -57,6 +58,19 @@ TEST_CASE("Bed and framing under a stiff plate are springs in series", "[closed-
     REQUIRE(up.status == SolveStatus::solved);
     CHECK_CLOSE(up.lift_in, down * (1.0 / (4 * 50000.0) + 1.0 / lift), 1e-4, 0.0);
     CHECK_CLOSE(up.tilt_y_rad, moment * (1.0 / (50000.0 * 4 * 4) + 1.0 / tilt_y), 1e-4, 0.0);
+}
+
+TEST_CASE("The pressure of the field is the bed's, not the framing's sinking", "[closed-form]") {
+    test::FlexibleBase base = one_support();
+    base.modulus_psi *= 1e5;
+    const FlexiblePlate plate = plate_on(base, apart({{0, 0}}, 9e4, 4e5, 2.5e5));
+    PlateField field;
+    const FlexiblePlateSolution s = plate.solve_on_full_mesh({-6000.0, 1500.0, 0.0}, {}, &field);
+    REQUIRE(s.status == SolveStatus::solved);
+    // N / A + M c / I = 6000/48 + 1500 x 4/256, whatever the framing under the bed does.
+    const double largest = *std::max_element(field.pressure_psi.begin(), field.pressure_psi.end());
+    CHECK_CLOSE(largest, 125.0 + 23.4375, 1e-3, 0.0);
+    CHECK_CLOSE(largest, s.patches.front().peak_psi, 1e-9, 0.0);
 }
 
 TEST_CASE("Framing as stiff as rock changes nothing", "[property]") {

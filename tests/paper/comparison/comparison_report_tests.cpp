@@ -61,7 +61,7 @@ TEST_CASE("Checks that hold on one side alone stand first, with both ratios", "[
         };
         bool met = false;
         for (const auto& row : table->rows) {
-            if (row[1].words != "block B2 at joist J2") continue;
+            if (row[0].words != "Block end connection" || row[1].words != "block B2 at joist J2") continue;
             met = true;
             CHECK(row[2].words == ratio(first));
             CHECK(row[4].words == ratio(second));
