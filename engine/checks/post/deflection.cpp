@@ -18,7 +18,7 @@ namespace {
 
 using format::phrase;
 
-constexpr const char* limit_clause = "ASTM E985 (h/12 read in a quotation of a maker's catalogue, to be confirmed)";
+constexpr const char* limit_clause = "ASTM E985 (h/12 read in a quotation of a maker's catalog, to be confirmed)";
 
 /// Along the push, in, under the load without its factor.
 struct Movement {

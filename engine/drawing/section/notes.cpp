@@ -5,6 +5,8 @@
 #include "model/base_detail.h"
 
 #include <algorithm>
+#include <cstddef>
+#include <vector>
 
 namespace toehold::drawing {
 namespace {
@@ -84,13 +86,31 @@ double name_level(const SectionSheet& sheet, const Profile& one) {
     return level;
 }
 
+/// Of the ends of members that stand side by side every second has its name a line lower, clear of its neighbor's.
+bool on_second_line(const SectionSheet& sheet, const Profile& of) {
+    constexpr double too_near_in = 9.0;
+    std::vector<double> middles;
+    for (const Profile& one : sheet.framing) {
+        if (one.cut && one.end_grain && has_area(common(one.box, sheet.shown)))
+            middles.push_back(middle(common(one.box, sheet.shown)).x);
+    }
+    std::sort(middles.begin(), middles.end());
+    const double own = middle(common(of.box, sheet.shown)).x;
+    bool second = false;
+    for (std::size_t i = 1; i < middles.size() && middles[i - 1] < own; ++i)
+        second = !second && middles[i] - middles[i - 1] < too_near_in;
+    return second;
+}
+
 void add_member_names(Scene& scene, const SectionSheet& sheet) {
+    constexpr double below_mm = 1.4, line_mm = 2.6, above_mm = 1.2;
     for (const Profile& one : sheet.framing) {
         const Box shown = common(one.box, sheet.shown);
         if (!one.cut || !has_area(shown)) continue;
         const double level = one.end_grain ? name_level(sheet, one) : shown.low.y;
+        const double lower_mm = on_second_line(sheet, one) ? line_mm : 0.0;
         Text text;
-        text.at = standing({middle(shown).x, level}, {0.0, one.end_grain ? -1.4 : 1.2});
+        text.at = standing({middle(shown).x, level}, {0.0, one.end_grain ? -below_mm - lower_mm : above_mm});
         text.words = format::text(
             phrase("{}, {}", model::part_name(one.part), size_words(one.member, sheet.subject.locale.system)),
             sheet.subject.locale);

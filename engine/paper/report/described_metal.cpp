@@ -72,7 +72,8 @@ Phrase with_seat(Phrase words, const catalog::Resolved& resolved, const catalog:
 
 Phrase anchor_words(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     Phrase words = format::verbatim(anchor.name);
-    if (anchor.bolt_grade) words = phrase("{}, {}", std::move(words), anchor.bolt_grade->name);
+    const bool named = anchor.bolt_grade && anchor.name.find(anchor.bolt_grade->name) != std::string::npos;
+    if (anchor.bolt_grade && !named) words = phrase("{}, {}", std::move(words), anchor.bolt_grade->name);
     if (anchor.washer) words = phrase("{}, {} on the plate", std::move(words), anchor.washer->name);
     words = with_seat(with_below(std::move(words), anchor), resolved, anchor);
     const model::AnchorGroup& group = anchor_groups(resolved.detail).at(anchor.group);

@@ -27,6 +27,8 @@ const std::vector<Standard>& known_standards() {
         {"AWC TR12", "General Dowel Equations for Lateral Connection Values, AWC", phrase("lateral values over a gap")},
         {"Wood Handbook 2010", "Wood as an Engineering Material, Forest Products Laboratory, 2010",
          phrase("wood in torsion")},
+        {"DIN EN 1995-1-1/NA", "Design of timber structures, German National Annex to Part 1-1, DIN",
+         phrase("wood in torsion")},
         {"AISC 360-16", "Specification for Structural Steel Buildings, AISC, 2016",
          phrase("post, plate, weld, anchors")},
         {"Aluminum Design Manual 2020", "Aluminum Design Manual, The Aluminum Association, 2020",

@@ -6,6 +6,7 @@
 #include "resistance/wood/lead_hole.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace toehold::paper::shop {
 namespace {
@@ -94,6 +95,8 @@ Phrase grip_words(const catalog::Resolved& resolved, const Anchor& anchor, units
     if (anchor.washer_below) grip += anchor.washer_below->thickness_in;
     if (anchor.backing) grip += anchor.backing->thickness_in;
     if (anchor.lower) grip += anchor.lower->thickness_in;
+    // To a sixteenth, as the site's paper says it: what is ordered is the next bolt longer.
+    if (system == units::System::us) grip = std::round(16.0 * grip) / 16.0;
     return phrase("to suit, grip {}", length_words(grip, system));
 }
 
