@@ -23,7 +23,7 @@ namespace toehold::paper {
 
 struct Issue;
 
-/// The whole calculation, for a reviewer: 6 to 12 pages. `review` with assumptions, cautions and remedies.
+/// The whole calculation, for a reviewer: 6 to 14 pages. `review` with assumptions, cautions and remedies.
 [[nodiscard]] Document calculation_report(const review::Review& review, const Issue& issue);
 
 /// One lying sheet for the shop that makes the plate: third-angle views, dimensions, schedules of holes and anchors,

@@ -88,7 +88,7 @@ double name_level(const SectionSheet& sheet, const Profile& one) {
 
 /// Of the ends of members that stand side by side every second has its name a line lower, clear of its neighbor's.
 bool on_second_line(const SectionSheet& sheet, const Profile& of) {
-    constexpr double too_near_in = 9.0;
+    constexpr double too_near_in = 7.0;
     std::vector<double> middles;
     for (const Profile& one : sheet.framing) {
         if (one.cut && one.end_grain && has_area(common(one.box, sheet.shown)))

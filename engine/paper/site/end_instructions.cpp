@@ -63,6 +63,31 @@ struct JoistHolds {
     }
 };
 
+/// The joists that blocks frame into, those of one size together.
+struct JoistsAlike {
+    Phrase lumber;
+    std::vector<std::string> ids;
+};
+
+void add_joist(std::vector<JoistsAlike>& all, const Reader& reader, const std::string& id) {
+    const model::Framing& framing = reader.resolved.detail.framing;
+    const auto number = model::find_member(framing, id);
+    if (!number || model::member(framing, *number).kind != model::MemberKind::joist) return;
+    const Phrase lumber = lumber_words(model::member(framing, *number), reader.system);
+    auto alike = std::find_if(all.begin(), all.end(), [&](const JoistsAlike& one) { return one.lumber == lumber; });
+    if (alike == all.end()) alike = all.insert(all.end(), {lumber, {}});
+    if (std::find(alike->ids.begin(), alike->ids.end(), id) == alike->ids.end()) alike->ids.push_back(id);
+}
+
+std::vector<JoistsAlike> joists_of_blocks(const Reader& reader) {
+    std::vector<JoistsAlike> all;
+    for (const model::Block& block : reader.resolved.detail.framing.blocks) {
+        add_joist(all, reader, block.from_end.joist);
+        add_joist(all, reader, block.to_end.joist);
+    }
+    return all;
+}
+
 }  // namespace
 
 Instructions block_end_instructions(const Reader& reader) {
@@ -83,6 +108,10 @@ Instructions surrounding_instructions(const Reader& reader) {
     const auto add = [&words](Phrase sentence) {
         words = words.empty() ? std::move(sentence) : phrase("{} {}", std::move(words), std::move(sentence));
     };
+    for (const JoistsAlike& joists : joists_of_blocks(reader)) {
+        add(joists.ids.size() == 1 ? phrase("Joist {}, {}.", joists.ids.front(), joists.lumber)
+                                   : phrase("Joists {}, {}.", listed(joists.ids), joists.lumber));
+    }
     for (const model::Rim& rim : framing.rims) {
         if (const auto number = model::find_member(framing, rim.id))
             add(phrase("Rim {}, {}.", rim.id, lumber_words(model::member(framing, *number), reader.system)));

@@ -136,7 +136,7 @@ TEST_CASE("Toe-nails start a third of their length from the end, at about 30 deg
 
 TEST_CASE("Nominal sizes are named only where the dressed size is theirs", "[memory]") {
     // NDS Supplement 2018 Tables 1A and 1B (from memory): 2 to 4 in thick lose 1/2 in, faces of 8 in and more 3/4 in;
-    // timbers lose 1/2 in.
+    // timbers lose 1/2 in green, dry as much as lumber less than 5 in thick.
     using paper::site::nominal_size;
     CHECK(nominal_size(1.5, 5.5) == "2x6");
     CHECK(nominal_size(1.5, 7.25) == "2x8");
@@ -145,7 +145,8 @@ TEST_CASE("Nominal sizes are named only where the dressed size is theirs", "[mem
     CHECK(nominal_size(3.5, 9.25) == "4x10");
     CHECK(nominal_size(5.5, 5.5) == "6x6");
     CHECK(nominal_size(5.5, 7.5) == "6x8");
-    CHECK(nominal_size(5.5, 7.25).empty());
+    CHECK(nominal_size(5.5, 7.25) == "6x8");
+    CHECK(nominal_size(5.5, 7.0).empty());
     CHECK(nominal_size(1.5, 7.5).empty());
     CHECK(nominal_size(1.75, 7.25).empty());
 }
