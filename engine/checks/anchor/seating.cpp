@@ -176,8 +176,10 @@ const RegisterCheck registered{{"anchor-seat",
                                 "",
                                 phrase("Every anchor is in one piece of a block, joist or rim and reaches into it."),
                                 anchor_seat,
+                                // An anchor without wood holds nominally, and leaves its share to the others.
                                 {"anchor-penetration", "anchor-withdrawal", "anchor-lateral", "anchor-combined",
-                                 "washer-bearing", "head-pull-through", "member-tension-perp"},
+                                 "anchor-steel-tension", "anchor-steel-combined", "washer-bearing", "head-pull-through",
+                                 "member-tension-perp", "plate-bending", "bearing-decking", "bearing-framing"},
                                 {},
                                 model::Provision::guard_on_decking}};
 

@@ -1,6 +1,7 @@
 // A detail opened: what the window says of it is what the engine says.
 #include "window/driver.h"
 
+#include "review/groups.h"
 #include "support/compare.h"
 #include "window/engine_says.h"
 #include "window/panels/checks/checks_list.h"
@@ -9,6 +10,8 @@
 #include "window/panels/verdict_strip.h"
 
 #include <wx/stattext.h>
+
+#include <algorithm>
 
 using namespace toehold;
 
@@ -37,12 +40,10 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
     CHECK(test::control<wxStaticText>(frame, "checks-freshness").GetLabel().empty());
     CHECK_FALSE(test::control<window::NotesPanel>(frame, "notes-panel").text().Contains("out of date"));
 
-    const auto& rows = test::control<window::ChecksList>(frame, "checks").shown();
-    REQUIRE(rows.size() == truth.checks.size());
     const auto& results = frame.session().review()->checks;
+    REQUIRE(results.size() == truth.checks.size());
     double worst = results.front().ratio;
-    for (std::size_t at = 0; at < rows.size(); ++at) {
-        REQUIRE(rows[at].result == at);
+    for (std::size_t at = 0; at < results.size(); ++at) {
         CHECK(results[at].id == truth.checks[at].id);
         CHECK(results[at].part == truth.checks[at].part);
         CHECK_CLOSE(results[at].ratio, truth.checks[at].ratio, 1e-9, 1e-12);
@@ -51,6 +52,26 @@ TEST_CASE("an opened detail shows the engine's verdict, its checks worst first, 
         CHECK(results[at].ratio <= worst);
         worst = results[at].ratio;
     }
+    // A row stands for results of one check that come to the same; every result has one, and each its worst's place.
+    const auto& rows = test::control<window::ChecksList>(frame, "checks").shown();
+    REQUIRE(rows.size() == review::grouped(truth.checks).size());
+    std::vector<std::size_t> told;
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        CHECK(rows[row].kind == window::RowKind::result);
+        REQUIRE_FALSE(rows[row].alike.empty());
+        CHECK(rows[row].result == rows[row].alike.front());
+        if (row > 0) CHECK(rows[row - 1].result < rows[row].result);
+        const checks::CheckResult& own = results[rows[row].result];
+        for (const std::size_t at : rows[row].alike) {
+            CHECK(at >= rows[row].result);
+            CHECK(results[at].id == own.id);
+            CHECK(results[at].ratio >= 0.99 * own.ratio);
+            told.push_back(at);
+        }
+    }
+    std::sort(told.begin(), told.end());
+    CHECK(told.size() == results.size());
+    for (std::size_t at = 0; at < told.size(); ++at) CHECK(told[at] == at);
 
     const drawing::Overlay overlay = frame.session().overlay();
     REQUIRE(overlay.anchors.size() == truth.demand->anchors.size());

@@ -2,6 +2,7 @@
 #include "window/driver.h"
 
 #include "drawing/marked_parts.h"
+#include "review/groups.h"
 #include "support/compare.h"
 #include "window/engine_says.h"
 #include "window/frame/menus.h"
@@ -10,6 +11,8 @@
 
 #include <wx/button.h>
 #include <wx/html/htmlwin.h>
+
+#include <algorithm>
 
 using namespace toehold;
 using namespace std::chrono_literals;
@@ -44,6 +47,11 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     CHECK(truth.verdict == review::Verdict::inadequate);
     CHECK(words(frame).word == "INADEQUATE");
     CHECK(words(frame).reason.utf8_string() == test::reason_told(truth));
+    // What is named beside it is the first cause, which need not be the largest ratio.
+    REQUIRE(truth.facts.first_cause);
+    CHECK(words(frame).governing.utf8_string() ==
+          format::english(truth.facts.first_cause->title) + ", " +
+              format::english(model::part_name(truth.facts.first_cause->part)));
     // The heavy and doubled frame, or the broken one where nothing is there to resist.
     const bool doubled = drawing::stroke(words(frame).frame, drawing::Ground::paper).doubled;
     CHECK((words(frame).frame == drawing::Pen::fails || words(frame).frame == drawing::Pen::no_path));
@@ -100,8 +108,20 @@ TEST_CASE("what does not hold is found key by key", "[remedies]") {
     auto& list = test::control<window::ChecksList>(frame, "checks");
     test::key(WXK_F8);
     REQUIRE(list.current() != nullptr);
-    const std::size_t first = list.current()->result;
+    // Row after row: the results that come to the same share one, of which the worst is named.
+    const std::vector<checks::CheckResult>& results = frame.session().review()->checks;
+    std::vector<review::Group> failing = review::grouped(results);
+    failing.erase(std::remove_if(failing.begin(), failing.end(),
+                                 [&](const review::Group& group) {
+                                     return results[group.worst()].status == checks::Status::holds;
+                                 }),
+                  failing.end());
+    REQUIRE(failing.size() > 1);
+    CHECK(list.current()->result == failing[0].worst());
+    CHECK(list.current()->alike == failing[0].results);
     test::key(WXK_F8);
-    CHECK(list.current()->result == first + 1);
-    CHECK(frame.session().review()->checks[first + 1].status != checks::Status::holds);
+    CHECK(list.current()->result == failing[1].worst());
+    // Round the end to the first again.
+    for (std::size_t at = 2; at <= failing.size(); ++at) test::key(WXK_F8);
+    CHECK(list.current()->result == failing[0].worst());
 }
