@@ -49,9 +49,8 @@ TEST_CASE("a failing detail: the worst row shows its part, a remedy is applied b
     CHECK(words(frame).reason.utf8_string() == test::reason_told(truth));
     // What is named beside it is the first cause, which need not be the largest ratio.
     REQUIRE(truth.facts.first_cause);
-    CHECK(words(frame).governing.utf8_string() ==
-          format::english(truth.facts.first_cause->title) + ", " +
-              format::english(model::part_name(truth.facts.first_cause->part)));
+    CHECK(words(frame).governing.utf8_string() == format::english(truth.facts.first_cause->title) + ", " +
+                                                      format::english(model::part_name(truth.facts.first_cause->part)));
     // The heavy and doubled frame, or the broken one where nothing is there to resist.
     const bool doubled = drawing::stroke(words(frame).frame, drawing::Ground::paper).doubled;
     CHECK((words(frame).frame == drawing::Pen::fails || words(frame).frame == drawing::Pen::no_path));
