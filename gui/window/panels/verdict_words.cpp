@@ -7,7 +7,6 @@
 
 #include <wx/translation.h>
 
-#include <algorithm>
 #include <cmath>
 
 namespace toehold::window {
@@ -17,9 +16,7 @@ namespace {
 drawing::Pen verdict_frame(const review::Review& review) {
     if (review.verdict == review::Verdict::adequate) return drawing::Pen::holds;
     if (review.verdict == review::Verdict::incomplete) return drawing::Pen::missing;
-    const bool no_path = std::any_of(review.checks.begin(), review.checks.end(), [&review](const auto& result) {
-        return result.status == checks::Status::no_path && result.id == review.governing.check;
-    });
+    const bool no_path = review.governing.status == checks::Status::no_path;
     return no_path ? drawing::Pen::no_path : drawing::Pen::fails;
 }
 

@@ -4,6 +4,9 @@
 #include "support/compare.h"
 #include "support/parts.h"
 #include "window/engine_says.h"
+#include "window/panels/checks/checks_list.h"
+
+#include <algorithm>
 
 using namespace toehold;
 namespace parts = toehold::test::parts;
@@ -103,4 +106,30 @@ TEST_CASE("several selected holes move together, and a corner of the plate by it
     CHECK(outline.width_in == 10.0);
     CHECK(outline.depth_in == 10.0);
     CHECK(outline.center == model::Position{0.25, 0.25});
+}
+
+TEST_CASE("an opened row of anchors alike stays open when a drag takes its worst from them", "[dragging]") {
+    test::Driver driver;
+    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
+    REQUIRE(test::reviewed(frame));
+    auto& list = test::control<window::ChecksList>(frame, "checks");
+    REQUIRE(list.shown().front().alike.size() == 4);  // each hole as far from the edge of its block
+    const checks::CheckResult first = frame.session().review()->checks[list.shown().front().result];
+    REQUIRE(first.part == parts::anchor("A"));
+    const wxRect row = list.GetItemRect(0);
+    test::click(list.ClientToScreen(wxPoint(row.x + row.width / 2, row.y + 12)));
+    test::key(WXK_RETURN);
+    REQUIRE(list.shown()[1].kind == window::RowKind::covers);
+
+    test::drag(test::hole_on_screen(frame, "A"), test::on_screen(frame, Sheet::plan, -3.0, -3.25));
+    REQUIRE(test::checked(frame));
+    const auto& rows = list.shown();
+    const auto& results = frame.session().review()->checks;
+    const auto of_others = std::find_if(rows.begin(), rows.end(), [&](const window::CheckRow& one) {
+        return one.kind == window::RowKind::result && results[one.result].id == first.id && one.alike.size() == 3;
+    });
+    REQUIRE(of_others + 1 < rows.end());
+    CHECK(results[of_others->result].part != first.part);
+    CHECK((of_others + 1)->kind == window::RowKind::covers);
+    CHECK((of_others + 1)->result == of_others->result);
 }

@@ -173,13 +173,20 @@ void ChecksPanel::set_filter(CheckFilter filter) {
 }
 
 void ChecksPanel::open_or_close(std::size_t result) {
-    const std::string& key = index_.keys[result];
-    if (open_.erase(key) == 0) open_.insert(key);
     const auto& before = list_->shown();
     const auto row = std::find_if(before.begin(), before.end(), [result](const CheckRow& one) {
         return one.kind == RowKind::result && one.result == result;
     });
     const int at = static_cast<int>(row - before.begin());
+    const bool was_open = open_.count(index_.keys[result]) != 0;
+    // All alike with it: after an edit another of them may be the worst, and the row stays as it was left.
+    for (const std::size_t alike : row->alike) {
+        if (was_open) {
+            open_.erase(index_.keys[alike]);
+        } else {
+            open_.insert(index_.keys[alike]);
+        }
+    }
     list_->SetSelection(at);
     rebuild();
     list_->go_to(at);
