@@ -57,6 +57,11 @@ Phrase other_choice(const review::Assumption& assumption) {
     if (std::abs(*other.ratio_after - *other.ratio_before) < shown && other.failing_after == other.failing_before) {
         return phrase("{}: the largest ratio and the number of failing checks stay the same.", other.choice);
     }
+    if (other.failing_after == other.failing_before) {
+        return phrase("{}: largest demand/capacity {} ({}) instead of {}; the number of failing checks stays the same.",
+                      other.choice, format::ratio_text(*other.ratio_after), result(other.title, other.part),
+                      format::ratio_text(*other.ratio_before));
+    }
     return phrase("{}: largest demand/capacity {} ({}) instead of {}; failing checks: {} instead of {}.", other.choice,
                   format::ratio_text(*other.ratio_after), result(other.title, other.part),
                   format::ratio_text(*other.ratio_before), other.failing_after, other.failing_before);

@@ -112,12 +112,14 @@ std::string written_math(std::string_view plain) {
 }
 
 std::string written_unit(std::string_view plain) {
-    constexpr std::array<Replacement, 12> units = {{{"in2", "in²"},
+    constexpr std::array<Replacement, 14> units = {{{"in2", "in²"},
                                                     {"in3", "in³"},
                                                     {"in4", "in⁴"},
                                                     {"mm2", "mm²"},
                                                     {"mm3", "mm³"},
                                                     {"mm4", "mm⁴"},
+                                                    {"ft2", "ft²"},
+                                                    {"m2", "m²"},
                                                     {"lb in", "lb·in"},
                                                     {"lb-in", "lb·in"},
                                                     {"lb-in/rad", "lb·in/rad"},

@@ -1,4 +1,5 @@
 // What the reader must know to rely on the numbers: assumptions, cautions, and the documents the numbers come from.
+#include "paper/layout/symbols.h"
 #include "paper/report/sections.h"
 #include "paper/report/sources.h"
 #include "paper/report/standards.h"
@@ -53,7 +54,7 @@ void add_assumptions(Blocks& blocks, const Source& source) {
         Phrase words = assumption.text;
         if (Phrase other = wording::other_choice(assumption); !other.empty())
             words = phrase("{} Otherwise: {}", std::move(words), std::move(other));
-        table.rows.push_back({words_cell("•"), words_cell(source.text(words))});
+        table.rows.push_back({words_cell("•"), words_cell(layout::written_math(source.text(words)))});
     }
     if (!table.rows.empty()) blocks.emplace_back(std::move(table));
 }

@@ -27,7 +27,10 @@ Table cases_table(const Source& source) {
     constexpr double outward_rad = 0.5 * std::numbers::pi;
     for (const demand::LoadCase& one : source.review.demand->cases) {
         const demand::LoadCase load = demand::acting(one, outward_rad);  // with its wind
-        table.rows.push_back({words_cell(source.text(load.name)),
+        const Phrase name = one.covered_by
+                                ? phrase("{}; not solved, a larger push at the same height covers it", load.name)
+                                : load.name;
+        table.rows.push_back({words_cell(source.text(name)),
                               words_cell(format::number_text(load.push_lb, "lb", system)),
                               words_cell(format::number_text(load.down_lb, "lb", system)),
                               words_cell(format::number_text(load.height_in, "in", system)),

@@ -60,6 +60,7 @@ TEST_CASE("What could mean something else is left alone", "[unit]") {
 TEST_CASE("Units and powers of ten are written as on paper", "[unit]") {
     CHECK(written_unit("in2") == "in²");
     CHECK(written_unit("in4") == "in⁴");
+    CHECK(written_unit("ft2") == "ft²");
     CHECK(written_unit("lb in") == "lb·in");
     CHECK(written_unit("N-m") == "N·m");
     CHECK(written_unit("psi") == "psi");

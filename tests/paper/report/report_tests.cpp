@@ -88,9 +88,12 @@ TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]"
         CHECK(contains(remedies, format::english(review.remedies[index].text)));
     CHECK(contains(remedies, "2 others did less"));
     const std::string assumptions = test::words_under(report, "assumptions");
+    const auto written = [](const format::Phrase& plain) {
+        return written_math(std::regex_replace(format::english(plain), std::regex(" ft2"), " ft²"));
+    };
     for (const review::Assumption& one : review.assumptions) {
-        CHECK(contains(assumptions, format::english(one.text)));
-        CHECK(contains(assumptions, format::english(wording::other_choice(one))));
+        CHECK(contains(assumptions, written(one.text)));
+        CHECK(contains(assumptions, written(wording::other_choice(one))));
     }
     const std::string cautions = test::words_under(report, "cautions");
     for (const format::Phrase& caution : review.cautions) CHECK(contains(cautions, format::english(caution)));
