@@ -51,13 +51,13 @@ struct Work {
 void apply(const std::optional<model::Certificate>& certificate, Metal& metal, model::Problems& problems) {
     if (!certificate || metal.id.empty()) return;
     if (!metal.by_certificate) {
-        problems.push_back({{},
-                            0,
-                            "post/certificate",
-                            {},
-                            {},
-                            format::phrase("{} has specified strengths: a certificate does not replace them",
-                                           metal.name)});
+        problems.push_back(
+            {{},
+             0,
+             "post/certificate",
+             {},
+             {},
+             format::phrase("{} has specified strengths: a certificate does not replace them", metal.name)});
         return;
     }
     metal.yield_psi = certificate->yield_psi;

@@ -33,7 +33,7 @@ struct Anchor {
     double head_width_in = 0.0;  ///< across flats, or head diameter of a wood screw
     double bending_yield_psi = 0.0;
     Source size_source;  ///< of its size's row; of a reported fastener: empty
-    Metal metal;  ///< of the fastener (lag and wood screws)
+    Metal metal;         ///< of the fastener (lag and wood screws)
     std::optional<BoltGrade> bolt_grade;
     std::optional<model::ThroughBolt> bolt;  ///< as the file describes it
     std::optional<WasherSize> washer;        ///< under the head, on the plate

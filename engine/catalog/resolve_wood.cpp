@@ -32,8 +32,8 @@ format::Phrase depths_of(const std::vector<const LumberGrade*>& grades, std::str
     format::Listed depths;
     for (const LumberGrade* row : grades) {
         if (row->id != grade || row->use != use) continue;
-        depths.items.push_back(phrase("over {} to {}", format::Dimension{row->depth_min_in},
-                                              format::Dimension{row->depth_max_in}));
+        depths.items.push_back(
+            phrase("over {} to {}", format::Dimension{row->depth_min_in}, format::Dimension{row->depth_max_in}));
     }
     return phrase("a wider face {}", std::move(depths));
 }
@@ -47,12 +47,12 @@ bool lists(const std::vector<const LumberGrade*>& grades, std::string_view grade
 model::Problem other_use(const WoodMember& member, const Section& section) {
     const bool timber = use_of(section) != WoodUse::dimension_lumber;
     model::Problem problem;
-    problem.message = timber ? phrase("{} {} is listed for dimension lumber, and this member is a timber",
-                                      member.species, member.grade)
-                             : phrase("{} {} is listed for timbers, and this member is dimension lumber",
-                                      member.species, member.grade);
-    problem.found = phrase("{} thick, {} wide", format::Dimension{section.thickness_in},
-                           format::Dimension{section.width_in});
+    problem.message =
+        timber
+            ? phrase("{} {} is listed for dimension lumber, and this member is a timber", member.species, member.grade)
+            : phrase("{} {} is listed for timbers, and this member is dimension lumber", member.species, member.grade);
+    problem.found =
+        phrase("{} thick, {} wide", format::Dimension{section.thickness_in}, format::Dimension{section.width_in});
     problem.accepted = timber ? phrase("a thickness to 4 in, another grade, or a material of the framing's own")
                               : phrase("a thickness over 4 in, another grade, or a material of the framing's own");
     return problem;

@@ -29,8 +29,8 @@ struct Species {
     bool treated_without_incising = false;  ///< its sapwood takes preservative without
 };
 
-/// What a row of design values is of. Timbers are 5 in and thicker (nominal): posts and timbers are square or nearly so,
-/// beams and stringers more than 2 in wider than thick.
+/// What a row of design values is of. Timbers are 5 in and thicker (nominal): posts and timbers are square or nearly
+/// so, beams and stringers more than 2 in wider than thick.
 enum class WoodUse { dimension_lumber, beams_and_stringers, posts_and_timbers, engineered };
 
 /// How CF of bending is found for a row of dimension lumber; timbers have (12/d)^(1/9) over 12 in, whatever this says.

@@ -84,8 +84,7 @@ std::vector<CheckResult> run(const Check& check, const CheckInput& input) {
     for (CheckResult& result : results) {
         if (result.id.empty()) result.id = check.id;
         if (result.title.empty()) result.title = check.title;
-        if (result.clause.empty())
-            result.clause = clause_of(check, model::building_code(input.resolved.detail.basis));
+        if (result.clause.empty()) result.clause = clause_of(check, model::building_code(input.resolved.detail.basis));
         require_finite(result);
     }
     return results;

@@ -78,7 +78,7 @@ struct Support {
     double stiffness_psi_per_in = 0.0;  ///< nominal
     format::Phrase stiffness_source;
     std::vector<model::Position> outline = {};  ///< of the patch in plan
-    bool packing = false;  ///< a piece of packing on the member bears there, and nothing beside it
+    bool packing = false;                       ///< a piece of packing on the member bears there, and nothing beside it
 };
 
 struct AnchorForce {

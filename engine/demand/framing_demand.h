@@ -61,7 +61,7 @@ struct MemberActions {
 };
 
 struct FramingState {
-    std::vector<MemberActions> members;      ///< one for every member, in order, from the guard's load alone
+    std::vector<MemberActions> members;  ///< one for every member, in order, from the guard's load alone
     /// The same with the deck's own load, the largest with all of it and with the least; empty where none is counted.
     std::vector<MemberActions> with_deck = {};
     std::vector<SupportReaction> reactions;  ///< one for every support, in order

@@ -66,7 +66,7 @@ struct ThroughBolt {
     std::string grade;  ///< catalog id of the bolt grade, for instance `a307`
     /// What the nut bears on below; monostate: the nut bears on the wood itself.
     std::variant<std::monostate, Washer, BackingPlate, LowerPlate> below;
-    std::optional<double> length_in = std::nullopt;  ///< under the head, > 0; absent: as long as it must be
+    std::optional<double> length_in = std::nullopt;         ///< under the head, > 0; absent: as long as it must be
     std::optional<double> thread_length_in = std::nullopt;  ///< absent: the standard's for the length
     /// Where the threads lie; counts where no length says it. Absent: included.
     std::optional<Threads> threads = std::nullopt;

@@ -23,8 +23,8 @@ enum class BearingStress { block, peak };
 /// A limit on how far the guard's top may move that a specification or a contract invokes; neither code sets one.
 enum class MovementLimit { astm_e985 };
 
-/// What a compact square or rectangular steel tube carries between its axes: its own plastic moment in that direction, or
-/// the linear sum of the two about its axes.
+/// What a compact square or rectangular steel tube carries between its axes: its own plastic moment in that direction,
+/// or the linear sum of the two about its axes.
 enum class TubeDiagonal { plastic, linear };
 /// What a compact stainless post carries: its plastic moment (AISC 370), or no more than first yield.
 enum class StainlessBending { plastic, first_yield };
@@ -60,7 +60,8 @@ struct Basis {
     std::optional<StainlessBending> stainless_bending = std::nullopt;  ///< absent: plastic
     std::optional<TorsionWithShear> torsion = std::nullopt;            ///< absent: parabolic
     std::optional<BearingStress> bearing = std::nullopt;               ///< absent: block
-    /// Steel that holds rows of fasteners apart across the grain is detailed for the wood's shrinkage; absent: it is not.
+    /// Steel that holds rows of fasteners apart across the grain is detailed for the wood's shrinkage; absent: it is
+    /// not.
     std::optional<bool> shrinkage_detailed = std::nullopt;
     friend bool operator==(const Basis&, const Basis&) = default;
 };

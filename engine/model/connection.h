@@ -27,7 +27,7 @@ struct EndGrainFasteners {
     double diameter_in = 0.0;
     double length_in = 0.0;
     int count = 0;
-    double spread_in = 0.0;  ///< between the outermost two; evenly spaced on one line, upright
+    double spread_in = 0.0;          ///< between the outermost two; evenly spaced on one line, upright
     ReportedEndGrain reported = {};  ///< of structural screws
     friend bool operator==(const EndGrainFasteners&, const EndGrainFasteners&) = default;
 };
@@ -51,10 +51,10 @@ struct SideAngles {
     std::string metal;  ///< catalog id
     Kind kind = Kind::wood_screw;
     double diameter_in = 0.0;
-    double length_in = 0.0;   ///< under the head; 0 for a bolt, which goes through the wood
-    int per_leg = 0;          ///< fasteners in each leg of each angle, on one upright line
-    double spacing_in = 0.0;  ///< between neighbours on that line; 0 with one
-    double gauge_in = 0.0;    ///< from the corner to the line, in both legs, > 0
+    double length_in = 0.0;                         ///< under the head; 0 for a bolt, which goes through the wood
+    int per_leg = 0;                                ///< fasteners in each leg of each angle, on one upright line
+    double spacing_in = 0.0;                        ///< between neighbours on that line; 0 with one
+    double gauge_in = 0.0;                          ///< from the corner to the line, in both legs, > 0
     std::optional<Threads> threads = std::nullopt;  ///< of bolts and lag screws; absent: included
     friend bool operator==(const SideAngles&, const SideAngles&) = default;
 };

@@ -48,10 +48,10 @@ enum class PackingShape { rectangle, round };
 /// on them and not on the boards.
 struct Packing {
     PackingShape shape = PackingShape::rectangle;
-    double width_in = 0.0;  ///< along x; the diameter of a round one
-    double depth_in = 0.0;  ///< along y; 0 of a round one
-    std::string material;   ///< catalog id of a decking material
-    double hole_in = 0.0;   ///< through it for its anchor; 0: the anchor's diameter + 1/16 in
+    double width_in = 0.0;              ///< along x; the diameter of a round one
+    double depth_in = 0.0;              ///< along y; 0 of a round one
+    std::string material;               ///< catalog id of a decking material
+    double hole_in = 0.0;               ///< through it for its anchor; 0: the anchor's diameter + 1/16 in
     std::vector<Position> places = {};  ///< centers, seen from above; empty: one about every anchor
     friend bool operator==(const Packing&, const Packing&) = default;
 };

@@ -49,8 +49,8 @@ std::optional<Side> side(std::string_view text) {
     return Side{nominal_in, 0.0};
 }
 
-/// 1/2 in under the nominal size to 6 in and 3/4 in beyond (dimension lumber: read in a public transcription of Table 1A);
-/// timbers the same when dry, and 1 in from 16 in (from memory; dressed green they are 1/2 in under).
+/// 1/2 in under the nominal size to 6 in and 3/4 in beyond (dimension lumber: read in a public transcription of Table
+/// 1A); timbers the same when dry, and 1 in from 16 in (from memory; dressed green they are 1/2 in under).
 double dressed_in(const Side& one, bool timber) {
     if (one.thin_dressed_in > 0.0) return one.thin_dressed_in;
     if (one.nominal_in <= 6.0) return one.nominal_in - 0.5;

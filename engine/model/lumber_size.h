@@ -14,9 +14,9 @@ struct DressedSize {
     double second_in = 0.0;
 };
 
-/// `2x8`, `4x4`, `6x6`, `5/4x6`, `2 1/2x6`; blanks around the sign, a capital X and a times sign are as good. Absent for
-/// a name nobody orders: the lesser nominal side is 1, 5/4, 6/4, 2, 2 1/2, 3, 3 1/2 or a whole number from 4, the other
-/// a whole number from 2; none above 24.
+/// `2x8`, `4x4`, `6x6`, `5/4x6`, `2 1/2x6`; blanks around the sign, a capital X and a times sign are as good. Absent
+/// for a name nobody orders: the lesser nominal side is 1, 5/4, 6/4, 2, 2 1/2, 3, 3 1/2 or a whole number from 4, the
+/// other a whole number from 2; none above 24.
 [[nodiscard]] std::optional<DressedSize> dressed_size(std::string_view name);
 
 /// Whether a section of this width and depth, in either order, is that of the name; false for an empty or unknown one.

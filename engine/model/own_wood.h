@@ -11,10 +11,10 @@ namespace toehold::model {
 struct OwnWood {
     /// What a depth does to bending on the narrow face.
     enum class Volume {
-        none,                   ///< the report gives no volume or size factor
-        depth,                  ///< (12 in/d)^exponent, as reports on structural composite lumber give it
-        glulam,                 ///< NDS 2018 Eq. 5.3-1 with x = 10
-        glulam_southern_pine,   ///< the same with x = 20
+        none,                  ///< the report gives no volume or size factor
+        depth,                 ///< (12 in/d)^exponent, as reports on structural composite lumber give it
+        glulam,                ///< NDS 2018 Eq. 5.3-1 with x = 10
+        glulam_southern_pine,  ///< the same with x = 20
     };
     /// What moisture over 16 % (19 % for sawn lumber) does to the values.
     enum class WetService {
@@ -25,7 +25,7 @@ struct OwnWood {
     };
     std::string id;
     std::string name;
-    std::string source;  ///< the report or stamp, never empty
+    std::string source;             ///< the report or stamp, never empty
     double bending_psi = 0.0;       ///< Fb, load on the narrow face
     double bending_flat_psi = 0.0;  ///< Fb, load on the wide face
     double tension_psi = 0.0;

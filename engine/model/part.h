@@ -40,10 +40,10 @@ enum class PartKind {
     ledger,
     beam,
     lower_plate,  ///< under a group of bolts, by the ids of the holes of that group
-    boards,     ///< the deck boards as what holds the joists' tops
-    framing,    ///< everything below the plate and its layers
-    stiffness,  ///< the basis of a stiffness
-    plug_in,    ///< what a check from a shared library names, by its own words
+    boards,       ///< the deck boards as what holds the joists' tops
+    framing,      ///< everything below the plate and its layers
+    stiffness,    ///< the basis of a stiffness
+    plug_in,      ///< what a check from a shared library names, by its own words
 };
 
 /// Which piece of the part.

@@ -22,11 +22,11 @@ enum class StubFixing { none, set_screws, through_bolt };
 /// A short stub welded to the plate, over which a tube post slides: stub and post bear on each other at both ends of
 /// the overlap. Of the post's form: rectangular in a rectangular tube, round in a round one.
 struct Stub {
-    double width_in = 0.0;   ///< outside, along x, > 0; a round one's diameter
-    double depth_in = 0.0;   ///< outside, along y, > 0; a round one's diameter
-    double wall_in = 0.0;    ///< 0: a solid bar
-    double height_in = 0.0;  ///< of its top above the plate's underside, > 0
-    std::string metal;       ///< catalog id
+    double width_in = 0.0;                 ///< outside, along x, > 0; a round one's diameter
+    double depth_in = 0.0;                 ///< outside, along y, > 0; a round one's diameter
+    double wall_in = 0.0;                  ///< 0: a solid bar
+    double height_in = 0.0;                ///< of its top above the plate's underside, > 0
+    std::string metal;                     ///< catalog id
     StubFixing fixing = StubFixing::none;  ///< what keeps the post from lifting off
     friend bool operator==(const Stub&, const Stub&) = default;
 };
@@ -63,9 +63,9 @@ struct SolidBar {
 /// Two equal flat bars side by side, each welded to the plate, with a clear gap between them. They count as two bars:
 /// spacers hold their distance and do not make one section of them.
 struct TwinBars {
-    double width_in = 0.0;  ///< of one bar, along x, > 0
-    double depth_in = 0.0;  ///< of one bar, along y, > 0
-    double gap_in = 0.0;    ///< clear, > 0
+    double width_in = 0.0;         ///< of one bar, along x, > 0
+    double depth_in = 0.0;         ///< of one bar, along y, > 0
+    double gap_in = 0.0;           ///< clear, > 0
     PlanAxis apart = PlanAxis::x;  ///< the axis along which the gap lies
     std::string metal;
     friend bool operator==(const TwinBars&, const TwinBars&) = default;

@@ -38,7 +38,8 @@ void check_packing(ProblemList& problems, const Layers& layers) {
     const bool round = packing.shape == PackingShape::round;
     problems.positive(round ? phrase("diameter (in)") : phrase("width (in)"), packing.width_in, 48.0);
     if (!round) problems.positive(phrase("depth (in)"), packing.depth_in, 48.0);
-    problems.between(phrase("hole (in)"), packing.hole_in, 0.0, 0.95 * (round ? packing.width_in : std::min(packing.width_in, packing.depth_in)));
+    problems.between(phrase("hole (in)"), packing.hole_in, 0.0,
+                     0.95 * (round ? packing.width_in : std::min(packing.width_in, packing.depth_in)));
     if (packing.places.size() > most_members)
         problems.add(phrase("too many pieces of packing"), phrase("at most {}", most_members),
                      verbatim(std::to_string(packing.places.size())));
@@ -157,8 +158,7 @@ void check_material(ProblemList& problems, const OwnWood& wood) {
     problems.positive(phrase("modulus (psi)"), wood.modulus_psi, largest_modulus_psi);
     problems.positive(phrase("minimum modulus (psi)"), wood.modulus_min_psi, wood.modulus_psi);
     problems.positive(phrase("specific gravity"), wood.specific_gravity, 1.2);
-    if (wood.volume == OwnWood::Volume::depth)
-        problems.positive(phrase("volume exponent"), wood.volume_exponent, 1.0);
+    if (wood.volume == OwnWood::Volume::depth) problems.positive(phrase("volume exponent"), wood.volume_exponent, 1.0);
 }
 
 void check_materials(ProblemList& problems, const Framing& framing) {

@@ -8,7 +8,7 @@ namespace toehold::paper {
 /// `3/16 fillet all around, above and below the plate`. `leg` and `throat`: those lengths as the reader's paper writes
 /// them.
 [[nodiscard]] format::Phrase words_of_weld(const model::Weld& weld, const format::Phrase& leg,
-                                        const format::Phrase& throat);
+                                           const format::Phrase& throat);
 /// `4 gussets, 2 high x 1 1/2 long x 1/4`; empty without any.
 [[nodiscard]] format::Phrase words_of_gussets(const model::Weld& weld);
 

@@ -79,9 +79,9 @@ struct LargestTension {
 /// the detail's basis and whatever acts beside it as it is. Found by running the checks under that load, not by
 /// proportion.
 struct ProofFactor {
-    double multiple = 0.0;        ///< of the code's load; < 1 where a check fails under it
-    double concentrated_lb = 0.0; ///< the code's load, without a load factor
-    format::Phrase title;         ///< of the check that reaches its limit first
+    double multiple = 0.0;         ///< of the code's load; < 1 where a check fails under it
+    double concentrated_lb = 0.0;  ///< the code's load, without a load factor
+    format::Phrase title;          ///< of the check that reaches its limit first
     model::PartId part;
 };
 

@@ -83,9 +83,8 @@ std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
             "for the load on the post alone, on all posts, and on those posts that make each force larger. Along a "
             "member the largest forces of each post are added even where they stand apart, which is conservative."));
     }
-    const std::string clause =
-        model::clause(model::building_code(review.posts.front().review.resolved.detail.basis),
-                      model::Provision::concentrated_guard_load);
+    const std::string clause = model::clause(model::building_code(review.posts.front().review.resolved.detail.basis),
+                                             model::Provision::concentrated_guard_load);
     all.push_back(
         phrase("The concentrated load stands at one post at a time, so that loads of other posts are not added to it "
                "({}). A load stated by the user is taken as one post's own.",

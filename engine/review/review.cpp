@@ -2,8 +2,8 @@
 
 #include "checks/registry.h"
 #include "review/assumptions.h"
-#include "review/memory/used.h"
 #include "review/load_path.h"
+#include "review/memory/used.h"
 #include "review/proof_factor.h"
 #include "review/run_checks.h"
 #include "review/verdict.h"

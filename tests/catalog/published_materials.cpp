@@ -136,7 +136,9 @@ TEST_CASE("A better grade is no weaker, and a timber no stronger than lumber of 
         if (row.id != "no-2" || row.use != catalog::WoodUse::dimension_lumber) continue;
         INFO(row.species << " " << row.depth_max_in);
         const catalog::Section section{1.5, std::min(row.depth_max_in, 12.0) - 0.5};
-        const auto bending = [&](const char* grade) { return catalog::find_grade(all, row.species, grade, section)->bending_psi; };
+        const auto bending = [&](const char* grade) {
+            return catalog::find_grade(all, row.species, grade, section)->bending_psi;
+        };
         CHECK(bending("select-structural") > bending("no-1"));
         CHECK(bending("no-1") >= row.bending_psi);
         CHECK(bending("no-3") < row.bending_psi);
@@ -214,11 +216,13 @@ TEST_CASE("Filler 4043 leaves 6061-T6 over 3/8 in at 11 ksi", "[catalog][publish
 
 TEST_CASE("Wood layers are a twentieth as stiff across the grain as their lumber is along it", "[catalog][published]") {
     // Wood Handbook Table 5-1: ET/EL of Douglas-fir 0.050.
-    const catalog::LumberGrade* const fir = catalog::find_grade(shipped_catalog(), "douglas-fir-larch", "no-2", {1.5, 5.5});
+    const catalog::LumberGrade* const fir =
+        catalog::find_grade(shipped_catalog(), "douglas-fir-larch", "no-2", {1.5, 5.5});
     REQUIRE(fir != nullptr);
     CHECK_CLOSE(row(shipped_catalog().decking, "wood-douglas-fir").modulus_perp_psi, 0.050 * fir->modulus_psi, 1e-12,
                 0.0);
-    const catalog::LumberGrade* const pine = catalog::find_grade(shipped_catalog(), "southern-pine", "no-2", {1.5, 5.5});
+    const catalog::LumberGrade* const pine =
+        catalog::find_grade(shipped_catalog(), "southern-pine", "no-2", {1.5, 5.5});
     REQUIRE(pine != nullptr);
     CHECK_CLOSE(row(shipped_catalog().decking, "wood-southern-pine").modulus_perp_psi, 0.050 * pine->modulus_psi, 1e-12,
                 0.0);

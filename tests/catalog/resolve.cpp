@@ -203,7 +203,8 @@ TEST_CASE("A grade that timbers do not have is refused for one", "[catalog][bad-
     const model::Problem problem = only_problem(detail);
     CHECK(problem.element == "post");
     CHECK(format::english(problem.found) == "5 1/2 in thick, 5 1/2 in wide");
-    CHECK(format::english(problem.message) == "southern-pine no-3 is listed for dimension lumber, and this member is a timber");
+    CHECK(format::english(problem.message) ==
+          "southern-pine no-3 is listed for dimension lumber, and this member is a timber");
 }
 
 TEST_CASE("A member without a grade is of a material of the file's own", "[catalog][unit]") {

@@ -26,8 +26,9 @@ TEST_CASE("A plate on the deck is checked for everything that is registered", "[
 }
 
 TEST_CASE("Checks of plate, weld, shoe and decking are for a plate on the deck alone", "[unit]") {
-    CHECK(for_plates_alone() == std::set<std::string>{"bearing-decking", "bearing-packing", "deck-sideways", "packing-seat", "plate-bending",
-                                                      "plate-hole-bearing", "plate-hole-edge", "plate-ligaments", "post-shoe", "weld"});
+    CHECK(for_plates_alone() == std::set<std::string>{"bearing-decking", "bearing-packing", "deck-sideways",
+                                                      "packing-seat", "plate-bending", "plate-hole-bearing",
+                                                      "plate-hole-edge", "plate-ligaments", "post-shoe", "weld"});
 }
 
 TEST_CASE("A check without a list of mounts is for every mount, and one with a list for those alone", "[unit]") {

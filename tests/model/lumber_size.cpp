@@ -1,5 +1,5 @@
-// Nominal sizes against NDS Supplement 2018 Table 1A (PS 20), dry: dimension lumber read in a public transcription; boards
-// and timbers from memory.
+// Nominal sizes against NDS Supplement 2018 Table 1A (PS 20), dry: dimension lumber read in a public transcription;
+// boards and timbers from memory.
 #include "model/lumber_size.h"
 
 #include <catch2/catch.hpp>
@@ -50,7 +50,8 @@ TEST_CASE("a name is read as people write it, in its own order", "[unit]") {
 }
 
 TEST_CASE("what nobody sells is no size", "[bad-input]") {
-    for (const char* name : {"", "2", "x", "2x", "x8", "2x8x4", "0x4", "1.5x7.25", "2 x eight", "-2x4", "99x4", "2x1 1/8"}) {
+    for (const char* name :
+         {"", "2", "x", "2x", "x8", "2x8x4", "0x4", "1.5x7.25", "2 x eight", "-2x4", "99x4", "2x1 1/8"}) {
         INFO(name);
         CHECK_FALSE(dressed_size(name));
     }

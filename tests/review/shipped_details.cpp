@@ -67,7 +67,7 @@ TEST_CASE("every whole detail of version 1 gets a verdict, whatever it is", "[pr
     for (const std::filesystem::directory_entry& entry : std::filesystem::directory_iterator(folder)) {
         if (entry.path().extension() != ".xml") continue;
         const xml::DetailRead read = xml::read_detail(entry.path());
-        if (!read.detail || !read.problems.empty()) continue;  // a library of plates
+        if (!read.detail || !read.problems.empty()) continue;                   // a library of plates
         if (entry.path().stem() == "rectangular-tube-through-bolts") continue;  // names rows that no catalog has
         INFO(entry.path().filename().string());
         CHECK_NOTHROW(review::evaluate(test::resolved_by_shipped(*read.detail), ""));

@@ -50,8 +50,9 @@ catalog::Resolved example_resolved() {
                                                          "southern-pine",
                                                          {}};
     const catalog::Species pine{"southern-pine", "southern pine", 0.55, {}};
-    const catalog::LumberGrade grade{"southern-pine", "no-2", "No. 2", 3.5,    5.5,   catalog::SizeFactor::included, 1000.0,
-                                     600.0,           175.0,  565.0,   1400.0, 1.4e6, 510e3, {}};
+    const catalog::LumberGrade grade{"southern-pine", "no-2", "No. 2", 3.5,   5.5,    catalog::SizeFactor::included,
+                                     1000.0,          600.0,  175.0,   565.0, 1400.0, 1.4e6,
+                                     510e3,           {}};
     resolved.blocks = {{pine, grade}, {pine, grade}};
     resolved.joists = catalog::MemberMaterial{pine, grade};
     return resolved;

@@ -36,7 +36,7 @@ struct LateralJoint {
     bool decking_bears = false;
     format::Phrase gap_note;  ///< why decking does not bear although the basis lets it; empty: nothing to say
     ThreadPlace threads;
-    bool penetrates = true;   ///< reaches the least penetration of NDS 2018 12.1
+    bool penetrates = true;  ///< reaches the least penetration of NDS 2018 12.1
     double group_factor = 1.0;
     bool single_row = true;
     double fixed_factor = 1.0;  ///< every factor but CDelta, which alone turns with the push

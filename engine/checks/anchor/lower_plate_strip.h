@@ -1,7 +1,8 @@
 #pragma once
 // A strip of metal under the wood that several bolts pull up: how the wood's pressure may lie along it, and what bends
-// it. Each way of lying is in balance with the bolts as they pull, so the strip that neither crushes the wood nor yields
-// under the best of them holds (lower bound theorem; the metal bends and the wood crushes without breaking). lb, in.
+// it. Each way of lying is in balance with the bolts as they pull, so the strip that neither crushes the wood nor
+// yields under the best of them holds (lower bound theorem; the metal bends and the wood crushes without breaking). lb,
+// in.
 #include <vector>
 
 namespace toehold::checks {

@@ -52,7 +52,8 @@ NominalStress screw_stress(const catalog::Anchor& anchor, bool tension) {
             {}};
 }
 
-Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bool tension, bool threads_clear = false) {
+Capacity on_section(const catalog::Anchor& anchor, const model::Basis& basis, bool tension,
+                    bool threads_clear = false) {
     const bool bolt = anchor.kind == FastenerKind::through_bolt;
     Capacity capacity;
     const NominalStress stress = bolt ? bolt_stress(anchor, tension, threads_clear) : screw_stress(anchor, tension);
@@ -97,9 +98,9 @@ Capacity anchor_tension(const catalog::Anchor& anchor, const model::Basis& basis
     return {allowable.value, "report: " + anchor.reported->report, std::move(allowable.steps), {}};
 }
 
-/// Usable shear, lb, threads in the shear plane unless a bolt's are known to be clear of it. Not for a reported fastener: its lateral value covers the steel. The
-/// reduction of A307 bolts for a long grip between steel plates is not taken: here the bolt bears in wood, whose yield
-/// limit equations cover its bending.
+/// Usable shear, lb, threads in the shear plane unless a bolt's are known to be clear of it. Not for a reported
+/// fastener: its lateral value covers the steel. The reduction of A307 bolts for a long grip between steel plates is
+/// not taken: here the bolt bears in wood, whose yield limit equations cover its bending.
 Capacity anchor_shear(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     if (anchor.kind != FastenerKind::reported)
         return on_section(anchor, resolved.detail.basis, false, thread_place(resolved, anchor).clear_of_plane);
@@ -225,13 +226,12 @@ const RegisterCheck tension_check{
      phrase("The shank or thread of each anchor against its largest tension, without the wood."),
      anchor_steel_tension,
      {"anchor-steel-combined"}}};
-const RegisterCheck shear_check{
-    {"anchor-steel-shear",
-     phrase("Anchor steel, shear"),
-     "AISC 360-16 J3.6",
-     phrase("The shank or thread of each anchor against its largest shear."),
-     anchor_steel_shear,
-     {"anchor-steel-combined"}}};
+const RegisterCheck shear_check{{"anchor-steel-shear",
+                                 phrase("Anchor steel, shear"),
+                                 "AISC 360-16 J3.6",
+                                 phrase("The shank or thread of each anchor against its largest shear."),
+                                 anchor_steel_shear,
+                                 {"anchor-steel-combined"}}};
 const RegisterCheck combined_check{
     {"anchor-steel-combined", phrase("Anchor steel, combined tension and shear"), "AISC 360-16 J3.7",
      phrase("Tension and shear of the same push together on the steel of each anchor."), anchor_steel_combined}};

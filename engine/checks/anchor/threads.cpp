@@ -27,8 +27,8 @@ ThreadPlace of_bolt(const catalog::Resolved& resolved, const catalog::Anchor& an
     if (!anchor.bolt) return {};
     const model::ThroughBolt& bolt = *anchor.bolt;
     if (bolt.length_in) {
-        const double thread_in = bolt.thread_length_in.value_or(
-            resistance::bolt_thread_length_in(anchor.diameter_in, *bolt.length_in));
+        const double thread_in =
+            bolt.thread_length_in.value_or(resistance::bolt_thread_length_in(anchor.diameter_in, *bolt.length_in));
         return from_shank(*bolt.length_in - thread_in, seating(resolved, anchor).above_member_in,
                           member_of(resolved, anchor).depth_in);
     }

@@ -9,10 +9,10 @@ namespace toehold::checks {
 
 /// All that one joist gets in one state.
 struct BoardPush {
-    std::size_t joist = 0;   ///< number in `model::members`
-    double across_lb = 0.0;  ///< sum of the sizes of the forces square to the joist
-    double along_lb = 0.0;   ///< sum of the sizes of the forces along it
-    double middle_in = 0.0;  ///< where their resultant stands along the joist, each by its size
+    std::size_t joist = 0;                 ///< number in `model::members`
+    double across_lb = 0.0;                ///< sum of the sizes of the forces square to the joist
+    double along_lb = 0.0;                 ///< sum of the sizes of the forces along it
+    double middle_in = 0.0;                ///< where their resultant stands along the joist, each by its size
     double first_in = 0.0, last_in = 0.0;  ///< the outermost of their places along it
 
     [[nodiscard]] double force_lb() const;

@@ -117,7 +117,9 @@ std::vector<CheckResult> member_end_connection(const CheckInput& input) {
 }
 
 const RegisterCheck registered{
-    {"member-end-connection", phrase("Block end connection"), "NDS 2018 12.3, 12.5",
+    {"member-end-connection",
+     phrase("Block end connection"),
+     "NDS 2018 12.3, 12.5",
      phrase("Uplift, downward force, lateral force, withdrawal, torque and moment where a block or "
             "joist is supported, against its connection there."),
      member_end_connection,

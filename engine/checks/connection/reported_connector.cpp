@@ -40,8 +40,7 @@ std::vector<EndUse> uses(const demand::SupportReaction& forces, const ReportedCo
                 allowed.tension, UseGroup::withdrawal)};
     if (!on_beam) {
         all.push_back(against("R_d", phrase("downward on the other line: T/arm - R_v/2, or R_g/2 + T/arm"),
-                              std::max({pressed_lb, pair_lb - half_lb, 0.0}), allowed.line_down,
-                              UseGroup::shear));
+                              std::max({pressed_lb, pair_lb - half_lb, 0.0}), allowed.line_down, UseGroup::shear));
     }
     if (!has_arm) {
         all.push_back(

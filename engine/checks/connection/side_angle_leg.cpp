@@ -21,7 +21,6 @@ using format::Quantity;
 using model::SideAngles;
 using Kind = model::SideAngles::Kind;
 
-
 /// That counts in the yield equations.
 double yield_diameter_in(const SideAngles& angles) {
     if (angles.threads == model::Threads::excluded) return angles.diameter_in;
@@ -170,10 +169,9 @@ LegValue leg_lateral(const SideAngles& angles, const catalog::Metal& metal, cons
     value.steps.push_back({"Z_" + leg.mark + "'", phrase("adjusted lateral value, {}", leg.name),
                            "Z times every factor", adjusted.value, "lb", "NDS 2018 Table 11.3.1"});
     if (value.towards_end > 1.0 && std::isfinite(value.towards_end))
-        value.steps.push_back({"e_" + leg.mark,
-                               phrase("force along the grain towards the end counts this much more, {}", leg.name),
-                               "C_Delta across over C_Delta along, 4 D and 7 D", value.towards_end, "",
-                               "NDS 2018 Table 12.5.1A"});
+        value.steps.push_back(
+            {"e_" + leg.mark, phrase("force along the grain towards the end counts this much more, {}", leg.name),
+             "C_Delta across over C_Delta along, 4 D and 7 D", value.towards_end, "", "NDS 2018 Table 12.5.1A"});
     return value;
 }
 

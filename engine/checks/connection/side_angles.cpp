@@ -29,7 +29,7 @@ constexpr double prying = 2.0;
 struct AngleValues {
     double member_leg_lb = 0.0, holder_leg_lb = 0.0;  ///< Z'
     double member_pull_lb = 0.0, holder_pull_lb = 0.0;
-    double per_couple = 0.0;  ///< force on the outermost fastener of one leg, 1/in
+    double per_couple = 0.0;   ///< force on the outermost fastener of one leg, 1/in
     double towards_end = 1.0;  ///< of the member leg, as `LegValue` has it
     double width_in = 0.0, depth_in = 0.0;
     format::Phrase why_member, why_holder, why_member_pull, why_holder_pull;

@@ -1,6 +1,6 @@
-// Screws of 1/4 in and more in end grain: no standard gives them a value there, so each has what its report allows. Like
-// hardware with a report, but the couples are carried by the spread of the screws on their upright line: an elastic
-// group, common practice. The member's pressed edge is not counted, which is on the safe side.
+// Screws of 1/4 in and more in end grain: no standard gives them a value there, so each has what its report allows.
+// Like hardware with a report, but the couples are carried by the spread of the screws on their upright line: an
+// elastic group, common practice. The member's pressed edge is not counted, which is on the safe side.
 #include "checks/connection/structural_screws.h"
 
 #include "catalog/resolve.h"
@@ -30,8 +30,7 @@ std::vector<EndUse> uses(const demand::SupportReaction& forces, const EndGrainFa
     const double per_couple = outermost_per_couple(screws.count, screws.spread_in);
     const double across_lb =
         std::hypot(upright_lb(forces), forces.across_lb) / screws.count + std::abs(forces.torque_lb_in) * per_couple;
-    const double along_lb =
-        std::max(forces.along_lb, 0.0) / screws.count + std::abs(forces.moment_lb_in) * per_couple;
+    const double along_lb = std::max(forces.along_lb, 0.0) / screws.count + std::abs(forces.moment_lb_in) * per_couple;
     std::vector<EndUse> all{
         {"P", phrase("force across the outermost screw"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", across_lb,
          allowed.lateral_lb, "lb", UseGroup::shear, no_value(phrase("lateral"))},
@@ -75,9 +74,9 @@ EndStrength structural_screw_strength(const catalog::Resolved& resolved, const E
         return strength;
     }
     strength.steps = steps(screws, allowed, basis.method == model::Method::lrfd);
-    strength.note = sentences(phrase("Values of the report for end grain, which hold for: {}.",
-                                     screws.reported.conditions),
-                              place.holder.assumption);
+    strength.note =
+        sentences(phrase("Values of the report for end grain, which hold for: {}.", screws.reported.conditions),
+                  place.holder.assumption);
     strength.uses = [screws, allowed](const demand::SupportReaction& forces) { return uses(forces, screws, allowed); };
     return strength;
 }

@@ -76,8 +76,7 @@ std::vector<Finding> corrosion_not_stated(const catalog::Resolved& resolved) {
 /// of its 2012 edition); the residential code takes it of all (from memory, to be confirmed).
 bool too_little(const catalog::Anchor& anchor, Protection protection, model::BuildingCode code) {
     if (is_stainless(anchor)) return false;
-    if (protection == Protection::mechanically_galvanized)
-        return is_screw(anchor) && !model::residential(code);
+    if (protection == Protection::mechanically_galvanized) return is_screw(anchor) && !model::residential(code);
     return protection == Protection::none || protection == Protection::plated;
 }
 
@@ -116,10 +115,11 @@ std::vector<Finding> aluminum_on_treated_wood(const catalog::Resolved& resolved)
     for (const catalog::Anchor& anchor : resolved.anchors) {
         const bool below = (anchor.backing || anchor.lower) && anchor.backing_metal;
         if (!below || anchor.backing_metal->kind != MetalKind::aluminum) continue;
-        findings.push_back(finding_on(model::anchor_part(anchor.id), Severity::caution,
-                                      phrase("The aluminum plate below anchor {} lies on treated wood: copper in the "
-                                             "preservative attacks aluminum. Use hot-dip galvanized or stainless steel.",
-                                             anchor.id)));
+        findings.push_back(
+            finding_on(model::anchor_part(anchor.id), Severity::caution,
+                       phrase("The aluminum plate below anchor {} lies on treated wood: copper in the "
+                              "preservative attacks aluminum. Use hot-dip galvanized or stainless steel.",
+                              anchor.id)));
     }
     if (std::holds_alternative<model::WoodPost>(resolved.detail.post) &&
         resolved.post_metal.kind == MetalKind::aluminum)
@@ -149,10 +149,20 @@ std::vector<Finding> dissimilar_metals(const catalog::Resolved& resolved) {
                               std::move(bare)))};
 }
 
-const RegisterFinding silent_rule{{"corrosion-not-stated", phrase("Corrosion protection of the anchors"),
-                                   "", corrosion_not_stated, {}, {}, model::Provision::treated_wood_fasteners}};
-const RegisterFinding little_rule{{"corrosion-too-little", phrase("Too little corrosion protection of the anchors"),
-                                   "", corrosion_too_little, {}, {}, model::Provision::treated_wood_fasteners}};
+const RegisterFinding silent_rule{{"corrosion-not-stated",
+                                   phrase("Corrosion protection of the anchors"),
+                                   "",
+                                   corrosion_not_stated,
+                                   {},
+                                   {},
+                                   model::Provision::treated_wood_fasteners}};
+const RegisterFinding little_rule{{"corrosion-too-little",
+                                   phrase("Too little corrosion protection of the anchors"),
+                                   "",
+                                   corrosion_too_little,
+                                   {},
+                                   {},
+                                   model::Provision::treated_wood_fasteners}};
 const RegisterFinding wood_rule{
     {"aluminum-on-treated-wood", phrase("Aluminum on treated wood"), "common practice", aluminum_on_treated_wood},
     {model::MountKind::plate_on_deck}};

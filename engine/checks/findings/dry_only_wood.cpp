@@ -34,8 +34,7 @@ std::vector<Finding> dry_only_wood(const catalog::Resolved& resolved) {
     return findings;
 }
 
-const RegisterFinding rule{
-    {"wood-dry-only", phrase("Wood for dry service alone"), "NDS 2018 8.3.3", dry_only_wood}};
+const RegisterFinding rule{{"wood-dry-only", phrase("Wood for dry service alone"), "NDS 2018 8.3.3", dry_only_wood}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -72,9 +72,10 @@ void look_at_boards(std::vector<Finding>& findings, const model::Decking* boards
 void look_at_bearing(std::vector<Finding>& findings, const model::Decking* boards) {
     if (boards == nullptr || !boards->report.empty()) return;
     if (!(boards->bearing_psi > 0.0) && !(boards->modulus_psi > 0.0)) return;
-    findings.push_back(finding_on({PartKind::decking}, Severity::missing,
-                                  phrase("The source of the boards' allowable bearing or modulus is not specified. Name "
-                                         "the evaluation report, its edition and table.")));
+    findings.push_back(
+        finding_on({PartKind::decking}, Severity::missing,
+                   phrase("The source of the boards' allowable bearing or modulus is not specified. Name "
+                          "the evaluation report, its edition and table.")));
 }
 
 /// A closed, welded shoe without a reported moment is judged by its geometry.
@@ -189,17 +190,23 @@ std::vector<Finding> joists_not_described(const catalog::Resolved& resolved) {
 
 const RegisterFinding source_rule{
     {"missing-evidence", phrase("Values without a source"), "common practice", missing_evidence}};
-const RegisterFinding composite_rule{
-    {"composite-evidence", phrase("Evidence for composite decking"),
-     "ASTM D7032 (from memory, to be confirmed)", composite_evidence,
-     {},
-     {},
-     model::Provision::composite_boards},
-    {model::MountKind::plate_on_deck}};
+const RegisterFinding composite_rule{{"composite-evidence",
+                                      phrase("Evidence for composite decking"),
+                                      "ASTM D7032 (from memory, to be confirmed)",
+                                      composite_evidence,
+                                      {},
+                                      {},
+                                      model::Provision::composite_boards},
+                                     {model::MountKind::plate_on_deck}};
 const RegisterFinding plate_rule{{"plate-changed", phrase("Plate from another file"), "common practice", plate_changed},
                                  {model::MountKind::plate_on_deck}};
-const RegisterFinding joists_rule{{"joists-not-described", phrase("Joist lengths and supports not specified"),
-                                   "common practice", joists_not_described, {}, {}, model::Provision::deck_guard}};
+const RegisterFinding joists_rule{{"joists-not-described",
+                                   phrase("Joist lengths and supports not specified"),
+                                   "common practice",
+                                   joists_not_described,
+                                   {},
+                                   {},
+                                   model::Provision::deck_guard}};
 
 }  // namespace
 }  // namespace toehold::checks

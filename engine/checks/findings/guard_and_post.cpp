@@ -67,8 +67,10 @@ std::vector<Finding> notched_post(const catalog::Resolved& resolved) {
         "common practice")};
 }
 
-const RegisterFinding height_rule{{"guard-height", phrase("Guard height"), "", guard_height, {}, {}, Provision::guard_height}};
-const RegisterFinding notch_rule{{"notched-post", phrase("Notched wood post"), "", notched_post, {}, {}, Provision::notched_post}};
+const RegisterFinding height_rule{
+    {"guard-height", phrase("Guard height"), "", guard_height, {}, {}, Provision::guard_height}};
+const RegisterFinding notch_rule{
+    {"notched-post", phrase("Notched wood post"), "", notched_post, {}, {}, Provision::notched_post}};
 
 }  // namespace
 }  // namespace toehold::checks

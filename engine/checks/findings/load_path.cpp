@@ -183,9 +183,10 @@ void look_at_reported_screws(std::vector<Finding>& findings, const model::Framin
         if (!drawn_by_report(block.from_end.connection) && !drawn_by_report(block.to_end.connection)) continue;
         findings.push_back(finding_on(
             {PartKind::block, block.id}, Severity::caution,
-            phrase("Block {} is held by screws in end grain with withdrawal values from their report. The code's own text "
-                   "does not count withdrawal from end grain; the building official must accept the report.",
-                   block.id)));
+            phrase(
+                "Block {} is held by screws in end grain with withdrawal values from their report. The code's own text "
+                "does not count withdrawal from end grain; the building official must accept the report.",
+                block.id)));
     }
 }
 
@@ -235,13 +236,27 @@ std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
     return findings;
 }
 
-const RegisterFinding anchors_rule{
-    {"decking-only", phrase("Anchors that miss the framing"), "", decking_only, {}, {}, model::Provision::guard_on_decking}};
-const RegisterFinding ends_rule{
-    {"no-path-to-joists", phrase("Member ends not connected"), "", no_path_to_joists, {}, {}, model::Provision::deck_guard}};
-const RegisterFinding end_grain_rule{{"end-grain-withdrawal", phrase("Fasteners in end grain"),
+const RegisterFinding anchors_rule{{"decking-only",
+                                    phrase("Anchors that miss the framing"),
+                                    "",
+                                    decking_only,
+                                    {},
+                                    {},
+                                    model::Provision::guard_on_decking}};
+const RegisterFinding ends_rule{{"no-path-to-joists",
+                                 phrase("Member ends not connected"),
+                                 "",
+                                 no_path_to_joists,
+                                 {},
+                                 {},
+                                 model::Provision::deck_guard}};
+const RegisterFinding end_grain_rule{{"end-grain-withdrawal",
+                                      phrase("Fasteners in end grain"),
                                       "NDS 2018 12.2.3, 12.5.2 (from memory, to be confirmed)",
-                                      end_grain_withdrawal, {}, {}, model::Provision::guard_beside_framing}};
+                                      end_grain_withdrawal,
+                                      {},
+                                      {},
+                                      model::Provision::guard_beside_framing}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -24,14 +24,17 @@ double length_factor(const PlatePressure& pressure, const model::Member& member)
 /// Of a joist on its beam.
 double beam_length_factor(const model::Member& joist, const model::JoistSupport& beam) {
     if (!joist.length_stated || !(beam.bearing_in > 0.0)) return 1.0;
-    const double to_end_in =
-        std::min(beam.at_in - joist.from_in, joist.to_in - beam.at_in) - 0.5 * beam.bearing_in;
+    const double to_end_in = std::min(beam.at_in - joist.from_in, joist.to_in - beam.at_in) - 0.5 * beam.bearing_in;
     return resistance::bearing_area_factor(beam.bearing_in, to_end_in);
 }
 
 Step length_factor_step(double factor) {
-    return {"C_b", phrase("bearing area factor"), "(l_b + 3/8)/l_b where l_b < 6 in and 3 in from the end, else 1",
-            factor, "", "NDS 2018 3.10.4"};
+    return {"C_b",
+            phrase("bearing area factor"),
+            "(l_b + 3/8)/l_b where l_b < 6 in and 3 in from the end, else 1",
+            factor,
+            "",
+            "NDS 2018 3.10.4"};
 }
 
 std::vector<Step> length_steps(const PlatePressure& pressure, double factor) {
@@ -91,8 +94,7 @@ std::vector<CheckResult> bearing_framing(const CheckInput& input) {
 CheckResult bearing_on_beam(const CheckInput& input, const EndPlace& place, const demand::GoverningState& worst) {
     const model::JoistSupport& support =
         input.resolved.detail.framing.supports.at(place.support->joist_support.value());
-    const Adjusted adjusted =
-        adjust_compression_perp(place.wood->grade, input.resolved.detail.basis);
+    const Adjusted adjusted = adjust_compression_perp(place.wood->grade, input.resolved.detail.basis);
     const double area_in2 = place.member.width_in * support.bearing_in;
     CheckResult result = end_result(input, place, worst.state, phrase("bearing"));
     if (!(area_in2 > 0.0)) {

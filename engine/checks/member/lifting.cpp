@@ -76,26 +76,24 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     const double piece_in = model::piece_depth_in(member);
     const double in_piece = reached_in_lifting_piece_in(member, reached);
     result.capacity = member.stack * strength(adjusted.value, width_in, piece_in, in_piece);
-    result.steps = {{"V_v", phrase("largest vertical shear"), vertical_statics(input),
-                     actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand", Origin::demanded},
-                    demanded("T", phrase("total tension of its anchors"), pull_lb(input, worst.state, index), "lb"),
-                    {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
-                    from_file("b", phrase("width of the pieces with an anchor"), width_in, "in"),
-                    from_file("d", member.stack > 1 ? phrase("depth of one piece of {}", name)
-                                                    : phrase("depth of {}", name),
-                              piece_in, "in"),
-                    {"d_e",
-                     member.stack > 1
-                         ? phrase("top of the piece that lifts the others to the end of its shortest anchor's thread")
-                         : phrase("top of {} to the end of the full thread of its shortest anchor", name),
-                     "length in the member less the tip", in_piece, "in", ""}};
+    result.steps = {
+        {"V_v", phrase("largest vertical shear"), vertical_statics(input),
+         actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand", Origin::demanded},
+        demanded("T", phrase("total tension of its anchors"), pull_lb(input, worst.state, index), "lb"),
+        {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
+        from_file("b", phrase("width of the pieces with an anchor"), width_in, "in"),
+        from_file("d", member.stack > 1 ? phrase("depth of one piece of {}", name) : phrase("depth of {}", name),
+                  piece_in, "in"),
+        {"d_e",
+         member.stack > 1 ? phrase("top of the piece that lifts the others to the end of its shortest anchor's thread")
+                          : phrase("top of {} to the end of the full thread of its shortest anchor", name),
+         "length in the member less the tip", in_piece, "in", ""}};
     append(result.steps, allowable_shear_steps(grade, adjusted));
     result.steps.push_back({"V_r'", phrase("allowable shear there"),
                             near ? "2/3 F_v' b d_e (d_e/d)^2: an anchor less than 5 d from the end"
                                  : "2/3 F_v' b d_e: every anchor 5 d or more from the ends",
                             result.capacity, "lb",
-                            near ? "NDS 2018 Eq. 3.4-6"
-                                 : "NDS 2018 Eq. 3.4-7 (from memory, to be confirmed)"});
+                            near ? "NDS 2018 Eq. 3.4-6" : "NDS 2018 Eq. 3.4-7 (from memory, to be confirmed)"});
     conclude(result);
     return result;
 }
@@ -142,7 +140,8 @@ double reach_needed_in(const model::Member& member) {
 
 const char* reach_words(const model::Member& member) {
     if (member.stack == 1) return "0.5 d";
-    return member.stack_fastened ? "half of the top piece" : "to the middle of the lowest piece, which lifts the others";
+    return member.stack_fastened ? "half of the top piece"
+                                 : "to the middle of the lowest piece, which lifts the others";
 }
 
 format::Phrase remedy(const model::Member& member) {
@@ -164,14 +163,14 @@ CheckResult reach(const CheckInput& input, std::size_t index) {
     result.capacity = reached_in(input.resolved, anchor);
     result.steps = {demanded("T_u", phrase("largest tension"), input.demand.anchors.at(index).tension_lb, "lb"),
                     from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
-                    {"h_min", phrase("minimum reach: to mid-depth, its anchors pulling with {} or more together",
-                                     Quantity{light_load_lb(input.resolved.detail.basis), "lb"}),
+                    {"h_min",
+                     phrase("minimum reach: to mid-depth, its anchors pulling with {} or more together",
+                            Quantity{light_load_lb(input.resolved.detail.basis), "lb"}),
                      reach_words(member), result.demand, "in", clause},
                     {"h", phrase("top of {} to the end of the full thread or the nut", name), reach_formula(anchor),
                      result.capacity, "in", ""}};
     conclude(result);
-    if (result.status != Status::holds)
-        result.note = remedy(member);
+    if (result.status != Status::holds) result.note = remedy(member);
     return result;
 }
 

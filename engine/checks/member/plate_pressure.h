@@ -31,9 +31,9 @@ struct PressedPatch {
 struct PlatePressure {
     double stress_psi = 0.0;  ///< what is held to F_c,perp'
     double peak_psi = 0.0, mean_psi = 0.0;
-    bool block = false;                   ///< the stress is that of the block, not the elastic peak
-    double area_in2 = 0.0;                ///< of the block
-    double from_in = 0.0, to_in = 0.0;    ///< of the block, along the grain
+    bool block = false;                 ///< the stress is that of the block, not the elastic peak
+    double area_in2 = 0.0;              ///< of the block
+    double from_in = 0.0, to_in = 0.0;  ///< of the block, along the grain
     [[nodiscard]] double length_in() const { return to_in - from_in; }
 };
 [[nodiscard]] PlatePressure plate_pressure(const PressedPatch& patch, const demand::SupportForce& force);

@@ -66,8 +66,8 @@ Step allowable_torsion_step(const CheckInput& input, double allowable_shear_psi)
     constexpr const char* source = "Wood Handbook 2010 ch. 5 (from memory)";
     const format::Phrase meaning = phrase("allowable torsional stress");
     if (is_linear(input))
-        return {"F_t'", meaning, "2/3 F_v', as the file asks", resistance::two_thirds() * allowable_shear_psi, "psi",
-                source};
+        return {"F_t'", meaning, "2/3 F_v', as the file asks", resistance::two_thirds() * allowable_shear_psi,
+                "psi",  source};
     return {"F_t'", meaning, "F_v'", allowable_shear_psi, "psi", source};
 }
 
@@ -79,7 +79,11 @@ double combined_ratio(const CheckInput& input, const MemberStresses& stresses, d
 Step combined_step(const CheckInput& input, double ratio) {
     if (is_linear(input))
         return {"R", phrase("combined"), "f_v/F_v' + tau/F_t', as the file asks", ratio, "", "common practice"};
-    return {"R", phrase("combined"), "tau/F_t' + (f_v/F_v')^2", ratio, "",
+    return {"R",
+            phrase("combined"),
+            "tau/F_t' + (f_v/F_v')^2",
+            ratio,
+            "",
             "DIN EN 1995-1-1/NA NCI to 6.1.9 with k_shape 1 (from memory)"};
 }
 

@@ -142,8 +142,7 @@ mechanics::RigidPlateSolution PlateSolver::solve_rigid(const Push& push) {
 }
 
 mechanics::FlexiblePlateSolution PlateSolver::solve_flexible(const Push& push) {
-    mechanics::FlexiblePlateSolution solution =
-        plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
+    mechanics::FlexiblePlateSolution solution = plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
     if (solution.status == mechanics::SolveStatus::solved || push.load.push_lb != 0.0) return solution;
     // A straight pull on anchors in one line leaves the plate free to tilt about them: the least push settles the side,
     // and adds less than a thousandth to a tension.

@@ -57,7 +57,8 @@ Residuals residuals(const OneWaySprings& springs, const Eigen::VectorXd& signed_
     return result;
 }
 
-/// Of the bed under a point of the plate that stands `lift_in` over where it began; the bed's own support may have sunk.
+/// Of the bed under a point of the plate that stands `lift_in` over where it began; the bed's own support may have
+/// sunk.
 double pressure_under(Point at, double lift_in, const PlateAssembly& assembly, const std::vector<BedRectangle>& bed,
                       double scale, const PlateState& state) {
     for (std::size_t index = 0; index < bed.size(); ++index) {

@@ -7,8 +7,7 @@ namespace toehold::mechanics {
 OverlapCouple overlap_couple(double push_lb, double above_bottom_in, double overlap_in) {
     // Forces: w (L - 2 a) = H. Moments about the bottom: w (L^2/2 - a^2) = H h. The two give a and w.
     const double arm = above_bottom_in;
-    const double lower =
-        arm - std::sqrt(arm * arm - arm * overlap_in + 0.5 * overlap_in * overlap_in);
+    const double lower = arm - std::sqrt(arm * arm - arm * overlap_in + 0.5 * overlap_in * overlap_in);
     OverlapCouple couple;
     couple.lower_in = lower;
     couple.upper_in = overlap_in - lower;

@@ -134,7 +134,8 @@ Phrase weld_words(const catalog::Resolved& resolved) {
     const auto& weld = on_deck(resolved.detail).weld;
     if (!weld) return phrase("none specified");
     const auto& filler = on_deck(resolved).filler;
-    Phrase words = words_of_weld(*weld, phrase("{}", Dimension{weld->leg_in}), phrase("{}", Dimension{weld->throat_in}));
+    Phrase words =
+        words_of_weld(*weld, phrase("{}", Dimension{weld->leg_in}), phrase("{}", Dimension{weld->throat_in}));
     if (filler) words = phrase("{}, {}", std::move(words), filler->name);
     const Phrase gussets = words_of_gussets(*weld);
     return gussets.empty() ? words : phrase("{}; {}", std::move(words), gussets);

@@ -96,9 +96,9 @@ Phrase decking_words(const catalog::Resolved& resolved) {
 
 Phrase joists_words(const catalog::Resolved& resolved) {
     const model::Joists& joists = *resolved.detail.framing.joists;
-    Phrase words = phrase("{}, {}; along {}, center lines {}",
-                          named(section_words(1, joists.width_in, joists.depth_in), joists),
-                          wood_words(resolved.joists), axis(joists.along), joist_places(joists.members));
+    Phrase words =
+        phrase("{}, {}; along {}, center lines {}", named(section_words(1, joists.width_in, joists.depth_in), joists),
+               wood_words(resolved.joists), axis(joists.along), joist_places(joists.members));
     if (!joists.from_in || !joists.to_in) return phrase("{}; length not specified", std::move(words));
     return phrase("{}; from {} to {}", std::move(words), Dimension{*joists.from_in}, Dimension{*joists.to_in});
 }
@@ -126,7 +126,8 @@ Phrase block_words(const catalog::Resolved& resolved, std::size_t block) {
                       ? phrase("{} one on another, fastened to each other, {}", one.stack, std::move(section))
                       : phrase("{} one on another, loose, {}", one.stack, std::move(section));
     return phrase("{}, {}; along {} from {} to {}, center line at {}", std::move(section),
-                  wood_words(resolved.blocks.at(block)), axis(one.along), Dimension{one.from_in}, Dimension{one.to_in}, Dimension{one.across_in});
+                  wood_words(resolved.blocks.at(block)), axis(one.along), Dimension{one.from_in}, Dimension{one.to_in},
+                  Dimension{one.across_in});
 }
 
 std::vector<Alike> block_ends_alike(const model::Framing& framing, const format::Locale& locale) {

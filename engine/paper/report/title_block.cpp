@@ -53,8 +53,7 @@ Phrase basis_words(const Basis& basis, units::System system) {
     const bool rigid = model::plate_behaviour(basis) == model::PlateBehaviour::rigid;
     const bool gap = model::decking_in_shear(basis) == model::DeckingInShear::gap;
     return phrase("{}; {}; {}; {}; {}; {}", method_words(basis), moisture_words(basis),
-                  temperature_words(basis, system),
-                  incising_words(basis),
+                  temperature_words(basis, system), incising_words(basis),
                   rigid ? phrase("plate assumed rigid") : phrase("flexible plate on its bed"),
                   gap ? phrase("decking is an empty gap for shear") : phrase("decking counts as wood for shear"));
 }
@@ -69,9 +68,7 @@ Phrase names(const std::vector<Standard>& standards, Standard::Kind kind) {
     return words.empty() ? phrase("none named") : format::verbatim(words);
 }
 
-std::string code_chosen(const Basis& basis) {
-    return model::edition(model::building_code(basis));
-}
+std::string code_chosen(const Basis& basis) { return model::edition(model::building_code(basis)); }
 
 /// The hash stands on a row of its own: whole, so that it can be searched for.
 Facts facts(const Source& source) {

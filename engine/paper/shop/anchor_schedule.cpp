@@ -43,10 +43,9 @@ Phrase washers_words(const Anchor& anchor, units::System system) {
         return phrase("{}; below: {}", std::move(above), washer_words(*anchor.washer_below, system));
     if (anchor.lower) {
         const model::LowerPlate& common = *anchor.lower;
-        Phrase words = phrase("{}; below all: {} x {} x {}", std::move(above),
-                              drawing::length_figure(common.width_in, system),
-                              drawing::length_figure(common.depth_in, system),
-                              length_words(common.thickness_in, system));
+        Phrase words =
+            phrase("{}; below all: {} x {} x {}", std::move(above), drawing::length_figure(common.width_in, system),
+                   drawing::length_figure(common.depth_in, system), length_words(common.thickness_in, system));
         if (common.shape == model::LowerShape::plate) return words;
         return phrase("{}, leg {}", std::move(words), length_words(common.leg_in, system));
     }

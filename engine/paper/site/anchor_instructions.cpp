@@ -118,8 +118,8 @@ Phrase head_words(const Reader& reader, const AnchorSet& set) {
 Phrase below_words(const Anchor& anchor, units::System system) {
     if (anchor.washer_below) return phrase("Under each nut: {}.", washer_words(*anchor.washer_below, system));
     if (anchor.lower) {
-        return phrase("Under the wood one piece {} x {} x {} for all bolts.", tape_figure(anchor.lower->width_in, system),
-                      tape_figure(anchor.lower->depth_in, system),
+        return phrase("Under the wood one piece {} x {} x {} for all bolts.",
+                      tape_figure(anchor.lower->width_in, system), tape_figure(anchor.lower->depth_in, system),
                       drawing::length_words(anchor.lower->thickness_in, system));
     }
     if (!anchor.backing) return phrase("The nut bears on the wood.");

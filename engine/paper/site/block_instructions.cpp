@@ -24,8 +24,8 @@ struct BlockSet {
 bool alike(const model::Block& one, const model::Block& other) {
     constexpr double same_in = 1e-3;
     return std::abs(one.width_in - other.width_in) < same_in && std::abs(one.depth_in - other.depth_in) < same_in &&
-           std::abs((one.to_in - one.from_in) - (other.to_in - other.from_in)) < same_in && one.plies == other.plies && one.stack == other.stack &&
-           one.species == other.species && one.grade == other.grade;
+           std::abs((one.to_in - one.from_in) - (other.to_in - other.from_in)) < same_in && one.plies == other.plies &&
+           one.stack == other.stack && one.species == other.species && one.grade == other.grade;
 }
 
 std::vector<BlockSet> block_sets(const std::vector<model::Block>& blocks) {

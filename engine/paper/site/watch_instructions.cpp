@@ -71,8 +71,8 @@ void look_at_blocks(Instructions& list, const Reader& reader) {
 
 void look_at_protection(Instructions& list, const Reader& reader) {
     if (!reader.resolved.detail.framing.preservative_treated) return;
-    const std::string clause = model::clause(model::building_code(reader.resolved.detail.basis),
-                                             model::Provision::treated_wood_fasteners);
+    const std::string clause =
+        model::clause(model::building_code(reader.resolved.detail.basis), model::Provision::treated_wood_fasteners);
     list.push_back({{},
                     phrase("All metal hot-dip galvanized or stainless ({}).",
                            format::Citation{clause.substr(0, clause.find(" ("))})});

@@ -30,8 +30,7 @@ double bar_lateral_moment_lb_in(double thickness_in, double depth_in, double unb
     const double slenderness = pi * std::sqrt(modulus_psi * section_in3 / critical);
     if (slenderness >= meeting) return std::min(plastic_lb_in, critical);
     const double at_meeting = pi * pi * modulus_psi * section_in3 / (meeting * meeting);
-    return std::min(plastic_lb_in,
-                    plastic_lb_in * (1.0 - slenderness / meeting) + at_meeting * slenderness / meeting);
+    return std::min(plastic_lb_in, plastic_lb_in * (1.0 - slenderness / meeting) + at_meeting * slenderness / meeting);
 }
 
 }  // namespace toehold::resistance::aluminum

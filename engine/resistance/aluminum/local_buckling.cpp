@@ -59,8 +59,7 @@ double round_wall_psi(double slenderness, double yield_psi, double modulus_psi, 
     const double root = std::sqrt(slenderness);
     // The elastic curve takes over where it falls below the line.
     const double spread = 1.0 + root / 35.0;
-    const double elastic =
-        std::numbers::pi * std::numbers::pi * modulus_psi / (16.0 * slenderness * spread * spread);
+    const double elastic = std::numbers::pi * std::numbers::pi * modulus_psi / (16.0 * slenderness * spread * spread);
     return std::clamp(std::min(intercept - slope * root, elastic), 0.0, yield_psi);
 }
 

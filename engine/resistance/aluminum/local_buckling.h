@@ -1,6 +1,6 @@
 #pragma once
-// Local buckling of tube walls in aluminum: Aluminum Design Manual 2020 Part I, B.5.4, B.5.5 and the weighted average of
-// F.3.1. Every clause and constant here is from memory, to be confirmed. in, psi.
+// Local buckling of tube walls in aluminum: Aluminum Design Manual 2020 Part I, B.5.4, B.5.5 and the weighted average
+// of F.3.1. Every clause and constant here is from memory, to be confirmed. in, psi.
 #include "resistance/steel/tube.h"
 
 namespace toehold::resistance::aluminum {
@@ -9,8 +9,8 @@ namespace toehold::resistance::aluminum {
 /// has softened (Table B.4.1).
 enum class Temper { aged, softened };
 
-/// Compressive strength of a flat wall supported along both edges in uniform compression: yield, inelastic, then elastic
-/// buckling with the strength left after it: B.5.4.2. `slenderness` b/t >= 0.
+/// Compressive strength of a flat wall supported along both edges in uniform compression: yield, inelastic, then
+/// elastic buckling with the strength left after it: B.5.4.2. `slenderness` b/t >= 0.
 [[nodiscard]] double flat_wall_psi(double slenderness, double yield_psi, double modulus_psi, Temper temper);
 
 /// The same of a wall along the load, compressed on one edge and pulled as much on the other: up to 1.5 Fy, B.5.5.1.
@@ -20,9 +20,9 @@ enum class Temper { aged, softened };
 /// the wall is compressed at one place alone.
 [[nodiscard]] double round_wall_psi(double slenderness, double yield_psi, double modulus_psi, Temper temper);
 
-/// Nominal moment for which the walls buckle, lb in: the wall in compression and those along the load by their moments of
-/// inertia and distances, F.3.1; a round tube on its elastic modulus, or, where its wall reaches yield, no limit (the
-/// yielding of F.2 rules). Sections as drawn, corners square. `axis`: bent about.
+/// Nominal moment for which the walls buckle, lb in: the wall in compression and those along the load by their moments
+/// of inertia and distances, F.3.1; a round tube on its elastic modulus, or, where its wall reaches yield, no limit
+/// (the yielding of F.2 rules). Sections as drawn, corners square. `axis`: bent about.
 [[nodiscard]] double tube_local_moment_lb_in(const steel::TubeShape& tube, steel::BentAbout axis, double yield_psi,
                                              double modulus_psi, Temper temper);
 

@@ -1,6 +1,6 @@
 #pragma once
-// Bending strength of plates, tubes and bars in aluminum: Aluminum Design Manual 2020 Part I, chapters B and F. Every clause
-// and constant here is from memory, to be confirmed. Nominal moments, lb in; in, psi.
+// Bending strength of plates, tubes and bars in aluminum: Aluminum Design Manual 2020 Part I, chapters B and F. Every
+// clause and constant here is from memory, to be confirmed. Nominal moments, lb in; in, psi.
 //
 // A post or plate welded at its base is bent where the weld has softened it: pass the welded yield and ultimate
 // strengths, which hold within 1 in of a weld.

@@ -10,14 +10,14 @@ namespace toehold::resistance::steel {
 
 /// A rectangle with rounded corners less a smaller one about the same center; the inner may be empty.
 struct HollowRectangle {
-    double width_in = 0.0;  ///< outside, along x, > 0
-    double depth_in = 0.0;  ///< outside, along y, > 0
-    double wall_in = 0.0;   ///< > 0; half the lesser side: nothing is left inside
+    double width_in = 0.0;           ///< outside, along x, > 0
+    double depth_in = 0.0;           ///< outside, along y, > 0
+    double wall_in = 0.0;            ///< > 0; half the lesser side: nothing is left inside
     double outside_radius_in = 0.0;  ///< of the outside corners, >= 0, at most half the lesser side
 };
 
-/// The integral of the distance from a line through the center, over the area, in3: the plastic modulus about that line.
-/// `angle_rad`: of the line from x.
+/// The integral of the distance from a line through the center, over the area, in3: the plastic modulus about that
+/// line. `angle_rad`: of the line from x.
 [[nodiscard]] double plastic_modulus_in3(const HollowRectangle& section, double angle_rad);
 
 /// All directions at once. A moment about an axis is carried up to yield times `about` of that axis, whatever line the

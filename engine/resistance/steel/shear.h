@@ -9,8 +9,8 @@ namespace toehold::resistance::steel {
 inline constexpr Safety shear_safety{1.67, 0.90};
 inline constexpr Safety local_yield_safety{1.50, 1.00};  ///< J10.2
 
-/// A rectangular tube, force along x or along y: 0.60 Fy on its two walls along the force, each less three walls, G4 with
-/// Cv2 = 1 (stocky walls, h/t up to 2.24 root(E/Fy)). A round tube: 0.60 Fy on half its area, G5. `wall_in`: the
+/// A rectangular tube, force along x or along y: 0.60 Fy on its two walls along the force, each less three walls, G4
+/// with Cv2 = 1 (stocky walls, h/t up to 2.24 root(E/Fy)). A round tube: 0.60 Fy on half its area, G5. `wall_in`: the
 /// designed one.
 [[nodiscard]] double tube_shear_lb(const TubeShape& tube, double wall_in, bool along_x, double yield_psi);
 

@@ -16,7 +16,8 @@ struct RoundWasher {
 /// with the radii b outside, h of the hole and a of the nut. For Tresca's condition this is exact: with m around
 /// everywhere, equilibrium gives a radial moment that is zero at both free edges and less than m between (Save and
 /// Massonnet's circular plates use the same field; derived here). AISC 360-16 F11.1 puts the plastic moment of a plate
-/// at Fy Z. `available_psi`: yield stress over its safety factor, or times phi. Infinite where nothing overhangs the nut.
+/// at Fy Z. `available_psi`: yield stress over its safety factor, or times phi. Infinite where nothing overhangs the
+/// nut.
 [[nodiscard]] double washer_limit_psi(const RoundWasher& washer, double available_psi);
 
 /// Outside diameter of the part that can be loaded to this pressure, up to all of it: the rest may stay unloaded, since

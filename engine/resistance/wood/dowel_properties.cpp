@@ -57,7 +57,8 @@ double hankinson_psi(double parallel_psi, double perpendicular_psi, double angle
 double dowel_bearing_psi(double specific_gravity, double diameter_in, double angle_rad) {
     if (!(specific_gravity > 0.0 && specific_gravity < densest)) throw std::invalid_argument("specific gravity");
     if (!(diameter_in > 0.0 && diameter_in <= thickest_dowel_in)) throw std::invalid_argument("dowel diameter");
-    if (!units::at_least(diameter_in, thick_dowel_in)) return as_tabulated_psi(small_dowel_bearing_psi(specific_gravity));
+    if (!units::at_least(diameter_in, thick_dowel_in))
+        return as_tabulated_psi(small_dowel_bearing_psi(specific_gravity));
     return hankinson_psi(as_tabulated_psi(dowel_bearing_parallel_psi(specific_gravity)),
                          as_tabulated_psi(dowel_bearing_perpendicular_psi(specific_gravity, diameter_in)), angle_rad);
 }

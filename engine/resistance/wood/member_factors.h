@@ -12,7 +12,8 @@ namespace toehold::resistance {
 
 enum class MemberProperty { bending, tension, shear, compression_perp, compression, modulus, modulus_min };
 
-/// Moisture content in service of sawn lumber, NDS 2018 4.1.4; the limit is 19 %, of glued laminated timber 16 % (5.1.4).
+/// Moisture content in service of sawn lumber, NDS 2018 4.1.4; the limit is 19 %, of glued laminated timber 16 %
+/// (5.1.4).
 enum class MemberMoisture { dry, wet };
 
 /// Which table a reference value stands in, and so which wet service factors go with it; none: no factor.
@@ -29,8 +30,7 @@ enum class MemberTemperature { to_100F, to_125F, to_150F };
 /// Fb CF or Fc CF; the other properties and tables ignore it. Timber, Table 4D: Fc,perp 0.67, Fc 0.91, the others 1.0.
 /// Glued laminated timber, Tables 5A to 5D: Fb and Ft 0.8, Fv 0.875, Fc,perp 0.53, Fc 0.73, E and Emin 0.833.
 [[nodiscard]] double member_wet_service(MemberProperty property, MemberMoisture moisture,
-                                        double reference_with_size_psi,
-                                        WetTable table = WetTable::dimension_lumber);
+                                        double reference_with_size_psi, WetTable table = WetTable::dimension_lumber);
 
 /// Ct, NDS 2018 Table 2.3.3: Ft, E, Emin 1.0, 0.9, 0.9; the others 1.0, 0.8, 0.7 dry and 1.0, 0.7, 0.5 wet.
 [[nodiscard]] double member_temperature(MemberProperty property, MemberTemperature temperature,

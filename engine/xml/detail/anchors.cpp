@@ -38,8 +38,9 @@ model::BackingPlate read_backing_plate(ElementReader& reader) {
     return plate;
 }
 
-constexpr std::array<Word<model::LowerShape>, 3> lower_shapes{
-    {{"plate", model::LowerShape::plate}, {"angle", model::LowerShape::angle}, {"channel", model::LowerShape::channel}}};
+constexpr std::array<Word<model::LowerShape>, 3> lower_shapes{{{"plate", model::LowerShape::plate},
+                                                               {"angle", model::LowerShape::angle},
+                                                               {"channel", model::LowerShape::channel}}};
 
 model::LowerPlate read_lower_plate(ElementReader& reader) {
     model::LowerPlate plate;
@@ -121,7 +122,8 @@ Element backing_plate_element(const model::BackingPlate& plate) {
 
 Element lower_plate_element(const model::LowerPlate& plate) {
     Element element("lower-plate");
-    if (plate.shape != model::LowerShape::plate) element.text("shape", word_for<model::LowerShape>(plate.shape, lower_shapes));
+    if (plate.shape != model::LowerShape::plate)
+        element.text("shape", word_for<model::LowerShape>(plate.shape, lower_shapes));
     element.quantity("x", plate.center.x_in, Kind::length).quantity("y", plate.center.y_in, Kind::length);
     element.quantity("width", plate.width_in, Kind::length).quantity("depth", plate.depth_in, Kind::length);
     element.quantity("thickness", plate.thickness_in, Kind::length);

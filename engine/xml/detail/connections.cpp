@@ -10,7 +10,7 @@ using EndGrainKind = model::EndGrainFasteners::Kind;
 using AngleKind = model::SideAngles::Kind;
 
 constexpr std::array<std::string_view, 6> connection_names{"nails",     "screws", "structural-screws",
-                                                              "toe-nails", "angles", "connector"};
+                                                           "toe-nails", "angles", "connector"};
 constexpr std::array<Word<model::Threads>, 2> threads_words{
     {{"included", model::Threads::included}, {"excluded", model::Threads::excluded}}};
 constexpr std::array<Word<AngleKind>, 3> angle_kinds{
@@ -63,7 +63,8 @@ model::SideAngles read_angles(ElementReader& reader) {
     angles.spacing_in = read_given(reader, "spacing", Kind::length);
     angles.gauge_in = reader.quantity("gauge", Kind::length, Sign::positive);
     // A wood screw is threaded where it holds, so a word on its threads is refused too.
-    if (*kind != AngleKind::wood_screw) angles.threads = reader.optional_choice<model::Threads>("threads", threads_words);
+    if (*kind != AngleKind::wood_screw)
+        angles.threads = reader.optional_choice<model::Threads>("threads", threads_words);
     return angles;
 }
 

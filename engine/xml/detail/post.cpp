@@ -56,9 +56,12 @@ std::optional<model::Stub> read_stub(ElementReader& reader, bool round) {
 
 model::RectangularTube read_square_tube(ElementReader& reader) {
     const double width_in = read_size(reader, "width");
-    return {width_in,           width_in,
-            read_size(reader, "wall"), reader.id("metal"),
-            read_certificate(reader),  read_stub(reader, false)};
+    return {width_in,
+            width_in,
+            read_size(reader, "wall"),
+            reader.id("metal"),
+            read_certificate(reader),
+            read_stub(reader, false)};
 }
 
 model::RectangularTube read_rectangular_tube(ElementReader& reader) {

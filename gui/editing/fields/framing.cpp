@@ -125,9 +125,9 @@ void deck_fields(Form& form, model::DeckLoad& deck) {
     form.at({"framing/deck", {}, phrase("Deck load")});
     form.optional_quantity({"dead", phrase("Dead load"), phrase("Of the deck, on its joists. Empty: 10 psf.")},
                            deck.dead_psf, units::Kind::pressure, Range::not_negative);
-    form.optional_quantity({"live", phrase("Live load"),
-                            phrase("Of the deck, on its joists. Empty: what the code asks for.")},
-                           deck.live_psf, units::Kind::pressure, Range::not_negative);
+    form.optional_quantity(
+        {"live", phrase("Live load"), phrase("Of the deck, on its joists. Empty: what the code asks for.")},
+        deck.live_psf, units::Kind::pressure, Range::not_negative);
 }
 
 }  // namespace

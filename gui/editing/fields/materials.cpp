@@ -103,9 +103,10 @@ void one_material(Form& form, model::BaseDetail& detail, OwnWood& wood) {
     stress("compression", phrase("Compression"), phrase("F_c, along the grain."), wood.compression_psi);
     stress("modulus", phrase("Modulus"), phrase("E."), wood.modulus_psi);
     stress("modulus-min", phrase("Modulus for buckling"), phrase("E_min."), wood.modulus_min_psi);
-    factor(form, {"specific-gravity", phrase("Specific gravity"),
-                  phrase("The equivalent one the report gives for fasteners.")},
-           wood.specific_gravity);
+    factor(
+        form,
+        {"specific-gravity", phrase("Specific gravity"), phrase("The equivalent one the report gives for fasteners.")},
+        wood.specific_gravity);
     const std::size_t before = form.entries().size();
     form.word({"volume-factor", phrase("Volume factor"), phrase("What depth and size do to F_b, as the report says.")},
               wood.volume, volumes);

@@ -54,10 +54,11 @@ void flat_field(Form& form, const Piece& piece) {
 void wood_fields(Form& form, std::string& species, std::string& grade, const std::vector<model::OwnWood>& materials) {
     const catalog::Catalog& catalog = form.catalog();
     std::vector<Choice> choices = row_choices(catalog.species);
-    for (const model::OwnWood& wood : materials) choices.push_back({wood.id, format::verbatim(wood.id + ": " + wood.name)});
+    for (const model::OwnWood& wood : materials)
+        choices.push_back({wood.id, format::verbatim(wood.id + ": " + wood.name)});
     const std::size_t before = form.entries().size();
-    form.pick({"species", phrase("Species"), phrase("Species of the wood, or a material of this detail's own.")}, species,
-              std::move(choices));
+    form.pick({"species", phrase("Species"), phrase("Species of the wood, or a material of this detail's own.")},
+              species, std::move(choices));
     form.after(before, [&species, &grade, &materials, &catalog] {
         if (catalog::find(materials, species) != nullptr && catalog::find(catalog.species, species) == nullptr) {
             grade.clear();
@@ -72,8 +73,9 @@ void wood_fields(Form& form, std::string& species, std::string& grade, const std
 }
 
 void piece_fields(Form& form, const Piece& piece) {
-    size_field(form, piece.size, size_now(piece), phrase("As lumber is ordered, 2x8 or 4x4: sets width and depth to the "
-                                                         "dressed dry sizes. Empty: by width and depth."),
+    size_field(form, piece.size, size_now(piece),
+               phrase("As lumber is ordered, 2x8 or 4x4: sets width and depth to the "
+                      "dressed dry sizes. Empty: by width and depth."),
                [piece](const model::DressedSize& size) { set_section(piece, size); });
     flat_field(form, piece);
     form.length({"width", phrase("Width"), phrase("Actual, in plan, of one piece.")}, piece.width_in);
@@ -83,23 +85,23 @@ void piece_fields(Form& form, const Piece& piece) {
 
 void post_size_field(Form& form, model::WoodPost& post) {
     const bool named = model::is_size(post.size, post.width_in, post.depth_in);
-    size_field(form, post.size, named ? post.size : std::string(),
-               phrase("As lumber is ordered, 4x4 or 6x6: sets width and depth to the dressed dry sizes. Empty: by width "
-                      "and depth."),
-               [&post](const model::DressedSize& size) {
-                   post.width_in = size.first_in;
-                   post.depth_in = size.second_in;
-               });
+    size_field(
+        form, post.size, named ? post.size : std::string(),
+        phrase("As lumber is ordered, 4x4 or 6x6: sets width and depth to the dressed dry sizes. Empty: by width "
+               "and depth."),
+        [&post](const model::DressedSize& size) {
+            post.width_in = size.first_in;
+            post.depth_in = size.second_in;
+        });
 }
 
 void board_size_field(Form& form, model::Decking& decking) {
     const auto dressed = model::dressed_size(decking.size);
     const bool named = dressed && std::min(dressed->first_in, dressed->second_in) == decking.thickness_in;
-    size_field(form, decking.size, named ? decking.size : std::string(),
-               phrase("Of wood boards as they are ordered, 5/4x6 or 2x6: sets the thickness. Empty: by thickness."),
-               [&decking](const model::DressedSize& size) {
-                   decking.thickness_in = std::min(size.first_in, size.second_in);
-               });
+    size_field(
+        form, decking.size, named ? decking.size : std::string(),
+        phrase("Of wood boards as they are ordered, 5/4x6 or 2x6: sets the thickness. Empty: by thickness."),
+        [&decking](const model::DressedSize& size) { decking.thickness_in = std::min(size.first_in, size.second_in); });
 }
 
 void plies_field(Form& form, int& plies) {

@@ -23,8 +23,8 @@ const std::array<Word<Shape>, 7> shapes{{{Shape::square_tube, "square-tube", phr
                                          {Shape::bar, "bar", phrase("Square or flat bar")},
                                          {Shape::round_bar, "round-bar", phrase("Round bar")},
                                          {Shape::twin_bars, "twin-bars", phrase("Two flat bars side by side")}}};
-const std::array<Word<model::PlanAxis>, 2> axes{{{model::PlanAxis::x, "x", phrase("Along the rail")},
-                                                 {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
+const std::array<Word<model::PlanAxis>, 2> axes{
+    {{model::PlanAxis::x, "x", phrase("Along the rail")}, {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
 const std::array<Word<model::StubFixing>, 3> fixings{
     {{model::StubFixing::none, "none", phrase("Not fixed")},
      {model::StubFixing::set_screws, "set-screws", phrase("Set screws")},
@@ -85,7 +85,8 @@ model::Post in_shape(const model::Post& post, Shape shape, const catalog::Catalo
     if (const std::optional<model::Post> bars = start_bars(shape, catalog)) return *bars;
     model::RectangularTube tube = tube_of(post, catalog);
     if (shape == Shape::round_tube) {
-        return model::RoundTube{tube.width_in, tube.wall_in, metal_of_form(tube.metal, true, catalog), tube.certificate};
+        return model::RoundTube{tube.width_in, tube.wall_in, metal_of_form(tube.metal, true, catalog),
+                                tube.certificate};
     }
     // The model knows a square tube by its equal widths.
     constexpr double deeper = 1.5;
@@ -107,9 +108,9 @@ void both_widths(Form& form, model::RectangularTube& tube) {
 
 template <class Tube>
 void tube_parts(Form& form, Tube& tube, const model::Stub& start) {
-    form.presence({"certified", phrase("Strengths by certificate"),
-                   phrase("For metals whose standard guarantees none.")},
-                  tube.certificate, model::Certificate{32000.0, 48000.0, "certificate not yet named"});
+    form.presence(
+        {"certified", phrase("Strengths by certificate"), phrase("For metals whose standard guarantees none.")},
+        tube.certificate, model::Certificate{32000.0, 48000.0, "certificate not yet named"});
     form.presence({"on-stub", phrase("On a stub"), phrase("Whether the post slides over a stub welded to the plate.")},
                   tube.stub, start);
     if (!tube.certificate) return;
@@ -132,8 +133,7 @@ void stub_fields(Form& form, model::Stub& stub, bool round) {
         form.length(outside_width, stub.width_in);
         form.length(outside_depth, stub.depth_in);
     }
-    form.given({"wall", phrase("Wall"), phrase("Of the stub. Empty: a solid bar.")}, stub.wall_in,
-               units::Kind::length);
+    form.given({"wall", phrase("Wall"), phrase("Of the stub. Empty: a solid bar.")}, stub.wall_in, units::Kind::length);
     form.length({"height", phrase("Height"), phrase("Of the stub's top above the underside of the plate.")},
                 stub.height_in);
     form.pick(metal, stub.metal, row_choices(form.catalog().metals));
@@ -145,12 +145,9 @@ void stub_fields(Form& form, model::Stub& stub, bool round) {
 model::Stub start_stub(double inside_width_in, double inside_depth_in, const catalog::Catalog& catalog) {
     constexpr double play_in = 0.0625, height_in = 6.0, least_share = 0.9;
     const auto side = [](double inside_in) { return std::max(inside_in - play_in, least_share * inside_in); };
-    return {side(inside_width_in),
-            side(inside_depth_in),
-            0.0,
-            height_in,
-            id_or_first(catalog.metals, "steel-a36"),
-            model::StubFixing::set_screws};
+    return {
+        side(inside_width_in),        side(inside_depth_in), 0.0, height_in, id_or_first(catalog.metals, "steel-a36"),
+        model::StubFixing::set_screws};
 }
 
 void shape_fields(Form& form, model::RectangularTube& tube) {
@@ -245,10 +242,11 @@ void guard_fields(Form& form, model::BaseDetail& detail) {
     form.word({"occupancy", phrase("Occupancy"),
                phrase("Decides which pushes the code asks for. Where it is not known, any other is the safer.")},
               guard.occupancy, occupancies);
-    form.optional_quantity({"tributary-length", phrase("Tributary length"),
-                            phrase("Length of top rail this post takes: the spacing of the posts. The code's load along "
-                                   "the rail needs it.")},
-                           guard.tributary_length_in, units::Kind::length);
+    form.optional_quantity(
+        {"tributary-length", phrase("Tributary length"),
+         phrase("Length of top rail this post takes: the spacing of the posts. The code's load along "
+                "the rail needs it.")},
+        guard.tributary_length_in, units::Kind::length);
     form.optional_yes_no({"handrail", phrase("Top is a handrail"),
                           phrase("Whether the top of the guard serves as a handrail. Empty: it does.")},
                          guard.handrail);

@@ -21,9 +21,7 @@ double size_in(const model::RoundTube& tube, PlanAxis /*round*/) { return tube.d
 double size_in(const model::WoodPost& post, PlanAxis axis) {
     return axis == PlanAxis::x ? post.width_in : post.depth_in;
 }
-double size_in(const model::SolidBar& bar, PlanAxis axis) {
-    return axis == PlanAxis::x ? bar.width_in : bar.depth_in;
-}
+double size_in(const model::SolidBar& bar, PlanAxis axis) { return axis == PlanAxis::x ? bar.width_in : bar.depth_in; }
 double size_in(const model::TwinBars& bars, PlanAxis axis) {
     const model::Footprint both = model::shaft(bars);
     return axis == PlanAxis::x ? both.width_in : both.depth_in;

@@ -60,7 +60,8 @@ TEST_CASE("by default lumber is wet, incised and loaded for ten years", "[unit]"
 
 TEST_CASE("weak wood is spared the wet service factor", "[unit]") {
     // Southern pine No. 2, 2 x 10: 800 psi, size in the value: 800 <= 1150
-    const Adjusted bending = adjust_bending(lumber(800.0, catalog::SizeFactor::included), {1.5, 9.25, 0.0}, model::Basis{});
+    const Adjusted bending =
+        adjust_bending(lumber(800.0, catalog::SizeFactor::included), {1.5, 9.25, 0.0}, model::Basis{});
     CHECK(factor(bending, "C_M") == 1.0);
     CHECK(factor(bending, "C_F") == 1.0);
     CHECK_CLOSE(bending.value, 640.0, 1e-12, 0.0);
@@ -99,7 +100,8 @@ TEST_CASE("a block on edge takes the beam stability factor of its length", "[clo
 }
 
 TEST_CASE("a blade of wood beyond the slenderness limit has no bending value", "[unit]") {
-    const Adjusted blade = adjust_bending(lumber(1000.0, catalog::SizeFactor::included), {0.25, 12.0, 48.0}, model::Basis{});
+    const Adjusted blade =
+        adjust_bending(lumber(1000.0, catalog::SizeFactor::included), {0.25, 12.0, 48.0}, model::Basis{});
     CHECK(blade.value == 0.0);
 }
 
@@ -130,8 +132,8 @@ TEST_CASE("steps say which choices the file made", "[unit]") {
 }
 
 TEST_CASE("a wet 6x6 post of No. 1 Douglas Fir-Larch keeps its bending value", "[published]") {
-    // NDS Supplement 2018 Table 4D, read in a public transcription: Fb 1200 psi; CM 1.0 for Fb and Fv, 0.67 for Fc,perp.
-    // Incised 0.8: 960 psi; 170 x 0.8 = 136 psi; 625 x 0.67 = 418.75 psi.
+    // NDS Supplement 2018 Table 4D, read in a public transcription: Fb 1200 psi; CM 1.0 for Fb and Fv, 0.67 for
+    // Fc,perp. Incised 0.8: 960 psi; 170 x 0.8 = 136 psi; 625 x 0.67 = 418.75 psi.
     catalog::LumberGrade post = lumber(1200.0);
     post.shear_psi = 170.0;
     post.use = catalog::WoodUse::posts_and_timbers;

@@ -58,8 +58,8 @@ TEST_CASE("bearing between the anchors of a block bends it down between them", "
 }
 
 TEST_CASE("a push along the block at its top tips it", "[closed-form]") {
-    // 50 lb on A and B, 2.75 in and 1 in of decking above the axis: 375 lb in over 14.5 in: 25.862 lb at the ends, and at
-    // A, 5.25 in from the lower end, 25.862 x 5.25 = 135.78 lb in. 0.5.0 left the decking out.
+    // 50 lb on A and B, 2.75 in and 1 in of decking above the axis: 375 lb in over 14.5 in: 25.862 lb at the ends, and
+    // at A, 5.25 in from the lower end, 25.862 x 5.25 = 135.78 lb in. 0.5.0 left the decking out.
     const catalog::Resolved resolved = test::example_resolved();
     const demand::Demand demand = test::example_demand(resolved, {0.0, 50.0, 0.0}, {});
     const demand::MemberActions& actions = actions_of({resolved, demand}, 0, 0);

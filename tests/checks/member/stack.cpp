@@ -22,16 +22,15 @@ catalog::Resolved stacked(catalog::Resolved resolved, bool fastened) {
 }
 
 checks::CheckResult bending(const catalog::Resolved& resolved) {
-    const demand::Demand demand =
-        test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
+    const demand::Demand demand = test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
     return test::run_check("member-bending", resolved, demand).at(0);
 }
 
 }  // namespace
 
 TEST_CASE("a stack bends as so many pieces, not as one deep one", "[closed-form]") {
-    // M = 1200 lb in on two pieces of S = 5.5 x 1.5^2/6 = 2.0625 in3: 600/2.0625 = 290.9 psi. One solid 5.5 x 3 in piece
-    // would have 1200/8.25 = 145.5 psi.
+    // M = 1200 lb in on two pieces of S = 5.5 x 1.5^2/6 = 2.0625 in3: 600/2.0625 = 290.9 psi. One solid 5.5 x 3 in
+    // piece would have 1200/8.25 = 145.5 psi.
     const auto result = bending(stacked(test::example_resolved(), false));
     CHECK_CLOSE(test::step_value(result, "f_bv"), 290.909, 1e-5, 0.0);
     CHECK(test::step_value(result, "n") == 2.0);
@@ -43,8 +42,7 @@ TEST_CASE("a stack bends as so many pieces, not as one deep one", "[closed-form]
 TEST_CASE("a stack shears over all its pieces", "[closed-form]") {
     // 1.5 x 300/(2 x 5.5 x 1.5) = 27.27 psi
     const catalog::Resolved resolved = stacked(test::example_resolved(), false);
-    const demand::Demand demand =
-        test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
+    const demand::Demand demand = test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
     CHECK_CLOSE(test::step_value(test::run_check("member-shear", resolved, demand).at(0), "f_v"), 27.2727, 1e-5, 0.0);
 }
 

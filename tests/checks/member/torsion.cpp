@@ -83,8 +83,7 @@ TEST_CASE("the linear form on two thirds stands where the file asks for it, and 
     // 0.3443 + 57.2/(2/3 x 135.8) = 0.976
     CHECK_CLOSE(results.at(0).ratio, 0.976, 0.0, 0.003);
     CHECK(results.at(0).steps.back().formula.find("as the file asks") != std::string::npos);
-    CHECK_CLOSE(run_check("member-torsion", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 900.0)}))
-                    .at(0)
-                    .capacity,
-                90.53, 0.0, 0.01);
+    CHECK_CLOSE(
+        run_check("member-torsion", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 900.0)})).at(0).capacity,
+        90.53, 0.0, 0.01);
 }

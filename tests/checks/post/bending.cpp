@@ -110,16 +110,16 @@ TEST_CASE("Filler 4043 leaves a thick aluminum tube softer", "[unit]") {
     test::make_aluminum(resolved);
     resolved.detail.post = model::RectangularTube{2.0, 2.0, 0.5, "aluminum"};
     resolved.post_metal.softer_weld = catalog::SofterWeld{"er4043", 0.375, 11000.0};
-    // Square corners, wall 1/2: S = (16 - 1)/12 = 1.25, Z = (8 - 1)/4 = 1.75 in3. The walls: 15,000 (1.25 - 1/12)/0.75 +
-    // 22,500 (1/12)/0.5 = 27,083 lb in is above 15,000 x 1.75 = 26,250: over 1.65 15,909; with 11,000 11,667.
+    // Square corners, wall 1/2: S = (16 - 1)/12 = 1.25, Z = (8 - 1)/4 = 1.75 in3. The walls: 15,000 (1.25 - 1/12)/0.75
+    // + 22,500 (1/12)/0.5 = 27,083 lb in is above 15,000 x 1.75 = 26,250: over 1.65 15,909; with 11,000 11,667.
     CHECK_CLOSE(bending(resolved, {90.0}).at(0).capacity, 15909.1, 0.0, 0.1);
     on_deck(resolved).filler->id = "er4043";
     CHECK_CLOSE(bending(resolved, {90.0}).at(0).capacity, 11666.7, 0.0, 0.1);
 }
 
 // 0.5.0 had no number for either. 3 x 3 x 1/8 of 6061-T6: Z 1.55078, 15,000 Z/1.65 = 14,098 lb in; its walls, b/t 22,
-// buckle at 53,684 lb in of the tempered metal and 23,272 of the softened (tests/resistance/aluminum/local_buckling.cpp).
-// 2 1/2 x 0.100, 13 ksi: Z 0.8645: 6,811.
+// buckle at 53,684 lb in of the tempered metal and 23,272 of the softened
+// (tests/resistance/aluminum/local_buckling.cpp). 2 1/2 x 0.100, 13 ksi: Z 0.8645: 6,811.
 TEST_CASE("Slender aluminum walls have a number", "[unit]") {
     auto resolved = test::example_resolved();
     test::make_aluminum(resolved);
@@ -197,8 +197,8 @@ TEST_CASE("A flat bar has a strong and a weak way, twin bars have twice that", "
     CHECK_CLOSE(bending(resolved, {0.0}).at(0).capacity, 2.0 * 3368.3, 1e-4, 0.0);
 }
 
-// A solid stub 1 9/16 in square, 6 in high, in a 2 x 2 x 3/16 tube: at the plate 36,000 x 1.5625^3/4 / 1.67 = 20,558 lb in
-// for 8400; the tube at the stub's top for 200 x 36 = 7200, not softened by a weld.
+// A solid stub 1 9/16 in square, 6 in high, in a 2 x 2 x 3/16 tube: at the plate 36,000 x 1.5625^3/4 / 1.67 = 20,558 lb
+// in for 8400; the tube at the stub's top for 200 x 36 = 7200, not softened by a weld.
 TEST_CASE("A post over a stub is bent at the stub's top, the stub at the plate", "[unit]") {
     auto resolved = test::example_resolved();
     auto& tube = std::get<model::RectangularTube>(resolved.detail.post);

@@ -161,8 +161,8 @@ TEST_CASE("without the joists the movement is not whole, and cannot be said to h
 }
 
 // A solid stub 1 9/16 in square, 6 in high, in a 2 x 2 x 3/16 tube: the cantilever of the tube, and below 6 in the
-// difference of both: P (1/(E I_s) - 1/(E I)) (h^2 z - h z^2 + z^3/3) at z = 6, h = 42. The tube stands on a 3/16 in weld on
-// the 3/8 in plate: L = 5.4375; play 1.625 - 1.5625 = 0.0625: 0.0625/5.4375 x 42 = 0.4828 in.
+// difference of both: P (1/(E I_s) - 1/(E I)) (h^2 z - h z^2 + z^3/3) at z = 6, h = 42. The tube stands on a 3/16 in
+// weld on the 3/8 in plate: L = 5.4375; play 1.625 - 1.5625 = 0.0625: 0.0625/5.4375 x 42 = 0.4828 in.
 TEST_CASE("a post over a stub bends with both and has the play between them", "[closed-form]") {
     auto resolved = test::example_resolved();
     auto& tube = std::get<model::RectangularTube>(resolved.detail.post);

@@ -45,8 +45,8 @@ const checks::CheckResult& with_aspect(const std::vector<checks::CheckResult>& r
 }  // namespace
 
 // 3 1/2 in square in a shoe 6 in high on a 3/8 in plate: L = 5.625, h' = 41.625: a = h' - root(h'^2 - h' L + L^2/2) =
-// 2.71073, w = 200/(5.625 - 5.42146) = 982.6 lb/in. Bearing 982.6/3.5 = 280.7 psi. The lower bearing, 2.71 in long, lies
-// within d = 3.5 in of the upper one (NDS 3.4.3.1(a)): V = 200, 1.5 x 200/12.25 = 24.5 psi. The face: bands of e =
+// 2.71073, w = 200/(5.625 - 5.42146) = 982.6 lb/in. Bearing 982.6/3.5 = 280.7 psi. The lower bearing, 2.71 in long,
+// lies within d = 3.5 in of the upper one (NDS 3.4.3.1(a)): V = 200, 1.5 x 200/12.25 = 24.5 psi. The face: bands of e =
 // 982.6/(2 F_c,perp') beside the corners, 982.6 e/8 lb in an inch on 1/4 in: 0.015625 Fy/1.67.
 // 0.5.0 had no number.
 TEST_CASE("A closed, welded shoe holds its post by bearing across the grain", "[unit]") {
@@ -59,8 +59,8 @@ TEST_CASE("A closed, welded shoe holds its post by bearing across the grain", "[
     const double reference_psi = resolved.post_grade->compression_perp_psi;
     // Wet: C_M 0.67 (NDS Supplement Table 4B).
     CHECK_CLOSE(bearing.capacity, 0.67 * reference_psi, 1e-9, 0.0);
-    CHECK_CLOSE(step_value(bearing, "f_peak"),
-                (200.0 / 5.625 + 6.0 * 200.0 * (41.625 - 2.8125) / 31.640625) / 3.5, 1e-9, 0.0);
+    CHECK_CLOSE(step_value(bearing, "f_peak"), (200.0 / 5.625 + 6.0 * 200.0 * (41.625 - 2.8125) / 31.640625) / 3.5,
+                1e-9, 0.0);
     CHECK_CLOSE(with_aspect(results, "shear").demand, 24.4898, 1e-5, 0.0);
     const auto& face = with_aspect(results, "face");
     CHECK_CLOSE(face.demand, 982.62 * 982.62 / (16.0 * 0.67 * reference_psi), 1e-4, 0.0);

@@ -34,10 +34,10 @@ const checks::CheckResult& with_aspect(const std::vector<checks::CheckResult>& r
 
 }  // namespace
 
-// The tube stands on the weld, 0.5625 in up: L = 5.4375, h' = 41.4375: a = 41.4375 - root(1717.066 - 225.316 + 14.783) =
-// 2.62341, w = 200/(5.4375 - 5.24683) = 1048.9 lb/in, R_u = 2951.8, R_l = 2751.8 lb. Side walls of the tube, t 0.174375:
-// 2 x 46,000 x 0.174375/1.50 = 10,695 lb/in. Shear of the tube: 0.6 x 46,000 x 2 (2 - 0.523125) 0.174375/1.67 = 8512 lb;
-// of the stub 0.6 x 36,000 x 2.44141/1.5/1.67 = 21,051 lb.
+// The tube stands on the weld, 0.5625 in up: L = 5.4375, h' = 41.4375: a = 41.4375 - root(1717.066 - 225.316 + 14.783)
+// = 2.62341, w = 200/(5.4375 - 5.24683) = 1048.9 lb/in, R_u = 2951.8, R_l = 2751.8 lb. Side walls of the tube, t
+// 0.174375: 2 x 46,000 x 0.174375/1.50 = 10,695 lb/in. Shear of the tube: 0.6 x 46,000 x 2 (2 - 0.523125) 0.174375/1.67
+// = 8512 lb; of the stub 0.6 x 36,000 x 2.44141/1.5/1.67 = 21,051 lb.
 TEST_CASE("A post over its stub is held by a couple over the overlap", "[unit]") {
     const auto results = overlap(over_stub());
     REQUIRE(results.size() == 3);

@@ -139,7 +139,8 @@ TEST_CASE("forces on the supports balance every state of a real demand", "[prope
         }
         CHECK_CLOSE(held, net, 1e-6, 1e-4);
         CHECK_CLOSE(held_about_x, about_x, 1e-6, 1e-2);
-        // By statics alone, whatever the anchors do: the push at its height above the plate's underside about that axis.
+        // By statics alone, whatever the anchors do: the push at its height above the plate's underside about that
+        // axis.
         const demand::LoadCase& load = outcome.demand->cases[state.load_case];
         if (load.wind_lb != 0.0) continue;
         const double arm_in = load.height_in + from_axis_in;

@@ -170,13 +170,15 @@ TEST_CASE("Packing fills the boards about an anchor, and one plate lies below bo
         anchor.lower = plate;
     }
     const drawing::Scene scene = section_of(resolved);
-    CHECK(has_rectangle(scene, {model::PartKind::packing}, {{-3.25, -1.0}, {-1.75, 0.0}}));  // 1.5 in along y about -2.5
+    CHECK(
+        has_rectangle(scene, {model::PartKind::packing}, {{-3.25, -1.0}, {-1.75, 0.0}}));  // 1.5 in along y about -2.5
     CHECK(has_rectangle(scene, {model::PartKind::lower_plate, "A B C D"}, {{-4.0, -6.75}, {4.0, -6.5}}));
     CHECK(lowest(scene, parts::anchor("A")) < -6.75 - 0.87 * 0.375);
 }
 
-// Bars 2 1/2 x 1/2 in with 1 in between along y: the pieces lie from 1/2 to 1 in on both sides of the axis. A stub 1 1/2 in
-// square, 2 in high, in a 2 in tube: the stub from the plate's top at 3/8 in to 2 in; the tube from the weld's top on.
+// Bars 2 1/2 x 1/2 in with 1 in between along y: the pieces lie from 1/2 to 1 in on both sides of the axis. A stub 1
+// 1/2 in square, 2 in high, in a 2 in tube: the stub from the plate's top at 3/8 in to 2 in; the tube from the weld's
+// top on.
 TEST_CASE("The section shows both twin bars, and the stub within its post", "[drawing][section]") {
     auto resolved = test::example_resolved();
     const model::PartId post{model::PartKind::post};

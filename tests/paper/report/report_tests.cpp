@@ -144,9 +144,9 @@ TEST_CASE("A review without a demand says why in the section of the demand", "[b
 }
 
 TEST_CASE("Every clause names a standard of the list, or says what else it rests on", "[unit]") {
-    const std::vector<std::string> others = {"input",    "demand",       "common practice", "statics", "report:",
-                                             "geometry", "Saint-Venant", "assumption",      "catalog", "Source: ours",
-                                             "limit analysis"};
+    const std::vector<std::string> others = {"input",   "demand",       "common practice", "statics",
+                                             "report:", "geometry",     "Saint-Venant",    "assumption",
+                                             "catalog", "Source: ours", "limit analysis"};
     for (const std::string& name : test::reported_names()) {
         for (const checks::CheckResult& result :
              review::evaluate(test::shipped_detail("heron-landing-" + name), "").checks) {

@@ -170,10 +170,11 @@ TEST_CASE("The builder reads what packing goes through the boards, and of one pi
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved.detail).layers.packing =
         model::Packing{model::PackingShape::rectangle, 2.0, 1.5, "packing-steel", 0.0, {}};
-    on_deck(resolved).packing =
-        catalog::DeckingMaterial{"packing-steel", "Steel packing", catalog::DeckingKind::metal, 29e6, true, 32400.0, "", {}};
-    CHECK(contains(joined(paper::site::look_for({resolved, System::us})),
-                   "Packing through the boards: Steel packing, 2 x 1 1/2 in, tight under the plate, down on the wood."));
+    on_deck(resolved).packing = catalog::DeckingMaterial{
+        "packing-steel", "Steel packing", catalog::DeckingKind::metal, 29e6, true, 32400.0, "", {}};
+    CHECK(
+        contains(joined(paper::site::look_for({resolved, System::us})),
+                 "Packing through the boards: Steel packing, 2 x 1 1/2 in, tight under the plate, down on the wood."));
     for (catalog::Anchor& anchor : resolved.anchors) {
         anchor.kind = catalog::FastenerKind::through_bolt;
         anchor.bolt_grade = catalog::BoltGrade{"a307", "ASTM A307", 45000.0, 27000.0, {}};

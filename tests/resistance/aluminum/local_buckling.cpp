@@ -13,8 +13,8 @@ namespace {
 constexpr double modulus_psi = 10.1e6;
 }
 
-// Part VI, flat elements supported on both edges in uniform compression, 6061-T6: S1 20.8, S2 33; 6063-T6: S1 22.8. Round
-// tubes, 6061-T6: S1 27.6, S2 141 (from memory). Bp = 45.00, Dp = 0.3004 ksi, so between: 45.00 - 0.4806 b/t.
+// Part VI, flat elements supported on both edges in uniform compression, 6061-T6: S1 20.8, S2 33; 6063-T6: S1 22.8.
+// Round tubes, 6061-T6: S1 27.6, S2 141 (from memory). Bp = 45.00, Dp = 0.3004 ksi, so between: 45.00 - 0.4806 b/t.
 TEST_CASE("A flat wall yields, buckles after yield has begun, then elastically", "[memory]") {
     CHECK(aluminum::flat_wall_psi(20.7, 35e3, modulus_psi, Temper::aged) == 35e3);
     CHECK(aluminum::flat_wall_psi(20.9, 35e3, modulus_psi, Temper::aged) < 35e3);

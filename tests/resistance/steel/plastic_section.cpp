@@ -60,7 +60,8 @@ TEST_CASE("A rectangle rounded to the full is a circle, the same every way", "[c
     for (const double angle : {0.0, 17.0, 45.0, 80.0}) CHECK_CLOSE(round.about(angle * degree), about, 1e-5, 0.0);
 }
 
-// A line of no stress at any angle gives a moment about an axis at another; the section carries just that much about it.
+// A line of no stress at any angle gives a moment about an axis at another; the section carries just that much about
+// it.
 TEST_CASE("Between the axes the section carries what its stresses add up to", "[closed-form]") {
     for (const auto& [width, depth] : {std::pair{2.0, 2.0}, std::pair{2.0, 3.0}, std::pair{0.5, 2.5}}) {
         const double wall = width < 1.0 ? 0.25 : 0.1875;

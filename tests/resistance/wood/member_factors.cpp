@@ -48,8 +48,8 @@ TEST_CASE("timbers keep size factor 1 to 12 in deep and follow the ninth root be
 }
 
 TEST_CASE("Stud, and values that include the size factor, have rows of their own", "[published]") {
-    // NDS Supplement 2018 Tables 4A and 4B, read in a public transcription: Stud 1.1 to 4 in wide, 1.0 at 6 in; southern
-    // pine 1.1 for 4 in thick and 8 in and wider, 0.9 over 12 in wide. 0.5.0 gave a 4x8 of southern pine 1.0.
+    // NDS Supplement 2018 Tables 4A and 4B, read in a public transcription: Stud 1.1 to 4 in wide, 1.0 at 6 in;
+    // southern pine 1.1 for 4 in thick and 8 in and wider, 0.9 over 12 in wide. 0.5.0 gave a 4x8 of southern pine 1.0.
     CHECK(stud_size_factor_bending(3.5) == 1.1);
     CHECK(stud_size_factor_bending(5.5) == 1.0);
     CHECK(included_size_factor(1.5, 7.25) == 1.0);

@@ -30,7 +30,7 @@ RectangularTube over_stub(const Chance& chance) {
 RoundTube round_over_stub(const Chance& chance) {
     RoundTube tube{chance.about(3.0), chance.about(0.25), chance.id(), certificate(chance)};
     const double diameter_in = chance.between(2.0, 2.4);
-    tube.stub = Stub{diameter_in,  diameter_in, chance.given(0.1, 0.3), chance.between(2.0, 9.0),
+    tube.stub = Stub{diameter_in, diameter_in,           chance.given(0.1, 0.3), chance.between(2.0, 9.0),
                      chance.id(), StubFixing::set_screws};
     return tube;
 }

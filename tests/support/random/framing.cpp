@@ -24,10 +24,9 @@ SideAngles angles(const Chance& chance, double depth_in) {
 }
 
 ReportedConnector connector(const Chance& chance) {
-    return {"c " + chance.words(),  chance.words(),         chance.given(1.0, 2e3),
-            chance.given(1.0, 2e3), chance.given(1.0, 2e3), chance.given(1.0, 4.0),
-            chance.given(1.0, 2e3), chance.given(1.0, 9.0), chance.perhaps(1e2, 1e6),
-            chance.perhaps(0.0, 1.0), chance.perhaps(0.0, 1.0)};
+    return {"c " + chance.words(),    chance.words(),           chance.given(1.0, 2e3),  chance.given(1.0, 2e3),
+            chance.given(1.0, 2e3),   chance.given(1.0, 4.0),   chance.given(1.0, 2e3),  chance.given(1.0, 9.0),
+            chance.perhaps(1e2, 1e6), chance.perhaps(0.0, 1.0), chance.perhaps(0.0, 1.0)};
 }
 
 EndGrainFasteners structural_screws(const Chance& chance) {
@@ -43,9 +42,8 @@ OwnWood own_wood(const Chance& chance) {
     result.id = "W1";
     result.name = "n " + chance.words();
     result.source = "s " + chance.words();
-    for (double* const stress :
-         {&result.bending_psi, &result.bending_flat_psi, &result.tension_psi, &result.shear_psi,
-          &result.compression_perp_psi, &result.compression_psi})
+    for (double* const stress : {&result.bending_psi, &result.bending_flat_psi, &result.tension_psi, &result.shear_psi,
+                                 &result.compression_perp_psi, &result.compression_psi})
         *stress = chance.between(100.0, 3000.0);
     result.modulus_psi = chance.between(1e6, 2e6);
     result.modulus_min_psi = chance.between(4e5, 9e5);
@@ -53,9 +51,9 @@ OwnWood own_wood(const Chance& chance) {
     result.volume = chance.one_of<OwnWood::Volume>({OwnWood::Volume::none, OwnWood::Volume::depth,
                                                     OwnWood::Volume::glulam, OwnWood::Volume::glulam_southern_pine});
     if (result.volume == OwnWood::Volume::depth) result.volume_exponent = chance.between(0.05, 0.3);
-    result.wet_service = chance.one_of<OwnWood::WetService>(
-        {OwnWood::WetService::dry_only, OwnWood::WetService::included, OwnWood::WetService::glulam,
-         OwnWood::WetService::sawn});
+    result.wet_service =
+        chance.one_of<OwnWood::WetService>({OwnWood::WetService::dry_only, OwnWood::WetService::included,
+                                            OwnWood::WetService::glulam, OwnWood::WetService::sawn});
     return result;
 }
 

@@ -62,7 +62,8 @@ TEST_CASE("a stub or a certificate where there is none is refused", "[bad-input]
     CHECK_FALSE(problems(R"(<post shape="bar" width="1 in" depth="1 in" metal="steel-a36">)"
                          R"(<stub width="1 in" depth="1 in" height="6 in" metal="steel-a36"/></post>)")
                     .empty());
-    CHECK_FALSE(problems(R"(<post shape="twin-bars" width="1/2 in" depth="2 in" gap="1 in" apart="z" metal="m"/>)").empty());
+    CHECK_FALSE(
+        problems(R"(<post shape="twin-bars" width="1/2 in" depth="2 in" gap="1 in" apart="z" metal="m"/>)").empty());
     CHECK_FALSE(problems(R"(<post shape="square-tube" width="2 in" wall="1/8 in" metal="steel-a513">)"
                          R"(<certificate yield="50 ksi" ultimate="60 ksi"/></post>)")
                     .empty());

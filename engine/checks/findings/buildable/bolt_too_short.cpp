@@ -31,16 +31,16 @@ std::vector<Finding> bolt_too_short(const catalog::Resolved& resolved) {
         if (!anchor.bolt || !anchor.bolt->length_in || !lands(anchor)) continue;
         const double least_in = needed_in(resolved, anchor);
         if (units::at_least(*anchor.bolt->length_in, least_in)) continue;
-        findings.push_back(finding_on(
-            part_of(anchor), Severity::fails,
-            phrase("Bolt {} is {} long; plate, layers, {} and nut need {}. Use a longer bolt.", anchor.id,
-                   Dimension{*anchor.bolt->length_in}, member_name(resolved, anchor), Dimension{least_in})));
+        findings.push_back(
+            finding_on(part_of(anchor), Severity::fails,
+                       phrase("Bolt {} is {} long; plate, layers, {} and nut need {}. Use a longer bolt.", anchor.id,
+                              Dimension{*anchor.bolt->length_in}, member_name(resolved, anchor), Dimension{least_in})));
     }
     return findings;
 }
 
-const RegisterFinding registered{{"bolt-too-short", phrase("Bolt too short for its nut"), "common practice",
-                                  bolt_too_short}};
+const RegisterFinding registered{
+    {"bolt-too-short", phrase("Bolt too short for its nut"), "common practice", bolt_too_short}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -22,9 +22,9 @@ enum class RowKind {
 
 struct CheckRow {
     RowKind kind = RowKind::message;
-    std::size_t result = 0;  ///< index of the result, unless a message
-    std::size_t step = 0;    ///< index of its step
-    std::string text;        ///< of a message
+    std::size_t result = 0;               ///< index of the result, unless a message
+    std::size_t step = 0;                 ///< index of its step
+    std::string text;                     ///< of a message
     std::vector<std::size_t> alike = {};  ///< results this row stands for, its own first; of a message: none
 };
 
