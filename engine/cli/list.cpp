@@ -227,6 +227,7 @@ ExitStatus run(const ListCommand& command, const format::Locale& locale) {
         return ExitStatus::adequate;
     }
     std::vector<Row> rows;
+    rows.reserve(lines.size());
     for (std::vector<std::string>& line : lines) rows.push_back({std::move(line), {}});
     print(exporting::table({{said(phrase("name"))}, {said(list.about())}, {said(list.last())}}, rows));
     return ExitStatus::adequate;

@@ -165,7 +165,7 @@ std::vector<CheckResult> plate_ligaments(const CheckInput& input) {
     std::vector<CutLine> lines;
     for (const mechanics::ClosedCut& cut :
          mechanics::closed_cuts(strips.foot, strips.plate.outline, open_holes(strips))) {
-        if (cut.pieces.size() == 0) {
+        if (cut.pieces.empty()) {
             CheckResult result = empty_result();
             nothing_resists(result, 1.0, "lb/in", phrase("Openings cut the post off from the rest of the plate."));
             return {result};

@@ -58,7 +58,8 @@ void add_pressure(std::vector<PointLoad>& loads, const mechanics::PlanePressure&
     }
     const double width = (high.x - low.x) / cells, depth = (high.y - low.y) / cells;
     for (int cell = 0; cell < cells * cells; ++cell) {
-        const double x = low.x + width * (cell % cells), y = low.y + depth * (cell / cells);
+        const int row = cell / cells;
+        const double x = low.x + width * (cell % cells), y = low.y + depth * row;
         const mechanics::Moments part =
             mechanics::moments(mechanics::clip_rectangle(pressure.loaded, x, x + width, y, y + depth));
         if (!(part.area > 0.0)) continue;

@@ -52,6 +52,7 @@ std::vector<double> offsets_in(const FootOutline& foot, const PlateShape& plate,
     double farthest = nearest;
     for (const Point corner : plate.outline) farthest = std::max(farthest, out(corner));
     std::vector<double> offsets;
+    offsets.reserve(steps + 2 * plate.holes.size());
     for (int step = 0; step < steps; ++step) offsets.push_back(nearest + (farthest - nearest) * step / steps);
     for (const PlateHole& hole : plate.holes) {
         offsets.push_back(out(hole.from));
