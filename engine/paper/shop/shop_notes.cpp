@@ -111,7 +111,7 @@ std::vector<std::string> shop_notes(const catalog::Resolved& resolved, const for
 }
 
 Phrase post_words(const catalog::Resolved& resolved, units::System system) {
-    const Phrase post = phrase("{}, {}", post_size(resolved.detail.post, system), resolved.post_metal.name);
+    Phrase post = phrase("{}, {}", post_size(resolved.detail.post, system), resolved.post_metal.name);
     const model::Stub* const stub = model::stub_of(resolved.detail.post);
     if (stub == nullptr) return post;
     const auto figure = [&](double length_in) { return length_figure(length_in, system); };
