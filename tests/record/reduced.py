@@ -69,7 +69,7 @@ def reduced(review):
         lines.append(line("bearing", number(bearing["peak_psi"]), number(bearing["contact_area_in2"]),
                           direction(bearing["direction_deg"])))
     lines += [line("load " + one["id"], number(one["push_lb"]), number(one["down_lb"]), number(one["height_in"]),
-                   number(one["load_factor"])) for one in review["loads"]]
+                   number(one["load_factor"])) for one in review["loads"] if one["push_lb"] > 0.0]
     if review["bending"]:
         bending = review["bending"]
         lines.append(line("bending", number(bending["prying"]), direction(bending["prying_direction_deg"]),
