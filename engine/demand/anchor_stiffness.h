@@ -27,10 +27,9 @@ struct Stiffness {
 
 /// Slip of a thread in withdrawal across the grain, lb/in. `thread_in` > 0: in the wood, tip excluded.
 ///   - soft and stiff: the lesser and the greater of 780 d^0.2 l^0.4 and 25 d l N/mm, d and l in mm. Both stand in
-///   European
-///     technical assessments of wood screws (softwood, mean density 420 kg/m3) and bound what is compared in Blass and
-///     Steige, Karlsruher Berichte zum Ingenieurholzbau 34, with 234 (rho d)^0.2 l^0.4 between them (seen in public
-///     accounts of both). They are read across to lag screws, for which nothing published was found.
+///     European technical assessments of wood screws (softwood, mean density 420 kg/m3) and bound what is compared in
+///     Blass and Steige, Karlsruher Berichte zum Ingenieurholzbau 34, with 234 (rho d)^0.2 l^0.4 between them (seen in
+///     public accounts of both). They are read across to lag screws, for which nothing published was found.
 ///   - central: the geometric mean.
 [[nodiscard]] double thread_stiffness_lb_per_in(double diameter_in, double thread_in, RangeEnd end);
 

@@ -6,22 +6,6 @@
 #include <algorithm>
 
 namespace toehold::demand {
-namespace {
-
-/// The peak of bearing again, over the states that are left.
-void find_peak_bearing_again(Demand& demand) {
-    demand.peak_bearing_psi = 0.0;
-    demand.peak_bearing_state = 0;
-    for (std::size_t state = 0; state < demand.states.size(); ++state) {
-        for (const SupportForce& support : demand.states[state].supports) {
-            if (support.peak_psi <= demand.peak_bearing_psi) continue;
-            demand.peak_bearing_psi = support.peak_psi;
-            demand.peak_bearing_state = state;
-        }
-    }
-}
-
-}  // namespace
 
 std::vector<LoadDuration> durations(const Demand& demand) {
     std::vector<LoadDuration> all;
@@ -44,7 +28,6 @@ Demand of_duration(const Demand& demand, LoadDuration duration) {
     }
     if (part.states.empty()) return part;
     find_envelopes_again(part);
-    find_peak_bearing_again(part);
     return part;
 }
 

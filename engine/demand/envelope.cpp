@@ -52,6 +52,18 @@ void find_envelope(const Demand& demand, bool flexible, std::size_t anchor, Anch
     find_range(demand, flexible, anchor, envelope);
 }
 
+void find_peak_bearing(Demand& demand) {
+    demand.peak_bearing_psi = 0.0;
+    demand.peak_bearing_state = 0;
+    for (std::size_t state = 0; state < demand.states.size(); ++state) {
+        for (const SupportForce& support : demand.states[state].supports) {
+            if (support.peak_psi <= demand.peak_bearing_psi) continue;
+            demand.peak_bearing_psi = support.peak_psi;
+            demand.peak_bearing_state = state;
+        }
+    }
+}
+
 }  // namespace
 
 std::size_t worst_state_of(const Demand& demand, std::size_t anchor) {
@@ -82,6 +94,7 @@ void find_envelopes(Demand& demand, const MountSolver& solver) {
         find_envelope(demand, solver.flexible(), anchor, envelope);
         demand.anchors.push_back(envelope);
     }
+    find_peak_bearing(demand);
 }
 
 void find_envelopes_again(Demand& demand) {
@@ -89,6 +102,7 @@ void find_envelopes_again(Demand& demand) {
         AnchorEnvelope& envelope = demand.anchors[anchor];
         find_envelope(demand, envelope.flexible_tension_lb.has_value(), anchor, envelope);
     }
+    find_peak_bearing(demand);
 }
 
 RotationalStiffness find_rotational_stiffness(const Demand& demand) {

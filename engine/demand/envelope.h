@@ -12,7 +12,7 @@ namespace toehold::demand {
 /// The same among the states under loads of that duration; there must be one.
 [[nodiscard]] std::size_t worst_state_of(const Demand& demand, std::size_t anchor, LoadDuration duration);
 
-/// Fills `anchors` from cases, scenarios and states.
+/// Fills `anchors` from cases, scenarios and states, and finds the peak of bearing among the states.
 void find_envelopes(Demand& demand, const MountSolver& solver);
 
 /// The same where `anchors` have their stiffness already and the states are others; hand values stay.

@@ -47,7 +47,6 @@ Demand of_case(const catalog::Resolved& resolved, const Demand& all, std::size_t
         scale(one.states.back(), factor);
     }
     demand::find_envelopes_again(one);
-    one.peak_bearing_psi *= factor;
     one.framing = demand::find_framing(resolved, one);
     return one;
 }

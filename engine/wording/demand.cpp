@@ -65,8 +65,8 @@ Phrase anchor_legend(const format::Locale& locale) {
     return phrase(
         "Forces in {}, places in {}, directions in deg from +x counterclockwise (90 is outward). TENSION USED is the "
         "largest over loads, directions and the range of stiffness; the checks use it. Least tension is the other end "
-        "of "
-        "that range. Flexible, nominal: a base that bends, with stiffness as computed. Rigid, nominal: the same with a "
+        "of that range. Flexible, nominal: a base that bends, with stiffness as computed. Rigid, nominal: the same "
+        "with a "
         "rigid base. Hand: moment over the arm from the heel anchors to the edge of the base, or to the opposite row, "
         "for a push square to the base. Proof tension: under {} times the code's {} at the "
         "top of the guard.",

@@ -7,10 +7,9 @@
 //   - Along itself the strip is `best_strip`. The bolts' pulls and the wood's pressure meet in that line, so that they
 //     do not twist it. A pressure bends the plate both ways at once with the same sign, which is no worse than either
 //     alone (Tresca).
-//   - A flat plate bends to Fy Z, AISC 360-16 F11.1 (aluminum: yielding and rupture on Z, ADM F.2 by memory). An angle
-//   or
-//     a channel of steel stays elastic, Fy S about the axis along its face: the wood holds the face from turning, so
-//     F10's and F6's reductions for that do not arise. Its legs must not be slender, Table B4.1b.
+//   - A flat plate bends to Fy Z, AISC 360-16 F11.1 (aluminum: yielding and rupture on Z, ADM F.2 by memory). An
+//     angle or a channel of steel stays elastic, Fy S about the axis along its face: the wood holds the face from
+//     turning, so F10's and F6's reductions for that do not arise. Its legs must not be slender, Table B4.1b.
 #include "catalog/resolve.h"
 #include "checks/anchor/lower_plate_section.h"
 #include "checks/anchor/lower_plate_strip.h"

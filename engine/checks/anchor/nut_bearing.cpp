@@ -211,8 +211,7 @@ CheckResult pull_through(const CheckInput& input, std::size_t index) {
     result.steps.push_back(demanded("T_u", phrase("largest tension"), result.demand, "lb"));
     result.note = phrase(
         "The clause is for round heads: the nut's width across flats is taken as the head diameter, with the factors "
-        "of "
-        "withdrawal, and the net area under the nut must take the tension in bearing too.");
+        "of withdrawal, and the net area under the nut must take the tension in bearing too.");
     conclude(result);
     return result;
 }

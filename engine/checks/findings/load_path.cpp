@@ -29,8 +29,7 @@ format::Phrase missed(const catalog::Resolved& resolved, const catalog::Anchor& 
     if (!within_one_piece(anchor))
         return phrase(
             "Anchor {} is in a seam, a face or an end of {} and does not count. Move the anchor or the framing so that "
-            "the "
-            "whole hole is in one piece of wood.",
+            "the whole hole is in one piece of wood.",
             anchor.id, member);
     return phrase("Anchor {} is too short to reach {} under it. Use a longer anchor.", anchor.id, member);
 }
@@ -225,12 +224,10 @@ std::vector<Finding> end_grain_withdrawal(const catalog::Resolved& resolved) {
         if (!end_grain_only(block.from_end) && !end_grain_only(block.to_end)) continue;
         findings.push_back(finding_on(
             {PartKind::block, block.id}, Severity::caution,
-            phrase(
-                "Block {} is connected by fasteners in end grain. They are checked for lateral load only, at two "
-                "thirds "
-                "of the side grain value, and end grain splits and dries open. Hardware on both sides of the block is "
-                "better.",
-                block.id)));
+            phrase("Block {} is connected by fasteners in end grain. They are checked for lateral load only, at two "
+                   "thirds of the side grain value, and end grain splits and dries open. Hardware on both sides of the "
+                   "block is better.",
+                   block.id)));
     }
     look_at_rims(findings, resolved);
     return findings;

@@ -46,15 +46,24 @@ void add_push(StateLoads& loads, const Frame& frame, std::size_t member, model::
     load.about_y_lb_in += along_x ? bending_lb_in : rolling_lb_in;
 }
 
-StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame, const State& state) {
+/// What lies between each anchor's side member and its framing member, in.
+std::vector<double> layers_in(const catalog::Resolved& resolved) {
+    std::vector<double> all;
+    all.reserve(resolved.anchors.size());
+    for (const catalog::Anchor& anchor : resolved.anchors)
+        all.push_back(catalog::fastened_by(resolved, anchor).layers_in());
+    return all;
+}
+
+StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame,
+                    const std::vector<double>& layers_in, const State& state) {
     StateLoads loads;
     for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = resolved.anchors[index];
         if (!anchor.seat || !frame.holds_member(anchor.seat->member)) continue;
         const AnchorForce& force = state.anchors[index];
         loads.upright.push_back(load_at(frame, anchor.seat->member, in_plan(anchor.at), force.tension_lb));
-        add_push(loads, frame, anchor.seat->member, in_plan(anchor.at), force,
-                 catalog::fastened_by(resolved, anchor).layers_in(), boards_hold(resolved));
+        add_push(loads, frame, anchor.seat->member, in_plan(anchor.at), force, layers_in[index], boards_hold(resolved));
     }
     for (std::size_t index = 0; index < demand.supports.size(); ++index) {
         const Support& support = demand.supports[index];
@@ -97,8 +106,9 @@ void copy_lateral(FramingState& state) {
 }
 
 FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame,
-                         const std::optional<DeckOnJoists>& deck, const State& state) {
-    StateLoads loads = loads_of(resolved, demand, frame, state);
+                         const std::optional<DeckOnJoists>& deck, const std::vector<double>& layers_in,
+                         const State& state) {
+    StateLoads loads = loads_of(resolved, demand, frame, layers_in, state);
     const GridSolution solution = frame.grillage->solve({}, loads.upright);
     FramingState result;
     result.residual = solution.residual;
@@ -157,10 +167,8 @@ void add_deck_assumptions(std::vector<format::Phrase>& all, const DeckOnJoists& 
     all.insert(all.end(), deck.load.assumptions.begin(), deck.load.assumptions.end());
     all.push_back(format::phrase(
         "Joists carry the deck's dead load of {} and live load of {} beside the guard's load, over half the bay on "
-        "each "
-        "side; outside the last joist the bay is taken as wide as the one inside. Uplift at their supports is met by "
-        "the "
-        "least dead load. Rims, blocks and what is below the supports are not checked for the deck's load.",
+        "each side; outside the last joist the bay is taken as wide as the one inside. Uplift at their supports is met "
+        "by the least dead load. Rims, blocks and what is below the supports are not checked for the deck's load.",
         format::Quantity{deck.load.dead_psf, "psf"}, format::Quantity{deck.load.live_psf, "psf"}));
 }
 
@@ -190,9 +198,10 @@ std::optional<FramingDemand> find_framing(const catalog::Resolved& resolved, con
         framing.deck = actions_of_deck(frame, *deck, deck_factors(resolved.detail.basis, demand.cases.front()));
         add_deck_assumptions(framing.assumptions, *deck);
     }
+    const std::vector<double> above_members_in = layers_in(resolved);
     framing.states.reserve(demand.states.size());
     for (const State& state : demand.states) {
-        framing.states.push_back(solve_state(resolved, demand, frame, deck, state));
+        framing.states.push_back(solve_state(resolved, demand, frame, deck, above_members_in, state));
         framing.residual = std::max(framing.residual, framing.states.back().residual);
     }
     // A grid's balance is measured against its loads; stiff and soft springs side by side cost some digits.

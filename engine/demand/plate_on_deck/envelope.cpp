@@ -35,16 +35,6 @@ void add_hand_tensions(Demand& demand, const PlateSolver& solver, const model::B
     }
 }
 
-void find_peak_bearing(Demand& demand) {
-    for (std::size_t state = 0; state < demand.states.size(); ++state) {
-        for (const SupportForce& support : demand.states[state].supports) {
-            if (support.peak_psi <= demand.peak_bearing_psi) continue;
-            demand.peak_bearing_psi = support.peak_psi;
-            demand.peak_bearing_state = state;
-        }
-    }
-}
-
 double sum(const std::vector<double>& values) {
     double total = 0.0;
     for (const double value : values) total += value;
@@ -99,7 +89,6 @@ Bending find_bending(const Demand& demand) {
 
 void add_plate_envelopes(Demand& demand, const PlateSolver& solver, const model::BaseDetail& detail) {
     add_hand_tensions(demand, solver, detail);
-    find_peak_bearing(demand);
     if (solver.flexible()) demand.bending = find_bending(demand);
 }
 

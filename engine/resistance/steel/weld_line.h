@@ -11,8 +11,7 @@
 //     moment square on and 3/2 of it on the diagonal, where the peak is worst (plastic over elastic section): the
 //     line's value stays above what the fillet must hold at its limit.
 //   - Under the load itself the weld never comes to that limit: 1.70 times a line's value that uses all of J2.4 with
-//   its
-//     omega of 2.0 is 0.85 of the nominal strength.
+//     its omega of 2.0 is 0.85 of the nominal strength.
 //   - The wall beside it yields before it breaks, and spreads the force in the same way.
 // A partial penetration groove, which breaks without such a yield, is asked for the peak: `groove_peak`.
 #include "mechanics/plane/geometry.h"

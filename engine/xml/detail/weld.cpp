@@ -1,9 +1,9 @@
+#include "model/foot_sides.h"
 #include "xml/detail/parts.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <algorithm>
 #include <array>
 
 namespace toehold::xml {
@@ -19,38 +19,20 @@ constexpr std::array<Word<model::WeldKind>, 3> kinds{{{"fillet", model::WeldKind
 constexpr std::array<Word<model::WeldFaces>, 2> faces{
     {{"top", model::WeldFaces::top}, {"both", model::WeldFaces::both}}};
 
-struct SideWord {
-    const char* word;
-    bool model::FootSides::*side;
-};
-constexpr std::array<SideWord, 4> side_words{{{"outward", &model::FootSides::outward},
-                                              {"inward", &model::FootSides::inward},
-                                              {"right", &model::FootSides::right},
-                                              {"left", &model::FootSides::left}}};
-
 /// All four where the attribute is not there.
 model::FootSides read_sides(ElementReader& reader) {
     if (!reader.has("sides")) return {};
     model::FootSides sides{false, false, false, false};
     for (const std::string& word : reader.ids("sides")) {
-        const auto* const known =
-            std::find_if(side_words.begin(), side_words.end(), [&](const SideWord& one) { return word == one.word; });
-        if (known == side_words.end()) {
+        if (!model::add_side(sides, word))
             reader.report(phrase("{} is no side of the foot", word), "sides", phrase("outward, inward, right, left"));
-        } else {
-            sides.*(known->side) = true;
-        }
     }
     return sides;
 }
 
 void write_sides(Element& element, const model::FootSides& sides) {
     if (model::count(sides) == 4) return;
-    std::vector<std::string> words;
-    for (const SideWord& one : side_words) {
-        if (sides.*(one.side)) words.emplace_back(one.word);
-    }
-    element.text("sides", fmt::format("{}", fmt::join(words, " ")));
+    element.text("sides", fmt::format("{}", fmt::join(model::side_words(sides), " ")));
 }
 
 model::Gussets read_gussets(ElementReader& reader) {

@@ -1,6 +1,7 @@
 // The weld at the post's foot, and the gussets that stiffen it.
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
+#include "model/foot_sides.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -20,38 +21,18 @@ const std::array<Word<model::WeldFaces>, 2> faces{
     {{model::WeldFaces::top, "top", phrase("Top of the plate")},
      {model::WeldFaces::both, "both", phrase("Both faces: the tube passes through the plate")}}};
 
-struct SideWord {
-    const char* word;
-    bool model::FootSides::*side;
-};
-constexpr std::array<SideWord, 4> side_words{{{"outward", &model::FootSides::outward},
-                                              {"inward", &model::FootSides::inward},
-                                              {"right", &model::FootSides::right},
-                                              {"left", &model::FootSides::left}}};
-
-std::string shown_sides(const model::FootSides& sides) {
-    std::vector<std::string> words;
-    for (const SideWord& one : side_words) {
-        if (sides.*(one.side)) words.emplace_back(one.word);
-    }
-    return fmt::format("{}", fmt::join(words, " "));
-}
-
 std::optional<model::FootSides> typed_sides(const std::string& text) {
     model::FootSides sides{false, false, false, false};
     std::istringstream words(text);
     for (std::string word; words >> word;) {
-        const auto* const known =
-            std::find_if(side_words.begin(), side_words.end(), [&](const SideWord& one) { return word == one.word; });
-        if (known == side_words.end()) return std::nullopt;
-        sides.*(known->side) = true;
+        if (!model::add_side(sides, word)) return std::nullopt;
     }
     return sides;
 }
 
 void sides_field(Form& form, const Named& name, model::FootSides& sides) {
     Field field = form.fresh(name, FieldKind::text);
-    field.value = shown_sides(sides);
+    field.value = fmt::format("{}", fmt::join(model::side_words(sides), " "));
     form.add(std::move(field), [&sides](const std::string& text) -> Outcome {
         const std::optional<model::FootSides> read = typed_sides(text);
         if (!read) return {phrase("Sides are outward, inward, right and left, separated by blanks.")};
