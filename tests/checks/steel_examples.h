@@ -29,6 +29,18 @@ inline demand::Demand pushes(const catalog::Resolved& resolved, const std::vecto
     return demand;
 }
 
+/// A 2 x 2 x 3/16 in tube over a solid stub 1 9/16 in square, 6 in high, of the tube's steel; plate 3/8 in, weld 3/16
+/// in.
+inline catalog::Resolved post_over_stub_example() {
+    catalog::Resolved resolved = example_resolved();
+    auto& tube = std::get<model::RectangularTube>(resolved.detail.post);
+    tube.wall_in = 0.1875;
+    tube.stub = model::Stub{1.5625, 1.5625, 0.0, 6.0, "steel", model::StubFixing::set_screws};
+    on_deck(resolved.detail).weld->leg_in = 0.1875;
+    resolved.stub_metal = resolved.post_metal;
+    return resolved;
+}
+
 /// A 4x4 post (3.5 in square, southern pine No. 2) in a welded steel shoe 6 in high.
 inline catalog::Resolved wood_post_example() {
     catalog::Resolved resolved = example_resolved();

@@ -1,4 +1,5 @@
 #include "demand/demand.h"
+#include "demand/demand_of.h"
 #include "demand/uniform_bed.h"
 #include "support/compare.h"
 #include "support/example.h"
@@ -8,18 +9,8 @@
 #include <cmath>
 #include <numbers>
 
-namespace {
-
 using namespace toehold;
-
-demand::Demand demand_of(const catalog::Resolved& resolved) {
-    demand::Outcome outcome = demand::find_demand(resolved);
-    INFO(format::english(outcome.failure));
-    REQUIRE(outcome.demand);
-    return *outcome.demand;
-}
-
-}  // namespace
+using test::demand_of;
 
 TEST_CASE("an outward push on a uniform bed meets the transformed-section cubic", "[closed-form]") {
     for (const double bed : {2000.0, 28000.0, 400000.0}) {

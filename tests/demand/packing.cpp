@@ -1,5 +1,6 @@
 // A plate that stands on packing instead of the boards.
 #include "demand/demand.h"
+#include "demand/demand_of.h"
 #include "demand/uniform_bed.h"
 #include "support/compare.h"
 #include "support/example.h"
@@ -8,6 +9,7 @@
 #include <numbers>
 
 using namespace toehold;
+using test::demand_of;
 
 namespace {
 
@@ -18,13 +20,6 @@ catalog::Resolved packed(double width_in, double depth_in, std::vector<model::Po
     on_deck(resolved).packing =
         catalog::DeckingMaterial{"packing", "packing", catalog::DeckingKind::metal, 29e6, true, 32400.0, "", {}};
     return resolved;
-}
-
-demand::Demand demand_of(const catalog::Resolved& resolved) {
-    demand::Outcome outcome = demand::find_demand(resolved);
-    INFO(format::english(outcome.failure));
-    REQUIRE(outcome.demand);
-    return *outcome.demand;
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 
 #include "demand/anchor_stiffness.h"
 #include "demand/demand.h"
+#include "demand/demand_of.h"
 #include "demand/loads/load_cases.h"
 #include "demand/mount.h"
 #include "support/compare.h"
@@ -14,15 +15,9 @@
 
 using namespace toehold;
 using demand::RangeEnd;
+using test::demand_of;
 
 namespace {
-
-demand::Demand demand_of(const catalog::Resolved& resolved) {
-    demand::Outcome outcome = demand::find_demand(resolved);
-    INFO(format::english(outcome.failure));
-    REQUIRE(outcome.demand);
-    return *outcome.demand;
-}
 
 double largest_lb(const demand::Demand& demand, bool (*of)(const demand::StiffnessScenario&)) {
     double largest = 0.0;

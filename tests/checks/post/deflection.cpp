@@ -164,12 +164,7 @@ TEST_CASE("without the joists the movement is not whole, and cannot be said to h
 // difference of both: P (1/(E I_s) - 1/(E I)) (h^2 z - h z^2 + z^3/3) at z = 6, h = 42. The tube stands on a 3/16 in
 // weld on the 3/8 in plate: L = 5.4375; play 1.625 - 1.5625 = 0.0625: 0.0625/5.4375 x 42 = 0.4828 in.
 TEST_CASE("a post over a stub bends with both and has the play between them", "[closed-form]") {
-    auto resolved = test::example_resolved();
-    auto& tube = std::get<model::RectangularTube>(resolved.detail.post);
-    tube.wall_in = 0.1875;
-    tube.stub = model::Stub{1.5625, 1.5625, 0.0, 6.0, "steel", model::StubFixing::set_screws};
-    on_deck(resolved.detail).weld->leg_in = 0.1875;
-    resolved.stub_metal = resolved.post_metal;
+    auto resolved = test::post_over_stub_example();
     const auto result = only(resolved, moving(resolved, 0.0, 0.0));
     const double stiff = 29e6 * step_value(result, "I_x");
     const double stub = 29e6 * 1.5625 * 1.5625 * 1.5625 * 1.5625 / 12.0;

@@ -12,14 +12,9 @@ using test::step_value;
 
 namespace {
 
-/// A 2 x 2 x 3/16 in tube over a solid stub 1 9/16 in square, 6 in high; plate 3/8 in, weld 3/16 in.
+/// The stub of a softer steel than the tube.
 catalog::Resolved over_stub() {
-    auto resolved = test::example_resolved();
-    auto& tube = std::get<model::RectangularTube>(resolved.detail.post);
-    tube.wall_in = 0.1875;
-    tube.stub = model::Stub{1.5625, 1.5625, 0.0, 6.0, "steel", model::StubFixing::set_screws};
-    on_deck(resolved.detail).weld->leg_in = 0.1875;
-    resolved.stub_metal = resolved.post_metal;
+    auto resolved = test::post_over_stub_example();
     resolved.stub_metal->yield_psi = 36000.0;
     return resolved;
 }
