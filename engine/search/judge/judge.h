@@ -1,0 +1,62 @@
+#pragma once
+// Whether a candidate holds: by the whole engine, or before that by something cheaper that cannot be wrong about a
+// failure. The stages, from cheap to dear, and why a candidate that fails at one fails under the whole engine too:
+//
+//   1. choice   its choices do not go together, model::validate finds a problem with the detail, or catalog::resolve
+//               finds an id no catalog knows: a detail that `check` would not take.
+//   2. finding  a finding rule that looks at the detail alone fails it. The whole engine runs the same rules on the
+//   same
+//               values (review::evaluate), and one finding that fails makes its verdict.
+//   3. probe    a check fails under some of the pushes and one stiffness (demand::Sampling::probe()), by more than the
+//               margin `probe_margin`. The whole engine solves those pushes too, and a check takes its worst state.
+//   4. whole    review::evaluate, whose verdict is the judgement. Only what is adequate holds.
+#include "catalog/catalog.h"
+#include "model/part.h"
+#include "search/space/space.h"
+
+#include <memory>
+#include <string>
+
+namespace toehold::search {
+
+enum class Stage { choice, finding, probe, whole };
+
+/// `choice`, `finding`, `probe`, `whole`: for files and JSON.
+[[nodiscard]] std::string_view word(Stage stage);
+
+struct Judgement {
+    Candidate candidate = 0;
+    Stage stage = Stage::choice;  ///< that decided
+    bool holds = false;           ///< adequate by the whole engine
+    /// Id of the check or finding that limits it: what failed first where it does not hold, what governs where it does.
+    /// Empty where the choices do not go together or make no detail that `check` would take.
+    std::string limit = {};
+    model::PartId part = {};  ///< that check or finding is about
+    /// Demand over capacity of that check; infinite where there is no load path; 0 of a finding and of a check that
+    /// lacks what it needs. At the probe it is of the first failing check that was met, not of the worst.
+    double ratio = 0.0;
+    friend bool operator==(const Judgement&, const Judgement&) = default;
+};
+
+/// What one worker keeps from candidate to candidate; never shared between threads. A judgement is the same with and
+/// without it.
+class Caches {
+  public:
+    Caches();
+    Caches(const Caches&) = delete;
+    Caches(Caches&&) noexcept;
+    Caches& operator=(const Caches&) = delete;
+    Caches& operator=(Caches&&) noexcept;
+    ~Caches();
+
+    struct Kept;
+    [[nodiscard]] Kept& kept() { return *kept_; }
+
+  private:
+    std::unique_ptr<Kept> kept_;
+};
+
+/// Throws what `review::evaluate` throws: std::runtime_error for a fault of the program; and as `choices` does.
+[[nodiscard]] Judgement judge(const Space& space, const catalog::Catalog& catalog, Candidate candidate, Caches& caches);
+
+}  // namespace toehold::search
