@@ -1,0 +1,76 @@
+#pragma once
+// What the engine says of one of the details a study makes, as little as a chart needs of it.
+#include "demand/sampling.h"
+#include "review/facts.h"
+#include "study/field.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace toehold::study {
+
+/// What one field is set to.
+struct Setting {
+    std::string field;
+    double value = 0.0;
+    friend bool operator==(const Setting&, const Setting&) = default;
+};
+using Settings = std::vector<Setting>;  ///< set one after the other
+
+/// The stable name of a detail a study made: `height=36 in; tributary=48 in`. Empty: the detail itself.
+[[nodiscard]] std::string id_of(const std::vector<Field>& fields, const Settings& settings);
+/// The detail of this name, for a click on a chart's point.
+[[nodiscard]] Made detail_of(const Subject& subject, const std::string& id);
+
+/// The worst result of one check.
+struct CheckRatio {
+    std::string check;  ///< id
+    format::Phrase title;
+    model::PartId part;
+    double ratio = 0.0;  ///< demand over capacity; infinite without a load path
+    checks::Status status = checks::Status::holds;
+    bool dimension = false;  ///< a least distance, which often stands at its limit; not a strength
+};
+
+/// What stops a detail, or what is nearest to stopping it.
+struct Limit {
+    std::string id;  ///< of a check or of a finding's rule; empty: nothing known
+    format::Phrase title;
+    model::PartId part;
+    friend bool operator==(const Limit& one, const Limit& other) {
+        return one.id == other.id && one.part == other.part;
+    }
+};
+
+struct Judged {
+    std::string detail;      ///< `id_of` its settings
+    format::Phrase refusal;  ///< why there is no such detail, or no number for it; then nothing below is known
+    review::Verdict verdict = review::Verdict::incomplete;
+    std::vector<CheckRatio> checks;  ///< worst of each check, in order of id
+    Limit limit;                     ///< the first cause, else the finding that forbids it, else the nearest strength
+    /// The largest ratio of a strength, or of a dimension that fails; absent: there is none with a number.
+    std::optional<CheckRatio> governing;
+    std::vector<CheckRatio> no_path;  ///< those without a load path, whose ratio has no number
+    bool provisional = false;         ///< of a probe: a failure is certain within its margin, a pass is not
+
+    [[nodiscard]] bool known() const { return refusal.empty(); }
+    [[nodiscard]] bool holds() const { return known() && verdict == review::Verdict::adequate; }
+};
+
+/// `made` looked up, its rules asked, its demand found and checked. Never throws for what the detail is.
+[[nodiscard]] Judged judge(const Made& made, const catalog::Catalog& catalog, const demand::Sampling& sampling = {});
+/// Of a detail set so.
+[[nodiscard]] Judged judge(const Subject& subject, const std::vector<Field>& fields, const Settings& settings);
+
+/// How long work is run and watched.
+struct Run {
+    std::size_t jobs = 0;  ///< threads; 0: as many as there are cores
+    /// True: what is left may be left out. Asked from several threads.
+    std::function<bool()> stop = nullptr;
+    /// So many of so many are done; told from one thread at a time.
+    std::function<void(std::size_t done, std::size_t all)> progress = nullptr;
+};
+
+}  // namespace toehold::study
