@@ -3,8 +3,8 @@
 # file includes a GUI header. Prints each include that breaks this, and fails if there is one.
 set -eu
 cd "$1"
-rooms="units format mechanics resistance model catalog xml job demand checks review search study wording export drawing paper plugin cli"
-public="units format model catalog xml job demand checks review search study wording export drawing paper"
+rooms="units format mechanics resistance model catalog xml demand job checks review search study wording export drawing paper plugin cli"
+public="units format model catalog xml demand job checks review search study wording export drawing paper"
 status=0
 
 # allowed FOLDER "ROOMS": every quoted include of the folder that has a path must start with one of the rooms.
