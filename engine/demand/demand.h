@@ -2,6 +2,7 @@
 // The forces a detail must resist: every load case, in every direction, under every stiffness considered.
 // Forces in lb, lengths in, angles in rad from +x counter-clockwise. Under LRFD all forces are factored.
 #include "demand/framing_demand.h"
+#include "demand/sampling.h"
 #include "format/phrase.h"
 #include "model/part.h"
 #include "model/place.h"
@@ -44,8 +45,13 @@ struct LoadCase {
     std::optional<std::size_t> covered_by = std::nullopt;
 };
 
-/// The case as it acts for a moment in this direction: push and wind together as one push, with its height. A push of 0
-/// where the two cannot give a moment that way.
+/// The forces of a case as they act for a moment in one direction, as the case has them.
+struct ActingLoad {
+    double push_lb = 0.0, down_lb = 0.0, height_in = 0.0;
+};
+/// Push and wind together as one push, with its height. A push of 0 where the two cannot give a moment that way.
+[[nodiscard]] ActingLoad acting_load(const LoadCase& load, double direction_rad);
+/// The case with those forces in place of its own.
 [[nodiscard]] LoadCase acting(const LoadCase& load, double direction_rad);
 
 /// Place in a range of stiffness.
@@ -215,6 +221,8 @@ struct Demand {
 
 /// The case under which a state was solved, as it acts there.
 [[nodiscard]] LoadCase acting(const Demand& demand, const State& state);
+/// Its forces alone.
+[[nodiscard]] ActingLoad acting_load(const Demand& demand, const State& state);
 
 struct Outcome {
     std::optional<Demand> demand;  ///< absent: `failure` says why no number can be given
@@ -223,7 +231,7 @@ struct Outcome {
     double overturn_direction_rad = 0.0;
 };
 
-/// A solve whose residuals exceed 1e-8 is a failure, never a number.
-[[nodiscard]] Outcome find_demand(const catalog::Resolved& resolved);
+/// A solve whose residuals exceed 1e-8 is a failure, never a number. Only the whole demand may stand behind a verdict.
+[[nodiscard]] Outcome find_demand(const catalog::Resolved& resolved, const Sampling& sampling = {});
 
 }  // namespace toehold::demand

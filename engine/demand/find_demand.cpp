@@ -14,6 +14,8 @@
 namespace toehold::demand {
 namespace {
 
+constexpr std::size_t fewest_all_round = 8;  // fewer directions are the only ones asked for
+
 State solve(const Demand& demand, MountSolver& solver, std::size_t load_case, std::size_t scenario,
             double direction_rad) {
     State state =
@@ -45,7 +47,6 @@ void solve_directions(Demand& demand, MountSolver& solver) {
 void refine(Demand& demand, MountSolver& solver, std::size_t anchor, LoadDuration duration) {
     const State best = demand.states[worst_state_of(demand, anchor, duration)];
     const std::vector<double>& directions = demand.cases[best.load_case].directions_rad;
-    constexpr std::size_t fewest_all_round = 8;  // fewer are the only ones asked for
     if (directions.size() < fewest_all_round) return;
     const double step_rad = directions[1] - directions[0];
     const double golden = 0.5 * (std::sqrt(5.0) - 1.0);
@@ -72,9 +73,10 @@ void refine(Demand& demand, MountSolver& solver, std::size_t anchor, LoadDuratio
     demand.states.push_back(std::move(peak));
 }
 
-void solve_all(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved) {
+void solve_all(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved, bool peaks) {
     demand.states.clear();
     solve_directions(demand, solver);
+    if (!peaks) return;
     for (const LoadDuration duration : durations(demand)) {
         for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor)
             refine(demand, solver, anchor, duration);
@@ -95,10 +97,10 @@ Push governing_push(const Demand& demand) {
 }
 
 /// Every state, by a solver that has refined itself as far as it needs.
-void solve_accurately(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved) {
+void solve_accurately(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved, bool peaks) {
     constexpr int trials = 3;
     for (int trial = 0; trial < trials; ++trial) {
-        solve_all(demand, solver, resolved);
+        solve_all(demand, solver, resolved, peaks);
         if (solver.accurate(governing_push(demand))) return;
     }
     throw NoDemand(format::phrase("the flexible plate's largest tension still changes by more than 1% with its mesh"));
@@ -114,16 +116,31 @@ Demand under_test(const catalog::Resolved& resolved, MountSolver& solver, Demand
     return test;
 }
 
-Demand compute(const catalog::Resolved& resolved) {
-    const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved);
+void thin_out(std::vector<LoadCase>& cases, std::size_t every) {
+    for (LoadCase& load : cases) {
+        if (load.directions_rad.size() < fewest_all_round) continue;
+        std::vector<double> kept;
+        for (std::size_t i = 0; i < load.directions_rad.size(); i += every) kept.push_back(load.directions_rad[i]);
+        load.directions_rad = std::move(kept);
+    }
+}
+
+Demand compute(const catalog::Resolved& resolved, const Sampling& sampling) {
+    const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved, sampling);
     Demand demand;
     demand.cases = load_cases(resolved.detail);
+    thin_out(demand.cases, sampling.every);
     Ranges ranges = stiffness_ranges(resolved, solver->framing_can_flex());
     demand.scenarios = std::move(ranges.scenarios);
+    if (!sampling.all_stiffnesses) demand.scenarios.resize(1);  // the center comes first
     demand.bed_range = std::move(ranges.bed);
     demand.anchor_range = std::move(ranges.anchors);
     demand.supports = solver->supports();
-    solve_accurately(demand, *solver, resolved);
+    if (sampling.measured) {
+        solve_accurately(demand, *solver, resolved, sampling.peaks);
+    } else {
+        solve_all(demand, *solver, resolved, sampling.peaks);
+    }
     find_envelopes(demand, *solver);
     demand.rotational_stiffness = find_rotational_stiffness(demand);
     solver->complete(demand, governing_push(demand));
@@ -139,10 +156,10 @@ Demand compute(const catalog::Resolved& resolved) {
 
 }  // namespace
 
-Outcome find_demand(const catalog::Resolved& resolved) {
+Outcome find_demand(const catalog::Resolved& resolved, const Sampling& sampling) {
     Outcome outcome;
     try {
-        outcome.demand = compute(resolved);
+        outcome.demand = compute(resolved, sampling);
     } catch (const Overturns& overturns) {
         outcome.failure = overturns.why;
         outcome.overturns = true;

@@ -9,25 +9,30 @@
 namespace toehold::demand {
 namespace {
 
-template <class Made, class Kind>
-std::unique_ptr<Made> made(const catalog::Resolved& resolved) {
+template <class Kind>
+std::unique_ptr<MountSolver> solver(const catalog::Resolved& resolved, const Sampling& sampling) {
+    return std::make_unique<Kind>(resolved, sampling);
+}
+
+template <class Kind>
+std::unique_ptr<MountPreview> preview(const catalog::Resolved& resolved) {
     return std::make_unique<Kind>(resolved);
 }
 
 /// One row for every kind of mount, in the order of `model::MountKind`.
 struct MountDemand {
-    std::unique_ptr<MountSolver> (*solver)(const catalog::Resolved&);
+    std::unique_ptr<MountSolver> (*solver)(const catalog::Resolved&, const Sampling&);
     std::unique_ptr<MountPreview> (*preview)(const catalog::Resolved&);
 };
 constexpr std::array<MountDemand, std::variant_size_v<model::Mount>> mounts{
-    {{made<MountSolver, PlateSolver>, made<MountPreview, PlatePreview>}}};
+    {{solver<PlateSolver>, preview<PlatePreview>}}};
 
 const MountDemand& mount_of(const catalog::Resolved& resolved) { return mounts.at(resolved.detail.mount.index()); }
 
 }  // namespace
 
-std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved) {
-    return mount_of(resolved).solver(resolved);
+std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved, const Sampling& sampling) {
+    return mount_of(resolved).solver(resolved, sampling);
 }
 
 std::unique_ptr<MountPreview> make_mount_preview(const catalog::Resolved& resolved) {

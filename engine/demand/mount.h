@@ -67,8 +67,9 @@ class MountSolver {
     virtual void complete(Demand& demand, const Push& governing) = 0;
 };
 
-/// The solver of the detail's mount. Keeps a reference to `resolved`.
-[[nodiscard]] std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved);
+/// The solver of the detail's mount, ready for what `sampling` asks of it. Keeps a reference to `resolved`.
+[[nodiscard]] std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved,
+                                                             const Sampling& sampling = {});
 
 /// What stands behind `Preview`: the same questions, of one kind of mount.
 class MountPreview {

@@ -67,8 +67,12 @@ double rotation_rad(const Solution& solution, const Push& push) {
 
 }  // namespace
 
+PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Sampling& sampling)
+    : PlateSolver(resolved,
+                  Preparation{.flexible_framing = sampling.all_stiffnesses, .bent_shape = sampling.measured}) {}
+
 PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation)
-    : resolved_(resolved), bed_(find_bed(resolved)) {
+    : resolved_(resolved), bent_shape_(preparation.bent_shape), bed_(find_bed(resolved)) {
     const auto& fixed = resolved.detail.basis.stiffness;
     for (const catalog::Anchor& anchor : resolved.anchors) {
         anchor_points_.push_back({anchor.at.x_in, anchor.at.y_in});
@@ -235,7 +239,7 @@ bool PlateSolver::accurate(const Push& governing) {
 void PlateSolver::complete(Demand& demand, const Push& governing) {
     add_plate_envelopes(demand, *this, resolved_.detail);
     demand.assumptions = plate_assumptions(*this, resolved_.detail);
-    if (flexible()) demand.field = field(governing);
+    if (flexible() && bent_shape_) demand.field = field(governing);
     demand.proof = proof_;
     demand.proof.plate = accuracy_;
 }

@@ -16,11 +16,13 @@ namespace toehold::demand {
 struct Preparation {
     bool flexible_framing = true;  ///< the flexible plate a second time, on framing that gives
     bool always_flexible = false;  ///< the flexible plate also where the basis asks for a rigid one
+    bool bent_shape = true;        ///< `complete` finds the shape of the governing state
 };
 
 class PlateSolver final : public MountSolver {
   public:
     explicit PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation = {});
+    PlateSolver(const catalog::Resolved& resolved, const Sampling& sampling);
 
     /// The rigid plate, and the flexible one where the basis asks for it. The state's case and scenario are left to the
     /// caller. Throws Overturns, or NoDemand when a residual exceeds its limit.
@@ -59,6 +61,7 @@ class PlateSolver final : public MountSolver {
     void record(const mechanics::Residuals& residuals, const Push& push);
 
     const catalog::Resolved& resolved_;
+    bool bent_shape_;
     Bed bed_;
     std::vector<Stiffness> anchor_stiffness_;
     std::vector<mechanics::Point> anchor_points_;
