@@ -10,10 +10,9 @@
 
 namespace toehold::demand {
 
-LoadCase acting(const LoadCase& load, double direction_rad) {
-    if (load.wind_lb == 0.0) return load;
-    LoadCase together = load;
-    together.wind_lb = 0.0;
+ActingLoad acting_load(const LoadCase& load, double direction_rad) {
+    ActingLoad together{load.push_lb, load.down_lb, load.height_in};
+    if (load.wind_lb == 0.0) return together;
     const double live_lb_in = load.push_lb * load.height_in;
     const double wind_lb_in = load.wind_lb * load.wind_height_in;
     const double across = std::abs(std::sin(direction_rad)), along = std::cos(direction_rad);
@@ -30,12 +29,25 @@ LoadCase acting(const LoadCase& load, double direction_rad) {
     const double along_lb = moment_lb_in * along * live_in;
     const double across_lb = (moment_lb_in * across - wind_lb_in) * live_in + load.wind_lb;
     together.push_lb = std::hypot(along_lb, across_lb);
-    together.height_in = together.push_lb > 0.0 ? moment_lb_in / together.push_lb : load.height_in;
+    if (together.push_lb > 0.0) together.height_in = moment_lb_in / together.push_lb;
+    return together;
+}
+
+LoadCase acting(const LoadCase& load, double direction_rad) {
+    LoadCase together = load;
+    const ActingLoad forces = acting_load(load, direction_rad);
+    together.wind_lb = 0.0;
+    together.push_lb = forces.push_lb;
+    together.height_in = forces.height_in;
     return together;
 }
 
 LoadCase acting(const Demand& demand, const State& state) {
     return acting(demand.cases.at(state.load_case), state.direction_rad);
+}
+
+ActingLoad acting_load(const Demand& demand, const State& state) {
+    return acting_load(demand.cases.at(state.load_case), state.direction_rad);
 }
 
 }  // namespace toehold::demand
