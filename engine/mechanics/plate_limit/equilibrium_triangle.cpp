@@ -33,6 +33,16 @@ Eigen::Matrix<double, 3, 6> bending_of(const std::array<Point, 3>& corner, const
     return result;
 }
 
+std::array<LinearField, 3> shares_of(const std::array<Point, 3>& corner) {
+    const double whole = twice_area(corner[0], corner[1], corner[2]);
+    std::array<LinearField, 3> shares;
+    for (std::size_t i = 0; i < 3; ++i) {
+        const Point a = corner[(i + 1) % 3], b = corner[(i + 2) % 3];
+        shares[i] = {(a.x * b.y - b.x * a.y) / whole, (a.y - b.y) / whole, (b.x - a.x) / whole};
+    }
+    return shares;
+}
+
 }  // namespace
 
 EquilibriumTriangle equilibrium_triangle(const std::array<Point, 3>& corners, const Triangle& nodes) {
@@ -41,6 +51,7 @@ EquilibriumTriangle equilibrium_triangle(const std::array<Point, 3>& corners, co
     triangle.area_in2 = 0.5 * twice_area(corners[0], corners[1], corners[2]);
     triangle.bending = bending_of(corners, nodes, triangle.area_in2);
     triangle.unit = triangle.area_in2 * triangle.bending.transpose() * unit_material() * triangle.bending;
+    triangle.share = shares_of(corners);
     return triangle;
 }
 
@@ -50,10 +61,21 @@ double equivalent_moment(const Eigen::Vector3d& m) {
     return std::sqrt(std::max(0.0, m[0] * m[0] + m[1] * m[1] - m[0] * m[1] + 3.0 * m[2] * m[2]));
 }
 
-std::array<double, 3> area_shares(const std::array<Point, 3>& corner, Point at) {
-    const double whole = twice_area(corner[0], corner[1], corner[2]);
-    return {twice_area(at, corner[1], corner[2]) / whole, twice_area(corner[0], at, corner[2]) / whole,
-            twice_area(corner[0], corner[1], at) / whole};
+double equivalent_curvature(const EquilibriumTriangle& triangle, const double* moved) {
+    const double* bending = triangle.bending.data();
+    double xx = 0.0, yy = 0.0, twice_xy = 0.0;
+    for (std::size_t i = 0; i < 6; ++i, bending += 3) {
+        const int at = triangle.freedom[i];
+        if (at < 0) continue;
+        xx += bending[0] * moved[at];
+        yy += bending[1] * moved[at];
+        twice_xy += bending[2] * moved[at];
+    }
+    return std::sqrt(std::max(0.0, (4.0 * (xx * xx + xx * yy + yy * yy) + twice_xy * twice_xy) / 3.0));
+}
+
+std::array<double, 3> area_shares(const EquilibriumTriangle& triangle, Point at) {
+    return {triangle.share[0].at(at), triangle.share[1].at(at), triangle.share[2].at(at)};
 }
 
 }  // namespace toehold::mechanics

@@ -17,6 +17,7 @@ struct EquilibriumTriangle {
     Eigen::Matrix<double, 3, 6> bending;  ///< curvatures xx, yy and twice xy from the freedoms
     Eigen::Matrix<double, 6, 6> unit;     ///< stiffness for a material of unit stiffness
     double area_in2 = 0.0;
+    std::array<LinearField, 3> share;  ///< of a point that belongs to each corner; negative beyond the side across
 };
 
 /// Without its freedoms. `nodes`: numbers of its corners.
@@ -27,7 +28,11 @@ struct EquilibriumTriangle {
 /// Von Mises' equivalent of a moment.
 [[nodiscard]] double equivalent_moment(const Eigen::Vector3d& moments);
 
+/// Von Mises' equivalent of the unit moments under these motions of all freedoms: by the curvatures a, b and twice xy
+/// it is sqrt(4/3 (a^2 + a b + b^2) + 1/3 (2 xy)^2), the root of their work.
+[[nodiscard]] double equivalent_curvature(const EquilibriumTriangle& triangle, const double* moved);
+
 /// How much of a point belongs to each corner; negative beyond the side across from it.
-[[nodiscard]] std::array<double, 3> area_shares(const std::array<Point, 3>& corners, Point at);
+[[nodiscard]] std::array<double, 3> area_shares(const EquilibriumTriangle& triangle, Point at);
 
 }  // namespace toehold::mechanics

@@ -3,6 +3,7 @@
 #include "mechanics/plate_limit/equilibrium_triangle.h"
 
 #include <Eigen/Dense>
+#include <Eigen/OrderingMethods>
 #include <Eigen/SparseCholesky>
 #include <Eigen/SparseCore>
 
@@ -11,13 +12,16 @@
 #include <limits>
 #include <map>
 #include <set>
+#include <tuple>
 #include <utility>
 #include <vector>
 
 namespace toehold::mechanics {
 namespace {
 
-using Vector6 = Eigen::Matrix<double, 6, 1>;
+using Stiffness = Eigen::SparseMatrix<double>;
+/// Already in an order that keeps the factor thin, upper triangle alone: nothing is copied before it is factored.
+using Solver = Eigen::SimplicialLDLT<Stiffness, Eigen::Upper, Eigen::NaturalOrdering<int>>;
 
 constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr int most_rounds = 30;
@@ -32,13 +36,49 @@ bool in_opening(Point at, std::span<const PlateHole> openings) {
     });
 }
 
-Vector6 gather(const std::array<int, 6>& freedom, const Eigen::VectorXd& values) {
-    Vector6 result;
-    for (int i = 0; i < 6; ++i) {
-        const int at = freedom[static_cast<std::size_t>(i)];
-        result[i] = at >= 0 ? values[at] : 0.0;
+/// Where a triangle's stiffness goes among the values of the whole: of each pair of its freedoms, -1 for a held one.
+using Places = std::array<int, 21>;
+
+/// Calls visit(pair, i, j) for every pair i <= j of a triangle's freedoms.
+template <class Visit>
+void for_each_pair(Visit&& visit) {
+    std::size_t pair = 0;
+    for (std::size_t j = 0; j < 6; ++j) {
+        for (std::size_t i = 0; i <= j; ++i) visit(pair++, i, j);
     }
-    return result;
+}
+
+/// The upper triangle of what the triangles join, every value 0.
+Stiffness pattern_of(const std::vector<EquilibriumTriangle>& triangles, int freedoms) {
+    std::vector<std::vector<int>> rows(static_cast<std::size_t>(freedoms));
+    for (const EquilibriumTriangle& triangle : triangles) {
+        for_each_pair([&](std::size_t, std::size_t i, std::size_t j) {
+            const auto [row, column] = std::minmax({triangle.freedom[i], triangle.freedom[j]});
+            if (row >= 0) rows[static_cast<std::size_t>(column)].push_back(row);
+        });
+    }
+    Stiffness pattern(freedoms, freedoms);
+    pattern.reserve(static_cast<Eigen::Index>(triangles.size() * std::tuple_size_v<Places>));
+    for (int column = 0; column < freedoms; ++column) {
+        std::vector<int>& joined = rows[static_cast<std::size_t>(column)];
+        std::sort(joined.begin(), joined.end());
+        pattern.startVec(column);
+        for (auto row = joined.begin(); row != joined.end(); ++row) {
+            if (row == joined.begin() || *row != *(row - 1)) pattern.insertBack(*row, column) = 0.0;
+        }
+    }
+    pattern.finalize();
+    return pattern;
+}
+
+/// A freedom's place in an order that keeps the factor of the stiffness thin.
+Eigen::VectorXi thin_order(const std::vector<EquilibriumTriangle>& triangles, int freedoms) {
+    const Stiffness pattern = pattern_of(triangles, freedoms);
+    Eigen::PermutationMatrix<Eigen::Dynamic, Eigen::Dynamic, int> order;
+    Eigen::AMDOrdering<int>()(pattern.selfadjointView<Eigen::Upper>(), order);
+    Eigen::VectorXi place(freedoms);
+    for (int at = 0; at < freedoms; ++at) place[order.indices()[at]] = at;
+    return place;
 }
 
 }  // namespace
@@ -47,11 +87,16 @@ struct MomentFields::Prepared {
     Polygon foot;
     std::vector<EquilibriumTriangle> triangles;
     int freedoms = 0;
+    Stiffness whole;             ///< upper triangle
+    std::vector<Places> places;  ///< one for every triangle
+    Solver solver;
 
     void number(const std::vector<Triangle>& kept, const std::vector<int>& mesh_ring);
+    void reorder();
+    void lay_out();
     [[nodiscard]] const EquilibriumTriangle& triangle_at(Point at) const;
     [[nodiscard]] Eigen::VectorXd forces(std::span<const PointLoad> loads) const;
-    [[nodiscard]] Eigen::SparseMatrix<double> stiffness(const std::vector<double>& of_triangle) const;
+    void stiffen(const std::vector<double>& of_triangle);
 };
 
 namespace {
@@ -66,13 +111,13 @@ struct Trial {
 Trial trial_of(const std::vector<EquilibriumTriangle>& triangles, const std::vector<double>& stiffness,
                const Eigen::VectorXd& moved, double work) {
     Trial trial;
+    trial.bent.reserve(triangles.size());
     double dissipated = 0.0;
     for (std::size_t at = 0; at < triangles.size(); ++at) {
-        const EquilibriumTriangle& triangle = triangles[at];
-        const double bent = equivalent_moment(unit_moments(triangle.bending * gather(triangle.freedom, moved)));
+        const double bent = equivalent_curvature(triangles[at], moved.data());
         trial.bent.push_back(bent);
         trial.largest_lb = std::max(trial.largest_lb, bent * stiffness[at]);
-        dissipated += bent * triangle.area_in2;
+        dissipated += bent * triangles[at].area_in2;
     }
     trial.needed_lb = dissipated > 0.0 ? work / dissipated : 0.0;
     return trial;
@@ -109,13 +154,40 @@ void MomentFields::Prepared::number(const std::vector<Triangle>& kept, const std
     }
 }
 
+void MomentFields::Prepared::reorder() {
+    const Eigen::VectorXi place = thin_order(triangles, freedoms);
+    for (EquilibriumTriangle& triangle : triangles) {
+        for (int& freedom : triangle.freedom) freedom = freedom >= 0 ? place[freedom] : -1;
+    }
+}
+
+void MomentFields::Prepared::lay_out() {
+    whole = pattern_of(triangles, freedoms);
+    solver.analyzePattern(whole);
+    places.resize(triangles.size());
+    for (std::size_t at = 0; at < triangles.size(); ++at) {
+        for_each_pair([&](std::size_t pair, std::size_t i, std::size_t j) {
+            const auto [row, column] = std::minmax({triangles[at].freedom[i], triangles[at].freedom[j]});
+            const int* const rows = whole.innerIndexPtr();
+            const int *const first = rows + whole.outerIndexPtr()[std::max(column, 0)],
+                             *const end = rows + whole.outerIndexPtr()[std::max(column, 0) + 1];
+            places[at][pair] = row >= 0 ? static_cast<int>(std::lower_bound(first, end, row) - rows) : -1;
+        });
+    }
+}
+
 const EquilibriumTriangle& MomentFields::Prepared::triangle_at(Point at) const {
-    const auto inside = [at](const EquilibriumTriangle& triangle) {
-        const std::array<double, 3> share = area_shares(triangle.corners, at);
-        return std::min({share[0], share[1], share[2]});
-    };
-    return *std::max_element(triangles.begin(), triangles.end(),
-                             [&](const auto& a, const auto& b) { return inside(a) < inside(b); });
+    const EquilibriumTriangle* nearest = nullptr;
+    double most = -infinite;
+    for (const EquilibriumTriangle& triangle : triangles) {
+        const std::array<double, 3> share = area_shares(triangle, at);
+        const double inside = std::min({share[0], share[1], share[2]});
+        if (inside <= most) continue;
+        most = inside;
+        nearest = &triangle;
+        if (inside > 0.0) break;  // no other has it inside
+    }
+    return *nearest;
 }
 
 Eigen::VectorXd MomentFields::Prepared::forces(std::span<const PointLoad> loads) const {
@@ -123,7 +195,7 @@ Eigen::VectorXd MomentFields::Prepared::forces(std::span<const PointLoad> loads)
     for (const PointLoad& load : loads) {
         if (inside_polygon(load.at, foot)) continue;
         const EquilibriumTriangle& triangle = triangle_at(load.at);
-        std::array<double, 3> share = area_shares(triangle.corners, load.at);
+        std::array<double, 3> share = area_shares(triangle, load.at);
         // A point just off the mesh, where it cuts a curved edge, goes to the nearest side.
         for (double& one : share) one = std::max(0.0, one);
         const double sum = share[0] + share[1] + share[2];
@@ -134,22 +206,16 @@ Eigen::VectorXd MomentFields::Prepared::forces(std::span<const PointLoad> loads)
     return force;
 }
 
-Eigen::SparseMatrix<double> MomentFields::Prepared::stiffness(const std::vector<double>& of_triangle) const {
-    std::vector<Eigen::Triplet<double>> terms;
-    terms.reserve(triangles.size() * 36);
+void MomentFields::Prepared::stiffen(const std::vector<double>& of_triangle) {
+    double* const values = whole.valuePtr();
+    std::fill_n(values, whole.nonZeros(), 0.0);
     for (std::size_t at = 0; at < triangles.size(); ++at) {
-        const EquilibriumTriangle& triangle = triangles[at];
-        for (int i = 0; i < 6; ++i) {
-            const int row = triangle.freedom[static_cast<std::size_t>(i)];
-            for (int j = 0; j < 6 && row >= 0; ++j) {
-                const int column = triangle.freedom[static_cast<std::size_t>(j)];
-                if (column >= 0) terms.emplace_back(row, column, of_triangle[at] * triangle.unit(i, j));
-            }
-        }
+        const double* const unit = triangles[at].unit.data();
+        for_each_pair([&, stiffness = of_triangle[at]](std::size_t pair, std::size_t i, std::size_t j) {
+            const int place = places[at][pair];
+            if (place >= 0) values[place] += stiffness * unit[6 * j + i];
+        });
     }
-    Eigen::SparseMatrix<double> whole(freedoms, freedoms);
-    whole.setFromTriplets(terms.begin(), terms.end());
-    return whole;
 }
 
 MomentFields::MomentFields(const PlateMesh& mesh, const Polygon& foot, std::span<const PlateHole> openings)
@@ -168,6 +234,9 @@ MomentFields::MomentFields(const PlateMesh& mesh, const Polygon& foot, std::span
         prepared_->triangles.push_back(equilibrium_triangle(corners, t));
     }
     prepared_->number(kept, mesh.ring);
+    if (prepared_->triangles.empty()) return;
+    prepared_->reorder();
+    prepared_->lay_out();
 }
 
 MomentFields::~MomentFields() = default;
@@ -175,21 +244,21 @@ MomentFields::MomentFields(MomentFields&&) noexcept = default;
 MomentFields& MomentFields::operator=(MomentFields&&) noexcept = default;
 
 double MomentFields::moment_needed_lb(std::span<const PointLoad> loads, double enough_lb) const {
-    if (prepared_->triangles.empty()) return infinite;
-    const Eigen::VectorXd force = prepared_->forces(loads);
+    Prepared& plate = *prepared_;
+    if (plate.triangles.empty()) return infinite;
+    const Eigen::VectorXd force = plate.forces(loads);
     if (!(force.norm() > 0.0)) return 0.0;
-    std::vector<double> stiffness(prepared_->triangles.size(), 1.0);
-    Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>> solver;
+    std::vector<double> stiffness(plate.triangles.size(), 1.0);
     double best_lb = infinite, necessary_lb = 0.0;
     for (int round = 0; round < most_rounds && best_lb > std::max(enough_lb, close_enough * necessary_lb); ++round) {
-        const Eigen::SparseMatrix<double> whole = prepared_->stiffness(stiffness);
-        if (round == 0) solver.analyzePattern(whole);
-        solver.factorize(whole);
-        const Eigen::VectorXd moved = solver.solve(force);
+        plate.stiffen(stiffness);
+        plate.solver.factorize(plate.whole);
+        const Eigen::VectorXd moved = plate.solver.solve(force);
+        const Eigen::VectorXd balanced_by = plate.whole.selfadjointView<Eigen::Upper>() * moved;
         // Not in balance, no proof: a part of the plate that openings cut off, or stiffness too far apart.
         constexpr double balanced = 1e-6;
-        if (!((whole * moved - force).norm() <= balanced * force.norm())) break;
-        const Trial trial = trial_of(prepared_->triangles, stiffness, moved, force.dot(moved));
+        if (!((balanced_by - force).norm() <= balanced * force.norm())) break;
+        const Trial trial = trial_of(plate.triangles, stiffness, moved, force.dot(moved));
         best_lb = std::min(best_lb, trial.largest_lb);
         necessary_lb = std::max(necessary_lb, trial.needed_lb);
         soften(stiffness, trial.bent);

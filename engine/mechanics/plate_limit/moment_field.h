@@ -37,7 +37,7 @@ class MomentFields {
 
     /// The least plastic moment per inch of width found to suffice, lb, >= 0; the search ends at `enough_lb`, below
     /// which the caller has no use for it. Loads over the foot go straight into the post. Infinite where no field
-    /// balances the loads.
+    /// balances the loads. One thread at a time: the stiffness and its factor are kept and filled anew.
     [[nodiscard]] double moment_needed_lb(std::span<const PointLoad> loads, double enough_lb = 0.0) const;
 
   private:

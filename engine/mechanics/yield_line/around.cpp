@@ -65,37 +65,71 @@ Point place(const OutlinePart& part, double away_in) {
     return {part.center.x + out * part.out.x, part.center.y + out * part.out.y};
 }
 
-/// Of the band beside this part, at a plastic moment of one. The lift is G d / s, with G that of the plate at the
-/// band's outer edge, d the distance from the post and s the band's width; over an arc in polar coordinates about its
-/// center.
-double taken(const OutlinePart& part, double band_in, const Tilt& tilt) {
+/// What a ring of an arc's band takes of the tilt: its curvature round is `slope` times the lift's slope less `outward`
+/// times the tilt's part out, its doubled twist `sideways` times the part along the outline.
+struct ArcRing {
+    double slope = 0.0, outward = 0.0, sideways = 0.0;
+    double area_in2 = 0.0;
+};
+
+/// The band beside one part of the outline, as far as no tilt changes it.
+struct BandPart {
+    Point out, edge;  ///< the way out, and the place at the band's outer edge
+    double band_in = 0.0;
+    double inner_in = 0.0, outer_in = 0.0;  ///< lengths of the hinges
+    bool arc = false;
+    std::array<ArcRing, parts> rings{};  ///< of an arc
+};
+
+/// The lift in the band is G d / s, with G that of the plate at the band's outer edge, d the distance from the post and
+/// s the band's width; over an arc in polar coordinates about its center.
+BandPart band_part(const OutlinePart& part, double band_in) {
+    BandPart beside{part.out, place(part, band_in), band_in, length_at(part, 0.0), length_at(part, band_in), false, {}};
+    beside.arc = part.turn_rad > 0.0;
+    if (!beside.arc) return beside;
+    const double edge = part.radius_in + band_in;
+    for (std::size_t step = 0; step < beside.rings.size(); ++step) {
+        const double away = band_in * (static_cast<double>(step) + 0.5) / parts, radius = part.radius_in + away;
+        beside.rings[step] = {1.0 / radius, away * edge / (band_in * radius * radius),
+                              2.0 * edge * part.radius_in / (band_in * radius * radius),
+                              length_at(part, away) * band_in / parts};
+    }
+    return beside;
+}
+
+/// Of the band beside this part, at a plastic moment of one.
+double taken(const BandPart& part, const Tilt& tilt) {
     const Point u = part.out, v{-u.y, u.x};
     const double outward = tilt.way.x * u.x + tilt.way.y * u.y, sideways = tilt.way.x * v.x + tilt.way.y * v.y;
-    const double lift = tilt.lift(place(part, band_in)), slope = lift / band_in;
-    double sum = std::abs(slope) * length_at(part, 0.0) + std::abs(slope - outward) * length_at(part, band_in);
-    if (!(part.turn_rad > 0.0)) return sum + 2.0 * std::abs(sideways) * part.length_in;
-    const double edge = part.radius_in + band_in;
-    for (int step = 0; step < parts; ++step) {
-        const double away = band_in * (step + 0.5) / parts, radius = part.radius_in + away;
-        const double round = slope / radius - away * edge * outward / (band_in * radius * radius);
-        const double twist = edge * sideways * part.radius_in / (band_in * radius * radius);
-        sum += std::hypot(round, 2.0 * twist) * length_at(part, away) * band_in / parts;
+    const double slope = tilt.lift(part.edge) / part.band_in;
+    double sum = std::abs(slope) * part.inner_in + std::abs(slope - outward) * part.outer_in;
+    if (!part.arc) return sum + 2.0 * std::abs(sideways) * part.inner_in;
+    for (const ArcRing& ring : part.rings) {
+        const double round = slope * ring.slope - outward * ring.outward, twice_twist = sideways * ring.sideways;
+        sum += std::sqrt(round * round + twice_twist * twice_twist) * ring.area_in2;
     }
     return sum;
 }
 
-/// The plate's own lift outside the band; in it, that of the band's edge in the same way out, in proportion.
-double lift_at(const FootOutline& foot, const Tilt& tilt, double band_in, Point at) {
+/// Where a load in the band is lifted as the plate would be, and how much of that lift it gets; beyond the band where
+/// it stands, and all of it. The plate lifts as a plane outside the band; in it a point gets of its band's edge in the
+/// same way out, in proportion.
+struct Lifted {
+    Point at;
+    double share = 0.0;
+};
+
+Lifted lifted(const FootOutline& foot, double band_in, Point at) {
     const double radius = std::hypot(at.x, at.y);
     const double shrink = foot.round ? std::min(1.0, 0.5 * foot.width_in / radius) : 0.0;
     const Point near = foot.round ? Point{at.x * shrink, at.y * shrink}
                                   : Point{std::clamp(at.x, -0.5 * foot.width_in, 0.5 * foot.width_in),
                                           std::clamp(at.y, -0.5 * foot.depth_in, 0.5 * foot.depth_in)};
     const double away = std::hypot(at.x - near.x, at.y - near.y);
-    if (away >= band_in) return tilt.lift(at);
-    if (!(away > 0.0)) return 0.0;
+    if (away >= band_in) return {at, 1.0};
+    if (!(away > 0.0)) return {at, 0.0};
     const double reach = band_in / away;
-    return tilt.lift({near.x + (at.x - near.x) * reach, near.y + (at.y - near.y) * reach}) * away / band_in;
+    return {{near.x + (at.x - near.x) * reach, near.y + (at.y - near.y) * reach}, away / band_in};
 }
 
 /// From the post to the plate's nearest edge.
@@ -117,12 +151,14 @@ std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& pl
     std::vector<YieldBand> bands;
     if (!(room > 0.0)) return bands;
     for (const double width : widths) {
+        std::vector<BandPart> beside;
+        for (const OutlinePart& part : outline) beside.push_back(band_part(part, width * room));
         for (const double offset : offsets) {
             for (int way = 0; way < ways; ++way) {
                 const double angle = 2.0 * std::numbers::pi * way / ways;
                 const Tilt tilt{{std::cos(angle), std::sin(angle)}, offset * half};
                 YieldBand band{foot, angle, tilt.way, tilt.offset_in, width * room, 0.0};
-                for (const OutlinePart& part : outline) band.taken_in += taken(part, band.width_in, tilt);
+                for (const BandPart& part : beside) band.taken_in += taken(part, tilt);
                 bands.push_back(band);
             }
         }
@@ -131,9 +167,24 @@ std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& pl
 }
 
 double moment_needed_lb(const YieldBand& band, std::span<const PointLoad> loads) {
-    double work = 0.0;
-    for (const PointLoad& load : loads)
-        work += load.force_lb * lift_at(band.foot, {band.way, band.offset_in}, band.width_in, load.at);
+    return moment_needed_lb(band, work_of(band.foot, band.width_in, loads));
+}
+
+BandLoad work_of(const FootOutline& foot, double width_in, std::span<const PointLoad> loads) {
+    BandLoad sum;
+    for (const PointLoad& load : loads) {
+        const Lifted place = lifted(foot, width_in, load.at);
+        const double force_lb = load.force_lb * place.share;
+        sum.force_lb += force_lb;
+        sum.about_y_lb_in += force_lb * place.at.x;
+        sum.about_x_lb_in += force_lb * place.at.y;
+    }
+    return sum;
+}
+
+double moment_needed_lb(const YieldBand& band, const BandLoad& load) {
+    const double work =
+        band.way.x * load.about_y_lb_in + band.way.y * load.about_x_lb_in - band.offset_in * load.force_lb;
     return std::abs(work) / band.taken_in;
 }
 

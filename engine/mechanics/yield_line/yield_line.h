@@ -53,6 +53,14 @@ struct YieldBand {
 [[nodiscard]] std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& plate);
 [[nodiscard]] double moment_needed_lb(const YieldBand& band, std::span<const PointLoad> loads);
 
+/// What loads do on a tilt about any line, of all bands of one width: force and moments of what each gets of the tilt.
+struct BandLoad {
+    double force_lb = 0.0;
+    double about_y_lb_in = 0.0, about_x_lb_in = 0.0;  ///< force times x, force times y
+};
+[[nodiscard]] BandLoad work_of(const FootOutline& foot, double width_in, std::span<const PointLoad> loads);
+[[nodiscard]] double moment_needed_lb(const YieldBand& band, const BandLoad& load);
+
 /// Every pattern searched on one plate.
 struct YieldPatterns {
     std::vector<YieldLine> lines;
