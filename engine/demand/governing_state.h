@@ -11,17 +11,21 @@ struct GoverningState {
     std::size_t state = 0;
 };
 
-/// `quantity(const State&)` -> double. The first of equal states wins, so results do not depend on chance.
+/// `quantity(index of a state)` -> double. The first of equal states wins, so results do not depend on chance.
 template <class Quantity>
-[[nodiscard]] GoverningState governing_state(const Demand& demand, Quantity&& quantity) {
+[[nodiscard]] GoverningState governing_index(const Demand& demand, Quantity&& quantity) {
     GoverningState worst;
-    bool first = true;
     for (std::size_t index = 0; index < demand.states.size(); ++index) {
-        const double value = quantity(demand.states[index]);
-        if (first || value > worst.value) worst = {value, index};
-        first = false;
+        const double value = quantity(index);
+        if (index == 0 || value > worst.value) worst = {value, index};
     }
     return worst;
+}
+
+/// The same of a `quantity(const State&)`.
+template <class Quantity>
+[[nodiscard]] GoverningState governing_state(const Demand& demand, Quantity&& quantity) {
+    return governing_index(demand, [&](std::size_t index) { return quantity(demand.states[index]); });
 }
 
 }  // namespace toehold::demand

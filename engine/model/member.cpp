@@ -65,7 +65,16 @@ std::vector<Member> members(const Framing& framing) {
     return all;
 }
 
-Member member(const Framing& framing, std::size_t index) { return members(framing).at(index); }
+Member member(const Framing& framing, std::size_t index) {
+    std::size_t at = index;
+    if (at < framing.blocks.size()) return of_block(framing.blocks[at], at);
+    at -= framing.blocks.size();
+    if (framing.joists) {
+        if (at < framing.joists->members.size()) return of_joist(*framing.joists, at);
+        at -= framing.joists->members.size();
+    }
+    return of_rim(framing.rims.at(at), framing.joists ? framing.joists->along : PlanAxis::y, at);
+}
 
 std::optional<std::size_t> find_member(const Framing& framing, const std::string& id) {
     const std::vector<Member> all = members(framing);

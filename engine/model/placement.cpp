@@ -3,7 +3,9 @@
 #include "model/segment.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstddef>
 #include <limits>
 #include <numbers>
 
@@ -13,10 +15,37 @@ namespace {
 constexpr int sides_of_a_circle = 720;
 constexpr double full_turn = 2.0 * std::numbers::pi;
 
-void add_arc(std::vector<Position>& corners, Position center, double radius_in, double from_rad, int chords) {
-    for (int index = 0; index <= chords; ++index) {
+/// Places on the circle of radius 1 about the origin, so many sides on from an angle.
+std::vector<Position> on_unit_circle(double from_rad, int sides) {
+    std::vector<Position> places;
+    for (int index = 0; index <= sides; ++index) {
         const double angle = from_rad + full_turn * index / sides_of_a_circle;
-        corners.push_back({center.x_in + radius_in * std::cos(angle), center.y_in + radius_in * std::sin(angle)});
+        places.push_back({std::cos(angle), std::sin(angle)});
+    }
+    return places;
+}
+
+/// A quarter on from each of the four axes; the same for every plate, and asked for all the time.
+const std::array<std::vector<Position>, 4>& quarter_circles() {
+    static const std::array<std::vector<Position>, 4> quarters = [] {
+        std::array<std::vector<Position>, 4> all;
+        for (std::size_t quarter = 0; quarter < all.size(); ++quarter)
+            all[quarter] = on_unit_circle(0.25 * full_turn * static_cast<double>(quarter), sides_of_a_circle / 4);
+        return all;
+    }();
+    return quarters;
+}
+
+const std::vector<Position>& whole_circle() {
+    static const std::vector<Position> circle = on_unit_circle(0.0, sides_of_a_circle - 1);
+    return circle;
+}
+
+void add_arc(std::vector<Position>& corners, Position center, double radius_in, const std::vector<Position>& on_unit,
+             std::size_t count) {
+    for (std::size_t at = 0; at < count; ++at) {
+        const Position place = on_unit[at];
+        corners.push_back({center.x_in + radius_in * place.x_in, center.y_in + radius_in * place.y_in});
     }
 }
 
@@ -25,14 +54,15 @@ std::vector<Position> corners_of(const RectangleOutline& rectangle) {
     const double half_depth = 0.5 * rectangle.depth_in;
     const double radius = rectangle.corner_radius_in;
     const Position center = rectangle.center;
-    const int chords = radius > 0.0 ? sides_of_a_circle / 4 : 0;
+    const std::size_t of_each = radius > 0.0 ? sides_of_a_circle / 4 + 1 : 1;
     std::vector<Position> corners;
+    corners.reserve(4 * of_each);
     const double sign_x[] = {1.0, -1.0, -1.0, 1.0};
     const double sign_y[] = {1.0, 1.0, -1.0, -1.0};
-    for (int corner = 0; corner < 4; ++corner) {
+    for (std::size_t corner = 0; corner < 4; ++corner) {
         const Position arc_center{center.x_in + sign_x[corner] * (half_width - radius),
                                   center.y_in + sign_y[corner] * (half_depth - radius)};
-        add_arc(corners, arc_center, radius, 0.25 * full_turn * corner, chords);
+        add_arc(corners, arc_center, radius, quarter_circles()[corner], of_each);
     }
     return corners;
 }
@@ -41,7 +71,8 @@ std::vector<Position> corners_of(const CircleOutline& circle) {
     const double step = full_turn / sides_of_a_circle;
     const double radius_of_equal_area = 0.5 * circle.diameter_in * std::sqrt(step / std::sin(step));
     std::vector<Position> corners;
-    add_arc(corners, circle.center, radius_of_equal_area, 0.0, sides_of_a_circle - 1);
+    corners.reserve(sides_of_a_circle);
+    add_arc(corners, circle.center, radius_of_equal_area, whole_circle(), sides_of_a_circle);
     return corners;
 }
 

@@ -31,8 +31,8 @@ class PlasticSection {
     [[nodiscard]] double about(double angle_rad) const;
 
   private:
-    static constexpr std::size_t lines_ = 181;  ///< from 0 to 90 degrees; the rest is symmetry
-    std::array<double, lines_> moduli_{};
+    static constexpr std::size_t lines_ = 181;                 ///< from 0 to 90 degrees; the rest is symmetry
+    std::array<double, lines_> moduli_{}, cosine_{}, sine_{};  ///< of each line; of its angle from x
 };
 
 /// The section a tube is designed with (`design_section`), as a shape; of the full wall where `full_wall`.

@@ -80,4 +80,22 @@ std::vector<WeldIntensity> intensities(const WeldLine& line, const WeldForces& f
     return all;
 }
 
+std::vector<NormalShare> normal_shares(const WeldLine& line) {
+    std::vector<NormalShare> shares;
+    shares.reserve(line.places.size());
+    const Point off = gradient(line, line.center), x = gradient(line, {1.0, 0.0}), y = gradient(line, {0.0, 1.0});
+    for (const Point place : line.places) {
+        const Point away{place.x - line.center.x, place.y - line.center.y};
+        shares.push_back({x.x * away.x + x.y * away.y, y.x * away.x + y.y * away.y,
+                          1.0 / line.length_in + std::abs(off.x * away.x + off.y * away.y)});
+    }
+    return shares;
+}
+
+double normal(const NormalShare& share, const WeldForces& forces) {
+    const double bent =
+        share.towards_x * std::cos(forces.direction_rad) + share.towards_y * std::sin(forces.direction_rad);
+    return std::abs(forces.moment_lb_in * bent) + std::abs(forces.axial_lb) * share.axial;
+}
+
 }  // namespace toehold::resistance::steel

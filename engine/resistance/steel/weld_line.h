@@ -62,4 +62,14 @@ struct WeldIntensity {
 /// At every place; of a ring, where the moment is felt most.
 [[nodiscard]] std::vector<WeldIntensity> intensities(const WeldLine& line, const WeldForces& forces);
 
+/// What the intensity square to the plate at one place is made of, whatever the forces.
+struct NormalShare {
+    double towards_x = 0.0, towards_y = 0.0;  ///< for each lb in of a moment that tips that way, 1/in2
+    double axial = 0.0;                       ///< for each lb of vertical force, 1/in, >= 0
+};
+/// At every place of a line that is no ring.
+[[nodiscard]] std::vector<NormalShare> normal_shares(const WeldLine& line);
+/// `WeldIntensity::normal` at that place, lb/in.
+[[nodiscard]] double normal(const NormalShare& share, const WeldForces& forces);
+
 }  // namespace toehold::resistance::steel

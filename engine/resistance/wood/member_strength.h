@@ -34,6 +34,8 @@ namespace toehold::resistance {
 /// longer side; within 0.3 % of Saint-Venant's series (Roark's Formulas for Stress and Strain, torsion table, from
 /// memory, to be confirmed).
 [[nodiscard]] double torsion_constant_in4(double side_in, double other_side_in);
+/// k a b^2, sides in either order: what a torque is divided by.
+[[nodiscard]] double torsion_modulus_in3(double side_in, double other_side_in);
 /// tau, sides in either order.
 [[nodiscard]] double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in);
 

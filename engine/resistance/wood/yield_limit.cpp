@@ -131,7 +131,7 @@ std::vector<ModeValue> double_shear(const DowelConnection& connection, const Red
     return modes;
 }
 
-ModeValue governing(const std::vector<ModeValue>& modes) {
+ModeValue governing(std::span<const ModeValue> modes) {
     if (modes.empty()) throw std::invalid_argument("no yield modes");
     return *std::min_element(modes.begin(), modes.end(),
                              [](const ModeValue& a, const ModeValue& b) { return a.value_lb < b.value_lb; });
@@ -144,7 +144,7 @@ void require_sound(const DowelConnection& c) {
     if (!sound) throw std::invalid_argument("dowel connection without a size or strength above 0");
 }
 
-std::vector<ModeValue> single_shear_with_gap(const DowelConnection& connection, const ReductionTerms& reduction) {
+std::array<ModeValue, 6> single_shear_with_gap(const DowelConnection& connection, const ReductionTerms& reduction) {
     require_sound(connection);
     const DowelConnection& c = connection;
     const double main = c.main_bearing_psi * c.diameter_in;
@@ -158,12 +158,12 @@ std::vector<ModeValue> single_shear_with_gap(const DowelConnection& connection, 
     const Quadratic three_main{0.5 / side + 0.25 / main, c.gap_in + 0.5 * lm, -moment - 0.25 * main * lm * lm};
     const Quadratic three_side{0.25 / side + 0.5 / main, 0.5 * ls + c.gap_in, -0.25 * side * ls * ls - moment};
     const Quadratic four{0.5 / side + 0.5 / main, c.gap_in, -2.0 * moment};
-    return {{YieldMode::Im, main * lm / reduction.mode_I},
-            {YieldMode::Is, side * ls / reduction.mode_I},
-            {YieldMode::II, positive_root(two) / reduction.mode_II},
-            {YieldMode::IIIm, positive_root(three_main) / reduction.mode_III_IV},
-            {YieldMode::IIIs, positive_root(three_side) / reduction.mode_III_IV},
-            {YieldMode::IV, positive_root(four) / reduction.mode_III_IV}};
+    return {{{YieldMode::Im, main * lm / reduction.mode_I},
+             {YieldMode::Is, side * ls / reduction.mode_I},
+             {YieldMode::II, positive_root(two) / reduction.mode_II},
+             {YieldMode::IIIm, positive_root(three_main) / reduction.mode_III_IV},
+             {YieldMode::IIIs, positive_root(three_side) / reduction.mode_III_IV},
+             {YieldMode::IV, positive_root(four) / reduction.mode_III_IV}}};
 }
 
 }  // namespace toehold::resistance

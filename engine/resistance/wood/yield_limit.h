@@ -3,6 +3,8 @@
 // design value Z. NDS 2018 12.3.1, Tables 12.3.1A (equations) and 12.3.1B (reduction terms). The equations are from
 // memory and reproduce every readable entry of Table 12K (tests).
 //   m: main member, the one that holds the point (or the middle one); s: side member.
+#include <array>
+#include <span>
 #include <vector>
 
 namespace toehold::resistance {
@@ -45,7 +47,7 @@ struct ModeValue {
 /// Two shear planes, equal side members: Im, Is, IIIs, IV, the value of the whole fastener.
 [[nodiscard]] std::vector<ModeValue> double_shear(const DowelConnection& connection, const ReductionTerms& reduction);
 /// The least; the first of equals. Throws std::invalid_argument on none.
-[[nodiscard]] ModeValue governing(const std::vector<ModeValue>& modes);
+[[nodiscard]] ModeValue governing(std::span<const ModeValue> modes);
 
 /// std::invalid_argument where a yield equation would have no meaning.
 void require_sound(const DowelConnection& connection);
@@ -57,7 +59,7 @@ void require_sound(const DowelConnection& connection);
 // plastic moment M = Fyb D^3 / 6 (lb in).
 
 /// One shear plane, `gap_in` >= 0: Im, Is, II, IIIm, IIIs, IV. Throws std::invalid_argument as `single_shear`.
-[[nodiscard]] std::vector<ModeValue> single_shear_with_gap(const DowelConnection& connection,
-                                                           const ReductionTerms& reduction);
+[[nodiscard]] std::array<ModeValue, 6> single_shear_with_gap(const DowelConnection& connection,
+                                                             const ReductionTerms& reduction);
 
 }  // namespace toehold::resistance
