@@ -6,6 +6,7 @@
 //                                     phrase("One sentence on what it covers."), withdrawal}};
 //
 // A check that does not apply returns nothing.
+#include "checks/prepared.h"
 #include "checks/result.h"
 #include "format/phrase.h"
 #include "model/building_code.h"
@@ -28,6 +29,15 @@ namespace toehold::checks {
 struct CheckInput {
     const catalog::Resolved& resolved;
     const demand::Demand& demand;
+    /// Of this demand on this detail, whatever its basis; null: nothing is shared with another run.
+    Prepared* prepared = nullptr;
+
+    /// The value of this type, from `prepared` where there is one; `find()` is asked only where it is not there yet.
+    template <class Value, class Find>
+    [[nodiscard]] std::shared_ptr<const Value> once(Find&& find) const {
+        if (prepared == nullptr) return std::make_shared<const Value>(std::forward<Find>(find)());
+        return prepared->once<Value>(std::forward<Find>(find));
+    }
 };
 
 struct Check {

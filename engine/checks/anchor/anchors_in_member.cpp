@@ -64,20 +64,17 @@ double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     return resistance::group_factor(row);
 }
 
-double end_factor(const Anchor& anchor, const model::Member& member, const demand::AnchorForce& force) {
+double end_factor(const MatesPlacement::Mate& mate, PlanAxis grain, const demand::AnchorForce& force) {
     constexpr double nothing_lb = 1e-3;
     if (force.shear_lb() < nothing_lb) return 1.0;
-    const bool grain_along_x = member.along == PlanAxis::x;
-    const double along_lb = grain_along_x ? force.shear_x_lb : force.shear_y_lb;
-    const double to_lower_in = coordinate_in(in_plan(anchor.at), member.along) - member.from_in;
-    const double to_upper_in = member.to_in - coordinate_in(in_plan(anchor.at), member.along);
+    const double along_lb = grain == PlanAxis::x ? force.shear_x_lb : force.shear_y_lb;
     using resistance::EndLoading;
     const auto loading = [&](double towards_lb) {
         if (std::abs(towards_lb) < nothing_lb) return EndLoading::perpendicular;
         return towards_lb > 0.0 ? EndLoading::toward : EndLoading::away;
     };
-    return std::min(resistance::end_distance_factor(to_lower_in, anchor.diameter_in, loading(-along_lb)),
-                    resistance::end_distance_factor(to_upper_in, anchor.diameter_in, loading(along_lb)));
+    return std::min(resistance::end_distance_factor(mate.to_lower_in, mate.diameter_in, loading(-along_lb)),
+                    resistance::end_distance_factor(mate.to_upper_in, mate.diameter_in, loading(along_lb)));
 }
 
 }  // namespace
@@ -101,21 +98,35 @@ double row_factor(const Resolved& resolved, std::size_t index) {
     return std::min(row_factor(resolved, index, PlanAxis::x), row_factor(resolved, index, PlanAxis::y));
 }
 
-double geometry_factor(const Resolved& resolved, const demand::State& state, std::size_t index) {
+MatesPlacement mates_placement(const Resolved& resolved, std::size_t index) {
     const model::Member member = member_of(resolved, resolved.anchors.at(index));
     const std::vector<std::size_t> mates = member_mates(resolved, index);
-    double least = 1.0;
+    MatesPlacement placement;
+    placement.grain = member.along;
     for (std::size_t i = 0; i < mates.size(); ++i) {
         const Anchor& first = resolved.anchors[mates[i]];
-        least = std::min(least, end_factor(first, member, state.anchors.at(mates[i])));
+        const double along_in = coordinate_in(in_plan(first.at), member.along);
+        placement.mates.push_back({mates[i], first.diameter_in, along_in - member.from_in, member.to_in - along_in});
         for (std::size_t j = i + 1; j < mates.size(); ++j) {
             const Anchor& second = resolved.anchors[mates[j]];
             const double apart_in = std::hypot(second.at.x_in - first.at.x_in, second.at.y_in - first.at.y_in);
-            least =
-                std::min(least, resistance::spacing_factor(apart_in, std::max(first.diameter_in, second.diameter_in)));
+            placement.spacing_factor =
+                std::min(placement.spacing_factor,
+                         resistance::spacing_factor(apart_in, std::max(first.diameter_in, second.diameter_in)));
         }
     }
+    return placement;
+}
+
+double geometry_factor(const MatesPlacement& placement, const demand::State& state) {
+    double least = placement.spacing_factor;
+    for (const MatesPlacement::Mate& mate : placement.mates)
+        least = std::min(least, end_factor(mate, placement.grain, state.anchors.at(mate.anchor)));
     return least;
+}
+
+double geometry_factor(const Resolved& resolved, const demand::State& state, std::size_t index) {
+    return geometry_factor(mates_placement(resolved, index), state);
 }
 
 bool stands_in(const Anchor& anchor, std::size_t member) { return lands(anchor) && anchor.seat->member == member; }

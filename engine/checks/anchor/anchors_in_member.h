@@ -24,6 +24,20 @@ namespace toehold::checks {
 /// one's force acts, and for the spacing of any two. 0 where a distance is below the least permitted.
 [[nodiscard]] double geometry_factor(const catalog::Resolved& resolved, const demand::State& state, std::size_t index);
 
+/// What no state changes of it.
+struct MatesPlacement {
+    struct Mate {
+        std::size_t anchor = 0;
+        double diameter_in = 0.0;
+        double to_lower_in = 0.0, to_upper_in = 0.0;  ///< to the member's ends
+    };
+    std::vector<Mate> mates;
+    model::PlanAxis grain = model::PlanAxis::x;
+    double spacing_factor = 1.0;  ///< the least of any two
+};
+[[nodiscard]] MatesPlacement mates_placement(const catalog::Resolved& resolved, std::size_t index);
+[[nodiscard]] double geometry_factor(const MatesPlacement& placement, const demand::State& state);
+
 /// Whether the anchor lands in the member with this number.
 [[nodiscard]] bool stands_in(const catalog::Anchor& anchor, std::size_t member);
 /// From the member's top down to where the anchor still holds, in: the end of its full thread, the whole depth for a

@@ -36,12 +36,11 @@ struct Combined {
     double capacity_lb = 0.0;
 };
 
-Combined combined(const CheckInput& input, const LateralJoint& joint, double pull_out_lb, const demand::State& state) {
-    const demand::AnchorForce& force = state.anchors.at(joint.anchor);
+Combined combined(const demand::AnchorForce& force, double pull_out_lb, double lateral_lb) {
     Combined result;
     result.force_lb = std::hypot(force.tension_lb, force.shear_lb());
     result.slope_rad = std::atan2(force.tension_lb, force.shear_lb());
-    result.lateral_lb = lateral_value(input.resolved, joint, state).adjusted_lb;
+    result.lateral_lb = lateral_lb;
     result.capacity_lb = resistance::screw_combined_lb(pull_out_lb, result.lateral_lb, result.slope_rad);
     return result;
 }
@@ -61,12 +60,16 @@ CheckResult for_state(const CheckInput& input, std::size_t index, const demand::
 CheckResult screw(const CheckInput& input, std::size_t index) {
     const LateralJoint joint = lateral_joint(input.resolved, index);
     const double pull_out_lb = withdrawal_lb(input.resolved, input.resolved.anchors[index]);
-    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
-        const Combined at = combined(input, joint, pull_out_lb, state);
+    const std::vector<double> lateral_lb = adjusted_lateral_lb(input, joint);
+    const auto in_state = [&](std::size_t number) {
+        return combined(input.demand.states[number].anchors.at(index), pull_out_lb, lateral_lb[number]);
+    };
+    const demand::GoverningState worst = demand::governing_index(input.demand, [&](std::size_t number) {
+        const Combined at = in_state(number);
         return ratio(at.force_lb, at.capacity_lb);
     });
     const demand::State& state = input.demand.states.at(worst.state);
-    const Combined at = combined(input, joint, pull_out_lb, state);
+    const Combined at = in_state(worst.state);
     CheckResult result = for_state(input, index, state);
     result.unit = "lb";
     result.demand = at.force_lb;
@@ -81,7 +84,7 @@ CheckResult screw(const CheckInput& input, std::size_t index) {
     result.steps.push_back({"Z'_alpha", phrase("adjusted value at the angle"),
                             "W'p Z' / (W'p cos^2 alpha + Z' sin^2 alpha)", at.capacity_lb, "lb",
                             "NDS 2018 Eq. 12.4-1"});
-    result.note = lateral_note(joint, lateral_value(input.resolved, joint, state));
+    result.note = lateral_note(joint, lateral_value(joint, state));
     conclude(result);
     return result;
 }

@@ -10,8 +10,8 @@ namespace toehold::checks {
 namespace {
 
 using catalog::FastenerKind;
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 
 CheckResult for_state(const CheckInput& input, std::size_t index, const demand::State& state) {
     const catalog::Anchor& anchor = input.resolved.anchors[index];
@@ -30,11 +30,12 @@ void add_demand(CheckResult& result) {
 
 CheckResult published(const CheckInput& input, std::size_t index) {
     const LateralJoint joint = lateral_joint(input.resolved, index);
-    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
-        return ratio(state.anchors.at(index).shear_lb(), lateral_value(input.resolved, joint, state).adjusted_lb);
+    const std::vector<double> allowable_lb = adjusted_lateral_lb(input, joint);
+    const demand::GoverningState worst = demand::governing_index(input.demand, [&](std::size_t state) {
+        return ratio(input.demand.states[state].anchors.at(index).shear_lb(), allowable_lb[state]);
     });
     const demand::State& state = input.demand.states.at(worst.state);
-    const LateralValue value = lateral_value(input.resolved, joint, state);
+    const LateralValue value = lateral_value(joint, state);
     CheckResult result = for_state(input, index, state);
     result.capacity = value.adjusted_lb;
     result.steps = lateral_steps(input.resolved, joint, value);
@@ -72,7 +73,7 @@ CheckResult too_thick(const CheckInput& input, std::size_t index) {
     CheckResult result = for_state(input, index, largest_shear(input, index));
     lacks_evidence(result,
                    phrase("The lateral equations of the standard do not cover diameters over {}. Use a smaller anchor.",
-                          Quantity{1.0, "in"}));
+                          Dimension{1.0}));
     return result;
 }
 

@@ -1,7 +1,6 @@
 #include "checks/anchor/lateral_joint.h"
 
 #include "catalog/fastened.h"
-#include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
 #include "resistance/wood/dowel_properties.h"
 #include "resistance/wood/withdrawal.h"
@@ -10,7 +9,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
+#include <utility>
 
 namespace toehold::checks {
 namespace {
@@ -138,10 +139,11 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.dowel.side_bearing_in = side.thickness_in;
     joint.dowel.side_bearing_psi = side_bearing_psi(side);
     set_gap(joint, resolved, anchor);
+    joint.placement = mates_placement(resolved, index);
     return joint;
 }
 
-LateralValue lateral_value(const Resolved& resolved, const LateralJoint& joint, const demand::State& state) {
+LateralValue lateral_value(const LateralJoint& joint, const demand::State& state) {
     LateralValue value;
     value.angle_rad = grain_angle_rad(joint, state.anchors.at(joint.anchor));
     const double bearing_angle_rad = joint.decking_bears ? right_angle_rad : value.angle_rad;
@@ -155,9 +157,36 @@ LateralValue lateral_value(const Resolved& resolved, const LateralJoint& joint, 
     value.reduction = reduction.of(value.reference.mode);
     if (!joint.penetrates) value.reference.value_lb = 0.0;
 
-    value.geometry_factor = geometry_factor(resolved, state, joint.anchor);
+    value.geometry_factor = geometry_factor(joint.placement, state);
     value.adjusted_lb = value.reference.value_lb * joint.fixed_factor * value.geometry_factor;
     return value;
+}
+
+std::shared_ptr<const SameShears> same_shears(const CheckInput& input) {
+    return input.once<SameShears>([&input] {
+        const std::vector<demand::State>& states = input.demand.states;
+        SameShears same;
+        std::map<std::vector<double>, std::size_t> seen;
+        for (std::size_t index = 0; index < states.size(); ++index) {
+            std::vector<double> shears;
+            shears.reserve(2 * states[index].anchors.size());
+            for (const demand::AnchorForce& force : states[index].anchors)
+                shears.insert(shears.end(), {force.shear_x_lb, force.shear_y_lb});
+            same.first.push_back(seen.emplace(std::move(shears), index).first->second);
+        }
+        return same;
+    });
+}
+
+std::vector<double> adjusted_lateral_lb(const CheckInput& input, const LateralJoint& joint) {
+    const auto same = same_shears(input);
+    std::vector<double> values;
+    values.reserve(same->first.size());
+    for (std::size_t index = 0; index < same->first.size(); ++index) {
+        const std::size_t first = same->first[index];
+        values.push_back(first < index ? values[first] : lateral_value(joint, input.demand.states[index]).adjusted_lb);
+    }
+    return values;
 }
 
 std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& joint, const LateralValue& value) {

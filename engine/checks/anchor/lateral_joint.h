@@ -7,6 +7,7 @@
 //   - decking and shims under the plate are a gap; where the basis lets decking bear, that holds only for wood of the
 //     member's own species, which is then taken across its grain;
 //   - an aluminum plate bears with its strength beside a weld.
+#include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/threads.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/registry.h"
@@ -14,6 +15,7 @@
 #include "resistance/wood/yield_limit.h"
 
 #include <cstddef>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -40,6 +42,7 @@ struct LateralJoint {
     double group_factor = 1.0;
     bool single_row = true;
     double fixed_factor = 1.0;  ///< every factor but CDelta, which alone turns with the push
+    MatesPlacement placement;
 };
 
 /// Lag screw, wood screw or through-bolt that lands, D at most 1 in (`covered`). A reported fastener has no such joint.
@@ -56,8 +59,18 @@ struct LateralValue {
     double geometry_factor = 1.0;     ///< CDelta
     double adjusted_lb = 0.0;         ///< Z'
 };
-[[nodiscard]] LateralValue lateral_value(const catalog::Resolved& resolved, const LateralJoint& joint,
-                                         const demand::State& state);
+[[nodiscard]] LateralValue lateral_value(const LateralJoint& joint, const demand::State& state);
+
+/// For every state the first state in which all anchors have the same shear: their lateral values are the same.
+/// Stiffness hardly changes how shear is shared, so that few states have a value of their own.
+struct SameShears {
+    std::vector<std::size_t> first;
+    /// All shears grow alike.
+    [[nodiscard]] SameShears grown(double) const { return *this; }
+};
+[[nodiscard]] std::shared_ptr<const SameShears> same_shears(const CheckInput& input);
+/// Z' in every state, lb.
+[[nodiscard]] std::vector<double> adjusted_lateral_lb(const CheckInput& input, const LateralJoint& joint);
 
 /// From the joint's dimensions to Z', as worked lines.
 [[nodiscard]] std::vector<Step> lateral_steps(const catalog::Resolved& resolved, const LateralJoint& joint,

@@ -110,8 +110,7 @@ void add(BoardPush& push, const PlanForce& force, PlanAxis along) {
 
 double BoardPush::force_lb() const { return std::hypot(across_lb, along_lb); }
 
-std::vector<BoardPush> board_pushes(const CheckInput& input, std::size_t state) {
-    const std::vector<Member> members = model::members(input.resolved.detail.framing);
+std::vector<BoardPush> board_pushes(const CheckInput& input, const std::vector<Member>& members, std::size_t state) {
     std::vector<BoardPush> pushes;
     for (const PlanForce& force : on_joists(input, members, state)) {
         auto push =

@@ -1,6 +1,7 @@
 #pragma once
 // Horizontal forces that arrive at a joist's top or side from the base, state by state: what its boards must hold.
 #include "checks/registry.h"
+#include "model/member.h"
 
 #include <cstddef>
 #include <vector>
@@ -20,7 +21,9 @@ struct BoardPush {
 
 /// From anchors that stand in a joist and from the ends of blocks: a block presses along itself on the one joist it is
 /// pushed to, and gives what crosses it to the joists at both of its ends as a simple beam. What a rim gets goes to the
-/// joists on either side of it, as to a simple beam's supports. Needs the demand's framing.
-[[nodiscard]] std::vector<BoardPush> board_pushes(const CheckInput& input, std::size_t state);
+/// joists on either side of it, as to a simple beam's supports. `members` are the framing's. Needs the demand's
+/// framing.
+[[nodiscard]] std::vector<BoardPush> board_pushes(const CheckInput& input, const std::vector<model::Member>& members,
+                                                  std::size_t state);
 
 }  // namespace toehold::checks

@@ -3,7 +3,6 @@
 #include "demand/framing/member_supports.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <utility>
 #include <variant>
@@ -84,7 +83,7 @@ CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size
     CheckResult result;
     result.part = place.part;
     result.link = link_between(model::part_of(place.member), place.held_by, std::move(by));
-    if (acting(input.demand, input.demand.states.at(state)).push_lb > 0.0)  // not straight down or up
+    if (acting_load(input.demand, input.demand.states.at(state)).push_lb > 0.0)  // not straight down or up
         result.direction_deg = degrees(input.demand.states.at(state).direction_rad);
     return result;
 }
@@ -99,19 +98,17 @@ std::vector<Step> force_steps(const demand::SupportReaction& forces) {
     return steps;
 }
 
-double ratio(const EndUse& use) {
-    const double nothing = use.unit == "lb" ? no_force_lb : no_couple_lb_in;
-    if (!(use.allowable > 0.0) && use.force <= nothing) return 0.0;
-    return ratio(use.force, use.allowable);
+double together(const EndStrength& strength, const demand::SupportReaction& forces) {
+    Uses uses;
+    strength.uses(forces, uses);
+    return uses.together();
 }
 
-double together(const std::vector<EndUse>& uses) {
-    std::array<double, 3> largest{};
-    for (const EndUse& use : uses) {
-        double& group = largest.at(static_cast<std::size_t>(use.group));
-        group = std::max(group, ratio(use));
-    }
-    return largest[0] + largest[1] + largest[2];
+std::vector<EndUse> uses_in_words(const EndStrength& strength, const demand::SupportReaction& forces) {
+    std::vector<EndUse> in_words;
+    Uses uses(&in_words);
+    strength.uses(forces, uses);
+    return in_words;
 }
 
 EndStrength end_strength(const catalog::Resolved& resolved, const EndPlace& place) {
@@ -124,7 +121,7 @@ double capacity_alone(const EndStrength& strength, const demand::SupportReaction
     constexpr double scale = 1e6;
     const demand::SupportReaction scaled{scale * force.up_lb, scale * force.across_lb, scale * force.along_lb,
                                          scale * force.torque_lb_in, scale * force.moment_lb_in};
-    const double used = together(strength.uses(scaled));
+    const double used = together(strength, scaled);
     return used > 0.0 && std::isfinite(used) ? scale / used : 0.0;
 }
 
@@ -136,16 +133,19 @@ EndStrength strength_of(const catalog::Resolved&, const EndPlace& place, std::mo
             ? phrase("No joist is specified at this end. Name the joist, rim or block it meets.")
             : phrase("No connection of this end to {} is specified. Give its hardware, angles or fasteners.",
                      model::part_name(place.held_by));
-    strength.uses = [on_beam = place.on_beam, why](const demand::SupportReaction& forces) {
+    strength.uses = [on_beam = place.on_beam, why](const demand::SupportReaction& forces, Uses& uses) {
         const double upright = on_beam ? std::max(forces.up_lb, 0.0) : forces.up_lb;
         const double drawn = std::max(forces.along_lb, 0.0);
-        return std::vector<EndUse>{{"P", phrase("force on the end"), "sqrt(R_v^2 + R_h^2 + P_a^2)",
-                                    std::sqrt(upright * upright + forces.across_lb * forces.across_lb + drawn * drawn),
-                                    0.0, "lb", UseGroup::shear, why},
-                                   {"T", phrase("torque about the member's axis"), "", std::abs(forces.torque_lb_in),
-                                    0.0, "lb in", UseGroup::lateral, why},
-                                   {"M", phrase("moment in the member's vertical plane"), "",
-                                    std::abs(forces.moment_lb_in), 0.0, "lb in", UseGroup::withdrawal, why}};
+        uses.add(UseGroup::shear, std::sqrt(upright * upright + forces.across_lb * forces.across_lb + drawn * drawn),
+                 0.0, [&why] {
+                     return UseWords{"P", phrase("force on the end"), "sqrt(R_v^2 + R_h^2 + P_a^2)", why};
+                 });
+        uses.add_unresisted_couple(UseGroup::lateral, std::abs(forces.torque_lb_in), [&why] {
+            return UseWords{"T", phrase("torque about the member's axis"), "", why};
+        });
+        uses.add_unresisted_couple(UseGroup::withdrawal, std::abs(forces.moment_lb_in), [&why] {
+            return UseWords{"M", phrase("moment in the member's vertical plane"), "", why};
+        });
     };
     return strength;
 }

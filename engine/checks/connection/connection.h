@@ -1,8 +1,8 @@
 #pragma once
 // A place where a member is held, and what the connection there resists, whatever its kind: the held end, the wood it
-// is fastened to, the forces of every state there; the ways those forces use the connection, each a force or a couple
-// against what it may take, and how those ways act together.
+// is fastened to, the forces of every state there; and how those forces use the connection.
 #include "checks/basis/result_parts.h"
+#include "checks/connection/uses.h"
 #include "checks/registry.h"
 #include "demand/governing_state.h"
 #include "model/member.h"
@@ -67,33 +67,18 @@ template <class Value>
 /// The forces of one state there, as steps.
 [[nodiscard]] std::vector<Step> force_steps(const demand::SupportReaction& forces);
 
-/// Uses of one group load the same wood or metal one instead of another; the groups add up.
-enum class UseGroup { shear, lateral, withdrawal };
-
-struct EndUse {
-    std::string symbol;
-    format::Phrase meaning;
-    std::string formula;
-    double force = 0.0;      ///< >= 0
-    double allowable = 0.0;  ///< 0: nothing resists it
-    std::string unit = "lb";
-    UseGroup group = UseGroup::shear;
-    format::Phrase why = {};  ///< where nothing resists it: the sentence that says so, and what would
-};
-
 struct EndStrength {
     format::Phrase by;        ///< what joins the two, for the link
     std::string clause;       ///< empty: the check's own
     std::vector<Step> steps;  ///< from the connection's dimensions to its values
     format::Phrase missing;   ///< evidence the file does not give; empty: nothing
     format::Phrase note;
-    std::function<std::vector<EndUse>(const demand::SupportReaction&)> uses;
+    std::function<void(const demand::SupportReaction&, Uses&)> uses;  ///< adds each
 };
 
-/// Force over allowable; infinity where nothing resists a force that counts.
-[[nodiscard]] double ratio(const EndUse& use);
-/// The groups' largest ratios added: linear interaction, on the safe side of NDS 2018 12.4.
-[[nodiscard]] double together(const std::vector<EndUse>& uses);
+/// All uses of these forces together.
+[[nodiscard]] double together(const EndStrength& strength, const demand::SupportReaction& forces);
+[[nodiscard]] std::vector<EndUse> uses_in_words(const EndStrength& strength, const demand::SupportReaction& forces);
 
 [[nodiscard]] EndStrength end_strength(const catalog::Resolved& resolved, const EndPlace& place);
 /// The largest of a motion's force alone, in the unit of `force`, whose fields are as large as they are to each other.

@@ -96,7 +96,7 @@ FastenerValue fastener_value(const catalog::Resolved& resolved, const DeckingFas
             {},
             phrase("Deck-board fasteners of {} and more are not covered. Give the lateral value of one fastener, with "
                    "its report.",
-                   format::Quantity{thickest_in, "in"})};
+                   format::Dimension{thickest_in})};
     }
     const std::optional<double> gravity = board_gravity(resolved);
     return gravity ? computed(resolved, fastening, *gravity) : reported(fastening, resolved.detail.basis);
@@ -129,14 +129,20 @@ struct Worst {
     double each_lb = 0.0;
 };
 
-std::optional<Worst> worst_push(const CheckInput& input, const DeckingFastening& fastening) {
-    std::optional<Worst> worst;
+/// Absent where nothing reaches a joist.
+struct WorstPush {
+    std::optional<Worst> at;
+};
+
+WorstPush worst_push(const CheckInput& input, const DeckingFastening& fastening) {
+    const std::vector<model::Member> members = model::members(input.resolved.detail.framing);
+    WorstPush worst;
     for (std::size_t state = 0; state < input.demand.states.size(); ++state) {
-        for (const BoardPush& push : board_pushes(input, state)) {
-            const model::Member joist = model::member(input.resolved.detail.framing, push.joist);
-            const Reach shared = reach(joist, push, fastening);
+        for (const BoardPush& push : board_pushes(input, members, state)) {
+            const Reach shared = reach(members[push.joist], push, fastening);
             const double each_lb = push.force_lb() / (shared.boards * std::max(fastening.per_crossing, 1));
-            if (each_lb > 0.0 && (!worst || each_lb > worst->each_lb)) worst = Worst{push, shared, state, each_lb};
+            if (each_lb > 0.0 && (!worst.at || each_lb > worst.at->each_lb))
+                worst.at = Worst{push, shared, state, each_lb};
         }
     }
     return worst;
@@ -190,7 +196,7 @@ std::optional<Worst> loaded_boards(const CheckInput& input) {
     const auto& framing = input.demand.framing;
     if (!decking || !decking->fastening || !framing || framing->states.size() != input.demand.states.size()) return {};
     if (!input.resolved.detail.framing.joists || !input.resolved.joists) return {};
-    return worst_push(input, *decking->fastening);
+    return input.once<WorstPush>([&] { return worst_push(input, *decking->fastening); })->at;
 }
 
 std::vector<CheckResult> deck_sideways(const CheckInput& input) {

@@ -39,7 +39,7 @@ const EndUse* only_one(const std::vector<EndUse>& uses) {
                                                                 : nullptr;
 }
 
-void conclude_uses(CheckResult& result, const std::vector<EndUse>& uses) {
+void conclude_uses(CheckResult& result, const std::vector<EndUse>& uses, double together) {
     if (const EndUse* const use = unresisted(uses)) {
         nothing_resists(result, use->force, use->unit, use->why);
         return;
@@ -49,7 +49,7 @@ void conclude_uses(CheckResult& result, const std::vector<EndUse>& uses) {
         result.capacity = use->allowable;
         result.unit = use->unit;
     } else {
-        result.demand = together(uses);
+        result.demand = together;
         result.capacity = 1.0;
         result.steps.push_back({"R", phrase("all together: the largest of each kind, added"),
                                 "shear + lateral + withdrawal", result.demand, "", "common practice"});
@@ -70,18 +70,18 @@ format::Phrase title_of(const EndPlace& place) {
 }
 
 CheckResult check(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
-    const demand::GoverningState worst = governing_at(
-        input, place, [&](const demand::SupportReaction& forces) { return together(strength.uses(forces)); });
+    const demand::GoverningState worst =
+        governing_at(input, place, [&](const demand::SupportReaction& forces) { return together(strength, forces); });
     const demand::SupportReaction& forces = forces_at(input, place, worst.state);
     CheckResult result = end_result(input, place, worst.state, strength.by);
     result.title = title_of(place);
     result.clause = strength.clause;
     result.steps = force_steps(forces);
     append(result.steps, strength.steps);
-    const std::vector<EndUse> uses = strength.uses(forces);
+    const std::vector<EndUse> uses = uses_in_words(strength, forces);
     add_uses(result.steps, uses);
     result.note = strength.note;
-    conclude_uses(result, uses);
+    conclude_uses(result, uses, together(strength, forces));
     return result;
 }
 
@@ -98,7 +98,7 @@ CheckResult without_evidence(const CheckInput& input, const EndPlace& place, con
 
 bool only_bears(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
     return place.on_beam && governing_at(input, place, [&](const demand::SupportReaction& forces) {
-                                return together(strength.uses(forces));
+                                return together(strength, forces);
                             }).value == 0.0;
 }
 

@@ -16,8 +16,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 using model::EndGrainFasteners;
 
 /// From here up NDS 2018 12.5.1 sets distances and 11.3.6 a group factor.
@@ -76,47 +76,50 @@ Lateral lateral(const catalog::Resolved& resolved, const EndPlace& place, const 
         lateral.why = phrase(
             "The spread of the fasteners, {}, exceeds the member's depth, {}: some miss it. Reduce the "
             "spread.",
-            Quantity{fasteners.spread_in, "in"}, Quantity{place.member.depth_in, "in"});
+            Dimension{fasteners.spread_in}, Dimension{place.member.depth_in});
     } else if (!(reference.value_lb > 0.0)) {
-        lateral.why =
-            phrase("Penetration {} is below the minimum of {} (6 D). Use longer fasteners.",
-                   Quantity{reference.penetration_in, "in"}, Quantity{reference.minimum_penetration_in, "in"});
+        lateral.why = phrase("Penetration {} is below the minimum of {} (6 D). Use longer fasteners.",
+                             Dimension{reference.penetration_in}, Dimension{reference.minimum_penetration_in});
     }
     return lateral;
 }
 
-std::vector<EndUse> uses(const demand::SupportReaction& forces, const EndGrainFasteners& fasteners,
-                         const Lateral& lateral) {
+void add_uses(Uses& uses, const demand::SupportReaction& forces, const EndGrainFasteners& fasteners,
+              const Lateral& lateral) {
     const double per_couple = outermost_per_couple(fasteners.count, fasteners.spread_in);
     // The torque's part is added whatever the directions, so the result holds for a line of any slope.
     const double outermost_lb =
         std::hypot(upright_lb(forces), forces.across_lb) / fasteners.count + std::abs(forces.torque_lb_in) * per_couple;
-    std::vector<EndUse> all{
-        {"P", phrase("force across the outermost fastener"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", outermost_lb,
-         lateral.value_lb, "lb", UseGroup::shear, lateral.why},
-        {"P_a", phrase("withdrawal force on the end"), "", std::max(forces.along_lb, 0.0), 0.0, "lb",
-         UseGroup::withdrawal,
-         phrase("Fasteners in end grain have no withdrawal value. Add hardware with a withdrawal or tension value.")},
-        {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.moment_lb_in), 0.0, "lb in",
-         UseGroup::withdrawal,
-         phrase("Fasteners in end grain do not resist moment. Add hardware with a tension value and a height.")}};
-    if (per_couple > 0.0) return all;
-    all.push_back(
-        {"T", phrase("torque about the member's axis"), "", std::abs(forces.torque_lb_in), 0.0, "lb in",
-         UseGroup::lateral,
-         phrase("One fastener does not resist torque about the member's axis. Use two or more, spread over the "
-                "depth.")});
-    return all;
+    uses.add(UseGroup::shear, outermost_lb, lateral.value_lb, [&lateral] {
+        return UseWords{"P", phrase("force across the outermost fastener"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)",
+                        lateral.why};
+    });
+    uses.add(UseGroup::withdrawal, std::max(forces.along_lb, 0.0), 0.0, [] {
+        return UseWords{
+            "P_a", phrase("withdrawal force on the end"), "",
+            phrase(
+                "Fasteners in end grain have no withdrawal value. Add hardware with a withdrawal or tension value.")};
+    });
+    uses.add_unresisted_couple(UseGroup::withdrawal, std::abs(forces.moment_lb_in), [] {
+        return UseWords{
+            "M", phrase("moment in the member's vertical plane"), "",
+            phrase("Fasteners in end grain do not resist moment. Add hardware with a tension value and a height.")};
+    });
+    if (per_couple > 0.0) return;
+    uses.add_unresisted_couple(UseGroup::lateral, std::abs(forces.torque_lb_in), [] {
+        return UseWords{
+            "T", phrase("torque about the member's axis"), "",
+            phrase("One fastener does not resist torque about the member's axis. Use two or more, spread over the "
+                   "depth.")};
+    });
 }
 
 EndStrength no_use_on_a_beam(EndStrength strength, const catalog::Resolved& resolved, const EndPlace& place) {
-    strength.uses = [nothing = strength_of(resolved, place, std::monostate{})](const demand::SupportReaction& forces) {
-        std::vector<EndUse> all = nothing.uses(forces);
-        for (EndUse& use : all) {
-            use.why =
-                phrase("A joist that bears on a beam has no end grain against it. Specify toe-nails or hardware.");
-        }
-        return all;
+    strength.uses = [nothing = strength_of(resolved, place, std::monostate{})](const demand::SupportReaction& forces,
+                                                                               Uses& uses) {
+        nothing.uses(forces, uses);
+        uses.explain(
+            phrase("A joist that bears on a beam has no end grain against it. Specify toe-nails or hardware."));
     };
     return strength;
 }
@@ -129,26 +132,25 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
         strength = structural_screw_strength(resolved, place, fasteners);
         return place.on_beam ? no_use_on_a_beam(std::move(strength), resolved, place) : strength;
     }
-    strength.by = are_screws(fasteners)
-                      ? phrase("{} wood screws {} x {}, into end grain", fasteners.count,
-                               Quantity{fasteners.diameter_in, "in"}, Quantity{fasteners.length_in, "in"})
-                      : phrase("{} nails {} x {}, into end grain", fasteners.count,
-                               Quantity{fasteners.diameter_in, "in"}, Quantity{fasteners.length_in, "in"});
+    strength.by = are_screws(fasteners) ? phrase("{} wood screws {} x {}, into end grain", fasteners.count,
+                                                 Dimension{fasteners.diameter_in}, Dimension{fasteners.length_in})
+                                        : phrase("{} nails {} x {}, into end grain", fasteners.count,
+                                                 Dimension{fasteners.diameter_in}, Dimension{fasteners.length_in});
     strength.clause = "NDS 2018 12.3, 12.5.2";
     if (place.on_beam) return no_use_on_a_beam(std::move(strength), resolved, place);
     if (fasteners.diameter_in >= least_thick_in) {
         strength.missing = phrase(
             "Fasteners of {} and more in end grain have no value in the standard. Use smaller nails or screws, "
             "<structural-screws> with the values of their report, or hardware with a report.",
-            Quantity{least_thick_in, "in"});
+            Dimension{least_thick_in});
         return strength;
     }
     Lateral value = lateral(resolved, place, fasteners);
     strength.steps = std::move(value.steps);
     strength.note = sentences(phrase("Lateral load only: fasteners in end grain have no withdrawal value."),
                               place.holder.assumption);
-    strength.uses = [fasteners, value](const demand::SupportReaction& forces) {
-        return uses(forces, fasteners, value);
+    strength.uses = [fasteners, value](const demand::SupportReaction& forces, Uses& uses) {
+        add_uses(uses, forces, fasteners, value);
     };
     return strength;
 }

@@ -19,44 +19,49 @@ struct Allowed {
     double line_up = 0.0, line_down = 0.0, lateral = 0.0, tension = 0.0;
 };
 
-EndUse against(std::string symbol, format::Phrase meaning, double force_lb, double allowable_lb, UseGroup group) {
+UseWords no_value(const char* symbol, format::Phrase meaning) {
     format::Phrase why = phrase("The connector has no value for this force: {}. Give it, with its report.", meaning);
-    return {std::move(symbol), std::move(meaning), "", force_lb, allowable_lb, "lb", group, std::move(why)};
+    return {symbol, std::move(meaning), "", std::move(why)};
 }
 
-std::vector<EndUse> uses(const demand::SupportReaction& forces, const ReportedConnector& connector,
-                         const Allowed& allowed, bool on_beam) {
+void add_couples_it_does_not_resist(Uses& uses, const demand::SupportReaction& forces,
+                                    const ReportedConnector& connector) {
+    if (!(connector.couple_arm_in > 0.0)) {
+        uses.add_unresisted_couple(UseGroup::lateral, std::abs(forces.torque_lb_in), [] {
+            return UseWords{
+                "T", phrase("torque about the member's axis"), "",
+                phrase("The connector does not resist torque about the member's axis. Use hardware on both sides and "
+                       "give the distance between its two lines.")};
+        });
+    }
+    if (!(connector.height_in > 0.0)) {
+        uses.add_unresisted_couple(UseGroup::withdrawal, std::abs(forces.moment_lb_in), [] {
+            return UseWords{
+                "M", phrase("moment in the member's vertical plane"), "",
+                phrase("The connector does not resist moment. Use hardware with a tension value and give the height "
+                       "over which it acts.")};
+        });
+    }
+}
+
+void add_uses(Uses& uses, const demand::SupportReaction& forces, const ReportedConnector& connector,
+              const Allowed& allowed, bool on_beam) {
     const bool has_arm = connector.couple_arm_in > 0.0, has_height = connector.height_in > 0.0;
     const double pair_lb = has_arm ? std::abs(forces.torque_lb_in) / connector.couple_arm_in : 0.0;
     const double edge_lb = has_height ? std::abs(forces.moment_lb_in) / connector.height_in : 0.0;
     const double half_lb = 0.5 * forces.up_lb;
     const double pressed_lb = forces.down_lb > 0.0 ? 0.5 * forces.down_lb + pair_lb : 0.0;
-    std::vector<EndUse> all{
-        against("R_u", phrase("uplift on one line: R_v/2 + T/arm"),
-                std::max({half_lb + pair_lb, half_lb - pair_lb, 0.0}), allowed.line_up, UseGroup::shear),
-        against("R_s", phrase("lateral, across the member"), std::abs(forces.across_lb), allowed.lateral,
-                UseGroup::lateral),
-        against("R_p", phrase("tension along the member: P_a + M/height"), std::max(forces.along_lb, 0.0) + edge_lb,
-                allowed.tension, UseGroup::withdrawal)};
+    uses.add(UseGroup::shear, std::max({half_lb + pair_lb, half_lb - pair_lb, 0.0}), allowed.line_up,
+             [] { return no_value("R_u", phrase("uplift on one line: R_v/2 + T/arm")); });
+    uses.add(UseGroup::lateral, std::abs(forces.across_lb), allowed.lateral,
+             [] { return no_value("R_s", phrase("lateral, across the member")); });
+    uses.add(UseGroup::withdrawal, std::max(forces.along_lb, 0.0) + edge_lb, allowed.tension,
+             [] { return no_value("R_p", phrase("tension along the member: P_a + M/height")); });
     if (!on_beam) {
-        all.push_back(against("R_d", phrase("downward on the other line: T/arm - R_v/2, or R_g/2 + T/arm"),
-                              std::max({pressed_lb, pair_lb - half_lb, 0.0}), allowed.line_down, UseGroup::shear));
+        uses.add(UseGroup::shear, std::max({pressed_lb, pair_lb - half_lb, 0.0}), allowed.line_down,
+                 [] { return no_value("R_d", phrase("downward on the other line: T/arm - R_v/2, or R_g/2 + T/arm")); });
     }
-    if (!has_arm) {
-        all.push_back(
-            {"T", phrase("torque about the member's axis"), "", std::abs(forces.torque_lb_in), 0.0, "lb in",
-             UseGroup::lateral,
-             phrase("The connector does not resist torque about the member's axis. Use hardware on both sides and "
-                    "give the distance between its two lines.")});
-    }
-    if (!has_height) {
-        all.push_back(
-            {"M", phrase("moment in the member's vertical plane"), "", std::abs(forces.moment_lb_in), 0.0, "lb in",
-             UseGroup::withdrawal,
-             phrase("The connector does not resist moment. Use hardware with a tension value and give the height "
-                    "over which it acts.")});
-    }
-    return all;
+    add_couples_it_does_not_resist(uses, forces, connector);
 }
 
 }  // namespace
@@ -76,8 +81,8 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
         {"U", phrase("uplift on the whole end"), source, 2.0 * allowed.line_up, "lb", "input", origin},
         {"G", phrase("downward force on the whole end"), source, 2.0 * allowed.line_down, "lb", "input", origin},
         from_file("a", phrase("distance between the two lines of connectors"), connector.couple_arm_in, "in")};
-    strength.uses = [connector, allowed, on_beam = place.on_beam](const demand::SupportReaction& forces) {
-        return uses(forces, connector, allowed, on_beam);
+    strength.uses = [connector, allowed, on_beam = place.on_beam](const demand::SupportReaction& forces, Uses& uses) {
+        add_uses(uses, forces, connector, allowed, on_beam);
     };
     return strength;
 }

@@ -16,8 +16,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 using model::SideAngles;
 using Kind = model::SideAngles::Kind;
 
@@ -125,13 +125,12 @@ double least_edge_in(const SideAngles& angles) {
 format::Phrase why_none(const SideAngles& angles, const AngleLeg& leg) {
     if (!units::at_least(penetration_in(angles, leg), least_penetration_in(angles)))
         return phrase("Penetration {} is below the minimum of {}, {}. Use longer fasteners.",
-                      Quantity{penetration_in(angles, leg), "in"}, Quantity{least_penetration_in(angles), "in"},
-                      leg.name);
+                      Dimension{penetration_in(angles, leg)}, Dimension{least_penetration_in(angles)}, leg.name);
     if (leg.edge_in <= 0.0)
         return phrase("The fasteners spread past the wood's edge, {}. Reduce their spacing.", leg.name);
     if (!units::at_least(leg.edge_in, least_edge_in(angles)))
         return phrase("Edge distance {} of the outermost fastener is below the minimum of {} (4 D), {}.",
-                      Quantity{leg.edge_in, "in"}, Quantity{least_edge_in(angles), "in"}, leg.name);
+                      Dimension{leg.edge_in}, Dimension{least_edge_in(angles)}, leg.name);
     if (placement_factor(angles, leg) <= 0.0)
         return phrase("Spacing is below 3 D or end distance is below 2 D, {}.", leg.name);
     return {};

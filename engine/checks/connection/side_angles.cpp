@@ -18,8 +18,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 using model::SideAngles;
 
 /// An angle's leg lifts at the corner and presses at its tip, taken as far beyond the fastener as the corner is before
@@ -75,30 +75,37 @@ double outermost_lb(const InPlane& force, const SideAngles& angles, double per_c
 }
 
 /// On the outermost fastener of a member leg, where a force along the grain may find the end too near.
-EndUse member_use(const InPlane& force, const SideAngles& angles, const AngleValues& values) {
-    EndUse use{"P_m",
-               phrase("force across the outermost fastener, member leg"),
-               "sqrt((V/n)^2 + (e_m ((V g + M/s) r_max/sum(r^2) + P_a/(s n)))^2), V = R_v/s + T/b",
-               0.0,
-               values.member_leg_lb,
-               "lb",
-               UseGroup::shear,
-               values.why_member};
+void add_member_use(Uses& uses, const InPlane& force, const SideAngles& angles, const AngleValues& values) {
     const bool along = level_lb(force, values.per_couple) > no_force_lb;
-    if (along && std::isinf(values.towards_end)) {
-        use.force = outermost_lb(force, angles, values.per_couple);
-        use.allowable = 0.0;
-        use.why = phrase(
-            "End distance {} is below the minimum for force along the grain towards the end, 3.5 D, member leg. Use a "
-            "larger gauge or thinner fasteners.",
-            Quantity{angles.gauge_in, "in"});
-        return use;
-    }
-    use.force = outermost_lb(force, angles, values.per_couple, along ? values.towards_end : 1.0);
-    return use;
+    const bool too_near = along && std::isinf(values.towards_end);
+    const auto words = [&] {
+        return UseWords{
+            "P_m", phrase("force across the outermost fastener, member leg"),
+            "sqrt((V/n)^2 + (e_m ((V g + M/s) r_max/sum(r^2) + P_a/(s n)))^2), V = R_v/s + T/b",
+            too_near ? phrase("End distance {} is below the minimum for force along the grain towards the end, 3.5 D, "
+                              "member leg. Use a larger gauge or thinner fasteners.",
+                              Dimension{angles.gauge_in})
+                     : values.why_member};
+    };
+    const double towards_end = along && !too_near ? values.towards_end : 1.0;
+    uses.add(UseGroup::shear, outermost_lb(force, angles, values.per_couple, towards_end),
+             too_near ? 0.0 : values.member_leg_lb, words);
 }
 
-std::vector<EndUse> uses(const demand::SupportReaction& forces, const SideAngles& angles, const AngleValues& values) {
+/// What a single angle cannot spread over two sides.
+void add_single_angle_uses(Uses& uses, double across_lb, double torque_lb_in, const AngleValues& values) {
+    uses.add(UseGroup::withdrawal, prying * across_lb, values.member_pull_lb, [&values] {
+        return UseWords{"N_m", phrase("tension on a fastener, member leg"), "2 R_h/n, doubled for prying",
+                        values.why_member_pull};
+    });
+    uses.add_unresisted_couple(UseGroup::lateral, std::abs(torque_lb_in), [] {
+        return UseWords{
+            "T", phrase("torque about the member's axis"), "",
+            phrase("An angle on one side does not resist torque about the member's axis. Use one on each side.")};
+    });
+}
+
+void add_uses(Uses& uses, const demand::SupportReaction& forces, const SideAngles& angles, const AngleValues& values) {
     const double sides = angles.sides, n = angles.per_leg;
     const double pair_lb = angles.sides > 1 ? std::abs(forces.torque_lb_in) / values.width_in : 0.0;
     const double one_angle_lb = upright_lb(forces) / sides + pair_lb;
@@ -108,31 +115,25 @@ std::vector<EndUse> uses(const demand::SupportReaction& forces, const SideAngles
     const double eccentric = one_angle_lb * angles.gauge_in;
     const double holder_lb = outermost_lb({one_angle_lb, eccentric, across_lb}, angles, values.per_couple);
     const double pull_lb = prying * (drawn_lb + turning / (0.5 * values.depth_in));
-    std::vector<EndUse> all{
-        member_use({one_angle_lb, eccentric + turning, drawn_lb}, angles, values),
-        {"P_h", phrase("force across the outermost fastener, support leg"),
-         "sqrt((V/n)^2 + (V g r_max/sum(r^2) + R_h/n)^2)", holder_lb, values.holder_leg_lb, "lb", UseGroup::shear,
-         values.why_holder},
-        {"N_h", phrase("tension on a fastener, support leg"), "2 (P_a/(s n) + M/(s d/2)), doubled for prying", pull_lb,
-         values.holder_pull_lb, "lb", UseGroup::withdrawal, values.why_holder_pull}};
-    if (angles.sides == 1) {
-        all.push_back({"N_m", phrase("tension on a fastener, member leg"), "2 R_h/n, doubled for prying",
-                       prying * across_lb, values.member_pull_lb, "lb", UseGroup::withdrawal, values.why_member_pull});
-        all.push_back(
-            {"T", phrase("torque about the member's axis"), "", std::abs(forces.torque_lb_in), 0.0, "lb in",
-             UseGroup::lateral,
-             phrase("An angle on one side does not resist torque about the member's axis. Use one on each side.")});
-    }
-    if (!(values.per_couple > 0.0)) {
-        all.push_back({"M_e", phrase("couple in the plane of a leg, force times gauge"), "V g + M/s",
-                       eccentric + turning, 0.0, "lb in", UseGroup::lateral,
-                       phrase("One fastener a leg does not resist the couple of force times gauge. Use two or more.")});
-    }
-    return all;
+    add_member_use(uses, {one_angle_lb, eccentric + turning, drawn_lb}, angles, values);
+    uses.add(UseGroup::shear, holder_lb, values.holder_leg_lb, [&values] {
+        return UseWords{"P_h", phrase("force across the outermost fastener, support leg"),
+                        "sqrt((V/n)^2 + (V g r_max/sum(r^2) + R_h/n)^2)", values.why_holder};
+    });
+    uses.add(UseGroup::withdrawal, pull_lb, values.holder_pull_lb, [&values] {
+        return UseWords{"N_h", phrase("tension on a fastener, support leg"),
+                        "2 (P_a/(s n) + M/(s d/2)), doubled for prying", values.why_holder_pull};
+    });
+    if (angles.sides == 1) add_single_angle_uses(uses, across_lb, forces.torque_lb_in, values);
+    if (values.per_couple > 0.0) return;
+    uses.add_unresisted_couple(UseGroup::lateral, eccentric + turning, [] {
+        return UseWords{"M_e", phrase("couple in the plane of a leg, force times gauge"), "V g + M/s",
+                        phrase("One fastener a leg does not resist the couple of force times gauge. Use two or more.")};
+    });
 }
 
 format::Phrase name_of(const SideAngles& angles) {
-    const Quantity diameter{angles.diameter_in, "in"};
+    const Dimension diameter{angles.diameter_in};
     const int fasteners = angles.per_leg;
     switch (angles.kind) {
         case SideAngles::Kind::bolt:
@@ -159,7 +160,7 @@ format::Phrase missing_for(const EndPlace& place, const SideAngles& angles, bool
         return phrase(
             "The angle is {} thick. Below {} its steel may bend first and is not computed: use a thicker angle, "
             "or give it as hardware with values from a report.",
-            Quantity{angles.thickness_in, "in"}, Quantity{thinnest_in, "in"});
+            Dimension{angles.thickness_in}, Dimension{thinnest_in});
     if (!metal_known) return phrase("The metal of the angles is not specified. Give it.");
     return {};
 }
@@ -195,7 +196,9 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
     for (const LegValue* value : {&member_z, &holder_z, &holder_w}) append(strength.steps, value->steps);
     strength.note =
         sentences(phrase("Fasteners only: the steel of the angles is not computed."), place.holder.assumption);
-    strength.uses = [angles, values](const demand::SupportReaction& forces) { return uses(forces, angles, values); };
+    strength.uses = [angles, values](const demand::SupportReaction& forces, Uses& uses) {
+        add_uses(uses, forces, angles, values);
+    };
     return strength;
 }
 

@@ -15,8 +15,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 using model::ToeNails;
 
 struct NailValues {
@@ -83,7 +83,7 @@ NailValues nail_values(const catalog::Resolved& resolved, const EndPlace& place,
     add_lateral(values, nails, reference, resolved.detail.basis);
     if (!(reference.value_lb > 0.0)) {
         values.why = phrase("Penetration {} of the toe-nails is below the minimum of {} (6 D). Use longer nails.",
-                            Quantity{reference.penetration_in, "in"}, Quantity{reference.minimum_penetration_in, "in"});
+                            Dimension{reference.penetration_in}, Dimension{reference.minimum_penetration_in});
         return values;
     }
     add_withdrawal(values, place, nails, reference.penetration_in, resolved.detail.basis);
@@ -103,73 +103,67 @@ double outermost_per_torque(const EndPlace& place, const ToeNails& nails, double
     return farthest_in > least_lever_in ? farthest_in / sum_in2 : 0.0;
 }
 
-EndUse torque_unresisted(double torque_lb_in) {
-    return {
-        "T",
-        phrase("torque about the member's axis"),
-        "",
-        std::abs(torque_lb_in),
-        0.0,
-        "lb in",
-        UseGroup::lateral,
-        phrase("These toe-nails are too close together to resist torque about the member's axis. Use two or more on "
-               "each side, spread over the depth, or hardware on both sides.")};
+void add_torque_unresisted(Uses& uses, double torque_lb_in) {
+    uses.add_unresisted_couple(UseGroup::lateral, std::abs(torque_lb_in), [] {
+        return UseWords{
+            "T", phrase("torque about the member's axis"), "",
+            phrase("These toe-nails are too close together to resist torque about the member's axis. Use two "
+                   "or more on each side, spread over the depth, or hardware on both sides.")};
+    });
 }
 
-EndUse moment_unresisted(double moment_lb_in) {
-    return {"M",
-            phrase("moment in the member's vertical plane"),
-            "",
-            std::abs(moment_lb_in),
-            0.0,
-            "lb in",
-            UseGroup::withdrawal,
+void add_moment_unresisted(Uses& uses, double moment_lb_in) {
+    uses.add_unresisted_couple(UseGroup::withdrawal, std::abs(moment_lb_in), [] {
+        return UseWords{
+            "M", phrase("moment in the member's vertical plane"), "",
             phrase("Toe-nails are not counted on for moment. Add hardware with a tension value and a height.")};
+    });
 }
 
-std::vector<EndUse> uses_at_face(const demand::SupportReaction& forces, const ToeNails& nails, const NailValues& values,
-                                 double per_torque) {
+void add_uses_at_face(Uses& uses, const demand::SupportReaction& forces, const ToeNails& nails,
+                      const NailValues& values, double per_torque) {
     const double across_lb =
         std::hypot(upright_lb(forces), forces.across_lb) / nails.count + std::abs(forces.torque_lb_in) * per_torque;
-    std::vector<EndUse> all{
-        {"P", phrase("force across the outermost nail"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)", across_lb,
-         values.lateral_lb, "lb", UseGroup::shear, values.why},
-        {"N", phrase("withdrawal force on each nail"), "P_a/n", std::max(forces.along_lb, 0.0) / nails.count,
-         values.withdrawal_lb, "lb", UseGroup::withdrawal, values.why},
-        moment_unresisted(forces.moment_lb_in)};
-    if (!(per_torque > 0.0)) all.push_back(torque_unresisted(forces.torque_lb_in));
-    return all;
+    uses.add(UseGroup::shear, across_lb, values.lateral_lb, [&values] {
+        return UseWords{"P", phrase("force across the outermost nail"), "sqrt(R_v^2 + R_h^2)/n + T r_max/sum(r^2)",
+                        values.why};
+    });
+    uses.add(UseGroup::withdrawal, std::max(forces.along_lb, 0.0) / nails.count, values.withdrawal_lb, [&values] {
+        return UseWords{"N", phrase("withdrawal force on each nail"), "P_a/n", values.why};
+    });
+    add_moment_unresisted(uses, forces.moment_lb_in);
+    if (!(per_torque > 0.0)) add_torque_unresisted(uses, forces.torque_lb_in);
 }
 
 /// Rolling on the beam, the joist is pressed on one lower edge and draws the nails of the other side, half its width
 /// away at least.
-std::vector<EndUse> uses_on_beam(const demand::SupportReaction& forces, const ToeNails& nails, const NailValues& values,
-                                 double half_width_in) {
+void add_uses_on_beam(Uses& uses, const demand::SupportReaction& forces, const ToeNails& nails,
+                      const NailValues& values, double half_width_in) {
     const int a_side = nails.count / 2;
     const double rolling_lb = a_side > 0 ? std::abs(forces.torque_lb_in) / (half_width_in * a_side) : 0.0;
-    std::vector<EndUse> all{{"P", phrase("force across each nail"), "sqrt(R_h^2 + P_a^2)/n",
-                             std::hypot(forces.across_lb, forces.along_lb) / nails.count, values.lateral_lb, "lb",
-                             UseGroup::shear, values.why},
-                            {"N", phrase("withdrawal force on the most loaded nail"), "R_v/n + T/(b/2 n/2)",
-                             std::max(forces.up_lb, 0.0) / nails.count + rolling_lb, values.withdrawal_lb, "lb",
-                             UseGroup::withdrawal, values.why},
-                            moment_unresisted(forces.moment_lb_in)};
-    if (a_side < 1) all.push_back(torque_unresisted(forces.torque_lb_in));
-    return all;
+    uses.add(UseGroup::shear, std::hypot(forces.across_lb, forces.along_lb) / nails.count, values.lateral_lb,
+             [&values] {
+                 return UseWords{"P", phrase("force across each nail"), "sqrt(R_h^2 + P_a^2)/n", values.why};
+             });
+    uses.add(
+        UseGroup::withdrawal, std::max(forces.up_lb, 0.0) / nails.count + rolling_lb, values.withdrawal_lb, [&values] {
+            return UseWords{"N", phrase("withdrawal force on the most loaded nail"), "R_v/n + T/(b/2 n/2)", values.why};
+        });
+    add_moment_unresisted(uses, forces.moment_lb_in);
+    if (a_side < 1) add_torque_unresisted(uses, forces.torque_lb_in);
 }
 
 }  // namespace
 
 EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const ToeNails& nails) {
     EndStrength strength;
-    strength.by =
-        phrase("{} toe-nails {} x {}", nails.count, Quantity{nails.diameter_in, "in"}, Quantity{nails.length_in, "in"});
+    strength.by = phrase("{} toe-nails {} x {}", nails.count, Dimension{nails.diameter_in}, Dimension{nails.length_in});
     strength.clause = "NDS 2018 12.2.3, 12.3, 12.5.4";
     constexpr double thickest_in = 0.25;
     if (nails.diameter_in >= thickest_in) {
         strength.missing =
             phrase("Toe-nails of {} and more are not covered. Use smaller nails, or hardware with a report.",
-                   Quantity{thickest_in, "in"});
+                   Dimension{thickest_in});
         return strength;
     }
     NailValues values = nail_values(resolved, place, nails);
@@ -178,18 +172,19 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
         values.why = phrase(
             "The spread of the toe-nails, {}, exceeds the member's depth, {}: some miss it. Reduce the "
             "spread.",
-            Quantity{nails.spread_in, "in"}, Quantity{place.member.depth_in, "in"});
+            Dimension{nails.spread_in}, Dimension{place.member.depth_in});
     }
     strength.steps = std::move(values.steps);
     strength.note = place.holder.assumption;
     if (place.on_beam) {
-        strength.uses = [nails, values, half_in = 0.5 * place.member.width_in](const demand::SupportReaction& forces) {
-            return uses_on_beam(forces, nails, values, half_in);
+        strength.uses = [nails, values, half_in = 0.5 * place.member.width_in](const demand::SupportReaction& forces,
+                                                                               Uses& uses) {
+            add_uses_on_beam(uses, forces, nails, values, half_in);
         };
     } else {
         strength.uses = [nails, values, per_torque = outermost_per_torque(place, nails, values.inside_in)](
-                            const demand::SupportReaction& forces) {
-            return uses_at_face(forces, nails, values, per_torque);
+                            const demand::SupportReaction& forces, Uses& uses) {
+            add_uses_at_face(uses, forces, nails, values, per_torque);
         };
     }
     return strength;

@@ -48,7 +48,7 @@ Link strength_link(const model::Member& member, format::Phrase by) {
 CheckResult member_result(const CheckInput& input, const model::Member& member, std::size_t state, format::Phrase by) {
     CheckResult result;
     result.part = model::part_of(member);
-    if (acting(input.demand, input.demand.states.at(state)).push_lb > 0.0)  // not straight down or up
+    if (acting_load(input.demand, input.demand.states.at(state)).push_lb > 0.0)  // not straight down or up
         result.direction_deg = degrees(input.demand.states.at(state).direction_rad);
     result.link = strength_link(member, std::move(by));
     return result;

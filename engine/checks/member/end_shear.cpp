@@ -18,8 +18,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 
 /// One piece of wood the fasteners of one place stand in, pushed one way.
 struct FastenedSide {
@@ -79,10 +79,10 @@ void ask_for_reach(CheckResult& result, const FastenedSide& side, double needed)
         seat ? phrase("Where the hardware's fasteners stand is not specified. For this force they must reach {} below "
                       "the member's top. Give `from-bottom` of the connector: bottom edge up to the lowest fastener, "
                       "0 for a seat.",
-                      Quantity{needed, "in"})
+                      Dimension{needed})
              : phrase("Where the hardware's fasteners stand is not specified. For this force they must reach {} of the "
                       "member's depth. Give `from-top` of the connector: top edge down to the highest fastener.",
-                      Quantity{needed, "in"}));
+                      Dimension{needed}));
 }
 
 void add_reach(CheckResult& result, const FastenedSide& side, const FastenerReach& reach, double reached_in) {

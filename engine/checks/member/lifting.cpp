@@ -21,25 +21,28 @@ namespace {
 using format::phrase;
 using format::Quantity;
 
-/// Sum of the pulls of the anchors in the member.
-double pull_lb(const CheckInput& input, std::size_t state, std::size_t member) {
-    double sum = 0.0;
-    for (std::size_t anchor = 0; anchor < input.resolved.anchors.size(); ++anchor) {
-        if (stands_in(input.resolved.anchors[anchor], member))
-            sum += input.demand.states.at(state).anchors.at(anchor).tension_lb;
+std::vector<std::size_t> anchors_in(const catalog::Resolved& resolved, std::size_t member) {
+    std::vector<std::size_t> anchors;
+    for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor) {
+        if (stands_in(resolved.anchors[anchor], member)) anchors.push_back(anchor);
     }
+    return anchors;
+}
+
+/// Sum of the pulls of the anchors in the member.
+double pull_lb(const demand::State& state, const std::vector<std::size_t>& anchors) {
+    double sum = 0.0;
+    for (const std::size_t anchor : anchors) sum += state.anchors.at(anchor).tension_lb;
     return sum;
 }
 
 /// Shear the anchors bring: no more than they pull, however hard the plate presses on the same member.
-double shear_lb(const CheckInput& input, std::size_t state, std::size_t member) {
-    return std::min(actions_of(input, state, member).vertical_shear_lb, pull_lb(input, state, member));
-}
-
-demand::GoverningState worst_shear(const CheckInput& input, std::size_t member) {
+demand::GoverningState worst_shear(const CheckInput& input, std::size_t member,
+                                   const std::vector<std::size_t>& anchors) {
     demand::GoverningState worst;
     for (std::size_t state = 0; state < input.demand.states.size(); ++state) {
-        const double shear = shear_lb(input, state, member);
+        const double shear =
+            std::min(actions_of(input, state, member).vertical_shear_lb, pull_lb(input.demand.states[state], anchors));
         if (shear > worst.value) worst = {shear, state};
     }
     return worst;
@@ -67,7 +70,8 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
     const double reached = least_reached_in(input.resolved, index);
     const double width_in = pieces_with_anchors(input.resolved, index) * model::ply_width_in(member);
-    const demand::GoverningState worst = worst_shear(input, index);
+    const std::vector<std::size_t> anchors = anchors_in(input.resolved, index);
+    const demand::GoverningState worst = worst_shear(input, index, anchors);
     CheckResult result = member_result(input, member, worst.state, phrase("shear at the anchors"));
     result.demand = worst.value;
     result.unit = "lb";
@@ -79,7 +83,7 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
     result.steps = {
         {"V_v", phrase("largest vertical shear"), vertical_statics(input),
          actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand", Origin::demanded},
-        demanded("T", phrase("total tension of its anchors"), pull_lb(input, worst.state, index), "lb"),
+        demanded("T", phrase("total tension of its anchors"), pull_lb(input.demand.states[worst.state], anchors), "lb"),
         {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
         from_file("b", phrase("width of the pieces with an anchor"), width_in, "in"),
         from_file("d", member.stack > 1 ? phrase("depth of one piece of {}", name) : phrase("depth of {}", name),
@@ -117,10 +121,10 @@ double light_load_lb(const model::Basis& basis) {
 
 /// Whether a member's anchors ever pull together with more than a light load.
 bool hung_from(const CheckInput& input, std::size_t member) {
-    for (std::size_t state = 0; state < input.demand.states.size(); ++state) {
-        if (pull_lb(input, state, member) >= light_load_lb(input.resolved.detail.basis)) return true;
-    }
-    return false;
+    const std::vector<std::size_t> anchors = anchors_in(input.resolved, member);
+    const double light_lb = light_load_lb(input.resolved.detail.basis);
+    return std::any_of(input.demand.states.begin(), input.demand.states.end(),
+                       [&](const demand::State& state) { return pull_lb(state, anchors) >= light_lb; });
 }
 
 constexpr const char* clause = "NDS 2018 Table 12.5.1C footnote 2, 3.8.2 (from memory, to be confirmed)";

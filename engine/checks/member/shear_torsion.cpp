@@ -24,13 +24,27 @@ struct MemberStresses {
     double torsion_psi = 0.0;  ///< at the middle of the longer side
 };
 
+/// What the actions on one piece of a member are divided by.
+struct StressedSection {
+    double area_in2 = 0.0;
+    double torsion_in3 = 0.0;  ///< k a b^2
+    double share = 1.0;        ///< of the member's actions, on one piece
+};
+
+StressedSection stressed_section(const model::Member& member) {
+    const double b = model::ply_width_in(member), d = model::piece_depth_in(member);
+    return {b * d, resistance::torsion_modulus_in3(b, d), 1.0 / sharing_pieces(member)};
+}
+
+MemberStresses member_stresses(const demand::MemberActions& actions, const StressedSection& section) {
+    const double vertical_psi = 1.5 * std::abs(section.share * actions.vertical_shear_lb) / section.area_in2;
+    const double horizontal_psi = 1.5 * std::abs(section.share * actions.horizontal_shear_lb) / section.area_in2;
+    return {std::sqrt(vertical_psi * vertical_psi + horizontal_psi * horizontal_psi),
+            std::abs(section.share * actions.torque_lb_in) / section.torsion_in3};
+}
+
 MemberStresses member_stresses(const demand::MemberActions& actions, const model::Member& member) {
-    const demand::MemberActions each = share(actions, member);
-    const double b = model::ply_width_in(member);
-    const double d = model::piece_depth_in(member);
-    return {std::hypot(resistance::shear_stress_psi(each.vertical_shear_lb, b, d),
-                       resistance::shear_stress_psi(each.horizontal_shear_lb, d, b)),
-            resistance::torsion_stress_psi(each.torque_lb_in, b, d)};
+    return member_stresses(actions, stressed_section(member));
 }
 
 std::vector<Step> shear_demand_steps(const CheckInput& input, const demand::MemberActions& actions,
@@ -91,8 +105,10 @@ CheckResult shear_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
     const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
-    const demand::GoverningState worst = worst_actions(
-        input, index, [&](const demand::MemberActions& actions) { return member_stresses(actions, member).shear_psi; });
+    const StressedSection section = stressed_section(member);
+    const demand::GoverningState worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
+        return member_stresses(actions, section).shear_psi;
+    });
     CheckResult result = member_result(input, member, worst.state, phrase("shear"));
     result.demand = worst.value;
     result.capacity = adjusted.value;
@@ -115,8 +131,9 @@ CheckResult torsion_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
     const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
+    const StressedSection section = stressed_section(member);
     const demand::GoverningState worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
-        return member_stresses(actions, member).torsion_psi;
+        return member_stresses(actions, section).torsion_psi;
     });
     const Step allowable = allowable_torsion_step(input, adjusted.value);
     CheckResult result = member_result(input, member, worst.state, phrase("torsion"));
@@ -142,8 +159,9 @@ CheckResult together_of(const CheckInput& input, std::size_t index) {
     const model::Member member = model::member(input.resolved.detail.framing, index);
     const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
     const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
+    const StressedSection section = stressed_section(member);
     const demand::GoverningState worst = worst_actions(input, index, [&](const demand::MemberActions& actions) {
-        return combined_ratio(input, member_stresses(actions, member), adjusted.value);
+        return combined_ratio(input, member_stresses(actions, section), adjusted.value);
     });
     const demand::MemberActions& actions = actions_of(input, worst.state, index);
     CheckResult result = member_result(input, member, worst.state, phrase("shear and torsion"));

@@ -9,13 +9,11 @@
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/plate/bending_steps.h"
-#include "checks/plate/limit.h"
+#include "checks/plate/needs.h"
 #include "checks/post/filler.h"
 #include "demand/demand.h"
 
 #include <algorithm>
-#include <array>
-#include <numeric>
 
 namespace toehold::checks {
 namespace {
@@ -84,43 +82,18 @@ CheckResult result_of(const CheckInput& input, const GoverningStrip& worst, cons
     append(result.steps, stress_steps(strip, plate.thickness_in));
     if (!known) return result;
     const double per_width = plate_moment(metal, 1.0, welding, basis).value;
-    const double needed = moment_needed_lb(strip, bounds, basis);
+    const double needed = moment_needed_lb(strip, bounds, model::plate_strength(basis));
     result.capacity = needed > 0.0 ? result.demand * per_width / needed : result.capacity;
     append(result.steps, bound_steps({strip, bounds, per_width, result.capacity}, basis));
     conclude(result);
     return result;
 }
 
-/// Of the states whose strip or whose yield line is worst, the one that needs the most of the plate.
-CheckResult tension_result(const CheckInput& input, const PlateStrips& strips, const PlateLimit& limit,
-                           const GoverningStrip& worst, bool welded) {
-    const std::size_t other = limit.worst_state_of_tension();
-    const PlateBounds bounds = limit.under_tension(worst);
-    if (other != worst.state) {
-        const GoverningStrip strip = worst_strips(input, strips, std::array{other}).anchors;
-        if (strip.section != nullptr) {
-            const PlateBounds of_other = limit.under_tension(strip);
-            const model::Basis& basis = input.resolved.detail.basis;
-            if (moment_needed_lb(strip.strip, of_other, basis) > moment_needed_lb(worst.strip, bounds, basis))
-                return result_of(input, strip, of_other, welded);
-        }
-    }
-    return result_of(input, worst, bounds, welded);
-}
-
 std::vector<CheckResult> plate_bending(const CheckInput& input) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
-    const PlateStrips strips = plate_strips(input, foot);
-    std::vector<std::size_t> states(input.demand.states.size());
-    std::iota(states.begin(), states.end(), std::size_t{0});
-    const WorstStrips worst = worst_strips(input, strips, states);
-    const PlateLimit limit(input, strips);
+    const auto needs = plate_needs(input, foot);
     std::vector<CheckResult> results;
-    if (worst.anchors.section) results.push_back(tension_result(input, strips, limit, worst.anchors, foot.welded));
-    for (const GoverningStrip* governing : {&worst.bearing, &worst.beyond_anchors}) {
-        if (governing->section)
-            results.push_back(result_of(input, *governing, limit.under_bearing(*governing), foot.welded));
-    }
+    for (const PlateNeed& need : *needs) results.push_back(result_of(input, need.strip, need.bounds, foot.welded));
     return results;
 }
 

@@ -68,10 +68,6 @@ void in_steel(Capacity& capacity, const catalog::Metal& metal, double width_in, 
     capacity.value = usable.value;
 }
 
-/// A tenth off for patterns that were not searched: the usual allowance of the yield-line method (common practice, from
-/// slabs).
-constexpr double yield_line_share = 0.9;
-
 std::vector<Step> pattern_steps(const mechanics::YieldPattern& pattern) {
     const bool across = pattern.shape == mechanics::YieldShape::across;
     std::vector<Step> steps = {
@@ -164,13 +160,6 @@ format::Phrase strength_rule(const model::Basis& basis) {
         "than the yield lines.");
 }
 
-double moment_needed_lb(const mechanics::PlateStrip& strip, const PlateBounds& bounds, const model::Basis& basis) {
-    const double pattern_lb = bounds.pattern.moment_needed_lb;
-    if (model::plate_strength(basis) == model::PlateStrength::yield_line && pattern_lb > 0.0)
-        return pattern_lb / yield_line_share;
-    return std::max(pattern_lb, std::min(strip.intensity_lb(), bounds.field_lb));
-}
-
 std::vector<Step> bound_steps(const BoundValues& values, const model::Basis& basis) {
     const mechanics::YieldPattern& pattern = values.bounds.pattern;
     const double strip_lb = values.strip.intensity_lb(), field_lb = values.bounds.field_lb;
@@ -183,7 +172,7 @@ std::vector<Step> bound_steps(const BoundValues& values, const model::Basis& bas
                          "lower bound, von Mises", field_lb, "lb", "limit analysis"});
     if (std::isfinite(pattern.moment_needed_lb) && pattern.moment_needed_lb > 0.0)
         append(steps, pattern_steps(pattern));
-    const double needed_lb = moment_needed_lb(values.strip, values.bounds, basis);
+    const double needed_lb = moment_needed_lb(values.strip, values.bounds, model::plate_strength(basis));
     if (!std::isfinite(needed_lb)) return steps;
     const bool by_lines = model::plate_strength(basis) == model::PlateStrength::yield_line;
     steps.push_back(

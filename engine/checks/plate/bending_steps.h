@@ -2,7 +2,7 @@
 // The worked lines of a plate section, as a reviewer follows them: where it lies, the moment on it, the width that
 // carries it, and what that width may carry.
 #include "checks/basis/metal_basis.h"
-#include "checks/plate/limit.h"
+#include "checks/plate/needs.h"
 #include "checks/registry.h"
 #include "mechanics/plate_strip/strip.h"
 
@@ -21,11 +21,6 @@ namespace toehold::checks {
 
 /// What the verdict's choice rests on, in one sentence.
 [[nodiscard]] format::Phrase strength_rule(const model::Basis& basis);
-/// Moment per unit of width that the verdict asks of the plate, lb: by default the better of strip and field, not below
-/// what the yield lines need; by choice the yield lines' over 0.9.
-[[nodiscard]] double moment_needed_lb(const mechanics::PlateStrip& strip, const PlateBounds& bounds,
-                                      const model::Basis& basis);
-
 struct BoundValues {
     const mechanics::PlateStrip& strip;
     const PlateBounds& bounds;

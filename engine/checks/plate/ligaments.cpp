@@ -3,12 +3,12 @@
 // against shear through the thickness, AISC 360-16 J4.2, and, where it is a strip between two openings no wider than
 // twice their width, against bending as a beam held at both ends across the opening (statics), F11.
 #include "catalog/resolve.h"
+#include "checks/basis/pushes.h"
 #include "checks/basis/result_parts.h"
 #include "checks/plate/bending_steps.h"
-#include "checks/plate/strips.h"
+#include "checks/plate/plate_geometry.h"
 #include "checks/post/filler.h"
 #include "checks/registry.h"
-#include "demand/governing_state.h"
 #include "mechanics/plate_strip/closed_cut.h"
 #include "resistance/aluminum/member.h"
 #include "resistance/steel/connecting_element.h"
@@ -24,10 +24,26 @@ using format::phrase;
 
 namespace steel = resistance::steel;
 
-/// A cut as a line, with the bending span of each of its places: 0 where the metal there is no narrow strip.
+/// The push that is worst for all places of a cut with one bending span: 0 where the metal there is no narrow strip.
+struct WorstPlace {
+    double span_in = 0.0;
+    double force_lb_per_in = 0.0;
+    std::size_t state = 0;
+};
+
+struct CutNeed {
+    double offset_in = 0.0, length_in = 0.0, narrowest_in = 0.0;
+    std::vector<WorstPlace> worst;
+};
+
+/// What the pushes ask of the metal, whatever it may take.
+struct LigamentNeeds {
+    bool cut_off = false;  ///< openings leave nothing between the post and the rest
+    std::vector<CutNeed> cuts;
+};
+
+/// A cut as a line, with the bending span of each of its places.
 struct CutLine {
-    double offset_in = 0.0;
-    double narrowest_in = 0.0;
     steel::WeldLine line;
     std::vector<double> span_in;  ///< one for every place of the line
 };
@@ -35,17 +51,52 @@ struct CutLine {
 CutLine line_of(const mechanics::ClosedCut& cut) {
     constexpr double narrow = 2.0;
     std::vector<steel::WeldSegment> segments;
-    CutLine result{cut.offset_in, cut.pieces.front().length_in, {}, {}};
+    CutLine result;
     for (const mechanics::CutPiece& piece : cut.pieces) {
         const bool beam = piece.between_openings && piece.length_in <= narrow * piece.across_in;
         for (std::size_t at = 0; at + 1 < piece.places.size(); ++at) {
             segments.push_back({piece.places[at], piece.places[at + 1]});
             result.span_in.insert(result.span_in.end(), 2, beam ? piece.across_in : 0.0);
         }
-        result.narrowest_in = std::min(result.narrowest_in, piece.length_in);
     }
     result.line = steel::weld_line(segments);
     return result;
+}
+
+steel::WeldForces forces_of(const demand::Demand& demand, const demand::State& state) {
+    const demand::ActingLoad load = demand::acting_load(demand, state);
+    return {push_moment(demand, state).total_lb_in, state.direction_rad, load.push_lb, load.down_lb};
+}
+
+CutNeed need_of(const CheckInput& input, const mechanics::ClosedCut& cut) {
+    const CutLine line = line_of(cut);
+    CutNeed need{cut.offset_in, line.line.length_in, cut.pieces.front().length_in, {}};
+    for (const mechanics::CutPiece& piece : cut.pieces)
+        need.narrowest_in = std::min(need.narrowest_in, piece.length_in);
+    const std::vector<steel::NormalShare> shares = steel::normal_shares(line.line);
+    const auto all = pushes(input);
+    for (const std::size_t index : all->states) {
+        const steel::WeldForces forces = forces_of(input.demand, input.demand.states[index]);
+        for (std::size_t at = 0; at < shares.size(); ++at) {
+            const double force = steel::normal(shares[at], forces);
+            auto worst = std::find_if(need.worst.begin(), need.worst.end(),
+                                      [&](const WorstPlace& one) { return one.span_in == line.span_in[at]; });
+            if (worst == need.worst.end()) worst = need.worst.insert(worst, WorstPlace{line.span_in[at], 0.0, index});
+            if (force > worst->force_lb_per_in) *worst = {line.span_in[at], force, index};
+        }
+    }
+    return need;
+}
+
+LigamentNeeds find_needs(const CheckInput& input) {
+    const PlateGeometry geometry = plate_geometry(input.resolved, post_foot(input.resolved.detail.post));
+    LigamentNeeds needs;
+    for (const mechanics::ClosedCut& cut :
+         mechanics::closed_cuts(geometry.foot, geometry.plate.outline, open_holes(geometry))) {
+        needs.cut_off = needs.cut_off || cut.pieces.empty();
+        if (!cut.pieces.empty()) needs.cuts.push_back(need_of(input, cut));
+    }
+    return needs;
 }
 
 /// Usable, lb/in and lb.
@@ -85,25 +136,11 @@ Strength strength_of(const CheckInput& input) {
     return strength;
 }
 
-/// The share of the strength used at a place, and the force there.
-struct Use {
-    double share = 0.0;
-    double force_lb_per_in = 0.0;
-    double span_in = 0.0;
-};
-
-Use worst_use(const CutLine& cut, const Strength& strength, const demand::Demand& demand, const demand::State& state) {
-    const demand::LoadCase load = load_case(demand, state);
-    const std::vector<steel::WeldIntensity> forces = steel::intensities(
-        cut.line, {push_moment(demand, state).total_lb_in, state.direction_rad, load.push_lb, load.down_lb});
-    Use worst;
-    for (std::size_t at = 0; at < forces.size(); ++at) {
-        const double force = forces[at].normal();
-        const double bent = strength.moment.value > 0.0 ? 0.5 * force * cut.span_in[at] / strength.moment.value : 0.0;
-        const double share = std::max(force / strength.shear, bent);
-        if (share > worst.share) worst = {share, force, cut.span_in[at]};
-    }
-    return worst;
+/// The share of the strength used at a place.
+double share_used(const WorstPlace& place, const Strength& strength) {
+    const double bent =
+        strength.moment.value > 0.0 ? 0.5 * place.force_lb_per_in * place.span_in / strength.moment.value : 0.0;
+    return std::max(place.force_lb_per_in / strength.shear, bent);
 }
 
 CheckResult empty_result() {
@@ -114,34 +151,33 @@ CheckResult empty_result() {
     return result;
 }
 
-CheckResult result_of(const CheckInput& input, const std::vector<CutLine>& cuts) {
+CheckResult result_of(const CheckInput& input, const std::vector<CutNeed>& cuts) {
     CheckResult result = empty_result();
     const Strength strength = strength_of(input);
     if (!strength.moment.missing.empty()) {
         lacks_evidence(result, strength.moment.missing);
         return result;
     }
-    Use worst;
-    const CutLine* at = &cuts.front();
-    for (const CutLine& cut : cuts) {
-        const demand::GoverningState governing = demand::governing_state(input.demand, [&](const demand::State& state) {
-            return worst_use(cut, strength, input.demand, state).share;
-        });
-        const demand::State& state = input.demand.states.at(governing.state);
-        const Use use = worst_use(cut, strength, input.demand, state);
-        if (use.share <= worst.share) continue;
-        worst = use;
-        at = &cut;
-        result.direction_deg = degrees(state.direction_rad);
+    WorstPlace worst;
+    double share = 0.0;
+    const CutNeed* at = &cuts.front();
+    for (const CutNeed& cut : cuts) {
+        for (const WorstPlace& place : cut.worst) {
+            if (share_used(place, strength) <= share) continue;
+            share = share_used(place, strength);
+            worst = place;
+            at = &cut;
+        }
     }
-    if (!(worst.share > 0.0)) return result;
+    if (!(share > 0.0)) return result;
+    result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     result.demand = worst.force_lb_per_in;
-    result.capacity = worst.force_lb_per_in / worst.share;
+    result.capacity = worst.force_lb_per_in / share;
     result.note = phrase(
         "The cut runs around the post at one distance from it, through openings that no washer covers; all of the push "
         "crosses the metal between them.");
     result.steps = {from_file("c", phrase("distance of the cut from the post"), at->offset_in, "in"),
-                    {"L", phrase("metal along the cut"), "measured", at->line.length_in, "in", ""},
+                    {"L", phrase("metal along the cut"), "measured", at->length_in, "in", ""},
                     {"b", phrase("narrowest piece of it"), "measured", at->narrowest_in, "in", ""},
                     {"f", phrase("force across the plate at the worst place"), "M and P on the cut as a line",
                      worst.force_lb_per_in, "lb/in", "common practice"}};
@@ -161,19 +197,14 @@ CheckResult result_of(const CheckInput& input, const std::vector<CutLine>& cuts)
 }
 
 std::vector<CheckResult> plate_ligaments(const CheckInput& input) {
-    const PlateStrips strips = plate_strips(input, post_foot(input.resolved.detail.post));
-    std::vector<CutLine> lines;
-    for (const mechanics::ClosedCut& cut :
-         mechanics::closed_cuts(strips.foot, strips.plate.outline, open_holes(strips))) {
-        if (cut.pieces.empty()) {
-            CheckResult result = empty_result();
-            nothing_resists(result, 1.0, "lb/in", phrase("Openings cut the post off from the rest of the plate."));
-            return {result};
-        }
-        lines.push_back(line_of(cut));
+    const auto needs = input.once<LigamentNeeds>([&] { return find_needs(input); });
+    if (needs->cut_off) {
+        CheckResult result = empty_result();
+        nothing_resists(result, 1.0, "lb/in", phrase("Openings cut the post off from the rest of the plate."));
+        return {result};
     }
-    if (lines.empty()) return {};
-    return {result_of(input, lines)};
+    if (needs->cuts.empty()) return {};
+    return {result_of(input, needs->cuts)};
 }
 
 const RegisterCheck registered{

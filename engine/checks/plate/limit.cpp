@@ -3,7 +3,6 @@
 #include "catalog/resolve.h"
 #include "demand/demand.h"
 #include "demand/plate_on_deck/mesh_input.h"
-#include "mechanics/plane/area_moments.h"
 #include "mechanics/plate_strip/bearing_pressure.h"
 
 #include <algorithm>
@@ -23,7 +22,7 @@ constexpr double fineness = 1.0;
 std::optional<mechanics::MomentFields> fields_of(const CheckInput& input, const PlateStrips& strips) {
     try {
         const demand::MeshedPlate meshed = demand::meshed_plate(input.resolved, fineness);
-        return mechanics::MomentFields(meshed.mesh, meshed.foot, open_holes(strips));
+        return mechanics::MomentFields(meshed.mesh, meshed.foot, open_holes(strips.geometry));
     } catch (const demand::UnfitForMesh&) {
         return std::nullopt;
     }
@@ -44,28 +43,31 @@ void add_tensions(std::vector<PointLoad>& loads, const std::vector<double>& tens
     }
 }
 
-/// Each cell of a grid over the loaded area as one force, `times` as large, against the pull of anchors.
-void add_pressure(std::vector<PointLoad>& loads, const mechanics::PlanePressure& pressure, double times) {
+/// Each cell of a grid over the loaded area as one force, against the pull of anchors.
+void add_pressure(std::vector<PointLoad>& loads, const mechanics::PlanePressure& pressure) {
     constexpr int cells = 10;
-    if (pressure.loaded.empty()) {
-        loads.push_back({pressure.at, -times * pressure.force_lb});
+    if (!pressure.loaded) {
+        loads.push_back({pressure.at, -pressure.force_lb});
         return;
     }
-    Point low = pressure.loaded.front(), high = low;
-    for (const Point corner : pressure.loaded) {
-        low = {std::min(low.x, corner.x), std::min(low.y, corner.y)};
-        high = {std::max(high.x, corner.x), std::max(high.y, corner.y)};
-    }
-    const double width = (high.x - low.x) / cells, depth = (high.y - low.y) / cells;
-    for (int cell = 0; cell < cells * cells; ++cell) {
-        const int row = cell / cells;
-        const double x = low.x + width * (cell % cells), y = low.y + depth * row;
-        const mechanics::Moments part =
-            mechanics::moments(mechanics::clip_rectangle(pressure.loaded, x, x + width, y, y + depth));
-        if (!(part.area > 0.0)) continue;
-        const double force =
-            pressure.psi.at_origin * part.area + pressure.psi.slope_x * part.x + pressure.psi.slope_y * part.y;
-        loads.push_back({{part.x / part.area, part.y / part.area}, -times * force});
+    const mechanics::ShapePart& loaded = *pressure.loaded;
+    if (loaded.empty()) return;
+    const Point from = loaded.shape().reference();
+    const mechanics::LinearField& psi = pressure.psi;
+    const mechanics::Interval across = loaded.extent(1.0, 0.0), along = loaded.extent(0.0, 1.0);
+    const double width = across.length() / cells, depth = along.length() / cells;
+    for (int row = 0; row < cells; ++row) {
+        const double y = along.from + depth * row;
+        mechanics::ShapePart strip = loaded;
+        strip.keep({-y, 0.0, 1.0}).keep({y + depth, 0.0, -1.0});
+        for (int column = 0; column < cells; ++column) {
+            const double x = across.from + width * column;
+            mechanics::ShapePart cell = strip;
+            const mechanics::Moments part = cell.keep({-x, 1.0, 0.0}).keep({x + width, -1.0, 0.0}).moments();
+            if (!(part.area > 0.0)) continue;
+            const double force = psi.at(from) * part.area + psi.slope_x * part.x + psi.slope_y * part.y;
+            loads.push_back({{from.x + part.x / part.area, from.y + part.y / part.area}, -force});
+        }
     }
 }
 
@@ -84,21 +86,32 @@ double moment_arm_in(const mechanics::YieldLine& line, const mechanics::AnchorFo
 PlateLimit::PlateLimit(const CheckInput& input, const PlateStrips& strips)
     : input_(input),
       strips_(strips),
-      patterns_(mechanics::yield_patterns(strips.foot, strips.plate)),
+      patterns_(mechanics::yield_patterns(strips.geometry.foot, strips.geometry.plate)),
       fields_(fields_of(input, strips)) {}
 
 std::size_t PlateLimit::worst_state_of_tension() const {
+    const std::vector<demand::State>& states = input_.demand.states;
+    const std::vector<mechanics::AnchorFootprint>& anchors = strips_.geometry.anchors;
+    std::vector<double> largest(anchors.size(), 0.0);
+    for (const demand::State& state : states) {
+        for (std::size_t anchor = 0; anchor < anchors.size(); ++anchor)
+            largest[anchor] = std::max(largest[anchor], state.anchors[anchor].tension_lb);
+    }
     std::size_t worst = 0;
     double most = 0.0;
+    std::vector<double> share(anchors.size());
     for (const mechanics::YieldLine& line : patterns_.lines) {
         if (!(line.metal_in > 0.0)) continue;
-        std::vector<double> share;
-        for (const mechanics::AnchorFootprint& anchor : strips_.anchors)
-            share.push_back(moment_arm_in(line, anchor) / line.metal_in);
-        for (std::size_t index = 0; index < input_.demand.states.size(); ++index) {
+        double at_most = 0.0;
+        for (std::size_t anchor = 0; anchor < anchors.size(); ++anchor) {
+            share[anchor] = moment_arm_in(line, anchors[anchor]) / line.metal_in;
+            at_most += share[anchor] * largest[anchor];
+        }
+        if (at_most <= most) continue;  // no state needs more of this line
+        for (std::size_t index = 0; index < states.size(); ++index) {
             double needed = 0.0;
             for (std::size_t anchor = 0; anchor < share.size(); ++anchor)
-                needed += share[anchor] * input_.demand.states[index].anchors[anchor].tension_lb;
+                needed += share[anchor] * states[index].anchors[anchor].tension_lb;
             if (needed <= most) continue;
             most = needed;
             worst = index;
@@ -107,31 +120,30 @@ std::size_t PlateLimit::worst_state_of_tension() const {
     return worst;
 }
 
-PlateBounds PlateLimit::bounds(const std::vector<PointLoad>& loads, double strip_lb) const {
-    return bounds(loads, loads, strip_lb);
+double PlateLimit::field_lb(const std::vector<PointLoad>& loads, double pattern_lb, double strip_lb,
+                            double enough_lb) const {
+    if (!fields_ || !(pattern_lb < strip_lb)) return std::numeric_limits<double>::infinity();
+    return fields_->moment_needed_lb(loads, std::max(pattern_lb, enough_lb));
 }
 
-PlateBounds PlateLimit::bounds(const std::vector<PointLoad>& loads, const std::vector<PointLoad>& at_most,
-                               double strip_lb) const {
-    PlateBounds bounds{std::numeric_limits<double>::infinity(), mechanics::worst_pattern(patterns_, loads)};
-    const double pattern_lb = bounds.pattern.moment_needed_lb;
-    if (fields_ && pattern_lb < strip_lb) bounds.field_lb = fields_->moment_needed_lb(at_most, pattern_lb);
-    return bounds;
-}
-
-PlateBounds PlateLimit::under_tension(const GoverningStrip& strip) const {
+PlateBounds PlateLimit::under_tension(const GoverningStrip& strip, double enough_lb) const {
     const demand::State& state = input_.demand.states.at(strip.state);
     const double strip_lb = strip.strip.intensity_lb();
-    std::vector<PointLoad> loads;
-    add_tensions(loads, tensions_of(state), strips_.anchors);
-    PlateBounds alone = bounds(loads, strip_lb);
-    const std::size_t pulls = loads.size();
-    for (const mechanics::PlanePressure& pressure : pressures(state, strips_)) add_pressure(loads, pressure, 1.0);
-    if (loads.size() == pulls) return alone;
-    const PlateBounds together = bounds(loads, strip_lb);
-    alone.field_lb = std::max(alone.field_lb, together.field_lb);
-    if (together.pattern.moment_needed_lb > alone.pattern.moment_needed_lb) alone.pattern = together.pattern;
-    return alone;
+    std::vector<PointLoad> alone;
+    add_tensions(alone, tensions_of(state), strips_.geometry.anchors);
+    std::vector<PointLoad> together = alone;
+    for (const mechanics::PlanePressure& pressure : pressures(state, strips_)) add_pressure(together, pressure);
+    const mechanics::YieldPattern by_tension = mechanics::worst_pattern(patterns_, alone);
+    if (together.size() == alone.size())
+        return {field_lb(alone, by_tension.moment_needed_lb, strip_lb, enough_lb), by_tension};
+    const mechanics::YieldPattern by_both = mechanics::worst_pattern(patterns_, together);
+    PlateBounds bounds{0.0, by_both.moment_needed_lb > by_tension.moment_needed_lb ? by_both : by_tension};
+    bounds.field_lb = field_lb(together, by_both.moment_needed_lb, strip_lb, enough_lb);
+    // The worse counts, so that nobody asks by how much the other is better.
+    if (std::isfinite(bounds.field_lb))
+        bounds.field_lb = std::max(bounds.field_lb, field_lb(alone, by_tension.moment_needed_lb, strip_lb,
+                                                             std::max(enough_lb, bounds.field_lb)));
+    return bounds;
 }
 
 PlateBounds PlateLimit::under_bearing(const GoverningStrip& strip) const {
@@ -142,11 +154,11 @@ PlateBounds PlateLimit::under_bearing(const GoverningStrip& strip) const {
     if (!(of_plane > 0.0)) return by_strip;
     const double times = std::max(1.0, strip.strip.moment_lb_in / of_plane);
     std::vector<PointLoad> loads, at_most;
-    for (const mechanics::PlanePressure& pressure : plane) {
-        add_pressure(loads, pressure, 1.0);
-        add_pressure(at_most, pressure, times);
-    }
-    return bounds(loads, at_most, strip.strip.intensity_lb());
+    for (const mechanics::PlanePressure& pressure : plane) add_pressure(loads, pressure);
+    at_most = loads;
+    for (PointLoad& load : at_most) load.force_lb *= times;
+    const mechanics::YieldPattern pattern = mechanics::worst_pattern(patterns_, loads);
+    return {field_lb(at_most, pattern.moment_needed_lb, strip.strip.intensity_lb(), 0.0), pattern};
 }
 
 }  // namespace toehold::checks

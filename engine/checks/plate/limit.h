@@ -16,23 +16,23 @@ struct PlateBounds {
 
 class PlateLimit {
   public:
-    /// `strips` outlives this.
+    /// `input` and `strips` outlive this.
     PlateLimit(const CheckInput& input, const PlateStrips& strips);
 
     /// Of the state whose tensions need the most of a straight yield line.
     [[nodiscard]] std::size_t worst_state_of_tension() const;
-    /// Under the tensions alone, and together with the bearing of the same state; the worse.
-    [[nodiscard]] PlateBounds under_tension(const GoverningStrip& strip) const;
+    /// Under the tensions alone, and together with the bearing of the same state; the worse. Fields that suffice with
+    /// `enough_lb` or less are not told from each other: what comes back of them is no more than that.
+    [[nodiscard]] PlateBounds under_tension(const GoverningStrip& strip, double enough_lb = 0.0) const;
     /// Under the bearing alone: a plane pressure over each support, raised past the strip's section to what the strip
     /// counts there at most.
     [[nodiscard]] PlateBounds under_bearing(const GoverningStrip& strip) const;
 
   private:
-    /// No field is looked for where the strip's `strip_lb` is no more than the yield lines need: none could do better.
-    [[nodiscard]] PlateBounds bounds(const std::vector<mechanics::PointLoad>& loads, double strip_lb) const;
-    /// The field under `at_most`.
-    [[nodiscard]] PlateBounds bounds(const std::vector<mechanics::PointLoad>& loads,
-                                     const std::vector<mechanics::PointLoad>& at_most, double strip_lb) const;
+    /// The field under these loads; none is looked for where the strip's `strip_lb` is no more than the yield lines
+    /// need under them: none could do better.
+    [[nodiscard]] double field_lb(const std::vector<mechanics::PointLoad>& loads, double pattern_lb, double strip_lb,
+                                  double enough_lb) const;
 
     const CheckInput& input_;
     const PlateStrips& strips_;

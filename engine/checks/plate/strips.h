@@ -1,11 +1,11 @@
 #pragma once
-// The plate's straight sections, and the strip that is worst on them under any push.
-#include "checks/post/foot.h"
-#include "checks/registry.h"
-#include "mechanics/plate_strip/strip.h"
+// The plate's straight sections, and the strip that is worst on them under any push. What a strip needs at most is
+// known for next to nothing (the highest pressure on all of the area beyond; every anchor's moment on the narrowest
+// strip), so only those that may be worst are worked out.
+#include "checks/plate/plate_geometry.h"
 
 #include <cstddef>
-#include <span>
+#include <optional>
 #include <vector>
 
 namespace toehold::checks {
@@ -14,32 +14,29 @@ namespace toehold::checks {
 struct StripPlace {
     mechanics::PlateSection section;
     std::vector<mechanics::AreaAtSection> areas;
+    /// Of a section at the post: what a strip needs at most for a pound on each anchor, 1.
+    std::vector<double> at_most_for_tension = {};
 };
 
 struct PlateStrips {
-    mechanics::FootOutline foot;
-    mechanics::PlateShape plate;
+    PlateGeometry geometry;
+    std::vector<mechanics::Shape> patches;  ///< outlines of the supports; empty where they are not known
     std::vector<StripPlace> places;
-    std::vector<mechanics::AnchorFootprint> anchors;
-    std::vector<mechanics::Polygon> patches;  ///< outlines of the supports; empty where they are not known
 };
-/// A washer or head carries the plate around a hole that it covers; the holes that none covers are openings.
-[[nodiscard]] std::vector<mechanics::PlateHole> open_holes(const PlateStrips& strips);
 [[nodiscard]] PlateStrips plate_strips(const CheckInput& input, const PostFoot& foot);
 
 struct GoverningStrip {
     mechanics::PlateStrip strip;
-    const mechanics::PlateSection* section = nullptr;  ///< none: nothing bends the plate there
+    std::optional<mechanics::PlateSection> section;  ///< absent: nothing bends the plate there
     std::size_t state = 0;
 };
 struct WorstStrips {
     GoverningStrip anchors, bearing, beyond_anchors;
 };
-/// Over the states named. Sections point into `strips`.
-[[nodiscard]] WorstStrips worst_strips(const CheckInput& input, const PlateStrips& strips,
-                                       std::span<const std::size_t> states);
-
-[[nodiscard]] std::vector<mechanics::PatchForce> bearing_of(const demand::State& state);
-[[nodiscard]] std::vector<double> tensions_of(const demand::State& state);
+/// Of all states; of equal ones the first state's.
+[[nodiscard]] WorstStrips worst_strips(const demand::Demand& demand, const PlateStrips& strips);
+/// Of one state's anchors.
+[[nodiscard]] GoverningStrip worst_anchor_strip(const demand::Demand& demand, const PlateStrips& strips,
+                                                std::size_t state);
 
 }  // namespace toehold::checks

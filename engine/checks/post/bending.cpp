@@ -1,12 +1,12 @@
 // The post bent by the push: a metal post at the plate, or, over a stub, at the stub's top and the stub at the plate; a
 // wood post at its shoe's top, and the shoe's wall, as a closed tube, at the plate.
 #include "catalog/resolve.h"
+#include "checks/basis/pushes.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/filler.h"
 #include "checks/post/foot.h"
 #include "checks/post/metal_bending.h"
-#include "demand/governing_state.h"
 #include "model/base_detail.h"
 #include "resistance/wood/member_factors.h"
 #include "resistance/wood/member_strength.h"
@@ -82,7 +82,7 @@ void add_allowable(CheckResult& result, const Adjusted& adjusted, const char* sy
         {symbol, std::move(meaning), "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
 }
 
-void note_vertical_force(CheckResult& result, const demand::LoadCase& load) {
+void note_vertical_force(CheckResult& result, const demand::ActingLoad& load) {
     if (load.down_lb != 0.0) result.note = phrase("Vertical load on the post is not included in this ratio.");
 }
 
@@ -100,8 +100,8 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     const auto moment_of = [&](const demand::State& state) {
         return push_moment(input.demand, state, post.shoe.height_in);
     };
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return bending(moment_of(state), post, allowed).ratio; });
+    const demand::GoverningState worst = governing_push(
+        input, [&](const demand::State& state) { return bending(moment_of(state), post, allowed).ratio; });
     const demand::State& state = input.demand.states.at(worst.state);
     const PushMoment moment = moment_of(state);
     const Bending governing = bending(moment, post, allowed);
@@ -117,7 +117,7 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
     }
     add_allowable(result, allowed.edgewise, "F_b1'", phrase("adjusted bending design value, load on the narrow face"));
     add_allowable(result, allowed.flatwise, "F_b2'", phrase("adjusted bending design value, load on the wide face"));
-    note_vertical_force(result, load_case(input.demand, state));
+    note_vertical_force(result, demand::acting_load(input.demand, state));
     result.capacity = 1.0;
     if (!std::isfinite(governing.ratio)) {
         result.ratio = std::numeric_limits<double>::infinity();

@@ -3,7 +3,6 @@
 // metal railings that a contract may invoke: then its limit is checked, and otherwise a larger movement is a caution.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
-#include "checks/post/foot.h"
 #include "checks/post/overlap.h"
 #include "checks/post/post_stiffness.h"
 #include "checks/registry.h"
@@ -28,22 +27,23 @@ struct Movement {
 
 Movement movement(const CheckInput& input, const PostStiffness& post, std::size_t index) {
     const demand::State& state = input.demand.states[index];
-    const demand::LoadCase load = load_case(input.demand, state);
+    const demand::ActingLoad load = demand::acting_load(input.demand, state);
+    const double load_factor = input.demand.cases.at(state.load_case).load_factor;
     const double top_in = model::lever_height_in(input.resolved.detail);
-    const double push_lb = std::abs(load.push_lb) / load.load_factor;
+    const double push_lb = std::abs(load.push_lb) / load_factor;
     const double along_y = std::pow(std::sin(state.direction_rad), 2);
     Movement result;
     result.post_in = bent_in(post, push_lb, load.height_in, top_in, along_y);
     result.play_in = post.play_rad * top_in;
-    result.base_in = std::abs(state.rotation_rad) * top_in / load.load_factor;
+    result.base_in = std::abs(state.rotation_rad) * top_in / load_factor;
     if (input.demand.framing && !input.demand.framing->states.empty())
-        result.framing_in = std::abs(input.demand.framing->states.at(index).top_in) / load.load_factor;
+        result.framing_in = std::abs(input.demand.framing->states.at(index).top_in) / load_factor;
     return result;
 }
 
 /// A push and nothing else; the framing's give is added, so a state that lets it give would count it twice.
 bool counts(const demand::Demand& demand, const demand::State& state) {
-    const demand::LoadCase load = load_case(demand, state);
+    const demand::ActingLoad load = demand::acting_load(demand, state);
     return load.push_lb != 0.0 && load.down_lb == 0.0 && !demand.scenarios.at(state.scenario).flexible_framing;
 }
 
@@ -64,10 +64,11 @@ std::optional<LargestMovement> worst_movement(const CheckInput& input, const Pos
 
 void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness& post, const LargestMovement& worst) {
     const demand::State& state = input.demand.states[worst.state];
-    const demand::LoadCase load = load_case(input.demand, state);
+    const demand::ActingLoad load = demand::acting_load(input.demand, state);
+    const double load_factor = input.demand.cases.at(state.load_case).load_factor;
     const double top_in = model::lever_height_in(input.resolved.detail);
     append(result.steps,
-           {demanded("P", phrase("push without its load factor"), std::abs(load.push_lb) / load.load_factor, "lb"),
+           {demanded("P", phrase("push without its load factor"), std::abs(load.push_lb) / load_factor, "lb"),
             demanded("a", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
             from_file("h_t", phrase("height of the top of the guard above the underside of the plate"), top_in, "in")});
     append(result.steps, post.steps);

@@ -29,13 +29,9 @@ PostFoot post_foot(const model::Post& post) {
 }
 
 PushMoment push_moment(const demand::Demand& demand, const demand::State& state, double above_in) {
-    const demand::LoadCase load = load_case(demand, state);
+    const demand::ActingLoad load = demand::acting_load(demand, state);
     const double moment = std::abs(load.push_lb) * std::max(0.0, load.height_in - above_in);
     return {moment, moment * std::abs(std::sin(state.direction_rad)), moment * std::abs(std::cos(state.direction_rad))};
-}
-
-demand::LoadCase load_case(const demand::Demand& demand, const demand::State& state) {
-    return demand::acting(demand, state);
 }
 
 }  // namespace toehold::checks

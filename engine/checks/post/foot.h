@@ -11,7 +11,6 @@ struct Resolved;
 }
 namespace toehold::demand {
 struct Demand;
-struct LoadCase;
 struct State;
 }  // namespace toehold::demand
 
@@ -31,7 +30,7 @@ struct PostFoot {
 };
 [[nodiscard]] PostFoot post_foot(const model::Post& post);
 
-/// Moment of a state's push about the bearing plane, lb in, and its absolute parts about the plan axes.
+/// Moment of a state's push about the bearing plane, wind included, lb in, and its absolute parts about the plan axes.
 struct PushMoment {
     double total_lb_in = 0.0;
     double about_x_lb_in = 0.0;  ///< from the push along y
@@ -39,8 +38,5 @@ struct PushMoment {
 };
 /// `above_in`: height of the section above the bearing plane; never below 0.
 [[nodiscard]] PushMoment push_moment(const demand::Demand& demand, const demand::State& state, double above_in = 0.0);
-
-/// The push of a state as it acts in its direction, wind included.
-[[nodiscard]] demand::LoadCase load_case(const demand::Demand& demand, const demand::State& state);
 
 }  // namespace toehold::checks

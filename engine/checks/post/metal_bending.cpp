@@ -1,9 +1,9 @@
 #include "checks/post/metal_bending.h"
 
 #include "catalog/resolve.h"
+#include "checks/basis/pushes.h"
 #include "checks/basis/result_parts.h"
 #include "checks/post/foot.h"
-#include "demand/governing_state.h"
 #include "resistance/steel/tube.h"
 
 #include <algorithm>
@@ -28,7 +28,7 @@ std::string direction_formula(const MetalStrength& strength) {
     return "M / (M_x/M_cx + M_y/M_cy)";
 }
 
-void add_demand_steps(CheckResult& result, const MetalStrength& strength, const demand::LoadCase& load,
+void add_demand_steps(CheckResult& result, const MetalStrength& strength, const demand::ActingLoad& load,
                       const PushMoment& moment, double above_in) {
     append(result.steps,
            {demanded("H", phrase("push"), std::abs(load.push_lb), "lb"),
@@ -69,10 +69,11 @@ CheckResult metal_bending(const CheckInput& input, const MetalSection& section, 
     result.steps = strength.steps;
     const auto moment_of = [&](const demand::State& state) { return push_moment(input.demand, state, above_in); };
     const bool known = strength.missing.empty();
-    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
+    const demand::GoverningState worst = governing_push(input, [&](const demand::State& state) {
         const PushMoment moment = moment_of(state);
         if (!known) return moment.total_lb_in;
-        return ratio(moment.total_lb_in, capacity_lb_in(strength, moment, load_case(input.demand, state).down_lb));
+        return ratio(moment.total_lb_in,
+                     capacity_lb_in(strength, moment, demand::acting_load(input.demand, state).down_lb));
     });
     const demand::State& state = input.demand.states.at(worst.state);
     const PushMoment moment = moment_of(state);
@@ -82,7 +83,7 @@ CheckResult metal_bending(const CheckInput& input, const MetalSection& section, 
         lacks_evidence(result, strength.missing);
         return result;
     }
-    const demand::LoadCase load = load_case(input.demand, state);
+    const demand::ActingLoad load = demand::acting_load(input.demand, state);
     result.capacity = capacity_lb_in(strength, moment, load.down_lb);
     add_demand_steps(result, strength, load, moment, above_in);
     conclude(result);

@@ -1,9 +1,8 @@
 #include "checks/post/overlap.h"
 
 #include "catalog/resolve.h"
+#include "checks/basis/pushes.h"
 #include "checks/basis/result_parts.h"
-#include "checks/post/foot.h"
-#include "demand/governing_state.h"
 #include "model/base_detail.h"
 
 #include <algorithm>
@@ -49,7 +48,7 @@ std::optional<Overlap> overlap_of(const catalog::Resolved& resolved) {
 WorstCouple worst_couple(const CheckInput& input, const Overlap& overlap, double weight_x, double weight_y) {
     const double length_in = overlap.top_in - overlap.bottom_in;
     const auto couple_along = [&](const demand::State& state, bool along_x) {
-        const demand::LoadCase load = load_case(input.demand, state);
+        const demand::ActingLoad load = demand::acting_load(input.demand, state);
         const double part = std::abs(along_x ? std::cos(state.direction_rad) : std::sin(state.direction_rad));
         // A push lower than the overlap's top turns the post less than one at its top.
         const double height_in = std::max(load.height_in, overlap.top_in);
@@ -65,7 +64,7 @@ WorstCouple worst_couple(const CheckInput& input, const Overlap& overlap, double
         return counted(x) > counted(y) ? x : y;
     };
     const demand::GoverningState worst =
-        demand::governing_state(input.demand, [&](const demand::State& state) { return counted(worse_way(state)); });
+        governing_push(input, [&](const demand::State& state) { return counted(worse_way(state)); });
     return worse_way(input.demand.states.at(worst.state));
 }
 

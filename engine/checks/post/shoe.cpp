@@ -4,11 +4,11 @@
 // between them. Any other shoe has no evidence.
 #include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
+#include "checks/basis/pushes.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
 #include "checks/post/overlap.h"
-#include "demand/governing_state.h"
 #include "resistance/aluminum/member.h"
 #include "resistance/steel/member.h"
 
@@ -29,14 +29,14 @@ CheckResult started(const char* aspect, format::Phrase by) {
 }
 
 CheckResult by_report(const CheckInput& input, const model::WoodPost& post) {
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return push_moment(input.demand, state).total_lb_in; });
+    const demand::GoverningState worst =
+        governing_push(input, [&](const demand::State& state) { return push_moment(input.demand, state).total_lb_in; });
     const demand::State& state = input.demand.states.at(worst.state);
     CheckResult result = started("", phrase("shoe"));
     result.unit = "lb in";
     result.demand = worst.value;
     result.direction_deg = degrees(state.direction_rad);
-    const demand::LoadCase load = load_case(input.demand, state);
+    const demand::ActingLoad load = demand::acting_load(input.demand, state);
     result.steps = {demanded("H", phrase("push"), load.push_lb, "lb"),
                     demanded("h", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
                     {"M", phrase("moment at the plate"), "H h", result.demand, "lb in", "demand"}};

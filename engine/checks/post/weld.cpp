@@ -2,11 +2,11 @@
 // common practice; see resistance/steel/weld_line.h for what a thin plate adds), against the strength of the weld and
 // of the metal on both sides of it.
 #include "catalog/resolve.h"
+#include "checks/basis/pushes.h"
 #include "checks/basis/result_parts.h"
 #include "checks/post/filler.h"
 #include "checks/post/weld_strength.h"
 #include "checks/registry.h"
-#include "demand/governing_state.h"
 
 #include <algorithm>
 #include <cmath>
@@ -34,7 +34,7 @@ steel::WeldLine line_of(const steel::TubeShape& piece, const model::FootSides& s
 
 /// What one of the foot's equal pieces carries.
 steel::WeldForces forces_of(const demand::Demand& demand, const demand::State& state, std::size_t pieces) {
-    const demand::LoadCase load = load_case(demand, state);
+    const demand::ActingLoad load = demand::acting_load(demand, state);
     const double share = 1.0 / static_cast<double>(pieces);
     return {share * push_moment(demand, state).total_lb_in, state.direction_rad, share * std::abs(load.push_lb),
             share * std::abs(load.down_lb)};
@@ -56,7 +56,7 @@ struct Weld {
     }
 };
 
-std::vector<Step> demand_steps(const Weld& weld, const demand::LoadCase& load, const steel::WeldForces& forces,
+std::vector<Step> demand_steps(const Weld& weld, const demand::ActingLoad& load, const steel::WeldForces& forces,
                                const WeldIntensity& worst) {
     const steel::WeldLine& line = weld.line;
     std::vector<Step> steps = {
@@ -119,8 +119,8 @@ Weld weld_of(const catalog::Resolved& resolved, const PostFoot& foot) {
 
 CheckResult result_of(const CheckInput& input, const PostFoot& foot) {
     const Weld weld = weld_of(input.resolved, foot);
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return weld.use(weld.worst(input.demand, state)); });
+    const demand::GoverningState worst =
+        governing_push(input, [&](const demand::State& state) { return weld.use(weld.worst(input.demand, state)); });
     const demand::State& state = input.demand.states.at(worst.state);
     const WeldIntensity force = weld.worst(input.demand, state);
     CheckResult result;
@@ -130,8 +130,8 @@ CheckResult result_of(const CheckInput& input, const PostFoot& foot) {
     result.unit = "lb/in";
     result.demand = force.resultant();
     result.direction_deg = degrees(state.direction_rad);
-    result.steps =
-        demand_steps(weld, load_case(input.demand, state), forces_of(input.demand, state, weld.pieces), force);
+    result.steps = demand_steps(weld, demand::acting_load(input.demand, state),
+                                forces_of(input.demand, state, weld.pieces), force);
     if (!weld.strength) {
         lacks_evidence(result, phrase("Weld is not specified: nothing in the file joins the post to the plate."));
         return result;

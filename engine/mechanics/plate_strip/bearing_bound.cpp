@@ -1,7 +1,5 @@
 #include "mechanics/plate_strip/bearing_bound.h"
 
-#include "mechanics/plane/area_moments.h"
-
 #include <algorithm>
 #include <limits>
 
@@ -13,28 +11,26 @@ constexpr double no_moment_lb_in = 1e-9;
 constexpr int cuts = 8;
 
 /// `sign`: 1 beyond the section, -1 short of it.
-CutArea cut_area(const PlateSection& section, const Polygon& patch, double sign, double distance_in) {
-    const double offset = section.offset_in + sign * distance_in;
-    const Polygon part = clip_half_plane(patch, sign * offset, -sign * section.normal_x, -sign * section.normal_y);
-    const Moments outside = moments(part);
-    CutArea cut;
-    cut.distance_in = distance_in;
+CutArea cut_area(const PlateSection& section, const Shape& patch, double sign, double distance_in) {
+    CutArea cut{distance_in, 0.0, 0.0, 0.0, {}};
+    ShapePart part(patch);
+    part.keep({-sign * section.offset_in - distance_in, sign * section.normal_x, sign * section.normal_y});
+    if (part.empty()) return cut;
+    const Moments outside = part.moments();
     if (!(outside.area > 0.0)) return cut;
-    const Point centroid{outside.x / outside.area, outside.y / outside.area};
+    const Point from = patch.reference();
+    const Point centroid{from.x + outside.x / outside.area, from.y + outside.y / outside.area};
     cut.area_in2 = outside.area;
     cut.moment_in3 = std::max(0.0, sign * section.beyond_in(centroid) * outside.area);
     cut.along_in = section.along_in(centroid);
-    cut.extent = {cut.along_in, cut.along_in};
-    for (const Point corner : part) {
-        const double place = section.along_in(corner);
-        cut.extent = {std::min(cut.extent.from, place), std::max(cut.extent.to, place)};
-    }
+    cut.extent = part.extent(-section.normal_y, section.normal_x);
     return cut;
 }
 
-std::vector<CutArea> cut_areas(const PlateSection& section, const Polygon& patch, double sign, double reach_in) {
+std::vector<CutArea> cut_areas(const PlateSection& section, const Shape& patch, double sign, double reach_in) {
     std::vector<CutArea> all;
     if (!(reach_in > 0.0)) return all;
+    all.reserve(cuts + 1);
     for (int cut = 0; cut < cuts; ++cut) all.push_back(cut_area(section, patch, sign, reach_in * cut / cuts));
     // Nothing is left outside the last one; along the section it is the sliver before it.
     all.push_back(all.back());
@@ -43,26 +39,27 @@ std::vector<CutArea> cut_areas(const PlateSection& section, const Polygon& patch
     return all;
 }
 
-void take_least(SupportBearing& bearing, double slope, double offset_in, double above_in3, const CutArea& pressed) {
-    const double moment =
-        bearing.force_lb * slope * std::max(0.0, bearing.arm_in + offset_in) + bearing.peak_psi * above_in3;
-    if (moment >= bearing.moment_lb_in) return;
-    bearing.moment_lb_in = moment;
-    bearing.line_slope = slope;
-    bearing.line_offset_in = offset_in;
-    bearing.above_line_in3 = above_in3;
-    bearing.pressed = pressed;
-}
-
 /// The line that meets the lever arm at the one cut beyond the section, and is zero at the other, short of it.
-void try_line(SupportBearing& bearing, const CutArea& far, const CutArea& near) {
+LeverLine line_through(const CutArea& far, const CutArea& near, std::size_t pressed) {
     const double offset = near.distance_in;
-    const double length = far.distance_in + offset;
-    if (!(length > 0.0)) return;
-    const double slope = far.distance_in / length;
+    const double slope = far.distance_in / (far.distance_in + offset);
     const double above_far = (1.0 - slope) * far.moment_in3 - slope * offset * far.area_in2;
     const double above_near = slope * (near.moment_in3 - offset * near.area_in2);
-    take_least(bearing, slope, offset, std::max(0.0, above_far) + std::max(0.0, above_near), far);
+    return {slope, offset, std::max(0.0, above_far) + std::max(0.0, above_near), pressed};
+}
+
+std::vector<LeverLine> lever_lines(const AreaAtSection& area) {
+    std::vector<LeverLine> lines;
+    if (area.ahead.empty()) return lines;
+    const bool all_beyond = area.back.empty();
+    lines.push_back({all_beyond ? 1.0 : 0.0, 0.0, all_beyond ? 0.0 : area.ahead.front().moment_in3, 0});
+    for (std::size_t far = 0; far < area.ahead.size(); ++far) {
+        for (const CutArea& near : area.back) {
+            if (area.ahead[far].distance_in + near.distance_in > 0.0)
+                lines.push_back(line_through(area.ahead[far], near, far));
+        }
+    }
+    return lines;
 }
 
 /// A highest pressure below the mean is none; the bound must not rest on it.
@@ -83,19 +80,40 @@ void add(GreatestBearing& greatest, const SupportBearing& bearing) {
     greatest.supports.push_back(bearing);
 }
 
+BearingBeyond even_total(std::span<const AreaAtSection> areas, std::span<const PatchForce> supports) {
+    BearingBeyond total;
+    for (std::size_t index = 0; index < areas.size(); ++index) {
+        const AreaAtSection& area = areas[index];
+        if (!(supports[index].force_lb > 0.0) || area.ahead.empty()) continue;
+        const CutArea& pressed = area.ahead.front();
+        const double psi = peak(area, supports[index]);
+        const double beyond_lb = psi * pressed.area_in2, moment_lb_in = psi * pressed.moment_in3;
+        if (!(moment_lb_in > no_moment_lb_in && beyond_lb > 0.0)) continue;
+        const Interval& extent = pressed.extent;
+        total.extent = total.force_lb > 0.0
+                           ? Interval{std::min(total.extent.from, extent.from), std::max(total.extent.to, extent.to)}
+                           : extent;
+        total.along_in =
+            (total.along_in * total.force_lb + beyond_lb * pressed.along_in) / (total.force_lb + beyond_lb);
+        total.force_lb += beyond_lb;
+        total.moment_lb_in += moment_lb_in;
+    }
+    return total;
+}
+
 }  // namespace
 
-AreaAtSection area_at_section(const PlateSection& section, const Polygon& patch) {
+AreaAtSection area_at_section(const PlateSection& section, const Shape& patch) {
     AreaAtSection area;
-    area.total_in2 = moments(patch).area;
+    area.total_in2 = patch.moments().area;
     area.ahead_in = area.back_in = -std::numeric_limits<double>::infinity();
-    for (const Point corner : patch) {
-        const double beyond_in = section.beyond_in(corner);
-        area.ahead_in = std::max(area.ahead_in, beyond_in);
-        area.back_in = std::max(area.back_in, -beyond_in);
-    }
+    if (patch.outline().empty()) return area;
+    const Interval out = ShapePart(patch).extent(section.normal_x, section.normal_y);
+    area.ahead_in = out.to - section.offset_in;
+    area.back_in = section.offset_in - out.from;
     area.ahead = cut_areas(section, patch, 1.0, area.ahead_in);
     area.back = cut_areas(section, patch, -1.0, area.back_in);
+    area.lines = lever_lines(area);
     return area;
 }
 
@@ -106,12 +124,19 @@ SupportBearing greatest_bearing(const PlateSection& section, const AreaAtSection
     bearing.arm_in = section.beyond_in(force.at);
     bearing.peak_psi = peak(area, force);
     bearing.beyond_lb = std::min(force.force_lb, bearing.peak_psi * area.ahead.front().area_in2);
+    const LeverLine* least = &area.lines.front();
     bearing.moment_lb_in = std::numeric_limits<double>::infinity();
-    const bool all_beyond = area.back.empty();
-    const CutArea& beyond = area.ahead.front();
-    take_least(bearing, all_beyond ? 1.0 : 0.0, 0.0, all_beyond ? 0.0 : beyond.moment_in3, beyond);
-    for (const CutArea& far : area.ahead)
-        for (const CutArea& near : area.back) try_line(bearing, far, near);
+    for (const LeverLine& line : area.lines) {
+        const double moment = force.force_lb * line.slope * std::max(0.0, bearing.arm_in + line.offset_in) +
+                              bearing.peak_psi * line.above_in3;
+        if (moment >= bearing.moment_lb_in) continue;
+        bearing.moment_lb_in = moment;
+        least = &line;
+    }
+    bearing.line_slope = least->slope;
+    bearing.line_offset_in = least->offset_in;
+    bearing.above_line_in3 = least->above_in3;
+    bearing.pressed = area.ahead[least->pressed];
     return bearing;
 }
 
@@ -141,6 +166,10 @@ GreatestBearing greatest_bearing(const PlateSection& section, std::span<const Ar
         if (bearing.moment_lb_in > no_moment_lb_in && bearing.beyond_lb > 0.0) add(greatest, bearing);
     }
     return greatest;
+}
+
+BearingBeyond even_beyond(std::span<const AreaAtSection> areas, std::span<const PatchForce> supports) {
+    return areas.size() == supports.size() ? even_total(areas, supports) : BearingBeyond{};
 }
 
 }  // namespace toehold::mechanics

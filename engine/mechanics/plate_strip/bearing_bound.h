@@ -24,15 +24,23 @@ struct CutArea {
     Interval extent;           ///< along the section
 };
 
+/// A line m (s + d) over a support, and how far the lever arm stands out over it.
+struct LeverLine {
+    double slope = 0.0, offset_in = 0.0;  ///< m, d
+    double above_in3 = 0.0;               ///< Q
+    std::size_t pressed = 0;              ///< number of the cut ahead past which the highest pressure lies
+};
+
 /// A support's area about a section, cut ever farther from it.
 struct AreaAtSection {
     double total_in2 = 0.0;
-    double ahead_in = 0.0;       ///< how far it reaches beyond; negative where all of it lies short
-    double back_in = 0.0;        ///< how far it reaches short; negative where all of it lies beyond
-    std::vector<CutArea> ahead;  ///< from the section outwards to the far end
-    std::vector<CutArea> back;   ///< from the section to the near end
+    double ahead_in = 0.0;              ///< how far it reaches beyond; negative where all of it lies short
+    double back_in = 0.0;               ///< how far it reaches short; negative where all of it lies beyond
+    std::vector<CutArea> ahead;         ///< from the section outwards to the far end
+    std::vector<CutArea> back;          ///< from the section to the near end
+    std::vector<LeverLine> lines = {};  ///< through every cut ahead and every cut back; none where all lies short
 };
-[[nodiscard]] AreaAtSection area_at_section(const PlateSection& section, const Polygon& patch);
+[[nodiscard]] AreaAtSection area_at_section(const PlateSection& section, const Shape& patch);
 
 /// One support's share, at most.
 struct SupportBearing {
@@ -66,5 +74,8 @@ struct GreatestBearing {
 };
 [[nodiscard]] GreatestBearing greatest_bearing(const PlateSection& section, std::span<const AreaAtSection> areas,
                                                std::span<const PatchForce> supports, BearingBound bound);
+
+/// The total of `BearingBound::even` alone.
+[[nodiscard]] BearingBeyond even_beyond(std::span<const AreaAtSection> areas, std::span<const PatchForce> supports);
 
 }  // namespace toehold::mechanics

@@ -37,13 +37,18 @@ std::vector<PlateStrip> single_strips(const PlateSection& section, std::span<con
     return strips;
 }
 
-PlateStrip strip_under(const PlateSection& section, const BearingBeyond& beyond) {
-    if (!(beyond.force_lb > 0.0)) return {};
+/// The length of an even pressure with the same resultant, as for a footing loaded off its center, spread to the
+/// section.
+Interval span_under(const BearingBeyond& beyond) {
     const double arm = beyond.moment_lb_in / beyond.force_lb;
-    // The length of an even pressure with the same resultant, as for a footing loaded off its center.
     const double half = std::min(beyond.along_in - beyond.extent.from, beyond.extent.to - beyond.along_in);
     const double reach = std::max(0.0, half) + arm;
-    PlateStrip strip{{beyond.along_in - reach, beyond.along_in + reach}, beyond.moment_lb_in, 0.0, {}, beyond, {}};
+    return {beyond.along_in - reach, beyond.along_in + reach};
+}
+
+PlateStrip strip_under(const PlateSection& section, const BearingBeyond& beyond) {
+    if (!(beyond.force_lb > 0.0)) return {};
+    PlateStrip strip{span_under(beyond), beyond.moment_lb_in, 0.0, {}, beyond, {}};
     strip.width_in = section.width_in(strip.span);
     return strip;
 }
@@ -54,13 +59,15 @@ PlateStrip strip_at_most(const PlateSection& section, GreatestBearing&& greatest
     return strip;
 }
 
-}  // namespace
-
-double PlateStrip::intensity_lb() const {
+double intensity(double moment_lb_in, double width_in) {
     constexpr double no_moment_lb_in = 1e-9;
     if (width_in > 0.0) return moment_lb_in / width_in;
     return moment_lb_in > no_moment_lb_in ? std::numeric_limits<double>::infinity() : 0.0;
 }
+
+}  // namespace
+
+double PlateStrip::intensity_lb() const { return intensity(moment_lb_in, width_in); }
 
 double mean_distance_beyond_in(double beyond_in, double radius_in) {
     if (beyond_in >= radius_in) return std::max(0.0, beyond_in);
@@ -93,8 +100,16 @@ PlateStrip bearing_strip(const PlateSection& section, std::span<const AreaAtSect
     if (areas.size() != supports.size()) return worse;
     PlateStrip least = strip_at_most(section, greatest_bearing(section, areas, supports, BearingBound::least));
     if (least.intensity_lb() > worse.intensity_lb()) worse = std::move(least);
-    PlateStrip even = strip_at_most(section, greatest_bearing(section, areas, supports, BearingBound::even));
-    return even.intensity_lb() < worse.intensity_lb() ? even : worse;
+    if (greatest_intensity_lb(section, areas, supports) >= worse.intensity_lb()) return worse;
+    return strip_at_most(section, greatest_bearing(section, areas, supports, BearingBound::even));
+}
+
+double greatest_intensity_lb(const PlateSection& section, std::span<const AreaAtSection> areas,
+                             std::span<const PatchForce> supports) {
+    if (areas.size() != supports.size()) return std::numeric_limits<double>::infinity();
+    const BearingBeyond even = even_beyond(areas, supports);
+    if (!(even.force_lb > 0.0)) return 0.0;
+    return intensity(even.moment_lb_in, section.width_in(span_under(even)));
 }
 
 }  // namespace toehold::mechanics

@@ -47,5 +47,9 @@ struct PlateStrip {
 /// `areas`: one for every support, or none, where their outlines are not known.
 [[nodiscard]] PlateStrip bearing_strip(const PlateSection& section, std::span<const AreaAtSection> areas,
                                        std::span<const PatchForce> supports, std::span<const PlanePressure> plane);
+/// What the bearing's strip can need of the plate at most, lb: the highest pressure on all of the area beyond. Costs
+/// next to nothing; infinite where the supports' outlines are not known.
+[[nodiscard]] double greatest_intensity_lb(const PlateSection& section, std::span<const AreaAtSection> areas,
+                                           std::span<const PatchForce> supports);
 
 }  // namespace toehold::mechanics

@@ -12,7 +12,7 @@ using namespace toehold::mechanics;
 
 namespace {
 
-const Polygon patch = {{-2.0, 0.0}, {2.0, 0.0}, {2.0, 3.0}, {-2.0, 3.0}};
+const Shape patch({{-2.0, 0.0}, {2.0, 0.0}, {2.0, 3.0}, {-2.0, 3.0}});
 
 PlateSection section_towards(double angle_rad, double offset_in) {
     PlateSection section;
@@ -102,7 +102,7 @@ TEST_CASE("Prying at the heel does not hide the toe's bearing on one support", "
     const Field pressed = field(section, [](Point at) { return at.y > 2.5 || at.y < 0.25 ? 160.0 : 0.0; });
     CHECK_CLOSE(pressed.moment_lb_in, 240.0, 1e-9, 0.0);
     const PatchForce resultant = pressed.resultant();
-    CHECK(bound(section, resultant) >= 240.0);
+    CHECK(bound(section, resultant) >= 240.0 * (1.0 - 1e-12));
     CHECK(bound(section, resultant) <= 1.1 * 240.0);
     const std::vector<PlanePressure> plane = plane_pressures({&resultant, 1}, {&patch, 1});
     CHECK(bearing_beyond(section, plane).moment_lb_in < 0.7 * 240.0);

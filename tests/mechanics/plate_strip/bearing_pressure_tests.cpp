@@ -8,9 +8,9 @@ using namespace toehold::mechanics;
 
 namespace {
 
-const Polygon patch = {{-2.0, 0.0}, {2.0, 0.0}, {2.0, 3.0}, {-2.0, 3.0}};
+const std::vector<Shape> patch{Shape({{-2.0, 0.0}, {2.0, 0.0}, {2.0, 3.0}, {-2.0, 3.0}})};
 
-std::vector<PlanePressure> pressures_of(double force_lb, Point at, Point peak_at, const std::vector<Polygon>& patches) {
+std::vector<PlanePressure> pressures_of(double force_lb, Point at, Point peak_at, const std::vector<Shape>& patches) {
     const PatchForce support{force_lb, at, 0.0, peak_at, 0.0};
     return plane_pressures({&support, 1}, patches);
 }
@@ -27,7 +27,7 @@ PlateSection section_along_x(double offset_in) {
 
 TEST_CASE("A triangular pressure over part of a patch is found from its resultant", "[closed-form]") {
     // p = 100 (y - 1.2) psi for y > 1.2: F = 4 x 100 x 1.8^2/2 = 648 lb at y = 1.2 + 2/3 x 1.8 = 2.4.
-    const auto found = pressures_of(648.0, {0.0, 2.4}, {0.0, 3.0}, {patch});
+    const auto found = pressures_of(648.0, {0.0, 2.4}, {0.0, 3.0}, patch);
     REQUIRE(found.size() == 1);
     CHECK_CLOSE(found[0].psi.slope_y, 100.0, 1e-7, 0.0);
     CHECK_CLOSE(found[0].psi.at_origin, -120.0, 1e-7, 0.0);
@@ -45,7 +45,7 @@ TEST_CASE("A triangular pressure over part of a patch is found from its resultan
 
 TEST_CASE("A pressure that varies both ways puts its resultant off the middle", "[closed-form]") {
     // p = 50 + 10 x over the whole patch: F = 600, x = 10 x (4^3 x 3/12)/600 = 160/600.
-    const auto found = pressures_of(600.0, {160.0 / 600.0, 1.5}, {2.0, 1.5}, {patch});
+    const auto found = pressures_of(600.0, {160.0 / 600.0, 1.5}, {2.0, 1.5}, patch);
     REQUIRE(found.size() == 1);
     CHECK_CLOSE(found[0].psi.slope_x, 10.0, 1e-7, 0.0);
     CHECK_CLOSE(found[0].psi.at_origin, 50.0, 1e-7, 0.0);

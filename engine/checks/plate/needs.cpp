@@ -1,0 +1,101 @@
+#include "checks/plate/needs.h"
+
+#include "catalog/resolve.h"
+#include "demand/demand.h"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+namespace toehold::checks {
+namespace {
+
+/// A tenth off for patterns that were not searched: the usual allowance of the yield-line method (common practice, from
+/// slabs).
+constexpr double yield_line_share = 0.9;
+
+/// Of the states whose strip or whose yield line is worst, the one that needs the most of the plate.
+std::optional<PlateNeed> under_tension(const CheckInput& input, const PlateStrips& strips, const PlateLimit& limit,
+                                       const GoverningStrip& worst, model::PlateStrength strength) {
+    if (!worst.section) return std::nullopt;
+    PlateNeed of_strip{worst, limit.under_tension(worst)};
+    const std::size_t other = limit.worst_state_of_tension();
+    if (other == worst.state) return of_strip;
+    GoverningStrip strip = worst_anchor_strip(input.demand, strips, other);
+    if (!strip.section) return of_strip;
+    // A field that suffices with no more than this does not make the other state the worse one.
+    const double needed_lb = moment_needed_lb(of_strip.strip.strip, of_strip.bounds, strength);
+    const PlateBounds at_most = limit.under_tension(strip, needed_lb);
+    if (!(moment_needed_lb(strip.strip, at_most, strength) > needed_lb)) return of_strip;
+    return PlateNeed{strip, at_most.field_lb > needed_lb ? at_most : limit.under_tension(strip)};
+}
+
+void grow(mechanics::BearingBeyond& bearing, double factor) {
+    bearing.force_lb *= factor;
+    bearing.moment_lb_in *= factor;
+}
+
+void grow(mechanics::SupportBearing& bearing, double factor) {
+    bearing.force_lb *= factor;
+    bearing.peak_psi *= factor;
+    bearing.beyond_lb *= factor;
+    bearing.moment_lb_in *= factor;
+}
+
+template <model::PlateStrength strength>
+std::shared_ptr<const std::vector<PlateNeed>> known_needs(const CheckInput& input, const PostFoot& foot) {
+    using Needs = PlateNeeds<strength>;
+    const auto needs = input.once<Needs>([&] { return Needs{find_plate_needs(input, foot, strength)}; });
+    return {needs, &needs->all};
+}
+
+}  // namespace
+
+double moment_needed_lb(const mechanics::PlateStrip& strip, const PlateBounds& bounds, model::PlateStrength strength) {
+    const double pattern_lb = bounds.pattern.moment_needed_lb;
+    if (strength == model::PlateStrength::yield_line && pattern_lb > 0.0) return pattern_lb / yield_line_share;
+    return std::max(pattern_lb, std::min(strip.intensity_lb(), bounds.field_lb));
+}
+
+std::vector<PlateNeed> find_plate_needs(const CheckInput& input, const PostFoot& foot, model::PlateStrength strength) {
+    const PlateStrips strips = plate_strips(input, foot);
+    const WorstStrips worst = worst_strips(input.demand, strips);
+    const PlateLimit limit(input, strips);
+    std::vector<PlateNeed> needs;
+    if (std::optional<PlateNeed> need = under_tension(input, strips, limit, worst.anchors, strength))
+        needs.push_back(std::move(*need));
+    for (const GoverningStrip& governing : {worst.bearing, worst.beyond_anchors}) {
+        if (governing.section) needs.push_back({governing, limit.under_bearing(governing)});
+    }
+    return needs;
+}
+
+std::shared_ptr<const std::vector<PlateNeed>> plate_needs(const CheckInput& input, const PostFoot& foot) {
+    using model::PlateStrength;
+    return model::plate_strength(input.resolved.detail.basis) == PlateStrength::yield_line
+               ? known_needs<PlateStrength::yield_line>(input, foot)
+               : known_needs<PlateStrength::lower_bound>(input, foot);
+}
+
+PlateNeed grown(PlateNeed need, double factor) {
+    mechanics::PlateStrip& strip = need.strip.strip;
+    strip.moment_lb_in *= factor;
+    for (mechanics::StripAnchor& anchor : strip.anchors) anchor.tension_lb *= factor;
+    grow(strip.bearing, factor);
+    for (mechanics::SupportBearing& support : strip.supports) grow(support, factor);
+    need.bounds.field_lb *= factor;
+    need.bounds.pattern.moment_needed_lb *= factor;
+    return need;
+}
+
+template <model::PlateStrength strength>
+PlateNeeds<strength> PlateNeeds<strength>::grown(double factor) const {
+    PlateNeeds other;
+    for (const PlateNeed& need : all) other.all.push_back(checks::grown(need, factor));
+    return other;
+}
+
+template struct PlateNeeds<model::PlateStrength::lower_bound>;
+template struct PlateNeeds<model::PlateStrength::yield_line>;
+
+}  // namespace toehold::checks
