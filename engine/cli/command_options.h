@@ -8,6 +8,7 @@ class App;
 
 namespace toehold::cli {
 
+void add_new(CLI::App& app, NewCommand& command, const format::Locale& locale);
 void add_check(CLI::App& app, CheckCommand& command, const format::Locale& locale);
 void add_compare(CLI::App& app, CompareCommand& command, const format::Locale& locale);
 void add_remark(CLI::App& app, RemarkCommand& command, const format::Locale& locale);

@@ -6,6 +6,7 @@
 
 namespace toehold::cli {
 
+[[nodiscard]] ExitStatus run(const NewCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const CheckCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const CompareCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const RemarkCommand& command, const format::Locale& locale);

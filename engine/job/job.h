@@ -50,7 +50,8 @@ struct Job {
     std::optional<std::string> species = {};            ///< of framing and wood post, catalog id; absent: southern pine
     std::optional<std::string> grade = {};              ///< catalog id; absent: No. 2
     std::optional<bool> treated = {};                   ///< absent: treated
-    std::optional<double> joist_span_in = {};           ///< from the ledger to the beam; absent: 8 ft
+    std::optional<double> joist_span_in = {};           ///< ledger to beam, 48 to 240; absent: 8 ft or less
+    std::optional<bool> access_below = {};              ///< whether nuts can be turned below the deck; absent: they can
     friend bool operator==(const Job&, const Job&) = default;
 };
 
@@ -61,7 +62,7 @@ struct Job {
 struct Assumed {
     std::string element;    ///< path as in `model::Problem`: `framing/joists`, `framing/block[B1]/end[to]/connector`
     std::string attribute;  ///< of that element: `species`; empty: the whole element
-    std::string value;      ///< as the file has it: `southern-pine`, `1/2 in`; of a whole element, in a few words
+    format::Phrase value;   ///< as the file has it: `southern-pine`, `0.5 in`; of a whole element, in a few words
     format::Phrase why;     ///< one sentence, and what would change it
     friend bool operator==(const Assumed&, const Assumed&) = default;
 };

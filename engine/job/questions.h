@@ -24,7 +24,8 @@ struct Question {
     std::vector<Choice> choices;  ///< common answers; where `open`, others are taken too
     bool open = false;            ///< free text is taken: a length, a section
     bool optional = false;        ///< may stay unanswered, and is then assumed
-    /// Puts the answer into the job; returns what would be accepted where it is refused, and leaves the job alone.
+    /// Puts the answer into the job; returns what would be accepted where it is refused, and leaves the job alone. An
+    /// empty answer takes an optional one back.
     std::function<std::optional<format::Phrase>(Job&, std::string_view answer)> take;
     /// The answer that stands in the job now; empty where there is none.
     std::function<std::string(const Job&)> answer;
@@ -33,7 +34,7 @@ struct Question {
 };
 
 /// In the order they are asked: the seven that every job has, the tributary length where the code needs it, then the
-/// optional ones.
+/// optional ones. They refer to the catalog, which must outlive them.
 [[nodiscard]] std::vector<Question> questions(const catalog::Catalog& catalog);
 /// The one with this id; throws std::out_of_range.
 [[nodiscard]] Question question(std::string_view id, const catalog::Catalog& catalog);

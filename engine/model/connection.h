@@ -82,6 +82,8 @@ struct ReportedConnector {
     std::optional<double> from_top_in = std::nullopt;
     /// From the member's bottom up to the lowest, >= 0; 0: the member stands on a seat. Absent: not given.
     std::optional<double> from_bottom_in = std::nullopt;
+    /// False: no hardware is chosen yet, and the values are the least that its report must give.
+    bool chosen = true;
     friend bool operator==(const ReportedConnector&, const ReportedConnector&) = default;
 };
 

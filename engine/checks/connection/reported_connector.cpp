@@ -64,6 +64,11 @@ void add_uses(Uses& uses, const demand::SupportReaction& forces, const ReportedC
     add_couples_it_does_not_resist(uses, forces, connector);
 }
 
+std::string source_of(const ReportedConnector& connector) {
+    if (!connector.chosen) return "required of hardware not yet chosen";
+    return connector.report.empty() ? "report not named" : "report: " + connector.report;
+}
+
 }  // namespace
 
 EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place, const ReportedConnector& connector) {
@@ -73,7 +78,7 @@ EndStrength strength_of(const catalog::Resolved& resolved, const EndPlace& place
                           raised(connector.lateral_lb), raised(connector.pull_lb)};
     EndStrength strength;
     strength.by = connector.name.empty() ? phrase("reported connector") : format::verbatim(connector.name);
-    strength.clause = connector.report.empty() ? "report not named" : "report: " + connector.report;
+    strength.clause = source_of(connector);
     const bool raises = basis.method == model::Method::lrfd;
     const char* source = raises ? "the report's, times 1.6" : "the report's";
     const Origin origin = raises ? Origin::derived : Origin::file;

@@ -31,7 +31,7 @@ void look_at_fasteners(std::vector<Finding>& findings, const model::BaseDetail& 
 /// `part`: the held part at its holder.
 void look_at_connector(std::vector<Finding>& findings, const model::EndConnection& connection, const PartId& part) {
     const auto* connector = std::get_if<model::ReportedConnector>(&connection);
-    if (connector == nullptr || !connector->report.empty()) return;
+    if (connector == nullptr || !connector->report.empty() || !connector->chosen) return;
     findings.push_back(
         finding_on(part, Severity::missing,
                    phrase("The source of the allowable values of the connector, {}, is not specified. Name "

@@ -75,7 +75,9 @@ Phrase words_of(const model::ReportedConnector& connector) {
         values.items.push_back(phrase("highest fastener {} below the top", Dimension{*top}));
     if (const auto& bottom = connector.from_bottom_in)
         values.items.push_back(phrase("lowest fastener {} above the bottom", Dimension{*bottom}));
-    const Phrase report = connector.report.empty() ? phrase("no source") : format::verbatim(connector.report);
+    const Phrase report = !connector.chosen          ? phrase("the least it must have; not chosen yet")
+                          : connector.report.empty() ? phrase("no source")
+                                                     : format::verbatim(connector.report);
     return values.items.empty() ? phrase("{} (values: {}), no values", connector.name, report)
                                 : phrase("{} (values: {}): {}", connector.name, report, std::move(values));
 }

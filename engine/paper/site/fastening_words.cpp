@@ -135,7 +135,9 @@ Fastening words(const model::ReportedConnector& of, const Joint& joint) {
     if (of.down_lb > 0.0) values.items.push_back(phrase("{} down", number(of.down_lb)));
     if (of.lateral_lb > 0.0) values.items.push_back(phrase("{} lateral", number(of.lateral_lb)));
     if (of.pull_lb > 0.0) values.items.push_back(phrase("{} pull-off", number(of.pull_lb)));
-    Phrase how = of.report.empty() ? phrase("No report is named: ASK.") : phrase("Report: {}.", of.report);
+    Phrase how = !of.chosen          ? phrase("Not chosen yet: ASK.")
+                 : of.report.empty() ? phrase("No report is named: ASK.")
+                                     : phrase("Report: {}.", of.report);
     if (!values.items.empty()) {
         const char* const unit = joint.system == units::System::si ? "N" : "lb";
         how = phrase("Required allowable, {}: {}. {}", unit, std::move(values), std::move(how));

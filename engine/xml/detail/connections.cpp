@@ -81,6 +81,7 @@ model::ReportedConnector read_connector(ElementReader& reader) {
     connector.stiffness_lb_per_in = reader.optional_quantity("stiffness", Kind::force_per_length, Sign::positive);
     connector.from_top_in = reader.optional_quantity("from-top", Kind::length, Sign::not_negative);
     connector.from_bottom_in = reader.optional_quantity("from-bottom", Kind::length, Sign::not_negative);
+    connector.chosen = reader.optional_yes_no("chosen").value_or(connector.chosen);
     return connector;
 }
 
@@ -128,7 +129,9 @@ Element connection_element(const model::ReportedConnector& connector) {
     element.given_quantity("height", connector.height_in, Kind::length);
     element.optional_quantity("stiffness", connector.stiffness_lb_per_in, Kind::force_per_length);
     element.optional_quantity("from-top", connector.from_top_in, Kind::length);
-    return element.optional_quantity("from-bottom", connector.from_bottom_in, Kind::length);
+    element.optional_quantity("from-bottom", connector.from_bottom_in, Kind::length);
+    if (!connector.chosen) element.yes_no("chosen", false);
+    return element;
 }
 
 struct AddTo {

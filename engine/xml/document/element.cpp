@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace toehold::xml {
 namespace {
 
@@ -40,8 +42,38 @@ std::string escaped(std::string_view value) {
     return result;
 }
 
+constexpr std::size_t comment_columns = 110;
+
+/// A hyphen after a hyphen would end the comment.
+std::string harmless(std::string_view words) {
+    std::string result;
+    for (const char character : cleaned(words)) {
+        if (character == '-' && !result.empty() && result.back() == '-') result += ' ';
+        result += character;
+    }
+    return result + (result.ends_with('-') ? " " : "");
+}
+
+/// Words wrapped at blanks, later lines under the first word.
+void append_comment(std::string& text, std::string_view comment, const std::string& indent) {
+    const std::string margin = indent + "     ";
+    std::string line = indent + "<!--";
+    const std::string words = harmless(comment);
+    for (std::size_t at = 0; at < words.size();) {
+        const std::size_t end = std::min(words.find_first_of(" \n\t", at), words.size());
+        if (line.size() + 1 + end - at > comment_columns && line.size() > margin.size()) {
+            text += line + "\n";
+            line = indent + "    ";
+        }
+        if (end > at) line += " " + words.substr(at, end - at);
+        at = end + 1;
+    }
+    text += line + " -->\n";
+}
+
 void append(std::string& text, const Element& element, std::size_t depth) {
     const std::string indent(2 * depth, ' ');
+    for (const std::string& comment : element.comments) append_comment(text, comment, indent);
     text += indent + "<" + element.name;
     for (const auto& [name, value] : element.attributes) text += fmt::format(" {}=\"{}\"", name, escaped(value));
     if (element.children.empty()) {
@@ -80,6 +112,11 @@ Element& Element::yes_no(std::string_view attribute, bool value) { return text(a
 
 Element& Element::child(Element element) {
     children.push_back(std::move(element));
+    return *this;
+}
+
+Element& Element::comment(std::string words) {
+    comments.push_back(std::move(words));
     return *this;
 }
 

@@ -32,6 +32,7 @@ struct Element {
     std::string name;
     std::vector<std::pair<std::string, std::string>> attributes;  ///< in the order they are written
     std::vector<Element> children;
+    std::vector<std::string> comments;  ///< written before the element, each on lines of its own
 
     explicit Element(std::string_view element_name) : name(element_name) {}
 
@@ -46,6 +47,7 @@ struct Element {
     Element& given_quantity(std::string_view attribute, double value, units::Kind kind);
     Element& yes_no(std::string_view attribute, bool value);
     Element& child(Element element);
+    Element& comment(std::string words);
 };
 
 /// The fewest digits that read back to the same number.

@@ -181,6 +181,10 @@ void kind_fields(Form& form, model::ReportedConnector& connector) {
                             phrase("From the member's bottom up to the hardware's lowest fastener in it; 0 where it "
                                    "has a seat. Empty: not specified.")},
                            connector.from_bottom_in, Kind::length, Range::not_negative);
+    form.yes_no(
+        {"chosen", phrase("Chosen"),
+         phrase("Whether these are the values of hardware that is chosen; else the least its report must give.")},
+        connector.chosen);
 }
 
 }  // namespace

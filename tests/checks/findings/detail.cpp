@@ -107,6 +107,20 @@ TEST_CASE("values of a reported fastener or connector must say where they come f
     CHECK(test::run_finding("missing-evidence", resolved).size() == 1);
 }
 
+TEST_CASE("hardware not chosen yet needs no report, and is called to mind wherever it is", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    CHECK(test::run_finding("hardware-not-chosen", resolved).empty());
+    auto& end = std::get<model::ReportedConnector>(resolved.detail.framing.blocks[1].from_end.connection);
+    end.report.clear();
+    end.chosen = false;
+    CHECK(test::run_finding("missing-evidence", resolved).empty());
+    const auto findings = test::run_finding("hardware-not-chosen", resolved);
+    REQUIRE(findings.size() == 1);
+    CHECK(findings[0].severity == Severity::caution);
+    CHECK(test::about(findings[0]) == "block B2");
+    CHECK(test::says(findings[0].message, "The hardware at block B2 is not chosen yet"));
+}
+
 TEST_CASE("a wood post's shoe needs its moment and the moment its source", "[unit]") {
     catalog::Resolved resolved = test::example_resolved();
     model::WoodPost post = wood_post(3.5, false);

@@ -1,0 +1,72 @@
+#include "job/job.h"
+
+#include "demand/loads/code_loads.h"
+#include "job/assumptions.h"
+#include "job/design.h"
+#include "job/framing.h"
+#include "job/mount.h"
+
+#include <stdexcept>
+
+namespace toehold::job {
+namespace {
+
+using format::phrase;
+
+/// For the file's readers, and in English as everything a file says.
+std::string name_of(const Job& job) {
+    switch (job.place) {
+        case Place::between_joists:
+            return "Guard post between joists";
+        case Place::over_a_joist:
+            return "Guard post over a joist";
+        case Place::beside_the_rim:
+            return "Guard post beside the rim";
+        case Place::corner:
+            return "Guard post at a corner";
+        case Place::cantilever:
+            break;
+    }
+    return "Guard post on cantilevered joists";
+}
+
+model::BaseDetail detail_of(const Job& job, const Design& design, const catalog::Catalog& catalog) {
+    model::BaseDetail detail;
+    detail.name = name_of(job);
+    detail.note = "Started from the job. Confirm or replace every assumed value before it is built.";
+    detail.guard = guard_of(job);
+    detail.post = design.post;
+    model::on_deck(detail) = mount_of(job, design);
+    detail.framing = framing_of(job, design, catalog);
+    detail.basis.moisture = model::Moisture::wet;
+    detail.basis.code = code_of(job);
+    return detail;
+}
+
+void assume_basis(const Job& job, Assumptions& assumptions) {
+    assumptions.attribute("basis", "method", phrase("What values of wood and hardware are commonly given for."));
+    assumptions.attribute("basis", "moisture", phrase("A deck outdoors is taken as wet; dry gives higher values."));
+    if (!job.code) {
+        assumptions.attribute("basis", "code",
+                              phrase("Taken by the occupancy; name the edition in force where it is built."));
+    }
+}
+
+}  // namespace
+
+bool needs_tributary_length(const Job& job) { return demand::code_line_lb_per_ft(guard_of(job)).has_value(); }
+
+Started start(const Job& job, const catalog::Catalog& catalog) {
+    if (const model::Problems wrong = problems(job, catalog); !wrong.empty())
+        throw std::invalid_argument("job: " + model::sentence(wrong.front()));
+    const Design design = design_for(job, catalog);
+    Started started{detail_of(job, design, catalog), {}};
+    Assumptions assumptions;
+    assume_mount(job, design, started.detail, assumptions);
+    assume_framing(job, started.detail.framing, assumptions);
+    assume_basis(job, assumptions);
+    started.assumed = assumptions.of(started.detail);
+    return started;
+}
+
+}  // namespace toehold::job
