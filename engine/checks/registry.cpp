@@ -48,6 +48,8 @@ std::string joined(const std::optional<model::Provision>& provision, model::Buil
 std::vector<Finding> named(std::vector<Finding> findings, const FindingRule& rule, const model::Basis& basis) {
     for (Finding& finding : findings) {
         if (finding.id.empty()) finding.id = rule.id;
+        if (finding.title.empty()) finding.title = rule.title;
+        finding.cause = rule.cause;
         if (finding.clause.empty()) finding.clause = clause_of(rule, model::building_code(basis));
     }
     return findings;

@@ -63,6 +63,7 @@ struct FindingRule {
     /// Looks at the demand too; mostly empty.
     std::function<std::vector<Finding>(const CheckInput&)> under_load = {};
     std::optional<model::Provision> provision = std::nullopt;  ///< as of a check
+    Cause cause = Cause::beside;                               ///< of what it finds
 };
 
 /// In order of id. A second registration of an id replaces nothing and throws std::logic_error.
@@ -79,7 +80,7 @@ void add_finding_rule(FindingRule rule);
 /// What a mount of this kind is checked for, in order of id.
 [[nodiscard]] std::vector<const Check*> checks_of(model::MountKind mount);
 
-/// `mounts`: the kinds it is for; without them, every kind.
+/// `mounts`: the kinds it is for; without them, every kind. `cause`: where what a rule finds stands among causes.
 struct RegisterCheck {
     explicit RegisterCheck(Check check, std::vector<model::MountKind> mounts = {}) {
         check.mounts = std::move(mounts);
@@ -87,8 +88,9 @@ struct RegisterCheck {
     }
 };
 struct RegisterFinding {
-    explicit RegisterFinding(FindingRule rule, std::vector<model::MountKind> mounts = {}) {
+    explicit RegisterFinding(FindingRule rule, std::vector<model::MountKind> mounts = {}, Cause cause = Cause::beside) {
         rule.mounts = std::move(mounts);
+        rule.cause = cause;
         add_finding_rule(std::move(rule));
     }
 };

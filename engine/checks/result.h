@@ -79,12 +79,21 @@ enum class Severity {
     caution,  ///< to be read; does not turn the verdict
 };
 
+/// Where a failing finding stands among the causes of a failure, first to last.
+enum class Cause {
+    geometry,   ///< the parts do not go together as drawn: before any force
+    load_path,  ///< the load path ends there: before the checks that then fail
+    beside,     ///< beside what the checks find: protection, evidence, loads
+};
+
 struct Finding {
     std::string id;  ///< of its rule; filled in by the runner when left empty
     Severity severity = Severity::caution;
-    std::string clause;       ///< with edition, or `common practice`; filled in by the runner when left empty
-    format::Phrase message;   ///< what is wrong and what would mend it
-    model::PartId part = {};  ///< what it is about
+    std::string clause;           ///< with edition, or `common practice`; filled in by the runner when left empty
+    format::Phrase message;       ///< what is wrong and what would mend it
+    model::PartId part = {};      ///< what it is about
+    format::Phrase title = {};    ///< of its rule; filled in by the runner when left empty
+    Cause cause = Cause::beside;  ///< of its rule; filled in by the runner
 };
 
 /// ratio and status from demand and capacity; demand within 1e-9 of 0 on no capacity holds.

@@ -74,7 +74,8 @@ Row summary_row(const SummaryRow& row, bool bare_name, const Locale& locale) {
 
 Headline headline(const review::Review& review) {
     Headline headline{review.verdict, wording::cause(review), std::nullopt, review.facts.counts};
-    const bool by_a_check = review.verdict == review::Verdict::adequate || review.facts.first_cause;
+    const bool by_a_check =
+        review.verdict == review::Verdict::adequate || (review.facts.first_cause && !review.facts.first_finding);
     if (by_a_check) headline.ratio = review.governing.ratio;
     return headline;
 }

@@ -170,6 +170,16 @@ std::optional<FirstCause> first_cause(const std::vector<CheckResult>& results) {
     });
 }
 
+std::optional<FindingFact> first_finding(const std::vector<checks::Finding>& findings,
+                                         const std::optional<FirstCause>& cause) {
+    if (findings.empty() || findings.front().severity != Severity::fails) return std::nullopt;
+    const checks::Finding& gravest = findings.front();
+    const bool comes_first = gravest.cause == checks::Cause::geometry ||
+                             (gravest.cause == checks::Cause::load_path && cause && cause->status != Status::no_path);
+    if (cause && !comes_first) return std::nullopt;
+    return FindingFact{gravest.id, gravest.title, gravest.part, gravest.message, gravest.cause};
+}
+
 std::optional<CheckFact> not_specified(const std::vector<CheckResult>& results) {
     const auto first = std::find_if(results.begin(), results.end(), [](const CheckResult& result) {
         return result.status == Status::missing_evidence;

@@ -56,6 +56,15 @@ struct FirstCause : CheckFact {
     std::size_t result = 0;     ///< its place among the results
 };
 
+/// A finding as far as a sentence about it needs.
+struct FindingFact {
+    std::string rule;  ///< id
+    format::Phrase title;
+    model::PartId part;
+    format::Phrase message;  ///< one sentence or more, each with its stop
+    checks::Cause cause = checks::Cause::beside;
+};
+
 /// By how much the capacity of the governing check falls short; in `unit`.
 struct Shortfall {
     double demand = 0.0, capacity = 0.0;
@@ -87,7 +96,9 @@ struct ProofFactor {
 
 struct Facts {
     Counts counts;
-    std::optional<FirstCause> first_cause;          ///< absent: no check fails
+    std::optional<FirstCause> first_cause;  ///< among the checks; absent: none fails
+    /// The finding that is the first cause, before any check; absent: a check is, or nothing fails.
+    std::optional<FindingFact> first_finding = std::nullopt;
     std::optional<CheckFact> not_specified;         ///< the first check that lacks what it needs
     format::Phrase finding;                         ///< the gravest that forbids the detail; empty: none
     std::optional<Shortfall> shortfall;             ///< absent: the governing check passes or lacks its capacity
@@ -106,6 +117,11 @@ using CausesOf = std::function<std::vector<std::string>(const std::string& check
                                                     const CausesOf& causes);
 /// The same by the registry.
 [[nodiscard]] std::optional<FirstCause> first_cause(const std::vector<checks::CheckResult>& results);
+/// The failing finding that comes before the checks' first cause: parts that do not go together as drawn come before
+/// any force, an end of the load path before the checks that then fail, unless one of them says itself that there is no
+/// load path. Where no check fails, the gravest failing finding. `findings` gravest first.
+[[nodiscard]] std::optional<FindingFact> first_finding(const std::vector<checks::Finding>& findings,
+                                                       const std::optional<FirstCause>& cause);
 /// The first that lacks what it needs.
 [[nodiscard]] std::optional<CheckFact> not_specified(const std::vector<checks::CheckResult>& results);
 [[nodiscard]] std::optional<LargestTension> largest_tension(const catalog::Resolved& resolved,

@@ -49,7 +49,7 @@ void sort_worst_first(std::vector<checks::CheckResult>& results) {
 
 void sort_gravest_first(std::vector<checks::Finding>& findings) {
     std::stable_sort(findings.begin(), findings.end(), [](const checks::Finding& a, const checks::Finding& b) {
-        const auto one = std::tie(a.severity, a.id), other = std::tie(b.severity, b.id);
+        const auto one = std::tie(a.severity, a.cause, a.id), other = std::tie(b.severity, b.cause, b.id);
         return one == other ? model::key(a.part) < model::key(b.part) : one < other;
     });
 }
@@ -57,6 +57,7 @@ void sort_gravest_first(std::vector<checks::Finding>& findings) {
 void conclude(Review& review) {
     review.facts.counts = counts(review.checks, review.findings);
     review.facts.first_cause = first_cause(review.checks);
+    review.facts.first_finding = first_finding(review.findings, review.facts.first_cause);
     review.facts.not_specified = not_specified(review.checks);
     if (!review.findings.empty() && review.findings.front().severity != checks::Severity::caution) {
         review.facts.finding = review.findings.front().message;

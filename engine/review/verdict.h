@@ -9,6 +9,7 @@ namespace toehold::review {
 
 /// no_path and failures by ratio, then missing evidence, then what holds by ratio; equal ones by id and the part's key.
 void sort_worst_first(std::vector<checks::CheckResult>& results);
+/// By severity, then by where they stand among causes, then by id and the part's key.
 void sort_gravest_first(std::vector<checks::Finding>& findings);
 
 /// Sets verdict, governing and facts from the review's sorted checks and findings and from its demand.

@@ -28,7 +28,16 @@ Phrase failing_checks(const Facts& facts) {
     return phrase("1 check fails: {}.", named(cause));
 }
 
+/// Behind a finding that comes first.
+Phrase checks_fail_too(const Facts& facts) {
+    const std::size_t count = facts.counts.failing();
+    if (count > 1) return phrase("{} checks fail, first {}.", count, named(*facts.first_cause));
+    return phrase("1 check fails: {}.", named(*facts.first_cause));
+}
+
 Phrase inadequate(const Facts& facts) {
+    if (facts.first_finding && facts.first_cause)
+        return phrase("The first cause: {} Also: {}", facts.first_finding->message, checks_fail_too(facts));
     Phrase reason;
     if (facts.first_cause) {
         reason = failing_checks(facts);
@@ -67,6 +76,9 @@ Phrase verdict_reason(const review::Side& side) { return reason(side.verdict, si
 Phrase cause(const review::Review& review) {
     const Facts& facts = review.facts;
     if (review.verdict == Verdict::adequate) return result(review.governing.title, review.governing.part);
+    if (facts.first_finding && facts.first_cause)
+        return phrase("{} Also: {}", facts.first_finding->message,
+                      result(facts.first_cause->title, facts.first_cause->part));
     if (facts.first_cause) {
         Phrase first = result(facts.first_cause->title, facts.first_cause->part);
         return facts.counts.findings_fail == 0 ? first : phrase("{}. Also: {}", std::move(first), facts.finding);

@@ -9,8 +9,8 @@ real.py table          the table itself: a row a file, enough of them, and the b
 A row of verdicts.csv holds
   verdict       ADEQUATE, INADEQUATE or INCOMPLETE
   first cause   ids of checks or findings, with | between those that the hand cannot tell apart. ADEQUATE: the check
-                nearest its limit; INADEQUATE: the first cause, or the findings that forbid the detail; INCOMPLETE: what
-                is not specified. `guard-load*` is any id that begins so.
+                nearest its limit; INADEQUATE: the first cause, a check or the finding that comes before the checks;
+                INCOMPLETE: what is not specified. `guard-load*` is any id that begins so.
   ratios        check=low..high, the largest ratio of that check over all its parts: a hand ratio leaves room for the
                 share of stiffness, the range of it and the direction of the push, which the hand does not see
   and the three once more where the finer computation is believed against the hand; the file then says why under ARGUED.
@@ -61,8 +61,9 @@ def causes(reviewed):
         return [reviewed["governing"]["check"]]
     if reviewed["verdict"] == "incomplete":
         return ids(checks, "status", ("missing_evidence",)) + ids(findings, "severity", ("missing",))
-    first = [reviewed["first_cause"]["check"]] if reviewed["first_cause"] else []
-    return first + ids(findings, "severity", ("fails",))
+    if reviewed["first_finding"]:
+        return [reviewed["first_finding"]["id"]]
+    return [reviewed["first_cause"]["check"]]
 
 
 def largest_ratios(reviewed):

@@ -70,6 +70,31 @@ TEST_CASE("failures that follow from each other in a circle still have a first",
     CHECK(review::first_cause({result("one", anchor_a, 2, 1), result("other", anchor_a, 3, 1)}, circle));
 }
 
+TEST_CASE("parts that do not go together come before any check, a broken load path before those that it breaks",
+          "[unit]") {
+    using checks::Cause;
+    using checks::Severity;
+    const auto finding = [](const std::string& id, Severity severity, Cause cause) {
+        return checks::Finding{id, severity, "geometry", format::verbatim(id), anchor_a, {}, cause};
+    };
+    const auto first = [](const checks::Finding& gravest, double demand, double capacity) {
+        const auto cause = review::first_cause({result("withdrawal", anchor_a, demand, capacity)}, causes);
+        const auto found = review::first_finding({gravest}, cause);
+        return found ? found->rule : std::string();
+    };
+    const checks::Finding washer = finding("washer", Severity::fails, Cause::geometry),
+                          end = finding("end", Severity::fails, Cause::load_path),
+                          zinc = finding("zinc", Severity::fails, Cause::beside);
+    CHECK(first(washer, 5, 1) == "washer");
+    CHECK(first(washer, 5, 0) == "washer");
+    CHECK(first(end, 5, 1) == "end");
+    CHECK(first(end, 5, 0).empty());  // the check says itself that there is no load path
+    CHECK(first(zinc, 5, 1).empty());
+    CHECK(first(zinc, 1, 5) == "zinc");  // no check fails
+    CHECK(first(finding("read", Severity::caution, Cause::geometry), 5, 1).empty());
+    CHECK_FALSE(review::first_finding({}, std::nullopt));
+}
+
 TEST_CASE("what a capacity lacks and by what it must grow", "[unit]") {
     const review::Shortfall some{1908.0, 346.0, "lb"}, none{10.0, 0.0, "lb"};
     CHECK(some.lacking() == 1562.0);

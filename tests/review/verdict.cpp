@@ -70,6 +70,26 @@ TEST_CASE("a failure outranks missing evidence, and a finding alone can fail the
     CHECK(concluded({result("a", 1, 2)}, {finding(Severity::fails)}).verdict == review::Verdict::inadequate);
 }
 
+TEST_CASE("the verdict names first what cannot be put together, and then the checks that fail", "[unit]") {
+    checks::Finding zinc = finding(Severity::fails), washer = zinc;
+    zinc.id = "a-rule-of-protection";
+    zinc.message = format::verbatim("Zinc does not do.");
+    washer.cause = checks::Cause::geometry;
+    washer.message = format::verbatim("The washer lies on the weld.");
+    const review::Review made = concluded({result("a", 3, 1), result("b", 2, 1)}, {zinc, washer});
+    REQUIRE(made.facts.first_finding);
+    CHECK(made.facts.first_finding->rule == "rule");
+    CHECK(made.governing.check == "a");
+    CHECK(format::english(wording::verdict_reason(made)) ==
+          "The first cause: The washer lies on the weld. Also: 2 checks fail, first title of a, anchor A: "
+          "demand/capacity 3.00.");
+    CHECK(format::english(wording::cause(made)) == "The washer lies on the weld. Also: title of a, anchor A");
+    const review::Review only = concluded({result("a", 1, 2)}, {zinc});
+    CHECK(only.facts.first_finding->rule == "a-rule-of-protection");
+    CHECK(format::english(wording::verdict_reason(only)) == "Zinc does not do.");
+    CHECK_FALSE(concluded({result("a", 3, 1)}, {zinc}).facts.first_finding);
+}
+
 TEST_CASE("a ratio of exactly one holds; no demand on no capacity holds", "[unit]") {
     CHECK(result("a", 100, 100).status == Status::holds);
     CHECK(result("a", 100.00005, 100).status == Status::holds);  // the digits a change of unit costs

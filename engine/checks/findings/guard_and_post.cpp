@@ -9,8 +9,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 using model::PartKind;
 using model::Provision;
 
@@ -26,7 +26,7 @@ std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
     const bool irc = model::residential(code);
     const double required_in = dwelling ? dwelling_in : elsewhere_in;
     if (!units::at_least(guard.height_in, required_in)) {
-        const Quantity height{guard.height_in, "in"}, required{required_in, "in"};
+        const Dimension height{guard.height_in}, required{required_in};
         return {finding_on({PartKind::guard}, Severity::fails,
                            dwelling
                                ? phrase("Guard height {} is below the minimum of {} for one- and two-family dwellings.",
@@ -41,7 +41,7 @@ std::vector<Finding> guard_height(const catalog::Resolved& resolved) {
             finding_on({PartKind::guard}, Severity::caution,
                        phrase("Guard height {} is below {}. The building code allows that only inside small dwellings "
                               "(Group R-3, and single units of R-2, up to three stories).",
-                              Quantity{guard.height_in, "in"}, Quantity{elsewhere_in, "in"}),
+                              Dimension{guard.height_in}, Dimension{elsewhere_in}),
                        model::clause(code, Provision::guard_height) + ", exception 1 (from memory, to be confirmed)")};
     }
     return {};
@@ -70,7 +70,9 @@ std::vector<Finding> notched_post(const catalog::Resolved& resolved) {
 const RegisterFinding height_rule{
     {"guard-height", phrase("Guard height"), "", guard_height, {}, {}, Provision::guard_height}};
 const RegisterFinding notch_rule{
-    {"notched-post", phrase("Notched wood post"), "", notched_post, {}, {}, Provision::notched_post}};
+    {"notched-post", phrase("Notched wood post"), "", notched_post, {}, {}, Provision::notched_post},
+    {},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -239,14 +239,18 @@ const RegisterFinding anchors_rule{{"decking-only",
                                     decking_only,
                                     {},
                                     {},
-                                    model::Provision::guard_on_decking}};
+                                    model::Provision::guard_on_decking},
+                                   {},
+                                   Cause::load_path};
 const RegisterFinding ends_rule{{"no-path-to-joists",
                                  phrase("Member ends not connected"),
                                  "",
                                  no_path_to_joists,
                                  {},
                                  {},
-                                 model::Provision::deck_guard}};
+                                 model::Provision::deck_guard},
+                                {},
+                                Cause::load_path};
 const RegisterFinding end_grain_rule{{"end-grain-withdrawal",
                                       phrase("Fasteners in end grain"),
                                       "NDS 2018 12.2.3, 12.5.2 (from memory, to be confirmed)",

@@ -133,7 +133,8 @@ std::vector<Finding> stub_not_held(const catalog::Resolved& resolved) {
 const RegisterCheck registered{
     {"post-overlap", phrase("Post over its stub"), "statics; AISC 360-16 G4, G5, J10.2",
      phrase("Bearing couple between a tube post and the stub inside it: side walls and shear of both."), post_overlap}};
-const RegisterFinding held_rule{{"stub-not-held", phrase("Post on its stub"), "common practice", stub_not_held}};
+const RegisterFinding held_rule{
+    {"stub-not-held", phrase("Post on its stub"), "common practice", stub_not_held}, {}, Cause::load_path};
 
 }  // namespace
 }  // namespace toehold::checks

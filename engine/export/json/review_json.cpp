@@ -62,6 +62,15 @@ Json first_cause(const std::optional<review::FirstCause>& cause) {
             {"explains", cause->explained}};
 }
 
+Json first_finding(const std::optional<review::FindingFact>& finding) {
+    if (!finding) return nullptr;
+    return {{"id", finding->rule},
+            {"title", text(finding->title)},
+            {"subject", model::key(finding->part)},
+            {"part", part(finding->part)},
+            {"message", text(finding->message)}};
+}
+
 Json shortfall(const std::optional<review::Shortfall>& shortfall) {
     if (!shortfall) return nullptr;
     return {
@@ -320,6 +329,7 @@ Json document(const review::Review& review) {
             {"framing", framing(review)},
             {"counts", counts(review.facts.counts)},
             {"first_cause", first_cause(review.facts.first_cause)},
+            {"first_finding", first_finding(review.facts.first_finding)},
             {"shortfall", shortfall(review.facts.shortfall)},
             {"rotational_stiffness", rotational_stiffness(review.demand)},
             {"proof_factor", proof_factor(review.facts.proof_factor)},

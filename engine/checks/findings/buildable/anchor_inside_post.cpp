@@ -37,7 +37,8 @@ std::vector<Finding> anchor_inside_post(const catalog::Resolved& resolved) {
 
 const RegisterFinding registered{
     {"anchor-inside-post", phrase("Anchor inside the post"), "geometry", anchor_inside_post},
-    {model::MountKind::plate_on_deck}};
+    {model::MountKind::plate_on_deck},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

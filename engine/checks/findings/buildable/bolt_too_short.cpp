@@ -40,7 +40,7 @@ std::vector<Finding> bolt_too_short(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding registered{
-    {"bolt-too-short", phrase("Bolt too short for its nut"), "common practice", bolt_too_short}};
+    {"bolt-too-short", phrase("Bolt too short for its nut"), "common practice", bolt_too_short}, {}, Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -70,7 +70,8 @@ std::vector<Finding> gusset_in_the_way(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding registered{{"gusset-in-the-way", phrase("Gusset in the way"), "geometry", gusset_in_the_way},
-                                 {model::MountKind::plate_on_deck}};
+                                 {model::MountKind::plate_on_deck},
+                                 Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

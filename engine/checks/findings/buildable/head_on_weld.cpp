@@ -43,7 +43,8 @@ std::vector<Finding> head_on_weld(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding registered{{"head-on-weld", phrase("Washer or head on the weld"), "geometry", head_on_weld},
-                                 {model::MountKind::plate_on_deck}};
+                                 {model::MountKind::plate_on_deck},
+                                 Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

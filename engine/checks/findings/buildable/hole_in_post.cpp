@@ -27,7 +27,8 @@ std::vector<Finding> hole_in_post(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding registered{{"hole-in-post", phrase("Hole in the post's wall"), "geometry", hole_in_post},
-                                 {model::MountKind::plate_on_deck}};
+                                 {model::MountKind::plate_on_deck},
+                                 Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -65,7 +65,8 @@ std::vector<Finding> hole_oversize(const catalog::Resolved& resolved) {
 
 const RegisterFinding registered{
     {"hole-oversize", phrase("Hole too wide for its anchor"), "AISC 360-16 Table J3.3 (from memory)", hole_oversize},
-    {model::MountKind::plate_on_deck}};
+    {model::MountKind::plate_on_deck},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

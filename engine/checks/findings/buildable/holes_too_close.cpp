@@ -44,7 +44,8 @@ std::vector<Finding> holes_too_close(const catalog::Resolved& resolved) {
 
 const RegisterFinding registered{
     {"holes-too-close", phrase("Plate left between holes"), "AISC 360-16 J3.3 (from memory)", holes_too_close},
-    {model::MountKind::plate_on_deck}};
+    {model::MountKind::plate_on_deck},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -109,7 +109,8 @@ std::vector<Finding> lower_plate_fit(const catalog::Resolved& resolved) {
 
 const RegisterFinding registered{
     {"lower-plate-fit", phrase("Lower plate that does not fit"), "geometry", lower_plate_fit},
-    {model::MountKind::plate_on_deck}};
+    {model::MountKind::plate_on_deck},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -113,7 +113,8 @@ std::vector<Finding> packing_fit(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding registered{{"packing-fit", phrase("Packing that does not fit"), "geometry", packing_fit},
-                                 {model::MountKind::plate_on_deck}};
+                                 {model::MountKind::plate_on_deck},
+                                 Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

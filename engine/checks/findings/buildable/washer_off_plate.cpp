@@ -31,7 +31,8 @@ std::vector<Finding> washer_off_plate(const catalog::Resolved& resolved) {
 
 const RegisterFinding registered{
     {"washer-off-plate", phrase("Washer or head past the plate's edge"), "geometry", washer_off_plate},
-    {model::MountKind::plate_on_deck}};
+    {model::MountKind::plate_on_deck},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

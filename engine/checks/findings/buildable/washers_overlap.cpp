@@ -34,7 +34,8 @@ std::vector<Finding> washers_overlap(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding registered{{"washers-overlap", phrase("Washers or heads overlap"), "geometry", washers_overlap},
-                                 {model::MountKind::plate_on_deck}};
+                                 {model::MountKind::plate_on_deck},
+                                 Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

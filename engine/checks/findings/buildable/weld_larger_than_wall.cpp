@@ -39,7 +39,8 @@ std::vector<Finding> weld_larger_than_wall(const catalog::Resolved& resolved) {
 
 const RegisterFinding registered{
     {"weld-larger-than-wall", phrase("Weld too large for the wall"), "common practice", weld_larger_than_wall},
-    {model::MountKind::plate_on_deck}};
+    {model::MountKind::plate_on_deck},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks

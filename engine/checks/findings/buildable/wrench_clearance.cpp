@@ -71,7 +71,8 @@ std::vector<Finding> wrench_clearance(const catalog::Resolved& resolved) {
 
 const RegisterFinding registered{
     {"wrench-clearance", phrase("Room to turn the anchor"), "common practice (from memory)", wrench_clearance},
-    {model::MountKind::plate_on_deck}};
+    {model::MountKind::plate_on_deck},
+    Cause::geometry};
 
 }  // namespace
 }  // namespace toehold::checks
