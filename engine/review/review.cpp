@@ -19,6 +19,8 @@ checks::Finding overturning(const demand::Outcome& outcome) {
     finding.id = "no-equilibrium";
     finding.severity = checks::Severity::fails;
     finding.part = {model::PartKind::base};
+    finding.title = format::phrase("No equilibrium");
+    finding.cause = checks::Cause::load_path;
     finding.clause = "statics";
     finding.message =
         format::phrase("{}. Add anchors and bearing on every side, or block more of the footprint.", outcome.failure);
