@@ -1,5 +1,5 @@
-// What the standards ask of the weld at the post's foot, whatever its load: a leg that is not too small, and a filler
-// of the metal it joins.
+// What the standards ask of the weld at the post's foot, whatever its load: a leg or a throat that is not too small,
+// and a filler of the metal it joins.
 #include "resistance/steel/weld.h"
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
@@ -22,7 +22,7 @@ bool is_welded(const catalog::Resolved& resolved) {
     return post_foot(resolved.detail.post).welded && on_deck(resolved.detail).weld && weld_filler(resolved) != nullptr;
 }
 
-// A small fillet on a thick part cools too fast. The table is of steel; aluminum has none.
+// A small weld on a thick part cools too fast. The tables are of steel; aluminum has none.
 
 void add_too_small(std::vector<Finding>& findings, double leg_in, double thinner_in) {
     if (resistance::steel::is_minimum_leg(leg_in, thinner_in)) return;
@@ -34,6 +34,17 @@ void add_too_small(std::vector<Finding>& findings, double leg_in, double thinner
                           Dimension{thinner_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)})));
 }
 
+void add_too_shallow(std::vector<Finding>& findings, double throat_in, double thinner_in) {
+    if (resistance::steel::is_minimum_throat(throat_in, thinner_in)) return;
+    const Dimension least{resistance::steel::minimum_throat_in(thinner_in)};
+    findings.push_back(finding_on(
+        {PartKind::weld}, Severity::fails,
+        phrase("The groove's effective throat of {} is below the minimum of {} where the thinner part joined "
+               "is {} thick. Use a throat of {} or more.",
+               Dimension{throat_in}, least, Dimension{thinner_in}, least),
+        "AISC 360-16 J2.1b, Table J2.3"));
+}
+
 std::vector<Finding> weld_too_small(const catalog::Resolved& resolved) {
     if (!is_welded(resolved) || weld_filler(resolved)->kind == MetalKind::aluminum) return {};
     const model::Weld& weld = *on_deck(resolved.detail).weld;
@@ -41,6 +52,7 @@ std::vector<Finding> weld_too_small(const catalog::Resolved& resolved) {
         std::min(post_foot(resolved.detail.post).thickness_in, on_deck(resolved.detail).plate.thickness_in);
     std::vector<Finding> findings;
     if (weld.kind == model::WeldKind::fillet) add_too_small(findings, weld.leg_in, thinner_in);
+    if (weld.kind == model::WeldKind::partial_penetration) add_too_shallow(findings, weld.throat_in, thinner_in);
     if (weld.gussets) add_too_small(findings, weld.gussets->leg_in, std::min(thinner_in, weld.gussets->thickness_in));
     return findings;
 }
@@ -70,7 +82,7 @@ std::vector<Finding> filler_does_not_match(const catalog::Resolved& resolved) {
 }
 
 const RegisterFinding size_rule{
-    {"weld-too-small", phrase("Minimum fillet weld"), "AISC 360-16 J2.2b, Table J2.4", weld_too_small},
+    {"weld-too-small", phrase("Minimum size of the weld"), "AISC 360-16 J2.2b, Table J2.4", weld_too_small},
     {model::MountKind::plate_on_deck}};
 const RegisterFinding filler_rule{
     {"filler-does-not-match", phrase("Filler and base metal"),

@@ -69,11 +69,14 @@ double bar_nominal_lb_in(const Work& work, BentAbout axis) {
     return steel::flat_bar_moment_lb_in(across, along, work.of.free_in, work.used.yield_psi, work.of.metal.modulus_psi);
 }
 
+steel::TubeMember tube_member(const MetalSection& of) {
+    return {of.shape, of.metal.yield_psi, of.metal.modulus_psi, of.free_in, of.metal.full_wall};
+}
+
 /// Absent for walls the clauses do not cover.
 std::optional<double> tube_nominal_lb_in(const Work& work, BentAbout axis) {
     const MetalSection& of = work.of;
-    const std::optional<double> moment = steel::tube_moment_lb_in(
-        {of.shape, of.metal.yield_psi, of.metal.modulus_psi, of.free_in, of.metal.full_wall}, axis);
+    const std::optional<double> moment = steel::tube_moment_lb_in(tube_member(of), axis);
     if (!moment || !in_stainless(of)) return moment;
     const double first_yield = of.metal.yield_psi * steel::moduli(work.section, axis).section_in3;
     switch (steel::stainless_walls(of.shape, steel::design_wall_in(of.shape.wall_in, of.metal.full_wall),
@@ -99,7 +102,7 @@ std::optional<std::vector<Limit>> steel_limits(const Work& work, BentAbout axis)
     return std::vector<Limit>{{*nominal, steel::flexure_safety, phrase("nominal moment"),
                                whole           ? "F_y Z"
                                : work.of.solid ? "no more than 1.6 F_y S, or lateral-torsional buckling"
-                                               : "reduced (first yield or buckling)"}};
+                                               : "reduced (first yield or buckling of the walls)"}};
 }
 
 double aluminum_local_lb_in(const Work& work, BentAbout axis) {
@@ -160,7 +163,8 @@ Adjusted usable(const Work& work, BentAbout axis, const std::vector<Limit>& limi
 double usable_axial_lb(const Work& work) {
     const bool aluminum = in_aluminum(work.of);
     const auto nominal_lb = aluminum ? aluminum::flagpole_axial_lb : steel::flagpole_axial_lb;
-    return work.of.pieces *
+    const double share = aluminum || work.of.solid ? 1.0 : steel::compressed_share(tube_member(work.of));
+    return share * work.of.pieces *
            available(nominal_lb(work.section, work.of.free_in, work.used.yield_psi, work.of.metal.modulus_psi),
                      aluminum ? aluminum::yield_safety : steel::flexure_safety, work.basis, "")
                .value;
@@ -205,6 +209,23 @@ void add_between(MetalStrength& strength, const Work& work) {
                              moment_capacity_lb_in(strength, equal, equal), "lb in", work.clause}});
 }
 
+/// Of a steel tube: the widest wall, where it is slender, and how much of it works.
+void add_slender_wall(std::vector<Step>& steps, const MetalSection& of) {
+    const double wall_in = steel::design_wall_in(of.shape.wall_in, of.metal.full_wall);
+    const double flat_in = std::max(of.shape.width_in, of.shape.depth_in) - 3.0 * wall_in;
+    const double works_in = steel::effective_wall_in(flat_in, wall_in, of.metal.yield_psi, of.metal.modulus_psi);
+    if (!of.shape.round && works_in < flat_in) {
+        append(steps, {{"b", phrase("flat width of the widest wall, which is slender"), "outside less 3 t", flat_in,
+                        "in", "AISC 360-16 B4.1b"},
+                       {"b_e", phrase("what works of it in compression"),
+                        "1.92 t sqrt(E/F_y) (1 - 0.38 sqrt(E/F_y)/(b/t))", works_in, "in", "AISC 360-16 Eq. F7-4"}});
+    }
+    const double share = steel::compressed_share(tube_member(of));
+    if (share < 1.0)
+        steps.push_back({"A_e/A", phrase("share of the area that counts in axial compression"), "slender walls", share,
+                         "", "AISC 360-16 E7"});
+}
+
 std::vector<Step> first_steps(const Work& work) {
     const MetalSection& of = work.of;
     std::vector<Step> steps;
@@ -215,6 +236,7 @@ std::vector<Step> first_steps(const Work& work) {
         steps.push_back({"t", phrase("design wall thickness; outside corner radius 2 t"),
                          of.metal.full_wall ? "t_w" : "0.93 t_w",
                          steel::design_wall_in(of.shape.wall_in, of.metal.full_wall), "in", "AISC 360-16 B4.2"});
+        add_slender_wall(steps, of);
     }
     steps.push_back(yield_step(of.metal, work.used));
     if (of.pieces > 1) steps.push_back(from_file("n", phrase("bars side by side, each bent alone"), of.pieces, ""));

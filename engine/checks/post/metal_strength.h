@@ -38,9 +38,9 @@ struct MetalStrength {
     format::Phrase missing;  ///< empty when there are values
 };
 
-/// Carbon steel: AISC 360-16 F7, F8, F11, E3, with the design wall of B4.2 and corners of twice that wall. Stainless
-/// steel: compact walls by AISC 370 (from memory). Aluminum: Aluminum Design Manual 2020 (from memory) with welded
-/// strengths and the full wall, corners square as extruded.
+/// Carbon steel: AISC 360-16 F7, F8, F11, E3, E7, with the design wall of B4.2 and corners of twice that wall.
+/// Stainless steel: compact walls by AISC 370 (from memory). Aluminum: Aluminum Design Manual 2020 (from memory) with
+/// welded strengths and the full wall, corners square as extruded.
 [[nodiscard]] MetalStrength metal_strength(const MetalSection& section, const model::Basis& basis);
 
 /// For a moment with these parts about x and y, both >= 0, lb in; without axial force.

@@ -12,6 +12,14 @@ double reduced(double plastic, double yielding, double reach) {
     return plastic - (plastic - yielding) * std::max(0.0, reach);
 }
 
+/// Eq. F7-3: the elastic modulus less the buckled middle of both flanges.
+double effective_modulus_in3(const RectangularFlexure& tube, double lost_in) {
+    const double depth_in = tube.web_flat_in + 3.0 * tube.wall_in;
+    const double wall_in = tube.wall_in, arm_in = 0.5 * (depth_in - wall_in);
+    const double lost_in4 = lost_in * wall_in * (wall_in * wall_in / 12.0 + arm_in * arm_in);
+    return tube.section_in3 - 2.0 * lost_in4 / (0.5 * depth_in);
+}
+
 double lateral_torsional(const RectangularFlexure& tube, double plastic, double yield_psi, double modulus_psi) {
     const double torsion_area = std::sqrt(tube.torsion_in4 * tube.area_in2);
     const double plastic_length_in = 0.13 * modulus_psi * tube.other_radius_in * torsion_area / plastic;
@@ -31,17 +39,29 @@ double plate_moment_lb_in(double width_in, double thickness_in, double yield_psi
     return yield_psi * std::min(square / 4.0, 1.6 * square / 6.0);
 }
 
+double effective_wall_in(double flat_in, double wall_in, double yield_psi, double modulus_psi) {
+    const double root = std::sqrt(modulus_psi / yield_psi);
+    const double slenderness = flat_in / wall_in;
+    if (slenderness <= 1.40 * root) return flat_in;
+    return std::min(flat_in, 1.92 * wall_in * root * (1.0 - 0.38 * root / slenderness));
+}
+
 std::optional<double> rectangular_tube_moment_lb_in(const RectangularFlexure& tube, double yield_psi,
                                                     double modulus_psi) {
     const double root = std::sqrt(modulus_psi / yield_psi);
     const double flange = tube.flange_flat_in / tube.wall_in;
     const double web = tube.web_flat_in / tube.wall_in;
     // Table B4.1b cases 17 and 19.
-    if (flange > 1.40 * root || web > 5.70 * root) return std::nullopt;
+    if (web > 5.70 * root) return std::nullopt;
     const double plastic = yield_psi * tube.plastic_in3;
     const double yielding = yield_psi * tube.section_in3;
     double moment = plastic;
-    if (flange > 1.12 * root) moment = std::min(moment, reduced(plastic, yielding, 3.57 * flange / root - 4.0));
+    if (flange > 1.40 * root) {
+        const double works_in = effective_wall_in(tube.flange_flat_in, tube.wall_in, yield_psi, modulus_psi);
+        moment = std::min(moment, yield_psi * effective_modulus_in3(tube, tube.flange_flat_in - works_in));
+    } else if (flange > 1.12 * root) {
+        moment = std::min(moment, reduced(plastic, yielding, 3.57 * flange / root - 4.0));
+    }
     if (web > 2.42 * root) moment = std::min(moment, reduced(plastic, yielding, 0.305 * web / root - 0.738));
     if (tube.about_stronger_axis) moment = std::min(moment, lateral_torsional(tube, plastic, yield_psi, modulus_psi));
     return moment;

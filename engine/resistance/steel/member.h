@@ -12,7 +12,8 @@ inline constexpr Safety flexure_safety{1.67, 0.90};
 /// A plate bent over its face: Fy Z, no more than 1.6 Fy S: F11.1. Z = b t^2/4, S = b t^2/6.
 [[nodiscard]] double plate_moment_lb_in(double width_in, double thickness_in, double yield_psi);
 
-/// A rectangular tube bent about one axis.
+/// A rectangular tube bent about one axis. Flat widths are the outside ones less three walls: B4.1b(d), corner radius
+/// not known.
 struct RectangularFlexure {
     double flange_flat_in = 0.0;   ///< b: clear flat width of the wall in compression
     double web_flat_in = 0.0;      ///< h: clear flat depth of the walls along the load
@@ -26,8 +27,15 @@ struct RectangularFlexure {
     double unbraced_in = 0.0;          ///< length without sideways support
 };
 
-/// F7.1 yielding, F7.2 flange and F7.3 web local buckling in the range of Table B4.1b up to their slender limits, F7.4
-/// lateral-torsional buckling with Cb = 1; the least. Absent for slender walls, which are not covered here.
+/// Width of a wall in compression that still works once it has buckled, Eq. F7-4; the flat width itself where the wall
+/// is not slender (b/t up to 1.40 root(E/Fy), Table B4.1b case 17). Read in public text.
+[[nodiscard]] double effective_wall_in(double flat_in, double wall_in, double yield_psi, double modulus_psi);
+
+/// F7.1 yielding, F7.2 flange local buckling with Table B4.1b's limits, F7.3 web local buckling up to its slender
+/// limit, F7.4 lateral-torsional buckling with Cb = 1; the least. A slender flange has the effective section of Eq.
+/// F7-3, with what is lost of the flange in compression taken off the other too, as the AISC Design Examples do (F.8B):
+/// the center stays in the middle, and the modulus is a little too small. Absent for slender webs (h/t over 5.70
+/// root(E/Fy)), which no standard tube has.
 [[nodiscard]] std::optional<double> rectangular_tube_moment_lb_in(const RectangularFlexure& tube, double yield_psi,
                                                                   double modulus_psi);
 

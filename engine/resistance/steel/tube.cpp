@@ -108,6 +108,20 @@ std::optional<double> tube_moment_lb_in(const TubeMember& tube, BentAbout axis) 
                                          tube.yield_psi, tube.modulus_psi);
 }
 
+double compressed_share(const TubeMember& tube) {
+    const double wall_in = design_wall_in(tube.shape.wall_in, tube.full_wall);
+    if (tube.shape.round) {
+        const double stiffness = tube.modulus_psi / tube.yield_psi;
+        return std::min(1.0, 2.0 / 3.0 + 0.038 * stiffness * wall_in / tube.shape.width_in);
+    }
+    double lost_in = 0.0;
+    for (const double side_in : {tube.shape.width_in, tube.shape.depth_in}) {
+        const double flat_in = std::max(0.0, side_in - 3.0 * wall_in);
+        lost_in += 2.0 * (flat_in - effective_wall_in(flat_in, wall_in, tube.yield_psi, tube.modulus_psi));
+    }
+    return 1.0 - lost_in * wall_in / design_section(tube.shape, tube.full_wall).area_in2;
+}
+
 double flagpole_axial_lb(const TubeSection& section, double height_in, double yield_psi, double modulus_psi) {
     const double least_radius_in = std::sqrt(std::min(section.inertia_x_in4, section.inertia_y_in4) / section.area_in2);
     const double slenderness = std::max(1.0, flagpole_length_factor * height_in / least_radius_in);

@@ -57,9 +57,16 @@ struct TubeMember {
     bool full_wall = false;  ///< see `design_wall_in`
 };
 
-/// Moment of a steel tube about an axis, F7 or F8, with its design section. Flat widths are the outside ones less three
-/// walls: B4.1b(d), corner radius not known. Absent for walls too slender for these clauses.
+/// Moment of a steel tube about an axis, F7 or F8, with its design section; slender walls have the section that still
+/// works beside them. Absent for walls along the load beyond 5.70 root(E/Fy) and for round ones of D/t from 0.45 E/Fy,
+/// which these clauses do not cover.
 [[nodiscard]] std::optional<double> tube_moment_lb_in(const TubeMember& tube, BentAbout axis);
+
+/// Share of the area that counts in axial compression, E7: 1 where no wall is slender (Table B4.1a: flat walls 1.40
+/// root(E/Fy), round ones 0.11 E/Fy). Flat walls by their effective width in bending at yield, which is no more than
+/// that of E7.1 at the lower stress of a column; round ones 2/3 + 0.038 E/(Fy D/t), E7.2 (from memory, to be
+/// confirmed).
+[[nodiscard]] double compressed_share(const TubeMember& tube);
 
 /// Axial force of a column fixed at its foot and free at its top, E3 with K = 2.1 (Commentary Table C-A-7.1, case e).
 [[nodiscard]] double flagpole_axial_lb(const TubeSection& section, double height_in, double yield_psi,

@@ -20,6 +20,12 @@ inline constexpr Safety weld_safety{2.00, 0.75};
 /// thick and above; read in the same). Within 0.001 in.
 [[nodiscard]] bool is_minimum_leg(double leg_in, double thinner_part_in);
 
+/// The same of the effective throat of a partial penetration groove: Table J2.3 (1/8 in for a thinner part to 1/4 in,
+/// 3/16 to 1/2, 1/4 to 3/4, 5/16 to 1 1/2, 3/8 to 2 1/4, 1/2 to 6, 5/8 above; 3, 5, 6, 8, 10, 13 and 16 mm; read in
+/// public text).
+[[nodiscard]] double minimum_throat_in(double thinner_part_in);
+[[nodiscard]] bool is_minimum_throat(double throat_in, double thinner_part_in);
+
 /// A groove on its effective throat, 0.60 FEXX, lb/in: Table J2.5. Its safety is `weld_safety`, that of shear: a force
 /// across a partial penetration groove would have 1.88 and 0.80 (read in public text).
 [[nodiscard]] double groove_metal_lb_per_in(double throat_in, double electrode_psi);

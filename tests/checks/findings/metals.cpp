@@ -29,7 +29,7 @@ Finding only(const std::string& rule, const catalog::Resolved& resolved) {
 }  // namespace
 
 // 0.5.0 passed this with a note.
-TEST_CASE("A fillet below the table's least leg fails", "[unit]") {
+TEST_CASE("A fillet below the table's least leg fails", "[unit][A4]") {
     // AISC 360-16 Table J2.4: wall 1/8 in, at least 1/8 in.
     catalog::Resolved resolved = test::example_resolved();
     CHECK(run_finding("weld-too-small", resolved).empty());
@@ -46,6 +46,26 @@ TEST_CASE("A fillet below the table's least leg fails", "[unit]") {
     on_deck(resolved.detail).weld->leg_in = 0.125;
     CHECK(only("weld-too-small", resolved).severity == Severity::fails);
     on_deck(resolved.detail).weld->leg_in = 0.1875;
+    CHECK(run_finding("weld-too-small", resolved).empty());
+}
+
+TEST_CASE("A groove below the table's least throat fails", "[unit]") {
+    // AISC 360-16 Table J2.3: wall 1/4 in, at least 1/8 in; a 3/8 in plate under a 1/2 in wall, at least 3/16.
+    catalog::Resolved resolved = test::example_resolved();
+    auto& wall_in = std::get<model::RectangularTube>(resolved.detail.post).wall_in;
+    model::Weld& weld = *on_deck(resolved.detail).weld;
+    weld.kind = model::WeldKind::partial_penetration;
+    wall_in = 0.25;
+    weld.throat_in = 0.125;
+    CHECK(run_finding("weld-too-small", resolved).empty());
+    weld.throat_in = 0.1;
+    const Finding finding = only("weld-too-small", resolved);
+    CHECK(finding.severity == Severity::fails);
+    CHECK(finding.clause.find("Table J2.3") != std::string::npos);
+    wall_in = 0.5;
+    weld.throat_in = 0.125;
+    CHECK(test::says(only("weld-too-small", resolved).message, "3/16"));
+    weld.throat_in = 0.1875;
     CHECK(run_finding("weld-too-small", resolved).empty());
 }
 
@@ -67,7 +87,7 @@ TEST_CASE("The table of least legs is not for aluminum, nor where nothing is wel
 }
 
 // 0.5.0 called each of these evidence missing, which is less than wrong.
-TEST_CASE("A filler of another metal fails", "[unit]") {
+TEST_CASE("A filler of another metal fails", "[unit][A5]") {
     struct Joint {
         MetalKind filler, post, plate;
         bool matches;
@@ -103,7 +123,7 @@ TEST_CASE("Aluminum and steel are told that no filler joins them", "[unit]") {
 }
 
 // 0.5.0 passed these.
-TEST_CASE("Plain and zinc-plated anchors in treated lumber fail", "[unit]") {
+TEST_CASE("Plain and zinc-plated anchors in treated lumber fail", "[unit][A3]") {
     for (const char* words : {"none", "zinc plated, ASTM B633"}) {
         INFO(words);
         catalog::Resolved resolved = protected_by(words);
@@ -129,7 +149,7 @@ TEST_CASE("Galvanized, stainless and reported coatings are enough", "[unit]") {
 }
 
 // 0.5.0 passed any words.
-TEST_CASE("Words that name no known protection leave it open", "[bad-input]") {
+TEST_CASE("Words that name no known protection leave it open", "[bad-input][A3]") {
     const Finding finding = only("corrosion-not-stated", protected_by("galvanized"));
     CHECK(finding.severity == Severity::missing);
     CHECK(test::says(finding.message, "name none that is known"));
@@ -147,7 +167,7 @@ TEST_CASE("Mechanical galvanizing is for bolts by one code, and for all by the o
 }
 
 // 0.5.0 had no word on it.
-TEST_CASE("Aluminum on treated wood is a caution, which a plastic shim ends", "[unit]") {
+TEST_CASE("Aluminum on treated wood is a caution, which a plastic shim ends", "[unit][A3]") {
     catalog::Resolved resolved = test::example_resolved();
     CHECK(run_finding("aluminum-on-treated-wood", resolved).empty());
     test::make_aluminum(resolved);

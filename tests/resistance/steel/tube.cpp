@@ -65,6 +65,8 @@ TEST_CASE("A rectangle rounded to the full is a round tube", "[closed-form]") {
     CHECK_CLOSE(rounded.inertia_x_in4, round.inertia_x_in4, 1e-12, 0.0);
     CHECK_CLOSE(rounded.section_y_in3, round.section_y_in3, 1e-12, 0.0);
     CHECK_CLOSE(rounded.plastic_x_in3, round.plastic_x_in3, 1e-12, 0.0);
+    // Bredt's constant of the rounded walls too is a ring's: 2 pi r^3 t with the middle radius 1.4.
+    CHECK_CLOSE(rounded.torsion_in4, 2.0 * 3.14159265358979 * 1.4 * 1.4 * 1.4 * 0.2, 1e-12, 0.0);
     // A thin ring: I = pi r^3 t, J = 2 I, Z = 4 r^2 t, to the square of t/r.
     const auto thin = steel::round_section(10.0, 0.01);
     const double middle = 4.995;
@@ -80,13 +82,31 @@ TEST_CASE("A square tube of compact walls reaches its plastic moment about eithe
     const steel::Moduli of = steel::moduli(steel::design_section(shape), steel::BentAbout::x);
     CHECK_CLOSE(steel::tube_moment_lb_in(tube, steel::BentAbout::x).value(), 46000.0 * of.plastic_in3, 1e-12, 0.0);
     CHECK_CLOSE(steel::tube_moment_lb_in(tube, steel::BentAbout::y).value(), 46000.0 * of.plastic_in3, 1e-12, 0.0);
-    // A wall of 0.04 in: b/t = 50.8 is over 1.40 sqrt(E/Fy) = 35.2.
-    const steel::TubeMember thin{{false, 2.0, 2.0, 0.04}, 46000.0, 29e6, 36.0};
-    CHECK_FALSE(steel::tube_moment_lb_in(thin, steel::BentAbout::x));
     // The same of a tube held to its nominal wall, ASTM A1085: the full 1/8 in.
     const steel::TubeMember full{shape, 46000.0, 29e6, 36.0, true};
     const steel::TubeSection whole = steel::rectangular_section(2.0, 2.0, 0.125, 0.25);
     CHECK_CLOSE(steel::tube_moment_lb_in(full, steel::BentAbout::x).value(), 46000.0 * whole.plastic_x_in3, 1e-12, 0.0);
+}
+
+// 4 x 4 x 0.060 in, Fy 46 ksi: t = 0.0558, flat 4 - 3 t = 3.8326, b/t = 68.7 over 1.40 root(E/Fy) = 35.2. be = 1.92 x
+// 0.0558 x 25.108 (1 - 0.38 x 25.108/68.68) = 2.3163; lost 1.5163 of each flange, at 1.9721 from the middle. I 2.25127
+// less 2 x 1.5163 x 0.0558 x 1.9721^2 = 1.59312; Se 0.79656; Mn 36,642 lb in. The webs alone (F7-6) would leave 58,455.
+// In axial compression four walls lose 1.5163 x 0.0558 each of 0.87233 in2: 0.61204 is left.
+TEST_CASE("A tube of slender walls bends and is compressed with what works of them", "[closed-form]") {
+    const steel::TubeMember thin{{false, 4.0, 4.0, 0.06}, 46000.0, 29e6, 36.0};
+    CHECK_CLOSE(steel::tube_moment_lb_in(thin, steel::BentAbout::x).value(), 36641.7, 1e-5, 0.0);
+    CHECK_CLOSE(steel::tube_moment_lb_in(thin, steel::BentAbout::y).value(), 36641.7, 1e-5, 0.0);
+    CHECK_CLOSE(steel::compressed_share(thin), 0.61204, 1e-5, 0.0);
+    // 2 x 4: only the walls of 4 in are slender; about x the flanges are those of 2 in, b/t 32.8.
+    const steel::TubeMember deep{{false, 2.0, 4.0, 0.06}, 46000.0, 29e6, 1.0};
+    CHECK(steel::tube_moment_lb_in(deep, steel::BentAbout::y).value() <
+          46000.0 * steel::design_section(deep.shape).section_y_in3);
+    CHECK(steel::tube_moment_lb_in(deep, steel::BentAbout::x).value() >
+          46000.0 * steel::design_section(deep.shape).section_x_in3);
+    CHECK(steel::compressed_share({{false, 2.0, 2.0, 0.125}, 46000.0, 29e6, 36.0}) == 1.0);
+    // Round, D/t 100: over 0.11 E/Fy = 69.3: 2/3 + 0.038 x 630.43/100 = 0.90623.
+    CHECK_CLOSE(steel::compressed_share({{true, 4.0, 4.0, 0.04}, 46000.0, 29e6, 36.0, true}), 0.90623, 1e-5, 0.0);
+    CHECK(steel::compressed_share({{true, 4.0, 4.0, 0.06}, 46000.0, 29e6, 36.0, true}) == 1.0);
 }
 
 // r of a thin round tube is nearly its middle radius over root 2: 2.375 x 0.154 in, r = 0.787 in as published for 2 in
