@@ -1,4 +1,5 @@
 #include "xml/catalog/rows.h"
+#include "xml/catalog/wood_values.h"
 
 #include <array>
 
@@ -36,16 +37,8 @@ catalog::Species read_species(ElementReader& row, CatalogIndex&) {
 }
 
 void read_values(ElementReader& size, catalog::LumberGrade& grade) {
-    const auto stress_psi = [&](std::string_view name) { return size.quantity(name, Kind::stress, Sign::positive); };
-    grade.bending_psi = stress_psi("bending");
-    grade.tension_psi = stress_psi("tension");
-    grade.shear_psi = stress_psi("shear");
-    grade.compression_perp_psi = stress_psi("compression-perp");
-    grade.compression_psi = stress_psi("compression");
-    grade.modulus_psi = stress_psi("modulus");
-    grade.modulus_min_psi = stress_psi("modulus-min");
+    read_wood_values(size, grade);
     grade.source = read_source(size);
-    expect(size, grade.modulus_min_psi <= grade.modulus_psi, phrase("modulus-min is more than modulus"), "modulus-min");
 }
 
 void read_size(ElementReader& size, catalog::LumberGrade& grade) {

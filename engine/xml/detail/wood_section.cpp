@@ -2,6 +2,7 @@
 
 #include "format/phrase.h"
 #include "model/lumber_size.h"
+#include "xml/catalog/wood_values.h"
 
 #include <algorithm>
 #include <array>
@@ -143,19 +144,12 @@ void write_board_thickness(Element& element, double thickness_in, const std::str
 }
 
 model::OwnWood read_material(ElementReader& reader) {
-    const auto stress_psi = [&](std::string_view name) { return reader.quantity(name, Kind::stress, Sign::positive); };
     model::OwnWood wood;
     wood.id = reader.id();
     wood.name = reader.text("name");
     wood.source = reader.text("source");
-    wood.bending_psi = stress_psi("bending");
-    wood.bending_flat_psi = stress_psi("bending-flat");
-    wood.tension_psi = stress_psi("tension");
-    wood.shear_psi = stress_psi("shear");
-    wood.compression_perp_psi = stress_psi("compression-perp");
-    wood.compression_psi = stress_psi("compression");
-    wood.modulus_psi = stress_psi("modulus");
-    wood.modulus_min_psi = stress_psi("modulus-min");
+    read_wood_values(reader, wood);
+    wood.bending_flat_psi = reader.quantity("bending-flat", Kind::stress, Sign::positive);
     wood.specific_gravity = reader.number("specific-gravity", Sign::positive);
     wood.volume = reader.choice<Volume>("volume-factor", volume_words);
     if (wood.volume == Volume::depth) wood.volume_exponent = reader.number("volume-exponent", Sign::positive);

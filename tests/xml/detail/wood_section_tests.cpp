@@ -106,3 +106,9 @@ TEST_CASE("a material without its source is refused in one sentence", "[bad-inpu
     CHECK(test::tells(problems, "framing/material[LVL]"));
     CHECK(test::tells(problems, "source"));
 }
+
+TEST_CASE("a material's least modulus is no more than its mean one", "[bad-input]") {
+    const std::string stiffer = test::changed(lvl, "modulus-min=\"966000 psi\"", "modulus-min=\"2000000 psi\"");
+    const Problems problems = problems_of(text_with(first_joists(), stiffer + first_joists()));
+    CHECK(test::tells(problems, "modulus-min is more than modulus"));
+}
