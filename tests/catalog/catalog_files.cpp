@@ -67,12 +67,12 @@ TEST_CASE("A catalog file of one's own adds its rows, in either system of units"
 
 TEST_CASE("A grade of one's own for a listed species joins the others", "[catalog][unit]") {
     const DataCopy data;
-    data.add(R"(<lumber species="red-oak"><grade id="no-2" name="No. 2" size-factor="applies">)"
+    data.add(R"(<lumber species="ponderosa-pine"><grade id="no-2" name="No. 2" size-factor="applies">)"
              R"(<size depth-above="1 in" depth-to="12 in")" +
              size_values + "</grade></lumber>");
     const xml::CatalogRead read = data.read();
     CHECK(read.problems.empty());
-    const catalog::LumberGrade* const grade = catalog::find_grade(read.catalog, "red-oak", "no-2", {1.5, 5.5});
+    const catalog::LumberGrade* const grade = catalog::find_grade(read.catalog, "ponderosa-pine", "no-2", {1.5, 5.5});
     REQUIRE(grade != nullptr);
     CHECK(grade->modulus_psi == 1.2e6);
     CHECK(grade->size_factor == catalog::SizeFactor::table_4a);
@@ -181,12 +181,12 @@ TEST_CASE("What a metal or a grade has apart comes whole, and names a filler tha
 }
 
 TEST_CASE("Size classes of a grade share no depth", "[catalog][bad-input]") {
-    const std::string grade = R"(<lumber species="red-oak"><grade id="no-1" name="x" size-factor="included">)"
+    const std::string grade = R"(<lumber species="ponderosa-pine"><grade id="no-1" name="x" size-factor="included">)"
                               R"(<size depth-above="1 in" depth-to="5 in")" +
                               size_values + R"(<size depth-above="4 in" depth-to="6 in")" + size_values +
                               "</grade></lumber>";
     const model::Problem problem = problem_with(grade);
-    CHECK(problem.element == "lumber[red-oak]/grade[no-1]/size[4 in]");
+    CHECK(problem.element == "lumber[ponderosa-pine]/grade[no-1]/size[4 in]");
     CHECK(format::english(problem.message) == "the size class overlaps another of this grade");
 }
 
