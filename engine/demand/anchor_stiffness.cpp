@@ -10,6 +10,7 @@
 namespace toehold::demand {
 namespace {
 
+using format::Dimension;
 using format::Phrase;
 using format::phrase;
 using format::Quantity;
@@ -96,22 +97,21 @@ Stiffness bed_stiffness(const catalog::Resolved& resolved, double below_modulus_
         const double packing_psi = on_deck(resolved).packing->modulus_perp_psi;
         flexibility += layers.decking->thickness_in / packing_psi;
         of.items.push_back(
-            phrase("packing {} at {}", Quantity{layers.decking->thickness_in, "in"}, Quantity{packing_psi, "psi"}));
+            phrase("packing {} at {}", Dimension{layers.decking->thickness_in}, Quantity{packing_psi, "psi"}));
     } else if (layers.decking && on_deck(resolved).decking) {
         flexibility += layers.decking->thickness_in / on_deck(resolved).decking->modulus_perp_psi;
-        of.items.push_back(phrase("decking {} at {}", Quantity{layers.decking->thickness_in, "in"},
+        of.items.push_back(phrase("decking {} at {}", Dimension{layers.decking->thickness_in},
                                   Quantity{on_deck(resolved).decking->modulus_perp_psi, "psi"}));
     }
     for (std::size_t index = 0; index < layers.shims.size(); ++index) {
         flexibility += layers.shims[index].thickness_in / on_deck(resolved).shims.at(index).modulus_perp_psi;
-        of.items.push_back(phrase("shim {} at {}", Quantity{layers.shims[index].thickness_in, "in"},
+        of.items.push_back(phrase("shim {} at {}", Dimension{layers.shims[index].thickness_in},
                                   Quantity{on_deck(resolved).shims.at(index).modulus_perp_psi, "psi"}));
     }
     if (below_depth_in > 0.0) {
         const double across_psi = across_over_along(RangeEnd::central) * below_modulus_psi;
         flexibility += below_depth_in / across_psi;
-        of.items.push_back(
-            phrase("framing {} at E/20 = {}", Quantity{below_depth_in, "in"}, Quantity{across_psi, "psi"}));
+        of.items.push_back(phrase("framing {} at E/20 = {}", Dimension{below_depth_in}, Quantity{across_psi, "psi"}));
     }
     if (!(flexibility > 0.0)) return {0.0, phrase("nothing to bear on")};
     return {1.0 / flexibility, phrase("{}, in series, no spread", std::move(of))};

@@ -31,7 +31,7 @@ struct Quantity {
     friend bool operator==(const Quantity&, const Quantity&) = default;
 };
 
-/// A length that somebody measures or buys: to 1/16 in as a fraction, or in whole and half millimeters. In inches.
+/// A length that somebody measures or buys: to 1/32 in as a fraction, or in whole and half millimeters. In inches.
 struct Dimension {
     double in = 0.0;
     friend bool operator==(const Dimension&, const Dimension&) = default;

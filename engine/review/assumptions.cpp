@@ -178,7 +178,7 @@ void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved&
     add_wood_readings(all, basis, alternatives);
     add_metal_readings(all, resolved, alternatives);
     if (!basis.temperature) {
-        all.push_back({phrase("Assumed wood stays at or below {} in service ({}).", format::verbatim("100 F (38 C)"),
+        all.push_back({phrase("Assumed wood stays at or below {} in service ({}).", format::verbatim("100 °F (38 °C)"),
                               Citation{"NDS 2018 2.3.3, 11.3.4"})});
     }
 }

@@ -71,16 +71,17 @@ std::string display(double value, Kind kind, System system, int decimals) {
 std::string fraction_in(double length_in) {
     constexpr double exact_to_in = 0.001;
     constexpr double largest_in = 1e6;
-    const double sixteenths = std::round(length_in * 16.0);
+    constexpr int finest = 32;
+    const double parts = std::round(length_in * finest);
     if (!(std::abs(length_in) < largest_in)) return display(length_in, Kind::length, System::us, 0);
-    if (std::abs(length_in - sixteenths / 16.0) > exact_to_in) {
+    if (std::abs(length_in - parts / finest) > exact_to_in) {
         return without_trailing_zeros(rounded(length_in, 3)) + " in";
     }
-    int numerator = static_cast<int>(std::abs(sixteenths)) % 16;
-    const int whole = static_cast<int>(std::abs(sixteenths)) / 16;
-    const std::string_view sign = sixteenths < 0.0 ? "-" : "";
+    int numerator = static_cast<int>(std::abs(parts)) % finest;
+    const int whole = static_cast<int>(std::abs(parts)) / finest;
+    const std::string_view sign = parts < 0.0 ? "-" : "";
     if (numerator == 0) return fmt::format("{}{} in", sign, whole);
-    int denominator = 16;
+    int denominator = finest;
     for (; numerator % 2 == 0; numerator /= 2) denominator /= 2;
     if (whole == 0) return fmt::format("{}{}/{} in", sign, numerator, denominator);
     return fmt::format("{}{} {}/{} in", sign, whole, numerator, denominator);

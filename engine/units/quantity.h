@@ -43,7 +43,7 @@ struct Parsed {
 [[nodiscard]] std::string exact(double value, Kind kind);
 /// For people: rounded to `decimals` in the chosen system, with its unit.
 [[nodiscard]] std::string display(double value, Kind kind, System system, int decimals);
-/// A length for people in US customary: to the nearest 1/16 in as a fraction where exact to 0.001 in, else decimals.
+/// A length for people in US customary: to the nearest 1/32 in as a fraction where exact to 0.001 in, else decimals.
 [[nodiscard]] std::string fraction_in(double length_in);
 
 }  // namespace toehold::units

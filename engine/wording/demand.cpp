@@ -127,12 +127,12 @@ Phrase proof_factor(const review::Review& review) {
 
 Phrase load_case(const demand::LoadCase& load) {
     Phrase line = phrase("{}: push {}, down {}, {} above the bearing plane", load.name, Quantity{load.push_lb, "lb"},
-                         Quantity{load.down_lb, "lb"}, Quantity{load.height_in, "in"});
+                         Quantity{load.down_lb, "lb"}, Dimension{load.height_in});
     if (load.wind_lb != 0.0) {
         line = load.push_lb != 0.0 ? phrase("{}; {} of wind across the rail, {} above it", std::move(line),
-                                            Quantity{load.wind_lb, "lb"}, Quantity{load.wind_height_in, "in"})
+                                            Quantity{load.wind_lb, "lb"}, Dimension{load.wind_height_in})
                                    : phrase("{}: {} across the rail, {} above the bearing plane", load.name,
-                                            Quantity{load.wind_lb, "lb"}, Quantity{load.wind_height_in, "in"});
+                                            Quantity{load.wind_lb, "lb"}, Dimension{load.wind_height_in});
     }
     if (load.covered_by) line = phrase("{}; not solved, a larger push at the same height covers it", std::move(line));
     if (load.wind_lb == 0.0 && load.load_factor != 1.0)

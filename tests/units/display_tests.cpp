@@ -91,6 +91,9 @@ TEST_CASE("lengths near a sixteenth show as a fraction, others as decimals", "[u
     CHECK(fraction_in(0.9999) == "1 in");
     CHECK(fraction_in(2.3126) == "2 5/16 in");  // 2.3125
     CHECK(fraction_in(2.3) == "2.3 in");
+    CHECK(fraction_in(0.09375) == "3/32 in");
+    CHECK(fraction_in(1.40625) == "1 13/32 in");
+    CHECK(fraction_in(0.148) == "0.148 in");
     CHECK(fraction_in(-0.0004) == "0 in");
     CHECK(fraction_in(1e7) == "10000000 in");
     CHECK(fraction_in(std::numeric_limits<double>::quiet_NaN()) == "not known");

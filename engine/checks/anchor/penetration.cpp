@@ -7,8 +7,8 @@ namespace toehold::checks {
 namespace {
 
 using catalog::FastenerKind;
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 
 struct Requirement {
     double least_in = 0.0;
@@ -57,7 +57,7 @@ CheckResult penetration(const CheckInput& input, std::size_t index) {
     conclude(result);
     if (result.status != Status::holds)
         result.note = phrase("The screw is {} too short in {}. Use a longer screw or a through-bolt.",
-                             Quantity{result.demand - result.capacity, "in"}, member_name(input.resolved, anchor));
+                             Dimension{result.demand - result.capacity}, member_name(input.resolved, anchor));
     return result;
 }
 

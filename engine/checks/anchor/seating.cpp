@@ -12,8 +12,8 @@
 
 namespace toehold::checks {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 
 bool bears_on_wood(const catalog::Anchor& anchor) {
     return anchor.kind == catalog::FastenerKind::through_bolt && !anchor.washer_below && !anchor.backing &&
@@ -100,17 +100,17 @@ format::Phrase why(const catalog::Resolved& resolved, const catalog::Anchor& anc
             "The hole of anchor {} is not wholly in one piece of {}: its center is {} from the nearest face, seam or "
             "end, and half its diameter is {}. Move the member sideways by half a piece, so that the row stands in "
             "one piece, or use a solid piece.",
-            anchor.id, member, Quantity{std::min(anchor.seat->edge_in, anchor.seat->end_in), "in"},
-            Quantity{0.5 * anchor.diameter_in, "in"});
+            anchor.id, member, Dimension{std::min(anchor.seat->edge_in, anchor.seat->end_in)},
+            Dimension{0.5 * anchor.diameter_in});
     if (!within_one_piece(anchor))
         return phrase(
             "The hole of anchor {} is not wholly in one piece of {}: its center is {} from the nearest face, seam or "
             "end, and half its diameter is {}. Move the anchor or the framing.",
-            anchor.id, member, Quantity{std::min(anchor.seat->edge_in, anchor.seat->end_in), "in"},
-            Quantity{0.5 * anchor.diameter_in, "in"});
+            anchor.id, member, Dimension{std::min(anchor.seat->edge_in, anchor.seat->end_in)},
+            Dimension{0.5 * anchor.diameter_in});
     const double above_in = catalog::above_member_in(resolved, anchor);
     return phrase("Anchor {} does not reach {}: it is {} long and {} lie above the framing. Use a longer anchor.",
-                  anchor.id, member, Quantity{anchor.length_in, "in"}, Quantity{above_in, "in"});
+                  anchor.id, member, Dimension{anchor.length_in}, Dimension{above_in});
 }
 
 /// Nothing under the anchor: the result stays without a path even where the solve put no force on it, for the plate

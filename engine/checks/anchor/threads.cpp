@@ -10,8 +10,8 @@
 namespace toehold::checks {
 namespace {
 
+using format::Dimension;
 using format::phrase;
-using format::Quantity;
 
 /// From the head to where the thread begins.
 ThreadPlace from_shank(double shank_in, double above_in, double bearing_in) {
@@ -19,7 +19,7 @@ ThreadPlace from_shank(double shank_in, double above_in, double bearing_in) {
     ThreadPlace place;
     place.full_diameter = resistance::full_diameter_counts(threads_in, bearing_in);
     place.clear_of_plane = units::at_least(shank_in, above_in);
-    place.reason = phrase("threads take {} of {} in the wood", Quantity{threads_in, "in"}, Quantity{bearing_in, "in"});
+    place.reason = phrase("threads take {} of {} in the wood", Dimension{threads_in}, Dimension{bearing_in});
     return place;
 }
 

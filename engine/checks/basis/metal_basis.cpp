@@ -61,7 +61,7 @@ Step yield_step(const catalog::Metal& metal, const BesideWeld& used) {
     if (used.softer) {
         return given("F_y",
                      phrase("yield strength of {} beside a weld of {} in metal over {}", metal.name,
-                            used.softer->filler, format::Quantity{used.softer->above_in, "in"}),
+                            used.softer->filler, format::Dimension{used.softer->above_in}),
                      used.yield_psi, "psi", metal.source.text);
     }
     return given("F_y",

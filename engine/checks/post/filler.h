@@ -13,7 +13,8 @@ namespace toehold::checks {
 [[nodiscard]] const catalog::Filler* weld_filler(const catalog::Resolved& resolved);
 
 /// One sentence where the foot has gussets, else empty. They are not counted, in the weld nor in the plate: by the
-/// static theorem of limit analysis metal added to a joint never lessens what it carries.
+/// static theorem of limit analysis metal added to a joint never lessens what it carries. The plate's strips are taken
+/// at the post's faces; with gussets they would form past the gussets' tips, nearer to the anchors.
 [[nodiscard]] format::Phrase gussets_not_counted(const catalog::Resolved& resolved);
 
 enum class FillerMatch {

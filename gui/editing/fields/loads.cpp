@@ -137,9 +137,9 @@ const std::array<Word<model::Moisture>, 3> moistures{
      {model::Moisture::dry, "dry", phrase("Dry: at most 19 %, built and in service")},
      {model::Moisture::dried_in_service, "dried-in-service", phrase("Built wet, dry in service")}}};
 const std::array<Word<model::Temperature>, 3> temperatures{
-    {{model::Temperature::to_100F, "to-100F", phrase("To 100 F (38 C)")},
-     {model::Temperature::to_125F, "to-125F", phrase("Above 100 F, to 125 F (52 C)")},
-     {model::Temperature::to_150F, "to-150F", phrase("Above 125 F, to 150 F (66 C)")}}};
+    {{model::Temperature::to_100F, "to-100F", phrase("To 100 °F (38 °C)")},
+     {model::Temperature::to_125F, "to-125F", phrase("Above 100 °F, to 125 °F (52 °C)")},
+     {model::Temperature::to_150F, "to-150F", phrase("Above 125 °F, to 150 °F (66 °C)")}}};
 const std::array<Word<model::DeckingInShear>, 2> decking_in_shear{
     {{model::DeckingInShear::gap, "gap", phrase("Gap: the boards hold no shank")},
      {model::DeckingInShear::bearing, "bearing", phrase("Bearing: wood round the shank")}}};
@@ -200,7 +200,7 @@ void metal_fields(Form& form, model::Basis& basis) {
 void wood_fields(Form& form, model::Basis& basis) {
     form.optional_word({"moisture", phrase("Moisture"), phrase("Of the wood. Empty: wet.")}, basis.moisture, moistures);
     form.optional_word(
-        {"temperature", phrase("Temperature"), phrase("That the wood stays at for long. Empty: to 100 F.")},
+        {"temperature", phrase("Temperature"), phrase("That the wood stays at for long. Empty: to 100 °F.")},
         basis.temperature, temperatures);
     form.optional_yes_no({"incised", phrase("Incised"),
                           phrase("Whether the wood is incised for its treatment. Empty: by species and treatment.")},

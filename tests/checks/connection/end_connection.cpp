@@ -195,7 +195,7 @@ TEST_CASE("a ledger's wood is taken as the joists' and the result says so", "[un
     catalog::Resolved resolved = test::example_resolved();
     const demand::MemberSupport support = test::joist_support(resolved, model::JoistSupport::Kind::ledger, four_nails);
     const CheckResult result = end_result(resolved, support, {100.0, 0.0, 0.0, 0.0, 0.0});
-    CHECK(test::link_words(result) == "joist J1 > ledger S1: 4 nails 0.162 in x 3.5 in, into end grain");
+    CHECK(test::link_words(result) == "joist J1 > ledger S1: 4 nails 0.162 in x 3 1/2 in, into end grain");
     CHECK(test::says(result.note, "not specified"));
 }
 

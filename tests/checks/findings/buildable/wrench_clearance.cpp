@@ -21,7 +21,7 @@ TEST_CASE("A head whose corners cannot pass the weld fails", "[unit]") {
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::fails);
     CHECK(test::about(findings[0]) == "anchor A");
-    CHECK(test::says(findings[0].message, "need 0.325 in from the anchor's center to the weld and have 0.281 in"));
+    CHECK(test::says(findings[0].message, "need 0.325 in from the anchor's center to the weld and have 9/32 in"));
     CHECK(findings_of(one_anchor({-1.1875 - test::half_corners_in, 0.0})).at(0).severity == Severity::caution);
     CHECK(findings_of(one_anchor({-1.45, 0.0})).empty());  // on the weld: another rule's
 }
