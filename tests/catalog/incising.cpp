@@ -24,14 +24,14 @@ IncisedBy of_blocks(const std::string& species, bool treated) {
 
 }  // namespace
 
-TEST_CASE("treated lumber counts as incised unless its species takes preservative without", "[published]") {
+TEST_CASE("treated lumber counts as incised unless its species takes preservative without", "[published][B4]") {
     CHECK(of_blocks("southern-pine", true) == IncisedBy::species_needs_none);
     CHECK(of_blocks("douglas-fir-larch", true) == IncisedBy::assumed);
     CHECK(of_blocks("hem-fir", true) == IncisedBy::assumed);
     CHECK(of_blocks("spruce-pine-fir", true) == IncisedBy::assumed);
 }
 
-TEST_CASE("untreated lumber is not incised", "[unit]") {
+TEST_CASE("untreated lumber is not incised", "[unit][B4]") {
     CHECK(of_blocks("southern-pine", false) == IncisedBy::untreated);
     CHECK(of_blocks("douglas-fir-larch", false) == IncisedBy::untreated);
 }

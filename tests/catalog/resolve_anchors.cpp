@@ -113,7 +113,7 @@ TEST_CASE("A wood screw is threaded over two thirds of its length", "[catalog][u
 
 // 0.5.0 had 85 ksi for every size. 0.75 Fu and 0.450 Fu, Fu 100 ksi to 5/8 in and 85 above (ASTM F593, read in
 // public tables).
-TEST_CASE("A stainless bolt grade has less in larger bolts", "[catalog][published]") {
+TEST_CASE("A stainless bolt grade has less in larger bolts", "[catalog][published][B14]") {
     const auto grade = [](const std::string& size) {
         model::BaseDetail detail = example_detail();
         const double hole_in = row(shipped_catalog().bolts, size).diameter_in + 1.0 / 16;

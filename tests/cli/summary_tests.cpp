@@ -81,7 +81,7 @@ TEST_CASE("one bad file does not stop the rest, and stands in the table", "[proc
     CHECK(contains(ran.err, "toehold: /nonexistent.xml: there is no such file"));
 }
 
-TEST_CASE("where only the guard is too low, the summary names that, and no ratio", "[process]") {
+TEST_CASE("where only the guard is too low, the summary names that, and no ratio", "[process][A17]") {
     const Details details;
     std::string low = toehold::test::bytes_of(details.path("heron-landing-corner.xml"));
     const std::string height = "<guard height=\"";
@@ -100,7 +100,7 @@ TEST_CASE("where only the guard is too low, the summary names that, and no ratio
 }
 
 TEST_CASE("a detail in UTF-16, one with a DOCTYPE and one cut short count as unusable, not as absent",
-          "[process][bad-input]") {
+          "[process][bad-input][A17]") {
     const Details details;
     std::string utf_16 = "\xFF\xFE";
     for (const char letter : std::string("<base-detail/>")) utf_16 += {letter, '\0'};

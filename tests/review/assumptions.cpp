@@ -8,7 +8,7 @@
 using namespace toehold;
 
 // 0.5.0 tried lambda = 1.0, which NDS 2018 Table N3 does not have beside a live load: 0.7, 0.8 and 1.25.
-TEST_CASE("The time effect factor has no other choice beside it", "[unit]") {
+TEST_CASE("The time effect factor has no other choice beside it", "[unit][A14]") {
     catalog::Resolved resolved = test::shipped_detail("heron-landing-through-bolts");
     resolved.detail.basis.method = model::Method::lrfd;
     resolved.detail.basis.time_effect.reset();

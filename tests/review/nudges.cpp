@@ -120,7 +120,7 @@ void check_nudges(const std::string& name) {
 
 }  // namespace
 
-TEST_CASE("no ratio jumps when a block or a hole moves by 0.001 in: details that hold", "[property]") {
+TEST_CASE("no ratio jumps when a block or a hole moves by 0.001 in: details that hold", "[property][A18]") {
     for (const char* name : {"lags-in-deep-blocks", "through-bolts", "over-a-joist", "two-flat-blocks"})
         check_nudges(std::string("heron-landing-") + name);
 }

@@ -29,7 +29,7 @@ std::vector<const checks::CheckResult*> about(const review::Review& review, cons
 
 }  // namespace
 
-TEST_CASE("holes named like other parts keep all their checks and their ratios", "[unit]") {
+TEST_CASE("holes named like other parts keep all their checks and their ratios", "[unit][A16]") {
     const std::string plain = on_deck(test::example_resolved().detail).plate.holes[0].id;
     const review::Review as_it_is = review::evaluate(test::example_resolved(), "");
     const auto expected = about(as_it_is, plain);

@@ -7,7 +7,7 @@
 using toehold::units::at_least;
 using toehold::units::at_most;
 
-TEST_CASE("1 3/4 in meets 44.45 mm from either side", "[unit]") {
+TEST_CASE("1 3/4 in meets 44.45 mm from either side", "[unit][A18]") {
     // 44.45 / 25.4 is not 1.75 in binary, nor are 4 x 7/16 in and 4 x 11.1125 mm the same double.
     const double in = 1.75, from_mm = 44.45 / 25.4;
     CHECK(at_least(in, from_mm));

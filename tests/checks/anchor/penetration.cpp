@@ -44,7 +44,7 @@ TEST_CASE("A tip that has come out below the block is not deducted", "[unit]") {
     CHECK(first(resolved).capacity == 1.5);
 }
 
-TEST_CASE("A No. 14 wood screw needs six diameters with its tip", "[published]") {
+TEST_CASE("A No. 14 wood screw needs six diameters with its tip", "[published][A19]") {
     auto resolved = test::example_resolved();
     catalog::Anchor& anchor = resolved.anchors[0];
     anchor.kind = FastenerKind::wood_screw;
@@ -52,6 +52,7 @@ TEST_CASE("A No. 14 wood screw needs six diameters with its tip", "[published]")
     anchor.length_in = 3.0;
     anchor.embedment_in = 1.625;
     const auto result = first(resolved);
+    CHECK(result.clause == "NDS 2018 12.1.5.6");  // 0.5.0 named 12.1.5.5
     CHECK_CLOSE(result.demand, 1.452, 1e-12, 0.0);
     CHECK(result.capacity == 1.625);
     CHECK(result.status == Status::holds);

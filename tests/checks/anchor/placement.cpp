@@ -64,7 +64,7 @@ TEST_CASE("Force across the grain makes the edge a loaded one: 4 D", "[published
 }
 
 TEST_CASE("An edge distance met exactly holds in inches and in millimeters, and one missed by 0.001 in does not",
-          "[unit]") {
+          "[unit][A18]") {
     auto resolved = test::example_resolved();
     // 7/16 in: 4 D = 1.75 in = 44.45 mm, where the edge's distance comes of a sum and of a change of unit.
     resolved.anchors[0].diameter_in = 11.1125 / 25.4;

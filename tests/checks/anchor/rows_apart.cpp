@@ -27,7 +27,7 @@ std::vector<checks::CheckResult> of(const catalog::Resolved& resolved) {
 
 }  // namespace
 
-TEST_CASE("rows of anchors exactly 5 in apart across the grain hold, farther ones fail", "[unit]") {
+TEST_CASE("rows of anchors exactly 5 in apart across the grain hold, farther ones fail", "[unit][A7]") {
     catalog::Resolved resolved = in_one_block();
     // A and B at y = -2.5, C and D at 2.5, grain along x
     const auto held = of(resolved);

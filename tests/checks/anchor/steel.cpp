@@ -36,7 +36,7 @@ catalog::Resolved reported_example(double tension_lb, double lateral_lb) {
 
 }  // namespace
 
-TEST_CASE("A lag screw's steel is judged at its root", "[unit]") {
+TEST_CASE("A lag screw's steel is judged at its root", "[unit][A19]") {
     // 0.75 x 60,000 x pi/4 x 0.265^2 / 2.00 = 45,000 x 0.0551546 / 2 = 1241.0 lb.
     const auto result = first_of("anchor-steel-tension", test::example_resolved());
     CHECK_CLOSE(result.capacity, 1241.0, 0.0, 0.05);

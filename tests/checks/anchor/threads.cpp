@@ -56,7 +56,7 @@ TEST_CASE("without a length the file may say where the threads lie", "[unit]") {
     CHECK_FALSE(thread_place(resolved, resolved.anchors[0]).full_diameter);
 }
 
-TEST_CASE("the full diameter raises the lateral value by its square in mode IV with a gap", "[closed-form]") {
+TEST_CASE("the full diameter raises the lateral value by its square in mode IV with a gap", "[closed-form][B11]") {
     // The moment M = F_yb D^3/6 at both hinges over the gap governs, so the value goes with nearly D^3 of 0.5 over 0.4,
     // 1.95; the bearing parts of the lever make it less. By a script of the general dowel equations (AWC TR12; q_m =
     // 3625 D, q_s = 87,000 D, gap 1 in) 1350.8 over 755.2 lb: 1.789. 0.5.0 gave 1.

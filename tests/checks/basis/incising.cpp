@@ -40,7 +40,7 @@ TEST_CASE("the file's word on incising goes before species and treatment", "[uni
     CHECK(checks::incised(grade(IncisedBy::species_needs_none), stated(true)));
 }
 
-TEST_CASE("shear of lumber that is not incised keeps its value, wet", "[published]") {
+TEST_CASE("shear of lumber that is not incised keeps its value, wet", "[published][B4]") {
     // 180 x 0.97 = 174.6 psi, and 0.8 of that incised. 0.5.0 took 0.8 off southern pine and off untreated lumber.
     CHECK_CLOSE(checks::adjust_shear(grade(IncisedBy::species_needs_none), {}).value, 174.6, 1e-12, 0.0);
     CHECK_CLOSE(checks::adjust_shear(grade(IncisedBy::untreated), {}).value, 174.6, 1e-12, 0.0);

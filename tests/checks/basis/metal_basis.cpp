@@ -10,7 +10,7 @@ using namespace toehold;
 using checks::strengths;
 
 // 0.5.0 gave 15 ksi whatever the filler and the thickness.
-TEST_CASE("The filler that leaves thick aluminum softer lowers its yield there alone", "[unit]") {
+TEST_CASE("The filler that leaves thick aluminum softer lowers its yield there alone", "[unit][A5]") {
     catalog::Metal alloy = test::example_aluminum();
     alloy.softer_weld = catalog::SofterWeld{"er4043", 0.375, 11000.0};
     const catalog::Filler silicon{"er4043", "4043 filler", catalog::MetalKind::aluminum, 11500.0, {}};

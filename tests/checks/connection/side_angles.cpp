@@ -88,7 +88,7 @@ TEST_CASE("one fastener a leg cannot take its own eccentricity", "[unit]") {
     CHECK(test::says(result.note, "two or more"));
 }
 
-TEST_CASE("lag screws of 1/4 in keep their spacing and distances", "[published]") {
+TEST_CASE("lag screws of 1/4 in keep their spacing and distances", "[published][B11]") {
     // Tables 12.5.1A to C: spacing 3 D = 0.75, full 4 D; end 3.5 D = 0.875, full 7 D = 1.75; edge 4 D
     // = 1.
     model::SideAngles lags{2, 0.25, "steel-a36", Kind::lag_screw, 0.25, 1.5, 2, 1.0, 1.75};

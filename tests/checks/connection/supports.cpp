@@ -107,7 +107,7 @@ TEST_CASE("a joist bears on its beam across the grain", "[closed-form]") {
     CHECK(test::run_held("support-bearing", resolved, support, {900.0, 0.0, 0.0, 0.0, 0.0}).empty());
 }
 
-TEST_CASE("each joist's boards share what its block ends and anchors put on it", "[closed-form]") {
+TEST_CASE("each joist's boards share what its block ends and anchors put on it", "[closed-form][B1]") {
     // B1's lower end presses 150 lb on J1 and drags 50 lb along it: 158.1 lb at one place. A foot each side holds four
     // 5.5 in boards, eight screws. One: root 0.78 x 0.164 = 0.1279, Fyb 90,000, Fe 5550, mode IV: 0.1279^2/2.2 sqrt(2 x
     // 5550 x 90000/6) = 95.97 lb; wet 0.7: 67.18. Eight: 537.4.
@@ -133,7 +133,7 @@ TEST_CASE("boards beyond a joist's end do not help, nor do those that make the r
     CHECK_CLOSE(sideways(resolved, two_screws()).at(0).capacity, 134.4, 1e-3, 0.0);
 }
 
-TEST_CASE("boards that are not wood without a value are a finding with the force on one fastener", "[unit]") {
+TEST_CASE("boards that are not wood without a value are a finding with the force on one fastener", "[unit][B1]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     CHECK(sideways(resolved, two_screws()).empty());

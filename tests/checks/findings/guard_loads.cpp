@@ -30,7 +30,7 @@ TEST_CASE("A dwelling's 200 lb from every side needs nothing more", "[unit]") {
     CHECK(found(silent).empty());
 }
 
-TEST_CASE("Outside dwellings the length of rail a post takes must be there", "[published]") {
+TEST_CASE("Outside dwellings the length of rail a post takes must be there", "[published][A1]") {
     // IBC 2021 1607.9.1 and its second exception, IBC 2018 1607.8.1 (public copies): 50 plf, or 20 plf.
     catalog::Resolved resolved = test::example_resolved();
     const auto findings = found(resolved);
@@ -49,7 +49,7 @@ TEST_CASE("Outside dwellings the length of rail a post takes must be there", "[p
     CHECK(found(resolved).empty());
 }
 
-TEST_CASE("Less than the code's concentrated load fails with its clause", "[published]") {
+TEST_CASE("Less than the code's concentrated load fails with its clause", "[published][A1]") {
     catalog::Resolved resolved = dwelling();
     for (const double push_lb : {1.0, 199.9}) {
         resolved.detail.loads.concentrated->push_lb = push_lb;
@@ -64,7 +64,7 @@ TEST_CASE("Less than the code's concentrated load fails with its clause", "[publ
     CHECK(found(resolved).empty());
 }
 
-TEST_CASE("Less than the code's load along the rail fails, but not on a dwelling", "[published]") {
+TEST_CASE("Less than the code's load along the rail fails, but not on a dwelling", "[published][A1]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.loads.line = model::LineLoad{20.0, 6.0, 0.0};
     REQUIRE(found(resolved).size() == 1);
@@ -76,7 +76,7 @@ TEST_CASE("Less than the code's load along the rail fails, but not on a dwelling
     CHECK(found(resolved).empty());
 }
 
-TEST_CASE("Fewer directions fail unless the edition lets a guard without a handrail do with them", "[memory]") {
+TEST_CASE("Fewer directions fail unless the edition lets a guard without a handrail do with them", "[memory][A1]") {
     catalog::Resolved resolved = dwelling();
     resolved.detail.loads.directions = model::Directions::outward;
     CHECK(found(resolved).at(0).severity == Severity::fails);
@@ -88,7 +88,7 @@ TEST_CASE("Fewer directions fail unless the edition lets a guard without a handr
     CHECK(found(resolved).at(0).severity == Severity::fails);
 }
 
-TEST_CASE("Wind without an area is not checked, and says so", "[unit]") {
+TEST_CASE("Wind without an area is not checked, and says so", "[unit][A13]") {
     catalog::Resolved resolved = dwelling();
     resolved.detail.loads.wind.emplace();
     resolved.detail.loads.wind->pressure_psf = 20.0;

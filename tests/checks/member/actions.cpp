@@ -57,7 +57,7 @@ TEST_CASE("bearing between the anchors of a block bends it down between them", "
     CHECK_CLOSE(toe.vertical_shear_lb, 1000.0, 1e-6, 0.0);
 }
 
-TEST_CASE("a push along the block at its top tips it", "[closed-form]") {
+TEST_CASE("a push along the block at its top tips it", "[closed-form][A15]") {
     // 50 lb on A and B, 2.75 in and 1 in of decking above the axis: 375 lb in over 14.5 in: 25.862 lb at the ends, and
     // at A, 5.25 in from the lower end, 25.862 x 5.25 = 135.78 lb in. 0.5.0 left the decking out.
     const catalog::Resolved resolved = test::example_resolved();

@@ -33,7 +33,7 @@ std::vector<CheckResult> drawn(const catalog::Resolved& resolved, const model::E
 
 }  // namespace
 
-TEST_CASE("bolts at mid-depth of a 4x8 leave a quarter of its shear strength", "[closed-form]") {
+TEST_CASE("bolts at mid-depth of a 4x8 leave a quarter of its shear strength", "[closed-form][A6]") {
     const catalog::Resolved resolved = four_by_eight();
     // d_e = (7.25 + 1.75)/2 = 4.5 in. F_v' = 175 x 0.97 x 0.8 = 135.8 psi (incised).
     // V_r' = 2/3 x 135.8 x 3.5 x 4.5 x (4.5/7.25)^2 = 1425.9 x 0.38526 = 549.3 lb, where the whole section has
@@ -72,7 +72,7 @@ TEST_CASE("the side that counts turns with the force", "[closed-form]") {
 }
 
 TEST_CASE("hardware that does not say where its fasteners stand is taken to reach mid-depth, and asked beyond",
-          "[closed-form]") {
+          "[closed-form][A6]") {
     const model::ReportedConnector hanger{"hanger", "test value", 1200.0, 1500.0, 600.0, 3.5};
     const catalog::Resolved resolved = test::example_resolved();
     // An eighth of 1742.8 is 217.8 lb.

@@ -33,7 +33,7 @@ TEST_CASE("a screw past the middle of the block's depth holds", "[closed-form]")
     CHECK(test::link_to(results[0]) == "block B1");
 }
 
-TEST_CASE("a screw that stops in a deep joist's upper half fails, and the note says what to do", "[closed-form]") {
+TEST_CASE("a screw that stops in a deep joist's upper half fails, and the note says what to do", "[closed-form][A19]") {
     catalog::Resolved resolved = test::framed_example();
     resolved.anchors[0].seat = model::Seat{2, 0.75, 12.0};
     const auto results = pulled(resolved, 900.0);
@@ -50,7 +50,7 @@ TEST_CASE("a through-bolt takes hold of the whole depth, from below", "[unit]") 
     CHECK(results.at(0).status == Status::holds);
 }
 
-TEST_CASE("a light load may hang anywhere", "[unit]") {
+TEST_CASE("a light load may hang anywhere", "[unit][B14]") {
     // Two anchors a block: 2 x 49.9 lb is less than 100 lb, 2 x 50 is not (NDS Commentary, light loads). 0.5.0 asked
     // from 1 lb on.
     CHECK(pulled(test::example_resolved(), 49.9).empty());

@@ -9,7 +9,7 @@ using test::run_check;
 using test::step_value;
 using test::with_actions;
 
-TEST_CASE("a square block's torsion is T/(0.208 a^3)", "[closed-form]") {
+TEST_CASE("a square block's torsion is T/(0.208 a^3)", "[closed-form][B3]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.framing.blocks[0].depth_in = 3.5;
     const auto results = run_check("member-torsion", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 750.0)}));
@@ -60,7 +60,7 @@ TEST_CASE("pulls on the axis twist nothing; a pull beside it goes to the ends by
     CHECK(torque() <= 1500.0 * (1.0 + 1e-9));
 }
 
-TEST_CASE("torsion by its part and shear by the square of its part add up", "[closed-form]") {
+TEST_CASE("torsion by its part and shear by the square of its part add up", "[closed-form][B3]") {
     const catalog::Resolved resolved = test::example_resolved();
     const auto results =
         run_check("member-shear-torsion", resolved,

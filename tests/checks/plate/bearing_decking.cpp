@@ -58,7 +58,7 @@ TEST_CASE("composite decking without a bearing value is missing evidence, not a 
     CHECK(results.at(0).capacity == 0.0);
 }
 
-TEST_CASE("a composite's reported value takes no wood factor", "[unit]") {
+TEST_CASE("a composite's reported value takes no wood factor", "[unit][B5]") {
     catalog::Resolved resolved = test::example_resolved();
     on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     on_deck(resolved).decking->bearing_psi = 500.0;

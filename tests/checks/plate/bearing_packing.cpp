@@ -33,7 +33,7 @@ demand::Demand pressed(const catalog::Resolved& resolved, double force_lb) {
 
 }  // namespace
 
-TEST_CASE("The plate bears on packing alone, piece by piece", "[closed-form]") {
+TEST_CASE("The plate bears on packing alone, piece by piece", "[closed-form][B5]") {
     const catalog::Resolved resolved = packed();
     const demand::Bed bed = demand::find_bed(resolved);
     REQUIRE(bed.patches.size() == 4);
@@ -84,7 +84,7 @@ TEST_CASE("Metal packing takes what its catalog says, wood packing what wood doe
     CHECK_CLOSE(test::run_check("bearing-packing", wood, pressed(wood, 1000.0)).at(0).capacity, 378.55, 1e-9, 0.0);
 }
 
-TEST_CASE("Boards under packing are not pressed and need no bearing value", "[unit]") {
+TEST_CASE("Boards under packing are not pressed and need no bearing value", "[unit][B5]") {
     catalog::Resolved resolved = packed();
     on_deck(resolved).decking->kind = catalog::DeckingKind::plastic_composite;
     on_deck(resolved).decking->may_bear = false;

@@ -212,7 +212,7 @@ TEST_CASE("Aluminum beside the weld has its welded strength, and lacks evidence 
 }
 
 // 0.5.0 gave 15 ksi whatever the filler and the thickness.
-TEST_CASE("A thick aluminum plate welded with the filler that softens it more has less", "[unit]") {
+TEST_CASE("A thick aluminum plate welded with the filler that softens it more has less", "[unit][A5]") {
     auto resolved = test::example_resolved();
     test::make_aluminum(resolved);
     on_deck(resolved).plate_metal.softer_weld = catalog::SofterWeld{"er4043", 0.375, 11000.0};
@@ -225,7 +225,7 @@ TEST_CASE("A thick aluminum plate welded with the filler that softens it more ha
 }
 
 // 0.5.0 allowed 3857/1.67 = 2310 lb an anchor in each of these.
-TEST_CASE("A plate carries two anchors of a side up to the yield line along the post's face", "[closed-form]") {
+TEST_CASE("A plate carries two anchors of a side up to the yield line along the post's face", "[closed-form][B7]") {
     // 36,000 x 0.5^2/4 = 2250 lb in an inch; 2250 x 8/(2 x 1.75) = 5143 lb an anchor, over 1.67: 3080.
     const auto resolved = square_plate();
     const auto result = bending(resolved, pulled(resolved, 3000.0, true)).at(0);
@@ -236,7 +236,7 @@ TEST_CASE("A plate carries two anchors of a side up to the yield line along the 
 }
 
 TEST_CASE("A plate carries one anchor at its corner by a moment field, up to the yield line across it",
-          "[closed-form]") {
+          "[closed-form][B7]") {
     // The line at 45 degrees: 2250 x 8.485/2.475 = 7714 lb, over 1.67: 4619. Elastic-plastic solids give way at 7,350
     // to 8,000 (tests/oracle/plastic_tests.cpp); the field proves some 7,000 to 7,450 of it.
     const auto resolved = square_plate();
@@ -255,7 +255,7 @@ TEST_CASE("By choice the verdict rests on the yield lines less a tenth", "[close
     CHECK(format::english(result.note).find("less a tenth") != std::string::npos);
 }
 
-TEST_CASE("A round flange with a few anchors bends along its chord", "[closed-form]") {
+TEST_CASE("A round flange with a few anchors bends along its chord", "[closed-form][B6]") {
     // 4 in round x 1/4, 1.5 in round tube, one anchor at 1.375 in: 3.708 in of chord less no hole, arm 0.625: 36,000 x
     // 0.25^2/4 / 1.67 = 336.8 lb in an inch; 336.8 x 3.708/0.625 = 1998 lb at most. The strip before holes were let be
     // had no metal there at all.

@@ -24,7 +24,7 @@ catalog::Resolved slotted(double length_in) {
 
 }  // namespace
 
-TEST_CASE("Four slots that leave the post on four narrow strips fail", "[closed-form]") {
+TEST_CASE("Four slots that leave the post on four narrow strips fail", "[closed-form][A18]") {
     // 0.5.0 passed this: no section ran around the post. The four strips stand near (1.35, 1.35); of all of the push, M
     // = 8400 lb in, about x they carry 8400/(4 x 1.35) = 1556 lb each, on some 0.25 in of metal: over 4,000 lb/in,
     // against 0.60 x 36,000 x 0.375/1.50 = 5,400 in shear; bent across a slot of 0.3 in: over 600 lb of the 757.86

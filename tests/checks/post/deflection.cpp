@@ -64,7 +64,7 @@ TEST_CASE("a top that moves more than h/12 fails where a specification invokes t
 }
 
 // 0.5.0 failed this, though neither code limits the movement.
-TEST_CASE("a top that moves more than h/12 is a caution where nothing invokes a limit", "[unit]") {
+TEST_CASE("a top that moves more than h/12 is a caution where nothing invokes a limit", "[unit][B13]") {
     const auto resolved = test::example_resolved();
     const demand::Demand far = moving(resolved, 0.08, 0.0);
     CHECK(run_check(id, resolved, far).empty());

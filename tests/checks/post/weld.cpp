@@ -55,7 +55,7 @@ TEST_CASE("A push at 45 degrees is the worst for the weld of a square tube, and 
     CHECK_CLOSE(weld(resolved, {0.0, 45.0, 90.0}).demand, every_way, 1e-9, 0.0);
 }
 
-TEST_CASE("A larger fillet leaves the wall to govern, by the force's direction", "[unit]") {
+TEST_CASE("A larger fillet leaves the wall to govern, by the force's direction", "[unit][A11][B8]") {
     // 1/4 in: 0.6 x 70,000 x 0.707 x 0.25 / 2 = 3711.8; the wall uses sqrt((1575/3202.1)^2 + (25/2022.75)^2) = 0.49203.
     auto resolved = test::example_resolved();
     on_deck(resolved.detail).weld->leg_in = 0.25;
@@ -93,7 +93,7 @@ TEST_CASE("A complete penetration groove is as strong as the wall", "[unit]") {
     CHECK(result.clause == "AISC 360-16 J4.1, J4.2");
 }
 
-TEST_CASE("A partial penetration groove has its throat, and is asked for the peak on a thin plate", "[unit]") {
+TEST_CASE("A partial penetration groove has its throat, and is asked for the peak on a thin plate", "[unit][A11]") {
     // 0.60 x 70,000 x 1/8 / 2 = 2625 lb/in for sqrt((1.70 x 1575)^2 + 25^2) = 2677.6: 1.020.
     auto resolved = test::example_resolved();
     on_deck(resolved.detail).weld->kind = model::WeldKind::partial_penetration;

@@ -83,7 +83,7 @@ TEST_CASE("Under LRFD the deck's load has the factors of its combinations", "[pu
 }
 
 // Straight down at the overhang's end: R is not what a sum by size would give, but what statics give.
-TEST_CASE("Guard and deck act on a joist at once, where each of them acts", "[closed-form]") {
+TEST_CASE("Guard and deck act on a joist at once, where each of them acts", "[closed-form][A10]") {
     catalog::Resolved resolved = on_joists();
     demand::Demand demand =
         test::example_demand(resolved, {}, {0.0, 400.0});  // presses B2 at y = 2.5, half a joist each
@@ -101,7 +101,7 @@ TEST_CASE("Guard and deck act on a joist at once, where each of them acts", "[cl
 }
 
 // IRC Table R301.5: decks 40 psf. IBC 2021 Table 1607.1 item 5: 1.5 x the area served, at most 100 psf.
-TEST_CASE("Where the file gives no deck load the code's is taken and said", "[published]") {
+TEST_CASE("Where the file gives no deck load the code's is taken and said", "[published][A10]") {
     model::BaseDetail detail = on_joists().detail;
     detail.framing.deck = {};
     CHECK(demand::deck_load(detail).dead_psf == 10.0);

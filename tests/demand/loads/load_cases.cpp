@@ -35,7 +35,7 @@ using Ids = std::vector<std::string>;
 }  // namespace
 
 // IBC 2018 1607.8.1 and IBC 2021 1607.9.1 with their exceptions (public copies of both).
-TEST_CASE("50 lb/ft along a guard, 20 where access is limited, none on a dwelling", "[published]") {
+TEST_CASE("50 lb/ft along a guard, 20 where access is limited, none on a dwelling", "[published][A1]") {
     CHECK(demand::code_line_lb_per_ft({42.0, Occupancy::other}) == 50.0);
     CHECK(demand::code_line_lb_per_ft({42.0, Occupancy::limited}) == 20.0);
     CHECK_FALSE(demand::code_line_lb_per_ft({42.0, Occupancy::one_and_two_family}));
@@ -59,7 +59,7 @@ TEST_CASE("A public guard that takes 6 ft of rail is solved at 300 lb, which cov
 }
 
 // 0.5.0 solved each of these alone.
-TEST_CASE("No load of the file replaces or lowers the code's", "[unit]") {
+TEST_CASE("No load of the file replaces or lowers the code's", "[unit][A1]") {
     model::BaseDetail detail = test::example_detail();
     detail.loads = {};
     CHECK(solved(demand::load_cases(detail)) == Ids{"concentrated"});

@@ -49,7 +49,7 @@ TEST_CASE("The area is the file's, or the infill's height times tributary length
 }
 
 // ASCE 7-16 2.4.1: 0.6 W, and 0.75 L + 0.75 (0.6 W); 2.3.1: 1.0 W, and 1.0 W + 1.0 L. 30 psf on 17.5 sq ft is 525 lb.
-TEST_CASE("Wind has factors of its own, and a duration of its own", "[published]") {
+TEST_CASE("Wind has factors of its own, and a duration of its own", "[published][A13]") {
     model::BaseDetail detail = windy();
     auto cases = demand::load_cases(detail);
     CHECK_CLOSE(of(cases, "wind").wind_lb, 0.6 * 525.0, 1e-12, 0.0);

@@ -35,7 +35,7 @@ void rename_holes(model::BaseDetail& detail, const std::vector<std::string>& nam
 
 }  // namespace
 
-TEST_CASE("A hole may be called like another part and loses no check on its mark") {
+TEST_CASE("A hole may be called like another part and loses no check on its mark", "[unit][A16]") {
     const model::BaseDetail detail = test::demo_detail("heron-landing-short-lags-in-flat-block");
     const std::vector<std::string> plain = hole_names(detail);
     const std::vector<std::string> odd = {"plate", "anchor A", "B1, upper end", "post"};

@@ -159,7 +159,7 @@ TEST_CASE("A status is the frame around an anchor's letter; a stale one has none
     CHECK(test::says(plan_of(resolved, &overlay), "(800 lb)"));
 }
 
-TEST_CASE("Where nothing resists, an anchor's mark says so in place of a ratio", "[drawing][plan]") {
+TEST_CASE("Where nothing resists, an anchor's mark says so in place of a ratio", "[drawing][plan][A16]") {
     const catalog::Resolved resolved = test::example_resolved();
     drawing::Overlay overlay = overlay_of_four();
     CHECK_FALSE(test::says(plan_of(resolved, &overlay), "no load path"));

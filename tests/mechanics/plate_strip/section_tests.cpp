@@ -101,7 +101,7 @@ TEST_CASE("A rim that a section crosses counts with what lies beyond", "[closed-
 // 0.5.0 spread from the center alone: a hole whose center lay on the section left no metal, and the plate "no load
 // path". An 11/16 in hole under a 1 1/4 in washer, its center 0.01 in past the section: the washer covers 1.25 in of
 // the line, of which the hole takes 0.687.
-TEST_CASE("A plate whose section passes through a hole carries what its washer spreads", "[closed-form]") {
+TEST_CASE("A plate whose section passes through a hole carries what its washer spreads", "[closed-form][B6]") {
     const PlateHole hole{{0.0, 1.01}, {0.0, 1.01}, 0.34375};
     const PlateSection section = outward(plate({hole}));
     const std::array<AnchorFootprint, 1> anchor{{{{0.0, 1.01}, 0.625}}};

@@ -120,7 +120,7 @@ TEST_CASE("Lists hold only what the detail has", "[unit]") {
     CHECK(!contains(joined(look_for({changed})), "preservative"));
 }
 
-TEST_CASE("Toe-nails start a third of their length from the end, at about 30 degrees", "[published]") {
+TEST_CASE("Toe-nails start a third of their length from the end, at about 30 degrees", "[published][A19]") {
     // The rule was read in a public transcription (NDS 2018 12.1.6.3). Two on each side, 2 in from the upper to the
     // lower.
     const model::EndConnection nails = model::ToeNails{0.131, 2.5, 4, 2.0};

@@ -16,7 +16,7 @@ std::size_t count(const catalog::Resolved& resolved) {
 
 }  // namespace
 
-TEST_CASE("An anchor sealed inside the tube fails", "[unit]") {
+TEST_CASE("An anchor sealed inside the tube fails", "[unit][A2]") {
     // Its center is 0.4 in inside the face: clear of the post it stands 0.4 + 0.21875 = 0.61875 in farther out.
     const auto findings = test::run_finding("anchor-inside-post", one_anchor({-0.6, 0.0}));
     REQUIRE(findings.size() == 1);

@@ -18,7 +18,7 @@ std::vector<checks::Finding> findings_of(double anchor_in, double hole_in, doubl
 
 }  // namespace
 
-TEST_CASE("A hole past the oversize hole fails", "[unit]") {
+TEST_CASE("A hole past the oversize hole fails", "[unit][A12]") {
     // 7/16 in: standard 1/2 in, oversize 9/16 in.
     const auto findings = findings_of(0.4375, 0.875);
     REQUIRE(findings.size() == 1);

@@ -21,7 +21,7 @@ const model::RectangleOutline square{6.0, 6.0, 0.0, {}};
 
 }  // namespace
 
-TEST_CASE("A washer past the plate's edge fails, one that ends with it does not", "[unit]") {
+TEST_CASE("A washer past the plate's edge fails, one that ends with it does not", "[unit][A2]") {
     // Center 0.4 in from the edge, radius 0.5.
     const auto findings = with_washer({-2.6, 0.0}, square);
     REQUIRE(findings.size() == 1);

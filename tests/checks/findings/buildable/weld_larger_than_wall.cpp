@@ -19,7 +19,7 @@ std::vector<checks::Finding> findings_of(double leg_in, double wall_in, double p
 
 }  // namespace
 
-TEST_CASE("A leg of more than twice the thinner part fails", "[unit]") {
+TEST_CASE("A leg of more than twice the thinner part fails", "[unit][A2]") {
     // 1 in on a wall of 3/16 in: 2 x 3/16 = 3/8 in at most.
     const auto findings = findings_of(1.0, 0.1875, 0.375);
     REQUIRE(findings.size() == 1);
