@@ -23,3 +23,9 @@ TEST_CASE("A tube yields on its plastic modulus, no more than 1.5 times the elas
     // A round bar: Z/S = 1.698.
     CHECK_CLOSE(aluminum::section_moment(1.0, 1.698, {15e3, 24e3}).yield_lb_in, 22500.0, 1e-12, 0.0);
 }
+
+TEST_CASE("A stocky aluminum column has 0.85 of its yield", "[memory]") {
+    // ADM 2020 E.2, from memory: 0.85 for the crookedness of a column. 2 x 2 x 1/8, square corners: 0.9375 in2.
+    const auto section = steel::section_as_drawn({false, 2.0, 2.0, 0.125});
+    CHECK_CLOSE(aluminum::flagpole_axial_lb(section, 0.0, 15e3, 10.1e6), 0.85 * 15e3 * 0.9375, 1e-3, 0.0);
+}

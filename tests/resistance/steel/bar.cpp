@@ -12,6 +12,8 @@ using namespace toehold::resistance;
 TEST_CASE("A flat bar between yielding and lateral-torsional buckling", "[memory]") {
     CHECK_CLOSE(steel::flat_bar_moment_lb_in(3.0, 5.0, 144.0, 36e3, 29e6), 671755.0, 1e-5, 0.0);
     CHECK_CLOSE(steel::flat_bar_moment_lb_in(3.0, 5.0, 100.0, 36e3, 29e6), 675000.0, 1e-12, 0.0);
+    // Just below 0.08 E/Fy, where the sloping line would already give 1.52 - 0.274 x 0.0799 = 1.498 of yield.
+    CHECK_CLOSE(steel::flat_bar_moment_lb_in(3.0, 5.0, 115.8, 36e3, 29e6), 675000.0, 1e-12, 0.0);
 }
 
 // 1/4 x 4 in, 42 in: 42 x 4/0.0625 = 2688, over 1531: 1.9 x 29e6/2688 x 0.66667 = 13,666 lb in; Fy S = 24,000.

@@ -56,6 +56,13 @@ TEST_CASE("Minimum edge distances are those of the table", "[published]") {
     CHECK(steel::minimum_edge_distance_in(1.125) == 1.5);
     CHECK(steel::minimum_edge_distance_in(1.25) == 1.625);
     CHECK(steel::minimum_edge_distance_in(2.0) == 2.5);
+    // Between two rows that of the larger bolt.
+    CHECK(steel::minimum_edge_distance_in(0.51) == 0.875);
+    CHECK(steel::minimum_edge_distance_in(0.63) == 1.0);
+    CHECK(steel::minimum_edge_distance_in(0.76) == 1.125);
+    CHECK(steel::minimum_edge_distance_in(0.88) == 1.25);
+    CHECK(steel::minimum_edge_distance_in(1.01) == 1.5);
+    CHECK(steel::minimum_edge_distance_in(1.13) == 1.625);
 }
 
 TEST_CASE("Minimum edge distance never falls as the bolt grows", "[property]") {

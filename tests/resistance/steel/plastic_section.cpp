@@ -91,6 +91,8 @@ TEST_CASE("A 2 x 2 x 3/16 tube on its diagonal keeps 0.96 of its plastic moment"
     const double between = std::pow(2.0, 0.5 - 1.0 / 1.66) * section.about(0.0);
     CHECK(section.about(45.0 * degree) > between);
     CHECK(section.about(45.0 * degree) < 1.05 * between);
+    // A wall so thick that its corners of 2 t would meet: round ends of half the lesser side.
+    CHECK(steel::design_shape({false, 1.0, 2.0, 0.3125}, false).outside_radius_in == 0.5);
     // The tube whose standard holds its wall: the full 3/16 in.
     CHECK(steel::design_shape({false, 2.0, 2.0, 0.1875}, true).wall_in == 0.1875);
 }

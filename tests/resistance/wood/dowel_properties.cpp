@@ -89,3 +89,11 @@ TEST_CASE("A fastener without a diameter has no bending yield strength", "[bad-i
     CHECK_THROWS_AS(nail_bending_yield_psi(0.0), std::invalid_argument);
     CHECK_THROWS_AS(lag_bending_yield_psi(-0.25), std::invalid_argument);
 }
+
+TEST_CASE("A hex bolt is threaded over two diameters and a little", "[memory]") {
+    // ASME B18.2.1, from memory: 2 D + 1/4 in to 6 in of length, 2 D + 1/2 in above; no more than there is.
+    CHECK(bolt_thread_length_in(0.5, 4.0) == 1.25);
+    CHECK(bolt_thread_length_in(0.5, 6.0) == 1.25);
+    CHECK(bolt_thread_length_in(0.5, 6.25) == 1.5);
+    CHECK(bolt_thread_length_in(0.5, 1.0) == 1.0);
+}

@@ -75,4 +75,7 @@ TEST_CASE("Reduced spacing lowers the value down to three quarters", "[published
 TEST_CASE("Thin fasteners have no geometry factor", "[unit]") {
     CHECK(end_distance_factor(0.1, 0.242, EndLoading::toward) == 1.0);
     CHECK(spacing_factor(0.1, 0.242) == 1.0);
+    // From 1/4 in on they have.
+    CHECK_CLOSE(spacing_factor(0.75, 0.25), 0.75, 1e-14, 0.0);
+    CHECK_CLOSE(end_distance_factor(0.875, 0.25, EndLoading::toward), 0.5, 1e-14, 0.0);
 }

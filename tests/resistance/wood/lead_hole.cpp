@@ -65,6 +65,8 @@ TEST_CASE("A bit is one a drill index has, the coarser row first", "[unit]") {
     CHECK_CLOSE(customary_bit_in(0.25, 0.25), 0.25, 0.0, 1e-12);
     // Nothing between 0.126 and 0.130: the 64th below, 1/8.
     CHECK_CLOSE(customary_bit_in(0.126, 0.130), 0.125, 0.0, 1e-12);
+    // The middle of 0.1355 and 0.1395 is 8.8 64ths: 8 below it.
+    CHECK_CLOSE(customary_bit_in(0.1355, 0.1395), 0.125, 0.0, 1e-12);
 }
 
 TEST_CASE("Lead holes of nothing are refused", "[bad-input]") {

@@ -38,6 +38,12 @@ TEST_CASE("the size factor for bending follows the rows of Table 4A by nominal w
         CHECK(size_factor_bending(3.5, dressed[row]) == four_thick[row]);
         CHECK(size_factor_bending(dressed[row], 1.5) == thin[row]);  // either order
     }
+    // Sawn full, a member is of its own row; wider than that, of the next.
+    const double nominal[] = {4.0, 5.0, 6.0, 8.0, 10.0, 12.0};
+    for (std::size_t row = 0; row < 6; ++row) {
+        CHECK(size_factor_bending(2.0, nominal[row]) == thin[row]);
+        CHECK(size_factor_bending(2.0, nominal[row] + 0.1) == thin[row + 1]);
+    }
 }
 
 TEST_CASE("timbers keep size factor 1 to 12 in deep and follow the ninth root beyond", "[published]") {
@@ -47,11 +53,13 @@ TEST_CASE("timbers keep size factor 1 to 12 in deep and follow the ninth root be
     CHECK_CLOSE(timber_size_factor(13.25), std::pow(12.0 / 13.25, 1.0 / 9.0), 1e-12, 0.0);
 }
 
-TEST_CASE("Stud, and values that include the size factor, have rows of their own", "[published]") {
+TEST_CASE("Stud, and values that include the size factor, have rows of their own", "[published][B14]") {
     // NDS Supplement 2018 Tables 4A and 4B, read in a public transcription: Stud 1.1 to 4 in wide, 1.0 at 6 in;
     // southern pine 1.1 for 4 in thick and 8 in and wider, 0.9 over 12 in wide. 0.5.0 gave a 4x8 of southern pine 1.0.
     CHECK(stud_size_factor_bending(3.5) == 1.1);
     CHECK(stud_size_factor_bending(5.5) == 1.0);
+    CHECK(stud_size_factor_bending(4.0) == 1.1);
+    CHECK(stud_size_factor_bending(4.1) == 1.0);
     CHECK(included_size_factor(1.5, 7.25) == 1.0);
     CHECK(included_size_factor(3.5, 5.5) == 1.0);
     CHECK(included_size_factor(3.5, 7.25) == 1.1);
@@ -95,6 +103,8 @@ TEST_CASE("volume factors by hand", "[closed-form]") {
 TEST_CASE("the flat use factor follows Table 4A by width and thickness", "[published]") {
     // NDS Supplement 2018 Table 4A, read in a public transcription
     CHECK(flat_use(1.5, 2.5) == 1.0);
+    CHECK(flat_use(1.5, 3.469) == 1.1);  // 1/32 in is left to planing
+    CHECK(flat_use(1.5, 3.4675) == 1.0);
     CHECK(flat_use(1.5, 3.5) == 1.1);
     CHECK(flat_use(1.5, 5.5) == 1.15);
     CHECK(flat_use(1.5, 7.25) == 1.15);
