@@ -39,7 +39,8 @@ Worst worst_of(demand::MountSolver& solver, const catalog::Resolved& resolved,
     const demand::LoadCase load = demand::load_cases(resolved.detail).at(0);
     for (const demand::StiffnessScenario& scenario : scenarios) {
         for (int step = 0; step < 24; ++step) {
-            const demand::State state = solver.solve({load, scenario, step * std::numbers::pi / 12.0});
+            const double direction = step * std::numbers::pi / 12.0;
+            const demand::State state = solver.solve({demand::acting_load(load, direction), scenario, direction});
             for (const demand::AnchorForce& anchor : state.anchors)
                 worst.tension_lb = std::max(worst.tension_lb, anchor.tension_lb);
             for (const demand::SupportForce& support : state.supports) {
@@ -53,7 +54,7 @@ Worst worst_of(demand::MountSolver& solver, const catalog::Resolved& resolved,
 
 }  // namespace
 
-TEST_CASE("a thread's slip lies between the two formulas of European assessments", "[published]") {
+TEST_CASE("a thread's slip lies between the two formulas of European assessments", "[published][B12]") {
     // 12 mm x 100 mm: 25 x 12 x 100 = 30,000 N/mm; 780 x 12^0.2 x 100^0.4 = 780 x 1.6438 x 6.3096 = 8,090 N/mm.
     const double d_in = 12.0 / 25.4, l_in = 100.0 / 25.4, lb_per_in = 25.4 / 4.4482216152605;
     CHECK_CLOSE(demand::thread_stiffness_lb_per_in(d_in, l_in, RangeEnd::stiff), 30000.0 * lb_per_in, 1e-9, 0.0);
@@ -143,7 +144,7 @@ TEST_CASE("a corner left out exceeds those looked at neither in tension nor in b
 }
 
 TEST_CASE("stiff anchors on a soft bed pull most, and the range costs less than a bed halved and anchors doubled",
-          "[property]") {
+          "[property][B12]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.basis.plate = model::PlateBehaviour::rigid;
     const demand::Demand demand = demand_of(resolved);
@@ -160,7 +161,7 @@ TEST_CASE("stiff anchors on a soft bed pull most, and the range costs less than 
     CHECK(format::english(demand.anchor_range->stiff_source).find("25 d l") != std::string::npos);
 }
 
-TEST_CASE("framing that gives is combined with the range, and the anchors meet the worst of both", "[property]") {
+TEST_CASE("framing that gives is combined with the range, and the anchors meet the worst of both", "[property][A9]") {
     const demand::Demand demand = demand_of(test::example_resolved());
     const double giving_center =
         largest_lb(demand, [](const demand::StiffnessScenario& one) { return one.flexible_framing && one.central(); });
