@@ -4,6 +4,7 @@
 #include "catalog/catalog.h"
 #include "catalog/resolve.h"
 #include "model/problem.h"
+#include "search/changes/pattern.h"
 #include "search/space/space.h"
 
 #include <optional>
@@ -35,16 +36,6 @@ struct AnchorChoice {
     std::string size;   ///< `lag-3/8`, `wood-screw-14`, `bolt-1/2`
     std::string grade;  ///< of a bolt: `a307`, `f1554-36`; empty of a screw
     friend bool operator==(const AnchorChoice&, const AnchorChoice&) = default;
-};
-
-/// Holes on a grid within the plate's edges, evenly spaced.
-struct Pattern {
-    int across = 2;                                     ///< holes in a row along x, >= 1
-    int deep = 2;                                       ///< rows along y, >= 1; across x deep >= 2
-    double edge_in = 0.0;                               ///< from the outermost holes' centers to the plate's edges, > 0
-    std::optional<double> spacing_x_in = std::nullopt;  ///< between neighbors in a row, in place of `edge_in` along x
-    std::optional<double> spacing_y_in = std::nullopt;  ///< between rows, in place of `edge_in` along y
-    friend bool operator==(const Pattern&, const Pattern&) = default;
 };
 
 /// Under the head, on the plate.
@@ -102,8 +93,10 @@ struct Ranges {
 /// std::invalid_argument for an id no catalog knows; `parse_range` and `problems` find those first.
 [[nodiscard]] Space make_space(const catalog::Resolved& base, const Ranges& ranges, const catalog::Catalog& catalog);
 
-/// What is wrong with the ranges: an id no catalog knows, a size that is none. Empty where make_space takes them.
-[[nodiscard]] model::Problems problems(const Ranges& ranges, const catalog::Catalog& catalog);
+/// What keeps these ranges from being searched on this detail: an id no catalog knows, a size its lumber is not listed
+/// for, screws without a length. Empty where make_space takes them.
+[[nodiscard]] model::Problems problems(const catalog::Resolved& base, const Ranges& ranges,
+                                       const catalog::Catalog& catalog);
 
 /// What a shop would try for this detail, some thousand candidates.
 [[nodiscard]] Ranges default_ranges(const catalog::Resolved& base, const catalog::Catalog& catalog);
@@ -115,7 +108,8 @@ struct Ranges {
 ///     metal=steel-a36
 ///     anchor=lag-1/2,bolt-1/2,bolt-1/2 f1554-36
 ///     length=6..10/1
-///     pattern=2x2@1 1/2,2x3@1 1/2   holes along x by rows along y, at this distance from the edges
+///     pattern=2x2@1 1/2,2x3@1 1/2   holes along x by rows along y, at this distance from the edges; 2x2:4x5 at 4 in
+///                                   along x and 5 in along y about the plate's center
 ///     washer=none,narrow,wide
 ///     backing=none,washer,3x1/4     square plate by its thickness
 ///     blocks=as-is,upright,doubled,flat,flat-rows,doubled-joists,next-bay

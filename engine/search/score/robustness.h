@@ -9,7 +9,7 @@
 
 namespace toehold::search {
 
-/// What a careful crew may be off by (common practice, from memory): the holes against the post, the blocks against
+/// What a careful crew may be off by (common practice): the holes against the post, the blocks against
 /// the plate.
 inline constexpr double hole_misplaced_in = 0.125;
 inline constexpr double block_misplaced_in = 0.25;

@@ -1,0 +1,212 @@
+#include "search/changes/blocks.h"
+
+#include "model/lumber_size.h"
+#include "model/placement.h"
+#include "search/changes/ends.h"
+#include "search/changes/rows.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace toehold::search {
+namespace {
+
+using model::BaseDetail;
+using model::Block;
+using model::Framing;
+using model::PlanAxis;
+using model::Position;
+
+bool is_named(const std::vector<std::string>& names, const std::string& id) {
+    return std::find(names.begin(), names.end(), id) != names.end();
+}
+
+void bolts_to_suit(BaseDetail& detail) {
+    for (model::AnchorGroup& group : anchor_groups(detail)) {
+        auto* const bolt = std::get_if<model::ThroughBolt>(&group.fastener);
+        if (bolt == nullptr || !bolt->length_in) continue;
+        bolt->length_in.reset();
+        bolt->thread_length_in.reset();
+    }
+}
+
+/// Wood of a new block: as a block there is, else as the joists.
+Block like_others(const Framing& framing, PlanAxis along) {
+    Block block;
+    block.along = along;
+    if (!framing.blocks.empty()) {
+        block.species = framing.blocks.front().species;
+        block.grade = framing.blocks.front().grade;
+    } else if (framing.joists) {
+        block.species = framing.joists->species;
+        block.grade = framing.joists->grade;
+    }
+    return block;
+}
+
+void cut_from(Block& block, const Lumber& of, Lie lie) {
+    block.width_in = lie == Lie::upright ? of.thickness_in : of.width_in;
+    block.depth_in = lie == Lie::upright ? of.width_in : of.thickness_in;
+    block.size = of.size;
+}
+
+/// What the ends of a new block in this bay were made for: the block there before, else the new one.
+const Block& made_for(const std::vector<Block>& before, const Bay& bay, const Block& after) {
+    const auto found = std::find_if(before.begin(), before.end(), [&](const Block& block) {
+        const double middle_in = 0.5 * (block.from_in + block.to_in);
+        return block.along == after.along && middle_in > bay.from_in && middle_in < bay.to_in;
+    });
+    if (found != before.end()) return *found;
+    return before.empty() ? after : before.front();
+}
+
+bool fit_ends(Block& block, const Block& before) {
+    for (model::BlockEnd* end : {&block.from_end, &block.to_end}) {
+        const std::optional<model::EndConnection> there = fitted(end->connection, before, block);
+        if (!there) return false;
+        end->connection = *there;
+    }
+    return true;
+}
+
+bool deeper_than_joists(const Framing& framing, const Block& block) {
+    constexpr double fit_in = 0.01;
+    return framing.joists && block.depth_in * block.stack > framing.joists->depth_in + fit_in;
+}
+
+/// Whether an anchor of the row stands in the bay and in no member.
+bool needs_block(const BaseDetail& detail, const Bay& bay, PlanAxis along, double row_in) {
+    for (const Position place : anchor_places(detail)) {
+        if (std::abs(model::coordinate_in(place, model::other(along)) - row_in) >= same_row_in) continue;
+        const double at_in = model::coordinate_in(place, along);
+        if (at_in > bay.from_in && at_in < bay.to_in && !model::seat(detail.framing, place)) return true;
+    }
+    return false;
+}
+
+bool set_block(BaseDetail& detail, Block block, const Bay& bay, const std::vector<Block>& before) {
+    block.id = new_block_id(detail.framing);
+    block.from_in = bay.from_in;
+    block.to_in = bay.to_in;
+    block.from_end = bay.from_end;
+    block.to_end = bay.to_end;
+    if (deeper_than_joists(detail.framing, block) || !fit_ends(block, made_for(before, bay, block))) return false;
+    detail.framing.blocks.push_back(block);
+    return true;
+}
+
+void take_away(Framing& framing, const std::vector<std::string>& ids) {
+    framing.blocks.erase(std::remove_if(framing.blocks.begin(), framing.blocks.end(),
+                                        [&](const Block& block) { return is_named(ids, block.id); }),
+                         framing.blocks.end());
+}
+
+/// Mean shift of the rows of anchors that lie over the block's width; absent where none does.
+std::optional<double> shift_of(const Block& block, const std::vector<double>& before,
+                               const std::vector<double>& after) {
+    double sum_in = 0.0;
+    int count = 0;
+    for (std::size_t row = 0; row < before.size(); ++row) {
+        if (std::abs(before[row] - block.across_in) > 0.5 * block.width_in * block.plies) continue;
+        // The first row stays the first, the last the last; those between go by their share of the way.
+        const double share =
+            before.size() < 2 ? 0.5 : (before[row] - before.front()) / (before.back() - before.front());
+        sum_in += after.front() + share * (after.back() - after.front()) - before[row];
+        ++count;
+    }
+    if (count == 0) return std::nullopt;
+    return sum_in / count;
+}
+
+}  // namespace
+
+std::optional<Lumber> lumber(std::string_view name) {
+    const std::optional<model::DressedSize> size = model::dressed_size(name);
+    if (!size) return std::nullopt;
+    return Lumber{std::string(name), std::min(size->first_in, size->second_in),
+                  std::max(size->first_in, size->second_in)};
+}
+
+std::optional<Lumber> lumber_of_blocks(const Framing& framing) {
+    if (framing.blocks.empty()) return std::nullopt;
+    const Block& block = framing.blocks.front();
+    return Lumber{block.size, std::min(block.width_in, block.depth_in), std::max(block.width_in, block.depth_in)};
+}
+
+bool blocks_under_rows(BaseDetail& detail, const Lumber& of, Lie lie, int plies,
+                       const std::vector<std::string>& replaced) {
+    const std::vector<Block> before = detail.framing.blocks;
+    const PlanAxis along = blocks_along(detail.framing);
+    Block block = like_others(detail.framing, along);
+    cut_from(block, of, lie);
+    block.plies = plies;
+    const std::vector<Bay> bays = bays_with_anchors(detail, along);
+    take_away(detail.framing, replaced);
+    const std::size_t kept = detail.framing.blocks.size();
+    for (const Bay& bay : bays) {
+        for (const double row_in : rows_of(anchor_places(detail), along)) {
+            if (!needs_block(detail, bay, along, row_in)) continue;
+            block.across_in = row_in;
+            if (!set_block(detail, block, bay, before)) return false;
+        }
+    }
+    bolts_to_suit(detail);
+    return detail.framing.blocks.size() > kept && blocks_fit(detail.framing);
+}
+
+bool one_flat_block(BaseDetail& detail, const Lumber& of, const std::vector<std::string>& replaced) {
+    const std::vector<Block> before = detail.framing.blocks;
+    const PlanAxis along = blocks_along(detail.framing);
+    const std::vector<double> rows = rows_of(anchor_places(detail), along);
+    Block block = like_others(detail.framing, along);
+    cut_from(block, of, Lie::flat);
+    if (rows.empty() || rows.back() - rows.front() >= block.width_in) return false;
+    block.across_in = 0.5 * (rows.front() + rows.back());
+    const std::vector<Bay> bays = bays_with_anchors(detail, along);
+    take_away(detail.framing, replaced);
+    for (const Bay& bay : bays) {
+        if (!set_block(detail, block, bay, before)) return false;
+    }
+    bolts_to_suit(detail);
+    return !bays.empty() && blocks_fit(detail.framing);
+}
+
+bool block_under_free_row(BaseDetail& detail) {
+    if (detail.framing.blocks.empty()) return false;
+    const Block like = detail.framing.blocks.front();
+    const std::size_t before = detail.framing.blocks.size();
+    for (const Bay& bay : bays_with_anchors(detail, like.along)) {
+        for (const double row_in : rows_of(anchor_places(detail), like.along)) {
+            if (!needs_block(detail, bay, like.along, row_in)) continue;
+            Block block = like;
+            block.across_in = row_in;
+            if (!set_block(detail, block, bay, {like})) return false;
+        }
+    }
+    return detail.framing.blocks.size() > before && blocks_fit(detail.framing);
+}
+
+bool blocks_follow(BaseDetail& detail, const BaseDetail& base) {
+    const PlanAxis along = blocks_along(base.framing);
+    const std::vector<double> before = rows_of(anchor_places(base), along);
+    const std::vector<double> after = rows_of(anchor_places(detail), along);
+    if (before.empty() || after.empty()) return true;
+    for (Block& block : detail.framing.blocks) {
+        if (block.along != along) continue;
+        if (const std::optional<double> shift_in = shift_of(block, before, after)) block.across_in += *shift_in;
+    }
+    return blocks_fit(detail.framing);
+}
+
+bool set_block_lumber(BaseDetail& detail, const Lumber& of, const std::vector<std::string>& blocks) {
+    for (Block& block : detail.framing.blocks) {
+        if (!is_named(blocks, block.id)) continue;
+        const Block before = block;
+        cut_from(block, of, block.width_in > block.depth_in ? Lie::flat : Lie::upright);
+        if (deeper_than_joists(detail.framing, block) || !fit_ends(block, before)) return false;
+    }
+    bolts_to_suit(detail);
+    return blocks_fit(detail.framing);
+}
+
+}  // namespace toehold::search

@@ -1,0 +1,89 @@
+// What keeps ranges from becoming a space of this detail, said before a search finds nothing.
+#include "catalog/closest_ids.h"
+#include "search/changes/anchors.h"
+#include "search/changes/blocks.h"
+#include "search/ranges/axes.h"
+
+#include <algorithm>
+
+namespace toehold::search {
+namespace {
+
+using format::phrase;
+using model::Problem;
+using model::Problems;
+
+Problem at(std::string_view key, const std::string& found, format::Phrase accepted, format::Phrase message) {
+    return {{}, 0, std::string(key), format::verbatim(found), std::move(accepted), std::move(message)};
+}
+
+bool is_screw(const AnchorChoice& anchor) { return anchor.grade.empty(); }
+
+/// A screw in place of a bolt or of a fastener from a report has no length yet.
+void check_lengths(const catalog::Resolved& base, const Ranges& ranges, Problems& problems) {
+    if (!ranges.lengths_in.empty()) return;
+    const bool has_length = std::all_of(base.anchors.begin(), base.anchors.end(), [](const catalog::Anchor& anchor) {
+        return anchor.kind == catalog::FastenerKind::lag_screw || anchor.kind == catalog::FastenerKind::wood_screw;
+    });
+    const auto screw = std::find_if(ranges.anchors.begin(), ranges.anchors.end(), is_screw);
+    if (!has_length && screw != ranges.anchors.end())
+        problems.push_back(at("length", label(*screw), phrase("the lengths to try, for instance length=6..10/1"),
+                              phrase("the detail's anchors are no screws, so these have no length")));
+}
+
+/// Sections the catalogs have no design values for in the blocks' grade.
+void check_sizes(const catalog::Resolved& base, const Ranges& ranges, const catalog::Catalog& catalog,
+                 Problems& problems) {
+    const model::Framing& framing = base.detail.framing;
+    const bool none = framing.blocks.empty();
+    if (none && !framing.joists) return;
+    const std::string& species = none ? framing.joists->species : framing.blocks.front().species;
+    const std::string& grade = none ? framing.joists->grade : framing.blocks.front().grade;
+    if (grade.empty()) return;  // a material of the file's own
+    for (const std::string& name : ranges.block_sizes) {
+        const std::optional<Lumber> size = lumber(name);
+        if (!size) {
+            problems.push_back(at("block-size", name, phrase("2x4 to 12x12"), phrase("no size of lumber")));
+        } else if (find_grade(catalog, species, grade, {size->thickness_in, size->width_in}) == nullptr) {
+            problems.push_back(at("block-size", name, phrase("sizes the grade is listed for"),
+                                  phrase("{} {} is not listed for this size", species, grade)));
+        }
+    }
+}
+
+void check_arrangements(const catalog::Resolved& base, const Ranges& ranges, Problems& problems) {
+    const bool all_as_is = std::all_of(ranges.blocks.begin(), ranges.blocks.end(),
+                                       [](BlockArrangement one) { return one == BlockArrangement::as_is; });
+    if (base.detail.framing.blocks.empty() && !all_as_is && ranges.block_sizes.empty())
+        problems.push_back(at("block-size", {}, phrase("the sizes to try, for instance block-size=4x8,2x10"),
+                              phrase("the detail has no block whose size a new one could have")));
+}
+
+void check_ids(const Ranges& ranges, const catalog::Catalog& catalog, Problems& problems) {
+    for (const std::string& id : asked_stock(ranges)) {
+        if (catalog::find(catalog.stock_plates, id) == nullptr)
+            problems.push_back(catalog::unknown_id(id, catalog::ids_of(catalog.stock_plates), "plate", "plate"));
+    }
+    for (const std::string& id : ranges.metals) {
+        if (find(catalog.metals, id) == nullptr)
+            problems.push_back(catalog::unknown_id(id, catalog::ids_of(catalog.metals), "metal", "metal"));
+    }
+    for (const AnchorChoice& anchor : ranges.anchors) {
+        if (!fastener_size(catalog, anchor.size, anchor.grade))
+            problems.push_back(at("anchor", label(anchor), phrase("a screw, or a bolt with its grade"),
+                                  phrase("no fastener in the catalogs is this")));
+    }
+}
+
+}  // namespace
+
+Problems problems(const catalog::Resolved& base, const Ranges& ranges, const catalog::Catalog& catalog) {
+    Problems found;
+    check_ids(ranges, catalog, found);
+    check_lengths(base, ranges, found);
+    check_sizes(base, ranges, catalog, found);
+    check_arrangements(base, ranges, found);
+    return found;
+}
+
+}  // namespace toehold::search
