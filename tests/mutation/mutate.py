@@ -11,6 +11,7 @@ that was caught. Those that survive for a reason stand in survivors.md.
 import argparse
 import json
 import pathlib
+import posixpath
 import random
 import re
 import shlex
@@ -73,7 +74,7 @@ class Build:
         """With the mutant in the original object's place, or before the library that holds it."""
         original = self.compiled[str(source.resolve())][1]
         before, after = self.links[test].split(f"-o tests/{test}")
-        words = [str(made) if word == original else word for word in shlex.split(before)]
+        words = [str(made) if posixpath.normpath(word) == original else word for word in shlex.split(before)]
         if str(made) not in words:
             words.append(str(made))
         return shlex.join(words) + f" -o {output}" + after
