@@ -1,5 +1,6 @@
 #pragma once
 // All catalogs together, and looking a row up by its id. Ids are exact; `closest_ids` helps the error message.
+#include "catalog/prices.h"
 #include "catalog/rows.h"
 #include "model/plate.h"
 
@@ -20,6 +21,7 @@ struct Catalog {
     std::vector<Filler> fillers;
     std::vector<DeckingMaterial> decking;
     std::vector<model::Plate> stock_plates;
+    Prices prices;  ///< without a currency where the data folder holds none
 };
 
 /// The row with this id; nullptr when there is none.

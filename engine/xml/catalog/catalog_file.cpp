@@ -1,5 +1,6 @@
 #include "xml/catalog/catalog_file.h"
 
+#include "xml/catalog/prices_file.h"
 #include "xml/catalog/rows.h"
 #include "xml/detail/plates_file.h"
 #include "xml/document/file.h"
@@ -75,6 +76,16 @@ void read_plate_file(const std::filesystem::path& file, CatalogIndex& index, Cat
     }
 }
 
+/// A data folder of one's own may be without prices.
+void read_own_prices(const std::filesystem::path& data, CatalogRead& read) {
+    std::error_code error;
+    const std::filesystem::path file = prices_file(data);
+    if (!read.problems.empty() || !std::filesystem::exists(file, error)) return;
+    PricesRead prices = read_prices(file, read.catalog);
+    append(read.problems, prices.problems);
+    if (prices.prices) read.catalog.prices = std::move(*prices.prices);
+}
+
 }  // namespace
 
 bool holds_catalogs(const std::filesystem::path& folder) {
@@ -103,6 +114,7 @@ CatalogRead read_catalog(const std::filesystem::path& data) {
         read_plate_file(file, index, read);
     }
     append(read.problems, index.unanswered(read.catalog));
+    read_own_prices(data, read);
     return read;
 }
 
