@@ -6,6 +6,7 @@
 #include "mechanics/plate_strip/bearing_pressure.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -28,18 +29,25 @@ std::optional<mechanics::MomentFields> fields_of(const CheckInput& input, const 
     }
 }
 
+/// Of a washer or head, evenly spread.
+std::array<Point, 8> rim_points(const mechanics::AnchorFootprint& anchor) {
+    std::array<Point, 8> points;
+    for (std::size_t step = 0; step < points.size(); ++step) {
+        const double angle =
+            2.0 * std::numbers::pi * (static_cast<double>(step) + 0.5) / static_cast<double>(points.size());
+        points[step] = {anchor.center.x + anchor.radius_in * std::cos(angle),
+                        anchor.center.y + anchor.radius_in * std::sin(angle)};
+    }
+    return points;
+}
+
 /// Under the rim of each washer or head.
 void add_tensions(std::vector<PointLoad>& loads, const std::vector<double>& tension_lb,
                   const std::vector<mechanics::AnchorFootprint>& anchors) {
-    constexpr int around = 8;
     for (std::size_t anchor = 0; anchor < anchors.size(); ++anchor) {
         if (!(tension_lb[anchor] > 0.0)) continue;
-        for (int step = 0; step < around; ++step) {
-            const double angle = 2.0 * std::numbers::pi * (step + 0.5) / around;
-            const auto& [center, radius] = anchors[anchor];
-            loads.push_back({{center.x + radius * std::cos(angle), center.y + radius * std::sin(angle)},
-                             tension_lb[anchor] / around});
-        }
+        const auto points = rim_points(anchors[anchor]);
+        for (const Point at : points) loads.push_back({at, tension_lb[anchor] / static_cast<double>(points.size())});
     }
 }
 
@@ -76,12 +84,43 @@ std::vector<mechanics::PlanePressure> pressures(const demand::State& state, cons
 }
 
 /// What each anchor's unit tension needs of each line, so that a state is a sum.
-double moment_arm_in(const mechanics::YieldLine& line, const mechanics::AnchorFootprint& anchor) {
-    const double beyond = line.normal_x * anchor.center.x + line.normal_y * anchor.center.y - line.offset_in;
-    return mechanics::mean_distance_beyond_in(beyond, anchor.radius_in);
+double moment_arm_in(const mechanics::YieldLine& line, const std::array<Point, 8>& rim) {
+    double beyond_in = 0.0;
+    for (const Point at : rim) beyond_in += std::max(0.0, line.normal_x * at.x + line.normal_y * at.y - line.offset_in);
+    return beyond_in / static_cast<double>(rim.size());
 }
 
 }  // namespace
+
+LineNeed most_needed_of_a_line(const demand::Demand& demand, const PlateGeometry& geometry,
+                               const std::vector<mechanics::YieldLine>& lines) {
+    const std::vector<demand::State>& states = demand.states;
+    std::vector<std::array<Point, 8>> rims;
+    for (const mechanics::AnchorFootprint& anchor : geometry.anchors) rims.push_back(rim_points(anchor));
+    std::vector<double> largest(rims.size(), 0.0);
+    for (const demand::State& state : states) {
+        for (std::size_t anchor = 0; anchor < rims.size(); ++anchor)
+            largest[anchor] = std::max(largest[anchor], state.anchors[anchor].tension_lb);
+    }
+    LineNeed most;
+    std::vector<double> share(rims.size());
+    for (const mechanics::YieldLine& line : lines) {
+        if (!(line.metal_in > 0.0)) continue;
+        double at_most = 0.0;
+        for (std::size_t anchor = 0; anchor < rims.size(); ++anchor) {
+            share[anchor] = moment_arm_in(line, rims[anchor]) / line.metal_in;
+            at_most += share[anchor] * largest[anchor];
+        }
+        if (at_most <= most.moment_lb) continue;  // no state needs more of this line
+        for (std::size_t index = 0; index < states.size(); ++index) {
+            double needed = 0.0;
+            for (std::size_t anchor = 0; anchor < share.size(); ++anchor)
+                needed += share[anchor] * states[index].anchors[anchor].tension_lb;
+            if (needed > most.moment_lb) most = {needed, index};
+        }
+    }
+    return most;
+}
 
 PlateLimit::PlateLimit(const CheckInput& input, const PlateStrips& strips)
     : input_(input),
@@ -90,34 +129,7 @@ PlateLimit::PlateLimit(const CheckInput& input, const PlateStrips& strips)
       fields_(fields_of(input, strips)) {}
 
 std::size_t PlateLimit::worst_state_of_tension() const {
-    const std::vector<demand::State>& states = input_.demand.states;
-    const std::vector<mechanics::AnchorFootprint>& anchors = strips_.geometry.anchors;
-    std::vector<double> largest(anchors.size(), 0.0);
-    for (const demand::State& state : states) {
-        for (std::size_t anchor = 0; anchor < anchors.size(); ++anchor)
-            largest[anchor] = std::max(largest[anchor], state.anchors[anchor].tension_lb);
-    }
-    std::size_t worst = 0;
-    double most = 0.0;
-    std::vector<double> share(anchors.size());
-    for (const mechanics::YieldLine& line : patterns_.lines) {
-        if (!(line.metal_in > 0.0)) continue;
-        double at_most = 0.0;
-        for (std::size_t anchor = 0; anchor < anchors.size(); ++anchor) {
-            share[anchor] = moment_arm_in(line, anchors[anchor]) / line.metal_in;
-            at_most += share[anchor] * largest[anchor];
-        }
-        if (at_most <= most) continue;  // no state needs more of this line
-        for (std::size_t index = 0; index < states.size(); ++index) {
-            double needed = 0.0;
-            for (std::size_t anchor = 0; anchor < share.size(); ++anchor)
-                needed += share[anchor] * states[index].anchors[anchor].tension_lb;
-            if (needed <= most) continue;
-            most = needed;
-            worst = index;
-        }
-    }
-    return worst;
+    return most_needed_of_a_line(input_.demand, strips_.geometry, patterns_.lines).state;
 }
 
 double PlateLimit::field_lb(const std::vector<PointLoad>& loads, double pattern_lb, double strip_lb,

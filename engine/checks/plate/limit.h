@@ -14,6 +14,14 @@ struct PlateBounds {
     mechanics::YieldPattern pattern;  ///< is needed
 };
 
+/// The most that the tensions of any state need of any straight yield line, with each footprint as points on its rim.
+struct LineNeed {
+    double moment_lb = 0.0;  ///< plastic moment per unit of width
+    std::size_t state = 0;
+};
+[[nodiscard]] LineNeed most_needed_of_a_line(const demand::Demand& demand, const PlateGeometry& geometry,
+                                             const std::vector<mechanics::YieldLine>& lines);
+
 class PlateLimit {
   public:
     /// `input` and `strips` outlive this.
