@@ -16,8 +16,14 @@
 
 #include <memory>
 #include <string>
+#include <string_view>
 
 namespace toehold::search {
+
+/// `Judgement::limit` where the base overturns, as the finding of a review, and where the engine gives no number for
+/// the detail: a solve that misses equilibrium, or a mesh that stays too coarse.
+inline constexpr const char* no_equilibrium = "no-equilibrium";
+inline constexpr const char* not_solved = "not-solved";
 
 enum class Stage { choice, finding, probe, whole };
 
@@ -38,25 +44,27 @@ struct Judgement {
     friend bool operator==(const Judgement&, const Judgement&) = default;
 };
 
-/// What one worker keeps from candidate to candidate; never shared between threads. A judgement is the same with and
-/// without it.
-class Caches {
+/// What one worker keeps from candidate to candidate of one space, so that what neighbors share is done once. A
+/// judgement is the same with and without it. One thread at a time.
+class Judge {
   public:
-    Caches();
-    Caches(const Caches&) = delete;
-    Caches(Caches&&) noexcept;
-    Caches& operator=(const Caches&) = delete;
-    Caches& operator=(Caches&&) noexcept;
-    ~Caches();
+    /// Both outlive this.
+    Judge(const Space& space, const catalog::Catalog& catalog);
+    ~Judge();
+    Judge(const Judge&) = delete;
+    Judge& operator=(const Judge&) = delete;
+    Judge(Judge&&) = delete;
+    Judge& operator=(Judge&&) = delete;
 
-    struct Kept;
-    [[nodiscard]] Kept& kept() { return *kept_; }
+    /// Throws what `review::evaluate` throws: std::runtime_error for a fault of the program; and as `choices` does.
+    [[nodiscard]] Judgement judge(Candidate candidate);
 
   private:
+    struct Kept;
     std::unique_ptr<Kept> kept_;
 };
 
-/// Throws what `review::evaluate` throws: std::runtime_error for a fault of the program; and as `choices` does.
-[[nodiscard]] Judgement judge(const Space& space, const catalog::Catalog& catalog, Candidate candidate, Caches& caches);
+/// One candidate alone, as Judge does.
+[[nodiscard]] Judgement judge(const Space& space, const catalog::Catalog& catalog, Candidate candidate);
 
 }  // namespace toehold::search

@@ -2,12 +2,11 @@
 // A whole search: every candidate of a space judged on as many threads as asked for, and what came of it. The outcome
 // depends on space and catalog alone, not on the number of threads nor on how often the search was stopped and resumed.
 #include "catalog/catalog.h"
-#include "search/judge/judge.h"
 #include "search/nearest/nearest.h"
+#include "search/run/judged.h"
 #include "search/score/score.h"
 #include "search/space/space.h"
 
-#include <array>
 #include <cstddef>
 #include <functional>
 #include <map>
@@ -16,15 +15,6 @@
 #include <vector>
 
 namespace toehold::search {
-
-/// How many candidates were judged, by the stage that decided.
-struct Counts {
-    Candidate candidates = 0;                ///< of the space
-    Candidate judged = 0;                    ///< of those
-    Candidate found = 0;                     ///< hold
-    std::array<Candidate, 4> by_stage = {};  ///< judged, by `Stage`; those that hold are in the last
-    [[nodiscard]] Candidate left() const { return candidates - judged; }
-};
 
 /// How far a search is.
 struct Progress {
@@ -41,11 +31,15 @@ struct RunOptions {
     std::function<bool()> stop = {};
     /// File every judgement is kept in; empty: none is.
     std::string journal = {};
+    std::string context = {};  ///< of the journal's space: see `name_of`
     /// Go on where the journal ends, instead of refusing to overwrite it.
     bool resume = false;
+    /// How many results of the front, from the best on, are tried with their holes and blocks misplaced, at up to six
+    /// evaluations each.
+    std::size_t most_misplaced = 12;
 };
 
-/// What came of a search.
+/// What came of a search; costs by the catalog's price table.
 struct Outcome {
     std::vector<Result> holding;                ///< every candidate that holds, in the order of their numbers
     std::vector<Result> front;                  ///< those no other beats in every score, best first
@@ -55,8 +49,16 @@ struct Outcome {
     bool stopped = false;  ///< before every candidate was judged
 };
 
-/// Throws std::runtime_error for a fault of the program, and JournalError (run/journal.h) for a journal that cannot be
-/// read, written or belongs to another space.
+/// The short name by which journals and workers' lines know the space. `context`: whatever else the judgements depend
+/// on, as a text: the program's version, the catalogs' digests.
+[[nodiscard]] std::string name_of(const Space& space, const std::string& context);
+
+/// Throws std::runtime_error for a fault of the program, std::length_error beyond `most_candidates`, and JournalError
+/// (run/journal.h) for a journal that cannot be read, written or belongs to another space.
 [[nodiscard]] Outcome run(const Space& space, const catalog::Catalog& catalog, const RunOptions& options = {});
+
+/// What comes of judgements made before, by workers elsewhere. `options`: jobs, stop and most_misplaced.
+[[nodiscard]] Outcome conclude(const Space& space, const catalog::Catalog& catalog, const Judged& judged,
+                               const RunOptions& options = {});
 
 }  // namespace toehold::search

@@ -1,0 +1,82 @@
+#include "search/pareto/pareto.h"
+#include "search/run/crew.h"
+#include "search/run/run.h"
+#include "search/score/robustness.h"
+
+#include <atomic>
+#include <exception>
+#include <mutex>
+#include <stdexcept>
+#include <thread>
+#include <utility>
+
+namespace toehold::search {
+namespace {
+
+catalog::Resolved resolved_again(const model::BaseDetail& detail, const catalog::Catalog& catalog) {
+    catalog::Resolution resolution = catalog::resolve(detail, catalog);
+    if (!resolution.resolved) throw std::runtime_error("a candidate that holds names what no catalog knows");
+    return std::move(*resolution.resolved);
+}
+
+Result result_of(const Space& space, const catalog::Catalog& catalog, const Judgement& judgement) {
+    std::optional<model::BaseDetail> detail = detail_of(space, judgement.candidate);
+    if (!detail) throw std::runtime_error("a candidate that holds is none of this space");
+    on_deck(*detail).plate_reference.reset();  // complete by itself, wherever it is kept
+    const Score scored = score(resolved_again(*detail, catalog), catalog.prices, judgement.ratio);
+    return {judgement.candidate, std::move(*detail), scored};
+}
+
+/// `work(index)` for 0 to count - 1, on several threads; what one throws is thrown here.
+template <class Work>
+void in_parallel(std::size_t count, std::size_t threads, const Work& work) {
+    std::atomic<std::size_t> next{0};
+    std::mutex mutex;
+    std::exception_ptr fault;
+    const auto work_on = [&] {
+        for (std::size_t index = next++; index < count; index = next++) {
+            try {
+                work(index);
+            } catch (...) {
+                const std::scoped_lock lock(mutex);
+                fault = std::current_exception();
+                next = count;
+            }
+        }
+    };
+    {
+        std::vector<std::jthread> crew;
+        for (std::size_t thread = 0; thread < std::min(threads, count); ++thread) crew.emplace_back(work_on);
+    }
+    if (fault) std::rethrow_exception(fault);
+}
+
+void misplace(std::vector<Result>& front, const catalog::Catalog& catalog, const RunOptions& options) {
+    const std::size_t count = std::min(front.size(), options.most_misplaced);
+    in_parallel(count, threads_for(options.jobs), [&](std::size_t index) {
+        Result& result = front[index];
+        result.score.robustness_ratio = robustness_ratio(resolved_again(result.detail, catalog), catalog, options.stop);
+    });
+}
+
+}  // namespace
+
+Outcome conclude(const Space& space, const catalog::Catalog& catalog, const Judged& judged, const RunOptions& options) {
+    Outcome outcome;
+    outcome.counts = judged.counts();
+    outcome.stopped = outcome.counts.left() > 0;
+    const std::vector<Judgement> all = judged.sorted();
+    for (const Judgement& judgement : all) {
+        if (judgement.holds) {
+            outcome.holding.push_back(result_of(space, catalog, judgement));
+        } else {
+            ++outcome.limits[judgement.limit];
+        }
+    }
+    for (const std::size_t place : front_of(outcome.holding)) outcome.front.push_back(outcome.holding[place]);
+    misplace(outcome.front, catalog, options);
+    if (outcome.holding.empty()) outcome.nearest = nearest_miss(space, catalog, all, options.stop);
+    return outcome;
+}
+
+}  // namespace toehold::search
