@@ -67,12 +67,16 @@ std::vector<Position> corners_of(const RectangleOutline& rectangle) {
     return corners;
 }
 
-std::vector<Position> corners_of(const CircleOutline& circle) {
+/// Of the polygon that has the circle's area.
+double radius_of_equal_area_in(const CircleOutline& circle) {
     const double step = full_turn / sides_of_a_circle;
-    const double radius_of_equal_area = 0.5 * circle.diameter_in * std::sqrt(step / std::sin(step));
+    return 0.5 * circle.diameter_in * std::sqrt(step / std::sin(step));
+}
+
+std::vector<Position> corners_of(const CircleOutline& circle) {
     std::vector<Position> corners;
     corners.reserve(sides_of_a_circle);
-    add_arc(corners, circle.center, radius_of_equal_area, whole_circle(), sides_of_a_circle);
+    add_arc(corners, circle.center, radius_of_equal_area_in(circle), whole_circle(), sides_of_a_circle);
     return corners;
 }
 
@@ -104,6 +108,9 @@ PlanAxis other(PlanAxis axis) { return axis == PlanAxis::x ? PlanAxis::y : PlanA
 double coordinate_in(Position at, PlanAxis axis) { return axis == PlanAxis::x ? at.x_in : at.y_in; }
 
 double extent_in(const Outline& outline, PlanAxis axis) {
+    if (const auto* const rectangle = std::get_if<RectangleOutline>(&outline))
+        return axis == PlanAxis::x ? rectangle->width_in : rectangle->depth_in;
+    if (const auto* const circle = std::get_if<CircleOutline>(&outline)) return 2.0 * radius_of_equal_area_in(*circle);
     const std::vector<Position> corners = polygon(outline);
     const auto [least, largest] = std::minmax_element(corners.begin(), corners.end(), [axis](Position a, Position b) {
         return coordinate_in(a, axis) < coordinate_in(b, axis);

@@ -4,6 +4,7 @@
 #include "checks/anchor/lateral_joint.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
+#include "checks/basis/shears.h"
 #include "demand/governing_state.h"
 
 namespace toehold::checks {
@@ -45,15 +46,9 @@ CheckResult published(const CheckInput& input, std::size_t index) {
     return result;
 }
 
-const demand::State& largest_shear(const CheckInput& input, std::size_t index) {
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
-    return input.demand.states.at(worst.state);
-}
-
 CheckResult reported(const CheckInput& input, std::size_t index) {
     const model::ReportedFastener& fastener = input.resolved.anchors[index].reported.value();
-    CheckResult result = for_state(input, index, largest_shear(input, index));
+    CheckResult result = for_state(input, index, input.demand.states.at(largest_shear(input, index).state));
     result.clause = "report: " + fastener.report;
     if (fastener.lateral_lb <= 0.0) {
         lacks_evidence(result,
@@ -70,7 +65,7 @@ CheckResult reported(const CheckInput& input, std::size_t index) {
 }
 
 CheckResult too_thick(const CheckInput& input, std::size_t index) {
-    CheckResult result = for_state(input, index, largest_shear(input, index));
+    CheckResult result = for_state(input, index, input.demand.states.at(largest_shear(input, index).state));
     lacks_evidence(result,
                    phrase("The lateral equations of the standard do not cover diameters over {}. Use a smaller anchor.",
                           Dimension{1.0}));

@@ -2,6 +2,7 @@
 
 #include "catalog/fastened.h"
 #include "checks/anchor/seating.h"
+#include "checks/basis/shears.h"
 #include "resistance/wood/dowel_properties.h"
 #include "resistance/wood/withdrawal.h"
 #include "resistance/wood/yield_limit.h"
@@ -9,9 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <numbers>
-#include <utility>
 
 namespace toehold::checks {
 namespace {
@@ -160,22 +159,6 @@ LateralValue lateral_value(const LateralJoint& joint, const demand::State& state
     value.geometry_factor = geometry_factor(joint.placement, state);
     value.adjusted_lb = value.reference.value_lb * joint.fixed_factor * value.geometry_factor;
     return value;
-}
-
-std::shared_ptr<const SameShears> same_shears(const CheckInput& input) {
-    return input.once<SameShears>([&input] {
-        const std::vector<demand::State>& states = input.demand.states;
-        SameShears same;
-        std::map<std::vector<double>, std::size_t> seen;
-        for (std::size_t index = 0; index < states.size(); ++index) {
-            std::vector<double> shears;
-            shears.reserve(2 * states[index].anchors.size());
-            for (const demand::AnchorForce& force : states[index].anchors)
-                shears.insert(shears.end(), {force.shear_x_lb, force.shear_y_lb});
-            same.first.push_back(seen.emplace(std::move(shears), index).first->second);
-        }
-        return same;
-    });
 }
 
 std::vector<double> adjusted_lateral_lb(const CheckInput& input, const LateralJoint& joint) {

@@ -15,7 +15,6 @@
 #include "resistance/wood/yield_limit.h"
 
 #include <cstddef>
-#include <memory>
 #include <string>
 #include <vector>
 
@@ -61,14 +60,6 @@ struct LateralValue {
 };
 [[nodiscard]] LateralValue lateral_value(const LateralJoint& joint, const demand::State& state);
 
-/// For every state the first state in which all anchors have the same shear: their lateral values are the same.
-/// Stiffness hardly changes how shear is shared, so that few states have a value of their own.
-struct SameShears {
-    std::vector<std::size_t> first;
-    /// All shears grow alike.
-    [[nodiscard]] SameShears grown(double) const { return *this; }
-};
-[[nodiscard]] std::shared_ptr<const SameShears> same_shears(const CheckInput& input);
 /// Z' in every state, lb.
 [[nodiscard]] std::vector<double> adjusted_lateral_lb(const CheckInput& input, const LateralJoint& joint);
 

@@ -5,6 +5,7 @@
 #include "checks/anchor/seating.h"
 #include "checks/anchor/threads.h"
 #include "checks/basis/metal_basis.h"
+#include "checks/basis/shears.h"
 #include "checks/basis/wood_basis.h"
 #include "demand/governing_state.h"
 #include "resistance/steel/bolt.h"
@@ -138,8 +139,7 @@ std::vector<CheckResult> anchor_steel_tension(const CheckInput& input) {
 CheckResult shear(const CheckInput& input, std::size_t index) {
     CheckResult result = steel_result(input, index, phrase("shank in shear"));
     const Capacity strength = anchor_shear(input.resolved, input.resolved.anchors[index]);
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
+    const demand::GoverningState worst = largest_shear(input, index);
     result.unit = "lb";
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);

@@ -68,15 +68,22 @@ std::vector<EndPlace> end_places(const CheckInput& input) {
     return places;
 }
 
-demand::SupportReaction forces_at(const CheckInput& input, const EndPlace& place, std::size_t state) {
-    const demand::FramingDemand& framing = input.demand.framing.value();
-    demand::SupportReaction forces = framing.states.at(state).reactions.at(place.index);
-    const double guard_down_lb = -forces.up_lb;
-    forces.down_lb = std::max(0.0, guard_down_lb);
-    if (!framing.deck) return forces;
-    forces.down_lb = std::max(0.0, guard_down_lb + framing.deck->most_down_lb.at(place.index));
-    if (forces.up_lb > 0.0) forces.up_lb = std::max(0.0, forces.up_lb - framing.deck->holds_down_lb.at(place.index));
+PlaceForces::PlaceForces(const CheckInput& input, const EndPlace& place)
+    : framing_(input.demand.framing.value()), place_(place.index) {
+    if (!framing_.deck) return;
+    holds_down_lb_ = framing_.deck->holds_down_lb.at(place_);
+    most_down_lb_ = framing_.deck->most_down_lb.at(place_);
+}
+
+demand::SupportReaction PlaceForces::in(std::size_t state) const {
+    demand::SupportReaction forces = framing_.states[state].reactions[place_];
+    forces.down_lb = std::max(0.0, most_down_lb_ - forces.up_lb);
+    if (forces.up_lb > 0.0) forces.up_lb = std::max(0.0, forces.up_lb - holds_down_lb_);
     return forces;
+}
+
+demand::SupportReaction forces_at(const CheckInput& input, const EndPlace& place, std::size_t state) {
+    return PlaceForces(input, place).in(state);
 }
 
 CheckResult end_result(const CheckInput& input, const EndPlace& place, std::size_t state, format::Phrase by) {

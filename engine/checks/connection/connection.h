@@ -45,15 +45,28 @@ inline constexpr double no_couple_lb_in = 1.0;
 
 /// In order of the demand's member supports; none where there is no framing demand or it has no state.
 [[nodiscard]] std::vector<EndPlace> end_places(const CheckInput& input);
-/// An uplift less what the least of the deck's load holds down there; `down_lb` with all of that load.
+/// What the members put on one place in every state.
+class PlaceForces {
+  public:
+    PlaceForces(const CheckInput& input, const EndPlace& place);
+    [[nodiscard]] std::size_t states() const { return framing_.states.size(); }
+    /// An uplift less what the least of the deck's load holds down there; `down_lb` with all of that load.
+    [[nodiscard]] demand::SupportReaction in(std::size_t state) const;
+
+  private:
+    const demand::FramingDemand& framing_;
+    std::size_t place_;
+    double holds_down_lb_ = 0.0, most_down_lb_ = 0.0;  ///< the deck's
+};
 [[nodiscard]] demand::SupportReaction forces_at(const CheckInput& input, const EndPlace& place, std::size_t state);
 
 /// The state in which `quantity(const demand::SupportReaction&)` is largest; the first of equal ones.
 template <class Value>
 [[nodiscard]] demand::GoverningState governing_at(const CheckInput& input, const EndPlace& place, Value&& quantity) {
-    demand::GoverningState worst{quantity(forces_at(input, place, 0)), 0};
-    for (std::size_t state = 1; state < input.demand.framing->states.size(); ++state) {
-        const double value = quantity(forces_at(input, place, state));
+    const PlaceForces forces(input, place);
+    demand::GoverningState worst{quantity(forces.in(0)), 0};
+    for (std::size_t state = 1; state < forces.states(); ++state) {
+        const double value = quantity(forces.in(state));
         if (value > worst.value) worst = {value, state};
     }
     return worst;

@@ -43,19 +43,33 @@ std::vector<Step> length_steps(const PlatePressure& pressure, double factor) {
             length_factor_step(factor)};
 }
 
-CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood) {
+bool on_framing(const demand::Support& support) {
+    return support.kind == demand::SupportKind::member && !support.packing;  // packing: packing-seat
+}
+
+/// Of each support on framing, in order; of the others 0.
+std::vector<std::size_t> find_pressed_states(const CheckInput& input) {
+    std::vector<std::size_t> states;
+    for (std::size_t index = 0; index < input.demand.supports.size(); ++index) {
+        const demand::Support& support = input.demand.supports[index];
+        states.push_back(0);
+        if (!on_framing(support)) continue;
+        const model::Member member = model::member(input.resolved.detail.framing, support.member);
+        const PressedPatch patch = pressed_patch(input, index, member.along);
+        const auto relative_psi = [&](const demand::State& state) {
+            const PlatePressure pressure = plate_pressure(patch, state.supports.at(index));
+            return pressure.stress_psi / length_factor(pressure, member);
+        };
+        states.back() = demand::governing_state(input.demand, relative_psi).state;
+    }
+    return states;
+}
+
+CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood,
+                       const demand::State& state) {
     const demand::Support& support = input.demand.supports[index];
     const model::Member member = model::member(input.resolved.detail.framing, support.member);
-    const PressedPatch patch = pressed_patch(input, index, member.along);
-    const auto pressure_in = [&](const demand::State& state) {
-        return plate_pressure(patch, state.supports.at(index));
-    };
-    const demand::GoverningState worst = demand::governing_state(input.demand, [&](const demand::State& state) {
-        const PlatePressure pressure = pressure_in(state);
-        return pressure.stress_psi / length_factor(pressure, member);
-    });
-    const demand::State& state = input.demand.states.at(worst.state);
-    const PlatePressure pressure = pressure_in(state);
+    const PlatePressure pressure = plate_pressure(pressed_patch(input, index, member.along), state.supports.at(index));
     const double factor = length_factor(pressure, member);
     const Adjusted adjusted = adjust_compression_perp(wood.grade, input.resolved.detail.basis);
     CheckResult result;
@@ -80,13 +94,18 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     return result;
 }
 
+struct UnderThePlate;
+
 std::vector<CheckResult> bearing_framing(const CheckInput& input) {
     std::vector<CheckResult> results;
     if (input.demand.states.empty()) return results;
+    const std::vector<std::size_t> states = pressed_states<UnderThePlate>(
+        input, model::bearing_stress(input.resolved.detail.basis), [&] { return find_pressed_states(input); });
     for (std::size_t index = 0; index < input.demand.supports.size(); ++index) {
         const demand::Support& support = input.demand.supports[index];
-        if (support.kind != demand::SupportKind::member || support.packing) continue;  // packing: packing-seat
-        results.push_back(bearing_on(input, index, catalog::wood(input.resolved, support.member)));
+        if (!on_framing(support)) continue;
+        results.push_back(bearing_on(input, index, catalog::wood(input.resolved, support.member),
+                                     input.demand.states.at(states.at(index))));
     }
     return results;
 }

@@ -5,6 +5,7 @@
 #include "resistance/wood/member_strength.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <utility>
 #include <vector>
@@ -78,18 +79,24 @@ struct Beam {
     double unsupported_in = 0.0;
     bool under_boards = false;  ///< the deck's load is on it, and its boards hold its top
     [[nodiscard]] bool on_edge() const { return depth_in >= width_in; }
+    /// S about the axis across it, and about the upright one.
+    [[nodiscard]] double vertical_in3() const { return resistance::section_modulus_in3(width_in, depth_in); }
+    [[nodiscard]] double horizontal_in3() const { return resistance::section_modulus_in3(depth_in, width_in); }
 };
 
 /// What it may take about each axis; edgewise is the load on its narrow face.
 struct Allowable {
     Adjusted edgewise, flatwise;
     double critical_psi = 0.0;
+    double vertical_in3 = 0.0, horizontal_in3 = 0.0;  ///< of the beam
 };
 
 Allowable allowable(const Beam& beam, const catalog::LumberGrade& grade, const model::Basis& basis) {
     const double narrow_in = std::min(beam.width_in, beam.depth_in);
     const double wide_in = std::max(beam.width_in, beam.depth_in);
     Allowable result;
+    result.vertical_in3 = beam.vertical_in3();
+    result.horizontal_in3 = beam.horizontal_in3();
     result.edgewise = adjust_bending(grade, {narrow_in, wide_in, beam.unsupported_in}, basis);
     result.flatwise = adjust_bending(grade, {wide_in, narrow_in, 0.0}, basis);
     if (wide_in > narrow_in && beam.unsupported_in > 0.0) {
@@ -113,8 +120,8 @@ struct Bending {
 
 Bending bending(const demand::MemberActions& share, const Beam& beam, const Allowable& allowed) {
     Bending result;
-    result.vertical_psi = resistance::bending_stress_psi(share.vertical_moment_lb_in, beam.width_in, beam.depth_in);
-    result.horizontal_psi = resistance::bending_stress_psi(share.horizontal_moment_lb_in, beam.depth_in, beam.width_in);
+    result.vertical_psi = std::abs(share.vertical_moment_lb_in) / allowed.vertical_in3;
+    result.horizontal_psi = std::abs(share.horizontal_moment_lb_in) / allowed.horizontal_in3;
     const double edgewise_psi = beam.on_edge() ? result.vertical_psi : result.horizontal_psi;
     const double flatwise_psi = beam.on_edge() ? result.horizontal_psi : result.vertical_psi;
     result.ratio = allowed.edgewise.value > 0.0
@@ -126,8 +133,6 @@ Bending bending(const demand::MemberActions& share, const Beam& beam, const Allo
 
 void add_demand(CheckResult& result, const CheckInput& input, const demand::MemberActions& actions, const Beam& beam,
                 const Bending& worst) {
-    const double b = beam.width_in;
-    const double d = beam.depth_in;
     append(
         result.steps,
         {{"l_u",
@@ -138,8 +143,8 @@ void add_demand(CheckResult& result, const CheckInput& input, const demand::Memb
           actions.vertical_moment_lb_in, "lb in", "demand", Origin::demanded},
          {"M_h", phrase("largest moment of the horizontal forces"), lateral_statics, actions.horizontal_moment_lb_in,
           "lb in", "demand", Origin::demanded},
-         {"S_v", phrase("section modulus of one piece"), "b d^2/6", resistance::section_modulus_in3(b, d), "in3", ""},
-         {"S_h", phrase("section modulus, lateral"), "d b^2/6", resistance::section_modulus_in3(d, b), "in3", ""},
+         {"S_v", phrase("section modulus of one piece"), "b d^2/6", beam.vertical_in3(), "in3", ""},
+         {"S_h", phrase("section modulus, lateral"), "d b^2/6", beam.horizontal_in3(), "in3", ""},
          {"f_bv", phrase("bending stress"), "share of M_v, over S_v", worst.vertical_psi, "psi", "NDS 2018 3.3.2"},
          {"f_bh", phrase("bending stress, lateral"), "share of M_h, over S_h", worst.horizontal_psi, "psi",
           "NDS 2018 3.3.2"}});

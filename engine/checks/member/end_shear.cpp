@@ -37,10 +37,17 @@ double force_lb(const FastenedSide& side, const demand::SupportReaction& forces)
 }
 
 /// Of a holder no more than acts in it.
-double shear_lb(const CheckInput& input, const EndPlace& place, const FastenedSide& side, std::size_t state) {
-    const double brought_lb = force_lb(side, forces_at(input, place, state));
-    if (!side.holder) return brought_lb;
-    return std::min(brought_lb, actions_of(input, state, place.support->holder.value()).vertical_shear_lb);
+demand::GoverningState largest_shear(const CheckInput& input, const EndPlace& place, const FastenedSide& side) {
+    const PlaceForces forces(input, place);
+    demand::GoverningState largest;
+    for (std::size_t state = 0; state < forces.states(); ++state) {
+        double shear = force_lb(side, forces.in(state));
+        if (shear <= largest.value) continue;
+        if (side.holder)
+            shear = std::min(shear, actions_of(input, state, place.support->holder.value()).vertical_shear_lb);
+        if (shear > largest.value) largest = {shear, state};
+    }
+    return largest;
 }
 
 bool near_end(const FastenedSide& side) { return side.to_end_in < resistance::near_end_in(side.member.depth_in); }
@@ -175,11 +182,7 @@ std::optional<CheckResult> worse(const CheckInput& input, const EndPlace& place,
                                  const std::vector<FastenedSide>& sides) {
     std::optional<CheckResult> worst;
     for (const FastenedSide& side : sides) {
-        demand::GoverningState largest;
-        for (std::size_t state = 0; state < input.demand.framing->states.size(); ++state) {
-            const double shear = shear_lb(input, place, side, state);
-            if (shear > largest.value) largest = {shear, state};
-        }
+        const demand::GoverningState largest = largest_shear(input, place, side);
         if (largest.value <= no_force_lb) continue;
         CheckResult result = check(input, place, side, reach, largest);
         const auto rank = [](const CheckResult& one) {

@@ -12,9 +12,11 @@
 #include "checks/registry.h"
 #include "demand/demand.h"
 #include "mechanics/plane/geometry.h"
+#include "model/basis.h"
 #include "model/framing.h"
 
 #include <cstddef>
+#include <vector>
 
 namespace toehold::checks {
 
@@ -37,6 +39,28 @@ struct PlatePressure {
     [[nodiscard]] double length_in() const { return to_in - from_in; }
 };
 [[nodiscard]] PlatePressure plate_pressure(const PressedPatch& patch, const demand::SupportForce& force);
+
+/// The state that presses most on each place that a check looks at, kept beside a demand: `Check` tells whose places,
+/// `stress` by which measure.
+template <class Check, model::BearingStress stress>
+struct PressedStates {
+    std::vector<std::size_t> all;
+    /// Where all forces grow alike the same state presses most.
+    [[nodiscard]] PressedStates grown(double) const { return *this; }
+};
+
+/// `find()` -> the states, asked where they are not known yet for the basis's measure.
+template <class Check, class Find>
+[[nodiscard]] std::vector<std::size_t> pressed_states(const CheckInput& input, model::BearingStress stress,
+                                                      Find&& find) {
+    using model::BearingStress;
+    if (stress == BearingStress::peak) {
+        using Known = PressedStates<Check, BearingStress::peak>;
+        return input.once<Known>([&] { return Known{find()}; })->all;
+    }
+    using Known = PressedStates<Check, BearingStress::block>;
+    return input.once<Known>([&] { return Known{find()}; })->all;
+}
 
 /// From the force to the stress held, as worked lines.
 [[nodiscard]] std::vector<Step> pressure_steps(const PlatePressure& pressure, const demand::SupportForce& force);

@@ -39,6 +39,18 @@ Largest largest_pressure(const std::vector<PressedPatch>& patches, const demand:
     return largest;
 }
 
+struct OnDecking;
+
+const demand::State& pressed_most(const CheckInput& input, const std::vector<PressedPatch>& patches) {
+    const auto stress_psi = [&](const demand::State& state) {
+        return largest_pressure(patches, state).pressure.stress_psi;
+    };
+    const std::vector<std::size_t> states =
+        pressed_states<OnDecking>(input, model::bearing_stress(input.resolved.detail.basis),
+                                  [&] { return std::vector{demand::governing_state(input.demand, stress_psi).state}; });
+    return input.demand.states.at(states.front());
+}
+
 /// A value from the boards' report takes no factor of the wood standard, whatever the boards are of.
 Adjusted allowable(const catalog::DeckingMaterial& material, bool reported, const model::Basis& basis) {
     if (reported || material.kind != catalog::DeckingKind::wood)
@@ -67,13 +79,11 @@ format::Phrase no_bearing(const catalog::DeckingMaterial& material, const model:
 
 CheckResult bearing_on(const CheckInput& input, const catalog::DeckingMaterial& material, model::PartId part) {
     const std::vector<PressedPatch> patches = patches_of(input);
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return largest_pressure(patches, state).pressure.stress_psi; });
-    const demand::State& state = input.demand.states.at(worst.state);
+    const demand::State& state = pressed_most(input, patches);
     const Largest largest = largest_pressure(patches, state);
     CheckResult result;
     result.part = std::move(part);
-    result.demand = worst.value;
+    result.demand = largest.pressure.stress_psi;
     result.unit = "psi";
     result.direction_deg = degrees(state.direction_rad);
     result.steps = pressure_steps(largest.pressure, largest.force);

@@ -5,9 +5,9 @@
 #include "catalog/resolve.h"
 #include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
+#include "checks/basis/shears.h"
 #include "checks/post/filler.h"
 #include "checks/registry.h"
-#include "demand/governing_state.h"
 #include "model/capsule.h"
 #include "model/placement.h"
 #include "resistance/aluminum/connection.h"
@@ -26,10 +26,25 @@ using format::phrase;
 namespace aluminum = resistance::aluminum;
 namespace steel = resistance::steel;
 
+/// Of every anchor's hole, in order of the anchors.
+struct ClearEdges {
+    std::vector<double> all_in;
+    [[nodiscard]] ClearEdges grown(double) const { return *this; }
+};
+
+std::shared_ptr<const ClearEdges> clear_edges(const CheckInput& input) {
+    return input.once<ClearEdges>([&input] {
+        const model::Plate& plate = on_deck(input.resolved.detail).plate;
+        ClearEdges found;
+        for (const catalog::Anchor& anchor : input.resolved.anchors)
+            found.all_in.push_back(std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id))));
+        return found;
+    });
+}
+
 /// The standard measures from the center of a standard hole; here the metal that is left is measured from the edge of
 /// the hole as it is, so that a wider hole or a slot needs no rule of its own.
-CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
-    const model::Plate& plate = on_deck(input.resolved.detail).plate;
+CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor, double clear_in) {
     const bool in_aluminum = on_deck(input.resolved).plate_metal.kind == catalog::MetalKind::aluminum;
     const double from_center_in = in_aluminum ? aluminum::minimum_edge_distance_in(anchor.diameter_in)
                                               : steel::minimum_edge_distance_in(anchor.diameter_in);
@@ -39,7 +54,7 @@ CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
     result.clause = in_aluminum ? "Aluminum Design Manual 2020 J.3 (from memory)" : "AISC 360-16 J3.4";
     result.unit = "in";
     result.demand = from_center_in - 0.5 * standard_in;
-    result.capacity = std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id)));
+    result.capacity = clear_in;
     result.steps = {from_file("D", phrase("anchor diameter"), anchor.diameter_in, "in"),
                     {"L_e", phrase("minimum edge distance, center of a standard hole"),
                      in_aluminum || anchor.diameter_in < 0.5 ? "1.5 D" : "table", from_center_in, "in",
@@ -55,7 +70,9 @@ CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor) {
 
 std::vector<CheckResult> plate_hole_edge(const CheckInput& input) {
     std::vector<CheckResult> results;
-    for (const catalog::Anchor& anchor : input.resolved.anchors) results.push_back(edge(input, anchor));
+    const auto edges = clear_edges(input);
+    for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index)
+        results.push_back(edge(input, input.resolved.anchors[index], edges->all_in[index]));
     return results;
 }
 
@@ -66,7 +83,7 @@ const RegisterCheck registered_edge{
 
 /// Bearing or tear-out towards the nearest edge, whichever way the force points. Aluminum near the post may lie in the
 /// zone its weld has softened; the softened value is taken for every hole.
-Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
+Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor, double clear_in) {
     const model::Plate& plate = on_deck(input.resolved.detail).plate;
     const catalog::Metal& metal = on_deck(input.resolved).plate_metal;
     const model::Basis& basis = input.resolved.detail.basis;
@@ -77,7 +94,6 @@ Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
     const BesideWeld used = strengths(metal, {true, weld_filler(input.resolved), plate.thickness_in});
     capacity.missing = used.missing;
     if (!capacity.missing.empty()) return capacity;
-    const double clear_in = std::max(0.0, clear_edge_in(plate, hole_of(plate, anchor.id)));
     const double edge_in = clear_in + 0.5 * anchor.diameter_in;
     const double nominal_lb =
         in_aluminum ? aluminum::hole_bearing_lb(edge_in, anchor.diameter_in, plate.thickness_in, used.ultimate_psi)
@@ -96,18 +112,17 @@ Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor) {
     return capacity;
 }
 
-CheckResult at_hole(const CheckInput& input, std::size_t index) {
+CheckResult at_hole(const CheckInput& input, std::size_t index, double clear_in) {
     const catalog::Anchor& anchor = input.resolved.anchors[index];
     CheckResult result;
     result.part = model::hole_part(anchor.id);
     result.unit = "lb";
     result.link =
         link_between({model::PartKind::plate}, model::anchor_part(anchor.id), phrase("anchor shank in its hole"));
-    const demand::GoverningState worst = demand::governing_state(
-        input.demand, [&](const demand::State& state) { return state.anchors.at(index).shear_lb(); });
+    const demand::GoverningState worst = largest_shear(input, index);
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    const Capacity strength = bearing(input, anchor);
+    const Capacity strength = bearing(input, anchor, clear_in);
     if (!take_capacity(result, strength)) return result;
     result.steps.push_back(demanded("V", phrase("largest anchor shear"), result.demand, "lb"));
     conclude(result);
@@ -116,8 +131,9 @@ CheckResult at_hole(const CheckInput& input, std::size_t index) {
 
 std::vector<CheckResult> plate_hole_bearing(const CheckInput& input) {
     std::vector<CheckResult> results;
+    const auto edges = clear_edges(input);
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index)
-        results.push_back(at_hole(input, index));
+        results.push_back(at_hole(input, index, edges->all_in[index]));
     return results;
 }
 

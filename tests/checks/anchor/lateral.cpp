@@ -1,3 +1,5 @@
+#include "checks/anchor/lateral_joint.h"
+#include "checks/basis/shears.h"
 #include "checks/run_check.h"
 #include "support/compare.h"
 #include "support/example.h"
@@ -166,4 +168,24 @@ TEST_CASE("A fastener thicker than 1 in has no lateral equations", "[bad-input]"
     catalog::Resolved resolved = test::example_resolved();
     resolved.anchors.front().diameter_in = 1.25;
     CHECK(first(resolved, 0.0, 40.0).status == Status::missing_evidence);
+}
+
+TEST_CASE("states with the same shear have the value of the first of them", "[second-method]") {
+    const catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = test::example_demand(resolved, {100.0, 30.0, 20.0}, {0.0, 0.0});
+    for (int number = 1; number < 6; ++number) {
+        demand::State state = demand.states.front();
+        for (demand::AnchorForce& anchor : state.anchors) {
+            anchor.tension_lb += number;
+            if (number % 2 == 1) anchor.shear_x_lb = -10.0 * number;
+        }
+        demand.states.push_back(state);
+    }
+    const CheckInput input{resolved, demand};
+    CHECK(same_shears(input)->first == std::vector<std::size_t>{0, 1, 0, 3, 0, 5});
+    const LateralJoint joint = lateral_joint(resolved, 0);
+    const std::vector<double> values = adjusted_lateral_lb(input, joint);
+    REQUIRE(values.size() == demand.states.size());
+    for (std::size_t state = 0; state < values.size(); ++state)
+        CHECK(values[state] == lateral_value(joint, demand.states[state]).adjusted_lb);
 }

@@ -140,3 +140,32 @@ TEST_CASE("An opening leaves less, and one that cuts a part off leaves no field"
     CHECK(slotted > 1.3 * whole);
     CHECK(std::isinf(needed(outline, foot, print, 1.0, {{{1.8, -5.0}, {1.8, 5.0}, 0.6}})));
 }
+
+TEST_CASE("A search that may end early ends no higher than it may, and else where the whole search ends",
+          "[property]") {
+    const Polygon outline = centered(8.0, 8.0), foot = centered(2.0, 2.0);
+    const std::vector<Footprint> prints{{{2.75, 2.75}, 0.5}, {{2.75, -2.75}, 0.5}};
+    const MomentFields fields(mechanics::mesh_plate(outline, foot, prints, 1.0), foot, {});
+    const std::vector<PointLoad> loads = pulls(prints);
+    const double whole = fields.moment_needed_lb(loads);
+    CHECK(fields.moment_needed_lb(loads, 0.99 * whole) == whole);
+    const double early = fields.moment_needed_lb(loads, 1.3 * whole);
+    CHECK(early <= 1.3 * whole);
+    CHECK(early >= whole);
+}
+
+TEST_CASE("The equivalent of a curvature is the root of its work", "[closed-form]") {
+    const std::array<Point, 3> corners{{{0.2, -0.1}, {2.3, 0.4}, {0.9, 1.7}}};
+    mechanics::EquilibriumTriangle triangle = mechanics::equilibrium_triangle(corners, {7, 2, 5});
+    triangle.freedom = {0, 1, 2, 3, -1, 5};
+    const std::array<double, 6> moved{0.3, -0.7, 0.2, 0.4, 9.0, -0.5};
+    Eigen::Matrix<double, 6, 1> freedoms;
+    for (int i = 0; i < 6; ++i) freedoms[i] = i == 4 ? 0.0 : moved[static_cast<std::size_t>(i)];
+    const double equivalent = mechanics::equivalent_curvature(triangle, moved.data());
+    CHECK_CLOSE(equivalent, mechanics::equivalent_moment(mechanics::unit_moments(triangle.bending * freedoms)), 1e-12,
+                0.0);
+    CHECK_CLOSE(equivalent * equivalent * triangle.area_in2, freedoms.dot(triangle.unit * freedoms), 1e-12, 0.0);
+    const std::array<double, 3> share = mechanics::area_shares(triangle, {0.9, 0.5});
+    CHECK_CLOSE(share[0] + share[1] + share[2], 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(share[0] * 0.2 + share[1] * 2.3 + share[2] * 0.9, 0.9, 1e-12, 0.0);
+}

@@ -1,7 +1,12 @@
 // The pressure found again from its resultant, against pressures chosen beforehand.
 #include "mechanics/plate_strip/bearing_pressure.h"
 
+#include "mechanics/rigid_plate/rigid_plate.h"
+#include "mechanics/shapes.h"
 #include "support/compare.h"
+
+#include <cmath>
+#include <random>
 
 using namespace toehold;
 using namespace toehold::mechanics;
@@ -60,4 +65,31 @@ TEST_CASE("A force whose patch is not known acts whole at its highest pressure",
     REQUIRE(found.size() == 1);
     CHECK(bearing_beyond(section_along_x(1.0), found).moment_lb_in == 200.0);
     CHECK(pressures_of(0.0, {}, {}, {}).empty());
+}
+
+TEST_CASE("The pressure under a resultant is that of a rigid plate on that patch alone", "[second-method]") {
+    const std::vector<Polygon> outlines{test::rectangle(-2.0, 2.0, 0.5, 3.5), test::regular_polygon(72, 2.0),
+                                        test::l_shape()};
+    std::mt19937 random(1953);
+    std::uniform_real_distribution<double> part(0.02, 0.98);
+    for (const Polygon& outline : outlines) {
+        const std::vector<Shape> shapes{Shape(outline)};
+        const Interval x = ShapePart(shapes[0]).extent(1.0, 0.0), y = ShapePart(shapes[0]).extent(0.0, 1.0);
+        for (int trial = 0; trial < 40; ++trial) {
+            const Point at{x.from + part(random) * x.length(), y.from + part(random) * y.length()};
+            if (!inside_polygon(at, outline)) continue;
+            const PatchForce force{700.0, at, 0.0, at, 1.0};
+            const BedPatch bed{outline, 1.0};
+            const RigidPlateSolution rigid =
+                solve_rigid_plate({}, {&bed, 1}, {-force.force_lb, -force.force_lb * at.y, force.force_lb * at.x});
+            if (rigid.status != SolveStatus::solved) continue;
+            const PlanePressure found = plane_pressures({&force, 1}, shapes).at(0);
+            const double most = rigid.patches.at(0).peak_psi;
+            INFO(at.x << ", " << at.y);
+            for (const Point corner : outline) {
+                const double slow = -rigid.lift_in - rigid.tilt_x_rad * corner.y + rigid.tilt_y_rad * corner.x;
+                CHECK_CLOSE(found.psi.at(corner), slow, 1e-7, 1e-7 * most);
+            }
+        }
+    }
 }

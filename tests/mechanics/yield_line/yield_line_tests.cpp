@@ -3,8 +3,10 @@
 #include "mechanics/yield_line/yield_line.h"
 #include "support/compare.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <random>
 
 namespace {
 
@@ -25,6 +27,35 @@ YieldPattern across(const FootOutline& foot, const PlateShape& plate, const std:
 }
 
 const FootOutline two_inches{false, 2.0, 2.0};
+
+/// Lift of a point when the plate tilts outside the band, each load by itself: what work on a band is summed from.
+double lift_at(const mechanics::YieldBand& band, mechanics::Point at) {
+    const FootOutline& foot = band.foot;
+    const auto tilt = [&](mechanics::Point p) { return band.way.x * p.x + band.way.y * p.y - band.offset_in; };
+    const double shrink = std::min(1.0, 0.5 * foot.width_in / std::hypot(at.x, at.y));
+    const mechanics::Point near = foot.round
+                                      ? mechanics::Point{at.x * shrink, at.y * shrink}
+                                      : mechanics::Point{std::clamp(at.x, -0.5 * foot.width_in, 0.5 * foot.width_in),
+                                                         std::clamp(at.y, -0.5 * foot.depth_in, 0.5 * foot.depth_in)};
+    const double away = std::hypot(at.x - near.x, at.y - near.y);
+    if (away >= band.width_in) return tilt(at);
+    if (!(away > 0.0)) return 0.0;
+    const double reach = band.width_in / away;
+    return tilt({near.x + (at.x - near.x) * reach, near.y + (at.y - near.y) * reach}) / reach;
+}
+
+/// One pattern after the other.
+double slow_worst_lb(const mechanics::YieldPatterns& patterns, const std::vector<PointLoad>& loads) {
+    double worst = 0.0;
+    for (const mechanics::YieldLine& line : patterns.lines)
+        worst = std::max(worst, mechanics::moment_needed_lb(line, loads));
+    for (const mechanics::YieldBand& band : patterns.bands) {
+        double work = 0.0;
+        for (const PointLoad& load : loads) work += load.force_lb * lift_at(band, load.at);
+        worst = std::max(worst, std::abs(work) / band.taken_in);
+    }
+    return worst;
+}
 
 }  // namespace
 
@@ -98,4 +129,33 @@ TEST_CASE("A quarter turn turns the pattern", "[property]") {
     const PlateShape plate{centered(9.0, 6.0), {}}, turned{centered(6.0, 9.0), {}};
     const double before = across({false, 2.0, 1.0}, plate, {{{3.0, 2.0}, 1.0}}).moment_needed_lb;
     CHECK_CLOSE(across({false, 1.0, 2.0}, turned, {{{-2.0, 3.0}, 1.0}}).moment_needed_lb, before, 1e-9, 0.0);
+}
+
+TEST_CASE("The worst pattern is the worst of all, each worked out by itself", "[second-method]") {
+    const PlateShape rounded{test::regular_polygon(40, 4.0), {{{2.5, 2.5}, {2.5, 2.5}, 0.25}}};
+    const PlateShape notched{test::l_shape(), {}};
+    std::mt19937 random(1943);
+    std::uniform_real_distribution<double> place(-3.5, 3.5), force(-200.0, 500.0);
+    for (const FootOutline& foot : {FootOutline{true, 2.0, 2.0}, FootOutline{false, 1.0, 0.8}}) {
+        for (const PlateShape& plate : {rounded, notched}) {
+            const mechanics::YieldPatterns patterns = mechanics::yield_patterns(foot, plate);
+            for (int trial = 0; trial < 12; ++trial) {
+                std::vector<PointLoad> loads;
+                for (int i = 0; i < 1 + 3 * trial; ++i)
+                    loads.push_back({{place(random), place(random)}, force(random)});
+                CHECK_CLOSE(mechanics::worst_pattern(patterns, loads).moment_needed_lb, slow_worst_lb(patterns, loads),
+                            1e-9, 0.0);
+            }
+        }
+    }
+}
+
+TEST_CASE("A line's metal is what the plate leaves of it, whatever the outline", "[unit]") {
+    // As a polygon of many corners, and the same with a corner more that makes it no longer convex by a hair.
+    mechanics::Polygon round = test::regular_polygon(90, 4.0), dented = round;
+    dented[7] = {dented[7].x * 0.9999, dented[7].y * 0.9999};
+    const auto lines = mechanics::yield_lines(two_inches, {round, {}});
+    const auto other = mechanics::yield_lines(two_inches, {dented, {}});
+    REQUIRE(lines.size() == other.size());
+    for (std::size_t i = 0; i < lines.size(); ++i) CHECK_CLOSE(lines[i].metal_in, other[i].metal_in, 0.0, 0.02);
 }
