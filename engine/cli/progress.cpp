@@ -10,10 +10,12 @@ namespace toehold::cli {
 Progress::Progress(format::Locale locale, std::size_t count)
     : locale_(std::move(locale)), count_(count), seen_(count > 1 && ::isatty(STDERR_FILENO) != 0) {}
 
-void Progress::show(std::size_t done) {
+void Progress::show(std::size_t done) { show(format::phrase("reviewed: {} of {}", done, count_)); }
+
+void Progress::show(const format::Phrase& words) {
     if (!seen_) return;
     clear();
-    std::fputs(format::text(format::phrase("reviewed: {} of {}", done, count_), locale_).c_str(), stderr);
+    std::fputs(format::text(words, locale_).c_str(), stderr);
     std::fflush(stderr);
     on_screen_ = true;
 }

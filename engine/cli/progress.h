@@ -18,6 +18,7 @@ class Progress {
 
     /// `done` of the files are reviewed.
     void show(std::size_t done);
+    void show(const format::Phrase& words);
     /// Takes the line away, for others to be printed.
     void clear();
 
