@@ -11,16 +11,19 @@ using format::Locale;
 using format::phrase;
 using format::text;
 
-std::string choices_text(const job::Question& question) {
+/// Lists of ids are the catalog's, which is not open yet.
+std::string choices_text(const job::Question& question, const Locale& locale) {
+    if (question.choices.empty()) return text(phrase(" (an id; see toehold list)"), locale);
     std::string words;
     for (const job::Choice& choice : question.choices) words += (words.empty() ? " (" : ", ") + choice.answer;
-    return words + (words.empty() ? "" : ")");
+    return words + ")";
 }
 
 void add_answer(CLI::App& command, const job::Question& question, NewCommand& given, const Locale& locale) {
     const auto keep = [&given, id = question.id](const std::string& answer) { given.answers.emplace_back(id, answer); };
     command
-        .add_option_function<std::string>("--" + question.id, keep, text(question.ask, locale) + choices_text(question))
+        .add_option_function<std::string>("--" + question.id, keep,
+                                          text(question.ask, locale) + choices_text(question, locale))
         ->type_name("ANSWER");
 }
 
@@ -30,7 +33,6 @@ void add_new(CLI::App& app, NewCommand& command, const Locale& locale) {
     const auto said = [&locale](const format::Phrase& words) { return text(words, locale); };
     CLI::App* added = app.add_subcommand(
         "new", said(phrase("start a base detail from the job: ask, choose the rest, mark what is assumed")));
-    // Lists of ids are the catalog's, which is not open yet; `toehold list` shows them.
     for (const job::Question& question : job::questions({})) add_answer(*added, question, command, locale);
     added
         ->add_option("-o,--output", command.output,

@@ -80,6 +80,7 @@ std::vector<Choice> decking_choices(const catalog::Catalog& catalog) {
 
 std::vector<Choice> species_choices(const catalog::Catalog& catalog) {
     std::vector<Choice> choices;
+    choices.reserve(catalog.species.size());
     for (const catalog::Species& species : catalog.species) choices.push_back({species.id, verbatim(species.name)});
     return choices;
 }
@@ -96,6 +97,7 @@ std::vector<Choice> grade_choices(const catalog::Catalog& catalog) {
 
 std::vector<Choice> plain_choices(const std::vector<std::string>& answers) {
     std::vector<Choice> choices;
+    choices.reserve(answers.size());
     for (const std::string& answer : answers) choices.push_back({answer, verbatim(answer)});
     return choices;
 }

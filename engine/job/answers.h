@@ -41,6 +41,7 @@ template <class Value>
 template <class Value>
 [[nodiscard]] std::vector<Choice> choices_of(const std::vector<Answer<Value>>& answers) {
     std::vector<Choice> choices;
+    choices.reserve(answers.size());
     for (const Answer<Value>& answer : answers) choices.push_back({answer.word, answer.words});
     return choices;
 }

@@ -27,6 +27,7 @@ std::vector<Assumed> Assumptions::of(const model::BaseDetail& detail) const {
     }
     std::stable_sort(placed.begin(), placed.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<Assumed> result;
+    result.reserve(placed.size());
     for (auto& [steps, assumed] : placed) result.push_back(std::move(assumed));
     return result;
 }

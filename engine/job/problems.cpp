@@ -22,6 +22,7 @@ class Looked {
         look_at_post();
         look_at_boards();
         look_at_joists();
+        if (problems_.empty()) look_at_room();
         return std::move(problems_);
     }
 
@@ -108,6 +109,18 @@ class Looked {
             between("joist-span", phrase("joists do not span so far"), *job_.joist_span_in, 48.0, 240.0);
         look_at_wood("joist-size", *size);
         if (const auto block = model::dressed_size(block_size(job_.joist_size))) look_at_wood("joist-size", *block);
+    }
+
+    /// The plate goes no further than there are blocks for its anchors, and the foot is welded within it.
+    void look_at_room() {
+        constexpr double beside_foot_in = 0.5;
+        const Design design = design_for(job_, catalog_);
+        const double room_in = 2.0 * (design.row_x_in + plate_edge_in - beside_foot_in);
+        const model::Footprint foot = model::footprint(design.post);
+        if (foot.width_in <= room_in) return;
+        add("post", phrase("so wide a post leaves no room for its anchors between these joists"),
+            phrase("a post of at most {} in, its shoe counted, or joists further apart", room_in),
+            phrase("{} in", foot.width_in));
     }
 
     /// Species and grade are told once, and every piece of wood is of them.

@@ -67,7 +67,7 @@ double corner_tension_lb(double moment_lb_in, double row_x_in, double row_y_in) 
     return moment_lb_in / (corner_in + pressed_in);
 }
 
-constexpr double from_foot_in = 1.0, largest_row_in = 7.0;
+constexpr double from_foot_in = 1.0, beyond_any_row_in = 24.0;
 
 struct Limits {
     double least_in = 0.0, most_in = 0.0;
@@ -79,19 +79,23 @@ Limits limits_along(const Job& job, const Design& design) {
     const double full_end_in = 7.0 * anchor_in, least_end_in = 4.0 * anchor_in;
     const double from_post_in = foot_half_in(design) + from_foot_in;
     if (job.place == Place::over_a_joist)
-        return {std::max(from_post_in, 0.5 * design.joist_width_in + least_end_in), largest_row_in};
+        return {std::max(from_post_in, 0.5 * design.joist_width_in + least_end_in), beyond_any_row_in};
     const double half_in = 0.5 * clear_bay_in(job, design.joist_width_in);
     const double most_in = std::max(half_in - full_end_in, std::min(from_post_in, half_in - least_end_in));
     return {std::min(from_post_in, most_in), most_in};
 }
 
+/// Rows further out by half inches, until the estimate finds the corner anchor's tension usable; along the rail to the
+/// quarter inch, as far as the blocks allow.
 void choose_rows(const Job& job, Design& design, double usable_lb) {
-    constexpr double step_in = 0.5, first_in = 2.5;
+    constexpr double step_in = 0.5, first_in = 2.5, quarters = 4.0;
+    constexpr int steps = 10;
     const Limits along = limits_along(job, design);
-    const double least_in = foot_half_in(design) + from_foot_in;
-    for (double row_in = first_in; row_in <= largest_row_in; row_in += step_in) {
-        design.row_y_in = std::max(row_in, std::ceil(least_in / step_in) * step_in);
-        design.row_x_in = std::floor(std::clamp(design.row_y_in, along.least_in, along.most_in) * 4.0) / 4.0;
+    const double least_in = std::max(first_in, std::ceil((foot_half_in(design) + from_foot_in) / step_in) * step_in);
+    for (int step = 0; step < steps; ++step) {
+        design.row_y_in = least_in + step * step_in;
+        const double along_in = std::min(std::max(design.row_y_in, along.least_in), along.most_in);
+        design.row_x_in = std::floor(along_in * quarters) / quarters;
         design.tension_lb = corner_tension_lb(design.moment_lb_in, design.row_x_in, design.row_y_in);
         if (design.tension_lb <= usable_lb) return;
     }
