@@ -14,8 +14,8 @@
 #include "export/json/review_json.h"
 #include "export/text/project_text.h"
 #include "export/text/review_text.h"
-#include "review/remedies.h"
 #include "review/review.h"
+#include "search/remedies/remedies.h"
 #include "xml/document/file.h"
 
 #include <algorithm>
@@ -157,7 +157,7 @@ Outcome try_review(const std::string& file, const catalog::Catalog& catalog, con
     if (!input.resolved) return unusable(std::move(outcome), std::move(input.problems));
     review::Review review =
         form.whole ? review::review(*input.resolved, input.sha256) : review::evaluate(*input.resolved, input.sha256);
-    if (form.whole) review.remedies = review::find_remedies(review, catalog);
+    if (form.whole) review.remedies = search::find_remedies(review, catalog);
     outcome.text = form.text(file, review);
     outcome.row.headline = headline(review);
     if (review.verdict != review::Verdict::adequate) outcome.status = ExitStatus::not_adequate;

@@ -5,7 +5,7 @@
 #include "cli/paper_command.h"
 #include "cli/plugins.h"
 #include "cli/review_file.h"
-#include "review/remedies.h"
+#include "search/remedies/remedies.h"
 #include "xml/document/file.h"
 
 #include <algorithm>
@@ -26,7 +26,7 @@ review::Review needed_review(paper::Kind kind, const ResolvedFile& input, const 
     switch (kind) {
         case paper::Kind::report: {
             review::Review review = review::review(*input.resolved, input.sha256);
-            review.remedies = review::find_remedies(review, catalog);
+            review.remedies = search::find_remedies(review, catalog);
             return review;
         }
         case paper::Kind::site_sheet:

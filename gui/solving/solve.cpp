@@ -2,7 +2,7 @@
 
 #include "demand/mount.h"
 #include "model/validate.h"
-#include "review/remedies.h"
+#include "search/remedies/remedies.h"
 #include "xml/detail/detail_file.h"
 #include "xml/document/file.h"
 
@@ -82,7 +82,7 @@ void review_in_stages(const Request& request, const catalog::Catalog& catalog, c
         hand_over(result);
         review::add_assumptions(review, stop);
         if (stop()) return;
-        review.remedies = review::find_remedies(review, catalog, stop);
+        review.remedies = search::find_remedies(review, catalog, stop);
         if (stop()) return;
         hand_over(with_review(result, Stage::complete, std::move(review)));
     } catch (const std::exception& fault) {

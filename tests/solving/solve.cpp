@@ -1,7 +1,7 @@
 #include "solving/solve_service.h"
 
-#include "review/remedies.h"
 #include "review/shipped_reviews.h"
+#include "search/remedies/remedies.h"
 #include "support/compare.h"
 #include "xml/detail/detail_file.h"
 #include "xml/document/file.h"
@@ -87,7 +87,7 @@ TEST_CASE("a whole review is the program's: checks, assumptions, cautions, remed
     CHECK(result.stage == Stage::complete);
     REQUIRE(result.review);
     review::Review expected = review::review(*result.resolved, xml::sha256(xml::write_detail(request.detail)));
-    expected.remedies = review::find_remedies(expected, test::shipped_catalog());
+    expected.remedies = search::find_remedies(expected, test::shipped_catalog());
     CHECK(result.review->input_sha256 == expected.input_sha256);
     CHECK(result.review->facts.counts.failing() == expected.facts.counts.failing());
     CHECK(result.review->checks.size() == expected.checks.size());

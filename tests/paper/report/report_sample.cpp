@@ -1,8 +1,8 @@
 #include "paper/report/report_sample.h"
 #include "paper/issue.h"
 
-#include "review/remedies.h"
 #include "review/shipped_reviews.h"
+#include "search/remedies/remedies.h"
 #include "xml/detail/detail_file.h"
 
 #include <algorithm>
@@ -50,7 +50,7 @@ const review::Review& reported(const std::string& name) {
 const review::Review& reported_with_remedies() {
     static const review::Review full = [] {
         review::Review review = reported("end-nailed-blocks");
-        review.remedies = review::find_remedies(review, shipped_catalog());
+        review.remedies = search::find_remedies(review, shipped_catalog());
         return review;
     }();
     return full;

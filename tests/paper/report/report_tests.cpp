@@ -76,6 +76,13 @@ TEST_CASE("Every result's ratio stands under its check", "[unit]") {
     CHECK_FALSE(std::regex_search(test::words_of(report), std::regex("[ =-](inf|nan)\\b")));
 }
 
+TEST_CASE("Of more than five remedies the report gives the best and counts the rest", "[unit]") {
+    review::Review review = test::reported_with_remedies();
+    while (review.remedies.size() < 7) review.remedies.push_back(review.remedies.front());
+    const paper::Document report = paper::calculation_report(review, test::report_issue("end-nailed-blocks"));
+    CHECK(contains(test::words_under(report, "remedies"), "2 others did less"));
+}
+
 TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]") {
     const review::Review& review = test::reported_with_remedies();
     const paper::Document report = paper::calculation_report(review, test::report_issue("end-nailed-blocks"));
@@ -83,10 +90,8 @@ TEST_CASE("Findings, remedies, assumptions and cautions are all there", "[unit]"
     const std::string findings = test::words_under(report, "findings");
     for (const checks::Finding& finding : review.findings) CHECK(contains(findings, format::english(finding.message)));
     const std::string remedies = test::words_under(report, "remedies");
-    REQUIRE(review.remedies.size() == 7);
-    for (std::size_t index = 0; index < 5; ++index)
-        CHECK(contains(remedies, format::english(review.remedies[index].text)));
-    CHECK(contains(remedies, "2 others did less"));
+    REQUIRE_FALSE(review.remedies.empty());
+    for (const review::Remedy& remedy : review.remedies) CHECK(contains(remedies, format::english(remedy.text)));
     const std::string assumptions = test::words_under(report, "assumptions");
     const auto written = [](const format::Phrase& plain) {
         return written_math(std::regex_replace(format::english(plain), std::regex(" ft2"), " ft²"));

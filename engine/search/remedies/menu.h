@@ -1,0 +1,32 @@
+#pragma once
+// The changes a builder or a fabricator can make to one detail, each with what to buy and where it goes.
+#include "catalog/catalog.h"
+#include "catalog/resolve.h"
+#include "format/phrase.h"
+
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace toehold::search {
+
+struct Change {
+    std::string id;  ///< unique in the menu, lower case with hyphens: `thicker-plate`
+    std::string_view
+        axis;  ///< of what it changes, as the axes of a space are named; two of one axis exclude each other
+    std::function<bool(model::BaseDetail&)> apply;  ///< false: does not go with the detail, or changes nothing
+    /// One or two sentences on what is bought and where it goes, read off the changed detail.
+    std::function<format::Phrase(const model::BaseDetail& changed)> words;
+};
+
+/// In the order they are made one after the other: plate, pattern, anchors, blocks, ends. Smaller steps of a kind
+/// first.
+[[nodiscard]] std::vector<Change> menu(const catalog::Resolved& resolved, const catalog::Catalog& catalog);
+
+// Its parts.
+[[nodiscard]] std::vector<Change> plate_changes(const catalog::Resolved& resolved, const catalog::Catalog& catalog);
+[[nodiscard]] std::vector<Change> anchor_changes(const catalog::Resolved& resolved, const catalog::Catalog& catalog);
+[[nodiscard]] std::vector<Change> framing_changes(const catalog::Resolved& resolved, const catalog::Catalog& catalog);
+
+}  // namespace toehold::search

@@ -1,0 +1,40 @@
+#pragma once
+// A detail with some changes of the menu made, and what a few of its pushes show.
+#include "review/review.h"
+#include "search/remedies/menu.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace toehold::search {
+
+struct Trial {
+    std::vector<std::size_t> changes;  ///< numbers in the menu, ascending: the order they are made in
+    catalog::Resolved resolved;
+    double cost = 0.0;                ///< by the catalog's prices
+    std::size_t failing = 0;          ///< checks and findings that fail, under the pushes tried
+    double worst = 0.0;               ///< largest ratio among those; infinite without a load path
+    std::vector<std::string> limits;  ///< their ids, each once
+    std::string first;                ///< of them the one to mend first: others follow from it
+    bool stuck = false;               ///< that is still the one of the trial this was made of
+};
+
+/// The original after these changes; absent where one does not apply or leaves no detail that `check` would take.
+[[nodiscard]] std::optional<Trial> changed(const catalog::Resolved& original, const std::vector<Change>& menu,
+                                           const std::vector<std::size_t>& changes, const catalog::Catalog& catalog);
+/// Fills what fails from a review of it, of whatever pushes.
+void note_failures(Trial& trial, const review::Review& review);
+/// The same by a probe: what fails then fails under all pushes too, and what does not may.
+void probe(Trial& trial);
+
+/// Whether a change bears on this check or finding.
+[[nodiscard]] bool bears_on(const Change& change, const std::string& limit);
+/// What is changed, in numbered steps where there are several.
+[[nodiscard]] format::Phrase words(const Trial& trial, const std::vector<Change>& menu);
+/// Ids of its changes, joined by a plus sign.
+[[nodiscard]] std::string id(const Trial& trial, const std::vector<Change>& menu);
+
+}  // namespace toehold::search
