@@ -73,14 +73,17 @@ class Build:
     def link(self, test, source, made, output):
         """With the mutant in the original object's place, or before the library that holds it."""
         original = self.compiled[str(source.resolve())][1]
-        before, after = self.links[test].split(f"-o tests/{test}")
-        words = [str(made) if posixpath.normpath(word) == original else word for word in shlex.split(before)]
+        words = [str(made) if posixpath.normpath(word) == original else word for word in shlex.split(self.links[test])]
+        words[words.index(f"tests/{test}")] = str(output)
         if str(made) not in words:
-            words.append(str(made))
-        return shlex.join(words) + f" -o {output}" + after
+            words.insert(words.index("-o"), str(made))
+        return shlex.join(words)
 
 
 def mutated(path, mutant):
+    """The source's text with this change; None: as it is."""
+    if mutant is None:
+        return path.read_text(encoding="utf-8")
     row, start, end, other = mutant
     lines = path.read_text(encoding="utf-8").splitlines(keepends=True)
     lines[row] = lines[row][:start] + other + lines[row][end:]
@@ -119,6 +122,15 @@ def fate(path, programs):
     return "survives"
 
 
+def require_sound(build, files):
+    """What is unchanged must pass, linked the same way, or nothing that is caught means anything."""
+    with tempfile.TemporaryDirectory() as folder:
+        scratch = pathlib.Path(folder)
+        build_batch(build, [(files[0], None)], scratch)
+        if fate(files[0], [scratch / f"0-{test}" for test in build.links]) != "survives":
+            sys.exit(f"{files[0]} as it stands does not build, or its tests fail")
+
+
 def report(path, mutant, result):
     row, start, end, other = mutant
     line = path.read_text(encoding="utf-8").splitlines()[row]
@@ -139,6 +151,7 @@ def main():
     mutants = [(path, mutant) for path in files for mutant in mutants_of(path)]
     if chosen.sample and chosen.sample < len(mutants):
         mutants = sorted(random.Random(chosen.seed).sample(mutants, chosen.sample))
+    require_sound(build, files)
     count = {"caught": 0, "survives": 0, "does not build": 0}
     for first in range(0, len(mutants), chosen.batch):
         batch = mutants[first:first + chosen.batch]

@@ -68,8 +68,12 @@ constexpr double quarter = std::numbers::pi / 2.0;
 
 TEST_CASE("Second moments of a weld line are those of its pieces, whatever sides it runs along", "[closed-form]") {
     const std::vector<WeldSegment> whole = all_round(2.5, 4.0);
-    for (const std::vector<WeldSegment>& segments :
-         {whole, {whole[0], whole[1]}, {whole[2], whole[3]}, {whole[0], whole[2]}, {whole[0], whole[2], whole[3]}}) {
+    for (const std::vector<WeldSegment>& segments : {whole,
+                                                     {whole[0], whole[1]},
+                                                     {whole[2], whole[3]},
+                                                     {whole[0], whole[2]},
+                                                     {whole[0], whole[2], whole[3]},
+                                                     {{{0.0, 0.0}, {3.0, 4.0}}, {{1.0, -1.0}, {4.0, 0.0}}}}) {
         const steel::WeldLine line = steel::weld_line(segments);
         const Sums sums = sums_of(segments);
         CHECK_CLOSE(line.length_in, sums.length, 1e-9, 0.0);
@@ -120,6 +124,18 @@ TEST_CASE("A weld on two sides that meet turns about its centroid, and twists", 
     CHECK_CLOSE(all.at(1).bending, 750.0, 1e-9, 0.0);
     CHECK_CLOSE(all.at(2).bending, 375.0, 1e-9, 0.0);
     CHECK_CLOSE(all.at(0).shear, std::hypot(17.5, 22.5), 1e-9, 0.0);
+    // Tipped along y: gradient M (-I_xy, I_x)/1.7778 = (562.5, 937.5): at (-1, 1), -1.5 and 0.5 off, -843.75 + 468.75;
+    // at (1, -1), 281.25 - 1406.25. Shear along y: torsion -50, twist -15: at (-1, 1) 7.5 along x and 25 + 22.5 along
+    // y.
+    const std::vector<WeldIntensity> across = steel::intensities(line, {1000.0, quarter, 100.0, 0.0});
+    CHECK_CLOSE(across.at(0).bending, 375.0, 1e-9, 0.0);
+    CHECK_CLOSE(across.at(1).bending, 750.0, 1e-9, 0.0);
+    CHECK_CLOSE(across.at(2).bending, 1125.0, 1e-9, 0.0);
+    CHECK_CLOSE(across.at(0).shear, std::hypot(7.5, 47.5), 1e-9, 0.0);
+    // 80 lb down the post: 20 an inch, and a moment of 40 about both axes: gradient (40 x 1.6667 + 40)/1.7778 = 60 both
+    // ways; at (-1, 1) 60 (-1.5 + 0.5), at (1, 1) 60 (0.5 + 0.5): 60 more at every end.
+    for (const WeldIntensity& one : steel::intensities(line, {0.0, 0.0, 0.0, 80.0}))
+        CHECK_CLOSE(one.axial, 80.0, 1e-9, 0.0);
 }
 
 TEST_CASE("Spread over its length a square line carries more than its elastic peak, most on the diagonal",

@@ -81,6 +81,9 @@ TEST_CASE("The torsion constant of a rectangle: 0.1406 a^4 for a square, 0.229 a
         CHECK(torsion_constant_in4(1.0, sides) == torsion_constant_in4(sides, 1.0));
     }
     CHECK_CLOSE(torsion_constant_in4(1.0, 1.0), 0.1406, 3e-3, 0.0);
+    // By the formula's own arithmetic: 2 (1/3 - 0.105 (1 - 0.0625/12)); 1.2 (1/3 - 0.175 (1 - 0.482253/12)).
+    CHECK_CLOSE(torsion_constant_in4(2.0, 1.0), 0.457760, 0.0, 1e-6);
+    CHECK_CLOSE(torsion_constant_in4(1.2, 1.0), 0.198440, 0.0, 1e-6);
 }
 
 TEST_CASE("shear and torsion add up by their parts of what is allowed", "[closed-form]") {
