@@ -67,10 +67,12 @@ void add_line(Scene& scene, const DimensionRow& row, double from_in, double to_i
                                   row.part));
 }
 
-/// How much of the chain a text takes, where the whole chain has the usual length on paper.
-double share_of_chain(const std::string& words) {
-    constexpr double character_mm = 1.35, clear_mm = 1.5, usual_chain_mm = 62.0;
-    return (character_mm * static_cast<double>(words.size()) + clear_mm) / usual_chain_mm;
+/// Of a chain, where words too long for their part go: of its ends outward, else a storey up and down by turns.
+WordsAt aside_of_chain(std::size_t index, std::size_t parts) {
+    if (parts == 1) return WordsAt::line;
+    if (index == 0) return WordsAt::before;
+    if (index + 1 == parts) return WordsAt::after;
+    return index % 2 == 1 ? WordsAt::raised : WordsAt::below_line;
 }
 
 }  // namespace
@@ -89,28 +91,17 @@ void add_dimension(Scene& scene, const DimensionRow& row, const DimensionEnd& fr
 void add_chain(Scene& scene, const DimensionRow& row, const std::vector<DimensionEnd>& ends,
                const std::vector<std::string>& words) {
     if (ends.size() < 2 || words.size() + 1 != ends.size()) return;
-    const double whole_in = ends.back().at_in - ends.front().at_in;
     for (const DimensionEnd& end : ends) {
         add_extension(scene, row, end);
         add_tick(scene, row, end.at_in);
     }
     add_line(scene, row, ends.front().at_in, ends.back().at_in, 0.0, 0.0);
-    bool neighbour_raised = false;
     for (std::size_t index = 0; index < words.size(); ++index) {
-        const double length_in = ends[index + 1].at_in - ends[index].at_in;
-        const bool narrow = length_in < whole_in * share_of_chain(words[index]);
-        WordsAt words_at = WordsAt::line;
-        if (narrow && words.size() > 1) {
-            if (index == 0) {
-                words_at = WordsAt::before;
-            } else if (index + 1 == words.size()) {
-                words_at = WordsAt::after;
-            } else {
-                words_at = neighbour_raised ? WordsAt::line : WordsAt::raised;
-            }
-        }
-        neighbour_raised = words_at == WordsAt::raised;
-        scene.items.emplace_back(words_text(row, ends[index], ends[index + 1], words[index], words_at));
+        const DimensionEnd &from = ends[index], &to = ends[index + 1];
+        Text text = words_text(row, from, to, words[index], WordsAt::line);
+        const Text aside = words_text(row, from, to, words[index], aside_of_chain(index, words.size()));
+        text.aside = Aside{to.at_in - from.at_in, aside.at, aside.across, aside.upright};
+        scene.items.emplace_back(std::move(text));
     }
 }
 

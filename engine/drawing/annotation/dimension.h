@@ -30,8 +30,8 @@ enum class WordsAt { line, below_line, before, after, raised };
 void add_dimension(Scene& scene, const DimensionRow& row, const DimensionEnd& from, const DimensionEnd& to,
                    const std::string& words, WordsAt words_at = WordsAt::line);
 
-/// Ends in rising order; `words[i]` between end i and i + 1. Words wider than their part of the chain step aside: the
-/// first and the last outward, those between to a second storey.
+/// Ends in rising order; `words[i]` between end i and i + 1. Words too long for their part of the chain step aside: the
+/// first and the last outward, those between above and below the line by turns.
 void add_chain(Scene& scene, const DimensionRow& row, const std::vector<DimensionEnd>& ends,
                const std::vector<std::string>& words);
 

@@ -42,8 +42,9 @@ double estimated_width_mm(const Text& text) {
     return static_cast<double>(letters) * letter_over_size * text_height_mm(text.size);
 }
 
-bool hit(const Probe& probe, const Text& text) {
-    if (text.words.empty()) return false;
+bool hit(const Probe& probe, const Text& described) {
+    if (described.words.empty()) return false;
+    const Text text = placed(described, estimated_width_mm(described), probe.view);
     const Point place = to_surface(probe.view, text.at);
     const double angle = text.angle_deg * std::numbers::pi / 180.0;
     const double right = probe.at.x - place.x, up = place.y - probe.at.y;

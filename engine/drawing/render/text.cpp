@@ -107,16 +107,25 @@ TextPainter::TextPainter(const Canvas& canvas) : canvas_(canvas), layout_(pango_
     keep_widths(layout_.get());
 }
 
-void TextPainter::paint(const Text& text) {
+double TextPainter::set_words(const Text& text) {
+    use_font(layout_.get(), units(canvas_, text_height_mm(text.size)), text.bold);
+    use_words(layout_.get(), text.words, text.math);
+    PangoRectangle logical{};
+    pango_layout_get_extents(layout_.get(), nullptr, &logical);
+    return pango_units_to_double(logical.width) / canvas_.view.units_per_mm;
+}
+
+void TextPainter::paint(const Text& described) {
+    const Point somewhere = to_surface(canvas_.view, described.at);
+    if (!meet({somewhere, somewhere}, grown(canvas_.visible, units(canvas_, 150.0)))) return;
+    const Text text = described.aside ? placed(described, set_words(described), canvas_.view) : described;
     const Point place = to_surface(canvas_.view, text.at);
-    if (!meet({place, place}, grown(canvas_.visible, units(canvas_, 150.0)))) return;
     cairo_save(canvas_.cairo);
     cairo_translate(canvas_.cairo, place.x, place.y);
     cairo_rotate(canvas_.cairo, -text.angle_deg * std::numbers::pi / 180.0);
     pango_cairo_update_layout(canvas_.cairo, layout_.get());
-    use_font(layout_.get(), units(canvas_, text_height_mm(text.size)), text.bold);
+    set_words(text);
     pango_layout_set_alignment(layout_.get(), alignment(text.across));
-    use_words(layout_.get(), text.words, text.math);
     const Setting set = setting(layout_.get(), canvas_, text);
     if (text.on_paper) lay_paper(canvas_, set);
     use_colour(canvas_, stroke(text.pen, canvas_.ground).colour);

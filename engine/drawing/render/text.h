@@ -32,6 +32,9 @@ class TextPainter {
     void paint(const Text& text);
 
   private:
+    /// Into the layout; how long they are, mm.
+    double set_words(const Text& text);
+
     const Canvas& canvas_;
     Layout layout_;
 };

@@ -49,7 +49,9 @@ double from_place(Upright upright, double height) {
 
 double width_mm(const Text& text) { return text_width_mm(text.words, {text.size, text.bold, text.math}); }
 
+/// Words that may go aside count in both places.
 void add(Spots& spots, const Text& text) {
+    if (text.aside) add(spots, aside_of(text));
     const double width = width_mm(text), height = text_height_mm(text.size);
     const double left = from_place(text.across, width), low = from_place(text.upright, height);
     const double turn = text.angle_deg * std::numbers::pi / 180, c = std::cos(turn), s = std::sin(turn);

@@ -5,6 +5,7 @@
 #include "model/part.h"
 
 #include <array>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -88,6 +89,14 @@ struct Circle {
     model::PartId part;
 };
 
+/// Where words go that are too long for their room; how large that is on paper only the view knows.
+struct Aside {
+    double room_in = 0.0;  ///< along the words, of the thing drawn
+    Place at;
+    Across across = Across::left;
+    Upright upright = Upright::bottom;
+};
+
 struct Text {
     Place at;
     std::string words;  ///< UTF-8; `_` before a letter or `{...}` opens a subscript only where `math` is set
@@ -100,6 +109,7 @@ struct Text {
     bool math = false;
     bool on_paper = false;  ///< a patch of paper under it, so that lines do not cross the words
     model::PartId part;
+    std::optional<Aside> aside = std::nullopt;  ///< absent: there is room
 };
 
 /// A quantity over an area, from 0 (paper) to 1 (full demand hue), linear on triangles.

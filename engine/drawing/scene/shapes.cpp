@@ -109,7 +109,9 @@ bool drawable(const Circle& circle) {
            circle.radius_in + circle.radius_mm >= 0.0;
 }
 
-bool drawable(const Text& text) { return drawable(text.at) && std::isfinite(text.angle_deg); }
+bool drawable(const Text& text) {
+    return drawable(text.at) && std::isfinite(text.angle_deg) && (!text.aside || drawable(text.aside->at));
+}
 bool drawable(const Shading& shading) { return all_drawable(shading.nodes) && all_drawable(shading.level); }
 
 }  // namespace

@@ -54,6 +54,22 @@ Point to_drawing(const View& view, Point on_surface) {
             view.center_in.y - (on_surface.y - view.center.y) / view.units_per_in};
 }
 
+Text aside_of(const Text& text) {
+    Text moved = text;
+    moved.aside.reset();
+    if (!text.aside) return moved;
+    moved.at = text.aside->at;
+    moved.across = text.aside->across;
+    moved.upright = text.aside->upright;
+    return moved;
+}
+
+Text placed(const Text& text, double words_mm, const View& view) {
+    constexpr double air_mm = 1.5;
+    if (!text.aside || (words_mm + air_mm) * view.units_per_mm <= text.aside->room_in * view.units_per_in) return text;
+    return aside_of(text);
+}
+
 View fit(const Scene& scene, const Area& area, double units_per_mm) {
     return centered(scene, area, fitting_units_per_in(scene, area, units_per_mm), units_per_mm);
 }

@@ -21,6 +21,11 @@ struct Area {
 [[nodiscard]] Point to_surface(const View& view, Point at_in);
 [[nodiscard]] Point to_drawing(const View& view, Point on_surface);
 
+/// The text with its words aside.
+[[nodiscard]] Text aside_of(const Text& text);
+/// The text as it stands in this view: where its words, so many mm long, have no room with a little air, aside.
+[[nodiscard]] Text placed(const Text& text, double words_mm, const View& view);
+
 /// The largest view that shows the scene with its margin inside the area. A scene without size is shown at 1:1.
 [[nodiscard]] View fit(const Scene& scene, const Area& area, double units_per_mm);
 /// The largest of the customary scales (drawing over thing: 2, 1, 1/2, 1/4 ...) that is not above this one; 0: none.

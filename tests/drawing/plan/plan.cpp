@@ -91,16 +91,16 @@ TEST_CASE("Dimensions of the plan are the plate's, by hand", "[drawing][plan]") 
     CHECK(test::says(metric, "Dimensions in mm"));
 }
 
-// Hole A at (-2, -2 1/2), 7/16 wide: to the left edge 3/4 from its centre, 3/4 - 7/32 = 17/32 = 0.531 from its edge; to
-// the lower edge 1 and 25/32 = 0.781.
+// Hole A at (-2, -2 1/2), 7/16 wide: to the left edge 3/4 from its centre, 3/4 - 7/32 = 17/32 from its edge; to
+// the lower edge 1 and 25/32.
 TEST_CASE("A measured hole shows its distances to the nearest edges", "[drawing][plan]") {
     const catalog::Resolved resolved = test::example_resolved();
     drawing::PlanOptions options;
     options.dimensions = false;
     options.measured = {parts::anchor("A"), parts::anchor("nobody"), parts::plate};
     const drawing::Scene scene = plan_of(resolved, nullptr, options);
-    CHECK(test::says(scene, "x 3/4, clear 0.531"));
-    CHECK(test::says(scene, "y 1, clear 0.781"));
+    CHECK(test::says(scene, "x 3/4, clear 17/32"));
+    CHECK(test::says(scene, "y 1, clear 25/32"));
 }
 
 TEST_CASE("The plan draws only parts that the detail has, and all that lie in it", "[drawing][plan]") {

@@ -98,3 +98,20 @@ TEST_CASE("Moving a view moves every point of it alike") {
     const View view{{0.0, 0.0}, {10.0, 10.0}, 5.0, 2.0};
     check_same(to_surface(moved(view, 7.0, -3.0), Point{1.0, 1.0}), {22.0, 2.0});
 }
+
+TEST_CASE("Words without room and a little air between their marks go aside, whatever the scale") {
+    Text text;
+    text.at = {{1.0, 0.0}, {0.0, 1.0}};
+    text.across = Across::middle;
+    text.aside = Aside{1.0, {{2.0, 0.0}, {1.6, 1.0}}, Across::left, Upright::bottom};
+    // 1 in at 1:4 is 6.35 mm: words of 4.8 mm and 1.5 mm of air fit, of 4.9 mm do not.
+    const View quarter{{}, {}, 25.4 / 4.0, 1.0};
+    CHECK(placed(text, 4.8, quarter).across == Across::middle);
+    CHECK(placed(text, 4.9, quarter).across == Across::left);
+    CHECK(placed(text, 4.9, quarter).at == text.aside->at);
+    CHECK_FALSE(placed(text, 4.9, quarter).aside);
+    // At half size they fit.
+    CHECK(placed(text, 4.9, {{}, {}, 25.4 / 2.0, 1.0}).at == text.at);
+    text.aside.reset();
+    CHECK(placed(text, 100.0, quarter).at == text.at);
+}

@@ -63,7 +63,7 @@ TEST_CASE("An anchor's tip and its thread stand where a hand puts them", "[drawi
     const drawing::Scene scene = section_of(resolved);
     CHECK_CLOSE(lowest(scene, parts::anchor("A")), -5.625, 0.0, 1e-9);
     CHECK_CLOSE(-1.0 - lowest(scene, parts::anchor("A")), resolved.anchors[0].embedment_in, 0.0, 1e-9);
-    CHECK(test::says(scene, "thread in block 3.281 of 5 1/2"));
+    CHECK(test::says(scene, "thread in block 3 9/32 of 5 1/2"));
 }
 
 TEST_CASE("Blocks, decking and plate are cut where they are", "[drawing][section]") {
