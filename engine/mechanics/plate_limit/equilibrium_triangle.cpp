@@ -61,17 +61,33 @@ double equivalent_moment(const Eigen::Vector3d& m) {
     return std::sqrt(std::max(0.0, m[0] * m[0] + m[1] * m[1] - m[0] * m[1] + 3.0 * m[2] * m[2]));
 }
 
-double equivalent_curvature(const EquilibriumTriangle& triangle, const double* moved) {
+// With the unit material's moments 4/3 (a + b/2, a/2 + b, c/4) of curvatures a, b and twice xy c.
+double Curvature::equivalent() const {
+    return std::sqrt(std::max(0.0, (4.0 * (xx * xx + xx * yy + yy * yy) + twice_xy * twice_xy) / 3.0));
+}
+
+Curvature curvature_of(const EquilibriumTriangle& triangle, const double* moved) {
     const double* bending = triangle.bending.data();
-    double xx = 0.0, yy = 0.0, twice_xy = 0.0;
+    Curvature curvature;
     for (std::size_t i = 0; i < 6; ++i, bending += 3) {
         const int at = triangle.freedom[i];
         if (at < 0) continue;
-        xx += bending[0] * moved[at];
-        yy += bending[1] * moved[at];
-        twice_xy += bending[2] * moved[at];
+        curvature.xx += bending[0] * moved[at];
+        curvature.yy += bending[1] * moved[at];
+        curvature.twice_xy += bending[2] * moved[at];
     }
-    return std::sqrt(std::max(0.0, (4.0 * (xx * xx + xx * yy + yy * yy) + twice_xy * twice_xy) / 3.0));
+    return curvature;
+}
+
+void take_off(const EquilibriumTriangle& triangle, const Curvature& curvature, double stiffness, double* forces) {
+    const double factor = 4.0 / 3.0 * stiffness * triangle.area_in2;
+    const double xx = factor * (curvature.xx + 0.5 * curvature.yy), yy = factor * (curvature.yy + 0.5 * curvature.xx);
+    const double xy = 0.25 * factor * curvature.twice_xy;
+    const double* bending = triangle.bending.data();
+    for (std::size_t i = 0; i < 6; ++i, bending += 3) {
+        const int at = triangle.freedom[i];
+        if (at >= 0) forces[at] -= bending[0] * xx + bending[1] * yy + bending[2] * xy;
+    }
 }
 
 std::array<double, 3> area_shares(const EquilibriumTriangle& triangle, Point at) {

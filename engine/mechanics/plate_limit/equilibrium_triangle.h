@@ -28,9 +28,16 @@ struct EquilibriumTriangle {
 /// Von Mises' equivalent of a moment.
 [[nodiscard]] double equivalent_moment(const Eigen::Vector3d& moments);
 
-/// Von Mises' equivalent of the unit moments under these motions of all freedoms: by the curvatures a, b and twice xy
-/// it is sqrt(4/3 (a^2 + a b + b^2) + 1/3 (2 xy)^2), the root of their work.
-[[nodiscard]] double equivalent_curvature(const EquilibriumTriangle& triangle, const double* moved);
+/// Of a bent triangle.
+struct Curvature {
+    double xx = 0.0, yy = 0.0, twice_xy = 0.0;
+    /// Von Mises' equivalent of its unit moments: the root of their work.
+    [[nodiscard]] double equivalent() const;
+};
+/// `moved`: every freedom of the plate.
+[[nodiscard]] Curvature curvature_of(const EquilibriumTriangle& triangle, const double* moved);
+/// From the forces on all freedoms, what the triangle's moments carry at that stiffness.
+void take_off(const EquilibriumTriangle& triangle, const Curvature& curvature, double stiffness, double* forces);
 
 /// How much of a point belongs to each corner; negative beyond the side across from it.
 [[nodiscard]] std::array<double, 3> area_shares(const EquilibriumTriangle& triangle, Point at);

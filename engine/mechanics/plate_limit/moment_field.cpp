@@ -1,10 +1,11 @@
 #include "mechanics/plate_limit/moment_field.h"
 
 #include "mechanics/plate_limit/equilibrium_triangle.h"
+#include "mechanics/plate_limit/thin_factor.h"
+#include "mechanics/plate_limit/triangle_finder.h"
 
-#include <Eigen/Dense>
+#include <Eigen/Core>
 #include <Eigen/OrderingMethods>
-#include <Eigen/SparseCholesky>
 #include <Eigen/SparseCore>
 
 #include <algorithm>
@@ -18,10 +19,6 @@
 
 namespace toehold::mechanics {
 namespace {
-
-using Stiffness = Eigen::SparseMatrix<double>;
-/// Already in an order that keeps the factor thin, upper triangle alone: nothing is copied before it is factored.
-using Solver = Eigen::SimplicialLDLT<Stiffness, Eigen::Upper, Eigen::NaturalOrdering<int>>;
 
 constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr int most_rounds = 30;
@@ -48,36 +45,22 @@ void for_each_pair(Visit&& visit) {
     }
 }
 
-/// The upper triangle of what the triangles join, every value 0.
-Stiffness pattern_of(const std::vector<EquilibriumTriangle>& triangles, int freedoms) {
-    std::vector<std::vector<int>> rows(static_cast<std::size_t>(freedoms));
+/// A freedom's place in an order that keeps the factor of the stiffness thin.
+std::vector<int> thin_order(const std::vector<EquilibriumTriangle>& triangles, int freedoms) {
+    std::vector<Eigen::Triplet<double>> terms;
+    terms.reserve(triangles.size() * std::tuple_size_v<Places>);
     for (const EquilibriumTriangle& triangle : triangles) {
         for_each_pair([&](std::size_t, std::size_t i, std::size_t j) {
             const auto [row, column] = std::minmax({triangle.freedom[i], triangle.freedom[j]});
-            if (row >= 0) rows[static_cast<std::size_t>(column)].push_back(row);
+            if (row >= 0) terms.emplace_back(row, column, 1.0);
         });
     }
-    Stiffness pattern(freedoms, freedoms);
-    pattern.reserve(static_cast<Eigen::Index>(triangles.size() * std::tuple_size_v<Places>));
-    for (int column = 0; column < freedoms; ++column) {
-        std::vector<int>& joined = rows[static_cast<std::size_t>(column)];
-        std::sort(joined.begin(), joined.end());
-        pattern.startVec(column);
-        for (auto row = joined.begin(); row != joined.end(); ++row) {
-            if (row == joined.begin() || *row != *(row - 1)) pattern.insertBack(*row, column) = 0.0;
-        }
-    }
-    pattern.finalize();
-    return pattern;
-}
-
-/// A freedom's place in an order that keeps the factor of the stiffness thin.
-Eigen::VectorXi thin_order(const std::vector<EquilibriumTriangle>& triangles, int freedoms) {
-    const Stiffness pattern = pattern_of(triangles, freedoms);
+    Eigen::SparseMatrix<double> pattern(freedoms, freedoms);
+    pattern.setFromTriplets(terms.begin(), terms.end());
     Eigen::PermutationMatrix<Eigen::Dynamic, Eigen::Dynamic, int> order;
     Eigen::AMDOrdering<int>()(pattern.selfadjointView<Eigen::Upper>(), order);
-    Eigen::VectorXi place(freedoms);
-    for (int at = 0; at < freedoms; ++at) place[order.indices()[at]] = at;
+    std::vector<int> place(static_cast<std::size_t>(freedoms));
+    for (int at = 0; at < freedoms; ++at) place[static_cast<std::size_t>(order.indices()[at])] = at;
     return place;
 }
 
@@ -87,14 +70,13 @@ struct MomentFields::Prepared {
     Polygon foot;
     std::vector<EquilibriumTriangle> triangles;
     int freedoms = 0;
-    Stiffness whole;             ///< upper triangle
+    TriangleFinder finder;
+    ThinFactor factor;
     std::vector<Places> places;  ///< one for every triangle
-    Solver solver;
 
     void number(const std::vector<Triangle>& kept, const std::vector<int>& mesh_ring);
     void reorder();
     void lay_out();
-    [[nodiscard]] const EquilibriumTriangle& triangle_at(Point at) const;
     [[nodiscard]] Eigen::VectorXd forces(std::span<const PointLoad> loads) const;
     void stiffen(const std::vector<double>& of_triangle);
 };
@@ -106,20 +88,27 @@ struct Trial {
     std::vector<double> bent;  ///< equivalent curvature of each triangle
     double largest_lb = 0.0;   ///< equivalent moment
     double needed_lb = 0.0;    ///< work of the loads over the plate's own at unit plastic moment
+    bool balanced = false;     ///< its moments carry the loads
 };
 
 Trial trial_of(const std::vector<EquilibriumTriangle>& triangles, const std::vector<double>& stiffness,
-               const Eigen::VectorXd& moved, double work) {
+               const Eigen::VectorXd& moved, const Eigen::VectorXd& force) {
+    constexpr double in_balance = 1e-6;
     Trial trial;
     trial.bent.reserve(triangles.size());
+    Eigen::VectorXd left = force;
     double dissipated = 0.0;
     for (std::size_t at = 0; at < triangles.size(); ++at) {
-        const double bent = equivalent_curvature(triangles[at], moved.data());
+        const EquilibriumTriangle& triangle = triangles[at];
+        const Curvature curvature = curvature_of(triangle, moved.data());
+        const double bent = curvature.equivalent();
+        take_off(triangle, curvature, stiffness[at], left.data());
         trial.bent.push_back(bent);
         trial.largest_lb = std::max(trial.largest_lb, bent * stiffness[at]);
-        dissipated += bent * triangles[at].area_in2;
+        dissipated += bent * triangle.area_in2;
     }
-    trial.needed_lb = dissipated > 0.0 ? work / dissipated : 0.0;
+    trial.needed_lb = dissipated > 0.0 ? force.dot(moved) / dissipated : 0.0;
+    trial.balanced = left.norm() <= in_balance * force.norm();
     return trial;
 }
 
@@ -155,46 +144,31 @@ void MomentFields::Prepared::number(const std::vector<Triangle>& kept, const std
 }
 
 void MomentFields::Prepared::reorder() {
-    const Eigen::VectorXi place = thin_order(triangles, freedoms);
+    const std::vector<int> place = thin_order(triangles, freedoms);
     for (EquilibriumTriangle& triangle : triangles) {
-        for (int& freedom : triangle.freedom) freedom = freedom >= 0 ? place[freedom] : -1;
+        for (int& freedom : triangle.freedom) freedom = freedom >= 0 ? place[static_cast<std::size_t>(freedom)] : -1;
     }
 }
 
 void MomentFields::Prepared::lay_out() {
-    whole = pattern_of(triangles, freedoms);
-    solver.analyzePattern(whole);
+    std::vector<std::array<int, 6>> groups;
+    groups.reserve(triangles.size());
+    for (const EquilibriumTriangle& triangle : triangles) groups.push_back(triangle.freedom);
+    factor = ThinFactor(groups, freedoms);
     places.resize(triangles.size());
     for (std::size_t at = 0; at < triangles.size(); ++at) {
         for_each_pair([&](std::size_t pair, std::size_t i, std::size_t j) {
-            const auto [row, column] = std::minmax({triangles[at].freedom[i], triangles[at].freedom[j]});
-            const int* const rows = whole.innerIndexPtr();
-            const int *const first = rows + whole.outerIndexPtr()[std::max(column, 0)],
-                             *const end = rows + whole.outerIndexPtr()[std::max(column, 0) + 1];
-            places[at][pair] = row >= 0 ? static_cast<int>(std::lower_bound(first, end, row) - rows) : -1;
+            const int one = triangles[at].freedom[i], other = triangles[at].freedom[j];
+            places[at][pair] = std::min(one, other) >= 0 ? factor.place(one, other) : -1;
         });
     }
-}
-
-const EquilibriumTriangle& MomentFields::Prepared::triangle_at(Point at) const {
-    const EquilibriumTriangle* nearest = nullptr;
-    double most = -infinite;
-    for (const EquilibriumTriangle& triangle : triangles) {
-        const std::array<double, 3> share = area_shares(triangle, at);
-        const double inside = std::min({share[0], share[1], share[2]});
-        if (inside <= most) continue;
-        most = inside;
-        nearest = &triangle;
-        if (inside > 0.0) break;  // no other has it inside
-    }
-    return *nearest;
 }
 
 Eigen::VectorXd MomentFields::Prepared::forces(std::span<const PointLoad> loads) const {
     Eigen::VectorXd force = Eigen::VectorXd::Zero(freedoms);
     for (const PointLoad& load : loads) {
         if (inside_polygon(load.at, foot)) continue;
-        const EquilibriumTriangle& triangle = triangle_at(load.at);
+        const EquilibriumTriangle& triangle = triangles[finder.at(triangles, load.at)];
         std::array<double, 3> share = area_shares(triangle, load.at);
         // A point just off the mesh, where it cuts a curved edge, goes to the nearest side.
         for (double& one : share) one = std::max(0.0, one);
@@ -207,13 +181,13 @@ Eigen::VectorXd MomentFields::Prepared::forces(std::span<const PointLoad> loads)
 }
 
 void MomentFields::Prepared::stiffen(const std::vector<double>& of_triangle) {
-    double* const values = whole.valuePtr();
-    std::fill_n(values, whole.nonZeros(), 0.0);
+    const std::span<double> values = factor.values();
+    std::fill(values.begin(), values.end(), 0.0);
     for (std::size_t at = 0; at < triangles.size(); ++at) {
         const double* const unit = triangles[at].unit.data();
         for_each_pair([&, stiffness = of_triangle[at]](std::size_t pair, std::size_t i, std::size_t j) {
             const int place = places[at][pair];
-            if (place >= 0) values[place] += stiffness * unit[6 * j + i];
+            if (place >= 0) values[static_cast<std::size_t>(place)] += stiffness * unit[6 * j + i];
         });
     }
 }
@@ -235,6 +209,7 @@ MomentFields::MomentFields(const PlateMesh& mesh, const Polygon& foot, std::span
     }
     prepared_->number(kept, mesh.ring);
     if (prepared_->triangles.empty()) return;
+    prepared_->finder = TriangleFinder(prepared_->triangles);
     prepared_->reorder();
     prepared_->lay_out();
 }
@@ -252,13 +227,10 @@ double MomentFields::moment_needed_lb(std::span<const PointLoad> loads, double e
     double best_lb = infinite, necessary_lb = 0.0;
     for (int round = 0; round < most_rounds && best_lb > std::max(enough_lb, close_enough * necessary_lb); ++round) {
         plate.stiffen(stiffness);
-        plate.solver.factorize(plate.whole);
-        const Eigen::VectorXd moved = plate.solver.solve(force);
-        const Eigen::VectorXd balanced_by = plate.whole.selfadjointView<Eigen::Upper>() * moved;
-        // Not in balance, no proof: a part of the plate that openings cut off, or stiffness too far apart.
-        constexpr double balanced = 1e-6;
-        if (!((balanced_by - force).norm() <= balanced * force.norm())) break;
-        const Trial trial = trial_of(plate.triangles, stiffness, moved, force.dot(moved));
+        if (!plate.factor.factor()) break;
+        const Trial trial = trial_of(plate.triangles, stiffness, plate.factor.solve(force), force);
+        // No proof: a part of the plate that openings cut off, or stiffness too far apart.
+        if (!trial.balanced) break;
         best_lb = std::min(best_lb, trial.largest_lb);
         necessary_lb = std::max(necessary_lb, trial.needed_lb);
         soften(stiffness, trial.bent);

@@ -2,6 +2,7 @@
 // in straight lines square to the outline, to none at the post. Hinges run along the post and along the band's outer
 // edge; the band itself bends and twists everywhere, which takes the plastic moment times the sum of both principal
 // curvatures (hinges without number).
+#include "mechanics/plane/symmetric_part.h"
 #include "mechanics/yield_line/yield_line.h"
 
 #include <algorithm>
@@ -134,8 +135,17 @@ Lifted lifted(const FootOutline& foot, double band_in, Point at) {
 
 /// From the post to the plate's nearest edge.
 double room_in(const std::vector<OutlinePart>& outline, const Polygon& edge) {
+    // Inside a convex edge the distance to it is least at corners, each of which many parts share.
+    const bool convex = is_convex(edge);
     double room = std::numeric_limits<double>::infinity();
-    for (const OutlinePart& part : outline) room = std::min(room, distance_to_polygon(place(part, 0.0), edge));
+    const OutlinePart* before = nullptr;
+    for (const OutlinePart& part : outline) {
+        const bool of_face = !(part.turn_rad > 0.0);
+        const bool again = before != nullptr && !of_face && part.radius_in == 0.0 && part.center == before->center;
+        if ((of_face && convex) || again) continue;
+        room = std::min(room, distance_to_polygon(place(part, 0.0), edge));
+        if (!of_face) before = &part;
+    }
     return room;
 }
 

@@ -161,10 +161,16 @@ TEST_CASE("The equivalent of a curvature is the root of its work", "[closed-form
     const std::array<double, 6> moved{0.3, -0.7, 0.2, 0.4, 9.0, -0.5};
     Eigen::Matrix<double, 6, 1> freedoms;
     for (int i = 0; i < 6; ++i) freedoms[i] = i == 4 ? 0.0 : moved[static_cast<std::size_t>(i)];
-    const double equivalent = mechanics::equivalent_curvature(triangle, moved.data());
+    const mechanics::Curvature curvature = mechanics::curvature_of(triangle, moved.data());
+    const double equivalent = curvature.equivalent();
     CHECK_CLOSE(equivalent, mechanics::equivalent_moment(mechanics::unit_moments(triangle.bending * freedoms)), 1e-12,
                 0.0);
     CHECK_CLOSE(equivalent * equivalent * triangle.area_in2, freedoms.dot(triangle.unit * freedoms), 1e-12, 0.0);
+    std::array<double, 6> left{};
+    mechanics::take_off(triangle, curvature, 2.5, left.data());
+    const Eigen::Matrix<double, 6, 1> carried = 2.5 * triangle.unit * freedoms;
+    for (int i = 0; i < 6; ++i)
+        CHECK_CLOSE(left[static_cast<std::size_t>(i)], i == 4 ? 0.0 : -carried[i], 1e-12, 1e-12);
     const std::array<double, 3> share = mechanics::area_shares(triangle, {0.9, 0.5});
     CHECK_CLOSE(share[0] + share[1] + share[2], 1.0, 1e-12, 0.0);
     CHECK_CLOSE(share[0] * 0.2 + share[1] * 2.3 + share[2] * 0.9, 0.9, 1e-12, 0.0);
