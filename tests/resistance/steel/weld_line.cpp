@@ -161,3 +161,19 @@ TEST_CASE("Metal beside a weld yields and breaks by J4", "[published]") {
     CHECK_CLOSE(steel::shear_yield_lb_per_in(0.11625, 46e3) / 1.50, 2139.0, 0.0, 0.05);
     CHECK_CLOSE(steel::shear_rupture_lb_per_in(0.11625, 58e3) / 2.00, 2022.8, 0.0, 0.05);
 }
+
+TEST_CASE("what is square to the plate at a place is made of shares that no force changes", "[property]") {
+    std::vector<WeldSegment> three = all_round(2.0, 3.0);
+    three.pop_back();
+    const steel::WeldLine line = steel::weld_line(three);
+    const std::vector<steel::NormalShare> shares = steel::normal_shares(line);
+    REQUIRE(shares.size() == line.places.size());
+    for (const double direction : {0.0, 0.7, 2.5, 4.0}) {
+        for (const double axial : {0.0, -350.0, 500.0}) {
+            const steel::WeldForces forces{8400.0, direction, 200.0, axial};
+            const std::vector<WeldIntensity> all = steel::intensities(line, forces);
+            for (std::size_t at = 0; at < all.size(); ++at)
+                CHECK_CLOSE(steel::normal(shares[at], forces), all[at].normal(), 1e-12, 0.0);
+        }
+    }
+}

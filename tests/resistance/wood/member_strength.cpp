@@ -40,6 +40,22 @@ TEST_CASE("the torsion coefficient meets the classical table", "[memory]") {
     CHECK_CLOSE(torsion_coefficient(1e4), 1.0 / 3.0, 0.0, 1e-4);
 }
 
+TEST_CASE("the torsion coefficient meets Saint-Venant's series summed term by term", "[second-method]") {
+    constexpr double pi = 3.14159265358979323846;
+    for (double sides = 1.0; sides < 30.0; sides *= 1.3) {
+        double stiffness = 0.0, stress = 0.0;
+        for (int n = 1; n < 4000; n += 2) {
+            const double x = 0.5 * n * pi * sides;
+            stiffness += std::tanh(x) / std::pow(n, 5);
+            if (x < 700.0) stress += 1.0 / (n * n * std::cosh(x));
+        }
+        const double slow =
+            (1.0 - 192.0 / (std::pow(pi, 5) * sides) * stiffness) / 3.0 / (1.0 - 8.0 / (pi * pi) * stress);
+        CHECK_CLOSE(torsion_coefficient(sides), slow, 1e-13, 0.0);
+    }
+    CHECK_CLOSE(torsion_modulus_in3(1.5, 9.25), torsion_coefficient(9.25 / 1.5) * 9.25 * 2.25, 1e-14, 0.0);
+}
+
 TEST_CASE("a square bar's torsional stress is T/(0.208 a^3)", "[closed-form]") {
     CHECK_CLOSE(torsion_stress_psi(1000.0, 3.5, 3.5), 1000.0 / (0.20817 * 42.875), 1e-4, 0.0);
     CHECK(torsion_stress_psi(-137.5, 3.5, 5.5) == torsion_stress_psi(137.5, 5.5, 3.5));
