@@ -35,10 +35,16 @@ void check_whole(const review::Review& review) {
 
 }  // namespace
 
-TEST_CASE("a dwelling's steel post between joists holds as it was started", "[unit]") {
-    const review::Review review = reviewed({});
-    check_whole(review);
-    CHECK(review.verdict == review::Verdict::adequate);
+TEST_CASE("a dwelling's steel post holds as it was started, wherever it stands", "[unit]") {
+    for (const job::Place place : {job::Place::between_joists, job::Place::over_a_joist, job::Place::beside_the_rim,
+                                   job::Place::corner, job::Place::cantilever}) {
+        INFO("place " << static_cast<int>(place));
+        Job asked;
+        asked.place = place;
+        const review::Review review = reviewed(asked);
+        check_whole(review);
+        CHECK(review.verdict == review::Verdict::adequate);
+    }
 }
 
 TEST_CASE("a public steel post at a corner holds as it was started", "[unit]") {
