@@ -6,10 +6,14 @@
 // springs are that set is the answer. Otherwise the step is taken as far as the true energy falls along it, found
 // exactly because its slope along a line is monotone; so the energy falls at every step and no set can come back. A
 // full step that leaves the set unchanged is accepted without asking the energy, where round-off would only stall it.
+// A spring that stands at its very beginning works or not, and makes no force either way: sets that differ in such
+// springs alone are one.
 #include "mechanics/flexible_plate/one_way_springs.h"
 
 #include <Eigen/Core>
 
+#include <algorithm>
+#include <cmath>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -42,6 +46,19 @@ struct ContactSolution {
     return active;
 }
 
+/// Whether the sets differ in springs alone whose force there would be nothing beside the largest.
+[[nodiscard]] inline bool alike(const ActiveSet& one, const ActiveSet& other, const ScaledSprings& springs,
+                                const Eigen::VectorXd& lift) {
+    if (one == other) return true;
+    constexpr double nothing = 1e-12;
+    const Eigen::VectorXd force = springs.stiffness.cwiseProduct(springs.stretch(lift));
+    const double largest = std::max(0.0, force.maxCoeff());
+    for (std::size_t i = 0; i < one.size(); ++i) {
+        if (one[i] != other[i] && std::abs(force(static_cast<Eigen::Index>(i))) > nothing * largest) return false;
+    }
+    return true;
+}
+
 /// How far from 0 to 1 to go: where `slope(part)`, monotone and downward at 0, reaches zero.
 template <class Slope>
 [[nodiscard]] double step_length(const Slope& slope) {
@@ -52,8 +69,9 @@ template <class Slope>
     return 0.5 * (low + high);
 }
 
-/// `System` gives `std::optional<PlateState> equilibrium(const ActiveSet&)` and `double energy_product(a, b)` of two
-/// elastic states. `active` is where to start, and holds the answer's set at the end.
+/// `System` gives `std::optional<PlateState> equilibrium(const ActiveSet&, const Eigen::Vector3d& from)`, where `from`
+/// is where the rigid body stands and stays as far as nothing moves or holds it, and `double energy_product(a, b)` of
+/// two elastic states. `active` is where to start, and holds the answer's set at the end.
 template <class System>
 [[nodiscard]] ContactSolution solve_contact(System& system, const ScaledSprings& springs, const Eigen::Vector3d& load,
                                             ActiveSet& active) {
@@ -61,10 +79,10 @@ template <class System>
     ContactSolution result;
     while (result.iterations < most_iterations) {
         ++result.iterations;
-        std::optional<PlateState> next = system.equilibrium(active);
+        std::optional<PlateState> next = system.equilibrium(active, result.state.rigid);
         if (!next) return result;
         ActiveSet next_active = active_set(springs, next->lift);
-        result.converged = next_active == active;
+        result.converged = alike(next_active, active, springs, next->lift);
         if (!result.converged && result.iterations > 1) {
             const PlateState& from = result.state;
             const Eigen::VectorXd step = next->elastic - from.elastic, lift_step = next->lift - from.lift;

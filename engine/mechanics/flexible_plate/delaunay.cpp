@@ -102,7 +102,8 @@ class Insertion {
             } else if (right > 0.0 && right_squared >= circle.radius_squared) {
                 finish(cells_[cell].corners);
             } else {
-                cells_[kept++] = cells_[cell];
+                if (kept != cell) cells_[kept] = cells_[cell];
+                ++kept;
             }
         }
         cells_.resize(kept);

@@ -1,6 +1,7 @@
 #include "mechanics/flexible_plate/flexible_plate.h"
 
 #include "mechanics/flexible_plate/full_system.h"
+#include "mechanics/flexible_plate/nearest_points.h"
 #include "mechanics/flexible_plate/reduced_system.h"
 
 #include <algorithm>
@@ -117,84 +118,154 @@ FlexiblePlateSolution solution_of(const ContactSolution& contact, const OneWaySp
 
 bool same(const StiffnessScale& a, const StiffnessScale& b) { return a.anchors == b.anchors && a.bed == b.bed; }
 
-}  // namespace
-
-struct FlexiblePlate::Prepared {
-    PlateAssembly assembly;
+/// What does not ask how the supports stand.
+struct OnStillSupports {
+    /// What does not ask how stiff the anchors are either.
+    struct Plate {
+        PlateAssembly assembly;
+        double reach_in = 1e-300;
+        std::optional<ReducedRows> rows = std::nullopt;  ///< found when the small space is first asked for
+    };
+    std::shared_ptr<Plate> plate;
     OneWaySprings springs;
-    ReducedRows rows;
-    double reach_in = 1e-300;
-    // The reduced solve's memory: springs at the scale last used, the matrix kept, and which springs worked.
-    StiffnessScale scale;
-    ScaledSprings scaled;
-    std::optional<ReducedSystem> system;
-    ActiveSet active;
 
-    explicit Prepared(FlexiblePlateInput& input)
-        : assembly(input.mesh, {input.modulus_psi, input.poisson, input.thickness_in}, input.compliant_supports),
-          springs(assembly, std::move(input.anchors), std::move(input.bed)),
-          rows(reduced_rows(assembly, springs)),
-          scaled(springs.scaled(scale)),
-          system(std::in_place, rows.springs, scaled),
-          active(springs.size(), 1) {
-        for (const Point node : assembly.mesh().nodes) reach_in = std::max(reach_in, std::hypot(node.x, node.y));
+    explicit OnStillSupports(FlexiblePlateInput& input)
+        : plate(std::make_shared<Plate>(
+              Plate{PlateAssembly(input.mesh, {input.modulus_psi, input.poisson, input.thickness_in})})),
+          springs(plate->assembly, std::move(input.anchors), std::move(input.bed)) {
+        double& reach_in = plate->reach_in;
+        for (const Point node : plate->assembly.mesh().nodes) reach_in = std::max(reach_in, std::hypot(node.x, node.y));
     }
-
-    void use(const StiffnessScale& wanted) {
-        if (same(wanted, scale)) return;
-        scale = wanted;
-        scaled = springs.scaled(scale);
-        system.emplace(rows.springs, scaled);
+    OnStillSupports(const OnStillSupports& like, std::vector<FlexibleAnchor> anchors)
+        : plate(like.plate), springs(like.springs.with(std::move(anchors))) {}
+    [[nodiscard]] const ReducedRows& reduced() {
+        if (!plate->rows) plate->rows = reduced_rows(plate->assembly, springs);
+        return *plate->rows;
     }
 };
 
-FlexiblePlate::FlexiblePlate(FlexiblePlateInput input) : prepared_(std::make_unique<Prepared>(input)) {}
+/// The small space's memory: springs at the scale last used, the matrix kept.
+struct SmallSpace {
+    const ReducedRows& rows;
+    StiffnessScale scale;
+    ScaledSprings scaled;
+    ReducedSystem system;
+
+    SmallSpace(const ReducedRows& of, const OneWaySprings& springs, const StiffnessScale& wanted)
+        : rows(of), scale(wanted), scaled(springs.scaled(wanted)), system(rows.springs, scaled) {}
+    SmallSpace(const SmallSpace&) = delete;
+    SmallSpace& operator=(const SmallSpace&) = delete;
+};
+
+}  // namespace
+
+struct FlexiblePlate::Prepared {
+    std::shared_ptr<OnStillSupports> still;
+    // Where the supports give; absent: as `still` has it.
+    std::optional<PlateAssembly> given_assembly = std::nullopt;
+    std::optional<OneWaySprings> given_springs = std::nullopt;
+    std::optional<ReducedRows> given_rows = std::nullopt;
+    std::unique_ptr<SmallSpace> small = nullptr;
+    ActiveSet active;
+
+    explicit Prepared(std::shared_ptr<OnStillSupports> plate)
+        : still(std::move(plate)), active(still->springs.size(), 1) {}
+
+    void give(const CompliantSupports& supports) {
+        given_assembly = still->plate->assembly.on(supports);
+        given_springs = still->springs.above(*given_assembly);
+    }
+    [[nodiscard]] const PlateAssembly& assembly() const {
+        return given_assembly ? *given_assembly : still->plate->assembly;
+    }
+    [[nodiscard]] const OneWaySprings& springs() const { return given_springs ? *given_springs : still->springs; }
+    [[nodiscard]] const ReducedRows& rows() {
+        if (!given_assembly) return still->reduced();
+        if (!given_rows) given_rows = rows_on_supports(still->reduced(), *given_assembly, *given_springs);
+        return *given_rows;
+    }
+    [[nodiscard]] SmallSpace& small_at(const StiffnessScale& scale) {
+        if (!small || !same(scale, small->scale)) small = std::make_unique<SmallSpace>(rows(), springs(), scale);
+        return *small;
+    }
+};
+
+FlexiblePlate::FlexiblePlate(FlexiblePlateInput input)
+    : prepared_(std::make_unique<Prepared>(std::make_shared<OnStillSupports>(input))) {
+    if (input.compliant_supports) prepared_->give(*input.compliant_supports);
+}
+FlexiblePlate::FlexiblePlate(std::unique_ptr<Prepared> prepared) : prepared_(std::move(prepared)) {}
 FlexiblePlate::~FlexiblePlate() = default;
 FlexiblePlate::FlexiblePlate(FlexiblePlate&&) noexcept = default;
 FlexiblePlate& FlexiblePlate::operator=(FlexiblePlate&&) noexcept = default;
 
-int FlexiblePlate::unknowns() const { return prepared_->assembly.freedoms() + 3; }
-int FlexiblePlate::reduced_unknowns() const { return static_cast<int>(prepared_->rows.springs.cols()); }
+FlexiblePlate FlexiblePlate::on(const CompliantSupports& supports) const {
+    auto prepared = std::make_unique<Prepared>(prepared_->still);
+    prepared->give(supports);
+    return FlexiblePlate(std::move(prepared));
+}
+
+FlexiblePlate FlexiblePlate::with(std::vector<FlexibleAnchor> anchors) const {
+    return FlexiblePlate(
+        std::make_unique<Prepared>(std::make_shared<OnStillSupports>(*prepared_->still, std::move(anchors))));
+}
+
+void FlexiblePlate::begin_like(const FlexiblePlate& other) {
+    const OneWaySprings &here = prepared_->springs(), &there = other.prepared_->springs();
+    const std::vector<std::optional<std::size_t>> nearest = nearest_points(here.points(), there.points());
+    for (std::size_t i = 0; i < nearest.size(); ++i) {
+        if (nearest[i]) prepared_->active[i] = other.prepared_->active[*nearest[i]];
+    }
+    std::copy_n(other.prepared_->active.begin() + static_cast<std::ptrdiff_t>(there.points().size()),
+                std::min(here.anchors().size(), there.anchors().size()),
+                prepared_->active.begin() + static_cast<std::ptrdiff_t>(here.points().size()));
+}
+
+int FlexiblePlate::unknowns() const { return prepared_->assembly().freedoms() + 3; }
+int FlexiblePlate::reduced_unknowns() const {
+    return prepared_->small ? static_cast<int>(prepared_->small->rows.springs.cols()) : 0;
+}
 
 FlexiblePlateSolution FlexiblePlate::solve(const PlateLoad& load, const StiffnessScale& scale) {
     Prepared& p = *prepared_;
-    p.use(scale);
-    p.system->load(vector_of(load));
-    const ContactSolution contact = solve_contact(*p.system, p.scaled, vector_of(load), p.active);
-    if (!contact.converged) p.active.assign(p.springs.size(), 1);
+    SmallSpace& small = p.small_at(scale);
+    small.system.load(vector_of(load));
+    const ContactSolution contact = solve_contact(small.system, small.scaled, vector_of(load), p.active);
+    if (!contact.converged) p.active.assign(p.active.size(), 1);
     const Eigen::VectorXd probe_lift =
-        contact.converged ? Eigen::VectorXd(p.rows.probes * contact.state.all()) : Eigen::VectorXd();
-    return solution_of(contact, p.springs, p.scaled, scale, probe_lift, load, p.reach_in);
+        contact.converged ? Eigen::VectorXd(small.rows.probes * contact.state.all()) : Eigen::VectorXd();
+    return solution_of(contact, p.springs(), small.scaled, scale, probe_lift, load, p.still->plate->reach_in);
 }
 
 FlexiblePlateSolution FlexiblePlate::solve_on_full_mesh(const PlateLoad& load, const StiffnessScale& scale,
                                                         PlateField* field) const {
     const Prepared& p = *prepared_;
-    const ScaledSprings scaled = p.springs.scaled(scale);
-    FullSystem system(p.assembly, p.springs, scaled, vector_of(load));
-    // A picture may start near its end; a reference owes nothing to what it is the reference of.
-    ActiveSet active = field != nullptr ? p.active : ActiveSet(p.springs.size(), 1);
+    const PlateAssembly& assembly = p.assembly();
+    const OneWaySprings& springs = p.springs();
+    const ScaledSprings scaled = springs.scaled(scale);
+    FullSystem system(assembly, springs, scaled, vector_of(load));
+    ActiveSet active = p.active;
     const ContactSolution contact = solve_contact(system, scaled, vector_of(load), active);
     if (field != nullptr && contact.converged) {
-        field->nodes = p.assembly.mesh().nodes;
-        field->triangles = p.assembly.mesh().triangles;
+        field->nodes = assembly.mesh().nodes;
+        field->triangles = assembly.mesh().triangles;
         field->lift_in.clear();
         field->pressure_psi.clear();
         for (std::size_t node = 0; node < field->nodes.size(); ++node) {
             const Point at = field->nodes[node];
-            const int freedom = p.assembly.freedom(static_cast<int>(node));
+            const int freedom = assembly.freedom(static_cast<int>(node));
             field->lift_in.push_back(contact.state.rigid.dot(Eigen::Vector3d(1.0, at.y, -at.x)) +
                                      (freedom < 0 ? 0.0 : contact.state.elastic(freedom)));
             field->pressure_psi.push_back(
-                pressure_under(at, field->lift_in.back(), p.assembly, p.springs.bed(), scale.bed, contact.state));
+                pressure_under(at, field->lift_in.back(), assembly, springs.bed(), scale.bed, contact.state));
         }
     }
-    Eigen::VectorXd probe_lift(contact.converged ? static_cast<Eigen::Index>(p.springs.probes().size()) : 0);
+    Eigen::VectorXd probe_lift(contact.converged ? static_cast<Eigen::Index>(springs.probes().size()) : 0);
     for (Eigen::Index i = 0; i < probe_lift.size(); ++i) {
         probe_lift(i) =
-            lift_of(p.springs.probes()[static_cast<std::size_t>(i)].row, contact.state.rigid, contact.state.elastic);
+            lift_of(springs.probes()[static_cast<std::size_t>(i)].row, contact.state.rigid, contact.state.elastic);
     }
-    return solution_of(contact, p.springs, scaled, scale, probe_lift, load, p.reach_in);
+    return solution_of(contact, springs, scaled, scale, probe_lift, load, p.still->plate->reach_in);
 }
 
 }  // namespace toehold::mechanics

@@ -12,6 +12,8 @@
 //   - `solve` works in a small space of the plate's responses to each anchor's pull and to polynomial pressures, made
 //     once from one sparse factorisation; made for envelopes of many directions.
 //   - `solve_on_full_mesh` uses every freedom of the mesh and factorises at each step: the reference for the other.
+// Both begin with the springs that worked in the solve before. Where one begins changes how many steps it takes, not
+// where it ends.
 #include "mechanics/flexible_plate/plate_mesh.h"
 #include "mechanics/rigid_plate/rigid_plate.h"
 
@@ -83,22 +85,33 @@ class FlexiblePlate {
     /// Throws std::invalid_argument when the mesh is empty or has no ring, or the stiffness of compliant supports is
     /// not square, symmetric and positive definite.
     explicit FlexiblePlate(FlexiblePlateInput input);
+    /// The same plate where its supports give. It shares mesh, springs and responses, so that it costs little. Throws
+    /// as the constructor. One thread at a time for all plates that share.
+    [[nodiscard]] FlexiblePlate on(const CompliantSupports& supports) const;
+    /// The same plate on the same bed, which stands still, with other anchors in the same footprints: of other
+    /// stiffness, preload or support. Shares as `on` does, and begins afresh. Throws std::invalid_argument for other
+    /// footprints.
+    [[nodiscard]] FlexiblePlate with(std::vector<FlexibleAnchor> anchors) const;
+    /// Begins the next solve with the springs that worked in the other's last one, which is of the same bed and anchors
+    /// on another mesh.
+    void begin_like(const FlexiblePlate& other);
+
     ~FlexiblePlate();
     FlexiblePlate(FlexiblePlate&&) noexcept;
     FlexiblePlate& operator=(FlexiblePlate&&) noexcept;
     FlexiblePlate(const FlexiblePlate&) = delete;
     FlexiblePlate& operator=(const FlexiblePlate&) = delete;
 
-    /// Starts from the springs that worked in the solve before, which is nearest to hand when directions turn in steps.
     [[nodiscard]] FlexiblePlateSolution solve(const PlateLoad& load, const StiffnessScale& scale);
     [[nodiscard]] FlexiblePlateSolution solve_on_full_mesh(const PlateLoad& load, const StiffnessScale& scale,
                                                            PlateField* field = nullptr) const;
 
-    [[nodiscard]] int unknowns() const;  ///< freedoms of the mesh, the rigid body's three included
-    [[nodiscard]] int reduced_unknowns() const;
+    [[nodiscard]] int unknowns() const;          ///< freedoms of the mesh, the rigid body's three included
+    [[nodiscard]] int reduced_unknowns() const;  ///< of the small space, which the first `solve` makes; 0 before it
 
   private:
     struct Prepared;
+    explicit FlexiblePlate(std::unique_ptr<Prepared> prepared);
     std::unique_ptr<Prepared> prepared_;
 };
 

@@ -1,5 +1,7 @@
 #include "mechanics/flexible_plate/full_system.h"
 
+#include "mechanics/flexible_plate/rigid_motion.h"
+
 #include <Eigen/Cholesky>
 #include <Eigen/SparseCholesky>
 
@@ -12,8 +14,8 @@ using Sparse = Eigen::SparseMatrix<double>;
 
 /// What the working springs add: to the elastic stiffness, to its coupling with the rigid body, to the body itself.
 struct SpringMatrices {
-    std::vector<Eigen::Triplet<double>> elastic;
-    Eigen::MatrixXd coupling;  ///< three columns, and a fourth: the force of the preloads
+    std::vector<Eigen::Triplet<double>> elastic;  ///< lower half
+    Eigen::MatrixXd coupling;                     ///< three columns, and a fourth: the force of the preloads
     Eigen::Matrix3d rigid = Eigen::Matrix3d::Zero();
     Eigen::Vector3d rigid_force = Eigen::Vector3d::Zero();
 
@@ -26,14 +28,14 @@ struct SpringMatrices {
             coupling.row(freedom).head<3>() += stiffness * value * row.rigid.transpose();
             coupling(freedom, 3) -= pull * value;
             for (const auto& [other, other_value] : row.elastic)
-                elastic.emplace_back(freedom, other, stiffness * value * other_value);
+                if (other <= freedom) elastic.emplace_back(freedom, other, stiffness * value * other_value);
         }
     }
 };
 
 }  // namespace
 
-std::optional<PlateState> FullSystem::equilibrium(const ActiveSet& active) const {
+std::optional<PlateState> FullSystem::equilibrium(const ActiveSet& active, const Eigen::Vector3d& from) const {
     const int freedoms = assembly_.freedoms();
     SpringMatrices support(freedoms);
     for (std::size_t i = 0; i < active.size(); ++i) {
@@ -50,10 +52,10 @@ std::optional<PlateState> FullSystem::equilibrium(const ActiveSet& active) const
     // Block elimination: elastic = response_3 - response_012 rigid.
     const Eigen::MatrixXd response = factor.solve(support.coupling);
     const auto coupling = support.coupling.leftCols<3>();
-    const Eigen::LDLT<Eigen::Matrix3d> body(support.rigid - coupling.transpose() * response.leftCols<3>());
-    if (body.info() != Eigen::Success || !body.isPositive()) return std::nullopt;
+    const Eigen::Matrix3d body = support.rigid - coupling.transpose() * response.leftCols<3>();
+    const Eigen::Vector3d force = load_ + support.rigid_force - coupling.transpose() * response.col(3);
     PlateState state;
-    state.rigid = body.solve(load_ + support.rigid_force - coupling.transpose() * response.col(3));
+    state.rigid = hardly_resisted(support.rigid) ? rigid_motion(body, force, from) : body.ldlt().solve(force);
     state.elastic = response.col(3) - response.leftCols<3>() * state.rigid;
     state.lift.resize(static_cast<Eigen::Index>(springs_.size()));
     for (std::size_t i = 0; i < springs_.size(); ++i) {

@@ -12,9 +12,9 @@ class FullSystem {
     FullSystem(const PlateAssembly& assembly, const OneWaySprings& springs, const ScaledSprings& scaled,
                const Eigen::Vector3d& load)
         : assembly_(assembly), springs_(springs), scaled_(scaled), load_(load) {}
-    [[nodiscard]] std::optional<PlateState> equilibrium(const ActiveSet& active) const;
+    [[nodiscard]] std::optional<PlateState> equilibrium(const ActiveSet& active, const Eigen::Vector3d& from) const;
     [[nodiscard]] double energy_product(const Eigen::VectorXd& a, const Eigen::VectorXd& b) const {
-        return a.dot(assembly_.stiffness() * b);
+        return a.dot(assembly_.stiffness().selfadjointView<Eigen::Lower>() * b);
     }
 
   private:

@@ -1,8 +1,10 @@
 #include "mechanics/flexible_plate/one_way_springs.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <set>
+#include <stdexcept>
 #include <tuple>
 #include <utility>
 
@@ -22,6 +24,12 @@ Key key(Point at, std::size_t rectangle) {
     return {std::lround(at.x * places_in_an_inch), std::lround(at.y * places_in_an_inch), rectangle};
 }
 
+bool apart(const std::array<Point, 3>& corners, const BedRectangle& r) {
+    const auto all = [&](const auto& beyond) { return std::all_of(corners.begin(), corners.end(), beyond); };
+    return all([&](Point p) { return p.x <= r.x_min; }) || all([&](Point p) { return p.x >= r.x_max; }) ||
+           all([&](Point p) { return p.y <= r.y_min; }) || all([&](Point p) { return p.y >= r.y_max; });
+}
+
 /// Gathers points that neighbouring pieces share.
 class Collector {
   public:
@@ -39,23 +47,17 @@ class Collector {
                 const Point a = fan[side], b = fan[(side + 1) % 3];
                 add_point(triangle, rectangle, {0.5 * (a.x + b.x), 0.5 * (a.y + b.y)}, share);
                 if (probed_.insert(key(a, rectangle)).second)
-                    probes_.push_back({a, rectangle, row_above(triangle, rectangle, a)});
+                    probes_.push_back({a, rectangle, assembly_.row(triangle, a)});
             }
         }
     }
 
   private:
-    [[nodiscard]] LiftRow row_above(std::size_t triangle, std::size_t rectangle, Point at) const {
-        LiftRow row = assembly_.row(triangle, at);
-        assembly_.measure_from_support(row, rectangle, at);
-        return row;
-    }
-
     void add_point(std::size_t triangle, std::size_t rectangle, Point at, double share) {
         const auto [place, is_new] = index_.try_emplace(key(at, rectangle), points_.size());
         if (is_new) {
             points_.push_back({at, 0.0, rectangle});
-            rows_.push_back(row_above(triangle, rectangle, at));
+            rows_.push_back(assembly_.row(triangle, at));
         }
         points_[place->second].area_in2 += share;
     }
@@ -79,13 +81,37 @@ OneWaySprings::OneWaySprings(const PlateAssembly& assembly, std::vector<Flexible
         const Polygon whole(corners.begin(), corners.end());
         for (std::size_t index = 0; index < bed_.size(); ++index) {
             const BedRectangle& r = bed_[index];
+            if (apart(corners, r)) continue;
             collector.add_piece(triangle, index, clip_rectangle(whole, r.x_min, r.x_max, r.y_min, r.y_max));
         }
     }
-    for (const FlexibleAnchor& anchor : anchors_) {
-        rows_.push_back(assembly.mean_row(anchor.footprint));
-        if (anchor.support) assembly.measure_from_support(rows_.back(), *anchor.support, anchor.footprint.center);
+    for (const FlexibleAnchor& anchor : anchors_) rows_.push_back(assembly.mean_row(anchor.footprint));
+}
+
+OneWaySprings OneWaySprings::with(std::vector<FlexibleAnchor> anchors) const {
+    const auto same = [](const FlexibleAnchor& a, const FlexibleAnchor& b) {
+        return a.footprint.center.x == b.footprint.center.x && a.footprint.center.y == b.footprint.center.y &&
+               a.footprint.radius == b.footprint.radius;
+    };
+    if (!std::equal(anchors.begin(), anchors.end(), anchors_.begin(), anchors_.end(), same))
+        throw std::invalid_argument("anchors in other footprints");
+    OneWaySprings other = *this;
+    other.anchors_ = std::move(anchors);
+    return other;
+}
+
+OneWaySprings OneWaySprings::above(const PlateAssembly& on_supports) const {
+    OneWaySprings measured = *this;
+    for (std::size_t i = 0; i < points_.size(); ++i)
+        on_supports.measure_from_support(measured.rows_[i], points_[i].rectangle, points_[i].at);
+    for (std::size_t i = 0; i < anchors_.size(); ++i) {
+        const FlexibleAnchor& anchor = anchors_[i];
+        if (!anchor.support) continue;
+        on_supports.measure_from_support(measured.rows_[points_.size() + i], *anchor.support, anchor.footprint.center);
     }
+    for (PressureProbe& probe : measured.probes_)
+        on_supports.measure_from_support(probe.row, probe.rectangle, probe.at);
+    return measured;
 }
 
 ScaledSprings OneWaySprings::scaled(const StiffnessScale& scale) const {

@@ -38,6 +38,10 @@ class OneWaySprings {
     /// Every triangle is cut to every rectangle; the bed's points are the middles of the pieces' sides, each with a
     /// third of its pieces' areas.
     OneWaySprings(const PlateAssembly& assembly, std::vector<FlexibleAnchor> anchors, std::vector<BedRectangle> bed);
+    /// The same springs with other anchors in the same footprints. Throws std::invalid_argument for other footprints.
+    [[nodiscard]] OneWaySprings with(std::vector<FlexibleAnchor> anchors) const;
+    /// The same springs measured from supports that give, which the assembly has.
+    [[nodiscard]] OneWaySprings above(const PlateAssembly& on_supports) const;
 
     [[nodiscard]] std::size_t size() const { return rows_.size(); }
     [[nodiscard]] const std::vector<LiftRow>& rows() const { return rows_; }

@@ -17,12 +17,13 @@ void add_element(Triplets& triplets, const TriangleMatrix& stiffness, const std:
     for (Eigen::Index row = 0; row < 9; ++row) {
         for (Eigen::Index column = 0; column < 9; ++column) {
             const int r = freedoms[static_cast<std::size_t>(row)], c = freedoms[static_cast<std::size_t>(column)];
-            if (r >= 0 && c >= 0) triplets.emplace_back(r, c, stiffness(row, column));
+            if (c >= 0 && r >= c) triplets.emplace_back(r, c, stiffness(row, column));
         }
     }
 }
 
-void add_support_stiffness(Triplets& triplets, const CompliantSupports& supports, int first) {
+/// The stiffness of the supports, and its lower factor.
+std::pair<Eigen::MatrixXd, Eigen::MatrixXd> stiffness_of(const CompliantSupports& supports) {
     const auto size = static_cast<Eigen::Index>(3 * supports.places.size());
     if (static_cast<Eigen::Index>(supports.stiffness.size()) != size * size) {
         throw std::invalid_argument("the stiffness of compliant supports has three rows and columns for every place");
@@ -31,21 +32,16 @@ void add_support_stiffness(Triplets& triplets, const CompliantSupports& supports
         supports.stiffness.data(), size, size);
     const bool symmetric =
         (stiffness - stiffness.transpose()).cwiseAbs().maxCoeff() <= 1e-9 * stiffness.cwiseAbs().maxCoeff();
-    if (!symmetric || Eigen::LLT<Eigen::MatrixXd>(stiffness).info() != Eigen::Success) {
+    const Eigen::LLT<Eigen::MatrixXd> factor(stiffness);
+    if (!symmetric || factor.info() != Eigen::Success) {
         throw std::invalid_argument("the stiffness of compliant supports is symmetric and positive definite");
     }
-    for (Eigen::Index row = 0; row < size; ++row) {
-        for (Eigen::Index column = 0; column < size; ++column) {
-            triplets.emplace_back(first + static_cast<int>(row), first + static_cast<int>(column),
-                                  stiffness(row, column));
-        }
-    }
+    return {stiffness, factor.matrixL()};
 }
 
 }  // namespace
 
-PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material,
-                             const std::optional<CompliantSupports>& supports)
+PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material)
     : mesh_(mesh), freedom_(mesh.nodes.size(), 0), rigidity_(flexural_rigidity(material)) {
     if (mesh_.triangles.empty() || mesh_.ring.size() < 3)
         throw std::invalid_argument("a plate mesh needs triangles and a ring");
@@ -56,7 +52,7 @@ PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& materia
         freedoms_ += 3;
     }
     Triplets triplets;
-    triplets.reserve(81 * mesh_.triangles.size());
+    triplets.reserve(45 * mesh_.triangles.size());
     for (std::size_t t = 0; t < mesh_.triangles.size(); ++t) {
         std::array<int, 9> freedoms{};
         for (std::size_t corner = 0; corner < 3; ++corner) {
@@ -65,13 +61,24 @@ PlateAssembly::PlateAssembly(const PlateMesh& mesh, const PlateMaterial& materia
         }
         add_element(triplets, dkt_stiffness(corners(t), material), freedoms);
     }
-    if (supports) {
-        add_support_stiffness(triplets, *supports, freedoms_);
-        places_ = supports->places;
-        freedoms_ += support_freedoms();
-    }
     stiffness_.resize(freedoms_, freedoms_);
     stiffness_.setFromTriplets(triplets.begin(), triplets.end());
+}
+
+PlateAssembly PlateAssembly::on(const CompliantSupports& supports) const {
+    const auto [stiffness, factor] = stiffness_of(supports);
+    PlateAssembly given = *this;
+    given.places_ = supports.places;
+    given.supports_factor_ = factor;
+    const int first = freedoms_;
+    given.freedoms_ += given.support_freedoms();
+    given.stiffness_.conservativeResize(given.freedoms_, given.freedoms_);
+    for (Eigen::Index column = 0; column < stiffness.cols(); ++column) {
+        for (Eigen::Index row = column; row < stiffness.rows(); ++row)
+            given.stiffness_.insert(first + row, first + column) = stiffness(row, column);
+    }
+    given.stiffness_.makeCompressed();
+    return given;
 }
 
 std::array<Point, 3> PlateAssembly::corners(std::size_t triangle) const {

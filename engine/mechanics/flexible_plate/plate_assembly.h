@@ -6,6 +6,7 @@
 #include "mechanics/flexible_plate/flexible_plate.h"
 #include "mechanics/flexible_plate/plate_mesh.h"
 
+#include <Eigen/Core>
 #include <Eigen/SparseCore>
 
 #include <optional>
@@ -22,14 +23,18 @@ struct LiftRow {
 
 class PlateAssembly {
   public:
-    /// The motions of compliant supports are further elastic freedoms with their own stiffness.
-    PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material,
-                  const std::optional<CompliantSupports>& supports = {});
+    PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material);
+    /// The same plate where its supports give: their motions are further elastic freedoms with their own stiffness.
+    /// Throws std::invalid_argument as `FlexiblePlate` does.
+    [[nodiscard]] PlateAssembly on(const CompliantSupports& supports) const;
 
+    /// Its lower half.
     [[nodiscard]] const Eigen::SparseMatrix<double>& stiffness() const { return stiffness_; }
     [[nodiscard]] int freedoms() const { return freedoms_; }
     /// The last of the freedoms: those of compliant supports.
     [[nodiscard]] int support_freedoms() const { return 3 * static_cast<int>(places_.size()); }
+    /// Cholesky's lower factor of the supports' own stiffness.
+    [[nodiscard]] const Eigen::MatrixXd& supports_factor() const { return supports_factor_; }
     [[nodiscard]] double rigidity() const { return rigidity_; }  ///< flexural_rigidity of its material
     [[nodiscard]] const PlateMesh& mesh() const { return mesh_; }
     /// First elastic freedom of a node; -1 on the ring.
@@ -51,7 +56,8 @@ class PlateAssembly {
     std::vector<int> freedom_;
     int freedoms_ = 0;
     double rigidity_ = 0.0;
-    Eigen::SparseMatrix<double> stiffness_;
+    Eigen::SparseMatrix<double> stiffness_;  ///< lower half
+    Eigen::MatrixXd supports_factor_;
 };
 
 /// The lift a row reads from a rigid motion and elastic freedoms.

@@ -17,12 +17,22 @@ constexpr double least_apart = 0.72;  // of the element size, between a free nod
 constexpr int smoothing_rounds = 6;
 constexpr int most_splits = 12;
 
+/// Counter-clockwise, and no corner turns the other way.
+bool is_convex(const Polygon& polygon) {
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const Point a = polygon[i], b = polygon[(i + 1) % polygon.size()], c = polygon[(i + 2) % polygon.size()];
+        if ((b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x) < 0.0) return false;
+    }
+    return true;
+}
+
 class Mesher {
   public:
     Mesher(const Polygon& outline, const Polygon& ring, std::span<const Footprint> footprints, double fineness)
         : size_(outline, ring, footprints, fineness) {
         add_loop(resample(outline, size_), outline_sides_);
         boundary_ = Polygon(points_.begin(), points_.end());
+        convex_ = is_convex(boundary_);
         const int first_of_ring = static_cast<int>(points_.size());
         add_loop(resample(ring, size_), ring_sides_);
         for (int node = first_of_ring; node < static_cast<int>(points_.size()); ++node) on_ring_.insert(node);
@@ -94,6 +104,7 @@ class Mesher {
 
     void triangulate() {
         triangles_ = delaunay(points_);
+        if (convex_) return;
         const auto outside = [&](const Triangle& t) {
             const Point a = at(t[0]), b = at(t[1]), c = at(t[2]);
             return !inside_polygon({(a.x + b.x + c.x) / 3.0, (a.y + b.y + c.y) / 3.0}, boundary_);
@@ -125,13 +136,16 @@ class Mesher {
 
     /// Divides every side of a loop that no triangle has; true when there was one.
     bool split_missing(Sides& sides, bool ring) {
-        std::set<std::pair<int, int>> present;
+        std::vector<std::pair<int, int>> present;
+        present.reserve(3 * triangles_.size());
         for (const Triangle& t : triangles_) {
-            for (std::size_t i = 0; i < 3; ++i) present.insert(std::minmax(t[i], t[(i + 1) % 3]));
+            for (std::size_t i = 0; i < 3; ++i) present.emplace_back(std::minmax(t[i], t[(i + 1) % 3]));
         }
+        std::sort(present.begin(), present.end());
         Sides divided;
         for (const auto& side : sides) {
-            if (present.count(std::minmax(side.first, side.second)) > 0) {
+            const std::pair<int, int> wanted = std::minmax(side.first, side.second);
+            if (std::binary_search(present.begin(), present.end(), wanted)) {
                 divided.push_back(side);
                 continue;
             }
@@ -151,6 +165,7 @@ class Mesher {
 
     ElementSize size_;
     Polygon boundary_;
+    bool convex_ = false;  ///< so that no triangle of its points lies outside
     std::vector<Point> points_;
     std::vector<Triangle> triangles_;
     Sides outline_sides_, ring_sides_;

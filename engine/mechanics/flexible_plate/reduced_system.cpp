@@ -1,18 +1,21 @@
 #include "mechanics/flexible_plate/reduced_system.h"
 
+#include "mechanics/flexible_plate/rigid_motion.h"
+
 #include <Eigen/Cholesky>
 #include <Eigen/Eigenvalues>
 #include <Eigen/SparseCholesky>
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <numeric>
 #include <vector>
 
 namespace toehold::mechanics {
 namespace {
 
 constexpr Eigen::Index rigid_freedoms = 3;
-constexpr double weakest_support = 1e-13;  // of the stiffest freedom
 
 void scatter(const LiftRow& row, double weight, Eigen::Ref<Eigen::VectorXd> elastic) {
     for (const auto& [freedom, value] : row.elastic) elastic(freedom) += weight * value;
@@ -35,8 +38,8 @@ void chebyshev(double x, std::vector<double>& values) {
     for (std::size_t n = 2; n < values.size(); ++n) values[n] = 2.0 * x * values[n - 1] - values[n - 2];
 }
 
-/// Each anchor's unit pull, each motion of a compliant support, then the bed's pressures under deflections T_i(x)
-/// T_j(y): they jump where its stiffness does.
+/// Each anchor's unit pull, then the bed's pressures under deflections T_i(x) T_j(y): they jump where its stiffness
+/// does.
 Eigen::MatrixXd unit_loads(const PlateAssembly& assembly, const OneWaySprings& springs) {
     Point low = assembly.mesh().nodes.front(), high = low;
     for (const Point node : assembly.mesh().nodes) {
@@ -48,9 +51,7 @@ Eigen::MatrixXd unit_loads(const PlateAssembly& assembly, const OneWaySprings& s
     const int degree = pressure_degree(assembly, springs, std::max(half_x, half_y));
     const auto anchors = static_cast<Eigen::Index>(springs.anchors().size());
     const Eigen::Index pressures = (degree + 1) * (degree + 2) / 2;
-    const Eigen::Index supports = assembly.support_freedoms();
-    Eigen::MatrixXd loads = Eigen::MatrixXd::Zero(assembly.freedoms(), anchors + supports + pressures);
-    loads.block(assembly.freedoms() - supports, anchors, supports, supports).setIdentity();
+    Eigen::MatrixXd loads = Eigen::MatrixXd::Zero(assembly.freedoms(), anchors + pressures);
     for (Eigen::Index i = 0; i < anchors; ++i) {
         scatter(springs.rows()[springs.points().size() + static_cast<std::size_t>(i)], 1.0, loads.col(i));
     }
@@ -60,7 +61,7 @@ Eigen::MatrixXd unit_loads(const PlateAssembly& assembly, const OneWaySprings& s
         const double stiffness = point.area_in2 * springs.bed()[point.rectangle].stiffness_psi_per_in;
         chebyshev((point.at.x - middle.x) / half_x, by_x);
         chebyshev((point.at.y - middle.y) / half_y, by_y);
-        Eigen::Index column = anchors + supports;
+        Eigen::Index column = anchors;
         for (std::size_t x = 0; x < by_x.size(); ++x) {
             for (std::size_t y = 0; x + y < by_y.size(); ++y)
                 scatter(springs.rows()[i], stiffness * by_x[x] * by_y[y], loads.col(column++));
@@ -106,6 +107,27 @@ ReducedRows reduced_rows(const PlateAssembly& assembly, const OneWaySprings& spr
     return rows;
 }
 
+ReducedRows rows_on_supports(const ReducedRows& still, const PlateAssembly& on_supports,
+                             const OneWaySprings& measured_from_supports) {
+    const int first = on_supports.freedoms() - on_supports.support_freedoms();
+    // Freedoms y with energy y.y/2: the supports move by L^-T y, where their stiffness is L L^T.
+    const auto widened = [&](const RowMatrix& rows, const auto& row_of) {
+        RowMatrix wide(rows.rows(), rows.cols() + on_supports.support_freedoms());
+        wide.leftCols(rows.cols()) = rows;
+        Eigen::MatrixXd of_supports = Eigen::MatrixXd::Zero(on_supports.support_freedoms(), rows.rows());
+        for (Eigen::Index i = 0; i < rows.rows(); ++i) {
+            for (const auto& [freedom, value] : row_of(static_cast<std::size_t>(i)).elastic)
+                if (freedom >= first) of_supports(freedom - first, i) += value;
+        }
+        on_supports.supports_factor().triangularView<Eigen::Lower>().solveInPlace(of_supports);
+        wide.rightCols(of_supports.rows()) = of_supports.transpose();
+        return wide;
+    };
+    const OneWaySprings& springs = measured_from_supports;
+    return {widened(still.springs, [&](std::size_t i) -> const LiftRow& { return springs.rows()[i]; }),
+            widened(still.probes, [&](std::size_t i) -> const LiftRow& { return springs.probes()[i].row; })};
+}
+
 ReducedSystem::ReducedSystem(const RowMatrix& rows, const ScaledSprings& springs) : rows_(rows), springs_(springs) {
     clear_springs();
 }
@@ -129,30 +151,65 @@ void ReducedSystem::add_spring(Eigen::Index spring, double sense) {
 }
 
 void ReducedSystem::activate(const ActiveSet& active) {
+    const auto changes = std::inner_product(active.begin(), active.end(), active_.begin(), std::size_t{0},
+                                            std::plus<>(), std::not_equal_to<>());
+    if (changes > active.size() / 4) return add_all(active);
     for (std::size_t i = 0; i < active.size(); ++i) {
         if (active[i] != active_[i]) add_spring(static_cast<Eigen::Index>(i), active[i] ? 1.0 : -1.0);
     }
     active_ = active;
 }
 
-std::optional<PlateState> ReducedSystem::equilibrium(const ActiveSet& active) {
-    activate(active);
-    Eigen::LLT<Eigen::MatrixXd, Eigen::Lower> factor(matrix_);
-    if (factor.info() != Eigen::Success) {
-        // Too few springs work to hold the rigid body: a hold so weak that it changes no force picks one of its places.
-        // Counted anew, because what round-off left of springs taken out would outweigh it.
-        clear_springs();
-        activate(active);
-        Eigen::MatrixXd held = matrix_;
-        held.diagonal().array() += weakest_support * matrix_.diagonal().maxCoeff();
-        factor.compute(held);
-        if (factor.info() != Eigen::Success) return std::nullopt;
+/// Many springs at once: as one product of matrices.
+void ReducedSystem::add_all(const ActiveSet& active) {
+    clear_springs();
+    RowMatrix working(rows_.rows(), rows_.cols());
+    Eigen::Index count = 0;
+    for (std::size_t i = 0; i < active.size(); ++i) {
+        if (!active[i]) continue;
+        const auto spring = static_cast<Eigen::Index>(i);
+        working.row(count++) = std::sqrt(springs_.stiffness(spring)) * rows_.row(spring);
+        const double pull = springs_.stiffness(spring) * springs_.gap(spring) * springs_.sign(spring);
+        if (pull != 0.0) preload_force_ -= pull * rows_.row(spring).transpose();
     }
+    matrix_.selfadjointView<Eigen::Lower>().rankUpdate(working.topRows(count).transpose());
+    active_ = active;
+}
+
+PlateState ReducedSystem::state_of(const Eigen::VectorXd& solution) const {
+    return {solution.head<rigid_freedoms>(), solution.tail(solution.size() - rigid_freedoms), rows_ * solution};
+}
+
+/// Too few springs work to hold the rigid body: the elastic freedoms, which hold themselves, are eliminated before it.
+std::optional<PlateState> ReducedSystem::hardly_held(const Eigen::VectorXd& force, const Eigen::Vector3d& from) {
+    // Counted anew, because what round-off left of springs taken out would outweigh what is left.
+    const ActiveSet active = active_;
+    add_all(active);
+    const Eigen::Index elastic = rows_.cols() - rigid_freedoms;
+    const Eigen::LLT<Eigen::MatrixXd, Eigen::Lower> factor(matrix_.bottomRightCorner(elastic, elastic));
+    if (factor.info() != Eigen::Success) return std::nullopt;
+    const Eigen::MatrixXd coupling = matrix_.bottomLeftCorner(elastic, rigid_freedoms);
+    const Eigen::MatrixXd response = factor.solve(coupling);
+    const Eigen::VectorXd at_rest = factor.solve(force.tail(elastic));
+    const Eigen::Matrix3d rigid =
+        matrix_.topLeftCorner<rigid_freedoms, rigid_freedoms>().selfadjointView<Eigen::Lower>();
+    Eigen::VectorXd solution(rows_.cols());
+    solution.head<rigid_freedoms>() = rigid_motion(rigid - coupling.transpose() * response,
+                                                   force.head<rigid_freedoms>() - coupling.transpose() * at_rest, from);
+    solution.tail(elastic) = at_rest - response * solution.head<rigid_freedoms>();
+    return state_of(solution);
+}
+
+std::optional<PlateState> ReducedSystem::equilibrium(const ActiveSet& active, const Eigen::Vector3d& from) {
+    activate(active);
     Eigen::VectorXd force = preload_force_;
     force.head(rigid_freedoms) += load_;
-    const Eigen::VectorXd solution = factor.solve(force);
-    return PlateState{solution.head<rigid_freedoms>(), solution.tail(solution.size() - rigid_freedoms),
-                      rows_ * solution};
+    const Eigen::Matrix3d rigid =
+        matrix_.topLeftCorner<rigid_freedoms, rigid_freedoms>().selfadjointView<Eigen::Lower>();
+    if (hardly_resisted(rigid)) return hardly_held(force, from);
+    const Eigen::LLT<Eigen::MatrixXd, Eigen::Lower> factor(matrix_);
+    if (factor.info() != Eigen::Success) return hardly_held(force, from);
+    return state_of(factor.solve(force));
 }
 
 }  // namespace toehold::mechanics

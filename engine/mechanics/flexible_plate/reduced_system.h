@@ -19,7 +19,12 @@ struct ReducedRows {
     RowMatrix springs;
     RowMatrix probes;
 };
+/// Of a plate on supports that stand still.
 [[nodiscard]] ReducedRows reduced_rows(const PlateAssembly& assembly, const OneWaySprings& springs);
+/// The same plate on supports that give: their motions join the space. Apart from the springs the plate and its
+/// supports do not touch, so that nothing else changes.
+[[nodiscard]] ReducedRows rows_on_supports(const ReducedRows& still, const PlateAssembly& on_supports,
+                                           const OneWaySprings& measured_from_supports);
 
 /// The linear solves of `solve_contact` in the small space. The matrix is kept and changed spring by spring, because
 /// neighbouring sets of working springs differ little.
@@ -27,13 +32,16 @@ class ReducedSystem {
   public:
     ReducedSystem(const RowMatrix& rows, const ScaledSprings& springs);
     void load(const Eigen::Vector3d& load) { load_ = load; }
-    [[nodiscard]] std::optional<PlateState> equilibrium(const ActiveSet& active);
+    [[nodiscard]] std::optional<PlateState> equilibrium(const ActiveSet& active, const Eigen::Vector3d& from);
     [[nodiscard]] double energy_product(const Eigen::VectorXd& a, const Eigen::VectorXd& b) const { return a.dot(b); }
 
   private:
     void add_spring(Eigen::Index spring, double sense);
     void clear_springs();
     void activate(const ActiveSet& active);
+    void add_all(const ActiveSet& active);
+    [[nodiscard]] PlateState state_of(const Eigen::VectorXd& solution) const;
+    [[nodiscard]] std::optional<PlateState> hardly_held(const Eigen::VectorXd& force, const Eigen::Vector3d& from);
 
     const RowMatrix& rows_;
     const ScaledSprings& springs_;

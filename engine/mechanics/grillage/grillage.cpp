@@ -4,8 +4,8 @@
 #include "mechanics/grillage/input_check.h"
 #include "mechanics/grillage/member.h"
 
-#include <Eigen/Cholesky>
 #include <Eigen/Dense>
+#include <Eigen/SparseCholesky>
 
 #include <algorithm>
 #include <cmath>
@@ -43,45 +43,67 @@ PreparedJoint prepare_joint(std::span<const Point> nodes, const GridJoint& joint
 /// 0.
 struct Factor {
     Eigen::VectorXd scale;
-    Eigen::LDLT<Eigen::MatrixXd> scaled;
+    std::shared_ptr<const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>>> scaled;
 };
 
-std::optional<Factor> factored(const Eigen::MatrixXd& stiffness) {
+std::optional<Factor> factored(const Eigen::SparseMatrix<double>& stiffness) {
     constexpr double free_motion = 1e-11;
-    if (stiffness.size() == 0 || (stiffness.diagonal().array() <= 0.0).any()) return std::nullopt;
-    Factor factor{stiffness.diagonal().cwiseSqrt().cwiseInverse(), {}};
-    factor.scaled.compute(factor.scale.asDiagonal() * stiffness * factor.scale.asDiagonal());
-    if (factor.scaled.info() != Eigen::Success || factor.scaled.vectorD().minCoeff() < free_motion) return std::nullopt;
+    const Eigen::VectorXd diagonal = stiffness.diagonal();
+    if (diagonal.size() == 0 || (diagonal.array() <= 0.0).any()) return std::nullopt;
+    Factor factor{diagonal.cwiseSqrt().cwiseInverse(), nullptr};
+    const Eigen::SparseMatrix<double> scaled = factor.scale.asDiagonal() * stiffness * factor.scale.asDiagonal();
+    auto solver = std::make_shared<Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>>>(scaled);
+    if (solver->info() != Eigen::Success || solver->vectorD().minCoeff() < free_motion) return std::nullopt;
+    factor.scaled = std::move(solver);
     return factor;
 }
 
-Eigen::MatrixXd assembled(std::size_t nodes, std::span<const PreparedMember> members,
-                          std::span<const PreparedJoint> joints, std::span<const GridSupport> supports) {
-    const auto size = static_cast<Eigen::Index>(3 * nodes);
-    Eigen::MatrixXd stiffness = Eigen::MatrixXd::Zero(size, size);
-    const auto add = [&](int row, int column, const Eigen::Matrix3d& part) {
-        stiffness.block<3, 3>(first_freedom(row), first_freedom(column)) += part;
-    };
+/// Its lower half, by parts of three rows and columns.
+class Assembly {
+  public:
+    void add(int row, int column, const Eigen::Matrix3d& part) {
+        for (int i = 0; i < 3; ++i) {
+            for (int k = 0; k < 3; ++k) {
+                if (3 * row + i >= 3 * column + k) entries_.emplace_back(3 * row + i, 3 * column + k, part(i, k));
+            }
+        }
+    }
+    [[nodiscard]] Eigen::SparseMatrix<double> stiffness(std::size_t nodes) const {
+        const auto size = static_cast<Eigen::Index>(3 * nodes);
+        Eigen::SparseMatrix<double> all(size, size);
+        all.setFromTriplets(entries_.begin(), entries_.end());
+        return all;
+    }
+
+  private:
+    std::vector<Eigen::Triplet<double>> entries_;
+};
+
+Eigen::SparseMatrix<double> assembled(std::size_t nodes, std::span<const PreparedMember> members,
+                                      std::span<const PreparedJoint> joints, std::span<const GridSupport> supports) {
+    Assembly assembly;
     for (const PreparedMember& member : members) {
         const int from = member.of.from, to = member.of.to;
-        add(from, from, member.stiffness.topLeftCorner<3, 3>());
-        add(from, to, member.stiffness.topRightCorner<3, 3>());
-        add(to, from, member.stiffness.bottomLeftCorner<3, 3>());
-        add(to, to, member.stiffness.bottomRightCorner<3, 3>());
+        assembly.add(from, from, member.stiffness.topLeftCorner<3, 3>());
+        assembly.add(from, to, member.stiffness.topRightCorner<3, 3>());
+        assembly.add(to, from, member.stiffness.bottomLeftCorner<3, 3>());
+        assembly.add(to, to, member.stiffness.bottomRightCorner<3, 3>());
     }
     for (const PreparedJoint& joint : joints) {
         const Eigen::Matrix3d by_first = joint.springs.asDiagonal() * joint.from_first;
         const Eigen::Matrix3d by_second = joint.springs.asDiagonal() * joint.from_second;
-        add(joint.first, joint.first, joint.from_first.transpose() * by_first);
-        add(joint.first, joint.second, -joint.from_first.transpose() * by_second);
-        add(joint.second, joint.first, -joint.from_second.transpose() * by_first);
-        add(joint.second, joint.second, joint.from_second.transpose() * by_second);
+        assembly.add(joint.first, joint.first, joint.from_first.transpose() * by_first);
+        assembly.add(joint.first, joint.second, -joint.from_first.transpose() * by_second);
+        assembly.add(joint.second, joint.first, -joint.from_second.transpose() * by_first);
+        assembly.add(joint.second, joint.second, joint.from_second.transpose() * by_second);
     }
     for (const GridSupport& support : supports) {
-        stiffness.diagonal().segment<3>(first_freedom(support.node)) +=
-            Eigen::Vector3d(support.vertical_lb_per_in, support.about_x_lb_in, support.about_y_lb_in);
+        assembly.add(support.node, support.node,
+                     Eigen::Vector3d(support.vertical_lb_per_in, support.about_x_lb_in, support.about_y_lb_in)
+                         .asDiagonal()
+                         .toDenseMatrix());
     }
-    return stiffness;
+    return assembly.stiffness(nodes);
 }
 
 double largest_distance(std::span<const Point> nodes) {
@@ -135,7 +157,7 @@ struct Grillage::Prepared {
             at(member.of.to) += on_ends.tail<3>();
         }
         result.array() *= factor->scale.array();
-        factor->scaled.solveInPlace(result);
+        result = factor->scaled->solve(result).eval();
         result.array() *= factor->scale.array();
         return result;
     }
@@ -218,10 +240,14 @@ GridMotion Grillage::motion_at(const GridSolution& solution, int member, double 
 
 GridExtremes Grillage::extremes(const GridSolution& solution, int member,
                                 std::span<const MemberLoad> member_loads) const {
-    const std::size_t index = prepared_->checked(solution, member);
+    return extremes(solution.members[prepared_->checked(solution, member)].at_from, member, member_loads);
+}
+
+GridExtremes Grillage::extremes(const GridSection& at_from, int member,
+                                std::span<const MemberLoad> member_loads) const {
+    const std::size_t index = checked_member(member, prepared_->members.size());
     std::vector<MemberLoad> moved;
-    return extremes_of(prepared_->members[index], member, solution.members[index].at_from,
-                       prepared_->checked(member_loads, moved));
+    return extremes_of(prepared_->members[index], member, at_from, prepared_->checked(member_loads, moved));
 }
 
 GridSolution solve_grillage(std::span<const Point> nodes, std::span<const GridMember> members,

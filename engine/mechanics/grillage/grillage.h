@@ -113,6 +113,9 @@ class Grillage {
     /// `member_loads` and errors as of `motion_at`.
     [[nodiscard]] GridExtremes extremes(const GridSolution& solution, int member,
                                         std::span<const MemberLoad> member_loads) const;
+    /// The same from what passes at the member's beginning: of a sum of solutions, say, under the sum of their loads.
+    [[nodiscard]] GridExtremes extremes(const GridSection& at_from, int member,
+                                        std::span<const MemberLoad> member_loads) const;
 
   private:
     struct Prepared;

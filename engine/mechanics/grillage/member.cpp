@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <vector>
 
 namespace toehold::mechanics {
 namespace {
@@ -151,21 +153,38 @@ GridMotion motion_inside(const PreparedMember& member, int index, const GridMoti
 
 GridExtremes extremes_of(const PreparedMember& member, int index, const GridSection& at_from,
                          std::span<const MemberLoad> loads) {
-    GridExtremes most;
+    std::vector<MemberLoad> in_order;
+    std::copy_if(loads.begin(), loads.end(), std::back_inserter(in_order),
+                 [index](const MemberLoad& load) { return load.member == index; });
+    const auto nearer = [](const MemberLoad& a, const MemberLoad& b) { return a.at_in < b.at_in; };
+    if (!std::is_sorted(in_order.begin(), in_order.end(), nearer))
+        std::stable_sort(in_order.begin(), in_order.end(), nearer);
     // The moment runs straight between loads, the rest is even: the largest stand beside loads and at the ends.
-    const auto look = [&](double at_in, Side side) {
-        const GridSection cut = section_at(member, index, at_from, at_in, side, loads);
+    GridExtremes most;
+    GridSection cut = at_from;
+    double reached = 0.0;
+    const auto look = [&] {
         most.shear_lb = std::max(most.shear_lb, std::abs(cut.shear_lb));
         most.moment_lb_in = std::max(most.moment_lb_in, std::abs(cut.moment_lb_in));
         most.torque_lb_in = std::max(most.torque_lb_in, std::abs(cut.torque_lb_in));
     };
-    look(0.0, Side::before_load);
-    for (const MemberLoad& load : loads) {
-        if (load.member != index) continue;
-        look(load.at_in, Side::before_load);
-        look(load.at_in, Side::after_load);
+    const auto go_to = [&](double at_in) {
+        cut.moment_lb_in += cut.shear_lb * (at_in - reached);
+        reached = at_in;
+        look();
+    };
+    look();
+    for (std::size_t i = 0; i < in_order.size(); ++i) {
+        const MemberLoad& load = in_order[i];
+        if (i == 0 || load.at_in > reached) go_to(load.at_in);
+        const OwnLoad own = own_load(member.axis, load);
+        cut.shear_lb += own.up_lb;
+        cut.moment_lb_in -= own.couple_lb_in;
+        cut.torque_lb_in += own.torque_lb_in;
+        const bool last_here = i + 1 == in_order.size() || in_order[i + 1].at_in > reached;
+        if (last_here) look();
     }
-    look(member.axis.length, Side::after_load);
+    go_to(member.axis.length);
     return most;
 }
 

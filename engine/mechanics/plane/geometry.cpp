@@ -48,11 +48,6 @@ Polygon clip_rectangle(const Polygon& polygon, double x_min, double x_max, doubl
     return clip_half_plane(above_bottom, -y_max, 0.0, 1.0);
 }
 
-double squared_distance(Point a, Point b) {
-    const double x = b.x - a.x, y = b.y - a.y;
-    return x * x + y * y;
-}
-
 double distance_to_segment(Point point, Point from, Point to) {
     const Point offset = offset_from_segment(point, from, to);
     return std::hypot(offset.x, offset.y);

@@ -39,7 +39,10 @@ struct LinearField {
 [[nodiscard]] Polygon clip_half_plane(const Polygon& polygon, double a, double b, double c);
 [[nodiscard]] Polygon clip_rectangle(const Polygon& polygon, double x_min, double x_max, double y_min, double y_max);
 
-[[nodiscard]] double squared_distance(Point a, Point b);
+[[nodiscard]] inline double squared_distance(Point a, Point b) {
+    const double x = b.x - a.x, y = b.y - a.y;
+    return x * x + y * y;
+}
 [[nodiscard]] double distance_to_segment(Point point, Point from, Point to);
 /// From the polygon's sides, inside and outside alike; infinite for a polygon without corners.
 [[nodiscard]] double distance_to_polygon(Point point, const Polygon& polygon);

@@ -44,7 +44,7 @@ class TwoWayBeam {
         : assembly_(strip(8.0, per_unit), {modulus, 0.0, thickness}), springs_(assembly_, {}, whole_bed) {
         const ScaledSprings scaled = springs_.scaled({});
         const FullSystem system(assembly_, springs_, scaled, {load.fz_lb, load.mx_lb_in, load.my_lb_in});
-        state_ = system.equilibrium(ActiveSet(springs_.size(), 1)).value();
+        state_ = system.equilibrium(ActiveSet(springs_.size(), 1), Eigen::Vector3d::Zero()).value();
     }
     /// Downward, at lambda x.
     [[nodiscard]] double settlement(double at) const {
