@@ -16,11 +16,32 @@ std::vector<LoadDuration> durations(const Demand& demand) {
     return all;
 }
 
+Demand without_states(const Demand& demand) {
+    Demand part;
+    part.cases = demand.cases;
+    part.scenarios = demand.scenarios;
+    part.bed_range = demand.bed_range;
+    part.anchor_range = demand.anchor_range;
+    part.supports = demand.supports;
+    part.anchors = demand.anchors;
+    part.rotational_stiffness = demand.rotational_stiffness;
+    part.bending = demand.bending;
+    part.assumptions = demand.assumptions;
+    part.proof = demand.proof;
+    if (!demand.framing) return part;
+    FramingDemand& framing = part.framing.emplace();
+    framing.supports = demand.framing->supports;
+    framing.unstable = demand.framing->unstable;
+    framing.deck = demand.framing->deck;
+    framing.joists_described = demand.framing->joists_described;
+    framing.residual = demand.framing->residual;
+    framing.assumptions = demand.framing->assumptions;
+    return part;
+}
+
 Demand of_duration(const Demand& demand, LoadDuration duration) {
-    Demand part = demand;
-    part.states.clear();
+    Demand part = without_states(demand);
     const bool framed = demand.framing && !demand.framing->states.empty();
-    if (framed) part.framing->states.clear();
     for (std::size_t index = 0; index < demand.states.size(); ++index) {
         if (demand.cases.at(demand.states[index].load_case).duration != duration) continue;
         part.states.push_back(demand.states[index]);

@@ -14,7 +14,11 @@ namespace toehold::demand {
 /// Of the cases that were solved, each once, in order of the cases.
 [[nodiscard]] std::vector<LoadDuration> durations(const Demand& demand);
 
-/// The demand of the states of that duration alone, envelopes and all.
+/// All that is of no state: cases, scenarios, supports and anchors; no shape to draw and no proof test. Its framing has
+/// no states either.
+[[nodiscard]] Demand without_states(const Demand& demand);
+
+/// The demand of the states of that duration alone, envelopes and all; no shape to draw.
 [[nodiscard]] Demand of_duration(const Demand& demand, LoadDuration duration);
 
 /// The basis with the factor of that duration: the guard's load has the basis's own; wind and a test last ten minutes,

@@ -108,7 +108,7 @@ void find_envelopes_again(Demand& demand) {
 RotationalStiffness find_rotational_stiffness(const Demand& demand) {
     RotationalStiffness stiffness;
     for (const State& state : demand.states) {
-        const LoadCase load = acting(demand, state);
+        const ActingLoad load = acting_load(demand, state);
         // A vertical force moves the foot too, so only a push alone tells its stiffness.
         if (!demand.scenarios[state.scenario].nominal() || load.down_lb != 0.0) continue;
         const double moment = load.push_lb * load.height_in;

@@ -3,30 +3,18 @@
 #include "demand/framing/find_framing.h"
 #include "demand/loads/load_cases.h"
 #include "demand/mount.h"
+#include "demand/peak.h"
 #include "demand/stiffness_range.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 
 namespace toehold::demand {
 namespace {
 
-constexpr std::size_t fewest_all_round = 8;  // fewer directions are the only ones asked for
-
-State solve(const Demand& demand, MountSolver& solver, std::size_t load_case, std::size_t scenario,
-            double direction_rad) {
-    State state =
-        solver.solve({acting(demand.cases[load_case], direction_rad), demand.scenarios[scenario], direction_rad});
-    state.load_case = load_case;
-    state.scenario = scenario;
-    return state;
-}
-
 bool acts(const LoadCase& load, double direction_rad) {
-    return load.down_lb != 0.0 || acting(load, direction_rad).push_lb > 0.0;
+    return load.down_lb != 0.0 || acting_load(load, direction_rad).push_lb > 0.0;
 }
 
 void solve_directions(Demand& demand, MountSolver& solver) {
@@ -36,41 +24,10 @@ void solve_directions(Demand& demand, MountSolver& solver) {
         for (std::size_t scenario = 0; scenario < demand.scenarios.size(); ++scenario) {
             for (const double direction : load.directions_rad) {
                 if (acts(load, direction))
-                    demand.states.push_back(solve(demand, solver, load_case, scenario, direction));
+                    demand.states.push_back(solve_state(demand, solver, load_case, scenario, direction));
             }
         }
     }
-}
-
-/// Golden-section search between the neighbours of the best direction sampled: tension is smooth and has one peak
-/// there.
-void refine(Demand& demand, MountSolver& solver, std::size_t anchor, LoadDuration duration) {
-    const State best = demand.states[worst_state_of(demand, anchor, duration)];
-    const std::vector<double>& directions = demand.cases[best.load_case].directions_rad;
-    if (directions.size() < fewest_all_round) return;
-    const double step_rad = directions[1] - directions[0];
-    const double golden = 0.5 * (std::sqrt(5.0) - 1.0);
-    constexpr double close_enough_rad = 1e-5;
-    double low = best.direction_rad - step_rad;
-    double high = best.direction_rad + step_rad;
-    const auto at = [&](double direction) { return solve(demand, solver, best.load_case, best.scenario, direction); };
-    State left = at(high - golden * (high - low));
-    State right = at(low + golden * (high - low));
-    while (high - low > close_enough_rad) {
-        if (left.anchors[anchor].tension_lb > right.anchors[anchor].tension_lb) {
-            high = right.direction_rad;
-            right = std::move(left);
-            left = at(high - golden * (high - low));
-        } else {
-            low = left.direction_rad;
-            left = std::move(right);
-            right = at(low + golden * (high - low));
-        }
-    }
-    State& peak = left.anchors[anchor].tension_lb > right.anchors[anchor].tension_lb ? left : right;
-    if (peak.anchors[anchor].tension_lb <= best.anchors[anchor].tension_lb) return;
-    peak.direction_rad = std::fmod(peak.direction_rad + 2.0 * std::numbers::pi, 2.0 * std::numbers::pi);
-    demand.states.push_back(std::move(peak));
 }
 
 void solve_all(Demand& demand, MountSolver& solver, const catalog::Resolved& resolved, bool peaks) {
@@ -79,7 +36,7 @@ void solve_all(Demand& demand, MountSolver& solver, const catalog::Resolved& res
     if (!peaks) return;
     for (const LoadDuration duration : durations(demand)) {
         for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor)
-            refine(demand, solver, anchor, duration);
+            add_peak(demand, solver, anchor, duration);
     }
 }
 
@@ -93,7 +50,7 @@ Push governing_push(const Demand& demand) {
         anchor = other;
     }
     const State& worst = demand.states[state];
-    return {acting(demand, worst), demand.scenarios[worst.scenario], worst.direction_rad};
+    return {acting_load(demand, worst), demand.scenarios[worst.scenario], worst.direction_rad};
 }
 
 /// Every state, by a solver that has refined itself as far as it needs.
@@ -125,8 +82,8 @@ void thin_out(std::vector<LoadCase>& cases, std::size_t every) {
     }
 }
 
-Demand compute(const catalog::Resolved& resolved, const Sampling& sampling) {
-    const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved, sampling);
+Demand compute(const catalog::Resolved& resolved, const Sampling& sampling, Kept* kept) {
+    const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved, sampling, kept);
     Demand demand;
     demand.cases = load_cases(resolved.detail);
     thin_out(demand.cases, sampling.every);
@@ -156,10 +113,10 @@ Demand compute(const catalog::Resolved& resolved, const Sampling& sampling) {
 
 }  // namespace
 
-Outcome find_demand(const catalog::Resolved& resolved, const Sampling& sampling) {
+Outcome find_demand(const catalog::Resolved& resolved, const Sampling& sampling, Kept* kept) {
     Outcome outcome;
     try {
-        outcome.demand = compute(resolved, sampling);
+        outcome.demand = compute(resolved, sampling, kept);
     } catch (const Overturns& overturns) {
         outcome.failure = overturns.why;
         outcome.overturns = true;

@@ -12,6 +12,7 @@
 // A second kind of mount is a folder beside `plate_on_deck` with a solver and a preview, and a line each in
 // `mount.cpp`.
 #include "demand/anchor_stiffness.h"
+#include "demand/kept.h"
 #include "demand/preview.h"
 
 #include <memory>
@@ -35,7 +36,7 @@ struct Overturns : NoDemand {
 
 /// A push under one stiffness: what a solve is asked for.
 struct Push {
-    LoadCase load;
+    ActingLoad load;
     StiffnessScenario scenario;
     double direction_rad = 0.0;
 };
@@ -68,8 +69,9 @@ class MountSolver {
 };
 
 /// The solver of the detail's mount, ready for what `sampling` asks of it. Keeps a reference to `resolved`.
+/// `kept`: from the details before; outlives the solver; nullptr: nothing is.
 [[nodiscard]] std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved,
-                                                             const Sampling& sampling = {});
+                                                             const Sampling& sampling = {}, Kept* kept = nullptr);
 
 /// What stands behind `Preview`: the same questions, of one kind of mount.
 class MountPreview {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace toehold::demand {
 namespace {
@@ -35,30 +36,24 @@ std::size_t beam_count(const Frame& frame) {
     return count;
 }
 
-/// Loads of one beam: the state's, and the deck's times `psf`.
-std::vector<MemberLoad> on_beam(const std::vector<MemberLoad>& state, const std::vector<MemberLoad>& deck, int beam,
-                                double psf) {
+/// What passes at a beam's beginning, and the loads along it: the state's, and the deck's times `psf`.
+struct LoadedBeam {
+    mechanics::GridSection at_from;
     std::vector<MemberLoad> loads;
-    for (const MemberLoad& load : state) {
-        if (load.member == beam) loads.push_back(load);
-    }
-    for (MemberLoad load : deck) {
-        load.up_lb *= psf;
-        loads.push_back(load);
-    }
-    return loads;
-}
+};
 
-/// Only what a beam's extremes are found from.
-GridSolution sum(GridSolution state, const GridSolution& deck, double psf) {
-    for (std::size_t index = 0; index < state.members.size(); ++index) {
-        mechanics::GridSection& at = state.members[index].at_from;
-        const mechanics::GridSection& more = deck.members[index].at_from;
-        at.shear_lb += psf * more.shear_lb;
-        at.moment_lb_in += psf * more.moment_lb_in;
-        at.torque_lb_in += psf * more.torque_lb_in;
-    }
-    return state;
+LoadedBeam on_beam(const GridSolution& state, const std::vector<MemberLoad>& loads, const DeckOnJoists& deck, int beam,
+                   double psf) {
+    const auto index = static_cast<std::size_t>(beam);
+    LoadedBeam both{state.members[index].at_from, deck.loads[index]};
+    const mechanics::GridSection& more = deck.under_1_psf.members[index].at_from;
+    both.at_from.shear_lb += psf * more.shear_lb;
+    both.at_from.moment_lb_in += psf * more.moment_lb_in;
+    both.at_from.torque_lb_in += psf * more.torque_lb_in;
+    for (MemberLoad& load : both.loads) load.up_lb *= psf;
+    std::copy_if(loads.begin(), loads.end(), std::back_inserter(both.loads),
+                 [beam](const MemberLoad& load) { return load.member == beam; });
+    return both;
 }
 
 void keep_larger(MemberActions& actions, const mechanics::GridExtremes& extremes) {
@@ -111,13 +106,11 @@ std::vector<MemberActions> with_deck(const Frame& frame, const DeckOnJoists& dec
     }
     const double all_psf = factors.dead * deck.load.dead_psf + factors.live * deck.load.live_psf;
     for (const double psf : {all_psf, factors.least_dead * deck.load.dead_psf}) {
-        const GridSolution both = sum(solution, deck.under_1_psf, psf);
         for (std::size_t member = 0; member < frame.members.size(); ++member) {
             if (!is_loaded_joist(frame, member)) continue;
             for (const int beam : frame.beams[member]) {
-                const std::vector<MemberLoad> there =
-                    on_beam(loads, deck.loads[static_cast<std::size_t>(beam)], beam, psf);
-                keep_larger(result[member], frame.grillage->extremes(both, beam, there));
+                const LoadedBeam both = on_beam(solution, loads, deck, beam, psf);
+                keep_larger(result[member], frame.grillage->extremes(both.at_from, beam, both.loads));
             }
         }
     }
@@ -130,7 +123,7 @@ DeckActions actions_of_deck(const Frame& frame, const DeckOnJoists& deck, const 
     actions.live_psf = deck.load.live_psf;
     const std::vector<MemberActions> none(frame.members.size());
     GridSolution nothing = deck.under_1_psf;
-    nothing = sum(nothing, deck.under_1_psf, -1.0);
+    for (mechanics::MemberForces& forces : nothing.members) forces = {};
     actions.members = with_deck(frame, deck, factors, nothing, {}, none);
     for (std::size_t index = 0; index < frame.supports.size(); ++index) {
         const auto joint = frame.grid_joint_of[index], support = frame.grid_support_of[index];

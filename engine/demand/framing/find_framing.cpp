@@ -124,7 +124,7 @@ FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand
                                                      : solution.supports[static_cast<std::size_t>(support.value())];
         result.reactions.push_back(reaction_of(frame.members[frame.supports[index].member], on_member));
     }
-    result.top_in = top_movement_in(frame, solution, loads.upright, acting(demand, state).push_lb);
+    result.top_in = top_movement_in(frame, solution, loads.upright, acting_load(demand, state).push_lb);
     add_lateral(result, frame, std::move(loads.lateral), boards_hold(resolved));
     copy_lateral(result);
     return result;

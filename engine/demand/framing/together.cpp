@@ -1,5 +1,7 @@
 #include "demand/framing/together.h"
 
+#include "demand/in_proportion.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -7,10 +9,6 @@
 
 namespace toehold::demand {
 namespace {
-
-constexpr std::array<double SupportReaction::*, 5> forces_of_a_reaction = {
-    &SupportReaction::up_lb, &SupportReaction::across_lb, &SupportReaction::along_lb, &SupportReaction::torque_lb_in,
-    &SupportReaction::moment_lb_in};
 
 double apart_rad(double a, double b) { return std::abs(std::remainder(a - b, 2.0 * std::numbers::pi)); }
 
@@ -42,12 +40,6 @@ std::optional<Solved> solved(const Demand& demand, const std::string& id) {
     return std::nullopt;
 }
 
-void scale(std::vector<MemberActions>& members, double part) {
-    for (MemberActions& member : members) {
-        for (const auto action : actions_of_a_member) member.*action *= part;
-    }
-}
-
 void add_by_size(std::vector<MemberActions>& all, const std::vector<MemberActions>& more) {
     for (std::size_t member = 0; member < all.size(); ++member) {
         for (const auto action : actions_of_a_member) {
@@ -60,31 +52,11 @@ void add_by_size(std::vector<MemberActions>& all, const std::vector<MemberAction
 /// Under a part of the push. The deck's own load does not shrink with it, and is added by size.
 FramingState part_of(FramingState state, double part, const FramingDemand& framing) {
     if (part == 1.0) return state;
-    scale(state.members, part);
-    for (SupportReaction& reaction : state.reactions) {
-        for (const auto force : forces_of_a_reaction) reaction.*force *= part;
-    }
-    state.top_in *= part;
+    grow(state, part);
     if (framing.deck && !state.with_deck.empty()) {
         state.with_deck = state.members;
         add_by_size(state.with_deck, framing.deck->members);
     }
-    return state;
-}
-
-State part_of(State state, double part) {
-    for (AnchorForce& anchor : state.anchors) {
-        anchor.tension_lb *= part;
-        anchor.shear_x_lb *= part;
-        anchor.shear_y_lb *= part;
-    }
-    for (SupportForce& support : state.supports) {
-        support.force_lb *= part;
-        support.peak_psi *= part;
-    }
-    for (double& tension : state.rigid_tension_lb) tension *= part;
-    state.rotation_rad *= part;
-    state.rigid_rotation_rad *= part;
     return state;
 }
 
@@ -159,7 +131,7 @@ void add_together(Demand& together, const Demand& own, std::size_t load_case,
         if (own.states[index].load_case != load.load_case) continue;
         const std::vector<FramingState> found = all_beside(own, own.states[index], id, others);
         if (found.empty()) continue;
-        State state = part_of(own.states[index], load.part);
+        State state = grown(own.states[index], load.part);
         state.load_case = load_case;
         const FramingState alone = part_of(own.framing->states[index], load.part, *own.framing);
         for (const auto put_together : {on_all, on_the_worst}) {

@@ -16,6 +16,11 @@ inline constexpr std::array<double MemberActions::*, 5> actions_of_a_member = {
     &MemberActions::vertical_moment_lb_in, &MemberActions::horizontal_moment_lb_in, &MemberActions::vertical_shear_lb,
     &MemberActions::horizontal_shear_lb, &MemberActions::torque_lb_in};
 
+/// All of what a member puts on its holder in a state.
+inline constexpr std::array<double SupportReaction::*, 5> forces_of_a_reaction = {
+    &SupportReaction::up_lb, &SupportReaction::across_lb, &SupportReaction::along_lb, &SupportReaction::torque_lb_in,
+    &SupportReaction::moment_lb_in};
+
 /// The largest of each action on each member over the base's states, by size; empty where no member carries load.
 [[nodiscard]] std::vector<MemberActions> largest_actions(const Demand& demand);
 

@@ -22,7 +22,7 @@ void add_hand_tensions(Demand& demand, const PlateSolver& solver, const model::B
     const mechanics::Polygon plate = outline(on_deck(detail).plate);
     for (const LoadCase& load : demand.cases) {
         for (const double direction : hand_directions(load)) {
-            const LoadCase push = acting(load, direction);
+            const ActingLoad push = acting_load(load, direction);
             const double moment = push.push_lb * push.height_in;
             const auto edge = hand_tension(solver.anchor_points(), plate, moment, direction, LeverArm::to_edge);
             const auto row = hand_tension(solver.anchor_points(), plate, moment, direction, LeverArm::to_anchor);
@@ -70,7 +70,7 @@ Bending find_bending(const Demand& demand) {
     if (still > 0.0 && giving > 0.0) bending.framing_change = giving / still - 1.0;
     double largest = 0.0;
     for (const State& state : demand.states) {
-        const LoadCase load = acting(demand, state);
+        const ActingLoad load = acting_load(demand, state);
         // A vertical force moves the foot too, so only the push alone tells its rotation stiffness.
         if (!demand.scenarios[state.scenario].nominal() || load.down_lb != 0.0) continue;
         const double moment = load.push_lb * load.height_in;

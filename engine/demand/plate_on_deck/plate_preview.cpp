@@ -81,7 +81,7 @@ PlatePreview::PlatePreview(const catalog::Resolved& of)
 }
 
 State PlatePreview::state(std::size_t load_case, double direction_rad) {
-    const Push push{acting(cases_.at(load_case), direction_rad), {}, direction_rad};
+    const Push push{acting_load(cases_.at(load_case), direction_rad), {}, direction_rad};
     if (flexible_asked_for_ || !solver_->flexible()) return solver_->solve(push);
     try {
         return solver_->solve(push);
@@ -97,7 +97,7 @@ double PlatePreview::asked_for_lb(const State& state, std::size_t anchor) const 
 }
 
 mechanics::HandTension PlatePreview::hand(const LoadCase& of, double direction_rad) const {
-    const LoadCase load = acting(of, direction_rad);
+    const ActingLoad load = acting_load(of, direction_rad);
     return mechanics::hand_tension(solver_->anchor_points(), outline(on_deck(resolved_.detail).plate),
                                    load.push_lb * load.height_in, direction_rad, mechanics::LeverArm::to_edge);
 }
@@ -167,7 +167,7 @@ PushResult PlatePreview::push(std::size_t load_case, double direction_rad) {
     result.rigid_field.direction_rad = direction_rad;
     if (solver_->flexible()) {
         result.flexible = found.anchors;
-        DeflectedShape bent = solver_->field({acting(cases_[load_case], direction_rad), {}, direction_rad});
+        DeflectedShape bent = solver_->field({acting_load(cases_[load_case], direction_rad), {}, direction_rad});
         if (!bent.nodes.empty()) result.flexible_field = std::move(bent);
     }
     result.hand_lb.assign(result.rigid.size(), std::nullopt);

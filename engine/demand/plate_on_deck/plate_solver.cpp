@@ -1,8 +1,10 @@
 #include "demand/plate_on_deck/plate_solver.h"
 
 #include "demand/framing/compliance.h"
+#include "demand/in_proportion.h"
 #include "demand/plate_on_deck/assumptions.h"
 #include "demand/plate_on_deck/envelope.h"
+#include "demand/plate_on_deck/kept_plates.h"
 #include "demand/plate_on_deck/mesh_input.h"
 #include "mechanics/rigid_plate/anchor_group.h"
 
@@ -18,24 +20,11 @@ namespace {
 using format::phrase;
 
 constexpr double largest_residual = 1e-8;
-constexpr double finer = 1.5;
 // Beyond this the plate has left the place it was computed in; about 20 degrees.
 constexpr double largest_rotation_rad = 0.35;
 
-mechanics::PlateLoad plate_load(const Push& push) {
-    // The push (cos, sin) at height h turns about the axis square to it: r x F with r = (0, 0, h).
-    const double moment = push.load.height_in * push.load.push_lb;
-    return {-push.load.down_lb, -moment * std::sin(push.direction_rad), moment * std::cos(push.direction_rad)};
-}
-
-mechanics::StiffnessScale scale(const StiffnessScenario& scenario) { return {scenario.anchors, scenario.bed}; }
-
 format::Phrase in_degrees(double direction_rad) {
     return phrase("{:.4g} degrees", direction_rad * 180.0 / std::numbers::pi);
-}
-
-double largest(const std::vector<double>& values) {
-    return values.empty() ? 0.0 : *std::max_element(values.begin(), values.end());
 }
 
 void add_supports(State& state, const std::vector<mechanics::PatchForce>& patches) {
@@ -53,26 +42,42 @@ void add_anchors(State& state, const std::vector<double>& tension_lb, const mech
         state.anchors.push_back({tension_lb[i], shear.force_lb[i].x, shear.force_lb[i].y});
 }
 
-/// Of the plate or of the post's foot. A hold that needs a large turn is none.
-template <class Solution>
-double rotation_rad(const Solution& solution, const Push& push) {
-    const double rotation = std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
+/// A hold that needs a large turn is none.
+void check_rotation(double rotation, const Push& push) {
     if (!(rotation <= largest_rotation_rad)) {
         throw Overturns(phrase("the push at {} overturns the base: rotation exceeds {}", in_degrees(push.direction_rad),
                                in_degrees(largest_rotation_rad)),
                         push.direction_rad);
     }
+}
+
+/// Of the plate or of the post's foot.
+template <class Solution>
+double rotation_rad(const Solution& solution, const Push& push) {
+    const double rotation = std::hypot(solution.tilt_x_rad, solution.tilt_y_rad);
+    check_rotation(rotation, push);
     return rotation;
 }
 
 }  // namespace
 
-PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Sampling& sampling)
-    : PlateSolver(resolved,
-                  Preparation{.flexible_framing = sampling.all_stiffnesses, .bent_shape = sampling.measured}) {}
+mechanics::PlateLoad plate_load(const Push& push) {
+    // The push (cos, sin) at height h turns about the axis square to it: r x F with r = (0, 0, h).
+    const double moment = push.load.height_in * push.load.push_lb;
+    return {-push.load.down_lb, -moment * std::sin(push.direction_rad), moment * std::cos(push.direction_rad)};
+}
 
-PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation)
-    : resolved_(resolved), bent_shape_(preparation.bent_shape), bed_(find_bed(resolved)) {
+mechanics::StiffnessScale scale(const StiffnessScenario& scenario) { return {scenario.anchors, scenario.bed}; }
+
+PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Sampling& sampling, Kept* kept)
+    : PlateSolver(resolved,
+                  Preparation{.flexible_framing = sampling.all_stiffnesses,
+                              .bent_shape = sampling.measured,
+                              .in_proportion = !model::preloaded(resolved.detail)},
+                  kept) {}
+
+PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation, Kept* kept)
+    : resolved_(resolved), preparation_(preparation), kept_(kept), bed_(find_bed(resolved)) {
     const auto& fixed = resolved.detail.basis.stiffness;
     for (const catalog::Anchor& anchor : resolved.anchors) {
         anchor_points_.push_back({anchor.at.x_in, anchor.at.y_in});
@@ -90,24 +95,18 @@ PlateSolver::PlateSolver(const catalog::Resolved& resolved, const Preparation& p
     }
 }
 
-mechanics::FlexiblePlateInput PlateSolver::plate_at(double fineness, bool flexible_framing) const {
-    mechanics::FlexiblePlateInput input = plate_input(resolved_, bed_, anchor_stiffness_, fineness);
-    if (flexible_framing) input.compliant_supports = framing_;
-    return input;
+mechanics::FlexiblePlate PlateSolver::plate_at(double fineness) const {
+    if (kept_ != nullptr) return kept_->plates().plate(resolved_, bed_, anchor_stiffness_, fineness);
+    return mechanics::FlexiblePlate(plate_input(resolved_, bed_, anchor_stiffness_, fineness));
 }
 
 void PlateSolver::make_plates() {
-    plate_.emplace(plate_at(fineness_, false));
-    if (framing_) plate_on_flexible_framing_.emplace(plate_at(fineness_, true));
+    plate_.emplace(plate_at(fineness_));
+    if (framing_) plate_on_flexible_framing_.emplace(plate_->on(*framing_));
 }
 
 mechanics::FlexiblePlate& PlateSolver::plate_for(const StiffnessScenario& scenario) {
     return scenario.flexible_framing && plate_on_flexible_framing_ ? *plate_on_flexible_framing_ : plate_.value();
-}
-
-void PlateSolver::refine_mesh() {
-    fineness_ *= finer;
-    make_plates();
 }
 
 void PlateSolver::record(const mechanics::Residuals& residuals, const Push& push) {
@@ -145,17 +144,33 @@ mechanics::RigidPlateSolution PlateSolver::solve_rigid(const Push& push) {
     return solution;
 }
 
-mechanics::FlexiblePlateSolution PlateSolver::solve_flexible(const Push& push) {
-    mechanics::FlexiblePlateSolution solution = plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
-    if (solution.status == mechanics::SolveStatus::solved || push.load.push_lb != 0.0) return solution;
-    // A straight pull on anchors in one line leaves the plate free to tilt about them: the least push settles the side,
-    // and adds less than a thousandth to a tension.
-    Push nearly_straight = push;
-    nearly_straight.load.push_lb = 1e-5 * std::abs(push.load.down_lb);
-    return plate_for(push.scenario).solve(plate_load(nearly_straight), scale(push.scenario));
+State PlateSolver::solve(const Push& push) {
+    const bool push_alone = push.load.down_lb == 0.0 && push.load.push_lb * push.load.height_in > 0.0;
+    return preparation_.in_proportion && push_alone ? solve_in_proportion(push) : solve_anew(push);
 }
 
-State PlateSolver::solve(const Push& push) {
+/// Bed and anchors work one way only, but from the first pound on: under pushes alone, in one direction, every force
+/// and motion grows with the moment, and the shear with the push.
+State PlateSolver::solve_in_proportion(const Push& push) {
+    const auto known = solved_.find(key(push));
+    if (known == solved_.end()) {
+        State state = solve_anew(push);
+        solved_.insert({key(push), {push.load, state}});
+        return state;
+    }
+    const auto& [load, like] = known->second;
+    State state = grown(like, push.load.push_lb * push.load.height_in / (load.push_lb * load.height_in),
+                        push.load.push_lb / load.push_lb);
+    check_rotation(std::max(state.rotation_rad, state.rigid_rotation_rad), push);
+    return state;
+}
+
+PlateSolver::DirectionAndStiffness PlateSolver::key(const Push& push) {
+    const StiffnessScenario& at = push.scenario;
+    return {push.direction_rad, at.bed, at.anchors, at.flexible_framing ? 1.0 : 0.0};
+}
+
+State PlateSolver::solve_anew(const Push& push) {
     const mechanics::ShearShares shear = mechanics::share_shear(
         anchor_points_,
         {push.load.push_lb * std::cos(push.direction_rad), push.load.push_lb * std::sin(push.direction_rad)});
@@ -179,7 +194,8 @@ State PlateSolver::solve(const Push& push) {
         state.rotation_rad = state.rigid_rotation_rad;
         return state;
     }
-    const mechanics::FlexiblePlateSolution flexible = solve_flexible(push);
+    const mechanics::FlexiblePlateSolution flexible =
+        plate_for(push.scenario).solve(plate_load(push), scale(push.scenario));
     if (flexible.status != mechanics::SolveStatus::solved) {
         if (model::preloaded(resolved_.detail)) {
             throw Overturns(phrase("the anchors' preload cannot be balanced by what the plate bears on"),
@@ -194,52 +210,11 @@ State PlateSolver::solve(const Push& push) {
     return state;
 }
 
-DeflectedShape PlateSolver::field(const Push& push) {
-    mechanics::PlateField bent;
-    const mechanics::FlexiblePlateSolution solution =
-        plate_for(push.scenario).solve_on_full_mesh(plate_load(push), scale(push.scenario), &bent);
-    DeflectedShape field;
-    field.direction_rad = push.direction_rad;
-    if (solution.status != mechanics::SolveStatus::solved) return field;
-    for (std::size_t i = 0; i < bent.nodes.size(); ++i) {
-        field.nodes.push_back({{bent.nodes[i].x, bent.nodes[i].y}, bent.lift_in[i], bent.pressure_psi[i]});
-    }
-    field.triangles = bent.triangles;
-    return field;
-}
-
-MeshAccuracy PlateSolver::measure(const Push& push) {
-    mechanics::FlexiblePlate& coarse = plate_for(push.scenario);
-    const mechanics::FlexiblePlate fine(plate_at(finer * fineness_, push.scenario.flexible_framing));
-    const mechanics::PlateLoad load = plate_load(push);
-    const double reduced = largest(coarse.solve(load, scale(push.scenario)).tension_lb);
-    const double full = largest(coarse.solve_on_full_mesh(load, scale(push.scenario)).tension_lb);
-    const mechanics::FlexiblePlateSolution finest = fine.solve_on_full_mesh(load, scale(push.scenario));
-    MeshAccuracy accuracy{coarse.unknowns(), coarse.reduced_unknowns(), 0.0, 0.0};
-    // A pull that is small beside the bearing is the small difference of large forces, and is measured by those.
-    constexpr double small_pull = 0.05;
-    double measure = largest(finest.tension_lb);
-    for (const mechanics::PatchForce& patch : finest.patches) measure = std::max(measure, small_pull * patch.force_lb);
-    if (measure > 0.0) {
-        accuracy.mesh_error = std::abs(full - largest(finest.tension_lb)) / measure;
-        accuracy.reduction_error = std::abs(reduced - full) / measure;
-    }
-    return accuracy;
-}
-
-bool PlateSolver::accurate(const Push& governing) {
-    constexpr double accepted_error = 0.01;
-    if (!flexible()) return true;
-    accuracy_ = measure(governing);
-    if (accuracy_->mesh_error + accuracy_->reduction_error <= accepted_error) return true;
-    refine_mesh();
-    return false;
-}
-
 void PlateSolver::complete(Demand& demand, const Push& governing) {
     add_plate_envelopes(demand, *this, resolved_.detail);
     demand.assumptions = plate_assumptions(*this, resolved_.detail);
-    if (flexible() && bent_shape_) demand.field = field(governing);
+    if (flexible() && preparation_.bent_shape)
+        demand.field = measured_shape_ ? std::move(*measured_shape_) : field(governing);
     demand.proof = proof_;
     demand.proof.plate = accuracy_;
 }

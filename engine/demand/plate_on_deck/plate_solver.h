@@ -6,8 +6,11 @@
 #include "mechanics/flexible_plate/flexible_plate.h"
 #include "mechanics/rigid_plate/rigid_plate.h"
 
+#include <array>
+#include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace toehold::demand {
@@ -17,12 +20,19 @@ struct Preparation {
     bool flexible_framing = true;  ///< the flexible plate a second time, on framing that gives
     bool always_flexible = false;  ///< the flexible plate also where the basis asks for a rigid one
     bool bent_shape = true;        ///< `complete` finds the shape of the governing state
+    bool in_proportion = false;    ///< a solve like an earlier one but for the size of its push is taken from that one,
+                                   ///< and `last_rigid` is not to be asked for
 };
+
+/// As the mechanics has them.
+[[nodiscard]] mechanics::PlateLoad plate_load(const Push& push);
+[[nodiscard]] mechanics::StiffnessScale scale(const StiffnessScenario& scenario);
 
 class PlateSolver final : public MountSolver {
   public:
-    explicit PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation = {});
-    PlateSolver(const catalog::Resolved& resolved, const Sampling& sampling);
+    explicit PlateSolver(const catalog::Resolved& resolved, const Preparation& preparation = {}, Kept* kept = nullptr);
+    /// `kept` may be nullptr.
+    PlateSolver(const catalog::Resolved& resolved, const Sampling& sampling, Kept* kept);
 
     /// The rigid plate, and the flexible one where the basis asks for it. The state's case and scenario are left to the
     /// caller. Throws Overturns, or NoDemand when a residual exceeds its limit.
@@ -50,9 +60,10 @@ class PlateSolver final : public MountSolver {
     [[nodiscard]] const std::optional<mechanics::RigidPlateSolution>& last_rigid() const { return previous_; }
 
   private:
+    [[nodiscard]] State solve_anew(const Push& push);
+    [[nodiscard]] State solve_in_proportion(const Push& push);
     [[nodiscard]] mechanics::RigidPlateSolution solve_rigid(const Push& push);
-    [[nodiscard]] mechanics::FlexiblePlateSolution solve_flexible(const Push& push);
-    [[nodiscard]] mechanics::FlexiblePlateInput plate_at(double fineness, bool flexible_framing) const;
+    [[nodiscard]] mechanics::FlexiblePlate plate_at(double fineness) const;
     /// The prepared plate that stands on what the scenario asks for. Flexible plates only.
     [[nodiscard]] mechanics::FlexiblePlate& plate_for(const StiffnessScenario& scenario);
     void make_plates();
@@ -61,7 +72,8 @@ class PlateSolver final : public MountSolver {
     void record(const mechanics::Residuals& residuals, const Push& push);
 
     const catalog::Resolved& resolved_;
-    bool bent_shape_;
+    Preparation preparation_;
+    Kept* kept_;
     Bed bed_;
     std::vector<Stiffness> anchor_stiffness_;
     std::vector<mechanics::Point> anchor_points_;
@@ -72,7 +84,11 @@ class PlateSolver final : public MountSolver {
     std::optional<mechanics::FlexiblePlate> plate_on_flexible_framing_;  ///< the same plate on framing that gives
     format::Phrase why_rigid_;
     std::optional<MeshAccuracy> accuracy_;
+    std::optional<DeflectedShape> measured_shape_;  ///< of the push `accuracy_` was measured under
     Proof proof_;
+    using DirectionAndStiffness = std::array<double, 4>;
+    [[nodiscard]] static DirectionAndStiffness key(const Push& push);
+    std::map<DirectionAndStiffness, std::pair<ActingLoad, State>> solved_;  ///< under pushes alone
 };
 
 }  // namespace toehold::demand

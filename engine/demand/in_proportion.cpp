@@ -1,0 +1,33 @@
+#include "demand/in_proportion.h"
+
+#include "demand/framing/together.h"
+
+namespace toehold::demand {
+
+State grown(State state, double moment_times, double push_times) {
+    for (AnchorForce& anchor : state.anchors) {
+        anchor.tension_lb *= moment_times;
+        anchor.shear_x_lb *= push_times;
+        anchor.shear_y_lb *= push_times;
+    }
+    for (SupportForce& support : state.supports) {
+        support.force_lb *= moment_times;
+        support.peak_psi *= moment_times;
+    }
+    for (double& tension : state.rigid_tension_lb) tension *= moment_times;
+    state.rotation_rad *= moment_times;
+    state.rigid_rotation_rad *= moment_times;
+    return state;
+}
+
+void grow(FramingState& state, double times) {
+    for (MemberActions& member : state.members) {
+        for (const auto action : actions_of_a_member) member.*action *= times;
+    }
+    for (SupportReaction& reaction : state.reactions) {
+        for (const auto force : forces_of_a_reaction) reaction.*force *= times;
+    }
+    state.top_in *= times;
+}
+
+}  // namespace toehold::demand
