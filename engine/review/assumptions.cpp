@@ -31,16 +31,19 @@ const checks::CheckResult* worst_with_ratio(const std::vector<checks::CheckResul
 
 class Alternatives {
   public:
-    Alternatives(const catalog::Resolved& resolved, const demand::Demand& demand,
-                 const std::vector<checks::CheckResult>& results, const Stop& stop)
-        : resolved_(resolved), demand_(demand), results_(results), stop_(stop) {}
+    Alternatives(const Review& evaluated, CheckRuns& runs, const Stop& stop)
+        : resolved_(evaluated.resolved),
+          demand_(*evaluated.demand),
+          results_(evaluated.checks),
+          runs_(runs),
+          stop_(stop) {}
 
     /// What the change would give.
     [[nodiscard]] std::optional<OtherChoice> with(const format::Phrase& choice, const BasisChange& change) const {
         if (stop_ && stop_()) return std::nullopt;
         catalog::Resolved changed = resolved_;
         change(changed.detail.basis);
-        const std::vector<checks::CheckResult> others = run_checks(changed, demand_);
+        const std::vector<checks::CheckResult> others = runs_.run(changed, demand_);
         OtherChoice other;
         other.choice = choice;
         other.failing_before = counts(results_, {}).failing();
@@ -59,6 +62,7 @@ class Alternatives {
     const catalog::Resolved& resolved_;
     const demand::Demand& demand_;
     const std::vector<checks::CheckResult>& results_;
+    CheckRuns& runs_;
     const Stop& stop_;
 };
 
@@ -185,9 +189,8 @@ void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved&
 
 }  // namespace
 
-std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const demand::Demand& demand,
-                                    const std::vector<checks::CheckResult>& results, const Stop& stop) {
-    const model::BaseDetail& detail = resolved.detail;
+std::vector<Assumption> assumptions(const Review& evaluated, CheckRuns& runs, const Stop& stop) {
+    const model::BaseDetail& detail = evaluated.resolved.detail;
     std::vector<Assumption> all;
     const model::BuildingCode code = model::building_code(detail.basis);
     all.push_back(
@@ -195,12 +198,12 @@ std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const dem
                 "higher and does not act with it, so that the base never meets more of it ({}).",
                 format::Quantity{50.0, "lb"}, format::Quantity{1.0, "ft2"},
                 Citation{model::clause(code, model::Provision::infill_load)})});
-    add_strength_choices(all, resolved, Alternatives(resolved, demand, results, stop));
+    add_strength_choices(all, evaluated.resolved, Alternatives(evaluated, runs, stop));
     if (!detail.basis.code) {
         all.push_back({phrase("Assumed {} for what the guard must satisfy; the file names no building code.",
                               Citation{model::edition(code)})});
     }
-    for (const format::Phrase& text : demand.assumptions) all.push_back({text});
+    for (const format::Phrase& text : evaluated.demand->assumptions) all.push_back({text});
     all.push_back({phrase("Assumed the tops of the blocks are tight against the underside of what lies on them.")});
     return all;
 }

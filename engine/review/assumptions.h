@@ -4,10 +4,10 @@
 
 namespace toehold::review {
 
-/// `results`: of the detail as it is, sorted worst first. `stop` is asked before each other choice is run.
-[[nodiscard]] std::vector<Assumption> assumptions(const catalog::Resolved& resolved, const demand::Demand& demand,
-                                                  const std::vector<checks::CheckResult>& results,
-                                                  const Stop& stop = {});
+class CheckRuns;
+
+/// Of a review that has a demand. `runs`: the checks on that demand; `stop` is asked before each other choice is run.
+[[nodiscard]] std::vector<Assumption> assumptions(const Review& evaluated, CheckRuns& runs, const Stop& stop = {});
 
 /// Cautions an engineer would expect, in the order they are read.
 [[nodiscard]] std::vector<format::Phrase> cautions();

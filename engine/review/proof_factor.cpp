@@ -5,8 +5,10 @@
 
 #include "catalog/resolve.h"
 #include "checks/registry.h"
+#include "demand/by_duration.h"
 #include "demand/envelope.h"
 #include "demand/framing/find_framing.h"
+#include "demand/in_proportion.h"
 #include "demand/loads/code_loads.h"
 #include "review/verdict.h"
 
@@ -21,39 +23,68 @@ namespace {
 using demand::Demand;
 using demand::State;
 
-void scale(State& state, double factor) {
-    for (demand::AnchorForce& anchor : state.anchors) {
-        anchor.tension_lb *= factor;
-        anchor.shear_x_lb *= factor;
-        anchor.shear_y_lb *= factor;
-    }
-    for (demand::SupportForce& support : state.supports) {
-        support.force_lb *= factor;
-        support.peak_psi *= factor;
-    }
-    for (double& tension : state.rigid_tension_lb) tension *= factor;
-    state.rotation_rad *= factor;
-    state.rigid_rotation_rad *= factor;
-}
-
-/// The states of one case alone, under `factor` times its push.
-Demand of_case(const catalog::Resolved& resolved, const Demand& all, std::size_t load_case, double factor) {
-    Demand one = all;
-    one.states.clear();
-    one.cases[load_case].push_lb *= factor;
-    for (const State& state : all.states) {
-        if (state.load_case != load_case) continue;
-        one.states.push_back(state);
-        scale(one.states.back(), factor);
-    }
-    demand::find_envelopes_again(one);
-    one.framing = demand::find_framing(resolved, one);
-    return one;
-}
-
 bool is_strength(const checks::CheckResult& result) {
     return result.status != checks::Status::missing_evidence && !is_dimension(result);
 }
+
+/// One load case under a growing push, and what the checks found of it. Bed, anchors and framing answer in proportion;
+/// only what acts along a joist together with the deck's own load does not.
+class GrowingCase {
+  public:
+    GrowingCase(const catalog::Resolved& resolved, const Demand& all, std::size_t load_case)
+        : resolved_(resolved), load_case_(load_case), base_(demand::without_states(all)) {
+        const bool framed = all.framing && !all.framing->states.empty();
+        for (std::size_t index = 0; index < all.states.size(); ++index) {
+            if (all.states[index].load_case != load_case) continue;
+            base_.states.push_back(all.states[index]);
+            if (framed) base_.framing->states.push_back(all.framing->states[index]);
+        }
+    }
+
+    /// The strength among these checks nearest its limit, or past it, under so many times the push; absent: none, or
+    /// one that has no load path.
+    [[nodiscard]] std::optional<checks::CheckResult> worst(const std::set<std::string>& ids, double factor) {
+        if (base_.states.empty()) return std::nullopt;
+        const Demand demand = under(factor);
+        if (prepared_) {
+            prepared_ = prepared_->grown(factor / factor_);
+        } else {
+            prepared_.emplace();
+        }
+        factor_ = factor;
+        std::optional<checks::CheckResult> found;
+        for (const checks::Check& check : checks::registered_checks()) {
+            if (!ids.contains(check.id)) continue;
+            for (checks::CheckResult& result : checks::run(check, {resolved_, demand, &*prepared_})) {
+                if (!is_strength(result)) continue;
+                if (!std::isfinite(result.ratio)) return std::nullopt;
+                if (!found || result.ratio > found->ratio) found = std::move(result);
+            }
+        }
+        return found;
+    }
+
+  private:
+    [[nodiscard]] Demand under(double factor) const {
+        Demand grown = base_;
+        grown.cases[load_case_].push_lb *= factor;
+        for (State& state : grown.states) state = demand::grown(std::move(state), factor);
+        demand::find_envelopes_again(grown);
+        if (!grown.framing || factor == 1.0) return grown;
+        if (grown.framing->deck) {
+            grown.framing = demand::find_framing(resolved_, grown);
+        } else {
+            for (demand::FramingState& state : grown.framing->states) demand::grow(state, factor);
+        }
+        return grown;
+    }
+
+    const catalog::Resolved& resolved_;
+    std::size_t load_case_;
+    Demand base_;
+    std::optional<checks::Prepared> prepared_;
+    double factor_ = 1.0;
+};
 
 /// The checks that can be first to reach their limit: a ratio grows no faster than with the square of the load.
 std::set<std::string> candidates(const std::vector<checks::CheckResult>& results) {
@@ -70,21 +101,6 @@ std::set<std::string> candidates(const std::vector<checks::CheckResult>& results
     return ids;
 }
 
-/// The strength nearest its limit, or past it; absent: none, or one that has no load path.
-std::optional<checks::CheckResult> worst(const catalog::Resolved& resolved, const Demand& demand,
-                                         const std::set<std::string>& ids) {
-    std::optional<checks::CheckResult> found;
-    for (const checks::Check& check : checks::registered_checks()) {
-        if (!ids.contains(check.id)) continue;
-        for (checks::CheckResult& result : checks::run(check, {resolved, demand})) {
-            if (!is_strength(result)) continue;
-            if (!std::isfinite(result.ratio)) return std::nullopt;
-            if (!found || result.ratio > found->ratio) found = std::move(result);
-        }
-    }
-    return found;
-}
-
 }  // namespace
 
 std::optional<ProofFactor> proof_factor(const catalog::Resolved& resolved, const Demand& demand,
@@ -96,10 +112,10 @@ std::optional<ProofFactor> proof_factor(const catalog::Resolved& resolved, const
     constexpr int most_trials = 6;
     constexpr double close_enough = 0.005, most = 100.0, least = 0.01;
     const std::set<std::string> ids = candidates(results);
+    GrowingCase growing(resolved, demand, solved);
     double multiple = 1.0;
     for (int trial = 0; trial < most_trials; ++trial) {
-        const std::optional<checks::CheckResult> first =
-            worst(resolved, of_case(resolved, demand, solved, of_solved * multiple), ids);
+        const std::optional<checks::CheckResult> first = growing.worst(ids, of_solved * multiple);
         if (!first || !(first->ratio > 0.0)) return std::nullopt;
         if (std::abs(first->ratio - 1.0) <= close_enough)
             return ProofFactor{multiple, demand::code_concentrated_lb, first->title, first->part};

@@ -48,7 +48,8 @@ Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome, cons
     result.resolved = resolved;
     add_findings(result.findings, resolved);
     if (outcome.demand) {
-        result.checks = run_checks(resolved, *outcome.demand);
+        result.check_runs = std::make_shared<CheckRuns>();
+        result.checks = result.check_runs->run(resolved, *outcome.demand);
         add_findings(result.findings, checks::CheckInput{resolved, *outcome.demand});
         result.load_path = load_path(result.checks);
         result.demand = std::move(outcome.demand);
@@ -70,8 +71,10 @@ Review review(const catalog::Resolved& resolved, const std::string& input_sha256
 }
 
 void add_assumptions(Review& evaluated, const Stop& stop) {
+    const std::shared_ptr<CheckRuns> runs = std::exchange(evaluated.check_runs, nullptr);
     if (evaluated.demand) {
-        evaluated.assumptions = assumptions(evaluated.resolved, *evaluated.demand, evaluated.checks, stop);
+        CheckRuns anew;
+        evaluated.assumptions = assumptions(evaluated, runs ? *runs : anew, stop);
         if (!stop || !stop()) {
             evaluated.facts.proof_factor = proof_factor(evaluated.resolved, *evaluated.demand, evaluated.checks);
         }

@@ -6,11 +6,14 @@
 #include "review/facts.h"
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace toehold::review {
+
+class CheckRuns;
 
 /// One link of the load path, with the worst of the checks that stand for it.
 struct PathLink {
@@ -64,7 +67,9 @@ struct Review {
     std::vector<PathLink> load_path;          ///< from the post down
     std::vector<Assumption> assumptions;
     std::vector<format::Phrase> cautions;
-    std::vector<Remedy> remedies;  ///< filled by `find_remedies`; best first
+    std::vector<Remedy> remedies;  ///< filled by `search::find_remedies`; best first
+    /// What the checks found of the demand whatever the basis, from `evaluate` to `add_assumptions`. Shared by copies.
+    std::shared_ptr<CheckRuns> check_runs = nullptr;
 
     // Out of line: large, and copied in many files.
     Review();

@@ -17,10 +17,14 @@ using checks::CheckResult;
 using checks::Status;
 using demand::LoadDuration;
 
-std::vector<CheckResult> run_all(const catalog::Resolved& resolved, const demand::Demand& demand) {
+std::vector<CheckResult> run_all(const catalog::Resolved& resolved, const demand::Demand& demand, LoadDuration duration,
+                                 checks::Prepared& prepared) {
+    catalog::Resolved for_these = resolved;
+    for_these.detail.basis = demand::for_duration(resolved.detail.basis, duration);
     std::vector<CheckResult> results;
     for (const checks::Check& check : checks::registered_checks()) {
-        for (CheckResult& result : checks::run(check, {resolved, demand})) results.push_back(std::move(result));
+        for (CheckResult& result : checks::run(check, {for_these, demand, &prepared}))
+            results.push_back(std::move(result));
     }
     return results;
 }
@@ -77,24 +81,30 @@ class WorstOfRuns {
 
 }  // namespace
 
-std::vector<CheckResult> run_checks(const catalog::Resolved& resolved, const demand::Demand& demand) {
+void CheckRuns::make_parts(const demand::Demand& demand) {
     const std::vector<LoadDuration> durations = demand::durations(demand);
+    for (const LoadDuration duration : durations)
+        parts_.push_back({duration, durations.size() > 1 ? demand::of_duration(demand, duration) : demand::Demand()});
+    if (parts_.empty()) parts_.push_back({LoadDuration::guard_live, {}});
+}
+
+std::vector<CheckResult> CheckRuns::run(const catalog::Resolved& resolved, const demand::Demand& demand) {
+    if (parts_.empty()) make_parts(demand);
     std::vector<CheckResult> results;
-    if (durations.size() < 2) {
-        catalog::Resolved for_these = resolved;
-        if (!durations.empty()) for_these.detail.basis = demand::for_duration(resolved.detail.basis, durations.front());
-        results = run_all(for_these, demand);
+    if (parts_.size() == 1) {
+        results = run_all(resolved, demand, parts_.front().duration, parts_.front().prepared);
     } else {
         WorstOfRuns worst;
-        for (const LoadDuration duration : durations) {
-            catalog::Resolved for_these = resolved;
-            for_these.detail.basis = demand::for_duration(resolved.detail.basis, duration);
-            worst.add(run_all(for_these, demand::of_duration(demand, duration)), words(duration));
-        }
+        for (OfDuration& part : parts_)
+            worst.add(run_all(resolved, part.demand, part.duration, part.prepared), words(part.duration));
         results = worst.take();
     }
     sort_worst_first(results);
     return results;
+}
+
+std::vector<CheckResult> run_checks(const catalog::Resolved& resolved, const demand::Demand& demand) {
+    return CheckRuns().run(resolved, demand);
 }
 
 }  // namespace toehold::review
