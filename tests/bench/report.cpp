@@ -40,6 +40,21 @@ double Medians::seconds(const std::string& name) const {
 
 std::size_t Medians::repetitions() const { return times_.empty() ? 0 : times_.begin()->second.size(); }
 
+std::set<std::string> take_tables(int& count, char** words) {
+    std::set<std::string> tables;
+    int kept = 1;
+    for (int i = 1; i < count; ++i) {
+        const std::string word = words[i];
+        if (word == "plate" || word == "reviews" || word == "growth") {
+            tables.insert(word);
+        } else {
+            words[kept++] = words[i];
+        }
+    }
+    count = kept;
+    return tables;
+}
+
 Medians run_benchmarks(int count, char** words) {
     // Defaults that the caller's words, which follow, may replace. Interleaved, so that a slow moment of the machine
     // falls on all alike.

@@ -1,6 +1,7 @@
 #pragma once
 // The medians of everything that Google Benchmark timed: processor time, which a busy machine does not stretch.
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,9 @@ class Medians {
     std::map<std::string, std::vector<double>> times_;
     bool complete_ = false;
 };
+
+/// The tables asked for by name, taken from the words; empty: none named.
+[[nodiscard]] std::set<std::string> take_tables(int& count, char** words);
 
 /// Runs what is registered; the command line may filter or shorten it (`--benchmark_...`). The result is complete when
 /// nothing was filtered out. Throws std::runtime_error for a word that is not understood.

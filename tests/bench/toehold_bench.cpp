@@ -1,9 +1,11 @@
-// How long the flexible plate takes, as ratios within one run: machines differ, ratios stay.
+// How long the flexible plate, whole reviews and larger details take, as ratios within one run: machines differ, ratios
+// stay. `toehold_bench TABLE...` prints some of the tables: plate, reviews, growth.
 //
 // The base is common: 8 x 8 x 1/2 in of steel, four anchors, two blocks, about 1,000 unknowns. The yardsticks are the
 // factorisation of the same plate's elastic stiffness by a library, the rigid plate, and a general-purpose program on
 // solid elements over the same mesh.
 #include "bench/report.h"
+#include "bench/tables.h"
 #include "mechanics/flexible_plate/one_way_springs.h"
 #include "mechanics/flexible_plate/plate_assembly.h"
 #include "mechanics/flexible_plate/reduced_system.h"
@@ -17,6 +19,8 @@
 #include <algorithm>
 #include <array>
 #include <exception>
+#include <set>
+#include <string>
 #include <vector>
 
 namespace {
@@ -137,7 +141,8 @@ BENCHMARK(time_ccx)->Name("ccx")->UseManualTime()->Iterations(1);
 BENCHMARK(time_ccx_start)->Name("ccx start")->UseManualTime()->Iterations(1);
 
 void print_table(const bench::Medians& medians) {
-    const FlexiblePlate plate(test::input_of(base(), mesh()));
+    FlexiblePlate plate(test::input_of(base(), mesh()));
+    flexible_envelope(plate);
     const auto ms = [&](const char* name) { return 1e3 * medians.seconds(name); };
     const double preparation = ms("mesh") + ms("assembly") + ms("springs") + ms("reduction");
     const double envelope = ms("flexible envelope"), factorisation = ms("factorisation");
@@ -166,8 +171,17 @@ void print_table(const bench::Medians& medians) {
 
 int main(int count, char** words) {
     try {
-        const bench::Medians medians = bench::run_benchmarks(count, words);
-        if (medians.complete()) print_table(medians);
+        const std::set<std::string> tables = bench::take_tables(count, words);
+        const auto wanted = [&tables](const char* table) { return tables.empty() || tables.contains(table); };
+        std::size_t repetitions = 5;
+        if (wanted("plate")) {
+            const bench::Medians medians = bench::run_benchmarks(count, words);
+            if (!medians.complete()) return 0;
+            print_table(medians);
+            repetitions = medians.repetitions();
+        }
+        if (wanted("reviews")) bench::print_review_table(repetitions);
+        if (wanted("growth")) bench::print_growth_table(std::min<std::size_t>(repetitions, 3));
         return 0;
     } catch (const std::exception& error) {
         fmt::print(stderr, "toehold_bench: {}\n", error.what());
