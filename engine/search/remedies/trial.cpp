@@ -57,12 +57,16 @@ void note_failures(Trial& trial, const review::Review& review) {
 }
 
 void probe(Trial& trial) {
-    demand::Outcome outcome = demand::find_demand(trial.resolved, demand::Sampling::probe());
-    if (!outcome.demand && !outcome.overturns) {
+    const std::optional<model::PlateBehaviour> asked = trial.resolved.detail.basis.plate;
+    for (const std::optional<model::PlateBehaviour>& plate : {std::optional(model::PlateBehaviour::rigid), asked}) {
+        trial.resolved.detail.basis.plate = plate;
+        demand::Outcome outcome = demand::find_demand(trial.resolved, demand::Sampling::probe());
+        const bool answered = outcome.demand || outcome.overturns;
         trial.failing = std::numeric_limits<std::size_t>::max();
-        return;
+        if (answered) note_failures(trial, review::evaluate(trial.resolved, std::move(outcome), {}));
+        if (!answered || trial.failing > 0) break;
     }
-    note_failures(trial, review::evaluate(trial.resolved, std::move(outcome), {}));
+    trial.resolved.detail.basis.plate = asked;
 }
 
 bool bears_on(const Change& change, const std::string& limit) {
