@@ -19,6 +19,8 @@ struct Resolved;
 
 namespace toehold::demand {
 
+class Kept;
+
 /// Proof level over design level: load tests of guards aim at 2.5 x 200 lb = 500 lb (practice under IBC 1709.3.1).
 inline constexpr double proof_factor = 2.5;
 
@@ -232,6 +234,8 @@ struct Outcome {
 };
 
 /// A solve whose residuals exceed 1e-8 is a failure, never a number. Only the whole demand may stand behind a verdict.
-[[nodiscard]] Outcome find_demand(const catalog::Resolved& resolved, const Sampling& sampling = {});
+/// `kept`: what the details before it left for one alike, and this one leaves in turn; nullptr: nothing.
+[[nodiscard]] Outcome find_demand(const catalog::Resolved& resolved, const Sampling& sampling = {},
+                                  Kept* kept = nullptr);
 
 }  // namespace toehold::demand

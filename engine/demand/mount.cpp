@@ -10,8 +10,8 @@ namespace toehold::demand {
 namespace {
 
 template <class Kind>
-std::unique_ptr<MountSolver> solver(const catalog::Resolved& resolved, const Sampling& sampling) {
-    return std::make_unique<Kind>(resolved, sampling);
+std::unique_ptr<MountSolver> solver(const catalog::Resolved& resolved, const Sampling& sampling, Kept* kept) {
+    return std::make_unique<Kind>(resolved, sampling, kept);
 }
 
 template <class Kind>
@@ -21,7 +21,7 @@ std::unique_ptr<MountPreview> preview(const catalog::Resolved& resolved) {
 
 /// One row for every kind of mount, in the order of `model::MountKind`.
 struct MountDemand {
-    std::unique_ptr<MountSolver> (*solver)(const catalog::Resolved&, const Sampling&);
+    std::unique_ptr<MountSolver> (*solver)(const catalog::Resolved&, const Sampling&, Kept*);
     std::unique_ptr<MountPreview> (*preview)(const catalog::Resolved&);
 };
 constexpr std::array<MountDemand, std::variant_size_v<model::Mount>> mounts{
@@ -31,8 +31,9 @@ const MountDemand& mount_of(const catalog::Resolved& resolved) { return mounts.a
 
 }  // namespace
 
-std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved, const Sampling& sampling) {
-    return mount_of(resolved).solver(resolved, sampling);
+std::unique_ptr<MountSolver> make_mount_solver(const catalog::Resolved& resolved, const Sampling& sampling,
+                                               Kept* kept) {
+    return mount_of(resolved).solver(resolved, sampling, kept);
 }
 
 std::unique_ptr<MountPreview> make_mount_preview(const catalog::Resolved& resolved) {

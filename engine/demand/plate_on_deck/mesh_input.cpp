@@ -117,18 +117,27 @@ double bed_stiffness_at(const std::vector<mechanics::BedRectangle>& bed, mechani
     return 0.0;
 }
 
+std::vector<mechanics::Footprint> footprints(const catalog::Resolved& resolved) {
+    std::vector<mechanics::Footprint> all;
+    for (const catalog::Anchor& anchor : resolved.anchors) all.push_back(footprint(anchor));
+    return all;
+}
+
 MeshedPlate meshed_plate(const catalog::Resolved& resolved, double fineness) {
-    std::vector<mechanics::Footprint> footprints;
-    for (const catalog::Anchor& anchor : resolved.anchors) footprints.push_back(footprint(anchor));
     const mechanics::Polygon plate = outline(on_deck(resolved.detail).plate);
     MeshedPlate meshed{{}, post_ring(resolved.detail)};
-    meshed.mesh = mechanics::mesh_plate(plate, meshed.foot, footprints, fineness);
+    meshed.mesh = mechanics::mesh_plate(plate, meshed.foot, footprints(resolved), fineness);
     require_sound(meshed.mesh, plate);
     return meshed;
 }
 
 mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                           const std::vector<Stiffness>& anchors, double fineness) {
+    return plate_input(resolved, bed, anchors, meshed_plate(resolved, fineness));
+}
+
+mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
+                                          const std::vector<Stiffness>& anchors, const MeshedPlate& meshed) {
     mechanics::FlexiblePlateInput input;
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         const catalog::Anchor& anchor = resolved.anchors[i];
@@ -138,7 +147,7 @@ mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, con
     for (std::size_t i = 0; i < anchors.size(); ++i) {
         input.anchors[i].support = support_of(resolved.anchors[i], bed);
     }
-    input.mesh = meshed_plate(resolved, fineness).mesh;
+    input.mesh = meshed.mesh;
     const bool aluminum = on_deck(resolved).plate_metal.kind == catalog::MetalKind::aluminum;
     input.poisson = aluminum ? aluminum_poisson : steel_poisson;
     input.modulus_psi = on_deck(resolved).plate_metal.modulus_psi;

@@ -29,7 +29,13 @@ struct MeshedPlate {
 };
 /// `fineness`: see mechanics::mesh_plate. Throws UnfitForMesh.
 [[nodiscard]] MeshedPlate meshed_plate(const catalog::Resolved& resolved, double fineness);
-/// The same with metal, anchors and supports.
+/// Where the anchors' washers or heads press on the plate, in the order of `resolved.anchors`.
+[[nodiscard]] std::vector<mechanics::Footprint> footprints(const catalog::Resolved& resolved);
+/// The mesh with metal, anchors and supports.
+[[nodiscard]] mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
+                                                        const std::vector<Stiffness>& anchors,
+                                                        const MeshedPlate& meshed);
+/// On a mesh of this fineness. Throws UnfitForMesh.
 [[nodiscard]] mechanics::FlexiblePlateInput plate_input(const catalog::Resolved& resolved, const Bed& bed,
                                                         const std::vector<Stiffness>& anchors, double fineness);
 

@@ -2,6 +2,7 @@
 
 #include "checks/registry.h"
 #include "demand/demand.h"
+#include "demand/kept.h"
 #include "model/validate.h"
 #include "review/first_failure.h"
 #include "review/review.h"
@@ -52,8 +53,8 @@ Judgement overturned(Candidate candidate, Stage stage) {
 }
 
 /// What some of the pushes show; absent: they prove nothing.
-std::optional<Judgement> by_probe(const catalog::Resolved& resolved, Candidate candidate) {
-    const demand::Outcome outcome = demand::find_demand(resolved, demand::Sampling::probe());
+std::optional<Judgement> by_probe(const catalog::Resolved& resolved, Candidate candidate, demand::Kept& kept) {
+    const demand::Outcome outcome = demand::find_demand(resolved, demand::Sampling::probe(), &kept);
     if (outcome.overturns) return overturned(candidate, Stage::probe);
     if (!outcome.demand) return std::nullopt;
     const auto failure = review::first_failure(resolved, *outcome.demand, review::States::sampled);
@@ -65,8 +66,8 @@ std::optional<Judgement> by_probe(const catalog::Resolved& resolved, Candidate c
     return judgement;
 }
 
-Judgement by_review(const catalog::Resolved& resolved, Candidate candidate) {
-    demand::Outcome outcome = demand::find_demand(resolved);
+Judgement by_review(const catalog::Resolved& resolved, Candidate candidate, demand::Kept& kept) {
+    demand::Outcome outcome = demand::find_demand(resolved, demand::Sampling::whole(), &kept);
     if (outcome.overturns) return overturned(candidate, Stage::whole);
     Judgement judgement = at(candidate, Stage::whole);
     if (!outcome.demand) {
@@ -94,6 +95,7 @@ Judgement by_review(const catalog::Resolved& resolved, Candidate candidate) {
 struct Judge::Kept {
     const catalog::Catalog& catalog;
     Builder builder;
+    demand::Kept demand = {};
 };
 
 Judge::Judge(const Space& space, const catalog::Catalog& catalog)
@@ -106,8 +108,8 @@ Judgement Judge::judge(Candidate candidate) {
     const std::optional<catalog::Resolved> resolved = sound(*detail, kept_->catalog);
     if (!resolved) return at(candidate, Stage::choice);
     if (const auto finding = forbidding(*resolved)) return stopped_by(at(candidate, Stage::finding), *finding);
-    if (auto judgement = by_probe(*resolved, candidate)) return *judgement;
-    return by_review(*resolved, candidate);
+    if (auto judgement = by_probe(*resolved, candidate, kept_->demand)) return *judgement;
+    return by_review(*resolved, candidate, kept_->demand);
 }
 
 Judgement judge(const Space& space, const catalog::Catalog& catalog, Candidate candidate) {
