@@ -66,9 +66,9 @@ std::optional<FirstFailure> first_failure(const catalog::Resolved& resolved, con
     for (const demand::LoadDuration duration : durations) {
         catalog::Resolved for_these = resolved;
         for_these.detail.basis = demand::for_duration(resolved.detail.basis, duration);
-        const auto failure = durations.size() == 1
-                                 ? first_of_one_duration(for_these, demand, states)
-                                 : first_of_one_duration(for_these, demand::of_duration(demand, duration), states);
+        auto failure = durations.size() == 1
+                           ? first_of_one_duration(for_these, demand, states)
+                           : first_of_one_duration(for_these, demand::of_duration(demand, duration), states);
         if (failure) return failure;
     }
     return std::nullopt;

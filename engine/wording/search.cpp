@@ -48,7 +48,7 @@ Phrase choices(const search::Space& space, search::Candidate candidate) {
 }
 
 Phrase search_outcome(const search::Outcome& outcome) {
-    const Phrase judged = how_many_hold(outcome.counts);
+    Phrase judged = how_many_hold(outcome.counts);
     if (!outcome.stopped) return judged;
     return phrase("{} {} of {} candidates are not judged yet.", judged, outcome.counts.left(),
                   outcome.counts.candidates);
@@ -70,7 +70,7 @@ std::vector<StoppedBy> stopped_by(const search::Outcome& outcome) {
 }
 
 Phrase stopped_by(const search::NearestMiss& nearest) {
-    const Phrase what = result(nearest.title, nearest.part);
+    Phrase what = result(nearest.title, nearest.part);
     if (!(nearest.ratio > 0.0)) return what;
     return phrase("{}: {}", what, ratio(checks::Status::fails, nearest.ratio));
 }
