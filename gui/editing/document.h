@@ -1,6 +1,7 @@
 #pragma once
 // The file behind a window: opening, saving, the copy kept against a crash, and noticing that somebody else wrote it.
 #include "catalog/catalog.h"
+#include "job/job.h"
 #include "model/base_detail.h"
 #include "model/problem.h"
 
@@ -37,8 +38,10 @@ struct Saved {
 /// The detail as that file will hold it: a reference that does not give what is drawn, looked for from the file's
 /// folder, is dropped, and what it stood for written into the detail.
 [[nodiscard]] model::BaseDetail as_saved(const std::filesystem::path& file, const model::BaseDetail& detail);
-/// Atomic, of the detail `as_saved`. One that `model::validate` has problems with is saved all the same.
-[[nodiscard]] Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& detail);
+/// Atomic, of the detail `as_saved`. One that `model::validate` has problems with is saved all the same. Of a detail
+/// that was `started` from its job, each assumed value that still stands gets its comment.
+[[nodiscard]] Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& detail,
+                                const job::Started* started = nullptr);
 
 /// Whether the file's bytes are no longer those of the stamp. A file that is gone has changed.
 [[nodiscard]] bool changed_outside(const std::filesystem::path& file, const FileStamp& stamp);

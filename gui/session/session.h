@@ -43,6 +43,7 @@ struct Display {
     drawing::Method method = drawing::Method::flexible;
     std::optional<double> direction_rad;  ///< of the push looked at; absent: the governing one
     bool pressure = true, bent = false, marks = true, dimensions = true, framing = true;
+    bool holds = false;  ///< where the selected part may stand so that every check passes
     units::System system = units::System::us;
     friend bool operator==(const Display&, const Display&) = default;
 };

@@ -64,7 +64,9 @@ enum class Fill {
     demand,
     demand_pale,
     capacity,
-    stale,  ///< a wash over what is no longer true
+    stale,    ///< a wash over what is no longer true
+    holding,  ///< of a chart or a reach: where every check passes
+    failing,  ///< of a chart: where not; hatched
 };
 
 enum class TextSize { fine, small, normal, large, title };

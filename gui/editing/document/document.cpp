@@ -1,7 +1,9 @@
 #include "editing/document.h"
 
 #include "editing/edits.h"
+#include "editing/job/job_form.h"
 #include "editing/mounts/mount.h"
+#include "job/file.h"
 #include "xml/detail/detail_file.h"
 #include "xml/detail/plates_file.h"
 #include "xml/document/file.h"
@@ -17,6 +19,16 @@ Opened open_plates(const std::filesystem::path& file, const catalog::Catalog& ca
     if (read.plates.empty())
         return {std::nullopt, {xml::file_problem(file, format::phrase("the file holds no plate"))}, {}};
     return {starting_detail(read.plates.front(), catalog), {}, {}, true};
+}
+
+/// The detail with those assumed values of its beginning that it has still.
+job::Started with_assumed_left(const job::Started& started, const model::BaseDetail& now) {
+    const std::vector<bool> still = still_assumed(started, now);
+    job::Started left{now, {}};
+    for (std::size_t at = 0; at < still.size(); ++at) {
+        if (still[at]) left.assumed.push_back(started.assumed[at]);
+    }
+    return left;
 }
 
 }  // namespace
@@ -35,10 +47,11 @@ model::BaseDetail as_saved(const std::filesystem::path& file, const model::BaseD
     return saved;
 }
 
-Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& detail) {
+Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& detail, const job::Started* started) {
     std::string text;
     try {
-        text = xml::write_detail(as_saved(file, detail));
+        const model::BaseDetail saved = as_saved(file, detail);
+        text = started == nullptr ? xml::write_detail(saved) : job::as_file(with_assumed_left(*started, saved));
     } catch (const std::invalid_argument& error) {
         return {std::nullopt, model::sentence(xml::file_problem(file, format::verbatim(error.what())))};
     }

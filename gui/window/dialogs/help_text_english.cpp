@@ -29,6 +29,8 @@ dotted for NOT SPECIFIED. The word always stands beside it.</li>
 <li>The <b>rose</b> shows the tension on each anchor against the direction of the push; the outer circle is the largest of
 all. 90 degrees is outward.</li>
 <li>Pale figures marked <i>out of date</i> are of an earlier state of the detail.</li>
+<li>While you drag an anchor, a side of the plate, a block or a screw's tip, the places where <b>every check passes</b>
+are tinted, the border named by what stops it there; the border is broken until the whole engine has confirmed it.</li>
 </ul>
 <h3>The verdict</h3>
 <ul>
@@ -86,13 +88,18 @@ constexpr std::string_view keys = R"(
 <tr><td><b>F8</b></td><td>the next failing check</td></tr>
 <tr><td><b>Ctrl+Shift+R</b></td><td>a remark on the result, saved with the detail</td></tr>
 </table>
+<h3>In a chart</h3>
+<table border="0" cellpadding="3">
+<tr><td><b>Arrows, Enter</b></td><td>to the next point; show its detail. Esc drops it</td></tr>
+</table>
 <h3>Everywhere</h3>
 <table border="0" cellpadding="3">
 <tr><td><b>Ctrl+Z, Ctrl+Shift+Z</b></td><td>undo, redo</td></tr>
 <tr><td><b>Ctrl+S, Ctrl+Shift+S</b></td><td>save, save as</td></tr>
 <tr><td><b>Ctrl+D, Ctrl+M, Ctrl+Shift+A</b></td><td>duplicate, mirror, array</td></tr>
-<tr><td><b>Ctrl+1 to Ctrl+5</b></td><td>pressure, bent plate, marks, dimensions, framing</td></tr>
+<tr><td><b>Ctrl+1 to Ctrl+6</b></td><td>pressure, bent plate, marks, dimensions, framing, where it holds</td></tr>
 <tr><td><b>Ctrl+Alt+1, 2, 3</b></td><td>by hand, rigid, flexible</td></tr>
+<tr><td><b>F2, F7, F9</b></td><td>drawings, sizes, charts; Ctrl+F7 finds sizes at once</td></tr>
 <tr><td><b>F4, F6</b></td><td>properties, review</td></tr>
 <tr><td><b>Ctrl+R</b></td><td>the calculation report; other papers are under File, Papers</td></tr>
 <tr><td><b>Ctrl+F</b></td><td>findings, remedies, assumptions and cautions</td></tr>

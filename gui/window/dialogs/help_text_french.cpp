@@ -31,6 +31,9 @@ rien n'est là pour résister, pointillé si le détail n'en dit pas assez. Le m
 <li>La <b>rose</b> montre la traction de chaque ancrage selon la direction de la poussée ; le cercle extérieur est la
 plus grande de toutes. 90 degrés est vers l'extérieur.</li>
 <li>Les chiffres pâles marqués <i>périmé</i> sont ceux d'un état antérieur du détail.</li>
+<li>Pendant que l'on glisse un ancrage, un côté de la platine, une entretoise ou la pointe d'une vis, les places où
+<b>chaque vérification tient</b> sont teintées et leur bord nommé par ce qui l'y arrête ; le bord est interrompu tant
+que le calcul entier ne l'a pas confirmé.</li>
 </ul>
 <h3>Le verdict</h3>
 <ul>
@@ -89,13 +92,18 @@ feuille</td></tr>
 <tr><td><b>F8</b></td><td>la suivante qui ne tient pas</td></tr>
 <tr><td><b>Ctrl+Maj+R</b></td><td>une remarque sur le résultat, gardée avec le détail</td></tr>
 </table>
+<h3>Dans un graphique</h3>
+<table border="0" cellpadding="3">
+<tr><td><b>Flèches, Entrée</b></td><td>au point suivant ; montrer son détail. Échap l'abandonne</td></tr>
+</table>
 <h3>Partout</h3>
 <table border="0" cellpadding="3">
 <tr><td><b>Ctrl+Z, Ctrl+Maj+Z</b></td><td>annuler une étape, la refaire</td></tr>
 <tr><td><b>Ctrl+S, Ctrl+Maj+S</b></td><td>enregistrer, enregistrer sous</td></tr>
 <tr><td><b>Ctrl+D, Ctrl+M, Ctrl+Maj+A</b></td><td>dupliquer, symétrie, réseau</td></tr>
-<tr><td><b>Ctrl+1 à Ctrl+5</b></td><td>pression, platine fléchie, repères, cotes, charpente</td></tr>
+<tr><td><b>Ctrl+1 à Ctrl+6</b></td><td>pression, platine fléchie, repères, cotes, charpente, où cela tient</td></tr>
 <tr><td><b>Ctrl+Alt+1, 2, 3</b></td><td>à la main, rigide, souple</td></tr>
+<tr><td><b>F2, F7, F9</b></td><td>dessins, dimensions, graphiques ; Ctrl+F7 cherche aussitôt des dimensions</td></tr>
 <tr><td><b>F4, F6</b></td><td>propriétés, examen</td></tr>
 <tr><td><b>Ctrl+R</b></td><td>la note de calcul ; les autres documents sont sous Fichier, Documents</td></tr>
 <tr><td><b>Ctrl+F</b></td><td>constats, remèdes, hypothèses et mises en garde</td></tr>

@@ -4,8 +4,8 @@
 #include "window/dialogs/recovery_dialog.h"
 #include "window/frame/detail_frame.h"
 #include "window/frame/language.h"
-#include "window/frame/start_frame.h"
 #include "window/sheet/drag_controller.h"
+#include "window/start/start_frame.h"
 #include "window/text.h"
 #include "xml/catalog/catalog_file.h"
 #include "xml/document/file.h"
@@ -182,6 +182,16 @@ DetailFrame* Application::start_on(const model::Plate& stock, DetailFrame* reuse
     }
     auto* frame = new DetailFrame(*this, next_window_++, std::move(detail), {});
     frame->Show();
+    close_start_window();
+    return frame;
+}
+
+DetailFrame* Application::start_on_job(const job::Started& started, bool find_sizes) {
+    Document document;
+    document.told = true;
+    auto* frame = new DetailFrame(*this, next_window_++, started.detail, std::move(document));
+    frame->Show();
+    frame->begin_from(started, find_sizes);
     close_start_window();
     return frame;
 }

@@ -3,6 +3,7 @@
 #include "catalog/catalog.h"
 #include "editing/document.h"
 #include "format/phrase.h"
+#include "job/job.h"
 #include "window/dialogs/prompts.h"
 #include "window/frame/preferences.h"
 
@@ -65,6 +66,8 @@ class Application : public wxApp {
     /// has been told.
     DetailFrame* open(const std::filesystem::path& file, DetailFrame* reuse = nullptr);
     DetailFrame* start_on(const model::Plate& stock, DetailFrame* reuse = nullptr);
+    /// In a new window, with its assumed values listed; where wished, looking for sizes that hold at once.
+    DetailFrame* start_on_job(const job::Started& started, bool find_sizes);
     void ask_and_open(wxWindow* parent, DetailFrame* reuse = nullptr);
     /// A recent file that is no longer there is forgotten.
     DetailFrame* open_recent(std::size_t number, DetailFrame* reuse = nullptr);

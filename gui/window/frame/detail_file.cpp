@@ -61,10 +61,11 @@ DetailFile::DetailFile(DetailFrame& frame, Application& application, session::Se
     });
 }
 
-bool DetailFile::unsaved() const { return document_.recovered || session_.history().changed(); }
+bool DetailFile::unsaved() const { return document_.recovered || document_.told || session_.history().changed(); }
 
 void DetailFile::take(Document document) {
     document_ = std::move(document);
+    started_.reset();
     panes_.notice().Dismiss();
     told_ = false;
 }
@@ -112,7 +113,7 @@ bool DetailFile::save_to(const fs::path& file) {
         return false;
     }
     session_.rest();
-    const editing::Saved saved = editing::save_detail(file, session_.detail());
+    const editing::Saved saved = editing::save_detail(file, session_.detail(), started_ ? &*started_ : nullptr);
     if (!saved.stamp) {
         application_.prompts.tell(&frame_, _("The detail was not saved."), text_of(saved.refusal));
         return false;

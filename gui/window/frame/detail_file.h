@@ -2,10 +2,13 @@
 // The file of a window's detail: saving, reading it again, noticing that another program wrote it, and the copy kept
 // against a crash.
 #include "editing/document.h"
+#include "job/job.h"
 
 #include <wx/timer.h>
 
 #include <filesystem>
+#include <optional>
+#include <utility>
 
 namespace toehold::session {
 class Session;
@@ -22,6 +25,7 @@ struct Document {
     std::filesystem::path file;  ///< empty: never saved
     editing::FileStamp stamp;
     bool recovered = false;  ///< a copy kept against a crash: unsaved, though nothing has been changed here
+    bool told = false;       ///< made of what its reader told: unsaved too, for it would have to be told again
 };
 
 class DetailFile {
@@ -32,6 +36,8 @@ class DetailFile {
 
     [[nodiscard]] const std::filesystem::path& path() const { return document_.file; }
     [[nodiscard]] bool unsaved() const;
+    /// The detail was started from its job: what was assumed is marked where it is saved.
+    void started_from(job::Started started) { started_ = std::move(started); }
     /// Another document in this one's place.
     void take(Document document);
 
@@ -58,6 +64,7 @@ class DetailFile {
     Panes& panes_;
     int number_;
     Document document_;
+    std::optional<job::Started> started_;
     wxTimer watch_;               ///< of the file on disk, and of the copy
     wxTimer rest_;                ///< since the last edit
     int watches_ = 0;             ///< since the last copy

@@ -6,6 +6,7 @@
 #include "window/sheet/canvas.h"
 #include "window/text.h"
 
+#include <wx/display.h>
 #include <wx/dnd.h>
 #include <wx/translation.h>
 
@@ -45,7 +46,9 @@ class Drop : public wxFileDropTarget {
 wxFrame& prepared(wxFrame& frame, const Preferences& preferences) {
     frame.SetName("detail");
     give_icon(frame);
-    frame.SetSize(frame.FromDIP(wxSize(preferences.width, preferences.height)));
+    wxSize size = frame.FromDIP(wxSize(preferences.width, preferences.height));
+    size.DecTo(wxDisplay(&frame).GetClientArea().GetSize());
+    frame.SetSize(size);
     frame.CreateStatusBar();
     return frame;
 }
@@ -94,6 +97,13 @@ void DetailFrame::show(model::BaseDetail detail, Document document) {
     file_.take(std::move(document));
     session_.replace(std::move(detail));
     sheet().fit_all();
+    refresh();
+}
+
+void DetailFrame::begin_from(const job::Started& started, bool find_sizes) {
+    file_.started_from(started);
+    panes_.list_assumed(started);
+    if (find_sizes) panes_.find_sizes();
     refresh();
 }
 

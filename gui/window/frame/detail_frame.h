@@ -12,6 +12,10 @@
 
 class wxMenu;
 
+namespace toehold::job {
+struct Started;
+}
+
 namespace toehold::window {
 
 class Application;
@@ -27,12 +31,15 @@ class DetailFrame : public wxFrame {
     [[nodiscard]] session::Session& session() { return session_; }
     [[nodiscard]] SheetCanvas& sheet() { return panes_.sheet(); }
     [[nodiscard]] ChecksPanel& checks() { return panes_.checks(); }
+    [[nodiscard]] Panes& panes() { return panes_; }
     [[nodiscard]] const std::filesystem::path& file() const { return file_.path(); }
     [[nodiscard]] bool unsaved() const { return file_.unsaved(); }
     /// Neither of a file nor changed: may give its place to another detail.
     [[nodiscard]] bool untouched() const { return file().empty() && !unsaved(); }
     /// Another detail in this one's place.
     void show(model::BaseDetail detail, Document document);
+    /// Lists what was assumed of a detail that was started from its job; where wished, looks for sizes at once.
+    void begin_from(const job::Started& started, bool find_sizes);
     /// Units, theme and nudge by the preferences in force.
     void apply_preferences();
     /// Title and menus, after the file or what is shown has changed.

@@ -57,8 +57,10 @@ wxMenu* papers_menu() {
 
 wxMenu* file_menu(wxMenu*& recent) {
     auto* menu = new wxMenu;
-    append(*menu, {{command_new, _("&New from stock plate...\tCtrl+N"), _("A new detail on a plate of the stock list")},
-                   {wxID_OPEN, _("&Open...\tCtrl+O"), _("Open a base detail, or a plate to start a detail on")}});
+    append(*menu,
+           {{command_new, _("&New from the job...\tCtrl+N"), _("A new detail from a few answers about the job")},
+            {command_new_on_plate, _("New from s&tock plate..."), _("A new detail on a plate of the stock list")},
+            {wxID_OPEN, _("&Open...\tCtrl+O"), _("Open a base detail, or a plate to start a detail on")}});
     recent = new wxMenu;
     menu->AppendSubMenu(recent, _("Open &recent"), _("Files opened before"));
     append(*menu, {separator,
@@ -107,7 +109,11 @@ wxMenu* edit_menu() {
 wxMenu* view_menu() {
     auto* menu = new wxMenu;
     append(*menu,
-           {{wxID_ZOOM_FIT, _("&Fit\tCtrl+0"), _("Show each drawing whole")},
+           {{command_page_drawings, _("Drawings\tF2"), _("Plan, section, elevation and rose")},
+            {command_page_sizes, _("Sizes\tF7"), _("Find plates, anchors and blocks that pass every check")},
+            {command_page_charts, _("Charts\tF9"), _("What holds over one input or two")},
+            separator,
+            {wxID_ZOOM_FIT, _("&Fit\tCtrl+0"), _("Show each drawing whole")},
             {wxID_ZOOM_IN, _("Zoom &in\tCtrl++"), _("Larger")},
             {wxID_ZOOM_OUT, _("Zoom &out\tCtrl+-"), _("Smaller")},
             {command_tool_select, _("&Select and move"), _("Select parts and move them")},
@@ -119,6 +125,8 @@ wxMenu* view_menu() {
             {command_marks, _("Anchor &marks\tCtrl+3"), _("Numbers and bars of demand at the anchors"), wxITEM_CHECK},
             {command_dimensions, _("&Dimensions\tCtrl+4"), _("Distances to edges and between holes"), wxITEM_CHECK},
             {command_framing, _("F&raming below\tCtrl+5"), _("Blocks and joists under the plate"), wxITEM_CHECK},
+            {command_holds, _("Where it holds\tCtrl+6"),
+             _("Shade where the selected anchor or block may stand so that every check passes"), wxITEM_CHECK},
             separator,
             {command_hand, _("By &hand\tCtrl+Alt+1"), _("Lever arm to the plate's edge, pushes square to the plate"),
              wxITEM_RADIO},
@@ -147,6 +155,8 @@ wxMenu* checks_menu() {
     auto* menu = new wxMenu;
     append(*menu, {{command_next_failing, _("&Next failing check\tF8"), _("Select the next check that does not pass")},
                    {command_explain, _("&Explain\tCtrl+E"), _("Show the worked steps of the selected check")},
+                   {command_find_sizes, _("Find &sizes that hold\tCtrl+F7"),
+                    _("Look for plates, anchors and blocks that pass every check")},
                    {command_remark, _("&Remark...\tCtrl+Shift+R"),
                     _("Add a remark on the selected result, saved with the detail")},
                    {command_findings, _("&Findings, remedies and cautions\tCtrl+F"),
@@ -212,6 +222,7 @@ void refresh_view(wxMenuBar& bar, const MenuState& state) {
     check(bar, command_marks, display.marks);
     check(bar, command_dimensions, display.dimensions);
     check(bar, command_framing, display.framing);
+    check(bar, command_holds, display.holds);
     check(bar, command_hand + static_cast<int>(display.method), true);
     check(bar, display.system == units::System::si ? command_si : command_us, true);
     check(bar, command_ground_desktop + static_cast<int>(state.ground), true);

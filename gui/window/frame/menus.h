@@ -62,6 +62,12 @@ enum Command : int {
     command_anchors_table,
     command_checks_table,
     command_remark,
+    command_new_on_plate,
+    command_page_drawings,  ///< the pages, in the order of Page
+    command_page_sizes,
+    command_page_charts,
+    command_find_sizes,
+    command_holds,
 };
 
 /// Its submenu of recent files is returned.

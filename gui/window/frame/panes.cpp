@@ -1,5 +1,8 @@
 #include "window/frame/panes.h"
 
+#include "job/job.h"
+#include "window/charts/charts_page.h"
+#include "window/panels/assumed/assumed_panel.h"
 #include "window/panels/checks/checks_panel.h"
 #include "window/panels/fields/fields_panel.h"
 #include "window/panels/notes/notes_panel.h"
@@ -7,6 +10,7 @@
 #include "window/sheet/canvas.h"
 #include "window/sheet/place_bar.h"
 #include "window/sheet/tool_row.h"
+#include "window/sizes/sizes_page.h"
 
 #include <wx/frame.h>
 #include <wx/infobar.h>
@@ -15,6 +19,7 @@
 #include <wx/sizer.h>
 #include <wx/translation.h>
 
+#include <algorithm>
 #include <array>
 
 namespace toehold::window {
@@ -25,7 +30,8 @@ const wxSize beside_sheet(430, 380);  // of a pane, DIP
 
 }  // namespace
 
-Panes::Panes(wxFrame& frame, session::Session& session, const wxString& remembered, std::function<void()> closed) {
+Panes::Panes(wxFrame& frame, session::Session& session, const wxString& remembered, std::function<void()> closed)
+    : session_(session) {
     notice_ = new wxInfoBar(&frame);
     notice_->SetName("notice");
     board_ = new wxPanel(&frame);
@@ -54,7 +60,7 @@ void Panes::end() { manager_.UnInit(); }
 void Panes::add_to_board(session::Session& session) {
     fields_ = new FieldsPanel(board_, session);
     review_ = make_review_pane(session);
-    manager_.AddPane(make_sheet_pane(session), wxAuiPaneInfo().Name("sheet").CenterPane().PaneBorder(false));
+    manager_.AddPane(make_pages(session), wxAuiPaneInfo().Name("sheet").CenterPane().PaneBorder(false));
     const wxAuiPaneInfo beside = wxAuiPaneInfo()
                                      .Right()
                                      .CloseButton(true)
@@ -66,7 +72,7 @@ void Panes::add_to_board(session::Session& session) {
 }
 
 wxPanel* Panes::make_sheet_pane(session::Session& session) {
-    auto* pane = new wxPanel(board_);
+    auto* pane = new wxPanel(pages_);
     sheet_ = new SheetCanvas(pane, session);
     sheet_->SetName("sheet");
     tools_ = new ToolRow(pane, session, *sheet_);
@@ -79,6 +85,66 @@ wxPanel* Panes::make_sheet_pane(session::Session& session) {
     column->Add(place_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, side));
     pane->SetSizer(column);
     return pane;
+}
+
+wxNotebook* Panes::make_pages(session::Session& session) {
+    pages_ = new wxNotebook(board_, wxID_ANY);
+    pages_->SetName("pages");
+    wxPanel* drawings = make_sheet_pane(session);
+    sizes_ = new SizesPage(pages_, session);
+    charts_ = new ChartsPage(pages_, session);
+    // As below, of pages that have not had a size yet.
+    const std::array<wxWindow*, 3> all{drawings, sizes_, charts_};
+    pages_->SetSize(board_->FromDIP(wxSize(900, 620)));
+    for (wxWindow* page : all) {
+        page->SetSize(pages_->GetClientSize());
+        page->Layout();
+    }
+    pages_->AddPage(drawings, _("Drawings"));
+    pages_->AddPage(sizes_, _("Sizes"));
+    pages_->AddPage(charts_, _("Charts"));
+    pages_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
+        event.Skip();
+        page_has_come();
+    });
+    return pages_;
+}
+
+Page Panes::page() const { return static_cast<Page>(std::max(0, pages_->GetSelection())); }
+
+void Panes::show(Page page) {
+    pages_->SetSelection(static_cast<std::size_t>(page));
+    page_has_come();
+}
+
+void Panes::page_has_come() {
+    switch (page()) {
+        case Page::drawings:
+            return sheet_->SetFocus();
+        case Page::sizes:
+            return sizes_->shown();
+        case Page::charts:
+            return charts_->shown();
+    }
+}
+
+void Panes::find_sizes() {
+    show(Page::sizes);
+    sizes_->begin();
+}
+
+void Panes::list_assumed(const job::Started& started) {
+    if (assumed_ != nullptr) return;
+    assumed_ = new AssumedPanel(review_, session_, started, [this](const std::string& path) { show_field(path); });
+    assumed_->apply_theme(theme_);
+    assumed_->SetSize(review_->GetClientSize());
+    assumed_->Layout();
+    review_->AddPage(assumed_, _("Assumed"), true);
+}
+
+void Panes::show_field(const std::string& path) {
+    if (!manager_.GetPane("fields").IsShown()) toggle("fields");
+    fields_->go_to(path);
 }
 
 wxNotebook* Panes::make_review_pane(session::Session& session) {
@@ -105,7 +171,8 @@ void Panes::arrange() {
 }
 
 void Panes::apply_theme(const Theme& theme) {
-    const std::array<wxWindow*, 4> surfaces{board_, tools_, place_, tools_->GetParent()};
+    theme_ = theme;
+    const std::array<wxWindow*, 5> surfaces{board_, pages_, tools_, place_, tools_->GetParent()};
     for (wxWindow* surface : surfaces) {
         surface->SetBackgroundColour(theme.paper);
         surface->SetForegroundColour(theme.ink);
@@ -115,6 +182,9 @@ void Panes::apply_theme(const Theme& theme) {
     fields_->apply_theme(theme);
     checks_->apply_theme(theme);
     notes_->apply_theme(theme);
+    sizes_->apply_theme(theme);
+    charts_->apply_theme(theme);
+    if (assumed_ != nullptr) assumed_->apply_theme(theme);
     verdict_->apply_theme(theme);
     manager_.Update();
 }

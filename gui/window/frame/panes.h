@@ -6,25 +6,36 @@
 #include <wx/aui/framemanager.h>
 
 #include <functional>
+#include <string>
 
 class wxFrame;
 class wxInfoBar;
+class wxBookCtrlEvent;
 class wxNotebook;
 class wxPanel;
 
+namespace toehold::job {
+struct Started;
+}
 namespace toehold::session {
 class Session;
 }
 
 namespace toehold::window {
 
+class AssumedPanel;
+class ChartsPage;
 class ChecksPanel;
 class FieldsPanel;
 class NotesPanel;
 class PlaceBar;
 class SheetCanvas;
+class SizesPage;
 class ToolRow;
 class VerdictStrip;
+
+/// What stands in the middle.
+enum class Page { drawings, sizes, charts };
 
 class Panes {
   public:
@@ -44,6 +55,12 @@ class Panes {
     [[nodiscard]] bool review_shown();
     void toggle_fields();
     void toggle_review();
+    void show(Page page);
+    [[nodiscard]] Page page() const;
+    /// Shows the sizes and begins to look for them.
+    void find_sizes();
+    /// A page of the review with what was assumed of a started detail.
+    void list_assumed(const job::Started& started);
     /// Shows the review's pane with this page of it.
     void show_checks();
     void show_notes();
@@ -53,6 +70,9 @@ class Panes {
   private:
     wxPanel* make_sheet_pane(session::Session& session);
     wxNotebook* make_review_pane(session::Session& session);
+    wxNotebook* make_pages(session::Session& session);
+    void page_has_come();
+    void show_field(const std::string& path);
     void add_to_board(session::Session& session);
     void arrange();
     void toggle(const wxString& name);
@@ -62,6 +82,12 @@ class Panes {
     wxAuiManager manager_;
     wxString first_layout_;
     wxInfoBar* notice_ = nullptr;
+    session::Session& session_;
+    Theme theme_ = theme_of(drawing::Ground::paper);
+    wxNotebook* pages_ = nullptr;
+    SizesPage* sizes_ = nullptr;
+    ChartsPage* charts_ = nullptr;
+    AssumedPanel* assumed_ = nullptr;  ///< absent: the detail was not started from a job
     ToolRow* tools_ = nullptr;
     SheetCanvas* sheet_ = nullptr;
     PlaceBar* place_ = nullptr;

@@ -1,22 +1,20 @@
 #include "window/sheet/canvas.h"
 
-#include "editing/edits.h"
+#include "session/region_scene.h"
 #include "window/sheet/context_menu.h"
-#include "window/sheet/tips.h"
 
 #include <wx/app.h>
 #include <wx/dcbuffer.h>
 #include <wx/graphics.h>
 
-#include <cmath>
 #include <memory>
+#include <utility>
 
 namespace toehold::window {
 
 namespace {
 
 constexpr double zoom_step = 1.25;
-constexpr double wheel_step = 1.15;
 constexpr double units_per_mm_at_96_dpi = 96 / 25.4;
 
 drawing::Point middle(const drawing::Area& area) { return {area.left + area.width / 2, area.top + area.height / 2}; }
@@ -39,14 +37,33 @@ CellKind cell_of(editing::Sheet sheet) {
     return CellKind::plan;
 }
 
-Pointer pointer_of(const wxMouseEvent& event) {
-    return {{static_cast<double>(event.GetX()), static_cast<double>(event.GetY())}, event.ShiftDown(), event.AltDown()};
+/// Hands answers from the thread that looks to the canvas, if it is still there.
+std::function<void(std::shared_ptr<const solving::RegionNews>)> delivery(const std::shared_ptr<SheetCanvas*>& canvas) {
+    return [waiting = std::weak_ptr<SheetCanvas*>(canvas)](std::shared_ptr<const solving::RegionNews> news) {
+        wxTheApp->CallAfter([waiting, news = std::move(news)] {
+            if (const auto still = waiting.lock()) (*still)->receive(news);
+        });
+    };
 }
 
 }  // namespace
 
 SheetCanvas::SheetCanvas(wxWindow* parent, session::Session& session)
-    : sheet_(session), drag_(sheet_), hover_(sheet_), keyboard_(*this, sheet_) {
+    : alive_(std::make_shared<SheetCanvas*>(this)),
+      regions_(session.catalog(), delivery(alive_)),
+      sheet_(session,
+             {[this](model::BaseDetail detail, editing::Dragged dragged) {
+                  return regions_.begin(std::move(detail), std::move(dragged));
+              },
+              [this] { regions_.stop(); }},
+             [this] {
+                 region_.reset();
+                 drag_.say();
+                 refresh();
+             }),
+      drag_(sheet_),
+      hover_(sheet_),
+      keyboard_(*this, sheet_) {
     SetBackgroundStyle(wxBG_STYLE_PAINT);
     Create(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxWANTS_CHARS | wxFULL_REPAINT_ON_RESIZE | wxBORDER_NONE,
            "sheet");
@@ -81,29 +98,6 @@ void SheetCanvas::bind_window_events() {
     Bind(wxEVT_KILL_FOCUS, focus);
 }
 
-void SheetCanvas::bind_pointer_events() {
-    Bind(wxEVT_LEFT_DOWN, &SheetCanvas::on_left_down, this);
-    Bind(wxEVT_LEFT_UP, [this](wxMouseEvent& event) { release(event); });
-    Bind(wxEVT_LEFT_DCLICK, &SheetCanvas::on_double, this);
-    Bind(wxEVT_MIDDLE_DOWN, &SheetCanvas::on_middle_down, this);
-    Bind(wxEVT_MIDDLE_UP, [this](wxMouseEvent& event) {
-        if (drag_.panning()) release(event);
-    });
-    Bind(wxEVT_MOTION, &SheetCanvas::on_motion, this);
-    Bind(wxEVT_MOUSEWHEEL, &SheetCanvas::on_wheel, this);
-    Bind(wxEVT_LEAVE_WINDOW, [this](wxMouseEvent& event) {
-        event.Skip();
-        if (drag_.busy()) return;
-        hover_.leave();
-        refresh();
-    });
-    Bind(wxEVT_MOUSE_CAPTURE_LOST, [this](wxMouseCaptureLostEvent&) { take_back_drag(); });
-    Bind(wxEVT_IDLE, [this](wxIdleEvent& event) {
-        event.Skip();
-        if (drag_.follow()) refresh();
-    });
-}
-
 void SheetCanvas::on_session(session::Change change) {
     sheet_.view.note(change);
     if (!drag_.busy() && hover_.part().kind != model::PartKind::none && change == session::Change::results) show_tip();
@@ -130,8 +124,20 @@ void SheetCanvas::on_paint(wxPaintEvent&) {
     if (drag_.painted()) wxWakeUpIdle();
 }
 
+/// Made once for each answer: while the hand moves it is only painted.
+drawing::Scene SheetCanvas::region() {
+    const solving::RegionNews* known = sheet_.holds.known();
+    if (known == nullptr) return {};
+    if (!region_) region_ = session::region_scene(*known, sheet_.holds.detail(), sheet_.tip, sheet_.session.locale());
+    return *region_;
+}
+
 SheetView::Live SheetCanvas::live() {
     SheetView::Live live;
+    if (const solving::RegionNews* known = sheet_.holds.known()) {
+        live.region_cell = cell_of(session::region_sheet(*known));
+        live.region = region();
+    }
     if (HasFocus()) live.active = sheet_.active;
     live.cell = drag_.busy() ? sheet_.marks_cell : hover_.cell();
     live.marks = live_scene(drag_.busy() ? sheet_.marks : hover_.marks(), sheet_.session.locale());
@@ -193,109 +199,6 @@ void SheetCanvas::set_tool(Tool tool) {
     SetCursor(wxCursor(cursor_of(tool)));
     if (tool_told_) tool_told_(tool);
     refresh();
-}
-
-// --- the pointer ---
-
-void SheetCanvas::on_left_down(wxMouseEvent& event) {
-    SetFocus();
-    keyboard_.end_nudges();
-    const auto pointer = pointer_of(event);
-    const auto kind = sheet_.view.cell_at(pointer.at);
-    if (!kind) return;
-    activate(*kind);
-    if (contains(sheet_.view.areas(*kind).title, pointer.at)) return;
-    if (sheet_.tool == Tool::pan || wxGetKeyState(WXK_SPACE)) {
-        drag_.begin_pan(*kind, pointer);
-        begin_drag();
-    } else if (*kind == CellKind::plan && adds_something(sheet_.tool)) {
-        use_tool(sheet_, pointer);
-    } else {
-        drag_.press(*kind, pointer);
-        begin_drag();
-    }
-}
-
-void SheetCanvas::on_middle_down(wxMouseEvent& event) {
-    const auto pointer = pointer_of(event);
-    const auto kind = sheet_.view.cell_at(pointer.at);
-    if (drag_.busy() || !kind) return;
-    activate(*kind);
-    drag_.begin_pan(*kind, pointer);
-    begin_drag();
-}
-
-void SheetCanvas::begin_drag() {
-    if (drag_.panning()) SetCursor(wxCursor(wxCURSOR_HAND));
-    if (!HasCapture()) CaptureMouse();
-}
-
-void SheetCanvas::on_motion(wxMouseEvent& event) {
-    const auto pointer = pointer_of(event);
-    if (!drag_.busy()) {
-        const auto change = hover_.move(pointer);
-        if (!change.to_paint) return;
-        if (hover_.cell()) SetCursor(wxCursor(hover_.cursor()));
-        if (change.another_part) show_tip();
-        refresh();
-    } else if (!event.LeftIsDown() && !event.MiddleIsDown()) {  // let go where nobody told us
-        release(event);
-    } else {
-        const bool was_dragging = drag_.dragging();
-        drag_.move(pointer);
-        if (!was_dragging && drag_.dragging()) UnsetToolTip();
-    }
-}
-
-void SheetCanvas::release(const wxMouseEvent& event) {
-    if (!drag_.busy()) return;
-    drag_.release(pointer_of(event));
-    drag_has_ended();
-}
-
-void SheetCanvas::take_back_drag() {
-    if (!drag_.busy()) return;
-    drag_.take_back();
-    drag_has_ended();
-}
-
-void SheetCanvas::drag_has_ended() {
-    if (HasCapture()) ReleaseMouse();
-    SetCursor(wxCursor(sheet_.tool == Tool::pan ? wxCURSOR_HAND : wxCURSOR_DEFAULT));
-    refresh();
-}
-
-void SheetCanvas::on_double(wxMouseEvent& event) {
-    const auto at = pointer_of(event).at;
-    const auto kind = sheet_.view.cell_at(at);
-    if (!kind) return;
-    if (contains(sheet_.view.areas(*kind).title, at)) {
-        toggle_alone(*kind);
-        return;
-    }
-    const auto part = target_at(sheet_, *kind, at).part;
-    if (part.kind == model::PartKind::push) {
-        sheet_.session.turn_push(std::nullopt);
-    } else if (editing::place_of(sheet_.session.detail(), part)) {
-        focus_place_entry(*this);
-    }
-}
-
-void SheetCanvas::on_wheel(wxMouseEvent& event) {
-    const auto at = pointer_of(event).at;
-    const auto kind = sheet_.view.cell_at(at);
-    if (!kind || event.GetWheelAxis() != wxMOUSE_WHEEL_VERTICAL || event.GetWheelDelta() == 0) return;
-    const double notches = static_cast<double>(event.GetWheelRotation()) / event.GetWheelDelta();
-    sheet_.view.zoom(*kind, std::pow(wheel_step, notches), at);
-    refresh();
-}
-
-void SheetCanvas::show_tip() {
-    if (hover_.part().kind == model::PartKind::none) {
-        UnsetToolTip();
-        return;
-    }
-    SetToolTip(wxString::FromUTF8(tip(hover_.part(), sheet_.session, sheet_.view.overlay())));
 }
 
 // --- the menu ---

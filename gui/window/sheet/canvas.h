@@ -2,6 +2,7 @@
 // The drafting sheet: plan, section, elevation and rose of one detail on one canvas, all of them live. The canvas is
 // their window: it paints, and hands the pointer, the keys and the menu to those who answer them. Units of the canvas
 // are the window's (pixels before the content scale).
+#include "solving/regions.h"
 #include "window/sheet/drag_controller.h"
 #include "window/sheet/hover.h"
 #include "window/sheet/keyboard.h"
@@ -10,6 +11,7 @@
 #include <wx/window.h>
 
 #include <functional>
+#include <memory>
 #include <optional>
 
 namespace toehold::window {
@@ -43,6 +45,8 @@ class SheetCanvas : public wxWindow {
 
     [[nodiscard]] bool is_dragging() const { return drag_.busy(); }
     void take_back_drag();
+    void receive(std::shared_ptr<const solving::RegionNews> news) { sheet_.holds.receive(std::move(news)); }
+    [[nodiscard]] const session::WhereItHolds& where_it_holds() const { return sheet_.holds; }
 
     // --- for tests, so that they can aim ---
     [[nodiscard]] wxPoint pixel_of(editing::Sheet sheet, drawing::Point at_in) const;
@@ -74,11 +78,16 @@ class SheetCanvas : public wxWindow {
     void show_tip();
     void on_context_menu(wxContextMenuEvent& event);
 
+    [[nodiscard]] drawing::Scene region();
+
+    std::shared_ptr<SheetCanvas*> alive_;  ///< news that come after the canvas has gone find nobody
+    solving::Regions regions_;
     mutable SheetState sheet_;  ///< makes scenes when they are first asked for
     DragController drag_;
     Hover hover_;
     SheetKeyboard keyboard_;
     int listening_ = 0;
+    std::optional<drawing::Scene> region_;  ///< of what is known; absent: to be made
     std::function<void(Tool)> tool_told_;
 };
 

@@ -5,6 +5,7 @@
 #include "model/placement.h"
 #include "window/sheet/readout.h"
 #include "window/sheet/tips.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 
@@ -86,6 +87,8 @@ void DragController::hold(const editing::Handle& handle) {
     if (kind == CellKind::plan && moves_whole_part(handle.id.kind) &&
         model::contains(session.selection(), handle.id.part))
         hold_->together = session.selection();
+    sheet_.tip = handle.at;
+    if (hold_->together.size() < 2) sheet_.holds.take(handle);
     merge_key_ = "drag " + std::to_string(++drags_);
     doing_ = Doing::moving;
 }
@@ -140,7 +143,20 @@ void DragController::move_handle(const Pointer& pointer) {
     auto words = part_name(hold_->handle.id.part, session.locale()) + ": " + readout(moved.at.x, system) + ", " +
                  readout(moved.at.y, system);
     for (const auto& line : moved.caught) words += "; " + format::text(line.why, session.locale());
-    session.say(format::verbatim(words));
+    words_ = std::move(words);
+    say();
+}
+
+void DragController::say() {
+    if (doing_ != Doing::moving) return;
+    const session::WhereItHolds& holds = sheet_.holds;
+    wxString words = text_of(words_);
+    if (holds.waits() && holds.known() == nullptr) {
+        words += "; " + wxString(_("looking for where every check passes"));
+    } else if (holds.known() != nullptr && holds.known()->last && holds.known()->region.holds.empty()) {
+        words += "; " + wxString(_("nowhere in its reach does every check pass"));
+    }
+    sheet_.session.say(said(words));
 }
 
 void DragController::turn(const Pointer& pointer) {
@@ -198,6 +214,8 @@ void DragController::end() {
     sheet_.marks = {};
     sheet_.marks_cell.reset();
     frame_owed_ = false;
+    sheet_.holds.let_go();
+    sheet_.tip.reset();
     sheet_.view.measure({});
     sheet_.view.hold(false);
 }

@@ -28,6 +28,8 @@ class DragController {
     /// The sheet has been painted. True: a motion waits to be followed.
     bool painted();
     void release(const Pointer& pointer);
+    /// Where the hand is, and what is known of where it holds, in the status line.
+    void say();
     /// As if the button had never gone down.
     void take_back();
 
@@ -60,6 +62,7 @@ class DragController {
     std::optional<Press> press_;
     std::optional<Hold> hold_;
     std::string merge_key_;
+    std::string words_;  ///< of where the hand is
     int drags_ = 0;
     std::optional<Pointer> waiting_;  ///< a motion not followed yet
     bool frame_owed_ = false;         ///< the last one followed has not been painted yet

@@ -1,10 +1,13 @@
 #pragma once
 // What the jobs on the sheet share: painting, the pointer, the keyboard and the menu each read and change this.
 #include "editing/snap.h"
+#include "session/where_it_holds.h"
 #include "window/sheet/live_marks.h"
 #include "window/sheet/view.h"
 
+#include <functional>
 #include <optional>
+#include <utility>
 
 namespace toehold::window {
 
@@ -39,15 +42,18 @@ struct Pointer {
 };
 
 struct SheetState {
-    explicit SheetState(session::Session& of) : session(of), view(of) {}
+    SheetState(session::Session& of, session::WhereItHolds::Search search, std::function<void()> told)
+        : session(of), view(of), holds(of, std::move(search), std::move(told)) {}
 
     session::Session& session;
     SheetView view;
+    session::WhereItHolds holds;
     Tool tool = Tool::select;
     std::optional<NudgeSteps> nudge;  ///< absent: those customary in the units shown
     CellKind active = CellKind::plan;
     LiveMarks marks;                     ///< of a drag, a tool or the pointer
     std::optional<CellKind> marks_cell;  ///< during a drag, over which the marks are painted
+    std::optional<drawing::Point> tip;   ///< of a screw in hand, where it stood in the section
 };
 
 /// What a point of a drawing catches on, within reach of the pointer; `free`: nothing.

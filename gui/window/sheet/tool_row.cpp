@@ -90,6 +90,8 @@ void ToolRow::add_parts() {
     part("show-bent", _("Bent plate"), _("The plate's deflection, exaggerated"), &session::Display::bent);
     part("show-marks", _("Demand"), _("Numbers and bars of demand at the anchors"), &session::Display::marks);
     part("show-dimensions", _("Dimensions"), _("Distances to edges and between holes"), &session::Display::dimensions);
+    part("show-holds", _("Holds"), _("Where the selected anchor or block may stand so that every check passes"),
+         &session::Display::holds);
     part("show-framing", _("Framing"), _("Blocks and joists under the plate"), &session::Display::framing);
 }
 

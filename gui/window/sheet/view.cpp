@@ -1,6 +1,7 @@
 #include "window/sheet/view.h"
 
 #include "drawing/render/tight_fit.h"
+#include "window/sheet/clip.h"
 #include "window/sheet/drag.h"
 #include "window/sheet/lettering.h"
 #include "window/sheet/title_block.h"
@@ -33,22 +34,6 @@ model::PartId cut_through(const std::vector<model::PartId>& selection, const mod
     });
     return found == selection.rend() ? before : *found;
 }
-
-/// Nothing is painted outside the area while this lives.
-class Clip {
-  public:
-    Clip(cairo_t* cairo, const Area& area) : cairo_(cairo) {
-        cairo_save(cairo_);
-        cairo_rectangle(cairo_, area.left, area.top, area.width, area.height);
-        cairo_clip(cairo_);
-    }
-    ~Clip() { cairo_restore(cairo_); }
-    Clip(const Clip&) = delete;
-    Clip& operator=(const Clip&) = delete;
-
-  private:
-    cairo_t* cairo_;
-};
 
 Area above_title(const CellAreas& areas) {
     return {areas.frame.left, areas.frame.top, areas.frame.width, areas.frame.height - areas.title.height};
@@ -282,11 +267,15 @@ void SheetView::paint_title_block(cairo_t* cairo) {
     title_block_.show(cairo);
 }
 
+void SheetView::paint_over(cairo_t* cairo, const std::optional<CellKind>& kind, const drawing::Scene& scene) {
+    if (!kind || !shown(*kind) || scene.items.empty()) return;
+    const Clip clip(cairo, above_title(areas(*kind)));
+    drawing::paint(cairo, scene, view(*kind), ground_);
+}
+
 void SheetView::paint_live(cairo_t* cairo, const Live& live) {
-    if (live.cell && shown(*live.cell) && !live.marks.items.empty()) {
-        const Clip clip(cairo, above_title(areas(*live.cell)));
-        drawing::paint(cairo, live.marks, view(*live.cell), ground_);
-    }
+    paint_over(cairo, live.region_cell, live.region);
+    paint_over(cairo, live.cell, live.marks);
     if (live.active && shown(*live.active))
         paint_frame(cairo, inset(areas(*live.active).frame, 0.6 * units_per_mm_), drawing::Pen::handle);
 }

@@ -52,6 +52,8 @@ class SheetView {
         std::optional<CellKind> active;  ///< has the focus ring around it
         std::optional<CellKind> cell;    ///< over which `marks` are painted
         drawing::Scene marks;
+        std::optional<CellKind> region_cell;  ///< over which `region` is painted, under the marks
+        drawing::Scene region;
     };
     void paint(cairo_t* cairo, const Live& live);
 
@@ -76,6 +78,7 @@ class SheetView {
     void paint_cell(cairo_t* cairo, CellKind kind);
     void paint_image(cairo_t* cairo, CellKind kind, const drawing::Emphasis& emphasis);
     void paint_title_block(cairo_t* cairo);
+    void paint_over(cairo_t* cairo, const std::optional<CellKind>& kind, const drawing::Scene& scene);
     void paint_live(cairo_t* cairo, const Live& live);
     void paint_frame(cairo_t* cairo, const drawing::Area& area, drawing::Pen pen) const;
 

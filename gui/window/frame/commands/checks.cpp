@@ -48,6 +48,9 @@ bool run_checks_command(int id, const CommandTarget& target) {
         case command_findings:
             panes.show_notes();
             break;
+        case command_find_sizes:
+            panes.find_sizes();
+            break;
         case command_remark:
             add_remark(target);
             return true;

@@ -17,6 +17,9 @@ bool run_file_command(int id, const CommandTarget& target) {
     }
     switch (id) {
         case command_new:
+            application.show_start_window();
+            return true;
+        case command_new_on_plate:
             if (const auto plate = ask_stock_plate(&frame, application)) application.start_on(*plate, &frame);
             return true;
         case wxID_OPEN:

@@ -67,6 +67,9 @@ std::optional<session::Display> changed(int id, session::Display display) {
         case command_framing:
             display.framing = !display.framing;
             return display;
+        case command_holds:
+            display.holds = !display.holds;
+            return display;
         case command_hand:
             display.method = drawing::Method::hand;
             return display;
@@ -109,6 +112,11 @@ bool run_pane_command(int id, const CommandTarget& target) {
             break;
         case command_reset_layout:
             target.panes.reset_layout();
+            break;
+        case command_page_drawings:
+        case command_page_sizes:
+        case command_page_charts:
+            target.panes.show(static_cast<Page>(id - command_page_drawings));
             break;
         default:
             return false;

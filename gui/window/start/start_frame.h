@@ -1,24 +1,23 @@
 #pragma once
-// Where a day begins: a stock plate to start a detail on, or a file.
+// Where a day begins: a job told in a few answers, a stock plate, or a file.
 #include <wx/frame.h>
 
 namespace toehold::window {
 
 class Application;
-class PlateList;
+class JobPage;
 
 class StartFrame : public wxFrame {
   public:
     explicit StartFrame(Application& application);
 
   private:
-    void add_heading(wxSizer& column);
-    wxSizer* plates_side();
-    wxSizer* files_side();
-    void begin_on_chosen();
+    wxSizer* heading();
+    wxSizer* files_row();
+    void add_recent(wxSizer& row);
 
     Application& application_;
-    PlateList* plates_ = nullptr;
+    JobPage* job_ = nullptr;
 };
 
 }  // namespace toehold::window
