@@ -54,15 +54,18 @@ Change of_length(std::string id, double length_in, const std::string& name) {
             [length_in, name](const BaseDetail& changed) {
                 return phrase("Replace the anchors: {} x {}, {} long under the head, one in every hole.",
                               anchor_count(changed), name, Dimension{length_in});
-            }};
+            },
+            "length"};
 }
 
+/// Two inches longer, a common long one, and as long as what is below takes: blocks may be changed for deeper ones too.
 std::vector<Change> longer(const Resolved& resolved, const std::string& name) {
-    constexpr double step_in = 2.0;
-    const double now_in = screw_length_in(resolved.detail), longest = longest_in(resolved);
-    std::vector<Change> changes;
-    if (now_in + step_in < longest) changes.push_back(of_length("longer-screws", now_in + step_in, name));
-    if (now_in < longest) changes.push_back(of_length("longest-screws", longest, name));
+    constexpr double step_in = 2.0, common_in = 8.0;
+    const double now_in = screw_length_in(resolved.detail);
+    std::vector<Change> changes{of_length("longer-screws", now_in + step_in, name)};
+    if (common_in > now_in + step_in) changes.push_back(of_length("long-screws", common_in, name));
+    if (const double longest = longest_in(resolved); longest > std::max(common_in, now_in + step_in))
+        changes.push_back(of_length("longest-screws", longest, name));
     return changes;
 }
 
@@ -83,7 +86,7 @@ std::vector<Change> larger_lags(const Resolved& resolved, const catalog::Catalog
         changes.push_back(
             {changes.empty() ? "larger-screws" : "much-larger-screws", "anchor",
              [size = *size](BaseDetail& detail) { return set_fastener(detail, size, std::nullopt, Holes::keep_edges); },
-             [name = row.name](const BaseDetail& changed) { return drilled_words(changed, name); }});
+             [name = row.name](const BaseDetail& changed) { return drilled_words(changed, name); }, "diameter"});
     }
     return changes;
 }
@@ -147,17 +150,18 @@ Change backing_plates() {
 std::vector<Change> anchor_changes(const Resolved& resolved, const catalog::Catalog& catalog) {
     std::vector<Change> changes;
     if (resolved.anchors.empty()) return changes;
-    if (all_screws(resolved) && !common_size(resolved.detail).empty()) {
-        const std::string& size = common_size(resolved.detail);
-        const auto* const lag = catalog::find(catalog.lag_screws, size);
-        const auto* const screw = catalog::find(catalog.wood_screws, size);
-        changes = longer(resolved, lag != nullptr ? lag->name : screw != nullptr ? screw->name : size);
-        if (lag != nullptr)
-            for (Change& change : larger_lags(resolved, catalog)) changes.push_back(std::move(change));
-    }
+    // What replaces them comes before their length, which then is of what there is.
     if (const catalog::BoltSize* const bolt = bolt_for(resolved, catalog))
         changes.push_back(through_bolts(*bolt, *fastener_size(catalog, bolt->id, "a307")));
     if (all_bolts(resolved.detail)) changes.push_back(backing_plates());
+    const std::string size = common_size(resolved.detail);
+    if (!all_screws(resolved) || size.empty()) return changes;
+    const auto* const lag = catalog::find(catalog.lag_screws, size);
+    const auto* const screw = catalog::find(catalog.wood_screws, size);
+    if (lag != nullptr)
+        for (Change& change : larger_lags(resolved, catalog)) changes.push_back(std::move(change));
+    for (Change& change : longer(resolved, lag != nullptr ? lag->name : screw != nullptr ? screw->name : size))
+        changes.push_back(std::move(change));
     return changes;
 }
 

@@ -72,6 +72,23 @@ Change upright(std::string id, const Lumber& of, const std::vector<std::string>&
             upright_words};
 }
 
+/// Where the rows stand too close for a block under each.
+Change flat(const Lumber& of, const std::vector<std::string>& replaced) {
+    return {"flat-block", "blocks",
+            [of, replaced](BaseDetail& detail) {
+                const std::vector<Block> before = detail.framing.blocks;
+                return one_flat_block(detail, of, replaced) && detail.framing.blocks != before;
+            },
+            [](const BaseDetail& changed) {
+                const std::vector<const Block*> blocks = loaded_blocks(changed);
+                if (blocks.empty()) return phrase("Lay one flat block under all anchors.");
+                return phrase(
+                    "Blocks under the anchors: {} pieces of {} laid flat, {} long, {}, under all rows of "
+                    "anchors together.",
+                    blocks.size(), blocks.front()->size, Dimension{longest_in(blocks)}, bays_of(blocks));
+            }};
+}
+
 /// Where an anchor stands in the rim, whose piece is too narrow beside it.
 Change back_from_rim(const Lumber& of) {
     return {"set-back", "blocks",
@@ -116,6 +133,7 @@ std::vector<Change> upright_blocks(const Resolved& resolved, const catalog::Cata
     std::vector<Change> changes{upright("upright-blocks", common, replaced)};
     if (sizes.back().size != common.size) changes.push_back(upright("full-depth-blocks", sizes.back(), replaced));
     changes.push_back(back_from_rim(common));
+    changes.push_back(flat(common, replaced));
     return changes;
 }
 
@@ -196,7 +214,7 @@ Phrase hardware_words(const BaseDetail& changed, double vertical_lb) {
 
 Change with_hardware(std::string id, double vertical_lb) {
     return {std::move(id), "ends", [vertical_lb](BaseDetail& detail) { return hardware(detail, vertical_lb); },
-            [vertical_lb](const BaseDetail& changed) { return hardware_words(changed, vertical_lb); }};
+            [vertical_lb](const BaseDetail& changed) { return hardware_words(changed, vertical_lb); }, "hardware"};
 }
 
 }  // namespace

@@ -18,6 +18,9 @@ struct Change {
     std::function<bool(model::BaseDetail&)> apply;  ///< false: does not go with the detail, or changes nothing
     /// One or two sentences on what is bought and where it goes, read off the changed detail.
     std::function<format::Phrase(const model::BaseDetail& changed)> words;
+    /// Steps of one kind share it, the smaller before the larger: where the largest does not mend what is to be mended
+    /// first, none does. Empty: a step by itself.
+    std::string_view steps = {};
 };
 
 /// In the order they are made one after the other: plate, pattern, anchors, blocks, ends. Smaller steps of a kind

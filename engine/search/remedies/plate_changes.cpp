@@ -39,13 +39,14 @@ std::vector<Change> thicker(const BaseDetail& base) {
                            [](const BaseDetail& changed) {
                                return phrase("Replace the plate by one {} thick, otherwise the same.",
                                              Dimension{on_deck(changed).plate.thickness_in});
-                           }});
+                           },
+                           "thickness"});
     }
     return changes;
 }
 
-Phrase larger_words(const BaseDetail& changed) {
-    if (changed.framing.blocks.empty())
+Phrase larger_words(const BaseDetail& changed, bool had_blocks) {
+    if (!had_blocks)
         return phrase("Replace the plate by one of {}, its holes as far from the edges as before.",
                       plate_words(changed));
     return phrase(
@@ -63,7 +64,10 @@ Change larger(const std::shared_ptr<const BaseDetail>& base, std::string id, dou
                 const double depth_in = std::floor(extent_in(outline, PlanAxis::y)) + steps_in;
                 return resize_plate(detail, width_in, depth_in, Holes::keep_edges) && blocks_follow(detail, *base);
             },
-            larger_words};
+            [had_blocks = !base->framing.blocks.empty()](const BaseDetail& changed) {
+                return larger_words(changed, had_blocks);
+            },
+            "size"};
 }
 
 /// A third hole in every row that runs outward, where a rectangle of four is filled.

@@ -26,6 +26,7 @@ struct Search {
     const catalog::Catalog& catalog;
     const review::Stop& stop;
     std::vector<Change> changes;
+    Trial original;
     std::set<std::vector<std::size_t>> tried = {};
     std::vector<Remedy> remedies = {};
     int probes = 0, reviews = 0;
@@ -45,14 +46,13 @@ Remedy remedy_of(const Trial& trial, const std::vector<Change>& menu, const Revi
     return remedy;
 }
 
-/// Fewer failures, or the same ones by less.
-bool helps(const Remedy& remedy, const Review& before) {
-    if (!before.demand) return true;
-    const std::size_t left = remedy.failing_results + remedy.failing_findings;
-    const std::size_t failed = before.facts.counts.failing() + before.facts.counts.findings_fail;
-    if (left != failed) return left < failed;
+/// Fewer kinds of failure, else fewer of them, else the same ones by less: an anchor that now reaches a block has
+/// checks it did not have before.
+bool helps(const Trial& trial, const Trial& original) {
+    const auto failures = [](const Trial& one) { return std::tuple(one.limits.size(), one.failing); };
     constexpr double notably = 0.95;
-    return remedy.governing.ratio < notably * before.governing.ratio;
+    if (failures(trial) != failures(original)) return failures(trial) < failures(original);
+    return trial.worst < notably * original.worst;
 }
 
 /// Under every push, and what fails then in place of what the probe said.
@@ -62,7 +62,7 @@ void review_whole(Search& search, Trial& trial) {
     note_failures(trial, after);
     if (!after.demand) return;
     Remedy remedy = remedy_of(trial, search.changes, after);
-    if (helps(remedy, search.review)) search.remedies.push_back(std::move(remedy));
+    if (!search.review.demand || helps(trial, search.original)) search.remedies.push_back(std::move(remedy));
 }
 
 /// Nothing fails any more, though something may still not be specified.
@@ -83,21 +83,56 @@ bool excludes(const Search& search, const Trial& from, std::size_t change) {
                        [&](std::size_t made) { return search.changes[made].axis == search.changes[change].axis; });
 }
 
-/// The trial with one more change, for every change that bears on what is to be mended first.
+/// Numbers of the changes that bear on what the trial must mend first, or where none does (the post fails), on whatever
+/// else fails; without those that the trial's own exclude.
+std::vector<std::size_t> next_changes(const Search& search, const Trial& from) {
+    std::vector<std::size_t> on_first, on_any;
+    for (std::size_t change = 0; change < search.changes.size(); ++change) {
+        if (excludes(search, from, change)) continue;
+        const auto bears = [&](const std::string& limit) { return bears_on(search.changes[change], limit); };
+        if (bears(from.first)) on_first.push_back(change);
+        if (std::any_of(from.limits.begin(), from.limits.end(), bears)) on_any.push_back(change);
+    }
+    return on_first.empty() ? on_any : on_first;
+}
+
+/// The trial with this change too, probed; absent where they do not go together, were tried before, or no probe is
+/// left.
+std::optional<Trial> with(Search& search, const Trial& from, std::size_t change) {
+    std::vector<std::size_t> together = from.changes;
+    together.insert(std::upper_bound(together.begin(), together.end(), change), change);
+    if (search.probes == most_probes || search.stopped() || !search.tried.insert(together).second) return std::nullopt;
+    std::optional<Trial> trial = changed(search.review.resolved, search.changes, together, search.catalog);
+    if (!trial) return std::nullopt;
+    ++search.probes;
+    probe(*trial);
+    trial->stuck = trial->first == from.first;
+    return trial;
+}
+
+/// Of steps of one kind the largest is tried first, and the smaller ones only where it mends what is to be mended
+/// first, up to the first of them that does.
+void try_steps(Search& search, const Trial& from, const std::vector<std::size_t>& steps, std::vector<Trial>& trials) {
+    std::optional<Trial> largest = with(search, from, steps.back());
+    const bool mended = largest && !largest->stuck;
+    for (std::size_t step = 0; mended && step + 1 < steps.size(); ++step) {
+        std::optional<Trial> smaller = with(search, from, steps[step]);
+        const bool as_good = smaller && !smaller->stuck;
+        if (smaller) trials.push_back(std::move(*smaller));
+        if (as_good) break;
+    }
+    if (largest) trials.push_back(std::move(*largest));
+}
+
+/// The trial with one more change, each of those that may come next in turn.
 std::vector<Trial> with_one_more(Search& search, const Trial& from) {
     std::vector<Trial> more;
-    for (std::size_t change = 0; change < search.changes.size(); ++change) {
-        if (excludes(search, from, change) || !bears_on(search.changes[change], from.first)) continue;
-        std::vector<std::size_t> together = from.changes;
-        together.insert(std::upper_bound(together.begin(), together.end(), change), change);
-        if (!search.tried.insert(together).second) continue;
-        if (search.probes == most_probes || search.stopped()) break;
-        std::optional<Trial> trial = changed(search.review.resolved, search.changes, together, search.catalog);
-        if (!trial) continue;
-        ++search.probes;
-        probe(*trial);
-        trial->stuck = trial->first == from.first;
-        more.push_back(std::move(*trial));
+    const std::vector<std::size_t> next = next_changes(search, from);
+    for (std::size_t at = 0; at < next.size();) {
+        const std::string_view kind = search.changes[next[at]].steps;
+        std::vector<std::size_t> steps{next[at++]};
+        while (!kind.empty() && at < next.size() && search.changes[next[at]].steps == kind) steps.push_back(next[at++]);
+        try_steps(search, from, steps, more);
     }
     return more;
 }
@@ -131,13 +166,22 @@ void keep_best(std::vector<Trial>& trials) {
 
 /// Where nothing lets it hold: what came nearest, as far as reviews are left.
 void review_nearest(Search& search, std::vector<Trial>& nearest) {
+    std::set<std::vector<std::string_view>> known;
     for (Trial& trial : nearest) {
+        if (!known.insert(axes_of(search, trial)).second) continue;
         if (search.remedies.size() >= enough || search.reviews == most_reviews || search.stopped()) return;
         review_whole(search, trial);
     }
 }
 
 int rank(Verdict verdict) { return verdict == Verdict::adequate ? 0 : verdict == Verdict::incomplete ? 1 : 2; }
+
+/// Beside what mends the detail nobody needs what does not.
+void leave_out_failures(std::vector<Remedy>& remedies) {
+    if (std::none_of(remedies.begin(), remedies.end(), mends)) return;
+    remedies.erase(std::remove_if(remedies.begin(), remedies.end(), [](const Remedy& one) { return !mends(one); }),
+                   remedies.end());
+}
 
 /// Those that let it hold stay in the order they were found in: fewest changes, then cheapest.
 void put_in_order(std::vector<Remedy>& remedies) {
@@ -152,11 +196,11 @@ void put_in_order(std::vector<Remedy>& remedies) {
 std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog, const review::Stop& stop) {
     if (review.verdict == Verdict::adequate || review.facts.counts.failing() + review.facts.counts.findings_fail == 0)
         return {};
-    Search search{review, catalog, stop, menu(review.resolved, catalog)};
     Trial original;
     original.resolved = review.resolved;
     note_failures(original, review);
-    std::vector<Trial> kept{original}, nearest;
+    Search search{review, catalog, stop, menu(review.resolved, catalog), original};
+    std::vector<Trial> kept{std::move(original)}, nearest;
     for (std::size_t together = 1; together <= most_together && mending(search) == 0; ++together) {
         std::vector<Trial> trials;
         for (const Trial& from : kept) {
@@ -172,6 +216,7 @@ std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& 
         if (search.stopped() || kept.empty()) break;
     }
     if (search.remedies.empty()) review_nearest(search, nearest);
+    leave_out_failures(search.remedies);
     put_in_order(search.remedies);
     return std::move(search.remedies);
 }

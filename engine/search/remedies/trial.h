@@ -27,7 +27,8 @@ struct Trial {
                                            const std::vector<std::size_t>& changes, const catalog::Catalog& catalog);
 /// Fills what fails from a review of it, of whatever pushes.
 void note_failures(Trial& trial, const review::Review& review);
-/// The same by a probe: what fails then fails under all pushes too, and what does not may.
+/// The same by a probe, of a rigid plate first, which costs a fraction, and where nothing fails then of the plate as it
+/// is. It guides the search and decides nothing: what passes it is reviewed whole.
 void probe(Trial& trial);
 
 /// Whether a change bears on this check or finding.
