@@ -46,7 +46,13 @@ struct HoldingMap {
     [[nodiscard]] const MapNode& at(std::size_t column, std::size_t row) const;
 };
 
-/// Each axis with at least two values in rising order.
+/// Tributary length of rail across, guard height up, in steps coarse enough for a first look.
+struct MapAsked {
+    Asked across, up;
+};
+[[nodiscard]] MapAsked customary_map(const std::vector<Field>& fields);
+
+/// Each axis with at least two values in rising order; two different fields.
 [[nodiscard]] HoldingMap holding_map(const Subject& subject, const Asked& across, const Asked& up, const Run& run = {});
 
 }  // namespace toehold::study

@@ -1,6 +1,6 @@
 #pragma once
 // What the engine says of one of the details a study makes, as little as a chart needs of it.
-#include "demand/sampling.h"
+#include "demand/demand.h"
 #include "review/facts.h"
 #include "study/field.h"
 
@@ -53,14 +53,17 @@ struct Judged {
     /// The largest ratio of a strength, or of a dimension that fails; absent: there is none with a number.
     std::optional<CheckRatio> governing;
     std::vector<CheckRatio> no_path;  ///< those without a load path, whose ratio has no number
-    bool provisional = false;         ///< of a probe: a failure is certain within its margin, a pass is not
 
+    /// Of the governing check; infinite where a check has no load path; absent: not known, or nothing has a number.
+    [[nodiscard]] std::optional<double> ratio() const;
     [[nodiscard]] bool known() const { return refusal.empty(); }
     [[nodiscard]] bool holds() const { return known() && verdict == review::Verdict::adequate; }
 };
 
-/// `made` looked up, its rules asked, its demand found and checked. Never throws for what the detail is.
-[[nodiscard]] Judged judge(const Made& made, const catalog::Catalog& catalog, const demand::Sampling& sampling = {});
+/// Its rules asked, its demand found and checked. Never throws for what the detail is.
+[[nodiscard]] Judged judge(const catalog::Resolved& resolved);
+/// The same where the demand is known already.
+[[nodiscard]] Judged judge(const catalog::Resolved& resolved, demand::Outcome outcome);
 /// Of a detail set so.
 [[nodiscard]] Judged judge(const Subject& subject, const std::vector<Field>& fields, const Settings& settings);
 

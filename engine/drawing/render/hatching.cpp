@@ -83,10 +83,10 @@ void use_faint(const Canvas& canvas, double opacity, double width_mm) {
     cairo_set_antialias(canvas.cairo, CAIRO_ANTIALIAS_FAST);
 }
 
-void hatch_metal(const Canvas& canvas, const std::vector<Contour>& contours) {
-    constexpr double spacing_mm = 1.3;
+/// Lines at 45 degrees.
+void hatch_aslant(const Canvas& canvas, const std::vector<Contour>& contours, double spacing_mm, double opacity) {
     const Turned area = begin_turned(canvas, contours, std::numbers::pi / 4.0);
-    use_faint(canvas, 0.75, 0.13);
+    use_faint(canvas, opacity, 0.13);
     cairo_new_path(canvas.cairo);
     const double spacing = units(canvas, spacing_mm);
     const Box& seen = area.canvas.visible;
@@ -203,7 +203,10 @@ void hatch_rings(const Canvas& canvas, const std::vector<Contour>& contours) {
 void hatch(const Canvas& canvas, const std::vector<Contour>& contours, Fill fill) {
     switch (fill) {
         case Fill::metal_cut:
-            hatch_metal(canvas, contours);
+            hatch_aslant(canvas, contours, 1.3, 0.75);
+            break;
+        case Fill::failing:
+            hatch_aslant(canvas, contours, 2.4, 0.6);
             break;
         case Fill::wood_end:
             hatch_rings(canvas, contours);

@@ -176,6 +176,10 @@ Colour fill_colour(Fill fill, Ground ground) {
             return of.capacity;
         case Fill::stale:
             return with_opacity(of.ground, of.stale);
+        case Fill::failing:
+            return with_opacity(of.ground, 0.0);
+        case Fill::holding:
+            return with_opacity(of.handle, of.pale);
     }
     return of.ground;
 }

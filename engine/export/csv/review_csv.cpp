@@ -1,37 +1,23 @@
 #include "export/csv/review_csv.h"
 
+#include "export/csv/cells.h"
 #include "export/json/keys.h"
 #include "format/figures.h"
 
-#include <fmt/format.h>
-
-#include <cmath>
-
 namespace toehold::exporting {
 namespace {
-
-constexpr std::string_view line_end = "\r\n";
-
-/// The fewest digits that read back to the same number.
-std::string number_cell(double value) { return std::isfinite(value) ? fmt::format("{}", value) : std::string(); }
-
-std::string number_cell(const std::optional<double>& value) { return value ? number_cell(*value) : std::string(); }
-
-std::string csv_line(const std::vector<std::string>& cells) {
-    return fmt::format("{}{}", fmt::join(cells, ","), line_end);
-}
 
 std::string anchor_row(const FiledReview& filed, std::size_t index) {
     const catalog::Anchor& anchor = filed.review->resolved.anchors.at(index);
     const demand::AnchorEnvelope& envelope = filed.review->demand->anchors.at(index);
     return csv_line({csv_cell(filed.file), csv_cell(filed.review->detail), csv_cell(anchor.id),
-                     number_cell(anchor.at.x_in), number_cell(anchor.at.y_in), csv_cell(anchor.name),
-                     number_cell(envelope.tension_lb), number_cell(format::degrees(envelope.direction_rad)),
-                     number_cell(envelope.tension_low_lb), number_cell(envelope.flexible_tension_lb),
-                     number_cell(envelope.rigid_tension_lb), number_cell(envelope.hand_edge_lb),
-                     number_cell(envelope.hand_anchor_lb), number_cell(envelope.shear_lb),
-                     number_cell(envelope.proof_tension_lb), number_cell(envelope.stiffness_lb_per_in),
-                     number_cell(anchor.embedment_in), number_cell(anchor.thread_in_block_in)});
+                     csv_number(anchor.at.x_in), csv_number(anchor.at.y_in), csv_cell(anchor.name),
+                     csv_number(envelope.tension_lb), csv_number(format::degrees(envelope.direction_rad)),
+                     csv_number(envelope.tension_low_lb), csv_number(envelope.flexible_tension_lb),
+                     csv_number(envelope.rigid_tension_lb), csv_number(envelope.hand_edge_lb),
+                     csv_number(envelope.hand_anchor_lb), csv_number(envelope.shear_lb),
+                     csv_number(envelope.proof_tension_lb), csv_number(envelope.stiffness_lb_per_in),
+                     csv_number(anchor.embedment_in), csv_number(anchor.thread_in_block_in)});
 }
 
 std::string check_row_of(const FiledReview& filed, const checks::CheckResult& result) {
@@ -39,28 +25,14 @@ std::string check_row_of(const FiledReview& filed, const checks::CheckResult& re
     const checks::Link link = result.link.value_or(checks::Link{});
     return csv_line({csv_cell(filed.file), csv_cell(filed.review->detail), csv_cell(result.id),
                      csv_cell(format::english(result.title)), csv_cell(model::key(result.part)),
-                     std::string(key(result.status)), number_cell(result.demand),
-                     known ? number_cell(result.capacity) : std::string(), csv_cell(result.unit),
-                     known ? number_cell(result.ratio) : std::string(), number_cell(result.direction_deg),
+                     std::string(key(result.status)), csv_number(result.demand),
+                     known ? csv_number(result.capacity) : std::string(), csv_cell(result.unit),
+                     known ? csv_number(result.ratio) : std::string(), csv_number(result.direction_deg),
                      csv_cell(model::key(link.from)), csv_cell(model::key(link.to)), csv_cell(format::english(link.by)),
                      csv_cell(result.clause), csv_cell(format::english(result.note))});
 }
 
 }  // namespace
-
-std::string csv_cell(const std::string& text) {
-    constexpr std::string_view begins_formula = "=+-@\t\r";
-    std::string harmless = text;
-    if (!text.empty() && begins_formula.find(text.front()) != std::string_view::npos)
-        harmless.insert(harmless.begin(), '\'');
-    if (harmless.find_first_of(",\"\r\n") == std::string::npos) return harmless;
-    std::string quoted = "\"";
-    for (const char character : harmless) {
-        if (character == '"') quoted += '"';
-        quoted += character;
-    }
-    return quoted + "\"";
-}
 
 std::string anchors_csv_heading() {
     return csv_line({"file", "detail", "anchor", "x (in)", "y (in)", "fastener", "tension used (lb)",

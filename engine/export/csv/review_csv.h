@@ -28,7 +28,4 @@ struct FiledReview {
 [[nodiscard]] std::string checks_csv_heading();
 [[nodiscard]] std::string checks_csv_rows(const FiledReview& filed);
 
-/// One text as a cell: made harmless, then quoted where it must be.
-[[nodiscard]] std::string csv_cell(const std::string& text);
-
 }  // namespace toehold::exporting

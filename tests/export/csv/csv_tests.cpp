@@ -1,6 +1,8 @@
 // Tables for a spreadsheet, read back by a reader of RFC 4180 written here from the standard.
 #include "export/csv/review_csv.h"
 
+#include "export/csv/cells.h"
+
 #include "export/fake_review.h"
 
 #include <catch2/catch.hpp>

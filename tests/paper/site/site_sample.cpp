@@ -31,6 +31,13 @@ SheetWords words_of(const paper::Placed& placed, const drawing::Text& text) {
                          : text.upright == drawing::Upright::middle ? 0.5
                                                                     : 0.0;
     SheetWords words{text.words, size};
+    if (text.angle_deg == 90.0) {
+        words.left = at.x - above * capitals * size;
+        words.right = words.left + (capitals + hanging) * size;
+        words.top = at.y - (1.0 - across) * wide;
+        words.bottom = words.top + wide;
+        return words;
+    }
     words.left = at.x - across * wide;
     words.right = words.left + wide;
     words.top = at.y - above * capitals * size;
@@ -83,7 +90,8 @@ std::vector<SheetWords> words_on(const paper::Sheet& sheet) {
         for (const drawing::Item& item : placed.scene.items) {
             const auto* const text = std::get_if<drawing::Text>(&item);
             if (text == nullptr) continue;
-            if (text->angle_deg != 0.0) throw std::runtime_error("words aslant: " + text->words);
+            if (text->angle_deg != 0.0 && text->angle_deg != 90.0)
+                throw std::runtime_error("words aslant: " + text->words);
             all.push_back(words_of(placed, *text));
         }
     }

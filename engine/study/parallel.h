@@ -1,0 +1,53 @@
+#pragma once
+// Pieces of work that do not need each other, on several threads.
+#include "study/judged.h"
+
+#include <algorithm>
+#include <atomic>
+#include <cstddef>
+#include <exception>
+#include <mutex>
+#include <thread>
+#include <vector>
+
+namespace toehold::study {
+
+[[nodiscard]] inline std::size_t threads_for(std::size_t count, std::size_t asked_for) {
+    const std::size_t cores = std::max<std::size_t>(1, std::thread::hardware_concurrency());
+    return std::max<std::size_t>(1, std::min(count, asked_for == 0 ? cores : asked_for));
+}
+
+/// Calls `work(index)` for each of 0 to count - 1; false when it was stopped before all were begun. What `work` throws
+/// ends the others and is thrown here.
+template <class Work>
+bool for_each_index(std::size_t count, const Run& run, const Work& work) {
+    std::atomic<std::size_t> next{0}, begun{0};
+    std::size_t done = 0;
+    std::mutex told;
+    std::exception_ptr fault;
+    const auto work_on = [&] {
+        try {
+            for (std::size_t index = next++; index < count; index = next++) {
+                if (run.stop && run.stop()) return;
+                ++begun;
+                work(index);
+                const std::lock_guard lock(told);
+                ++done;
+                if (run.progress) run.progress(done, count);
+            }
+        } catch (...) {
+            next = count;
+            const std::lock_guard lock(told);
+            if (!fault) fault = std::current_exception();
+        }
+    };
+    {
+        std::vector<std::jthread> others;
+        for (std::size_t thread = 1; thread < threads_for(count, run.jobs); ++thread) others.emplace_back(work_on);
+        work_on();
+    }
+    if (fault) std::rethrow_exception(fault);
+    return begun == count;
+}
+
+}  // namespace toehold::study
