@@ -16,8 +16,8 @@ using format::Locale;
 using format::Phrase;
 using format::phrase;
 
-constexpr std::array<std::string_view, 9> command_names = {"check", "compare", "remark",   "report", "draw",
-                                                           "site",  "letter",  "validate", "list"};
+constexpr std::array<std::string_view, 12> command_names = {"new",    "size", "check", "compare", "chart",    "remark",
+                                                            "report", "draw", "site",  "letter",  "validate", "list"};
 
 Phrase purpose() {
     return phrase(
@@ -33,6 +33,8 @@ struct Example {
 
 std::string examples(const Locale& locale) {
     const std::vector<Example> all = {
+        {"toehold new -o porch.xml", phrase("start a detail from the job, question by question")},
+        {"toehold size porch.xml -o found", phrase("the least plate, anchors and blocking that hold")},
         {"toehold check porch.xml", phrase("is this base adequate, and what governs?")},
         {"toehold check porch.xml --explain anchor-withdrawal", phrase("worked steps of one check")},
         {"toehold check --json east.xml west.xml", phrase("for another program")},
@@ -40,6 +42,8 @@ std::string examples(const Locale& locale) {
         {"toehold check --csv anchors details > anchors.csv", phrase("for a spreadsheet")},
         {"toehold compare submitted.xml own.xml", phrase("what differs, and does the verdict change?")},
         {"toehold compare porch.xml --second-basis method=LRFD", phrase("the same detail on another basis")},
+        {"toehold chart porch.xml --field height=30..48/2", phrase("every check over guard height, as a table")},
+        {"toehold chart porch.xml --map -o porch.svg", phrase("what holds over post spacing and guard height")},
         {"toehold remark porch.xml --about weld \"Leg?\"", phrase("a reviewer's remark, kept in the file")},
         {"toehold report porch.xml", phrase("the calculation, as PDF")},
         {"toehold draw porch.xml -o plate.dxf", phrase("the plate, for the cutting table")},
@@ -60,8 +64,9 @@ Phrase exit_statuses() {
     return phrase(
         "Exit status: 0 adequate (or valid); 1 inadequate or incomplete; 2 unusable input or command line;\n"
         "3 program fault, or output that could not be written. With several files: the largest.\n"
-        "Of report, draw, site and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
-        "Of compare: 0 the same verdict on both sides; 1 the verdict changes; 2 and 3 as above.");
+        "Of new, chart, report, draw, site and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
+        "Of compare: 0 the same verdict on both sides; 1 the verdict changes; 2 and 3 as above.\n"
+        "Of size: 0 something holds; 1 nothing holds; 2 and 3 as above.");
 }
 
 std::string command_list() {
@@ -102,10 +107,13 @@ std::optional<UsageError> whats_wrong(const ListCommand& command) {
 
 /// Every command, of which the command line fills in one.
 struct Commands {
+    NewCommand started;
+    SizeCommand size;
     CheckCommand check;
     CompareCommand compare;
     RemarkCommand remark;
     PaperCommand report, draw, site, letter;
+    ChartCommand chart;
     ValidateCommand validate;
     ListCommand list;
 };
@@ -117,8 +125,11 @@ Command sound(const Chosen& command) {
 }
 
 Command chosen(const CLI::App& app, const Commands& commands) {
+    if (app.got_subcommand("new")) return commands.started;
+    if (app.got_subcommand("size")) return commands.size;
     if (app.got_subcommand("check")) return commands.check;
     if (app.got_subcommand("compare")) return sound(commands.compare);
+    if (app.got_subcommand("chart")) return commands.chart;
     if (app.got_subcommand("remark")) return commands.remark;
     if (app.got_subcommand("report")) return commands.report;
     if (app.got_subcommand("draw")) return commands.draw;
@@ -140,8 +151,11 @@ Command parse_arguments(int count, const char* const* arguments, const Locale& l
     app.set_version_flag("--version", "toehold " TOEHOLD_VERSION);
     app.require_subcommand(1);
     Commands commands;
+    add_new(app, commands.started, locale);
+    add_size(app, commands.size, locale);
     add_check(app, commands.check, locale);
     add_compare(app, commands.compare, locale);
+    add_chart(app, commands.chart, locale);
     add_remark(app, commands.remark, locale);
     add_report(app, commands.report, locale);
     add_draw(app, commands.draw, locale);

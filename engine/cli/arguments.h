@@ -1,6 +1,9 @@
 #pragma once
 // The command line as values. Nothing is opened and nothing printed here; help is in the language of `locale`.
+#include "cli/chart/command.h"
+#include "cli/new_command.h"
 #include "cli/paper_command.h"
+#include "cli/size/command.h"
 #include "format/phrase.h"
 #include "units/quantity.h"
 
@@ -68,8 +71,8 @@ struct UsageError {
     format::Phrase message;  ///< one sentence
 };
 
-using Command = std::variant<CheckCommand, CompareCommand, RemarkCommand, PaperCommand, ValidateCommand, ListCommand,
-                             ShowText, UsageError>;
+using Command = std::variant<NewCommand, SizeCommand, CheckCommand, CompareCommand, RemarkCommand, PaperCommand,
+                             ChartCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
 
 [[nodiscard]] Command parse_arguments(int count, const char* const* arguments, const format::Locale& locale);
 
