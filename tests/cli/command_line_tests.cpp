@@ -44,9 +44,9 @@ TEST_CASE("the version is one line", "[process]") {
 
 TEST_CASE("a command line that cannot be understood gives one sentence and status 2", "[process][bad-input]") {
     check_refused({}, "subcommand is required");
-    check_refused(
-        {"chek", "a.xml"},
-        "\"chek\" is not a command; there are: check, compare, remark, report, draw, site, letter, validate, list");
+    check_refused({"chek", "a.xml"},
+                  "\"chek\" is not a command; there are: new, size, check, compare, chart, remark, report, draw, site, "
+                  "letter, validate, list");
     check_refused({"check"}, "FILE is required");
     check_refused({"check", "--bogus", "a.xml"}, "--bogus");
     check_refused({"check", "--json", "--explain", "weld", "a.xml"}, "excludes");
@@ -131,7 +131,8 @@ TEST_CASE("output that cannot be written is said, with status 3", "[process][bad
 TEST_CASE("the manual page names every command and option", "[process]") {
     const std::string page = toehold::test::bytes_of(TOEHOLD_MANUAL);
     std::string help;
-    for (const char* command : {"check", "compare", "remark", "report", "draw", "site", "letter", "validate", "list"}) {
+    for (const char* command :
+         {"new", "size", "check", "compare", "chart", "remark", "report", "draw", "site", "letter", "validate", "list"}) {
         help += run_toehold({command, "--help"}).out;
         CHECK(contains(page, std::string(".B ") + command + "\n"));
     }

@@ -26,9 +26,9 @@ SideAngles angles(const Chance& chance, double depth_in) {
 }
 
 ReportedConnector connector(const Chance& chance) {
-    return {"c " + chance.words(),    chance.words(),           chance.given(1.0, 2e3),  chance.given(1.0, 2e3),
-            chance.given(1.0, 2e3),   chance.given(1.0, 4.0),   chance.given(1.0, 2e3),  chance.given(1.0, 9.0),
-            chance.perhaps(1e2, 1e6), chance.perhaps(0.0, 1.0), chance.perhaps(0.0, 1.0)};
+    return {"c " + chance.words(),    chance.words(),           chance.given(1.0, 2e3),   chance.given(1.0, 2e3),
+            chance.given(1.0, 2e3),   chance.given(1.0, 4.0),   chance.given(1.0, 2e3),   chance.given(1.0, 9.0),
+            chance.perhaps(1e2, 1e6), chance.perhaps(0.0, 1.0), chance.perhaps(0.0, 1.0), chance.coin()};
 }
 
 EndGrainFasteners structural_screws(const Chance& chance) {
