@@ -1,7 +1,7 @@
 // Price tables: the shipped one, and every fault of one's own said in one sentence.
+#include "xml/catalog/prices_file.h"
 #include "support/problems.h"
 #include "support/shipped.h"
-#include "xml/catalog/prices_file.h"
 
 #include <catch2/catch.hpp>
 

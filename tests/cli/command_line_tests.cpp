@@ -131,8 +131,8 @@ TEST_CASE("output that cannot be written is said, with status 3", "[process][bad
 TEST_CASE("the manual page names every command and option", "[process]") {
     const std::string page = toehold::test::bytes_of(TOEHOLD_MANUAL);
     std::string help;
-    for (const char* command :
-         {"new", "size", "check", "compare", "chart", "remark", "report", "draw", "site", "letter", "validate", "list"}) {
+    for (const char* command : {"new", "size", "check", "compare", "chart", "remark", "report", "draw", "site",
+                                "letter", "validate", "list"}) {
         help += run_toehold({command, "--help"}).out;
         CHECK(contains(page, std::string(".B ") + command + "\n"));
     }

@@ -37,7 +37,8 @@ demand::Demand edge_pressed(const catalog::Resolved& resolved, double along_in) 
 
 }  // namespace
 
-TEST_CASE("a pressure that falls off from the plate's edge is held as a block about its resultant", "[closed-form][B2]") {
+TEST_CASE("a pressure that falls off from the plate's edge is held as a block about its resultant",
+          "[closed-form][B2]") {
     const catalog::Resolved resolved = test::example_resolved();
     const auto results = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 8.0));
     // N = 500/2 x 1.5 x 8 = 3000 lb at a third of 1.5 in, 0.5 in from the edge: a block 1 in by 8 in, 375 psi. The mean
