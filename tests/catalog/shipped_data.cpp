@@ -53,6 +53,14 @@ double clockwise_turn(const std::vector<model::Hole>& holes) {
     return twice_area;
 }
 
+/// The hole of a bolt is a sixteenth wider.
+double widest_anchor_in(double hole_in) {
+    for (const double anchor_in : {0.5, 0.4375}) {
+        if (hole_in >= anchor_in + 0.0625 - 1e-9) return anchor_in;
+    }
+    return 0.375;
+}
+
 }  // namespace
 
 TEST_CASE("The shipped data reads without a problem", "[catalog][unit]") {
@@ -108,7 +116,7 @@ TEST_CASE("Stock plates can be made and take the anchors they are meant for", "[
         INFO(plate.id);
         CHECK(model::validate(plate).empty());
         for (const model::Hole& hole : plate.holes) {
-            const double anchor_in = std::get<model::RoundHole>(hole.shape).diameter_in < 0.5 ? 0.375 : 0.5;
+            const double anchor_in = widest_anchor_in(std::get<model::RoundHole>(hole.shape).diameter_in);
             CHECK(anchors_fit(hole, anchor_in));
             CHECK(model::edge_distance_in(plate.outline, hole.center) >= 1.75 * anchor_in - 1e-3);
         }

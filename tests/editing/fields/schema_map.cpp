@@ -220,6 +220,7 @@ const std::map<std::string, std::string>& field_for() {
         {"angles@gauge", end + "gauge"},
         {"angles@threads", end + "threads"},
         {"connector@name", end + "name"},
+        {"connector@chosen", end + "chosen"},
         {"connector@report", end + "report"},
         {"connector@uplift", end + "uplift"},
         {"connector@down", end + "down"},
