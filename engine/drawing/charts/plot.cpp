@@ -64,6 +64,7 @@ std::vector<Tick> even_ticks(double from, double to, std::size_t most) {
 std::vector<Tick> value_ticks(const study::Field& field, const std::vector<double>& values, const Axis& axis,
                               const ChartRoom& room) {
     std::vector<Tick> ticks;
+    ticks.reserve(values.size());
     for (const double value : values) ticks.push_back({value, study::value_figure(field, value, room.locale.system)});
     const auto fits = [&](std::size_t every) {
         double free_from = -1e9;
@@ -100,7 +101,7 @@ std::vector<Tick> upright_ticks(const study::Field& field, const std::vector<dou
 }
 
 std::string axis_title(const study::Field& field, const ChartRoom& room) {
-    const std::string name = format::text(field.name, room.locale);
+    std::string name = format::text(field.name, room.locale);
     if (!field.sizes.empty()) return name;
     return name + ", " + format::in_system(1.0, field.unit, room.locale.system).unit;
 }

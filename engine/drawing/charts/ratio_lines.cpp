@@ -46,6 +46,7 @@ double top_ratio(const std::vector<study::Line>& lines) {
     constexpr double least = 1.25, modest = 3.0, beyond = 1.25;
     double top = least;
     std::vector<double> sorted;
+    sorted.reserve(lines.size());
     for (const study::Line& line : lines) sorted.push_back(line.largest);
     std::sort(sorted.begin(), sorted.end());
     const double middle = sorted.empty() ? 0.0 : sorted[(sorted.size() - 1) / 2];
