@@ -23,7 +23,11 @@ double inside(const EquilibriumTriangle& triangle, Point point) {
     return std::min({share[0], share[1], share[2]});
 }
 
-int number(double from_low, double side) { return side > 0.0 ? static_cast<int>(from_low / side) : 0; }
+/// Of `count` cells in a row, the one this far from the first's beginning, or the nearest.
+std::size_t number(double from_low, double side, std::size_t count) {
+    if (!(side > 0.0) || !(from_low > 0.0)) return 0;
+    return static_cast<std::size_t>(std::min(from_low / side, static_cast<double>(count - 1)));
+}
 
 }  // namespace
 
@@ -36,7 +40,8 @@ TriangleFinder::TriangleFinder(std::span<const EquilibriumTriangle> triangles) :
                {std::max(all.high.x, box.high.x), std::max(all.high.y, box.high.y)}};
     }
     low_ = all.low;
-    cell_ = {(all.high.x - low_.x) / cells_, (all.high.y - low_.y) / cells_};
+    constexpr auto each_way = static_cast<double>(cells_);
+    cell_ = {(all.high.x - low_.x) / each_way, (all.high.y - low_.y) / each_way};
     for (std::size_t at = 0; at < triangles.size(); ++at) {
         const Box box = box_of(triangles[at]);
         const std::size_t first = cell(box.low), last = cell(box.high);
@@ -48,9 +53,7 @@ TriangleFinder::TriangleFinder(std::span<const EquilibriumTriangle> triangles) :
 }
 
 std::size_t TriangleFinder::cell(Point point) const {
-    const int column = std::clamp(number(point.x - low_.x, cell_.x), 0, cells_ - 1);
-    const int row = std::clamp(number(point.y - low_.y, cell_.y), 0, cells_ - 1);
-    return static_cast<std::size_t>(row * cells_ + column);
+    return number(point.y - low_.y, cell_.y, cells_) * cells_ + number(point.x - low_.x, cell_.x, cells_);
 }
 
 std::size_t TriangleFinder::at(std::span<const EquilibriumTriangle> triangles, Point point) const {

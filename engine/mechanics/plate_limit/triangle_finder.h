@@ -18,7 +18,7 @@ class TriangleFinder {
     [[nodiscard]] std::size_t at(std::span<const EquilibriumTriangle> triangles, Point point) const;
 
   private:
-    static constexpr int cells_ = 16;  // each way
+    static constexpr std::size_t cells_ = 16;  // each way
     [[nodiscard]] std::size_t cell(Point point) const;
 
     Point low_, cell_;                              ///< the lowest corner; a cell's sides

@@ -96,8 +96,9 @@ class PatchInBalance {
     }
 
     [[nodiscard]] std::optional<Trial> downhill(const Trial& from, const Plane& way) const {
-        constexpr double shortest = 1e-3;
-        for (double part = 1.0; part > shortest; part *= 0.5) {
+        constexpr int most_halvings = 10;
+        double part = 1.0;
+        for (int halving = 0; halving < most_halvings; ++halving, part *= 0.5) {
             const Plane to{from.plane[0] + part * way[0], from.plane[1] + part * way[1], from.plane[2] + part * way[2]};
             const Trial trial = at(to);
             if (trial.energy < from.energy || largest(trial.unbalanced) < largest(from.unbalanced)) return trial;

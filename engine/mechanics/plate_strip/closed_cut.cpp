@@ -74,6 +74,7 @@ std::vector<Bit> bits_of(const FootOutline& foot, const Polygon& outline, std::s
 CutPiece piece_from(const std::vector<Bit>& bits, std::size_t first) {
     const std::size_t count = bits.size();
     CutPiece piece;
+    if (first >= count) return piece;
     piece.places.push_back(bits[first].from);
     std::size_t at = first;
     for (std::size_t step = 0; step < count && bits[at].metal; ++step, at = (at + 1) % count) {

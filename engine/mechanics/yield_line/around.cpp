@@ -162,6 +162,7 @@ std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& pl
     if (!(room > 0.0)) return bands;
     for (const double width : widths) {
         std::vector<BandPart> beside;
+        beside.reserve(outline.size());
         for (const OutlinePart& part : outline) beside.push_back(band_part(part, width * room));
         for (const double offset : offsets) {
             for (int way = 0; way < ways; ++way) {
