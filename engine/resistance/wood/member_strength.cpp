@@ -55,10 +55,13 @@ double torsion_coefficient(double sides) {
     // falls by q^2 < 1/23 a term.
     const double q = std::exp(-0.5 * pi * sides);
     double stiffness_sum = odd_fifth_powers, stress_sum = 0.0, power = q;
-    for (int n = 1; power > lost; n += 2, power *= q * q) {
+    int n = 1;
+    while (power > lost) {
         const double square = n * n, one_and = 1.0 + power * power;
         stiffness_sum -= 2.0 * power * power / (one_and * square * square * n);
         stress_sum += 2.0 * power / (one_and * square);
+        n += 2;
+        power *= q * q;
     }
     const double stiffness = (1.0 - 192.0 / (std::pow(pi, 5) * sides) * stiffness_sum) / 3.0;
     return stiffness / (1.0 - 8.0 / (pi * pi) * stress_sum);

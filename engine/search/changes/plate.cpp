@@ -114,6 +114,7 @@ bool has_every_hole(const Plate& plate, const std::vector<model::AnchorGroup>& g
 /// Places of `count` holes on a line about the middle.
 std::vector<double> places_on_line(int count, double between_in, double middle_in) {
     std::vector<double> places;
+    places.reserve(static_cast<std::size_t>(std::max(count, 0)));
     for (int hole = 0; hole < count; ++hole) places.push_back(middle_in + (hole - 0.5 * (count - 1)) * between_in);
     return places;
 }

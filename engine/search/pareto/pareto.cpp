@@ -34,6 +34,7 @@ bool beats(const Score& one, const Score& other) {
 
 std::vector<std::size_t> front_of(const std::vector<Result>& results) {
     std::vector<Shown> all;
+    all.reserve(results.size());
     for (const Result& result : results) all.push_back(shown(result.score));
     std::vector<std::size_t> order(results.size());
     std::iota(order.begin(), order.end(), std::size_t{0});

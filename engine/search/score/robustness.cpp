@@ -60,8 +60,8 @@ std::optional<double> robustness_ratio(const catalog::Resolved& resolved, const 
     for (const BaseDetail& detail : misplaced(resolved.detail)) {
         if (stop && stop()) return std::nullopt;
         const catalog::Resolution resolution = catalog::resolve(detail, catalog);
-        worst = std::max(worst, resolution.resolved ? ratio_of(review::evaluate(*resolution.resolved, {}))
-                                                    : std::numeric_limits<double>::infinity());
+        if (!resolution.resolved) return std::numeric_limits<double>::infinity();
+        worst = std::max(worst, ratio_of(review::evaluate(*resolution.resolved, {})));
     }
     return worst;
 }
