@@ -174,15 +174,16 @@ class Mapping {
 std::vector<double> map_values(const Field& field) {
     if (!field.sizes.empty()) return customary_values(field);
     const double whole = field.range.most - field.range.least, half_step = 0.5 * field.step;
-    double steps = 6.0;
-    for (const double wanted : {6.0, 5.0, 7.0, 4.0}) {
+    int steps = 6;
+    for (const int wanted : {6, 5, 7, 4}) {
         const double halves = whole / wanted / half_step;
         if (std::abs(halves - std::round(halves)) > 1e-6) continue;
         steps = wanted;
         break;
     }
     std::vector<double> values;
-    for (double i = 0.0; i <= steps; i += 1.0) values.push_back(field.range.least + i * whole / steps);
+    values.reserve(static_cast<std::size_t>(steps) + 1);
+    for (int i = 0; i <= steps; ++i) values.push_back(field.range.least + i * whole / steps);
     return values;
 }
 

@@ -24,7 +24,7 @@ std::string name_of(int one, int other) { return fmt::format("{}x{}", std::min(o
 std::string lumber_name(double one_in, double other_in) {
     for (const int one : nominals) {
         for (const int other : nominals) {
-            const std::string name = name_of(one, other);
+            std::string name = name_of(one, other);
             if (one <= other && model::is_size(name, one_in, other_in)) return name;
         }
     }
