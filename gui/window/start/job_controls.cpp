@@ -43,7 +43,7 @@ wxControl* closed_list(wxWindow* parent, const job::Question& question, const st
 
 /// Typed text, with the common answers to pick from; an answer that differs from its words stands before them.
 wxControl* open_list(wxWindow* parent, const job::Question& question, const std::string& answer,
-                     const format::Locale& locale, Answered answered) {
+                     const format::Locale& locale, const Answered& answered) {
     if (question.choices.empty()) {
         auto* control = new wxTextCtrl(parent, wxID_ANY, text_of(answer));
         if (question.optional) control->SetHint(_("not specified"));
