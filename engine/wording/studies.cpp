@@ -170,6 +170,7 @@ void add_stopped_by(std::vector<Phrase>& notes, const study::HoldingMap& map) {
     std::stable_sort(counts.begin(), counts.end(),
                      [](const auto& one, const auto& other) { return one.first > other.first; });
     std::vector<Phrase> items;
+    items.reserve(counts.size());
     for (const auto& [count, title] : counts) items.push_back(phrase("{} ({})", title, count));
     if (!items.empty()) notes.push_back(phrase("The others are stopped by: {}.", format::Listed{std::move(items)}));
 }
