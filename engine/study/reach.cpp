@@ -116,8 +116,7 @@ std::optional<Reach> edge_reach(const Subject& subject, EdgeSide side) {
     if (outline == nullptr) return std::nullopt;
     const double now_in = edge_place(*outline, side);
     const double size_in = is_x(side) ? outline->width_in : outline->depth_in;
-    const Range range = is_upper(side) ? Range{now_in - 0.5 * size_in, now_in + 0.5 * size_in}
-                                       : Range{now_in - 0.5 * size_in, now_in + 0.5 * size_in};
+    const Range range{now_in - 0.5 * size_in, now_in + 0.5 * size_in};
     Reach reach = line_reach(std::string("edge ") + word(side), phrase("plate edge"),
                              is_x(side) ? PlanAxis::x : PlanAxis::y, now_in, range);
     reach.set = [side](const BaseDetail& detail, Position at) { return with_edge_at(detail, side, at.x_in); };

@@ -85,7 +85,7 @@ Words values_of(const RangeRow& row, units::System system) {
     for (const RangeTick& tick : row.ticks) {
         if (!tick.on) continue;
         if (row.use == EntriesUse::last && &tick == &row.ticks.back()) {
-            const Words last = last_values(row, system);
+            Words last = last_values(row, system);
             if (!last.refusal.empty()) return last;
             words.values.insert(words.values.end(), last.values.begin(), last.values.end());
         } else if (row.use == EntriesUse::multiply) {
@@ -98,8 +98,12 @@ Words values_of(const RangeRow& row, units::System system) {
 }
 
 std::string joined(const std::string& key, const std::vector<std::string>& values) {
-    std::string text;
-    for (const std::string& value : values) text += (text.empty() ? key + "=" : ",") + value;
+    if (values.empty()) return {};
+    std::string text = key;
+    for (const std::string& value : values) {
+        text += text.size() == key.size() ? '=' : ',';
+        text += value;
+    }
     return text;
 }
 
