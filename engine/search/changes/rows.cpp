@@ -89,6 +89,7 @@ PlanAxis blocks_along(const Framing& framing) {
 
 std::vector<double> rows_of(const std::vector<Position>& places, PlanAxis along) {
     std::vector<double> all;
+    all.reserve(places.size());
     for (const Position place : places) all.push_back(model::coordinate_in(place, model::other(along)));
     std::sort(all.begin(), all.end());
     std::vector<double> rows;
