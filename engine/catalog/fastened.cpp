@@ -43,4 +43,10 @@ double above_member_in(const Resolved& resolved, const Anchor& anchor) {
     return (anchor.washer ? anchor.washer->thickness_in : 0.0) + fastened.side.thickness_in + fastened.layers_in();
 }
 
+double below_in(const Anchor& anchor) {
+    if (anchor.washer_below) return anchor.washer_below->thickness_in;
+    if (anchor.backing) return anchor.backing->thickness_in;
+    return anchor.lower ? anchor.lower->thickness_in : 0.0;
+}
+
 }  // namespace toehold::catalog

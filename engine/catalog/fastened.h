@@ -33,4 +33,8 @@ struct Fastened {
 /// From under the anchor's head to the face of the framing member, its washer included, in.
 [[nodiscard]] double above_member_in(const Resolved& resolved, const Anchor& anchor);
 
+/// Thickness of what lies between a through-bolt's nut and the wood, in: a washer, a plate of its own, or the lower
+/// plate of its group; 0 where the nut bears on the wood itself.
+[[nodiscard]] double below_in(const Anchor& anchor);
+
 }  // namespace toehold::catalog

@@ -4,10 +4,10 @@
 #include "catalog/fastened.h"
 #include "model/capsule.h"
 #include "model/placement.h"
+#include "resistance/steel/bolt.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <set>
 
 namespace toehold::search {
@@ -16,6 +16,7 @@ namespace {
 using catalog::Anchor;
 using catalog::Resolved;
 using model::Position;
+using resistance::steel::circle_area_in2;
 
 struct Measured {
     double area_in2 = 0.0, around_in = 0.0;
@@ -31,13 +32,11 @@ Measured measure(const std::vector<Position>& corners) {
     return {std::abs(sum.area_in2), sum.around_in};
 }
 
-double circle_in2(double diameter_in) { return 0.25 * std::numbers::pi * diameter_in * diameter_in; }
-
 double area_in2(const model::Hole& hole) {
     const model::Capsule shape = model::capsule(hole);
     const double length_in =
         std::hypot(shape.axis.to.x_in - shape.axis.from.x_in, shape.axis.to.y_in - shape.axis.from.y_in);
-    return circle_in2(2.0 * shape.radius_in) + 2.0 * shape.radius_in * length_in;
+    return circle_area_in2(2.0 * shape.radius_in) + 2.0 * shape.radius_in * length_in;
 }
 
 CutPiece base_plate(const Resolved& resolved) {
@@ -50,7 +49,7 @@ CutPiece base_plate(const Resolved& resolved) {
 }
 
 CutPiece backing_plate(const model::BackingPlate& plate, const Anchor& anchor) {
-    const double area = plate.width_in * plate.depth_in - circle_in2(anchor.hole_diameter_in);
+    const double area = plate.width_in * plate.depth_in - circle_area_in2(anchor.hole_diameter_in);
     return {plate.metal, area * plate.thickness_in * catalog::density_lb_per_in3(anchor.backing_metal->kind),
             2.0 * (plate.width_in + plate.depth_in), 1};
 }
@@ -62,7 +61,7 @@ CutPiece lower_plate(const model::LowerPlate& plate, const Anchor& anchor, int h
     const double across_in = along_x ? plate.depth_in : plate.width_in;
     const int legs = plate.shape == model::LowerShape::plate ? 0 : plate.shape == model::LowerShape::angle ? 1 : 2;
     const double section_in2 = plate.thickness_in * (across_in + legs * (plate.leg_in - plate.thickness_in));
-    const double holes_in3 = holes * circle_in2(anchor.hole_diameter_in) * plate.thickness_in;
+    const double holes_in3 = holes * circle_area_in2(anchor.hole_diameter_in) * plate.thickness_in;
     const double cut_in = legs == 0 ? 2.0 * (length_in + across_in) : 2.0 * (across_in + legs * plate.leg_in);
     return {plate.metal,
             (section_in2 * length_in - holes_in3) * catalog::density_lb_per_in3(anchor.backing_metal->kind), cut_in,
@@ -71,12 +70,6 @@ CutPiece lower_plate(const model::LowerPlate& plate, const Anchor& anchor, int h
 
 catalog::MetalKind kind_of(const Anchor& anchor) {
     return anchor.bolt_grade ? anchor.bolt_grade->kind : anchor.metal.kind;
-}
-
-double below_in(const Anchor& anchor) {
-    if (anchor.washer_below) return anchor.washer_below->thickness_in;
-    if (anchor.backing) return anchor.backing->thickness_in;
-    return anchor.lower ? anchor.lower->thickness_in : 0.0;
 }
 
 }  // namespace
@@ -97,11 +90,12 @@ std::vector<CutPiece> cut_pieces(const Resolved& resolved) {
 double anchor_length_in(const Resolved& resolved, const Anchor& anchor) {
     if (anchor.kind != catalog::FastenerKind::through_bolt) return anchor.length_in;
     if (anchor.bolt && anchor.bolt->length_in) return *anchor.bolt->length_in;
-    return catalog::above_member_in(resolved, anchor) + anchor.embedment_in + below_in(anchor) + anchor.diameter_in;
+    return catalog::above_member_in(resolved, anchor) + anchor.embedment_in + catalog::below_in(anchor) +
+           anchor.diameter_in;
 }
 
 double shank_weight_lb(const Resolved& resolved, const Anchor& anchor) {
-    return circle_in2(anchor.diameter_in) * anchor_length_in(resolved, anchor) *
+    return circle_area_in2(anchor.diameter_in) * anchor_length_in(resolved, anchor) *
            catalog::density_lb_per_in3(kind_of(anchor));
 }
 
@@ -113,8 +107,8 @@ std::vector<catalog::WasherSize> washers_of(const Anchor& anchor) {
 }
 
 double washer_weight_lb(const catalog::WasherSize& washer, const Anchor& anchor) {
-    return (circle_in2(washer.outside_diameter_in) - circle_in2(washer.hole_diameter_in)) * washer.thickness_in *
-           catalog::density_lb_per_in3(kind_of(anchor));
+    return (circle_area_in2(washer.outside_diameter_in) - circle_area_in2(washer.hole_diameter_in)) *
+           washer.thickness_in * catalog::density_lb_per_in3(kind_of(anchor));
 }
 
 }  // namespace toehold::search

@@ -1,6 +1,7 @@
 // A through-bolt whose length the file gives must pass what it holds together and leave a whole nut of thread below:
-// head washer, plate, layers, the member's depth, the washer or plate below, and a nut about as high as the bolt is
-// thick (7/8 D, ASME B18.2.2 hex nut, common practice).
+// head washer, plate, layers, the member's depth, the washer or plate below (its own or its group's), and a nut about
+// as high as the bolt is thick (7/8 D, ASME B18.2.2 hex nut, common practice).
+#include "catalog/fastened.h"
 #include "catalog/resolve.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
@@ -13,16 +14,11 @@ namespace {
 using format::Dimension;
 using format::phrase;
 
-double below_in(const catalog::Anchor& anchor) {
-    if (anchor.washer_below) return anchor.washer_below->thickness_in;
-    return anchor.backing ? anchor.backing->thickness_in : 0.0;
-}
-
 /// Under the head, with a whole nut.
 double needed_in(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     constexpr double nut_heights = 0.875;
-    return seating(resolved, anchor).above_member_in + member_of(resolved, anchor).depth_in + below_in(anchor) +
-           nut_heights * anchor.diameter_in;
+    return seating(resolved, anchor).above_member_in + member_of(resolved, anchor).depth_in +
+           catalog::below_in(anchor) + nut_heights * anchor.diameter_in;
 }
 
 std::vector<Finding> bolt_too_short(const catalog::Resolved& resolved) {
