@@ -1,6 +1,7 @@
 // Ranges as text, and how many candidates they make.
 #include "search/ranges/ranges.h"
 
+#include "support/contains.h"
 #include "support/problems.h"
 #include "support/shipped.h"
 
@@ -8,6 +9,7 @@
 
 using namespace toehold;
 using search::Ranges;
+using test::contains;
 
 namespace {
 
@@ -25,8 +27,6 @@ std::string refused(const std::string& text) {
     CHECK(ranges == Ranges{});
     return model::sentence(test::only_problem(problems));
 }
-
-bool has(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
 
 }  // namespace
 
@@ -65,28 +65,55 @@ TEST_CASE("anchors, patterns, backings, blocks and ends are read", "[unit]") {
     CHECK(read("metal=steel-a36,steel-a572-50").metals.size() == 2);
 }
 
+TEST_CASE("a value that is given twice is one value, and no range has more than 400", "[bad-input]") {
+    CHECK(read("metal=steel-a36,steel-a572-50,steel-a36").metals.size() == 2);
+    CHECK(read("anchor=lag-3/8,bolt-1/2,bolt-1/2 a307,lag-3/8").anchors.size() == 2);
+    CHECK(read("thickness=1/2,0.5,12.7 mm").thicknesses_in.size() == 1);
+    catalog::Catalog catalog = test::shipped_catalog();
+    std::string metals = "metal=m0", anchors = "anchor=s0";
+    for (int number = 0; number <= 400; ++number) {
+        const std::string digits = std::to_string(number);
+        catalog.metals.push_back(catalog.metals.front());
+        catalog.metals.back().id = "m" + digits;
+        catalog.lag_screws.push_back(catalog.lag_screws.front());
+        catalog.lag_screws.back().id = "s" + digits;
+        if (number == 400) break;  // one more than may be asked for at once
+        metals += ",m" + digits;
+        anchors += ",s" + digits;
+    }
+    Ranges ranges;
+    CHECK(search::parse_range(metals, catalog, ranges).empty());
+    CHECK(search::parse_range(anchors, catalog, ranges).empty());
+    CHECK(ranges.metals.size() == 400);
+    CHECK(ranges.anchors.size() == 400);
+    for (const std::string& text : {metals + ",m400", anchors + ",s400"})
+        CHECK(test::tells(search::parse_range(text, catalog, ranges), "at most 400 values"));
+    CHECK(ranges.metals.size() == 400);
+    CHECK(contains(refused("plate=1x1..1000x1000/1/64"), "at most 400 values"));
+}
+
 TEST_CASE("what is no range is refused with what would be accepted", "[bad-input]") {
-    CHECK(has(refused("plat=5x5"), "plate, thickness, metal, anchor"));
-    CHECK(has(refused("thickness"), "KEY=VALUES"));
-    CHECK(has(refused("thickness=thick"), "found \"thick\""));
-    CHECK(has(refused("thickness=3/8..5/8"), "from, to, step"));  // the step 8 in would be larger than the range
-    CHECK(has(refused("thickness=-1/2"), "lengths"));
-    CHECK(has(refused("thickness="), "lengths"));
-    CHECK(has(refused("thickness=1/2,,3/4"), "lengths"));
-    CHECK(has(refused("length=1..1000/1/64"), "at most 400 values"));
-    CHECK(has(refused("plate=plate-6x9-1/2"), "toehold list plates"));
-    CHECK(has(refused("anchor=lag-3/9"), "lag-3/8"));
-    CHECK(has(refused("anchor=lag-3/8 a307"), "a screw has no grade"));
-    CHECK(has(refused("anchor=bolt-1/2 a308"), "a307"));
-    CHECK(has(refused("metal=steel-a37"), "steel-a36"));
-    CHECK(has(refused("pattern=1x1@1"), "2x2@1 1/2"));
-    CHECK(has(refused("pattern=2x2"), "2x2@1 1/2"));
-    CHECK(has(refused("washer=broad"), "none, narrow or wide"));
-    CHECK(has(refused("backing=1/4x3"), "thickness"));
-    CHECK(has(refused("blocks=sideways"), "as-is"));
-    CHECK(has(refused("block-size=5x9y"), "2x8"));
-    CHECK(has(refused("ends=toe-nails"), "hardware 1600"));
-    CHECK(has(refused("ends=hardware"), "hardware 1600"));
+    CHECK(contains(refused("plat=5x5"), "plate, thickness, metal, anchor"));
+    CHECK(contains(refused("thickness"), "KEY=VALUES"));
+    CHECK(contains(refused("thickness=thick"), "found \"thick\""));
+    CHECK(contains(refused("thickness=3/8..5/8"), "from, to, step"));  // the step 8 in would be larger than the range
+    CHECK(contains(refused("thickness=-1/2"), "lengths"));
+    CHECK(contains(refused("thickness="), "lengths"));
+    CHECK(contains(refused("thickness=1/2,,3/4"), "lengths"));
+    CHECK(contains(refused("length=1..1000/1/64"), "at most 400 values"));
+    CHECK(contains(refused("plate=plate-6x9-1/2"), "toehold list plates"));
+    CHECK(contains(refused("anchor=lag-3/9"), "lag-3/8"));
+    CHECK(contains(refused("anchor=lag-3/8 a307"), "a screw has no grade"));
+    CHECK(contains(refused("anchor=bolt-1/2 a308"), "a307"));
+    CHECK(contains(refused("metal=steel-a37"), "steel-a36"));
+    CHECK(contains(refused("pattern=1x1@1"), "2x2@1 1/2"));
+    CHECK(contains(refused("pattern=2x2"), "2x2@1 1/2"));
+    CHECK(contains(refused("washer=broad"), "none, narrow or wide"));
+    CHECK(contains(refused("backing=1/4x3"), "thickness"));
+    CHECK(contains(refused("blocks=sideways"), "as-is"));
+    CHECK(contains(refused("block-size=5x9y"), "2x8"));
+    CHECK(contains(refused("ends=toe-nails"), "hardware 1600"));
+    CHECK(contains(refused("ends=hardware"), "hardware 1600"));
 }
 
 TEST_CASE("the number of candidates is the product of the choices", "[unit]") {

@@ -7,7 +7,7 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
+#include <iterator>
 
 namespace toehold::search {
 namespace {
@@ -28,26 +28,35 @@ struct Reader {
     }
 };
 
+/// Each value once, for an axis has one option of a label; none where they are too many.
+template <class Value>
+void keep(Reader& reader, const std::vector<Value>& values, std::vector<Value>& into) {
+    std::vector<Value> once;
+    for (const Value& value : values) {
+        if (std::find(once.begin(), once.end(), value) == once.end()) once.push_back(value);
+        if (once.size() > most_values) break;  // how many more is not counted: steps can be a hundred thousand
+    }
+    if (once.size() > most_values) {
+        reader.refuse(std::to_string(once.size()), phrase("at most {} values", most_values),
+                      phrase("too many values for one range"));
+        return;
+    }
+    into = std::move(once);
+}
+
 /// Every value read with `read`, which gives none of what it does not accept.
 template <class Value, class Read>
 void read_each(Reader& reader, std::string_view values, std::vector<Value>& into, const Phrase& accepted, Read read) {
     std::vector<Value> all;
     for (const std::string& text : between_commas(values)) {
-        const std::vector<Value> some = text.empty() ? std::vector<Value>{} : read(text);
+        std::vector<Value> some = text.empty() ? std::vector<Value>{} : read(text);
         if (some.empty()) {
             reader.refuse(text, accepted, phrase("not a value of this range"));
             return;
         }
-        for (const Value& value : some) {
-            if (std::find(all.begin(), all.end(), value) == all.end()) all.push_back(value);
-        }
+        all.insert(all.end(), std::make_move_iterator(some.begin()), std::make_move_iterator(some.end()));
     }
-    if (all.size() > most_values) {
-        reader.refuse(std::to_string(all.size()), phrase("at most {} values", most_values),
-                      phrase("too many values for one range"));
-        return;
-    }
-    into = std::move(all);
+    keep(reader, all, into);
 }
 
 template <class Value>
@@ -77,13 +86,13 @@ void read_lengths(Reader& reader, std::string_view values, std::vector<double>& 
 }
 
 void read_metals(Reader& reader, std::string_view values, Ranges& ranges) {
-    std::vector<std::string> metals = between_commas(values);
+    const std::vector<std::string> metals = between_commas(values);
     for (const std::string& metal : metals) {
         if (find(reader.catalog.metals, metal) == nullptr)
             reader.problems.push_back(
                 catalog::unknown_id(metal, catalog::ids_of(reader.catalog.metals), "metal", reader.key));
     }
-    if (reader.problems.empty()) ranges.metals = std::move(metals);
+    if (reader.problems.empty()) keep(reader, metals, ranges.metals);
 }
 
 /// Every id an anchor can have.
@@ -95,10 +104,10 @@ std::vector<std::string> anchor_ids(const Catalog& catalog) {
 }
 
 void read_anchors(Reader& reader, std::string_view values, Ranges& ranges) {
+    const std::vector<std::string> known = anchor_ids(reader.catalog);
     std::vector<AnchorChoice> anchors;
     for (const std::string& text : between_commas(values)) {
         const AnchorChoice choice = anchor_of(text, reader.catalog);
-        const std::vector<std::string> known = anchor_ids(reader.catalog);
         const bool bolt = find(reader.catalog.bolts, choice.size) != nullptr;
         if (std::find(known.begin(), known.end(), choice.size) == known.end()) {
             reader.problems.push_back(catalog::unknown_id(choice.size, known, "fastener", reader.key));
@@ -110,7 +119,7 @@ void read_anchors(Reader& reader, std::string_view values, Ranges& ranges) {
         }
         anchors.push_back(choice);
     }
-    if (reader.problems.empty()) ranges.anchors = std::move(anchors);
+    if (reader.problems.empty()) keep(reader, anchors, ranges.anchors);
 }
 
 void read_patterns(Reader& reader, std::string_view values, Ranges& ranges) {
