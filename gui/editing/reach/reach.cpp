@@ -2,20 +2,10 @@
 
 #include "model/base_detail.h"
 
-#include <algorithm>
 #include <variant>
 
 namespace toehold::editing {
 namespace {
-
-std::optional<std::size_t> group_of(const model::BaseDetail& detail, const std::string& hole) {
-    const std::vector<model::AnchorGroup>& groups = on_deck(detail).anchors;
-    for (std::size_t group = 0; group < groups.size(); ++group) {
-        const std::vector<std::string>& holes = groups[group].holes;
-        if (holes.empty() || std::find(holes.begin(), holes.end(), hole) != holes.end()) return group;
-    }
-    return std::nullopt;
-}
 
 std::optional<study::EdgeSide> side_facing(const drawing::Point& outward) {
     constexpr double square = 0.999;
@@ -35,9 +25,10 @@ std::optional<Dragged> side(const model::BaseDetail& detail, const Handle& handl
 }
 
 std::optional<Dragged> length(const model::BaseDetail& detail, const std::string& hole) {
-    const std::optional<std::size_t> group = group_of(detail, hole);
-    if (!group) return std::nullopt;
-    return Dragged{Dragged::Kind::length, hole, study::EdgeSide::right, *group};
+    const model::AnchorGroup* const group = model::anchor_group(detail, hole);
+    if (group == nullptr) return std::nullopt;
+    const auto number = static_cast<std::size_t>(group - on_deck(detail).anchors.data());
+    return Dragged{Dragged::Kind::length, hole, study::EdgeSide::right, number};
 }
 
 }  // namespace
