@@ -1,7 +1,6 @@
 #include "session/sizes.h"
 
 #include "catalog/resolve.h"
-#include "checks/registry.h"
 #include "search/ranges/ranges.h"
 #include "session/session.h"
 

@@ -104,7 +104,5 @@ class Sizes {
 
 /// `12,960`: thousands apart, whatever the language.
 [[nodiscard]] std::string thousands(search::Candidate number);
-/// `Anchor withdrawal`: the title of the check or finding rule with this id; the id where there is none.
-[[nodiscard]] format::Phrase title_of_limit(const std::string& id);
 
 }  // namespace toehold::session

@@ -16,6 +16,7 @@ WhereItHolds::~WhereItHolds() { session_.stop_listening(listening_); }
 void WhereItHolds::ask(std::optional<editing::Dragged> dragged) {
     asked_ = std::move(dragged);
     known_.reset();
+    waits_ = asked_.has_value();
     if (asked_) {
         detail_ = session_.detail();
         number_ = search_.begin(detail_, *asked_);
@@ -50,7 +51,9 @@ void WhereItHolds::ask_of_selection() {
 
 void WhereItHolds::receive(std::shared_ptr<const solving::RegionNews> news) {
     if (!asked_ || news->number != number_) return;
-    known_ = std::move(news);
+    waits_ = !news->last;
+    // What is known stays, where the search for something better ends in nothing.
+    if (news->looked) known_ = std::move(news);
     told_();
 }
 

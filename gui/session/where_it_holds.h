@@ -33,7 +33,7 @@ class WhereItHolds {
     /// What is known; nullptr: nothing yet, or nothing is asked.
     [[nodiscard]] const solving::RegionNews* known() const { return known_.get(); }
     /// Something is asked and its last answer has not come.
-    [[nodiscard]] bool waits() const { return asked_ && (known_ == nullptr || !known_->last); }
+    [[nodiscard]] bool waits() const { return waits_; }
     /// The detail when it was asked.
     [[nodiscard]] const model::BaseDetail& detail() const { return detail_; }
 
@@ -48,6 +48,7 @@ class WhereItHolds {
     model::BaseDetail detail_;
     std::uint64_t number_ = 0;
     bool in_hand_ = false;
+    bool waits_ = false;
     std::shared_ptr<const solving::RegionNews> known_;
     int listening_ = 0;
 };

@@ -23,6 +23,7 @@ struct RegionNews {
     std::optional<model::PlanAxis> along = {};  ///< as of study::Reach
     double now_in = 0.0;                        ///< where it stood, of a reach over one coordinate
     bool last = false;                          ///< nothing better comes
+    bool looked = true;  ///< false: the detail cannot be solved or has no such thing, or the search broke off
 };
 
 class Regions {
@@ -31,8 +32,7 @@ class Regions {
     /// this.
     Regions(const catalog::Catalog& catalog, std::function<void(std::shared_ptr<const RegionNews>)> deliver);
 
-    /// Never waits; what was looked for before is given up. Nothing is delivered where the detail cannot be solved or
-    /// has no such thing.
+    /// Never waits; what was looked for before is given up. Unless stopped, a last answer always comes.
     std::uint64_t begin(model::BaseDetail detail, editing::Dragged dragged);
     void stop();  ///< never waits; nothing more is delivered
 

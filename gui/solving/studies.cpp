@@ -13,19 +13,19 @@ const study::Asked* read(const study::ValuesRead& read, StudyNews& news) {
     return nullptr;
 }
 
-std::shared_ptr<const Study> found(const study::Subject& subject, const study::Run& run, StudyNews& news) {
+std::shared_ptr<const study::AnyStudy> found(const study::Subject& subject, const study::Run& run, StudyNews& news) {
     if (news.asked.kind == StudyAsked::Kind::tornado)
-        return std::make_shared<const Study>(study::tornado(subject, run));
+        return std::make_shared<const study::AnyStudy>(study::tornado(subject, run));
     const std::vector<study::Field> fields = study::fields(subject);
     const study::ValuesRead across_read = study::read_values(fields, news.asked.across);
     const study::Asked* across = read(across_read, news);
     if (across == nullptr) return nullptr;
     if (news.asked.kind == StudyAsked::Kind::ratios)
-        return std::make_shared<const Study>(study::sweep(subject, across->field, across->values, run));
+        return std::make_shared<const study::AnyStudy>(study::sweep(subject, across->field, across->values, run));
     const study::ValuesRead up_read = study::read_values(fields, news.asked.up);
     const study::Asked* up = read(up_read, news);
     if (up == nullptr) return nullptr;
-    return std::make_shared<const Study>(study::holding_map(subject, *across, *up, run));
+    return std::make_shared<const study::AnyStudy>(study::holding_map(subject, *across, *up, run));
 }
 
 }  // namespace
@@ -56,11 +56,6 @@ std::uint64_t Studies::begin(catalog::Resolved resolved, StudyAsked asked) {
         if (!stop()) deliver_(std::move(told));
     });
     return news.number;
-}
-
-void Studies::stop() {
-    ++last_;
-    errand_.stop();
 }
 
 }  // namespace toehold::solving

@@ -11,7 +11,6 @@
 #include <functional>
 #include <memory>
 #include <string>
-#include <variant>
 
 namespace toehold::solving {
 
@@ -26,15 +25,13 @@ struct StudyAsked {
     friend bool operator==(const StudyAsked&, const StudyAsked&) = default;
 };
 
-using Study = std::variant<study::Sweep, study::Tornado, study::HoldingMap>;
-
 struct StudyNews {
     std::uint64_t number = 0;  ///< as `begin` numbered it
     StudyAsked asked;
-    std::shared_ptr<const catalog::Resolved> resolved;  ///< what it is a study of, and what its fields refer to
-    std::size_t done = 0, all = 0;                      ///< while it runs
-    std::shared_ptr<const Study> study;                 ///< absent: it is still running, or failed
-    format::Phrase failure;                             ///< one sentence; empty: none
+    std::shared_ptr<const catalog::Resolved> resolved;      ///< what it is a study of, and what its fields refer to
+    std::size_t done = 0, all = 0;                          ///< while it runs
+    std::shared_ptr<const toehold::study::AnyStudy> study;  ///< absent: it is still running, or failed
+    format::Phrase failure;                                 ///< one sentence; empty: none
 };
 
 class Studies {
@@ -44,7 +41,6 @@ class Studies {
 
     /// Never waits. A study that still runs is given up.
     std::uint64_t begin(catalog::Resolved resolved, StudyAsked asked);
-    void stop();  ///< never waits; nothing more is delivered
 
   private:
     const catalog::Catalog& catalog_;

@@ -3,6 +3,7 @@
 #include "session/session.h"
 #include "solving/solve_service.h"
 #include "support/shipped.h"
+#include "wording/search.h"
 
 #include <catch2/catch.hpp>
 
@@ -129,17 +130,32 @@ TEST_CASE("where nothing holds, the limit and the nearest miss are told", "[unit
     search::NearestMiss miss;
     miss.detail = place.session.detail();
     miss.detail.note = "nearest";
-    miss.title = session::title_of_limit("anchor-withdrawal");
+    miss.title = wording::limit_title("anchor-withdrawal");
     miss.ratio = 1.25;
     miss.would_change = format::phrase("Use a longer screw.");
     outcome.nearest = miss;
     place.answer(std::move(outcome));
     const std::string summary = format::english(place.sizes.summary());
-    CHECK(summary.find(format::english(session::title_of_limit("anchor-withdrawal"))) != std::string::npos);
+    CHECK(summary.find(format::english(wording::limit_title("anchor-withdrawal"))) != std::string::npos);
     CHECK(summary.find("7") != std::string::npos);
     CHECK(format::english(place.sizes.nearest_words()).find("1.25") != std::string::npos);
     place.sizes.open_nearest();
     CHECK(place.session.detail().note == "nearest");
+}
+
+TEST_CASE("candidates that no check stopped are told by what stopped them too", "[unit]") {
+    const auto summary = [](std::map<std::string, std::size_t> limits, search::Candidate by_choice) {
+        Workplace place;
+        place.sizes.begin();
+        search::Outcome outcome;
+        outcome.counts = {10, 10, 0, {by_choice, 0, 0, 10 - by_choice}};
+        outcome.limits = std::move(limits);
+        place.answer(std::move(outcome));
+        return format::english(place.sizes.summary());
+    };
+    CHECK(summary({{"anchor-withdrawal", 3}}, 7).find("Choices that do not go together (7)") != std::string::npos);
+    CHECK(summary({{search::no_equilibrium, 10}}, 0).find("Base overturns (10)") != std::string::npos);
+    CHECK(summary({}, 10) == "None of the 10 candidates tried can be built.");
 }
 
 TEST_CASE("news of a search that another has taken the place of are not heard", "[unit]") {

@@ -40,10 +40,11 @@ struct Workplace {
         on_deck(moved).plate.holes.front().center.x_in += 0.125;
         session.change(format::verbatim("Move hole A"), std::move(moved), "drag", true);
     }
-    void answer(std::uint64_t number) {
+    void answer(std::uint64_t number, bool looked = true) {
         auto news = std::make_shared<solving::RegionNews>();
         news->number = number;
         news->last = true;
+        news->looked = looked;
         holds.receive(std::move(news));
     }
 };
@@ -78,6 +79,18 @@ TEST_CASE("sides, blocks and screw tips are looked over too, corners are not", "
     place.holds.take(place.handle(editing::HandleKind::corner));
     CHECK(place.asked.size() == 3);
     CHECK_FALSE(place.holds.waits());
+}
+
+TEST_CASE("where nothing can be looked for, nothing is waited for and nothing is known", "[unit]") {
+    Workplace place;
+    place.holds.take(place.handle(editing::HandleKind::hole));
+    CHECK(place.holds.waits());
+    place.answer(1, false);
+    CHECK_FALSE(place.holds.waits());
+    CHECK(place.holds.known() == nullptr);
+    place.holds.let_go();
+    place.holds.take(place.handle(editing::HandleKind::hole));
+    CHECK(place.holds.waits());
 }
 
 TEST_CASE("where the display wants it, the selected part is looked over, and again after an edit", "[unit]") {
