@@ -18,7 +18,7 @@ namespace toehold::demand {
 /// no states either.
 [[nodiscard]] Demand without_states(const Demand& demand);
 
-/// The demand of the states of that duration alone, envelopes and all; no shape to draw.
+/// The demand of the states of that duration alone, envelopes and all; no shape to draw and no proof test.
 [[nodiscard]] Demand of_duration(const Demand& demand, LoadDuration duration);
 
 /// The basis with the factor of that duration: the guard's load has the basis's own; wind and a test last ten minutes,

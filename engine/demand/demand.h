@@ -41,7 +41,7 @@ struct LoadCase {
     format::Phrase source;     ///< clause the load comes from
     LoadDuration duration = LoadDuration::guard_live;
     std::vector<double> directions_rad = {};  ///< of the push; empty: those of the detail's loads
-    /// Wind across the rail beside the push, whichever way is worse, factored; see `acting`.
+    /// Wind across the rail beside the push, whichever way is worse, factored; see `acting_load`.
     double wind_lb = 0.0, wind_height_in = 0.0;
     /// Another case that pushes harder at the same height, everything else alike: its states stand for this one's.
     std::optional<std::size_t> covered_by = std::nullopt;
@@ -53,8 +53,6 @@ struct ActingLoad {
 };
 /// Push and wind together as one push, with its height. A push of 0 where the two cannot give a moment that way.
 [[nodiscard]] ActingLoad acting_load(const LoadCase& load, double direction_rad);
-/// The case with those forces in place of its own.
-[[nodiscard]] LoadCase acting(const LoadCase& load, double direction_rad);
 
 /// Place in a range of stiffness.
 enum class RangeEnd { soft, central, stiff };
@@ -221,9 +219,7 @@ struct Demand {
     ~Demand();
 };
 
-/// The case under which a state was solved, as it acts there.
-[[nodiscard]] LoadCase acting(const Demand& demand, const State& state);
-/// Its forces alone.
+/// The same of the case under which a state was solved, in the state's direction.
 [[nodiscard]] ActingLoad acting_load(const Demand& demand, const State& state);
 
 struct Outcome {

@@ -63,10 +63,9 @@ void solve_accurately(Demand& demand, MountSolver& solver, const catalog::Resolv
     throw NoDemand(format::phrase("the flexible plate's largest tension still changes by more than 1% with its mesh"));
 }
 
-/// The same base under the test's push alone.
+/// The same base under the test's push alone. `test`: the demand without its states.
 Demand under_test(const catalog::Resolved& resolved, MountSolver& solver, Demand test, const LoadCase& push) {
     test.cases = {push};
-    test.states.clear();
     solve_directions(test, solver);
     find_envelopes(test, solver);
     test.framing = find_framing(resolved, test);
@@ -107,7 +106,8 @@ Demand compute(const catalog::Resolved& resolved, const Sampling& sampling, Kept
                                   demand.framing->assumptions.end());
     }
     if (const std::optional<LoadCase> test = proof_case(resolved.detail))
-        demand.proof_test = std::make_shared<const Demand>(under_test(resolved, *solver, demand, *test));
+        demand.proof_test =
+            std::make_shared<const Demand>(under_test(resolved, *solver, without_states(demand), *test));
     return demand;
 }
 

@@ -11,15 +11,22 @@ struct GoverningState {
     std::size_t state = 0;
 };
 
-/// `quantity(index of a state)` -> double. The first of equal states wins, so results do not depend on chance.
+/// Of the first `count` places of some list, by `quantity(place)` -> double. The first of equal ones wins, so results
+/// do not depend on chance.
 template <class Quantity>
-[[nodiscard]] GoverningState governing_index(const Demand& demand, Quantity&& quantity) {
+[[nodiscard]] GoverningState governing_among(std::size_t count, Quantity&& quantity) {
     GoverningState worst;
-    for (std::size_t index = 0; index < demand.states.size(); ++index) {
+    for (std::size_t index = 0; index < count; ++index) {
         const double value = quantity(index);
         if (index == 0 || value > worst.value) worst = {value, index};
     }
     return worst;
+}
+
+/// Of all states, by `quantity(index of a state)` -> double.
+template <class Quantity>
+[[nodiscard]] GoverningState governing_index(const Demand& demand, Quantity&& quantity) {
+    return governing_among(demand.states.size(), quantity);
 }
 
 /// The same of a `quantity(const State&)`.

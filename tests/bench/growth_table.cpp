@@ -10,7 +10,6 @@
 
 #include <cmath>
 #include <functional>
-#include <memory>
 #include <numbers>
 #include <string>
 #include <vector>
@@ -65,7 +64,7 @@ model::BaseDetail with_joists(std::size_t count) {
     return detail;
 }
 
-/// An 8 in plate whose outline is a regular polygon of so many corners about its inscribed circle.
+/// A plate 11.2 in across whose outline is a regular polygon of so many corners about its inscribed circle.
 model::BaseDetail with_corners(std::size_t count) {
     model::BaseDetail detail = start();
     on_deck(detail).plate_reference.reset();

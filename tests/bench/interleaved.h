@@ -16,7 +16,7 @@ class Interleaved {
     void add(std::string name, std::function<void()> work, Clock clock = Clock::processor) {
         all_.push_back({std::move(name), std::move(work), clock});
     }
-    /// Each once for every repetition. An untimed round comes first.
+    /// Each once for every repetition. An untimed round comes before the first of several.
     [[nodiscard]] Medians run(std::size_t repetitions) const;
 
   private:

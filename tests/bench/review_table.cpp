@@ -1,5 +1,6 @@
 // Whole reviews against what no review can do without: the flexible envelope of the detail itself, over every direction
-// and every combination of stiffness, on a plate that is prepared already.
+// and every combination of stiffness, on a plate that is prepared already. All in processor time, but for the
+// summaries, which run on several cores: those by the clock on the wall.
 #include "bench/interleaved.h"
 #include "bench/tables.h"
 #include "demand/loads/load_cases.h"
@@ -106,7 +107,7 @@ void print_review_table(std::size_t repetitions) {
                    over("preparation"), over("probe"), over("demand"), over("evaluation") - over("demand"),
                    over("review"), over("remedies"));
     }
-    fmt::print("  summary of the demo details on two cores / half of that on one: {:.2f}\n",
+    fmt::print("  summary of the demo details on two cores / half of that on one, wall time: {:.2f}\n",
                2.0 * medians.seconds("summary on two cores") / medians.seconds("summary on one core"));
 }
 

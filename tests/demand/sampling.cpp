@@ -7,7 +7,7 @@
 
 #include <catch2/catch.hpp>
 
-#include <cmath>
+#include <algorithm>
 
 using namespace toehold;
 

@@ -33,19 +33,6 @@ ActingLoad acting_load(const LoadCase& load, double direction_rad) {
     return together;
 }
 
-LoadCase acting(const LoadCase& load, double direction_rad) {
-    LoadCase together = load;
-    const ActingLoad forces = acting_load(load, direction_rad);
-    together.wind_lb = 0.0;
-    together.push_lb = forces.push_lb;
-    together.height_in = forces.height_in;
-    return together;
-}
-
-LoadCase acting(const Demand& demand, const State& state) {
-    return acting(demand.cases.at(state.load_case), state.direction_rad);
-}
-
 ActingLoad acting_load(const Demand& demand, const State& state) {
     return acting_load(demand.cases.at(state.load_case), state.direction_rad);
 }

@@ -8,23 +8,9 @@ namespace {
 
 constexpr std::size_t most_meshes = 48, most_plates = 24;  // about 50 kB and 1 MB each
 
-bool same(const mechanics::Footprint& a, const mechanics::Footprint& b) {
-    return a.center.x == b.center.x && a.center.y == b.center.y && a.radius == b.radius;
-}
-
-bool same(const mechanics::BedRectangle& a, const mechanics::BedRectangle& b) {
-    return a.x_min == b.x_min && a.x_max == b.x_max && a.y_min == b.y_min && a.y_max == b.y_max &&
-           a.stiffness_psi_per_in == b.stiffness_psi_per_in;
-}
-
+/// The outline alone: a mesh knows nothing of the wall.
 bool same(const model::Footprint& a, const model::Footprint& b) {
     return a.round == b.round && a.width_in == b.width_in && a.depth_in == b.depth_in;
-}
-
-template <class All>
-bool all_same(const All& one, const All& other) {
-    return std::equal(one.begin(), one.end(), other.begin(), other.end(),
-                      [](const auto& a, const auto& b) { return same(a, b); });
 }
 
 /// The one that fits, moved to the front; nullptr: none does.
@@ -52,12 +38,12 @@ Kept& Kept::operator=(Kept&&) noexcept = default;
 
 bool Kept::Plates::same(const Shape& one, const Shape& other) {
     return one.fineness == other.fineness && one.outline == other.outline && demand::same(one.foot, other.foot) &&
-           all_same(one.footprints, other.footprints);
+           one.footprints == other.footprints;
 }
 
 bool Kept::Plates::same(const KeptPlate& kept, const MeshedPlate* mesh, const mechanics::FlexiblePlateInput& input) {
     return kept.mesh.get() == mesh && kept.modulus_psi == input.modulus_psi && kept.poisson == input.poisson &&
-           kept.thickness_in == input.thickness_in && all_same(kept.bed, input.bed);
+           kept.thickness_in == input.thickness_in && kept.bed == input.bed;
 }
 
 std::shared_ptr<const MeshedPlate> Kept::Plates::mesh(const catalog::Resolved& resolved, double fineness) {

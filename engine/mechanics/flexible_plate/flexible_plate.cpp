@@ -191,9 +191,7 @@ struct FlexiblePlate::Prepared {
 };
 
 FlexiblePlate::FlexiblePlate(FlexiblePlateInput input)
-    : prepared_(std::make_unique<Prepared>(std::make_shared<OnStillSupports>(input))) {
-    if (input.compliant_supports) prepared_->give(*input.compliant_supports);
-}
+    : prepared_(std::make_unique<Prepared>(std::make_shared<OnStillSupports>(input))) {}
 FlexiblePlate::FlexiblePlate(std::unique_ptr<Prepared> prepared) : prepared_(std::move(prepared)) {}
 FlexiblePlate::~FlexiblePlate() = default;
 FlexiblePlate::FlexiblePlate(FlexiblePlate&&) noexcept = default;

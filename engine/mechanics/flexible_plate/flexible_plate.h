@@ -35,6 +35,7 @@ struct FlexibleAnchor {
 struct BedRectangle {
     double x_min = 0.0, x_max = 0.0, y_min = 0.0, y_max = 0.0;
     double stiffness_psi_per_in = 0.0;  ///< > 0
+    friend bool operator==(const BedRectangle&, const BedRectangle&) = default;
 };
 
 /// Framing under a plate that moves under load: each support of the bed moves as one rigid piece, by a lift and two
@@ -53,7 +54,6 @@ struct FlexiblePlateInput {
     double thickness_in = 0.0;
     std::vector<FlexibleAnchor> anchors;
     std::vector<BedRectangle> bed;
-    std::optional<CompliantSupports> compliant_supports = std::nullopt;  ///< absent: the supports do not move
 };
 
 /// Multipliers on the stiffness of all anchors and of all the bed.
@@ -82,11 +82,11 @@ struct PlateField {
 
 class FlexiblePlate {
   public:
-    /// Throws std::invalid_argument when the mesh is empty or has no ring, or the stiffness of compliant supports is
-    /// not square, symmetric and positive definite.
+    /// On supports that do not move. Throws std::invalid_argument when the mesh is empty or has no ring.
     explicit FlexiblePlate(FlexiblePlateInput input);
     /// The same plate where its supports give. It shares mesh, springs and responses, so that it costs little. Throws
-    /// as the constructor. One thread at a time for all plates that share.
+    /// std::invalid_argument when the supports' stiffness is not square, symmetric and positive definite. One thread at
+    /// a time for all plates that share.
     [[nodiscard]] FlexiblePlate on(const CompliantSupports& supports) const;
     /// The same plate on the same bed, which stands still, with other anchors in the same footprints: of other
     /// stiffness, preload or support. Shares as `on` does, and begins afresh. Throws std::invalid_argument for other

@@ -89,10 +89,7 @@ OneWaySprings::OneWaySprings(const PlateAssembly& assembly, std::vector<Flexible
 }
 
 OneWaySprings OneWaySprings::with(std::vector<FlexibleAnchor> anchors) const {
-    const auto same = [](const FlexibleAnchor& a, const FlexibleAnchor& b) {
-        return a.footprint.center.x == b.footprint.center.x && a.footprint.center.y == b.footprint.center.y &&
-               a.footprint.radius == b.footprint.radius;
-    };
+    const auto same = [](const FlexibleAnchor& a, const FlexibleAnchor& b) { return a.footprint == b.footprint; };
     if (!std::equal(anchors.begin(), anchors.end(), anchors_.begin(), anchors_.end(), same))
         throw std::invalid_argument("anchors in other footprints");
     OneWaySprings other = *this;

@@ -25,7 +25,7 @@ class PlateAssembly {
   public:
     PlateAssembly(const PlateMesh& mesh, const PlateMaterial& material);
     /// The same plate where its supports give: their motions are further elastic freedoms with their own stiffness.
-    /// Throws std::invalid_argument as `FlexiblePlate` does.
+    /// Throws std::invalid_argument as `FlexiblePlate::on` does.
     [[nodiscard]] PlateAssembly on(const CompliantSupports& supports) const;
 
     /// Its lower half.

@@ -12,6 +12,7 @@ namespace toehold::mechanics {
 struct Footprint {
     Point center;
     double radius = 0.0;  ///< > 0
+    friend bool operator==(const Footprint&, const Footprint&) = default;
 };
 
 struct PlateMesh {

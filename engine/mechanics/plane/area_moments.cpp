@@ -27,18 +27,7 @@ std::optional<Point> first_crossing(const Polygon& polygon, const LinearField& l
 }
 
 void add_edge(AreaMoments& moments, Point from, Point to) {
-    const double x1 = from.x - moments.reference.x;
-    const double y1 = from.y - moments.reference.y;
-    const double x2 = to.x - moments.reference.x;
-    const double y2 = to.y - moments.reference.y;
-    const double cross = x1 * y2 - x2 * y1;
-    Moments& sum = moments.about_reference;
-    sum.area += cross / 2.0;
-    sum.x += cross * (x1 + x2) / 6.0;
-    sum.y += cross * (y1 + y2) / 6.0;
-    sum.xx += cross * (x1 * x1 + x1 * x2 + x2 * x2) / 12.0;
-    sum.xy += cross * (2.0 * (x1 * y1 + x2 * y2) + x1 * y2 + x2 * y1) / 24.0;
-    sum.yy += cross * (y1 * y1 + y1 * y2 + y2 * y2) / 12.0;
+    moments.about_reference += side_moments(from, to, moments.reference);
 }
 
 void add_edge_below(AreaMoments& moments, const LinearField& lift, Point from, Point to) {

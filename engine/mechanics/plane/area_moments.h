@@ -11,7 +11,36 @@ namespace toehold::mechanics {
 /// Integrals over the polygon of 1, x, y, x^2, x y, y^2.
 struct Moments {
     double area = 0.0, x = 0.0, y = 0.0, xx = 0.0, xy = 0.0, yy = 0.0;
+
+    Moments& operator+=(const Moments& more) {
+        area += more.area;
+        x += more.x;
+        y += more.y;
+        xx += more.xx;
+        xy += more.xy;
+        yy += more.yy;
+        return *this;
+    }
+    friend Moments operator-(const Moments& whole, const Moments& part) {
+        return {whole.area - part.area, whole.x - part.x,   whole.y - part.y,
+                whole.xx - part.xx,     whole.xy - part.xy, whole.yy - part.yy};
+    }
 };
+
+/// Of the signed triangle that a side spans with the reference, about the reference. Inline: what cuts plates spends
+/// its time here.
+[[nodiscard]] inline Moments side_moments(Point from, Point to, Point reference) {
+    const double x1 = from.x - reference.x, y1 = from.y - reference.y;
+    const double x2 = to.x - reference.x, y2 = to.y - reference.y;
+    const double cross = x1 * y2 - x2 * y1;
+    return {cross / 2.0,
+            cross * (x1 + x2) / 6.0,
+            cross * (y1 + y2) / 6.0,
+            cross * (x1 * x1 + x1 * x2 + x2 * x2) / 12.0,
+            cross * (2.0 * (x1 * y1 + x2 * y2) + x1 * y2 + x2 * y1) / 24.0,
+            cross * (y1 * y1 + y1 * y2 + y2 * y2) / 12.0};
+}
+
 [[nodiscard]] Moments moments(const Polygon& polygon);
 
 struct AreaMoments {

@@ -13,32 +13,6 @@ namespace {
 
 constexpr double full_turn = 2.0 * std::numbers::pi;
 
-void add(Moments& sum, const Moments& more) {
-    sum.area += more.area;
-    sum.x += more.x;
-    sum.y += more.y;
-    sum.xx += more.xx;
-    sum.xy += more.xy;
-    sum.yy += more.yy;
-}
-
-Moments less(const Moments& sum, const Moments& part) {
-    return {sum.area - part.area, sum.x - part.x, sum.y - part.y, sum.xx - part.xx, sum.xy - part.xy, sum.yy - part.yy};
-}
-
-/// The signed triangle that the side spans with the reference.
-Moments of_side(Point from, Point to, Point reference) {
-    const double x1 = from.x - reference.x, y1 = from.y - reference.y;
-    const double x2 = to.x - reference.x, y2 = to.y - reference.y;
-    const double cross = x1 * y2 - x2 * y1;
-    return {cross / 2.0,
-            cross * (x1 + x2) / 6.0,
-            cross * (y1 + y2) / 6.0,
-            cross * (x1 * x1 + x1 * x2 + x2 * x2) / 12.0,
-            cross * (2.0 * (x1 * y1 + x2 * y2) + x1 * y2 + x2 * y1) / 24.0,
-            cross * (y1 * y1 + y1 * y2 + y2 * y2) / 12.0};
-}
-
 /// Corners that coincide have no side between them, and no direction.
 Polygon without_repeats(Polygon outline) {
     outline.erase(std::unique(outline.begin(), outline.end()), outline.end());
@@ -79,7 +53,7 @@ Shape::Shape(Polygon outline) : outline_(without_repeats(std::move(outline))), r
     up_to_.reserve(corners);
     for (std::size_t at = 0; at < corners; ++at) {
         up_to_.push_back(whole_);
-        add(whole_, of_side(outline_[at], outline_[(at + 1) % corners], reference_));
+        whole_ += side_moments(outline_[at], outline_[(at + 1) % corners], reference_);
     }
     if (!is_convex(outline_)) return;
     turns_rad_ = directions(outline_);
@@ -96,8 +70,8 @@ std::size_t Shape::farthest(double way_rad) const {
 }
 
 Moments Shape::between(std::size_t from, std::size_t to) const {
-    Moments sum = less(up_to_[to], up_to_[from]);
-    if (to < from) add(sum, whole_);
+    Moments sum = up_to_[to] - up_to_[from];
+    if (to < from) sum += whole_;
     return sum;
 }
 
@@ -193,13 +167,13 @@ Moments ShapePart::moments() const {
     for (std::size_t at = 0; at < count_; ++at) {
         const Piece& piece = pieces_[at];
         if (piece.count == 0) {
-            add(sum, of_side(piece.from, piece.to, reference));
+            sum += side_moments(piece.from, piece.to, reference);
             continue;
         }
         const std::size_t first = piece.first, last = corner(piece, piece.count);
-        add(sum, of_side(piece.from, shape_->outline_[first], reference));
-        if (piece.count > 1) add(sum, shape_->between(first, last));
-        add(sum, of_side(shape_->outline_[last], piece.to, reference));
+        sum += side_moments(piece.from, shape_->outline_[first], reference);
+        if (piece.count > 1) sum += shape_->between(first, last);
+        sum += side_moments(shape_->outline_[last], piece.to, reference);
     }
     return sum;
 }

@@ -67,38 +67,16 @@ double peak(const AreaAtSection& area, const PatchForce& force) {
     return std::max(force.peak_psi, force.force_lb / area.total_in2);
 }
 
-void add(GreatestBearing& greatest, const SupportBearing& bearing) {
-    BearingBeyond& total = greatest.total;
-    const Interval& extent = bearing.pressed.extent;
+/// One support's part, which is more than nothing.
+void add(BearingBeyond& total, const CutArea& pressed, double beyond_lb, double moment_lb_in) {
+    const Interval& extent = pressed.extent;
     const double before = total.along_in * total.force_lb;
-    total.extent = greatest.supports.empty()
-                       ? extent
-                       : Interval{std::min(total.extent.from, extent.from), std::max(total.extent.to, extent.to)};
-    total.force_lb += bearing.beyond_lb;
-    total.moment_lb_in += bearing.moment_lb_in;
-    total.along_in = (before + bearing.beyond_lb * bearing.pressed.along_in) / total.force_lb;
-    greatest.supports.push_back(bearing);
-}
-
-BearingBeyond even_total(std::span<const AreaAtSection> areas, std::span<const PatchForce> supports) {
-    BearingBeyond total;
-    for (std::size_t index = 0; index < areas.size(); ++index) {
-        const AreaAtSection& area = areas[index];
-        if (!(supports[index].force_lb > 0.0) || area.ahead.empty()) continue;
-        const CutArea& pressed = area.ahead.front();
-        const double psi = peak(area, supports[index]);
-        const double beyond_lb = psi * pressed.area_in2, moment_lb_in = psi * pressed.moment_in3;
-        if (!(moment_lb_in > no_moment_lb_in && beyond_lb > 0.0)) continue;
-        const Interval& extent = pressed.extent;
-        total.extent = total.force_lb > 0.0
-                           ? Interval{std::min(total.extent.from, extent.from), std::max(total.extent.to, extent.to)}
-                           : extent;
-        total.along_in =
-            (total.along_in * total.force_lb + beyond_lb * pressed.along_in) / (total.force_lb + beyond_lb);
-        total.force_lb += beyond_lb;
-        total.moment_lb_in += moment_lb_in;
-    }
-    return total;
+    total.extent = total.force_lb > 0.0
+                       ? Interval{std::min(total.extent.from, extent.from), std::max(total.extent.to, extent.to)}
+                       : extent;
+    total.force_lb += beyond_lb;
+    total.moment_lb_in += moment_lb_in;
+    total.along_in = (before + beyond_lb * pressed.along_in) / total.force_lb;
 }
 
 }  // namespace
@@ -163,13 +141,25 @@ GreatestBearing greatest_bearing(const PlateSection& section, std::span<const Ar
                                                              : greatest_bearing(section, areas[index], force);
         bearing.support = index;
         bearing.arm_in = section.beyond_in(force.at);
-        if (bearing.moment_lb_in > no_moment_lb_in && bearing.beyond_lb > 0.0) add(greatest, bearing);
+        if (!(bearing.moment_lb_in > no_moment_lb_in && bearing.beyond_lb > 0.0)) continue;
+        add(greatest.total, bearing.pressed, bearing.beyond_lb, bearing.moment_lb_in);
+        greatest.supports.push_back(bearing);
     }
     return greatest;
 }
 
 BearingBeyond even_beyond(std::span<const AreaAtSection> areas, std::span<const PatchForce> supports) {
-    return areas.size() == supports.size() ? even_total(areas, supports) : BearingBeyond{};
+    BearingBeyond total;
+    if (areas.size() != supports.size()) return total;
+    for (std::size_t index = 0; index < areas.size(); ++index) {
+        const AreaAtSection& area = areas[index];
+        if (!(supports[index].force_lb > 0.0) || area.ahead.empty()) continue;
+        const CutArea& pressed = area.ahead.front();
+        const double psi = peak(area, supports[index]);
+        const double beyond_lb = psi * pressed.area_in2, moment_lb_in = psi * pressed.moment_in3;
+        if (moment_lb_in > no_moment_lb_in && beyond_lb > 0.0) add(total, pressed, beyond_lb, moment_lb_in);
+    }
+    return total;
 }
 
 }  // namespace toehold::mechanics

@@ -33,6 +33,22 @@ void widen(Interval& interval, const PlateSection& section, Point center, double
     interval.to = std::max(interval.to, section.along_in(center) + half);
 }
 
+/// Places where the section's line crosses the outline, in order; always an even number, two where it is convex.
+std::vector<double> crossings_in(const PlateSection& section, const Polygon& corners) {
+    std::vector<double> places;
+    for (std::size_t index = 0; index < corners.size(); ++index) {
+        const Point from = corners[index];
+        const Point to = corners[(index + 1) % corners.size()];
+        const double before = section.beyond_in(from);
+        const double after = section.beyond_in(to);
+        if ((before >= 0.0) == (after >= 0.0)) continue;
+        const double share = before / (before - after);
+        places.push_back(section.along_in(from) + share * (section.along_in(to) - section.along_in(from)));
+    }
+    std::sort(places.begin(), places.end());
+    return places;
+}
+
 std::optional<Interval> chord_at(const PlateSection& section, const Polygon& corners, double place_in) {
     const std::vector<double> places = crossings_in(section, corners);
     for (std::size_t index = 0; index + 1 < places.size(); index += 2) {
@@ -87,21 +103,6 @@ PlateSection line_through(std::size_t anchor, Point at, Point normal) {
 }
 
 }  // namespace
-
-std::vector<double> crossings_in(const PlateSection& section, const Polygon& corners) {
-    std::vector<double> places;
-    for (std::size_t index = 0; index < corners.size(); ++index) {
-        const Point from = corners[index];
-        const Point to = corners[(index + 1) % corners.size()];
-        const double before = section.beyond_in(from);
-        const double after = section.beyond_in(to);
-        if ((before >= 0.0) == (after >= 0.0)) continue;
-        const double share = before / (before - after);
-        places.push_back(section.along_in(from) + share * (section.along_in(to) - section.along_in(from)));
-    }
-    std::sort(places.begin(), places.end());
-    return places;
-}
 
 /// A hole is two round ends (one place for a round hole) and, for a slot, the rectangle between them.
 Interval cut_by_hole(const PlateSection& section, const PlateHole& hole) {

@@ -46,8 +46,6 @@ struct PlateSection {
     [[nodiscard]] double width_in(Interval span) const;
 };
 
-/// Places where the section's line crosses the outline, in order; always an even number, two where it is convex.
-[[nodiscard]] std::vector<double> crossings_in(const PlateSection& section, const Polygon& outline);
 /// What the hole takes of the section's line; empty where it does not meet it.
 [[nodiscard]] Interval cut_by_hole(const PlateSection& section, const PlateHole& hole);
 

@@ -177,10 +177,6 @@ std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& pl
     return bands;
 }
 
-double moment_needed_lb(const YieldBand& band, std::span<const PointLoad> loads) {
-    return moment_needed_lb(band, work_of(band.foot, band.width_in, loads));
-}
-
 BandLoad work_of(const FootOutline& foot, double width_in, std::span<const PointLoad> loads) {
     BandLoad sum;
     for (const PointLoad& load : loads) {

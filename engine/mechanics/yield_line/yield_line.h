@@ -51,7 +51,6 @@ struct YieldBand {
 };
 /// Every band that is searched, within the plate's outline; none where the plate leaves no room for one.
 [[nodiscard]] std::vector<YieldBand> yield_bands(const FootOutline& foot, const PlateShape& plate);
-[[nodiscard]] double moment_needed_lb(const YieldBand& band, std::span<const PointLoad> loads);
 
 /// What loads do on a tilt about any line, of all bands of one width: force and moments of what each gets of the tilt.
 struct BandLoad {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <numbers>
 
 namespace toehold::resistance::steel {
@@ -53,6 +54,11 @@ double minimum_edge_distance_in(double diameter_in) {
 }
 
 double standard_hole_in(double diameter_in) { return diameter_in + 0.0625; }
+
+double drilled_in(double hole_in) {
+    constexpr double drills_per_in = 64.0, rounding_in = 1e-6;
+    return std::ceil((hole_in - rounding_in) * drills_per_in) / drills_per_in;
+}
 
 double largest_standard_hole_in(double diameter_in) {
     return diameter_in < 1.0 ? standard_hole_in(diameter_in) : diameter_in + 0.125;

@@ -36,6 +36,8 @@ inline constexpr Safety bearing_safety{2.00, 0.75};
 /// Standard hole, D + 1/16 in: Table J3.3 for bolts under 1 in. Taken for larger ones as well, where the table of 2016
 /// allows 1/8 in: the smaller hole is on the safe side for a clear distance.
 [[nodiscard]] double standard_hole_in(double diameter_in);
+/// The next drill in 1/64 in: a number screw's diameter and 1/16 in make no size of drill (common practice).
+[[nodiscard]] double drilled_in(double hole_in);
 /// Largest hole the table calls standard: as above under 1 in, D + 1/8 in from 1 in on: Table J3.3 (from memory).
 [[nodiscard]] double largest_standard_hole_in(double diameter_in);
 /// Oversize hole: 5/8 in for a bolt of 1/2 in, 13/16 for 5/8, 15/16 for 3/4, 1 1/16 for 7/8, 1 1/4 for 1 in, D + 5/16

@@ -24,11 +24,6 @@ double bending_stress_psi(double moment_lb_in, double breadth_in, double depth_i
     return std::abs(moment_lb_in) / section_modulus_in3(breadth_in, depth_in);
 }
 
-double shear_stress_psi(double shear_lb, double breadth_in, double depth_in) {
-    require_section(breadth_in, depth_in);
-    return 1.5 * std::abs(shear_lb) / (breadth_in * depth_in);
-}
-
 double shear_at_fasteners_lb(double shear_psi, double breadth_in, double depth_in, double reached_in) {
     require_section(breadth_in, depth_in);
     const double part = std::clamp(reached_in, 0.0, depth_in) / depth_in;
@@ -77,10 +72,6 @@ double torsion_constant_in4(double side_in, double other_side_in) {
     const double a = std::max(side_in, other_side_in), b = std::min(side_in, other_side_in);
     const double part = b / a;
     return a * b * b * b * (1.0 / 3.0 - 0.21 * part * (1.0 - part * part * part * part / 12.0));
-}
-
-double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in) {
-    return std::abs(torque_lb_in) / torsion_modulus_in3(side_in, other_side_in);
 }
 
 double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowable_shear_psi) {

@@ -9,8 +9,6 @@ namespace toehold::resistance {
 [[nodiscard]] double section_modulus_in3(double breadth_in, double depth_in);
 /// fb, NDS 2018 Eq. 3.3-2: M/S.
 [[nodiscard]] double bending_stress_psi(double moment_lb_in, double breadth_in, double depth_in);
-/// fv, NDS 2018 Eq. 3.4-2: 3 V/(2 b d).
-[[nodiscard]] double shear_stress_psi(double shear_lb, double breadth_in, double depth_in);
 
 /// Vr', lb, of a member held or loaded by fasteners less than five depths from its end, NDS 2018 Eq. 3.4-6 (form
 /// read in a public copy): 2/3 Fv' b de (de/d)^2. `reached_in` is de: from the edge the fasteners pull on to the
@@ -36,8 +34,6 @@ namespace toehold::resistance {
 [[nodiscard]] double torsion_constant_in4(double side_in, double other_side_in);
 /// k a b^2, sides in either order: what a torque is divided by.
 [[nodiscard]] double torsion_modulus_in3(double side_in, double other_side_in);
-/// tau, sides in either order.
-[[nodiscard]] double torsion_stress_psi(double torque_lb_in, double side_in, double other_side_in);
 
 // Torsion. The NDS has no clause for sawn lumber. What is published of it:
 //   - the Wood Handbook (FPL-GTR-190, chapter 5, from memory, to be confirmed) gives the torsional strength of solid

@@ -85,7 +85,7 @@ TEST_CASE("A push and a wind together are one push, the largest for the directio
         for (int step = 0; step < 3600; ++step) {
             const double angle = 0.1 * step * degree;
             const double x = 150.0 * 42.0 * std::cos(angle), y = 150.0 * 42.0 * std::sin(angle) + wind_lb * 21.0;
-            const LoadCase one = demand::acting(load, std::atan2(y, x));
+            const demand::ActingLoad one = demand::acting_load(load, std::atan2(y, x));
             const double sum = std::hypot(x, y), taken = one.push_lb * one.height_in;
             REQUIRE(taken >= sum * (1.0 - 1e-9));
             if (std::abs(angle - 80.0 * degree) < 1e-6) {
@@ -95,13 +95,14 @@ TEST_CASE("A push and a wind together are one push, the largest for the directio
             }
         }
         CHECK(std::abs(nearest) < 1e-6);
-        const LoadCase outward = demand::acting(load, 90.0 * degree), inward = demand::acting(load, 270.0 * degree);
+        const demand::ActingLoad outward = demand::acting_load(load, 90.0 * degree),
+                                 inward = demand::acting_load(load, 270.0 * degree);
         CHECK_CLOSE(outward.push_lb, 150.0 + wind_lb, 1e-12, 0.0);
         CHECK_CLOSE(outward.push_lb * outward.height_in, 150.0 * 42.0 + wind_lb * 21.0, 1e-12, 0.0);
         CHECK_CLOSE(inward.push_lb, outward.push_lb, 1e-12, 0.0);
         // Along the rail the wind's moment must be leaned against; no push does where the wind's is the larger.
         const double root = 6300.0 * 6300.0 - std::pow(wind_lb * 21.0, 2);
-        const LoadCase along = demand::acting(load, 0.0);
+        const demand::ActingLoad along = demand::acting_load(load, 0.0);
         CHECK_CLOSE(along.push_lb * along.height_in, root > 0.0 ? std::sqrt(root) : 0.0, 1e-9, 0.0);
     }
 }
@@ -110,8 +111,8 @@ TEST_CASE("A load without wind acts as it is", "[unit]") {
     LoadCase load;
     load.push_lb = 200.0;
     load.height_in = 42.0;
-    CHECK(demand::acting(load, 1.0).push_lb == 200.0);
-    CHECK(demand::acting(load, 1.0).height_in == 42.0);
+    CHECK(demand::acting_load(load, 1.0).push_lb == 200.0);
+    CHECK(demand::acting_load(load, 1.0).height_in == 42.0);
 }
 
 // NDS 2018 Table 2.3.2: ten minutes 1.6; Table N3: 1.0 for what is not L alone.

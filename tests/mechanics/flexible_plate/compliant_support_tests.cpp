@@ -34,9 +34,7 @@ CompliantSupports apart(const std::vector<Point>& places, double lift, double ti
 }
 
 FlexiblePlate plate_on(const test::FlexibleBase& base, const CompliantSupports& framing) {
-    FlexiblePlateInput input = test::input_of(base, 1.5);
-    input.compliant_supports = framing;
-    return FlexiblePlate(std::move(input));
+    return FlexiblePlate(test::input_of(base, 1.5)).on(framing);
 }
 
 }  // namespace

@@ -11,7 +11,8 @@ TEST_CASE("stresses of a rectangular section are the textbook's", "[closed-form]
     // 3.5 x 5.5: S = 3.5 x 30.25/6 = 17.6458 in3 (the standard prints 17.65), A = 19.25 in2
     CHECK(toehold::test::prints_as(section_modulus_in3(3.5, 5.5), 17.65, 0.01));
     CHECK_CLOSE(bending_stress_psi(-5250.0, 3.5, 5.5), 297.52, 0.0, 0.01);
-    CHECK_CLOSE(shear_stress_psi(-1000.0, 3.5, 5.5), 77.922, 0.0, 0.001);
+    // Eq. 3.4-2 the other way round: 3 V/(2 b d) is 77.922 psi under 1000 lb
+    CHECK_CLOSE(shear_at_fasteners_lb(77.922, 3.5, 5.5, 5.5), 1000.0, 0.0, 0.01);
 }
 
 TEST_CASE("shear at fasteners is the whole section's where they reach right through, less with the cube otherwise",
@@ -57,8 +58,8 @@ TEST_CASE("the torsion coefficient meets Saint-Venant's series summed term by te
 }
 
 TEST_CASE("a square bar's torsional stress is T/(0.208 a^3)", "[closed-form]") {
-    CHECK_CLOSE(torsion_stress_psi(1000.0, 3.5, 3.5), 1000.0 / (0.20817 * 42.875), 1e-4, 0.0);
-    CHECK(torsion_stress_psi(-137.5, 3.5, 5.5) == torsion_stress_psi(137.5, 5.5, 3.5));
+    CHECK_CLOSE(torsion_modulus_in3(3.5, 3.5), 0.20817 * 42.875, 1e-4, 0.0);
+    CHECK(torsion_modulus_in3(3.5, 5.5) == torsion_modulus_in3(5.5, 3.5));
 }
 
 TEST_CASE("the torsion coefficient grows steadily from square to strip", "[property]") {
@@ -80,8 +81,8 @@ TEST_CASE("bending about both axes adds up, more so near sideways buckling", "[c
 
 TEST_CASE("sections and allowable stresses that mean nothing are refused", "[bad-input]") {
     CHECK_THROWS_AS(section_modulus_in3(0.0, 5.5), std::invalid_argument);
-    CHECK_THROWS_AS(shear_stress_psi(1.0, 3.5, -1.0), std::invalid_argument);
-    CHECK_THROWS_AS(torsion_stress_psi(1.0, 0.0, 1.0), std::invalid_argument);
+    CHECK_THROWS_AS(shear_at_fasteners_lb(1.0, 3.5, -1.0, 1.0), std::invalid_argument);
+    CHECK_THROWS_AS(torsion_modulus_in3(0.0, 1.0), std::invalid_argument);
     CHECK_THROWS_AS(torsion_coefficient(0.5), std::invalid_argument);
     CHECK_THROWS_AS(biaxial_bending_ratio({1.0, 0.0, 1.0, 1.0, 0.0}), std::invalid_argument);
 }
