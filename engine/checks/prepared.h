@@ -3,10 +3,10 @@
 // choices of the assumptions would find again and again. Each kind of value is found once, by the first check that asks
 // for it, and shared by every run of the checks on the same demand.
 //
-//     const auto needs = input.once<PlateNeeds>([&] { return find_plate_needs(input); });
+//     const auto edges = input.once<ClearEdges>([&] { return clear_edges(input); });
 //
-// A value is known by its type. What it is found from: the detail without its basis, and the demand. One thread at a
-// time.
+// A value is known by its type, and by a key where one type is found in several ways, as under another choice of the
+// basis. What it is found from: the detail without its basis, the key, and the demand. One thread at a time.
 #include <concepts>
 #include <functional>
 #include <map>
@@ -25,10 +25,10 @@ concept Grows = requires(const Value& value, double factor) {
 
 class Prepared {
   public:
-    /// `find()` -> Value, asked the first time alone; never null.
+    /// `find()` -> Value, asked the first time alone for each `key`; never null.
     template <class Value, class Find>
-    [[nodiscard]] std::shared_ptr<const Value> once(Find&& find) {
-        Entry& entry = entries_[std::type_index(typeid(Value))];
+    [[nodiscard]] std::shared_ptr<const Value> once(Find&& find, int key = 0) {
+        Entry& entry = entries_[{std::type_index(typeid(Value)), key}];
         if (!entry.value) entry = entry_of<Value>(std::make_shared<const Value>(std::forward<Find>(find)()));
         return std::static_pointer_cast<const Value>(entry.value);
     }
@@ -37,8 +37,8 @@ class Prepared {
     /// rest is left to be found again.
     [[nodiscard]] Prepared grown(double factor) const {
         Prepared other;
-        for (const auto& [type, entry] : entries_) {
-            if (entry.value && entry.grow) other.entries_.emplace(type, entry.grow(factor));
+        for (const auto& [known_by, entry] : entries_) {
+            if (entry.value && entry.grow) other.entries_.emplace(known_by, entry.grow(factor));
         }
         return other;
     }
@@ -60,7 +60,7 @@ class Prepared {
         return entry;
     }
 
-    std::map<std::type_index, Entry> entries_;
+    std::map<std::pair<std::type_index, int>, Entry> entries_;
 };
 
 }  // namespace toehold::checks

@@ -32,11 +32,12 @@ struct CheckInput {
     /// Of this demand on this detail, whatever its basis; null: nothing is shared with another run.
     Prepared* prepared = nullptr;
 
-    /// The value of this type, from `prepared` where there is one; `find()` is asked only where it is not there yet.
+    /// The value of this type and key, from `prepared` where there is one; `find()` is asked only where it is not there
+    /// yet.
     template <class Value, class Find>
-    [[nodiscard]] std::shared_ptr<const Value> once(Find&& find) const {
+    [[nodiscard]] std::shared_ptr<const Value> once(Find&& find, int key = 0) const {
         if (prepared == nullptr) return std::make_shared<const Value>(std::forward<Find>(find)());
-        return prepared->once<Value>(std::forward<Find>(find));
+        return prepared->once<Value>(std::forward<Find>(find), key);
     }
 };
 

@@ -71,8 +71,8 @@ struct DetailView {
         for (std::size_t index = 0; index < resolved.anchors.size(); ++index)
             anchors.push_back(seen(resolved.anchors[index], input.demand.anchors.at(index), Anchor{}));
         for (const demand::LoadCase& one : input.demand.cases) {
-            const demand::LoadCase load = demand::acting(one, outward_rad);
-            names.push_back(format::english(load.name));
+            const demand::ActingLoad load = demand::acting_load(one, outward_rad);
+            names.push_back(format::english(one.name));
             pushes.push_back({nullptr, load.push_lb, load.down_lb, load.height_in});
         }
         for (std::size_t index = 0; index < names.size(); ++index) pushes[index].name = names[index].c_str();

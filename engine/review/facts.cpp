@@ -177,7 +177,7 @@ std::optional<FindingFact> first_finding(const std::vector<checks::Finding>& fin
     const bool comes_first = gravest.cause == checks::Cause::geometry ||
                              (gravest.cause == checks::Cause::load_path && cause && cause->status != Status::no_path);
     if (cause && !comes_first) return std::nullopt;
-    return FindingFact{gravest.id, gravest.title, gravest.part, gravest.message, gravest.cause};
+    return FindingFact{gravest.id, gravest.title, gravest.part, gravest.message};
 }
 
 std::optional<CheckFact> not_specified(const std::vector<CheckResult>& results) {
@@ -199,7 +199,7 @@ std::optional<LargestTension> largest_tension(const catalog::Resolved& resolved,
     largest.direction_rad = worst->direction_rad;
     largest.hand_edge_lb = worst->hand_edge_lb;
     if (worst->state < demand.states.size()) {
-        const demand::LoadCase load = demand::acting(demand, demand.states[worst->state]);
+        const demand::ActingLoad load = demand::acting_load(demand, demand.states[worst->state]);
         largest.push_lb = load.push_lb;
         largest.height_in = load.height_in;
     }

@@ -62,7 +62,6 @@ struct FindingFact {
     format::Phrase title;
     model::PartId part;
     format::Phrase message;  ///< one sentence or more, each with its stop
-    checks::Cause cause = checks::Cause::beside;
 };
 
 /// By how much the capacity of the governing check falls short; in `unit`.

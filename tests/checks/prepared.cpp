@@ -86,14 +86,19 @@ TEST_CASE("a value is found once, and each kind by itself", "[unit]") {
     CHECK(prepared.once<Name>([] { return Name{"B1"}; })->text == "B1");
     const auto kept = prepared.once<Name>([] { return Name{"another"}; });
     CHECK(kept->text == "B1");
+    CHECK(prepared.once<Name>([] { return Name{"B2"}; }, 1)->text == "B2");
+    CHECK(prepared.once<Name>([] { return Name{"another"}; }, 0)->text == "B1");
+    CHECK(prepared.once<Name>([] { return Name{"another"}; }, 1)->text == "B2");
 }
 
 TEST_CASE("what grows with the forces is grown, the rest is found anew", "[unit]") {
     checks::Prepared prepared;
     (void)prepared.once<Length>([] { return Length{2.0}; });
+    (void)prepared.once<Length>([] { return Length{4.0}; }, 1);
     (void)prepared.once<Name>([] { return Name{"B1"}; });
     checks::Prepared grown = prepared.grown(3.0).grown(0.5);
     CHECK(grown.once<Length>([] { return Length{}; })->in == 3.0);
+    CHECK(grown.once<Length>([] { return Length{}; }, 1)->in == 6.0);
     CHECK(grown.once<Name>([] { return Name{"anew"}; })->text == "anew");
     CHECK(prepared.once<Length>([] { return Length{}; })->in == 2.0);
 }

@@ -125,10 +125,6 @@ double geometry_factor(const MatesPlacement& placement, const demand::State& sta
     return least;
 }
 
-double geometry_factor(const Resolved& resolved, const demand::State& state, std::size_t index) {
-    return geometry_factor(mates_placement(resolved, index), state);
-}
-
 bool stands_in(const Anchor& anchor, std::size_t member) { return lands(anchor) && anchor.seat->member == member; }
 
 double reached_in(const Resolved& resolved, const Anchor& anchor) {

@@ -20,11 +20,7 @@ namespace toehold::checks {
 /// as the widest. The steel plate is the side member.
 [[nodiscard]] double row_factor(const catalog::Resolved& resolved, std::size_t index);
 
-/// CDelta, NDS 2018 12.5.1: the least of the member's anchors in this state, for their end distances in the sense each
-/// one's force acts, and for the spacing of any two. 0 where a distance is below the least permitted.
-[[nodiscard]] double geometry_factor(const catalog::Resolved& resolved, const demand::State& state, std::size_t index);
-
-/// What no state changes of it.
+/// What no state changes of the geometry factor of the anchors in the member of `index`.
 struct MatesPlacement {
     struct Mate {
         std::size_t anchor = 0;
@@ -36,6 +32,8 @@ struct MatesPlacement {
     double spacing_factor = 1.0;  ///< the least of any two
 };
 [[nodiscard]] MatesPlacement mates_placement(const catalog::Resolved& resolved, std::size_t index);
+/// CDelta, NDS 2018 12.5.1: the least of the member's anchors in this state, for their end distances in the sense each
+/// one's force acts, and for the spacing of any two. 0 where a distance is below the least permitted.
 [[nodiscard]] double geometry_factor(const MatesPlacement& placement, const demand::State& state);
 
 /// Whether the anchor lands in the member with this number.

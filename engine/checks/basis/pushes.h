@@ -23,13 +23,10 @@ struct Pushes {
 template <class Quantity>
 [[nodiscard]] demand::GoverningState governing_push(const CheckInput& input, Quantity&& quantity) {
     const auto all = pushes(input);
-    demand::GoverningState worst;
-    bool first = true;
-    for (const std::size_t index : all->states) {
-        const double value = quantity(input.demand.states[index]);
-        if (first || value > worst.value) worst = {value, index};
-        first = false;
-    }
+    const std::vector<std::size_t>& states = all->states;
+    demand::GoverningState worst = demand::governing_among(
+        states.size(), [&](std::size_t push) { return quantity(input.demand.states[states[push]]); });
+    if (!states.empty()) worst.state = states[worst.state];
     return worst;
 }
 

@@ -39,10 +39,6 @@ struct EndPlace {
     bool on_beam = false;  ///< the member lies on it: pressed down, it bears, whatever the connection
 };
 
-/// Below these, lb and lb in, nothing needs a path; they are far below any load and above the solver's noise.
-inline constexpr double no_force_lb = 0.1;
-inline constexpr double no_couple_lb_in = 1.0;
-
 /// In order of the demand's member supports; none where there is no framing demand or it has no state.
 [[nodiscard]] std::vector<EndPlace> end_places(const CheckInput& input);
 /// What the members put on one place in every state.
@@ -64,12 +60,7 @@ class PlaceForces {
 template <class Value>
 [[nodiscard]] demand::GoverningState governing_at(const CheckInput& input, const EndPlace& place, Value&& quantity) {
     const PlaceForces forces(input, place);
-    demand::GoverningState worst{quantity(forces.in(0)), 0};
-    for (std::size_t state = 1; state < forces.states(); ++state) {
-        const double value = quantity(forces.in(state));
-        if (value > worst.value) worst = {value, state};
-    }
-    return worst;
+    return demand::governing_among(forces.states(), [&](std::size_t state) { return quantity(forces.in(state)); });
 }
 
 /// Part, link and the governing state's direction set. `by` names what joins the two.

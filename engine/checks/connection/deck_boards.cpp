@@ -42,25 +42,26 @@ std::optional<double> board_gravity(const catalog::Resolved& resolved) {
     return std::nullopt;
 }
 
-/// Of one fastener, with its steps; or what is missing.
-struct FastenerValue {
-    double value_lb = 0.0;
-    std::vector<Step> steps;
-    format::Phrase missing;
-};
-
-FastenerValue reported(const DeckingFastening& fastening, const model::Basis& basis) {
-    if (!(fastening.lateral_lb > 0.0)) {
-        return {
-            0.0,
-            {},
-            phrase("No standard gives a lateral value for these boards. Give that of one fastener, with its report.")};
-    }
-    const Adjusted adjusted = reported_value(fastening.lateral_lb, "lb", basis);
-    return {adjusted.value, adjusted.steps, {}};
+bool boards_are_wood(const catalog::Resolved& resolved) {
+    const auto& decking = on_deck(resolved).decking;
+    return decking && decking->kind == catalog::DeckingKind::wood;
 }
 
-FastenerValue computed(const catalog::Resolved& resolved, const DeckingFastening& fastening, double gravity) {
+/// Of the value of one fastener; empty: nothing.
+format::Phrase missing_of_value(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
+    constexpr double thickest_in = 0.25;
+    const bool wood = boards_are_wood(resolved);
+    if (wood && fastening.diameter_in >= thickest_in) {
+        return phrase(
+            "Deck-board fasteners of {} and more are not covered. Give the lateral value of one fastener, with "
+            "its report.",
+            format::Dimension{thickest_in});
+    }
+    if ((wood && board_gravity(resolved)) || fastening.lateral_lb > 0.0) return {};
+    return phrase("No standard gives a lateral value for these boards. Give that of one fastener, with its report.");
+}
+
+Adjusted computed(const catalog::Resolved& resolved, const DeckingFastening& fastening, double gravity) {
     resistance::WoodToWood connection;
     connection.diameter_in = fastening.diameter_in;
     connection.root_diameter_in = 0.78 * fastening.diameter_in;  // nail or screw is not said: as a screw's
@@ -74,32 +75,22 @@ FastenerValue computed(const catalog::Resolved& resolved, const DeckingFastening
     LateralConditions conditions;
     conditions.diameter_in = fastening.diameter_in;
     const Adjusted adjusted = adjust_lateral(reference.value_lb, conditions, resolved.detail.basis);
-    FastenerValue value{
+    Adjusted value{
         adjusted.value,
         {from_file("D", phrase("diameter, root taken as 0.78 D"), fastening.diameter_in, "in"),
          {"p", phrase("penetration into the joist"), "length less the board's thickness", reference.penetration_in,
           "in", ""},
          {"Z", phrase("reference lateral value, one fastener, mode {} governs", resistance::name(reference.mode)),
-          "least of the yield modes", reference.value_lb, "lb", "NDS 2018 12.3.1"}},
-        {}};
+          "least of the yield modes", reference.value_lb, "lb", "NDS 2018 12.3.1"}}};
     append(value.steps, adjusted.steps);
     return value;
 }
 
-FastenerValue fastener_value(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
-    constexpr double thickest_in = 0.25;
-    const bool wood = on_deck(resolved).decking && on_deck(resolved).decking->kind == catalog::DeckingKind::wood;
-    if (!wood) return reported(fastening, resolved.detail.basis);
-    if (fastening.diameter_in >= thickest_in) {
-        return {
-            0.0,
-            {},
-            phrase("Deck-board fasteners of {} and more are not covered. Give the lateral value of one fastener, with "
-                   "its report.",
-                   format::Dimension{thickest_in})};
-    }
-    const std::optional<double> gravity = board_gravity(resolved);
-    return gravity ? computed(resolved, fastening, *gravity) : reported(fastening, resolved.detail.basis);
+/// Of one fastener, lb, of which nothing is missing.
+Adjusted fastener_value(const catalog::Resolved& resolved, const DeckingFastening& fastening) {
+    const std::optional<double> gravity = boards_are_wood(resolved) ? board_gravity(resolved) : std::nullopt;
+    return gravity ? computed(resolved, fastening, *gravity)
+                   : reported_value(fastening.lateral_lb, "lb", resolved.detail.basis);
 }
 
 /// The boards whose fasteners share what one joist gets.
@@ -159,22 +150,21 @@ std::vector<Step> joist_steps(const CheckInput& input, const Worst& worst) {
              moment / modulus_in3, "psi", "NDS 2018 3.3.2"}};
 }
 
-CheckResult held(const CheckInput& input, const DeckingFastening& fastening, const Worst& worst,
-                 const FastenerValue& one) {
+CheckResult held(const CheckInput& input, const DeckingFastening& fastening, const Worst& worst, const Adjusted& one) {
     const model::PartId joist = model::part_of(model::member(input.resolved.detail.framing, worst.push.joist));
     CheckResult result;
     result.part = {model::PartKind::boards};
     result.link = link_between(joist, result.part, phrase("deck-board fasteners"));
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
     result.demand = worst.push.force_lb();
-    result.capacity = one.value_lb * worst.reach.boards * fastening.per_crossing;
+    result.capacity = one.value * worst.reach.boards * fastening.per_crossing;
     result.unit = "lb";
     result.steps = {
         demanded("F_x", phrase("force square to {}, its worst", model::part_name(joist)), worst.push.across_lb, "lb"),
         demanded("F_y", phrase("force along it"), worst.push.along_lb, "lb"),
         {"F", phrase("both together"), "sqrt(F_x^2 + F_y^2)", result.demand, "lb", ""}};
     append(result.steps, one.steps);
-    append(result.steps, {{"Z'", phrase("adjusted lateral value, one fastener"), "", one.value_lb, "lb", ""},
+    append(result.steps, {{"Z'", phrase("adjusted lateral value, one fastener"), "", one.value, "lb", ""},
                           {"s", phrase("length of joist whose boards share the force"),
                            "a foot beyond the outermost places, on the joist, evenly about the resultant",
                            worst.reach.length_in, "in", "common practice"},
@@ -190,36 +180,41 @@ CheckResult held(const CheckInput& input, const DeckingFastening& fastening, con
     return result;
 }
 
-/// The boards' fastening and the worst push on it; absent where no boards are fastened or nothing reaches a joist.
-std::optional<Worst> loaded_boards(const CheckInput& input) {
+/// Of the boards to the joists; null where no boards are fastened or no forces on the framing are known.
+const DeckingFastening* loaded_fastening(const CheckInput& input) {
     const auto& decking = on_deck(input.resolved.detail).layers.decking;
     const auto& framing = input.demand.framing;
-    if (!decking || !decking->fastening || !framing || framing->states.size() != input.demand.states.size()) return {};
-    if (!input.resolved.detail.framing.joists || !input.resolved.joists) return {};
-    return input.once<WorstPush>([&] { return worst_push(input, *decking->fastening); })->at;
+    if (!decking || !decking->fastening || !framing || framing->states.size() != input.demand.states.size())
+        return nullptr;
+    if (!input.resolved.detail.framing.joists || !input.resolved.joists) return nullptr;
+    return &*decking->fastening;
+}
+
+/// Absent where nothing reaches a joist. Looks at every state at the first asking.
+std::optional<Worst> worst_on(const CheckInput& input, const DeckingFastening& fastening) {
+    return input.once<WorstPush>([&] { return worst_push(input, fastening); })->at;
 }
 
 std::vector<CheckResult> deck_sideways(const CheckInput& input) {
-    const std::optional<Worst> worst = loaded_boards(input);
+    const DeckingFastening* const fastening = loaded_fastening(input);
+    if (fastening == nullptr || !missing_of_value(input.resolved, *fastening).empty()) return {};
+    const std::optional<Worst> worst = worst_on(input, *fastening);
     if (!worst) return {};
-    const DeckingFastening& fastening = on_deck(input.resolved.detail).layers.decking->fastening.value();
-    const FastenerValue one = fastener_value(input.resolved, fastening);
-    if (!one.missing.empty()) return {};
-    return {held(input, fastening, *worst, one)};
+    return {held(input, *fastening, *worst, fastener_value(input.resolved, *fastening))};
 }
 
 std::vector<Finding> value_not_given(const CheckInput& input) {
-    const std::optional<Worst> worst = loaded_boards(input);
+    const DeckingFastening* const fastening = loaded_fastening(input);
+    if (fastening == nullptr) return {};
+    const format::Phrase missing = missing_of_value(input.resolved, *fastening);
+    if (missing.empty()) return {};
+    const std::optional<Worst> worst = worst_on(input, *fastening);
     if (!worst) return {};
-    const FastenerValue one =
-        fastener_value(input.resolved, on_deck(input.resolved.detail).layers.decking->fastening.value());
-    if (one.missing.empty()) return {};
-    return {
-        finding_on({model::PartKind::boards}, Severity::caution,
-                   phrase("The boards hold the tops of the joists sideways, which is not checked: {} By statics one "
-                          "of their fasteners carries {} at most, where {} boards share {}.",
-                          one.missing, Quantity{worst->each_lb, "lb"}, worst->reach.boards,
-                          Quantity{worst->push.force_lb(), "lb"}))};
+    return {finding_on(
+        {model::PartKind::boards}, Severity::caution,
+        phrase("The boards hold the tops of the joists sideways, which is not checked: {} By statics one "
+               "of their fasteners carries {} at most, where {} boards share {}.",
+               missing, Quantity{worst->each_lb, "lb"}, worst->reach.boards, Quantity{worst->push.force_lb(), "lb"}))};
 }
 
 const RegisterCheck registered{

@@ -69,9 +69,8 @@ format::Phrase title_of(const EndPlace& place) {
     return phrase("Joist connection to its support");
 }
 
-CheckResult check(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
-    const demand::GoverningState worst =
-        governing_at(input, place, [&](const demand::SupportReaction& forces) { return together(strength, forces); });
+CheckResult check(const CheckInput& input, const EndPlace& place, const EndStrength& strength,
+                  const demand::GoverningState& worst) {
     const demand::SupportReaction& forces = forces_at(input, place, worst.state);
     CheckResult result = end_result(input, place, worst.state, strength.by);
     result.title = title_of(place);
@@ -81,7 +80,7 @@ CheckResult check(const CheckInput& input, const EndPlace& place, const EndStren
     const std::vector<EndUse> uses = uses_in_words(strength, forces);
     add_uses(result.steps, uses);
     result.note = strength.note;
-    conclude_uses(result, uses, together(strength, forces));
+    conclude_uses(result, uses, worst.value);
     return result;
 }
 
@@ -96,12 +95,6 @@ CheckResult without_evidence(const CheckInput& input, const EndPlace& place, con
     return result;
 }
 
-bool only_bears(const CheckInput& input, const EndPlace& place, const EndStrength& strength) {
-    return place.on_beam && governing_at(input, place, [&](const demand::SupportReaction& forces) {
-                                return together(strength, forces);
-                            }).value == 0.0;
-}
-
 std::vector<CheckResult> member_end_connection(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (const EndPlace& place : end_places(input)) {
@@ -109,9 +102,12 @@ std::vector<CheckResult> member_end_connection(const CheckInput& input) {
         const EndStrength strength = end_strength(input.resolved, place);
         if (!strength.missing.empty()) {
             results.push_back(without_evidence(input, place, strength));
-        } else if (!only_bears(input, place, strength)) {
-            results.push_back(check(input, place, strength));
+            continue;
         }
+        const demand::GoverningState worst = governing_at(
+            input, place, [&](const demand::SupportReaction& forces) { return together(strength, forces); });
+        // What a beam only presses from below needs no fastener.
+        if (!place.on_beam || worst.value > 0.0) results.push_back(check(input, place, strength, worst));
     }
     return results;
 }

@@ -1,9 +1,9 @@
 #include "checks/connection/uses.h"
 
 #include "checks/basis/result_parts.h"
-#include "checks/connection/connection.h"
 
 #include <algorithm>
+#include <cstddef>
 
 namespace toehold::checks {
 namespace {
@@ -24,8 +24,7 @@ void Uses::count(UseGroup group, double force, double allowable, bool is_force) 
 }
 
 void Uses::write(UseGroup group, double force, double allowable, const char* unit, UseWords words) {
-    in_words_->push_back({std::move(words.symbol), std::move(words.meaning), std::move(words.formula), force, allowable,
-                          unit, group, std::move(words.why)});
+    in_words_->push_back({std::move(words), force, allowable, unit, group});
 }
 
 void Uses::explain(const format::Phrase& why) {

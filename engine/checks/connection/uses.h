@@ -10,25 +10,25 @@
 
 namespace toehold::checks {
 
+/// Below these, lb and lb in, nothing needs a path; they are far below any load and above the solver's noise.
+inline constexpr double no_force_lb = 0.1;
+inline constexpr double no_couple_lb_in = 1.0;
+
 /// Uses of one group load the same wood or metal one instead of another; the groups add up.
 enum class UseGroup { shear, lateral, withdrawal };
-
-struct EndUse {
-    std::string symbol;
-    format::Phrase meaning;
-    std::string formula;
-    double force = 0.0;      ///< >= 0
-    double allowable = 0.0;  ///< 0: nothing resists it
-    std::string unit = "lb";
-    UseGroup group = UseGroup::shear;
-    format::Phrase why = {};  ///< where nothing resists it: the sentence that says so, and what would
-};
 
 struct UseWords {
     std::string symbol;
     format::Phrase meaning;
     std::string formula;
-    format::Phrase why = {};
+    format::Phrase why = {};  ///< where nothing resists it: the sentence that says so, and what would
+};
+
+struct EndUse : UseWords {
+    double force = 0.0;      ///< >= 0
+    double allowable = 0.0;  ///< 0: nothing resists it
+    std::string unit = "lb";
+    UseGroup group = UseGroup::shear;
 };
 
 /// Force over allowable; infinity where nothing resists a force that counts.

@@ -40,9 +40,8 @@ struct PlatePressure {
 };
 [[nodiscard]] PlatePressure plate_pressure(const PressedPatch& patch, const demand::SupportForce& force);
 
-/// The state that presses most on each place that a check looks at, kept beside a demand: `Check` tells whose places,
-/// `stress` by which measure.
-template <class Check, model::BearingStress stress>
+/// The state that presses most on each place that a check looks at, kept beside a demand: `Check` tells whose places.
+template <class Check>
 struct PressedStates {
     std::vector<std::size_t> all;
     /// Where all forces grow alike the same state presses most.
@@ -53,13 +52,8 @@ struct PressedStates {
 template <class Check, class Find>
 [[nodiscard]] std::vector<std::size_t> pressed_states(const CheckInput& input, model::BearingStress stress,
                                                       Find&& find) {
-    using model::BearingStress;
-    if (stress == BearingStress::peak) {
-        using Known = PressedStates<Check, BearingStress::peak>;
-        return input.once<Known>([&] { return Known{find()}; })->all;
-    }
-    using Known = PressedStates<Check, BearingStress::block>;
-    return input.once<Known>([&] { return Known{find()}; })->all;
+    using Known = PressedStates<Check>;
+    return input.once<Known>([&] { return Known{find()}; }, static_cast<int>(stress))->all;
 }
 
 /// From the force to the stress held, as worked lines.

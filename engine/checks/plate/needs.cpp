@@ -30,33 +30,6 @@ std::optional<PlateNeed> under_tension(const CheckInput& input, const PlateStrip
     return PlateNeed{strip, at_most.field_lb > needed_lb ? at_most : limit.under_tension(strip)};
 }
 
-void grow(mechanics::BearingBeyond& bearing, double factor) {
-    bearing.force_lb *= factor;
-    bearing.moment_lb_in *= factor;
-}
-
-void grow(mechanics::SupportBearing& bearing, double factor) {
-    bearing.force_lb *= factor;
-    bearing.peak_psi *= factor;
-    bearing.beyond_lb *= factor;
-    bearing.moment_lb_in *= factor;
-}
-
-template <model::PlateStrength strength>
-std::shared_ptr<const std::vector<PlateNeed>> known_needs(const CheckInput& input, const PostFoot& foot) {
-    using Needs = PlateNeeds<strength>;
-    const auto needs = input.once<Needs>([&] { return Needs{find_plate_needs(input, foot, strength)}; });
-    return {needs, &needs->all};
-}
-
-}  // namespace
-
-double moment_needed_lb(const mechanics::PlateStrip& strip, const PlateBounds& bounds, model::PlateStrength strength) {
-    const double pattern_lb = bounds.pattern.moment_needed_lb;
-    if (strength == model::PlateStrength::yield_line && pattern_lb > 0.0) return pattern_lb / yield_line_share;
-    return std::max(pattern_lb, std::min(strip.intensity_lb(), bounds.field_lb));
-}
-
 std::vector<PlateNeed> find_plate_needs(const CheckInput& input, const PostFoot& foot, model::PlateStrength strength) {
     const PlateStrips strips = plate_strips(input, foot);
     const WorstStrips worst = worst_strips(input.demand, strips);
@@ -70,14 +43,19 @@ std::vector<PlateNeed> find_plate_needs(const CheckInput& input, const PostFoot&
     return needs;
 }
 
-std::shared_ptr<const std::vector<PlateNeed>> plate_needs(const CheckInput& input, const PostFoot& foot) {
-    using model::PlateStrength;
-    return model::plate_strength(input.resolved.detail.basis) == PlateStrength::yield_line
-               ? known_needs<PlateStrength::yield_line>(input, foot)
-               : known_needs<PlateStrength::lower_bound>(input, foot);
+void grow(mechanics::BearingBeyond& bearing, double factor) {
+    bearing.force_lb *= factor;
+    bearing.moment_lb_in *= factor;
 }
 
-PlateNeed grown(PlateNeed need, double factor) {
+void grow(mechanics::SupportBearing& bearing, double factor) {
+    bearing.force_lb *= factor;
+    bearing.peak_psi *= factor;
+    bearing.beyond_lb *= factor;
+    bearing.moment_lb_in *= factor;
+}
+
+PlateNeed grown_need(PlateNeed need, double factor) {
     mechanics::PlateStrip& strip = need.strip.strip;
     strip.moment_lb_in *= factor;
     for (mechanics::StripAnchor& anchor : strip.anchors) anchor.tension_lb *= factor;
@@ -88,14 +66,25 @@ PlateNeed grown(PlateNeed need, double factor) {
     return need;
 }
 
-template <model::PlateStrength strength>
-PlateNeeds<strength> PlateNeeds<strength>::grown(double factor) const {
-    PlateNeeds other;
-    for (const PlateNeed& need : all) other.all.push_back(checks::grown(need, factor));
-    return other;
+}  // namespace
+
+double moment_needed_lb(const mechanics::PlateStrip& strip, const PlateBounds& bounds, model::PlateStrength strength) {
+    const double pattern_lb = bounds.pattern.moment_needed_lb;
+    if (strength == model::PlateStrength::yield_line && pattern_lb > 0.0) return pattern_lb / yield_line_share;
+    return std::max(pattern_lb, std::min(strip.intensity_lb(), bounds.field_lb));
 }
 
-template struct PlateNeeds<model::PlateStrength::lower_bound>;
-template struct PlateNeeds<model::PlateStrength::yield_line>;
+std::shared_ptr<const std::vector<PlateNeed>> plate_needs(const CheckInput& input, const PostFoot& foot) {
+    const model::PlateStrength strength = model::plate_strength(input.resolved.detail.basis);
+    const auto needs = input.once<PlateNeeds>([&] { return PlateNeeds{find_plate_needs(input, foot, strength)}; },
+                                              static_cast<int>(strength));
+    return {needs, &needs->all};
+}
+
+PlateNeeds PlateNeeds::grown(double factor) const {
+    PlateNeeds other;
+    for (const PlateNeed& need : all) other.all.push_back(grown_need(need, factor));
+    return other;
+}
 
 }  // namespace toehold::checks

@@ -14,27 +14,20 @@ struct PlateNeed {
     PlateBounds bounds;
 };
 
-/// Under the anchors' pull, under the bearing, past an anchor; those there are, in this order. `strength` says which of
-/// the states that pull hardest needs the most of the plate.
-[[nodiscard]] std::vector<PlateNeed> find_plate_needs(const CheckInput& input, const PostFoot& foot,
-                                                      model::PlateStrength strength);
-
 /// Moment per unit of width that the verdict asks of the plate, lb: by default the better of strip and field, not below
 /// what the yield lines need; by choice the yield lines' over 0.9.
 [[nodiscard]] double moment_needed_lb(const mechanics::PlateStrip& strip, const PlateBounds& bounds,
                                       model::PlateStrength strength);
 
-/// As kept beside a demand.
-template <model::PlateStrength strength>
+/// As kept beside a demand: under the anchors' pull, under the bearing, past an anchor; those there are, in this order.
 struct PlateNeeds {
     std::vector<PlateNeed> all;
+    /// Under every force so many times as large.
     [[nodiscard]] PlateNeeds grown(double factor) const;
 };
 
-/// Of the input's demand, found at the first asking.
+/// Of the input's demand, found at the first asking. The basis's strength of a plate says which of the states that pull
+/// hardest needs the most of it.
 [[nodiscard]] std::shared_ptr<const std::vector<PlateNeed>> plate_needs(const CheckInput& input, const PostFoot& foot);
-
-/// The same under every force so many times as large.
-[[nodiscard]] PlateNeed grown(PlateNeed need, double factor);
 
 }  // namespace toehold::checks

@@ -130,8 +130,10 @@ GoverningStrip worst_anchors(const demand::Demand& demand, const PlateStrips& st
     std::vector<Candidate> candidates;
     for (std::size_t place = 0; place < strips.places.size(); ++place) {
         if (strips.places[place].section.anchor) continue;
-        for (std::size_t state = first; state < end; ++state)
-            candidates.push_back({at_most_lb(strips.places[place], demand.states[state]), state, place});
+        for (std::size_t state = first; state < end; ++state) {
+            const double most = at_most_lb(strips.places[place], demand.states[state]);
+            if (most > 0.0) candidates.push_back({most, state, place});
+        }
     }
     return worst_of(std::move(candidates), strips, [&](const Candidate& at) {
         PlateStrip worst;

@@ -15,9 +15,8 @@ format::Phrase gussets_not_counted(const catalog::Resolved& resolved) {
     const std::optional<model::Weld>& weld = on_deck(resolved.detail).weld;
     if (!weld || !weld->gussets) return {};
     return format::phrase(
-        "Gussets are not counted, which is on the safe side: the plate would bend past their tips, on a shorter arm "
-        "than "
-        "from the post's face, and metal added to a joint never lessens what it carries.");
+        "Gussets are not counted, which is on the safe side: the plate would bend past their tips, on a shorter "
+        "arm than from the post's face, and metal added to a joint never lessens what it carries.");
 }
 
 FillerMatch match(MetalKind filler, MetalKind post, MetalKind plate) {

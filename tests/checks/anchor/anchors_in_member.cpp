@@ -47,20 +47,20 @@ TEST_CASE("An anchor alone in its block has no row", "[unit]") {
 TEST_CASE("End distance counts in the sense the force acts, for every anchor of the block", "[published]") {
     // NDS 2018 Table 12.5.1A: D 3/8: 7 D = 2.625, 4 D = 1.5. Block end moved to x = -4: anchor A at -2 has 2.0 in.
     catalog::Resolved resolved = test::example_resolved();
-    CHECK(geometry_factor(resolved, pushing(resolved, -40.0, 0.0), 0) == 1.0);
+    CHECK(geometry_factor(mates_placement(resolved, 0), pushing(resolved, -40.0, 0.0)) == 1.0);
     resolved.detail.framing.blocks[0].from_in = -4.0;
-    CHECK_CLOSE(geometry_factor(resolved, pushing(resolved, -40.0, 0.0), 0), 2.0 / 2.625, 1e-12, 0.0);
-    CHECK_CLOSE(geometry_factor(resolved, pushing(resolved, -40.0, 0.0), 1), 2.0 / 2.625, 1e-12, 0.0);
-    CHECK(geometry_factor(resolved, pushing(resolved, 40.0, 0.0), 0) == 1.0);
-    CHECK(geometry_factor(resolved, pushing(resolved, 0.0, 40.0), 0) == 1.0);
-    CHECK(geometry_factor(resolved, pushing(resolved, -40.0, 0.0), 2) == 1.0);  // the other block
+    CHECK_CLOSE(geometry_factor(mates_placement(resolved, 0), pushing(resolved, -40.0, 0.0)), 2.0 / 2.625, 1e-12, 0.0);
+    CHECK_CLOSE(geometry_factor(mates_placement(resolved, 1), pushing(resolved, -40.0, 0.0)), 2.0 / 2.625, 1e-12, 0.0);
+    CHECK(geometry_factor(mates_placement(resolved, 0), pushing(resolved, 40.0, 0.0)) == 1.0);
+    CHECK(geometry_factor(mates_placement(resolved, 0), pushing(resolved, 0.0, 40.0)) == 1.0);
+    CHECK(geometry_factor(mates_placement(resolved, 2), pushing(resolved, -40.0, 0.0)) == 1.0);  // the other block
 }
 
 TEST_CASE("Spacing between three and four diameters lowers the whole block's value", "[published]") {
     // NDS 2018 Table 12.5.1B: 1.2 in apart, 4 D = 1.5: 0.8; 1.1 in is below 3 D = 1.125.
     catalog::Resolved resolved = test::example_resolved();
     resolved.anchors[1].at.x_in = resolved.anchors[0].at.x_in + 1.2;
-    CHECK_CLOSE(geometry_factor(resolved, pushing(resolved, 0.0, 40.0), 0), 0.8, 1e-12, 0.0);
+    CHECK_CLOSE(geometry_factor(mates_placement(resolved, 0), pushing(resolved, 0.0, 40.0)), 0.8, 1e-12, 0.0);
     resolved.anchors[1].at.x_in = resolved.anchors[0].at.x_in + 1.1;
-    CHECK(geometry_factor(resolved, pushing(resolved, 0.0, 40.0), 0) == 0.0);
+    CHECK(geometry_factor(mates_placement(resolved, 0), pushing(resolved, 0.0, 40.0)) == 0.0);
 }

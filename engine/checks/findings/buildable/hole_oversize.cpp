@@ -8,8 +8,6 @@
 #include "resistance/steel/bolt.h"
 #include "units/limit.h"
 
-#include <cmath>
-
 namespace toehold::checks {
 namespace {
 
@@ -17,12 +15,6 @@ using format::Dimension;
 using format::phrase;
 
 namespace steel = resistance::steel;
-
-/// The next drill in 1/64 in: a number screw's diameter and 1/16 in make no size of drill (common practice).
-double drilled_in(double hole_in) {
-    constexpr double drills_per_in = 64.0, rounding_in = 1e-6;
-    return std::ceil((hole_in - rounding_in) * drills_per_in) / drills_per_in;
-}
 
 format::Phrase with_play(const catalog::Anchor& anchor, double standard_in) {
     if (anchor.washer)
@@ -52,8 +44,8 @@ std::string clause(const catalog::Anchor& anchor) {
 std::vector<Finding> hole_oversize(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     for (const catalog::Anchor& anchor : resolved.anchors) {
-        const double standard_in = drilled_in(steel::largest_standard_hole_in(anchor.diameter_in));
-        const double oversize_in = drilled_in(steel::oversize_hole_in(anchor.diameter_in));
+        const double standard_in = steel::drilled_in(steel::largest_standard_hole_in(anchor.diameter_in));
+        const double oversize_in = steel::drilled_in(steel::oversize_hole_in(anchor.diameter_in));
         if (units::at_most(anchor.hole_diameter_in, standard_in)) continue;
         const bool within = units::at_most(anchor.hole_diameter_in, oversize_in);
         findings.push_back(finding_on(
