@@ -2,7 +2,6 @@
 // Words for the answers that are picked from a list, and reading the others.
 #include "job/questions.h"
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>

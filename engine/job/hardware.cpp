@@ -30,17 +30,24 @@ double couple_scale(const Design& design, double apart_in) {
 /// Arm of a pull against the pressed edge of an upright pair of angles that leave 1 in free above and below.
 double height_in(double depth_in) { return std::max(5.0, std::floor(depth_in - 3.0)); }
 
+/// On both sides of a member of this section, upright, 1 in free above and below.
+model::ReportedConnector upright_angles(const char* name, double width_in, double depth_in) {
+    model::ReportedConnector angles = to_be_chosen(name);
+    angles.couple_arm_in = width_in;
+    angles.height_in = height_in(depth_in);
+    angles.from_top_in = angles.from_bottom_in = 1.0;
+    return angles;
+}
+
 }  // namespace
 
 model::ReportedConnector at_block_end(const Design& design) {
     const double scale = design.moment_lb_in / usual_moment_lb_in;
-    model::ReportedConnector angles = to_be_chosen("pair of steel angles, one on each side of the block");
+    model::ReportedConnector angles = upright_angles("pair of steel angles, one on each side of the block",
+                                                     design.block_width_in, design.block_depth_in);
     angles.uplift_lb = angles.down_lb = scaled_lb(1600.0, scale);
     angles.lateral_lb = scaled_lb(700.0, scale);
     angles.pull_lb = scaled_lb(1200.0, scale);
-    angles.couple_arm_in = design.block_width_in;
-    angles.height_in = height_in(design.block_depth_in);
-    angles.from_top_in = angles.from_bottom_in = 1.0;
     return angles;
 }
 
@@ -69,13 +76,11 @@ model::ReportedConnector on_beam(const Design& design, double spacing_in, double
 
 model::ReportedConnector at_rim(const Design& design, double spacing_in) {
     const double scale = couple_scale(design, spacing_in);
-    model::ReportedConnector angles = to_be_chosen("pair of steel angles, one on each side of the joist");
+    model::ReportedConnector angles = upright_angles("pair of steel angles, one on each side of the joist",
+                                                     design.joist_width_in, design.joist_depth_in);
     angles.uplift_lb = angles.down_lb = scaled_lb(800.0, scale);
     angles.lateral_lb = scaled_lb(500.0, scale);
     angles.pull_lb = scaled_lb(600.0, scale);
-    angles.couple_arm_in = design.joist_width_in;
-    angles.height_in = height_in(design.joist_depth_in);
-    angles.from_top_in = angles.from_bottom_in = 1.0;
     return angles;
 }
 

@@ -35,12 +35,12 @@ struct PostOrder {
 
 /// The answers. What is absent was not asked, and `start` assumes it.
 struct Job {
-    double guard_height_in = 36.0;  ///< top of the guard above the walking surface, > 0, at most 240
+    double guard_height_in = 36.0;  ///< top of the guard above the walking surface, 12 to 120
     model::Occupancy occupancy = model::Occupancy::one_and_two_family;
     PostOrder post{"2x2x3/16", "steel"};
     std::string decking = "wood-southern-pine";  ///< id of a row of the decking catalog that is no packing or shim
     std::string joist_size = "2x10";             ///< nominal, see model/lumber_size.h; 2x8 to 4x16
-    double joist_spacing_in = 16.0;              ///< center to center, 8 to 32
+    double joist_spacing_in = 16.0;              ///< center to center, 12 to 32
     Place place = Place::between_joists;
 
     std::optional<model::BuildingCode> code = {};       ///< absent: IRC 2021 for a dwelling, else IBC 2021

@@ -1,7 +1,6 @@
 #include "job/layout.h"
 
 #include <algorithm>
-#include <array>
 
 namespace toehold::job {
 namespace {

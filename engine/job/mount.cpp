@@ -15,10 +15,10 @@ constexpr double clearance_in = 0.0625;  // of a hole over its anchor
 
 model::Plate plate_of(const Design& design) {
     const double width_in = 2.0 * (design.row_x_in + plate_edge_in), depth_in = 2.0 * (design.row_y_in + plate_edge_in);
-    const auto sides = [](double in) { return fraction_in(in); };
     model::Plate plate;
     plate.id = "P1";
-    plate.name = sides(width_in) + " x " + sides(depth_in) + " plate, " + fraction_in(design.thickness_in) + " thick";
+    plate.name = fraction_in(width_in) + " x " + fraction_in(depth_in) + " plate, " + fraction_in(design.thickness_in) +
+                 " thick";
     plate.metal = design.plate_metal;
     plate.thickness_in = design.thickness_in;
     plate.outline = model::RectangleOutline{width_in, depth_in, 0.0, {}};

@@ -11,7 +11,7 @@ namespace toehold::job {
 /// `2x2x1/8 steel`, `round 1.9x0.145 steel`, `4x4 wood`: the material is the last word. Absent: fewer than two words.
 [[nodiscard]] std::optional<PostOrder> read_post(std::string_view text);
 [[nodiscard]] std::string text_of(const PostOrder& order);
-/// What `read_post` and `ordered_metal_post` take, for a message.
+/// What `read_post` and `metal_section` take, for a message.
 [[nodiscard]] format::Phrase accepted_posts();
 
 [[nodiscard]] bool is_wood(const PostOrder& order);

@@ -1,6 +1,6 @@
 #include "study/holding_map.h"
 
-#include "study/parallel.h"
+#include "search/run/parallel.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,8 +36,8 @@ class Mapping {
     [[nodiscard]] std::size_t columns() const { return map_.across_values.size(); }
     [[nodiscard]] std::size_t rows() const { return map_.up_values.size(); }
 
-    [[nodiscard]] Judged judged(double across, double up) const {
-        return judge(subject_, both_, {{map_.across.id, across}, {map_.up.id, up}});
+    [[nodiscard]] Judged judged(double across, double up, demand::Kept& kept) const {
+        return judge(subject_, both_, {{map_.across.id, across}, {map_.up.id, up}}, &kept);
     }
 
     bool find_nodes(const Run& run) {
@@ -47,9 +47,9 @@ class Mapping {
             node.up = map_.up_values[index / columns()];
             node.judged.refusal = phrase("stopped");
         }
-        return for_each_index(map_.nodes.size(), run, [&](std::size_t index) {
+        return search::for_each_index(map_.nodes.size(), run, [&](std::size_t index, demand::Kept& kept) {
             MapNode& node = map_.nodes[index];
-            node.judged = judged(node.across, node.up);
+            node.judged = judged(node.across, node.up, kept);
         });
     }
 
@@ -120,7 +120,7 @@ class Mapping {
     }
 
     /// Halves the gap until it is small, as long as each middle's ratio lies between those of its ends.
-    void bisect(MapBorder& border, const Run& run) const {
+    void bisect(MapBorder& border, const Run& run, demand::Kept& kept) const {
         const Field& field = field_of(border.axis);
         if (!field.sizes.empty()) return;
         const bool upward = border.axis == MapAxis::up;
@@ -129,7 +129,7 @@ class Mapping {
         while (std::abs(border.fails - border.holds) > within(field) * (1.0 + 1e-9)) {
             if (run.stop && run.stop()) return;
             const double middle = border.at();
-            const Judged now = upward ? judged(line, middle) : judged(middle, line);
+            const Judged now = upward ? judged(line, middle, kept) : judged(middle, line, kept);
             const std::optional<double> ratio = now.ratio();
             if (!ratio || !holding || !failing || !lies_between(*ratio, *holding, *failing)) {
                 border.steady = false;
@@ -162,7 +162,9 @@ class Mapping {
     }
 
     bool bisect_all(const Run& run) {
-        return for_each_index(map_.borders.size(), run, [&](std::size_t index) { bisect(map_.borders[index], run); });
+        return search::for_each_index(map_.borders.size(), run, [&](std::size_t index, demand::Kept& kept) {
+            bisect(map_.borders[index], run, kept);
+        });
     }
 
     Subject subject_;

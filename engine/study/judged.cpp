@@ -10,7 +10,6 @@
 #include <cmath>
 #include <limits>
 #include <map>
-#include <stdexcept>
 
 namespace toehold::study {
 namespace {
@@ -96,10 +95,10 @@ Made apply(const std::vector<Field>& fields, const model::BaseDetail& detail, co
     return made;
 }
 
-Judged judge_made(const Made& made, const catalog::Catalog& catalog) {
+Judged judge_made(const Made& made, const catalog::Catalog& catalog, demand::Kept* kept) {
     if (!made.detail) return refused(made.refusal);
     const catalog::Resolution resolution = catalog::resolve(*made.detail, catalog);
-    if (resolution.resolved) return judge(*resolution.resolved);
+    if (resolution.resolved) return judge(*resolution.resolved, kept);
     const model::Problem& problem = resolution.problems.front();
     return refused(phrase("{}: {}", problem.element, problem.message));
 }
@@ -152,15 +151,17 @@ Made detail_of(const Subject& subject, const std::string& id) {
     return apply(all, subject.resolved.detail, settings);
 }
 
-Judged judge(const catalog::Resolved& resolved) { return judge(resolved, demand::find_demand(resolved)); }
+Judged judge(const catalog::Resolved& resolved, demand::Kept* kept) {
+    return judge(resolved, demand::find_demand(resolved, demand::Sampling::whole(), kept));
+}
 
 Judged judge(const catalog::Resolved& resolved, demand::Outcome outcome) {
     if (!outcome.demand && !outcome.overturns) return refused(outcome.failure);
     return judged_by(review::evaluate(resolved, std::move(outcome), ""));
 }
 
-Judged judge(const Subject& subject, const std::vector<Field>& fields, const Settings& settings) {
-    Judged judged = judge_made(apply(fields, subject.resolved.detail, settings), subject.catalog);
+Judged judge(const Subject& subject, const std::vector<Field>& fields, const Settings& settings, demand::Kept* kept) {
+    Judged judged = judge_made(apply(fields, subject.resolved.detail, settings), subject.catalog, kept);
     judged.detail = id_of(fields, settings);
     return judged;
 }

@@ -1,10 +1,11 @@
 #pragma once
 // What the engine says of one of the details a study makes, as little as a chart needs of it.
 #include "demand/demand.h"
+#include "demand/kept.h"
 #include "review/facts.h"
+#include "search/run/parallel.h"
 #include "study/field.h"
 
-#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -60,20 +61,15 @@ struct Judged {
     [[nodiscard]] bool holds() const { return known() && verdict == review::Verdict::adequate; }
 };
 
-/// Its rules asked, its demand found and checked. Never throws for what the detail is.
-[[nodiscard]] Judged judge(const catalog::Resolved& resolved);
+/// Its rules asked, its demand found and checked. Never throws for what the detail is. `kept`, here and below, is what
+/// its thread keeps from detail to detail; nullptr: nothing.
+[[nodiscard]] Judged judge(const catalog::Resolved& resolved, demand::Kept* kept = nullptr);
 /// The same where the demand is known already.
 [[nodiscard]] Judged judge(const catalog::Resolved& resolved, demand::Outcome outcome);
 /// Of a detail set so.
-[[nodiscard]] Judged judge(const Subject& subject, const std::vector<Field>& fields, const Settings& settings);
+[[nodiscard]] Judged judge(const Subject& subject, const std::vector<Field>& fields, const Settings& settings,
+                           demand::Kept* kept = nullptr);
 
-/// How long work is run and watched.
-struct Run {
-    std::size_t jobs = 0;  ///< threads; 0: as many as there are cores
-    /// True: what is left may be left out. Asked from several threads.
-    std::function<bool()> stop = nullptr;
-    /// So many of so many are done; told from one thread at a time.
-    std::function<void(std::size_t done, std::size_t all)> progress = nullptr;
-};
+using search::Run;
 
 }  // namespace toehold::study

@@ -3,7 +3,7 @@
 #include "checks/registry.h"
 #include "model/validate.h"
 #include "review/first_failure.h"
-#include "study/parallel.h"
+#include "search/run/parallel.h"
 #include "study/refined_grid.h"
 
 #include <atomic>
@@ -43,8 +43,8 @@ NodeAnswer answer_of(const Judged& judged, bool confirmed) {
 }
 
 /// By a few states: what fails under them for certain needs no more; all else is provisional.
-NodeAnswer probed(const catalog::Resolved& resolved) {
-    demand::Outcome outcome = demand::find_demand(resolved, demand::Sampling::probe());
+NodeAnswer probed(const catalog::Resolved& resolved, demand::Kept& kept) {
+    demand::Outcome outcome = demand::find_demand(resolved, demand::Sampling::probe(), &kept);
     const bool fails = outcome.overturns ||
                        (outcome.demand && review::first_failure(resolved, *outcome.demand, review::States::sampled));
     NodeAnswer answer = answer_of(judge(resolved, std::move(outcome)), fails);
@@ -82,8 +82,9 @@ class RegionSearch {
     bool answer_all(bool confirmed) {
         const std::vector<GridNode> nodes = grid_.unanswered();
         std::vector<NodeAnswer> answers(nodes.size());
-        const bool all = for_each_index(nodes.size(), {run_.jobs, run_.stop, nullptr},
-                                        [&](std::size_t index) { answers[index] = asked(nodes[index], confirmed); });
+        const bool all = search::for_each_index(
+            nodes.size(), {run_.jobs, run_.stop, nullptr},
+            [&](std::size_t index, demand::Kept& kept) { answers[index] = asked(nodes[index], confirmed, kept); });
         if (!all) {
             stopped_ = true;
             return false;
@@ -95,7 +96,7 @@ class RegionSearch {
         return true;
     }
 
-    [[nodiscard]] NodeAnswer asked(GridNode node, bool confirmed) {
+    [[nodiscard]] NodeAnswer asked(GridNode node, bool confirmed, demand::Kept& kept) {
         const Made made = reach_.set(subject_.resolved.detail, grid_.place(node));
         if (!made.detail) return not_possible(made.refusal);
         const model::Problems problems = model::validate(*made.detail);
@@ -105,13 +106,13 @@ class RegionSearch {
         if (std::optional<Limit> rule = forbidden_by_rule(*resolution.resolved)) return fails_by(std::move(*rule));
         if (!to_confirm_.contains(node)) {
             ++probed_;
-            NodeAnswer answer = probed(*resolution.resolved);
+            NodeAnswer answer = probed(*resolution.resolved, kept);
             if (!confirmed) return answer;
             answer.ratio.reset();
             if (answer.confirmed) return answer;
         }
         ++confirmed_;
-        return answer_of(judge(*resolution.resolved), true);
+        return answer_of(judge(*resolution.resolved, &kept), true);
     }
 
     [[nodiscard]] Region shown() const {

@@ -10,7 +10,6 @@
 #include "model/place.h"
 #include "study/judged.h"
 
-#include <array>
 #include <functional>
 #include <string>
 #include <vector>

@@ -8,3 +8,12 @@
 #include "study/region.h"
 #include "study/sweep.h"
 #include "study/tornado.h"
+
+#include <variant>
+
+namespace toehold::study {
+
+/// What a chart can be made of.
+using AnyStudy = std::variant<Sweep, Tornado, HoldingMap>;
+
+}  // namespace toehold::study

@@ -1,6 +1,6 @@
 #include "study/sweep.h"
 
-#include "study/parallel.h"
+#include "search/run/parallel.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,8 +11,8 @@ namespace toehold::study {
 Sweep sweep(const Subject& subject, const Field& field, const std::vector<double>& values, const Run& run) {
     Sweep result{field, {}, false};
     std::vector<std::optional<Judged>> judged(values.size());
-    result.stopped = !for_each_index(values.size(), run, [&](std::size_t index) {
-        judged[index] = judge(subject, {field}, {{field.id, values[index]}});
+    result.stopped = !search::for_each_index(values.size(), run, [&](std::size_t index, demand::Kept& kept) {
+        judged[index] = judge(subject, {field}, {{field.id, values[index]}}, &kept);
     });
     for (std::size_t index = 0; index < values.size(); ++index) {
         if (judged[index]) result.points.push_back({values[index], std::move(*judged[index])});

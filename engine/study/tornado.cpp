@@ -1,6 +1,6 @@
 #include "study/tornado.h"
 
-#include "study/parallel.h"
+#include "search/run/parallel.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,9 +21,9 @@ std::optional<double> changed(const Field& field, int way) {
     return std::next(at) == field.sizes.end() ? std::nullopt : std::optional(std::next(at)->value);
 }
 
-SwingSide side_of(const Subject& subject, const Field& field, int way) {
+SwingSide side_of(const Subject& subject, const Field& field, int way, demand::Kept& kept) {
     const std::optional<double> value = changed(field, way);
-    if (value) return {*value, judge(subject, {field}, {{field.id, *value}})};
+    if (value) return {*value, judge(subject, {field}, {{field.id, *value}}, &kept)};
     SwingSide none{*field.now, {}};
     none.judged.refusal = way < 0 ? phrase("there is no smaller size") : phrase("there is no larger size");
     return none;
@@ -42,11 +42,11 @@ Tornado tornado(const Subject& subject, const Run& run) {
     std::vector<std::optional<SwingSide>> sides(2 * all.size());
     std::optional<Judged> now;
     Tornado result;
-    result.stopped = !for_each_index(sides.size() + 1, run, [&](std::size_t index) {
+    result.stopped = !search::for_each_index(sides.size() + 1, run, [&](std::size_t index, demand::Kept& kept) {
         if (index == 0) {
-            now = judge(subject, all, {});
+            now = judge(subject, all, {}, &kept);
         } else {
-            sides[index - 1] = side_of(subject, all[(index - 1) / 2], (index - 1) % 2 == 0 ? -1 : 1);
+            sides[index - 1] = side_of(subject, all[(index - 1) / 2], (index - 1) % 2 == 0 ? -1 : 1, kept);
         }
     });
     if (!now) {

@@ -5,8 +5,6 @@
 
 #include <catch2/catch.hpp>
 
-#include <set>
-
 using namespace toehold;
 using job::Job;
 using job::Question;

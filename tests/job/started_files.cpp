@@ -5,6 +5,7 @@
 #include "job/paths.h"
 #include "jobs.h"
 #include "support/file_bytes.h"
+#include "support/problems.h"
 #include "support/program.h"
 #include "support/shipped.h"
 #include "support/temporary_folder.h"
@@ -20,6 +21,7 @@
 
 using namespace toehold;
 using test::all_jobs;
+using test::sentences;
 using test::shipped_catalog;
 
 namespace {
@@ -28,12 +30,6 @@ std::size_t count_of(const std::string& text, const std::string& part) {
     std::size_t count = 0;
     for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + part.size())) ++count;
     return count;
-}
-
-std::string sentences(const model::Problems& problems) {
-    std::string all;
-    for (const model::Problem& problem : problems) all += model::sentence(problem) + "\n";
-    return all;
 }
 
 /// The one number by which the hands that draw a detail could be wrong about where it is built.

@@ -4,6 +4,8 @@
 #include "search/run/journal.h"
 #include "search/run/lines.h"
 #include "small_space.h"
+#include "support/contains.h"
+#include "support/file_bytes.h"
 #include "support/shipped.h"
 #include "support/temporary_folder.h"
 #include "xml/detail/detail_file.h"
@@ -13,7 +15,6 @@
 #include <algorithm>
 #include <atomic>
 #include <fstream>
-#include <iterator>
 #include <random>
 
 using namespace toehold;
@@ -22,6 +23,8 @@ using search::Judgement;
 using search::Outcome;
 using search::RunOptions;
 using search::Space;
+using test::bytes_of;
+using test::contains;
 
 namespace {
 
@@ -57,11 +60,6 @@ void check_alike(const Outcome& one, const Outcome& other) {
     CHECK(one.nearest.has_value() == other.nearest.has_value());
 }
 
-std::string text_of(const std::string& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-}
-
 std::string why(const Space& space, const RunOptions& options) {
     try {
         static_cast<void>(search::run(space, test::shipped_catalog(), options));
@@ -70,8 +68,6 @@ std::string why(const Space& space, const RunOptions& options) {
     }
     return {};
 }
-
-bool has(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
 
 }  // namespace
 
@@ -112,7 +108,7 @@ TEST_CASE("a search that was stopped goes on by its journal to the same end", "[
     CHECK(part.counts.judged == 20);
     CHECK(part.counts.left() == search::size(space) - 20);
     options.stop = {};
-    CHECK(has(why(space, options), "the journal exists"));
+    CHECK(contains(why(space, options), "the journal exists"));
     std::ofstream(options.journal, std::ios::app) << "{\"space\":\"cut sho";  // by a crash
     options.resume = true;
     search::Candidate first_told = 0;
@@ -124,11 +120,11 @@ TEST_CASE("a search that was stopped goes on by its journal to the same end", "[
     CHECK(first_told >= 20);
     // Nothing is left: resumed again it judges none, and says the same.
     options.stop = [] { return true; };
-    const std::string before = text_of(options.journal);
+    const std::string before = bytes_of(options.journal);
     const Outcome again = search::run(space, test::shipped_catalog(), options);
     CHECK(again.counts.judged == search::size(space));
     CHECK_FALSE(again.stopped);
-    CHECK(text_of(options.journal) == before);
+    CHECK(bytes_of(options.journal) == before);
 }
 
 TEST_CASE("a journal of another search, a damaged one and no file are refused with a sentence", "[bad-input]") {
@@ -142,19 +138,19 @@ TEST_CASE("a journal of another search, a damaged one and no file are refused wi
     std::ofstream(options.journal) << "{\"space\":\"" << name << "\",\"candidate\":0,\"to\":3,\"stage\":\"choice\","
                                    << "\"holds\":false}\n";
     CHECK(why(space, options).empty());
-    CHECK(has(why(test::hopeless_space(), options), "judged for another search"));
+    CHECK(contains(why(test::hopeless_space(), options), "judged for another search"));
     options.context = "another catalog";
-    CHECK(has(why(space, options), "judged for another search"));
+    CHECK(contains(why(space, options), "judged for another search"));
     options.context.clear();
     std::ofstream(options.journal, std::ios::app) << "17 holds\n";
-    CHECK(has(why(space, options), "journal:2: not a line of a search's judgements"));
+    CHECK(contains(why(space, options), "journal:2: not a line of a search's judgements"));
     std::ofstream(options.journal) << "{\"space\":\"" << name << "\",\"candidate\":48,\"stage\":\"choice\","
                                    << "\"holds\":false}\n";
-    CHECK(has(why(space, options), "no candidate 48; the last is 47"));
+    CHECK(contains(why(space, options), "no candidate 48; the last is 47"));
     options.journal = folder.path().string();
-    CHECK(has(why(space, options), "not a file"));
+    CHECK(contains(why(space, options), "not a file"));
     options.journal = (folder.path() / "none" / "journal").string();
-    CHECK(has(why(space, options), "cannot be written"));
+    CHECK(contains(why(space, options), "cannot be written"));
 }
 
 TEST_CASE("workers' lines, in any order, come to what one run finds", "[property]") {

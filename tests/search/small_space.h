@@ -3,7 +3,6 @@
 #include "search/judge/judge.h"
 #include "search/space/space.h"
 
-#include <string>
 #include <vector>
 
 namespace toehold::test {

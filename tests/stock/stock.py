@@ -7,6 +7,7 @@ stock.py PROGRAM make    starts each guard with `toehold new`, tries every shipp
 stock.py PROGRAM check   reviews the details as they are: all adequate, none hides a caution it should have, the plates are
                          the shipped ones, and the table says what they are
 """
+import functools
 import json
 import os
 import pathlib
@@ -55,6 +56,7 @@ def start(program, guard, access, file):
     return joists
 
 
+@functools.cache
 def shipped_plates():
     """Rectangular steel ones by id."""
     found = {}
@@ -174,7 +176,6 @@ def row(guard, kind, review):
         anchors = bolt.get("size").removeprefix("bolt-") + " in bolts" + below
     else:
         anchors = f"{lag.get('size').removeprefix('lag-')} x {inches(lag.get('length'))} in lag screws"
-    end = next(root.iter(f"{SPACE}connector"))
     for block in root.iter(f"{SPACE}block"):
         end = next(block.iter(f"{SPACE}connector"))
     height, occupancy, spacing = guard

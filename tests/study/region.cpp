@@ -5,8 +5,6 @@
 #include "study/light_detail.h"
 #include "support/compare.h"
 
-#include <cmath>
-
 using namespace toehold;
 
 namespace {

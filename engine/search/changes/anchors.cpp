@@ -4,7 +4,6 @@
 #include "units/limit.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace toehold::search {
 namespace {
@@ -13,21 +12,14 @@ using model::AnchorGroup;
 using model::BaseDetail;
 using Kind = FastenerSize::Kind;
 
-/// A hole is drilled with a drill in 1/64 in (common practice).
-double drilled_in(double hole_in) {
-    constexpr double drills_per_in = 64.0, rounding_in = 1e-6;
-    return std::ceil((hole_in - rounding_in) * drills_per_in) / drills_per_in;
-}
-
 FastenerSize sized(Kind kind, const std::string& size, double diameter_in, const catalog::Catalog& catalog) {
     FastenerSize result;
     result.kind = kind;
     result.size = size;
     result.diameter_in = diameter_in;
-    result.hole_in = drilled_in(resistance::steel::standard_hole_in(diameter_in));
+    result.hole_in = resistance::steel::drilled_in(resistance::steel::standard_hole_in(diameter_in));
     if (kind == Kind::wood_screw) return result;  // its flat head has none
     result.wide_washer = plain_washer(catalog, diameter_in, true);
-    result.narrow_washer = plain_washer(catalog, diameter_in, false);
     return result;
 }
 
@@ -132,6 +124,15 @@ bool all_bolts(const BaseDetail& detail) {
     return std::all_of(groups.begin(), groups.end(), [](const AnchorGroup& group) {
         return std::holds_alternative<model::ThroughBolt>(group.fastener);
     });
+}
+
+void bolts_to_suit(BaseDetail& detail) {
+    for (AnchorGroup& group : anchor_groups(detail)) {
+        auto* const bolt = std::get_if<model::ThroughBolt>(&group.fastener);
+        if (bolt == nullptr || !bolt->length_in) continue;
+        bolt->length_in.reset();
+        bolt->thread_length_in.reset();
+    }
 }
 
 bool set_below(BaseDetail& detail, const decltype(model::ThroughBolt::below)& below) {

@@ -7,8 +7,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
-#include <vector>
 
 namespace toehold::search {
 
@@ -19,7 +17,6 @@ struct FastenerSize {
     double diameter_in = 0.0;
     double hole_in = 0.0;     ///< standard hole in the plate, D + 1/16 in to the next drill in 1/64 in
     std::string wide_washer;  ///< catalog id; empty: the catalog has none
-    std::string narrow_washer;
     enum class Kind { lag_screw, wood_screw, bolt } kind = Kind::lag_screw;
 };
 
@@ -42,6 +39,8 @@ struct FastenerSize {
 [[nodiscard]] bool set_screw_length(model::BaseDetail& detail, double length_in);
 /// Whether every anchor is a bolt through the framing.
 [[nodiscard]] bool all_bolts(const model::BaseDetail& detail);
+/// Bolts whose length was stated become as long as they must be.
+void bolts_to_suit(model::BaseDetail& detail);
 /// What the nuts bear on; false where an anchor is no bolt.
 [[nodiscard]] bool set_below(model::BaseDetail& detail, const decltype(model::ThroughBolt::below)& below);
 /// Catalog id of the size every anchor has; empty where they differ or have none (a fastener from a report).

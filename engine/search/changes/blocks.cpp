@@ -2,6 +2,7 @@
 
 #include "model/lumber_size.h"
 #include "model/placement.h"
+#include "search/changes/anchors.h"
 #include "search/changes/ends.h"
 #include "search/changes/rows.h"
 
@@ -21,25 +22,12 @@ bool is_named(const std::vector<std::string>& names, const std::string& id) {
     return std::find(names.begin(), names.end(), id) != names.end();
 }
 
-void bolts_to_suit(BaseDetail& detail) {
-    for (model::AnchorGroup& group : anchor_groups(detail)) {
-        auto* const bolt = std::get_if<model::ThroughBolt>(&group.fastener);
-        if (bolt == nullptr || !bolt->length_in) continue;
-        bolt->length_in.reset();
-        bolt->thread_length_in.reset();
-    }
-}
-
-/// Wood of a new block: as a block there is, else as the joists.
 Block like_others(const Framing& framing, PlanAxis along) {
     Block block;
     block.along = along;
-    if (!framing.blocks.empty()) {
-        block.species = framing.blocks.front().species;
-        block.grade = framing.blocks.front().grade;
-    } else if (framing.joists) {
-        block.species = framing.joists->species;
-        block.grade = framing.joists->grade;
+    if (const std::optional<Wood> wood = wood_of_blocks(framing)) {
+        block.species = wood->species;
+        block.grade = wood->grade;
     }
     return block;
 }
@@ -85,7 +73,7 @@ bool needs_block(const BaseDetail& detail, const Bay& bay, PlanAxis along, doubl
 }
 
 bool set_block(BaseDetail& detail, Block block, const Bay& bay, const std::vector<Block>& before) {
-    block.id = new_block_id(detail.framing);
+    block.id = model::free_member_id(detail.framing, "B");
     block.from_in = bay.from_in;
     block.to_in = bay.to_in;
     block.from_end = bay.from_end;
@@ -131,6 +119,26 @@ std::optional<Lumber> lumber_of_blocks(const Framing& framing) {
     if (framing.blocks.empty()) return std::nullopt;
     const Block& block = framing.blocks.front();
     return Lumber{block.size, std::min(block.width_in, block.depth_in), std::max(block.width_in, block.depth_in)};
+}
+
+std::optional<Wood> wood_of_blocks(const Framing& framing) {
+    if (!framing.blocks.empty()) return Wood{framing.blocks.front().species, framing.blocks.front().grade};
+    if (framing.joists) return Wood{framing.joists->species, framing.joists->grade};
+    return std::nullopt;
+}
+
+std::vector<Lumber> sizes_on_edge(const Framing& framing, const catalog::Catalog& catalog, double deepest_in) {
+    const std::optional<Wood> wood = wood_of_blocks(framing);
+    if (!wood) return {};
+    if (framing.joists) deepest_in = framing.joists->depth_in;
+    std::vector<Lumber> sizes;
+    for (const char* name : {"4x6", "4x8", "4x10", "4x12"}) {
+        const Lumber size = *lumber(name);
+        const bool graded = wood->grade.empty() || find_grade(catalog, wood->species, wood->grade,
+                                                              {size.thickness_in, size.width_in}) != nullptr;
+        if (graded && size.width_in <= deepest_in) sizes.push_back(size);
+    }
+    return sizes;
 }
 
 bool blocks_under_rows(BaseDetail& detail, const Lumber& of, Lie lie, int plies,

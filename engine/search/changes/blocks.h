@@ -2,6 +2,7 @@
 // Changes of the framing under the anchors: blocks of other lumber, in other places, and joists doubled beside them. As
 // those of the plate, false where they do not go with the rest. Bolts whose length was stated become as long as they
 // must be.
+#include "catalog/catalog.h"
 #include "model/base_detail.h"
 
 #include <optional>
@@ -20,6 +21,18 @@ struct Lumber {
 [[nodiscard]] std::optional<Lumber> lumber(std::string_view name);
 /// What the first block is cut from, the greater face last; absent without a block. Its name may be empty.
 [[nodiscard]] std::optional<Lumber> lumber_of_blocks(const model::Framing& framing);
+
+/// What a new block is cut from.
+struct Wood {
+    std::string species;  ///< catalog id, or the id of a material of the file's own
+    std::string grade;    ///< catalog id; empty with a material of the file's own
+};
+/// As the first block, else as the joists; absent without either.
+[[nodiscard]] std::optional<Wood> wood_of_blocks(const model::Framing& framing);
+/// Sizes of 4 in stock that this wood's grade is listed for, no deeper than the joists, or where none is described than
+/// `deepest_in`; the deepest last. None where the wood is not known.
+[[nodiscard]] std::vector<Lumber> sizes_on_edge(const model::Framing& framing, const catalog::Catalog& catalog,
+                                                double deepest_in);
 
 enum class Lie { upright, flat };
 

@@ -15,12 +15,6 @@ using model::Block;
 using model::Joist;
 using model::Joists;
 
-const Joist* joist_named(const Joists& joists, const std::string& id) {
-    const auto found =
-        std::find_if(joists.members.begin(), joists.members.end(), [&](const Joist& joist) { return joist.id == id; });
-    return found == joists.members.end() ? nullptr : &*found;
-}
-
 /// The nearest joist beyond this one.
 const Joist* next_joist(const Joists& joists, const Joist& from, bool upward) {
     const Joist* nearest = nullptr;
@@ -36,14 +30,14 @@ const Joist* next_joist(const Joists& joists, const Joist& from, bool upward) {
 std::optional<Block> carried_on(const model::Framing& framing, const Block& block, bool upward) {
     const Joists& joists = *framing.joists;
     const model::BlockEnd& end = upward ? block.to_end : block.from_end;
-    const Joist* const held = joist_named(joists, end.joist);
+    const Joist* const held = model::find_joist(framing, end.joist);
     const Joist* const far = held == nullptr ? nullptr : next_joist(joists, *held, upward);
     if (far == nullptr) return std::nullopt;
     const Joist& lower = upward ? *held : *far;
     const Joist& upper = upward ? *far : *held;
     const double half_in = 0.5 * joists.width_in;
     Block more = block;
-    more.id = new_block_id(framing);
+    more.id = model::free_member_id(framing, "B");
     more.from_in = lower.offset_in + half_in * lower.plies;
     more.to_in = upper.offset_in - half_in * upper.plies;
     more.from_end = {lower.id, end.connection};
@@ -78,9 +72,9 @@ std::map<std::string, Met> joists_met(const BaseDetail& detail) {
 void meet_faces(model::Framing& framing) {
     const double half_in = 0.5 * framing.joists->width_in;
     for (Block& block : framing.blocks) {
-        if (const Joist* const low = joist_named(*framing.joists, block.from_end.joist))
+        if (const Joist* const low = model::find_joist(framing, block.from_end.joist))
             block.from_in = low->offset_in + half_in * low->plies;
-        if (const Joist* const high = joist_named(*framing.joists, block.to_end.joist))
+        if (const Joist* const high = model::find_joist(framing, block.to_end.joist))
             block.to_in = high->offset_in - half_in * high->plies;
     }
 }

@@ -9,7 +9,6 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
-#include <utility>
 
 namespace toehold::search {
 namespace {
@@ -18,14 +17,7 @@ using model::BaseDetail;
 using model::Hole;
 using model::Plate;
 using model::Position;
-
-/// `8 x 8 in`, or the number alone: `1/2`.
-std::string inches(double length_in) {
-    std::string text = units::fraction_in(length_in);
-    constexpr std::string_view unit = " in";
-    if (text.ends_with(unit)) text.resize(text.size() - unit.size());
-    return text;
-}
+using units::bare_fraction;
 
 std::string without_blanks(std::string text) {
     std::replace(text.begin(), text.end(), ' ', '-');
@@ -35,9 +27,9 @@ std::string without_blanks(std::string text) {
 /// A plate of a file or a library is no longer that one once it is changed.
 void name_as_cut(BaseDetail& detail) {
     Plate& plate = on_deck(detail).plate;
-    const std::string width = inches(extent_in(plate.outline, model::PlanAxis::x));
-    const std::string depth = inches(extent_in(plate.outline, model::PlanAxis::y));
-    const std::string thickness = inches(plate.thickness_in);
+    const std::string width = bare_fraction(extent_in(plate.outline, model::PlanAxis::x));
+    const std::string depth = bare_fraction(extent_in(plate.outline, model::PlanAxis::y));
+    const std::string thickness = bare_fraction(plate.thickness_in);
     plate.id = without_blanks(fmt::format("{}x{}-{}", width, depth, thickness));
     plate.name = fmt::format("{} x {} in plate, {} in", width, depth, thickness);
     on_deck(detail).plate_reference.reset();

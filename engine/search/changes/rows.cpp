@@ -3,8 +3,6 @@
 #include "model/placement.h"
 
 #include <algorithm>
-#include <cmath>
-#include <limits>
 #include <tuple>
 #include <utility>
 
@@ -124,15 +122,6 @@ bool blocks_fit(const Framing& framing) {
         }
     }
     return true;
-}
-
-std::string new_block_id(const Framing& framing) {
-    for (int number = 1;; ++number) {
-        std::string id = "B" + std::to_string(number);
-        const bool support = std::any_of(framing.supports.begin(), framing.supports.end(),
-                                         [&](const model::JoistSupport& one) { return one.id == id; });
-        if (!support && !model::find_member(framing, id)) return id;
-    }
 }
 
 }  // namespace toehold::search

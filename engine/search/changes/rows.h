@@ -30,7 +30,5 @@ struct Bay {
 [[nodiscard]] std::vector<std::string> blocks_with_anchors(const model::BaseDetail& detail);
 /// Whether no block lies in another member.
 [[nodiscard]] bool blocks_fit(const model::Framing& framing);
-/// An id of the form B1, B2 ... that no member has.
-[[nodiscard]] std::string new_block_id(const model::Framing& framing);
 
 }  // namespace toehold::search

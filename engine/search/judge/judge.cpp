@@ -9,7 +9,6 @@
 #include "review/verdict.h"
 #include "search/space/builder.h"
 
-#include <algorithm>
 #include <utility>
 
 namespace toehold::search {
@@ -26,12 +25,6 @@ Judgement stopped_by(Judgement judgement, const checks::Finding& finding) {
     judgement.limit = finding.id;
     judgement.part = finding.part;
     return judgement;
-}
-
-/// As `check` would take it; absent where it would not.
-std::optional<catalog::Resolved> sound(const model::BaseDetail& detail, const catalog::Catalog& catalog) {
-    if (!model::validate(detail).empty()) return std::nullopt;
-    return catalog::resolve(detail, catalog).resolved;
 }
 
 /// The first that forbids the detail, failing ones before missing evidence.
@@ -91,6 +84,11 @@ Judgement by_review(const catalog::Resolved& resolved, Candidate candidate, dema
 }
 
 }  // namespace
+
+std::optional<catalog::Resolved> sound(const model::BaseDetail& detail, const catalog::Catalog& catalog) {
+    if (!model::validate(detail).empty()) return std::nullopt;
+    return catalog::resolve(detail, catalog).resolved;
+}
 
 struct Judge::Kept {
     const catalog::Catalog& catalog;

@@ -5,16 +5,17 @@
 //   1. choice   its choices do not go together, model::validate finds a problem with the detail, or catalog::resolve
 //               finds an id no catalog knows: a detail that `check` would not take.
 //   2. finding  a finding rule that looks at the detail alone fails it. The whole engine runs the same rules on the
-//   same
-//               values (review::evaluate), and one finding that fails makes its verdict.
+//               same values (review::evaluate), and one finding that fails makes its verdict.
 //   3. probe    a check fails under some of the pushes and one stiffness (demand::Sampling::probe()), by more than the
 //               margin `probe_margin`. The whole engine solves those pushes too, and a check takes its worst state.
 //   4. whole    review::evaluate, whose verdict is the judgement. Only what is adequate holds.
 #include "catalog/catalog.h"
+#include "catalog/resolve.h"
 #include "model/part.h"
 #include "search/space/space.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -26,6 +27,9 @@ inline constexpr const char* no_equilibrium = "no-equilibrium";
 inline constexpr const char* not_solved = "not-solved";
 
 enum class Stage { choice, finding, probe, whole };
+
+/// The detail as `check` would take it; absent where it would not.
+[[nodiscard]] std::optional<catalog::Resolved> sound(const model::BaseDetail& detail, const catalog::Catalog& catalog);
 
 /// `choice`, `finding`, `probe`, `whole`: for files and JSON.
 [[nodiscard]] std::string_view word(Stage stage);

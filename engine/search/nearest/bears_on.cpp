@@ -1,7 +1,6 @@
 #include "search/nearest/bears_on.h"
 
 #include <algorithm>
-#include <array>
 #include <string_view>
 
 namespace toehold::search {

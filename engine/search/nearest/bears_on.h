@@ -1,7 +1,5 @@
 #pragma once
 // Which axes bear on a check or finding: what a reader of its failure would change.
-#include "model/part.h"
-
 #include <string_view>
 #include <vector>
 

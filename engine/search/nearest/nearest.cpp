@@ -1,7 +1,6 @@
 #include "search/nearest/nearest.h"
 
 #include "format/figures.h"
-#include "model/validate.h"
 #include "review/first_failure.h"
 #include "review/review.h"
 #include "review/verdict.h"
@@ -62,10 +61,10 @@ const checks::CheckResult* worst_of(const review::Review& review) {
 
 std::optional<Miss> evaluated(const Space& space, const catalog::Catalog& catalog, Candidate candidate) {
     std::optional<model::BaseDetail> detail = detail_of(space, candidate);
-    if (!detail || !model::validate(*detail).empty()) return std::nullopt;
-    const catalog::Resolution resolution = catalog::resolve(*detail, catalog);
-    if (!resolution.resolved) return std::nullopt;
-    const review::Review review = review::evaluate(*resolution.resolved, {});
+    if (!detail) return std::nullopt;
+    const std::optional<catalog::Resolved> resolved = sound(*detail, catalog);
+    if (!resolved) return std::nullopt;
+    const review::Review review = review::evaluate(*resolved, {});
     Miss miss;
     NearestMiss& nearest = miss.nearest;
     nearest.candidate = candidate;

@@ -2,7 +2,6 @@
 #include "search/ranges/axes.h"
 #include "units/quantity.h"
 
-#include <algorithm>
 #include <map>
 #include <stdexcept>
 
@@ -21,7 +20,7 @@ FastenerSize looked_up(const AnchorChoice& choice, const catalog::Catalog& catal
 Axis anchors(const Asked& asked) {
     Axis axis{"anchor", phrase("Anchors"), {}};
     const std::vector<std::string> stock = asked_stock(asked.ranges);
-    const Holes holes = asked.ranges.patterns.empty() ? Holes::keep_edges : Holes::laid_out_next;
+    const Holes holes = holes_after(asked.ranges);
     std::optional<double> length_in;
     if (!asked.ranges.lengths_in.empty()) length_in = asked.ranges.lengths_in.front();
     for (const AnchorChoice& choice : asked.ranges.anchors) {
@@ -52,13 +51,9 @@ Kinds kinds_asked(const Asked& asked) {
     return kinds;
 }
 
-bool bolts_to_suit(BaseDetail& detail) {
+bool all_bolts_to_suit(BaseDetail& detail) {
     if (!all_bolts(detail)) return false;
-    for (model::AnchorGroup& group : anchor_groups(detail)) {
-        auto& bolt = std::get<model::ThroughBolt>(group.fastener);
-        bolt.length_in.reset();
-        bolt.thread_length_in.reset();
-    }
+    bolts_to_suit(detail);
     return true;
 }
 
@@ -68,7 +63,7 @@ Axis lengths(const Asked& asked) {
         axis.options.push_back({units::fraction_in(length_in),
                                 [length_in](BaseDetail& detail) { return set_screw_length(detail, length_in); }});
     }
-    if (kinds_asked(asked).bolts) axis.options.push_back({"to suit", bolts_to_suit});
+    if (kinds_asked(asked).bolts) axis.options.push_back({"to suit", all_bolts_to_suit});
     return axis;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 // The axes of each part of a detail, made of ranges that have no problem. One that nothing is asked of has none.
+#include "search/changes/plate.h"
 #include "search/ranges/ranges.h"
 
 #include <string>
@@ -23,6 +24,8 @@ struct Asked {
 /// Whether the detail's plate is one of the stock plates asked for, which stays as it is.
 [[nodiscard]] bool is_asked_stock(const model::BaseDetail& detail, const std::vector<std::string>& stock);
 [[nodiscard]] std::vector<std::string> asked_stock(const Ranges& ranges);
+/// Where a pattern follows the holes may stand anywhere till then.
+[[nodiscard]] Holes holes_after(const Ranges& ranges);
 
 /// As an option is labeled: `1/2 in`, `6 x 8 in`.
 [[nodiscard]] std::string label(const PlateSize& size);

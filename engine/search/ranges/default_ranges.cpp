@@ -76,19 +76,11 @@ void set_anchors_for(const catalog::Resolved& base, const catalog::Catalog& cata
     ranges.backings = {{BackingChoice::Kind::wide_washer}, {BackingChoice::Kind::plate, 3.0, 0.25}};
 }
 
-/// Two sizes of 4 in stock that go between the joists on edge, deepest last, in the grade there is.
-std::vector<std::string> sizes_for(const catalog::Resolved& base, const catalog::Catalog& catalog) {
-    const model::Framing& framing = base.detail.framing;
-    const bool blocks = !framing.blocks.empty();
-    const std::string& species = blocks ? framing.blocks.front().species : framing.joists->species;
-    const std::string& grade = blocks ? framing.blocks.front().grade : framing.joists->grade;
-    const double deepest_in = framing.joists ? framing.joists->depth_in : 24.0;
+/// The two deepest sizes that go between the joists on edge, deepest last, in the grade there is.
+std::vector<std::string> sizes_for(const model::Framing& framing, const catalog::Catalog& catalog) {
+    constexpr double deepest_in = 24.0;
     std::vector<std::string> fitting;
-    for (const char* name : {"4x6", "4x8", "4x10", "4x12"}) {
-        const Lumber size = *lumber(name);
-        const bool graded = grade.empty() || find_grade(catalog, species, grade, {size.thickness_in, size.width_in});
-        if (graded && size.width_in <= deepest_in) fitting.emplace_back(name);
-    }
+    for (const Lumber& size : sizes_on_edge(framing, catalog, deepest_in)) fitting.push_back(size.size);
     constexpr std::size_t most = 2;
     if (fitting.size() > most) fitting.erase(fitting.begin(), fitting.end() - most);
     return fitting;
@@ -97,7 +89,7 @@ std::vector<std::string> sizes_for(const catalog::Resolved& base, const catalog:
 void set_framing_for(const catalog::Resolved& base, const catalog::Catalog& catalog, Ranges& ranges) {
     const model::Framing& framing = base.detail.framing;
     if (framing.blocks.empty() && !framing.joists) return;
-    ranges.block_sizes = sizes_for(base, catalog);
+    ranges.block_sizes = sizes_for(framing, catalog);
     if (!framing.blocks.empty()) ranges.blocks.push_back(BlockArrangement::as_is);
     if (!ranges.block_sizes.empty())
         for (const BlockArrangement one : {BlockArrangement::upright_rows, BlockArrangement::flat_under_all})

@@ -5,26 +5,19 @@
 #include <fmt/format.h>
 
 namespace toehold::search {
-namespace {
 
-/// Without its unit: `1 1/2`.
-std::string inches(double length_in) {
-    std::string text = units::fraction_in(length_in);
-    constexpr std::string_view unit = " in";
-    if (text.ends_with(unit)) text.resize(text.size() - unit.size());
-    return text;
+using units::bare_fraction;
+
+std::string label(const PlateSize& size) {
+    return fmt::format("{}x{}", bare_fraction(size.width_in), bare_fraction(size.depth_in));
 }
-
-}  // namespace
-
-std::string label(const PlateSize& size) { return fmt::format("{}x{}", inches(size.width_in), inches(size.depth_in)); }
 
 std::string label(const Pattern& pattern) {
     std::string text = fmt::format("{}x{}", pattern.across, pattern.deep);
-    if (pattern.edge_in > 0.0) text += "@" + inches(pattern.edge_in);
+    if (pattern.edge_in > 0.0) text += "@" + bare_fraction(pattern.edge_in);
     if (pattern.spacing_x_in || pattern.spacing_y_in)
-        text += fmt::format(":{}x{}", inches(pattern.spacing_x_in.value_or(0.0)),
-                            inches(pattern.spacing_y_in.value_or(0.0)));
+        text += fmt::format(":{}x{}", bare_fraction(pattern.spacing_x_in.value_or(0.0)),
+                            bare_fraction(pattern.spacing_y_in.value_or(0.0)));
     return text;
 }
 
@@ -53,7 +46,7 @@ std::string label(const BackingChoice& backing) {
         case BackingChoice::Kind::plate:
             break;
     }
-    return fmt::format("{}x{}", inches(backing.side_in), inches(backing.thickness_in));
+    return fmt::format("{}x{}", bare_fraction(backing.side_in), bare_fraction(backing.thickness_in));
 }
 
 std::string_view word(BlockArrangement arrangement) {

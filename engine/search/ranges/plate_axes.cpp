@@ -1,4 +1,3 @@
-#include "search/changes/plate.h"
 #include "search/ranges/axes.h"
 #include "units/quantity.h"
 
@@ -11,9 +10,6 @@ namespace {
 
 using format::phrase;
 using model::BaseDetail;
-
-/// Where a pattern follows the holes may stand anywhere till then.
-Holes holes_after(const Ranges& ranges) { return ranges.patterns.empty() ? Holes::keep_edges : Holes::laid_out_next; }
 
 Option plate_option(const StockPlate& stock, const Asked& asked) {
     const model::Plate* const plate = catalog::find(asked.catalog.stock_plates, stock.id);
@@ -62,6 +58,8 @@ Axis metals(const Asked& asked) {
 }
 
 }  // namespace
+
+Holes holes_after(const Ranges& ranges) { return ranges.patterns.empty() ? Holes::keep_edges : Holes::laid_out_next; }
 
 std::vector<std::string> asked_stock(const Ranges& ranges) {
     std::vector<std::string> ids;

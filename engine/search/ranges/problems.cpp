@@ -34,19 +34,15 @@ void check_lengths(const catalog::Resolved& base, const Ranges& ranges, Problems
 /// Sections the catalogs have no design values for in the blocks' grade.
 void check_sizes(const catalog::Resolved& base, const Ranges& ranges, const catalog::Catalog& catalog,
                  Problems& problems) {
-    const model::Framing& framing = base.detail.framing;
-    const bool none = framing.blocks.empty();
-    if (none && !framing.joists) return;
-    const std::string& species = none ? framing.joists->species : framing.blocks.front().species;
-    const std::string& grade = none ? framing.joists->grade : framing.blocks.front().grade;
-    if (grade.empty()) return;  // a material of the file's own
+    const std::optional<Wood> wood = wood_of_blocks(base.detail.framing);
+    if (!wood || wood->grade.empty()) return;  // none, or a material of the file's own
     for (const std::string& name : ranges.block_sizes) {
         const std::optional<Lumber> size = lumber(name);
         if (!size) {
             problems.push_back(at("block-size", name, phrase("2x4 to 12x12"), phrase("no size of lumber")));
-        } else if (find_grade(catalog, species, grade, {size->thickness_in, size->width_in}) == nullptr) {
+        } else if (find_grade(catalog, wood->species, wood->grade, {size->thickness_in, size->width_in}) == nullptr) {
             problems.push_back(at("block-size", name, phrase("sizes the grade is listed for"),
-                                  phrase("{} {} is not listed for this size", species, grade)));
+                                  phrase("{} {} is not listed for this size", wood->species, wood->grade)));
         }
     }
 }

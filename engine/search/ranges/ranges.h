@@ -7,7 +7,6 @@
 #include "search/changes/pattern.h"
 #include "search/space/space.h"
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>

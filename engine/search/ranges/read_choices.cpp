@@ -5,8 +5,6 @@
 #include "units/quantity.h"
 #include "units/scan.h"
 
-#include <cmath>
-
 namespace toehold::search {
 namespace {
 

@@ -2,6 +2,7 @@
 #include "catalog/fastened.h"
 #include "model/placement.h"
 #include "search/changes/anchors.h"
+#include "search/changes/rows.h"
 #include "search/remedies/menu.h"
 #include "units/limit.h"
 
@@ -19,12 +20,7 @@ using format::Phrase;
 using format::phrase;
 using model::BaseDetail;
 
-std::size_t anchor_count(const BaseDetail& detail) {
-    const auto& holes = on_deck(detail).plate.holes;
-    return static_cast<std::size_t>(std::count_if(holes.begin(), holes.end(), [&](const model::Hole& hole) {
-        return model::anchor_group(detail, hole.id) != nullptr;
-    }));
-}
+std::size_t anchor_count(const BaseDetail& detail) { return anchor_places(detail).size(); }
 
 bool all_screws(const Resolved& resolved) {
     return std::all_of(resolved.anchors.begin(), resolved.anchors.end(), [](const catalog::Anchor& anchor) {

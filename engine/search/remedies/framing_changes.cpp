@@ -7,7 +7,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <set>
+#include <utility>
 
 namespace toehold::search {
 namespace {
@@ -56,6 +58,14 @@ double rim_face_in(const model::Framing& framing) {
     return nearest_in;
 }
 
+/// The change, false also where it leaves every block as it was.
+std::function<bool(BaseDetail&)> if_blocks_differ(std::function<bool(BaseDetail&)> change) {
+    return [change = std::move(change)](BaseDetail& detail) {
+        const std::vector<Block> before = detail.framing.blocks;
+        return change(detail) && detail.framing.blocks != before;
+    };
+}
+
 Phrase upright_words(const BaseDetail& changed) {
     const std::vector<const Block*> blocks = loaded_blocks(changed);
     if (blocks.empty()) return phrase("Set a block on edge under each row of anchors.");
@@ -64,21 +74,16 @@ Phrase upright_words(const BaseDetail& changed) {
 }
 
 Change upright(std::string id, const Lumber& of, const std::vector<std::string>& replaced) {
-    return {std::move(id), "blocks",
-            [of, replaced](BaseDetail& detail) {
-                const std::vector<Block> before = detail.framing.blocks;
-                return blocks_under_rows(detail, of, Lie::upright, 1, replaced) && detail.framing.blocks != before;
-            },
+    return {std::move(id), "blocks", if_blocks_differ([of, replaced](BaseDetail& detail) {
+                return blocks_under_rows(detail, of, Lie::upright, 1, replaced);
+            }),
             upright_words};
 }
 
 /// Where the rows stand too close for a block under each.
 Change flat(const Lumber& of, const std::vector<std::string>& replaced) {
     return {"flat-block", "blocks",
-            [of, replaced](BaseDetail& detail) {
-                const std::vector<Block> before = detail.framing.blocks;
-                return one_flat_block(detail, of, replaced) && detail.framing.blocks != before;
-            },
+            if_blocks_differ([of, replaced](BaseDetail& detail) { return one_flat_block(detail, of, replaced); }),
             [](const BaseDetail& changed) {
                 const std::vector<const Block*> blocks = loaded_blocks(changed);
                 if (blocks.empty()) return phrase("Lay one flat block under all anchors.");
@@ -107,25 +112,10 @@ Change back_from_rim(const Lumber& of) {
             }};
 }
 
-/// Sizes of 4 in stock that the grade is listed for, no deeper than the joists, the deepest last.
-std::vector<Lumber> sizes_on_edge(const Resolved& resolved, const catalog::Catalog& catalog) {
-    const model::Framing& framing = resolved.detail.framing;
-    if (framing.blocks.empty() && !framing.joists) return {};
-    const std::string& species = framing.blocks.empty() ? framing.joists->species : framing.blocks.front().species;
-    const std::string& grade = framing.blocks.empty() ? framing.joists->grade : framing.blocks.front().grade;
-    const double deepest_in = framing.joists ? framing.joists->depth_in : 7.25;
-    std::vector<Lumber> sizes;
-    for (const char* name : {"4x6", "4x8", "4x10", "4x12"}) {
-        const Lumber size = *lumber(name);
-        const bool graded = grade.empty() || find_grade(catalog, species, grade, {size.thickness_in, size.width_in});
-        if (graded && size.width_in <= deepest_in) sizes.push_back(size);
-    }
-    return sizes;
-}
-
 /// A 4x8 where it goes in, else the deepest that does; then as deep as the joists; then clear of the rim.
 std::vector<Change> upright_blocks(const Resolved& resolved, const catalog::Catalog& catalog) {
-    const std::vector<Lumber> sizes = sizes_on_edge(resolved, catalog);
+    constexpr double deepest_in = 7.25;
+    const std::vector<Lumber> sizes = sizes_on_edge(resolved.detail.framing, catalog, deepest_in);
     if (sizes.empty()) return {};
     const std::vector<std::string> replaced = blocks_with_anchors(resolved.detail);
     const auto usual = std::find_if(sizes.begin(), sizes.end(), [](const Lumber& one) { return one.size == "4x8"; });
@@ -176,11 +166,6 @@ std::size_t held_ends(const BaseDetail& detail) {
     return ends;
 }
 
-bool angles(BaseDetail& detail) {
-    const std::vector<Block> before = detail.framing.blocks;
-    return bolted_angles(detail) && detail.framing.blocks != before;
-}
-
 Phrase angles_words(const BaseDetail& changed) {
     for (const Block& block : changed.framing.blocks) {
         const auto* const at = std::get_if<model::SideAngles>(&block.from_end.connection);
@@ -193,11 +178,6 @@ Phrase angles_words(const BaseDetail& changed) {
             Dimension{angle->spacing_in});
     }
     return phrase("At the block ends: steel angles on both sides, bolted through block and joist.");
-}
-
-bool hardware(BaseDetail& detail, double vertical_lb) {
-    const std::vector<Block> before = detail.framing.blocks;
-    return reported_hardware(detail, vertical_lb) && detail.framing.blocks != before;
 }
 
 Phrase hardware_words(const BaseDetail& changed, double vertical_lb) {
@@ -213,7 +193,8 @@ Phrase hardware_words(const BaseDetail& changed, double vertical_lb) {
 }
 
 Change with_hardware(std::string id, double vertical_lb) {
-    return {std::move(id), "ends", [vertical_lb](BaseDetail& detail) { return hardware(detail, vertical_lb); },
+    return {std::move(id), "ends",
+            if_blocks_differ([vertical_lb](BaseDetail& detail) { return reported_hardware(detail, vertical_lb); }),
             [vertical_lb](const BaseDetail& changed) { return hardware_words(changed, vertical_lb); }, "hardware"};
 }
 
@@ -224,7 +205,7 @@ std::vector<Change> framing_changes(const Resolved& resolved, const catalog::Cat
     for (Change& change : upright_blocks(resolved, catalog)) changes.push_back(std::move(change));
     constexpr double usual_lb = 1600.0, heavy_lb = 2400.0;
     changes.push_back(doubled_joists());
-    changes.push_back({"end-angles", "ends", angles, angles_words});
+    changes.push_back({"end-angles", "ends", if_blocks_differ(bolted_angles), angles_words});
     changes.push_back(with_hardware("end-hardware", usual_lb));
     changes.push_back(with_hardware("heavy-end-hardware", heavy_lb));
     changes.push_back(next_bay());

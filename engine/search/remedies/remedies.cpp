@@ -4,7 +4,6 @@
 #include "search/remedies/trial.h"
 
 #include <algorithm>
-#include <iterator>
 #include <set>
 #include <tuple>
 #include <utility>

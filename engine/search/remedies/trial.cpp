@@ -1,7 +1,7 @@
 #include "search/remedies/trial.h"
 
 #include "demand/demand.h"
-#include "model/validate.h"
+#include "search/judge/judge.h"
 #include "search/nearest/bears_on.h"
 #include "search/score/score.h"
 
@@ -27,12 +27,11 @@ std::optional<Trial> changed(const catalog::Resolved& original, const std::vecto
     for (const std::size_t change : changes) {
         if (!menu[change].apply(detail)) return std::nullopt;
     }
-    if (!model::validate(detail).empty()) return std::nullopt;
-    catalog::Resolution resolution = catalog::resolve(detail, catalog);
-    if (!resolution.resolved) return std::nullopt;
+    std::optional<catalog::Resolved> resolved = sound(detail, catalog);
+    if (!resolved) return std::nullopt;
     Trial trial;
     trial.changes = changes;
-    trial.resolved = std::move(*resolution.resolved);
+    trial.resolved = std::move(*resolved);
     trial.cost = score(trial.resolved, catalog.prices, 0.0).steel_cost;
     return trial;
 }

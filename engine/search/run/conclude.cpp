@@ -1,13 +1,10 @@
 #include "search/pareto/pareto.h"
-#include "search/run/crew.h"
+#include "search/run/parallel.h"
 #include "search/run/run.h"
 #include "search/score/robustness.h"
 
-#include <atomic>
-#include <exception>
-#include <mutex>
+#include <algorithm>
 #include <stdexcept>
-#include <thread>
 #include <utility>
 
 namespace toehold::search {
@@ -27,33 +24,10 @@ Result result_of(const Space& space, const catalog::Catalog& catalog, const Judg
     return {judgement.candidate, std::move(*detail), scored};
 }
 
-/// `work(index)` for 0 to count - 1, on several threads; what one throws is thrown here.
-template <class Work>
-void in_parallel(std::size_t count, std::size_t threads, const Work& work) {
-    std::atomic<std::size_t> next{0};
-    std::mutex mutex;
-    std::exception_ptr fault;
-    const auto work_on = [&] {
-        for (std::size_t index = next++; index < count; index = next++) {
-            try {
-                work(index);
-            } catch (...) {
-                const std::scoped_lock lock(mutex);
-                fault = std::current_exception();
-                next = count;
-            }
-        }
-    };
-    {
-        std::vector<std::jthread> crew;
-        for (std::size_t thread = 0; thread < std::min(threads, count); ++thread) crew.emplace_back(work_on);
-    }
-    if (fault) std::rethrow_exception(fault);
-}
-
 void misplace(std::vector<Result>& front, const catalog::Catalog& catalog, const RunOptions& options) {
     const std::size_t count = std::min(front.size(), options.most_misplaced);
-    in_parallel(count, threads_for(options.jobs), [&](std::size_t index) {
+    // Not stopped in between: each asks by itself, and says by its absent ratio that it was.
+    for_each_index(count, {options.jobs, nullptr, nullptr}, [&](std::size_t index, demand::Kept& /*none is alike*/) {
         Result& result = front[index];
         result.score.robustness_ratio = robustness_ratio(resolved_again(result.detail, catalog), catalog, options.stop);
     });

@@ -15,10 +15,6 @@ constexpr Candidate block = 128;
 
 }  // namespace
 
-std::size_t threads_for(std::size_t asked_for) {
-    return asked_for > 0 ? asked_for : std::max<std::size_t>(1, std::thread::hardware_concurrency());
-}
-
 Crew::Crew(const Space& space, const catalog::Catalog& catalog, const Judged& known, const std::function<bool()>& stop,
            std::size_t threads)
     : space_(space), catalog_(catalog), known_(known), stop_(stop), working_(threads) {

@@ -6,6 +6,7 @@
 #include <atomic>
 #include <chrono>
 #include <condition_variable>
+#include <cstddef>
 #include <exception>
 #include <functional>
 #include <mutex>
@@ -13,9 +14,6 @@
 #include <vector>
 
 namespace toehold::search {
-
-/// As many as the machine has cores, where none is asked for.
-[[nodiscard]] std::size_t threads_for(std::size_t asked_for);
 
 class Crew {
   public:

@@ -3,10 +3,12 @@
 #include "search/run/crew.h"
 #include "search/run/journal.h"
 #include "search/run/lines.h"
+#include "search/run/parallel.h"
 #include "xml/document/file.h"
 
 #include <chrono>
 #include <optional>
+#include <utility>
 
 namespace toehold::search {
 namespace {
@@ -39,24 +41,20 @@ class Telling {
 /// Judges what is not judged yet, until it is told to stop.
 void judge_rest(const Space& space, const catalog::Catalog& catalog, const RunOptions& options, Judged& judged,
                 Journal* journal) {
-    Counts counts = judged.counts();
+    const Judged known = judged;  // the crew reads it while `judged` grows
     Telling telling(options, judged);
-    std::vector<Judgement> fresh;
     {
-        Crew crew(space, catalog, judged, options.stop, threads_for(options.jobs));
+        Crew crew(space, catalog, known, options.stop,
+                  threads_for(static_cast<std::size_t>(known.candidates()), options.jobs));
         do {
             constexpr std::chrono::milliseconds patience{200};
             std::vector<Judgement> taken = crew.take(patience);
             if (journal != nullptr && !taken.empty()) journal->add(taken);
-            for (Judgement& judgement : taken) {
-                counts.add(judgement);
-                fresh.push_back(std::move(judgement));
-            }
-            telling.tell(counts, false);
+            for (Judgement& judgement : taken) judged.add(std::move(judgement));
+            telling.tell(judged.counts(), false);
         } while (!crew.done());
     }
-    for (Judgement& judgement : fresh) judged.add(std::move(judgement));
-    telling.tell(counts, true);
+    telling.tell(judged.counts(), true);
 }
 
 }  // namespace

@@ -5,7 +5,6 @@
 #include "search/changes/rows.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 
 namespace toehold::search {

@@ -4,7 +4,6 @@
 #include "catalog/resolve.h"
 
 #include <functional>
-#include <string>
 #include <vector>
 
 namespace toehold::search {

@@ -2,9 +2,6 @@
 
 #include "search/score/metal_pieces.h"
 
-#include <string>
-#include <vector>
-
 namespace toehold::search {
 namespace {
 

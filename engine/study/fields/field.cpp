@@ -43,8 +43,7 @@ std::string length_figure(double length_in, units::System system) {
         const double tenths = std::round(format::in_system(length_in, "in", system).value * 10.0);
         return format::number_text(tenths / 10.0);
     }
-    const std::string words = units::fraction_in(length_in);
-    return words.substr(0, words.rfind(" in"));
+    return units::bare_fraction(length_in);
 }
 
 }  // namespace

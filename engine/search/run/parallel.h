@@ -1,24 +1,35 @@
 #pragma once
 // Pieces of work that do not need each other, on several threads.
-#include "study/judged.h"
+#include "demand/kept.h"
 
 #include <algorithm>
 #include <atomic>
 #include <cstddef>
 #include <exception>
+#include <functional>
 #include <mutex>
 #include <thread>
 #include <vector>
 
-namespace toehold::study {
+namespace toehold::search {
 
+/// How long work is run and watched.
+struct Run {
+    std::size_t jobs = 0;  ///< threads; 0: as many as there are cores
+    /// True: what is left may be left out. Asked from several threads.
+    std::function<bool()> stop = nullptr;
+    /// So many of so many are done; told from one thread at a time.
+    std::function<void(std::size_t done, std::size_t all)> progress = nullptr;
+};
+
+/// As many as the machine has cores, where none is asked for; never more than there is work, and one at least.
 [[nodiscard]] inline std::size_t threads_for(std::size_t count, std::size_t asked_for) {
     const std::size_t cores = std::max<std::size_t>(1, std::thread::hardware_concurrency());
     return std::max<std::size_t>(1, std::min(count, asked_for == 0 ? cores : asked_for));
 }
 
-/// Calls `work(index)` for each of 0 to count - 1; false when it was stopped before all were begun. What `work` throws
-/// ends the others and is thrown here.
+/// Calls `work(index, kept)` for each of 0 to count - 1; false when it was stopped before all were begun. `kept` is its
+/// thread's own. What `work` throws first ends the others and is thrown here.
 template <class Work>
 bool for_each_index(std::size_t count, const Run& run, const Work& work) {
     std::atomic<std::size_t> next{0}, begun{0};
@@ -27,10 +38,11 @@ bool for_each_index(std::size_t count, const Run& run, const Work& work) {
     std::exception_ptr fault;
     const auto work_on = [&] {
         try {
+            demand::Kept kept;
             for (std::size_t index = next++; index < count; index = next++) {
                 if (run.stop && run.stop()) return;
                 ++begun;
-                work(index);
+                work(index, kept);
                 const std::lock_guard lock(told);
                 ++done;
                 if (run.progress) run.progress(done, count);
@@ -50,4 +62,4 @@ bool for_each_index(std::size_t count, const Run& run, const Work& work) {
     return begun == count;
 }
 
-}  // namespace toehold::study
+}  // namespace toehold::search
