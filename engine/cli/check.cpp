@@ -16,6 +16,7 @@
 #include "export/text/review_text.h"
 #include "review/review.h"
 #include "search/remedies/remedies.h"
+#include "search/run/parallel.h"
 #include "xml/document/file.h"
 
 #include <algorithm>
@@ -201,7 +202,7 @@ ExitStatus review_all(const std::vector<std::string>& files, const catalog::Cata
         rows.push_back(std::move(outcome.row));
         progress.show(index + 1);
     };
-    ordered_parallel_map(files.size(), threads_for(files.size(), jobs), work, take);
+    ordered_parallel_map(files.size(), search::threads_for(files.size(), jobs), work, take);
     progress.clear();
     if (before == form.before) print(form.before);  // none could be printed
     print(form.summary ? summary_text(rows, locale) : form.after);

@@ -10,6 +10,7 @@
 #include "paper/document.h"
 #include "paper/papers.h"
 #include "review/comparison.h"
+#include "search/run/parallel.h"
 #include "xml/detail/basis.h"
 
 #include <array>
@@ -75,7 +76,7 @@ std::optional<Input> on_second_basis(const Input& first, const CompareCommand& c
 review::Comparison compared(const std::array<Input, 2>& inputs) {
     std::array<review::Review, 2> reviews;
     ordered_parallel_map(
-        2, threads_for(2, 0),
+        2, search::threads_for(2, 0),
         [&](std::size_t side) { return review::evaluate(inputs.at(side).resolved, inputs.at(side).sha256); },
         [&](std::size_t side, review::Review review) { reviews.at(side) = std::move(review); });
     return review::compare(reviews[0], inputs[0].label, reviews[1], inputs[1].label);

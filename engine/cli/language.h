@@ -3,7 +3,6 @@
 #include "format/phrase.h"
 
 #include <string>
-#include <string_view>
 
 namespace toehold::cli {
 

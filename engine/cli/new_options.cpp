@@ -33,7 +33,8 @@ void add_new(CLI::App& app, NewCommand& command, const Locale& locale) {
     const auto said = [&locale](const format::Phrase& words) { return text(words, locale); };
     CLI::App* added = app.add_subcommand(
         "new", said(phrase("start a base detail from the job: ask, choose the rest, mark what is assumed")));
-    for (const job::Question& question : job::questions({})) add_answer(*added, question, command, locale);
+    const catalog::Catalog not_open;
+    for (const job::Question& question : job::questions(not_open)) add_answer(*added, question, command, locale);
     added
         ->add_option("-o,--output", command.output,
                      said(phrase("file to write; - writes to standard output; else named after the job")))

@@ -1,18 +1,11 @@
 #pragma once
 // Work on several threads whose results are taken in order, as soon as each and all before it are done.
-#include <algorithm>
 #include <atomic>
 #include <future>
 #include <thread>
 #include <vector>
 
 namespace toehold::cli {
-
-/// As many as the machine has cores, where none is asked for; never more than there is work.
-[[nodiscard]] inline std::size_t threads_for(std::size_t count, std::size_t asked_for) {
-    const std::size_t cores = std::max<std::size_t>(1, std::thread::hardware_concurrency());
-    return std::min(count, asked_for == 0 ? cores : asked_for);
-}
 
 /// Calls `work(index)` for 0 to count - 1 on `threads` threads, where that is one on this one, and `take(index,
 /// result)` on this one in that order. What `work` throws is thrown here when its turn comes; work not begun by then is

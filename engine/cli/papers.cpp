@@ -1,9 +1,8 @@
 // The commands that write a paper: report, draw, site, letter.
 #include "cli/commands.h"
 #include "cli/console.h"
-#include "cli/data_folder.h"
+#include "cli/opened_detail.h"
 #include "cli/paper_command.h"
-#include "cli/plugins.h"
 #include "cli/review_file.h"
 #include "search/remedies/remedies.h"
 #include "xml/document/file.h"
@@ -22,16 +21,16 @@ std::string listed(const std::vector<std::string>& endings) {
 }
 
 /// A drawing needs no solve; the others say what the review says, a report also what would help.
-review::Review needed_review(paper::Kind kind, const ResolvedFile& input, const catalog::Catalog& catalog) {
+review::Review needed_review(paper::Kind kind, const OpenedDetail& opened) {
     switch (kind) {
         case paper::Kind::report: {
-            review::Review review = review::review(*input.resolved, input.sha256);
-            review.remedies = search::find_remedies(review, catalog);
+            review::Review review = review::review(opened.resolved, opened.sha256);
+            review.remedies = search::find_remedies(review, opened.catalog);
             return review;
         }
         case paper::Kind::site_sheet:
         case paper::Kind::letter:
-            return review::evaluate(*input.resolved, input.sha256);
+            return review::evaluate(opened.resolved, opened.sha256);
         case paper::Kind::shop_drawing:
         case paper::Kind::plan:
         case paper::Kind::section:
@@ -39,9 +38,9 @@ review::Review needed_review(paper::Kind kind, const ResolvedFile& input, const 
             break;
     }
     review::Review review;
-    review.detail = input.resolved->detail.name;
-    review.input_sha256 = input.sha256;
-    review.resolved = *input.resolved;
+    review.detail = opened.resolved.detail.name;
+    review.input_sha256 = opened.sha256;
+    review.resolved = opened.resolved;
     return review;
 }
 
@@ -90,13 +89,9 @@ ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
                  locale);
         return ExitStatus::unusable_input;
     }
-    if (!load_plugins(command.plugins, locale)) return ExitStatus::unusable_input;
-    const auto catalog = load_catalog(command.data, locale);
-    if (!catalog) return ExitStatus::unusable_input;
-    const ResolvedFile input = resolve_file(command.file, *catalog);
-    complain(input.problems, locale);
-    if (!input.resolved) return ExitStatus::unusable_input;
-    const review::Review review = needed_review(command.kind, input, *catalog);
+    const std::optional<OpenedDetail> opened = open_detail(command.file, command.data, command.plugins, locale);
+    if (!opened) return ExitStatus::unusable_input;
+    const review::Review review = needed_review(command.kind, *opened);
     const std::string bytes =
         paper::paper_file(command.kind, ending, review, issue_of(command.wishes, command.file, locale));
     return write_paper(output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;

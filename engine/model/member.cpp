@@ -83,6 +83,22 @@ std::optional<std::size_t> find_member(const Framing& framing, const std::string
     return static_cast<std::size_t>(found - all.begin());
 }
 
+const Joist* find_joist(const Framing& framing, const std::string& id) {
+    if (!framing.joists) return nullptr;
+    const std::vector<Joist>& all = framing.joists->members;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Joist& joist) { return joist.id == id; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+std::string free_member_id(const Framing& framing, const std::string& letter) {
+    for (int number = 1;; ++number) {
+        std::string id = letter + std::to_string(number);
+        const bool support = std::any_of(framing.supports.begin(), framing.supports.end(),
+                                         [&](const JoistSupport& one) { return one.id == id; });
+        if (!support && !find_member(framing, id)) return id;
+    }
+}
+
 double length_in(const Member& member) { return member.to_in - member.from_in; }
 double ply_width_in(const Member& member) { return member.width_in / member.plies; }
 double piece_depth_in(const Member& member) { return member.depth_in / member.stack; }

@@ -34,6 +34,10 @@ struct Member {
 [[nodiscard]] Member member(const Framing& framing, std::size_t index);
 /// The member with this id; absent when none has it.
 [[nodiscard]] std::optional<std::size_t> find_member(const Framing& framing, const std::string& id);
+/// The joist with this id; nullptr when none has it.
+[[nodiscard]] const Joist* find_joist(const Framing& framing, const std::string& id);
+/// `B1`, `B2` ... after the letter: the first that nothing in the framing has.
+[[nodiscard]] std::string free_member_id(const Framing& framing, const std::string& letter);
 
 [[nodiscard]] double length_in(const Member& member);
 [[nodiscard]] double ply_width_in(const Member& member);

@@ -87,4 +87,11 @@ std::string fraction_in(double length_in) {
     return fmt::format("{}{} {}/{} in", sign, whole, numerator, denominator);
 }
 
+std::string bare_fraction(double length_in) {
+    std::string text = fraction_in(length_in);
+    constexpr std::string_view unit = " in";
+    if (text.ends_with(unit)) text.resize(text.size() - unit.size());
+    return text;
+}
+
 }  // namespace toehold::units

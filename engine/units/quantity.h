@@ -45,5 +45,7 @@ struct Parsed {
 [[nodiscard]] std::string display(double value, Kind kind, System system, int decimals);
 /// A length for people in US customary: to the nearest 1/32 in as a fraction where exact to 0.001 in, else decimals.
 [[nodiscard]] std::string fraction_in(double length_in);
+/// The same without its unit: `3 3/8`.
+[[nodiscard]] std::string bare_fraction(double length_in);
 
 }  // namespace toehold::units

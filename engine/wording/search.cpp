@@ -1,7 +1,7 @@
 #include "wording/search.h"
 
-#include "checks/registry.h"
 #include "wording/status.h"
+#include "wording/title.h"
 
 #include <algorithm>
 #include <utility>
@@ -12,13 +12,6 @@ namespace {
 using format::Phrase;
 using format::phrase;
 using search::Stage;
-
-template <class Entries>
-const Phrase* title_among(const Entries& entries, const std::string& id) {
-    const auto found =
-        std::find_if(entries.begin(), entries.end(), [&id](const auto& entry) { return entry.id == id; });
-    return found == entries.end() ? nullptr : &found->title;
-}
 
 Phrase how_many_hold(const search::Counts& counts) {
     if (counts.found == 0) return phrase("{} candidates judged, none holds.", counts.judged);
@@ -31,9 +24,7 @@ Phrase how_many_hold(const search::Counts& counts) {
 Phrase limit_title(const std::string& id) {
     if (id == search::no_equilibrium) return phrase("Base overturns");
     if (id == search::not_solved) return phrase("Not solved: no forces can be given");
-    if (const Phrase* const title = title_among(checks::registered_checks(), id)) return *title;
-    if (const Phrase* const title = title_among(checks::registered_findings(), id)) return *title;
-    return format::verbatim(id);
+    return title_of(id);
 }
 
 Phrase choices(const search::Space& space, search::Candidate candidate) {

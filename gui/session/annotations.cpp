@@ -71,7 +71,7 @@ std::vector<drawing::AnchorMark> marks(const Answers& answers, const catalog::Re
 }
 
 drawing::PushShown push_shown(const solving::Quick& quick, bool governing) {
-    const demand::LoadCase load = demand::acting(quick.cases.at(quick.push.load_case), quick.push.direction_rad);
+    const demand::ActingLoad load = demand::acting_load(quick.cases.at(quick.push.load_case), quick.push.direction_rad);
     return {quick.push.direction_rad, load.push_lb, load.down_lb, load.height_in, governing};
 }
 

@@ -5,7 +5,6 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
-#include <sstream>
 
 using toehold::test::bytes_of;
 using toehold::test::contains;

@@ -6,7 +6,6 @@
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
-#include <fstream>
 
 using toehold::test::bytes_of;
 using toehold::test::contains;

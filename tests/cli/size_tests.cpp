@@ -8,9 +8,9 @@
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
-#include <iterator>
 #include <sstream>
 
+using toehold::test::bytes_of;
 using toehold::test::contains;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
@@ -20,18 +20,13 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string text_of(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-}
-
 /// A folder with a detail that is quickly solved (a rigid plate), and the commands on it.
 class Porch {
   public:
     Porch() {
         const fs::path demo = fs::path(TOEHOLD_DATA_FOLDER) / "demo";
         fs::copy_file(demo / "heron-landing-plates.xml", folder_.path() / "heron-landing-plates.xml");
-        std::string text = text_of(demo / "heron-landing-lags-in-deep-blocks.xml");
+        std::string text = bytes_of(demo / "heron-landing-lags-in-deep-blocks.xml");
         text.replace(text.find("<basis "), 7, "<basis plate=\"rigid\" ");
         std::ofstream(file()) << text;
     }
@@ -97,11 +92,11 @@ TEST_CASE("size says the same with one thread, with two, by a journal resumed, a
 
     const std::string journal = porch.path("journal").string();
     CHECK(porch.size({"--json", "--journal", journal}).out == one.out);
-    const std::string kept = text_of(journal);
+    const std::string kept = bytes_of(journal);
     const std::size_t line = kept.find('\n') + 1;
     std::ofstream(journal) << kept.substr(0, line + 20);  // as a crash leaves it
     CHECK(porch.size({"--json", "--journal", journal, "--resume"}).out == one.out);
-    CHECK(sorted_lines(text_of(journal)) == sorted_lines(kept));
+    CHECK(sorted_lines(bytes_of(journal)) == sorted_lines(kept));
 
     const Ran numbers = porch.size({"--list"});
     CHECK(numbers.out == "0\n1\n2\n3\n4\n5\n6\n7\n");

@@ -97,6 +97,9 @@ TEST_CASE("lengths near a sixteenth show as a fraction, others as decimals", "[u
     CHECK(fraction_in(-0.0004) == "0 in");
     CHECK(fraction_in(1e7) == "10000000 in");
     CHECK(fraction_in(std::numeric_limits<double>::quiet_NaN()) == "not known");
+    CHECK(bare_fraction(3.375) == "3 3/8");
+    CHECK(bare_fraction(2.3) == "2.3");
+    CHECK(bare_fraction(std::numeric_limits<double>::quiet_NaN()) == "not known");
 }
 
 TEST_CASE("a fraction reads back to the length it stands for", "[property]") {

@@ -2,10 +2,8 @@
 #include "cli/chart/command.h"
 #include "cli/commands.h"
 #include "cli/console.h"
-#include "cli/data_folder.h"
-#include "cli/plugins.h"
+#include "cli/opened_detail.h"
 #include "cli/progress.h"
-#include "cli/review_file.h"
 #include "export/text/study_text.h"
 #include "paper/charts/chart_sheet.h"
 
@@ -69,7 +67,7 @@ class Watch {
     std::optional<Progress> shown_;
 };
 
-paper::AnyStudy studied(const ChartCommand& command, const study::Subject& subject,
+study::AnyStudy studied(const ChartCommand& command, const study::Subject& subject,
                         const std::vector<study::Asked>& asked, const std::vector<study::Field>& fields,
                         const Locale& locale) {
     Watch watch(locale);
@@ -81,7 +79,7 @@ paper::AnyStudy studied(const ChartCommand& command, const study::Subject& subje
     return study::holding_map(subject, customary.across, customary.up, run);
 }
 
-std::string text_of(const paper::AnyStudy& study, const Locale& locale) {
+std::string text_of(const study::AnyStudy& study, const Locale& locale) {
     if (const auto* const sweep = std::get_if<study::Sweep>(&study)) return exporting::sweep_text(*sweep, locale);
     if (const auto* const tornado = std::get_if<study::Tornado>(&study))
         return exporting::tornado_text(*tornado, locale);
@@ -96,13 +94,9 @@ ExitStatus run(const ChartCommand& command, const Locale& spoken) {
         complain(wrong, locale);
         return ExitStatus::unusable_input;
     }
-    if (!load_plugins(command.plugins, locale)) return ExitStatus::unusable_input;
-    const auto catalog = load_catalog(command.data, locale);
-    if (!catalog) return ExitStatus::unusable_input;
-    const ResolvedFile input = resolve_file(command.file, *catalog);
-    complain(input.problems, locale);
-    if (!input.resolved) return ExitStatus::unusable_input;
-    const study::Subject subject{*input.resolved, *catalog};
+    const std::optional<OpenedDetail> opened = open_detail(command.file, command.data, command.plugins, locale);
+    if (!opened) return ExitStatus::unusable_input;
+    const study::Subject subject{opened->resolved, opened->catalog};
     const std::vector<study::Field> fields = study::fields(subject);
     if (command.fields.empty() && !command.tornado && !command.map) {
         print(exporting::fields_text(fields, locale));
@@ -110,13 +104,13 @@ ExitStatus run(const ChartCommand& command, const Locale& spoken) {
     }
     const std::optional<std::vector<study::Asked>> asked = asked_for(command, fields, locale);
     if (!asked) return ExitStatus::unusable_input;
-    const paper::AnyStudy study = studied(command, subject, *asked, fields, locale);
+    const study::AnyStudy study = studied(command, subject, *asked, fields, locale);
     if (command.wishes.output.empty()) {
         print(text_of(study, locale));
         return ExitStatus::adequate;
     }
     const std::string bytes =
-        paper::chart_file(study, ending_of(command.wishes.output), {*input.resolved, input.sha256},
+        paper::chart_file(study, ending_of(command.wishes.output), {opened->resolved, opened->sha256},
                           issue_of(command.wishes, command.file, spoken));
     return write_paper(command.wishes.output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;
 }

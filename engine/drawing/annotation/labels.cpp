@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 #include <cmath>
-#include <string_view>
 
 namespace toehold::drawing {
 namespace {
@@ -23,18 +22,11 @@ std::string millimetres(double length_in) {
     return fmt::format("{:.1f}", tenths / 10.0);
 }
 
-std::string without_unit(std::string words) {
-    constexpr std::string_view unit = " in";
-    if (words.size() > unit.size() && words.compare(words.size() - unit.size(), unit.size(), unit) == 0)
-        words.resize(words.size() - unit.size());
-    return words;
-}
-
 }  // namespace
 
 std::string length_figure(double length_in, units::System system) {
     if (system == units::System::si) return millimetres(length_in);
-    return std::isfinite(length_in) ? without_unit(units::fraction_in(length_in)) : "-";
+    return std::isfinite(length_in) ? units::bare_fraction(length_in) : "-";
 }
 
 std::string length_words(double length_in, units::System system) {

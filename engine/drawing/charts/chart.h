@@ -4,15 +4,10 @@
 #include "drawing/scene/scene.h"
 #include "drawing/scene/view.h"
 #include "format/phrase.h"
+#include "study/study.h"
 
 #include <string>
 #include <vector>
-
-namespace toehold::study {
-struct HoldingMap;
-struct Sweep;
-struct Tornado;
-}  // namespace toehold::study
 
 namespace toehold::drawing {
 
@@ -29,7 +24,7 @@ struct Chart {
     std::vector<format::Phrase> notes;  ///< sentences to stand below it
 };
 
-/// Room for a chart, mm of lettering; no less than `least_room` of it is used, whatever is given.
+/// Room for a chart, mm of lettering; no less than `least_width_mm` by `least_height_mm` is used, whatever is given.
 struct ChartRoom {
     double width_mm = 0.0, height_mm = 0.0;
     format::Locale locale = {};
@@ -42,6 +37,9 @@ inline constexpr double least_width_mm = 110.0, least_height_mm = 80.0;
 [[nodiscard]] Chart tornado_chart(const study::Tornado& tornado, const ChartRoom& room);
 /// What holds over two inputs: the ratio at every point of the grid, the border and what makes it.
 [[nodiscard]] Chart map_chart(const study::HoldingMap& map, const ChartRoom& room);
+
+/// Whichever of these is the study's.
+[[nodiscard]] Chart chart_of(const study::AnyStudy& study, const ChartRoom& room);
 
 /// The spot under a point of the surface; nullptr: none.
 [[nodiscard]] const Spot* spot_at(const Chart& chart, const View& view, Point on_surface);

@@ -1,5 +1,4 @@
 #include "drawing/charts/plot.h"
-#include "drawing/scene/shapes.h"
 #include "format/figures.h"
 #include "study/study.h"
 #include "wording/studies.h"
@@ -277,8 +276,7 @@ void add_key(MapDrawing& on) {
 }  // namespace
 
 Chart map_chart(const study::HoldingMap& map, const ChartRoom& given) {
-    const ChartRoom room{std::max(given.width_mm, least_width_mm), std::max(given.height_mm, least_height_mm),
-                         given.locale};
+    const ChartRoom room = enough(given);
     MapDrawing on{map, room};
     on.chart.scene = empty_chart(on.say(phrase("What holds")), room);
     find_limits(on);

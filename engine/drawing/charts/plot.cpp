@@ -17,6 +17,10 @@ constexpr double tick_mm = 1.3, tick_words_mm = 1.0, title_gap_mm = 1.6, between
 
 Place at_mm(Point mm) { return {{mm.x / mm_per_in, mm.y / mm_per_in}, {}}; }
 
+ChartRoom enough(const ChartRoom& given) {
+    return {std::max(given.width_mm, least_width_mm), std::max(given.height_mm, least_height_mm), given.locale};
+}
+
 Scene empty_chart(const std::string& name, const ChartRoom& room) {
     return {name, {}, {{0.0, 0.0}, at_mm({room.width_mm, room.height_mm}).at}, 0.0};
 }
@@ -173,15 +177,6 @@ void spread(std::vector<Label>& labels, double low_mm, double high_mm, TextSize 
         labels[*i].at_mm = std::max(labels[*i].at_mm, floor + half);
         floor = labels[*i].at_mm + half;
     }
-}
-
-const Spot* spot_at(const Chart& chart, const View& view, Point on_surface) {
-    for (const Spot& spot : chart.spots) {
-        const Point low = to_surface(view, at_mm(spot.low_mm)), high = to_surface(view, at_mm(spot.high_mm));
-        if (on_surface.x >= low.x && on_surface.x <= high.x && on_surface.y <= low.y && on_surface.y >= high.y)
-            return &spot;
-    }
-    return nullptr;
 }
 
 }  // namespace toehold::drawing

@@ -18,6 +18,8 @@ namespace toehold::drawing {
 inline constexpr double pad_mm = 1.2;
 
 [[nodiscard]] Place at_mm(Point mm);
+/// The room given, or the least a chart takes where that is more.
+[[nodiscard]] ChartRoom enough(const ChartRoom& given);
 /// Of a chart of this size, with nothing in it.
 [[nodiscard]] Scene empty_chart(const std::string& name, const ChartRoom& room);
 

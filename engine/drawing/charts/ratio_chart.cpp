@@ -247,8 +247,7 @@ void add_notes(RatioDrawing& on) {
 }  // namespace
 
 Chart ratio_chart(const study::Sweep& sweep, const ChartRoom& given) {
-    const ChartRoom room{std::max(given.width_mm, least_width_mm), std::max(given.height_mm, least_height_mm),
-                         given.locale};
+    const ChartRoom room = enough(given);
     RatioDrawing on{sweep, room, ratio_lines(sweep)};
     on.chart.scene = empty_chart(on.say(phrase("Ratio")), room);
     if (sweep.points.empty()) return std::move(on.chart);

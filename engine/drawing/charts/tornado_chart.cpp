@@ -1,8 +1,6 @@
 #include "drawing/charts/plot.h"
-#include "drawing/scene/shapes.h"
 #include "format/figures.h"
 #include "study/study.h"
-#include "wording/status.h"
 #include "wording/studies.h"
 
 #include <algorithm>
@@ -245,8 +243,7 @@ void add_notes(TornadoDrawing& on) {
 }  // namespace
 
 Chart tornado_chart(const study::Tornado& tornado, const ChartRoom& given) {
-    const ChartRoom room{std::max(given.width_mm, least_width_mm), std::max(given.height_mm, least_height_mm),
-                         given.locale};
+    const ChartRoom room = enough(given);
     TornadoDrawing on{tornado, room};
     on.chart.scene = empty_chart(on.say(phrase("Inputs")), room);
     if (tornado.now.known() && tornado.now.governing) {

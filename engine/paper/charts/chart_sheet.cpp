@@ -20,12 +20,6 @@ using format::phrase;
 constexpr double sheet_border_mm = 9.0, pad_mm = 4.0, block_mm = 104.0, gap_mm = 6.0, title_mm = 9.0;
 constexpr layout::Style note_style{};
 
-drawing::Chart chart_of(const AnyStudy& study, const drawing::ChartRoom& room) {
-    if (const auto* const sweep = std::get_if<study::Sweep>(&study)) return drawing::ratio_chart(*sweep, room);
-    if (const auto* const tornado = std::get_if<study::Tornado>(&study)) return drawing::tornado_chart(*tornado, room);
-    return drawing::map_chart(std::get<study::HoldingMap>(study), room);
-}
-
 std::string or_dash(const std::string& words, const char* instead) { return words.empty() ? instead : words; }
 
 std::string anchors_of(const catalog::Resolved& resolved) {
@@ -104,7 +98,7 @@ void add_notes(drawing::Scene& scene, const Notes& notes, const Area& area) {
 
 }  // namespace
 
-Phrase chart_title(const AnyStudy& study) {
+Phrase chart_title(const study::AnyStudy& study) {
     if (const auto* const sweep = std::get_if<study::Sweep>(&study))
         return phrase("Demand over capacity against {}", sweep->field.name);
     if (const auto* const map = std::get_if<study::HoldingMap>(&study))
@@ -112,7 +106,7 @@ Phrase chart_title(const AnyStudy& study) {
     return phrase("What a small change of each input does to the governing ratio");
 }
 
-Sheet chart_sheet(const AnyStudy& study, const Studied& studied, const Issue& issue) {
+Sheet chart_sheet(const study::AnyStudy& study, const Studied& studied, const Issue& issue) {
     Sheet sheet;
     sheet.size = size_of(issue.paper, Turn::lying);
     const Area inner{sheet_border_mm, sheet_border_mm, sheet.size.width_mm - 2.0 * sheet_border_mm,
@@ -128,7 +122,7 @@ Sheet chart_sheet(const AnyStudy& study, const Studied& studied, const Issue& is
     shop::add_title_block(paper, block, {right - block_mm, bottom - block_height}, block_mm);
     const double foot = bottom - block_height - pad_mm;
     drawing::Chart chart =
-        chart_of(study, {inner.width - 2.0 * pad_mm, foot - inner.top - title_mm - pad_mm, issue.locale});
+        drawing::chart_of(study, {inner.width - 2.0 * pad_mm, foot - inner.top - title_mm - pad_mm, issue.locale});
     add_notes(
         paper, notes_of(chart.notes, issue.locale),
         {inner.left + pad_mm, foot + 0.5 * pad_mm, inner.width - block_mm - gap_mm - pad_mm, bottom - foot - pad_mm});
@@ -139,7 +133,8 @@ Sheet chart_sheet(const AnyStudy& study, const Studied& studied, const Issue& is
 
 std::vector<std::string> chart_endings() { return {"svg", "pdf", "png", "csv"}; }
 
-std::string chart_file(const AnyStudy& study, std::string_view ending, const Studied& studied, const Issue& issue) {
+std::string chart_file(const study::AnyStudy& study, std::string_view ending, const Studied& studied,
+                       const Issue& issue) {
     if (ending == "csv") {
         if (const auto* const sweep = std::get_if<study::Sweep>(&study)) return exporting::sweep_csv(*sweep);
         if (const auto* const tornado = std::get_if<study::Tornado>(&study)) return exporting::tornado_csv(*tornado);

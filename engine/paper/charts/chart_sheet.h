@@ -5,14 +5,11 @@
 
 #include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 namespace toehold::paper {
 
 struct Issue;
-
-using AnyStudy = std::variant<study::Sweep, study::Tornado, study::HoldingMap>;
 
 /// What was studied.
 struct Studied {
@@ -21,13 +18,13 @@ struct Studied {
 };
 
 /// `Demand over capacity against guard height`.
-[[nodiscard]] format::Phrase chart_title(const AnyStudy& study);
-[[nodiscard]] Sheet chart_sheet(const AnyStudy& study, const Studied& studied, const Issue& issue);
+[[nodiscard]] format::Phrase chart_title(const study::AnyStudy& study);
+[[nodiscard]] Sheet chart_sheet(const study::AnyStudy& study, const Studied& studied, const Issue& issue);
 
 /// Endings of files a study can become, without the dot.
 [[nodiscard]] std::vector<std::string> chart_endings();
 /// Bytes of the file. Throws std::invalid_argument for an ending that is not among `chart_endings`.
-[[nodiscard]] std::string chart_file(const AnyStudy& study, std::string_view ending, const Studied& studied,
+[[nodiscard]] std::string chart_file(const study::AnyStudy& study, std::string_view ending, const Studied& studied,
                                      const Issue& issue);
 
 }  // namespace toehold::paper

@@ -1,7 +1,7 @@
 #include "paper/letter/remark_target.h"
 
-#include "checks/registry.h"
 #include "review/review.h"
+#include "wording/title.h"
 
 #include <algorithm>
 
@@ -11,19 +11,6 @@ namespace {
 using format::Phrase;
 using format::phrase;
 using model::PartId;
-
-template <class Known>
-Phrase title_in(const std::vector<Known>& all, const std::string& id) {
-    const auto known = std::find_if(all.begin(), all.end(), [&id](const Known& one) { return one.id == id; });
-    return known == all.end() ? Phrase() : known->title;
-}
-
-/// By what the engine calls it, also where the review has no result of it any more.
-Phrase title_of(const std::string& id) {
-    Phrase title = title_in(checks::registered_checks(), id);
-    if (title.empty()) title = title_in(checks::registered_findings(), id);
-    return title.empty() ? format::verbatim(id) : std::move(title);
-}
 
 /// The part that the remark's key names; absent where neither the detail nor its review has it.
 std::optional<PartId> part_of(const model::Remark& remark, const review::Review& review) {
@@ -56,7 +43,8 @@ RemarkTarget target_of(const model::Remark& remark, const review::Review& review
     const Phrase name = part ? model::part_name(*part) : format::verbatim(remark.subject);
     RemarkTarget target{phrase("The detail as a whole"), {}, {}, {}};
     if (!remark.about.empty()) {
-        target = {title_of(remark.about),
+        // By what the engine calls it, also where the review has no result of it any more.
+        target = {wording::title_of(remark.about),
                   spoken_of(review.checks, remark, part),
                   spoken_of(review.findings, remark, part),
                   {}};

@@ -26,15 +26,14 @@ Table cases_table(const Source& source) {
                      {source.text(phrase("clause")), 0.4}};
     constexpr double outward_rad = 0.5 * std::numbers::pi;
     for (const demand::LoadCase& one : source.review.demand->cases) {
-        const demand::LoadCase load = demand::acting(one, outward_rad);  // with its wind
-        const Phrase name = one.covered_by
-                                ? phrase("{}; not solved, a larger push at the same height covers it", load.name)
-                                : load.name;
+        const demand::ActingLoad load = demand::acting_load(one, outward_rad);  // with its wind
+        const Phrase name =
+            one.covered_by ? phrase("{}; not solved, a larger push at the same height covers it", one.name) : one.name;
         table.rows.push_back({words_cell(source.text(name)),
                               words_cell(format::number_text(load.push_lb, "lb", system)),
                               words_cell(format::number_text(load.down_lb, "lb", system)),
                               words_cell(format::number_text(load.height_in, "in", system)),
-                              words_cell(format::number_text(load.load_factor)), words_cell(source.text(load.source))});
+                              words_cell(format::number_text(one.load_factor)), words_cell(source.text(one.source))});
     }
     return table;
 }

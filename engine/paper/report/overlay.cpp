@@ -44,7 +44,7 @@ drawing::Overlay overlay(const review::Review& review, const format::Locale& loc
     overlay.as_computed = false;  // they are of the state that pulls most
     const demand::State* const state = governing_state(review);
     if (state == nullptr) return overlay;
-    const demand::LoadCase load = demand::acting(*review.demand, *state);
+    const demand::ActingLoad load = demand::acting_load(*review.demand, *state);
     overlay.push = drawing::PushShown{state->direction_rad, load.push_lb, load.down_lb, load.height_in, true};
     for (std::size_t anchor = 0; anchor < review.resolved.anchors.size(); ++anchor)
         overlay.anchors.push_back(mark_of(review, *state, anchor));
@@ -58,7 +58,7 @@ std::vector<drawing::PolarCurve> polar_curves(const review::Review& review) {
     for (const catalog::Anchor& anchor : review.resolved.anchors)
         curves.push_back({model::anchor_part(anchor.id), std::vector<double>(steps_of_a_turn, 0.0)});
     for (const demand::State& state : review.demand->states) {
-        const bool pushed = demand::acting(*review.demand, state).push_lb > 0.0;  // not straight down or up
+        const bool pushed = demand::acting_load(*review.demand, state).push_lb > 0.0;  // not straight down or up
         if (!pushed || !review.demand->scenarios.at(state.scenario).nominal()) continue;
         const std::optional<std::size_t> step = step_of(state.direction_rad);
         if (!step) continue;

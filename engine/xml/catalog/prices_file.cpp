@@ -8,7 +8,7 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
+#include <tuple>
 #include <utility>
 
 namespace toehold::xml {
@@ -42,14 +42,6 @@ std::string known_id(ElementReader& row, std::string_view attribute, const Rows&
     return id;
 }
 
-/// A row said twice would leave open which price counts.
-template <class Row, class Same>
-void add_once(ElementReader& row, std::vector<Row>& rows, const Row& added, Same same) {
-    if (std::any_of(rows.begin(), rows.end(), [&](const Row& other) { return same(other, added); }))
-        row.report(phrase("this already has a price in the table"));
-    rows.push_back(added);
-}
-
 void read_metals(ElementReader& root, const Catalog& catalog, Prices& prices) {
     for (ElementReader& row : root.children("metal")) {
         const catalog::MetalPrice price{known_id(row, "id", catalog.metals), money(row, "per-lb")};
@@ -67,9 +59,13 @@ void read_fasteners(ElementReader& root, const char* name, PricedFastener kind, 
         price.each = money(row, "each");
         if (kind != PricedFastener::washer) price.per_in = optional_money(row, "per-inch");
         if (kind == PricedFastener::bolt && row.has("grade")) price.grade = known_id(row, "grade", catalog.bolt_grades);
-        add_once(row, prices.fasteners, price, [](const auto& one, const auto& other) {
-            return std::tie(one.kind, one.size, one.grade) == std::tie(other.kind, other.size, other.grade);
-        });
+        const auto same = [&price](const catalog::FastenerPrice& other) {
+            return std::tie(other.kind, other.size, other.grade) == std::tie(price.kind, price.size, price.grade);
+        };
+        // A row said twice would leave open which price counts.
+        if (std::any_of(prices.fasteners.begin(), prices.fasteners.end(), same))
+            row.report(phrase("this already has a price in the table"));
+        prices.fasteners.push_back(price);
     }
 }
 

@@ -28,7 +28,6 @@ class JobForm {
     /// An answer that is refused is kept as it was typed, and then the answers make no detail.
     void take(const job::Question& question, const std::string& text);
 
-    [[nodiscard]] const job::Job& job() const { return job_; }
     /// What the answers make; absent: `why_not` says why.
     [[nodiscard]] const std::optional<job::Started>& started() const { return started_; }
     /// A title and what is wanted there; both empty where the answers make a detail.

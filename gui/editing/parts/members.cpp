@@ -58,13 +58,6 @@ model::Block* find_block(model::Framing& framing, const std::string& id) {
     return found == framing.blocks.end() ? nullptr : &*found;
 }
 
-const model::Joist* find_joist(const model::Framing& framing, const std::string& id) {
-    if (!framing.joists) return nullptr;
-    const std::vector<model::Joist>& all = framing.joists->members;
-    const auto found = std::find_if(all.begin(), all.end(), [&](const model::Joist& joist) { return joist.id == id; });
-    return found == all.end() ? nullptr : &*found;
-}
-
 const model::Block* block_of(const model::Framing& framing, const model::PartId& part) {
     return part.kind == model::PartKind::block ? find_block(framing, part.id) : nullptr;
 }
@@ -80,15 +73,6 @@ std::vector<std::string> blocks_among(const model::BaseDetail& detail, const std
 std::vector<std::string> joists_among(const model::BaseDetail& detail, const std::vector<model::PartId>& parts) {
     if (!detail.framing.joists) return {};
     return among(detail.framing.joists->members, model::PartKind::joist, parts);
-}
-
-std::string free_member_id(const model::Framing& framing, const std::string& letter) {
-    for (int number = 1;; ++number) {
-        std::string id = letter + std::to_string(number);
-        const bool support = std::any_of(framing.supports.begin(), framing.supports.end(),
-                                         [&](const model::JoistSupport& one) { return one.id == id; });
-        if (!support && !model::find_member(framing, id)) return id;
-    }
 }
 
 double along_part(PlanAxis axis, model::Position step) { return axis == PlanAxis::x ? step.x_in : step.y_in; }

@@ -11,7 +11,6 @@ namespace toehold::editing {
 
 [[nodiscard]] const model::Block* find_block(const model::Framing& framing, const std::string& id);
 [[nodiscard]] model::Block* find_block(model::Framing& framing, const std::string& id);
-[[nodiscard]] const model::Joist* find_joist(const model::Framing& framing, const std::string& id);
 /// nullptr for a part of another kind.
 [[nodiscard]] const model::Block* block_of(const model::Framing& framing, const model::PartId& part);
 [[nodiscard]] const model::Joist* joist_of(const model::Framing& framing, const model::PartId& part);
@@ -19,8 +18,6 @@ namespace toehold::editing {
                                                     const std::vector<model::PartId>& parts);
 [[nodiscard]] std::vector<std::string> joists_among(const model::BaseDetail& detail,
                                                     const std::vector<model::PartId>& parts);
-/// `B1`, `B2` ...: the first that nothing in the framing has.
-[[nodiscard]] std::string free_member_id(const model::Framing& framing, const std::string& letter);
 
 [[nodiscard]] model::Position middle(const model::Block& block);
 /// The block's two coordinates of a step in plan.

@@ -4,9 +4,9 @@
 #include "window/charts/chart_pane.h"
 #include "window/charts/preview_card.h"
 #include "window/controls/progress_line.h"
+#include "window/delivery.h"
 #include "window/text.h"
 
-#include <wx/app.h>
 #include <wx/button.h>
 #include <wx/choice.h>
 #include <wx/sizer.h>
@@ -16,7 +16,6 @@
 #include <wx/wrapsizer.h>
 
 #include <algorithm>
-#include <type_traits>
 #include <utility>
 
 namespace toehold::window {
@@ -25,26 +24,6 @@ namespace {
 using Kind = solving::StudyAsked::Kind;
 
 constexpr int side_by_side_from = 820;  // DIP
-
-std::function<void(solving::StudyNews)> delivery(const std::shared_ptr<ChartsPage*>& page) {
-    return [waiting = std::weak_ptr<ChartsPage*>(page)](const solving::StudyNews& news) {
-        wxTheApp->CallAfter([waiting, news] {
-            if (const auto still = waiting.lock()) (*still)->receive(news);
-        });
-    };
-}
-
-/// The chart of a study, for the room there is.
-drawing::Chart chart_of(const solving::Study& study, const drawing::ChartRoom& room) {
-    return std::visit(
-        [&room](const auto& of) {
-            using Of = std::decay_t<decltype(of)>;
-            if constexpr (std::is_same_v<Of, study::Sweep>) return drawing::ratio_chart(of, room);
-            if constexpr (std::is_same_v<Of, study::Tornado>) return drawing::tornado_chart(of, room);
-            if constexpr (std::is_same_v<Of, study::HoldingMap>) return drawing::map_chart(of, room);
-        },
-        study);
-}
 
 /// `36 in..48 in/2 in` of a range, the names of its sizes else.
 wxString customary(const study::Field& field) {
@@ -59,7 +38,8 @@ ChartsPage::ChartsPage(wxWindow* parent, session::Session& session)
     : wxPanel(parent),
       session_(session),
       alive_(std::make_shared<ChartsPage*>(this)),
-      studies_(session.catalog(), delivery(alive_)) {
+      studies_(session.catalog(),
+               delivery<solving::StudyNews>(alive_, [](ChartsPage& page, const auto& news) { page.receive(news); })) {
     SetName("charts-page");
     auto* controls = new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES);
     add_controls(*controls);
@@ -106,10 +86,10 @@ void ChartsPage::add_controls(wxSizer& row) {
     row.Add(kind_, flags);
     across_ = axis(row, _("over"), "chart-across");
     up_ = axis(row, _("and"), "chart-up");
-    press_ = new wxButton(this, wxID_ANY, _("D&raw"));
-    press_->SetName("chart-draw");
-    press_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { draw(); });
-    row.Add(press_, flags);
+    auto* press = new wxButton(this, wxID_ANY, _("D&raw"));
+    press->SetName("chart-draw");
+    press->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { draw(); });
+    row.Add(press, flags);
     state_ = new wxStaticText(this, wxID_ANY, wxString());
     state_->SetName("chart-state");
     line_ = new ProgressLine(this, "chart-line");
@@ -154,24 +134,31 @@ void ChartsPage::fill_fields() {
     };
     fill(across_, was_across, "height");
     fill(up_, was_up, "height");
-    // The chart for the wall: what holds over spacing and height.
+    // The chart for the wall: what holds over spacing and height; never over one input twice.
     const bool map = kind_->GetSelection() == static_cast<int>(Kind::map);
-    if (map && across_.field->GetSelection() == up_.field->GetSelection()) fill(across_, wxString(), "tributary");
+    const study::Field* const up = chosen(up_);
+    if (map && up != nullptr && chosen(across_) == up)
+        fill(across_, wxString(), up->id == "tributary" ? "height" : "tributary");
     show_axes();
 }
 
-void ChartsPage::suggest_values(Axis& axis) const {
+const study::Field* ChartsPage::chosen(const Axis& axis) const {
     const int at = axis.field->GetSelection();
-    if (at < 0 || static_cast<std::size_t>(at) >= fields_.size()) return;
-    axis.values->ChangeValue(customary(fields_[static_cast<std::size_t>(at)]));
-    axis.field->SetToolTip(text_of(fields_[static_cast<std::size_t>(at)].help, session_.locale()));
+    return at < 0 || static_cast<std::size_t>(at) >= fields_.size() ? nullptr : &fields_[static_cast<std::size_t>(at)];
+}
+
+void ChartsPage::suggest_values(Axis& axis) const {
+    const study::Field* const field = chosen(axis);
+    if (field == nullptr) return;
+    axis.values->ChangeValue(customary(*field));
+    axis.field->SetToolTip(text_of(field->help, session_.locale()));
 }
 
 std::string ChartsPage::asked_of(const Axis& axis) const {
-    const int at = axis.field->GetSelection();
-    if (at < 0 || static_cast<std::size_t>(at) >= fields_.size()) return {};
+    const study::Field* const field = chosen(axis);
+    if (field == nullptr) return {};
     const std::string values = utf8(axis.values->GetValue());
-    return fields_[static_cast<std::size_t>(at)].id + (values.empty() ? "" : "=" + values);
+    return field->id + (values.empty() ? "" : "=" + values);
 }
 
 void ChartsPage::show_axes() {
@@ -231,7 +218,7 @@ void ChartsPage::receive(const solving::StudyNews& news) {
     running_ = !news.study && news.failure.empty();
     if (news.study) {
         pane_->show([study = news.study, locale = session_.locale()](double width_mm, double height_mm) {
-            return chart_of(*study, {width_mm, height_mm, locale});
+            return drawing::chart_of(*study, {width_mm, height_mm, locale});
         });
     } else if (!running_) {
         pane_->show({});

@@ -11,7 +11,6 @@
 #include <vector>
 
 class wxBoxSizer;
-class wxButton;
 class wxChoice;
 class wxStaticText;
 class wxTextCtrl;
@@ -45,11 +44,12 @@ class ChartsPage : public wxPanel {
         wxStaticText* title = nullptr;
         wxChoice* field = nullptr;
         wxTextCtrl* values = nullptr;
-        wxStaticText* gap = nullptr;
     };
     void add_controls(wxSizer& row);
     [[nodiscard]] Axis axis(wxSizer& row, const wxString& title, const wxString& name);
     void fill_fields();
+    /// nullptr: the list is empty.
+    [[nodiscard]] const study::Field* chosen(const Axis& axis) const;
     void suggest_values(Axis& axis) const;
     [[nodiscard]] std::string asked_of(const Axis& axis) const;
     void show_axes();
@@ -71,7 +71,6 @@ class ChartsPage : public wxPanel {
     bool running_ = false;
     wxChoice* kind_ = nullptr;
     Axis across_, up_;
-    wxButton* press_ = nullptr;
     wxStaticText* state_ = nullptr;
     ProgressLine* line_ = nullptr;
     ChartPane* pane_ = nullptr;

@@ -31,7 +31,6 @@ class PreviewCard : public wxPanel {
     /// The plan below the words, or beside them.
     void stand(bool below);
     void apply_theme(const Theme& theme);
-    [[nodiscard]] const std::optional<model::BaseDetail>& detail() const { return detail_; }
 
   private:
     const catalog::Catalog& catalog_;

@@ -49,14 +49,7 @@ wxCoord FlowList::OnMeasureItem(std::size_t row) const {
 void FlowList::OnDrawItem(wxDC& dc, const wxRect& rect, std::size_t row) const { row_(dc, row, rect, true); }
 
 void FlowList::OnDrawBackground(wxDC& dc, const wxRect& rect, std::size_t row) const {
-    const bool current = IsSelected(row);
-    dc.SetPen(*wxTRANSPARENT_PEN);
-    dc.SetBrush(wxBrush(current ? theme_.selected : theme_.paper));
-    dc.DrawRectangle(rect);
-    if (!current || !HasFocus()) return;
-    dc.SetBrush(*wxTRANSPARENT_BRUSH);
-    dc.SetPen(wxPen(theme_.selection, 1));
-    dc.DrawRectangle(rect);
+    paint_row_ground(dc, rect, *this, row, theme_);
 }
 
 void FlowList::OnDrawSeparator(wxDC& dc, wxRect& rect, std::size_t /*row*/) const {

@@ -17,7 +17,6 @@ class FlowList : public wxVListBox {
 
     void show(std::size_t count);  ///< what the rows say may have changed
     void apply_theme(const Theme& theme);
-    [[nodiscard]] const Theme& theme() const { return theme_; }
     /// Told of another current row, by pointer or key.
     std::function<void(std::size_t)> chosen;
 

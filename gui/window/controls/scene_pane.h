@@ -16,7 +16,6 @@ class ScenePane : public wxWindow {
 
     void show(drawing::Scene scene);
     void set_ground(drawing::Ground ground);
-    [[nodiscard]] const drawing::Scene& scene() const { return scene_; }
 
     /// Told of a press and of the pointer's way, in the scene's own inches; `reach_in` is what a hand means as near.
     std::function<void(drawing::Point at, double reach_in)> pressed, moved;

@@ -65,7 +65,6 @@ bool DetailFile::unsaved() const { return document_.recovered || document_.told 
 
 void DetailFile::take(Document document) {
     document_ = std::move(document);
-    started_.reset();
     panes_.notice().Dismiss();
     told_ = false;
 }

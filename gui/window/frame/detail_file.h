@@ -38,7 +38,8 @@ class DetailFile {
     [[nodiscard]] bool unsaved() const;
     /// The detail was started from its job: what was assumed is marked where it is saved.
     void started_from(job::Started started) { started_ = std::move(started); }
-    /// Another document in this one's place.
+    /// Another document in this one's place. What was assumed stays known: a detail started from its job gives its
+    /// place to its own file alone, read again.
     void take(Document document);
 
     bool save();  ///< false: not saved; the reader has been told, or thought better of it

@@ -1,5 +1,6 @@
 #include "window/frame/detail_frame.h"
 
+#include "window/delivery.h"
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
 #include "window/frame/menus.h"
@@ -15,15 +16,6 @@
 namespace toehold::window {
 
 namespace {
-
-/// Hands results from the solver's threads to the window, if it is still there.
-std::function<void(solving::Result)> delivery(const std::shared_ptr<DetailFrame*>& frame) {
-    return [waiting = std::weak_ptr<DetailFrame*>(frame)](const solving::Result& result) {
-        wxTheApp->CallAfter([waiting, result] {
-            if (const auto still = waiting.lock()) (*still)->session().receive(result);
-        });
-    };
-}
 
 class Drop : public wxFileDropTarget {
   public:
@@ -59,7 +51,9 @@ DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail
     : wxFrame(nullptr, wxID_ANY, "Toehold"),
       application_(application),
       alive_(std::make_shared<DetailFrame*>(this)),
-      solver_(application.catalog(), delivery(alive_)),
+      solver_(application.catalog(),
+              delivery<solving::Result>(
+                  alive_, [](DetailFrame& frame, const auto& result) { frame.session().receive(result); })),
       session_(
           application.catalog(), std::move(detail),
           [this](solving::Request request) { solver_.submit(std::move(request)); }, application.locale().catalogue),

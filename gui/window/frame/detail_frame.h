@@ -31,7 +31,6 @@ class DetailFrame : public wxFrame {
     [[nodiscard]] session::Session& session() { return session_; }
     [[nodiscard]] SheetCanvas& sheet() { return panes_.sheet(); }
     [[nodiscard]] ChecksPanel& checks() { return panes_.checks(); }
-    [[nodiscard]] Panes& panes() { return panes_; }
     [[nodiscard]] const std::filesystem::path& file() const { return file_.path(); }
     [[nodiscard]] bool unsaved() const { return file_.unsaved(); }
     /// Neither of a file nor changed: may give its place to another detail.

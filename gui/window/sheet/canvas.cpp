@@ -1,9 +1,9 @@
 #include "window/sheet/canvas.h"
 
 #include "session/region_scene.h"
+#include "window/delivery.h"
 #include "window/sheet/context_menu.h"
 
-#include <wx/app.h>
 #include <wx/dcbuffer.h>
 #include <wx/graphics.h>
 
@@ -37,20 +37,12 @@ CellKind cell_of(editing::Sheet sheet) {
     return CellKind::plan;
 }
 
-/// Hands answers from the thread that looks to the canvas, if it is still there.
-std::function<void(std::shared_ptr<const solving::RegionNews>)> delivery(const std::shared_ptr<SheetCanvas*>& canvas) {
-    return [waiting = std::weak_ptr<SheetCanvas*>(canvas)](std::shared_ptr<const solving::RegionNews> news) {
-        wxTheApp->CallAfter([waiting, news = std::move(news)] {
-            if (const auto still = waiting.lock()) (*still)->receive(news);
-        });
-    };
-}
-
 }  // namespace
 
 SheetCanvas::SheetCanvas(wxWindow* parent, session::Session& session)
     : alive_(std::make_shared<SheetCanvas*>(this)),
-      regions_(session.catalog(), delivery(alive_)),
+      regions_(session.catalog(), delivery<std::shared_ptr<const solving::RegionNews>>(
+                                      alive_, [](SheetCanvas& canvas, const auto& news) { canvas.receive(news); })),
       sheet_(session,
              {[this](model::BaseDetail detail, editing::Dragged dragged) {
                   return regions_.begin(std::move(detail), std::move(dragged));
@@ -125,19 +117,18 @@ void SheetCanvas::on_paint(wxPaintEvent&) {
 }
 
 /// Made once for each answer: while the hand moves it is only painted.
-drawing::Scene SheetCanvas::region() {
+const drawing::Scene* SheetCanvas::region() {
     const solving::RegionNews* known = sheet_.holds.known();
-    if (known == nullptr) return {};
+    if (known == nullptr) return nullptr;
     if (!region_) region_ = session::region_scene(*known, sheet_.holds.detail(), sheet_.tip, sheet_.session.locale());
-    return *region_;
+    return &*region_;
 }
 
 SheetView::Live SheetCanvas::live() {
     SheetView::Live live;
-    if (const solving::RegionNews* known = sheet_.holds.known()) {
+    if (const solving::RegionNews* known = sheet_.holds.known())
         live.region_cell = cell_of(session::region_sheet(*known));
-        live.region = region();
-    }
+    live.region = region();
     if (HasFocus()) live.active = sheet_.active;
     live.cell = drag_.busy() ? sheet_.marks_cell : hover_.cell();
     live.marks = live_scene(drag_.busy() ? sheet_.marks : hover_.marks(), sheet_.session.locale());

@@ -46,7 +46,6 @@ class SheetCanvas : public wxWindow {
     [[nodiscard]] bool is_dragging() const { return drag_.busy(); }
     void take_back_drag();
     void receive(std::shared_ptr<const solving::RegionNews> news) { sheet_.holds.receive(std::move(news)); }
-    [[nodiscard]] const session::WhereItHolds& where_it_holds() const { return sheet_.holds; }
 
     // --- for tests, so that they can aim ---
     [[nodiscard]] wxPoint pixel_of(editing::Sheet sheet, drawing::Point at_in) const;
@@ -78,7 +77,7 @@ class SheetCanvas : public wxWindow {
     void show_tip();
     void on_context_menu(wxContextMenuEvent& event);
 
-    [[nodiscard]] drawing::Scene region();
+    [[nodiscard]] const drawing::Scene* region();  ///< nullptr: none is known
 
     std::shared_ptr<SheetCanvas*> alive_;  ///< news that come after the canvas has gone find nobody
     solving::Regions regions_;

@@ -274,7 +274,7 @@ void SheetView::paint_over(cairo_t* cairo, const std::optional<CellKind>& kind, 
 }
 
 void SheetView::paint_live(cairo_t* cairo, const Live& live) {
-    paint_over(cairo, live.region_cell, live.region);
+    if (live.region != nullptr) paint_over(cairo, live.region_cell, *live.region);
     paint_over(cairo, live.cell, live.marks);
     if (live.active && shown(*live.active))
         paint_frame(cairo, inset(areas(*live.active).frame, 0.6 * units_per_mm_), drawing::Pen::handle);

@@ -52,8 +52,8 @@ class SheetView {
         std::optional<CellKind> active;  ///< has the focus ring around it
         std::optional<CellKind> cell;    ///< over which `marks` are painted
         drawing::Scene marks;
-        std::optional<CellKind> region_cell;  ///< over which `region` is painted, under the marks
-        drawing::Scene region;
+        std::optional<CellKind> region_cell;     ///< over which `region` is painted, under the marks
+        const drawing::Scene* region = nullptr;  ///< outlives the painting; nullptr: none
     };
     void paint(cairo_t* cairo, const Live& live);
 

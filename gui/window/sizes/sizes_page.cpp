@@ -5,12 +5,12 @@
 #include "session/session.h"
 #include "window/controls/progress_line.h"
 #include "window/controls/scene_pane.h"
+#include "window/delivery.h"
 #include "window/sizes/progress_words.h"
 #include "window/sizes/ranges_panel.h"
 #include "window/sizes/results_list.h"
 #include "window/text.h"
 
-#include <wx/app.h>
 #include <wx/button.h>
 #include <wx/checkbox.h>
 #include <wx/choice.h>
@@ -25,21 +25,14 @@ namespace {
 
 constexpr int side_by_side_from = 820;  // DIP
 
-std::function<void(solving::SizingNews)> delivery(const std::shared_ptr<SizesPage*>& page) {
-    return [waiting = std::weak_ptr<SizesPage*>(page)](const solving::SizingNews& news) {
-        wxTheApp->CallAfter([waiting, news] {
-            if (const auto still = waiting.lock()) (*still)->sizes().receive(news);
-        });
-    };
-}
-
 }  // namespace
 
 SizesPage::SizesPage(wxWindow* parent, session::Session& session)
     : wxPanel(parent),
       session_(session),
       alive_(std::make_shared<SizesPage*>(this)),
-      sizing_(session.catalog(), delivery(alive_)),
+      sizing_(session.catalog(), delivery<solving::SizingNews>(
+                                     alive_, [](SizesPage& page, const auto& news) { page.sizes().receive(news); })),
       sizes_(session,
              {[this](search::Space space) { return sizing_.begin(std::move(space)); }, [this] { sizing_.stop(); }},
              [this] { told(); }) {

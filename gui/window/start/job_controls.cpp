@@ -81,7 +81,7 @@ wxString spoken(const std::string& element) {
 }  // namespace
 
 wxControl* make_job_control(wxWindow* parent, const job::Question& question, const std::string& answer,
-                            const Theme& /*theme*/, const format::Locale& locale, Answered answered) {
+                            const format::Locale& locale, Answered answered) {
     if (question.open) return open_list(parent, question, answer, locale, answered);
     return closed_list(parent, question, answer, locale, std::move(answered));
 }

@@ -19,8 +19,7 @@ namespace toehold::window {
 /// A list of the choices, open to typing where the question is. `answered` is told of each new answer: of typed text as
 /// it is typed. The question outlives the control.
 [[nodiscard]] wxControl* make_job_control(wxWindow* parent, const job::Question& question, const std::string& answer,
-                                          const Theme& theme, const format::Locale& locale,
-                                          std::function<void(const wxString&)> answered);
+                                          const format::Locale& locale, std::function<void(const wxString&)> answered);
 
 enum class Still { assumed, changed };
 struct AssumedStyle {

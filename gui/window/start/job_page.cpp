@@ -6,7 +6,6 @@
 #include "window/start/job_controls.h"
 #include "window/start/job_scenes.h"
 #include "window/text.h"
-#include "window/theme/text_layout.h"
 
 #include <wx/button.h>
 #include <wx/scrolwin.h>
@@ -122,7 +121,7 @@ void JobPage::add_line(wxSizer& column, std::size_t number) {
     line.title = new wxStaticText(scrolled_, wxID_ANY, text_of(question.title, locale_), wxDefaultPosition,
                                   FromDIP(wxSize(question_wide, -1)));
     line.title->SetForegroundColour(theme_.ink);
-    line.control = make_job_control(scrolled_, question, form_.answer(question), theme_, locale_,
+    line.control = make_job_control(scrolled_, question, form_.answer(question), locale_,
                                     [this, number](const wxString& words) { answered(number, words); });
     line.control->SetName("job-" + text_of(question.id));
     line.control->SetToolTip(text_of(question.ask, locale_));

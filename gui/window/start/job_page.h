@@ -29,7 +29,6 @@ class JobPage : public wxPanel {
     /// The catalog outlives the page.
     JobPage(wxWindow* parent, const catalog::Catalog& catalog, const Theme& theme, format::Locale locale, Asks asks);
 
-    [[nodiscard]] const editing::JobForm& form() const { return form_; }
     /// The keys go to the first question.
     void begin();
 

@@ -4,9 +4,11 @@
 
 #include <wx/aui/aui.h>
 #include <wx/bmpbndl.h>
+#include <wx/dc.h>
 #include <wx/iconbndl.h>
 #include <wx/settings.h>
 #include <wx/toplevel.h>
+#include <wx/vlbox.h>
 
 #include <cmath>
 
@@ -76,6 +78,17 @@ void apply_theme(wxAuiManager& panes, const Theme& theme) {
 void apply_theme(wxWindow& control, const Theme& theme) {
     control.SetBackgroundColour(theme.paper);
     control.SetForegroundColour(theme.ink);
+}
+
+void paint_row_ground(wxDC& dc, const wxRect& area, const wxVListBox& list, std::size_t row, const Theme& theme) {
+    const bool current = list.IsSelected(row);
+    dc.SetPen(*wxTRANSPARENT_PEN);
+    dc.SetBrush(wxBrush(current ? theme.selected : theme.paper));
+    dc.DrawRectangle(area);
+    if (!current || !list.HasFocus()) return;
+    dc.SetBrush(*wxTRANSPARENT_BRUSH);
+    dc.SetPen(wxPen(theme.selection, 1));
+    dc.DrawRectangle(area);
 }
 
 void give_icon(wxTopLevelWindow& window) {

@@ -5,8 +5,13 @@
 #include <wx/colour.h>
 #include <wx/font.h>
 
+#include <cstddef>
+
 class wxAuiManager;
+class wxDC;
+class wxRect;
 class wxTopLevelWindow;
+class wxVListBox;
 class wxWindow;
 
 namespace toehold::window {
@@ -65,6 +70,9 @@ void apply_to_toolkit(const Theme& theme);
 void apply_theme(wxAuiManager& panes, const Theme& theme);
 /// To one control: paper and ink.
 void apply_theme(wxWindow& control, const Theme& theme);
+
+/// What lies under a row of a list: paper; under the current one its color, with a frame where the keys go to the list.
+void paint_row_ground(wxDC& dc, const wxRect& area, const wxVListBox& list, std::size_t row, const Theme& theme);
 
 /// The program's own icon, for a window's frame.
 void give_icon(wxTopLevelWindow& window);

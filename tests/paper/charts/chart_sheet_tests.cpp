@@ -13,7 +13,7 @@ namespace {
 
 constexpr units::System systems[] = {units::System::us, units::System::si};
 
-std::vector<paper::AnyStudy> studies_of(const std::vector<study::Field>& fields) {
+std::vector<study::AnyStudy> studies_of(const std::vector<study::Field>& fields) {
     const study::Field& height = *study::find_field(fields, "height");
     const study::MapAsked map = study::customary_map(fields);
     return {test::invented_sweep(height, study::customary_values(height), 1.2), test::invented_tornado(fields, 0.9),
@@ -25,7 +25,7 @@ std::vector<paper::AnyStudy> studies_of(const std::vector<study::Field>& fields)
 TEST_CASE("Every chart of every demo fits its sheet, on letter and on A4", "[property]") {
     for (const std::string& demo : test::demo_names()) {
         const catalog::Resolved resolved = test::shipped_detail(demo);
-        for (const paper::AnyStudy& study : studies_of(study::fields({resolved, test::shipped_catalog()}))) {
+        for (const study::AnyStudy& study : studies_of(study::fields({resolved, test::shipped_catalog()}))) {
             for (const units::System system : systems) {
                 INFO(demo << " " << study.index());
                 const paper::Sheet sheet =
@@ -39,7 +39,7 @@ TEST_CASE("Every chart of every demo fits its sheet, on letter and on A4", "[pro
 
 TEST_CASE("A chart becomes PDF, SVG, PNG and CSV, and nothing else", "[property]") {
     const catalog::Resolved resolved = test::shipped_detail("heron-landing-corner");
-    const paper::AnyStudy study = studies_of(study::fields({resolved, test::shipped_catalog()})).front();
+    const study::AnyStudy study = studies_of(study::fields({resolved, test::shipped_catalog()})).front();
     const paper::Studied studied{resolved, "0123456789abcdef"};
     const paper::Issue issue = test::issue_in(units::System::si);
     const std::string pdf = paper::chart_file(study, "pdf", studied, issue);

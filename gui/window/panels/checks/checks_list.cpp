@@ -97,15 +97,7 @@ void ChecksList::OnDrawItem(wxDC& dc, const wxRect& rect, std::size_t row) const
 }
 
 void ChecksList::OnDrawBackground(wxDC& dc, const wxRect& rect, std::size_t row) const {
-    const Theme& theme = style_.theme;
-    const bool current_row = IsSelected(row);
-    dc.SetPen(*wxTRANSPARENT_PEN);
-    dc.SetBrush(wxBrush(current_row ? theme.selected : theme.paper));
-    dc.DrawRectangle(rect);
-    if (!current_row || !HasFocus()) return;
-    dc.SetBrush(*wxTRANSPARENT_BRUSH);
-    dc.SetPen(wxPen(theme.selection, 1));
-    dc.DrawRectangle(rect);
+    paint_row_ground(dc, rect, *this, row, style_.theme);
 }
 
 void ChecksList::OnDrawSeparator(wxDC& dc, wxRect& rect, std::size_t row) const {
