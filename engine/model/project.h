@@ -1,8 +1,9 @@
 #pragma once
 // Several posts on one deck: framing they share, mounts by name, posts at places, lines of guard. A lone base detail is
 // a project of one post. Axes of the project as a detail's: x along the rail, y outward, in inches, origin where the
-// file puts it; every post faces outward along y.
+// file puts it, z up from the walking surface. A post faces outward along +y unless it says otherwise.
 #include "model/base_detail.h"
+#include "model/guard_line.h"
 #include "model/problem.h"
 
 #include <optional>
@@ -19,6 +20,9 @@ struct NamedMount {
     friend bool operator==(const NamedMount&, const NamedMount&) = default;
 };
 
+/// Where "outward", the +y of its mount, lies for a post of the project.
+enum class PostFacing { plus_y, minus_y, plus_x, minus_x };
+
 /// One post of the project.
 struct PlacedPost {
     std::string id;
@@ -26,14 +30,11 @@ struct PlacedPost {
     std::string mount;  ///< id of a NamedMount
     /// Length of rail this post takes under a load along the rail; absent: as the project's loads say.
     std::optional<double> rail_length_ft = std::nullopt;
+    PostFacing facing = PostFacing::plus_y;
+    /// Of the walking surface at the post above the project's, either way; not 0 on a stair. The rail's height over the
+    /// project's walking surface is this and the guard's height. The framing knows no height: it stays in plan.
+    double rise_in = 0.0;
     friend bool operator==(const PlacedPost&, const PlacedPost&) = default;
-};
-
-/// Posts in order along a rail. What passes between them is not computed yet.
-struct GuardLine {
-    std::string id;
-    std::vector<std::string> posts;  ///< ids of posts, two or more
-    friend bool operator==(const GuardLine&, const GuardLine&) = default;
 };
 
 struct Project {
