@@ -101,6 +101,23 @@ std::set<std::string> candidates(const std::vector<checks::CheckResult>& results
     return ids;
 }
 
+/// The ratio of the first strength under so many times the solved case.
+struct Trial {
+    double factor = 1.0, ratio = 0.0;
+};
+
+/// Where the line through both trials meets the limit: exact where the deck's own load stands beside the guard's. In
+/// proportion to the last trial where there is no such line, or where it leads far from it.
+double next_factor(const std::optional<Trial>& before, const Trial& now) {
+    const double in_proportion = now.factor / now.ratio;
+    if (!before) return in_proportion;
+    const double slope = (now.ratio - before->ratio) / (now.factor - before->factor);
+    if (!(slope > 0.0)) return in_proportion;
+    const double on_line = now.factor + (1.0 - now.ratio) / slope;
+    const bool near = on_line > 0.5 * now.factor && on_line < 2.0 * now.factor;
+    return near ? on_line : in_proportion;
+}
+
 }  // namespace
 
 std::optional<ProofFactor> proof_factor(const catalog::Resolved& resolved, const Demand& demand,
@@ -113,14 +130,17 @@ std::optional<ProofFactor> proof_factor(const catalog::Resolved& resolved, const
     constexpr double close_enough = 0.005, most = 100.0, least = 0.01;
     const std::set<std::string> ids = candidates(results);
     GrowingCase growing(resolved, demand, solved);
-    double multiple = 1.0;
+    std::optional<Trial> before;
+    double factor = 1.0;  // of the solved case, whose framing is known
     for (int trial = 0; trial < most_trials; ++trial) {
-        const std::optional<checks::CheckResult> first = growing.worst(ids, of_solved * multiple);
+        const std::optional<checks::CheckResult> first = growing.worst(ids, factor);
         if (!first || !(first->ratio > 0.0)) return std::nullopt;
         if (std::abs(first->ratio - 1.0) <= close_enough)
-            return ProofFactor{multiple, demand::code_concentrated_lb, first->title, first->part};
-        multiple /= first->ratio;
-        if (!(multiple < most) || !(multiple > least)) return std::nullopt;
+            return ProofFactor{factor / of_solved, demand::code_concentrated_lb, first->title, first->part};
+        const Trial now{factor, first->ratio};
+        factor = next_factor(before, now);
+        before = now;
+        if (!(factor < most * of_solved) || !(factor > least * of_solved)) return std::nullopt;
     }
     return std::nullopt;
 }

@@ -1,5 +1,6 @@
 #include "search/remedies/remedies.h"
 
+#include "demand/kept.h"
 #include "search/remedies/menu.h"
 #include "search/remedies/trial.h"
 
@@ -28,6 +29,7 @@ struct Search {
     Trial original;
     std::set<std::vector<std::size_t>> tried = {};
     std::vector<Remedy> remedies = {};
+    demand::Kept kept = {};  ///< between trials
     int probes = 0, reviews = 0;
 
     [[nodiscard]] bool stopped() const { return stop && stop(); }
@@ -57,7 +59,9 @@ bool helps(const Trial& trial, const Trial& original) {
 /// Under every push, and what fails then in place of what the probe said.
 void review_whole(Search& search, Trial& trial) {
     ++search.reviews;
-    const Review after = review::evaluate(trial.resolved, search.review.input_sha256);
+    const Review after =
+        review::evaluate(trial.resolved, demand::find_demand(trial.resolved, demand::Sampling::whole(), &search.kept),
+                         search.review.input_sha256);
     note_failures(trial, after);
     if (!after.demand) return;
     Remedy remedy = remedy_of(trial, search.changes, after);
@@ -104,7 +108,7 @@ std::optional<Trial> with(Search& search, const Trial& from, std::size_t change)
     std::optional<Trial> trial = changed(search.review.resolved, search.changes, together, search.catalog);
     if (!trial) return std::nullopt;
     ++search.probes;
-    probe(*trial);
+    probe(*trial, search.kept);
     trial->stuck = trial->first == from.first;
     return trial;
 }

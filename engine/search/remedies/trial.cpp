@@ -55,11 +55,11 @@ void note_failures(Trial& trial, const review::Review& review) {
     if (!review.demand) trial.worst = std::numeric_limits<double>::infinity();
 }
 
-void probe(Trial& trial) {
+void probe(Trial& trial, demand::Kept& kept) {
     const std::optional<model::PlateBehaviour> asked = trial.resolved.detail.basis.plate;
     for (const std::optional<model::PlateBehaviour>& plate : {std::optional(model::PlateBehaviour::rigid), asked}) {
         trial.resolved.detail.basis.plate = plate;
-        demand::Outcome outcome = demand::find_demand(trial.resolved, demand::Sampling::probe());
+        demand::Outcome outcome = demand::find_demand(trial.resolved, demand::Sampling::probe(), &kept);
         const bool answered = outcome.demand || outcome.overturns;
         trial.failing = std::numeric_limits<std::size_t>::max();
         if (answered) note_failures(trial, review::evaluate(trial.resolved, std::move(outcome), {}));

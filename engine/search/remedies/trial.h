@@ -1,5 +1,6 @@
 #pragma once
 // A detail with some changes of the menu made, and what a few of its pushes show.
+#include "demand/kept.h"
 #include "review/review.h"
 #include "search/remedies/menu.h"
 
@@ -27,8 +28,8 @@ struct Trial {
 /// Fills what fails from a review of it, of whatever pushes.
 void note_failures(Trial& trial, const review::Review& review);
 /// The same by a probe, of a rigid plate first, which costs a fraction, and where nothing fails then of the plate as it
-/// is. It guides the search and decides nothing: what passes it is reviewed whole.
-void probe(Trial& trial);
+/// is. It guides the search and decides nothing: what passes it is reviewed whole. `kept`: from the trials before.
+void probe(Trial& trial, demand::Kept& kept);
 
 /// Whether a change bears on this check or finding.
 [[nodiscard]] bool bears_on(const Change& change, const std::string& limit);
