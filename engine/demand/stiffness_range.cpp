@@ -82,4 +82,9 @@ Ranges stiffness_ranges(const catalog::Resolved& resolved, bool framing_can_flex
     return ranges;
 }
 
+StiffnessScenario stiffness_scenario(const catalog::Resolved& resolved, RangeEnd bed, RangeEnd anchors) {
+    if (resolved.detail.basis.stiffness) return {};
+    return corner(resolved, bed, anchors, false);
+}
+
 }  // namespace toehold::demand

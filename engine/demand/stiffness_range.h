@@ -23,4 +23,8 @@ struct Ranges {
 /// Where framing can give, on rigid framing first and then on framing that gives.
 [[nodiscard]] Ranges stiffness_ranges(const catalog::Resolved& resolved, bool framing_can_flex);
 
+/// Bed and anchors each at an end of its range, on framing that stands still: the base at its softest or stiffest is
+/// none of those corners. The center where the file fixes the stiffness.
+[[nodiscard]] StiffnessScenario stiffness_scenario(const catalog::Resolved& resolved, RangeEnd bed, RangeEnd anchors);
+
 }  // namespace toehold::demand

@@ -38,8 +38,9 @@ struct BaseStiffnessOutcome {
 };
 
 /// Whatever directions and loads the detail asks for: four pushes of the code's 200 lb at `model::lever_height_in`,
-/// which is the height the moment is about. A base on one-way springs without gaps turns in proportion to its push, so
-/// the size of the push does not matter. Some twelve solves of one plate.
+/// which is the height the moment is about. A base on one-way springs turns in proportion to its push, but for
+/// tightened anchors, which hold it stiffer under a small one: the stiff end is therefore of a quarter of that push,
+/// about the least that a post keeps for itself. Twelve solves of one plate on the mesh a probe has.
 [[nodiscard]] BaseStiffnessOutcome find_base_stiffness(const catalog::Resolved& resolved);
 
 }  // namespace toehold::demand

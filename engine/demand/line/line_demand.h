@@ -82,8 +82,8 @@ struct LineSpan {
     RailActions push, line;
     /// Loads straight down or up, which bend it upright. Posts hold the rail, corners and changes of slope are hinges.
     RailActions upright_push, upright_line;
-    LineMovement movement;        ///< level, of the point that moves most under its own push
-    double movement_at_in = 0.0;  ///< from the span's start, level
+    /// Level, of its middle, or of its end where that is in the air. Of a sloping stretch: square to it alone.
+    LineMovement movement;
 };
 
 struct LineDemand {
@@ -108,9 +108,9 @@ struct LineOutcome {
 ///  - a sloping stretch passes no force along itself, because with it would come an upright force that the posts are
 ///    not reviewed for; it bends over its true length;
 ///  - a wall without a connection holds nothing: a continuous rail reaches past its last post like a cantilever, one
-///    with a joint there is left out beyond it, as loads on that stretch reach no post by it.
-/// Influence lines are cubic between joints, so they are exact at any place; the largest is looked for at 16 places a
-/// piece and then between the best one's neighbors, which leaves less than 1e-3 of the largest.
+///    with a joint there is left out beyond it.
+/// Influence lines are cubic between joints and exact at every station, 17 between two joints; the largest lies between
+/// two and is found by a parabola, which leaves less than 1e-3 of it.
 [[nodiscard]] LineOutcome find_line_demand(const LineInput& input);
 
 }  // namespace toehold::demand

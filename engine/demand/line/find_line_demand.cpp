@@ -1,0 +1,139 @@
+#include "demand/line/check_line_input.h"
+#include "demand/line/line_movement.h"
+#include "demand/line/parts_of_line.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace toehold::demand {
+namespace {
+
+bool post_varies(const LineInput& input, std::size_t post) {
+    return top_flexibility(input, post, false).total() != top_flexibility(input, post, true).total();
+}
+
+bool posts_vary(const LineInput& input) {
+    for (std::size_t post = 0; post < input.posts.size(); ++post) {
+        if (post_varies(input, post)) return true;
+    }
+    return false;
+}
+
+bool wall_varies(const std::optional<LineWall>& wall) { return wall && wall->stiffness_lb_per_in.has_value(); }
+
+std::vector<LineCorner> corners_of(const LineInput& input) {
+    const bool rail_varies = input.soft_rail != input.stiff_rail;
+    const bool vary = posts_vary(input) || wall_varies(input.first_wall) || wall_varies(input.last_wall);
+    std::vector<LineCorner> corners;
+    for (const bool rail_stiff : {false, true}) {
+        if (rail_stiff && !rail_varies) break;
+        corners.push_back({std::nullopt, false, false, rail_stiff});
+        if (!vary) continue;
+        corners.push_back({std::nullopt, false, true, rail_stiff});
+        for (std::size_t post = 0; post < input.posts.size(); ++post) {
+            corners.push_back({post, true, false, rail_stiff});
+            corners.push_back({post, false, true, rail_stiff});
+        }
+    }
+    return corners;
+}
+
+/// Of the stretches beside the post, along the rail.
+double half_spans_in(const LineLayout& layout, std::size_t post) {
+    double half = 0.0;
+    for (const LaidSpan& span : layout.spans) {
+        if (span.from == post || span.to == post) half += 0.5 * span.length_in;
+    }
+    return half;
+}
+
+LineDemand nothing_found(const LineInput& input, const LineLayout& layout) {
+    LineDemand demand;
+    for (std::size_t post = 0; post < input.posts.size(); ++post) {
+        demand.posts.emplace_back();
+        demand.posts.back().half_spans_in = half_spans_in(layout, post);
+    }
+    for (const LaidSpan& span : layout.spans) {
+        demand.spans.emplace_back();
+        demand.spans.back().from = span.from;
+        demand.spans.back().to = span.to;
+        demand.spans.back().plan_in = span.plan_in;
+        demand.spans.back().length_in = span.length_in;
+    }
+    if (layout.first_wall) demand.first_wall.emplace();
+    if (layout.last_wall) demand.last_wall.emplace();
+    return demand;
+}
+
+/// A corner that names a post is for that post and the rail beside it; others say the rest as well or better.
+bool concerns(const LineCorner& corner, std::size_t post) { return !corner.post || *corner.post == post; }
+bool concerns(const LineCorner& corner, const LaidSpan& span) {
+    return !corner.post || span.from == corner.post || span.to == corner.post;
+}
+
+void raise_all(LineDemand& demand, const SolvedCorner& solved) {
+    ++demand.frames;
+    demand.residual = std::max(demand.residual, solved.frame.residual);
+    for (std::size_t post = 0; post < demand.posts.size(); ++post) {
+        if (concerns(solved.corner, post)) raise_post(demand.posts[post], solved, post);
+    }
+    for (std::size_t span = 0; span < demand.spans.size(); ++span) {
+        if (concerns(solved.corner, solved.rail.layout.spans[span])) raise_span(demand.spans[span], solved, span);
+    }
+    if (demand.first_wall) raise_wall(*demand.first_wall, solved, WallSide::first);
+    if (demand.last_wall) raise_wall(*demand.last_wall, solved, WallSide::last);
+}
+
+void add_movement(LineDemand& demand, const LineInput& input, const LineFrame& frame, const LoadedRail& rail) {
+    for (std::size_t post = 0; post < demand.posts.size(); ++post)
+        demand.posts[post].movement = movement_at_post(input, frame, rail, post);
+    for (std::size_t span = 0; span < demand.spans.size(); ++span)
+        demand.spans[span].movement = movement_of_span(input, frame, rail, span);
+}
+
+/// The pieces are those of level loads: corners that carry moment in plan are hinges here.
+bool add_upright(LineDemand& demand, const LineInput& input) {
+    const LineLayout layout = lay_out(input, true);
+    const LineFrame frame = solve_on_rigid_posts(layout);
+    if (!frame.stable) return false;
+    const LoadedRail rail = loaded_rail(layout, model::Directions::across);
+    for (std::size_t span = 0; span < demand.spans.size(); ++span)
+        raise_upright(demand.spans[span], {frame, rail, {}}, span);
+    return true;
+}
+
+/// A post that has play helps its neighbors only after it has moved.
+void keep_where_others_have_play(LineDemand& demand, const LineInput& input) {
+    for (std::size_t post = 0; post < demand.posts.size(); ++post) {
+        double& share = demand.posts[post].share.value;
+        for (std::size_t other = 0; other < input.posts.size(); ++other) {
+            if (other != post && input.posts[other].play_rad > 0.0) share = std::max(share, 1.0);
+        }
+    }
+}
+
+LineOutcome not_held(const LineInput& input) {
+    return {std::nullopt, format::phrase("A part of the rail between posts {} and {} can move freely: too many joints "
+                                         "without moment in one span, or one in an end span.",
+                                         input.posts.front().id, input.posts.back().id)};
+}
+
+}  // namespace
+
+LineOutcome find_line_demand(const LineInput& input) {
+    check_line_input(input);
+    const LineLayout layout = lay_out(input, false);
+    const LoadedRail rail = loaded_rail(layout, input.directions);
+    LineDemand demand = nothing_found(input, layout);
+    for (const LineCorner& corner : corners_of(input)) {
+        const LineFrame frame = solve_frame(input, layout, corner);
+        if (!frame.stable) return not_held(input);
+        if (corner == LineCorner{}) add_movement(demand, input, frame, rail);
+        raise_all(demand, {frame, rail, corner});
+    }
+    if (!add_upright(demand, input)) return not_held(input);
+    keep_where_others_have_play(demand, input);
+    return {std::move(demand), {}};
+}
+
+}  // namespace toehold::demand

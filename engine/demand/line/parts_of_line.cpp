@@ -1,0 +1,136 @@
+#include "demand/line/parts_of_line.h"
+
+#include "demand/line/quantities.h"
+
+#include <array>
+
+namespace toehold::demand {
+namespace {
+
+/// Eighths of a piece: each stands at the end of a pair of stations, so that Simpson's rule meets no kink within one.
+constexpr std::size_t sections = 9;
+
+/// An end of a piece that meets a post or a wall.
+struct JoinedEnd {
+    std::size_t piece = 0;
+    PieceEnd end = PieceEnd::from;
+};
+
+JoinedEnd start_of(const LaidSpan& span) { return {span.first_piece, PieceEnd::from}; }
+JoinedEnd finish_of(const LaidSpan& span) { return {span.first_piece + span.pieces - 1, PieceEnd::to}; }
+
+std::vector<JoinedEnd> ends_at(const LineLayout& layout, std::size_t post) {
+    std::vector<JoinedEnd> ends;
+    for (const LaidSpan& span : layout.spans) {
+        if (span.to == post) ends.push_back(finish_of(span));
+        if (span.from == post) ends.push_back(start_of(span));
+    }
+    return ends;
+}
+
+void raise_both(LineLargest& push, LineLargest& line, const SolvedCorner& solved, const Quantity& quantity) {
+    const InfluenceLine influence = influence_line(solved.frame, solved.rail, quantity);
+    raise(push, largest_push(solved.rail, influence), solved.corner);
+    raise(line, largest_line(solved.rail, influence), solved.corner);
+}
+
+/// Of the joint at a piece's end.
+void raise_end(ConnectionForces& connection, const SolvedCorner& solved, const JoinedEnd& end) {
+    const LineLayout& layout = solved.rail.layout;
+    raise_both(connection.push_across, connection.line_across, solved,
+               shear_force(solved.frame, layout, end.piece, end.end));
+    raise_both(connection.push_along, connection.line_along, solved,
+               axial_force(solved.frame, layout, end.piece, end.end));
+}
+
+void raise_connection(ConnectionForces& connection, const SolvedCorner& solved, std::size_t post) {
+    const LineLayout& layout = solved.rail.layout;
+    for (const JoinedEnd& end : ends_at(layout, post)) {
+        if (layout.jointed[post]) {
+            raise_end(connection, solved, end);
+            continue;
+        }
+        const RailPiece& piece = layout.pieces[end.piece];
+        raise_both(connection.push_across, connection.line_across, solved,
+                   post_force(solved.frame, layout, post, across(piece)));
+        raise_both(connection.push_along, connection.line_along, solved,
+                   post_force(solved.frame, layout, post, along(piece)));
+    }
+}
+
+LineLargest times(LineLargest largest, double factor) {
+    largest.value *= factor;
+    return largest;
+}
+
+/// The largest of those found at equal steps along a piece, or between two.
+LineLargest largest_of(const std::array<LineLargest, sections>& found) {
+    std::size_t most = 0;
+    for (std::size_t index = 1; index < sections; ++index) {
+        if (found[index].value > found[most].value) most = index;
+    }
+    LineLargest largest = found[most];
+    if (most > 0 && most + 1 < sections)
+        largest.value = parabola_top(found[most - 1].value, found[most].value, found[most + 1].value).value;
+    return largest;
+}
+
+void raise_moment(RailActions& push, RailActions& line, const SolvedCorner& solved, std::size_t piece, double factor) {
+    std::array<LineLargest, sections> pushes, lines;
+    for (std::size_t index = 0; index < sections; ++index) {
+        const double at = static_cast<double>(index) / static_cast<double>(sections - 1);
+        const InfluenceLine influence =
+            influence_line(solved.frame, solved.rail, moment(solved.frame, solved.rail.layout, piece, at));
+        pushes[index] = largest_push(solved.rail, influence);
+        lines[index] = largest_line(solved.rail, influence);
+    }
+    raise(push.moment_lb_in, times(largest_of(pushes), factor), solved.corner);
+    raise(line.moment_lb_in, times(largest_of(lines), factor), solved.corner);
+}
+
+void raise_shear(RailActions& push, RailActions& line, const SolvedCorner& solved, std::size_t piece) {
+    for (const PieceEnd end : {PieceEnd::from, PieceEnd::to})
+        raise_both(push.shear_lb, line.shear_lb, solved, shear_force(solved.frame, solved.rail.layout, piece, end));
+}
+
+}  // namespace
+
+void raise_post(PostShares& post, const SolvedCorner& solved, std::size_t index) {
+    const LineLayout& layout = solved.rail.layout;
+    const auto component = [&](const PlanVector& axis) {
+        return influence_line(solved.frame, solved.rail, post_force(solved.frame, layout, index, axis));
+    };
+    const InfluencePair force{component(PlanVector::UnitX()), component(PlanVector::UnitY())};
+    const LargestForce push = largest_push(solved.rail, force);
+    const double before = post.share.value;
+    raise(post.share, push.largest, solved.corner);
+    if (post.share.value != before) post.force_direction_rad = push.force_direction_rad;
+    raise(post.line_length_in, largest_line(solved.rail, force).largest, solved.corner);
+    raise_connection(post.connection, solved, index);
+}
+
+void raise_span(LineSpan& span, const SolvedCorner& solved, std::size_t index) {
+    const LaidSpan& laid = solved.rail.layout.spans[index];
+    for (std::size_t piece = laid.first_piece; piece < laid.first_piece + laid.pieces; ++piece) {
+        raise_moment(span.push, span.line, solved, piece, solved.rail.layout.pieces[piece].true_over_plan);
+        raise_shear(span.push, span.line, solved, piece);
+        for (const PieceEnd end : {PieceEnd::from, PieceEnd::to})
+            raise_both(span.push.axial_lb, span.line.axial_lb, solved,
+                       axial_force(solved.frame, solved.rail.layout, piece, end));
+    }
+}
+
+void raise_upright(LineSpan& span, const SolvedCorner& solved, std::size_t index) {
+    const LaidSpan& laid = solved.rail.layout.spans[index];
+    for (std::size_t piece = laid.first_piece; piece < laid.first_piece + laid.pieces; ++piece) {
+        raise_moment(span.upright_push, span.upright_line, solved, piece, 1.0);
+        raise_shear(span.upright_push, span.upright_line, solved, piece);
+    }
+}
+
+void raise_wall(ConnectionForces& wall, const SolvedCorner& solved, WallSide side) {
+    const std::vector<LaidSpan>& spans = solved.rail.layout.spans;
+    raise_end(wall, solved, side == WallSide::first ? start_of(spans.front()) : finish_of(spans.back()));
+}
+
+}  // namespace toehold::demand
