@@ -145,7 +145,7 @@ Vector6 Assembly::stretch(std::size_t joint, const Eigen::VectorXd& unknowns) co
     return of.from_second * motion(of.second, unknowns) - of.from_first * motion(of.first, unknowns);
 }
 
-void Assembly::add_load(int node, const Vector6& load, Eigen::Ref<Eigen::VectorXd> loads) const {
+void Assembly::add_load(int node, const Vector6& load, Eigen::VectorXd& loads) const {
     for (const auto& [of, part] : expressions[static_cast<std::size_t>(node)])
         loads.segment<6>(first_unknown(of)) += part.transpose() * load;
 }

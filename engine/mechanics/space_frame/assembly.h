@@ -51,7 +51,7 @@ struct Assembly {
     /// In the joint's axes.
     [[nodiscard]] Vector6 stretch(std::size_t joint, const Eigen::VectorXd& unknowns) const;
     /// Puts a load on a node, in the frame's axes, among the loads on the unknowns.
-    void add_load(int node, const Vector6& load, Eigen::Ref<Eigen::VectorXd> loads) const;
+    void add_load(int node, const Vector6& load, Eigen::VectorXd& loads) const;
 };
 
 [[nodiscard]] Assembly assemble(std::span<const SpaceVector> nodes, std::span<const SpaceMember> members,

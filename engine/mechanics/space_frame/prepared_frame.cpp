@@ -40,16 +40,18 @@ std::vector<AlongLoad> PreparedFrame::along(const SpaceLoads& loads) const {
     return result;
 }
 
-void PreparedFrame::put(const std::vector<SpaceNodeLoad>& loads, const std::vector<AlongLoad>& along,
-                        Eigen::Ref<Eigen::VectorXd> on_unknowns) const {
+Eigen::VectorXd PreparedFrame::on_unknowns(const std::vector<SpaceNodeLoad>& loads,
+                                           const std::vector<AlongLoad>& along) const {
+    Eigen::VectorXd result = Eigen::VectorXd::Zero(6 * static_cast<Eigen::Index>(nodes.size()));
     for (const SpaceNodeLoad& load : loads)
-        assembly.add_load(load.node, six({load.force_lb, load.couple_lb_in}), on_unknowns);
+        assembly.add_load(load.node, six({load.force_lb, load.couple_lb_in}), result);
     for (const AlongLoad& load : along) {
         const PreparedBeam& on = assembly.beams[static_cast<std::size_t>(load.member)];
         const OnNodes nodes_feel = on_nodes(on, load);
-        assembly.add_load(on.of.from, nodes_feel.from, on_unknowns);
-        assembly.add_load(on.of.to, nodes_feel.to, on_unknowns);
+        assembly.add_load(on.of.from, nodes_feel.from, result);
+        assembly.add_load(on.of.to, nodes_feel.to, result);
     }
+    return result;
 }
 
 SpaceSolution PreparedFrame::found(const Eigen::VectorXd& unknowns, const std::vector<SpaceNodeLoad>& loads,

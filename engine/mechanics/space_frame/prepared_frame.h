@@ -18,8 +18,9 @@ struct PreparedFrame {
     /// Loads along members, checked, in their members' axes.
     [[nodiscard]] std::vector<AlongLoad> along(const SpaceLoads& loads) const;
 
-    void put(const std::vector<SpaceNodeLoad>& loads, const std::vector<AlongLoad>& along,
-             Eigen::Ref<Eigen::VectorXd> on_unknowns) const;
+    /// What checked loads put on the unknowns.
+    [[nodiscard]] Eigen::VectorXd on_unknowns(const std::vector<SpaceNodeLoad>& loads,
+                                              const std::vector<AlongLoad>& along) const;
     [[nodiscard]] SpaceSolution found(const Eigen::VectorXd& unknowns, const std::vector<SpaceNodeLoad>& loads,
                                       const std::vector<AlongLoad>& along) const;
 };

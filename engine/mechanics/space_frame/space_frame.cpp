@@ -60,9 +60,9 @@ void SpaceFrame::solve_each(std::span<const SpaceLoads> loads,
             for (std::size_t i = 0; i < count; ++i) take(begin + i, SpaceSolution{});
             continue;
         }
-        Eigen::MatrixXd columns = Eigen::MatrixXd::Zero(unknowns, static_cast<Eigen::Index>(count));
+        Eigen::MatrixXd columns(unknowns, static_cast<Eigen::Index>(count));
         for (std::size_t i = 0; i < count; ++i)
-            frame.put(loads[begin + i].nodes, along[i], columns.col(static_cast<Eigen::Index>(i)));
+            columns.col(static_cast<Eigen::Index>(i)) = frame.on_unknowns(loads[begin + i].nodes, along[i]);
         columns = frame.assembly.factor->solve(columns);
         for (std::size_t i = 0; i < count; ++i)
             take(begin + i, frame.found(columns.col(static_cast<Eigen::Index>(i)), loads[begin + i].nodes, along[i]));

@@ -133,3 +133,38 @@ TEST_CASE("a rail beside its post's axis loads it by its arm", "[closed-form]") 
     const double top = 100.0 * std::pow(height, 3) / (3.0 * post), twist = 100.0 * e * height / 1e6;
     CHECK_CLOSE(s.motions[2].move_in.y, top + twist * e + 100.0 / 1e4, 1e-7, 0.0);
 }
+
+TEST_CASE("joints in parallel add, joints in a row give way one after the other", "[closed-form]") {
+    // Between a clamped post's top and a short bar: twice half the springs, or a node between twice the springs, is the
+    // same as the springs themselves. Each way leaves other joints to be known by their nodes' difference.
+    const SixStiffnesses springs = {1e4, 2e4, 3e4, 4e5, 5e5, 6e5};
+    const auto scaled = [&](double factor) {
+        SixStiffnesses result = springs;
+        for (double& k : result) k *= factor;
+        return result;
+    };
+    FrameInSpace one;
+    one.nodes = {{0, 0, 0}, {0, 0, height}, {2, 0, height}, {12, 3, height}, {1, 0, height}};
+    one.members = {{0, 1, {1, 0, 0}, 3e6, 1e6, post, post}, {2, 3, {0, 0, 1}, 3e6, 1e6, rail, rail}};
+    one.supports = {clamped(0)};
+    FrameInSpace parallel = one, row = one;
+    const SpaceVector place = {1.5, 0.5, height};
+    // The spare node hangs on the post's foot, but for the row.
+    one.joints = {{1, 2, springs, {}, place}, {0, 4, springs, {}, place}};
+    parallel.joints = {{1, 2, scaled(0.5), {}, place}, {2, 1, scaled(0.5), {}, place}, {0, 4, springs, {}, place}};
+    row.joints = {{4, 2, scaled(2.0), {}, place}, {1, 4, scaled(2.0), {}, place}};
+    const SpaceLoads loads = {{{3, {30, 100, -60}, {70, 0, 200}}}, {}, {}};
+    const SpaceSolution s = one.made().solve(loads);
+    for (const FrameInSpace& other : {parallel, row}) {
+        const SpaceSolution t = other.made().solve(loads);
+        REQUIRE(t.stable);
+        CHECK(t.residual < 1e-9);
+        for (const std::size_t node : {std::size_t{1}, std::size_t{2}, std::size_t{3}}) {
+            CHECK_CLOSE(t.motions[node].move_in.x, s.motions[node].move_in.x, 1e-8, 1e-10);
+            CHECK_CLOSE(t.motions[node].move_in.y, s.motions[node].move_in.y, 1e-8, 1e-10);
+            CHECK_CLOSE(t.motions[node].turn_rad.z, s.motions[node].turn_rad.z, 1e-8, 1e-12);
+        }
+        CHECK_CLOSE(t.joints[0].force_lb.y, s.joints[0].force_lb.y * (other.joints[1].first == 2 ? 0.5 : 1.0), 1e-8,
+                    0.0);
+    }
+}
