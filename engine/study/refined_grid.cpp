@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string>
+#include <utility>
 
 namespace toehold::study {
 namespace {
@@ -27,13 +29,17 @@ RefinedGrid::RefinedGrid(const Reach& reach) : plane_(reach.plane), finest_in_(r
     const double size = coarse_ * finest_in_;
     const Coarse x = cells_about(reach.now.x_in, reach.x, size);
     low_.x_in = reach.now.x_in - x.before * size;
+    now_.i = x.before * coarse_;
     across_ = x.before + x.after;
     if (plane_) {
         const Coarse y = cells_about(reach.now.y_in, reach.y, size);
         low_.y_in = reach.now.y_in - y.before * size;
+        now_.j = y.before * coarse_;
         upward_ = y.before + y.after;
     }
-    restart();
+    for (int up = 0; up < upward_; ++up) {
+        for (int right = 0; right < across_; ++right) cells_.push_back({{right * coarse_, up * coarse_}, coarse_});
+    }
 }
 
 model::Position RefinedGrid::place(GridNode node) const {
@@ -53,7 +59,11 @@ std::vector<GridNode> RefinedGrid::unanswered() const {
             if (!answers_.contains(node)) nodes.push_back(node);
         }
     }
-    std::sort(nodes.begin(), nodes.end());
+    const auto away = [this](GridNode node) {
+        const int right = node.i - now_.i, up = node.j - now_.j;
+        return std::pair{right * right + up * up, node};
+    };
+    std::sort(nodes.begin(), nodes.end(), [&away](GridNode one, GridNode other) { return away(one) < away(other); });
     nodes.erase(std::unique(nodes.begin(), nodes.end()), nodes.end());
     return nodes;
 }
@@ -98,16 +108,6 @@ bool RefinedGrid::refine() {
     return split;
 }
 
-void RefinedGrid::restart() {
-    cells_.clear();
-    for (int up = 0; up < upward_; ++up) {
-        for (int right = 0; right < across_; ++right) cells_.push_back({{right * coarse_, up * coarse_}, coarse_});
-    }
-    std::erase_if(answers_, [](const auto& one) { return !one.second.confirmed; });
-    // By other states than those that are asked next: no ratio to measure by.
-    for (auto& [node, answer] : answers_) answer.ratio.reset();
-}
-
 model::Position RefinedGrid::crossing(GridNode holds, GridNode fails) const {
     const NodeAnswer &good = answers_.at(holds), &bad = answers_.at(fails);
     const model::Position from = place(holds), to = place(fails);
@@ -127,9 +127,11 @@ void RefinedGrid::add_line_cell(Region& region, const Cell& cell) const {
         (one.holds ? to : from) = end;
         region.border.push_back({end, end, one.holds ? other.limit : one.limit});
     }
-    const bool goes_on = !region.holds.empty() && region.holds.back()[1] == from;
-    if (goes_on) region.holds.back()[1] = to;
-    if (!goes_on) region.holds.push_back({from, to});
+    const bool certain = (!one.holds || one.confirmed) && (!other.holds || other.confirmed);
+    std::vector<Polygon>& pieces = certain ? region.holds : region.likely;
+    const bool goes_on = !pieces.empty() && pieces.back()[1] == from;
+    if (goes_on) pieces.back()[1] = to;
+    if (!goes_on) pieces.push_back({from, to});
 }
 
 /// Round the cell's corners: those that hold, and where its sides are crossed. Two that hold across from each other
@@ -138,13 +140,17 @@ void RefinedGrid::add_plane_cell(Region& region, const Cell& cell) const {
     const std::vector<GridNode> nodes = corners(cell);
     std::array<bool, 4> holds{};
     int count = 0;
+    bool certain = true;
     for (std::size_t k = 0; k < 4; ++k) {
-        holds[k] = answers_.at(nodes[k]).holds;
+        const NodeAnswer& answer = answers_.at(nodes[k]);
+        holds[k] = answer.holds;
         count += holds[k] ? 1 : 0;
+        certain = certain && (!holds[k] || answer.confirmed);
     }
     if (count == 0) return;
+    std::vector<Polygon>& pieces = certain ? region.holds : region.likely;
     if (count == 4) {
-        region.holds.push_back({place(nodes[0]), place(nodes[1]), place(nodes[2]), place(nodes[3])});
+        pieces.push_back({place(nodes[0]), place(nodes[1]), place(nodes[2]), place(nodes[3])});
         return;
     }
     // From each corner that holds after one that does not, on to the last in a row that hold.
@@ -160,7 +166,7 @@ void RefinedGrid::add_plane_cell(Region& region, const Cell& cell) const {
         }
         piece.push_back(crossing(nodes[last], nodes[(last + 1) % 4]));
         region.border.push_back({piece.back(), piece.front(), answers_.at(nodes[(last + 1) % 4]).limit});
-        region.holds.push_back(std::move(piece));
+        pieces.push_back(std::move(piece));
     }
 }
 
@@ -178,6 +184,21 @@ Region RefinedGrid::region() const {
     }
     std::erase_if(region.border, [this](const RegionBorder& piece) { return plane_ && piece.from == piece.to; });
     return region;
+}
+
+std::optional<Limit> RefinedGrid::most_often() const {
+    std::map<std::string, std::pair<std::size_t, const Limit*>> stopped;
+    for (const auto& [node, answer] : answers_) {
+        if (answer.holds) continue;
+        auto& [count, limit] = stopped[answer.limit.id];
+        ++count;
+        limit = &answer.limit;
+    }
+    const auto most = std::max_element(stopped.begin(), stopped.end(), [](const auto& one, const auto& other) {
+        return one.second.first < other.second.first;
+    });
+    if (most == stopped.end()) return std::nullopt;
+    return *most->second.second;
 }
 
 }  // namespace toehold::study

@@ -29,15 +29,16 @@ class RefinedGrid {
     explicit RefinedGrid(const Reach& reach);
 
     [[nodiscard]] model::Position place(GridNode node) const;
-    /// Corners of the cells that have no answer yet.
+    /// Corners of the cells that have no answer yet, those next to the thing's place now first.
     [[nodiscard]] std::vector<GridNode> unanswered() const;
     void answer(GridNode node, NodeAnswer answer) { answers_[node] = std::move(answer); }
     [[nodiscard]] const NodeAnswer* answer(GridNode node) const;
     /// Splits each cell that has both kinds of nodes about it and is not the smallest; false: there is none.
     bool refine();
-    /// The coarse cells again; answers that are not confirmed are forgotten.
-    void restart();
+    /// Of the cells all of whose corners are answered: `holds`, `likely` and `border`.
     [[nodiscard]] Region region() const;
+    /// The limit that stops the thing at most nodes; absent: it holds wherever it is answered, or nothing is.
+    [[nodiscard]] std::optional<Limit> most_often() const;
 
   private:
     struct Cell {
@@ -54,6 +55,7 @@ class RefinedGrid {
     bool plane_;
     double finest_in_;
     model::Position low_;
+    GridNode now_;                 ///< the thing's place now
     int coarse_ = 1;               ///< side of a coarse cell in smallest ones
     int across_ = 1, upward_ = 1;  ///< coarse cells
     std::vector<Cell> cells_;

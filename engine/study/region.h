@@ -4,13 +4,15 @@
 // The answer depends on everything but the place of the dragged thing itself: one region is good for the whole drag, to
 // be found once when the drag begins (or the thing is selected) and only drawn while the hand moves.
 //
-// It comes in steps, each better than the one before: a coarse grid by a probe demand; the same refined at its border;
-// then every place at the border that holds by the probe is confirmed by the whole engine. What fails a rule of
-// geometry costs no solve.
+// It comes in steps, each better than the one before and from where the thing stands outward: a coarse grid by a probe
+// demand; what that does not rule out by the whole engine; then the same two on a grid refined at the border. What is
+// confirmed and what is not are told apart. What fails a rule of geometry costs no solve.
 #include "model/place.h"
 #include "study/judged.h"
 
 #include <functional>
+#include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -51,20 +53,46 @@ struct RegionBorder {
 };
 
 struct Region {
-    std::vector<Polygon> holds;        ///< pieces that do not overlap; their union is the region
+    /// Confirmed: at every corner of a piece the whole engine calls the detail adequate. Pieces do not overlap; their
+    /// union is the region.
+    std::vector<Polygon> holds;
+    /// Not ruled out by a few states, not confirmed either. Empty once not provisional.
+    std::vector<Polygon> likely;
     std::vector<RegionBorder> border;  ///< between what holds and what does not; the range's own ends are none
-    bool provisional = true;           ///< true: not every place at the border has been confirmed yet
+    bool provisional = true;           ///< true: not all of what was shown has been confirmed yet
     bool stopped = false;
     std::size_t probed = 0, confirmed = 0;  ///< places solved by a probe, and by the whole engine
+    /// Where nothing holds, what stops the thing at most places; absent: something holds, or nothing is known.
+    std::optional<Limit> stops_most = std::nullopt;
 };
 
 struct RegionRun {
     std::size_t jobs = 1;  ///< threads; 0: as many as there are cores
     std::function<bool()> stop = nullptr;
-    std::function<void(const Region&)> better = nullptr;  ///< told each better answer, from the calling thread
-    bool confirm = true;                                  ///< false: stops at the refined provisional answer
+    /// Told each better answer, from one thread at a time: the first as soon as there is a piece, then a few a second.
+    std::function<void(const Region&)> better = nullptr;
 };
 
+/// One search, which may be stopped and gone on with: what was answered stays answered.
+class RegionSearch {
+  public:
+    /// The catalog outlives this.
+    RegionSearch(catalog::Resolved resolved, const catalog::Catalog& catalog, Reach reach);
+    ~RegionSearch();
+    RegionSearch(RegionSearch&&) noexcept;
+    RegionSearch& operator=(RegionSearch&&) noexcept;
+
+    /// Whether this detail is the one looked over, wherever the dragged thing stands in it.
+    [[nodiscard]] bool is_of(const model::BaseDetail& detail) const;
+    /// To the end, unless stopped.
+    Region go_on(const RegionRun& run = {});
+
+  private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+/// The whole of one search.
 [[nodiscard]] Region find_region(const Subject& subject, const Reach& reach, const RegionRun& run = {});
 
 }  // namespace toehold::study

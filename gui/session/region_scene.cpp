@@ -2,6 +2,7 @@
 
 #include "drawing/scene/shapes.h"
 #include "model/placement.h"
+#include "session/region_border.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,14 +18,8 @@ using drawing::Point;
 using drawing::Scene;
 using editing::Dragged;
 
-/// A stretch of the border that one limit stops.
-struct Stretch {
-    study::Limit limit;
-    std::vector<std::pair<Point, Point>> pieces;
-    double long_in = 0.0;
-};
-
 Point point(const model::Position& at) { return {at.x_in, at.y_in}; }
+double apart(const Point& one, const Point& other) { return std::hypot(other.x - one.x, other.y - one.y); }
 
 /// How a coordinate of its own becomes a line across the drawing: what it runs along, and from where to where.
 struct Across {
@@ -69,53 +64,94 @@ std::optional<Across> across_of(const solving::RegionNews& news, const model::Ba
     return std::nullopt;
 }
 
-void add_area(Scene& scene, const std::vector<Point>& corners) {
-    scene.items.emplace_back(drawing::area(corners, Pen::none, Fill::holding));
-}
-
-std::vector<Stretch> stretches(const std::vector<study::RegionBorder>& border, const std::optional<Across>& across) {
-    std::vector<Stretch> found;
-    for (const study::RegionBorder& piece : border) {
-        auto same = std::find_if(found.begin(), found.end(),
-                                 [&](const Stretch& one) { return one.limit.id == piece.limit.id; });
-        if (same == found.end()) same = found.insert(found.end(), {piece.limit, {}, 0.0});
-        const Point from = across ? across->end(piece.from.x_in, false) : point(piece.from);
-        const Point to = across ? across->end(piece.from.x_in, true) : point(piece.to);
-        same->pieces.emplace_back(from, to);
-        same->long_in += std::hypot(to.x - from.x, to.y - from.y);
+/// One area of all the pieces, so that none shows a seam to the next.
+void add_area(Scene& scene, const std::vector<study::Polygon>& pieces, const std::optional<Across>& across, Fill fill) {
+    if (pieces.empty()) return;
+    drawing::Path area;
+    area.closed = true;
+    area.pen = Pen::none;
+    area.fill = fill;
+    for (const study::Polygon& piece : pieces) {
+        std::vector<Point> corners;
+        if (across) {
+            const double from = piece.front().x_in, to = piece.back().x_in;
+            corners = {across->end(from, false), across->end(to, false), across->end(to, true),
+                       across->end(from, true)};
+        } else {
+            for (const model::Position& corner : piece) corners.push_back(point(corner));
+        }
+        std::vector<drawing::Place>& contour = area.contours.emplace_back();
+        for (const Point& corner : corners) contour.push_back(drawing::standing(corner));
     }
-    std::stable_sort(found.begin(), found.end(),
-                     [](const Stretch& one, const Stretch& other) { return one.long_in > other.long_in; });
-    return found;
+    scene.items.emplace_back(std::move(area));
 }
 
-drawing::Text label(const Point& at, const std::string& words) {
+/// As it is drawn: an end of an interval is a line across.
+std::vector<Point> points_of(const BorderStretch& stretch, const std::optional<Across>& across) {
+    if (across) {
+        const double end = stretch.places.front().x_in;
+        return {across->end(end, false), across->end(end, true)};
+    }
+    std::vector<Point> points;
+    for (const model::Position& place : stretch.places) points.push_back(point(place));
+    return points;
+}
+
+/// Beside the border, on the side away from `within`, so that it covers as little of the region as may be.
+drawing::Text label(const Point& at, const Point& within, const std::string& words) {
+    using Side = drawing::Across;
+    using drawing::Upright;
+    constexpr double away_mm = 1.2;
+    const double right = at.x - within.x, up = at.y - within.y;
+    const bool beside = std::abs(right) >= std::abs(up);
     drawing::Text text;
-    text.at = {at, {0.0, 0.0}};
+    text.at = {at, beside ? Point{std::copysign(away_mm, right), 0.0} : Point{0.0, std::copysign(away_mm, up)}};
     text.words = words;
     text.size = drawing::TextSize::small;
-    text.across = drawing::Across::middle;
-    text.upright = drawing::Upright::middle;
+    text.across = !beside ? Side::middle : right > 0.0 ? Side::left : Side::right;
+    text.upright = beside ? Upright::middle : up > 0.0 ? Upright::bottom : Upright::top;
+    text.pen = Pen::handle;
     text.on_paper = true;
     return text;
 }
 
-/// The middle of the piece in the middle of the stretch.
-Point middle_of(const Stretch& stretch) {
-    const auto& [from, to] = stretch.pieces[stretch.pieces.size() / 2];
-    return {0.5 * (from.x + to.x), 0.5 * (from.y + to.y)};
+/// Half way along.
+Point middle_of(const std::vector<Point>& points) {
+    double left = 0.0;
+    for (std::size_t k = 1; k < points.size(); ++k) left += 0.5 * apart(points[k - 1], points[k]);
+    for (std::size_t k = 1; k < points.size(); ++k) {
+        const Point &from = points[k - 1], &to = points[k];
+        const double length = apart(from, to);
+        if (length > 0.0 && left <= length) {
+            const double share = left / length;
+            return {from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)};
+        }
+        left -= length;
+    }
+    return points.back();
 }
 
-void add_border(Scene& scene, const std::vector<Stretch>& all, bool provisional, const format::Locale& locale) {
-    constexpr std::size_t named = 4;
-    for (const Stretch& stretch : all) {
-        for (const auto& [from, to] : stretch.pieces)
-            scene.items.emplace_back(drawing::line(from, to, provisional ? Pen::hidden : Pen::cut));
+/// Each limit is named once, at the longest stretch it stops.
+void add_border(Scene& scene, const study::Region& region, const std::optional<Across>& across,
+                const format::Locale& locale) {
+    constexpr std::size_t most_named = 4;
+    const std::vector<BorderStretch> all = stretches(region.border);
+    for (const BorderStretch& stretch : all) {
+        const Pen pen = region.provisional ? Pen::snap : Pen::handle;
+        scene.items.emplace_back(drawing::stroke_through(points_of(stretch, across), pen));
     }
-    for (std::size_t at = 0; at < std::min(all.size(), named); ++at) {
-        const format::Phrase& title = all[at].limit.title;
-        if (title.empty()) continue;
-        scene.items.emplace_back(label(middle_of(all[at]), format::text(title, locale)));
+    std::vector<Point> corners;
+    for (const BorderStretch& stretch : all) {
+        for (const Point& corner : points_of(stretch, across)) corners.push_back(corner);
+    }
+    const Point within = drawing::middle(drawing::around(corners));
+    std::vector<std::string> named;
+    for (const BorderStretch& stretch : all) {
+        const bool is_named = std::find(named.begin(), named.end(), stretch.limit.id) != named.end();
+        if (is_named || stretch.limit.title.empty() || named.size() == most_named) continue;
+        named.push_back(stretch.limit.id);
+        const Point at = middle_of(points_of(stretch, across));
+        scene.items.emplace_back(label(at, within, format::text(stretch.limit.title, locale)));
     }
 }
 
@@ -131,18 +167,9 @@ Scene region_scene(const solving::RegionNews& news, const model::BaseDetail& det
     scene.name = "Where it holds";
     const std::optional<Across> across = across_of(news, detail, tip);
     if (!news.plane && !across) return scene;
-    for (const study::Polygon& polygon : news.region.holds) {
-        if (across) {
-            const double from = polygon.front().x_in, to = polygon.back().x_in;
-            add_area(scene, {across->end(from, false), across->end(to, false), across->end(to, true),
-                             across->end(from, true)});
-        } else {
-            std::vector<Point> corners;
-            for (const model::Position& corner : polygon) corners.push_back(point(corner));
-            add_area(scene, corners);
-        }
-    }
-    add_border(scene, stretches(news.region.border, across), news.region.provisional, locale);
+    add_area(scene, news.region.likely, across, Fill::likely);
+    add_area(scene, news.region.holds, across, Fill::holding);
+    add_border(scene, news.region, across, locale);
     return scene;
 }
 

@@ -1,8 +1,26 @@
 #include "session/where_it_holds.h"
 
+#include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace toehold::session {
+namespace {
+
+/// Whether there is something to shade: an anchor whose edge distances leave it one line has a region without any.
+bool has_extent(const study::Region& region) {
+    return std::any_of(region.holds.begin(), region.holds.end(), [](const study::Polygon& piece) {
+        if (piece.size() == 2) return !(piece[0] == piece[1]);
+        double twice_in2 = 0.0;
+        for (std::size_t i = 0; i < piece.size(); ++i) {
+            const model::Position &a = piece[i], &b = piece[(i + 1) % piece.size()];
+            twice_in2 += a.x_in * b.y_in - b.x_in * a.y_in;
+        }
+        return std::abs(twice_in2) > 1e-9;
+    });
+}
+
+}  // namespace
 
 WhereItHolds::WhereItHolds(Session& session, Search search, std::function<void()> told)
     : session_(session), search_(std::move(search)), told_(std::move(told)) {
@@ -55,6 +73,21 @@ void WhereItHolds::receive(std::shared_ptr<const solving::RegionNews> news) {
     // What is known stays, where the search for something better ends in nothing.
     if (news->looked) known_ = std::move(news);
     told_();
+}
+
+format::Phrase WhereItHolds::words() const {
+    using format::phrase;
+    if (!asked_ || (!waits_ && !known_)) return {};
+    if (!known_) return phrase("Looking for where every check passes.");
+    const study::Region& region = known_->region;
+    if (!region.holds.empty() || !region.likely.empty()) {
+        if (known_->last && !has_extent(region)) return phrase("Every check passes only along the line marked.");
+        if (known_->last) return phrase("Every check passes in the shaded region.");
+        return phrase("Every check passes in the shaded region; the hatched one is still being checked.");
+    }
+    if (!known_->last) return phrase("Looking for where every check passes.");
+    if (!region.stops_most) return phrase("Nowhere in its reach does every check pass.");
+    return phrase("Nowhere in its reach does every check pass: {}.", region.stops_most->title);
 }
 
 }  // namespace toehold::session

@@ -2,6 +2,7 @@
 // Where the thing in hand may stand so that every check passes: asked for when a hand takes it, or, where the display
 // wants it, of what is selected. GUI thread only, no toolkit in it.
 #include "editing/handles.h"
+#include "format/phrase.h"
 #include "session/session.h"
 #include "solving/regions.h"
 
@@ -34,6 +35,8 @@ class WhereItHolds {
     [[nodiscard]] const solving::RegionNews* known() const { return known_.get(); }
     /// Something is asked and its last answer has not come.
     [[nodiscard]] bool waits() const { return waits_; }
+    /// What is shaded and what not yet, for the status line; empty: nothing is asked.
+    [[nodiscard]] format::Phrase words() const;
     /// The detail when it was asked.
     [[nodiscard]] const model::BaseDetail& detail() const { return detail_; }
 

@@ -32,15 +32,20 @@ class Regions {
     /// this.
     Regions(const catalog::Catalog& catalog, std::function<void(std::shared_ptr<const RegionNews>)> deliver);
 
-    /// Never waits; what was looked for before is given up. Unless stopped, a last answer always comes.
+    /// Never waits; what was looked for before is left where it was, and gone on with where the same thing is taken
+    /// again, wherever it stands by then. Unless stopped, a last answer always comes.
     std::uint64_t begin(model::BaseDetail detail, editing::Dragged dragged);
     void stop();  ///< never waits; nothing more is delivered
 
+    ~Regions();
+
   private:
+    struct Begun;
     const catalog::Catalog& catalog_;
     std::function<void(std::shared_ptr<const RegionNews>)> deliver_;
     std::uint64_t last_ = 0;
-    Errand errand_;  ///< last, so that what it uses outlives it
+    std::unique_ptr<Begun> begun_;  ///< the errand's own
+    Errand errand_;                 ///< last, so that what it uses outlives it
 };
 
 }  // namespace toehold::solving

@@ -93,6 +93,31 @@ TEST_CASE("where nothing can be looked for, nothing is waited for and nothing is
     CHECK(place.holds.waits());
 }
 
+TEST_CASE("words say what is shaded, what is not confirmed yet, and what stops it everywhere", "[unit]") {
+    Workplace place;
+    const auto told = [&](bool last, const study::Region& region) {
+        auto news = std::make_shared<solving::RegionNews>();
+        news->number = 1;
+        news->last = last;
+        news->region = region;
+        place.holds.receive(std::move(news));
+        return format::english(place.holds.words());
+    };
+    CHECK(place.holds.words().empty());
+    place.holds.take(place.handle(editing::HandleKind::hole));
+    CHECK(format::english(place.holds.words()) == "Looking for where every check passes.");
+    study::Region region;
+    region.likely.push_back({{0, 0}, {1, 0}, {1, 1}});
+    CHECK(told(false, region).find("hatched") != std::string::npos);
+    std::swap(region.holds, region.likely);
+    CHECK(told(true, region) == "Every check passes in the shaded region.");
+    region.holds.front() = {{0, 0}, {1, 0}, {1, 0}, {0, 0}};
+    CHECK(told(true, region) == "Every check passes only along the line marked.");
+    region.holds.clear();
+    region.stops_most = study::Limit{"anchor-spacing", format::phrase("Anchor spacing"), {}};
+    CHECK(told(true, region) == "Nowhere in its reach does every check pass: Anchor spacing.");
+}
+
 TEST_CASE("where the display wants it, the selected part is looked over, and again after an edit", "[unit]") {
     Workplace place;
     place.session.select({parts::anchor("B")});

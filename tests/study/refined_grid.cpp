@@ -3,6 +3,7 @@
 
 #include "support/compare.h"
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 #include <numbers>
@@ -120,11 +121,44 @@ TEST_CASE("Along a line the region is intervals, and its ends have their limits"
     CHECK(region.border[0].limit.id == "check");
 }
 
-TEST_CASE("What is not confirmed is asked again after a restart, what is stays", "[property]") {
-    RefinedGrid grid(reach(false, 4.0, 0.0625));
+TEST_CASE("What is not confirmed is told apart, along a line and in the plane", "[property]") {
+    const auto answered = [](RefinedGrid& grid, auto&& confirmed) {
+        for (const GridNode node : grid.unanswered()) grid.answer(node, {true, confirmed(grid.place(node)), {}, {}});
+        return grid.region();
+    };
+    RefinedGrid line(reach(false, 4.0, 0.0625));
+    const study::Region on_line = answered(line, [](model::Position at) { return at.x_in < 0.31; });
+    REQUIRE(on_line.holds.size() == 1);
+    REQUIRE(on_line.likely.size() == 1);
+    CHECK_CLOSE(on_line.holds[0][1].x_in, 0.3, 0.0, 1e-9);  // a coarse cell ends where the thing is now
+    CHECK(on_line.likely[0][0] == on_line.holds[0][1]);
+    RefinedGrid plane(reach(true, 4.0, 0.125));
+    const study::Region in_plane = answered(plane, [](model::Position at) { return at.y_in < -0.19; });
+    const auto above = [](const study::Polygon& piece) { return piece[2].y_in > -0.19; };
+    CHECK_FALSE(in_plane.holds.empty());
+    CHECK(std::none_of(in_plane.holds.begin(), in_plane.holds.end(), above));
+    CHECK_FALSE(in_plane.likely.empty());
+    CHECK(std::all_of(in_plane.likely.begin(), in_plane.likely.end(), above));
+}
+
+TEST_CASE("The first places asked are those next to the place of now", "[property]") {
+    const RefinedGrid grid(reach(true, 4.0, 0.125));
     const std::vector<GridNode> nodes = grid.unanswered();
-    for (std::size_t i = 0; i < nodes.size(); ++i) grid.answer(nodes[i], {true, i % 2 == 0, 0.5, {}});
-    CHECK(grid.unanswered().empty());
-    grid.restart();
-    CHECK(grid.unanswered().size() == nodes.size() / 2);
+    double before = 0.0;
+    for (const GridNode node : nodes) {
+        const model::Position at = grid.place(node);
+        const double away = std::hypot(at.x_in - 0.3, at.y_in + 0.2);
+        CHECK(away >= before - 1e-9);
+        before = away;
+    }
+    CHECK_CLOSE(before, std::hypot(4.3, 4.2), 0.25, 0.0);
+}
+
+TEST_CASE("Of several limits the one that stops the thing at most places is named", "[property]") {
+    RefinedGrid grid(reach(false, 4.0, 0.0625));
+    CHECK_FALSE(grid.most_often());
+    for (const GridNode node : grid.unanswered())
+        grid.answer(node, {false, true, {}, {grid.place(node).x_in < 2.0 ? "often" : "seldom", {}, {}}});
+    REQUIRE(grid.most_often());
+    CHECK(grid.most_often()->id == "often");
 }

@@ -52,6 +52,9 @@ TEST_CASE("The region of a guard's height ends at the code's least and where a r
     // A first answer before the last, and provisional.
     REQUIRE(told.size() >= 2);
     CHECK(told.front().provisional);
+    CHECK(told.front().holds.empty());  // nothing is confirmed so soon
+    CHECK_FALSE(told.front().likely.empty());
+    CHECK(region.likely.empty());
     CHECK_FALSE(told.back().provisional);
     CHECK(region.confirmed < region.probed);
 }
@@ -64,6 +67,30 @@ TEST_CASE("A region that is stopped is provisional, and costs no more", "[proper
     CHECK(region.provisional);
     CHECK(region.probed == 0);
     CHECK(region.holds.empty());
+}
+
+TEST_CASE("A search that is stopped goes on where it was, for the same detail wherever the thing stands",
+          "[property]") {
+    study::RegionSearch search(light(), test::shipped_catalog(), height_reach());
+    int asked = 0;
+    study::RegionRun some;
+    some.stop = [&asked] { return ++asked > 6; };
+    const study::Region begun = search.go_on(some);
+    CHECK(begun.stopped);
+    CHECK(begun.probed > 0);
+
+    model::BaseDetail moved = light().detail;
+    moved.guard.height_in = 40.0;
+    CHECK(search.is_of(moved));
+    moved.guard.tributary_length_in = 50.0;
+    CHECK_FALSE(search.is_of(moved));
+
+    const study::Region whole = study::find_region(subject(), height_reach());
+    const study::Region gone_on = search.go_on();
+    CHECK_FALSE(gone_on.stopped);
+    CHECK(gone_on.holds == whole.holds);
+    CHECK(gone_on.probed == whole.probed);  // none twice
+    CHECK(gone_on.confirmed == whole.confirmed);
 }
 
 TEST_CASE("What can be dragged stands where it is, and what cannot be is absent", "[property]") {

@@ -208,6 +208,9 @@ void hatch(const Canvas& canvas, const std::vector<Contour>& contours, Fill fill
         case Fill::failing:
             hatch_aslant(canvas, contours, 2.4, 0.6);
             break;
+        case Fill::likely:
+            hatch_aslant(canvas, contours, 1.6, 0.5);
+            break;
         case Fill::wood_end:
             hatch_rings(canvas, contours);
             break;

@@ -180,6 +180,8 @@ Colour fill_colour(Fill fill, Ground ground) {
             return with_opacity(of.ground, 0.0);
         case Fill::holding:
             return with_opacity(of.handle, of.pale);
+        case Fill::likely:
+            return with_opacity(of.ground, 0.0);
     }
     return of.ground;
 }

@@ -66,6 +66,7 @@ enum class Fill {
     capacity,
     stale,    ///< a wash over what is no longer true
     holding,  ///< of a chart or a reach: where every check passes
+    likely,   ///< of a reach: where no check is known to fail, and not every one is known to pass; hatched
     failing,  ///< of a chart: where not; hatched
 };
 

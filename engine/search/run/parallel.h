@@ -28,21 +28,22 @@ struct Run {
     return std::max<std::size_t>(1, std::min(count, asked_for == 0 ? cores : asked_for));
 }
 
-/// Calls `work(index, kept)` for each of 0 to count - 1; false when it was stopped before all were begun. `kept` is its
-/// thread's own. What `work` throws first ends the others and is thrown here.
+/// Calls `work(index, kept)` for each of 0 to count - 1; false when it was stopped before all were begun. What `work`
+/// throws first ends the others and is thrown here. `kept`: one for each thread, for calls in a row; made where there
+/// are too few.
 template <class Work>
-bool for_each_index(std::size_t count, const Run& run, const Work& work) {
+bool for_each_index(std::size_t count, const Run& run, std::vector<demand::Kept>& kept, const Work& work) {
+    while (kept.size() < threads_for(count, run.jobs)) kept.emplace_back();
     std::atomic<std::size_t> next{0}, begun{0};
     std::size_t done = 0;
     std::mutex told;
     std::exception_ptr fault;
-    const auto work_on = [&] {
+    const auto work_on = [&](demand::Kept& own) {
         try {
-            demand::Kept kept;
             for (std::size_t index = next++; index < count; index = next++) {
                 if (run.stop && run.stop()) return;
                 ++begun;
-                work(index, kept);
+                work(index, own);
                 const std::lock_guard lock(told);
                 ++done;
                 if (run.progress) run.progress(done, count);
@@ -55,11 +56,19 @@ bool for_each_index(std::size_t count, const Run& run, const Work& work) {
     };
     {
         std::vector<std::jthread> others;
-        for (std::size_t thread = 1; thread < threads_for(count, run.jobs); ++thread) others.emplace_back(work_on);
-        work_on();
+        for (std::size_t thread = 1; thread < threads_for(count, run.jobs); ++thread)
+            others.emplace_back(work_on, std::ref(kept[thread]));
+        work_on(kept.front());
     }
     if (fault) std::rethrow_exception(fault);
     return begun == count;
+}
+
+/// The same, where nothing is kept for another call.
+template <class Work>
+bool for_each_index(std::size_t count, const Run& run, const Work& work) {
+    std::vector<demand::Kept> kept;
+    return for_each_index(count, run, kept, work);
 }
 
 }  // namespace toehold::search

@@ -47,7 +47,8 @@ class SheetCanvas : public wxWindow {
     void take_back_drag();
     void receive(std::shared_ptr<const solving::RegionNews> news) { sheet_.holds.receive(std::move(news)); }
 
-    // --- for tests, so that they can aim ---
+    // --- for tests, so that they can aim and wait ---
+    [[nodiscard]] const session::WhereItHolds& where_it_holds() const { return sheet_.holds; }
     [[nodiscard]] wxPoint pixel_of(editing::Sheet sheet, drawing::Point at_in) const;
     [[nodiscard]] wxPoint pixel_in_rose(drawing::Point at) const;  ///< of its scene, whose outer circle is 1
     [[nodiscard]] wxRect cell_rectangle(CellKind kind) const;

@@ -7,8 +7,6 @@
 #include "window/sheet/tips.h"
 #include "window/text.h"
 
-#include <wx/intl.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -148,14 +146,13 @@ void DragController::move_handle(const Pointer& pointer) {
 }
 
 void DragController::say() {
-    if (doing_ != Doing::moving) return;
-    const session::WhereItHolds& holds = sheet_.holds;
-    wxString words = text_of(words_);
-    if (holds.waits() && holds.known() == nullptr) {
-        words += "; " + wxString(_("looking for where every check passes"));
-    } else if (holds.known() != nullptr && holds.known()->last && holds.known()->region.holds.empty()) {
-        words += "; " + wxString(_("nowhere in its reach does every check pass"));
+    const format::Phrase holds = sheet_.holds.words();
+    if (doing_ != Doing::moving) {
+        if (doing_ == Doing::nothing && !holds.empty()) sheet_.session.say(holds);
+        return;
     }
+    wxString words = text_of(words_);
+    if (!holds.empty()) words += ". " + text_of(holds, sheet_.session.locale());
     sheet_.session.say(said(words));
 }
 
