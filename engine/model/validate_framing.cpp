@@ -1,6 +1,7 @@
 #include "model/validate_framing.h"
 
 #include "model/placement.h"
+#include "model/validate.h"
 #include "model/validate_connection.h"
 #include "model/validate_joists.h"
 
@@ -212,6 +213,11 @@ void check_layers(ProblemList& problems, const Layers& layers) {
                                   verbatim(std::to_string(layers.shims.size())));
     for (const Shim& shim : layers.shims)
         problems.at("layers/shim").positive(phrase("thickness (in)"), shim.thickness_in, 12.0);
+}
+
+bool too_many_members(const Framing& framing) {
+    ProblemList problems;
+    return too_many(problems, framing);
 }
 
 void check_framing(ProblemList& problems, const Framing& framing) {

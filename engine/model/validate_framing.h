@@ -4,12 +4,7 @@
 #include "model/layers.h"
 #include "model/problem_list.h"
 
-#include <cstddef>
-
 namespace toehold::model {
-
-/// Of one kind in a detail.
-inline constexpr std::size_t most_members = 50;
 
 void check_layers(ProblemList& problems, const Layers& layers);
 void check_framing(ProblemList& problems, const Framing& framing);

@@ -27,8 +27,8 @@ struct Opened {
 };
 
 /// A base detail file, or a plate document (its first plate becomes a new detail, and `problems` stays empty). A file
-/// whose form is in doubt gives no detail; one whose form is sound does, even if `model::validate` has problems with
-/// it.
+/// whose form is in doubt, or that has too many members, gives no detail; any other does, even if `model::validate` has
+/// problems with it.
 [[nodiscard]] Opened open_detail(const std::filesystem::path& file, const catalog::Catalog& catalog);
 
 struct Saved {

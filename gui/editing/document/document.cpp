@@ -4,6 +4,7 @@
 #include "editing/job/job_form.h"
 #include "editing/mounts/mount.h"
 #include "job/file.h"
+#include "model/validate.h"
 #include "xml/detail/detail_file.h"
 #include "xml/detail/plates_file.h"
 #include "xml/document/file.h"
@@ -36,8 +37,9 @@ job::Started with_assumed_left(const job::Started& started, const model::BaseDet
 Opened open_detail(const std::filesystem::path& file, const catalog::Catalog& catalog) {
     if (xml::document_kind(file) == xml::DocumentKind::plates) return open_plates(file, catalog);
     xml::DetailRead read = xml::read_detail(file, xml::Mode::lenient);
-    // Saving a detail of which something could not be read would lose that.
-    if (!read.is_whole) read.detail.reset();
+    // Saving a detail of which something could not be read would lose that; and one of thousands of members would hold
+    // the window up before anybody could mend it.
+    if (!read.is_whole || (read.detail && model::too_many_members(read.detail->framing))) read.detail.reset();
     return {std::move(read.detail), std::move(read.problems), {read.sha256}};
 }
 

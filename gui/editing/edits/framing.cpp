@@ -4,6 +4,7 @@
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
 #include "model/placement.h"
+#include "model/validate.h"
 
 #include <algorithm>
 #include <cmath>
@@ -19,7 +20,6 @@ using model::Position;
 
 /// A 4x8 on edge, in: where no other block says what blocks are here.
 constexpr double first_width_in = 3.5, first_depth_in = 7.25;
-constexpr std::size_t most_blocks = 50;  ///< as `model::validate` has it
 
 double away_in(const Block& block, Position at) {
     const double along = along_part(block.along, at), across = across_part(block.along, at);
@@ -65,7 +65,7 @@ Edit add_block(const BaseDetail& detail, Position at) {
     if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in)) return refused(detail, phrase("That is not a place."));
     if (!detail.framing.joists || detail.framing.joists->members.empty())
         return refused(detail, phrase("A block spans between joists, and no joists are described."));
-    if (detail.framing.blocks.size() >= most_blocks)
+    if (detail.framing.blocks.size() >= model::most_members)
         return refused(detail, phrase("The framing has as many blocks as it may have."));
     const model::Joists& joists = *detail.framing.joists;
     const Bay bay = bay_at(joists, across_part(joists.along, at));

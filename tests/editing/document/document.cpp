@@ -4,6 +4,7 @@
 
 #include "editing/document/process.h"
 #include "editing/samples.h"
+#include "model/validate.h"
 #include "support/compare.h"
 #include "support/file_bytes.h"
 #include "support/temporary_folder.h"
@@ -115,6 +116,34 @@ TEST_CASE("A file whose form is in doubt gives no detail and says why", "[unit][
     CHECK_FALSE(none.detail);
     CHECK(none.problems.size() == 1);
     CHECK(none.stamp == editing::FileStamp{});
+}
+
+TEST_CASE("A detail of more blocks than a review takes is refused by the same limit and in the same words",
+          "[unit][bad-input]") {
+    const TemporaryFolder folder;
+    const fs::path file = folder.path() / "many.xml";
+    model::BaseDetail detail = test::square_base();
+    model::Block block = detail.framing.blocks.front();
+    const auto put = [&](std::size_t count) {
+        detail.framing.blocks.clear();
+        for (std::size_t number = 1; number <= count; ++number) {
+            block.id = "B" + std::to_string(number);
+            detail.framing.blocks.push_back(block);
+        }
+        put_bytes(file, xml::write_detail(detail));
+        return editing::open_detail(file, shipped_catalog());
+    };
+    CHECK(put(model::most_members).detail);
+    for (const std::size_t count : {model::most_members + 1, std::size_t{3000}}) {
+        const editing::Opened opened = put(count);
+        CHECK_FALSE(opened.detail);
+        REQUIRE(opened.problems.size() == 1);
+        CHECK(opened.problems == xml::read_detail(file).problems);  // what the command line says
+        const std::string sentence = model::sentence(opened.problems.front());
+        CHECK(sentence.find("too many blocks") != std::string::npos);
+        CHECK(sentence.find("at most 50") != std::string::npos);
+        CHECK(sentence.find(std::to_string(count)) != std::string::npos);
+    }
 }
 
 TEST_CASE("A plate document becomes a new detail without a file", "[unit]") {

@@ -12,6 +12,7 @@
 #include <wx/infobar.h>
 
 #include <csignal>
+#include <iostream>
 
 using namespace toehold;
 using namespace std::chrono_literals;
@@ -129,6 +130,25 @@ TEST_CASE("a broken file is told of with its line, and the window stays", "[file
     CHECK(driver.person.has_heard("broken.xml:4"));
     CHECK(window::application().frames() == std::vector<window::DetailFrame*>{&frame});
     CHECK(frame.session().detail() == before);
+}
+
+TEST_CASE("a detail of three thousand blocks is refused at once, by the limit a review has", "[files]") {
+    test::Driver driver;
+    const std::filesystem::path file = driver.folder() / "many.xml";
+    model::BaseDetail many = test::demo_detail(test::holding_demo);
+    const model::Block block = many.framing.blocks.front();
+    for (int number = 0; number < 3000; ++number) {
+        many.framing.blocks.push_back(block);
+        many.framing.blocks.back().id = "X" + std::to_string(number);
+    }
+    test::put_bytes(file, xml::write_detail(many));
+    const auto began = std::chrono::steady_clock::now();
+    CHECK(window::application().open(file) == nullptr);
+    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - began).count();
+    std::cout << "a detail of 3,002 blocks refused in " << seconds << " s\n";
+    CHECK(driver.person.has_heard("cannot be opened"));
+    CHECK(driver.person.has_heard("too many blocks"));
+    CHECK(driver.person.has_heard("at most 50"));
 }
 
 TEST_CASE("where a file cannot be written the reader is told and the old one is whole", "[files]") {
