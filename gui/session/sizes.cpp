@@ -1,6 +1,7 @@
 #include "session/sizes.h"
 
 #include "catalog/resolve.h"
+#include "editing/sizes/choice_words.h"
 #include "search/ranges/ranges.h"
 #include "session/session.h"
 
@@ -160,16 +161,17 @@ void Sizes::put_in_order() {
     });
 }
 
-std::string Sizes::choices_of(const search::Result& result) const {
-    std::string words;
-    if (!space_) return words;
+Phrase Sizes::choices_of(const search::Result& result) const {
+    Phrase words;
+    if (!space_ || !form_) return words;
     const std::vector<std::size_t> chosen = search::choices(*space_, result.candidate);
     for (std::size_t axis = 0; axis < chosen.size(); ++axis) {
         const std::vector<search::Option>& options = space_->axes[axis].options;
         if (options.size() < 2) continue;  // nothing was chosen there
         const std::string& label = options[chosen[axis]].label;
         if (label == "as-is" || label == "to suit") continue;
-        words += (words.empty() ? "" : ", ") + label;
+        Phrase one = editing::choice_words(form_->rows(), space_->axes[axis].id, label, session_.display().system);
+        words = words.empty() ? std::move(one) : phrase("{}; {}", std::move(words), std::move(one));
     }
     return words;
 }

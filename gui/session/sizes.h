@@ -61,8 +61,8 @@ class Sizes {
     [[nodiscard]] bool has_nearest() const { return outcome_ && outcome_->nearest.has_value(); }
     /// In the order wished; by default only those no other beats.
     [[nodiscard]] const std::vector<const search::Result*>& rows() const { return rows_; }
-    /// The options of a result, axis by axis: `8 x 8 in, 1/2 in, lag-1/2 ...`.
-    [[nodiscard]] std::string choices_of(const search::Result& result) const;
+    /// What was chosen for a result, axis by axis: `8 in by 8 in; 1/2 in; 1/2 in lag screw ...`.
+    [[nodiscard]] format::Phrase choices_of(const search::Result& result) const;
     void order_by(SizeOrder order);
     [[nodiscard]] SizeOrder order() const { return order_; }
     void show_all(bool all);

@@ -38,6 +38,10 @@ ChartPane::ChartPane(wxWindow* parent, const wxString& name, std::function<void(
         event.Skip();
     });
     Bind(wxEVT_LEFT_DOWN, [this](wxMouseEvent& event) { on_press(event); });
+    Bind(wxEVT_LEFT_DCLICK, [this](wxMouseEvent&) {
+        // Wherever the chart has moved to make room for what the first press showed.
+        if (twice && pressed_spot_) twice();
+    });
     Bind(wxEVT_MOTION, [this](wxMouseEvent& event) { on_motion(event); });
     Bind(wxEVT_KEY_DOWN, &ChartPane::on_key, this);
     const auto focus = [this](wxFocusEvent& event) {
@@ -126,6 +130,7 @@ void ChartPane::make_current(std::size_t spot) {
 void ChartPane::on_press(const wxMouseEvent& event) {
     SetFocus();
     const drawing::Spot* spot = drawing::spot_at(chart_, view_, pixel(event.GetPosition()));
+    pressed_spot_ = spot != nullptr;
     if (spot == nullptr) return;
     make_current(static_cast<std::size_t>(spot - chart_.spots.data()));
     picked_(*spot);

@@ -18,6 +18,9 @@ class ChartPane : public wxWindow {
     /// `picked` is told the spot pressed or entered.
     ChartPane(wxWindow* parent, const wxString& name, std::function<void(const drawing::Spot&)> picked);
 
+    /// Told when a spot that was picked is pressed again at once, if set.
+    std::function<void()> twice;
+
     void show(Make make);  ///< none: nothing is shown
     void apply_theme(const Theme& theme);
     /// Pale: of an earlier state of the detail.
@@ -44,6 +47,7 @@ class ChartPane : public wxWindow {
     Theme theme_ = theme_of(drawing::Ground::paper);
     std::optional<std::size_t> current_;  ///< among the chart's spots
     bool stale_ = false;
+    bool pressed_spot_ = false;  ///< the last press was on a spot
 };
 
 }  // namespace toehold::window

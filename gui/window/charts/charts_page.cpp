@@ -44,6 +44,7 @@ ChartsPage::ChartsPage(wxWindow* parent, session::Session& session)
     auto* controls = new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES);
     add_controls(*controls);
     pane_ = new ChartPane(this, "chart", [this](const drawing::Spot& spot) { picked(spot); });
+    pane_->twice = [this] { card_->take(); };
     notes_ = new wxStaticText(this, wxID_ANY, wxString());
     notes_->SetName("chart-notes");
     card_ = new PreviewCard(this, session.catalog(), [this](const model::BaseDetail& detail) { take(detail); });
@@ -99,10 +100,10 @@ ChartsPage::Axis ChartsPage::axis(wxSizer& row, const wxString& title, const wxS
     const auto flags = wxSizerFlags().CenterVertical().Border(wxRIGHT | wxBOTTOM, FromDIP(gap::small));
     Axis made;
     made.title = new wxStaticText(this, wxID_ANY, title);
-    made.field = new wxChoice(this, wxID_ANY, wxDefaultPosition, FromDIP(wxSize(170, -1)));
+    made.field = new wxChoice(this, wxID_ANY, wxDefaultPosition, FromDIP(wxSize(196, -1)));
     made.field->SetName(name);
     made.values =
-        new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition, FromDIP(wxSize(150, -1)), wxTE_PROCESS_ENTER);
+        new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition, FromDIP(wxSize(130, -1)), wxTE_PROCESS_ENTER);
     made.values->SetName(name + "-values");
     made.values->SetToolTip(_("First..last/step. Empty: the customary values."));
     made.values->Bind(wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { draw(); });
@@ -206,8 +207,12 @@ void ChartsPage::draw() {
     if (fields_of_ == nullptr || session_.resolved() == nullptr) return refresh_state();
     card_->drop();
     solving::StudyAsked asked{static_cast<Kind>(kind_->GetSelection()), asked_of(across_), asked_of(up_)};
+    // Out of date it may stand, pale, until the new one comes; of another kind it would answer what nobody asks.
+    if (news_.asked.kind != asked.kind) pane_->show({});
     running_ = true;
     news_ = {};
+    news_.asked.kind = asked.kind;
+    details_ = 0;
     number_ = studies_.begin(*session_.resolved(), std::move(asked));
     refresh_state();
 }
@@ -216,6 +221,7 @@ void ChartsPage::receive(const solving::StudyNews& news) {
     if (news.number != number_) return;
     news_ = news;
     running_ = !news.study && news.failure.empty();
+    if (details_ == 0) details_ = news.all;
     if (news.study) {
         pane_->show([study = news.study, locale = session_.locale()](double width_mm, double height_mm) {
             return drawing::chart_of(*study, {width_mm, height_mm, locale});
@@ -233,14 +239,19 @@ void ChartsPage::refresh_state() {
     if (session_.resolved() == nullptr) {
         words = _("The detail as it stands cannot be solved.");
     } else if (running_) {
-        words = news_.all == 0 ? wxString(_("Drawing..."))
-                               : wxString::Format(_("%zu of %zu details"), news_.done, news_.all);
+        if (news_.all == 0) {
+            words = _("Drawing...");
+        } else if (news_.all == details_) {
+            words = wxString::Format(_("%zu of %zu details"), news_.done, news_.all);
+        } else {
+            words = wxString::Format(_("Where it stops holding: %zu of %zu"), news_.done, news_.all);
+        }
     } else if (!news_.failure.empty()) {
         words = text_of(news_.failure, session_.locale());
     } else if (!fits()) {
         words = _("Out of date: of the detail before the last edit. Draw it again.");
     } else {
-        words = _("Press a point to see its detail. Every number is of the whole engine.");
+        words = _("Press a point to see its detail, twice to use it. Each point is a full review of that detail.");
     }
     state_->SetLabel(wxControl::EscapeMnemonics(words));
     line_->Show(running_);
@@ -267,7 +278,7 @@ void ChartsPage::take(const model::BaseDetail& detail) {
     if (!fits())
         return session_.say(
             format::phrase("The detail has changed since this chart. Draw it again, or undo the change."));
-    session_.change(format::phrase("Take a chart's point"), detail);
+    session_.change(format::phrase("Use a detail from the chart"), detail);
     session_.rest();
 }
 

@@ -69,6 +69,7 @@ class ChartsPage : public wxPanel {
     solving::StudyNews news_;  ///< the last, of the number asked for
     std::uint64_t number_ = 0;
     bool running_ = false;
+    std::size_t details_ = 0;  ///< of the first part of what is drawn; what follows looks between them
     wxChoice* kind_ = nullptr;
     Axis across_, up_;
     wxStaticText* state_ = nullptr;

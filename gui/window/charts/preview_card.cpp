@@ -20,16 +20,11 @@ PreviewCard::PreviewCard(wxWindow* parent, const catalog::Catalog& catalog,
     words_ = new wxStaticText(this, wxID_ANY, wxString());
     words_->SetName("preview-words");
     plan_ = new ScenePane(this, "preview-plan");
-    press_ = new wxButton(this, wxID_ANY, _("&Take it"));
+    press_ = new wxButton(this, wxID_ANY, _("&Use this detail"));
     press_->SetName("preview-take");
     press_->SetToolTip(_("Make it the detail. It can be undone."));
-    press_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) {
-        if (!detail_) return;
-        const model::BaseDetail chosen = *detail_;
-        drop();
-        take_(chosen);
-    });
-    auto* leave = new wxButton(this, wxID_ANY, _("&Drop it"));
+    press_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { this->take(); });
+    auto* leave = new wxButton(this, wxID_ANY, _("&Close preview"));
     leave->SetName("preview-drop");
     leave->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { drop(); });
     auto* buttons = new wxBoxSizer(wxHORIZONTAL);
@@ -64,6 +59,13 @@ void PreviewCard::show(std::optional<model::BaseDetail> detail, const wxString& 
 void PreviewCard::stand(bool below) {
     const int wanted = below ? wxVERTICAL : wxHORIZONTAL;
     if (sides_->GetOrientation() != wanted) sides_->SetOrientation(wanted);
+}
+
+void PreviewCard::take() {
+    if (!detail_) return;
+    const model::BaseDetail chosen = *detail_;
+    drop();
+    take_(chosen);
 }
 
 void PreviewCard::drop() {

@@ -27,6 +27,7 @@ class PreviewCard : public wxPanel {
     /// `words`: what the chart says of it; `refusal`: why there is no such detail.
     void show(std::optional<model::BaseDetail> detail, const wxString& words, const wxString& refusal,
               const format::Locale& locale);
+    void take();  ///< what is previewed, if anything is
     void drop();
     /// The plan below the words, or beside them.
     void stand(bool below);

@@ -119,7 +119,7 @@ int ResultsList::draw_row(wxDC& dc, std::size_t row, const wxRect& area, bool pa
     const search::Result& result = *sizes_.rows()[row];
     const Places all = places(area);
     const TextStyle words{lettering(points::small), theme_.ink}, figures{lettering(points::small), theme_.ink};
-    const wxString choice = text_of(sizes_.choices_of(result));
+    const wxString choice = text_of(sizes_.choices_of(result), locale_());
     const int high = flow_height(dc, choice, all.words_wide, words);
     if (paint) {
         const wxRect frame(area.x + pad, area.y + 3, frame_wide, frame_high);

@@ -1,6 +1,5 @@
 #include "window/sizes/sizes_page.h"
 
-#include "drawing/annotation/overlay.h"
 #include "drawing/drawings.h"
 #include "session/session.h"
 #include "window/controls/progress_line.h"
@@ -214,8 +213,8 @@ void SizesPage::refresh_results() {
 
 void SizesPage::refresh_plan() {
     if (!plan_->IsShown()) return;
-    const drawing::Overlay overlay = session_.overlay();
-    plan_->show(drawing::plan({session_.detail(), session_.resolved(), &overlay, session_.locale()}, {}));
+    // Of what is to be built alone: forces stand on the drawings.
+    plan_->show(drawing::plan({session_.detail(), session_.resolved(), nullptr, session_.locale()}, {}));
 }
 
 }  // namespace toehold::window
