@@ -3,7 +3,10 @@
 
 #include "support/compare.h"
 #include "support/parts.h"
+#include "window/charts/chart_pane.h"
 #include "window/frame/menus.h"
+
+#include <wx/choice.h>
 
 #include <numbers>
 
@@ -22,6 +25,54 @@ window::DetailFrame& shown(test::Driver& driver, const char* name) {
 }
 
 }  // namespace
+
+/// The region is waited for until all of it is confirmed.
+void shoot_region(window::DetailFrame& frame, wxPoint from, wxPoint to, const std::string& name) {
+    test::move_to(from);
+    test::button_down();
+    test::move_to({(from.x + to.x) / 2, (from.y + to.y) / 2});
+    test::move_to(to);
+    const auto known = [&frame] { return frame.sheet().where_it_holds().known() != nullptr; };
+    CHECK(test::settle(known, 20s));
+    test::shot(name + "-begun");
+    CHECK(test::settle([&] { return known() && frame.sheet().where_it_holds().known()->last; }, 200s));
+    test::shot(name);
+    test::key(WXK_ESCAPE);
+    test::button_up();
+}
+
+void shoot_chart(window::DetailFrame& frame, int kind, const std::string& name) {
+    auto& kinds = test::control<wxChoice>(frame, "chart-kind");
+    if (kinds.GetSelection() != kind) {
+        kinds.SetSelection(kind);
+        wxCommandEvent chosen(wxEVT_CHOICE, kinds.GetId());
+        kinds.ProcessWindowEvent(chosen);
+    }
+    auto& line = test::control<wxWindow>(frame, "chart-line");
+    auto& chart = test::control<window::ChartPane>(frame, "chart");
+    CHECK(test::settle([&] { return !line.IsShown() && !chart.chart().spots.empty(); }, 250s));
+    test::shot(name);
+}
+
+TEST_CASE("pictures of where it holds", "[.looks]") {
+    test::Driver driver;
+    window::DetailFrame& frame = shown(driver, test::holding_demo);
+    const auto plan = [&](double x_in, double y_in) {
+        return test::on_screen(frame, editing::Sheet::plan, x_in, y_in);
+    };
+    shoot_region(frame, test::hole_on_screen(frame, "A"), plan(-3.625, -3.625), "where-it-holds");
+    shoot_region(frame, plan(4.75, 0.5), plan(5.0, 0.5), "where-the-edge-holds");
+    shoot_region(frame, plan(2.0, -3.75), plan(2.0, -4.0), "where-the-block-holds");
+}
+
+TEST_CASE("pictures of charts", "[.looks]") {
+    test::Driver driver;
+    window::DetailFrame& frame = shown(driver, test::holding_demo);
+    test::key(WXK_F9);
+    shoot_chart(frame, 0, "chart-ratios");
+    shoot_chart(frame, 1, "chart-tornado");
+    shoot_chart(frame, 2, "chart-map");
+}
 
 TEST_CASE("pictures", "[.screenshots]") {
     test::Driver driver;
