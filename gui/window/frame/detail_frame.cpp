@@ -127,7 +127,8 @@ void DetailFrame::on_change(session::Change change) {
         refresh_title();
         file_.copy_soon();
     }
-    if (change == session::Change::display) SetStatusText(text_of(session_.message(), session_.locale()));
+    if (change == session::Change::display || change == session::Change::detail)
+        SetStatusText(text_of(session_.message(), session_.locale()));
     if (change != session::Change::results) refresh_menus();
 }
 

@@ -185,7 +185,9 @@ void DragController::release(const Pointer& pointer) {
     if (done == Doing::pressed) click(pointer);
     if (done == Doing::boxing) select_boxed();
     end();
-    if (done == Doing::moving) sheet_.session.rest();
+    if (done != Doing::moving) return;
+    sheet_.session.rest();
+    sheet_.session.say(said(text_of(words_)));  // of where it stands now; what was shaded is gone
 }
 
 void DragController::click(const Pointer& pointer) {
@@ -227,6 +229,7 @@ void DragController::take_back() {
     if (done == Doing::moving) {
         session.rest();
         if (moved) session.undo();
+        session.say({});
     }
     if (done == Doing::turning) session.turn_push(before);
 }
