@@ -26,6 +26,15 @@ struct StoppedBy {
 };
 [[nodiscard]] std::vector<StoppedBy> stopped_by(const search::Outcome& outcome);
 
+/// `Hole pattern 2x2@1 1/8 with Plate 4x4: two holes overlap`.
+[[nodiscard]] format::Phrase clash(const search::Space& space, const search::Clash& clash);
+/// Which choices do not go together and why, the most frequent first; beyond `most` of them, and those that mean
+/// nothing together, in a row each.
+[[nodiscard]] std::vector<StoppedBy> clashes(const search::Space& space, const search::Outcome& outcome,
+                                             std::size_t most);
+/// The most frequent of them in a sentence; empty: there is none.
+[[nodiscard]] format::Phrase worst_clash(const search::Space& space, const search::Outcome& outcome);
+
 /// What stops the candidate that comes nearest: `Anchor withdrawal, anchor A: demand/capacity 1.08`.
 [[nodiscard]] format::Phrase stopped_by(const search::NearestMiss& nearest);
 

@@ -24,10 +24,15 @@ Phrase Sizes::summary() const {
                       thousands(counts.left()));
     if (counts.found > 0) return phrase("{} of {} candidates pass every check.", found, judged);
     if (counts.judged == 0) return phrase("Stopped before any candidate was tried.");
-    if (outcome_->limits.empty()) return phrase("None of the {} candidates tried can be built.", judged);
+    const Phrase clash = space_ ? wording::worst_clash(*space_, *outcome_) : Phrase();
+    if (outcome_->limits.empty()) {
+        const Phrase none = phrase("None of the {} candidates tried can be built.", judged);
+        return clash.empty() ? none : phrase("{} {}", none, clash);
+    }
     const wording::StoppedBy most = wording::stopped_by(*outcome_).front();
-    return phrase("None of the {} candidates tried passes every check. What stops the most: {} ({}).", judged,
-                  most.limit, thousands(most.candidates));
+    const Phrase none = phrase("None of the {} candidates tried passes every check. What stops the most: {} ({}).",
+                               judged, most.limit, thousands(most.candidates));
+    return clash.empty() ? none : phrase("{} {}", none, clash);
 }
 
 Phrase Sizes::nearest_words() const {

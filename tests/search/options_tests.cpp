@@ -95,6 +95,11 @@ TEST_CASE("holes are lettered clockwise from the heel's left", "[unit]") {
     CHECK(holes[2].center == model::Position{-2.5, 3.5});
     CHECK(holes[3].center == model::Position{2.5, 3.5});
     CHECK(holes[5].center == model::Position{2.5, -3.5});
+    // 4 in from the edges of 8 in two columns are one, and 5 in from them they would have changed sides.
+    for (const double edge_in : {4.0, 5.0}) {
+        pattern.edge_in = edge_in;
+        CHECK_FALSE(search::lay_out_holes(detail, pattern));
+    }
 }
 
 TEST_CASE("a fastener takes its standard hole and its washer with it", "[unit]") {

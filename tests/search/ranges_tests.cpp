@@ -114,6 +114,8 @@ TEST_CASE("what is no range is refused with what would be accepted", "[bad-input
     CHECK(contains(refused("block-size=5x9y"), "2x8"));
     CHECK(contains(refused("ends=toe-nails"), "hardware 1600"));
     CHECK(contains(refused("ends=hardware"), "hardware 1600"));
+    CHECK(contains(refused("ends=hardware 0.0001"), "100 to 100,000 lb"));  // no post stands on hardware that soft
+    CHECK(contains(refused("ends=hardware 1e9"), "100 to 100,000 lb"));
 }
 
 TEST_CASE("the number of candidates is the product of the choices", "[unit]") {

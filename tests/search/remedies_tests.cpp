@@ -2,6 +2,7 @@
 #include "search/remedies/remedies.h"
 
 #include "model/validate.h"
+#include "search/changes/anchors.h"
 #include "search/changes/rows.h"
 #include "search/remedies/menu.h"
 #include "search/remedies/trial.h"
@@ -18,6 +19,61 @@
 using namespace toehold;
 using review::Remedy;
 using review::Verdict;
+
+TEST_CASE("anchors too near a block's faces: smaller ones, or wider blocks, mend it", "[unit]") {
+    // 1/2 in screws in the middle of a 4x block: 1 3/4 in to its faces, and 4 D = 2 in (NDS Table 12.5.1C).
+    model::BaseDetail detail = test::demo_detail("heron-landing-lags-in-deep-blocks");
+    const auto half_inch = search::fastener_size(test::shipped_catalog(), "lag-1/2");
+    REQUIRE(half_inch.has_value());
+    REQUIRE(search::set_fastener(detail, *half_inch, std::nullopt, search::Holes::keep_edges));
+    detail.basis.plate = model::PlateBehaviour::rigid;
+    const review::Review before = review::evaluate(test::resolved_by_shipped(detail), "");
+    REQUIRE(before.facts.first_cause.has_value());
+    REQUIRE(before.facts.first_cause->check == "anchor-spacing");
+    const std::vector<Remedy> remedies = search::find_remedies(before, test::shipped_catalog());
+    const auto found = [&](const std::string& id) {
+        const auto one = std::find_if(remedies.begin(), remedies.end(), [&](const Remedy& it) { return it.id == id; });
+        REQUIRE(one != remedies.end());
+        CHECK(one->verdict == Verdict::adequate);
+        return *one;
+    };
+    // 7/16 in: 4 D = 1 3/4 in; the hole D + 1/16 in.
+    CHECK(format::english(found("smaller-anchors").text) ==
+          "Use smaller anchors, 4 x 7/16 in lag screw, as long as before, with washers of that size, in a plate whose "
+          "holes are drilled to 1/2 in.");
+    const Remedy wider = found("wider-blocks");
+    CHECK(test::contains(format::english(wider.text), "2 pieces of 6x8 on edge"));
+    for (const model::Block& block : wider.detail.framing.blocks) CHECK(block.width_in == 5.5);
+}
+
+TEST_CASE("a thicker and larger plate is bought once", "[unit]") {
+    const catalog::Resolved original = test::shipped_detail("heron-landing-lags-in-deep-blocks");
+    const std::vector<search::Change> menu = search::menu(original, test::shipped_catalog());
+    std::vector<std::size_t> changes;
+    for (std::size_t change = 0; change < menu.size(); ++change)
+        if (menu[change].id == "thicker-plate" || menu[change].id == "larger-plate") changes.push_back(change);
+    const auto trial = search::changed(original, menu, changes, test::shipped_catalog());
+    REQUIRE(trial.has_value());
+    // From 9 1/2 x 9 1/2 x 5/8 in.
+    CHECK(format::english(search::words(*trial, menu)) ==
+          "Replace the plate by one of 10 in x 10 in x 3/4 in of steel-a36, its holes as far from the edges as before, "
+          "and move the blocks with its rows of anchors.");
+}
+
+TEST_CASE("larger and longer screws are named alike in both steps", "[unit]") {
+    const catalog::Resolved original = test::shipped_detail("heron-landing-lags-in-deep-blocks");
+    const std::vector<search::Change> menu = search::menu(original, test::shipped_catalog());
+    std::vector<std::size_t> changes;
+    for (std::size_t change = 0; change < menu.size(); ++change)
+        if (menu[change].id == "larger-screws" || menu[change].id == "longer-screws") changes.push_back(change);
+    const auto trial = search::changed(original, menu, changes, test::shipped_catalog());
+    REQUIRE(trial.has_value());
+    // From 7/16 x 8 in.
+    CHECK(
+        format::english(search::words(*trial, menu)) ==
+        "(1) Replace the anchors: 4 x 1/2 in lag screw, the holes drilled to 9/16 in, with wide washers of that size. "
+        "(2) Replace the anchors: 4 x 1/2 in lag screw, 10 in long under the head, one in every hole.");
+}
 
 TEST_CASE("one block under the heel only: a second block under the other row mends it", "[unit]") {
     const review::Review before = test::shipped_review("heron-landing-heel-block-only");

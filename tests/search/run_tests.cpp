@@ -53,6 +53,7 @@ void check_alike(const Outcome& one, const Outcome& other) {
     check_alike(one.holding, other.holding);
     check_alike(one.front, other.front);
     CHECK(one.limits == other.limits);
+    CHECK(one.clashes == other.clashes);
     CHECK(one.counts.judged == other.counts.judged);
     CHECK(one.counts.found == other.counts.found);
     CHECK(one.counts.by_stage == other.counts.by_stage);
@@ -125,6 +126,21 @@ TEST_CASE("a search that was stopped goes on by its journal to the same end", "[
     CHECK(again.counts.judged == search::size(space));
     CHECK_FALSE(again.stopped);
     CHECK(bytes_of(options.journal) == before);
+}
+
+TEST_CASE("a journal that another search writes is left to it", "[bad-input]") {
+    const test::TemporaryFolder folder;
+    RunOptions options = plain(1);
+    options.journal = (folder.path() / "journal").string();
+    options.resume = true;
+    options.stop = [] { return true; };
+    const Space space = test::rigid_space();
+    {
+        Judged judged(search::size(space));
+        const search::Journal other(options.journal, search::name_of(space, options.context), true, judged);
+        CHECK(contains(why(space, options), "another search is writing this journal"));
+    }
+    CHECK(why(space, options).empty());
 }
 
 TEST_CASE("a journal of another search, a damaged one and no file are refused with a sentence", "[bad-input]") {

@@ -10,6 +10,7 @@ namespace toehold::test {
 namespace {
 
 using model::BaseDetail;
+using search::Applied;
 using search::Axis;
 using search::Option;
 
@@ -25,7 +26,7 @@ catalog::Resolved base(model::PlateBehaviour behaviour) {
 Option thickness(double in) {
     return {fmt::format("{} in", in), [in](BaseDetail& detail) {
                 on_deck(detail).plate.thickness_in = in;
-                return true;
+                return Applied{};
             }};
 }
 
@@ -34,7 +35,8 @@ Option length(double in) {
     return {fmt::format("{} in", in), [in](BaseDetail& detail) {
                 auto& screw = std::get<model::LagScrew>(on_deck(detail).anchors.front().fastener);
                 screw.length_in = in;
-                return screw.size != "lag-1/2" || in >= 6.0;
+                if (screw.size != "lag-1/2" || in >= 6.0) return Applied{};
+                return search::refused(format::verbatim("a 1/2 in screw is not had shorter than 6 in"));
             }};
 }
 
@@ -44,14 +46,14 @@ Option anchor(const std::string& size, const std::string& washer) {
                 model::AnchorGroup& group = on_deck(detail).anchors.front();
                 std::get<model::LagScrew>(group.fastener).size = size;
                 group.washer = model::Washer{washer};
-                return true;
+                return Applied{};
             }};
 }
 
 Option block_depth(double in) {
     return {fmt::format("{} in", in), [in](BaseDetail& detail) {
                 for (model::Block& block : detail.framing.blocks) block.depth_in = in;
-                return true;
+                return Applied{};
             }};
 }
 

@@ -158,6 +158,18 @@ TEST_CASE("candidates that no check stopped are told by what stopped them too", 
     CHECK(summary({}, 10) == "None of the 10 candidates tried can be built.");
 }
 
+TEST_CASE("where nothing holds, the choices that most often do not go together are told with their reason", "[unit]") {
+    Workplace place;
+    place.sizes.begin();
+    search::Outcome outcome;
+    outcome.counts = {10, 10, 0, {10, 0, 0, 0}};
+    outcome.clashes.push_back({std::nullopt, {}, format::verbatim("no hole is left"), false, 10});
+    place.answer(std::move(outcome));
+    CHECK(format::english(place.sizes.summary()) ==
+          "None of the 10 candidates tried can be built. Choices that do not go together, most often: All choices "
+          "together: no hole is left (10 candidates).");
+}
+
 TEST_CASE("news of a search that another has taken the place of are not heard", "[unit]") {
     Workplace place;
     place.sizes.begin();

@@ -66,6 +66,25 @@ Json limits(const search::Outcome& outcome) {
     return all;
 }
 
+Json choice(const search::Space& space, const search::Choice& one) {
+    const search::Axis& axis = space.axes[one.axis];
+    return {{"axis", axis.id}, {"option", axis.options[one.option].label}};
+}
+
+Json clashes(const search::Space& space, const search::Outcome& outcome) {
+    Json all = Json::array();
+    for (const search::Clash& clash : outcome.clashes) {
+        Json with = Json::array();
+        for (const search::Choice& one : clash.with) with.push_back(choice(space, one));
+        all.push_back({{"choice", clash.choice ? choice(space, *clash.choice) : Json(nullptr)},
+                       {"with", std::move(with)},
+                       {"why", format::english(clash.why)},
+                       {"meaningless", clash.meaningless},
+                       {"candidates", clash.candidates}});
+    }
+    return all;
+}
+
 Json nearest(const search::Space& space, const std::optional<search::NearestMiss>& miss) {
     if (!miss) return nullptr;
     return {{"candidate", miss->candidate},
@@ -92,6 +111,7 @@ std::string search_json(const std::string& file, const std::string& name, const 
                       {"front", results(space, outcome.front)},
                       {"holding", results(space, outcome.holding)},
                       {"limits", limits(outcome)},
+                      {"clashes", clashes(space, outcome)},
                       {"nearest", nearest(space, outcome.nearest)}};
     constexpr int indent = 2;
     return all.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";

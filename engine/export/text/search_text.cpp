@@ -93,13 +93,26 @@ std::string nearest_text(const search::Space& space, const search::NearestMiss& 
     return text;
 }
 
-std::string limits_text(const search::Outcome& outcome, const Locale& locale) {
+/// How many candidates each of these stops; empty without any.
+std::string counted(const std::vector<wording::StoppedBy>& all, const Phrase& above, const Phrase& heading,
+                    const Locale& locale) {
     std::vector<Row> rows;
-    for (const wording::StoppedBy& one : wording::stopped_by(outcome))
+    for (const wording::StoppedBy& one : all)
         rows.push_back({{std::to_string(one.candidates), said(one.limit, locale)}, {}});
     if (rows.empty()) return {};
-    return "\n" + paragraph(said(phrase("What stops the others, the limit met first:"), locale)) +
-           table({{said(phrase("candidates"), locale), Align::right}, {said(phrase("limit"), locale)}}, rows);
+    return "\n" + paragraph(said(above, locale)) +
+           table({{said(phrase("candidates"), locale), Align::right}, {said(heading, locale)}}, rows);
+}
+
+std::string limits_text(const search::Outcome& outcome, const Locale& locale) {
+    return counted(wording::stopped_by(outcome), phrase("What stops the others, the limit met first:"), phrase("limit"),
+                   locale);
+}
+
+std::string clashes_text(const search::Space& space, const search::Outcome& outcome, const Locale& locale) {
+    constexpr std::size_t most = 6;
+    return counted(wording::clashes(space, outcome, most), phrase("Which choices do not go together, and why:"),
+                   phrase("choice"), locale);
 }
 
 }  // namespace
@@ -110,7 +123,7 @@ std::string search_text(const std::string& name, const search::Space& space, con
     std::string text = paragraph(name + ": " + said(wording::search_outcome(outcome), locale));
     if (!outcome.front.empty()) text += front_text(space, outcome, options);
     if (outcome.nearest) text += nearest_text(space, *outcome.nearest, locale);
-    return text + limits_text(outcome, locale);
+    return text + limits_text(outcome, locale) + clashes_text(space, outcome, locale);
 }
 
 }  // namespace toehold::exporting

@@ -8,6 +8,7 @@
 namespace toehold::search {
 namespace {
 
+using format::phrase;
 using model::AnchorGroup;
 using model::BaseDetail;
 using Kind = FastenerSize::Kind;
@@ -52,10 +53,10 @@ std::optional<model::Fastener> fastener_of(const FastenerSize& size, const model
     return model::WoodScrew{size.size, *length_in, std::nullopt};
 }
 
-bool set_groups(BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in) {
+Applied set_groups(BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in) {
     for (AnchorGroup& group : anchor_groups(detail)) {
         const std::optional<model::Fastener> fastener = fastener_of(size, group.fastener, length_in);
-        if (!fastener) return false;
+        if (!fastener) return refused(phrase("a screw in place of a bolt has no length"));
         group.fastener = *fastener;
         if (size.wide_washer.empty()) {
             group.washer.reset();
@@ -63,7 +64,8 @@ bool set_groups(BaseDetail& detail, const FastenerSize& size, std::optional<doub
             group.washer = model::Washer{size.wide_washer};
         }
     }
-    return !anchor_groups(detail).empty();
+    if (anchor_groups(detail).empty()) return refused(phrase("the plate has no anchors"));
+    return {};
 }
 
 }  // namespace
@@ -93,30 +95,34 @@ std::optional<FastenerSize> fastener_size(const catalog::Catalog& catalog, std::
     return result;
 }
 
-bool set_fastener(BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in, Holes holes) {
-    return set_groups(detail, size, length_in) && drill_holes(detail, size.hole_in, holes);
+Applied set_fastener(BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in, Holes holes) {
+    if (Applied set = set_groups(detail, size, length_in); !set) return set;
+    return drill_holes(detail, size.hole_in, holes);
 }
 
-bool set_fastener_in_holes(BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in) {
+Applied set_fastener_in_holes(BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in) {
     constexpr double most_play_in = 1.0 / 32.0;
     for (const model::Hole& hole : on_deck(detail).plate.holes) {
         const double width_in = hole_width_in(hole);
-        if (width_in < size.diameter_in || !units::at_most(width_in, size.hole_in + most_play_in)) return false;
+        if (width_in < size.diameter_in) return refused(phrase("the plate's holes are too narrow for it"));
+        if (!units::at_most(width_in, size.hole_in + most_play_in))
+            return refused(phrase("the plate's holes are more than {} wider than its standard hole",
+                                  format::Dimension{most_play_in}));
     }
     return set_groups(detail, size, length_in);
 }
 
-bool set_screw_length(BaseDetail& detail, double length_in) {
+Applied set_screw_length(BaseDetail& detail, double length_in) {
     for (AnchorGroup& group : anchor_groups(detail)) {
         if (auto* const lag = std::get_if<model::LagScrew>(&group.fastener)) {
             *lag = model::LagScrew{lag->size, length_in, std::nullopt};
         } else if (auto* const screw = std::get_if<model::WoodScrew>(&group.fastener)) {
             *screw = model::WoodScrew{screw->size, length_in, std::nullopt};
         } else {
-            return false;
+            return meaningless(phrase("only screws are tried in several lengths"));
         }
     }
-    return true;
+    return {};
 }
 
 bool all_bolts(const BaseDetail& detail) {
@@ -135,10 +141,10 @@ void bolts_to_suit(BaseDetail& detail) {
     }
 }
 
-bool set_below(BaseDetail& detail, const decltype(model::ThroughBolt::below)& below) {
-    if (!all_bolts(detail)) return false;
+Applied set_below(BaseDetail& detail, const decltype(model::ThroughBolt::below)& below) {
+    if (!all_bolts(detail)) return meaningless(phrase("only bolts have a nut below the framing"));
     for (AnchorGroup& group : anchor_groups(detail)) std::get<model::ThroughBolt>(group.fastener).below = below;
-    return true;
+    return {};
 }
 
 std::string common_size(const BaseDetail& detail) {

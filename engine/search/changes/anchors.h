@@ -1,7 +1,9 @@
 #pragma once
-// Changes of the anchors, of every one of them alike. As those of the plate, false where they do not go with the rest.
+// Changes of the anchors, of every one of them alike. As those of the plate, refused where they do not go with the
+// rest.
 #include "catalog/catalog.h"
 #include "model/base_detail.h"
+#include "search/changes/applied.h"
 #include "search/changes/plate.h"
 
 #include <optional>
@@ -28,21 +30,19 @@ struct FastenerSize {
 [[nodiscard]] std::string plain_washer(const catalog::Catalog& catalog, double diameter_in, bool wide);
 
 /// Every anchor this one; where there was a washer under the head, the wide one of its size. A screw keeps its length,
-/// and is false where there was none (a bolt before it); `length_in` says it then. A bolt has a wide washer below
+/// and is refused where there was none (a bolt before it); `length_in` says it then. A bolt has a wide washer below
 /// unless there was a plate. The holes are drilled for it.
-[[nodiscard]] bool set_fastener(model::BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in,
-                                Holes holes);
-/// The same in the holes as they are: false where one is too narrow, or wider than standard by more than 1/32 in.
-[[nodiscard]] bool set_fastener_in_holes(model::BaseDetail& detail, const FastenerSize& size,
-                                         std::optional<double> length_in);
-/// Of screws under the head, the thread the standard's least for it; false of other fasteners.
-[[nodiscard]] bool set_screw_length(model::BaseDetail& detail, double length_in);
+Applied set_fastener(model::BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in, Holes holes);
+/// The same in the holes as they are: refused where one is too narrow, or wider than standard by more than 1/32 in.
+Applied set_fastener_in_holes(model::BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in);
+/// Of screws under the head, the thread the standard's least for it; meaningless of other fasteners.
+Applied set_screw_length(model::BaseDetail& detail, double length_in);
 /// Whether every anchor is a bolt through the framing.
 [[nodiscard]] bool all_bolts(const model::BaseDetail& detail);
 /// Bolts whose length was stated become as long as they must be.
 void bolts_to_suit(model::BaseDetail& detail);
-/// What the nuts bear on; false where an anchor is no bolt.
-[[nodiscard]] bool set_below(model::BaseDetail& detail, const decltype(model::ThroughBolt::below)& below);
+/// What the nuts bear on; meaningless where an anchor is no bolt.
+Applied set_below(model::BaseDetail& detail, const decltype(model::ThroughBolt::below)& below);
 /// Catalog id of the size every anchor has; empty where they differ or have none (a fastener from a report).
 [[nodiscard]] std::string common_size(const model::BaseDetail& detail);
 

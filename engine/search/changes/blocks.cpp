@@ -12,6 +12,7 @@
 namespace toehold::search {
 namespace {
 
+using format::phrase;
 using model::BaseDetail;
 using model::Block;
 using model::Framing;
@@ -48,18 +49,24 @@ const Block& made_for(const std::vector<Block>& before, const Bay& bay, const Bl
     return before.empty() ? after : before.front();
 }
 
-bool fit_ends(Block& block, const Block& before) {
+/// Its connections, as a block of another section has them.
+Applied fit_ends(Block& block, const Block& before) {
     for (model::BlockEnd* end : {&block.from_end, &block.to_end}) {
         const std::optional<model::EndConnection> there = fitted(end->connection, before, block);
-        if (!there) return false;
+        if (!there) return refused(phrase("what fastens the block ends does not fit this size"));
         end->connection = *there;
     }
-    return true;
+    return {};
 }
 
-bool deeper_than_joists(const Framing& framing, const Block& block) {
+Applied between_joists(const Framing& framing, const Block& block) {
     constexpr double fit_in = 0.01;
-    return framing.joists && block.depth_in * block.stack > framing.joists->depth_in + fit_in;
+    if (!framing.joists || block.depth_in * block.stack <= framing.joists->depth_in + fit_in) return {};
+    return refused(phrase("the block would be deeper than the joists"));
+}
+
+Applied clear_of_others(const Framing& framing) {
+    return blocks_fit(framing) ? Applied{} : refused(phrase("a block would lie in another member"));
 }
 
 /// Whether an anchor of the row stands in the bay and in no member.
@@ -72,15 +79,16 @@ bool needs_block(const BaseDetail& detail, const Bay& bay, PlanAxis along, doubl
     return false;
 }
 
-bool set_block(BaseDetail& detail, Block block, const Bay& bay, const std::vector<Block>& before) {
+Applied set_block(BaseDetail& detail, Block block, const Bay& bay, const std::vector<Block>& before) {
     block.id = model::free_member_id(detail.framing, "B");
     block.from_in = bay.from_in;
     block.to_in = bay.to_in;
     block.from_end = bay.from_end;
     block.to_end = bay.to_end;
-    if (deeper_than_joists(detail.framing, block) || !fit_ends(block, made_for(before, bay, block))) return false;
+    if (Applied fits = between_joists(detail.framing, block); !fits) return fits;
+    if (Applied fits = fit_ends(block, made_for(before, bay, block)); !fits) return fits;
     detail.framing.blocks.push_back(block);
-    return true;
+    return {};
 }
 
 void take_away(Framing& framing, const std::vector<std::string>& ids) {
@@ -127,13 +135,14 @@ std::optional<Wood> wood_of_blocks(const Framing& framing) {
     return std::nullopt;
 }
 
-std::vector<Lumber> sizes_on_edge(const Framing& framing, const catalog::Catalog& catalog, double deepest_in) {
+std::vector<Lumber> sizes_on_edge(const Framing& framing, const catalog::Catalog& catalog, double deepest_in,
+                                  int nominal_thickness_in) {
     const std::optional<Wood> wood = wood_of_blocks(framing);
     if (!wood) return {};
     if (framing.joists) deepest_in = framing.joists->depth_in;
     std::vector<Lumber> sizes;
-    for (const char* name : {"4x6", "4x8", "4x10", "4x12"}) {
-        const Lumber size = *lumber(name);
+    for (const char* width : {"6", "8", "10", "12"}) {
+        const Lumber size = *lumber(std::to_string(nominal_thickness_in) + "x" + width);
         const bool graded = wood->grade.empty() || find_grade(catalog, wood->species, wood->grade,
                                                               {size.thickness_in, size.width_in}) != nullptr;
         if (graded && size.width_in <= deepest_in) sizes.push_back(size);
@@ -141,8 +150,8 @@ std::vector<Lumber> sizes_on_edge(const Framing& framing, const catalog::Catalog
     return sizes;
 }
 
-bool blocks_under_rows(BaseDetail& detail, const Lumber& of, Lie lie, int plies,
-                       const std::vector<std::string>& replaced) {
+Applied blocks_under_rows(BaseDetail& detail, const Lumber& of, Lie lie, int plies,
+                          const std::vector<std::string>& replaced) {
     const std::vector<Block> before = detail.framing.blocks;
     const PlanAxis along = blocks_along(detail.framing);
     Block block = like_others(detail.framing, along);
@@ -155,32 +164,35 @@ bool blocks_under_rows(BaseDetail& detail, const Lumber& of, Lie lie, int plies,
         for (const double row_in : rows_of(anchor_places(detail), along)) {
             if (!needs_block(detail, bay, along, row_in)) continue;
             block.across_in = row_in;
-            if (!set_block(detail, block, bay, before)) return false;
+            if (Applied set = set_block(detail, block, bay, before); !set) return set;
         }
     }
     bolts_to_suit(detail);
-    return detail.framing.blocks.size() > kept && blocks_fit(detail.framing);
+    if (detail.framing.blocks.size() == kept) return refused(phrase("no row of anchors needs a block"));
+    return clear_of_others(detail.framing);
 }
 
-bool one_flat_block(BaseDetail& detail, const Lumber& of, const std::vector<std::string>& replaced) {
+Applied one_flat_block(BaseDetail& detail, const Lumber& of, const std::vector<std::string>& replaced) {
     const std::vector<Block> before = detail.framing.blocks;
     const PlanAxis along = blocks_along(detail.framing);
     const std::vector<double> rows = rows_of(anchor_places(detail), along);
     Block block = like_others(detail.framing, along);
     cut_from(block, of, Lie::flat);
-    if (rows.empty() || rows.back() - rows.front() >= block.width_in) return false;
+    if (rows.empty() || rows.back() - rows.front() >= block.width_in)
+        return refused(phrase("the rows of anchors are too far apart for one flat block"));
     block.across_in = 0.5 * (rows.front() + rows.back());
     const std::vector<Bay> bays = bays_with_anchors(detail, along);
     take_away(detail.framing, replaced);
     for (const Bay& bay : bays) {
-        if (!set_block(detail, block, bay, before)) return false;
+        if (Applied set = set_block(detail, block, bay, before); !set) return set;
     }
     bolts_to_suit(detail);
-    return !bays.empty() && blocks_fit(detail.framing);
+    if (bays.empty()) return refused(phrase("no anchor stands between joists"));
+    return clear_of_others(detail.framing);
 }
 
-bool block_under_free_row(BaseDetail& detail) {
-    if (detail.framing.blocks.empty()) return false;
+Applied block_under_free_row(BaseDetail& detail) {
+    if (detail.framing.blocks.empty()) return refused(phrase("there is no block"));
     const Block like = detail.framing.blocks.front();
     const std::size_t before = detail.framing.blocks.size();
     for (const Bay& bay : bays_with_anchors(detail, like.along)) {
@@ -188,33 +200,35 @@ bool block_under_free_row(BaseDetail& detail) {
             if (!needs_block(detail, bay, like.along, row_in)) continue;
             Block block = like;
             block.across_in = row_in;
-            if (!set_block(detail, block, bay, {like})) return false;
+            if (Applied set = set_block(detail, block, bay, {like}); !set) return set;
         }
     }
-    return detail.framing.blocks.size() > before && blocks_fit(detail.framing);
+    if (detail.framing.blocks.size() == before) return refused(phrase("no row of anchors needs a block"));
+    return clear_of_others(detail.framing);
 }
 
-bool blocks_follow(BaseDetail& detail, const BaseDetail& base) {
+Applied blocks_follow(BaseDetail& detail, const BaseDetail& base) {
     const PlanAxis along = blocks_along(base.framing);
     const std::vector<double> before = rows_of(anchor_places(base), along);
     const std::vector<double> after = rows_of(anchor_places(detail), along);
-    if (before.empty() || after.empty()) return true;
+    if (before.empty() || after.empty()) return {};
     for (Block& block : detail.framing.blocks) {
         if (block.along != along) continue;
         if (const std::optional<double> shift_in = shift_of(block, before, after)) block.across_in += *shift_in;
     }
-    return blocks_fit(detail.framing);
+    return clear_of_others(detail.framing);
 }
 
-bool set_block_lumber(BaseDetail& detail, const Lumber& of, const std::vector<std::string>& blocks) {
+Applied set_block_lumber(BaseDetail& detail, const Lumber& of, const std::vector<std::string>& blocks) {
     for (Block& block : detail.framing.blocks) {
         if (!is_named(blocks, block.id)) continue;
         const Block before = block;
         cut_from(block, of, block.width_in > block.depth_in ? Lie::flat : Lie::upright);
-        if (deeper_than_joists(detail.framing, block) || !fit_ends(block, before)) return false;
+        if (Applied fits = between_joists(detail.framing, block); !fits) return fits;
+        if (Applied fits = fit_ends(block, before); !fits) return fits;
     }
     bolts_to_suit(detail);
-    return blocks_fit(detail.framing);
+    return clear_of_others(detail.framing);
 }
 
 }  // namespace toehold::search

@@ -7,6 +7,7 @@
 namespace toehold::search {
 namespace {
 
+using format::phrase;
 using model::BaseDetail;
 using model::Block;
 using model::BlockEnd;
@@ -73,7 +74,7 @@ struct Fit {
 
 }  // namespace
 
-bool bolted_angles(BaseDetail& detail) {
+Applied bolted_angles(BaseDetail& detail) {
     bool any = false;
     for (Block& block : detail.framing.blocks) {
         if (deep_in(block) < 2.0 * loaded_edge_in) continue;
@@ -83,7 +84,8 @@ bool bolted_angles(BaseDetail& detail) {
             any = true;
         }
     }
-    return any;
+    if (!any) return refused(phrase("no block with a held end is deep enough for a bolted angle"));
+    return {};
 }
 
 LeastValues least_values(double vertical_lb, double depth_in) {
@@ -93,7 +95,7 @@ LeastValues least_values(double vertical_lb, double depth_in) {
             std::max(0.0, std::min(whole_height_in, depth_in - edges_in)), edges_in};
 }
 
-bool reported_hardware(BaseDetail& detail, double vertical_lb) {
+Applied reported_hardware(BaseDetail& detail, double vertical_lb) {
     bool any = false;
     for (Block& block : detail.framing.blocks) {
         const LeastValues least = least_values(vertical_lb, deep_in(block));
@@ -114,7 +116,8 @@ bool reported_hardware(BaseDetail& detail, double vertical_lb) {
             any = true;
         }
     }
-    return any;
+    if (!any) return refused(phrase("no joist or rim holds the end of a block"));
+    return {};
 }
 
 std::optional<EndConnection> fitted(const EndConnection& connection, const Block& before, const Block& after) {

@@ -10,6 +10,7 @@
 namespace toehold::search {
 namespace {
 
+using format::phrase;
 using model::BaseDetail;
 using model::Block;
 using model::Joist;
@@ -92,6 +93,8 @@ double within_rim_in(const BaseDetail& detail, const model::Rim& rim, double bes
     return most_in;
 }
 
+Applied no_joists() { return refused(phrase("the detail describes no joists")); }
+
 void move_framing(model::Framing& framing, double by_in) {
     Joists& joists = *framing.joists;
     if (joists.from_in) *joists.from_in += by_in;
@@ -102,8 +105,8 @@ void move_framing(model::Framing& framing, double by_in) {
 
 }  // namespace
 
-bool blocks_into_next_bay(BaseDetail& detail) {
-    if (!detail.framing.joists) return false;
+Applied blocks_into_next_bay(BaseDetail& detail) {
+    if (!detail.framing.joists) return no_joists();
     const std::vector<Block> before = detail.framing.blocks;
     for (const Block& block : before) {
         for (const bool upward : {false, true}) {
@@ -113,30 +116,32 @@ bool blocks_into_next_bay(BaseDetail& detail) {
             if (!blocks_fit(detail.framing)) detail.framing.blocks.pop_back();
         }
     }
-    return detail.framing.blocks.size() > before.size();
+    if (detail.framing.blocks.size() == before.size())
+        return refused(phrase("no block can go on into a next joist bay"));
+    return {};
 }
 
-bool double_joists(BaseDetail& detail) {
+Applied double_joists(BaseDetail& detail) {
     constexpr int most_plies = 4;
-    if (!detail.framing.joists) return false;
+    if (!detail.framing.joists) return no_joists();
     bool any = false;
     const std::map<std::string, Met> met = joists_met(detail);
     for (Joist& joist : detail.framing.joists->members) {
         const auto sides = met.find(joist.id);
         if (sides == met.end() || !sides->second.under_anchor) continue;
-        if (++joist.plies > most_plies) return false;
+        if (++joist.plies > most_plies) return refused(phrase("a joist would have more than {} pieces", most_plies));
         const double half_in = 0.5 * detail.framing.joists->width_in;
         if (!sides->second.from_below) joist.offset_in -= half_in;
         if (!sides->second.from_above) joist.offset_in += half_in;
         any = true;
     }
-    if (!any) return false;
+    if (!any) return refused(phrase("no joist holds a block with an anchor in it"));
     meet_faces(detail.framing);
-    return blocks_fit(detail.framing);
+    return blocks_fit(detail.framing) ? Applied{} : refused(phrase("a block would lie in another member"));
 }
 
-bool set_back_from_rim(BaseDetail& detail, const Lumber& of, double& moved_in) {
-    if (!detail.framing.joists) return false;
+Applied set_back_from_rim(BaseDetail& detail, const Lumber& of, double& moved_in) {
+    if (!detail.framing.joists) return no_joists();
     moved_in = 0.0;
     for (const model::Rim& rim : detail.framing.rims) {
         constexpr double tape_in = 0.5;
@@ -144,7 +149,7 @@ bool set_back_from_rim(BaseDetail& detail, const Lumber& of, double& moved_in) {
         const double whole_in = std::ceil(within_in / tape_in) * tape_in;
         if (whole_in > std::abs(moved_in)) moved_in = std::copysign(whole_in, rim.at_in);
     }
-    if (moved_in == 0.0) return false;
+    if (moved_in == 0.0) return refused(phrase("no anchor stands in a rim"));
     move_framing(detail.framing, moved_in);
     return blocks_under_rows(detail, of, Lie::upright, 1, blocks_with_anchors(detail));
 }

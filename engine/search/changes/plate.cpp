@@ -13,6 +13,7 @@
 namespace toehold::search {
 namespace {
 
+using format::phrase;
 using model::BaseDetail;
 using model::Hole;
 using model::Plate;
@@ -71,17 +72,26 @@ void packing_follows(BaseDetail& detail) {
     if (on_deck(detail).layers.packing) on_deck(detail).layers.packing->places.clear();
 }
 
-bool foot_stands_on(const BaseDetail& detail) {
+Applied foot_on_plate(const BaseDetail& detail) {
     const model::Footprint foot = model::footprint(detail.post);
     const double reach = foot.round ? std::sqrt(0.5) : 1.0;
     for (const double x : {-0.5, 0.5}) {
         for (const double y : {-0.5, 0.5}) {
             const Position corner{reach * x * foot.width_in, reach * y * foot.depth_in};
-            if (model::edge_distance_in(on_deck(detail).plate.outline, corner) < 0.0) return false;
+            if (model::edge_distance_in(on_deck(detail).plate.outline, corner) < 0.0)
+                return refused(phrase("the post's foot hangs over the plate's edge"));
         }
     }
-    return true;
+    return {};
 }
+
+/// Its sizes, and its holes clear of its edges and of one another.
+Applied sound_plate(const Plate& plate) {
+    const model::Problems problems = model::validate(plate);
+    return problems.empty() ? Applied{} : refused(problems.front().message);
+}
+
+Applied differing_anchors() { return refused(phrase("the detail's anchors are not all alike")); }
 
 /// All anchors alike in the first group, which then fills every hole; false where they differ.
 bool one_group(BaseDetail& detail) {
@@ -116,6 +126,11 @@ double between_in(int count, double extent_in, double edge_in, const std::option
     return spacing_in.value_or((extent_in - 2.0 * edge_in) / (count - 1));
 }
 
+/// Whether holes at this distance from both edges would have passed one another.
+bool past_middle(int count, double extent_in, double edge_in, const std::optional<double>& spacing_in) {
+    return count > 1 && !spacing_in && 2.0 * edge_in >= extent_in;
+}
+
 /// A, B ... Z, then A2, B2 ...
 std::string letter(std::size_t index) {
     constexpr std::size_t letters = 26;
@@ -131,7 +146,7 @@ double hole_width_in(const Hole& hole) {
     return std::get<model::RoundHole>(hole.shape).diameter_in;
 }
 
-bool resize_plate(BaseDetail& detail, double width_in, double depth_in, Holes holes) {
+Applied resize_plate(BaseDetail& detail, double width_in, double depth_in, Holes holes) {
     Plate& plate = on_deck(detail).plate;
     const Position center = center_of(plate.outline);
     const double wider_in = width_in - extent_in(plate.outline, model::PlanAxis::x);
@@ -147,11 +162,12 @@ bool resize_plate(BaseDetail& detail, double width_in, double depth_in, Holes ho
     grow_lower_plates(detail, wider_in, deeper_in);
     packing_follows(detail);
     name_as_cut(detail);
-    return foot_stands_on(detail) && (holes == Holes::laid_out_next || model::validate(plate).empty());
+    if (Applied foot = foot_on_plate(detail); !foot) return foot;
+    return holes == Holes::laid_out_next ? Applied{} : sound_plate(plate);
 }
 
-bool take_plate(BaseDetail& detail, const Plate& plate) {
-    if (!has_every_hole(plate, anchor_groups(detail)) && !one_group(detail)) return false;
+Applied take_plate(BaseDetail& detail, const Plate& plate) {
+    if (!has_every_hole(plate, anchor_groups(detail)) && !one_group(detail)) return differing_anchors();
     const Plate& before = on_deck(detail).plate;
     grow_lower_plates(detail,
                       extent_in(plate.outline, model::PlanAxis::x) - extent_in(before.outline, model::PlanAxis::x),
@@ -159,30 +175,34 @@ bool take_plate(BaseDetail& detail, const Plate& plate) {
     on_deck(detail).plate = plate;
     on_deck(detail).plate_reference.reset();
     packing_follows(detail);
-    return foot_stands_on(detail);
+    return foot_on_plate(detail);
 }
 
-bool set_plate_thickness(BaseDetail& detail, double thickness_in) {
-    if (on_deck(detail).plate.thickness_in == thickness_in) return true;
+Applied set_plate_thickness(BaseDetail& detail, double thickness_in) {
+    if (on_deck(detail).plate.thickness_in == thickness_in) return {};
     on_deck(detail).plate.thickness_in = thickness_in;
     name_as_cut(detail);
-    return true;
+    return {};
 }
 
-bool set_plate_metal(BaseDetail& detail, const std::string& metal) {
-    if (on_deck(detail).plate.metal == metal) return true;
+Applied set_plate_metal(BaseDetail& detail, const std::string& metal) {
+    if (on_deck(detail).plate.metal == metal) return {};
     on_deck(detail).plate.metal = metal;
     name_as_cut(detail);
-    return true;
+    return {};
 }
 
-bool lay_out_holes(BaseDetail& detail, const Pattern& pattern) {
+Applied lay_out_holes(BaseDetail& detail, const Pattern& pattern) {
     Plate& plate = on_deck(detail).plate;
-    if (plate.holes.empty() || !one_group(detail)) return false;
+    if (plate.holes.empty()) return refused(phrase("the plate has no hole for an anchor"));
+    if (!one_group(detail)) return differing_anchors();
     const double hole_in = hole_width_in(plate.holes.front());
     const Position center = center_of(plate.outline);
     const double width_in = extent_in(plate.outline, model::PlanAxis::x);
     const double depth_in = extent_in(plate.outline, model::PlanAxis::y);
+    if (past_middle(pattern.across, width_in, pattern.edge_in, pattern.spacing_x_in) ||
+        past_middle(pattern.deep, depth_in, pattern.edge_in, pattern.spacing_y_in))
+        return refused(phrase("the plate is too small for holes at that distance from its edges"));
     const std::vector<double> columns = places_on_line(
         pattern.across, between_in(pattern.across, width_in, pattern.edge_in, pattern.spacing_x_in), center.x_in);
     const std::vector<double> rows = places_on_line(
@@ -198,10 +218,10 @@ bool lay_out_holes(BaseDetail& detail, const Pattern& pattern) {
     }
     packing_follows(detail);
     name_as_cut(detail);
-    return model::validate(plate).empty();
+    return sound_plate(plate);
 }
 
-bool drill_holes(BaseDetail& detail, double hole_in, Holes holes) {
+Applied drill_holes(BaseDetail& detail, double hole_in, Holes holes) {
     Plate& plate = on_deck(detail).plate;
     bool changes = false;
     for (Hole& hole : plate.holes) {
@@ -210,7 +230,7 @@ bool drill_holes(BaseDetail& detail, double hole_in, Holes holes) {
         hole.shape = drilled;
     }
     if (changes) name_as_cut(detail);
-    return holes == Holes::laid_out_next || model::validate(plate).empty();
+    return holes == Holes::laid_out_next ? Applied{} : sound_plate(plate);
 }
 
 }  // namespace toehold::search

@@ -1,7 +1,8 @@
 #pragma once
-// Changes of the plate. Each returns false where it does not go with the rest of the detail, which is then to be thrown
+// Changes of the plate. Each is refused where it does not go with the rest of the detail, which is then to be thrown
 // away. The post, its weld and what is not named stay as they are.
 #include "model/base_detail.h"
+#include "search/changes/applied.h"
 #include "search/changes/pattern.h"
 
 namespace toehold::search {
@@ -12,15 +13,15 @@ enum class Holes {
 };
 
 /// A rectangle of this size about the center of the outline the plate has.
-[[nodiscard]] bool resize_plate(model::BaseDetail& detail, double width_in, double depth_in, Holes holes);
+Applied resize_plate(model::BaseDetail& detail, double width_in, double depth_in, Holes holes);
 /// This plate in place of the detail's, its anchors in its holes.
-[[nodiscard]] bool take_plate(model::BaseDetail& detail, const model::Plate& plate);
-[[nodiscard]] bool set_plate_thickness(model::BaseDetail& detail, double thickness_in);
-[[nodiscard]] bool set_plate_metal(model::BaseDetail& detail, const std::string& metal);
+Applied take_plate(model::BaseDetail& detail, const model::Plate& plate);
+Applied set_plate_thickness(model::BaseDetail& detail, double thickness_in);
+Applied set_plate_metal(model::BaseDetail& detail, const std::string& metal);
 /// Round holes of the width that the plate's first hole has, one anchor in each; every anchor must be of one kind.
-[[nodiscard]] bool lay_out_holes(model::BaseDetail& detail, const Pattern& pattern);
+Applied lay_out_holes(model::BaseDetail& detail, const Pattern& pattern);
 /// Every hole round and this wide.
-[[nodiscard]] bool drill_holes(model::BaseDetail& detail, double hole_in, Holes holes);
+Applied drill_holes(model::BaseDetail& detail, double hole_in, Holes holes);
 /// Width of the hole, of a slot across it.
 [[nodiscard]] double hole_width_in(const model::Hole& hole);
 

@@ -51,10 +51,10 @@ Kinds kinds_asked(const Asked& asked) {
     return kinds;
 }
 
-bool all_bolts_to_suit(BaseDetail& detail) {
-    if (!all_bolts(detail)) return false;
+Applied all_bolts_to_suit(BaseDetail& detail) {
+    if (!all_bolts(detail)) return meaningless(phrase("screws are tried in the lengths asked for"));
     bolts_to_suit(detail);
-    return true;
+    return {};
 }
 
 Axis lengths(const Asked& asked) {
@@ -72,11 +72,16 @@ Axis patterns(const Asked& asked) {
     const std::vector<std::string> stock = asked_stock(asked.ranges);
     for (const Pattern& pattern : asked.ranges.patterns) {
         axis.options.push_back({label(pattern), [pattern, stock](BaseDetail& detail) {
-                                    return !is_asked_stock(detail, stock) && lay_out_holes(detail, pattern);
+                                    if (is_asked_stock(detail, stock))
+                                        return meaningless(phrase("a stock plate keeps its own holes"));
+                                    return lay_out_holes(detail, pattern);
                                 }});
     }
     if (!stock.empty())
-        axis.options.push_back({"stock", [stock](BaseDetail& detail) { return is_asked_stock(detail, stock); }});
+        axis.options.push_back({"stock", [stock](BaseDetail& detail) {
+                                    if (is_asked_stock(detail, stock)) return Applied{};
+                                    return meaningless(phrase("only a stock plate keeps its own holes"));
+                                }});
     return axis;
 }
 
@@ -99,6 +104,8 @@ Washers washers_by_size(const Asked& asked) {
     return washers;
 }
 
+Applied no_washer() { return refused(phrase("the catalog has no such washer for these anchors")); }
+
 Axis washers(const Asked& asked) {
     Axis axis{"washer", phrase("Washer on the plate"), {}};
     const Washers all = washers_by_size(asked);
@@ -108,11 +115,11 @@ Axis washers(const Asked& asked) {
                                     std::optional<model::Washer> washer;
                                     if (choice != WasherChoice::none) {
                                         const auto found = sizes.find(common_size(detail));
-                                        if (found == sizes.end() || found->second.empty()) return false;
+                                        if (found == sizes.end() || found->second.empty()) return no_washer();
                                         washer = model::Washer{found->second};
                                     }
                                     for (model::AnchorGroup& group : anchor_groups(detail)) group.washer = washer;
-                                    return true;
+                                    return Applied{};
                                 }});
     }
     return axis;
@@ -127,13 +134,14 @@ std::string backing_metal(const Asked& asked) {
 Option backing_option(const BackingChoice& choice, const Asked& asked) {
     switch (choice.kind) {
         case BackingChoice::Kind::none:
-            return {label(choice),
-                    [](BaseDetail& detail) { return !all_bolts(detail) || set_below(detail, std::monostate{}); }};
+            return {label(choice), [](BaseDetail& detail) {
+                        return all_bolts(detail) ? set_below(detail, std::monostate{}) : Applied{};
+                    }};
         case BackingChoice::Kind::wide_washer:
             return {label(choice), [wide = washers_by_size(asked).wide](BaseDetail& detail) {
                         const auto found = wide.find(common_size(detail));
-                        return found != wide.end() && !found->second.empty() &&
-                               set_below(detail, model::Washer{found->second});
+                        if (all_bolts(detail) && (found == wide.end() || found->second.empty())) return no_washer();
+                        return set_below(detail, found == wide.end() ? model::Washer{} : model::Washer{found->second});
                     }};
         case BackingChoice::Kind::plate:
             break;
@@ -151,7 +159,10 @@ Axis backings(const Asked& asked) {
     }
     // A screw has nothing below it, whatever is asked of bolts.
     if (!none && kinds_asked(asked).screws)
-        axis.options.push_back({"screws", [](BaseDetail& detail) { return !all_bolts(detail); }});
+        axis.options.push_back({"screws", [](BaseDetail& detail) {
+                                    if (!all_bolts(detail)) return Applied{};
+                                    return meaningless(phrase("bolts are tried with what was asked for below"));
+                                }});
     return axis;
 }
 

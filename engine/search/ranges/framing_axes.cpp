@@ -18,10 +18,13 @@ struct Before {
     std::vector<std::string> loaded;  ///< ids of the blocks its anchors stand in
 };
 
-bool arrange(BaseDetail& detail, BlockArrangement arrangement, const std::optional<Lumber>& of, const Before& before) {
-    if (arrangement == BlockArrangement::as_is)
-        return blocks_follow(detail, before.base) && (!of || set_block_lumber(detail, *of, before.loaded));
-    if (!of) return false;
+Applied arrange(BaseDetail& detail, BlockArrangement arrangement, const std::optional<Lumber>& of,
+                const Before& before) {
+    if (arrangement == BlockArrangement::as_is) {
+        Applied follow = blocks_follow(detail, before.base);
+        return follow && of ? set_block_lumber(detail, *of, before.loaded) : follow;
+    }
+    if (!of) return refused(phrase("no size is known for a new block"));
     constexpr int doubled = 2;
     switch (arrangement) {
         case BlockArrangement::as_is:
@@ -35,9 +38,11 @@ bool arrange(BaseDetail& detail, BlockArrangement arrangement, const std::option
         case BlockArrangement::flat_rows:
             return blocks_under_rows(detail, *of, Lie::flat, 1, before.loaded);
         case BlockArrangement::doubled_joists:
-            return blocks_under_rows(detail, *of, Lie::upright, 1, before.loaded) && double_joists(detail);
+            if (Applied set = blocks_under_rows(detail, *of, Lie::upright, 1, before.loaded); !set) return set;
+            return double_joists(detail);
         case BlockArrangement::into_next_bay:
-            return blocks_under_rows(detail, *of, Lie::upright, 1, before.loaded) && blocks_into_next_bay(detail);
+            if (Applied set = blocks_under_rows(detail, *of, Lie::upright, 1, before.loaded); !set) return set;
+            return blocks_into_next_bay(detail);
     }
     throw std::logic_error("an arrangement of blocks of no kind");
 }
@@ -77,7 +82,7 @@ Axis ends(const Asked& asked) {
         axis.options.push_back({label(choice), [choice](BaseDetail& detail) {
                                     switch (choice.kind) {
                                         case EndChoice::Kind::as_is:
-                                            return true;
+                                            return Applied{};
                                         case EndChoice::Kind::bolted_angles:
                                             return bolted_angles(detail);
                                         case EndChoice::Kind::hardware:

@@ -37,8 +37,8 @@ void keep(Reader& reader, const std::vector<Value>& values, std::vector<Value>& 
         if (once.size() > most_values) break;  // how many more is not counted: steps can be a hundred thousand
     }
     if (once.size() > most_values) {
-        reader.refuse(std::to_string(once.size()), phrase("at most {} values", most_values),
-                      phrase("too many values for one range"));
+        reader.refuse({}, phrase("at most {} values", most_values),
+                      phrase("more than {} values for one range", most_values));
         return;
     }
     into = std::move(once);
@@ -123,10 +123,11 @@ void read_anchors(Reader& reader, std::string_view values, Ranges& ranges) {
 }
 
 void read_patterns(Reader& reader, std::string_view values, Ranges& ranges) {
-    read_each(reader, values, ranges.patterns,
-              phrase("holes along x by rows along y at their distance from the edges, as 2x2@1 1/2, or at their "
-                     "spacing, as 2x2:4x5"),
-              [](const std::string& text) { return one_or_none(pattern_of(text)); });
+    read_each(
+        reader, values, ranges.patterns,
+        phrase("holes along x by rows along y, up to 12 each and 2 together, at their distance from the edges, as "
+               "2x2@1 1/2, or at their spacing, as 2x2:4x5"),
+        [](const std::string& text) { return one_or_none(pattern_of(text)); });
 }
 
 void read_washers(Reader& reader, std::string_view values, Ranges& ranges) {
@@ -158,9 +159,11 @@ void read_sizes(Reader& reader, std::string_view values, Ranges& ranges) {
 }
 
 void read_ends(Reader& reader, std::string_view values, Ranges& ranges) {
-    read_each(reader, values, ranges.ends,
-              phrase("as-is, angles, or hardware with the least force its report must give, as hardware 1600"),
-              [](const std::string& text) { return one_or_none(end_of(text)); });
+    read_each(
+        reader, values, ranges.ends,
+        phrase("as-is, angles, or hardware with the least force its report must give, 100 to 100,000 lb, as hardware "
+               "1600"),
+        [](const std::string& text) { return one_or_none(end_of(text)); });
 }
 
 struct Key {

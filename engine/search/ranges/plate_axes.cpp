@@ -36,8 +36,10 @@ Axis thicknesses(const Asked& asked) {
     const std::vector<std::string> stock = asked_stock(asked.ranges);
     for (const double thickness_in : asked.ranges.thicknesses_in) {
         axis.options.push_back({units::fraction_in(thickness_in), [thickness_in, stock](BaseDetail& detail) {
-                                    if (is_asked_stock(detail, stock))
-                                        return on_deck(detail).plate.thickness_in == thickness_in;
+                                    if (is_asked_stock(detail, stock)) {
+                                        if (on_deck(detail).plate.thickness_in == thickness_in) return Applied{};
+                                        return refused(phrase("the stock plate has another thickness"));
+                                    }
                                     return set_plate_thickness(detail, thickness_in);
                                 }});
     }
@@ -50,7 +52,10 @@ Axis metals(const Asked& asked) {
     for (const std::string& metal : asked.ranges.metals) {
         if (find(asked.catalog.metals, metal) == nullptr) throw std::invalid_argument("no metal has the id " + metal);
         axis.options.push_back({metal, [metal, stock](BaseDetail& detail) {
-                                    if (is_asked_stock(detail, stock)) return on_deck(detail).plate.metal == metal;
+                                    if (is_asked_stock(detail, stock)) {
+                                        if (on_deck(detail).plate.metal == metal) return Applied{};
+                                        return refused(phrase("the stock plate is of another metal"));
+                                    }
                                     return set_plate_metal(detail, metal);
                                 }});
     }

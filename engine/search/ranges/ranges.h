@@ -68,7 +68,7 @@ struct EndChoice {
         hardware        ///< reported hardware on both sides with the least values `force_lb` stands for
     };
     Kind kind = Kind::as_is;
-    double force_lb = 0.0;  ///< of hardware: allowable up and down, each end, > 0
+    double force_lb = 0.0;  ///< of hardware: allowable up and down, each end, 100 to 100,000
     friend bool operator==(const EndChoice&, const EndChoice&) = default;
 };
 

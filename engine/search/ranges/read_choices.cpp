@@ -105,8 +105,9 @@ std::optional<EndChoice> end_of(const std::string& text) {
     const std::string_view rest = units::trimmed(std::string_view(text).substr(hardware.size()));
     std::optional<double> force_lb = units::parse(rest, units::Kind::force).value;
     if (!force_lb) force_lb = units::parse_number(rest);
-    constexpr double most_lb = 1e5;
-    if (!force_lb || !(*force_lb > 0.0) || *force_lb > most_lb) return std::nullopt;
+    // What is weaker is no hardware for this, and so soft that a post on it finds no equilibrium (common practice).
+    constexpr double least_lb = 100.0, most_lb = 1e5;
+    if (!force_lb || !(*force_lb >= least_lb && *force_lb <= most_lb)) return std::nullopt;
     return EndChoice{EndChoice::Kind::hardware, *force_lb};
 }
 

@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
+#include <memory>
 #include <string>
 
 namespace toehold::search {
@@ -45,23 +47,34 @@ double longest_in(const Resolved& resolved) {
     return std::isfinite(longest) ? std::floor(longest) : 0.0;
 }
 
-Change of_length(std::string id, double length_in, const std::string& name) {
+/// Names of screws by their ids: another change may have made them larger.
+using Names = std::map<std::string, std::string>;
+
+Names screw_names(const catalog::Catalog& catalog) {
+    Names names;
+    for (const catalog::LagScrewSize& row : catalog.lag_screws) names[row.id] = row.name;
+    for (const catalog::WoodScrewSize& row : catalog.wood_screws) names[row.id] = row.name;
+    return names;
+}
+
+Change of_length(std::string id, double length_in, const std::shared_ptr<const Names>& names) {
     return {std::move(id), "length", [length_in](BaseDetail& detail) { return set_screw_length(detail, length_in); },
-            [length_in, name](const BaseDetail& changed) {
+            [length_in, names](const BaseDetail& changed) {
                 return phrase("Replace the anchors: {} x {}, {} long under the head, one in every hole.",
-                              anchor_count(changed), name, Dimension{length_in});
+                              anchor_count(changed), names->at(common_size(changed)), Dimension{length_in});
             },
             "length"};
 }
 
 /// Two inches longer, a common long one, and as long as what is below takes: blocks may be changed for deeper ones too.
-std::vector<Change> longer(const Resolved& resolved, const std::string& name) {
+std::vector<Change> longer(const Resolved& resolved, const catalog::Catalog& catalog) {
     constexpr double step_in = 2.0, common_in = 8.0;
     const double now_in = screw_length_in(resolved.detail);
-    std::vector<Change> changes{of_length("longer-screws", now_in + step_in, name)};
-    if (common_in > now_in + step_in) changes.push_back(of_length("long-screws", common_in, name));
+    const auto names = std::make_shared<const Names>(screw_names(catalog));
+    std::vector<Change> changes{of_length("longer-screws", now_in + step_in, names)};
+    if (common_in > now_in + step_in) changes.push_back(of_length("long-screws", common_in, names));
     if (const double longest = longest_in(resolved); longest > std::max(common_in, now_in + step_in))
-        changes.push_back(of_length("longest-screws", longest, name));
+        changes.push_back(of_length("longest-screws", longest, names));
     return changes;
 }
 
@@ -87,6 +100,53 @@ std::vector<Change> larger_lags(const Resolved& resolved, const catalog::Catalog
     return changes;
 }
 
+/// A size of screw or bolt by its catalog's name.
+struct Named {
+    FastenerSize size;
+    std::string name;
+};
+
+/// The next size of the kind the anchors have that is smaller by 1/16 in or more; a smaller one is set nearer to an
+/// edge.
+template <class Row>
+std::optional<Named> next_smaller(const std::vector<Row>& rows, double than_in, const std::string& grade,
+                                  const catalog::Catalog& catalog) {
+    constexpr double least_in = 0.25, notably_in = 0.06;
+    const Row* next = nullptr;
+    for (const Row& row : rows) {
+        if (row.diameter_in < least_in || row.diameter_in > than_in - notably_in) continue;
+        if (next == nullptr || row.diameter_in > next->diameter_in) next = &row;
+    }
+    if (next == nullptr) return std::nullopt;
+    const std::optional<FastenerSize> size = fastener_size(catalog, next->id, grade);
+    return size ? std::optional(Named{*size, next->name}) : std::nullopt;
+}
+
+std::optional<Named> smaller(const Resolved& resolved, const catalog::Catalog& catalog) {
+    const std::string size = common_size(resolved.detail);
+    const double now_in = resolved.anchors.front().diameter_in;
+    if (catalog::find(catalog.lag_screws, size) != nullptr)
+        return next_smaller(catalog.lag_screws, now_in, {}, catalog);
+    const auto* const bolt = std::get_if<model::ThroughBolt>(&anchor_groups(resolved.detail).front().fastener);
+    if (bolt == nullptr || !all_bolts(resolved.detail)) return std::nullopt;
+    return next_smaller(catalog.bolts, now_in, bolt->grade, catalog);
+}
+
+std::vector<Change> smaller_anchors(const Resolved& resolved, const catalog::Catalog& catalog) {
+    const std::optional<Named> next = smaller(resolved, catalog);
+    if (!next) return {};
+    return {{"smaller-anchors", "anchor",
+             [size = next->size](BaseDetail& detail) {
+                 return set_fastener(detail, size, std::nullopt, Holes::keep_edges);
+             },
+             [name = next->name](const BaseDetail& changed) {
+                 return phrase(
+                     "Use smaller anchors, {} x {}, as long as before, with washers of that size, in a plate whose "
+                     "holes are drilled to {}.",
+                     anchor_count(changed), name, Dimension{hole_width_in(on_deck(changed).plate.holes.front())});
+             }}};
+}
+
 const model::BackingPlate& common_backing() {
     static const model::BackingPlate plate{3.0, 3.0, 0.25, "steel-a36"};
     return plate;
@@ -109,9 +169,9 @@ const catalog::BoltSize* bolt_for(const Resolved& resolved, const catalog::Catal
 Change through_bolts(const catalog::BoltSize& row, const FastenerSize& size) {
     return {"through-bolts", "anchor",
             [size](BaseDetail& detail) {
-                if (all_bolts(detail)) return false;
-                return set_fastener(detail, size, std::nullopt, Holes::keep_edges) &&
-                       set_below(detail, common_backing());
+                if (all_bolts(detail)) return refused(phrase("the anchors are bolts already"));
+                if (Applied set = set_fastener(detail, size, std::nullopt, Holes::keep_edges); !set) return set;
+                return set_below(detail, common_backing());
             },
             [name = row.name](const BaseDetail& changed) {
                 return phrase(
@@ -123,10 +183,11 @@ Change through_bolts(const catalog::BoltSize& row, const FastenerSize& size) {
             }};
 }
 
-bool add_backing(BaseDetail& detail) {
+Applied add_backing(BaseDetail& detail) {
     for (const model::AnchorGroup& group : anchor_groups(detail)) {
         const auto* const bolt = std::get_if<model::ThroughBolt>(&group.fastener);
-        if (bolt == nullptr || bolt->below.index() > 1) return false;  // there is a plate already
+        if (bolt == nullptr || bolt->below.index() > 1)
+            return refused(phrase("a plate lies below the framing already"));
     }
     return set_below(detail, common_backing());
 }
@@ -150,14 +211,12 @@ std::vector<Change> anchor_changes(const Resolved& resolved, const catalog::Cata
     if (const catalog::BoltSize* const bolt = bolt_for(resolved, catalog))
         changes.push_back(through_bolts(*bolt, *fastener_size(catalog, bolt->id, "a307")));
     if (all_bolts(resolved.detail)) changes.push_back(backing_plates());
+    for (Change& change : smaller_anchors(resolved, catalog)) changes.push_back(std::move(change));
     const std::string size = common_size(resolved.detail);
     if (!all_screws(resolved) || size.empty()) return changes;
-    const auto* const lag = catalog::find(catalog.lag_screws, size);
-    const auto* const screw = catalog::find(catalog.wood_screws, size);
-    if (lag != nullptr)
+    if (catalog::find(catalog.lag_screws, size) != nullptr)
         for (Change& change : larger_lags(resolved, catalog)) changes.push_back(std::move(change));
-    for (Change& change : longer(resolved, lag != nullptr ? lag->name : screw != nullptr ? screw->name : size))
-        changes.push_back(std::move(change));
+    for (Change& change : longer(resolved, catalog)) changes.push_back(std::move(change));
     return changes;
 }
 

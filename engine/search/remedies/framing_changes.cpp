@@ -58,11 +58,13 @@ double rim_face_in(const model::Framing& framing) {
     return nearest_in;
 }
 
-/// The change, false also where it leaves every block as it was.
-std::function<bool(BaseDetail&)> if_blocks_differ(std::function<bool(BaseDetail&)> change) {
+/// The change, refused also where it leaves every block as it was.
+std::function<Applied(BaseDetail&)> if_blocks_differ(std::function<Applied(BaseDetail&)> change) {
     return [change = std::move(change)](BaseDetail& detail) {
         const std::vector<Block> before = detail.framing.blocks;
-        return change(detail) && detail.framing.blocks != before;
+        Applied made = change(detail);
+        if (made && detail.framing.blocks == before) return refused(phrase("every block stays as it is"));
+        return made;
     };
 }
 
@@ -112,7 +114,7 @@ Change back_from_rim(const Lumber& of) {
             }};
 }
 
-/// A 4x8 where it goes in, else the deepest that does; then as deep as the joists; then clear of the rim.
+/// A 4x8 where it goes in, else the deepest that does; then as deep as the joists; then wider; then clear of the rim.
 std::vector<Change> upright_blocks(const Resolved& resolved, const catalog::Catalog& catalog) {
     constexpr double deepest_in = 7.25;
     const std::vector<Lumber> sizes = sizes_on_edge(resolved.detail.framing, catalog, deepest_in);
@@ -122,6 +124,9 @@ std::vector<Change> upright_blocks(const Resolved& resolved, const catalog::Cata
     const Lumber common = usual == sizes.end() ? sizes.back() : *usual;
     std::vector<Change> changes{upright("upright-blocks", common, replaced)};
     if (sizes.back().size != common.size) changes.push_back(upright("full-depth-blocks", sizes.back(), replaced));
+    constexpr int wide_in = 6;  // for an anchor that stands too near a 4x block's faces
+    const std::vector<Lumber> wide = sizes_on_edge(resolved.detail.framing, catalog, deepest_in, wide_in);
+    if (!wide.empty()) changes.push_back(upright("wider-blocks", wide.back(), replaced));
     changes.push_back(back_from_rim(common));
     changes.push_back(flat(common, replaced));
     return changes;

@@ -3,6 +3,7 @@
 #include "catalog/catalog.h"
 #include "catalog/resolve.h"
 #include "format/phrase.h"
+#include "search/changes/applied.h"
 
 #include <functional>
 #include <string>
@@ -15,7 +16,7 @@ struct Change {
     std::string id;  ///< unique in the menu, lower case with hyphens: `thicker-plate`
     std::string_view
         axis;  ///< of what it changes, as the axes of a space are named; two of one axis exclude each other
-    std::function<bool(model::BaseDetail&)> apply;  ///< false: does not go with the detail, or changes nothing
+    std::function<Applied(model::BaseDetail&)> apply;  ///< refused: does not go with the detail, or changes nothing
     /// One or two sentences on what is bought and where it goes, read off the changed detail.
     std::function<format::Phrase(const model::BaseDetail& changed)> words;
     /// Steps of one kind share it, the smaller before the larger: where the largest does not mend what is to be mended

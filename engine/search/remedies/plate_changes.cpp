@@ -62,7 +62,8 @@ Change larger(const std::shared_ptr<const BaseDetail>& base, std::string id, dou
                 const model::Outline& outline = on_deck(detail).plate.outline;
                 const double width_in = std::floor(extent_in(outline, PlanAxis::x)) + steps_in;
                 const double depth_in = std::floor(extent_in(outline, PlanAxis::y)) + steps_in;
-                return resize_plate(detail, width_in, depth_in, Holes::keep_edges) && blocks_follow(detail, *base);
+                if (Applied sized = resize_plate(detail, width_in, depth_in, Holes::keep_edges); !sized) return sized;
+                return blocks_follow(detail, *base);
             },
             [had_blocks = !base->framing.blocks.empty()](const BaseDetail& changed) {
                 return larger_words(changed, had_blocks);

@@ -77,8 +77,14 @@ bool bears_on(const Change& change, const std::string& limit) {
 }
 
 Phrase words(const Trial& trial, const std::vector<Change>& menu) {
+    const bool other_plate = std::any_of(trial.changes.begin(), trial.changes.end(),
+                                         [&](std::size_t change) { return menu[change].axis == "plate"; });
     std::vector<Phrase> steps;
-    for (const std::size_t change : trial.changes) steps.push_back(menu[change].words(trial.resolved.detail));
+    for (const std::size_t change : trial.changes) {
+        // Another plate's words name its thickness: one plate is bought, not two.
+        if (other_plate && menu[change].axis == "thickness") continue;
+        steps.push_back(menu[change].words(trial.resolved.detail));
+    }
     if (steps.empty()) return {};
     if (steps.size() == 1) return steps[0];
     if (steps.size() == 2) return phrase("(1) {} (2) {}", steps[0], steps[1]);

@@ -47,6 +47,7 @@ Outcome conclude(const Space& space, const catalog::Catalog& catalog, const Judg
             ++outcome.limits[judgement.limit];
         }
     }
+    outcome.clashes = clashes(space, catalog, judged, all);
     for (const std::size_t place : front_of(outcome.holding)) outcome.front.push_back(outcome.holding[place]);
     misplace(outcome.front, catalog, options);
     if (outcome.holding.empty()) outcome.nearest = nearest_miss(space, catalog, all, options.stop);

@@ -2,6 +2,8 @@
 
 #include "search/run/lines.h"
 
+#include <sys/file.h>
+
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
@@ -74,9 +76,13 @@ Journal::Journal(std::string file, std::string space, bool resume, Judged& judge
     if (there && !fs::is_regular_file(file_, ignored)) throw JournalError(phrase("{}: not a file", file_));
     if (there && !resume && fs::file_size(file_, ignored) > 0)
         throw JournalError(phrase("{}: the journal exists; go on with it by --resume, or name another file", file_));
-    if (there) read(file_, space_, judged);
     out_.reset(std::fopen(file_.c_str(), "ab"));
     if (!out_) refuse(file_, errno);
+    // Two that add to one file would cut each other's lines. Where a file system has no locks nobody is kept out.
+    if (::flock(::fileno(out_.get()), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK)
+        throw JournalError(
+            phrase("{}: another search is writing this journal; wait for it, or name another file", file_));
+    if (there) read(file_, space_, judged);
 }
 
 void Journal::add(const std::vector<Judgement>& judgements) {

@@ -24,8 +24,8 @@ struct JournalError : std::runtime_error {
 class Journal {
   public:
     /// Begins a new file; where one stands there already, goes on with it if `resume`, adding what it says to `judged`,
-    /// and else throws JournalError. Also where it cannot be read or written, has a line that is none, or belongs to
-    /// another space. `space`: its short name.
+    /// and else throws JournalError. Also where it cannot be read or written, another search writes it, it has a line
+    /// that is none, or belongs to another space. `space`: its short name.
     Journal(std::string file, std::string space, bool resume, Judged& judged);
 
     /// Written through to the system before this returns. Throws JournalError.

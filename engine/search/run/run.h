@@ -3,6 +3,7 @@
 // depends on space and catalog alone, not on the number of threads nor on how often the search was stopped and resumed.
 #include "catalog/catalog.h"
 #include "search/nearest/nearest.h"
+#include "search/run/clashes.h"
 #include "search/run/judged.h"
 #include "search/score/score.h"
 #include "search/space/space.h"
@@ -44,6 +45,7 @@ struct Outcome {
     std::vector<Result> holding;                ///< every candidate that holds, in the order of their numbers
     std::vector<Result> front;                  ///< those no other beats in every score, best first
     std::map<std::string, std::size_t> limits;  ///< candidates each check or finding stopped, by its id
+    std::vector<Clash> clashes;                 ///< what keeps the others from being details, the worst first
     std::optional<NearestMiss> nearest;         ///< where nothing holds
     Counts counts;
     bool stopped = false;  ///< before every candidate was judged

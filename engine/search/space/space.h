@@ -3,6 +3,7 @@
 // axis is a candidate, and has a number; it becomes a detail by applying the options to the base, axis by axis.
 #include "catalog/resolve.h"
 #include "format/phrase.h"
+#include "search/changes/applied.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -16,9 +17,9 @@ namespace toehold::search {
 /// One choice along an axis.
 struct Option {
     std::string label;  ///< short, unique along its axis, for tables and files: `6 x 6 in`, `lag-3/8`
-    /// Changes the detail to this choice. False: it does not go with the choices before it, so that there is no such
+    /// Changes the detail to this choice. Refused: it does not go with the choices before it, so that there is no such
     /// candidate. It reads and writes nothing but the detail, for several threads call it at once.
-    std::function<bool(model::BaseDetail&)> apply;
+    std::function<Applied(model::BaseDetail&)> apply;
 };
 
 struct Axis {
