@@ -9,6 +9,7 @@
 #include <filesystem>
 #include <fstream>
 #include <stdexcept>
+#include <utility>
 
 namespace toehold::test {
 namespace {
@@ -50,19 +51,38 @@ void redirect_to_closed_pipe() {
 
 }  // namespace
 
-Ran run_toehold(const std::vector<std::string>& arguments, const Surroundings& surroundings) {
-    const TemporaryFolder own;
-    const std::string folder = own.path().string();
+Running::Running(const std::vector<std::string>& arguments, const Surroundings& surroundings) {
+    const std::string folder = own_.path().string();
     std::ofstream(folder + "/in", std::ios::binary) << surroundings.input;
-    const pid_t child = fork();
-    if (child < 0) throw std::runtime_error("no process");
-    if (child == 0) become_toehold(arguments, surroundings, folder);
+    process_ = fork();
+    if (process_ < 0) throw std::runtime_error("no process");
+    if (process_ == 0) become_toehold(arguments, surroundings, folder);
+}
+
+Running::~Running() {
+    if (process_ < 0) return;
+    kill(process_, SIGKILL);
+    waitpid(process_, nullptr, 0);
+}
+
+bool Running::ended() const {
+    siginfo_t info = {};  // its process stays to be waited for, so that no other can have its number
+    return waitid(P_PID, static_cast<id_t>(process_), &info, WEXITED | WNOHANG | WNOWAIT) == 0 && info.si_pid != 0;
+}
+
+void Running::signal(int number) const { kill(process_, number); }
+
+Ran Running::wait() {
     int state = 0;
-    waitpid(child, &state, 0);
-    const auto said = [&folder](const char* name) {
-        return std::filesystem::exists(folder + name) ? bytes_of(folder + name) : std::string();
+    waitpid(std::exchange(process_, -1), &state, 0);
+    const auto said = [this](const char* name) {
+        return std::filesystem::exists(own_.path() / name) ? bytes_of(own_.path() / name) : std::string();
     };
-    return {WIFEXITED(state) ? WEXITSTATUS(state) : -1, said("/out"), said("/err")};
+    return {WIFEXITED(state) ? WEXITSTATUS(state) : -1, said("out"), said("err")};
+}
+
+Ran run_toehold(const std::vector<std::string>& arguments, const Surroundings& surroundings) {
+    return Running(arguments, surroundings).wait();
 }
 
 }  // namespace toehold::test

@@ -21,7 +21,27 @@ struct Surroundings {
     std::vector<std::string> environment;  ///< `NAME=value`, added to the caller's
 };
 
-/// Runs the program built beside these tests.
+/// The program built beside these tests, while it runs.
+class Running {
+  public:
+    explicit Running(const std::vector<std::string>& arguments, const Surroundings& surroundings = {});
+    ~Running();  ///< ends it
+    Running(const Running&) = delete;
+    Running& operator=(const Running&) = delete;
+    Running(Running&&) = delete;
+    Running& operator=(Running&&) = delete;
+
+    [[nodiscard]] bool ended() const;
+    void signal(int number) const;
+    /// Until it ends; what it said. Once.
+    [[nodiscard]] Ran wait();
+
+  private:
+    TemporaryFolder own_;
+    int process_ = -1;  ///< -1: waited for
+};
+
+/// Runs it to its end.
 [[nodiscard]] Ran run_toehold(const std::vector<std::string>& arguments, const Surroundings& surroundings = {});
 
 }  // namespace toehold::test

@@ -1,4 +1,5 @@
 // `toehold size`: the search, its journal, its workers and what it writes.
+#include "porch.h"
 #include "process.h"
 #include "support/contains.h"
 
@@ -12,6 +13,7 @@
 
 using toehold::test::bytes_of;
 using toehold::test::contains;
+using toehold::test::Porch;
 using toehold::test::Ran;
 using toehold::test::run_toehold;
 using Json = nlohmann::json;
@@ -19,31 +21,6 @@ using Json = nlohmann::json;
 namespace {
 
 namespace fs = std::filesystem;
-
-/// A folder with a detail that is quickly solved (a rigid plate), and the commands on it.
-class Porch {
-  public:
-    Porch() {
-        const fs::path demo = fs::path(TOEHOLD_DATA_FOLDER) / "demo";
-        fs::copy_file(demo / "heron-landing-plates.xml", folder_.path() / "heron-landing-plates.xml");
-        std::string text = bytes_of(demo / "heron-landing-lags-in-deep-blocks.xml");
-        text.replace(text.find("<basis "), 7, "<basis plate=\"rigid\" ");
-        std::ofstream(file()) << text;
-    }
-    [[nodiscard]] std::string file() const { return (folder_.path() / "porch.xml").string(); }
-    [[nodiscard]] fs::path path(const std::string& name) const { return folder_.path() / name; }
-    /// Eight candidates, of which some hold.
-    [[nodiscard]] Ran size(const std::vector<std::string>& more, const std::string& input = {}) const {
-        std::vector<std::string> arguments{"size", file(), "--vary", "thickness=3/8,1/2", "--vary", "length=4,6,8,9"};
-        arguments.insert(arguments.end(), more.begin(), more.end());
-        toehold::test::Surroundings surroundings;
-        surroundings.input = input;
-        return run_toehold(arguments, surroundings);
-    }
-
-  private:
-    toehold::test::TemporaryFolder folder_;
-};
 
 /// Without the line ends of a paragraph.
 std::string one_line(std::string text) {

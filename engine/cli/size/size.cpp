@@ -86,6 +86,7 @@ ExitStatus show(const SizeCommand& command, const SizeInput& input, const Outcom
               : exporting::search_text(name_of(command.file), input.space, outcome, {locale, command.top, currency}));
     say_how_to_go_on(command, outcome, locale);
     if (!write_details(command, outcome, locale)) return ExitStatus::internal_fault;
+    if (outcome.stopped) return ExitStatus::stopped;
     return outcome.holding.empty() ? ExitStatus::not_adequate : ExitStatus::adequate;
 }
 
