@@ -126,7 +126,9 @@ std::vector<Change> upright_blocks(const Resolved& resolved, const catalog::Cata
     if (sizes.back().size != common.size) changes.push_back(upright("full-depth-blocks", sizes.back(), replaced));
     constexpr int wide_in = 6;  // for an anchor that stands too near a 4x block's faces
     const std::vector<Lumber> wide = sizes_on_edge(resolved.detail.framing, catalog, deepest_in, wide_in);
-    if (!wide.empty()) changes.push_back(upright("wider-blocks", wide.back(), replaced));
+    const auto as_deep = std::find_if(wide.begin(), wide.end(), [](const Lumber& one) { return one.size == "6x8"; });
+    if (!wide.empty())
+        changes.push_back(upright("wider-blocks", as_deep == wide.end() ? wide.back() : *as_deep, replaced));
     changes.push_back(back_from_rim(common));
     changes.push_back(flat(common, replaced));
     return changes;
