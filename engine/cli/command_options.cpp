@@ -5,6 +5,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include <map>
+
 namespace toehold::cli {
 namespace {
 
@@ -14,14 +16,18 @@ using format::phrase;
 using format::text;
 
 CLI::Option* add_csv(CLI::App& check, CheckCommand& command, const Locale& locale) {
-    const auto choose = [&command](const std::string& table) {
-        command.csv = table == "anchors" ? CsvTable::anchors : CsvTable::checks;
-    };
+    const std::map<std::string, CsvTable> tables = {{"anchors", CsvTable::anchors},
+                                                    {"checks", CsvTable::checks},
+                                                    {"posts", CsvTable::posts},
+                                                    {"files", CsvTable::files}};
     return check
-        .add_option_function<std::string>("--csv", choose,
-                                          text(phrase("print a table for a spreadsheet, in in, lb and psi"), locale))
-        ->type_name("anchors|checks")
-        ->check(CLI::IsMember({"anchors", "checks"}).description(""));
+        .add_option_function<std::string>(
+            "--csv", [&command, tables](const std::string& table) { command.csv = tables.at(table); },
+            text(phrase("print a table for a spreadsheet, in in, lb and psi: a row an anchor, a result, a post, or a "
+                        "file, sorted by first cause"),
+                 locale))
+        ->type_name("anchors|checks|posts|files")
+        ->check(CLI::IsMember({"anchors", "checks", "posts", "files"}).description(""));
 }
 
 void add_jobs(CLI::App& check, CheckCommand& command, const Locale& locale) {

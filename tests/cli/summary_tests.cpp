@@ -24,6 +24,13 @@ std::size_t lines(const std::string& text) {
     return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
 }
 
+/// The detail with a guard of 30 in, which no code accepts where one is required.
+std::string lowered(std::string detail) {
+    const std::string height = "<guard height=\"";
+    const std::size_t from = detail.find(height) + height.size();
+    return detail.replace(from, detail.find('"', from) - from, "30 in");
+}
+
 /// A folder with two details, one of which holds, their plates, and what its caller puts beside them.
 class Details {
   public:
@@ -43,7 +50,7 @@ class Details {
 
 }  // namespace
 
-TEST_CASE("a folder gives a summary of the base details in it, by name", "[process]") {
+TEST_CASE("a folder gives a summary of the base details in it, what fails first", "[process]") {
     const Details details;
     details.put("notes.txt", "no document");
     fs::create_directory(details.path("below.xml"));
@@ -53,8 +60,11 @@ TEST_CASE("a folder gives a summary of the base details in it, by name", "[proce
     CHECK(ran.out.rfind("2 details: 1 adequate, 1 inadequate, 0 incomplete\n", 0) == 0);
     const std::size_t corner = ran.out.find("heron-landing-corner.xml");
     const std::size_t decking = ran.out.find("heron-landing-decking-only.xml");
-    CHECK(corner < decking);
-    CHECK(decking != std::string::npos);
+    CHECK(decking < corner);
+    CHECK(corner != std::string::npos);
+    CHECK(contains(ran.out, "  INADEQUATE, first cause "));
+    CHECK(contains(ran.out, ": 1\n  heron-landing-decking-only.xml"));
+    CHECK(contains(ran.out, "\n  ADEQUATE: 1\n  heron-landing-corner.xml"));
     for (const char* part :
          {"ADEQUATE", "INADEQUATE", "Also: No anchor reaches a block, joist or rim", "2 not specified"}) {
         CHECK(contains(ran.out, part));
@@ -82,11 +92,7 @@ TEST_CASE("one bad file does not stop the rest, and stands in the table", "[proc
 
 TEST_CASE("where only the guard is too low, the summary names that, and no ratio", "[process][A17]") {
     const Details details;
-    std::string low = toehold::test::bytes_of(details.path("heron-landing-corner.xml"));
-    const std::string height = "<guard height=\"";
-    const std::size_t from = low.find(height) + height.size();
-    low.replace(from, low.find('"', from) - from, "30 in");
-    details.put("a-low.xml", low);
+    details.put("a-low.xml", lowered(toehold::test::bytes_of(details.path("heron-landing-corner.xml"))));
     const Ran ran = run_toehold({"check", details.path("a-low.xml"), details.path("heron-landing-corner.xml")});
     INFO(ran.out << ran.err);
     CHECK(ran.status == 1);
@@ -120,6 +126,46 @@ TEST_CASE("a folder without a base detail cannot be used", "[process][bad-input]
     CHECK(ran.status == 2);
     CHECK(ran.out.empty());
     CHECK(contains(ran.err, "no base detail or project in this folder"));
+}
+
+TEST_CASE("a folder is sorted by first cause: the larger group first, each counted", "[process]") {
+    const Details details;
+    const std::string decking = toehold::test::bytes_of(details.path("heron-landing-decking-only.xml"));
+    details.put("a-low.xml", lowered(toehold::test::bytes_of(details.path("heron-landing-corner.xml"))));
+    details.put("b.xml", decking);
+    details.put("c-broken.xml", "<base-detail");
+    const Ran text = run_toehold({"check", details.path()});
+    INFO(text.out << text.err);
+    // Two rest on boards alone, one is too low: the two come first, though its name is the last but one.
+    const std::vector<std::string> order{": 2\n  b.xml", "heron-landing-decking-only.xml", ": 1\n  a-low.xml",
+                                         "UNUSABLE: 1\n  c-broken.xml", "ADEQUATE: 1\n  heron-landing-corner.xml"};
+    std::size_t at = 0;
+    for (const std::string& part : order) {
+        INFO(part);
+        const std::size_t found = text.out.find(part, at);
+        REQUIRE(found != std::string::npos);
+        at = found;
+    }
+    const Ran csv = run_toehold({"check", "--csv", "files", details.path()});
+    CHECK(csv.status == 2);
+    CHECK(csv.out.rfind("file,detail,verdict,first cause,", 0) == 0);
+    REQUIRE(lines(csv.out) == 6);
+    CHECK(csv.out.find("b.xml,") < csv.out.find("a-low.xml,"));
+    CHECK(contains(csv.out, "c-broken.xml,,unusable,"));
+}
+
+TEST_CASE("JSON of several files names each, also those that cannot be used", "[process][bad-input]") {
+    const Details details;
+    details.put("a-broken.xml", "<base-detail");
+    const Ran ran = run_toehold({"check", "--json", details.path()});
+    CHECK(ran.status == 2);
+    const Json json = Json::parse(ran.out);
+    REQUIRE(json.size() == 3);
+    CHECK(json[0]["schema"] == "toehold.unusable/1");
+    CHECK(json[0]["file"] == details.path("a-broken.xml"));
+    CHECK(json[0]["problems"][0]["line"] == 1);
+    CHECK(json[1]["file"] == details.path("heron-landing-corner.xml"));
+    CHECK(json[1]["schema"] == "toehold.review/1");
 }
 
 TEST_CASE("one thread and several print the same, to the byte", "[process]") {
@@ -162,12 +208,12 @@ TEST_CASE("tables for a spreadsheet have a heading and a row for each anchor or 
 
 TEST_CASE("what a reader of its own says of the tables for a spreadsheet", "[process]") {
     const Details details;
-    for (const char* table : {"anchors", "checks"}) {
+    for (const char* table : {"anchors", "checks", "posts", "files"}) {
         const std::string file = details.path("table.csv");
         std::ofstream(file, std::ios::binary) << run_toehold({"check", "--csv", table, details.path()}).out;
         const std::string program =
             "import csv,sys;rows=list(csv.reader(open(sys.argv[1],newline=''),strict=True));"
-            "sys.exit(len(rows)<9 or len(set(map(len,rows)))!=1)";
+            "sys.exit(len(rows)<3 or len(set(map(len,rows)))!=1)";
         std::string command = "python3 -c \"";
         command.append(program).append("\" '").append(file).append("'");
         CHECK(std::system(command.c_str()) == 0);

@@ -115,6 +115,8 @@ std::string table(const std::vector<Column>& all, const std::vector<Row>& rows) 
     fit_page(widths, all);
     std::string text = heading_lines(all, widths);
     for (const Row& row : rows) {
+        if (!row.above.empty())
+            text += (&row == &rows.front() ? "" : "\n") + paragraph(row.above, std::string(indent, ' '));
         text += lines_of(row.cells, all, widths, false);
         for (const std::string& below : row.below) text += paragraph(below, std::string(2 * indent, ' '));
     }

@@ -16,6 +16,7 @@ struct Column {
 struct Row {
     std::vector<std::string> cells;  ///< as many as columns
     std::vector<std::string> below;  ///< paragraphs under the row, across the page; may be empty
+    std::string above = {};          ///< heads this row and those that follow it, across the page; may be empty
 };
 
 /// Headings, then rows, two blanks in and two between columns. No headings at all: no heading line.

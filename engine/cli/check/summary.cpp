@@ -1,4 +1,4 @@
-#include "cli/summary.h"
+#include "cli/check/summary.h"
 
 #include "export/text/columns.h"
 #include "export/text/table.h"
@@ -8,6 +8,8 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <tuple>
+#include <utility>
 
 namespace toehold::cli {
 namespace {
@@ -31,7 +33,7 @@ fs::path common_folder(const std::vector<SummaryRow>& rows) {
 
 long count(const std::vector<SummaryRow>& rows, std::optional<Verdict> verdict) {
     return std::count_if(rows.begin(), rows.end(), [&](const SummaryRow& row) {
-        return row.headline ? verdict == row.headline->verdict : !verdict;
+        return row.begun && (row.headline ? verdict == row.headline->verdict : !verdict);
     });
 }
 
@@ -45,7 +47,25 @@ std::string first_line(const std::vector<SummaryRow>& rows, const Locale& locale
     }
     if (const long unusable = count(rows, std::nullopt); unusable > 0)
         line = phrase("{}, {} unusable", std::move(line), unusable);
+    const long left = std::count_if(rows.begin(), rows.end(), [](const SummaryRow& row) { return !row.begun; });
+    if (left > 0) line = phrase("{}, {} not reviewed (stopped)", std::move(line), left);
     return exporting::paragraph(format::text(line, locale));
+}
+
+/// Where a verdict stands among groups: what must go back to its writer first.
+int place_of(const std::optional<Verdict>& verdict) {
+    if (!verdict) return 2;
+    return *verdict == Verdict::inadequate ? 0 : *verdict == Verdict::incomplete ? 1 : 3;
+}
+
+Phrase group_words(const CauseGroup& group) {
+    const std::size_t count = group.rows.size();
+    if (!group.verdict) return phrase("UNUSABLE: {}", count);
+    const Phrase verdict = wording::word(*group.verdict);
+    if (*group.verdict == Verdict::adequate) return phrase("{}: {}", verdict, count);
+    if (group.cause.empty()) return phrase("{}, no check could be made: {}", verdict, count);
+    return *group.verdict == Verdict::incomplete ? phrase("{}, not specified: {}: {}", verdict, group.cause, count)
+                                                 : phrase("{}, first cause {}: {}", verdict, group.cause, count);
 }
 
 std::string findings_cell(const review::Counts& counts, const Locale& locale) {
@@ -64,27 +84,53 @@ Row summary_row(const SummaryRow& row, bool bare_name, const Locale& locale) {
     if (!row.headline)
         return {{file, format::text(phrase("UNUSABLE"), locale), "-", "-"}, {format::text(row.trouble, locale)}};
     const std::optional<double>& ratio = row.headline->ratio;
-    return {
-        {file, format::text(wording::word(row.headline->verdict), locale),
-         ratio ? format::ratio_text(*ratio) : std::string("-"), findings_cell(row.headline->counts, locale)},
-        {format::text(row.headline->cause.empty() ? phrase("no check could be made") : row.headline->cause, locale)}};
+    const Phrase& words = row.headline->words;
+    return {{file, format::text(wording::word(row.headline->verdict), locale),
+             ratio ? format::ratio_text(*ratio) : std::string("-"), findings_cell(row.headline->counts, locale)},
+            {format::text(words.empty() ? phrase("no check could be made") : words, locale)}};
 }
 
 }  // namespace
 
 Headline headline(const review::Review& review) {
-    Headline headline{review.verdict, wording::cause(review), std::nullopt, review.facts.counts};
+    Headline headline{review.detail,          review.verdict, review::cause_of(review),
+                      wording::cause(review), std::nullopt,   review.facts.counts};
     const bool by_a_check =
-        review.verdict == review::Verdict::adequate || (review.facts.first_cause && !review.facts.first_finding);
+        review.verdict == Verdict::adequate || (review.facts.first_cause && !review.facts.first_finding);
     if (by_a_check) headline.ratio = review.governing.ratio;
     return headline;
+}
+
+std::vector<CauseGroup> by_first_cause(const std::vector<SummaryRow>& rows) {
+    std::vector<CauseGroup> groups;
+    for (const SummaryRow& row : rows) {
+        if (!row.begun) continue;
+        CauseGroup own;
+        if (row.headline) own.verdict = row.headline->verdict;
+        if (row.headline && row.headline->verdict != Verdict::adequate) own.cause = row.headline->cause.title;
+        auto group = std::find_if(groups.begin(), groups.end(), [&own](const CauseGroup& one) {
+            return one.verdict == own.verdict && one.cause == own.cause;
+        });
+        if (group == groups.end()) group = groups.insert(groups.end(), std::move(own));
+        group->rows.push_back(&row);
+    }
+    std::stable_sort(groups.begin(), groups.end(), [](const CauseGroup& one, const CauseGroup& other) {
+        return std::make_tuple(place_of(one.verdict), other.rows.size(), format::english(one.cause)) <
+               std::make_tuple(place_of(other.verdict), one.rows.size(), format::english(other.cause));
+    });
+    return groups;
 }
 
 std::string summary_text(const std::vector<SummaryRow>& rows, const Locale& locale) {
     const fs::path folder = common_folder(rows);
     std::vector<Row> lines;
     lines.reserve(rows.size());
-    for (const SummaryRow& row : rows) lines.push_back(summary_row(row, !folder.empty(), locale));
+    for (const CauseGroup& group : by_first_cause(rows)) {
+        for (const SummaryRow* row : group.rows) {
+            lines.push_back(summary_row(*row, !folder.empty(), locale));
+            if (row == group.rows.front()) lines.back().above = format::text(group_words(group), locale);
+        }
+    }
     std::string text = first_line(rows, locale);
     if (!folder.empty()) text += exporting::paragraph(format::text(phrase("in {}", folder.string()), locale));
     const std::vector<exporting::Column> columns = {{format::text(phrase("file"), locale)},
