@@ -16,6 +16,8 @@ struct PaperWishes {
     std::string date;     ///< ISO 8601 day, or `none`; empty: today
     paper::PaperSize paper = paper::PaperSize::letter;
     units::System system = units::System::us;
+    std::string revision = {};  ///< on the paper, and in the name of a file that is not named; empty: none
+    std::string link = {};      ///< URL under which a site page can be fetched; empty: none
 };
 
 struct PaperCommand {

@@ -3,6 +3,7 @@
 #include "cli/console.h"
 #include "cli/opened_detail.h"
 #include "cli/paper_command.h"
+#include "cli/project/project_papers.h"
 #include "cli/review_file.h"
 #include "search/remedies/remedies.h"
 #include "xml/document/file.h"
@@ -44,6 +45,14 @@ review::Review needed_review(paper::Kind kind, const OpenedDetail& opened) {
     return review;
 }
 
+/// The customary name, with the revision before its ending; a project's papers get theirs with the plate's.
+std::string unnamed_output(const PaperCommand& command, const std::string& named, bool project) {
+    const std::string name = paper::customary_name(command.kind, named);
+    const std::string& revision = command.wishes.revision;
+    const bool alone = !project || command.kind != paper::Kind::shop_drawing;
+    return revision.empty() || !alone ? name : std::string(name).insert(name.rfind('.'), "-rev" + revision);
+}
+
 }  // namespace
 
 std::string name_on_paper(const std::string& file) {
@@ -58,6 +67,8 @@ paper::Issue issue_of(const PaperWishes& wishes, const std::string& file, const 
     issue.program = "Toehold " TOEHOLD_VERSION;
     issue.locale = {wishes.system, spoken.catalogue};
     issue.paper = wishes.paper;
+    issue.revision = wishes.revision;
+    issue.link = wishes.link;
     return issue;
 }
 
@@ -80,8 +91,9 @@ bool write_paper(const std::string& file, const std::string& bytes, const format
 ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
     const std::vector<std::string> endings = paper::endings(command.kind);
     const std::string named = command.file == standard_input ? "base-detail.xml" : name_on_paper(command.file);
+    const bool project = is_project(command);
     const std::string output =
-        command.wishes.output.empty() ? paper::customary_name(command.kind, named) : command.wishes.output;
+        command.wishes.output.empty() ? unnamed_output(command, named, project) : command.wishes.output;
     const std::string ending = ending_of(output);
     if (std::find(endings.begin(), endings.end(), ending) == endings.end()) {
         complain(format::phrase("\"{}\" is not a file this paper can be written to; accepted endings: {}", output,
@@ -89,6 +101,7 @@ ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
                  locale);
         return ExitStatus::unusable_input;
     }
+    if (project) return write_project_papers(command, output, locale);
     const std::optional<OpenedDetail> opened = open_detail(command.file, command.data, command.plugins, locale);
     if (!opened) return ExitStatus::unusable_input;
     const review::Review review = needed_review(command.kind, *opened);

@@ -14,6 +14,10 @@ struct Issue {
     std::string program;         ///< `Toehold 0.6.0`
     format::Locale locale = {};  ///< units and language of whoever reads it
     PaperSize paper = PaperSize::letter;
+    std::string marks = {};     ///< of the posts it is for, `P1 to P12`; empty: not said
+    std::size_t quantity = 0;   ///< how many of the part are to be made; 0: not said
+    std::string revision = {};  ///< of the paper; empty: none
+    std::string link = {};      ///< where a site page can be fetched, an URL; empty: nowhere
 };
 
 }  // namespace toehold::paper

@@ -33,7 +33,9 @@ struct Issue;
 
 /// The plate for a laser or plasma table, DXF R12: outline and holes closed, at net size, on layers of their own. In
 /// inches or mm, which the file says. Round corners and slot ends are true arcs.
-[[nodiscard]] std::string cutting_file(const model::Plate& plate, const format::Locale& locale);
+/// `order`: further lines among the notes that are not cut: marks, quantity, revision.
+[[nodiscard]] std::string cutting_file(const model::Plate& plate, const format::Locale& locale,
+                                       const std::vector<std::string>& order = {});
 
 /// One page for whoever builds what is under the boards, legible at arm's length.
 [[nodiscard]] Sheet site_sheet(const review::Review& review, const Issue& issue);

@@ -60,12 +60,14 @@ void add_notes(dxf::Drawing& file, const std::vector<std::string>& lines, double
 
 }  // namespace
 
-std::string cutting_file(const model::Plate& plate, const format::Locale& locale) {
+std::string cutting_file(const model::Plate& plate, const format::Locale& locale,
+                         const std::vector<std::string>& order) {
     constexpr int decimals_in = 6, decimals_mm = 5;
     const bool si = locale.system == units::System::si;
     const double scale = format::in_system(1.0, "in", locale.system).value;
     dxf::Drawing file;
     file.comments = notes(plate, locale);
+    file.comments.insert(file.comments.end(), order.begin(), order.end());
     file.layers = layers();
     file.decimals = si ? decimals_mm : decimals_in;
     const drawing::Box box = outline_box_in(plate.outline);

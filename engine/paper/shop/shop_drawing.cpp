@@ -5,6 +5,7 @@
 #include "paper/shop/shop_notes.h"
 #include "paper/shop/title_block.h"
 #include "paper/shop/view_layout.h"
+#include "paper/weight.h"
 #include "paper/words.h"
 
 #include "drawing/annotation/labels.h"
@@ -37,6 +38,20 @@ PaperSize large(PaperSize paper) {
 
 std::string or_else(const std::string& words, const char* otherwise) { return words.empty() ? otherwise : words; }
 
+/// Under the part: which posts it is for, how many, what the plate weighs, and the paper's revision.
+void add_order(shop::TitleBlock& block, const Draft& draft) {
+    const Issue& issue = draft.issue;
+    const auto say = [&issue](const Phrase& words) { return format::text(words, issue.locale); };
+    const std::string weight = weight_words(plate_weight_lb(draft.resolved), issue.locale.system);
+    const std::string quantity = issue.quantity > 0 ? std::to_string(issue.quantity) : std::string("–");
+    constexpr std::ptrdiff_t after_part = 3;
+    block.rows.insert(block.rows.begin() + after_part,
+                      {{say(phrase("Mark")), or_else(issue.marks, "–"), 2.2, true},
+                       {say(phrase("Quantity")), quantity, 0.9, true},
+                       {say(phrase("Plate weighs")), weight, 1.2},
+                       {say(phrase("Revision")), or_else(issue.revision, "–"), 0.9, true}});
+}
+
 shop::TitleBlock title_block(const Draft& draft, double scale) {
     const model::BaseDetail& detail = draft.resolved.detail;
     const Issue& issue = draft.issue;
@@ -45,21 +60,24 @@ shop::TitleBlock title_block(const Draft& draft, double scale) {
     const format::Locale& locale = issue.locale;
     const auto say = [&locale](const Phrase& words) { return format::text(words, locale); };
     const units::System system = locale.system;
-    return {{{{say(phrase("Project")), or_else(project, "–"), 3.0}, {say(phrase("Date")), or_else(issue.date, " ")}},
-             {{say(phrase("Detail")), or_else(detail.name, "–"), 1.0, true}},
-             {{say(phrase("Part")), or_else(on_deck(detail).plate.name, on_deck(detail).plate.id.c_str()), 2.0, true},
-              {say(phrase("Thickness")), drawing::length_words(on_deck(detail).plate.thickness_in, system)}},
-             {{say(phrase("Material")), on_deck(draft.resolved).plate_metal.name},
-              {say(phrase("Finish, not specified: by order")), " "}},
-             {{say(phrase("Post")), say(shop::post_words(draft.resolved, system))}},
-             {{say(phrase("Weld")), say(shop::weld_words(draft.resolved, system)), 2.0},
-              {say(phrase("Units")), system == units::System::si ? "mm" : say(phrase("inches"))}},
-             {{say(phrase("Scale")), say(scale_words(scale))},
-              {say(phrase("Third-angle projection")), "", 1.3, false, true},
-              {say(phrase("Checked")), " ", 1.3}},
-             {{say(phrase("File")), or_else(issue.file, "–")}},
-             {{say(phrase("Input SHA-256")), draft.input_sha256.substr(0, digits)},
-              {say(phrase("Program")), issue.program}}}};
+    shop::TitleBlock block{
+        {{{say(phrase("Project")), or_else(project, "–"), 3.0}, {say(phrase("Date")), or_else(issue.date, " ")}},
+         {{say(phrase("Detail")), or_else(detail.name, "–"), 1.0, true}},
+         {{say(phrase("Part")), or_else(on_deck(detail).plate.name, on_deck(detail).plate.id.c_str()), 2.0, true},
+          {say(phrase("Thickness")), drawing::length_words(on_deck(detail).plate.thickness_in, system)}},
+         {{say(phrase("Material")), on_deck(draft.resolved).plate_metal.name},
+          {say(phrase("Finish, not specified: by order")), " "}},
+         {{say(phrase("Post")), say(shop::post_words(draft.resolved, system))}},
+         {{say(phrase("Weld")), say(shop::weld_words(draft.resolved, system)), 2.0},
+          {say(phrase("Units")), system == units::System::si ? "mm" : say(phrase("inches"))}},
+         {{say(phrase("Scale")), say(scale_words(scale))},
+          {say(phrase("Third-angle projection")), "", 1.3, false, true},
+          {say(phrase("Checked")), " ", 1.3}},
+         {{say(phrase("File")), or_else(issue.file, "–")}},
+         {{say(phrase("Input SHA-256")), draft.input_sha256.substr(0, digits)},
+          {say(phrase("Program")), issue.program}}}};
+    if (!issue.marks.empty() || !issue.revision.empty()) add_order(block, draft);
+    return block;
 }
 
 constexpr layout::Style note_style{};

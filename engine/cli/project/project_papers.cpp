@@ -1,0 +1,110 @@
+#include "cli/project/project_papers.h"
+
+#include "cli/console.h"
+#include "cli/data_folder.h"
+#include "cli/plugins.h"
+#include "cli/resolve_project.h"
+#include "cli/review_file.h"
+#include "paper/page/site_page.h"
+#include "paper/project/near_post.h"
+#include "paper/project/plate_papers.h"
+#include "xml/document/file.h"
+
+#include <filesystem>
+#include <utility>
+
+namespace toehold::cli {
+namespace {
+
+using format::Locale;
+using format::phrase;
+
+struct OpenedProject {
+    catalog::Catalog catalog;
+    ResolvedProject input;  ///< with its project
+};
+
+std::optional<OpenedProject> open_project(const PaperCommand& command, const Locale& locale) {
+    if (!load_plugins(command.plugins, locale)) return std::nullopt;
+    std::optional<catalog::Catalog> catalog = load_catalog(command.data, locale);
+    if (!catalog) return std::nullopt;
+    ResolvedProject input = resolve_project(command.file, *catalog);
+    complain(input.problems, locale);
+    if (!input.project) return std::nullopt;
+    return OpenedProject{std::move(*catalog), std::move(input)};
+}
+
+/// `porch-line-post-revA.pdf` for `porch.pdf`.
+std::string name_of_paper(const std::string& output, const std::string& plate, const std::string& revision) {
+    const std::filesystem::path path(output);
+    std::string name = path.stem().string() + "-" + plate;
+    if (!revision.empty()) name += "-rev" + revision;
+    return (path.parent_path() / (name + path.extension().string())).string();
+}
+
+ExitStatus write_plates(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
+                        const Locale& locale) {
+    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
+    for (const paper::PlatePaper& made :
+         paper::plate_papers(ending_of(output), opened.input.posts, opened.input.sha256, issue)) {
+        const std::string file = name_of_paper(output, made.name, command.wishes.revision);
+        if (!write_paper(file, made.bytes, locale)) return ExitStatus::internal_fault;
+    }
+    return ExitStatus::adequate;
+}
+
+/// Each post reviewed within its project, and described as it is built.
+paper::SiteSubject subject_of(const OpenedProject& opened) {
+    const model::Project& project = *opened.input.project;
+    review::ProjectReview reviewed =
+        review::review_project(project, opened.input.posts, opened.input.sha256, opened.input.lines);
+    paper::SiteSubject subject{project.name, project.note, reviewed.verdict, opened.input.sha256, {}};
+    for (review::PostReview& one : reviewed.posts) {
+        catalog::Resolution built = catalog::resolve(paper::detail_at_post(project, one.post), opened.catalog);
+        // What the whole project's catalog rows were found for is found for a part of it.
+        if (built.resolved) one.review.resolved = std::move(*built.resolved);
+        subject.posts.push_back({one.post.id, std::move(one.review), one.post});
+    }
+    for (const model::GuardLine& line : project.guard_lines) subject.lines.push_back(line.posts);
+    return subject;
+}
+
+ExitStatus write_site(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
+                      const Locale& locale) {
+    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
+    const paper::SiteSubject subject = subject_of(opened);
+    const std::string bytes =
+        ending_of(output) == "html" ? paper::site_page(subject, issue) : paper::site_book(subject, issue);
+    return write_paper(output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;
+}
+
+ExitStatus refused(const format::Phrase& why, const Locale& locale) {
+    complain(why, locale);
+    return ExitStatus::unusable_input;
+}
+
+}  // namespace
+
+bool is_project(const PaperCommand& command) {
+    return command.file != standard_input && xml::document_kind(command.file) == xml::DocumentKind::project;
+}
+
+ExitStatus write_project_papers(const PaperCommand& command, const std::string& output, const Locale& locale) {
+    const bool shop = command.kind == paper::Kind::shop_drawing, site = command.kind == paper::Kind::site_sheet;
+    if (!shop && !site) {
+        return refused(phrase("{} is a project; of a project there are: toehold check, bill, site, and draw without "
+                              "--view",
+                              command.file),
+                       locale);
+    }
+    const std::string ending = ending_of(output);
+    if (site && ending != "html" && ending != "pdf") {
+        return refused(
+            phrase("\"{}\": a project's site sheets are several pages; accepted endings: .html, .pdf", output), locale);
+    }
+    const std::optional<OpenedProject> opened = open_project(command, locale);
+    if (!opened) return ExitStatus::unusable_input;
+    return shop ? write_plates(command, *opened, output, locale) : write_site(command, *opened, output, locale);
+}
+
+}  // namespace toehold::cli
