@@ -3,6 +3,7 @@
 #include "drawing/drawings.h"
 #include "paper/document.h"
 #include "paper/issue.h"
+#include "paper/page/site_page.h"
 #include "paper/papers.h"
 #include "review/review.h"
 
@@ -50,7 +51,7 @@ std::vector<std::string> endings(Kind kind) {
         case Kind::shop_drawing:
             return {"pdf", "svg", "png", "dxf"};
         case Kind::site_sheet:
-            return {"pdf", "svg", "png"};
+            return {"pdf", "svg", "png", "html"};
         case Kind::plan:
         case Kind::section:
         case Kind::elevation:
@@ -74,6 +75,7 @@ std::string paper_file(Kind kind, std::string_view ending, const review::Review&
             return sheet_file(shop_drawing(review.resolved, review.input_sha256, issue), ending,
                               format::text(format::phrase("{}: shop drawing", name), issue.locale), issue);
         case Kind::site_sheet:
+            if (ending == "html") return site_page(site_subject(review, issue), issue);
             return sheet_file(site_sheet(review, issue), ending,
                               format::text(format::phrase("{}: site sheet", name), issue.locale), issue);
         case Kind::plan:

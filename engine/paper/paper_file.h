@@ -16,7 +16,7 @@ struct Issue;
 enum class Kind {
     report,        ///< calculation report: pdf
     shop_drawing,  ///< pdf, svg, png, and dxf for the plate alone
-    site_sheet,    ///< pdf, svg, png
+    site_sheet,    ///< pdf, svg, png, and html: the site page
     letter,        ///< comment letter: pdf
     plan,          ///< the drawing alone: svg, pdf, png
     section,       ///< the same

@@ -39,6 +39,13 @@ struct Reader {
 [[nodiscard]] Instructions look_for(const Reader& reader);
 [[nodiscard]] Instructions do_not(const Reader& reader);
 
+// instructions.cpp
+/// Everything the sheet says of a detail: what goes in, what to look at before it is closed, what not to do.
+struct AllInstructions {
+    Instructions in, look, dont;
+};
+[[nodiscard]] AllInstructions all_instructions(const Reader& reader);
+
 // fastening_words.cpp
 struct Fastening {
     format::Phrase what;  ///< kind, count, size: `3 nails 16d common, 0.162 x 3 1/2 in.`

@@ -19,12 +19,6 @@ constexpr Lettering words_lettering{TextSize::normal};
 constexpr Lettering name_lettering{TextSize::large, true};
 constexpr Lettering banner_lettering{TextSize::title, true};
 
-/// A note's first sentence: what the detail is, or that it is invented.
-std::string first_sentence(const std::string& note) {
-    const std::size_t stop = note.find(". ");
-    return stop == std::string::npos ? note : note.substr(0, stop + 1);
-}
-
 std::string subtitle(const review::Review& review, const Issue& issue) {
     const std::string project = project_of(issue, review.resolved.detail);
     std::vector<Phrase> words{phrase("Site sheet: what goes under the boards.")};
@@ -43,17 +37,6 @@ Phrase origin(const review::Review& review, const Issue& issue) {
 }
 
 bool adequate(const review::Review& review) { return review.verdict == review::Verdict::adequate; }
-
-std::string banner_words(const review::Review& review, const format::Locale& locale) {
-    return format::text(
-        adequate(review) ? phrase("ADEQUATE: build exactly as drawn") : phrase("DO NOT BUILD THIS AS DRAWN"), locale);
-}
-
-Phrase banner_reason(const review::Review& review) {
-    if (adequate(review))
-        return phrase("All checks pass for this wood, these fasteners and these places, and for no others.");
-    return phrase("{}. {}", wording::word(review.verdict), wording::verdict_reason(review));
-}
 
 /// No more than so many lines; what is cut off is in the report.
 std::vector<std::string> at_most(std::vector<std::string> lines, std::size_t most, const std::string& more) {
@@ -74,6 +57,28 @@ double banner_scale(const PageWords& page, const PagePlan& plan, const review::R
 
 }  // namespace
 
+std::string first_sentence(const std::string& note) {
+    const std::size_t stop = note.find(". ");
+    return stop == std::string::npos ? note : note.substr(0, stop + 1);
+}
+
+Phrase banner_words(review::Verdict verdict) {
+    return verdict == review::Verdict::adequate ? phrase("ADEQUATE: build exactly as drawn")
+                                                : phrase("DO NOT BUILD THIS AS DRAWN");
+}
+
+Phrase banner_reason(const review::Review& review) {
+    if (adequate(review))
+        return phrase("All checks pass for this wood, these fasteners and these places, and for no others.");
+    return phrase("{}. {}", wording::word(review.verdict), wording::verdict_reason(review));
+}
+
+Phrase sheet_cautions() {
+    return phrase(
+        "* customary practice, not a code value. Go by the figures; do not scale drawings. Where the site "
+        "differs, stop and ask. A design aid: local code and the authority having jurisdiction govern.");
+}
+
 double add_head(PageWords& page, std::vector<Placed>& others, const PagePlan& plan, const review::Review& review,
                 const Issue& issue) {
     constexpr double pad_mm = 2.2, stop_mm = 7.0;
@@ -84,7 +89,7 @@ double add_head(PageWords& page, std::vector<Placed>& others, const PagePlan& pl
     top_mm = page.add_lines(plan.left_mm, top_mm, under, words_lettering) + 1.5;
 
     const double frame_top_mm = top_mm;
-    const std::string words = banner_words(review, issue.locale);
+    const std::string words = format::text(banner_words(review.verdict), issue.locale);
     PageWords banner(banner_scale(page, plan, review, words));
     const double words_mm = banner.scale() * drawing::text_width_mm(words, banner_lettering);
     top_mm = banner.add_line(plan.left_mm + 0.5 * (plan.width_mm - words_mm), top_mm + 0.5 * pad_mm, words,
@@ -101,11 +106,7 @@ double add_head(PageWords& page, std::vector<Placed>& others, const PagePlan& pl
 
 double add_foot(PageWords& page, const PagePlan& plan, const review::Review& review, const Issue& issue) {
     constexpr double sign_mm = 4.0, gap_mm = 1.0;
-    const std::string cautions_words = sentences(
-        {phrase("* customary practice, not a code value. Go by the figures; do not scale drawings. Where the site "
-                "differs, stop and ask. A design aid: local code and the authority having jurisdiction govern."),
-         origin(review, issue)},
-        issue.locale);
+    const std::string cautions_words = sentences({sheet_cautions(), origin(review, issue)}, issue.locale);
     const auto cautions = page.broken(cautions_words, plan.width_mm, words_lettering);
     const double line_mm = page.line_mm(TextSize::normal);
     const double top_mm = plan.foot_mm - (static_cast<double>(cautions.size()) + 1.0) * line_mm - sign_mm - gap_mm;

@@ -2,6 +2,7 @@
 // The site sheet's page: where banner, drawings, lists and foot stand, at the largest lettering that lets them.
 #include "paper/papers.h"
 #include "paper/site/page_words.h"
+#include "review/facts.h"
 
 #include <optional>
 
@@ -17,6 +18,13 @@ struct PagePlan {
 };
 
 // site_banner.cpp
+/// May it be built, in a few words, and why.
+[[nodiscard]] format::Phrase banner_words(review::Verdict verdict);
+[[nodiscard]] format::Phrase banner_reason(const review::Review& review);
+/// What holds for every sheet.
+[[nodiscard]] format::Phrase sheet_cautions();
+/// A note's first sentence: what the detail is, or that it is invented.
+[[nodiscard]] std::string first_sentence(const std::string& note);
 /// What it is and whether it may be built. Returns where it ends.
 double add_head(PageWords& page, std::vector<Placed>& others, const PagePlan& plan, const review::Review& review,
                 const Issue& issue);

@@ -26,19 +26,7 @@ struct Lists {
     double left_mm = 0.0, right_mm = 0.0;  ///< widths
 };
 
-struct Words {
-    Instructions in, look, dont;
-};
-
-Words words_of(const Reader& reader) {
-    Words words{block_instructions(reader), look_for(reader), do_not(reader)};
-    for (Instructions more :
-         {block_end_instructions(reader), anchor_instructions(reader), surrounding_instructions(reader)})
-        std::move(more.begin(), more.end(), std::back_inserter(words.in));
-    return words;
-}
-
-Lists set_lists(const PageWords& page, const Words& words, double width_mm, double share,
+Lists set_lists(const PageWords& page, const AllInstructions& words, double width_mm, double share,
                 const format::Locale& locale) {
     using format::phrase;
     Lists lists;
@@ -122,7 +110,7 @@ struct Attempt {
     Proportions proportions = {};
 };
 
-Attempt attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, const review::Review& review,
+Attempt attempt(const PagePlan& plan, const AllInstructions& words, const Drawn& drawn, const review::Review& review,
                 const Issue& issue, double body_mm) {
     Attempt one{PageWords(body_mm / drawing::text_height_mm(drawing::TextSize::normal))};
     one.top_mm = add_head(one.page, one.others, plan, review, issue) + between_mm;
@@ -140,8 +128,8 @@ Attempt attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, co
     return one;
 }
 
-Attempt best_attempt(const PagePlan& plan, const Words& words, const Drawn& drawn, const review::Review& review,
-                     const Issue& issue) {
+Attempt best_attempt(const PagePlan& plan, const AllInstructions& words, const Drawn& drawn,
+                     const review::Review& review, const Issue& issue) {
     for (const double body_mm : body_sizes_mm) {
         Attempt one = attempt(plan, words, drawn, review, issue, body_mm);
         if (ease(one.proportions, one.lists, one.heights) >= 1.0) return one;
@@ -183,7 +171,7 @@ Sheet site_sheet(const review::Review& review, const Issue& issue) {
     const site::PagePlan plan{size, site::margin_mm, site::margin_mm, size.width_mm - 2.0 * site::margin_mm,
                               size.height_mm - site::margin_mm};
     const site::SiteSubject subject{review.resolved, issue.locale};
-    const site::Words words = site::words_of({review.resolved, issue.locale.system});
+    const site::AllInstructions words = site::all_instructions({review.resolved, issue.locale.system});
     const site::Drawn drawn = site::drawn(subject);
     site::Attempt attempt = site::best_attempt(plan, words, drawn, review, issue);
     site::add_columns(attempt, plan, drawn);
