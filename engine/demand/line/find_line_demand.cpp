@@ -57,6 +57,7 @@ LineDemand nothing_found(const LineInput& input, const LineLayout& layout) {
         demand.spans.emplace_back();
         demand.spans.back().from = span.from;
         demand.spans.back().to = span.to;
+        demand.spans.back().held = span.pieces > 0;
         demand.spans.back().plan_in = span.plan_in;
         demand.spans.back().length_in = span.length_in;
     }
@@ -87,8 +88,9 @@ void raise_all(LineDemand& demand, const SolvedCorner& solved) {
 void add_movement(LineDemand& demand, const LineInput& input, const LineFrame& frame, const LoadedRail& rail) {
     for (std::size_t post = 0; post < demand.posts.size(); ++post)
         demand.posts[post].movement = movement_at_post(input, frame, rail, post);
-    for (std::size_t span = 0; span < demand.spans.size(); ++span)
-        demand.spans[span].movement = movement_of_span(input, frame, rail, span);
+    for (std::size_t span = 0; span < demand.spans.size(); ++span) {
+        if (demand.spans[span].held) demand.spans[span].movement = movement_of_span(input, frame, rail, span);
+    }
 }
 
 /// The pieces are those of level loads: corners that carry moment in plan are hinges here.

@@ -76,8 +76,11 @@ struct RailActions {
 /// A stretch of rail between two posts, or between a post and a wall.
 struct LineSpan {
     std::optional<std::size_t> from, to;  ///< posts; absent: a wall's end of the rail
-    double plan_in = 0.0;                 ///< level
-    double length_in = 0.0;               ///< along the rail
+    /// False: a stretch to a wall without a connection, hinged to its post. It can swing freely, and nothing below is
+    /// known of it.
+    bool held = true;
+    double plan_in = 0.0;    ///< level
+    double length_in = 0.0;  ///< along the rail
     /// Level loads, which bend the rail in plan, by the corners. Moments and shears are those of the sloping rail.
     RailActions push, line;
     /// Loads straight down or up, which bend it upright. Posts hold the rail, corners and changes of slope are hinges.
@@ -108,7 +111,7 @@ struct LineOutcome {
 ///  - a sloping stretch passes no force along itself, because with it would come an upright force that the posts are
 ///    not reviewed for; it bends over its true length;
 ///  - a wall without a connection holds nothing: a continuous rail reaches past its last post like a cantilever, one
-///    with a joint there is left out beyond it.
+///    with a joint there is not held beyond it (`LineSpan::held`).
 /// Influence lines are cubic between joints and exact at every station, 17 between two joints; the largest lies between
 /// two and is found by a parabola, which leaves less than 1e-3 of it.
 [[nodiscard]] LineOutcome find_line_demand(const LineInput& input);

@@ -16,14 +16,14 @@ struct Stretch {
     std::optional<std::size_t> from, to;
     model::Position start;
     double plan_in = 0.0, slope = 0.0, heading_rad = 0.0;
-    double station_in = 0.0;  ///< of its start, as splices count
-    bool in_the_air = false;
+    double station_in = 0.0;                    ///< of its start, as splices count
+    bool in_the_air = false, left_out = false;  ///< left out: hinged to its post and held by nothing
 };
 
 Stretch between(const LineInput& input, std::size_t from, double station_in) {
     const LinePost &a = input.posts[from], &b = input.posts[from + 1];
     const double x = b.at.x_in - a.at.x_in, y = b.at.y_in - a.at.y_in, plan = std::hypot(x, y);
-    return {from, from + 1, a.at, plan, (b.rise_in - a.rise_in) / plan, std::atan2(y, x), station_in, false};
+    return {from, from + 1, a.at, plan, (b.rise_in - a.rise_in) / plan, std::atan2(y, x), station_in};
 }
 
 Stretch to_wall(Stretch beside, const LineWall& wall, const LinePost& post, bool first) {
@@ -47,9 +47,9 @@ bool splice_at(const LineInput& input, double station_in) {
     return false;
 }
 
-/// Whether the wall's stretch can be there: held, or one piece with the rail that holds it.
-bool stands(const LineInput& input, const LineWall& wall, double station_in) {
-    return wall.holds || (input.run == model::RailRun::continuous && !splice_at(input, station_in));
+/// Whether the rail carries no moment past the outer post that the wall is beyond.
+bool hinged_beyond(const LineInput& input, double station_in) {
+    return input.run != model::RailRun::continuous || splice_at(input, station_in);
 }
 
 std::vector<Stretch> stretches_of(const LineInput& input) {
@@ -60,10 +60,14 @@ std::vector<Stretch> stretches_of(const LineInput& input) {
         station += all.back().plan_in;
     }
     const Stretch first = all.front();
-    if (input.last_wall && stands(input, *input.last_wall, station))
+    if (input.last_wall) {
         all.push_back(to_wall(all.back(), *input.last_wall, input.posts.back(), false));
-    if (input.first_wall && stands(input, *input.first_wall, 0.0))
+        all.back().left_out = !input.last_wall->holds && hinged_beyond(input, station);
+    }
+    if (input.first_wall) {
         all.insert(all.begin(), to_wall(first, *input.first_wall, input.posts.front(), true));
+        all.front().left_out = !input.first_wall->holds && hinged_beyond(input, 0.0);
+    }
     return all;
 }
 
@@ -84,7 +88,9 @@ class Laying {
     }
 
     /// `hinged`: to the stretch before; the first has none.
-    void add(const Stretch& stretch, bool first, bool hinged) {
+    void add(const Stretch& stretch, bool hinged) {
+        if (stretch.left_out) return add_span(stretch);
+        const bool first = laid_.nodes.empty();
         if (first) node_ = add_node(stretch.start);
         if (!first && hinged) add_hinge();
         if (stretch.from) laid_.post_nodes[*stretch.from] = node_;
@@ -116,6 +122,12 @@ class Laying {
                       stretch.in_the_air,
                       laid_.pieces.size(),
                       0};
+        if (!stretch.left_out) add_pieces(stretch);
+        span.pieces = laid_.pieces.size() - span.first_piece;
+        laid_.spans.push_back(span);
+    }
+
+    void add_pieces(const Stretch& stretch) {
         double from_in = 0.0;
         for (const double splice : input_.splices_in) {
             const double at_in = splice - stretch.station_in;
@@ -125,8 +137,6 @@ class Laying {
             from_in = at_in;
         }
         add_piece(stretch, from_in, stretch.plan_in);
-        span.pieces = laid_.pieces.size() - span.first_piece;
-        laid_.spans.push_back(span);
     }
 
     void add_piece(const Stretch& stretch, double from_in, double to_in) {
@@ -159,9 +169,8 @@ LineLayout lay_out(const LineInput& input, bool corners_hinged) {
     const std::vector<Stretch> stretches = stretches_of(input);
     Laying laying(input);
     for (std::size_t index = 0; index < stretches.size(); ++index) {
-        const bool first = index == 0;
-        laying.add(stretches[index], first,
-                   !first && hinged_between(input, corners_hinged, stretches[index - 1], stretches[index]));
+        laying.add(stretches[index],
+                   index > 0 && hinged_between(input, corners_hinged, stretches[index - 1], stretches[index]));
     }
     return std::move(laying).laid();
 }

@@ -23,7 +23,7 @@ struct RailPiece {
     bool sloping = false;
 };
 
-/// As `LineSpan`; a wall's stretch that nothing holds is not there where it is hinged to its post.
+/// As `LineSpan`. A wall's stretch that nothing holds has no pieces where it is hinged to its post.
 struct LaidSpan {
     std::optional<std::size_t> from, to;  ///< posts
     double plan_in = 0.0, length_in = 0.0;

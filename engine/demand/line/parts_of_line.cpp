@@ -3,6 +3,7 @@
 #include "demand/line/quantities.h"
 
 #include <array>
+#include <cmath>
 
 namespace toehold::demand {
 namespace {
@@ -22,6 +23,7 @@ JoinedEnd finish_of(const LaidSpan& span) { return {span.first_piece + span.piec
 std::vector<JoinedEnd> ends_at(const LineLayout& layout, std::size_t post) {
     std::vector<JoinedEnd> ends;
     for (const LaidSpan& span : layout.spans) {
+        if (span.pieces == 0) continue;
         if (span.to == post) ends.push_back(finish_of(span));
         if (span.from == post) ends.push_back(start_of(span));
     }
@@ -70,8 +72,11 @@ LineLargest largest_of(const std::array<LineLargest, sections>& found) {
         if (found[index].value > found[most].value) most = index;
     }
     LineLargest largest = found[most];
-    if (most > 0 && most + 1 < sections)
-        largest.value = parabola_top(found[most - 1].value, found[most].value, found[most + 1].value).value;
+    if (most == 0 || most + 1 == sections) return largest;
+    const ParabolaTop top = parabola_top(found[most - 1].value, found[most].value, found[most + 1].value);
+    const LineLargest& toward = found[top.offset < 0.0 ? most - 1 : most + 1];
+    largest.value = top.value;
+    if (toward.span == largest.span) largest.along_in += std::abs(top.offset) * (toward.along_in - largest.along_in);
     return largest;
 }
 
