@@ -2,6 +2,7 @@
 
 #include "catalog/closest_ids.h"
 #include "catalog/resolve_anchors.h"
+#include "catalog/resolve_metal.h"
 #include "catalog/resolve_wood.h"
 
 #include <fmt/format.h>
@@ -21,56 +22,15 @@ struct Work {
 
     [[nodiscard]] WoodSources wood_sources() const { return {catalog, resolved.detail.framing.materials}; }
 
-    [[nodiscard]] Metal metal_or_default(const std::string& id, std::string_view element) const {
-        Metal found;
-        metal(found, id, element);
-        return found;
-    }
-
-    void metal(Metal& into, const std::string& id, std::string_view element) const {
-        const Metal* const row = require(catalog.metals, id, "metal", element, problems);
-        if (row == nullptr) return;
-        into = *row;
-        if (!row->by_certificate) return;
-        problems.push_back({{},
-                            0,
-                            std::string(element),
-                            format::verbatim(id),
-                            format::phrase("a metal with strengths of its own; this one is for tube posts, which may "
-                                           "carry a certificate"),
-                            format::phrase("the standard of this metal guarantees no strength")});
-    }
-
-    /// A tube's, whose certificate may give what its standard does not.
-    void tube_metal(Metal& into, const std::string& id) const {
-        if (const Metal* const row = require(catalog.metals, id, "metal", "post", problems)) into = *row;
+    [[nodiscard]] Metal metal(const std::string& id, std::string_view element) const {
+        return resolve_metal(id, catalog, element, problems);
     }
 };
 
-/// A certificate stands in for strengths a standard does not give; it does not raise those it gives.
-void apply(const std::optional<model::Certificate>& certificate, Metal& metal, model::Problems& problems) {
-    if (!certificate || metal.id.empty()) return;
-    if (!metal.by_certificate) {
-        problems.push_back(
-            {{},
-             0,
-             "post/certificate",
-             {},
-             {},
-             format::phrase("{} has specified strengths: a certificate does not replace them", metal.name)});
-        return;
-    }
-    metal.yield_psi = certificate->yield_psi;
-    metal.ultimate_psi = certificate->ultimate_psi;
-    metal.source = {Evidence::published, "certificate: " + certificate->source};
-    metal.by_certificate = false;
-}
-
 template <class Tube>
 void resolve_tube(const Work& work, const Tube& tube) {
-    work.tube_metal(work.resolved.post_metal, tube.metal);
-    apply(tube.certificate, work.resolved.post_metal, work.problems);
-    if (tube.stub) work.resolved.stub_metal = work.metal_or_default(tube.stub->metal, "post/stub");
+    work.resolved.post_metal = resolve_tube_metal(tube.metal, tube.certificate, work.catalog, "post", work.problems);
+    if (tube.stub) work.resolved.stub_metal = work.metal(tube.stub->metal, "post/stub");
 }
 
 void resolve_post(const Work& work, const model::RectangularTube& tube) { resolve_tube(work, tube); }
@@ -78,11 +38,11 @@ void resolve_post(const Work& work, const model::RoundTube& tube) { resolve_tube
 
 template <class Bar>
 void resolve_post(const Work& work, const Bar& bar) {
-    work.metal(work.resolved.post_metal, bar.metal, "post");
+    work.resolved.post_metal = work.metal(bar.metal, "post");
 }
 
 void resolve_post(const Work& work, const model::WoodPost& post) {
-    work.metal(work.resolved.post_metal, post.shoe.metal, "post/shoe");
+    work.resolved.post_metal = work.metal(post.shoe.metal, "post/shoe");
     const WoodMember member{post.species, post.grade, post.width_in, post.depth_in};
     const std::optional<MemberMaterial> wood = resolve_wood(member, work.wood_sources(), "post", work.problems);
     if (!wood) return;
@@ -127,7 +87,7 @@ void resolve_layers(const Work& work, const model::Layers& layers, PlateOnDeck& 
 
 PlateOnDeck resolve_mount(const Work& work, const model::PlateOnDeck& mount) {
     PlateOnDeck materials;
-    work.metal(materials.plate_metal, mount.plate.metal, mount.plate_reference ? "plate-from" : "plate");
+    materials.plate_metal = work.metal(mount.plate.metal, mount.plate_reference ? "plate-from" : "plate");
     resolve_weld(work, mount.weld, materials);
     resolve_layers(work, mount.layers, materials);
     return materials;
@@ -142,7 +102,7 @@ std::optional<MemberMaterial> resolve_section(const Work& work, const Section& s
 
 void resolve_connection(const Work& work, const model::EndConnection& connection, const std::string& element) {
     const auto* const angles = std::get_if<model::SideAngles>(&connection);
-    if (angles != nullptr) work.resolved.angle_metals[angles->metal] = work.metal_or_default(angles->metal, element);
+    if (angles != nullptr) work.resolved.angle_metals[angles->metal] = work.metal(angles->metal, element);
 }
 
 void resolve_framing(const Work& work, const model::Framing& framing) {
@@ -160,14 +120,6 @@ void resolve_framing(const Work& work, const model::Framing& framing) {
     }
     for (const model::JoistSupport& support : framing.supports)
         resolve_connection(work, support.connection, fmt::format("framing/support[{}]", support.id));
-}
-
-void set_incising(MemberMaterial& wood, bool treated) {
-    if (!treated) {
-        wood.grade.incising = IncisedBy::untreated;
-    } else if (wood.species.treated_without_incising) {
-        wood.grade.incising = IncisedBy::species_needs_none;
-    }
 }
 
 /// A wood post counts as treated where the framing is.

@@ -126,4 +126,12 @@ std::optional<MemberMaterial> resolve_wood(const WoodMember& member, const WoodS
     return own_wood(*wood);
 }
 
+void set_incising(MemberMaterial& wood, bool treated) {
+    if (!treated) {
+        wood.grade.incising = IncisedBy::untreated;
+    } else if (wood.species.treated_without_incising) {
+        wood.grade.incising = IncisedBy::species_needs_none;
+    }
+}
+
 }  // namespace toehold::catalog

@@ -26,4 +26,7 @@ struct WoodSources {
 [[nodiscard]] std::optional<MemberMaterial> resolve_wood(const WoodMember& member, const WoodSources& sources,
                                                          std::string_view element, model::Problems& problems);
 
+/// Whether the piece is incised where the file does not say: by its species, and by whether it is treated.
+void set_incising(MemberMaterial& wood, bool treated);
+
 }  // namespace toehold::catalog

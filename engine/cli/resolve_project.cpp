@@ -15,11 +15,24 @@ void add_new(model::Problems& all, const model::Problems& more) {
     }
 }
 
+/// Of the guard lines that have one.
+void resolve_rails(ResolvedProject& result, const std::string& file, const xml::ProjectRead& read,
+                   const catalog::Catalog& catalog) {
+    for (const model::GuardLine& line : result.project->guard_lines) {
+        if (!line.rail) continue;
+        catalog::RailResolution resolution = catalog::resolve_rail(*line.rail, result.project->framing, catalog,
+                                                                   "guard-lines/guard-line[" + line.id + "]/rail");
+        xml::locate(resolution.problems, file, read.lines);
+        add_new(result.problems, resolution.problems);
+        if (resolution.rail) result.lines.push_back({line.id, std::move(*resolution.rail)});
+    }
+}
+
 }  // namespace
 
 ResolvedProject resolve_project(const std::string& file, const catalog::Catalog& catalog) {
     xml::ProjectRead read = xml::read_project(file);
-    ResolvedProject result{std::move(read.project), {}, read.sha256, std::move(read.problems)};
+    ResolvedProject result{std::move(read.project), {}, {}, read.sha256, std::move(read.problems)};
     if (!result.project) return result;
     for (const model::PlacedPost& post : result.project->posts) {
         catalog::Resolution resolution = catalog::resolve(model::detail_of(*result.project, post), catalog);
@@ -27,6 +40,7 @@ ResolvedProject resolve_project(const std::string& file, const catalog::Catalog&
         add_new(result.problems, resolution.problems);
         if (resolution.resolved) result.posts.push_back({post, std::move(*resolution.resolved)});
     }
+    resolve_rails(result, file, read, catalog);
     if (!result.problems.empty()) result.project.reset();
     return result;
 }

@@ -12,6 +12,7 @@ namespace toehold::cli {
 struct ResolvedProject {
     std::optional<model::Project> project;  ///< absent when there are problems
     std::vector<review::ResolvedPost> posts;
+    std::vector<review::ResolvedLine> lines;  ///< those with a rail
     std::string sha256;
     model::Problems problems;
 };

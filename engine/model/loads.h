@@ -52,6 +52,14 @@ struct WindLoad {
     friend bool operator==(const WindLoad&, const WindLoad&) = default;
 };
 
+/// How much of a concentrated push on its guard line's rail reaches a post's top. The review of a project finds it; no
+/// file says it.
+struct Sharing {
+    double factor = 1.0;  ///< > 0; over 1 where the rail gives the post more than the push
+    std::string line;     ///< id of the guard line
+    friend bool operator==(const Sharing&, const Sharing&) = default;
+};
+
 struct Loads {
     Directions directions = Directions::all_round;
     std::optional<ConcentratedLoad> concentrated;
@@ -60,6 +68,8 @@ struct Loads {
     std::optional<WindLoad> wind = std::nullopt;
     /// A push of a proof test at the top of the guard, outward, to be checked as a load of short duration; > 0.
     std::optional<double> proof_push_lb = std::nullopt;
+    /// On the code's and the file's concentrated push alone; absent: all of it is the post's.
+    std::optional<Sharing> sharing = std::nullopt;
     bool stated = false;  ///< false: the file names no load, and the code's concentrated load is assumed
     friend bool operator==(const Loads&, const Loads&) = default;
 };

@@ -16,10 +16,11 @@ struct KindWords {
     std::string_view one, several;
 };
 
-constexpr std::array<KindWords, 24> kind_words = {{
+constexpr std::array<KindWords, 25> kind_words = {{
     {PartKind::base, "base", "base"},
     {PartKind::push, "push", "push"},
     {PartKind::guard, "guard", "guard"},
+    {PartKind::rail, "rail", "rail"},
     {PartKind::post, "post", "post"},
     {PartKind::shoe, "shoe", "shoe"},
     {PartKind::weld, "weld", "weld"},
@@ -95,8 +96,10 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
             return phrase("push");
         case PartKind::guard:
             return phrase("guard");
+        case PartKind::rail:
+            return one ? phrase("rail {}", id) : phrase("rail");
         case PartKind::post:
-            return phrase("post");
+            return one ? phrase("post {}", id) : phrase("post");
         case PartKind::shoe:
             return phrase("shoe");
         case PartKind::weld:
@@ -181,6 +184,11 @@ PartId anchor_part(std::string id) { return {PartKind::anchor, std::move(id)}; }
 PartId hole_part(std::string id) { return {PartKind::hole, std::move(id)}; }
 PartId corner_part(std::size_t index) { return {PartKind::corner, std::to_string(index + 1)}; }
 PartId shim_part(std::size_t index) { return {PartKind::shim, std::to_string(index + 1)}; }
+
+PartId rail_part(const std::string& from, const std::string& to) {
+    constexpr const char* wall = "wall";
+    return {PartKind::rail, (from.empty() ? wall : from) + "-" + (to.empty() ? wall : to)};
+}
 
 PartId lower_plate_part(const BaseDetail& detail, std::size_t group) {
     PartId part{PartKind::lower_plate};

@@ -23,6 +23,7 @@ enum class PartKind {
     base,  ///< the whole mounted base
     push,
     guard,
+    rail,  ///< a span of a guard line's rail, by its ends: `P1-P2`
     post,
     shoe,
     weld,
@@ -79,6 +80,8 @@ struct PartId {
 /// By their place in the detail's list, from 0.
 [[nodiscard]] PartId corner_part(std::size_t index);
 [[nodiscard]] PartId shim_part(std::size_t index);
+/// Between two posts of a guard line; an empty id is the wall.
+[[nodiscard]] PartId rail_part(const std::string& from, const std::string& to);
 /// The plate below the bolts of this group, by its number in the mount.
 [[nodiscard]] PartId lower_plate_part(const BaseDetail& detail, std::size_t group);
 /// The part held at another: `block B1 at joist J2`.

@@ -1,7 +1,9 @@
 #include "review/project_review.h"
 
 #include "demand/framing/together.h"
+#include "model/line_geometry.h"
 #include "model/member.h"
+#include "review/line/review_line.h"
 
 #include <algorithm>
 #include <utility>
@@ -23,6 +25,20 @@ std::vector<Actions> actions_by(const std::vector<demand::Outcome>& outcomes) {
         all.push_back(outcome.demand ? demand::largest_actions(*outcome.demand) : Actions{});
     }
     return all;
+}
+
+/// The other posts' demands as this one, of which `of_own` is the demand, sees them.
+std::vector<demand::Neighbor> neighbors_of(const model::Project& project, const std::vector<ResolvedPost>& posts,
+                                           const std::vector<demand::Outcome>& outcomes, std::size_t own,
+                                           const demand::Demand& of_own) {
+    const std::vector<model::Member> members = model::members(project.framing);
+    std::vector<demand::Neighbor> others;
+    for (std::size_t other = 0; other < posts.size(); ++other) {
+        if (other == own || !outcomes[other].demand) continue;
+        others.push_back(demand::neighbor(members, of_own, posts[own].post.facing, *outcomes[other].demand,
+                                          posts[other].post.facing));
+    }
+    return others;
 }
 
 /// Whether the post's part in some action on the member is worth naming.
@@ -72,6 +88,11 @@ bool any_together(const std::vector<demand::Outcome>& outcomes) {
     });
 }
 
+bool face_different_ways(const std::vector<PostReview>& posts) {
+    return std::any_of(posts.begin(), posts.end(),
+                       [&](const PostReview& one) { return one.post.facing != posts.front().post.facing; });
+}
+
 std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
     if (review.posts.size() < 2) return {};
     if (review.shared.empty())
@@ -83,6 +104,11 @@ std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
             "for the load on the post alone, on all posts, and on those posts that make each force larger. Along a "
             "member the largest forces of each post are added even where they stand apart, which is conservative."));
     }
+    if (review.pushes_together && face_different_ways(review.posts)) {
+        all.push_back(
+            phrase("Posts that face different ways are taken as pushed the same way in plan, and as pushed the "
+                   "same way as each faces; the worse counts."));
+    }
     const std::string clause = model::clause(model::building_code(review.posts.front().review.resolved.detail.basis),
                                              model::Provision::concentrated_guard_load);
     all.push_back(
@@ -93,45 +119,118 @@ std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
     return all;
 }
 
-Verdict gravest(const std::vector<PostReview>& posts) {
-    const auto has = [&posts](Verdict verdict) {
-        return std::any_of(posts.begin(), posts.end(),
+/// Which posts take half of the rail beside them since nothing says more, and which are given less than that.
+std::vector<format::Phrase> assumptions_of_rail(const model::Project& project) {
+    std::string by_spans, given_less;
+    for (const model::PlacedPost& post : project.posts) {
+        const std::optional<model::RailLength> rail = model::rail_length(project, post);
+        const std::optional<double> half_in = model::half_spans_in(project, post.id);
+        if (!rail || !half_in) continue;
+        const auto add = [&post](std::string& ids) { ids += (ids.empty() ? "" : ", ") + post.id; };
+        constexpr double nothing_in = 1e-6;
+        if (rail->from == model::RailLength::From::spans) add(by_spans);
+        if (rail->from == model::RailLength::From::post && rail->length_in < *half_in - nothing_in) add(given_less);
+    }
+    std::vector<format::Phrase> all;
+    if (!by_spans.empty())
+        all.push_back(
+            phrase("A load along the rail is taken on half of the spans beside each post where that is more "
+                   "than the project's loads say: {}.",
+                   format::verbatim(by_spans)));
+    if (!given_less.empty())
+        all.push_back(phrase("The length of rail given for these posts is less than half of the spans beside them: {}.",
+                             format::verbatim(given_less)));
+    return all;
+}
+
+Verdict gravest(const ProjectReview& review) {
+    const auto has = [&review](Verdict verdict) {
+        return line_with(review.lines, verdict) != nullptr ||
+               std::any_of(review.posts.begin(), review.posts.end(),
                            [verdict](const PostReview& post) { return post.review.verdict == verdict; });
     };
     if (has(Verdict::inadequate)) return Verdict::inadequate;
-    return has(Verdict::incomplete) || posts.empty() ? Verdict::incomplete : Verdict::adequate;
+    return has(Verdict::incomplete) || review.posts.empty() ? Verdict::incomplete : Verdict::adequate;
+}
+
+/// The posts under what their lines give them.
+std::vector<ResolvedPost> loaded(std::vector<ResolvedPost> posts, const std::vector<SolvedLine>& lines) {
+    for (std::size_t index = 0; index < posts.size(); ++index) {
+        const LoadsOfLines loads = loads_of_lines(lines, index);
+        model::BaseDetail& detail = posts[index].resolved.detail;
+        detail = loaded_by_lines(std::move(detail), loads.counted, loads);
+    }
+    return posts;
+}
+
+/// A post as it is reviewed, with the demands of the others.
+struct Posts {
+    const model::Project& project;
+    const std::vector<ResolvedPost>& loaded;
+    const std::vector<demand::Outcome>& outcomes;
+    const std::string& input_sha256;
+
+    [[nodiscard]] Review review(std::size_t post, const catalog::Resolved& resolved, demand::Outcome outcome) const {
+        if (outcome.demand) {
+            outcome.demand = demand::acting_together(*outcome.demand,
+                                                     neighbors_of(project, loaded, outcomes, post, *outcome.demand));
+        }
+        return evaluate(resolved, std::move(outcome), input_sha256);
+    }
+};
+
+/// What each post that shares would come to by itself, and what length of rail each was reviewed for.
+void add_posts_alone(LineReview& line, const SolvedLine& solved, const std::vector<SolvedLine>& lines,
+                     const Posts& posts) {
+    for (std::size_t index = 0; index < solved.posts.size(); ++index) {
+        const std::size_t post = solved.posts[index];
+        const catalog::Resolved& counted = posts.loaded[post].resolved;
+        PostShare& share = line.posts[index];
+        share.reviewed_in = model::tributary_length_in(counted.detail.guard, counted.detail.loads).value_or(0.0);
+        if (!line.sharing || !solved.demand) continue;
+        const LoadsOfLines loads = loads_of_lines(lines, post);
+        catalog::Resolved alone = counted;
+        alone.detail.loads.sharing.reset();
+        if (loads.lone != 1.0) alone.detail.loads.sharing = model::Sharing{loads.lone, loads.line};
+        const Review review = posts.review(post, alone, demand::find_demand(alone));
+        share.lone_verdict = review.verdict;
+        share.lone = review.governing;
+    }
 }
 
 }  // namespace
 
 ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                             const std::string& input_sha256) {
+                             const std::string& input_sha256, const std::vector<ResolvedLine>& lines) {
+    const std::vector<SolvedLine> solved = solve_lines(project, posts, lines);
+    const std::vector<ResolvedPost> all = loaded(posts, solved);
     std::vector<demand::Outcome> outcomes;
-    outcomes.reserve(posts.size());
-    for (const ResolvedPost& post : posts) outcomes.push_back(demand::find_demand(post.resolved));
+    outcomes.reserve(all.size());
+    for (const ResolvedPost& post : all) outcomes.push_back(demand::find_demand(post.resolved));
 
     ProjectReview result;
     result.project = project.name;
     result.input_sha256 = input_sha256;
     result.remarks = project.remarks;
-    result.shared = shared_members(project, posts, actions_by(outcomes));
+    result.shared = shared_members(project, all, actions_by(outcomes));
     result.pushes_together = !result.shared.empty() && any_together(outcomes);
-    for (std::size_t index = 0; index < posts.size(); ++index) {
+    const Posts reviewed{project, all, outcomes, input_sha256};
+    for (std::size_t index = 0; index < all.size(); ++index) {
         PostReview one;
-        one.post = posts[index].post;
+        one.post = all[index].post;
         one.shares_with = sharing_with(one.post.id, result);
-        std::vector<const demand::Demand*> others;
-        for (std::size_t other = 0; other < posts.size(); ++other) {
-            if (other != index && outcomes[other].demand) others.push_back(&*outcomes[other].demand);
-        }
-        demand::Outcome outcome = outcomes[index];
-        if (outcome.demand) outcome.demand = demand::acting_together(*outcome.demand, others);
-        one.review = evaluate(posts[index].resolved, std::move(outcome), input_sha256);
+        one.review = reviewed.review(index, all[index].resolved, outcomes[index]);
         add_assumptions(one.review);
         result.posts.push_back(std::move(one));
     }
-    result.verdict = gravest(result.posts);
+    for (std::size_t number = 0; number < solved.size(); ++number) {
+        result.lines.push_back(review_line(project, posts, solved, number));
+        add_posts_alone(result.lines.back(), solved[number], solved, reviewed);
+    }
+    result.verdict = gravest(result);
     result.assumptions = assumptions_of(result);
+    const std::vector<format::Phrase> of_rail = assumptions_of_rail(project);
+    result.assumptions.insert(result.assumptions.end(), of_rail.begin(), of_rail.end());
     return result;
 }
 

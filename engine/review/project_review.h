@@ -1,7 +1,9 @@
 #pragma once
 // A project in, a review of every post out. Posts whose bases load the same framing are reviewed with the others' loads
 // on it, where those loads can act at the same time.
+#include "catalog/resolve_rail.h"
 #include "model/project.h"
+#include "review/line/line_review.h"
 #include "review/review.h"
 
 #include <string>
@@ -13,6 +15,12 @@ namespace toehold::review {
 struct ResolvedPost {
     model::PlacedPost post;
     catalog::Resolved resolved;
+};
+
+/// A guard line's rail with its catalog rows.
+struct ResolvedLine {
+    std::string id;
+    catalog::ResolvedRail rail;
 };
 
 struct PostReview {
@@ -32,16 +40,21 @@ struct SharedMember {
 struct ProjectReview {
     std::string project;  ///< its name
     std::string input_sha256;
-    Verdict verdict = Verdict::incomplete;    ///< the gravest of the posts'
+    Verdict verdict = Verdict::incomplete;    ///< the gravest of the posts' and the lines'
     std::vector<PostReview> posts;            ///< in the project's order
+    std::vector<LineReview> lines;            ///< of guard, in the project's order
     std::vector<SharedMember> shared;         ///< in the order of members
     bool pushes_together = false;             ///< loads that act on all posts were put on the shared framing together
     std::vector<format::Phrase> assumptions;  ///< on what acts together and what cannot
     std::vector<model::Remark> remarks;
 };
 
-/// `posts` are of one project: their framing is one framing, each seen from its own post. Throws as `review` does.
+/// `posts` are of one project: their framing is one framing, each seen from its own post. `lines`: the guard lines that
+/// have a rail. A post of a line is reviewed under the part of a concentrated push that reaches it where the line
+/// shares, else under the whole; and under the length of rail that continuity gives it where that is more than its
+/// loads say. Throws as `review` does, and std::invalid_argument where a rail is not among `lines`.
 [[nodiscard]] ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                                           const std::string& input_sha256);
+                                           const std::string& input_sha256,
+                                           const std::vector<ResolvedLine>& lines = {});
 
 }  // namespace toehold::review

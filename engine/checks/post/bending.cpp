@@ -3,13 +3,11 @@
 #include "catalog/resolve.h"
 #include "checks/basis/pushes.h"
 #include "checks/basis/result_parts.h"
-#include "checks/basis/wood_basis.h"
+#include "checks/basis/wood_bending.h"
 #include "checks/post/filler.h"
 #include "checks/post/foot.h"
 #include "checks/post/metal_bending.h"
 #include "model/base_detail.h"
-#include "resistance/wood/member_factors.h"
-#include "resistance/wood/member_strength.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,64 +20,15 @@ namespace {
 using format::Citation;
 using format::phrase;
 
-struct Allowable {
-    Adjusted edgewise, flatwise;  ///< load on the narrow and on the wide face
-    double critical_psi = 0.0;
-};
-
 /// Free above the shoe, in; the guard is not counted on to hold the post sideways.
 double free_height_in(const CheckInput& input, const model::WoodPost& post) {
     return std::max(0.0, model::lever_height_in(input.resolved.detail) - post.shoe.height_in);
 }
 
-Allowable allowable(const CheckInput& input, const model::WoodPost& post, const catalog::LumberGrade& grade) {
-    const model::Basis& basis = input.resolved.detail.basis;
-    const double narrow = std::min(post.width_in, post.depth_in);
-    const double wide = std::max(post.width_in, post.depth_in);
-    const double free = free_height_in(input, post);
-    Allowable result;
-    result.edgewise = adjust_bending(grade, {narrow, wide, wide > narrow ? free : 0.0}, basis);
-    result.flatwise = adjust_bending(grade, {wide, narrow, 0.0}, basis);
-    if (wide > narrow && free > 0.0) {
-        const double slenderness =
-            resistance::beam_slenderness(resistance::effective_length_in(free, wide), wide, narrow);
-        result.critical_psi = resistance::critical_buckling_psi(adjust_modulus_min(grade, basis).value, slenderness);
-    }
-    return result;
-}
-
-struct Bending {
-    double about_x_psi = 0.0, about_y_psi = 0.0;
-    double ratio = 0.0;
-};
-
-Bending bending(const PushMoment& moment, const model::WoodPost& post, const Allowable& allowed) {
-    Bending result;
-    result.about_x_psi = resistance::bending_stress_psi(moment.about_x_lb_in, post.width_in, post.depth_in);
-    result.about_y_psi = resistance::bending_stress_psi(moment.about_y_lb_in, post.depth_in, post.width_in);
-    const bool deep_along_y = post.depth_in >= post.width_in;
-    result.ratio = resistance::biaxial_bending_ratio(
-        {deep_along_y ? result.about_x_psi : result.about_y_psi, allowed.edgewise.value,
-         deep_along_y ? result.about_y_psi : result.about_x_psi, allowed.flatwise.value, allowed.critical_psi});
-    return result;
-}
-
-void add_steps(CheckResult& result, const model::WoodPost& post, const PushMoment& moment, const Bending& worst) {
+void add_moment(CheckResult& result, const model::WoodPost& post, const PushMoment& moment) {
     append(result.steps,
            {from_file("h_s", phrase("height of the shoe above the underside of the plate"), post.shoe.height_in, "in"),
-            {"M", phrase("moment at the top of the shoe"), "H (h - h_s)", moment.total_lb_in, "lb in", "demand"},
-            {"S_x", phrase("section modulus about x"), "b d^2/6",
-             resistance::section_modulus_in3(post.width_in, post.depth_in), "in3", ""},
-            {"S_y", phrase("section modulus about y"), "d b^2/6",
-             resistance::section_modulus_in3(post.depth_in, post.width_in), "in3", ""},
-            {"f_bx", phrase("bending stress about x"), "M_x/S_x", worst.about_x_psi, "psi", "NDS 2018 3.3.2"},
-            {"f_by", phrase("bending stress about y"), "M_y/S_y", worst.about_y_psi, "psi", "NDS 2018 3.3.2"}});
-}
-
-void add_allowable(CheckResult& result, const Adjusted& adjusted, const char* symbol, format::Phrase meaning) {
-    append(result.steps, adjusted.steps);
-    result.steps.push_back(
-        {symbol, std::move(meaning), "F_b times every factor", adjusted.value, "psi", "NDS 2018 Table 4.3.1"});
+            {"M", phrase("moment at the top of the shoe"), "H (h - h_s)", moment.total_lb_in, "lb in", "demand"}});
 }
 
 void note_vertical_force(CheckResult& result, const demand::ActingLoad& load) {
@@ -96,27 +45,23 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
         lacks_evidence(result, phrase("Post grade is not specified."));
         return result;
     }
-    const Allowable allowed = allowable(input, post, *grade);
+    const WoodBending wood =
+        wood_bending(*grade, post.width_in, post.depth_in, free_height_in(input, post), input.resolved.detail.basis);
     const auto moment_of = [&](const demand::State& state) {
         return push_moment(input.demand, state, post.shoe.height_in);
     };
-    const demand::GoverningState worst = governing_push(
-        input, [&](const demand::State& state) { return bending(moment_of(state), post, allowed).ratio; });
+    const auto use_of = [&](const PushMoment& moment) {
+        return bending_use(wood, moment.about_x_lb_in, moment.about_y_lb_in);
+    };
+    const demand::GoverningState worst =
+        governing_push(input, [&](const demand::State& state) { return use_of(moment_of(state)).ratio; });
     const demand::State& state = input.demand.states.at(worst.state);
     const PushMoment moment = moment_of(state);
-    const Bending governing = bending(moment, post, allowed);
+    const WoodBendingUse governing = use_of(moment);
     result.direction_deg = degrees(state.direction_rad);
-    add_steps(result, post, moment, governing);
-    const double wide = std::max(post.width_in, post.depth_in);
-    const double narrow = std::min(post.width_in, post.depth_in);
-    result.steps.push_back(given("F_b", phrase("reference bending design value"),
-                                 reference_bending_psi(*grade, {narrow, wide, 0.0}), "psi", grade->source.text));
-    if (grade->engineered && wide > narrow) {
-        result.steps.push_back(given("F_b2", phrase("reference bending design value, load on the wide face"),
-                                     reference_bending_psi(*grade, {wide, narrow, 0.0}), "psi", grade->source.text));
-    }
-    add_allowable(result, allowed.edgewise, "F_b1'", phrase("adjusted bending design value, load on the narrow face"));
-    add_allowable(result, allowed.flatwise, "F_b2'", phrase("adjusted bending design value, load on the wide face"));
+    add_moment(result, post, moment);
+    append(result.steps, stress_steps(wood, governing));
+    append(result.steps, allowable_steps(wood, *grade));
     note_vertical_force(result, demand::acting_load(input.demand, state));
     result.capacity = 1.0;
     if (!std::isfinite(governing.ratio)) {
@@ -127,8 +72,7 @@ CheckResult wood_post_bending(const CheckInput& input, const model::WoodPost& po
         return result;
     }
     result.demand = governing.ratio;
-    result.steps.push_back({"R", phrase("combined ratio"), "f_b1/F_b1' + f_b2/(F_b2' (1 - (f_b1/F_bE)^2))",
-                            governing.ratio, "", "NDS 2018 Eq. 3.9-3"});
+    result.steps.push_back(use_step(governing));
     conclude(result);
     return result;
 }

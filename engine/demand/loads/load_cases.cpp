@@ -70,11 +70,24 @@ class Pushes {
         return load;
     }
 
+    /// What of a push at the guard's top the post has to take, in the post's guard line.
+    [[nodiscard]] double shared(double push_lb) const {
+        return detail_.loads.sharing ? detail_.loads.sharing->factor * push_lb : push_lb;
+    }
+
+    /// `130 lb of 200 lb at the top of the guard`
+    [[nodiscard]] format::Phrase concentrated_name(double push_lb) const {
+        const Quantity whole{push_lb, "lb"};
+        if (!detail_.loads.sharing) return phrase("{} at the top of the guard", whole);
+        return phrase("{} of {} at the top of the guard, by guard line {}", Quantity{shared(push_lb), "lb"}, whole,
+                      detail_.loads.sharing->line);
+    }
+
     void add_code_concentrated() {
         const Quantity size{code_concentrated_lb, "lb"};
         const format::Phrase source = code_source(Provision::concentrated_guard_load);
         LoadCase push =
-            at_top("concentrated", phrase("{} at the top of the guard", size), code_concentrated_lb, source);
+            at_top("concentrated", concentrated_name(code_concentrated_lb), shared(code_concentrated_lb), source);
         push.directions_rad = directions_rad(code_directions(detail_));
         cases_.push_back(push);
         if (!joists_described(detail_.framing)) return;
@@ -107,8 +120,8 @@ class Pushes {
     void add_file_concentrated() {
         const std::optional<model::ConcentratedLoad>& load = detail_.loads.concentrated;
         if (!load) return;
-        add_of_file(at_top("file-concentrated", phrase("{} at the top of the guard", Quantity{load->push_lb, "lb"}),
-                           load->push_lb, phrase("specified in the file")),
+        add_of_file(at_top("file-concentrated", concentrated_name(load->push_lb), shared(load->push_lb),
+                           phrase("specified in the file")),
                     load->down_lb, load->push_lb == code_concentrated_lb);
     }
 
