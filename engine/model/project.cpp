@@ -1,8 +1,10 @@
 #include "model/project.h"
 
+#include "model/line_geometry.h"
 #include "model/placement.h"
 #include "model/problem_list.h"
 #include "model/validate.h"
+#include "model/validate_line.h"
 
 #include <algorithm>
 #include <set>
@@ -20,11 +22,6 @@ const NamedMount* find_mount(const Project& project, const std::string& id) {
     const auto found = std::find_if(project.mounts.begin(), project.mounts.end(),
                                     [&id](const NamedMount& mount) { return mount.id == id; });
     return found == project.mounts.end() ? nullptr : &*found;
-}
-
-bool has_post(const Project& project, const std::string& id) {
-    return std::any_of(project.posts.begin(), project.posts.end(),
-                       [&id](const PlacedPost& post) { return post.id == id; });
 }
 
 /// An id for the first time, and not an empty one.
@@ -57,6 +54,7 @@ void check_posts(ProblemList& problems, const Project& project) {
         problems.between(phrase("x (in)"), post.at.x_in, -largest_length_in, largest_length_in);
         problems.between(phrase("y (in)"), post.at.y_in, -largest_length_in, largest_length_in);
         if (post.rail_length_ft) problems.positive(phrase("rail length (ft)"), *post.rail_length_ft, 100.0);
+        problems.between(phrase("rise (in)"), post.rise_in, -largest_length_in, largest_length_in);
     }
     for (std::size_t i = 0; i < project.posts.size(); ++i) {
         for (std::size_t j = i + 1; j < project.posts.size(); ++j) {
@@ -67,21 +65,10 @@ void check_posts(ProblemList& problems, const Project& project) {
     }
 }
 
-void check_lines(ProblemList& problems, const Project& project) {
-    for (const GuardLine& line : project.guard_lines) {
-        problems.at("guard-lines/guard-line[" + line.id + "]");
-        if (line.posts.size() < 2)
-            problems.add(phrase("a guard line has fewer than two posts"), phrase("two posts or more"));
-        for (const std::string& post : line.posts) {
-            if (!has_post(project, post))
-                problems.add(phrase("no post has this id"), phrase("the id of a post of this project"), verbatim(post));
-        }
-    }
-}
-
-/// A fault of what posts share is said once, not once a post.
+/// A fault of what posts share is said once, not once a post, and of the framing as the file has it: not turned.
 void check_details(Problems& all, const Project& project) {
-    for (const PlacedPost& post : project.posts) {
+    for (PlacedPost post : project.posts) {
+        post.facing = PostFacing::plus_y;
         for (Problem& problem : validate(detail_of(project, post))) {
             if (std::find(all.begin(), all.end(), problem) == all.end()) all.push_back(std::move(problem));
         }
@@ -90,6 +77,18 @@ void check_details(Problems& all, const Project& project) {
 
 void move_along(double& coordinate_in, PlanAxis axis, Position place) {
     coordinate_in -= model::coordinate_in(place, axis);
+}
+
+/// The length of rail that loads along it count with.
+void give_rail(BaseDetail& detail, const Project& project, const PlacedPost& post) {
+    const std::optional<RailLength> rail = rail_length(project, post);
+    if (!rail || rail->from == RailLength::From::loads) return;
+    constexpr double inches_per_foot = 12.0;
+    const double rail_ft = rail->length_in / inches_per_foot;
+    detail.guard.tributary_length_in = rail->length_in;
+    if (!detail.loads.line) return;
+    double& spacing_ft = detail.loads.line->spacing_ft;
+    spacing_ft = rail->from == RailLength::From::post ? rail_ft : std::max(spacing_ft, rail_ft);
 }
 
 }  // namespace
@@ -109,8 +108,9 @@ Project project_of(const BaseDetail& detail) {
 }
 
 bool is_lone_detail(const Project& project) {
-    return project.posts.size() == 1 && project.posts.front().at == Position{} &&
-           !project.posts.front().rail_length_ft && project.mounts.size() == 1 && project.guard_lines.empty();
+    if (project.posts.size() != 1 || project.mounts.size() != 1 || !project.guard_lines.empty()) return false;
+    const PlacedPost& post = project.posts.front();
+    return post.at == Position{} && !post.rail_length_ft && post.facing == PostFacing::plus_y && post.rise_in == 0.0;
 }
 
 Framing seen_from(const Framing& framing, Position place) {
@@ -144,14 +144,10 @@ BaseDetail detail_of(const Project& project, const PlacedPost& post) {
     detail.guard = project.guard;
     detail.post = mount->post;
     detail.mount = mount->mount;
-    detail.framing = seen_from(project.framing, post.at);
+    detail.framing = turned(seen_from(project.framing, post.at), post.facing);
     detail.loads = project.loads;
     detail.basis = project.basis;
-    if (post.rail_length_ft) {
-        constexpr double inches_per_foot = 12.0;
-        detail.guard.tributary_length_in = inches_per_foot * *post.rail_length_ft;
-        if (detail.loads.line) detail.loads.line->spacing_ft = *post.rail_length_ft;
-    }
+    give_rail(detail, project, post);
     if (!is_lone_detail(project)) detail.project = project.name;
     return detail;
 }
@@ -160,7 +156,7 @@ Problems validate(const Project& project) {
     ProblemList problems;
     check_ids(problems, project);
     check_posts(problems, project);
-    check_lines(problems, project);
+    check_guard_lines(problems, project);
     Problems all = problems.take();
     // A post without a place or a mount of its own has no detail to look into.
     if (all.empty()) check_details(all, project);

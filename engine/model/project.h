@@ -3,6 +3,7 @@
 // a project of one post. Axes of the project as a detail's: x along the rail, y outward, in inches, origin where the
 // file puts it, z up from the walking surface. A post faces outward along +y unless it says otherwise.
 #include "model/base_detail.h"
+#include "model/facing.h"
 #include "model/guard_line.h"
 #include "model/problem.h"
 
@@ -20,15 +21,13 @@ struct NamedMount {
     friend bool operator==(const NamedMount&, const NamedMount&) = default;
 };
 
-/// Where "outward", the +y of its mount, lies for a post of the project.
-enum class PostFacing { plus_y, minus_y, plus_x, minus_x };
-
 /// One post of the project.
 struct PlacedPost {
     std::string id;
     Position at;        ///< of the post's axis
     std::string mount;  ///< id of a NamedMount
-    /// Length of rail this post takes under a load along the rail; absent: as the project's loads say.
+    /// Length of rail this post takes under a load along the rail; absent: as the project's loads say or, where that is
+    /// more, half of its spans in the guard lines (`rail_length` of line_geometry.h).
     std::optional<double> rail_length_ft = std::nullopt;
     PostFacing facing = PostFacing::plus_y;
     /// Of the walking surface at the post above the project's, either way; not 0 on a stair. The rail's height over the
@@ -57,8 +56,9 @@ inline constexpr std::size_t most_posts = 200;
 [[nodiscard]] Project project_of(const BaseDetail& detail);
 /// Whether a detail can say all of it: one post at the origin, no guard line.
 [[nodiscard]] bool is_lone_detail(const Project& project);
-/// One post's base as a detail of its own: the framing moved so that the post stands at the origin, the project's
-/// remarks left out. Throws std::out_of_range where the post's mount is not there, which `validate` refuses.
+/// One post's base as a detail of its own: the framing moved so that the post stands at the origin, and turned so that
+/// it faces +y; the project's remarks left out. Throws std::out_of_range where the post's mount, or a post of a guard
+/// line, is not there, which `validate` refuses.
 [[nodiscard]] BaseDetail detail_of(const Project& project, const PlacedPost& post);
 /// The framing seen from a place: every coordinate in plan less the place's.
 [[nodiscard]] Framing seen_from(const Framing& framing, Position place);

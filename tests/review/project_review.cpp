@@ -95,7 +95,7 @@ TEST_CASE("Supports of shared framing balance the pushes of all posts at once", 
     for (const review::ResolvedPost& post : all.posts) {
         demands.push_back(demand::find_demand(post.resolved).demand.value());
     }
-    const demand::Demand together = demand::acting_together(demands[0], {&demands[1], &demands[2]});
+    const demand::Demand together = demand::acting_together(demands[0], {{&demands[1]}, {&demands[2]}});
     const model::Framing& framing = all.posts.front().resolved.detail.framing;
     // 100, 200 and 100 lb at 42 in; alone the concentrated 200 lb. The anchors hand the push to the blocks' tops, and
     // the blocks carry it at their axes, 7 1/4 in deep below 1 in of boards: the couple's arm is 42 + 1 + 7.25 / 2 in.
@@ -119,7 +119,7 @@ TEST_CASE("The load along part of the rail gives no force that the worst of its 
     for (const review::ResolvedPost& post : all.posts) {
         demands.push_back(demand::find_demand(post.resolved).demand.value());
     }
-    const demand::Demand together = demand::acting_together(demands[0], {&demands[1], &demands[2]});
+    const demand::Demand together = demand::acting_together(demands[0], {{&demands[1]}, {&demands[2]}});
     const std::size_t alone = demands[0].states.size();
     const double parts[] = {0.5, 1.0, 0.5};  // of the 200 lb that was solved
     for (std::size_t state = 0; state < demands[0].scenarios.size(); ++state) {
@@ -147,7 +147,7 @@ TEST_CASE("Posts under the concentrated load alone are not added up", "[unit]") 
     all = prepared(all.project);
     const demand::Demand own = demand::find_demand(all.posts[0].resolved).demand.value();
     const demand::Demand other = demand::find_demand(all.posts[1].resolved).demand.value();
-    const demand::Demand together = demand::acting_together(own, {&other});
+    const demand::Demand together = demand::acting_together(own, {{&other}});
     for (std::size_t state = 0; state < own.states.size(); ++state) {
         for (std::size_t support = 0; support < own.framing->supports.size(); ++support) {
             CHECK(together.framing->states[state].reactions[support].up_lb ==

@@ -40,11 +40,11 @@ std::optional<Solved> solved(const Demand& demand, const std::string& id) {
     return std::nullopt;
 }
 
-void add_by_size(std::vector<MemberActions>& all, const std::vector<MemberActions>& more) {
+void add_by_size(std::vector<MemberActions>& all, const std::vector<MemberActions>& more, double part = 1.0) {
     for (std::size_t member = 0; member < all.size(); ++member) {
         for (const auto action : actions_of_a_member) {
             double& value = all[member].*action;
-            value = std::copysign(std::abs(value) + std::abs(more.at(member).*action), value);
+            value = std::copysign(std::abs(value) + part * std::abs(more.at(member).*action), value);
         }
     }
 }
@@ -60,84 +60,143 @@ FramingState part_of(FramingState state, double part, const FramingDemand& frami
     return state;
 }
 
-/// The other's framing under the load of that id, the same stiffness and nearly the same direction; absent where it has
-/// no such load.
-std::optional<FramingState> beside(const Demand& own, const State& state, const std::string& id, const Demand& other) {
-    const std::optional<Solved> load = solved(other, id);
-    if (!load) return std::nullopt;
-    const std::size_t scenario = matching_scenario(other, own.scenarios[state.scenario]);
+/// The other's state nearest to a direction, in the other's own axes.
+const FramingState* nearest_state(const Demand& other, std::size_t scenario, std::size_t load_case,
+                                  double direction_rad) {
     const FramingState* nearest = nullptr;
     double least_rad = std::numeric_limits<double>::infinity();
     for (std::size_t index = 0; index < other.states.size(); ++index) {
         const State& candidate = other.states[index];
-        const double apart = apart_rad(candidate.direction_rad, state.direction_rad);
-        if (candidate.scenario != scenario || candidate.load_case != load->load_case || apart >= least_rad) continue;
+        if (candidate.scenario != scenario || candidate.load_case != load_case) continue;
+        const double apart = apart_rad(candidate.direction_rad, direction_rad);
+        if (apart >= least_rad) continue;
         least_rad = apart;
         nearest = &other.framing->states[index];
     }
-    if (nearest == nullptr) return std::nullopt;
-    return part_of(*nearest, load->part, *other.framing);
+    return nearest;
 }
 
-std::vector<FramingState> all_beside(const Demand& own, const State& state, const std::string& id,
-                                     const std::vector<const Demand*>& others) {
-    std::vector<FramingState> found;
-    for (const Demand* const other : others) {
-        if (!other->framing || other->framing->states.empty()) continue;
-        if (std::optional<FramingState> one = beside(own, state, id, *other)) found.push_back(std::move(*one));
+/// The framing of one other post under the load, so many times as large as it was solved.
+struct Beside {
+    const Neighbor* neighbor = nullptr;
+    const FramingState* same_way = nullptr;    ///< pushed the same way in plan
+    const FramingState* as_it_sees = nullptr;  ///< pushed the same way as each post sees it; another where it is turned
+    double part = 1.0;
+};
+
+std::optional<Beside> beside(const Demand& own, const State& state, const std::string& id, const Neighbor& neighbor) {
+    const Demand& other = *neighbor.demand;
+    const std::optional<Solved> load = solved(other, id);
+    if (!load) return std::nullopt;
+    const std::size_t scenario = matching_scenario(other, own.scenarios[state.scenario]);
+    Beside one{&neighbor, nullptr, nullptr, load->part};
+    one.same_way = nearest_state(other, scenario, load->load_case, state.direction_rad - neighbor.turn_rad);
+    if (one.same_way == nullptr) return std::nullopt;
+    one.as_it_sees =
+        neighbor.turn_rad == 0.0 ? one.same_way : nearest_state(other, scenario, load->load_case, state.direction_rad);
+    return one;
+}
+
+std::vector<Beside> all_beside(const Demand& own, const State& state, const std::string& id,
+                               const std::vector<Neighbor>& others) {
+    std::vector<Beside> found;
+    for (const Neighbor& other : others) {
+        if (!other.demand->framing || other.demand->framing->states.empty()) continue;
+        if (const std::optional<Beside> one = beside(own, state, id, other)) found.push_back(*one);
     }
     return found;
 }
 
-/// What the other's guard load does along the members; the deck's own load is there once.
-void add_along_members(FramingState& all, const FramingState& other) {
-    add_by_size(all.members, other.members);
-    if (!all.with_deck.empty()) add_by_size(all.with_deck, other.members);
+/// What the others' guard loads do along the members; the deck's own load is there once.
+void add_along_members(FramingState& all, const FramingState& other, double part) {
+    add_by_size(all.members, other.members, part);
+    if (!all.with_deck.empty()) add_by_size(all.with_deck, other.members, part);
 }
 
 /// Every post under the load.
-FramingState on_all(FramingState all, const std::vector<FramingState>& others) {
-    for (const FramingState& other : others) {
-        add_along_members(all, other);
+FramingState on_all(FramingState all, const std::vector<Beside>& others, const FramingState* Beside::*pushed) {
+    for (const Beside& other : others) {
+        const FramingState& state = *(other.*pushed);
+        add_along_members(all, state, other.part);
         for (std::size_t support = 0; support < all.reactions.size(); ++support) {
-            for (const auto force : forces_of_a_reaction)
-                all.reactions[support].*force += other.reactions.at(support).*force;
+            const SupportReaction more = reaction_at(*other.neighbor, state, support);
+            for (const auto force : forces_of_a_reaction) all.reactions[support].*force += other.part * (more.*force);
         }
     }
     return all;
 }
 
-/// This post under the load, and for each force those others that make it larger.
-FramingState on_the_worst(FramingState all, const std::vector<FramingState>& others) {
-    const FramingState own = all;
-    for (const FramingState& other : others) {
-        add_along_members(all, other);
-        for (std::size_t support = 0; support < all.reactions.size(); ++support) {
-            for (const auto force : forces_of_a_reaction) {
-                const double more = other.reactions.at(support).*force;
-                if (more * (own.reactions[support].*force) >= 0.0) all.reactions[support].*force += more;
-            }
+/// The larger of each action along each member.
+FramingState larger_actions(const FramingState& one, const FramingState& other) {
+    FramingState larger = one;
+    for (std::size_t member = 0; member < larger.members.size(); ++member) {
+        for (const auto action : actions_of_a_member) {
+            double& value = larger.members[member].*action;
+            if (std::abs(other.members[member].*action) > std::abs(value)) value = other.members[member].*action;
+        }
+    }
+    return larger;
+}
+
+/// What the others together can add to a force, up and down.
+struct Adverse {
+    double up = 0.0, down = 0.0;
+
+    void may_add(double one, double two) {
+        up += std::max({0.0, one, two});
+        down += std::min({0.0, one, two});
+    }
+    /// To a force of the post's own; to none at all, whichever is more.
+    [[nodiscard]] double to(double own) const {
+        if (own == 0.0) return up >= -down ? up : down;
+        return own > 0.0 ? up : down;
+    }
+};
+
+/// This post under the load, and for each force those others that make it larger, pushed whichever way adds more.
+FramingState on_the_worst(FramingState all, const std::vector<Beside>& others) {
+    for (const Beside& other : others) {
+        const bool turned = other.as_it_sees != other.same_way;
+        add_along_members(all, turned ? larger_actions(*other.same_way, *other.as_it_sees) : *other.same_way,
+                          other.part);
+    }
+    for (std::size_t support = 0; support < all.reactions.size(); ++support) {
+        std::array<Adverse, forces_of_a_reaction.size()> sums;
+        for (const Beside& other : others) {
+            const SupportReaction one = reaction_at(*other.neighbor, *other.same_way, support);
+            const SupportReaction two = reaction_at(*other.neighbor, *other.as_it_sees, support);
+            for (std::size_t force = 0; force < sums.size(); ++force)
+                sums[force].may_add(other.part * (one.*forces_of_a_reaction[force]),
+                                    other.part * (two.*forces_of_a_reaction[force]));
+        }
+        for (std::size_t force = 0; force < sums.size(); ++force) {
+            double& value = all.reactions[support].*forces_of_a_reaction[force];
+            value += sums[force].to(value);
         }
     }
     return all;
 }
 
 /// The states in which the load of this number stands on the neighbors too.
-void add_together(Demand& together, const Demand& own, std::size_t load_case,
-                  const std::vector<const Demand*>& others) {
+void add_together(Demand& together, const Demand& own, std::size_t load_case, const std::vector<Neighbor>& others) {
     const std::string& id = own.cases[load_case].id;
     const Solved load = solved(own, id).value();
     for (std::size_t index = 0; index < own.states.size(); ++index) {
         if (own.states[index].load_case != load.load_case) continue;
-        const std::vector<FramingState> found = all_beside(own, own.states[index], id, others);
+        const std::vector<Beside> found = all_beside(own, own.states[index], id, others);
         if (found.empty()) continue;
         State state = grown(own.states[index], load.part);
         state.load_case = load_case;
         const FramingState alone = part_of(own.framing->states[index], load.part, *own.framing);
-        for (const auto put_together : {on_all, on_the_worst}) {
+        const auto add = [&](FramingState framing) {
             together.states.push_back(state);
-            together.framing->states.push_back(put_together(alone, found));
-        }
+            together.framing->states.push_back(std::move(framing));
+        };
+        add(on_all(alone, found, &Beside::same_way));
+        add(on_the_worst(alone, found));
+        const bool any_turned =
+            std::any_of(found.begin(), found.end(), [](const Beside& one) { return one.as_it_sees != one.same_way; });
+        if (any_turned) add(on_all(alone, found, &Beside::as_it_sees));
     }
 }
 
@@ -158,7 +217,7 @@ std::vector<MemberActions> largest_actions(const Demand& demand) {
     return largest;
 }
 
-Demand acting_together(const Demand& own, const std::vector<const Demand*>& others) {
+Demand acting_together(const Demand& own, const std::vector<Neighbor>& others) {
     Demand together = own;
     if (!own.framing || own.framing->states.empty()) return together;
     for (std::size_t load_case = 0; load_case < own.cases.size(); ++load_case) {

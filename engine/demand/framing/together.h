@@ -1,6 +1,7 @@
 #pragma once
 // Several bases on one deck: what their pushes put on the framing they share when they act at the same time.
 #include "demand/demand.h"
+#include "demand/framing/neighbor.h"
 
 #include <array>
 #include <vector>
@@ -24,17 +25,21 @@ inline constexpr std::array<double SupportReaction::*, 5> forces_of_a_reaction =
 /// The largest of each action on each member over the base's states, by size; empty where no member carries load.
 [[nodiscard]] std::vector<MemberActions> largest_actions(const Demand& demand);
 
-/// `own` with further states, two for each of its states under a load that acts on all posts: what the framing meets
-/// when the others' state under the same load case, the same stiffness and the nearest of their directions acts as
-/// well. All demands are of one framing, seen from their own posts, so that members and the places where they are held
-/// have one numbering. The states of `own` stay as they are, so that no post is better off for its neighbors.
+/// `own` with further states for each of its states under a load that acts on all posts: what the framing meets when
+/// the others' state under the same load case, the same stiffness and the nearest of their directions acts as well. All
+/// demands are of one framing, each seen from its own post. The states of `own` stay as they are, so that no post is
+/// better off for its neighbors. In this order:
 ///
-/// 1. All posts at once: forces where members are held add with their signs, since the framing is linear.
+/// 1. All posts at once, pushed the same way in plan: forces where members are held add with their signs, since the
+///    framing is linear.
 /// 2. The load on this post and on those others that make a force larger, force by force: a load along the rail may
 ///    stand on part of the guard alone. At least what any part gives.
+/// 3. Where posts face different ways, all at once pushed the same way as each sees it: outward on every side of a
+/// deck.
+///    Then 2. takes for each force the worse of both ways.
 ///
-/// Along a member the largest of each base add by size in both, wherever they stand: at least what acts, and more where
+/// Along a member the largest of each base add by size in all, wherever they stand: at least what acts, and more where
 /// their largest are apart. Anchors, bearing and the guard's movement stay the base's own.
-[[nodiscard]] Demand acting_together(const Demand& own, const std::vector<const Demand*>& others);
+[[nodiscard]] Demand acting_together(const Demand& own, const std::vector<Neighbor>& others);
 
 }  // namespace toehold::demand

@@ -1,3 +1,4 @@
+#include "xml/detail/metal_section.h"
 #include "xml/detail/parts.h"
 #include "xml/detail/wood_section.h"
 
@@ -34,13 +35,6 @@ double read_size(ElementReader& reader, std::string_view attribute) {
     return reader.quantity(attribute, Kind::length, Sign::positive);
 }
 
-std::optional<model::Certificate> read_certificate(ElementReader& reader) {
-    std::optional<ElementReader> item = reader.optional_child("certificate");
-    if (!item) return std::nullopt;
-    return model::Certificate{item->quantity("yield", Kind::stress, Sign::positive),
-                              item->quantity("ultimate", Kind::stress, Sign::positive), item->text("source")};
-}
-
 std::optional<model::Stub> read_stub(ElementReader& reader, bool round) {
     std::optional<ElementReader> item = reader.optional_child("stub");
     if (!item) return std::nullopt;
@@ -54,33 +48,11 @@ std::optional<model::Stub> read_stub(ElementReader& reader, bool round) {
     return stub;
 }
 
-model::RectangularTube read_square_tube(ElementReader& reader) {
-    const double width_in = read_size(reader, "width");
-    return {width_in,
-            width_in,
-            read_size(reader, "wall"),
-            reader.id("metal"),
-            read_certificate(reader),
-            read_stub(reader, false)};
-}
-
-model::RectangularTube read_rectangular_tube(ElementReader& reader) {
-    return {read_size(reader, "width"), read_size(reader, "depth"), read_size(reader, "wall"),
-            reader.id("metal"),         read_certificate(reader),   read_stub(reader, false)};
-}
-
-model::RoundTube read_round_tube(ElementReader& reader) {
-    return {read_size(reader, "diameter"), read_size(reader, "wall"), reader.id("metal"), read_certificate(reader),
-            read_stub(reader, true)};
-}
-
-model::SolidBar read_bar(ElementReader& reader) {
-    return {read_size(reader, "width"), read_size(reader, "depth"), false, reader.id("metal")};
-}
-
-model::SolidBar read_round_bar(ElementReader& reader) {
-    const double diameter_in = read_size(reader, "diameter");
-    return {diameter_in, diameter_in, true, reader.id("metal")};
+/// With the stub it slides over.
+template <class Tube>
+Tube with_stub(Tube tube, ElementReader& reader, bool round) {
+    tube.stub = read_stub(reader, round);
+    return tube;
 }
 
 model::TwinBars read_twin_bars(ElementReader& reader) {
@@ -131,39 +103,20 @@ Element stub_element(const model::Stub& stub, bool round) {
     return element.text("metal", stub.metal).text("fixing", word_for<model::StubFixing>(stub.fixing, fixings));
 }
 
-template <class Tube>
-void write_parts(Element& post, const Tube& tube, bool round) {
-    if (tube.certificate) {
-        Element certificate("certificate");
-        certificate.quantity("yield", tube.certificate->yield_psi, Kind::stress);
-        certificate.quantity("ultimate", tube.certificate->ultimate_psi, Kind::stress);
-        post.child(certificate.text("source", tube.certificate->source));
-    }
-    if (tube.stub) post.child(stub_element(*tube.stub, round));
-}
-
 Element& shape(Element& post, Shape value) { return post.text("shape", word_for<Shape>(value, shapes)); }
 
 void write_shape(Element& post, const model::RectangularTube& tube) {
-    const bool square = tube.width_in == tube.depth_in;
-    shape(post, square ? Shape::square_tube : Shape::rectangular_tube);
-    post.quantity("width", tube.width_in, Kind::length);
-    if (!square) post.quantity("depth", tube.depth_in, Kind::length);
-    post.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
-    write_parts(post, tube, false);
+    write_tube(shape(post, tube.width_in == tube.depth_in ? Shape::square_tube : Shape::rectangular_tube), tube);
+    if (tube.stub) post.child(stub_element(*tube.stub, false));
 }
 
 void write_shape(Element& post, const model::RoundTube& tube) {
-    shape(post, Shape::round_tube).quantity("diameter", tube.diameter_in, Kind::length);
-    post.quantity("wall", tube.wall_in, Kind::length).text("metal", tube.metal);
-    write_parts(post, tube, true);
+    write_tube(shape(post, Shape::round_tube), tube);
+    if (tube.stub) post.child(stub_element(*tube.stub, true));
 }
 
 void write_shape(Element& post, const model::SolidBar& bar) {
-    shape(post, bar.round ? Shape::round_bar : Shape::bar);
-    post.quantity(bar.round ? "diameter" : "width", bar.width_in, Kind::length);
-    if (!bar.round) post.quantity("depth", bar.depth_in, Kind::length);
-    post.text("metal", bar.metal);
+    write_bar(shape(post, bar.round ? Shape::round_bar : Shape::bar), bar);
 }
 
 void write_shape(Element& post, const model::TwinBars& bars) {
@@ -208,11 +161,11 @@ model::Post read_post(ElementReader& reader) {
     }
     switch (*shape) {
         case Shape::square_tube:
-            return read_square_tube(reader);
+            return with_stub(read_square_tube(reader), reader, false);
         case Shape::rectangular_tube:
-            return read_rectangular_tube(reader);
+            return with_stub(read_rectangular_tube(reader), reader, false);
         case Shape::round_tube:
-            return read_round_tube(reader);
+            return with_stub(read_round_tube(reader), reader, true);
         case Shape::wood:
             return read_wood_post(reader);
         case Shape::bar:

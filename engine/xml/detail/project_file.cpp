@@ -3,6 +3,7 @@
 #include "xml/detail/parts.h"
 #include "xml/document/file.h"
 #include "xml/document/strict_document.h"
+#include "xml/line/guard_line.h"
 
 #include <tinyxml2.h>
 
@@ -46,29 +47,6 @@ std::vector<model::NamedMount> read_mounts(ElementReader& reader, const std::fil
     return mounts;
 }
 
-std::vector<model::PlacedPost> read_posts(ElementReader& reader) {
-    std::vector<model::PlacedPost> posts;
-    for (ElementReader& part : reader.children("post-at")) {
-        model::PlacedPost post;
-        post.id = part.id();
-        post.at = {part.quantity("x", units::Kind::length, Sign::any),
-                   part.quantity("y", units::Kind::length, Sign::any)};
-        post.mount = part.id("mount");
-        constexpr double in_per_ft = 12.0;
-        if (const auto rail = part.optional_quantity("rail-length", units::Kind::length, Sign::positive)) {
-            post.rail_length_ft = *rail / in_per_ft;
-        }
-        posts.push_back(std::move(post));
-    }
-    return posts;
-}
-
-std::vector<model::GuardLine> read_lines(ElementReader& reader) {
-    std::vector<model::GuardLine> lines;
-    for (ElementReader& part : reader.children("guard-line")) lines.push_back({part.id(), part.ids("posts")});
-    return lines;
-}
-
 model::Project read_parts(ElementReader& root, const std::filesystem::path& folder) {
     model::Project project;
     project.name = root.optional_text("name");
@@ -77,7 +55,7 @@ model::Project read_parts(ElementReader& root, const std::filesystem::path& fold
     if (auto part = root.optional_child("framing")) project.framing = read_framing(*part);
     if (auto part = root.child("mounts")) project.mounts = read_mounts(*part, folder);
     if (auto part = root.child("posts")) project.posts = read_posts(*part);
-    if (auto part = root.optional_child("guard-lines")) project.guard_lines = read_lines(*part);
+    if (auto part = root.optional_child("guard-lines")) project.guard_lines = read_guard_lines(*part);
     if (auto part = root.optional_child("loads")) project.loads = read_loads(*part);
     if (auto part = root.optional_child("basis")) project.basis = read_basis(*part);
     if (auto part = root.optional_child("remarks")) project.remarks = read_remarks(*part);
@@ -92,23 +70,6 @@ Element mount_element(const model::NamedMount& mount) {
     element.child(post_element(mount.post));
     add_plate_on_deck(element, on_deck);
     return element;
-}
-
-Element post_at_element(const model::PlacedPost& post) {
-    Element element("post-at");
-    element.text("id", post.id);
-    element.quantity("x", post.at.x_in, units::Kind::length).quantity("y", post.at.y_in, units::Kind::length);
-    element.text("mount", post.mount);
-    constexpr double in_per_ft = 12.0;
-    if (post.rail_length_ft) element.quantity("rail-length", *post.rail_length_ft * in_per_ft, units::Kind::length);
-    return element;
-}
-
-Element guard_line_element(const model::GuardLine& line) {
-    std::string posts;
-    for (const std::string& post : line.posts) posts += (posts.empty() ? "" : " ") + post;
-    Element element("guard-line");
-    return element.text("id", line.id).text("posts", posts);
 }
 
 Element project_element(const model::Project& project) {
