@@ -30,7 +30,7 @@ window::DetailFrame& shown(test::Driver& driver, const char* name) {
 void shoot_region(window::DetailFrame& frame, wxPoint from, wxPoint to, const std::string& name) {
     test::move_to(from);
     test::button_down();
-    test::move_to({(from.x + to.x) / 2, (from.y + to.y) / 2});
+    test::move_to({from.x + 20, from.y - 20});
     test::move_to(to);
     const auto known = [&frame] { return frame.sheet().where_it_holds().known() != nullptr; };
     CHECK(test::settle(known, 20s));
