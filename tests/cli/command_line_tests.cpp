@@ -45,14 +45,14 @@ TEST_CASE("the version is one line", "[process]") {
 TEST_CASE("a command line that cannot be understood gives one sentence and status 2", "[process][bad-input]") {
     check_refused({}, "subcommand is required");
     check_refused({"chek", "a.xml"},
-                  "\"chek\" is not a command; there are: new, size, check, compare, chart, remark, report, draw, site, "
-                  "letter, validate, list");
+                  "\"chek\" is not a command; there are: new, size, check, compare, chart, proof, remark, report, "
+                  "draw, site, bill, letter, validate, list");
     check_refused({"check"}, "FILE is required");
     check_refused({"check", "--bogus", "a.xml"}, "--bogus");
     check_refused({"check", "--json", "--explain", "weld", "a.xml"}, "excludes");
     check_refused({"check", "--explain"}, "--explain");
     check_refused({"check", "--explain", "no-such-check", "a.xml"}, "there is no check \"no-such-check\"");
-    check_refused({"check", "--csv", "bolts", "a.xml"}, "--csv: bolts not in {anchors,checks}");
+    check_refused({"check", "--csv", "bolts", "a.xml"}, "--csv: bolts not in {anchors,checks,posts,files}");
     check_refused({"check", "--csv", "anchors", "--json", "a.xml"}, "excludes");
     for (const char* jobs : {"0", "-1", "many", "1e9"}) check_refused({"check", "--jobs", jobs, "a.xml"}, "--jobs");
     check_refused({"check", "--si", "a.xml", "b.xml"}, "--all and --si need whole reviews");
@@ -131,8 +131,8 @@ TEST_CASE("output that cannot be written is said, with status 3", "[process][bad
 TEST_CASE("the manual page names every command and option", "[process]") {
     const std::string page = toehold::test::bytes_of(TOEHOLD_MANUAL);
     std::string help;
-    for (const char* command : {"new", "size", "check", "compare", "chart", "remark", "report", "draw", "site",
-                                "letter", "validate", "list"}) {
+    for (const char* command : {"new", "size", "check", "compare", "chart", "remark", "report", "draw", "site", "bill",
+                                "letter", "validate", "list", "proof"}) {
         help += run_toehold({command, "--help"}).out;
         CHECK(contains(page, std::string(".B ") + command + "\n"));
     }

@@ -6,10 +6,13 @@
 #include "cli/resolve_project.h"
 #include "cli/review_file.h"
 #include "paper/page/site_page.h"
+#include "paper/project/line_papers.h"
 #include "paper/project/near_post.h"
 #include "paper/project/plate_papers.h"
+#include "review/line/review_line.h"
 #include "xml/document/file.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <utility>
 
@@ -63,6 +66,11 @@ paper::SiteSubject subject_of(const OpenedProject& opened) {
         catalog::Resolution built = catalog::resolve(paper::detail_at_post(project, one.post), opened.catalog);
         // What the whole project's catalog rows were found for is found for a part of it.
         if (built.resolved) one.review.resolved = std::move(*built.resolved);
+        for (const review::LineReview& line : reviewed.lines) {
+            const bool stands_in_it = std::any_of(line.posts.begin(), line.posts.end(),
+                                                  [&one](const auto& post) { return post.post == one.post.id; });
+            if (stands_in_it) one.review = paper::under_rail(std::move(one.review), line);
+        }
         subject.posts.push_back({one.post.id, std::move(one.review), one.post});
     }
     for (const model::GuardLine& line : project.guard_lines) subject.lines.push_back(line.posts);
@@ -78,6 +86,23 @@ ExitStatus write_site(const PaperCommand& command, const OpenedProject& opened, 
     return write_paper(output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;
 }
 
+/// Each line of guard a drawing of its own, with what each post sees of a push.
+ExitStatus write_lines(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
+                       const Locale& locale) {
+    const model::Project& project = *opened.input.project;
+    if (project.guard_lines.empty()) {
+        complain(phrase("{} has no guard line to draw", command.file), locale);
+        return ExitStatus::unusable_input;
+    }
+    const std::vector<review::LineReview> lines = review::review_lines(project, opened.input.posts, opened.input.lines);
+    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
+    for (const paper::LinePaper& made : paper::line_papers(command.kind, ending_of(output), project, lines, issue)) {
+        const std::string file = name_of_paper(output, made.name, command.wishes.revision);
+        if (!write_paper(file, made.bytes, locale)) return ExitStatus::internal_fault;
+    }
+    return ExitStatus::adequate;
+}
+
 ExitStatus refused(const format::Phrase& why, const Locale& locale) {
     complain(why, locale);
     return ExitStatus::unusable_input;
@@ -91,9 +116,10 @@ bool is_project(const PaperCommand& command) {
 
 ExitStatus write_project_papers(const PaperCommand& command, const std::string& output, const Locale& locale) {
     const bool shop = command.kind == paper::Kind::shop_drawing, site = command.kind == paper::Kind::site_sheet;
-    if (!shop && !site) {
+    const bool line = command.kind == paper::Kind::plan || command.kind == paper::Kind::elevation;
+    if (!shop && !site && !line) {
         return refused(phrase("{} is a project; of a project there are: toehold check, bill, site, and draw without "
-                              "--view",
+                              "--view or with --view plan or elevation",
                               command.file),
                        locale);
     }
@@ -104,6 +130,7 @@ ExitStatus write_project_papers(const PaperCommand& command, const std::string& 
     }
     const std::optional<OpenedProject> opened = open_project(command, locale);
     if (!opened) return ExitStatus::unusable_input;
+    if (line) return write_lines(command, *opened, output, locale);
     return shop ? write_plates(command, *opened, output, locale) : write_site(command, *opened, output, locale);
 }
 

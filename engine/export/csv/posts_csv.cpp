@@ -48,7 +48,7 @@ std::string posts_csv_rows(const std::string& file, const review::ProjectReview&
                                  csv_number(one.post.at.x_in), csv_number(one.post.at.y_in),
                                  csv_cell(std::string(model::word(one.post.facing))), csv_cell(one.post.mount),
                                  csv_cell(review::joined_marks(row.marks, " to ")), std::to_string(row.posts.size())},
-                                judged(one.review));
+                                judged(one.review, review::share_of(review, one.post.id)));
         }
     }
     std::string text;

@@ -1,6 +1,7 @@
 #include "paper/page/site_page.h"
 #include "paper/papers.h"
 #include "paper/project/near_post.h"
+#include "wording/line.h"
 #include "wording/marks.h"
 
 #include <algorithm>
@@ -40,6 +41,18 @@ SiteSubject site_subject(const review::Review& review, const Issue& issue) {
             review.verdict,
             review.input_sha256,
             {{format::text(format::phrase("Post"), issue.locale), review}}};
+}
+
+review::Review under_rail(review::Review review, const review::LineReview& line) {
+    using review::Verdict;
+    if (review.verdict != Verdict::adequate || line.verdict == Verdict::adequate) return review;
+    review.verdict = line.verdict;
+    review.facts.finding = wording::line_reason(line);
+    const bool fails = line.verdict == Verdict::inadequate;
+    (fails ? review.facts.counts.findings_fail : review.facts.counts.findings_missing) += 1;
+    review.facts.first_finding =
+        review::FindingFact{"guard-line " + line.id, format::phrase("Guard line"), {}, review.facts.finding};
+    return review;
 }
 
 std::string site_book(const SiteSubject& subject, const Issue& issue) {

@@ -31,6 +31,7 @@ struct PlanScale {
 
 PlanScale scale_of(const std::vector<SitePost>& posts) {
     std::vector<Point> places;
+    places.reserve(posts.size());
     for (const SitePost& post : posts) places.push_back({post.placed->at.x_in, post.placed->at.y_in});
     PlanScale scale{drawing::around(places)};
     constexpr double least_in = 1.0;

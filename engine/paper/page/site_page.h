@@ -3,6 +3,7 @@
 // printer prints without a script.
 #include "model/project.h"
 #include "paper/issue.h"
+#include "review/line/line_review.h"
 #include "review/review.h"
 #include "review/schedule/cause.h"
 
@@ -35,6 +36,10 @@ struct SiteSubject {
 };
 /// Of a lone detail: one post, marked by `Post` in the reader's language.
 [[nodiscard]] SiteSubject site_subject(const review::Review& review, const Issue& issue);
+
+/// The post's review where its guard line's rail fails, or lacks what it needs: whoever builds the post must not be
+/// told that it may be built. A review that is not adequate itself stays as it is.
+[[nodiscard]] review::Review under_rail(review::Review review, const review::LineReview& line);
 
 /// XHTML that is HTML too; nothing in it is fetched from anywhere. The QR code holds `issue.link`, else the input's
 /// SHA-256. Throws std::invalid_argument for a link too long for a code.

@@ -64,7 +64,7 @@ footer { margin-top: 40px; border-top: 3px solid; padding-top: 8px; font-size: .
   :root { color-scheme: light; --ground: #fff; --ink: #000; --faint: #333; --rule: #777; --field: #fff;
     --good: #000; --bad: #000; --open: #000; }
   body { font-size: 10.5pt; max-width: none; padding: 0; }
-  figure.drawing > svg { filter: none; width: 120mm; }
+  figure.drawing > svg { filter: none; width: 120mm; } figure.key > svg { width: 120mm; }
   h2 { break-before: page; } h2.first { break-before: auto; }
   figure, li, tr { break-inside: avoid; }
   button, .screen { display: none; }

@@ -157,6 +157,26 @@ TEST_CASE("Posts built alike share drawings, and each is signed for", "[process]
     CHECK(test::pdf_pages(paper::site_book(three_posts(project), issue())) == 2);
 }
 
+TEST_CASE("A post under a rail that fails may not be built, and the page says why", "[unit]") {
+    review::LineReview line;
+    line.id = "L1";
+    line.rail = true;
+    CHECK(paper::under_rail(test::reviewed_demo(holding), line).verdict == review::Verdict::adequate);
+    line.verdict = review::Verdict::inadequate;
+    review::CheckFact cause;
+    cause.check = "rail-bending";
+    cause.title = format::phrase("Rail bending");
+    cause.status = checks::Status::fails;
+    cause.ratio = 1.5;
+    line.cause = cause;
+    const std::string page = page_of(paper::under_rail(test::reviewed_demo(holding), line));
+    CHECK(contains(page, "DO NOT BUILD THIS AS DRAWN"));
+    CHECK(contains(page, "Rail bending"));
+    CHECK_FALSE(contains(page, "build exactly as drawn"));
+    CHECK(paper::under_rail(test::reviewed_demo(failing), line).facts.first_finding.has_value() ==
+          test::reviewed_demo(failing).facts.first_finding.has_value());
+}
+
 TEST_CASE("Marks of the key plan never stand on each other, and those left out are said", "[unit]") {
     paper::SiteSubject subject = three_posts(test::three_posts());
     // Thirty posts 4 in apart: no room for every mark.
