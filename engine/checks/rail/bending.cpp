@@ -29,15 +29,16 @@ struct SimpleSpan {
     [[nodiscard]] double most() const { return std::max(push_lb_in, line_lb_in); }
 };
 
-SimpleSpan simple_span(const RailLoads& loads, double length_in) {
-    return {0.25 * loads.push_lb * length_in, 0.125 * loads.line_lb_per_in * length_in * length_in};
+SimpleSpan simple_span(const RailLoads& loads, const RailSpan& span) {
+    const double of_push = span.held_at_one_end ? 1.0 : 0.25, of_line = span.held_at_one_end ? 0.5 : 0.125;
+    return {of_push * loads.push_lb * span.length_in, of_line * loads.line_lb_per_in * span.length_in * span.length_in};
 }
 
 /// Every moment the span is held to.
 std::vector<RailMoment> moments(const RailLoads& loads, const RailSpan& span) {
     constexpr double upright = 0.5 * std::numbers::pi;
     constexpr int steps = 18;
-    const double simple = simple_span(loads, span.length_in).most();
+    const double simple = simple_span(loads, span).most();
     std::vector<RailMoment> all;
     for (int step = 0; step <= steps; ++step) {
         if (!loads.any_direction && step != 0 && step != steps) continue;
@@ -62,17 +63,18 @@ RailMoment worst_moment(const RailInput& input, const RailSpan& span,
 }
 
 void add_moments(CheckResult& result, const RailInput& input, const RailSpan& span) {
-    const SimpleSpan simple = simple_span(input.loads, span.length_in);
-    append(result.steps, {from_file("L", phrase("span between the posts' axes, along the rail"), span.length_in, "in"),
-                          given("P", phrase("concentrated load at any point of the rail"), input.loads.push_lb, "lb",
-                                input.loads.push_clause),
-                          {"M_P", phrase("moment of the concentrated load at mid-span, simple span"), "P L/4",
-                           simple.push_lb_in, "lb in", "statics"}});
+    const SimpleSpan simple = simple_span(input.loads, span);
+    append(result.steps,
+           {from_file("L", phrase("span between the posts' axes, along the rail"), span.length_in, "in"),
+            given("P", phrase("concentrated load at any point of the rail"), input.loads.push_lb, "lb",
+                  input.loads.push_clause),
+            {"M_P", phrase("moment of the concentrated load where it stands worst, simple span or held at one end"),
+             span.held_at_one_end ? "P L" : "P L/4", simple.push_lb_in, "lb in", "statics"}});
     if (input.loads.line_lb_per_in > 0.0) {
         append(result.steps,
                {given("w", phrase("load along the rail"), input.loads.line_lb_per_in, "lb/in", input.loads.line_clause),
-                {"M_w", phrase("moment of the load along the rail, simple span"), "w L^2/8", simple.line_lb_in, "lb in",
-                 "statics"}});
+                {"M_w", phrase("moment of the load along the rail, simple span or held at one end"),
+                 span.held_at_one_end ? "w L^2/2" : "w L^2/8", simple.line_lb_in, "lb in", "statics"}});
     }
     if (!span.solved) return;
     append(result.steps,

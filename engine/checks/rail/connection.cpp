@@ -1,9 +1,10 @@
-// A rail's connection to a post or a wall, by its evaluation report. Its values hold one direction at a time; nothing
-// is said of what they give together, so that each is checked alone, and that is said.
+// A rail's connection to a post or a wall, by its evaluation report, whose values hold one direction at a time. A load
+// has any direction: its parts use the values up in a linear sum, which is worst where their squares add.
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/rail/rail.h"
 
+#include <cmath>
 #include <utility>
 
 namespace toehold::checks {
@@ -40,9 +41,28 @@ CheckResult checked(const ConnectionWay& way, const std::optional<model::RailCon
     const Adjusted usable = reported_value(way.reported_lb, "lb", basis);
     append(result.steps, usable.steps);
     result.capacity = usable.value;
-    result.note = phrase(
-        "The report's values are checked one direction at a time; forces in two directions at once "
-        "are not combined.");
+    conclude(result);
+    return result;
+}
+
+/// A load that turns all round: the largest of a cos + b sin is (a^2 + b^2)^(1/2).
+CheckResult in_any_direction(const std::vector<CheckResult>& ways, const model::RailConnection& connection,
+                             const model::PartId& part) {
+    CheckResult result;
+    result.id = "rail-connection";
+    result.title = phrase("Rail connection, load in any direction");
+    result.aspect = "any-direction";
+    result.part = part;
+    result.clause = connection.report;
+    double squares = 0.0;
+    for (const CheckResult& way : ways) {
+        result.steps.push_back({"r_" + way.aspect, way.title, "R/R_a", way.ratio, "", way.clause});
+        squares += way.ratio * way.ratio;
+    }
+    result.demand = std::sqrt(squares);
+    result.capacity = 1.0;
+    result.steps.push_back({"r", phrase("parts of the load in a linear sum, in its worst direction"),
+                            "root of the sum of their squares", result.demand, "", "statics"});
     conclude(result);
     return result;
 }
@@ -61,6 +81,11 @@ std::vector<CheckResult> rail_connection(const std::optional<model::RailConnecti
         if (!required && !(way.reported_lb > 0.0)) continue;
         results.push_back(checked(way, connection, part, basis));
     }
+    std::vector<CheckResult> known;
+    for (const CheckResult& result : results) {
+        if (result.status != Status::missing_evidence) known.push_back(result);
+    }
+    if (known.size() > 1) results.push_back(in_any_direction(known, values, part));
     return results;
 }
 

@@ -31,6 +31,7 @@ struct RailSpan {
     model::PartId part;
     double length_in = 0.0;                           ///< along the rail, between the posts' axes, > 0
     std::optional<SolvedRail> solved = std::nullopt;  ///< absent: the line was not solved
+    bool held_at_one_end = false;                     ///< it reaches past its last post, and nothing holds its end
 };
 
 struct RailInput {
@@ -39,11 +40,11 @@ struct RailInput {
     const model::Basis& basis;
 };
 
-/// Bending: as a simple span, P L/4 and w L^2/8 in every direction across the rail, and with the largest moments of the
-/// solved line, level and upright; whichever is worse. Steel AISC 360-16 F, aluminum ADM 2020 F (from memory), wood NDS
-/// 2018 3.9.2. Nothing is counted on to hold the rail sideways between its posts. A rail continuous over its posts is
-/// taken as welded there, which weakens aluminum. Lacks evidence where the metal has no strengths or no clause covers
-/// it.
+/// Bending: as a simple span, P L/4 and w L^2/8 (held at one end, P L and w L^2/2) in every direction across the rail,
+/// and with the largest moments of the solved line, level and upright; whichever is worse. Steel AISC 360-16 F,
+/// aluminum ADM 2020 F (from memory), wood NDS 2018 3.9.2. Nothing is counted on to hold the rail sideways between its
+/// posts. A rail continuous over its posts is taken as welded there, which weakens aluminum. Lacks evidence where the
+/// metal has no strengths or no clause covers it.
 [[nodiscard]] CheckResult rail_bending(const RailInput& input, const RailSpan& span);
 
 /// Shear beside a post: the push there, w L/2, or the largest of the solved line. AISC 360-16 G4, G5 (from memory);

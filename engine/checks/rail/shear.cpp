@@ -76,14 +76,15 @@ Capacity wood_shear(const RailInput& input, const model::WoodRail& rail) {
 
 void add_shears(CheckResult& result, const RailInput& input, const RailSpan& span) {
     const RailLoads& loads = input.loads;
-    const double of_line = 0.5 * loads.line_lb_per_in * span.length_in;
+    const double of_line = (span.held_at_one_end ? 1.0 : 0.5) * loads.line_lb_per_in * span.length_in;
     append(result.steps,
            {given("P", phrase("concentrated load beside the post"), loads.push_lb, "lb", loads.push_clause)});
     if (loads.line_lb_per_in > 0.0) {
         append(result.steps,
                {from_file("L", phrase("span between the posts' axes, along the rail"), span.length_in, "in"),
                 given("w", phrase("load along the rail"), loads.line_lb_per_in, "lb/in", loads.line_clause),
-                {"V_w", phrase("shear of the load along the rail, simple span"), "w L/2", of_line, "lb", "statics"}});
+                {"V_w", phrase("shear of the load along the rail, simple span or held at one end"),
+                 span.held_at_one_end ? "w L" : "w L/2", of_line, "lb", "statics"}});
     }
     result.demand = std::max(loads.push_lb, of_line);
     if (!span.solved) return;
