@@ -179,6 +179,24 @@ struct Posts {
     }
 };
 
+/// That the post's concentrated load is not the whole push, or more than it.
+void add_share_assumption(Review& review) {
+    const std::optional<model::Sharing>& sharing = review.resolved.detail.loads.sharing;
+    if (!sharing) return;
+    if (sharing->factor > 1.0) {
+        review.assumptions.push_back({phrase("By its rail, a push on guard line {} gives this post {:.2f} of it.",
+                                             sharing->line, sharing->factor)});
+        return;
+    }
+    const std::string clause =
+        model::clause(model::building_code(review.resolved.detail.basis), model::Provision::concentrated_guard_load);
+    review.assumptions.push_back(
+        {phrase("The post is reviewed for {:.2f} of the concentrated load: its neighbors in guard line {} are counted "
+                "on. {} says nothing of sharing: the building official must accept it. What it rests on, and the post "
+                "by itself, stand with the line.",
+                sharing->factor, sharing->line, Citation{clause})});
+}
+
 /// What each post that shares would come to by itself, and what length of rail each was reviewed for.
 void add_posts_alone(LineReview& line, const SolvedLine& solved, const std::vector<SolvedLine>& lines,
                      const Posts& posts) {
@@ -221,6 +239,7 @@ ProjectReview review_project(const model::Project& project, const std::vector<Re
         one.shares_with = sharing_with(one.post.id, result);
         one.review = reviewed.review(index, all[index].resolved, outcomes[index]);
         add_assumptions(one.review);
+        add_share_assumption(one.review);
         result.posts.push_back(std::move(one));
     }
     for (std::size_t number = 0; number < solved.size(); ++number) {

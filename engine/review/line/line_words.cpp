@@ -3,6 +3,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace toehold::review {
 namespace {
@@ -73,15 +74,22 @@ format::Phrase of_the_code(const model::Basis& basis) {
         Citation{model::clause(code, model::Provision::guard_load_standard)});
 }
 
+/// To a tenth of an inch, which is more than the range of stiffness lets one know.
+Quantity length(double inches) { return {0.1 * std::round(10.0 * inches), "in"}; }
+
 void add_lengths(std::vector<format::Phrase>& all, const LineReview& review) {
     constexpr double clearly = 1.005;
+    format::Listed posts;
     for (const PostShare& post : review.posts) {
         if (post.line_length_in <= clearly * post.half_spans_in) continue;
-        all.push_back(
-            phrase("Post {} takes a load along the rail over {} by the rail's continuity, and half of the "
-                   "spans beside it is {}: the greater counts.",
-                   post.post, Quantity{post.line_length_in, "in"}, Quantity{post.half_spans_in, "in"}));
+        posts.items.push_back(
+            phrase("{}: {} for {}", post.post, length(post.line_length_in), length(post.half_spans_in)));
     }
+    if (posts.items.empty()) return;
+    all.push_back(
+        phrase("By the rail's continuity these posts take a load along the rail over more than half of the "
+               "spans beside them, and the greater counts, shared or not: {}.",
+               std::move(posts)));
 }
 
 void add_leverage(std::vector<format::Phrase>& all, const LineReview& review) {

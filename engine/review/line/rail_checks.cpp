@@ -77,6 +77,7 @@ class RailChecks {
     void add_span(std::size_t number) {
         const model::Span& span = solved_.spans[number];
         checks::RailSpan of_rail{model::rail_part(span.from, span.to), model::length_in(span), std::nullopt};
+        of_rail.held_at_one_end = reaches_into_the_air(number);
         if (solved_.demand) of_rail.solved = solved_rail(loads_, solved_.demand->spans.at(number));
         const checks::RailInput input{*solved_.rail, loads_, detail_.basis};
         results_.push_back(checks::rail_bending(input, of_rail));
@@ -86,17 +87,26 @@ class RailChecks {
             of_rail, moved(solved_.demand->spans.at(number).movement, rail_push_lb(detail_)), detail_.guard.height_in));
     }
 
+    [[nodiscard]] bool continuous() const { return solved_.rail->rail.run == model::RailRun::continuous; }
+
+    /// A continuous rail whose end at a wall has no connection that is described.
+    [[nodiscard]] bool reaches_into_the_air(std::size_t span) const {
+        const auto loose = [](const std::optional<model::WallEnd>& wall) { return wall && !wall->connection; };
+        return continuous() && ((span == 0 && loose(solved_.line->first_wall)) ||
+                                (span + 1 == solved_.spans.size() && loose(solved_.line->last_wall)));
+    }
+
     void add_post(std::size_t number) {
         const std::string& post = solved_.line->posts[number];
         const checks::RailForces forces = solved_.demand
                                               ? solved_forces(loads_, solved_.demand->posts.at(number).connection,
                                                               upright_on_post_lb(solved_, loads_, post))
                                               : forces_by_hand(loads_, solved_.half_spans_in[number]);
-        add_connection(solved_.rail->rail.connection, {model::PartKind::post, post}, forces);
+        add_connection(solved_.rail->rail.connection, {model::PartKind::post, post}, forces, solved_.line->sharing);
     }
 
     void add_wall(const model::WallEnd& wall, const model::Span& span, bool first) {
-        if (!wall.connection) return;  // then the wall holds nothing
+        if (!wall.connection && continuous()) return;  // it reaches past its post and hangs on nothing
         const auto* const found =
             solved_.demand ? &(first ? solved_.demand->first_wall : solved_.demand->last_wall) : nullptr;
         const double reach_in = model::length_in(span);
@@ -104,13 +114,14 @@ class RailChecks {
             found != nullptr && *found
                 ? solved_forces(loads_, **found, std::max(loads_.push_lb, loads_.line_lb_per_in * reach_in))
                 : forces_by_hand(loads_, 0.5 * reach_in);
-        add_connection(wall.connection, model::rail_part(span.from, span.to), forces);
+        // A stretch with a joint at its post hangs on the wall, whether the line shares or not.
+        add_connection(wall.connection, model::rail_part(span.from, span.to), forces,
+                       solved_.line->sharing || !wall.connection);
     }
 
     void add_connection(const std::optional<model::RailConnection>& connection, const model::PartId& part,
-                        const checks::RailForces& forces) {
-        for (checks::CheckResult& result :
-             checks::rail_connection(connection, part, forces, solved_.line->sharing, detail_.basis))
+                        const checks::RailForces& forces, bool required) {
+        for (checks::CheckResult& result : checks::rail_connection(connection, part, forces, required, detail_.basis))
             results_.push_back(std::move(result));
     }
 

@@ -3,6 +3,7 @@
 #include "review/verdict.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace toehold::review {
@@ -22,7 +23,8 @@ PostShare post_share(const model::Project& project, const SolvedLine& solved, co
     share.counted = loads_of_lines(all, solved.posts[number]).counted;
     if (!solved.demand) return share;
     const demand::PostShares& found = solved.demand->posts.at(number);
-    share.share = found.share.value;
+    const bool whole = std::abs(found.share.value - 1.0) <= solved_within;
+    share.share = whole ? 1.0 : found.share.value;
     share.stood = place_of(solved, found.share);
     share.line_length_in = found.line_length_in.value;
     return share;

@@ -18,9 +18,6 @@ namespace {
 using format::Citation;
 using format::phrase;
 
-/// Shares and lengths are known to this (`find_line_demand`).
-constexpr double solved_within = 2e-3;
-
 /// How far the modulus of elasticity of visually graded sawn lumber may be from its mean: 1.645 coefficients of
 /// variation of 0.25, a twentieth of all pieces beyond it each way (NDS 2018 Appendix D and Table F1, from memory, to
 /// be confirmed).

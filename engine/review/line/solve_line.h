@@ -11,6 +11,9 @@
 
 namespace toehold::review {
 
+/// Shares and lengths are known to this (`find_line_demand`), relative.
+inline constexpr double solved_within = 2e-3;
+
 /// A line as far as it could be solved.
 struct SolvedLine {
     const model::GuardLine* line = nullptr;
