@@ -16,8 +16,9 @@ using format::Locale;
 using format::Phrase;
 using format::phrase;
 
-constexpr std::array<std::string_view, 12> command_names = {"new",    "size", "check", "compare", "chart",    "remark",
-                                                            "report", "draw", "site",  "letter",  "validate", "list"};
+constexpr std::array<std::string_view, 13> command_names = {"new",    "size",     "check", "compare", "chart",
+                                                            "remark", "report",   "draw",  "site",    "bill",
+                                                            "letter", "validate", "list"};
 
 Phrase purpose() {
     return phrase(
@@ -49,6 +50,9 @@ std::string examples(const Locale& locale) {
         {"toehold draw porch.xml -o plate.dxf", phrase("the plate, for the cutting table")},
         {"toehold site porch.xml --si --paper a4", phrase("the sheet for the builder")},
         {"toehold validate porch.xml plates.xml", phrase("are the files valid? plates show their SHA-256")},
+        {"toehold site project.xml -o site.html", phrase("the same for phones, with fields to sign")},
+        {"toehold draw project.xml --revision A -o p.dxf", phrase("a cutting file for each plate")},
+        {"toehold bill project.xml", phrase("what to cut, buy and carry there")},
         {"toehold list fasteners", phrase("what a detail may name")}};
     constexpr std::size_t line_columns = 53;
     std::string text = format::text(phrase("Examples:"), locale) + "\n";
@@ -64,9 +68,10 @@ Phrase exit_statuses() {
     return phrase(
         "Exit status: 0 adequate (or valid); 1 inadequate or incomplete; 2 unusable input or command line;\n"
         "3 program fault, or output that could not be written. With several files: the largest.\n"
-        "Of new, chart, report, draw, site and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
+        "Of new, chart, report, draw, site, bill and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
+        "Of check: 4 stopped by Ctrl-C; what was reviewed till then is printed.\n"
         "Of compare: 0 the same verdict on both sides; 1 the verdict changes; 2 and 3 as above.\n"
-        "Of size: 0 something holds; 1 nothing holds; 2 and 3 as above.");
+        "Of size: 0 something holds; 1 nothing holds; 2 and 3 as above; 4 stopped before all were judged.");
 }
 
 std::string command_list() {
@@ -115,6 +120,7 @@ struct Commands {
     PaperCommand report, draw, site, letter;
     ChartCommand chart;
     ValidateCommand validate;
+    BillCommand bill;
     ListCommand list;
 };
 
@@ -138,6 +144,7 @@ Command chosen(const CLI::App& app, const Commands& commands) {
     if (app.got_subcommand("validate")) return commands.validate;
     return sound(commands.list);
 }
+    if (app.got_subcommand("bill")) return commands.bill;
 
 }  // namespace
 
@@ -165,6 +172,7 @@ Command parse_arguments(int count, const char* const* arguments, const Locale& l
     add_list(app, commands.list, locale);
     try {
         app.parse(count, arguments);
+    add_bill(app, commands.bill, locale);
     } catch (const CLI::CallForHelp&) {
         return ShowText{app.help()};
     } catch (const CLI::CallForVersion&) {

@@ -3,6 +3,7 @@
 #include "cli/chart/command.h"
 #include "cli/new_command.h"
 #include "cli/paper_command.h"
+#include "cli/project/bill_command.h"
 #include "cli/size/command.h"
 #include "format/phrase.h"
 #include "units/quantity.h"
@@ -13,7 +14,8 @@
 
 namespace toehold::cli {
 
-enum class CsvTable { none, anchors, checks };
+/// One row an anchor, a result, a post or a file.
+enum class CsvTable { none, anchors, checks, posts, files };
 
 struct CheckCommand {
     std::vector<std::string> files;  ///< `-`: standard input; a folder: the base details in it
@@ -72,7 +74,7 @@ struct UsageError {
 };
 
 using Command = std::variant<NewCommand, SizeCommand, CheckCommand, CompareCommand, RemarkCommand, PaperCommand,
-                             ChartCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
+                             BillCommand, ChartCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
 
 [[nodiscard]] Command parse_arguments(int count, const char* const* arguments, const format::Locale& locale);
 

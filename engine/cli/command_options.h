@@ -15,6 +15,7 @@ void add_remark(CLI::App& app, RemarkCommand& command, const format::Locale& loc
 void add_report(CLI::App& app, PaperCommand& command, const format::Locale& locale);
 void add_draw(CLI::App& app, PaperCommand& command, const format::Locale& locale);
 void add_site(CLI::App& app, PaperCommand& command, const format::Locale& locale);
+void add_bill(CLI::App& app, BillCommand& command, const format::Locale& locale);
 void add_letter(CLI::App& app, PaperCommand& command, const format::Locale& locale);
 void add_chart(CLI::App& app, ChartCommand& command, const format::Locale& locale);
 void add_size(CLI::App& app, SizeCommand& command, const format::Locale& locale);

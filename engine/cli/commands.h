@@ -11,6 +11,7 @@ namespace toehold::cli {
 [[nodiscard]] ExitStatus run(const CompareCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const RemarkCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const PaperCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const BillCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const ChartCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const SizeCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const ValidateCommand& command, const format::Locale& locale);
