@@ -26,7 +26,8 @@ LoadedRail loaded_rail(const LineLayout& layout, model::Directions directions) {
         for (std::size_t index = 0; index < stations_a_piece; ++index) {
             const bool end = index == 0 || index + 1 == stations_a_piece;
             const double weight = end ? 1.0 : index % 2 == 1 ? 4.0 : 2.0;
-            rail.stations.push_back({piece, static_cast<double>(index) / parts, weight * third_in});
+            const double at = static_cast<double>(index) / parts;
+            rail.stations.push_back({piece, at, weight * third_in, on_nodes(layout.pieces[piece], at)});
         }
     }
     return rail;
@@ -57,7 +58,7 @@ InfluenceLine influence_line(const LineFrame& frame, const LoadedRail& rail, con
     line.reserve(rail.stations.size());
     for (const Station& station : rail.stations) {
         const RailPiece& piece = rail.layout.pieces[station.piece];
-        line.emplace_back(on_nodes(piece, station.at).transpose() * at_nodes(by_unknown, piece));
+        line.emplace_back(station.on_nodes.transpose() * at_nodes(by_unknown, piece));
         if (quantity.piece == station.piece && quantity.held) line.back() += quantity.held(station.at);
     }
     return line;

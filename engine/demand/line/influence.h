@@ -19,8 +19,9 @@ inline constexpr std::size_t stations_a_piece = 17;
 
 struct Station {
     std::size_t piece = 0;
-    double at = 0.0;         ///< over the piece's length, 0 to 1
-    double weight_in = 0.0;  ///< length along the rail it stands for: Simpson's rule, exact for cubics
+    double at = 0.0;                       ///< over the piece's length, 0 to 1
+    double weight_in = 0.0;                ///< length along the rail it stands for: Simpson's rule, exact for cubics
+    Eigen::Matrix<double, 6, 2> on_nodes;  ///< see the function of that name
 };
 
 /// The stations of every piece in order, `stations_a_piece` each, and where the loads come from.

@@ -14,7 +14,7 @@
 namespace toehold::demand {
 namespace {
 
-constexpr int beginnings = 12;
+constexpr int beginnings = 6;
 constexpr int most_turns = 50;
 
 double angle_rad(const PlanVector& v) { return std::atan2(v.y(), v.x()); }

@@ -31,8 +31,7 @@ struct LinePost {
     double rise_in = 0.0;      ///< of the rail above some level common to the line; differs along a stair
     double outward_rad = 0.0;  ///< where the +y of its mount points: pi/2 + `model::turn_rad(facing)`
     double height_in = 0.0;    ///< of the rail above the bearing plane, `model::lever_height_in`, > 0
-    /// Steel and aluminum: both alike. Wood: its modulus of elasticity is known to a factor (NDS 2018 Appendix D and F:
-    /// a coefficient of variation of 0.25 for visually graded lumber), so that two values are asked for.
+    /// Metal: both alike. Wood: its modulus of elasticity is known to a factor, so that two values are asked for.
     PostFlexibility soft_post, stiff_post;
     BaseStiffnessRange base;
     /// Turn from upright until the post bears on the stub or shoe that holds it, `checks::PostStiffness::play_rad`, >=
@@ -40,7 +39,8 @@ struct LinePost {
     double play_rad = 0.0;
 };
 
-/// The whole rail's, everywhere alike.
+/// The whole rail's, everywhere alike. Its give in shear is left out: beside its bending between posts 6 ft apart 5 %
+/// of a wood 4x4's, less of any tube's, which is within what its modulus of elasticity may be off.
 struct RailStiffness {
     double axial_lb = 0.0;        ///< E A, > 0
     double in_plan_lb_in2 = 0.0;  ///< E I about the upright axis, for level pushes, > 0
