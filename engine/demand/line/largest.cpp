@@ -183,7 +183,7 @@ LargestForce largest_push(const LoadedRail& rail, const InfluencePair& force) {
         sizes.push_back((matrix_at(force, index) * worst(index)).norm());
     LargestForce result;
     result.largest = largest_size(rail, sizes, [&](std::size_t index) -> PlanVector {
-        const PlanVector direction = worst(index);
+        PlanVector direction = worst(index);
         result.force_direction_rad = angle_rad(matrix_at(force, index) * direction);
         return direction;
     });
