@@ -17,20 +17,42 @@ namespace {
 using format::Locale;
 using format::phrase;
 
-std::string explanation(const review::Review& review, const CheckCommand& command, const Locale& locale) {
-    if (command.explain != every_check) {
-        std::string text = exporting::explain_text(review, command.explain, locale);
-        if (text.empty())
-            text = format::text(phrase("Check {} has no result for this detail.", command.explain), locale) + "\n";
-        return text;
-    }
+/// The worked steps asked for; empty: there is no such result.
+std::string explained(const review::Review& review, const CheckCommand& command, const Locale& locale) {
+    if (command.explain != every_check) return exporting::explain_text(review, command.explain, locale);
     std::string text;
-    std::set<std::string> explained;
+    std::set<std::string> ids;
     for (const checks::CheckResult& result : review.checks) {
-        if (!explained.insert(result.id).second) continue;
+        if (!ids.insert(result.id).second) continue;
         text += (text.empty() ? "" : "\n") + exporting::explain_text(review, result.id, locale);
     }
-    return text.empty() ? format::text(phrase("No check has a result for this detail."), locale) + "\n" : text;
+    return text;
+}
+
+std::string nothing_to_explain(const CheckCommand& command, const Locale& locale) {
+    if (command.explain == every_check)
+        return format::text(phrase("No check has a result for this detail."), locale) + "\n";
+    return format::text(phrase("Check {} has no result for this detail.", command.explain), locale) + "\n";
+}
+
+std::string explanation(const review::Review& review, const CheckCommand& command, const Locale& locale) {
+    const std::string text = explained(review, command, locale);
+    return text.empty() ? nothing_to_explain(command, locale) : text;
+}
+
+/// Of every post, and of the rail of every line of guard, that has such a result.
+std::string explanation(const review::ProjectReview& review, const CheckCommand& command, const Locale& locale) {
+    std::string text;
+    const auto add = [&text](const std::string& name, const std::string& steps) {
+        if (!steps.empty()) text += (text.empty() ? "" : "\n") + name + "\n" + steps;
+    };
+    for (const review::PostReview& one : review.posts) add(one.post.id, explained(one.review, command, locale));
+    for (const review::LineReview& line : review.lines) {
+        review::Review of_rail;
+        of_rail.checks = line.checks;
+        add(line.id, explained(of_rail, command, locale));
+    }
+    return text.empty() ? nothing_to_explain(command, locale) : text;
 }
 
 /// One row an anchor or a result.
@@ -109,11 +131,7 @@ Form text_form(const CheckCommand& command, bool several, const Locale& locale) 
     };
     form.project_text = [&command, locale](const std::string&, const review::ProjectReview& review) {
         if (command.explain.empty()) return exporting::project_text(review, {locale, command.all_rows}, command.full);
-        std::string text;
-        for (const review::PostReview& one : review.posts) {
-            text += (text.empty() ? "" : "\n") + one.post.id + "\n" + explanation(one.review, command, locale);
-        }
-        return text;
+        return explanation(review, command, locale);
     };
     return form;
 }

@@ -1,5 +1,6 @@
 #include "export/json/review_json.h"
 
+#include "export/json/check_json.h"
 #include "export/json/keys.h"
 #include "format/figures.h"
 #include "review/groups.h"
@@ -13,6 +14,8 @@ namespace {
 
 // Keys keep the order in which they are written; an infinite number is written as null.
 using Json = nlohmann::ordered_json;
+using as_json::check;
+using as_json::part;
 
 Json optional_number(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
 
@@ -25,15 +28,6 @@ Json array_of(const Items& items, Object&& object) {
 }
 
 Json text(const format::Phrase& phrase) { return format::english(phrase); }
-
-/// What a result is about, to be compared and not read: kind, id, and where it is not the whole part, which.
-Json part(const model::PartId& part) {
-    if (part.kind == model::PartKind::none) return nullptr;
-    Json object = {{"kind", model::kind_word(part.kind)}, {"id", part.id}, {"key", model::key(part)}};
-    if (part.at_kind != model::PartKind::none)
-        object["at"] = {{"kind", model::kind_word(part.at_kind)}, {"id", part.at_id}};
-    return object;
-}
 
 Json governing(const review::Governing& governing) {
     if (governing.check.empty()) return nullptr;
@@ -116,34 +110,6 @@ Json bearing(const std::optional<demand::Demand>& demand) {
     return {{"peak_psi", demand->peak_bearing_psi},
             {"contact_area_in2", contact_area_in2},
             {"direction_deg", format::degrees(state.direction_rad)}};
-}
-
-Json step(const checks::Step& step) {
-    return {{"symbol", step.symbol}, {"meaning", text(step.meaning)}, {"formula", step.formula}, {"value", step.value},
-            {"unit", step.unit},     {"clause", step.clause}};
-}
-
-Json link(const std::optional<checks::Link>& link) {
-    if (!link) return nullptr;
-    return {{"from", model::key(link->from)}, {"to", model::key(link->to)}, {"by", text(link->by)}};
-}
-
-Json check(const checks::CheckResult& result) {
-    return {{"id", result.id},
-            {"title", text(result.title)},
-            {"subject", model::key(result.part)},
-            {"clause", result.clause},
-            {"demand", result.demand},
-            {"capacity", result.capacity},
-            {"unit", result.unit},
-            {"ratio", result.ratio},
-            {"status", key(result.status)},
-            {"direction_deg", optional_number(result.direction_deg)},
-            {"steps", array_of(result.steps, step)},
-            {"note", text(result.note)},
-            {"link", link(result.link)},
-            {"part", part(result.part)},
-            {"under", text(result.under)}};
 }
 
 Json finding(const checks::Finding& finding) {
@@ -339,10 +305,12 @@ Json document(const review::Review& review) {
 
 }  // namespace
 
-std::string review_json(const review::Review& review) {
+std::string review_json(const review::Review& review, std::string_view file) {
     constexpr int indent = 2;
+    Json whole = document(review);
+    if (!file.empty()) whole["file"] = file;
     // A stray byte in somebody's text must not cost the reader the review.
-    return document(review).dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+    return whole.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace toehold::exporting

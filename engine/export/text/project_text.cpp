@@ -1,9 +1,13 @@
 #include "export/text/project_text.h"
 
 #include "export/text/columns.h"
+#include "export/text/line_text.h"
 #include "export/text/table.h"
 #include "format/figures.h"
 #include "review/assumptions.h"
+#include "review/schedule/post_schedule.h"
+#include "wording/line.h"
+#include "wording/marks.h"
 #include "wording/status.h"
 #include "wording/verdict.h"
 
@@ -16,26 +20,44 @@ using format::Locale;
 using format::Phrase;
 using format::phrase;
 
-std::string place(const model::PlacedPost& post, units::System system) {
-    return format::figure_text(post.at.x_in, "in", system) + ", " + format::figure_text(post.at.y_in, "in", system);
+Row row_of(const review::ProjectReview& review, const review::ScheduleRow& row, const Locale& locale) {
+    const review::Review& worst = review.posts[row.worst].review;
+    Row cells{
+        {showable(format::text(wording::marks(row.marks), locale)), std::to_string(row.posts.size()),
+         showable(row.mount), std::string(model::word(row.facing)), format::text(wording::word(row.verdict), locale),
+         row.cause.ratio ? format::ratio_text(*row.cause.ratio) : std::string("-"),
+         row.tension ? format::figure_text(row.tension->tension_lb, "lb", locale.system) : std::string("-"),
+         row.share ? format::ratio_text(*row.share) : std::string("-")},
+        {}};
+    const Phrase reason = wording::verdict_reason(worst);
+    const bool several = row.posts.size() > 1;
+    cells.below.push_back(showable(
+        format::text(several ? phrase("Worst, {}: {}", review.posts[row.worst].post.id, reason) : reason, locale)));
+    return cells;
 }
 
-Row row_of(const review::PostReview& one, const Locale& locale) {
-    const review::Governing& governing = one.review.governing;
-    const bool governed = !governing.check.empty();
-    return {{showable(one.post.id), place(one.post, locale.system), showable(one.post.mount),
-             format::text(wording::word(one.review.verdict), locale),
-             governed ? format::ratio_text(governing.ratio) : std::string("-")},
-            {showable(format::text(wording::verdict_reason(one.review), locale))}};
+/// Posts that are alike on one row.
+std::string schedule_table(const review::ProjectReview& review, const Locale& locale) {
+    std::vector<Row> rows;
+    for (const review::ScheduleRow& row : review::post_schedule(review)) rows.push_back(row_of(review, row, locale));
+    const auto heading = [&locale](const Phrase& words) { return format::text(words, locale); };
+    return table({{heading(phrase("mark"))},
+                  {heading(phrase("qty")), Align::right},
+                  {heading(phrase("mount"))},
+                  {heading(phrase("faces"))},
+                  {heading(phrase("verdict"))},
+                  {heading(phrase("D/C")), Align::right},
+                  {heading(phrase("tension")), Align::right},
+                  {heading(phrase("share")), Align::right}},
+                 rows);
 }
 
 std::string shared_lines(const review::ProjectReview& review, const Locale& locale) {
     if (review.shared.empty()) return {};
     std::string text = "\n" + format::text(phrase("FRAMING SHARED BY POSTS"), locale) + "\n";
     for (const review::SharedMember& one : review.shared) {
-        std::string posts;
-        for (const std::string& post : one.posts) posts += (posts.empty() ? "" : ", ") + post;
-        text += paragraph(format::text(phrase("{}: posts {}", model::part_name(one.part), posts), locale), "  ");
+        text += paragraph(
+            format::text(phrase("{}: posts {}", model::part_name(one.part), wording::marks(one.posts)), locale), "  ");
     }
     return text;
 }
@@ -63,14 +85,17 @@ std::string project_text(const review::ProjectReview& review, const TextOptions&
                             review.posts.size(), count(review, Verdict::adequate), count(review, Verdict::inadequate),
                             count(review, Verdict::incomplete)),
                      locale));
-    std::vector<Row> rows;
-    for (const review::PostReview& one : review.posts) rows.push_back(row_of(one, locale));
-    text += "\n" + table({{format::text(phrase("post"), locale)},
-                          {format::text(phrase("place"), locale)},
-                          {format::text(phrase("mount"), locale)},
-                          {format::text(phrase("verdict"), locale)},
-                          {format::text(phrase("D/C"), locale), Align::right}},
-                         rows);
+    if (const Phrase reason = wording::line_reason(review); !reason.empty())
+        text += paragraph(showable(format::text(reason, locale)), "  ");
+    text += "\n" + schedule_table(review, locale);
+    text +=
+        paragraph(format::text(phrase("D/C: demand over capacity of the first cause, or of what is nearest its limit. "
+                                      "Tension: the largest on any anchor of these posts. Share: the largest part of a "
+                                      "push on the rail that reaches one of them; 1.00 is the whole push."),
+                               locale),
+                  "  ");
+    if (!review.lines.empty()) text += "\n" + format::text(phrase("LINES OF GUARD"), locale) + "\n";
+    for (const review::LineReview& line : review.lines) text += line_text(line, locale);
     text += shared_lines(review, locale);
     text += bullets(phrase("LOADS ON SHARED FRAMING"), review.assumptions, locale);
     if (!full) return text + bullets(phrase("CAUTIONS"), review::cautions(), locale);
