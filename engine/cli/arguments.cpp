@@ -16,9 +16,9 @@ using format::Locale;
 using format::Phrase;
 using format::phrase;
 
-constexpr std::array<std::string_view, 13> command_names = {"new",    "size",     "check", "compare", "chart",
-                                                            "remark", "report",   "draw",  "site",    "bill",
-                                                            "letter", "validate", "list"};
+constexpr std::array<std::string_view, 14> command_names = {"new",   "size",   "check",    "compare", "chart",
+                                                            "proof", "remark", "report",   "draw",    "site",
+                                                            "bill",  "letter", "validate", "list"};
 
 Phrase purpose() {
     return phrase(
@@ -45,14 +45,15 @@ std::string examples(const Locale& locale) {
         {"toehold compare porch.xml --second-basis method=LRFD", phrase("the same detail on another basis")},
         {"toehold chart porch.xml --field height=30..48/2", phrase("every check over guard height, as a table")},
         {"toehold chart porch.xml --map -o porch.svg", phrase("what holds over post spacing and guard height")},
+        {"toehold proof porch.xml", phrase("what would a load test do?")},
         {"toehold remark porch.xml --about weld \"Leg?\"", phrase("a reviewer's remark, kept in the file")},
         {"toehold report porch.xml", phrase("the calculation, as PDF")},
         {"toehold draw porch.xml -o plate.dxf", phrase("the plate, for the cutting table")},
         {"toehold site porch.xml --si --paper a4", phrase("the sheet for the builder")},
-        {"toehold validate porch.xml plates.xml", phrase("are the files valid? plates show their SHA-256")},
         {"toehold site project.xml -o site.html", phrase("the same for phones, with fields to sign")},
         {"toehold draw project.xml --revision A -o p.dxf", phrase("a cutting file for each plate")},
         {"toehold bill project.xml", phrase("what to cut, buy and carry there")},
+        {"toehold validate porch.xml plates.xml", phrase("are the files valid? plates show their SHA-256")},
         {"toehold list fasteners", phrase("what a detail may name")}};
     constexpr std::size_t line_columns = 53;
     std::string text = format::text(phrase("Examples:"), locale) + "\n";
@@ -69,6 +70,7 @@ Phrase exit_statuses() {
         "Exit status: 0 adequate (or valid); 1 inadequate or incomplete; 2 unusable input or command line;\n"
         "3 program fault, or output that could not be written. With several files: the largest.\n"
         "Of new, chart, report, draw, site, bill and letter: 0 written, whatever the verdict; 2 and 3 as above.\n"
+        "Of proof: 0 foretold or written; 1 no number can be given; 2 and 3 as above.\n"
         "Of check: 4 stopped by Ctrl-C; what was reviewed till then is printed.\n"
         "Of compare: 0 the same verdict on both sides; 1 the verdict changes; 2 and 3 as above.\n"
         "Of size: 0 something holds; 1 nothing holds; 2 and 3 as above; 4 stopped before all were judged.");
@@ -118,9 +120,10 @@ struct Commands {
     CompareCommand compare;
     RemarkCommand remark;
     PaperCommand report, draw, site, letter;
-    ChartCommand chart;
-    ValidateCommand validate;
     BillCommand bill;
+    ChartCommand chart;
+    ProofCommand proof;
+    ValidateCommand validate;
     ListCommand list;
 };
 
@@ -136,15 +139,16 @@ Command chosen(const CLI::App& app, const Commands& commands) {
     if (app.got_subcommand("check")) return commands.check;
     if (app.got_subcommand("compare")) return sound(commands.compare);
     if (app.got_subcommand("chart")) return commands.chart;
+    if (app.got_subcommand("proof")) return commands.proof;
     if (app.got_subcommand("remark")) return commands.remark;
     if (app.got_subcommand("report")) return commands.report;
     if (app.got_subcommand("draw")) return commands.draw;
     if (app.got_subcommand("site")) return commands.site;
+    if (app.got_subcommand("bill")) return commands.bill;
     if (app.got_subcommand("letter")) return commands.letter;
     if (app.got_subcommand("validate")) return commands.validate;
     return sound(commands.list);
 }
-    if (app.got_subcommand("bill")) return commands.bill;
 
 }  // namespace
 
@@ -163,16 +167,17 @@ Command parse_arguments(int count, const char* const* arguments, const Locale& l
     add_check(app, commands.check, locale);
     add_compare(app, commands.compare, locale);
     add_chart(app, commands.chart, locale);
+    add_proof(app, commands.proof, locale);
     add_remark(app, commands.remark, locale);
     add_report(app, commands.report, locale);
     add_draw(app, commands.draw, locale);
     add_site(app, commands.site, locale);
+    add_bill(app, commands.bill, locale);
     add_letter(app, commands.letter, locale);
     add_validate(app, commands.validate, locale);
     add_list(app, commands.list, locale);
     try {
         app.parse(count, arguments);
-    add_bill(app, commands.bill, locale);
     } catch (const CLI::CallForHelp&) {
         return ShowText{app.help()};
     } catch (const CLI::CallForVersion&) {

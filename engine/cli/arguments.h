@@ -4,6 +4,7 @@
 #include "cli/new_command.h"
 #include "cli/paper_command.h"
 #include "cli/project/bill_command.h"
+#include "cli/proof/command.h"
 #include "cli/size/command.h"
 #include "format/phrase.h"
 #include "units/quantity.h"
@@ -74,7 +75,7 @@ struct UsageError {
 };
 
 using Command = std::variant<NewCommand, SizeCommand, CheckCommand, CompareCommand, RemarkCommand, PaperCommand,
-                             BillCommand, ChartCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
+                             BillCommand, ChartCommand, ProofCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
 
 [[nodiscard]] Command parse_arguments(int count, const char* const* arguments, const format::Locale& locale);
 

@@ -18,6 +18,7 @@ void add_site(CLI::App& app, PaperCommand& command, const format::Locale& locale
 void add_bill(CLI::App& app, BillCommand& command, const format::Locale& locale);
 void add_letter(CLI::App& app, PaperCommand& command, const format::Locale& locale);
 void add_chart(CLI::App& app, ChartCommand& command, const format::Locale& locale);
+void add_proof(CLI::App& app, ProofCommand& command, const format::Locale& locale);
 void add_size(CLI::App& app, SizeCommand& command, const format::Locale& locale);
 void add_validate(CLI::App& app, ValidateCommand& command, const format::Locale& locale);
 void add_list(CLI::App& app, ListCommand& command, const format::Locale& locale);

@@ -13,6 +13,7 @@ namespace toehold::cli {
 [[nodiscard]] ExitStatus run(const PaperCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const BillCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const ChartCommand& command, const format::Locale& locale);
+[[nodiscard]] ExitStatus run(const ProofCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const SizeCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const ValidateCommand& command, const format::Locale& locale);
 [[nodiscard]] ExitStatus run(const ListCommand& command, const format::Locale& locale);
