@@ -74,8 +74,9 @@ struct UsageError {
     format::Phrase message;  ///< one sentence
 };
 
-using Command = std::variant<NewCommand, SizeCommand, CheckCommand, CompareCommand, RemarkCommand, PaperCommand,
-                             BillCommand, ChartCommand, ProofCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
+using Command =
+    std::variant<NewCommand, SizeCommand, CheckCommand, CompareCommand, RemarkCommand, PaperCommand, BillCommand,
+                 ChartCommand, ProofCommand, ValidateCommand, ListCommand, ShowText, UsageError>;
 
 [[nodiscard]] Command parse_arguments(int count, const char* const* arguments, const format::Locale& locale);
 
