@@ -60,7 +60,9 @@ struct PostShares {
     LineLargest share;
     double force_direction_rad = 0.0;  ///< of that force on the post, in the project's plan
     /// Largest level force on the post's top for a line load of 1 lb/in on whatever stretches are worst: the length of
-    /// rail that it takes. One direction for the whole load, or square to each stretch of rail, the worse.
+    /// rail that it takes. One direction for the whole load, or square to each stretch of rail, the worse. Of the
+    /// corners where all posts are at the same end of their range, here and of all connections: a line load lies on
+    /// many posts at once, and practice gives each half of its spans.
     LineLargest line_length_in;
     double half_spans_in = 0.0;  ///< half of the spans beside it, level, for comparison
     ConnectionForces connection;

@@ -30,10 +30,13 @@ std::vector<JoinedEnd> ends_at(const LineLayout& layout, std::size_t post) {
     return ends;
 }
 
+/// A line load lies on many posts at once, whose bases are alike: one stiff among soft ones is no case of it.
+bool counts_for_line(const LineCorner& corner) { return !corner.post; }
+
 void raise_both(LineLargest& push, LineLargest& line, const SolvedCorner& solved, const Quantity& quantity) {
     const InfluenceLine influence = influence_line(solved.frame, solved.rail, quantity);
     raise(push, largest_push(solved.rail, influence), solved.corner);
-    raise(line, largest_line(solved.rail, influence), solved.corner);
+    if (counts_for_line(solved.corner)) raise(line, largest_line(solved.rail, influence), solved.corner);
 }
 
 /// Of the joint at a piece's end.
@@ -110,7 +113,8 @@ void raise_post(PostShares& post, const SolvedCorner& solved, std::size_t index)
     const double before = post.share.value;
     raise(post.share, push.largest, solved.corner);
     if (post.share.value != before) post.force_direction_rad = push.force_direction_rad;
-    raise(post.line_length_in, largest_line(solved.rail, force).largest, solved.corner);
+    if (counts_for_line(solved.corner))
+        raise(post.line_length_in, largest_line(solved.rail, force).largest, solved.corner);
     raise_connection(post.connection, solved, index);
 }
 
