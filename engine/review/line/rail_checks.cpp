@@ -78,11 +78,12 @@ class RailChecks {
         const model::Span& span = solved_.spans[number];
         checks::RailSpan of_rail{model::rail_part(span.from, span.to), model::length_in(span), std::nullopt};
         of_rail.held_at_one_end = reaches_into_the_air(number);
-        if (solved_.demand) of_rail.solved = solved_rail(loads_, solved_.demand->spans.at(number));
+        const bool known = solved_.demand && solved_.demand->spans.at(number).held;
+        if (known) of_rail.solved = solved_rail(loads_, solved_.demand->spans.at(number));
         const checks::RailInput input{*solved_.rail, loads_, detail_.basis};
         results_.push_back(checks::rail_bending(input, of_rail));
         results_.push_back(checks::rail_shear(input, of_rail));
-        if (!solved_.demand || detail_.basis.movement_limit != model::MovementLimit::astm_e985) return;
+        if (!known || detail_.basis.movement_limit != model::MovementLimit::astm_e985) return;
         results_.push_back(checks::rail_deflection(
             of_rail, moved(solved_.demand->spans.at(number).movement, rail_push_lb(detail_)), detail_.guard.height_in));
     }

@@ -43,6 +43,7 @@ std::vector<LineMovementAt> movements_of(const SolvedLine& solved, const model::
     }
     for (std::size_t number = 0; number < solved.spans.size(); ++number) {
         const model::Span& span = solved.spans[number];
+        if (!solved.demand->spans.at(number).held) continue;
         LineMovementAt at{model::rail_part(span.from, span.to),
                           moved(solved.demand->spans.at(number).movement, push_lb)};
         if (limited) at.limit_in = height_in / 24.0 + model::length_in(span) / 96.0;

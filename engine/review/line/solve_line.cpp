@@ -84,11 +84,20 @@ void set_rail(demand::LineInput& input, const catalog::ResolvedRail& resolved, c
     if (rail.connection) input.connection_lb_per_in = rail.connection->stiffness_lb_per_in;
 }
 
-void add_base_assumptions(SolvedLine& solved, const std::vector<demand::LinePost>& posts) {
+/// A base softer than it is taken for leaves its neighbors more: no share can be counted on it.
+void note_what_framing_lacks(SolvedLine& solved, const std::vector<demand::LinePost>& posts) {
     for (const demand::LinePost& post : posts) {
         if (post.base.framing_lacks.empty()) continue;
+        if (solved.line->sharing) {
+            solved.unsolved = phrase("Base of post {}: {} Its neighbors may take more: sharing cannot be counted.",
+                                     post.id, post.base.framing_lacks);
+            solved.demand.reset();
+            return;
+        }
         solved.assumptions.push_back(
-            phrase("Base of post {}: {} The movements below are the least.", post.id, post.base.framing_lacks));
+            phrase("Base of post {}: {} The movements below are the least, and its neighbors' "
+                   "shares may be more.",
+                   post.id, post.base.framing_lacks));
     }
 }
 
@@ -110,7 +119,7 @@ void solve(SolvedLine& solved, const std::vector<ResolvedPost>& posts, Bases& ba
     demand::LineOutcome outcome = demand::find_line_demand(input);
     solved.demand = std::move(outcome.demand);
     solved.unsolved = std::move(outcome.failure);
-    if (solved.demand) add_base_assumptions(solved, input.posts);
+    if (solved.demand) note_what_framing_lacks(solved, input.posts);
 }
 
 std::vector<double> half_spans(const model::GuardLine& line, const std::vector<model::Span>& spans) {

@@ -164,12 +164,25 @@ TEST_CASE("Movement is the push times that of a pound, with limits only where th
     CHECK_CLOSE(review.movements[4].limit_in.value(), 1.75 + 0.5, 1e-12, 0.0);  // 42/24 + 48/96
 }
 
+TEST_CASE("A base that may be softer than it is known to be lets nothing be counted on its line", "[unit]") {
+    for (const bool sharing : {false, true}) {
+        // The example says nothing of its joists' lengths.
+        const test::LineExample example = test::line_example(sharing);
+        const std::vector<review::SolvedLine> lines =
+            review::solve_lines(example.project, example.posts, {{"L1", example.rail}});
+        CHECK(lines[0].demand.has_value() == !sharing);
+        CHECK(review::loads_of_lines(lines, 1).counted == 1.0);
+        const review::LineReview review = review::review_line(example.project, example.posts, lines, 0);
+        if (sharing) CHECK(review.verdict == Verdict::incomplete);
+    }
+}
+
 // Three posts, two spans of L, the rail in one piece of E I, pushed outward alone. The outer posts give c_e for a pound
 // at their tops, the middle one c_m. Of a push at the middle post X goes into it; the rest bends the rail as a beam on
 // the outer posts: (P - X)(L^3/(6 E I) + c_e/2) = X c_m. With c = h^3/(3 E I) for all: (L^3 + h^3)/(L^3 + 3 h^3), the
 // closed form of rigid bases. The middle post counts at its stiffest, the others at their softest.
 TEST_CASE("The middle of three posts shares as the closed form says", "[closed-form]") {
-    test::LineExample example = test::line_example(true);
+    test::LineExample example = test::line_example(false);
     for (review::ResolvedPost& post : example.posts) {
         test::push_outward_alone(post.resolved.detail);
         post.resolved.detail.basis.plate = model::PlateBehaviour::rigid;
