@@ -14,7 +14,7 @@ namespace toehold::review {
 /// Shares and lengths are known to this (`find_line_demand`), relative.
 inline constexpr double solved_within = 2e-3;
 
-/// A line as far as it could be solved.
+/// A line as far as it could be solved. Points into the project and the rails it was solved from.
 struct SolvedLine {
     const model::GuardLine* line = nullptr;
     const catalog::ResolvedRail* rail = nullptr;  ///< nullptr: not described

@@ -168,8 +168,8 @@ TEST_CASE("A base that may be softer than it is known to be lets nothing be coun
     for (const bool sharing : {false, true}) {
         // The example says nothing of its joists' lengths.
         const test::LineExample example = test::line_example(sharing);
-        const std::vector<review::SolvedLine> lines =
-            review::solve_lines(example.project, example.posts, {{"L1", example.rail}});
+        const std::vector<review::ResolvedLine> rails{{"L1", example.rail}};
+        const std::vector<review::SolvedLine> lines = review::solve_lines(example.project, example.posts, rails);
         CHECK(lines[0].demand.has_value() == !sharing);
         CHECK(review::loads_of_lines(lines, 1).counted == 1.0);
         const review::LineReview review = review::review_line(example.project, example.posts, lines, 0);
@@ -187,8 +187,8 @@ TEST_CASE("The middle of three posts shares as the closed form says", "[closed-f
         test::push_outward_alone(post.resolved.detail);
         post.resolved.detail.basis.plate = model::PlateBehaviour::rigid;
     }
-    const std::vector<review::SolvedLine> lines =
-        review::solve_lines(example.project, example.posts, {{"L1", example.rail}});
+    const std::vector<review::ResolvedLine> rails{{"L1", example.rail}};
+    const std::vector<review::SolvedLine> lines = review::solve_lines(example.project, example.posts, rails);
     REQUIRE(lines.size() == 1);
     REQUIRE(lines[0].demand);
     const catalog::Resolved& base = example.posts.front().resolved;
