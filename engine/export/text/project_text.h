@@ -1,5 +1,6 @@
 #pragma once
-// The review of a project for a terminal: a row for posts alike, what the posts share, and, on request, every post's review.
+// The review of a project for a terminal: a row for posts alike, what the posts share, and, on request, every post's
+// review.
 #include "export/text/review_text.h"
 #include "review/project_review.h"
 
