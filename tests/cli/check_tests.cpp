@@ -89,8 +89,13 @@ TEST_CASE("several details give each text in turn, or one array, and the worst s
     const Ran mixed = run_toehold({"check", "--json", "/nonexistent.xml", one_detail()});
     CHECK(mixed.status == 2);
     CHECK(contains(mixed.err, "/nonexistent.xml"));
-    CHECK(Json::parse(mixed.out).size() == 1);
-    CHECK(Json::parse(run_toehold({"check", "--json", "/nonexistent.xml", "/nonexistent.xml"}).out).empty());
+    const Json listed = Json::parse(mixed.out);
+    REQUIRE(listed.size() == 2);
+    CHECK(listed[0].at("schema") == "toehold.unusable/1");
+    CHECK(listed[0].at("file") == "/nonexistent.xml");
+    CHECK(listed[1].at("schema") == "toehold.review/1");
+    for (const Json& one : Json::parse(run_toehold({"check", "--json", "/nonexistent.xml", "/nonexistent.xml"}).out))
+        CHECK(one.at("schema") == "toehold.unusable/1");
 }
 
 TEST_CASE("SI, every row and the steps of a check are shown on request", "[process]") {
