@@ -29,6 +29,12 @@ struct LineLoad {
     friend bool operator==(const LineLoad&, const LineLoad&) = default;
 };
 
+/// The same load along the rail over another length: what acts straight down is of the whole length, and goes with it.
+inline void set_spacing(LineLoad& load, double spacing_ft) {
+    if (load.spacing_ft > 0.0) load.down_lb *= spacing_ft / load.spacing_ft;
+    load.spacing_ft = spacing_ft;
+}
+
 /// Any other load the user states.
 struct UserLoad {
     std::string name;

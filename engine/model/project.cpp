@@ -87,8 +87,8 @@ void give_rail(BaseDetail& detail, const Project& project, const PlacedPost& pos
     const double rail_ft = rail->length_in / inches_per_foot;
     detail.guard.tributary_length_in = rail->length_in;
     if (!detail.loads.line) return;
-    double& spacing_ft = detail.loads.line->spacing_ft;
-    spacing_ft = rail->from == RailLength::From::post ? rail_ft : std::max(spacing_ft, rail_ft);
+    LineLoad& line = *detail.loads.line;
+    set_spacing(line, rail->from == RailLength::From::post ? rail_ft : std::max(line.spacing_ft, rail_ft));
 }
 
 }  // namespace

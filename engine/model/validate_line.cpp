@@ -196,7 +196,7 @@ void check_wall(ProblemList& problems, const GuardLine& line, const std::optiona
     if (!wall) return;
     problems.at(line_path(line) + "/wall-end[" + at + "]");
     if (!line.rail) problems.add(phrase("a wall holds a rail, and the line has none"), phrase("a rail element"));
-    problems.positive(phrase("reach (in)"), wall->reach_in, farthest_posts_in);
+    problems.between(phrase("reach (in)"), wall->reach_in, least_reach_in, farthest_posts_in);
     if (!wall->connection) return;
     problems.at(line_path(line) + "/wall-end[" + at + "]/connection");
     check_rail_connection(problems, *wall->connection);

@@ -12,6 +12,8 @@ void check_guard_lines(ProblemList& problems, const Project& project);
 /// Posts of a rail stand at least and at most so far apart, in plan, in; and splices so far from every post.
 inline constexpr double closest_posts_in = 6.0;
 inline constexpr double farthest_posts_in = 240.0;
+/// Of the rail from the last post to a wall.
+inline constexpr double least_reach_in = 1.0;
 inline constexpr double closest_splice_in = 1.0;
 /// The steepest rail of a line, above the level.
 inline constexpr double steepest_rail_deg = 50.0;

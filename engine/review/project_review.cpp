@@ -4,6 +4,7 @@
 #include "model/line_geometry.h"
 #include "model/member.h"
 #include "review/line/review_line.h"
+#include "review/posts_on_framing.h"
 
 #include <algorithm>
 #include <utility>
@@ -25,20 +26,6 @@ std::vector<Actions> actions_by(const std::vector<demand::Outcome>& outcomes) {
         all.push_back(outcome.demand ? demand::largest_actions(*outcome.demand) : Actions{});
     }
     return all;
-}
-
-/// The other posts' demands as this one, of which `of_own` is the demand, sees them.
-std::vector<demand::Neighbor> neighbors_of(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                                           const std::vector<demand::Outcome>& outcomes, std::size_t own,
-                                           const demand::Demand& of_own) {
-    const std::vector<model::Member> members = model::members(project.framing);
-    std::vector<demand::Neighbor> others;
-    for (std::size_t other = 0; other < posts.size(); ++other) {
-        if (other == own || !outcomes[other].demand) continue;
-        others.push_back(demand::neighbor(members, of_own, posts[own].post.facing, *outcomes[other].demand,
-                                          posts[other].post.facing));
-    }
-    return others;
 }
 
 /// Whether the post's part in some action on the member is worth naming.
@@ -115,6 +102,10 @@ std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
         phrase("The concentrated load stands at one post at a time, so that loads of other posts are not added to it "
                "({}). A load stated by the user is taken as one post's own.",
                Citation{clause}));
+    if (std::any_of(review.lines.begin(), review.lines.end(), [](const LineReview& line) { return line.sharing; }))
+        all.push_back(phrase(
+            "Where a rail shares the concentrated load, what it keeps from a post stands on one of the two beside "
+            "it at the same time: framing that both load is checked for that too."));
     all.push_back(phrase("Anchor tension, bearing and movement of the guard's top count the post's own loads alone."));
     return all;
 }
@@ -163,22 +154,6 @@ std::vector<ResolvedPost> loaded(std::vector<ResolvedPost> posts, const std::vec
     return posts;
 }
 
-/// A post as it is reviewed, with the demands of the others.
-struct Posts {
-    const model::Project& project;
-    const std::vector<ResolvedPost>& loaded;
-    const std::vector<demand::Outcome>& outcomes;
-    const std::string& input_sha256;
-
-    [[nodiscard]] Review review(std::size_t post, const catalog::Resolved& resolved, demand::Outcome outcome) const {
-        if (outcome.demand) {
-            outcome.demand = demand::acting_together(*outcome.demand,
-                                                     neighbors_of(project, loaded, outcomes, post, *outcome.demand));
-        }
-        return evaluate(resolved, std::move(outcome), input_sha256);
-    }
-};
-
 /// That the post's concentrated load is not the whole push, or more than it.
 void add_share_assumption(Review& review) {
     const std::optional<model::Sharing>& sharing = review.resolved.detail.loads.sharing;
@@ -199,10 +174,10 @@ void add_share_assumption(Review& review) {
 
 /// What each post that shares would come to by itself, and what length of rail each was reviewed for.
 void add_posts_alone(LineReview& line, const SolvedLine& solved, const std::vector<SolvedLine>& lines,
-                     const Posts& posts) {
+                     const PostsOnFraming& posts) {
     for (std::size_t index = 0; index < solved.posts.size(); ++index) {
         const std::size_t post = solved.posts[index];
-        const catalog::Resolved& counted = posts.loaded[post].resolved;
+        const catalog::Resolved& counted = posts.resolved(post);
         PostShare& share = line.posts[index];
         share.reviewed_in = model::tributary_length_in(counted.detail.guard, counted.detail.loads).value_or(0.0);
         if (!line.sharing || !solved.demand) continue;
@@ -232,7 +207,7 @@ ProjectReview review_project(const model::Project& project, const std::vector<Re
     result.remarks = project.remarks;
     result.shared = shared_members(project, all, actions_by(outcomes));
     result.pushes_together = !result.shared.empty() && any_together(outcomes);
-    const Posts reviewed{project, all, outcomes, input_sha256};
+    const PostsOnFraming reviewed(project, all, outcomes, input_sha256);
     for (std::size_t index = 0; index < all.size(); ++index) {
         PostReview one;
         one.post = all[index].post;

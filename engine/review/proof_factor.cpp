@@ -130,13 +130,17 @@ std::optional<ProofFactor> proof_factor(const catalog::Resolved& resolved, const
     constexpr double close_enough = 0.005, most = 100.0, least = 0.01;
     const std::set<std::string> ids = candidates(results);
     GrowingCase growing(resolved, demand, solved);
+    // A post that shares is reviewed for a part of the code's push: its factor counts on all of it.
+    const std::optional<model::Sharing>& sharing = resolved.detail.loads.sharing;
+    const double part_of_code = sharing ? sharing->factor : 1.0;
     std::optional<Trial> before;
     double factor = 1.0;  // of the solved case, whose framing is known
     for (int trial = 0; trial < most_trials; ++trial) {
         const std::optional<checks::CheckResult> first = growing.worst(ids, factor);
         if (!first || !(first->ratio > 0.0)) return std::nullopt;
         if (std::abs(first->ratio - 1.0) <= close_enough)
-            return ProofFactor{factor / of_solved, demand::code_concentrated_lb, first->title, first->part};
+            return ProofFactor{factor / of_solved * part_of_code, demand::code_concentrated_lb, first->title,
+                               first->part};
         const Trial now{factor, first->ratio};
         factor = next_factor(before, now);
         before = now;

@@ -42,6 +42,8 @@ Phrase failing(const review::LineReview& line) {
 }
 
 Phrase incomplete(const review::LineReview& line) {
+    if (!line.cause && !line.sharing)
+        return phrase("Guard line {}: what a push does along its rail is not known. {}", line.id, line.unsolved);
     if (!line.cause)
         return phrase("Guard line {} counts on its rail to share the push, and how it is shared is not known. {}",
                       line.id, line.unsolved);

@@ -94,3 +94,11 @@ TEST_CASE("A post of a project has its mount, its place and its own length of ra
     project.posts[1].mount = "none";
     CHECK_THROWS(model::detail_of(project, project.posts[1]));
 }
+
+TEST_CASE("What acts straight down along the rail goes with the length of rail", "[unit]") {
+    model::LineLoad load{50.0, 4.0, 400.0};
+    model::set_spacing(load, 8.0);
+    CHECK(load.spacing_ft == 8.0);
+    CHECK(load.down_lb == 800.0);
+    CHECK(load.push_lb_per_ft == 50.0);
+}

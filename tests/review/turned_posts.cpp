@@ -130,6 +130,28 @@ TEST_CASE("Posts that face opposite ways load their framing together as statics 
     }
 }
 
+TEST_CASE("What a rail keeps from a post stands on the one beside it at the same time", "[closed-form]") {
+    const OnOneDeck deck = resolved(two_posts(PostFacing::minus_y));
+    const demand::Demand own = demand::find_demand(deck.posts[0].resolved).demand.value();
+    const demand::Demand other = demand::find_demand(deck.posts[1].resolved).demand.value();
+    demand::Neighbor beside =
+        demand::neighbor(model::members(deck.project.framing), own, PostFacing::plus_y, other, PostFacing::minus_y);
+    beside.times = 0.5;
+    const demand::Demand together = demand::acting_together(own, {}, {beside});
+    const model::Framing& framing = deck.posts[0].resolved.detail.framing;
+    std::size_t looked_at = 0;
+    for (std::size_t state = own.states.size(); state < together.states.size(); state += 3) {
+        const double direction = together.states[state].direction_rad, steps = direction * 36.0 / std::numbers::pi;
+        CHECK(demand::may_be_shared(together.cases[together.states[state].load_case]));
+        if (std::abs(steps - std::round(steps)) > 1e-9) continue;
+        ++looked_at;
+        const double push = together.cases[together.states[state].load_case].push_lb;
+        check_balance(together, framing, state, 1.5 * push * std::cos(direction), 1.5 * push * std::sin(direction));
+        check_balance(together, framing, state + 2, 0.5 * push * std::cos(direction), 0.5 * push * std::sin(direction));
+    }
+    CHECK(looked_at >= 72);
+}
+
 TEST_CASE("The worst of a turned neighbor is no less than either way it may be pushed", "[property]") {
     const OnOneDeck deck = resolved(two_posts(PostFacing::minus_y));
     const std::vector<model::Member> members = model::members(deck.project.framing);

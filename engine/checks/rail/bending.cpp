@@ -42,11 +42,12 @@ std::vector<RailMoment> moments(const RailLoads& loads, const RailSpan& span) {
     std::vector<RailMoment> all;
     for (int step = 0; step <= steps; ++step) {
         if (!loads.any_direction && step != 0 && step != steps) continue;
-        all.push_back({simple, upright * step / steps});
-    }
-    if (span.solved) {
-        all.push_back({span.solved->level_moment_lb_in, 0.0});
-        all.push_back({span.solved->upright_moment_lb_in, upright});
+        const double push_rad = upright * step / steps;
+        all.push_back({simple, push_rad});
+        if (!span.solved) continue;
+        const double level = span.solved->level_moment_lb_in * std::cos(push_rad);
+        const double up = span.solved->upright_moment_lb_in * std::sin(push_rad);
+        all.push_back({std::hypot(level, up), std::atan2(up, level)});
     }
     return all;
 }

@@ -23,6 +23,7 @@ struct Neighbor {
     /// To be added to the other's directions, so that they are the own post's, counterclockwise from its +x.
     double turn_rad = 0.0;
     std::vector<TurnedSupport> supports = {};  ///< one for each of the own; empty: both face one way
+    double times = 1.0;                        ///< of its states' load acts beside the own
 };
 
 /// `own`, `other`: the demands of two posts on one framing. `members`: of that framing in the project's axes.

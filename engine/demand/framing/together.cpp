@@ -89,7 +89,7 @@ std::optional<Beside> beside(const Demand& own, const State& state, const std::s
     const std::optional<Solved> load = solved(other, id);
     if (!load) return std::nullopt;
     const std::size_t scenario = matching_scenario(other, own.scenarios[state.scenario]);
-    Beside one{&neighbor, nullptr, nullptr, load->part};
+    Beside one{&neighbor, nullptr, nullptr, load->part * neighbor.times};
     one.same_way = nearest_state(other, scenario, load->load_case, state.direction_rad - neighbor.turn_rad);
     if (one.same_way == nullptr) return std::nullopt;
     one.as_it_sees =
@@ -217,11 +217,17 @@ std::vector<MemberActions> largest_actions(const Demand& demand) {
     return largest;
 }
 
-Demand acting_together(const Demand& own, const std::vector<Neighbor>& others) {
+bool may_be_shared(const LoadCase& load) {
+    return load.id == "concentrated" || load.id.starts_with("file-concentrated");
+}
+
+Demand acting_together(const Demand& own, const std::vector<Neighbor>& others, const std::vector<Neighbor>& sharers) {
     Demand together = own;
     if (!own.framing || own.framing->states.empty()) return together;
     for (std::size_t load_case = 0; load_case < own.cases.size(); ++load_case) {
         if (acts_on_all_posts(own.cases[load_case])) add_together(together, own, load_case, others);
+        if (!may_be_shared(own.cases[load_case])) continue;
+        for (const Neighbor& one : sharers) add_together(together, own, load_case, {one});
     }
     return together;
 }

@@ -35,11 +35,17 @@ inline constexpr std::array<double SupportReaction::*, 5> forces_of_a_reaction =
 /// 2. The load on this post and on those others that make a force larger, force by force: a load along the rail may
 ///    stand on part of the guard alone. At least what any part gives.
 /// 3. Where posts face different ways, all at once pushed the same way as each sees it: outward on every side of a
-/// deck.
-///    Then 2. takes for each force the worse of both ways.
+///    deck. Then 2. takes for each force the worse of both ways.
 ///
 /// Along a member the largest of each base add by size in all, wherever they stand: at least what acts, and more where
 /// their largest are apart. Anchors, bearing and the guard's movement stay the base's own.
-[[nodiscard]] Demand acting_together(const Demand& own, const std::vector<Neighbor>& others);
+///
+/// `sharers`: posts on the same rail, one of which at a time takes what the rail keeps from this one of a concentrated
+/// push (`Neighbor::times`), in the same three ways.
+[[nodiscard]] Demand acting_together(const Demand& own, const std::vector<Neighbor>& others,
+                                     const std::vector<Neighbor>& sharers = {});
+
+/// Whether a rail may share the load case: the code's and the file's concentrated push.
+[[nodiscard]] bool may_be_shared(const LoadCase& load);
 
 }  // namespace toehold::demand

@@ -101,15 +101,24 @@ bool add_upright(LineDemand& demand, const LineInput& input) {
     const LoadedRail rail = loaded_rail(layout, model::Directions::across);
     for (std::size_t span = 0; span < demand.spans.size(); ++span)
         raise_upright(demand.spans[span], {frame, rail, {}}, span);
+    for (std::size_t post = 0; post < demand.posts.size(); ++post)
+        raise_upright_post(demand.posts[post], {frame, rail, {}}, post);
     return true;
 }
 
-/// A post that has play helps its neighbors only after it has moved.
+/// A post that has play helps its neighbors only after it has moved: until then the whole push passes the others' tops
+/// and connections.
 void keep_where_others_have_play(LineDemand& demand, const LineInput& input) {
     for (std::size_t post = 0; post < demand.posts.size(); ++post) {
-        double& share = demand.posts[post].share.value;
+        PostShares& shares = demand.posts[post];
         for (std::size_t other = 0; other < input.posts.size(); ++other) {
-            if (other != post && input.posts[other].play_rad > 0.0) share = std::max(share, 1.0);
+            if (other == post || !(input.posts[other].play_rad > 0.0)) continue;
+            shares.share.value = std::max(shares.share.value, 1.0);
+            LineLargest& across = shares.connection.push_across;
+            across.value = std::max(across.value, 1.0);
+            if (input.directions != model::Directions::all_round) continue;
+            LineLargest& along = shares.connection.push_along;
+            along.value = std::max(along.value, 1.0);
         }
     }
 }

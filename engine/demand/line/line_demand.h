@@ -66,7 +66,8 @@ struct PostShares {
     LineLargest line_length_in;
     double half_spans_in = 0.0;  ///< half of the spans beside it, level, for comparison
     ConnectionForces connection;
-    LineMovement movement;  ///< of the rail at the post
+    double upright_share = 0.0;  ///< largest force straight up or down on it for such a push of 1 lb; may exceed 1
+    LineMovement movement;       ///< of the rail at the post
 };
 
 /// Largest in the rail, either sign; per lb of push: moment in lb in, forces in lb. Per lb/in of line load: in2 and in.

@@ -2,6 +2,7 @@
 
 #include "demand/line/quantities.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -135,6 +136,14 @@ void raise_upright(LineSpan& span, const SolvedCorner& solved, std::size_t index
         raise_moment(span.upright_push, span.upright_line, solved, piece, 1.0);
         raise_shear(span.upright_push, span.upright_line, solved, piece);
     }
+}
+
+void raise_upright_post(PostShares& post, const SolvedCorner& solved, std::size_t index) {
+    const auto component = [&](const PlanVector& axis) {
+        return influence_line(solved.frame, solved.rail, post_force(solved.frame, solved.rail.layout, index, axis));
+    };
+    const InfluencePair force{component(PlanVector::UnitX()), component(PlanVector::UnitY())};
+    post.upright_share = std::max(post.upright_share, largest_push(solved.rail, force).largest.value);
 }
 
 void raise_wall(ConnectionForces& wall, const SolvedCorner& solved, WallSide side) {

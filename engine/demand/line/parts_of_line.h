@@ -18,6 +18,7 @@ void raise_post(PostShares& post, const SolvedCorner& solved, std::size_t index)
 void raise_span(LineSpan& span, const SolvedCorner& solved, std::size_t index);
 /// Upright loads, of a frame on rigid posts.
 void raise_upright(LineSpan& span, const SolvedCorner& solved, std::size_t index);
+void raise_upright_post(PostShares& post, const SolvedCorner& solved, std::size_t index);
 
 enum class WallSide { first, last };
 void raise_wall(ConnectionForces& wall, const SolvedCorner& solved, WallSide side);

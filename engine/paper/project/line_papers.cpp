@@ -33,7 +33,13 @@ std::vector<LinePaper> line_papers(Kind kind, std::string_view ending, const mod
         const model::GuardLine& line = project.guard_lines[number];
         const drawing::LineSubject subject{project, line, number < lines.size() ? &lines[number] : nullptr,
                                            issue.locale};
-        papers.push_back({fit_for_file_name(line.id),
+        const std::string fit = fit_for_file_name(line.id);
+        std::string name = fit;
+        const auto taken = [&] {
+            return std::any_of(papers.begin(), papers.end(), [&](const LinePaper& one) { return one.name == name; });
+        };
+        for (int other = 2; taken(); ++other) name = fit + "-" + std::to_string(other);
+        papers.push_back({std::move(name),
                           line_file(kind == Kind::plan ? drawing::line_plan(subject) : drawing::line_elevation(subject),
                                     ending, project.name + ", " + line.id, issue)});
     }

@@ -60,6 +60,10 @@ void add_walls(std::vector<format::Phrase>& all, const model::GuardLine& line) {
             wall->connection
                 ? phrase("The wall beyond post {}, which holds the rail by {}.", post, wall->connection->name)
                 : phrase("The wall beyond post {} counts for nothing: no connection to it is described.", post));
+        if (wall->connection && !wall->connection->stiffness_lb_per_in)
+            all.push_back(
+                phrase("That connection to the wall taken as rigid, which favors the posts near it: no "
+                       "stiffness is given."));
     };
     add(line.first_wall, line.posts.front());
     add(line.last_wall, line.posts.back());
@@ -137,6 +141,11 @@ std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const 
     add_leverage(all, review);
     if (!solved.rail->rail.connection && !review.sharing)
         all.push_back(phrase("The connection of the rail to its posts is not specified and not checked."));
+    const std::optional<model::RailConnection>& joint = solved.rail->rail.connection;
+    if (joint && !review.sharing && !(joint->across_lb > 0.0 && joint->along_lb > 0.0 && joint->vertical_lb > 0.0))
+        all.push_back(
+            phrase("The connection of the rail to its posts is checked only in the directions it has an "
+                   "allowable force for."));
     if (review.continuous && is_aluminum(*solved.rail))
         all.push_back(phrase("The rail is taken as welded at its posts, which weakens it there."));
     all.push_back(

@@ -49,14 +49,16 @@ checks::RailForces solved_forces(const checks::RailLoads& loads, const demand::C
             upright_lb};
 }
 
-/// Straight down or up on one post: no more than the shears of the spans beside it together, and the push itself.
-double upright_on_post_lb(const SolvedLine& solved, const checks::RailLoads& loads, const std::string& post) {
+/// Straight down or up on one post: of a load along the rail no more than the shears of the spans beside it together;
+/// of a push more than all of it where the rail reaches past the post.
+double upright_on_post_lb(const SolvedLine& solved, const checks::RailLoads& loads, std::size_t number) {
+    const std::string& post = solved.line->posts[number];
     double line_lb = 0.0;
     for (std::size_t span = 0; span < solved.spans.size(); ++span) {
         if (solved.spans[span].from != post && solved.spans[span].to != post) continue;
         line_lb += loads.line_lb_per_in * solved.demand->spans.at(span).upright_line.shear_lb.value;
     }
-    return std::max(loads.push_lb, line_lb);
+    return std::max(loads.push_lb * std::max(1.0, solved.demand->posts.at(number).upright_share), line_lb);
 }
 
 class RailChecks {
@@ -101,7 +103,7 @@ class RailChecks {
         const std::string& post = solved_.line->posts[number];
         const checks::RailForces forces = solved_.demand
                                               ? solved_forces(loads_, solved_.demand->posts.at(number).connection,
-                                                              upright_on_post_lb(solved_, loads_, post))
+                                                              upright_on_post_lb(solved_, loads_, number))
                                               : forces_by_hand(loads_, solved_.half_spans_in[number]);
         add_connection(solved_.rail->rail.connection, {model::PartKind::post, post}, forces, solved_.line->sharing);
     }
@@ -115,9 +117,8 @@ class RailChecks {
             found != nullptr && *found
                 ? solved_forces(loads_, **found, std::max(loads_.push_lb, loads_.line_lb_per_in * reach_in))
                 : forces_by_hand(loads_, 0.5 * reach_in);
-        // A stretch with a joint at its post hangs on the wall, whether the line shares or not.
-        add_connection(wall.connection, model::rail_part(span.from, span.to), forces,
-                       solved_.line->sharing || !wall.connection);
+        // The stretch hangs on the wall, whether the line shares or not.
+        add_connection(wall.connection, model::rail_part(span.from, span.to), forces, true);
     }
 
     void add_connection(const std::optional<model::RailConnection>& connection, const model::PartId& part,

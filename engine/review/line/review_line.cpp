@@ -63,7 +63,7 @@ void conclude(LineReview& review) {
     if (failing != review.checks.end()) {
         review.verdict = Verdict::inadequate;
         review.cause = fact_of(*failing);
-    } else if (review.sharing && !review.unsolved.empty()) {
+    } else if (!review.unsolved.empty()) {
         review.verdict = Verdict::incomplete;
     } else if (missing != review.checks.end()) {
         review.verdict = Verdict::incomplete;

@@ -120,6 +120,9 @@ void solve(SolvedLine& solved, const std::vector<ResolvedPost>& posts, Bases& ba
     solved.demand = std::move(outcome.demand);
     solved.unsolved = std::move(outcome.failure);
     if (solved.demand) note_what_framing_lacks(solved, input.posts);
+    if (std::any_of(input.posts.begin(), input.posts.end(), [](const auto& one) { return one.play_rad > 0.0; }))
+        solved.assumptions.push_back(
+            phrase("Play of posts in what holds them is not in the movements and the moments of the rail."));
 }
 
 std::vector<double> half_spans(const model::GuardLine& line, const std::vector<model::Span>& spans) {
@@ -189,7 +192,7 @@ model::BaseDetail loaded_by_lines(model::BaseDetail detail, double factor, const
     if (!asks_for_a_length(detail) || loads.length_in <= own_in * (1.0 + solved_within)) return detail;
     detail.guard.tributary_length_in = loads.length_in;
     if (detail.loads.line)
-        detail.loads.line->spacing_ft = std::max(detail.loads.line->spacing_ft, loads.length_in / inches_per_foot);
+        set_spacing(*detail.loads.line, std::max(detail.loads.line->spacing_ft, loads.length_in / inches_per_foot));
     return detail;
 }
 

@@ -221,6 +221,11 @@ TestChainOutcome test_chain(const catalog::Resolved& resolved, const TestedBase&
     });
     std::stable_sort(chain.left_out.begin(), chain.left_out.end(),
                      [](const LeftOutLink& one, const LeftOutLink& other) { return one.share > other.share; });
+    const auto open = std::find_if(chain.left_out.begin(), chain.left_out.end(),
+                                   [](const LeftOutLink& one) { return one.reason.why == LeftOutFor::not_specified; });
+    if (open != chain.left_out.end())
+        return refused(phrase("{}, {}: not specified in the file, so no chance is given.", open->title,
+                              model::part_name(open->part)));
     const LeftOutLink* const unknown = most_used_left_out(chain);
     if (unknown != nullptr && unknown->share > far_beyond_design) return refused(breaks_before(*unknown, base.push_lb));
     if (chain.links.empty() || !std::isfinite(chain.links.front().breaks_at_lb))

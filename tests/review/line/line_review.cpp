@@ -204,3 +204,25 @@ TEST_CASE("The middle of three posts shares as the closed form says", "[closed-f
     CHECK_CLOSE(lines[0].demand->posts[1].share.value, expected, 2e-3, 0.0);
     CHECK(expected < 1.0);
 }
+
+TEST_CASE("A rail that could not be solved is not known to hold, shared or not", "[unit]") {
+    for (const bool sharing : {false, true}) {
+        test::LineExample example = test::line_example(sharing);
+        example.project.guard_lines.front().rail->connection = bracket(900.0);
+        example.rail.rail.connection = bracket(900.0);
+        review::SolvedLine line = test::made_up_line(example);
+        line.demand.reset();
+        line.unsolved = format::phrase("A part can move freely.");
+        const review::LineReview review = review::review_line(example.project, example.posts, {line}, 0);
+        CHECK(review.verdict == Verdict::incomplete);
+        CHECK_FALSE(review.cause);
+    }
+}
+
+TEST_CASE("A connection is said to be checked only where it has values", "[unit]") {
+    test::LineExample example = test::line_example(false);
+    model::RailConnection across_alone = bracket(900.0);
+    across_alone.along_lb = across_alone.vertical_lb = 0.0;
+    CHECK(any_says(reviewed(example, across_alone).assumptions, "only in the directions it has"));
+    CHECK_FALSE(any_says(reviewed(example, bracket(900.0)).assumptions, "only in the directions it has"));
+}
