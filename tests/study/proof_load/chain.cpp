@@ -117,6 +117,7 @@ TEST_CASE("Links without a published mean are named, never given a number", "[pr
 TEST_CASE("Stainless steel has no published mean here and is left out", "[property]") {
     model::BaseDetail detail = test::two_screws();
     on_deck(detail).plate.metal = "stainless-304";
+    on_deck(detail).weld->filler = "e308l";
     const study::TestChainOutcome outcome = chain_of(detail, model::Moisture::wet);
     REQUIRE(outcome.chain);
     CHECK(leaves_out(*outcome.chain, "plate-bending"));
@@ -134,6 +135,10 @@ TEST_CASE("A base whose load does not grow in proportion, or ends somewhere, get
     model::BaseDetail weak = test::two_screws();
     std::get<model::ReportedConnector>(weak.framing.blocks.front().to_end.connection).uplift_lb = 300.0;
     CHECK(test::contains(refusal(weak), "must be expected to break first"));
+
+    model::BaseDetail open = test::two_screws();
+    on_deck(open).weld.reset();
+    CHECK(test::contains(refusal(open), "not specified in the file"));
 
     model::BaseDetail over = test::two_screws();
     on_deck(over).plate.holes.clear();
