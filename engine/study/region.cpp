@@ -186,7 +186,7 @@ Region RegionSearch::State::shown() const {
     return region;
 }
 
-RegionSearch::RegionSearch(catalog::Resolved resolved, const catalog::Catalog& catalog, Reach reach)
+RegionSearch::RegionSearch(catalog::Resolved resolved, const catalog::Catalog& catalog, const Reach& reach)
     : state_(new State{std::move(resolved), catalog, reach, RefinedGrid(reach), RefinedGrid(reach)}) {}
 RegionSearch::~RegionSearch() = default;
 RegionSearch::RegionSearch(RegionSearch&&) noexcept = default;

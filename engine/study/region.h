@@ -77,7 +77,7 @@ struct RegionRun {
 class RegionSearch {
   public:
     /// The catalog outlives this.
-    RegionSearch(catalog::Resolved resolved, const catalog::Catalog& catalog, Reach reach);
+    RegionSearch(catalog::Resolved resolved, const catalog::Catalog& catalog, const Reach& reach);
     ~RegionSearch();
     RegionSearch(RegionSearch&&) noexcept;
     RegionSearch& operator=(RegionSearch&&) noexcept;

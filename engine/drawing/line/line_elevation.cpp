@@ -136,7 +136,7 @@ class LineElevation {
     /// `corner 90°`; a post of the line says nothing.
     [[nodiscard]] std::string role_words(const LinePostMark& post) const {
         if (post.role == model::PostRole::line) return {};
-        const std::string role = format::text(wording::role(post.role), sheet_.subject.locale);
+        std::string role = format::text(wording::role(post.role), sheet_.subject.locale);
         if (post.role != model::PostRole::corner || post.turn_rad == 0.0) return role;
         return role + " " + format::degrees_text(std::round(std::abs(post.turn_rad) * 180.0 / std::numbers::pi)) +
                "\u00b0";

@@ -125,6 +125,7 @@ std::string left_out_text(const Prediction& prediction, const Locale& locale) {
         }
     }
     std::vector<Row> rows;
+    rows.reserve(groups.size());
     for (const LeftOutGroup& group : groups) {
         rows.push_back({{say(group.worst->title, locale), std::to_string(group.count),
                          say(model::part_name(group.worst->part), locale),

@@ -97,6 +97,7 @@ std::string nearest_text(const search::Space& space, const search::NearestMiss& 
 std::string counted(const std::vector<wording::StoppedBy>& all, const Phrase& above, const Phrase& heading,
                     const Locale& locale) {
     std::vector<Row> rows;
+    rows.reserve(all.size());
     for (const wording::StoppedBy& one : all)
         rows.push_back({{std::to_string(one.candidates), said(one.limit, locale)}, {}});
     if (rows.empty()) return {};

@@ -179,6 +179,7 @@ void draw_from(TestChain& chain) {
 template <class Value>
 std::vector<Value> values_of(std::map<Name, Value> all) {
     std::vector<Value> values;
+    values.reserve(all.size());
     for (auto& [name, value] : all) values.push_back(std::move(value));
     return values;
 }
