@@ -34,7 +34,7 @@ bool Regions::Begun::look(const model::BaseDetail& detail, const catalog::Catalo
     news.along = reach->along;
     news.now_in = reach->now.x_in;
     if (!last || !(last->dragged == news.dragged) || !last->search.is_of(detail))
-        last.emplace(Search{news.dragged, {std::move(*resolution.resolved), catalog, std::move(*reach)}});
+        last.emplace(Search{news.dragged, {std::move(*resolution.resolved), catalog, *reach}});
     study::RegionRun run;
     run.jobs = 0;
     run.stop = stop;
