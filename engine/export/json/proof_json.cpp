@@ -1,5 +1,6 @@
 #include "export/json/proof_json.h"
 
+#include "export/json/check_json.h"
 #include "study/proof_load/movement.h"
 #include "study/proof_load/proof_load.h"
 #include "wording/proof_load.h"
@@ -82,7 +83,7 @@ const char* word(study::Agreement agreement) {
     return "stiffer";
 }
 
-Json interval(const mechanics::Interval& one) { return {{"low", one.low}, {"high", one.high}}; }
+Json interval(const mechanics::ConfidenceInterval& one) { return {{"low", one.low}, {"high", one.high}}; }
 
 Json links(const study::Prediction& prediction) {
     std::vector<double> shares(prediction.chain.links.size(), 0.0);
@@ -171,12 +172,6 @@ Json measured(const Proven& proven) {
              {{"soft", parts(computed.soft)}, {"central", parts(computed.central)}, {"stiff", parts(computed.stiff)}}}};
 }
 
-Json sentences(const std::vector<format::Phrase>& all) {
-    Json list = Json::array();
-    for (const format::Phrase& one : all) list.push_back(english(one));
-    return list;
-}
-
 }  // namespace
 
 std::string proof_json(const Proven& proven) {
@@ -191,8 +186,8 @@ std::string proof_json(const Proven& proven) {
                     {"in_service", prediction_json(proof.in_service)},
                     {"other_moisture", prediction_json(proof.other)},
                     {"measured", measured(proven)},
-                    {"assumptions", sentences(wording::proof_assumptions(proof))},
-                    {"cautions", sentences(wording::proof_cautions(proof))}};
+                    {"assumptions", as_json::sentences(wording::proof_assumptions(proof))},
+                    {"cautions", as_json::sentences(wording::proof_cautions(proof))}};
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

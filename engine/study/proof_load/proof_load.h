@@ -30,7 +30,7 @@ struct Prediction {
     model::Moisture moisture = model::Moisture::wet;
     TestChain chain;
     double mean_push_lb = 0.0;  ///< at which the first link breaks
-    mechanics::Interval mean_interval;
+    mechanics::ConfidenceInterval mean_interval;
     double deviation_lb = 0.0;
     mechanics::Proportion carries;      ///< `test_push_lb`; interval of the drawing alone, 95 %
     std::array<ShareOfTests, 3> curve;  ///< 5, 50 and 95 %

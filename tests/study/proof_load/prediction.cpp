@@ -19,7 +19,7 @@ study::Prediction again(std::uint64_t samples, std::uint64_t seed) {
     return study::predict(foretold().in_service.chain, model::Moisture::wet, {samples, seed});
 }
 
-double width(const mechanics::Interval& interval) { return interval.high - interval.low; }
+double width(const mechanics::ConfidenceInterval& interval) { return interval.high - interval.low; }
 
 }  // namespace
 
