@@ -8,6 +8,7 @@
 
 #include "demand/loads/load_cases.h"
 #include "model/base_detail.h"
+#include "units/length.h"
 
 #include <algorithm>
 #include <numbers>
@@ -19,7 +20,6 @@ using format::Citation;
 using format::phrase;
 using format::Quantity;
 
-constexpr double inches_per_foot = 12.0;
 constexpr double service_part = 0.6;  // ASCE 7-16 2.4.1: of a wind at strength level
 constexpr double live_with_wind = 0.75;
 
@@ -55,7 +55,7 @@ std::optional<double> wind_area_ft2(const model::BaseDetail& detail) {
     if (detail.loads.wind->area_ft2) return detail.loads.wind->area_ft2;
     const std::optional<double> length_in = model::tributary_length_in(detail.guard, detail.loads);
     if (!length_in) return std::nullopt;
-    const double face_ft2 = infill_height_in(detail) * *length_in / (inches_per_foot * inches_per_foot);
+    const double face_ft2 = infill_height_in(detail) * *length_in / (units::inches_per_foot * units::inches_per_foot);
     return face_ft2 * detail.loads.wind->solid_ratio.value_or(1.0);
 }
 
