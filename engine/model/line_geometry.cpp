@@ -13,9 +13,8 @@ constexpr double in_per_ft = 12.0;
 constexpr std::array<PostRole, 4> all_roles{PostRole::line, PostRole::corner, PostRole::end, PostRole::lone};
 
 const PlacedPost& post_of(const Project& project, const std::string& id) {
-    const auto found = std::find_if(project.posts.begin(), project.posts.end(),
-                                    [&id](const PlacedPost& post) { return post.id == id; });
-    if (found == project.posts.end()) throw std::out_of_range("no post " + id);
+    const PlacedPost* const found = find_post(project, id);
+    if (found == nullptr) throw std::out_of_range("no post " + id);
     return *found;
 }
 

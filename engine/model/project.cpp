@@ -5,6 +5,7 @@
 #include "model/problem_list.h"
 #include "model/validate.h"
 #include "model/validate_line.h"
+#include "units/length.h"
 
 #include <algorithm>
 #include <set>
@@ -17,12 +18,6 @@ using format::phrase;
 using format::verbatim;
 
 constexpr const char* lone_id = "P1";
-
-const NamedMount* find_mount(const Project& project, const std::string& id) {
-    const auto found = std::find_if(project.mounts.begin(), project.mounts.end(),
-                                    [&id](const NamedMount& mount) { return mount.id == id; });
-    return found == project.mounts.end() ? nullptr : &*found;
-}
 
 /// An id for the first time, and not an empty one.
 void check_id(ProblemList& problems, const std::string& element, const std::string& id, std::set<std::string>& seen) {
@@ -83,8 +78,7 @@ void move_along(double& coordinate_in, PlanAxis axis, Position place) {
 void give_rail(BaseDetail& detail, const Project& project, const PlacedPost& post) {
     const std::optional<RailLength> rail = rail_length(project, post);
     if (!rail || rail->from == RailLength::From::loads) return;
-    constexpr double inches_per_foot = 12.0;
-    const double rail_ft = rail->length_in / inches_per_foot;
+    const double rail_ft = rail->length_in / units::inches_per_foot;
     detail.guard.tributary_length_in = rail->length_in;
     if (!detail.loads.line) return;
     LineLoad& line = *detail.loads.line;
@@ -92,6 +86,18 @@ void give_rail(BaseDetail& detail, const Project& project, const PlacedPost& pos
 }
 
 }  // namespace
+
+const NamedMount* find_mount(const Project& project, const std::string& id) {
+    const auto found = std::find_if(project.mounts.begin(), project.mounts.end(),
+                                    [&id](const NamedMount& mount) { return mount.id == id; });
+    return found == project.mounts.end() ? nullptr : &*found;
+}
+
+const PlacedPost* find_post(const Project& project, const std::string& id) {
+    const auto found = std::find_if(project.posts.begin(), project.posts.end(),
+                                    [&id](const PlacedPost& post) { return post.id == id; });
+    return found == project.posts.end() ? nullptr : &*found;
+}
 
 Project project_of(const BaseDetail& detail) {
     Project project;

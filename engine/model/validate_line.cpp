@@ -1,6 +1,7 @@
 #include "model/validate_line.h"
 
 #include "model/line_geometry.h"
+#include "model/validate_metal.h"
 
 #include <algorithm>
 #include <cmath>
@@ -25,8 +26,7 @@ bool check_line_posts(ProblemList& problems, const Project& project, const Guard
         problems.add(phrase("a guard line has fewer than two posts"), phrase("two posts or more"));
     bool all_there = line.posts.size() >= 2;
     for (const std::string& id : line.posts) {
-        const bool there = std::any_of(project.posts.begin(), project.posts.end(),
-                                       [&id](const PlacedPost& post) { return post.id == id; });
+        const bool there = find_post(project, id) != nullptr;
         if (!there)
             problems.add(phrase("no post has this id"), phrase("the id of a post of this project"), verbatim(id));
         all_there = all_there && there;
@@ -36,10 +36,8 @@ bool check_line_posts(ProblemList& problems, const Project& project, const Guard
 
 void check_slopes(ProblemList& problems, const Project& project, const GuardLine& line) {
     constexpr double degrees_per_rad = 180.0 / std::numbers::pi;
-    for (std::size_t index = 1; index < line.posts.size(); ++index) {
-        GuardLine pair;
-        pair.posts = {line.posts[index - 1], line.posts[index]};
-        const Span span = spans_of(project, pair).front();
+    for (const Span& span : spans_of(project, line)) {
+        if (span.from.empty() || span.to.empty()) continue;
         const double slope_deg = degrees_per_rad * slope_rad(span);
         if (span.rise_in == 0.0 || slope_deg <= steepest_rail_deg) continue;
         problems.at(line_path(line))
@@ -76,8 +74,7 @@ void check_facing(ProblemList& problems, const Project& project, const GuardLine
     const std::vector<Span> spans = spans_of(project, line);
     double first_side = 0.0;
     for (const std::string& id : line.posts) {
-        const auto post = std::find_if(project.posts.begin(), project.posts.end(),
-                                       [&id](const PlacedPost& one) { return one.id == id; });
+        const PlacedPost* const post = find_post(project, id);
         const Position out = outward(post->facing);
         double along_x = 0.0, along_y = 0.0;
         for (const Span& span : spans) {
@@ -131,37 +128,17 @@ void check_splices(ProblemList& problems, const Project& project, const GuardLin
     }
 }
 
-void check_rail_tube(ProblemList& problems, double width_in, double depth_in, double wall_in) {
-    problems.positive(phrase("width (in)"), width_in, largest_rail_in);
-    problems.positive(phrase("depth (in)"), depth_in, largest_rail_in);
-    problems.positive(phrase("wall (in)"), wall_in, largest_rail_in);
-    if (!(wall_in < 0.5 * std::min(width_in, depth_in)))
-        problems.add(phrase("the wall is not thinner than half the tube"),
-                     phrase("a wall below {} in", brief(0.5 * std::min(width_in, depth_in))),
-                     phrase("{} in", brief(wall_in)));
-}
-
-void check_rail_certificate(ProblemList& problems, const std::optional<Certificate>& certificate) {
-    if (!certificate) return;
-    problems.positive(phrase("yield (psi)"), certificate->yield_psi, 3e5);
-    problems.positive(phrase("ultimate (psi)"), certificate->ultimate_psi, 3e5);
-    if (certificate->yield_psi > certificate->ultimate_psi)
-        problems.add(phrase("the yield is more than the ultimate strength"), phrase("a yield no more than ultimate"));
-    if (certificate->source.empty())
-        problems.add(phrase("the certificate has no source"), phrase("where the strengths come from"));
-}
-
 struct CheckRailSection {
     ProblemList& problems;
 
     void operator()(const RectangularTube& tube) const {
-        check_rail_tube(problems, tube.width_in, tube.depth_in, tube.wall_in);
-        check_rail_certificate(problems, tube.certificate);
+        check_tube(problems, tube.width_in, tube.depth_in, tube.wall_in, largest_rail_in, largest_rail_in);
+        if (tube.certificate) check_certificate(problems, *tube.certificate);
         no_stub(tube.stub.has_value());
     }
     void operator()(const RoundTube& tube) const {
-        check_rail_tube(problems, tube.diameter_in, tube.diameter_in, tube.wall_in);
-        check_rail_certificate(problems, tube.certificate);
+        check_tube(problems, tube.diameter_in, tube.diameter_in, tube.wall_in, largest_rail_in, largest_rail_in);
+        if (tube.certificate) check_certificate(problems, *tube.certificate);
         no_stub(tube.stub.has_value());
     }
     void operator()(const SolidBar& bar) const {

@@ -1,12 +1,14 @@
 #include "review/project_review.h"
 
 #include "demand/framing/together.h"
+#include "demand/kept.h"
 #include "model/line_geometry.h"
 #include "model/member.h"
 #include "review/line/review_line.h"
 #include "review/posts_on_framing.h"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 namespace toehold::review {
@@ -172,34 +174,53 @@ void add_share_assumption(Review& review) {
                 sharing->factor, sharing->line, Citation{clause})});
 }
 
+/// What a post comes to with no neighbor counted on.
+struct Lone {
+    Verdict verdict = Verdict::incomplete;
+    Governing governing;
+};
+
+Lone lone(std::size_t post, const LoadsOfLines& loads, const PostsOnFraming& posts, const Review& counted,
+          demand::Kept& kept) {
+    if (loads.counted == loads.lone) return {counted.verdict, counted.governing};
+    catalog::Resolved alone = posts.resolved(post);
+    alone.detail.loads.sharing.reset();
+    if (loads.lone != 1.0) alone.detail.loads.sharing = model::Sharing{loads.lone, loads.line};
+    const Review review = posts.review(post, alone, demand::find_demand(alone, demand::Sampling::whole(), &kept));
+    return {review.verdict, review.governing};
+}
+
 /// What each post that shares would come to by itself, and what length of rail each was reviewed for.
-void add_posts_alone(LineReview& line, const SolvedLine& solved, const std::vector<SolvedLine>& lines,
-                     const PostsOnFraming& posts) {
-    for (std::size_t index = 0; index < solved.posts.size(); ++index) {
-        const std::size_t post = solved.posts[index];
-        const catalog::Resolved& counted = posts.resolved(post);
-        PostShare& share = line.posts[index];
-        share.reviewed_in = model::tributary_length_in(counted.detail.guard, counted.detail.loads).value_or(0.0);
-        if (!line.sharing || !solved.demand) continue;
-        const LoadsOfLines loads = loads_of_lines(lines, post);
-        catalog::Resolved alone = counted;
-        alone.detail.loads.sharing.reset();
-        if (loads.lone != 1.0) alone.detail.loads.sharing = model::Sharing{loads.lone, loads.line};
-        const Review review = posts.review(post, alone, demand::find_demand(alone));
-        share.lone_verdict = review.verdict;
-        share.lone = review.governing;
+void add_posts_alone(ProjectReview& result, const std::vector<SolvedLine>& solved, const PostsOnFraming& posts,
+                     demand::Kept& kept) {
+    std::map<std::size_t, Lone> known;  // found once, however many lines a post is in
+    for (std::size_t number = 0; number < solved.size(); ++number) {
+        LineReview& line = result.lines[number];
+        for (std::size_t index = 0; index < line.posts.size(); ++index) {
+            const std::size_t post = solved[number].posts[index];
+            const model::BaseDetail& counted = posts.resolved(post).detail;
+            PostShare& share = line.posts[index];
+            share.reviewed_in = model::tributary_length_in(counted.guard, counted.loads).value_or(0.0);
+            if (!line.sharing || !solved[number].demand) continue;
+            const auto [place, fresh] = known.try_emplace(post);
+            if (fresh) place->second = lone(post, loads_of_lines(solved, post), posts, result.posts[post].review, kept);
+            share.lone_verdict = place->second.verdict;
+            share.lone = place->second.governing;
+        }
     }
 }
 
 }  // namespace
 
 ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                             const std::string& input_sha256, const std::vector<ResolvedLine>& lines) {
-    const std::vector<SolvedLine> solved = solve_lines(project, posts, lines);
+                             const std::string& input_sha256, const std::vector<ResolvedLine>& lines, bool whole) {
+    demand::Kept kept;
+    const std::vector<SolvedLine> solved = solve_lines(project, posts, lines, kept);
     const std::vector<ResolvedPost> all = loaded(posts, solved);
     std::vector<demand::Outcome> outcomes;
     outcomes.reserve(all.size());
-    for (const ResolvedPost& post : all) outcomes.push_back(demand::find_demand(post.resolved));
+    for (const ResolvedPost& post : all)
+        outcomes.push_back(demand::find_demand(post.resolved, demand::Sampling::whole(), &kept));
 
     ProjectReview result;
     result.project = project.name;
@@ -213,14 +234,17 @@ ProjectReview review_project(const model::Project& project, const std::vector<Re
         one.post = all[index].post;
         one.shares_with = sharing_with(one.post.id, result);
         one.review = reviewed.review(index, all[index].resolved, outcomes[index]);
-        add_assumptions(one.review);
-        add_share_assumption(one.review);
+        if (whole) {
+            add_assumptions(one.review);
+            add_share_assumption(one.review);
+        } else {
+            one.review.check_runs = nullptr;  // nobody asks them any more
+        }
         result.posts.push_back(std::move(one));
     }
-    for (std::size_t number = 0; number < solved.size(); ++number) {
+    for (std::size_t number = 0; number < solved.size(); ++number)
         result.lines.push_back(review_line(project, posts, solved, number));
-        add_posts_alone(result.lines.back(), solved[number], solved, reviewed);
-    }
+    if (whole) add_posts_alone(result, solved, reviewed, kept);
     result.verdict = gravest(result);
     result.assumptions = assumptions_of(result);
     const std::vector<format::Phrase> of_rail = assumptions_of_rail(project);

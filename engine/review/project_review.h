@@ -52,9 +52,11 @@ struct ProjectReview {
 /// `posts` are of one project: their framing is one framing, each seen from its own post. `lines`: the guard lines that
 /// have a rail. A post of a line is reviewed under the part of a concentrated push that reaches it where the line
 /// shares, else under the whole; and under the length of rail that continuity gives it where that is more than its
-/// loads say. Throws as `review` does, and std::invalid_argument where a rail is not among `lines`.
+/// loads say. `whole`: with assumptions, the proof factor and what posts that share come to alone (`PostShare::lone`
+/// and `reviewed_in`), each of which costs further reviews; verdicts are the same without. Throws as `review` does, and
+/// std::invalid_argument where a rail is not among `lines`.
 [[nodiscard]] ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                                           const std::string& input_sha256,
-                                           const std::vector<ResolvedLine>& lines = {});
+                                           const std::string& input_sha256, const std::vector<ResolvedLine>& lines = {},
+                                           bool whole = true);
 
 }  // namespace toehold::review

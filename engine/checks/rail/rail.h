@@ -67,18 +67,19 @@ struct RailMovement {
     [[nodiscard]] double total_in() const { return rail_in + connection_in + posts_in + bases_in; }
     friend bool operator==(const RailMovement&, const RailMovement&) = default;
 };
-/// Against h/24 + L/96 of ASTM E985, withdrawn in 2015; only for who invokes it.
+/// Of ASTM E985, withdrawn in 2015; only for who invokes it: h/24 + L/96.
+[[nodiscard]] double rail_deflection_limit_in(double guard_height_in, double span_in);
+/// Against that limit.
 [[nodiscard]] CheckResult rail_deflection(const RailSpan& span, const RailMovement& movement, double guard_height_in);
 /// Where that limit was read, and that it is withdrawn.
 [[nodiscard]] const char* rail_deflection_clause();
 
-/// Stiffness of a rail, lb, in: E A, E I for level and for upright bending, G J.
+/// Stiffness of a rail, lb, in: E A, E I for level and for upright bending.
 struct RailStiffness {
     double axial_lb = 0.0;
     double level_lb_in2 = 0.0, upright_lb_in2 = 0.0;
-    double torsion_lb_in2 = 0.0;
 };
-/// Steel with its design wall, aluminum and bars as drawn, wood with E' and G = E'/16 (Wood Handbook, common practice).
+/// Steel with its design wall, aluminum and bars as drawn, wood with E'.
 [[nodiscard]] RailStiffness rail_stiffness(const catalog::ResolvedRail& rail, const model::Basis& basis);
 
 }  // namespace toehold::checks

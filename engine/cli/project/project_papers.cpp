@@ -4,13 +4,11 @@
 #include "cli/data_folder.h"
 #include "cli/plugins.h"
 #include "cli/resolve_project.h"
-#include "cli/review_file.h"
 #include "paper/page/site_page.h"
 #include "paper/project/line_papers.h"
 #include "paper/project/near_post.h"
 #include "paper/project/plate_papers.h"
 #include "review/line/review_line.h"
-#include "xml/document/file.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -45,22 +43,28 @@ std::string name_of_paper(const std::string& output, const std::string& plate, c
     return (path.parent_path() / (name + path.extension().string())).string();
 }
 
-ExitStatus write_plates(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
-                        const Locale& locale) {
-    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
-    for (const paper::PlatePaper& made :
-         paper::plate_papers(ending_of(output), opened.input.posts, opened.input.sha256, issue)) {
+template <class Paper>
+ExitStatus write_each(const std::vector<Paper>& papers, const PaperCommand& command, const std::string& output,
+                      const Locale& locale) {
+    for (const Paper& made : papers) {
         const std::string file = name_of_paper(output, made.name, command.wishes.revision);
         if (!write_paper(file, made.bytes, locale)) return ExitStatus::internal_fault;
     }
     return ExitStatus::adequate;
 }
 
+ExitStatus write_plates(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
+                        const Locale& locale) {
+    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
+    return write_each(paper::plate_papers(ending_of(output), opened.input.posts, opened.input.sha256, issue), command,
+                      output, locale);
+}
+
 /// Each post reviewed within its project, and described as it is built.
 paper::SiteSubject subject_of(const OpenedProject& opened) {
     const model::Project& project = *opened.input.project;
     review::ProjectReview reviewed =
-        review::review_project(project, opened.input.posts, opened.input.sha256, opened.input.lines);
+        review::review_project(project, opened.input.posts, opened.input.sha256, opened.input.lines, false);
     paper::SiteSubject subject{project.name, project.note, reviewed.verdict, opened.input.sha256, {}};
     for (review::PostReview& one : reviewed.posts) {
         catalog::Resolution built = catalog::resolve(paper::detail_at_post(project, one.post), opened.catalog);
@@ -96,11 +100,8 @@ ExitStatus write_lines(const PaperCommand& command, const OpenedProject& opened,
     }
     const std::vector<review::LineReview> lines = review::review_lines(project, opened.input.posts, opened.input.lines);
     const paper::Issue issue = issue_of(command.wishes, command.file, locale);
-    for (const paper::LinePaper& made : paper::line_papers(command.kind, ending_of(output), project, lines, issue)) {
-        const std::string file = name_of_paper(output, made.name, command.wishes.revision);
-        if (!write_paper(file, made.bytes, locale)) return ExitStatus::internal_fault;
-    }
-    return ExitStatus::adequate;
+    return write_each(paper::line_papers(command.kind, ending_of(output), project, lines, issue), command, output,
+                      locale);
 }
 
 ExitStatus refused(const format::Phrase& why, const Locale& locale) {
@@ -109,10 +110,6 @@ ExitStatus refused(const format::Phrase& why, const Locale& locale) {
 }
 
 }  // namespace
-
-bool is_project(const PaperCommand& command) {
-    return command.file != standard_input && xml::document_kind(command.file) == xml::DocumentKind::project;
-}
 
 ExitStatus write_project_papers(const PaperCommand& command, const std::string& output, const Locale& locale) {
     const bool shop = command.kind == paper::Kind::shop_drawing, site = command.kind == paper::Kind::site_sheet;

@@ -5,9 +5,6 @@
 
 namespace toehold::cli {
 
-/// Whether the command's file is a project's.
-[[nodiscard]] bool is_project(const PaperCommand& command);
-
 /// `output`: the file named, or the customary one; of shop drawings and cutting files the plate and the revision are
 /// put before its ending.
 [[nodiscard]] ExitStatus write_project_papers(const PaperCommand& command, const std::string& output,

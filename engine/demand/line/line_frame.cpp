@@ -8,8 +8,6 @@
 namespace toehold::demand {
 namespace {
 
-using mechanics::SixStiffnesses;
-using mechanics::SpaceAxes;
 using mechanics::SpaceVector;
 
 /// A hinge, a rigid wall, or a post that does not move, lb/in.
@@ -124,7 +122,7 @@ double least_spring(const Springs& springs) {
     return least;
 }
 
-/// `axial_lb` 0: of a rail whose stiffness does not matter.
+/// A sloping piece passes no force along itself.
 std::vector<PieceStiffness> pieces_of(const LineLayout& layout, const RailStiffness& rail, double least_lb_per_in) {
     std::vector<PieceStiffness> pieces;
     for (const RailPiece& piece : layout.pieces) {
@@ -166,9 +164,7 @@ LineFrame solve_on_rigid_posts(const LineLayout& layout) {
     LineFrame frame;
     constexpr RailStiffness any_rail{1e4, 1e6};  // far softer than its supports
     frame.posts.assign(layout.post_nodes.size(), rigid_lb_per_in * PlanMatrix::Identity());
-    frame.pieces = pieces_of(layout, any_rail, rigid_lb_per_in);
-    for (std::size_t index = 0; index < frame.pieces.size(); ++index)
-        frame.pieces[index] = {any_rail.axial_lb, any_rail.in_plan_lb_in2};
+    frame.pieces.assign(layout.pieces.size(), {any_rail.axial_lb, any_rail.in_plan_lb_in2});
     solve(frame, layout, springs_of(layout, frame.posts, rigid_lb_per_in, rigid_lb_per_in));
     return frame;
 }

@@ -64,8 +64,7 @@ struct LineInput {
     std::optional<double> connection_lb_per_in = std::nullopt;  ///< rail to post, level; absent: rigid
     std::optional<LineWall> first_wall = std::nullopt, last_wall = std::nullopt;
     /// From where the loads on the rail come: `code_directions`, the widest of the line's posts. All round: every level
-    /// direction. Across: both ways square to the stretch of rail they stand on. Outward: that, away from the walking
-    /// surface alone, as the nearer post faces; both ways where that post faces along the rail.
+    /// direction. Otherwise both ways square to the stretch of rail they stand on: outward alone is no less.
     model::Directions directions = model::Directions::all_round;
 };
 

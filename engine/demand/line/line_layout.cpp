@@ -84,7 +84,7 @@ class Laying {
   public:
     explicit Laying(const LineInput& input) : input_(input) {
         laid_.post_nodes.resize(input.posts.size());
-        laid_.jointed.assign(input.posts.size(), input.run != model::RailRun::continuous);
+        laid_.jointed = input.run != model::RailRun::continuous;
     }
 
     /// `hinged`: to the stretch before; the first has none.

@@ -37,7 +37,7 @@ struct LineLayout {
     std::vector<std::pair<std::size_t, std::size_t>> hinges;
     std::vector<LaidSpan> spans;
     std::vector<std::size_t> post_nodes;  ///< which each post holds
-    std::vector<bool> jointed;            ///< of each post: each side's rail has an end and joint of its own there
+    bool jointed = false;                 ///< at every post each side's rail has an end and joint of its own
     std::optional<std::size_t> first_wall, last_wall;  ///< nodes that a wall holds
 };
 

@@ -30,10 +30,7 @@ PlanMatrix held_flexibility(const RailPiece& piece, const PieceStiffness& stiffn
 
 /// Motion of a place on a piece, from those of its nodes.
 PlanVector carried(const Eigen::VectorXd& motions, const RailPiece& piece, double at) {
-    Eigen::Matrix<double, 6, 1> six;
-    six.head<3>() = motions.segment<3>(static_cast<Eigen::Index>(plan_freedoms * piece.from));
-    six.tail<3>() = motions.segment<3>(static_cast<Eigen::Index>(plan_freedoms * piece.to));
-    return on_nodes(piece, at).transpose() * six;
+    return on_nodes(piece, at).transpose() * at_nodes(motions, piece);
 }
 
 PlanVector motion_of(const Eigen::VectorXd& motions, std::size_t node) {

@@ -34,7 +34,7 @@ std::vector<JoinedEnd> ends_at(const LineLayout& layout, std::size_t post) {
 /// A line load lies on many posts at once, whose bases are alike: one stiff among soft ones is no case of it.
 bool counts_for_line(const LineCorner& corner) { return !corner.post; }
 
-void raise_both(LineLargest& push, LineLargest& line, const SolvedCorner& solved, const Quantity& quantity) {
+void raise_both(LineLargest& push, LineLargest& line, const SolvedCorner& solved, const Response& quantity) {
     const InfluenceLine influence = influence_line(solved.frame, solved.rail, quantity);
     raise(push, largest_push(solved.rail, influence), solved.corner);
     if (counts_for_line(solved.corner)) raise(line, largest_line(solved.rail, influence), solved.corner);
@@ -52,7 +52,7 @@ void raise_end(ConnectionForces& connection, const SolvedCorner& solved, const J
 void raise_connection(ConnectionForces& connection, const SolvedCorner& solved, std::size_t post) {
     const LineLayout& layout = solved.rail.layout;
     for (const JoinedEnd& end : ends_at(layout, post)) {
-        if (layout.jointed[post]) {
+        if (layout.jointed) {
             raise_end(connection, solved, end);
             continue;
         }
@@ -84,6 +84,7 @@ LineLargest largest_of(const std::array<LineLargest, sections>& found) {
     return largest;
 }
 
+/// Line loads in every corner, those that name a post too: on the safe side.
 void raise_moment(RailActions& push, RailActions& line, const SolvedCorner& solved, std::size_t piece, double factor) {
     std::array<LineLargest, sections> pushes, lines;
     for (std::size_t index = 0; index < sections; ++index) {
@@ -102,14 +103,17 @@ void raise_shear(RailActions& push, RailActions& line, const SolvedCorner& solve
         raise_both(push.shear_lb, line.shear_lb, solved, shear_force(solved.frame, solved.rail.layout, piece, end));
 }
 
+InfluencePair force_on_post(const SolvedCorner& solved, std::size_t post) {
+    const auto component = [&](const PlanVector& axis) {
+        return influence_line(solved.frame, solved.rail, post_force(solved.frame, solved.rail.layout, post, axis));
+    };
+    return {component(PlanVector::UnitX()), component(PlanVector::UnitY())};
+}
+
 }  // namespace
 
 void raise_post(PostShares& post, const SolvedCorner& solved, std::size_t index) {
-    const LineLayout& layout = solved.rail.layout;
-    const auto component = [&](const PlanVector& axis) {
-        return influence_line(solved.frame, solved.rail, post_force(solved.frame, layout, index, axis));
-    };
-    const InfluencePair force{component(PlanVector::UnitX()), component(PlanVector::UnitY())};
+    const InfluencePair force = force_on_post(solved, index);
     const LargestForce push = largest_push(solved.rail, force);
     const double before = post.share.value;
     raise(post.share, push.largest, solved.corner);
@@ -139,10 +143,7 @@ void raise_upright(LineSpan& span, const SolvedCorner& solved, std::size_t index
 }
 
 void raise_upright_post(PostShares& post, const SolvedCorner& solved, std::size_t index) {
-    const auto component = [&](const PlanVector& axis) {
-        return influence_line(solved.frame, solved.rail, post_force(solved.frame, solved.rail.layout, index, axis));
-    };
-    const InfluencePair force{component(PlanVector::UnitX()), component(PlanVector::UnitY())};
+    const InfluencePair force = force_on_post(solved, index);
     post.upright_share = std::max(post.upright_share, largest_push(solved.rail, force).largest.value);
 }
 

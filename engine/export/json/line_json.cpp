@@ -49,12 +49,6 @@ Json movement(const review::LineMovementAt& at) {
             {"limit_in", at.limit_in ? Json(*at.limit_in) : Json(nullptr)}};
 }
 
-Json line_sentences(const std::vector<format::Phrase>& phrases) {
-    Json all = Json::array();
-    for (const format::Phrase& phrase : phrases) all.push_back(format::english(phrase));
-    return all;
-}
-
 Json line(const review::LineReview& line) {
     const bool solved = line.rail && line.unsolved.empty();
     Json posts = Json::array(), checks = Json::array(), movements = Json::array();
@@ -72,8 +66,8 @@ Json line(const review::LineReview& line) {
             {"checks", checks},
             {"movement", movements},
             {"not_solved", format::english(line.unsolved)},
-            {"rests_on", line_sentences(line.rests_on)},
-            {"assumptions", line_sentences(line.assumptions)}};
+            {"rests_on", as_json::sentences(line.rests_on)},
+            {"assumptions", as_json::sentences(line.assumptions)}};
 }
 
 }  // namespace

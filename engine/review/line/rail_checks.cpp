@@ -2,6 +2,7 @@
 #include "demand/loads/load_cases.h"
 #include "review/line/review_line.h"
 #include "review/verdict.h"
+#include "units/length.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,8 +12,6 @@ namespace toehold::review {
 namespace {
 
 using demand::LineLargest;
-
-constexpr double inches_per_foot = 12.0;
 
 /// Push and vertical force of one load act at once.
 double together_lb(double push_lb, double down_lb) { return std::hypot(push_lb, down_lb); }
@@ -59,6 +58,16 @@ double upright_on_post_lb(const SolvedLine& solved, const checks::RailLoads& loa
         line_lb += loads.line_lb_per_in * solved.demand->spans.at(span).upright_line.shear_lb.value;
     }
     return std::max(loads.push_lb * std::max(1.0, solved.demand->posts.at(number).upright_share), line_lb);
+}
+
+/// What pushes on the line's rail, factored.
+checks::RailLoads rail_loads(const model::BaseDetail& detail) {
+    const model::BuildingCode code = model::building_code(detail.basis);
+    const double factor = demand::live_load_factor(detail.basis);
+    const auto clause = [code](model::Provision provision) { return model::clause(code, provision); };
+    return {factor * rail_push_lb(detail), factor * line_lb_per_ft(detail) / units::inches_per_foot,
+            demand::code_directions(detail) != model::Directions::outward,
+            clause(model::Provision::concentrated_guard_load), clause(model::Provision::line_guard_load)};
 }
 
 class RailChecks {
@@ -144,15 +153,6 @@ double rail_push_lb(const model::BaseDetail& detail) {
     if (!detail.loads.concentrated) return demand::code_concentrated_lb;
     const model::ConcentratedLoad& own = *detail.loads.concentrated;
     return std::max(demand::code_concentrated_lb, together_lb(own.push_lb, own.down_lb));
-}
-
-checks::RailLoads rail_loads(const model::BaseDetail& detail) {
-    const model::BuildingCode code = model::building_code(detail.basis);
-    const double factor = demand::live_load_factor(detail.basis);
-    const auto clause = [code](model::Provision provision) { return model::clause(code, provision); };
-    return {factor * rail_push_lb(detail), factor * line_lb_per_ft(detail) / inches_per_foot,
-            demand::code_directions(detail) != model::Directions::outward,
-            clause(model::Provision::concentrated_guard_load), clause(model::Provision::line_guard_load)};
 }
 
 std::vector<checks::CheckResult> rail_checks(const SolvedLine& solved, const std::vector<ResolvedPost>& posts) {

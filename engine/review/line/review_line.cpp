@@ -1,5 +1,6 @@
 #include "review/line/review_line.h"
 
+#include "demand/kept.h"
 #include "review/verdict.h"
 
 #include <algorithm>
@@ -46,7 +47,7 @@ std::vector<LineMovementAt> movements_of(const SolvedLine& solved, const model::
         if (!solved.demand->spans.at(number).held) continue;
         LineMovementAt at{model::rail_part(span.from, span.to),
                           moved(solved.demand->spans.at(number).movement, push_lb)};
-        if (limited) at.limit_in = height_in / 24.0 + model::length_in(span) / 96.0;
+        if (limited) at.limit_in = checks::rail_deflection_limit_in(height_in, model::length_in(span));
         movements.push_back(std::move(at));
     }
     return movements;
@@ -102,7 +103,8 @@ LineReview review_line(const model::Project& project, const std::vector<Resolved
 
 std::vector<LineReview> review_lines(const model::Project& project, const std::vector<ResolvedPost>& posts,
                                      const std::vector<ResolvedLine>& rails) {
-    const std::vector<SolvedLine> solved = solve_lines(project, posts, rails);
+    demand::Kept kept;
+    const std::vector<SolvedLine> solved = solve_lines(project, posts, rails, kept);
     std::vector<LineReview> lines;
     for (std::size_t number = 0; number < solved.size(); ++number)
         lines.push_back(review_line(project, posts, solved, number));

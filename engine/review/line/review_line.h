@@ -17,9 +17,7 @@ namespace toehold::review {
 /// The checks of the rail and its connections; none without a rail.
 [[nodiscard]] std::vector<checks::CheckResult> rail_checks(const SolvedLine& solved,
                                                            const std::vector<ResolvedPost>& posts);
-/// What pushes on the line's rail, factored.
-[[nodiscard]] checks::RailLoads rail_loads(const model::BaseDetail& detail);
-/// The same concentrated push without its load factor, lb.
+/// The concentrated push on the line's rail without its load factor, lb.
 [[nodiscard]] double rail_push_lb(const model::BaseDetail& detail);
 
 /// Under so many pounds.

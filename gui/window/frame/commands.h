@@ -5,7 +5,7 @@
 namespace toehold::window {
 
 class Application;
-class DetailFile;
+class DocumentFile;
 class DetailFrame;
 class Panes;
 
@@ -15,7 +15,7 @@ struct CommandTarget {
     Application& application;
     session::Session& session;
     Panes& panes;
-    DetailFile& file;
+    DocumentFile& file;
 };
 
 // Each false: the identifier is none of its commands.

@@ -1,20 +1,18 @@
 #pragma once
 // The window of one detail: its session, the solves beside it, the panes that show it, and its file.
+#include "job/job.h"
 #include "session/session.h"
 #include "solving/solve_service.h"
-#include "window/frame/detail_file.h"
+#include "window/frame/document_file.h"
 #include "window/frame/panes.h"
 
 #include <wx/frame.h>
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 
 class wxMenu;
-
-namespace toehold::job {
-struct Started;
-}
 
 namespace toehold::window {
 
@@ -45,6 +43,7 @@ class DetailFrame : public wxFrame {
     void refresh();
 
   private:
+    [[nodiscard]] Held held();
     void on_change(session::Change change);
     void on_command(wxCommandEvent& event);
     void on_close(wxCloseEvent& event);
@@ -57,7 +56,8 @@ class DetailFrame : public wxFrame {
     session::Session session_;
     wxMenu* recent_ = nullptr;
     Panes panes_;
-    DetailFile file_;
+    DocumentFile file_;
+    std::optional<job::Started> started_;  ///< what was assumed is marked where the detail is saved
     int listener_ = 0;
 };
 

@@ -1,0 +1,24 @@
+#pragma once
+// A project in a few words: how many posts of which role, how far its review is, and what it came to.
+#include "format/phrase.h"
+#include "session/project_session.h"
+
+namespace toehold::session {
+
+/// `12 line posts, 2 corners and 2 ends`.
+[[nodiscard]] format::Phrase post_totals(const model::Project& project);
+
+/// What is shown of the project's verdict: of the newest review or, while one runs or was stopped, of the one before.
+struct ProjectVerdict {
+    std::optional<review::Verdict> verdict;  ///< absent: not reviewed, or it cannot be
+    format::Phrase reason;                   ///< `30 posts; 28 adequate, 2 inadequate, 0 incomplete`, and the line's
+    bool stale = false;                      ///< of an earlier state of the project
+};
+[[nodiscard]] ProjectVerdict project_verdict(const ProjectSession& session);
+
+/// `Forces: 12 of 30 posts`, `Stopped: 12 of 30 posts reviewed`, `up to date`; empty where it cannot be reviewed.
+[[nodiscard]] format::Phrase progress_words(const ProjectSession& session);
+/// 0 to 1.
+[[nodiscard]] double progress_share(const ProjectSession& session);
+
+}  // namespace toehold::session

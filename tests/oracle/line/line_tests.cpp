@@ -1,0 +1,284 @@
+// Guard lines as demand/line solves them, against Z88 (line_in_z88.h): posts with their bases and connections, a
+// corner, a return to a wall, a rail with a splice, broken at a post or let in between all, and a stair.
+#include "demand/line/influence.h"
+#include "demand/line/quantities.h"
+#include "oracle/line/line_in_z88.h"
+#include "support/compare.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace {
+
+using namespace toehold;
+using demand::BaseStiffness;
+using demand::LineCorner;
+using demand::LineDemand;
+using demand::PlanVector;
+using test::LineProject;
+using test::LineSolution;
+using test::RailPlace;
+using test::RailPush;
+
+constexpr double quarter = 0.5 * std::numbers::pi, tolerance = 1e-3;
+
+/// 42 in high; soft and stiff ends, one way unlike the other, and every post unlike its neighbor.
+demand::LinePost guard_post(model::Position at, double rise_in, double outward_rad) {
+    const double k = 1e5 * (2.0 + 0.01 * std::abs(at.x_in - 40.0) + 0.004 * at.y_in);
+    demand::LinePost post;
+    post.id = "P";
+    post.at = at;
+    post.rise_in = rise_in;
+    post.outward_rad = outward_rad;
+    post.height_in = 42.0;
+    post.soft_post = {0.0041, 0.0055};
+    post.stiff_post = {0.0036, 0.0047};
+    post.base.soft = {1.2 * k, k, 0.7 * k, 0.75 * k};
+    post.base.central = post.base.stiff = {1.9 * k, 1.6 * k, 1.1 * k, 1.3 * k};
+    return post;
+}
+
+demand::LineInput line_of(std::vector<demand::LinePost> posts) {
+    demand::LineInput line;
+    line.posts = std::move(posts);
+    line.soft_rail = {4e6, 2.4e6};
+    line.stiff_rail = {6e6, 3.6e6};
+    line.run = model::RailRun::continuous;
+    line.connection_lb_per_in = 4000.0;
+    return line;
+}
+
+/// Along x, round a corner, and back again to a wall. The second corner's post faces askew and bends alike both ways.
+demand::LineInput corner_and_return() {
+    demand::LineInput line = line_of({guard_post({0, 0}, 0, -quarter), guard_post({60, 0}, 0, -quarter),
+                                      guard_post({126, 0}, 0, 0), guard_post({126, 58}, 0, 0),
+                                      guard_post({126, 104}, 0, 0.3), guard_post({96, 104}, 0, quarter)});
+    line.posts[4].soft_post = {0.0048, 0.0048};
+    line.posts[4].stiff_post = {0.0041, 0.0041};
+    line.corners_rigid = true;
+    line.last_wall = demand::LineWall{14.0, true, 3000.0};
+    return line;
+}
+
+/// Spliced between the second post and the corner, and broken at the post behind the corner.
+LineProject spliced() {
+    LineProject project{corner_and_return(), {84.0, 184.0}, false};
+    project.line.splices_in = project.joints_in;
+    return project;
+}
+
+/// Let in between its posts.
+LineProject let_in() {
+    LineProject project{corner_and_return(), {60.0, 126.0, 184.0, 230.0, 260.0}, false};
+    project.line.run = model::RailRun::between;
+    project.line.corners_rigid = false;
+    project.line.connection_lb_per_in.reset();
+    return project;
+}
+
+/// A level span, two down a stair in one piece, and round a corner level again, past the last post into the air.
+LineProject stair() {
+    LineProject project{line_of({guard_post({0, 0}, 0, -quarter), guard_post({60, 0}, 0, -quarter),
+                                 guard_post({108, 0}, -32, -quarter), guard_post({156, 0}, -64, -quarter),
+                                 guard_post({156, 66}, -64, 0)}),
+                        {60.0, 156.0},
+                        false};
+    project.line.directions = model::Directions::across;
+    project.line.last_wall = demand::LineWall{17.0, false, std::nullopt};
+    return project;
+}
+
+PlanVector unit(double angle_rad) { return {std::cos(angle_rad), std::sin(angle_rad)}; }
+
+/// demand/line's frame at a corner, asked at one station of the rail.
+class OurLine {
+  public:
+    OurLine(const demand::LineInput& line, const LineCorner& corner)
+        : layout_(demand::lay_out(line, false)),
+          rail_(demand::loaded_rail(layout_, line.directions)),
+          frame_(demand::solve_frame(line, layout_, corner)) {
+        REQUIRE(frame_.stable);
+        CHECK(frame_.residual < 1e-8);
+    }
+
+    [[nodiscard]] RailPush push(std::size_t station, double direction_rad) const {
+        const demand::Station& of = rail_.stations.at(station);
+        const demand::RailPiece& piece = layout_.pieces[of.piece];
+        return {{piece.span, piece.from_in + of.at * piece.plan_in}, direction_rad};
+    }
+
+    [[nodiscard]] PlanVector post(std::size_t post, std::size_t station, const PlanVector& push) const {
+        return {at(post_force(frame_, layout_, post, PlanVector::UnitX()), station, push),
+                at(post_force(frame_, layout_, post, PlanVector::UnitY()), station, push)};
+    }
+
+    [[nodiscard]] test::RailSection section(std::size_t piece, double part, std::size_t station,
+                                            const PlanVector& push) const {
+        const demand::PieceEnd end = part < 0.5 ? demand::PieceEnd::from : demand::PieceEnd::to;
+        return {std::abs(at(axial_force(frame_, layout_, piece, end), station, push)),
+                std::abs(at(shear_force(frame_, layout_, piece, end), station, push)),
+                std::abs(at(moment(frame_, layout_, piece, part), station, push)) *
+                    layout_.pieces[piece].true_over_plan};
+    }
+
+    [[nodiscard]] const std::vector<demand::RailPiece>& pieces() const { return layout_.pieces; }
+
+  private:
+    [[nodiscard]] double at(const demand::Response& quantity, std::size_t station, const PlanVector& push) const {
+        return influence_line(frame_, rail_, quantity).at(station).dot(push);
+    }
+
+    demand::LineLayout layout_;
+    demand::LoadedRail rail_;
+    demand::LineFrame frame_;
+};
+
+/// Sections of a piece, its ends first.
+constexpr std::array<double, 5> parts = {0.0, 1.0, 0.25, 0.5, 0.75};
+
+void check_push(const LineProject& project, const LineCorner& corner, std::size_t station, double direction_rad) {
+    const OurLine ours(project.line, corner);
+    const RailPush push = ours.push(station, direction_rad);
+    const PlanVector way = unit(direction_rad);
+    const LineSolution theirs = solve_line_with_z88(project, corner, push);
+    INFO("span " << push.at.span << " at " << push.at.along_in << " toward " << direction_rad);
+    double largest = 0.0;
+    for (const Eigen::Vector2d& force : theirs.posts) largest = std::max(largest, force.norm());
+    for (std::size_t post = 0; post < theirs.posts.size(); ++post) {
+        INFO("post " << post << ": " << theirs.posts[post].transpose());
+        CHECK_CLOSE((ours.post(post, station, way) - theirs.posts[post]).norm(), 0.0, 0.0, tolerance * largest);
+    }
+    std::vector<std::pair<test::RailSection, test::RailSection>> sections;
+    double moment = 0.0;
+    for (std::size_t piece = 0; piece < ours.pieces().size(); ++piece) {
+        const demand::RailPiece& of = ours.pieces()[piece];
+        for (const double part : parts) {
+            const RailPlace place{of.span, of.from_in + part * of.plan_in};
+            sections.emplace_back(ours.section(piece, part, station, way), theirs.section(place, part > 0.5));
+            if (part != 0.0 && part != 1.0) sections.back().first.axial_lb = sections.back().first.shear_lb = NAN;
+            moment = std::max(moment, sections.back().second.moment_lb_in);
+        }
+    }
+    for (const auto& [we, they] : sections) {
+        CHECK_CLOSE(we.moment_lb_in, they.moment_lb_in, 0.0, tolerance * moment);
+        if (std::isnan(we.axial_lb)) continue;  // those of the piece's ends alone
+        CHECK_CLOSE(we.axial_lb, they.axial_lb, 0.0, tolerance);
+        CHECK_CLOSE(we.shear_lb, they.shear_lb, 0.0, tolerance);
+    }
+}
+
+LineSolution at_largest(const LineProject& project, const demand::LineLargest& found) {
+    return solve_line_with_z88(project, found.corner, {{found.span, found.along_in}, found.direction_rad});
+}
+
+/// The largest moment in a span is at an end or under the push.
+double largest_moment(const LineSolution& theirs, const demand::LineLargest& found, std::size_t span, double plan_in) {
+    double largest = 0.0;
+    for (const double at : {0.0, plan_in, found.span == span ? found.along_in : 0.0})
+        largest = std::max(largest, theirs.section({span, at}, true).moment_lb_in);
+    return largest;
+}
+
+/// Every number where and under what it is said to be found.
+void check_posts(const LineProject& project, const LineDemand& demand) {
+    for (std::size_t post = 0; post < demand.posts.size(); ++post) {
+        INFO("post " << post);
+        const demand::PostShares& shares = demand.posts[post];
+        const PlanVector force = at_largest(project, shares.share).posts[post];
+        CHECK_CLOSE(shares.share.value, force.norm(), tolerance, 0.0);
+        CHECK_CLOSE((unit(shares.force_direction_rad) - force.normalized()).norm(), 0.0, 0.0, 0.01);
+        CHECK_CLOSE(shares.movement.total_in(),
+                    solve_line_with_z88(project, {},
+                                        {{std::min(post, demand.spans.size() - 1),
+                                          post < demand.spans.size() ? 0.0 : demand.spans.back().plan_in},
+                                         shares.movement.direction_rad})
+                        .post_motions[post]
+                        .norm(),
+                    tolerance, 0.0);
+    }
+}
+
+void check_spans(const LineProject& project, const LineDemand& demand) {
+    for (std::size_t span = 0; span < demand.spans.size(); ++span) {
+        INFO("span " << span);
+        const demand::RailActions& most = demand.spans[span].push;
+        const double plan = demand.spans[span].plan_in;
+        CHECK_CLOSE(most.moment_lb_in.value,
+                    largest_moment(at_largest(project, most.moment_lb_in), most.moment_lb_in, span, plan), tolerance,
+                    0.0);
+        const auto either_side = [&](const demand::LineLargest& found, double test::RailSection::*part) {
+            const LineSolution theirs = at_largest(project, found);
+            double largest = 0.0;
+            for (const double at : {0.0, plan, found.span == span ? found.along_in : 0.0}) {
+                for (const bool with_push : {false, true})
+                    largest = std::max(largest, theirs.section({span, at}, with_push).*part);
+            }
+            return largest;
+        };
+        CHECK_CLOSE(most.shear_lb.value, either_side(most.shear_lb, &test::RailSection::shear_lb), tolerance, 0.0);
+        CHECK_CLOSE(most.axial_lb.value, either_side(most.axial_lb, &test::RailSection::axial_lb), tolerance, 1e-4);
+    }
+}
+
+/// Nothing along the rail is worse than what is called the largest.
+void check_nothing_worse(const LineProject& project, const LineDemand& demand) {
+    for (std::size_t span = 0; span < demand.spans.size(); ++span) {
+        for (const double part : {0.2, 0.55, 0.9}) {
+            const OurLine any(project.line, {});
+            const demand::RailPiece* piece = &any.pieces().front();
+            for (const demand::RailPiece& one : any.pieces()) {
+                if (one.span == span) piece = &one;
+            }
+            const RailPush push{{span, part * demand.spans[span].plan_in},
+                                std::atan2(piece->cosine, -piece->sine)};
+            const LineSolution theirs = solve_line_with_z88(project, {}, push);
+            for (std::size_t post = 0; post < demand.posts.size(); ++post)
+                CHECK(theirs.posts[post].norm() < demand.posts[post].share.value * (1.0 + tolerance));
+            CHECK(theirs.section(push.at, true).moment_lb_in <
+                  demand.spans[span].push.moment_lb_in.value * (1.0 + tolerance));
+        }
+    }
+}
+
+LineDemand largest_of_line(const LineProject& project) {
+    const demand::LineOutcome outcome = demand::find_line_demand(project.line);
+    REQUIRE(outcome.demand);
+    return *outcome.demand;
+}
+
+}  // namespace
+
+TEST_CASE("pushes on a line with a corner, a return, a splice and a break give what Z88 gives", "[oracle]") {
+    const LineProject project = spliced();
+    const LineCorner soft, mixed{2, true, false, true};
+    check_push(project, soft, 5, quarter);
+    check_push(project, soft, 16, 0.7);
+    check_push(project, mixed, 21, -quarter);
+    check_push(project, soft, 40, 0.0);
+    check_push(project, mixed, 59, 2.0);
+    check_push(project, soft, 76, 0.4);
+    check_push(project, soft, 98, -1.1);
+}
+
+TEST_CASE("pushes on a rail let in between its posts give what Z88 gives", "[oracle]") {
+    const LineProject project = let_in();
+    for (const std::size_t station : {3U, 25U, 34U, 60U, 80U, 95U}) check_push(project, {}, station, 0.6);
+}
+
+TEST_CASE("pushes on a line that goes down a stair give what Z88 gives", "[oracle]") {
+    const LineProject project = stair();
+    for (const std::size_t station : {8U, 23U, 42U}) check_push(project, {}, station, quarter);
+    check_push(project, {2, true, false, true}, 29, -quarter);
+    check_push(project, {}, 60, 0.0);
+    check_push(project, {}, 84, 0.0);
+}
+
+TEST_CASE("what is called the largest along a line, Z88 finds where it is said to be", "[oracle]") {
+    for (const LineProject& project : {spliced(), let_in(), stair()}) {
+        const LineDemand demand = largest_of_line(project);
+        check_posts(project, demand);
+        check_spans(project, demand);
+        check_nothing_worse(project, demand);
+    }
+}
