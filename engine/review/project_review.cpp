@@ -192,7 +192,7 @@ Lone lone(std::size_t post, const LoadsOfLines& loads, const PostsOnFraming& pos
 
 /// What each post that shares would come to by itself, and what length of rail each was reviewed for.
 void add_posts_alone(ProjectReview& result, const std::vector<SolvedLine>& solved, const PostsOnFraming& posts,
-                     demand::Kept& kept) {
+                     demand::Kept& kept, const Stop& stopped) {
     std::map<std::size_t, Lone> known;  // found once, however many lines a post is in
     for (std::size_t number = 0; number < solved.size(); ++number) {
         LineReview& line = result.lines[number];
@@ -202,6 +202,7 @@ void add_posts_alone(ProjectReview& result, const std::vector<SolvedLine>& solve
             PostShare& share = line.posts[index];
             share.reviewed_in = model::tributary_length_in(counted.guard, counted.loads).value_or(0.0);
             if (!line.sharing || !solved[number].demand) continue;
+            if (stopped()) return;
             const auto [place, fresh] = known.try_emplace(post);
             if (fresh) place->second = lone(post, loads_of_lines(solved, post), posts, result.posts[post].review, kept);
             share.lone_verdict = place->second.verdict;
@@ -210,26 +211,56 @@ void add_posts_alone(ProjectReview& result, const std::vector<SolvedLine>& solve
     }
 }
 
+/// Tells how far the review is, and hears whether it is still wanted.
+class Way {
+  public:
+    Way(const ProjectWatch& watch, std::size_t posts) : watch_(watch) { far_.posts = posts; }
+    [[nodiscard]] bool stopped() const { return watch_.stop && watch_.stop(); }
+    void forces_found() {
+        ++far_.forces;
+        tell();
+    }
+    void checked(const PostReview& post) {
+        ++far_.checks;
+        far_.reviewed = &post;
+        tell();
+    }
+
+  private:
+    void tell() const {
+        if (watch_.progress) watch_.progress(far_);
+    }
+    const ProjectWatch& watch_;
+    ProjectProgress far_;
+};
+
 }  // namespace
 
 ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                             const std::string& input_sha256, const std::vector<ResolvedLine>& lines, bool whole) {
+                             const std::string& input_sha256, const std::vector<ResolvedLine>& lines, bool whole,
+                             const ProjectWatch& watch) {
+    Way way(watch, posts.size());
     demand::Kept kept;
     const std::vector<SolvedLine> solved = solve_lines(project, posts, lines, kept);
     const std::vector<ResolvedPost> all = loaded(posts, solved);
     std::vector<demand::Outcome> outcomes;
     outcomes.reserve(all.size());
-    for (const ResolvedPost& post : all)
+    for (const ResolvedPost& post : all) {
+        if (way.stopped()) return {};
         outcomes.push_back(demand::find_demand(post.resolved, demand::Sampling::whole(), &kept));
+        way.forces_found();
+    }
 
     ProjectReview result;
     result.project = project.name;
     result.input_sha256 = input_sha256;
     result.remarks = project.remarks;
+    result.roles = model::count_roles(project);
     result.shared = shared_members(project, all, actions_by(outcomes));
     result.pushes_together = !result.shared.empty() && any_together(outcomes);
     const PostsOnFraming reviewed(project, all, outcomes, input_sha256);
     for (std::size_t index = 0; index < all.size(); ++index) {
+        if (way.stopped()) return {};
         PostReview one;
         one.post = all[index].post;
         one.shares_with = sharing_with(one.post.id, result);
@@ -241,10 +272,11 @@ ProjectReview review_project(const model::Project& project, const std::vector<Re
             one.review.check_runs = nullptr;  // nobody asks them any more
         }
         result.posts.push_back(std::move(one));
+        way.checked(result.posts.back());
     }
     for (std::size_t number = 0; number < solved.size(); ++number)
         result.lines.push_back(review_line(project, posts, solved, number));
-    if (whole) add_posts_alone(result, solved, reviewed, kept);
+    if (whole) add_posts_alone(result, solved, reviewed, kept, [&way] { return way.stopped(); });
     result.verdict = gravest(result);
     result.assumptions = assumptions_of(result);
     const std::vector<format::Phrase> of_rail = assumptions_of_rail(project);

@@ -6,6 +6,7 @@
 #include "review/line/line_review.h"
 #include "review/review.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -42,11 +43,24 @@ struct ProjectReview {
     std::string input_sha256;
     Verdict verdict = Verdict::incomplete;    ///< the gravest of the posts' and the lines'
     std::vector<PostReview> posts;            ///< in the project's order
+    std::vector<model::RoleCount> roles;      ///< how many posts stand in a line, at a corner, at an end
     std::vector<LineReview> lines;            ///< of guard, in the project's order
     std::vector<SharedMember> shared;         ///< in the order of members
     bool pushes_together = false;             ///< loads that act on all posts were put on the shared framing together
     std::vector<format::Phrase> assumptions;  ///< on what acts together and what cannot
     std::vector<model::Remark> remarks;
+};
+
+/// How far a project's review is, post by post.
+struct ProjectProgress {
+    std::size_t forces = 0, checks = 0;    ///< posts whose forces are found, whose checks have run
+    std::size_t posts = 0;                 ///< all of them
+    const PostReview* reviewed = nullptr;  ///< the post whose checks ran last; nullptr: forces are being found
+};
+/// What is asked and told while a project is reviewed; either may be empty.
+struct ProjectWatch {
+    Stop stop = {};  ///< asked between posts; once true, what comes back is to be thrown away
+    std::function<void(const ProjectProgress&)> progress = {};
 };
 
 /// `posts` are of one project: their framing is one framing, each seen from its own post. `lines`: the guard lines that
@@ -57,6 +71,6 @@ struct ProjectReview {
 /// std::invalid_argument where a rail is not among `lines`.
 [[nodiscard]] ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
                                            const std::string& input_sha256, const std::vector<ResolvedLine>& lines = {},
-                                           bool whole = true);
+                                           bool whole = true, const ProjectWatch& watch = {});
 
 }  // namespace toehold::review
