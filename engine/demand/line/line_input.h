@@ -59,9 +59,11 @@ struct LineInput {
     /// Both alike but for wood, as of posts. Sharing is found with the soft rail too, its moments with the stiff one.
     RailStiffness soft_rail, stiff_rail;
     model::RailRun run = model::RailRun::broken;
-    bool corners_rigid = false;                                 ///< as `model::Rail::corners_rigid`
-    std::vector<double> splices_in = {};                        ///< as `model::Rail::splices_in`
-    std::optional<double> connection_lb_per_in = std::nullopt;  ///< rail to post, level; absent: rigid
+    bool corners_rigid = false;           ///< as `model::Rail::corners_rigid`
+    std::vector<double> splices_in = {};  ///< as `model::Rail::splices_in`
+    /// Rail to post, level; absent: rigid. Once a post, also where a broken or let-in rail has one at each of its ends
+    /// there: along the rail such a post then passes on a little too much, up to 5 lb of 100 (tests/oracle/line).
+    std::optional<double> connection_lb_per_in = std::nullopt;
     std::optional<LineWall> first_wall = std::nullopt, last_wall = std::nullopt;
     /// From where the loads on the rail come: `code_directions`, the widest of the line's posts. All round: every level
     /// direction. Otherwise both ways square to the stretch of rail they stand on: outward alone is no less.

@@ -1,7 +1,10 @@
 #include "oracle/line/line_in_z88.h"
 
+#include "oracle/z88/beams.h"
+
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 namespace toehold::test {
@@ -14,8 +17,6 @@ using mechanics::SpaceVector;
 constexpr double link_in = 5e-4, foot_in = 10.0;
 constexpr double no_give_lb_in = 3e7, no_hold_lb_in = 1e-4;
 constexpr double same_place_in = 1e-6;
-
-Vector2d unit(double angle_rad) { return {std::cos(angle_rad), std::sin(angle_rad)}; }
 
 /// Of the rail.
 struct Run {
@@ -114,7 +115,7 @@ class LineOfBeams {
     }
 
     [[nodiscard]] Vector2d mount_x(std::size_t post) const {
-        return unit(line_.posts[post].outward_rad - 0.5 * 3.14159265358979323846);
+        return unit_vector(line_.posts[post].outward_rad - 0.5 * std::numbers::pi);
     }
 
     int node(const SpaceVector& at) {
@@ -174,8 +175,10 @@ class LineOfBeams {
     int rail_node(const Run& run, double along_in) {
         const Vector2d at = run.leg.start + along_in * run.leg.along;
         const int added = node({at.x(), at.y(), run.start_rise_in + along_in * run.slope + (raised_ ? link_in : 0.0)});
-        if (run.sloping()) hold(added, {2, 4});
-        else hold(added, {2, 3, 4});
+        if (run.sloping())
+            hold(added, {2, 4});
+        else
+            hold(added, {2, 3, 4});
         return added;
     }
 
@@ -198,8 +201,10 @@ class LineOfBeams {
             const int next = rail_node(run, stop);
             add_piece(span, from_in, stop, next);
             if (stop == seen_in) span_nodes_.push_back(next);
-            if (stop < run.leg.plan_in) last_ = joint_at(run.leg.station_in + stop) ? jointed(run, stop, next) : next;
-            else finish(span, next);
+            if (stop < run.leg.plan_in)
+                last_ = joint_at(run.leg.station_in + stop) ? jointed(run, stop, next) : next;
+            else
+                finish(span, next);
             from_in = stop;
         }
     }
@@ -255,15 +260,17 @@ class LineOfBeams {
     }
 
     void add_load(const RailPush& push) {
-        const Vector2d way = unit(push.direction_rad);
+        const Vector2d way = unit_vector(push.direction_rad);
         const SpaceVector force = {way.x(), way.y(), 0.0};
         const auto under = std::find_if(pieces_.begin(), pieces_.end(), [&](const Piece& piece) {
             return piece.span == push.at.span && push.at.along_in <= piece.to_in + same_place_in;
         });
         const mechanics::SpaceMember& of = beams_.members[static_cast<std::size_t>(under->member)];
         const double along_in = push.at.along_in - under->from_in;
-        if (along_in < same_place_in) beams_.loads.nodes.push_back({of.from, force, {}});
-        else if (push.at.along_in > under->to_in - same_place_in) beams_.loads.nodes.push_back({of.to, force, {}});
+        if (along_in < same_place_in)
+            beams_.loads.nodes.push_back({of.from, force, {}});
+        else if (push.at.along_in > under->to_in - same_place_in)
+            beams_.loads.nodes.push_back({of.to, force, {}});
         else {
             const double true_in = along_in * runs_[push.at.span].leg.true_over_plan;
             beams_.loads.points.push_back({under->member, true_in, force, {}});
@@ -281,37 +288,7 @@ class LineOfBeams {
     bool raised_ = false;  ///< whether the rail lies one link higher
 };
 
-double crossed(const Vector2d& a, const Vector2d& b) { return a.x() * b.y() - a.y() * b.x(); }
-
 }  // namespace
-
-Eigen::Vector2d LineSolution::push() const { return unit(push_.direction_rad); }
-
-RailSection LineSolution::section(const RailPlace& place, bool with_push) const {
-    const Leg& leg = legs_[place.span];
-    const Vector2d cut = leg.start + place.along_in * leg.along, square(-leg.along.y(), leg.along.x());
-    Vector2d sum = Vector2d::Zero();
-    double moment = 0.0;
-    const auto add = [&](const Vector2d& at, const Vector2d& force) {
-        sum += force;
-        moment += crossed(at - cut, force);
-    };
-    for (std::size_t post = 0; post < leg.first_post; ++post) add(post_at_[post], -posts[post]);
-    const bool same = push_.at.span == place.span && std::abs(push_.at.along_in - place.along_in) < same_place_in;
-    const bool before =
-        push_.at.span < place.span || (push_.at.span == place.span && push_.at.along_in < place.along_in);
-    if (same ? with_push : before) {
-        const Leg& under = legs_[push_.at.span];
-        add(under.start + push_.at.along_in * under.along, push());
-    }
-    return {std::abs(sum.dot(leg.along)), std::abs(sum.dot(square)), std::abs(moment) * leg.true_over_plan};
-}
-
-Eigen::Vector2d LineSolution::last_wall() const {
-    Vector2d left = push();
-    for (const Vector2d& post : posts) left -= post;
-    return left;
-}
 
 LineSolution solve_line_with_z88(const LineProject& project, const demand::LineCorner& corner, const RailPush& push) {
     return LineOfBeams(project, corner).solve(push);
