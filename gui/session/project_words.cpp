@@ -1,6 +1,5 @@
 #include "session/project_words.h"
 
-#include "model/line_geometry.h"
 #include "review/project_review.h"
 #include "wording/line.h"
 
@@ -11,21 +10,6 @@ namespace {
 
 using format::Phrase;
 using format::phrase;
-
-Phrase counted(const model::RoleCount& count) {
-    const bool one = count.posts == 1;
-    switch (count.role) {
-        case model::PostRole::line:
-            return one ? phrase("1 line post") : phrase("{} line posts", count.posts);
-        case model::PostRole::corner:
-            return one ? phrase("1 corner") : phrase("{} corners", count.posts);
-        case model::PostRole::end:
-            return one ? phrase("1 end") : phrase("{} ends", count.posts);
-        case model::PostRole::lone:
-            break;
-    }
-    return one ? phrase("1 post in no guard line") : phrase("{} posts in no guard line", count.posts);
-}
 
 std::size_t count(const review::ProjectReview& review, review::Verdict verdict) {
     return static_cast<std::size_t>(
@@ -42,13 +26,29 @@ Phrase reason_of(const review::ProjectReview& review) {
     return of_line.empty() ? posts : phrase("{} {}", posts, of_line);
 }
 
-}  // namespace
-
-Phrase post_totals(const model::Project& project) {
-    format::Listed all;
-    for (const model::RoleCount& one : model::count_roles(project)) all.items.push_back(counted(one));
-    return phrase("{}", std::move(all));
+/// The place that moves most; of a rail's span or of a post.
+const review::LineMovementAt* largest_movement(const review::LineReview& line, model::PartKind kind) {
+    const review::LineMovementAt* largest = nullptr;
+    for (const review::LineMovementAt& one : line.movements) {
+        if (one.part.kind != kind) continue;
+        if (largest == nullptr || one.movement.total_in() > largest->movement.total_in()) largest = &one;
+    }
+    return largest;
 }
+
+void add_movement(std::vector<Phrase>& all, const review::LineReview& line) {
+    for (const model::PartKind kind : {model::PartKind::post, model::PartKind::rail}) {
+        const review::LineMovementAt* const most = largest_movement(line, kind);
+        if (most == nullptr) continue;
+        const format::Quantity push{line.push_lb, "lb"}, moves{most->movement.total_in(), "in"};
+        all.push_back(most->limit_in ? phrase("Movement under {} level, at most {} at {}; limit there {}.", push, moves,
+                                              model::part_name(most->part), format::Quantity{*most->limit_in, "in"})
+                                     : phrase("Movement under {} level, at most {} at {}; no limit is invoked.", push,
+                                              moves, model::part_name(most->part)));
+    }
+}
+
+}  // namespace
 
 ProjectVerdict project_verdict(const ProjectSession& session) {
     ProjectVerdict told;
@@ -92,6 +92,17 @@ double progress_share(const ProjectSession& session) {
     // Solving the lines takes about as long as the forces on the posts do.
     const double lines = far.forces > 0 ? 1.0 : 0.0, posts = static_cast<double>(far.posts);
     return (lines + static_cast<double>(far.forces) / posts + static_cast<double>(far.checks) / posts) / 3.0;
+}
+
+std::vector<Phrase> line_sentences(const review::LineReview& line) {
+    std::vector<Phrase> all;
+    if (const Phrase reason = wording::line_reason(line); !reason.empty()) all.push_back(reason);
+    if (!line.unsolved.empty() && (all.empty() || all.front() != line.unsolved)) all.push_back(line.unsolved);
+    add_movement(all, line);
+    if (line.rests_on.empty()) return all;
+    all.push_back(line.sharing ? phrase("Sharing rests on:") : phrase("Counting on sharing would rest on:"));
+    all.insert(all.end(), line.rests_on.begin(), line.rests_on.end());
+    return all;
 }
 
 }  // namespace toehold::session

@@ -1,12 +1,9 @@
 #pragma once
-// A project in a few words: how many posts of which role, how far its review is, and what it came to.
+// A project in a few words: how far its review is, and what it came to.
 #include "format/phrase.h"
 #include "session/project_session.h"
 
 namespace toehold::session {
-
-/// `12 line posts, 2 corners and 2 ends`.
-[[nodiscard]] format::Phrase post_totals(const model::Project& project);
 
 /// What is shown of the project's verdict: of the newest review or, while one runs or was stopped, of the one before.
 struct ProjectVerdict {
@@ -20,5 +17,9 @@ struct ProjectVerdict {
 [[nodiscard]] format::Phrase progress_words(const ProjectSession& session);
 /// 0 to 1.
 [[nodiscard]] double progress_share(const ProjectSession& session);
+
+/// What stands above the checks of a line's rail: why its verdict is what it is, how far the rail moves, and what
+/// counting on the neighbors rests on.
+[[nodiscard]] std::vector<format::Phrase> line_sentences(const review::LineReview& line);
 
 }  // namespace toehold::session

@@ -1,6 +1,7 @@
 #include "editing/project/project_fields.h"
 
 #include "editing/project/groups.h"
+#include "editing/project/put_back.h"
 
 #include <algorithm>
 
@@ -16,16 +17,6 @@ Form describe(model::Project& project, const catalog::Catalog& catalog, units::S
     line_fields(form, project);
     post_at_fields(form, project);
     return form;
-}
-
-/// What is wrong with the project after and was not before, as one sentence; empty: nothing.
-Phrase new_problem(const model::Project& before, const model::Project& after) {
-    const model::Problems known = model::validate(before);
-    for (const model::Problem& problem : model::validate(after)) {
-        if (std::find(known.begin(), known.end(), problem) == known.end())
-            return format::verbatim(model::sentence(problem));
-    }
-    return {};
 }
 
 }  // namespace

@@ -5,10 +5,12 @@
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
 #include "window/frame/menus.h"
+#include "window/panels/fields/fields_panel.h"
 #include "window/sheet/canvas.h"
 #include "window/text.h"
 
 #include <wx/display.h>
+#include <wx/infobar.h>
 #include <wx/translation.h>
 
 #include <utility>
@@ -30,7 +32,7 @@ wxFrame& prepared(wxFrame& frame, const Preferences& preferences) {
 }  // namespace
 
 DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail detail, Document document)
-    : wxFrame(nullptr, wxID_ANY, "Toehold"),
+    : DocumentFrame(nullptr, wxID_ANY, "Toehold"),
       application_(application),
       alive_(std::make_shared<DetailFrame*>(this)),
       solver_(application.catalog(),
@@ -113,6 +115,16 @@ void DetailFrame::begin_from(const job::Started& started, bool find_sizes) {
     refresh();
 }
 
+void DetailFrame::be_copy(const wxString& words, std::function<void(DetailFrame&)> put_back) {
+    put_back_ = std::move(put_back);
+    panes_.notice().ShowMessage(words, wxICON_INFORMATION);
+    refresh_menus();
+}
+
+void DetailFrame::put_back() {
+    if (put_back_ && panes_.fields().commit()) put_back_(*this);
+}
+
 void DetailFrame::apply_preferences() {
     const Preferences& preferences = application_.preferences();
     const Theme theme = application_.theme();
@@ -161,14 +173,15 @@ void DetailFrame::on_close(wxCloseEvent& event) {
 
 void DetailFrame::refresh_title() {
     const wxString name = text_of(session_.detail().name);
-    const wxString file = file_.path().empty() ? _("not saved yet") : shown_path(file_.path().filename());
+    wxString file = file_.path().empty() ? _("not saved yet") : shown_path(file_.path().filename());
+    if (file_.is_copy()) file = _("copy, not saved yet");
     const wxString title = (unsaved() ? "*" : "") + name + text_of(" – ") + file + text_of(" – Toehold");
     if (GetTitle() != title) SetTitle(title);
 }
 
 void DetailFrame::refresh_menus() {
     refresh_menu_bar(*GetMenuBar(), {session_, application_.preferences().ground, !file_.path().empty(), unsaved(),
-                                     panes_.fields_shown(), panes_.review_shown()});
+                                     panes_.fields_shown(), panes_.review_shown(), static_cast<bool>(put_back_)});
 }
 
 }  // namespace toehold::window

@@ -23,6 +23,7 @@ struct Document {
     std::filesystem::path file;  ///< empty: never saved
     editing::FileStamp stamp;
     bool recovered = false;  ///< a copy kept against a crash: unsaved, though nothing has been changed here
+    bool copy = false;       ///< of part of a project; nothing is lost with it until it is changed
     bool told = false;       ///< made of what its reader told: unsaved too, for it would have to be told again
 };
 
@@ -50,6 +51,7 @@ class DocumentFile {
 
     [[nodiscard]] const std::filesystem::path& path() const { return document_.file; }
     [[nodiscard]] bool unsaved() const;
+    [[nodiscard]] bool is_copy() const { return document_.copy; }
     /// Another document in this one's place.
     void take(Document document);
 
