@@ -86,17 +86,19 @@ const char* word(study::Agreement agreement) {
 Json interval(const mechanics::ConfidenceInterval& one) { return {{"low", one.low}, {"high", one.high}}; }
 
 Json links(const study::Prediction& prediction) {
-    std::vector<double> shares(prediction.chain.links.size(), 0.0);
-    for (const study::FirstBreak& first : prediction.first) shares.at(first.link) = first.share;
+    std::vector<const study::FirstBreak*> firsts(prediction.chain.links.size(), nullptr);
+    for (const study::FirstBreak& first : prediction.first) firsts.at(first.link) = &first;
     Json all = Json::array();
-    for (std::size_t index = 0; index < shares.size(); ++index) {
+    for (std::size_t index = 0; index < firsts.size(); ++index) {
+        const study::FirstBreak* const first = firsts[index];
         const study::TestedLink& link = prediction.chain.links[index];
         const ultimate::LinkBasis& basis = link.basis();
         all.push_back({{"check", link.check},
                        {"part", model::key(link.part)},
                        {"link", english(wording::link_name(link.strength.link))},
                        {"end", link.yields() ? "yields" : "breaks"},
-                       {"breaks_first", shares[index]},
+                       {"breaks_first", first == nullptr ? 0.0 : first->share},
+                       {"breaks_first_interval", first == nullptr ? Json(nullptr) : interval(first->interval)},
                        {"drawn", index < prediction.chain.chain.links.size()},
                        {"mean_strength", link.mean},
                        {"unit", link.unit},

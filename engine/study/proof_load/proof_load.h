@@ -17,8 +17,9 @@ namespace toehold::study {
 inline constexpr double test_push_lb = resistance::ultimate::carried_over_design * demand::code_concentrated_lb;
 
 struct FirstBreak {
-    std::size_t link = 0;  ///< index in `TestChain::links`
-    double share = 0.0;    ///< of all samples, > 0
+    std::size_t link = 0;                    ///< index in `TestChain::links`
+    double share = 0.0;                      ///< of all samples, > 0
+    mechanics::ConfidenceInterval interval;  ///< of that share, of the drawing alone, 95 %
 };
 
 struct ShareOfTests {
