@@ -34,6 +34,13 @@ void check_ids(ProblemList& problems, const Project& project) {
     for (const GuardLine& line : project.guard_lines) check_id(problems, "guard-lines/guard-line", line.id, lines);
 }
 
+std::vector<std::string> ids_of_mounts(const Project& project) {
+    std::vector<std::string> ids;
+    ids.reserve(project.mounts.size());
+    for (const NamedMount& mount : project.mounts) ids.push_back(mount.id);
+    return ids;
+}
+
 void check_posts(ProblemList& problems, const Project& project) {
     if (project.posts.empty()) problems.at("posts").add(phrase("the project has no post"), phrase("one post or more"));
     if (project.posts.size() > most_posts) {
@@ -43,7 +50,8 @@ void check_posts(ProblemList& problems, const Project& project) {
     for (const PlacedPost& post : project.posts) {
         problems.at("posts/post-at[" + post.id + "]");
         if (find_mount(project, post.mount) == nullptr) {
-            problems.add(phrase("no mount has this id"), phrase("the id of a mount of this project"),
+            problems.add(phrase("no mount has this id"),
+                         these_or(ids_of_mounts(project), phrase("the id of a mount of this project")),
                          verbatim(post.mount));
         }
         problems.between(phrase("x (in)"), post.at.x_in, -largest_length_in, largest_length_in);
@@ -83,6 +91,16 @@ void give_rail(BaseDetail& detail, const Project& project, const PlacedPost& pos
     if (!detail.loads.line) return;
     LineLoad& line = *detail.loads.line;
     set_spacing(line, rail->from == RailLength::From::post ? rail_ft : std::max(line.spacing_ft, rail_ft));
+}
+
+/// Fewer directions than all are about the post's own axes: at a corner, or under a rail that runs askew, they are not
+/// square to its rails. Pushed from all round, it is pushed square to each of them.
+void turn_loads_to_rails(BaseDetail& detail, const Project& project, const PlacedPost& post) {
+    if (WindLoad* const wind = detail.loads.wind ? &*detail.loads.wind : nullptr) {
+        if (!wind->area_ft2 && !wind->solid_ratio) wind->solid_ratio = infill_solid_ratio(project, post.id);
+    }
+    if (faces_its_rails(project, post)) return;
+    detail.loads.directions = Directions::all_round;
 }
 
 }  // namespace
@@ -154,6 +172,7 @@ BaseDetail detail_of(const Project& project, const PlacedPost& post) {
     detail.loads = project.loads;
     detail.basis = project.basis;
     give_rail(detail, project, post);
+    turn_loads_to_rails(detail, project, post);
     if (!is_lone_detail(project)) detail.project = project.name;
     return detail;
 }

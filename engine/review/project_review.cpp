@@ -4,6 +4,7 @@
 #include "demand/kept.h"
 #include "model/line_geometry.h"
 #include "model/member.h"
+#include "review/line/project_words.h"
 #include "review/line/review_line.h"
 #include "review/posts_on_framing.h"
 
@@ -75,65 +76,6 @@ bool any_together(const std::vector<demand::Outcome>& outcomes) {
         return outcome.demand &&
                std::any_of(outcome.demand->cases.begin(), outcome.demand->cases.end(), demand::acts_on_all_posts);
     });
-}
-
-bool face_different_ways(const std::vector<PostReview>& posts) {
-    return std::any_of(posts.begin(), posts.end(),
-                       [&](const PostReview& one) { return one.post.facing != posts.front().post.facing; });
-}
-
-std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
-    if (review.posts.size() < 2) return {};
-    if (review.shared.empty())
-        return {phrase("No two posts load the same framing member: each is reviewed by itself.")};
-    std::vector<format::Phrase> all;
-    if (review.pushes_together) {
-        all.push_back(phrase(
-            "A load along the rail acts on all posts at once, in one direction: framing that posts share is checked "
-            "for the load on the post alone, on all posts, and on those posts that make each force larger. Along a "
-            "member the largest forces of each post are added even where they stand apart, which is conservative."));
-    }
-    if (review.pushes_together && face_different_ways(review.posts)) {
-        all.push_back(
-            phrase("Posts that face different ways are taken as pushed the same way in plan, and as pushed the "
-                   "same way as each faces; the worse counts."));
-    }
-    const std::string clause = model::clause(model::building_code(review.posts.front().review.resolved.detail.basis),
-                                             model::Provision::concentrated_guard_load);
-    all.push_back(
-        phrase("The concentrated load stands at one post at a time, so that loads of other posts are not added to it "
-               "({}). A load stated by the user is taken as one post's own.",
-               Citation{clause}));
-    if (std::any_of(review.lines.begin(), review.lines.end(), [](const LineReview& line) { return line.sharing; }))
-        all.push_back(phrase(
-            "Where a rail shares the concentrated load, what it keeps from a post stands on one of the two beside "
-            "it at the same time: framing that both load is checked for that too."));
-    all.push_back(phrase("Anchor tension, bearing and movement of the guard's top count the post's own loads alone."));
-    return all;
-}
-
-/// Which posts take half of the rail beside them since nothing says more, and which are given less than that.
-std::vector<format::Phrase> assumptions_of_rail(const model::Project& project) {
-    std::string by_spans, given_less;
-    for (const model::PlacedPost& post : project.posts) {
-        const std::optional<model::RailLength> rail = model::rail_length(project, post);
-        const std::optional<double> half_in = model::half_spans_in(project, post.id);
-        if (!rail || !half_in) continue;
-        const auto add = [&post](std::string& ids) { ids += (ids.empty() ? "" : ", ") + post.id; };
-        constexpr double nothing_in = 1e-6;
-        if (rail->from == model::RailLength::From::spans) add(by_spans);
-        if (rail->from == model::RailLength::From::post && rail->length_in < *half_in - nothing_in) add(given_less);
-    }
-    std::vector<format::Phrase> all;
-    if (!by_spans.empty())
-        all.push_back(
-            phrase("A load along the rail is taken on half of the spans beside each post where that is more "
-                   "than the project's loads say: {}.",
-                   format::verbatim(by_spans)));
-    if (!given_less.empty())
-        all.push_back(phrase("The length of rail given for these posts is less than half of the spans beside them: {}.",
-                             format::verbatim(given_less)));
-    return all;
 }
 
 Verdict gravest(const ProjectReview& review) {
@@ -278,9 +220,7 @@ ProjectReview review_project(const model::Project& project, const std::vector<Re
         result.lines.push_back(review_line(project, posts, solved, number));
     if (whole) add_posts_alone(result, solved, reviewed, kept, [&way] { return way.stopped(); });
     result.verdict = gravest(result);
-    result.assumptions = assumptions_of(result);
-    const std::vector<format::Phrase> of_rail = assumptions_of_rail(project);
-    result.assumptions.insert(result.assumptions.end(), of_rail.begin(), of_rail.end());
+    result.assumptions = assumptions_of_project(project, result);
     return result;
 }
 

@@ -18,12 +18,16 @@ struct RailLoads {
     double line_lb_per_in = 0.0;  ///< over any stretch; 0: none is asked for
     bool any_direction = true;    ///< across the rail; false: level or upright, nothing between
     std::string push_clause, line_clause;
+    /// Wind on the infill that reaches the rail, level and square to it, at once with the others, factored, >= 0.
+    double wind_lb_per_in = 0.0;
+    std::string wind_clause = {};
 };
 
 /// The largest in a span where the line was solved with its posts, under the same loads.
 struct SolvedRail {
     double level_moment_lb_in = 0.0, level_shear_lb = 0.0;      ///< level loads: about y
     double upright_moment_lb_in = 0.0, upright_shear_lb = 0.0;  ///< loads straight down or up: about x
+    double wind_moment_lb_in = 0.0, wind_shear_lb = 0.0;        ///< wind, beside the level loads
 };
 
 /// A stretch of rail from post to post.
@@ -54,6 +58,7 @@ struct RailInput {
 /// Largest forces of a rail on one post, factored, >= 0.
 struct RailForces {
     double across_lb = 0.0, along_lb = 0.0, vertical_lb = 0.0;
+    double wind_across_lb = 0.0, wind_along_lb = 0.0;  ///< at once with those
 };
 /// One result a direction, by `aspect`: `across`, `along`, `vertical`; each alone, against the reported allowable
 /// force. `required`: a direction without a value lacks evidence; otherwise it is left out.

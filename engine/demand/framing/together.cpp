@@ -203,7 +203,9 @@ void add_together(Demand& together, const Demand& own, std::size_t load_case, co
 
 }  // namespace
 
-bool acts_on_all_posts(const LoadCase& load) { return load.id == "line" || load.id == "file-line"; }
+bool acts_on_all_posts(const LoadCase& load) {
+    return load.id == "line" || load.id == "file-line" || load.id == "wind" || load.id == "wind-with-live";
+}
 
 std::vector<MemberActions> largest_actions(const Demand& demand) {
     std::vector<MemberActions> largest;

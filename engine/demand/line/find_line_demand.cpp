@@ -38,28 +38,12 @@ std::vector<LineCorner> corners_of(const LineInput& input) {
     return corners;
 }
 
-/// Of the stretches beside the post, along the rail.
-double half_spans_in(const LineLayout& layout, std::size_t post) {
-    double half = 0.0;
-    for (const LaidSpan& span : layout.spans) {
-        if (span.from == post || span.to == post) half += 0.5 * span.length_in;
-    }
-    return half;
-}
-
 LineDemand nothing_found(const LineInput& input, const LineLayout& layout) {
     LineDemand demand;
-    for (std::size_t post = 0; post < input.posts.size(); ++post) {
-        demand.posts.emplace_back();
-        demand.posts.back().half_spans_in = half_spans_in(layout, post);
-    }
+    demand.posts.resize(input.posts.size());
     for (const LaidSpan& span : layout.spans) {
         demand.spans.emplace_back();
-        demand.spans.back().from = span.from;
-        demand.spans.back().to = span.to;
         demand.spans.back().held = span.pieces > 0;
-        demand.spans.back().plan_in = span.plan_in;
-        demand.spans.back().length_in = span.length_in;
     }
     if (layout.first_wall) demand.first_wall.emplace();
     if (layout.last_wall) demand.last_wall.emplace();
@@ -98,6 +82,8 @@ bool add_upright(LineDemand& demand, const LineInput& input) {
     const LineLayout layout = lay_out(input, true);
     const LineFrame frame = solve_on_rigid_posts(layout);
     if (!frame.stable) return false;
+    ++demand.frames;
+    demand.residual = std::max(demand.residual, frame.residual);
     const LoadedRail rail = loaded_rail(layout, model::Directions::across);
     for (std::size_t span = 0; span < demand.spans.size(); ++span)
         raise_upright(demand.spans[span], {frame, rail, {}}, span);

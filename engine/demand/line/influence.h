@@ -58,6 +58,9 @@ using InfluenceLine = std::vector<PlanVector>;
 /// Largest size under a line load of 1 lb/in, wherever it adds.
 [[nodiscard]] LineLargest largest_line(const LoadedRail& rail, const InfluenceLine& line);
 
+/// The same square to each stretch, all on one side of the rail, whatever directions the loads have: wind.
+[[nodiscard]] LineLargest largest_wind(const LoadedRail& rail, const InfluenceLine& line);
+
 /// Both components of a force: largest of its size.
 struct InfluencePair {
     InfluenceLine x, y;

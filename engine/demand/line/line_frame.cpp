@@ -2,8 +2,11 @@
 
 #include "mechanics/space_frame/space_frame.h"
 
+#include <Eigen/LU>
+
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 namespace toehold::demand {
 namespace {
@@ -46,14 +49,33 @@ Springs springs_of(const LineLayout& layout, const std::vector<PlanMatrix>& post
     return springs;
 }
 
+mechanics::SpaceJoint pin(std::size_t first, std::size_t second, double lb_per_in) {
+    return {static_cast<int>(first),
+            static_cast<int>(second),
+            {lb_per_in, lb_per_in, 0.0, 0.0, 0.0, 0.0},
+            {},
+            std::nullopt};
+}
+
+/// `joints_lb_per_in`: of every connection at a post, by post.
+std::vector<mechanics::SpaceJoint> joints_of(const LineLayout& layout, const std::vector<double>& joints_lb_per_in) {
+    std::vector<mechanics::SpaceJoint> joints;
+    for (const auto& [first, second] : layout.hinges) joints.push_back(pin(first, second, rigid_lb_per_in));
+    for (const JoinedNode& joint : layout.joints)
+        joints.push_back(pin(joint.node, layout.post_nodes[joint.post], joints_lb_per_in[joint.post]));
+    return joints;
+}
+
 mechanics::SpaceFrame frame_of(const LineLayout& layout, const std::vector<PieceStiffness>& pieces,
-                               const Springs& springs) {
+                               const Springs& springs, const std::vector<double>& joints_lb_per_in) {
     std::vector<SpaceVector> nodes;
     std::vector<mechanics::SpaceSupport> supports;
     for (std::size_t node = 0; node < layout.nodes.size(); ++node) {
         nodes.push_back({layout.nodes[node].x_in, layout.nodes[node].y_in, 0.0});
         supports.push_back(spring(node, springs[node]));
     }
+    // Nothing turns a post's top that stands by itself.
+    for (const JoinedNode& joint : layout.joints) supports[layout.post_nodes[joint.post]].stiffness[5][5] = held;
     std::vector<mechanics::SpaceMember> members;
     for (std::size_t index = 0; index < pieces.size(); ++index) {
         const RailPiece& piece = layout.pieces[index];
@@ -68,15 +90,7 @@ mechanics::SpaceFrame frame_of(const LineLayout& layout, const std::vector<Piece
                            0.0,
                            0.0});
     }
-    std::vector<mechanics::SpaceJoint> joints;
-    for (const auto& [first, second] : layout.hinges) {
-        joints.push_back({static_cast<int>(first),
-                          static_cast<int>(second),
-                          {rigid_lb_per_in, rigid_lb_per_in, 0.0, 0.0, 0.0, 0.0},
-                          {},
-                          std::nullopt});
-    }
-    return {std::move(nodes), std::move(members), std::move(joints), std::move(supports)};
+    return {std::move(nodes), std::move(members), joints_of(layout, joints_lb_per_in), std::move(supports)};
 }
 
 std::vector<mechanics::SpaceLoads> unit_loads(std::size_t nodes) {
@@ -93,14 +107,23 @@ std::vector<mechanics::SpaceLoads> unit_loads(std::size_t nodes) {
     return loads;
 }
 
+/// As of the framing: a frame's balance is measured against its loads; stiff and soft springs side by side cost some
+/// digits. Not a number is refused too.
+void refuse_if_off_balance(double residual) {
+    if (residual <= largest_line_residual) return;
+    throw std::runtime_error("the guard line's forces do not balance to the digits asked for");
+}
+
 /// Fills all but what the caller knows already.
-void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs) {
-    const mechanics::SpaceFrame space = frame_of(layout, frame.pieces, springs);
+void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs,
+           const std::vector<double>& joints_lb_per_in) {
+    const mechanics::SpaceFrame space = frame_of(layout, frame.pieces, springs, joints_lb_per_in);
     frame.stable = space.stable();
     if (!frame.stable) return;
     const auto unknowns = static_cast<Eigen::Index>(plan_freedoms * layout.nodes.size());
     frame.flexibility.resize(unknowns, unknowns);
     space.solve_each(unit_loads(layout.nodes.size()), [&](std::size_t load, mechanics::SpaceSolution&& solution) {
+        refuse_if_off_balance(solution.residual);
         frame.residual = std::max(frame.residual, solution.residual);
         Eigen::Index row = 0;
         for (const mechanics::SpaceMotion& motion : solution.motions) {
@@ -112,6 +135,11 @@ void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs) {
 
 double wall_spring(const std::optional<LineWall>& wall, bool stiff) {
     return stiff || !wall ? rigid_lb_per_in : wall->stiffness_lb_per_in.value_or(rigid_lb_per_in);
+}
+
+/// Of the rail to a post, lb/in.
+double connection_spring(const LineInput& input, bool stiff) {
+    return stiff ? rigid_lb_per_in : input.connection_lb_per_in.value_or(rigid_lb_per_in);
 }
 
 double least_spring(const Springs& springs) {
@@ -151,12 +179,18 @@ TopFlexibility top_flexibility(const LineInput& input, std::size_t post, bool st
 
 LineFrame solve_frame(const LineInput& input, const LineLayout& layout, const LineCorner& corner) {
     LineFrame frame;
-    for (std::size_t post = 0; post < input.posts.size(); ++post)
-        frame.posts.push_back(top_flexibility(input, post, is_stiff(corner, post)).total().inverse());
+    std::vector<double> joints_lb_per_in;
+    for (std::size_t post = 0; post < input.posts.size(); ++post) {
+        const bool stiff = is_stiff(corner, post);
+        const TopFlexibility top = top_flexibility(input, post, stiff);
+        const PlanMatrix gives = layout.joints.empty() ? top.total() : PlanMatrix(top.post + top.base);
+        frame.posts.push_back(gives.inverse());
+        joints_lb_per_in.push_back(connection_spring(input, stiff));
+    }
     const Springs springs = springs_of(layout, frame.posts, wall_spring(input.first_wall, corner.others_stiff),
                                        wall_spring(input.last_wall, corner.others_stiff));
     frame.pieces = pieces_of(layout, corner.rail_stiff ? input.stiff_rail : input.soft_rail, least_spring(springs));
-    solve(frame, layout, springs);
+    solve(frame, layout, springs, joints_lb_per_in);
     return frame;
 }
 
@@ -165,7 +199,8 @@ LineFrame solve_on_rigid_posts(const LineLayout& layout) {
     constexpr RailStiffness any_rail{1e4, 1e6};  // far softer than its supports
     frame.posts.assign(layout.post_nodes.size(), rigid_lb_per_in * PlanMatrix::Identity());
     frame.pieces.assign(layout.pieces.size(), {any_rail.axial_lb, any_rail.in_plan_lb_in2});
-    solve(frame, layout, springs_of(layout, frame.posts, rigid_lb_per_in, rigid_lb_per_in));
+    solve(frame, layout, springs_of(layout, frame.posts, rigid_lb_per_in, rigid_lb_per_in),
+          std::vector<double>(layout.post_nodes.size(), rigid_lb_per_in));
     return frame;
 }
 

@@ -39,7 +39,8 @@ struct LineFrame {
     double residual = 0.0;
 };
 
-/// Of stiffness by post: what a corner says of it.
+/// Of stiffness by post: what a corner says of it. This and the next throw std::runtime_error where a solve misses
+/// `largest_line_residual`.
 [[nodiscard]] LineFrame solve_frame(const LineInput& input, const LineLayout& layout, const LineCorner& corner);
 
 /// On posts that do not move: for loads straight down, which bend the rail upright. Its stiffness does not matter.

@@ -104,6 +104,12 @@ std::string rail_note(const LineSheet& sheet) {
     return format::text(phrase("Guard line {}", subject.line.id), subject.locale);
 }
 
+std::string roles_note(const LineSheet& sheet) {
+    std::vector<model::PostRole> roles;
+    for (const LinePostMark& post : sheet.posts) roles.push_back(post.role);
+    return format::text(phrase("{}.", wording::role_counts(model::count_roles(roles))), sheet.subject.locale);
+}
+
 void add_joint(Scene& scene, const Place& at, const model::PartId& part) {
     constexpr double radius_mm = 0.9;
     scene.items.emplace_back(Circle{at, 0.0, radius_mm, Pen::outline, Fill::paper, part});

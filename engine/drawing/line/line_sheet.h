@@ -38,6 +38,9 @@ struct LineSheet {
 /// The rail in words: how it runs, whether it shares.
 [[nodiscard]] std::string rail_note(const LineSheet& sheet);
 
+/// `12 line posts, 2 corners, 2 ends`.
+[[nodiscard]] std::string roles_note(const LineSheet& sheet);
+
 /// A joint that carries force and no moment.
 void add_joint(Scene& scene, const Place& at, const model::PartId& part);
 

@@ -65,7 +65,8 @@ std::string project_json(const review::ProjectReview& review, std::string_view f
                      {"loads_act_together", review.pushes_together},
                      {"assumptions", as_json::sentences(review.assumptions)},
                      {"schedule", schedule},
-                     {"lines", lines_json(review.lines)}};
+                     {"lines", lines_json(review.lines)},
+                     {"roles", roles_json(review.roles)}};
     if (!file.empty()) document["file"] = file;
     constexpr int indent = 2;
     return document.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";

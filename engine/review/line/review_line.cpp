@@ -74,6 +74,12 @@ void conclude(LineReview& review) {
 
 }  // namespace
 
+std::vector<model::RoleCount> roles_of(const LineReview& line) {
+    std::vector<model::PostRole> roles;
+    for (const PostShare& post : line.posts) roles.push_back(post.role);
+    return model::count_roles(roles);
+}
+
 const LineReview* line_with(const std::vector<LineReview>& lines, Verdict verdict) {
     const auto found =
         std::find_if(lines.begin(), lines.end(), [verdict](const LineReview& line) { return line.verdict == verdict; });
@@ -90,6 +96,8 @@ LineReview review_line(const model::Project& project, const std::vector<Resolved
     review.rail = solved.rail != nullptr;
     review.continuous = review.rail && solved.rail->rail.run == model::RailRun::continuous;
     review.push_lb = rail_push_lb(detail);
+    review.load_along = asks_for_a_length(detail);
+    if (solved.demand) review.proof = LineProof{solved.demand->frames, solved.demand->residual};
     for (std::size_t post = 0; post < solved.posts.size(); ++post)
         review.posts.push_back(post_share(project, solved, all, post));
     review.movements = movements_of(solved, detail);
@@ -97,7 +105,7 @@ LineReview review_line(const model::Project& project, const std::vector<Resolved
     review.unsolved = solved.unsolved;
     conclude(review);
     if (solved.demand) review.rests_on = what_sharing_rests_on(solved, detail.basis);
-    review.assumptions = assumptions_of_line(solved, review);
+    review.assumptions = assumptions_of_line(solved, review, detail);
     return review;
 }
 

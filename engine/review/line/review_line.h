@@ -25,7 +25,8 @@ namespace toehold::review {
 
 /// Of a line that was solved: what counting on the neighbors rests on.
 [[nodiscard]] std::vector<format::Phrase> what_sharing_rests_on(const SolvedLine& solved, const model::Basis& basis);
-/// What was taken for granted, and what is not counted.
-[[nodiscard]] std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const LineReview& review);
+/// What was taken for granted, and what is not counted. `detail`: of one of the line's posts.
+[[nodiscard]] std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const LineReview& review,
+                                                              const model::BaseDetail& detail);
 
 }  // namespace toehold::review

@@ -135,11 +135,11 @@ std::vector<double> half_spans(const model::GuardLine& line, const std::vector<m
     return half;
 }
 
+}  // namespace
+
 bool asks_for_a_length(const model::BaseDetail& detail) {
     return demand::code_line_lb_per_ft(detail.guard) || detail.loads.line || detail.loads.wind;
 }
-
-}  // namespace
 
 std::vector<SolvedLine> solve_lines(const model::Project& project, const std::vector<ResolvedPost>& posts,
                                     const std::vector<ResolvedLine>& rails, demand::Kept& kept) {

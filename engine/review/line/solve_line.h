@@ -30,6 +30,9 @@ struct SolvedLine {
 [[nodiscard]] std::vector<SolvedLine> solve_lines(const model::Project& project, const std::vector<ResolvedPost>& posts,
                                                   const std::vector<ResolvedLine>& rails, demand::Kept& kept);
 
+/// Whether a load along the rail, or wind, acts on a length of it.
+[[nodiscard]] bool asks_for_a_length(const model::BaseDetail& detail);
+
 /// What a post's lines change in its loads.
 struct LoadsOfLines {
     double lone = 1.0;       ///< of the concentrated push, with no neighbor counted on: over 1 by the rail's leverage
