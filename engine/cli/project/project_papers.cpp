@@ -8,7 +8,9 @@
 #include "paper/project/line_papers.h"
 #include "paper/project/near_post.h"
 #include "paper/project/plate_papers.h"
+#include "paper/project/project_documents.h"
 #include "review/line/review_line.h"
+#include "wording/line.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -77,7 +79,11 @@ paper::SiteSubject subject_of(const OpenedProject& opened) {
         }
         subject.posts.push_back({one.post.id, std::move(one.review), one.post});
     }
-    for (const model::GuardLine& line : project.guard_lines) subject.lines.push_back(line.posts);
+    for (const model::GuardLine& line : project.guard_lines) {
+        subject.lines.push_back(line.posts);
+        subject.quantities.push_back(
+            phrase("Guard line {}: {}.", line.id, wording::role_counts(model::count_roles(project, line))));
+    }
     return subject;
 }
 
@@ -88,6 +94,23 @@ ExitStatus write_site(const PaperCommand& command, const OpenedProject& opened, 
     const std::string bytes =
         ending_of(output) == "html" ? paper::site_page(subject, issue) : paper::site_book(subject, issue);
     return write_paper(output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;
+}
+
+/// The report says what every post assumes and what those that share come to alone; the letter does with less.
+ExitStatus write_text(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
+                      const Locale& locale) {
+    const model::Project& project = *opened.input.project;
+    const bool report = command.kind == paper::Kind::report;
+    const review::ProjectReview reviewed =
+        review::review_project(project, opened.input.posts, opened.input.sha256, opened.input.lines, report);
+    paper::ProjectSubject subject{project, reviewed};
+    for (const review::PostReview& one : reviewed.posts)
+        subject.built.push_back(catalog::resolve(paper::detail_at_post(project, one.post), opened.catalog).resolved);
+    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
+    const paper::Document document =
+        report ? paper::project_report(subject, issue) : paper::project_letter(subject, issue);
+    return write_paper(output, paper::pdf(paper::lay_out(document)), locale) ? ExitStatus::adequate
+                                                                             : ExitStatus::internal_fault;
 }
 
 /// Each line of guard a drawing of its own, with what each post sees of a push.
@@ -114,9 +137,10 @@ ExitStatus refused(const format::Phrase& why, const Locale& locale) {
 ExitStatus write_project_papers(const PaperCommand& command, const std::string& output, const Locale& locale) {
     const bool shop = command.kind == paper::Kind::shop_drawing, site = command.kind == paper::Kind::site_sheet;
     const bool line = command.kind == paper::Kind::plan || command.kind == paper::Kind::elevation;
-    if (!shop && !site && !line) {
-        return refused(phrase("{} is a project; of a project there are: toehold check, bill, site, and draw without "
-                              "--view or with --view plan or elevation",
+    const bool text = command.kind == paper::Kind::report || command.kind == paper::Kind::letter;
+    if (!shop && !site && !line && !text) {
+        return refused(phrase("{} is a project; of a project there are: toehold check, report, letter, bill, site, and "
+                              "draw without --view or with --view plan or elevation",
                               command.file),
                        locale);
     }
@@ -127,6 +151,7 @@ ExitStatus write_project_papers(const PaperCommand& command, const std::string& 
     }
     const std::optional<OpenedProject> opened = open_project(command, locale);
     if (!opened) return ExitStatus::unusable_input;
+    if (text) return write_text(command, *opened, output, locale);
     if (line) return write_lines(command, *opened, output, locale);
     return shop ? write_plates(command, *opened, output, locale) : write_site(command, *opened, output, locale);
 }

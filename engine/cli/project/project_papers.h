@@ -1,5 +1,5 @@
 #pragma once
-// The papers of a project: a drawing or a cutting file for each kind of plate, the site page of all posts.
+// The papers of a project: its report and letter, a drawing or a cutting file for each kind of plate, the site page.
 #include "cli/exit_status.h"
 #include "cli/paper_command.h"
 
