@@ -12,11 +12,15 @@ namespace {
 using format::Phrase;
 using format::phrase;
 
-const review::PostShare* share_of(const review::ProjectReview* review, const std::string& post) {
+/// In the first line the post stands in; lives as long as its review does.
+std::shared_ptr<const review::PostShare> share_of(const std::shared_ptr<const review::ProjectReview>& review,
+                                                  const std::string& post) {
     if (review == nullptr) return nullptr;
     for (const review::LineReview& line : review->lines) {
         for (const review::PostShare& share : line.posts) {
-            if (share.post == post) return line.rail && line.unsolved.empty() ? &share : nullptr;
+            if (share.post != post) continue;
+            return line.rail && line.unsolved.empty() ? std::shared_ptr<const review::PostShare>(review, &share)
+                                                      : nullptr;
         }
     }
     return nullptr;
@@ -69,14 +73,22 @@ void group_by_cause(std::vector<ScheduleEntry>& entries) {
 
 }  // namespace
 
+std::shared_ptr<const solving::PostOutcome> outcome_in(const PostOutcomes& outcomes, const std::string& post) {
+    const auto found =
+        std::find_if(outcomes.begin(), outcomes.end(), [&post](const auto& one) { return one->post == post; });
+    return found == outcomes.end() ? nullptr : *found;
+}
+
 std::vector<ScheduleEntry> ProjectSession::schedule() const {
     std::vector<ScheduleEntry> entries;
     for (const model::PlacedPost& post : project().posts) {
         ScheduleEntry entry;
         entry.post = post.id;
         entry.mount = post.mount;
-        entry.outcome = outcome(post.id, entry.stale);
-        entry.share = share_of(review_.get(), post.id);
+        entry.outcome = outcome_in(fresh_, post.id);
+        entry.stale = entry.outcome == nullptr;
+        if (entry.stale) entry.outcome = outcome_in(stale_, post.id);
+        entry.share = share_of(review_, post.id);
         entries.push_back(std::move(entry));
     }
     if (order_ == ScheduleOrder::first_cause) group_by_cause(entries);

@@ -8,12 +8,6 @@
 namespace toehold::session {
 namespace {
 
-const solving::PostOutcome* find(const std::vector<solving::PostOutcome>& outcomes, const std::string& post) {
-    const auto found =
-        std::find_if(outcomes.begin(), outcomes.end(), [&post](const auto& one) { return one.post == post; });
-    return found == outcomes.end() ? nullptr : &*found;
-}
-
 bool holds(const model::GuardLine& line, const std::string& post) {
     return std::find(line.posts.begin(), line.posts.end(), post) != line.posts.end();
 }
@@ -106,8 +100,8 @@ void ProjectSession::show_in(units::System system) {
 
 void ProjectSession::ask() {
     // What the review before found of a post stands until the new one has come to it.
-    for (solving::PostOutcome& one : stale_) {
-        if (find(fresh_, one.post) == nullptr) fresh_.push_back(std::move(one));
+    for (const auto& one : stale_) {
+        if (outcome_in(fresh_, one->post) == nullptr) fresh_.push_back(one);
     }
     stale_ = std::exchange(fresh_, {});
     progress_ = {};
@@ -131,25 +125,20 @@ void ProjectSession::stop() {
 void ProjectSession::receive(const solving::ProjectNews& news) {
     if (news.number != number_ || state_ != State::running) return;
     progress_ = news;
-    if (news.reviewed && find(fresh_, news.reviewed->post) == nullptr) fresh_.push_back(*news.reviewed);
+    if (news.reviewed && outcome_in(fresh_, news.reviewed->post) == nullptr)
+        fresh_.push_back(std::make_shared<const solving::PostOutcome>(*news.reviewed));
     if (news.review != nullptr) {
         review_ = news.review;
         fresh_.clear();
         for (const review::PostReview& one : review_->posts)
-            fresh_.push_back(solving::outcome_of(one.post.id, one.review));
+            fresh_.push_back(
+                std::make_shared<const solving::PostOutcome>(solving::outcome_of(one.post.id, one.review)));
         stale_.clear();
         state_ = State::done;
     } else if (news.last()) {
         state_ = State::failed;
     }
     told_(Change::results);
-}
-
-const solving::PostOutcome* ProjectSession::outcome(const std::string& post, bool& stale) const {
-    stale = false;
-    if (const solving::PostOutcome* now = find(fresh_, post)) return now;
-    stale = true;
-    return find(stale_, post);
 }
 
 const review::LineReview* ProjectSession::line_review() const {

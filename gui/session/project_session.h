@@ -27,15 +27,21 @@ enum class ScheduleOrder {
     first_cause  ///< posts that fail first, those of one cause together, the most of them first
 };
 
-/// A post in the schedule.
+/// A post in the schedule. Holds what it shows: the session may have gone on before it is painted.
 struct ScheduleEntry {
     std::string post, mount;
-    const solving::PostOutcome* outcome = nullptr;  ///< absent: not reviewed yet
-    bool stale = false;                             ///< of an earlier state of the project
-    const review::PostShare* share = nullptr;       ///< in the first guard line it stands in; absent: none says
+    std::shared_ptr<const solving::PostOutcome> outcome = nullptr;  ///< absent: not reviewed yet
+    bool stale = false;                                             ///< of an earlier state of the project
+    std::shared_ptr<const review::PostShare> share =
+        nullptr;  ///< in the first guard line it stands in; absent: none says
     /// Above the first post of a group: `Anchor withdrawal: 12 posts`. Empty: it goes on.
     format::Phrase heading;
 };
+
+using PostOutcomes = std::vector<std::shared_ptr<const solving::PostOutcome>>;
+/// Of that post; nullptr: none.
+[[nodiscard]] std::shared_ptr<const solving::PostOutcome> outcome_in(const PostOutcomes& outcomes,
+                                                                     const std::string& post);
 
 class ProjectSession {
   public:
@@ -101,7 +107,6 @@ class ProjectSession {
   private:
     void ask();
     void project_has_changed();
-    [[nodiscard]] const solving::PostOutcome* outcome(const std::string& post, bool& stale) const;
 
     const catalog::Catalog& catalog_;
     Review service_;
@@ -113,7 +118,7 @@ class ProjectSession {
     State state_ = State::running;
     std::uint64_t number_ = 0;  ///< of the newest review
     solving::ProjectNews progress_;
-    std::vector<solving::PostOutcome> fresh_, stale_;  ///< of the newest review, and of the one before
+    PostOutcomes fresh_, stale_;  ///< of the newest review, and of the one before
     std::shared_ptr<const review::ProjectReview> review_;
     format::Phrase message_;
 };

@@ -99,8 +99,12 @@ std::vector<Phrase> line_sentences(const review::LineReview& line) {
     if (const Phrase reason = wording::line_reason(line); !reason.empty()) all.push_back(reason);
     if (!line.unsolved.empty() && (all.empty() || all.front() != line.unsolved)) all.push_back(line.unsolved);
     add_movement(all, line);
-    if (line.rests_on.empty()) return all;
-    all.push_back(line.sharing ? phrase("Sharing rests on:") : phrase("Counting on sharing would rest on:"));
+    return all;
+}
+
+std::vector<Phrase> resting_sentences(const review::LineReview& line) {
+    if (line.rests_on.empty()) return {};
+    std::vector<Phrase> all{line.sharing ? phrase("Sharing rests on:") : phrase("Counting on sharing would rest on:")};
     all.insert(all.end(), line.rests_on.begin(), line.rests_on.end());
     return all;
 }

@@ -18,8 +18,9 @@ struct ProjectVerdict {
 /// 0 to 1.
 [[nodiscard]] double progress_share(const ProjectSession& session);
 
-/// What stands above the checks of a line's rail: why its verdict is what it is, how far the rail moves, and what
-/// counting on the neighbors rests on.
+/// Above the checks of a line's rail: why its verdict is what it is, and how far the rail moves.
 [[nodiscard]] std::vector<format::Phrase> line_sentences(const review::LineReview& line);
+/// Below them: what counting on the neighbors rests on, or would; with a heading.
+[[nodiscard]] std::vector<format::Phrase> resting_sentences(const review::LineReview& line);
 
 }  // namespace toehold::session

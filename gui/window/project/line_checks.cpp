@@ -58,8 +58,9 @@ void LineChecks::refresh() {
         if (!session_.review_is_current())
             above.push_back(utf8(_("Out of date: these are of the project as it was before.")));
         above.push_back(format::text(wording::line_title(*line), locale_()));
+        for (const format::Phrase& one : session::line_sentences(*line)) above.push_back(format::text(one, locale_()));
         results_ = line->checks;
-        below = session::line_sentences(*line);
+        below = session::resting_sentences(*line);
     } else {
         above.push_back(utf8(session_.line() == nullptr ? _("The project describes no guard line.")
                                                         : _("The guard line has not been reviewed yet.")));

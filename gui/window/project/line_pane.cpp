@@ -22,7 +22,7 @@ drawing::Scene selection_mark(const drawing::Scene& scene, const std::string& po
     drawing::Scene marks;
     const std::optional<drawing::Box> box = post_box(scene, post);
     if (!box) return marks;
-    constexpr double off_mm = 3.0;
+    constexpr double off_mm = 2.0;
     const auto corner = [&](double x, double y, double x_mm, double y_mm) {
         return drawing::Place{{x, y}, {x_mm, y_mm}};
     };

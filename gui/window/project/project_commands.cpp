@@ -98,10 +98,10 @@ void ProjectFrame::open_base() {
     const model::PlacedPost* const post = model::find_post(session_.project(), session_.selected());
     if (post == nullptr) return session_.say(said(_("Select a post first.")));
     model::BaseDetail base = base_of(*post);
-    const wxString words = wxString::Format(
-        _("A copy of post %s of “%s”, reviewed by itself under the whole push; loads of other posts on its framing are "
-          "not counted. The project changes with it only by File, Put into the project."),
-        text_of(post->id), text_of(session_.project().name));
+    const wxString words = wxString::Format(_("Copy of post %s of “%s”, reviewed alone under the whole push. The "
+                                              "project changes only by File, Put into the "
+                                              "project."),
+                                            text_of(post->id), text_of(session_.project().name));
     const auto put_back = [waiting = std::weak_ptr<ProjectFrame*>(alive_), mark = post->id, base,
                            &application = application_](DetailFrame& frame) {
         if (const auto still = waiting.lock()) return (*still)->put_back(mark, base, frame);

@@ -104,7 +104,8 @@ wxPanel* ProjectFrame::left(wxWindow* parent) {
     far_ = new wxStaticText(pane, wxID_ANY, wxString(), wxDefaultPosition, wxDefaultSize, wxST_ELLIPSIZE_END);
     far_->SetName("project-progress");
     progress_ = new ProgressLine(pane, "project-line");
-    stop_ = new wxButton(pane, wxID_ANY, _("&Stop"));
+    stop_ = new wxButton(pane, wxID_ANY, _("&Review again"));  // the longer of its two labels
+    stop_->SetMinSize(stop_->GetBestSize());
     stop_->SetName("project-stop");
     stop_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) {
         if (session_.state() == session::ProjectSession::State::running) return session_.stop();

@@ -25,7 +25,7 @@ drawing::Pen frame_of(review::Verdict verdict) {
 const solving::PostOutcome* worst(const std::vector<session::ScheduleEntry>& entries, review::Verdict verdict) {
     const solving::PostOutcome* found = nullptr;
     for (const session::ScheduleEntry& entry : entries) {
-        const solving::PostOutcome* const one = entry.outcome;
+        const solving::PostOutcome* const one = entry.outcome.get();
         if (one == nullptr || one->verdict != verdict || !one->cause.ratio) continue;
         if (found == nullptr || *one->cause.ratio > *found->cause.ratio) found = one;
     }
