@@ -107,9 +107,8 @@ struct LineOutcome {
 /// A line whose solve misses this is refused, never shown.
 inline constexpr double largest_line_residual = 1e-7;
 
-/// Throws std::runtime_error where a solve misses `largest_line_residual`. Throws std::invalid_argument for an input
-/// out of range: fewer than two posts, two at one place, a stiffness that is not > 0, splices out of order or beyond
-/// the line, a stated connection stiffness not > 0.
+/// Throws std::invalid_argument for an input out of range: fewer than two posts, two at one place, a stiffness that is
+/// not > 0, splices out of order or beyond the line, a stated connection stiffness not > 0.
 ///
 /// What sharing rests on in the model:
 ///  - a rail broken at its posts or let in between them is hinged at each, a splice and a corner that is not rigid are

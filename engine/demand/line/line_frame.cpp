@@ -6,7 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <stdexcept>
+#include <limits>
 
 namespace toehold::demand {
 namespace {
@@ -17,6 +17,8 @@ using mechanics::SpaceVector;
 constexpr double rigid_lb_per_in = 1e8;
 /// The rail lies in one plane: what would leave it is held, and meets no load.
 constexpr double held = 1e6;
+/// Of a solve that gives no number.
+constexpr double no_balance = std::numeric_limits<double>::infinity();
 /// Of a sloping piece's stiffness along itself, over the softest spring: as good as none.
 constexpr double no_axial_part = 1e-6;
 
@@ -107,13 +109,6 @@ std::vector<mechanics::SpaceLoads> unit_loads(std::size_t nodes) {
     return loads;
 }
 
-/// As of the framing: a frame's balance is measured against its loads; stiff and soft springs side by side cost some
-/// digits. Not a number is refused too.
-void refuse_if_off_balance(double residual) {
-    if (residual <= largest_line_residual) return;
-    throw std::runtime_error("the guard line's forces do not balance to the digits asked for");
-}
-
 /// Fills all but what the caller knows already.
 void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs,
            const std::vector<double>& joints_lb_per_in) {
@@ -123,8 +118,8 @@ void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs,
     const auto unknowns = static_cast<Eigen::Index>(plan_freedoms * layout.nodes.size());
     frame.flexibility.resize(unknowns, unknowns);
     space.solve_each(unit_loads(layout.nodes.size()), [&](std::size_t load, mechanics::SpaceSolution&& solution) {
-        refuse_if_off_balance(solution.residual);
-        frame.residual = std::max(frame.residual, solution.residual);
+        const double residual = std::isnan(solution.residual) ? no_balance : solution.residual;
+        frame.residual = std::max(frame.residual, residual);
         Eigen::Index row = 0;
         for (const mechanics::SpaceMotion& motion : solution.motions) {
             for (const double value : {motion.move_in.x, motion.move_in.y, motion.turn_rad.z})

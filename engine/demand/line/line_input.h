@@ -61,8 +61,8 @@ struct LineInput {
     model::RailRun run = model::RailRun::broken;
     bool corners_rigid = false;           ///< as `model::Rail::corners_rigid`
     std::vector<double> splices_in = {};  ///< as `model::Rail::splices_in`
-    /// Rail to post, level; absent: rigid. Once a post, also where a broken or let-in rail has one at each of its ends
-    /// there: along the rail such a post then passes on a little too much, up to 5 lb of 100 (tests/oracle/line).
+    /// Rail to post, level; absent: rigid. A broken or let-in rail has one at each of its ends, so that a post passes
+    /// on what comes along the rail through two.
     std::optional<double> connection_lb_per_in = std::nullopt;
     std::optional<LineWall> first_wall = std::nullopt, last_wall = std::nullopt;
     /// From where the loads on the rail come: `code_directions`, the widest of the line's posts. All round: every level

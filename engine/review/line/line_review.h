@@ -48,7 +48,7 @@ struct LineMovementAt {
 /// How well the line's solve balances.
 struct LineProof {
     int frames = 0;         ///< solved: every end of what is known of stiffness
-    double residual = 0.0;  ///< largest lack of balance, relative; one above `demand::largest_line_residual` stops all
+    double residual = 0.0;  ///< largest lack of balance, relative, at most `demand::largest_line_residual`
 };
 
 struct LineReview {

@@ -242,7 +242,7 @@ class LineOfBeams {
     }
 
     void hang(std::size_t post, int rail, int other) {
-        over_posts_[post] = rail;
+        over_posts_[post] = project_.own_connections ? other : rail;
         const bool gives = !stiff(post) && line_.connection_lb_per_in;
         const Vector2d stiffness = Vector2d::Constant(gives ? *line_.connection_lb_per_in : no_give_lb_in);
         link(tops_[post], rail, stiffness);

@@ -56,10 +56,9 @@ LineProject spliced() {
 }
 
 LineProject let_in() {
-    LineProject project{corner_and_return(), {60.0, 126.0, 184.0, 230.0, 260.0}, false};
+    LineProject project{corner_and_return(), {60.0, 126.0, 184.0, 230.0, 260.0}, true};
     project.line.run = model::RailRun::between;
     project.line.corners_rigid = false;
-    project.line.connection_lb_per_in.reset();
     return project;
 }
 

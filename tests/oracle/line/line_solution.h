@@ -39,7 +39,7 @@ class LineSolution {
         : legs_(std::move(legs)), post_at_(std::move(post_at)), push_(push) {}
 
     std::vector<Eigen::Vector2d> posts;         ///< force on each post's top
-    std::vector<Eigen::Vector2d> post_motions;  ///< of the rail there
+    std::vector<Eigen::Vector2d> post_motions;  ///< of the rail there; of the end that goes on, where two meet
     std::vector<Eigen::Vector2d> span_motions;  ///< of each span's middle, or of its end in the air
 
     /// Of the part toward the line's first post: with a push at the very place counted or not.

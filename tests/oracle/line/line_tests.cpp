@@ -232,26 +232,3 @@ TEST_CASE("what is called the largest along a line, Z88 finds where it is said t
         check_nothing_worse(project, demand);
     }
 }
-
-TEST_CASE("a connection counted once where a rail let in between its posts has one at each end is near enough",
-          "[oracle]") {
-    // Across the rail nothing changes. Along it a post passes a push on through two connections, and less of it.
-    LineProject project = test::let_in();
-    project.line.connection_lb_per_in = 4000.0;
-    project.own_connections = true;
-    const OurLine ours(project.line, {});
-    for (const std::size_t station : {8U, 42U, 60U, 80U}) {
-        for (const double way : {0.0, quarter}) {
-            const RailPush push = ours.push(station, way);
-            const LineSolution theirs = solve_line_with_z88(project, {}, push);
-            for (std::size_t post = 0; post < theirs.posts.size(); ++post)
-                CHECK_CLOSE(ours.post(post, station, unit_vector(way)).norm(), theirs.posts[post].norm(), 0.0, 0.045);
-        }
-    }
-    const LineDemand demand = largest_of_line(project);
-    for (std::size_t post = 0; post < demand.posts.size(); ++post) {
-        const demand::LineLargest& share = demand.posts[post].share;
-        INFO("post " << post << ": " << share.value << " and " << at_largest(project, share).posts[post].norm());
-        CHECK(at_largest(project, share).posts[post].norm() < 1.03 * share.value);
-    }
-}
