@@ -43,6 +43,7 @@ struct LoadCase {
     std::vector<double> directions_rad = {};  ///< of the push; empty: those of the detail's loads
     /// Wind across the rail beside the push, whichever way is worse, factored; see `acting_load`.
     double wind_lb = 0.0, wind_height_in = 0.0;
+    double wind_axis_rad = 1.5707963267948966;  ///< the way it blows, either way along it: across the rail, +y
     /// Another case that pushes harder at the same height, everything else alike: its states stand for this one's.
     std::optional<std::size_t> covered_by = std::nullopt;
 };

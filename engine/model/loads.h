@@ -54,7 +54,10 @@ struct WindLoad {
     std::optional<double> infill_height_in;  ///< absent: the guard's height
     std::optional<double> solid_ratio;       ///< of the infill's face, above 0, at most 1; absent: 1
     std::optional<double> centroid_in;  ///< of the pressure above the walking surface; absent: half the infill's height
-    bool with_live_load = true;         ///< acts at once with the guard's load too, in its combination
+    /// Along x too, one axis at a time, with all of the area: what fills a guard at a corner stands both ways. A
+    /// project's detail has it of a post whose rails do not run square to it; no file says it.
+    bool both_axes = false;
+    bool with_live_load = true;  ///< acts at once with the guard's load too, in its combination
     friend bool operator==(const WindLoad&, const WindLoad&) = default;
 };
 

@@ -61,8 +61,9 @@ inline constexpr std::size_t most_posts = 200;
 /// Whether a detail can say all of it: one post at the origin, no guard line.
 [[nodiscard]] bool is_lone_detail(const Project& project);
 /// One post's base as a detail of its own: the framing moved so that the post stands at the origin, and turned so that
-/// it faces +y; the project's remarks left out. Throws std::out_of_range where the post's mount, or a post of a guard
-/// line, is not there, which `validate` refuses.
+/// it faces +y; the project's remarks left out. A post whose rails do not run square to it (`faces_its_rails`) is
+/// pushed from all round, and by wind along both axes, whatever the project's loads say. Throws std::out_of_range where
+/// the post's mount, or a post of a guard line, is not there, which `validate` refuses.
 [[nodiscard]] BaseDetail detail_of(const Project& project, const PlacedPost& post);
 /// The framing seen from a place: every coordinate in plan less the place's.
 [[nodiscard]] Framing seen_from(const Framing& framing, Position place);

@@ -109,8 +109,7 @@ Phrase line_title(const review::LineReview& line) {
 Phrase line_proof(const review::LineReview& line) {
     if (!line.proof) return {};
     return phrase(
-        "Proof: {} frames of rail and posts solved, in equilibrium to {}; a solve above 10^-7 would stop the "
-        "review.",
+        "Proof: {} frames of rail and posts solved, in equilibrium to {}; above 10^-7 no number would be given.",
         line.proof->frames, Quantity{line.proof->residual, ""});
 }
 

@@ -161,7 +161,9 @@ TEST_CASE("Under fewer directions a corner post is pushed square to both of its 
     all.loads.wind.emplace();
     const auto loads = [&all](const char* id) { return model::detail_of(all, *model::find_post(all, id)).loads; };
     CHECK(loads("P2").directions == model::Directions::across);
+    CHECK_FALSE(loads("P2").wind->both_axes);
     CHECK(loads("P3").directions == model::Directions::all_round);
+    CHECK(loads("P3").wind->both_axes);
     CHECK(all.loads.directions == model::Directions::across);
 }
 

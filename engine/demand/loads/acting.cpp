@@ -2,7 +2,8 @@
 // is one largest: with A the push's moment and B the wind's, A u(theta) + B y = m u(phi) gives
 //   m = B |sin phi| + sqrt(A^2 - B^2 cos^2 phi),
 // and none where the root is not real. The force that goes with it is the same sum of the two forces. Its direction
-// differs from the moment's by a few degrees, which is left out: the anchors share shear equally.
+// differs from the moment's by a few degrees, which is left out: the anchors share shear equally. Directions are
+// counted from the wind's axis, here +y.
 #include "demand/demand.h"
 
 #include <algorithm>
@@ -15,7 +16,8 @@ ActingLoad acting_load(const LoadCase& load, double direction_rad) {
     if (load.wind_lb == 0.0) return together;
     const double live_lb_in = load.push_lb * load.height_in;
     const double wind_lb_in = load.wind_lb * load.wind_height_in;
-    const double across = std::abs(std::sin(direction_rad)), along = std::cos(direction_rad);
+    const double from_axis_rad = direction_rad - load.wind_axis_rad;
+    const double across = std::abs(std::cos(from_axis_rad)), along = std::sin(from_axis_rad);
     constexpr double rounding = 1e-9;
     double root = live_lb_in * live_lb_in - std::pow(wind_lb_in * along, 2);
     if (root < -rounding * wind_lb_in * wind_lb_in) {

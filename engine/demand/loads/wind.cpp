@@ -44,6 +44,29 @@ format::Phrase wind_source(const model::BaseDetail& detail) {
         Citation{model::clause(code, asd ? model::Provision::asd_combinations : model::Provision::lrfd_combinations)});
 }
 
+namespace {
+
+constexpr double along_x_rad = 0.0;
+
+/// The same wind along the rail of the post's own axes: at a corner, across the other leg.
+LoadCase along_rail(LoadCase load, const std::vector<double>& alone_rad) {
+    load.id += "-along";
+    load.name = phrase("{}, along x", std::move(load.name));
+    load.wind_axis_rad = along_x_rad;
+    if (load.push_lb == 0.0) load.directions_rad = alone_rad;
+    return load;
+}
+
+/// Of a guard that stands both ways at the post.
+void add_other_axis(std::vector<LoadCase>& cases, const model::WindLoad& wind) {
+    if (!wind.both_axes) return;
+    const std::size_t count = cases.size();
+    for (std::size_t index = 0; index < count; ++index)
+        cases.push_back(along_rail(cases[index], {along_x_rad, along_x_rad + std::numbers::pi}));
+}
+
+}  // namespace
+
 std::optional<double> wind_area_ft2(const model::BaseDetail& detail) {
     if (!detail.loads.wind) return std::nullopt;
     if (detail.loads.wind->area_ft2) return detail.loads.wind->area_ft2;
@@ -71,7 +94,10 @@ std::vector<LoadCase> wind_cases(const model::BaseDetail& detail, const std::opt
     alone.duration = LoadDuration::wind;
     alone.directions_rad = {0.5 * std::numbers::pi, 1.5 * std::numbers::pi};
     std::vector<LoadCase> cases{alone};
-    if (!wind.with_live_load || !live) return cases;
+    if (!wind.with_live_load || !live) {
+        add_other_axis(cases, wind);
+        return cases;
+    }
     LoadCase both = alone;
     both.id = "wind-with-live";
     both.name = phrase("{} of the guard's load ({}) with {} of wind ({} on {})", Quantity{by.live, ""}, live->name,
@@ -81,6 +107,7 @@ std::vector<LoadCase> wind_cases(const model::BaseDetail& detail, const std::opt
     both.load_factor = by.over_service;
     both.directions_rad = live->directions_rad;
     cases.push_back(both);
+    add_other_axis(cases, wind);
     return cases;
 }
 

@@ -19,7 +19,7 @@ struct ProjectSubject {
 };
 
 /// Schedule, guard lines with their rails' worked steps, then each mount once, by the post that governs it, with its
-/// worked steps: 5 to 8 pages a mount.
+/// worked steps: about 12 pages a mount.
 [[nodiscard]] Document project_report(const ProjectSubject& subject, const Issue& issue);
 
 /// What makes posts and rails not adequate, one comment a first cause, and the reviewer's remarks that the file keeps.

@@ -40,12 +40,12 @@ Table schedule_table(const ProjectSource& source) {
     table.columns = {{source.text(phrase("mark")), 0.13},
                      {source.text(phrase("qty")), 0.05, Across::right},
                      {source.text(phrase("mount")), 0.13},
-                     {source.text(phrase("faces")), 0.055},
+                     {source.text(phrase("faces")), 0.065},
                      {source.text(phrase("verdict")), 0.13},
                      {source.text(phrase("D/C")), 0.055, Across::right},
                      {source.text(phrase("tension, {}", unit_of("lb", source.locale().system))), 0.085, Across::right},
                      {source.text(phrase("share")), 0.06, Across::right},
-                     {source.text(phrase("why")), 0.305}};
+                     {source.text(phrase("why")), 0.295}};
     for (const review::ScheduleRow& row : review::post_schedule(source.subject.review))
         table.rows.push_back(row_of(source, row));
     return table;

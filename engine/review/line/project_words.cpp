@@ -63,8 +63,8 @@ std::vector<format::Phrase> assumptions_of_directions(const model::Project& proj
                    format::verbatim(askew)));
     if (project.loads.wind)
         all.push_back(
-            phrase("Wind on the infill is taken on these posts along the way each faces alone, with all of its infill, "
-                   "though their rails do not run square to them; wind the other way is not checked: {}.",
+            phrase("Wind on the infill blows on these posts along both of their axes, each time with all of their "
+                   "infill, since their rails do not run square to them: {}.",
                    format::verbatim(askew)));
     return all;
 }

@@ -142,3 +142,24 @@ TEST_CASE("The demand of one duration has its own envelopes", "[unit]") {
     CHECK(of_live.states.size() + of_wind.states.size() == outcome.demand->states.size());
     CHECK(of_live.peak_bearing_psi < of_wind.peak_bearing_psi);
 }
+
+TEST_CASE("At a corner wind blows along both axes, each with its own combination", "[closed-form]") {
+    model::BaseDetail detail = windy();
+    detail.loads.wind->both_axes = true;
+    const std::vector<demand::LoadCase> cases = demand::load_cases(detail);
+    const demand::LoadCase &across = of(cases, "wind"), &along = of(cases, "wind-along");
+    CHECK(along.wind_lb == across.wind_lb);
+    for (const double toward : {0.0, std::numbers::pi}) {
+        // Alone it is a push of that size at its own height, along its axis and nowhere else.
+        CHECK_CLOSE(demand::acting_load(along, toward).push_lb, along.wind_lb, 1e-12, 0.0);
+        CHECK_CLOSE(demand::acting_load(along, toward).height_in, along.wind_height_in, 1e-12, 0.0);
+        CHECK_CLOSE(demand::acting_load(along, toward + 0.5 * std::numbers::pi).push_lb, 0.0, 0.0, 1e-6);
+    }
+    const demand::LoadCase &both = of(cases, "wind-with-live"), &both_along = of(cases, "wind-with-live-along");
+    for (const double toward : {0.0, 0.4, 1.2, 2.5}) {
+        const demand::ActingLoad one = demand::acting_load(both, toward + 0.5 * std::numbers::pi);
+        const demand::ActingLoad other = demand::acting_load(both_along, toward);
+        CHECK_CLOSE(one.push_lb, other.push_lb, 1e-12, 1e-12);
+        CHECK_CLOSE(one.height_in, other.height_in, 1e-12, 1e-12);
+    }
+}
