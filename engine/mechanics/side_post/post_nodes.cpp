@@ -33,8 +33,8 @@ double step_on(const SidePost& post, double from_in, double to_in, double longes
 }
 
 void add_between(std::vector<double>& heights, double from_in, double to_in, double step_in) {
-    const double count = std::ceil((to_in - from_in) / step_in * (1.0 - 1e-9));
-    for (double i = 1.0; i < count; i += 1.0) heights.push_back(from_in + (to_in - from_in) * i / count);
+    const int count = static_cast<int>(std::ceil((to_in - from_in) / step_in * (1.0 - 1e-9)));
+    for (int i = 1; i < count; ++i) heights.push_back(from_in + (to_in - from_in) * i / count);
 }
 
 }  // namespace

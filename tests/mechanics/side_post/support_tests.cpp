@@ -85,7 +85,7 @@ TEST_CASE("A body carries any load with its moment about its place", "[closed-fo
     CHECK_CLOSE(body.motion.turned_rad.y, body.moment_lb_in.y / 3e6, 1e-8, 0.0);
 }
 
-TEST_CASE("A body that hardly gives is ground", "[limit]") {
+TEST_CASE("A body that hardly gives is ground", "[property]") {
     SidePost post = two_columns();
     const std::vector<PostLoad> loads = push(post, 80.0, 150.0);
     const SidePostSolution on_ground = solved(post, loads);
@@ -169,7 +169,7 @@ TEST_CASE("A contact shrunk to a line is no equilibrium either", "[bad-input]") 
     CHECK(solve_side_post(post, push(post, 0.0, -50.0, 0.0, 0.5)).status == SolveStatus::solved);
 }
 
-TEST_CASE("A motion that nothing resists and nothing drives leaves the forces known", "[neutral]") {
+TEST_CASE("A motion that nothing resists and nothing drives leaves the forces known", "[property]") {
     SidePost post = four_by_four();
     post.fasteners.erase(post.fasteners.begin());  // one bolt: free to swing in the plane of the face
     const SidePostSolution found = solved(post, push(post, 0.0, 200.0));
@@ -179,7 +179,7 @@ TEST_CASE("A motion that nothing resists and nothing drives leaves the forces kn
     CHECK_FALSE(solved(four_by_four(), push(post, 0.0, 200.0)).free_to_move);
 }
 
-TEST_CASE("No load puts no force anywhere, with gaps and without", "[neutral]") {
+TEST_CASE("No load puts no force anywhere, with gaps and without", "[property]") {
     SidePost post = four_by_four();
     for (const double gap : {0.0, 0.1}) {
         post.bearings[0].gap_in = post.fasteners[1].gap_in = gap;
