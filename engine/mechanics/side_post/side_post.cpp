@@ -5,22 +5,26 @@
 #include "mechanics/side_post/post_forces.h"
 #include "mechanics/side_post/post_newton.h"
 
-#include <cmath>
-
 namespace toehold::mechanics {
 namespace side_post {
 namespace {
 
 /// Largest residuals of a solution that may be called one.
 constexpr double most_unbalanced = 1e-9, most_elastic = 1e-7;
-/// At the very edge of what can be balanced, contact shrinks to a line or a point and the post moves without bounds: a
-/// minimum that far off which misses the residuals is called what it is in practice, no equilibrium.
-constexpr double out_of_bounds = 1e4;
+/// At the very edge of what can be balanced, contact shrinks to a line or a point, or the forces have next to no arm,
+/// and the post moves without bounds. A minimum that misses the residuals and lies this many times further off than the
+/// supports would let the post go, or than what holds it is high, is called what it is in practice: no equilibrium.
+constexpr double out_of_bounds = 1e4, out_of_place = 100.0;
 
 bool in_balance(const SidePostSolution& solution) {
     const Residuals& residuals = solution.residuals;
     return residuals.force <= most_unbalanced && residuals.moment <= most_unbalanced &&
            residuals.complementarity <= most_unbalanced && solution.elastic_residual <= most_elastic;
+}
+
+bool ran_off(const PostModel& model, const PostMinimum& minimum) {
+    return minimum.furthest_in > out_of_bounds * ordinary_motion_in(model) ||
+           minimum.at.head<rigid_freedoms>().cwiseAbs().maxCoeff() > out_of_place * model.length_in();
 }
 
 /// What stays of a solve that gave no answer.
@@ -55,8 +59,9 @@ SidePostSolution solve_side_post(const SidePost& post, std::span<const PostLoad>
         solution.status = SolveStatus::solved;
         return solution;
     }
-    const bool ran_off = minimum.furthest_in > side_post::out_of_bounds * side_post::ordinary_motion_in(model);
-    return side_post::without_answer(ran_off ? SolveStatus::no_equilibrium : SolveStatus::not_converged, solution);
+    const bool balanced_by_nothing = side_post::ran_off(model, minimum);
+    return side_post::without_answer(balanced_by_nothing ? SolveStatus::no_equilibrium : SolveStatus::not_converged,
+                                     solution);
 }
 
 }  // namespace toehold::mechanics

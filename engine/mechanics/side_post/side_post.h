@@ -126,7 +126,8 @@ struct UnresistedMotion {
 
 struct SidePostSolution {
     /// `no_equilibrium`: nothing can balance the load; `unresisted` says which way the post goes where that is sure
-    /// beforehand, and is absent where only a contact shrunk to a line or a point could balance it.
+    /// beforehand, and is absent where only a contact shrunk to a line or a point, or forces with next to no arm,
+    /// could.
     SolveStatus status = SolveStatus::not_converged;
     std::optional<UnresistedMotion> unresisted;
     std::vector<PostFastenerForce> fasteners;  ///< in the input's order, like the next two; all empty unless solved
