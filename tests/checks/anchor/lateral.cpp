@@ -42,6 +42,7 @@ TEST_CASE("A lag screw across the grain carries the gap's reduced value, wet", "
     CHECK_CLOSE(result.direction_deg.value(), 90.0, 1e-12, 0.0);
     CHECK(test::link_words(result) == "anchor A > block B1: bearing of the shank");
     CHECK(test::step_value(result, "g") == 1.0);
+    CHECK_CLOSE(test::step_value(result, "theta"), 90.0, 1e-9, 0.0);
     // 6 - 3/8 - 1 = 4.625 in the block, less half of 7/32
     CHECK_CLOSE(test::step_value(result, "l_m"), 4.515625, 1e-12, 0.0);
 }

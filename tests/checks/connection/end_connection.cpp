@@ -165,6 +165,10 @@ TEST_CASE("an end without a holder or without a connection passes nothing", "[un
     CHECK(bare.status == Status::no_path);
     CHECK(std::isinf(bare.ratio));
     CHECK_CLOSE(bare.demand, std::hypot(1000.0, 50.0), 1e-12, 0.0);
+    // Drawn away it passes nothing; pressed, it needs nothing.
+    CHECK_CLOSE(end_result(resolved, block_support(std::monostate{}), {0.0, 0.0, 60.0, 0.0, 0.0}).demand, 60.0, 1e-12,
+                0.0);
+    CHECK(end_result(resolved, block_support(std::monostate{}), {0.0, 0.0, -60.0, 0.0, 0.0}).ratio == 0.0);
     demand::MemberSupport nowhere = block_support(std::monostate{});
     nowhere.holder.reset();
     nowhere.upper = true;

@@ -185,6 +185,7 @@ TEST_CASE("Aluminum on treated wood is a caution, which a plastic shim ends", "[
     CHECK(run_finding("aluminum-on-treated-wood", shoe).empty());
     shoe.post_metal = test::example_aluminum();
     CHECK(test::about(only("aluminum-on-treated-wood", shoe)) == "shoe");
+    CHECK(only("aluminum-on-treated-wood", shoe).severity == Severity::caution);
 }
 
 // 0.5.0 had no word on it.

@@ -52,6 +52,14 @@ TEST_CASE("a pressure that falls off from the plate's edge is held as a block ab
     CHECK_CLOSE(test::step_value(results[1], "A_b"), 8.0, 1e-9, 0.0);
 }
 
+TEST_CASE("a block about the resultant counts no more than what touches", "[closed-form]") {
+    // All of the patch is symmetric about its middle: 2.75 x 8 = 22 in2, of which 20 touch. 3000/20 = 150 psi.
+    const catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = edge_pressed(resolved, 8.0);
+    demand.states[0].supports[1] = {3000.0, {0.0, 2.625}, 500.0, {0.0, 4.0}, 20.0};
+    CHECK_CLOSE(test::run_check("bearing-framing", resolved, demand).at(1).demand, 150.0, 1e-9, 0.0);
+}
+
 TEST_CASE("a short block away from the member's end has C_b", "[published]") {
     catalog::Resolved resolved = test::example_resolved();
     // NDS 2018 Table 3.10.4: 1.10 for 4 in, (4 + 3/8)/4 = 1.094; the block runs 5.25 in on beyond the pressed part.

@@ -139,3 +139,18 @@ TEST_CASE("no demand, no framing or no load on a member: no result", "[unit]") {
     CHECK(run_check("member-bending", resolved, unstable).empty());
     CHECK(run_check("member-bending", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 1e-9)})).empty());
 }
+
+TEST_CASE("an engineered member shows its reference value for each face", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    catalog::LumberGrade& grade = resolved.blocks[0].grade;
+    grade.use = catalog::WoodUse::engineered;
+    grade.engineered =
+        catalog::EngineeredFactors{2250.0, model::OwnWood::Volume::none, 0.0, model::OwnWood::WetService::dry_only};
+    resolved.detail.basis.moisture = model::Moisture::dry;
+    const auto demand = test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
+    std::vector<double> shown;
+    for (const checks::Step& step : test::run_check("member-bending", resolved, demand).at(0).steps) {
+        if (step.symbol == "F_b") shown.push_back(step.value);
+    }
+    CHECK(shown == std::vector<double>{1000.0, 2250.0});  // narrow face, wide face
+}

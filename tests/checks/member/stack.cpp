@@ -86,3 +86,19 @@ TEST_CASE("loose pieces slip on each other, so an anchor bears sideways in the t
     CHECK(checks::lateral_joint(loose, 0).dowel.main_bearing_in <= 1.5);
     CHECK(checks::lateral_joint(fastened, 0).dowel.main_bearing_in > 1.5);
 }
+
+TEST_CASE("a loose stack is lifted at its anchors by the lowest piece alone", "[closed-form]") {
+    // 2.5 in deep less the tip of 7/32, less the upper piece's 1.5 in: 0.78125 in; of fastened ones a whole piece.
+    catalog::Resolved loose = stacked(test::example_resolved(), false);
+    for (catalog::Anchor& anchor : loose.anchors) {
+        anchor.embedment_in = 2.5;
+        anchor.length_in = 3.875;
+    }
+    const auto lifted = [](const catalog::Resolved& resolved) {
+        return test::run_check("member-shear-at-anchors", resolved,
+                               test::example_demand(resolved, {900.0, 0.0, 0.0}, {}))
+            .at(0);
+    };
+    CHECK_CLOSE(test::step_value(lifted(loose), "d_e"), 0.78125, 1e-12, 0.0);
+    CHECK(test::step_value(lifted(stacked(loose, true)), "d_e") == 1.5);
+}

@@ -116,6 +116,8 @@ TEST_CASE("A vertical force adds to the weld's bending", "[unit]") {
     auto demand = test::pushes(resolved, {90.0});
     demand.cases[0].down_lb = -80.0;
     CHECK_CLOSE(run_check("weld", resolved, demand).at(0).demand, std::hypot(1585.0, 25.0), 1e-9, 0.0);
+    CHECK_CLOSE(step_value(run_check("weld", resolved, demand).at(0), "f_a"), 10.0, 1e-9, 0.0);  // 80/8
+    CHECK_THROWS(step_value(weld(resolved, {90.0}), "f_a"));
 }
 
 TEST_CASE("A small leg governs", "[unit]") {
@@ -140,6 +142,17 @@ TEST_CASE("An aluminum weld is held by its filler and the softened metal", "[uni
     test::make_aluminum(resolved);
     // Wall 1/8 in: 0.6 x 24,000 x 0.125 / 1.95 = 923.1; filler 0.707 x 3/16 x 17,000 / 1.95 = 1155.7 lb/in.
     CHECK_CLOSE(weld(resolved, {90.0}).capacity, 923.1, 0.0, 0.05);
+}
+
+TEST_CASE("A groove in aluminum has its filler's shear strength on its throat", "[memory]") {
+    auto resolved = test::example_resolved();
+    test::make_aluminum(resolved);
+    on_deck(resolved.detail).weld->kind = model::WeldKind::complete_penetration;
+    on_deck(resolved.detail).weld->leg_in = 0.0;
+    // The wall's 1/8 in: 17,000/8 = 2125 lb/in, over 1.95 1089.7, more than the wall beside it.
+    const auto complete = weld(resolved, {90.0});
+    CHECK_CLOSE(step_value(complete, "r_w"), 2125.0, 1e-9, 0.0);
+    CHECK_CLOSE(complete.capacity, 923.1, 0.0, 0.05);
 }
 
 TEST_CASE("Filler and metals must belong together", "[bad-input]") {
