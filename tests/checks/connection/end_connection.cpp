@@ -205,6 +205,13 @@ TEST_CASE("a ledger's wood is taken as the joists' and the result says so", "[un
 
 TEST_CASE("a place that carries nothing is not reported", "[unit]") {
     CHECK(test::run_held(test::end_check, test::example_resolved(), block_support(std::monostate{}), {}).empty());
+    // Nor is a couple of no more than 1 lb in, which is the solver's noise.
+    const auto turned = [](double torque_lb_in) {
+        return test::run_held(test::end_check, test::example_resolved(), block_support(std::monostate{}),
+                              {0.0, 0.0, 0.0, torque_lb_in, 0.0});
+    };
+    CHECK(turned(0.9).empty());
+    CHECK(turned(1.1).size() == 1);
 }
 
 TEST_CASE("every end of every loaded block is looked at", "[unit]") {

@@ -49,6 +49,16 @@ TEST_CASE("A 3/8 in lag screw in an angle's leg counts with its root", "[memory]
     }
 }
 
+TEST_CASE("Two lag screws of a leg share by the stiffness of steel and wood", "[closed-form]") {
+    // NDS 2018 Eq. 11.3-1, by a script of its own: gamma = 270,000 (3/8)^1.5 = 62,003, s 1.75; wood 1.4e6 x 3.5 x 3 D,
+    // steel 29e6 x 1/8 x 1 1/4.
+    double group_factor = 0.0;
+    for (const checks::Step& step : lateral(0.0).steps) {
+        if (step.symbol == "C_g") group_factor = step.value;
+    }
+    CHECK_CLOSE(group_factor, 0.997919, 0.0, 1e-5);
+}
+
 TEST_CASE("A leg that holds against withdrawal gives no reason why not", "[unit]") {
     const LegValue held = checks::leg_withdrawal(lag_screws(), leg(0.0), test::example_resolved().detail.basis);
     CHECK(held.value_lb > 0.0);

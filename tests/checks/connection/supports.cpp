@@ -154,6 +154,9 @@ TEST_CASE("boards beyond a joist's end do not help, nor do those that make the r
     resolved.detail.framing.joists->from_in = -90.0;
     resolved.detail.framing.joists->to_in = 1.0;  // 3.5 in beyond the block at y = -2.5: 7 in about it, one board
     CHECK_CLOSE(sideways(resolved, two_screws()).at(0).capacity, 134.4, 1e-3, 0.0);
+    resolved.detail.framing.joists->from_in = -6.0;  // as far on the other side
+    resolved.detail.framing.joists->to_in = 90.0;
+    CHECK_CLOSE(sideways(resolved, two_screws()).at(0).capacity, 134.4, 1e-3, 0.0);
 }
 
 TEST_CASE("boards that are not wood without a value are a finding with the force on one fastener", "[unit][B1]") {

@@ -137,10 +137,10 @@ TEST_CASE("A proof test turns to a failure where its worst strength is just used
             std::make_shared<demand::Demand>(test::example_demand(resolved, {tension_lb, 0.0, 0.0}, {}));
         return test::run_finding("proof-test", resolved, demand).at(0);
     };
-    double holds_lb = 1.0, fails_lb = 100000.0;
+    double holds_lb = 50.0, fails_lb = 5000.0;
     REQUIRE(under(holds_lb).severity == Severity::caution);
     REQUIRE(under(fails_lb).severity == Severity::fails);
-    while (fails_lb > 1.002 * holds_lb) {
+    while (fails_lb > 1.004 * holds_lb) {
         const double middle_lb = std::sqrt(holds_lb * fails_lb);
         (under(middle_lb).severity == Severity::fails ? fails_lb : holds_lb) = middle_lb;
     }

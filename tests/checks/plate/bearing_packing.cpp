@@ -119,17 +119,3 @@ TEST_CASE("Boards under packing are not pressed and need no bearing value", "[un
     CHECK(test::run_check("bearing-decking", resolved, pressed(resolved, 1000.0)).empty());
     CHECK(test::run_finding("composite-evidence", resolved).empty());
 }
-
-TEST_CASE("Packing that does not fit is told of", "[unit]") {
-    CHECK(test::run_finding("packing-fit", packed()).empty());
-    catalog::Resolved tall = packed();
-    on_deck(tall.detail).layers.decking->thickness_in = 3.0;  // twice as high as wide
-    CHECK(test::run_finding("packing-fit", tall).at(0).severity == checks::Severity::fails);
-    catalog::Resolved beside = packed();
-    on_deck(beside.detail).layers.packing->places = {{0.0, 0.0}};  // between the blocks, 3/4 of it on nothing
-    CHECK(test::says(test::run_finding("packing-fit", beside).at(0).message, "not wholly on the framing"));
-    CHECK(test::run_finding("packing-fit", beside).at(0).severity == checks::Severity::fails);
-    catalog::Resolved twice = packed();
-    on_deck(twice.detail).layers.packing->places = {{-2.0, 2.5}, {-1.0, 2.5}};
-    CHECK(test::says(test::run_finding("packing-fit", twice).at(0).message, "overlap"));
-}

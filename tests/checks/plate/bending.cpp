@@ -60,6 +60,7 @@ TEST_CASE("Anchors bend the plate on the section along the post's face", "[unit]
     CHECK_CLOSE(result.demand, 1200.0, 1e-12, 0.0);
     CHECK_CLOSE(step_value(result, "w"), 2.25, 1e-9, 0.0);
     CHECK_CLOSE(step_value(result, "c"), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "Z"), 2.25 * 0.140625 / 4.0, 1e-9, 0.0);
     CHECK_CLOSE(step_value(result, "b"), 5.5, 1e-9, 0.0);
     CHECK_CLOSE(step_value(result, "m_s"), 533.33, 0.0, 0.005);
     CHECK_CLOSE(step_value(result, "m_y"), 436.36, 0.0, 0.005);

@@ -46,3 +46,13 @@ TEST_CASE("A pull stands under the rim of its head: half of it beyond a line thr
                     800.0 * 0.75 / std::numbers::pi / 5.0, 0.03, 0.0);
     }
 }
+
+TEST_CASE("Holes under heads are no openings wherever they lie, holes beyond them are", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.anchors[0].at = {-1.5, -2.2, 0.0};
+    on_deck(resolved.detail).plate.holes[0].center = {-1.5, -2.2};
+    checks::PlateGeometry geometry = geometry_of(resolved);
+    CHECK(checks::open_holes(geometry).empty());
+    geometry.anchors.pop_back();
+    CHECK(checks::open_holes(geometry).size() == 1);
+}

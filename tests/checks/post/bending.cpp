@@ -220,6 +220,8 @@ TEST_CASE("A post over a stub is bent at the stub's top, the stub at the plate",
     const auto results = bending(resolved, {90.0});
     REQUIRE(results.size() == 2);
     CHECK(results[0].aspect == "over-stub");
+    CHECK(step_value(results[0], "h_s") == 6.0);
+    CHECK_THROWS(step_value(results[1], "h_s"));
     CHECK_CLOSE(results[0].demand, 7200.0, 1e-12, 0.0);
     CHECK_CLOSE(results[0].capacity, 21999.0, 5e-4, 0.0);
     CHECK(results[1].aspect == "stub");
@@ -257,6 +259,12 @@ TEST_CASE("A narrow wood post is held back by its free height above the shoe", "
     post.width_in = 1.5;
     post.depth_in = 5.5;
     CHECK_CLOSE(step_value(bending(resolved, {90.0}).at(0), "F_b1'"), 785.3, 3e-4, 0.0);
+    CHECK_THROWS(step_value(bending(resolved, {90.0}).at(0), "F_b2"));  // sawn lumber has one value for both faces
+    resolved.post_grade->use = catalog::WoodUse::engineered;
+    resolved.post_grade->engineered =
+        catalog::EngineeredFactors{2250.0, model::OwnWood::Volume::none, 0.0, model::OwnWood::WetService::dry_only};
+    resolved.detail.basis.moisture = model::Moisture::dry;
+    CHECK(step_value(bending(resolved, {90.0}).at(0), "F_b2") == 2250.0);
 }
 
 // 1 1/2 in square, 30 ksi: F_y S = 16,875, F_y Z = 25,313 lb in.

@@ -77,5 +77,8 @@ TEST_CASE("A step of 1/32 in is drawn up, a larger one is not", "[closed-form]")
     joists.anchors[1].seat->member = 2;
     CHECK(found(joists).empty());
     joists.detail.framing.joists->depth_in = 5.5 + 0.0325;
-    CHECK(found(joists).size() == 3);  // into J1, into J2, and B in J1 deeper than A in B1
+    const auto uneven = found(joists);
+    REQUIRE(uneven.size() == 3);  // into J1, into J2, and B in J1 deeper than A in B1
+    CHECK(test::says(uneven[2].message, "cannot lie flat"));
+    CHECK(uneven[2].severity == Severity::fails);
 }
