@@ -221,6 +221,11 @@ TEST_CASE("A post over a stub is bent at the stub's top, the stub at the plate",
     REQUIRE(results.size() == 2);
     CHECK(results[0].aspect == "over-stub");
     CHECK(step_value(results[0], "h_s") == 6.0);
+    // Free for 36 in: HSS2x2x3/16 has A 1.19, r 0.733 (published table, from memory): K L/r = 103.1, Fe = 26.9 ksi;
+    // 0.658^(46/26.9) x 46 x 1.19/1.67 = 16.02 k.
+    auto pressed = test::pushes(resolved, {90.0});
+    pressed.cases[0].down_lb = 100.0;
+    CHECK_CLOSE(step_value(run_check("post-bending", resolved, pressed).at(0), "P_c"), 16020.0, 0.01, 0.0);
     CHECK_THROWS(step_value(results[1], "h_s"));
     CHECK_CLOSE(results[0].demand, 7200.0, 1e-12, 0.0);
     CHECK_CLOSE(results[0].capacity, 21999.0, 5e-4, 0.0);
@@ -259,6 +264,9 @@ TEST_CASE("A narrow wood post is held back by its free height above the shoe", "
     post.width_in = 1.5;
     post.depth_in = 5.5;
     CHECK_CLOSE(step_value(bending(resolved, {90.0}).at(0), "F_b1'"), 785.3, 3e-4, 0.0);
+    post.width_in = 0.25;  // RB = 50 at 0.404 in
+    CHECK(bending(resolved, {90.0}).at(0).status == Status::fails);
+    post.width_in = 1.5;
     CHECK_THROWS(step_value(bending(resolved, {90.0}).at(0), "F_b2"));  // sawn lumber has one value for both faces
     resolved.post_grade->use = catalog::WoodUse::engineered;
     resolved.post_grade->engineered =

@@ -133,6 +133,7 @@ TEST_CASE("A steel tube rail in shear", "[memory][closed-form]") {
     const model::Basis basis;
     const CheckResult result = checks::rail_shear({rail, load, basis}, span(144.0));
     CHECK_CLOSE(result.demand, 300.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "V_w"), 300.0, 1e-12, 0.0);
     CHECK_CLOSE(result.capacity, 0.6 * 46000.0 * 2.0 * 1.476875 * 0.174375 / 1.67, 1e-9, 0.0);
 }
 
@@ -219,4 +220,22 @@ TEST_CASE("A rail held at one end is sheared by all of its load", "[closed-form]
     RailSpan beyond = span(60.0);
     beyond.held_at_one_end = true;
     CHECK_CLOSE(checks::rail_shear({rail, load, basis}, beyond).demand, 250.0, 1e-12, 0.0);
+}
+
+TEST_CASE("A blade of a wood rail buckles and fails outright", "[unit]") {
+    catalog::ResolvedRail rail = flat_two_by_six();
+    rail.rail.section = model::WoodRail{0.25, 11.25, "southern-pine", "no-2"};
+    const checks::RailLoads load = loads(true);
+    const model::Basis basis = dry();
+    const CheckResult result = checks::rail_bending({rail, load, basis}, span(96.0));
+    CHECK(std::isinf(result.ratio));
+    CHECK(result.status == Status::fails);
+}
+
+TEST_CASE("Pushed every way, a square tube is used most on its diagonal", "[closed-form]") {
+    const catalog::ResolvedRail rail{{model::RectangularTube{2.0, 2.0, 0.1875, "steel"}, model::RailRun::between},
+                                     steel(46000.0)};
+    const checks::RailLoads load = loads(true);
+    const model::Basis basis;
+    CHECK_CLOSE(step_value(checks::rail_bending({rail, load, basis}, span(60.0)), "theta"), 45.0, 1e-9, 0.0);
 }
