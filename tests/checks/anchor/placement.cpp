@@ -208,3 +208,12 @@ TEST_CASE("Half a diameter across the grain is still one row", "[unit]") {
     CHECK(checks::rows_apart_in(0.5, {{{}, 4.0, 0.25}, {{}, 4.0, 0.26}}) == 0.26);
     CHECK(checks::rows_apart_in(0.5, {{{}, 4.0, 0.26}}) == 0.0);  // in no row
 }
+
+TEST_CASE("A reported fastener without its least distance still shows what there is", "[bad-input]") {
+    auto resolved = test::example_resolved();
+    resolved.anchors[0].kind = FastenerKind::reported;
+    resolved.anchors[0].reported = model::ReportedFastener{};
+    const auto edge = result_of(resolved, pull_only, "edge");
+    CHECK(edge.status == Status::missing_evidence);
+    CHECK(edge.capacity == 1.75);
+}

@@ -169,6 +169,11 @@ TEST_CASE("boards that are not wood without a value are a finding with the force
     CHECK(findings[0].severity == checks::Severity::caution);
     INFO(format::english(findings[0].message));
     CHECK(test::says(findings[0].message, "carries 19.76 lb at most, where 4 boards share 158.1 lb"));  // over eight
+    model::DeckingFastening single = two_screws();
+    single.per_crossing = 1;
+    on_deck(resolved.detail).layers.decking->fastening = single;
+    CHECK(test::says(test::run_finding("deck-boards-lateral", resolved, pushed(resolved)).at(0).message,
+                     "carries 39.53 lb"));  // over four
     model::DeckingFastening reported = two_screws();
     reported.lateral_lb = 120.0;
     CHECK_CLOSE(sideways(resolved, reported).at(0).capacity, 960.0, 1e-12, 0.0);

@@ -149,3 +149,19 @@ TEST_CASE("screws of angles go through a member's pieces from both sides, those 
     CHECK_FALSE(goes_through(screws, 1));
     CHECK(goes_through(bolts(), 1));
 }
+
+TEST_CASE("where one way lacks evidence the other is told of only if it fails", "[unit]") {
+    // Hardware that says how far it is from the top, so that a pull upward has a depth and a push down has none.
+    const catalog::Resolved resolved = test::example_resolved();
+    model::ReportedConnector hanger{"hanger", "test value", 1200.0, 1500.0, 600.0, 3.5};
+    hanger.from_top_in = 1.5;
+    const auto both_ways = [&](double up_lb) {
+        demand::Demand demand = test::held(resolved, block_support(hanger), {up_lb, 0.0, 0.0, 0.0, 0.0});
+        demand.states.push_back(demand.states[0]);
+        demand.framing->states.push_back(demand.framing->states[0]);
+        demand.framing->states[1].reactions[0].up_lb = -600.0;  // more than mid-depth carries
+        return test::run_check(id, resolved, demand).at(0).status;
+    };
+    CHECK(both_ways(50.0) == Status::missing_evidence);
+    CHECK(both_ways(1500.0) == Status::fails);  // 2.2 of its 670 lb
+}

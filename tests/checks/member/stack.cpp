@@ -44,6 +44,7 @@ TEST_CASE("a stack shears over all its pieces", "[closed-form]") {
     const catalog::Resolved resolved = stacked(test::example_resolved(), false);
     const demand::Demand demand = test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
     CHECK_CLOSE(test::step_value(test::run_check("member-shear", resolved, demand).at(0), "f_v"), 27.2727, 1e-5, 0.0);
+    CHECK(test::step_value(test::run_check("member-shear", resolved, demand).at(0), "A") == 16.5);
 }
 
 TEST_CASE("of many pieces side by side four share", "[unit]") {

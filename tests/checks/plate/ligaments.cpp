@@ -95,3 +95,17 @@ TEST_CASE("Slots turned with the push leave as much metal", "[property]") {
         }
     }
 }
+
+TEST_CASE("Metal between openings is a strip up to twice as long as they are wide", "[unit]") {
+    const auto of_slots = [](double length_in) {
+        const auto resolved = slotted(length_in);
+        return run_check("plate-ligaments", resolved, test::pushes(resolved, {90.0})).at(0);
+    };
+    const auto strip = of_slots(2.4);
+    CHECK(step_value(strip, "b") > 0.3);
+    CHECK(step_value(strip, "b") < 0.6);
+    CHECK(step_value(strip, "g") > 0.0);
+    const auto longer = of_slots(2.0);
+    CHECK(step_value(longer, "b") > 0.6);
+    CHECK_THROWS(step_value(longer, "g"));
+}

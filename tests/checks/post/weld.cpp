@@ -189,3 +189,20 @@ TEST_CASE("Gussets change nothing and are said not to", "[unit]") {
     CHECK(result.ratio == without);
     CHECK(format::english(result.note).find("Gussets are not counted") != std::string::npos);
 }
+
+TEST_CASE("A solid bar's wall is its whole thickness", "[unit]") {
+    auto resolved = test::example_resolved();
+    resolved.detail.post = model::TwinBars{0.5, 2.0, 1.0, model::PlanAxis::x, "steel"};
+    CHECK(step_value(weld(resolved, {90.0}), "t") == 0.5);
+}
+
+TEST_CASE("The peak of a groove on a thin plate is the bending's, and a vertical force adds to it", "[closed-form]") {
+    // sqrt((1.70 x 1575 + 10)^2 + 25^2)/2625, with 80 lb on 8 in of weld.
+    auto resolved = test::example_resolved();
+    on_deck(resolved.detail).weld->kind = model::WeldKind::partial_penetration;
+    on_deck(resolved.detail).weld->throat_in = 0.125;
+    auto demand = test::pushes(resolved, {90.0});
+    demand.cases[0].down_lb = -80.0;
+    CHECK_CLOSE(step_value(run_check("weld", resolved, demand).at(0), "u_w"), std::hypot(2687.5, 25.0) / 2625.0, 1e-6,
+                0.0);
+}
