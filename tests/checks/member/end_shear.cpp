@@ -150,6 +150,15 @@ TEST_CASE("screws of angles go through a member's pieces from both sides, those 
     CHECK(goes_through(bolts(), 1));
 }
 
+TEST_CASE("toe-nails go through both pieces of a member where there are two of them, one a side", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing.blocks[0].plies = 2;
+    for (const int count : {1, 2}) {
+        const demand::Demand demand = test::held(resolved, block_support(model::ToeNails{0.131, 2.5, count, 0.0}), {});
+        CHECK(checks::fastener_reach(checks::end_places({resolved, demand}).at(0)).value().through == (count == 2));
+    }
+}
+
 TEST_CASE("where one way lacks evidence the other is told of only if it fails", "[unit]") {
     // Hardware that says how far it is from the top, so that a pull upward has a depth and a push down has none.
     const catalog::Resolved resolved = test::example_resolved();

@@ -101,6 +101,13 @@ TEST_CASE("Packing half an inch long has the first row's Cb", "[published]") {
     CHECK_CLOSE(step_value(results[0], "C_b"), 1.75, 1e-9, 0.0);
 }
 
+TEST_CASE("The piece that presses most counts for the packing itself", "[unit]") {
+    const catalog::Resolved resolved = packed();
+    demand::Demand demand = pressed(resolved, 200.0);  // on the last piece
+    demand.states[0].supports[1].force_lb = 1000.0;
+    CHECK_CLOSE(test::run_check("bearing-packing", resolved, demand).at(0).demand, 476.3, 1e-3, 0.0);
+}
+
 TEST_CASE("Metal packing takes what its catalog says, wood packing what wood does", "[unit]") {
     const catalog::Resolved metal = packed();
     const auto strong = test::run_check("bearing-packing", metal, pressed(metal, 1000.0)).at(0);

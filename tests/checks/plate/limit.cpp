@@ -1,11 +1,13 @@
 // What straight yield lines need of the example's plate, 5.5 x 7 in under a 2 x 2 in tube, anchors at y = -2.5 and 2.5.
 #include "checks/plate/limit.h"
 
+#include "checks/run_check.h"
 #include "support/compare.h"
 #include "support/example.h"
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 using namespace toehold;
 
@@ -55,4 +57,23 @@ TEST_CASE("Holes under heads are no openings wherever they lie, holes beyond the
     CHECK(checks::open_holes(geometry).empty());
     geometry.anchors.pop_back();
     CHECK(checks::open_holes(geometry).size() == 1);
+}
+
+TEST_CASE("Pressure on the toe asks as much of a plate that is turned by a quarter", "[closed-form]") {
+    // 1600 lb at 2.5 in, on a block from 0.75 in to the plate's end at 3.5: a plane pressure turns 2404.2 lb in about
+    // the post's face, on 5.5 in.
+    catalog::Resolved resolved = test::example_resolved();
+    on_deck(resolved.detail).plate.outline = model::RectangleOutline{7.0, 5.5, 0.0, {}};
+    resolved.detail.framing.joists->along = model::PlanAxis::x;
+    for (model::Block& block : resolved.detail.framing.blocks) block.along = model::PlanAxis::y;
+    for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
+        model::Place& at = resolved.anchors[index].at;
+        std::swap(at.x_in, at.y_in);
+        on_deck(resolved.detail).plate.holes[index].center = {at.x_in, at.y_in};
+    }
+    demand::Demand demand = test::example_demand(resolved, {}, {0.0, 1600.0});
+    const auto toe = test::run_check("plate-bending", resolved, demand).at(0);
+    CHECK_CLOSE(test::step_value(toe, "m_y"), 2404.2 / 5.5, 0.02, 0.0);
+    CHECK(toe.capacity >= 4168.2 - 0.05);
+    CHECK(toe.capacity <= 1.03 * 4168.2);
 }

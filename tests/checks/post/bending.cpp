@@ -144,6 +144,10 @@ TEST_CASE("A slender steel tube bends on its effective section", "[published]") 
     const auto result = bending(resolved, {90.0}).at(0);
     CHECK_CLOSE(result.capacity, 36641.7 / 1.67, 1e-5, 0.0);
     CHECK_CLOSE(step_value(result, "b_e"), 2.31634, 1e-5, 0.0);
+    // The widest wall counts: 4 - 3 x 0.93 x 0.06.
+    resolved.detail.post = model::RectangularTube{3.0, 4.0, 0.06, "steel"};
+    CHECK_CLOSE(step_value(bending(resolved, {90.0}).at(0), "b"), 3.8326, 1e-9, 0.0);
+    resolved.detail.post = model::RectangularTube{4.0, 4.0, 0.06, "steel"};
     // On the diagonal the shares about both axes add.
     CHECK_CLOSE(bending(resolved, {45.0}).at(0).capacity, 36641.7 / 1.67 / std::numbers::sqrt2, 1e-5, 0.0);
 }

@@ -106,3 +106,14 @@ TEST_CASE("A shoe that is bolted or not closed still needs its report", "[bad-in
     REQUIRE(run_check("post-shoe", resolved, demand).size() == 1);
     CHECK(run_check("post-shoe", resolved, demand).at(0).capacity == 9000.0);
 }
+
+// 2.4 in high: L = 2.025, so that the bands of 2 F_c,perp' each would be wider than half of the 3 1/2 in face.
+TEST_CASE("The bands that bear beside a shoe's corners are at most half of its face each", "[closed-form]") {
+    auto resolved = closed_shoe();
+    std::get<model::WoodPost>(resolved.detail.post).shoe.height_in = 2.4;
+    const auto results = run_check("post-shoe", resolved, test::pushes(resolved, {90.0}));
+    const auto& face = with_aspect(results, "face");
+    CHECK(step_value(face, "w") > 2.0 * 1.75 * 0.67 * resolved.post_grade->compression_perp_psi);
+    CHECK_CLOSE(step_value(face, "e"), 1.75, 1e-12, 0.0);
+    CHECK_CLOSE(face.demand, step_value(face, "w") * 3.5 / 16.0, 1e-12, 0.0);
+}

@@ -204,7 +204,7 @@ TEST_CASE("A rail's wall too slender in shear gives no number", "[memory]") {
     const model::Basis basis;
     const auto shear = [&](double slenderness) {
         const catalog::ResolvedRail rail{
-            {model::RectangularTube{4.0, 4.0, 4.0 / slenderness / 0.93, "steel"}, model::RailRun::between},
+            {model::RectangularTube{2.0, 4.0, 4.0 / slenderness / 0.93, "steel"}, model::RailRun::between},
             steel(46000.0)};
         return checks::rail_shear({rail, load, basis}, span(60.0));
     };

@@ -40,6 +40,7 @@ TEST_CASE("A gusset past the plate's edge fails", "[unit]") {
     const auto findings = findings_of({-2.0, -2.5}, 2.0);
     REQUIRE(findings.size() == 1);
     CHECK(test::about(findings[0]) == "weld");
+    CHECK(findings[0].severity == Severity::fails);
     CHECK(test::says(findings[0].message, "1/4 in past the plate's edge"));
 }
 
