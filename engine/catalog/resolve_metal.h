@@ -10,7 +10,7 @@
 
 namespace toehold::catalog {
 
-/// A metal with strengths of its own; an empty row, with a problem, where the id is unknown or where its standard
+/// A metal with strengths of its own; an empty row where the id is unknown. A problem there, and where its standard
 /// guarantees no strength.
 [[nodiscard]] Metal resolve_metal(const std::string& id, const Catalog& catalog, std::string_view element,
                                   model::Problems& problems);

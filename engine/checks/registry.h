@@ -31,6 +31,7 @@ struct CheckInput {
     const demand::Demand& demand;
     /// Of this demand on this detail, whatever its basis; null: nothing is shared with another run.
     Prepared* prepared = nullptr;
+    Asked asked = Asked::numbers;
 
     /// The value of this type and key, from `prepared` where there is one; `find()` is asked only where it is not there
     /// yet.

@@ -96,6 +96,12 @@ struct Finding {
     Cause cause = Cause::beside;  ///< of its rule; filled in by the runner
 };
 
+/// What a run of the checks is asked for.
+enum class Asked {
+    numbers,   ///< every result with its numbers
+    failures,  ///< what fails, with the same numbers; of what holds no more than that it does, where that is cheaper
+};
+
 /// ratio and status from demand and capacity; demand within 1e-9 of 0 on no capacity holds.
 void conclude(CheckResult& result);
 

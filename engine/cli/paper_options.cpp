@@ -72,7 +72,8 @@ void add_link(CLI::App& made, PaperCommand& command, const Locale& locale) {
 void add_report(CLI::App& app, PaperCommand& command, const Locale& locale) {
     command.kind = paper::Kind::report;
     CLI::App* report = add_paper(app, command, "report", phrase("write the calculation of a base detail as PDF"),
-                                 phrase("PDF to write, else FILE-report.pdf here"), locale);
+                                 phrase("PDF to write, else FILE-report.pdf here"), locale,
+                                 phrase("base detail or project; - reads a base detail from standard input"));
     add_plugins(*report, command.plugins, locale);
 }
 
@@ -121,7 +122,8 @@ void add_bill(CLI::App& app, BillCommand& command, const Locale& locale) {
 void add_letter(CLI::App& app, PaperCommand& command, const Locale& locale) {
     command.kind = paper::Kind::letter;
     CLI::App* letter = add_paper(app, command, "letter", phrase("write the remarks in a detail as a comment letter"),
-                                 phrase("PDF to write, else FILE-comments.pdf here"), locale);
+                                 phrase("PDF to write, else FILE-comments.pdf here"), locale,
+                                 phrase("base detail or project; - reads a base detail from standard input"));
     add_plugins(*letter, command.plugins, locale);
 }
 

@@ -4,6 +4,7 @@
 #include "cli/opened_detail.h"
 #include "cli/paper_command.h"
 #include "cli/project/project_papers.h"
+#include "cli/resolve_project.h"
 #include "cli/review_file.h"
 #include "search/remedies/remedies.h"
 #include "xml/document/file.h"
@@ -91,7 +92,7 @@ bool write_paper(const std::string& file, const std::string& bytes, const format
 ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
     const std::vector<std::string> endings = paper::endings(command.kind);
     const std::string named = command.file == standard_input ? "base-detail.xml" : name_on_paper(command.file);
-    const bool project = is_project(command);
+    const bool project = is_project(command.file);
     const std::string output =
         command.wishes.output.empty() ? unnamed_output(command, named, project) : command.wishes.output;
     const std::string ending = ending_of(output);

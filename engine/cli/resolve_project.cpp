@@ -1,7 +1,9 @@
 #include "cli/resolve_project.h"
 
 #include "catalog/catalog.h"
+#include "cli/review_file.h"
 #include "xml/detail/project_file.h"
+#include "xml/document/file.h"
 
 #include <algorithm>
 
@@ -29,6 +31,10 @@ void resolve_rails(ResolvedProject& result, const std::string& file, const xml::
 }
 
 }  // namespace
+
+bool is_project(const std::string& file) {
+    return file != standard_input && xml::document_kind(file) == xml::DocumentKind::project;
+}
 
 ResolvedProject resolve_project(const std::string& file, const catalog::Catalog& catalog) {
     xml::ProjectRead read = xml::read_project(file);

@@ -9,6 +9,9 @@
 
 namespace toehold::cli {
 
+/// Whether it is a project's document; standard input never is.
+[[nodiscard]] bool is_project(const std::string& file);
+
 struct ResolvedProject {
     std::optional<model::Project> project;  ///< absent when there are problems
     std::vector<review::ResolvedPost> posts;

@@ -1,6 +1,10 @@
 #include "demand/in_proportion.h"
 
+#include "demand/envelope.h"
+#include "demand/framing/find_framing.h"
 #include "demand/framing/together.h"
+
+#include <utility>
 
 namespace toehold::demand {
 
@@ -28,6 +32,19 @@ void grow(FramingState& state, double times) {
         for (const auto force : forces_of_a_reaction) reaction.*force *= times;
     }
     state.top_in *= times;
+}
+
+Demand under_push(const catalog::Resolved& resolved, Demand demand, std::size_t load_case, double times) {
+    demand.cases[load_case].push_lb *= times;
+    for (State& state : demand.states) state = grown(std::move(state), times);
+    find_envelopes_again(demand);
+    if (!demand.framing || times == 1.0) return demand;
+    if (demand.framing->deck) {
+        demand.framing = find_framing(resolved, demand);
+    } else {
+        for (FramingState& state : demand.framing->states) grow(state, times);
+    }
+    return demand;
 }
 
 }  // namespace toehold::demand

@@ -12,4 +12,7 @@ namespace toehold::demand {
 /// What the guard's load does to the framing. `with_deck` is left as it is: the deck's own load does not grow.
 void grow(FramingState& state, double times);
 
+/// The demand of one load case's states alone under a push so many times as large, envelopes and framing too.
+[[nodiscard]] Demand under_push(const catalog::Resolved& resolved, Demand demand, std::size_t load_case, double times);
+
 }  // namespace toehold::demand

@@ -1,5 +1,7 @@
 #include "model/base_detail.h"
 
+#include "units/length.h"
+
 namespace toehold::model {
 
 BaseDetail::BaseDetail() = default;
@@ -11,9 +13,8 @@ BaseDetail::~BaseDetail() = default;
 bool operator==(const BaseDetail&, const BaseDetail&) = default;
 
 std::optional<double> tributary_length_in(const Guard& guard, const Loads& loads) {
-    constexpr double inches_per_foot = 12.0;
     if (guard.tributary_length_in) return guard.tributary_length_in;
-    if (loads.line) return inches_per_foot * loads.line->spacing_ft;
+    if (loads.line) return units::inches_per_foot * loads.line->spacing_ft;
     return std::nullopt;
 }
 

@@ -13,9 +13,8 @@ constexpr double in_per_ft = 12.0;
 constexpr std::array<PostRole, 4> all_roles{PostRole::line, PostRole::corner, PostRole::end, PostRole::lone};
 
 const PlacedPost& post_of(const Project& project, const std::string& id) {
-    const auto found = std::find_if(project.posts.begin(), project.posts.end(),
-                                    [&id](const PlacedPost& post) { return post.id == id; });
-    if (found == project.posts.end()) throw std::out_of_range("no post " + id);
+    const PlacedPost* const found = find_post(project, id);
+    if (found == nullptr) throw std::out_of_range("no post " + id);
     return *found;
 }
 
@@ -139,6 +138,25 @@ std::optional<double> half_spans_in(const Project& project, const std::string& p
     return half;
 }
 
+bool faces_its_rails(const Project& project, const PlacedPost& post) {
+    constexpr double square_rad = std::numbers::pi / 180.0;
+    const Position out = outward(post.facing);
+    const std::vector<double> arms = arms_rad(project, post.id);
+    return std::all_of(arms.begin(), arms.end(), [&](double arm) {
+        return std::abs(out.x_in * std::cos(arm) + out.y_in * std::sin(arm)) <= std::sin(square_rad);
+    });
+}
+
+std::optional<double> infill_solid_ratio(const Project& project, const std::string& post) {
+    double largest = 0.0;
+    for (const GuardLine& line : project.guard_lines) {
+        if (std::find(line.posts.begin(), line.posts.end(), post) == line.posts.end()) continue;
+        if (!line.infill || !line.infill->solid_ratio) return std::nullopt;
+        largest = std::max(largest, *line.infill->solid_ratio);
+    }
+    return largest > 0.0 ? std::optional(largest) : std::nullopt;
+}
+
 std::optional<RailLength> rail_length(const Project& project, const PlacedPost& post) {
     if (post.rail_length_ft) return RailLength{in_per_ft * *post.rail_length_ft, RailLength::From::post};
     const std::optional<double> stated = tributary_length_in(project.guard, project.loads);
@@ -149,14 +167,25 @@ std::optional<RailLength> rail_length(const Project& project, const PlacedPost& 
     return std::nullopt;
 }
 
-std::vector<RoleCount> count_roles(const Project& project) {
+std::vector<RoleCount> count_roles(const std::vector<PostRole>& roles) {
     std::vector<RoleCount> counts;
     for (const PostRole role : all_roles) {
-        const auto posts = std::count_if(project.posts.begin(), project.posts.end(),
-                                         [&](const PlacedPost& post) { return role_of(project, post.id) == role; });
+        const auto posts = std::count(roles.begin(), roles.end(), role);
         if (posts > 0) counts.push_back({role, static_cast<std::size_t>(posts)});
     }
     return counts;
+}
+
+std::vector<RoleCount> count_roles(const Project& project) {
+    std::vector<PostRole> roles;
+    for (const PlacedPost& post : project.posts) roles.push_back(role_of(project, post.id));
+    return count_roles(roles);
+}
+
+std::vector<RoleCount> count_roles(const Project& project, const GuardLine& line) {
+    std::vector<PostRole> roles;
+    for (const std::string& post : line.posts) roles.push_back(role_of(project, post));
+    return count_roles(roles);
 }
 
 std::vector<PostKind> post_kinds(const Project& project) {

@@ -53,6 +53,14 @@ inline constexpr double straight_rad = 0.17453292519943295;
 /// Half of the spans beside the post, along the rail, all lines together, a wall's stretch too; absent: in no line.
 [[nodiscard]] std::optional<double> half_spans_in(const Project& project, const std::string& post);
 
+/// Whether every stretch of rail at the post, of all its lines, runs square to where the post faces, within 1 degree:
+/// not at a corner, and not where a line runs askew. A post in no line does.
+[[nodiscard]] bool faces_its_rails(const Project& project, const PlacedPost& post);
+
+/// Largest part of the infill's face that is solid, of the lines the post is in; absent: in none, or one of them does
+/// not say, or none of it is.
+[[nodiscard]] std::optional<double> infill_solid_ratio(const Project& project, const std::string& post);
+
 /// Length of rail a post takes under a load along the rail.
 struct RailLength {
     enum class From {
@@ -72,8 +80,11 @@ struct RoleCount {
     std::size_t posts = 0;  ///< > 0
     friend bool operator==(const RoleCount&, const RoleCount&) = default;
 };
-/// Of the project, in the order of `PostRole`; what there is none of is left out.
+/// In the order of `PostRole`; what there is none of is left out.
+[[nodiscard]] std::vector<RoleCount> count_roles(const std::vector<PostRole>& roles);
+/// Of the project, and of one of its lines: a post counts by what it is in all lines it is in.
 [[nodiscard]] std::vector<RoleCount> count_roles(const Project& project);
+[[nodiscard]] std::vector<RoleCount> count_roles(const Project& project, const GuardLine& line);
 
 /// Posts that are alike: one mount in one role.
 struct PostKind {

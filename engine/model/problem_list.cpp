@@ -11,6 +11,12 @@ using format::verbatim;
 
 std::string brief(double value) { return fmt::format("{:.6g}", value); }
 
+format::Phrase these_or(const std::vector<std::string>& ids, format::Phrase otherwise) {
+    constexpr std::size_t most_listed = 8;
+    if (ids.empty() || ids.size() > most_listed) return otherwise;
+    return verbatim(fmt::format("{}", fmt::join(ids, ", ")));
+}
+
 ProblemList& ProblemList::at(std::string element) {
     element_ = std::move(element);
     return *this;

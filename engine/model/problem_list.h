@@ -4,6 +4,7 @@
 
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace toehold::model {
 
@@ -25,6 +26,9 @@ class ProblemList {
 
 /// For a message: at most six significant digits.
 [[nodiscard]] std::string brief(double value);
+
+/// For what would be accepted: these ids where they are few, all of them; else, or without any, `otherwise`.
+[[nodiscard]] format::Phrase these_or(const std::vector<std::string>& ids, format::Phrase otherwise);
 
 /// No detail or plate has a measure beyond this, in; larger ones are slips of the unit.
 inline constexpr double largest_length_in = 1200.0;

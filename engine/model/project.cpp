@@ -5,6 +5,7 @@
 #include "model/problem_list.h"
 #include "model/validate.h"
 #include "model/validate_line.h"
+#include "units/length.h"
 
 #include <algorithm>
 #include <set>
@@ -17,12 +18,6 @@ using format::phrase;
 using format::verbatim;
 
 constexpr const char* lone_id = "P1";
-
-const NamedMount* find_mount(const Project& project, const std::string& id) {
-    const auto found = std::find_if(project.mounts.begin(), project.mounts.end(),
-                                    [&id](const NamedMount& mount) { return mount.id == id; });
-    return found == project.mounts.end() ? nullptr : &*found;
-}
 
 /// An id for the first time, and not an empty one.
 void check_id(ProblemList& problems, const std::string& element, const std::string& id, std::set<std::string>& seen) {
@@ -39,6 +34,13 @@ void check_ids(ProblemList& problems, const Project& project) {
     for (const GuardLine& line : project.guard_lines) check_id(problems, "guard-lines/guard-line", line.id, lines);
 }
 
+std::vector<std::string> ids_of_mounts(const Project& project) {
+    std::vector<std::string> ids;
+    ids.reserve(project.mounts.size());
+    for (const NamedMount& mount : project.mounts) ids.push_back(mount.id);
+    return ids;
+}
+
 void check_posts(ProblemList& problems, const Project& project) {
     if (project.posts.empty()) problems.at("posts").add(phrase("the project has no post"), phrase("one post or more"));
     if (project.posts.size() > most_posts) {
@@ -48,7 +50,8 @@ void check_posts(ProblemList& problems, const Project& project) {
     for (const PlacedPost& post : project.posts) {
         problems.at("posts/post-at[" + post.id + "]");
         if (find_mount(project, post.mount) == nullptr) {
-            problems.add(phrase("no mount has this id"), phrase("the id of a mount of this project"),
+            problems.add(phrase("no mount has this id"),
+                         these_or(ids_of_mounts(project), phrase("the id of a mount of this project")),
                          verbatim(post.mount));
         }
         problems.between(phrase("x (in)"), post.at.x_in, -largest_length_in, largest_length_in);
@@ -83,15 +86,36 @@ void move_along(double& coordinate_in, PlanAxis axis, Position place) {
 void give_rail(BaseDetail& detail, const Project& project, const PlacedPost& post) {
     const std::optional<RailLength> rail = rail_length(project, post);
     if (!rail || rail->from == RailLength::From::loads) return;
-    constexpr double inches_per_foot = 12.0;
-    const double rail_ft = rail->length_in / inches_per_foot;
+    const double rail_ft = rail->length_in / units::inches_per_foot;
     detail.guard.tributary_length_in = rail->length_in;
     if (!detail.loads.line) return;
     LineLoad& line = *detail.loads.line;
     set_spacing(line, rail->from == RailLength::From::post ? rail_ft : std::max(line.spacing_ft, rail_ft));
 }
 
+/// Fewer directions than all are about the post's own axes: at a corner, or under a rail that runs askew, they are not
+/// square to its rails. Pushed from all round, it is pushed square to each of them.
+void turn_loads_to_rails(BaseDetail& detail, const Project& project, const PlacedPost& post) {
+    if (WindLoad* const wind = detail.loads.wind ? &*detail.loads.wind : nullptr) {
+        if (!wind->area_ft2 && !wind->solid_ratio) wind->solid_ratio = infill_solid_ratio(project, post.id);
+    }
+    if (faces_its_rails(project, post)) return;
+    detail.loads.directions = Directions::all_round;
+}
+
 }  // namespace
+
+const NamedMount* find_mount(const Project& project, const std::string& id) {
+    const auto found = std::find_if(project.mounts.begin(), project.mounts.end(),
+                                    [&id](const NamedMount& mount) { return mount.id == id; });
+    return found == project.mounts.end() ? nullptr : &*found;
+}
+
+const PlacedPost* find_post(const Project& project, const std::string& id) {
+    const auto found = std::find_if(project.posts.begin(), project.posts.end(),
+                                    [&id](const PlacedPost& post) { return post.id == id; });
+    return found == project.posts.end() ? nullptr : &*found;
+}
 
 Project project_of(const BaseDetail& detail) {
     Project project;
@@ -148,6 +172,7 @@ BaseDetail detail_of(const Project& project, const PlacedPost& post) {
     detail.loads = project.loads;
     detail.basis = project.basis;
     give_rail(detail, project, post);
+    turn_loads_to_rails(detail, project, post);
     if (!is_lone_detail(project)) detail.project = project.name;
     return detail;
 }

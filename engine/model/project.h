@@ -52,6 +52,10 @@ struct Project {
 
 inline constexpr std::size_t most_posts = 200;
 
+/// nullptr where none has the id.
+[[nodiscard]] const NamedMount* find_mount(const Project& project, const std::string& id);
+[[nodiscard]] const PlacedPost* find_post(const Project& project, const std::string& id);
+
 /// The detail as a project of one post at the origin.
 [[nodiscard]] Project project_of(const BaseDetail& detail);
 /// Whether a detail can say all of it: one post at the origin, no guard line.

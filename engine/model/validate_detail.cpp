@@ -2,6 +2,7 @@
 #include "model/problem_list.h"
 #include "model/validate.h"
 #include "model/validate_framing.h"
+#include "model/validate_metal.h"
 #include "model/validate_remarks.h"
 #include "model/validate_weld.h"
 
@@ -15,6 +16,8 @@ namespace {
 using format::phrase;
 using format::verbatim;
 
+constexpr double largest_post_in = 48.0, largest_wall_in = 12.0;
+
 void check_guard(ProblemList& problems, const BaseDetail& detail) {
     problems.at("guard").positive(phrase("height (in)"), detail.guard.height_in, 240.0);
     const Guard& guard = detail.guard;
@@ -23,32 +26,11 @@ void check_guard(ProblemList& problems, const BaseDetail& detail) {
     problems.between(phrase("plate below surface (in)"), on_deck(detail).plate_below_surface_in, 0.0, 48.0);
 }
 
-void check_tube(ProblemList& problems, double width_in, double depth_in, double wall_in) {
-    problems.positive(phrase("width (in)"), width_in, 48.0);
-    problems.positive(phrase("depth (in)"), depth_in, 48.0);
-    problems.positive(phrase("wall (in)"), wall_in, 12.0);
-    if (!(wall_in < 0.5 * std::min(width_in, depth_in))) {
-        problems.add(phrase("the wall is not thinner than half the tube"),
-                     phrase("a wall below {} in", brief(0.5 * std::min(width_in, depth_in))),
-                     phrase("{} in", brief(wall_in)));
-    }
-}
-
-void check_certificate(ProblemList& problems, const std::optional<Certificate>& certificate) {
-    if (!certificate) return;
-    problems.at("post/certificate").positive(phrase("yield (psi)"), certificate->yield_psi, 3e5);
-    problems.positive(phrase("ultimate (psi)"), certificate->ultimate_psi, 3e5);
-    if (certificate->yield_psi > certificate->ultimate_psi)
-        problems.add(phrase("the yield is more than the ultimate strength"), phrase("a yield no more than ultimate"));
-    if (certificate->source.empty())
-        problems.add(phrase("the certificate has no source"), phrase("where the strengths come from"));
-}
-
 /// The stub fits into the tube, and the tube covers enough of it to hold.
 void check_stub(ProblemList& problems, const Stub& stub, const Footprint& tube) {
     problems.at("post/stub");
     if (stub.wall_in != 0.0) {
-        check_tube(problems, stub.width_in, stub.depth_in, stub.wall_in);
+        check_tube(problems, stub.width_in, stub.depth_in, stub.wall_in, largest_post_in, largest_wall_in);
     } else {
         problems.positive(phrase("width (in)"), stub.width_in, 48.0);
         problems.positive(phrase("depth (in)"), stub.depth_in, 48.0);
@@ -72,14 +54,14 @@ void check_stub(ProblemList& problems, const Stub& stub, const Footprint& tube) 
 }
 
 void check(ProblemList& problems, const RectangularTube& tube) {
-    check_tube(problems.at("post"), tube.width_in, tube.depth_in, tube.wall_in);
-    check_certificate(problems, tube.certificate);
+    check_tube(problems.at("post"), tube.width_in, tube.depth_in, tube.wall_in, largest_post_in, largest_wall_in);
+    if (tube.certificate) check_certificate(problems.at("post/certificate"), *tube.certificate);
     if (tube.stub) check_stub(problems, *tube.stub, shaft(tube));
 }
 
 void check(ProblemList& problems, const RoundTube& tube) {
-    check_tube(problems.at("post"), tube.diameter_in, tube.diameter_in, tube.wall_in);
-    check_certificate(problems, tube.certificate);
+    check_tube(problems.at("post"), tube.diameter_in, tube.diameter_in, tube.wall_in, largest_post_in, largest_wall_in);
+    if (tube.certificate) check_certificate(problems.at("post/certificate"), *tube.certificate);
     if (!tube.stub) return;
     check_stub(problems, *tube.stub, shaft(tube));
     if (tube.stub->width_in != tube.stub->depth_in)
@@ -103,7 +85,7 @@ void check(ProblemList& problems, const WoodPost& post) {
     problems.at("post").positive(phrase("width (in)"), post.width_in, 48.0);
     problems.positive(phrase("depth (in)"), post.depth_in, 48.0);
     const Shoe& shoe = post.shoe;
-    check_tube(problems.at("post/shoe"), shoe.width_in, shoe.depth_in, shoe.wall_in);
+    check_tube(problems.at("post/shoe"), shoe.width_in, shoe.depth_in, shoe.wall_in, largest_post_in, largest_wall_in);
     problems.positive(phrase("height (in)"), shoe.height_in, 120.0);
     if (shoe.allowable_moment_lb_in)
         problems.positive(phrase("allowable moment (lb in)"), *shoe.allowable_moment_lb_in, 1e7);

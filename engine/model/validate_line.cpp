@@ -1,11 +1,14 @@
 #include "model/validate_line.h"
 
 #include "model/line_geometry.h"
+#include "model/validate_metal.h"
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 #include <set>
+#include <utility>
 
 namespace toehold::model {
 namespace {
@@ -15,8 +18,17 @@ using format::verbatim;
 
 constexpr double largest_rail_in = 24.0;
 constexpr double largest_rail_force_lb = 1e6;
+constexpr double stiffest_connection_lb_per_in = 1e9;
+constexpr double degrees_per_rad = 180.0 / std::numbers::pi;
 
 std::string line_path(const GuardLine& line) { return "guard-lines/guard-line[" + line.id + "]"; }
+
+std::vector<std::string> ids_of_posts(const Project& project) {
+    std::vector<std::string> ids;
+    ids.reserve(project.posts.size());
+    for (const PlacedPost& post : project.posts) ids.push_back(post.id);
+    return ids;
+}
 
 /// Whether every post of the line is there, so that its geometry can be looked at.
 bool check_line_posts(ProblemList& problems, const Project& project, const GuardLine& line) {
@@ -25,21 +37,18 @@ bool check_line_posts(ProblemList& problems, const Project& project, const Guard
         problems.add(phrase("a guard line has fewer than two posts"), phrase("two posts or more"));
     bool all_there = line.posts.size() >= 2;
     for (const std::string& id : line.posts) {
-        const bool there = std::any_of(project.posts.begin(), project.posts.end(),
-                                       [&id](const PlacedPost& post) { return post.id == id; });
+        const bool there = find_post(project, id) != nullptr;
         if (!there)
-            problems.add(phrase("no post has this id"), phrase("the id of a post of this project"), verbatim(id));
+            problems.add(phrase("no post has this id"),
+                         these_or(ids_of_posts(project), phrase("the id of a post of this project")), verbatim(id));
         all_there = all_there && there;
     }
     return all_there;
 }
 
 void check_slopes(ProblemList& problems, const Project& project, const GuardLine& line) {
-    constexpr double degrees_per_rad = 180.0 / std::numbers::pi;
-    for (std::size_t index = 1; index < line.posts.size(); ++index) {
-        GuardLine pair;
-        pair.posts = {line.posts[index - 1], line.posts[index]};
-        const Span span = spans_of(project, pair).front();
+    for (const Span& span : spans_of(project, line)) {
+        if (span.from.empty() || span.to.empty()) continue;
         const double slope_deg = degrees_per_rad * slope_rad(span);
         if (span.rise_in == 0.0 || slope_deg <= steepest_rail_deg) continue;
         problems.at(line_path(line))
@@ -50,14 +59,18 @@ void check_slopes(ProblemList& problems, const Project& project, const GuardLine
     }
 }
 
-void check_once_each(ProblemList& problems, const GuardLine& line) {
+/// Whether the rail passes no post twice.
+bool check_once_each(ProblemList& problems, const GuardLine& line) {
     std::set<std::string> seen;
+    bool once = true;
     for (const std::string& id : line.posts) {
         if (seen.insert(id).second) continue;
+        once = false;
         problems.at(line_path(line))
             .add(phrase("a rail passes the same post twice"),
                  phrase("each post once; a rail that closes on itself as two lines"), verbatim(id));
     }
+    return once;
 }
 
 void check_spacing(ProblemList& problems, const Project& project, const GuardLine& line) {
@@ -71,13 +84,51 @@ void check_spacing(ProblemList& problems, const Project& project, const GuardLin
     }
 }
 
+/// Whether the rail never turns back on itself.
+bool check_turns(ProblemList& problems, const Project& project, const GuardLine& line) {
+    const std::vector<double> turns = turns_rad(project, line);
+    bool goes_on = true;
+    for (std::size_t post = 0; post < turns.size(); ++post) {
+        const double turn_deg = degrees_per_rad * std::abs(turns[post]);
+        if (turn_deg <= sharpest_turn_deg) continue;
+        goes_on = false;
+        problems.at(line_path(line))
+            .add(phrase("the rail turns back on itself at post {}", line.posts[post]),
+                 phrase("posts in the order the rail passes them, a turn of at most {} degrees at each",
+                        brief(sharpest_turn_deg)),
+                 phrase("a turn of {} degrees", brief(turn_deg)));
+    }
+    return goes_on;
+}
+
+/// A post that the rail passes faces out from one of its two sides there.
+void check_not_along(ProblemList& problems, const Project& project, const GuardLine& line) {
+    const std::vector<Span> spans = spans_of(project, line);
+    for (std::size_t post = 1; post + 1 < line.posts.size(); ++post) {
+        const std::string& id = line.posts[post];
+        const PostFacing facing = find_post(project, id)->facing;
+        const Position out = outward(facing);
+        double square = 0.0;
+        for (const Span& span : spans) {
+            if (span.from != id && span.to != id) continue;
+            square = std::max(square,
+                              std::abs(std::cos(span.heading_rad) * out.y_in - std::sin(span.heading_rad) * out.x_in));
+        }
+        constexpr double nearly_along = 0.5;  // within 30 degrees
+        if (square >= nearly_along) continue;
+        problems.at("posts/post-at[" + id + "]")
+            .add(phrase("the post faces along rail {}, which passes it", line.id),
+                 phrase("a post that faces outward, away from the walking surface"),
+                 verbatim(std::string(word(facing))));
+    }
+}
+
 /// Which side of the rail each post's outward lies on: all on one. A post that faces along the rail takes no side.
 void check_facing(ProblemList& problems, const Project& project, const GuardLine& line) {
     const std::vector<Span> spans = spans_of(project, line);
     double first_side = 0.0;
     for (const std::string& id : line.posts) {
-        const auto post = std::find_if(project.posts.begin(), project.posts.end(),
-                                       [&id](const PlacedPost& one) { return one.id == id; });
+        const PlacedPost* const post = find_post(project, id);
         const Position out = outward(post->facing);
         double along_x = 0.0, along_y = 0.0;
         for (const Span& span : spans) {
@@ -131,37 +182,17 @@ void check_splices(ProblemList& problems, const Project& project, const GuardLin
     }
 }
 
-void check_rail_tube(ProblemList& problems, double width_in, double depth_in, double wall_in) {
-    problems.positive(phrase("width (in)"), width_in, largest_rail_in);
-    problems.positive(phrase("depth (in)"), depth_in, largest_rail_in);
-    problems.positive(phrase("wall (in)"), wall_in, largest_rail_in);
-    if (!(wall_in < 0.5 * std::min(width_in, depth_in)))
-        problems.add(phrase("the wall is not thinner than half the tube"),
-                     phrase("a wall below {} in", brief(0.5 * std::min(width_in, depth_in))),
-                     phrase("{} in", brief(wall_in)));
-}
-
-void check_rail_certificate(ProblemList& problems, const std::optional<Certificate>& certificate) {
-    if (!certificate) return;
-    problems.positive(phrase("yield (psi)"), certificate->yield_psi, 3e5);
-    problems.positive(phrase("ultimate (psi)"), certificate->ultimate_psi, 3e5);
-    if (certificate->yield_psi > certificate->ultimate_psi)
-        problems.add(phrase("the yield is more than the ultimate strength"), phrase("a yield no more than ultimate"));
-    if (certificate->source.empty())
-        problems.add(phrase("the certificate has no source"), phrase("where the strengths come from"));
-}
-
 struct CheckRailSection {
     ProblemList& problems;
 
     void operator()(const RectangularTube& tube) const {
-        check_rail_tube(problems, tube.width_in, tube.depth_in, tube.wall_in);
-        check_rail_certificate(problems, tube.certificate);
+        check_tube(problems, tube.width_in, tube.depth_in, tube.wall_in, largest_rail_in, largest_rail_in);
+        if (tube.certificate) check_certificate(problems, *tube.certificate);
         no_stub(tube.stub.has_value());
     }
     void operator()(const RoundTube& tube) const {
-        check_rail_tube(problems, tube.diameter_in, tube.diameter_in, tube.wall_in);
-        check_rail_certificate(problems, tube.certificate);
+        check_tube(problems, tube.diameter_in, tube.diameter_in, tube.wall_in, largest_rail_in, largest_rail_in);
+        if (tube.certificate) check_certificate(problems, *tube.certificate);
         no_stub(tube.stub.has_value());
     }
     void operator()(const SolidBar& bar) const {
@@ -185,7 +216,8 @@ void check_rail_connection(ProblemList& problems, const RailConnection& connecti
     problems.between(phrase("along (lb)"), connection.along_lb, 0.0, largest_rail_force_lb);
     problems.between(phrase("vertical (lb)"), connection.vertical_lb, 0.0, largest_rail_force_lb);
     if (connection.stiffness_lb_per_in)
-        problems.positive(phrase("stiffness (lb/in)"), *connection.stiffness_lb_per_in, 1e9);
+        problems.between(phrase("stiffness (lb/in)"), *connection.stiffness_lb_per_in, softest_connection_lb_per_in,
+                         stiffest_connection_lb_per_in);
     const bool has_value = connection.across_lb > 0.0 || connection.along_lb > 0.0 || connection.vertical_lb > 0.0;
     if (has_value && connection.report.empty())
         problems.add(phrase("the connection's allowable forces need their source"),
@@ -224,15 +256,34 @@ void check_parts(ProblemList& problems, const GuardLine& line) {
 }
 
 void check_rail_geometry(ProblemList& problems, const Project& project, const GuardLine& line) {
-    check_once_each(problems, line);
+    const bool once = check_once_each(problems, line);
     check_spacing(problems, project, line);
-    check_facing(problems, project, line);
+    check_not_along(problems, project, line);
+    // Where it turns back its two sides change places.
+    if (once && check_turns(problems, project, line)) check_facing(problems, project, line);
     check_splices(problems, project, line);
+}
+
+/// Whether two lines have a stretch between the same two posts: its length would count twice.
+void check_each_stretch_once(ProblemList& problems, const Project& project) {
+    std::map<std::pair<std::string, std::string>, std::string> line_of;
+    for (const GuardLine& line : project.guard_lines) {
+        for (std::size_t post = 1; post < line.posts.size(); ++post) {
+            const auto [less, more] = std::minmax(line.posts[post - 1], line.posts[post]);
+            const auto [found, fresh] = line_of.try_emplace({less, more}, line.id);
+            if (fresh || found->second == line.id) continue;
+            problems.at(line_path(line))
+                .add(phrase("the rail from post {} to post {} is in line {} too", line.posts[post - 1],
+                            line.posts[post], found->second),
+                     phrase("each stretch of rail in one line"));
+        }
+    }
 }
 
 }  // namespace
 
 void check_guard_lines(ProblemList& problems, const Project& project) {
+    check_each_stretch_once(problems, project);
     for (const GuardLine& line : project.guard_lines) {
         const bool all_there = check_line_posts(problems, project, line);
         check_parts(problems, line);

@@ -17,5 +17,9 @@ inline constexpr double least_reach_in = 1.0;
 inline constexpr double closest_splice_in = 1.0;
 /// The steepest rail of a line, above the level.
 inline constexpr double steepest_rail_deg = 50.0;
+/// A rail that turns by more at a post lies beside itself: ours.
+inline constexpr double sharpest_turn_deg = 150.0;
+/// A push of 200 lb moves a rail on a softer connection by feet: ours.
+inline constexpr double softest_connection_lb_per_in = 10.0;
 
 }  // namespace toehold::model

@@ -17,12 +17,6 @@
 namespace toehold::paper {
 namespace {
 
-std::string sheet_file(const Sheet& sheet, std::string_view ending, const std::string& title, const Issue& issue) {
-    if (ending == "svg") return svg(sheet);
-    if (ending == "png") return png(sheet);
-    return pdf({{title, "", issue.program, issue.date}, {sheet}, {}});
-}
-
 drawing::Scene drawn(Kind kind, const drawing::Subject& subject) {
     if (kind == Kind::plan) return drawing::plan(subject, {});
     if (kind == Kind::section) return drawing::section(subject, drawing::section_plane(subject.detail, {}));
@@ -42,6 +36,12 @@ Sheet single_drawing(Kind kind, const review::Review& review, const Issue& issue
 }
 
 }  // namespace
+
+std::string sheet_file(const Sheet& sheet, std::string_view ending, const std::string& title, const Issue& issue) {
+    if (ending == "svg") return svg(sheet);
+    if (ending == "png") return png(sheet);
+    return pdf({{title, "", issue.program, issue.date}, {sheet}, {}});
+}
 
 std::vector<std::string> endings(Kind kind) {
     switch (kind) {

@@ -12,6 +12,7 @@ struct Review;
 namespace toehold::paper {
 
 struct Issue;
+struct Sheet;
 
 enum class Kind {
     report,        ///< calculation report: pdf
@@ -37,5 +38,9 @@ enum class Kind {
 /// Day in the local calendar, ISO 8601; of SOURCE_DATE_EPOCH (UTC) where that is set, so that a build may repeat
 /// itself.
 [[nodiscard]] std::string today();
+
+/// Bytes of one sheet: `svg`, `png`, else `pdf` under this title.
+[[nodiscard]] std::string sheet_file(const Sheet& sheet, std::string_view ending, const std::string& title,
+                                     const Issue& issue);
 
 }  // namespace toehold::paper

@@ -48,8 +48,7 @@ std::optional<FirstFailure> worst_of(const std::vector<CheckResult>& results, St
 }
 
 std::optional<FirstFailure> first_of_one_duration(const catalog::Resolved& resolved, const demand::Demand& demand,
-                                                  States states) {
-    checks::Prepared prepared;
+                                                  States states, checks::Prepared& prepared) {
     const checks::CheckInput input{resolved, demand, &prepared};
     for (const checks::Check& check : checks::registered_checks()) {
         const auto results = states == States::sampled ? checks::run_at_least(check, input) : checks::run(check, input);
@@ -61,14 +60,15 @@ std::optional<FirstFailure> first_of_one_duration(const catalog::Resolved& resol
 }  // namespace
 
 std::optional<FirstFailure> first_failure(const catalog::Resolved& resolved, const demand::Demand& demand,
-                                          States states) {
+                                          States states, checks::Prepared* prepared) {
     const std::vector<demand::LoadDuration> durations = demand::durations(demand);
     for (const demand::LoadDuration duration : durations) {
         catalog::Resolved for_these = resolved;
         for_these.detail.basis = demand::for_duration(resolved.detail.basis, duration);
+        checks::Prepared own;
         auto failure = durations.size() == 1
-                           ? first_of_one_duration(for_these, demand, states)
-                           : first_of_one_duration(for_these, demand::of_duration(demand, duration), states);
+                           ? first_of_one_duration(for_these, demand, states, prepared != nullptr ? *prepared : own)
+                           : first_of_one_duration(for_these, demand::of_duration(demand, duration), states, own);
         if (failure) return failure;
     }
     return std::nullopt;

@@ -6,6 +6,10 @@
 #include <optional>
 #include <string>
 
+namespace toehold::checks {
+class Prepared;
+}
+
 namespace toehold::catalog {
 struct Resolved;
 }
@@ -40,8 +44,10 @@ struct FirstFailure {
 /// Why a failure under some states is one under all: nearly every check takes the largest of one quantity over the
 /// states, so its ratio under more states is no smaller. The few of which that is not so say in `checks/at_least.h`
 /// what is so of them, and that is asked in their place. A force that meets no capacity at all counts from 1 (lb, psi,
-/// lb in) on, so that it is no noise of the mesh.
+/// lb in) on, so that it is no noise of the mesh. `prepared`: what the checks found of this demand before; nullptr:
+/// nothing is shared.
 [[nodiscard]] std::optional<FirstFailure> first_failure(const catalog::Resolved& resolved, const demand::Demand& demand,
-                                                        States states = States::all);
+                                                        States states = States::all,
+                                                        checks::Prepared* prepared = nullptr);
 
 }  // namespace toehold::review

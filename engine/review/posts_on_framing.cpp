@@ -15,13 +15,12 @@ double part_of_push(const catalog::Resolved& resolved) {
 
 }  // namespace
 
-Review PostsOnFraming::review(std::size_t post, const catalog::Resolved& resolved, demand::Outcome outcome) const {
-    if (outcome.demand) {
-        const std::vector<demand::Neighbor> others = others_of(post, *outcome.demand);
-        const std::vector<demand::Neighbor> sharers = sharers_of(post, resolved, *outcome.demand);
-        outcome.demand = demand::acting_together(*outcome.demand, others, sharers);
-    }
-    return evaluate(resolved, std::move(outcome), input_sha256_);
+Review PostsOnFraming::review(std::size_t post, const catalog::Resolved& resolved, const demand::Outcome& own) const {
+    if (!own.demand) return evaluate(resolved, own, input_sha256_);
+    demand::Outcome together;
+    together.demand =
+        demand::acting_together(*own.demand, others_of(post, *own.demand), sharers_of(post, resolved, *own.demand));
+    return evaluate(resolved, std::move(together), input_sha256_);
 }
 
 /// The other post's demand as this one, of which `of_own` is the demand, sees it.

@@ -19,8 +19,8 @@ class PostsOnFraming {
         : project_(project), posts_(posts), outcomes_(outcomes), input_sha256_(input_sha256) {}
 
     [[nodiscard]] const catalog::Resolved& resolved(std::size_t post) const { return posts_[post].resolved; }
-    /// The post of this number as `resolved`, whose demand is `outcome`, beside the others.
-    [[nodiscard]] Review review(std::size_t post, const catalog::Resolved& resolved, demand::Outcome outcome) const;
+    /// The post of this number as `resolved`, whose own demand is `own`, beside the others.
+    [[nodiscard]] Review review(std::size_t post, const catalog::Resolved& resolved, const demand::Outcome& own) const;
 
   private:
     [[nodiscard]] demand::Neighbor neighbor(std::size_t post, const demand::Demand& of_own, std::size_t other) const;

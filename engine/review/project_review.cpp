@@ -1,12 +1,15 @@
 #include "review/project_review.h"
 
 #include "demand/framing/together.h"
+#include "demand/kept.h"
 #include "model/line_geometry.h"
 #include "model/member.h"
+#include "review/line/project_words.h"
 #include "review/line/review_line.h"
 #include "review/posts_on_framing.h"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 namespace toehold::review {
@@ -75,65 +78,6 @@ bool any_together(const std::vector<demand::Outcome>& outcomes) {
     });
 }
 
-bool face_different_ways(const std::vector<PostReview>& posts) {
-    return std::any_of(posts.begin(), posts.end(),
-                       [&](const PostReview& one) { return one.post.facing != posts.front().post.facing; });
-}
-
-std::vector<format::Phrase> assumptions_of(const ProjectReview& review) {
-    if (review.posts.size() < 2) return {};
-    if (review.shared.empty())
-        return {phrase("No two posts load the same framing member: each is reviewed by itself.")};
-    std::vector<format::Phrase> all;
-    if (review.pushes_together) {
-        all.push_back(phrase(
-            "A load along the rail acts on all posts at once, in one direction: framing that posts share is checked "
-            "for the load on the post alone, on all posts, and on those posts that make each force larger. Along a "
-            "member the largest forces of each post are added even where they stand apart, which is conservative."));
-    }
-    if (review.pushes_together && face_different_ways(review.posts)) {
-        all.push_back(
-            phrase("Posts that face different ways are taken as pushed the same way in plan, and as pushed the "
-                   "same way as each faces; the worse counts."));
-    }
-    const std::string clause = model::clause(model::building_code(review.posts.front().review.resolved.detail.basis),
-                                             model::Provision::concentrated_guard_load);
-    all.push_back(
-        phrase("The concentrated load stands at one post at a time, so that loads of other posts are not added to it "
-               "({}). A load stated by the user is taken as one post's own.",
-               Citation{clause}));
-    if (std::any_of(review.lines.begin(), review.lines.end(), [](const LineReview& line) { return line.sharing; }))
-        all.push_back(phrase(
-            "Where a rail shares the concentrated load, what it keeps from a post stands on one of the two beside "
-            "it at the same time: framing that both load is checked for that too."));
-    all.push_back(phrase("Anchor tension, bearing and movement of the guard's top count the post's own loads alone."));
-    return all;
-}
-
-/// Which posts take half of the rail beside them since nothing says more, and which are given less than that.
-std::vector<format::Phrase> assumptions_of_rail(const model::Project& project) {
-    std::string by_spans, given_less;
-    for (const model::PlacedPost& post : project.posts) {
-        const std::optional<model::RailLength> rail = model::rail_length(project, post);
-        const std::optional<double> half_in = model::half_spans_in(project, post.id);
-        if (!rail || !half_in) continue;
-        const auto add = [&post](std::string& ids) { ids += (ids.empty() ? "" : ", ") + post.id; };
-        constexpr double nothing_in = 1e-6;
-        if (rail->from == model::RailLength::From::spans) add(by_spans);
-        if (rail->from == model::RailLength::From::post && rail->length_in < *half_in - nothing_in) add(given_less);
-    }
-    std::vector<format::Phrase> all;
-    if (!by_spans.empty())
-        all.push_back(
-            phrase("A load along the rail is taken on half of the spans beside each post where that is more "
-                   "than the project's loads say: {}.",
-                   format::verbatim(by_spans)));
-    if (!given_less.empty())
-        all.push_back(phrase("The length of rail given for these posts is less than half of the spans beside them: {}.",
-                             format::verbatim(given_less)));
-    return all;
-}
-
 Verdict gravest(const ProjectReview& review) {
     const auto has = [&review](Verdict verdict) {
         return line_with(review.lines, verdict) != nullptr ||
@@ -172,59 +116,111 @@ void add_share_assumption(Review& review) {
                 sharing->factor, sharing->line, Citation{clause})});
 }
 
+/// What a post comes to with no neighbor counted on.
+struct Lone {
+    Verdict verdict = Verdict::incomplete;
+    Governing governing;
+};
+
+Lone lone(std::size_t post, const LoadsOfLines& loads, const PostsOnFraming& posts, const Review& counted,
+          demand::Kept& kept) {
+    if (loads.counted == loads.lone) return {counted.verdict, counted.governing};
+    catalog::Resolved alone = posts.resolved(post);
+    alone.detail.loads.sharing.reset();
+    if (loads.lone != 1.0) alone.detail.loads.sharing = model::Sharing{loads.lone, loads.line};
+    const Review review = posts.review(post, alone, demand::find_demand(alone, demand::Sampling::whole(), &kept));
+    return {review.verdict, review.governing};
+}
+
 /// What each post that shares would come to by itself, and what length of rail each was reviewed for.
-void add_posts_alone(LineReview& line, const SolvedLine& solved, const std::vector<SolvedLine>& lines,
-                     const PostsOnFraming& posts) {
-    for (std::size_t index = 0; index < solved.posts.size(); ++index) {
-        const std::size_t post = solved.posts[index];
-        const catalog::Resolved& counted = posts.resolved(post);
-        PostShare& share = line.posts[index];
-        share.reviewed_in = model::tributary_length_in(counted.detail.guard, counted.detail.loads).value_or(0.0);
-        if (!line.sharing || !solved.demand) continue;
-        const LoadsOfLines loads = loads_of_lines(lines, post);
-        catalog::Resolved alone = counted;
-        alone.detail.loads.sharing.reset();
-        if (loads.lone != 1.0) alone.detail.loads.sharing = model::Sharing{loads.lone, loads.line};
-        const Review review = posts.review(post, alone, demand::find_demand(alone));
-        share.lone_verdict = review.verdict;
-        share.lone = review.governing;
+void add_posts_alone(ProjectReview& result, const std::vector<SolvedLine>& solved, const PostsOnFraming& posts,
+                     demand::Kept& kept, const Stop& stopped) {
+    std::map<std::size_t, Lone> known;  // found once, however many lines a post is in
+    for (std::size_t number = 0; number < solved.size(); ++number) {
+        LineReview& line = result.lines[number];
+        for (std::size_t index = 0; index < line.posts.size(); ++index) {
+            const std::size_t post = solved[number].posts[index];
+            const model::BaseDetail& counted = posts.resolved(post).detail;
+            PostShare& share = line.posts[index];
+            share.reviewed_in = model::tributary_length_in(counted.guard, counted.loads).value_or(0.0);
+            if (!line.sharing || !solved[number].demand) continue;
+            if (stopped()) return;
+            const auto [place, fresh] = known.try_emplace(post);
+            if (fresh) place->second = lone(post, loads_of_lines(solved, post), posts, result.posts[post].review, kept);
+            share.lone_verdict = place->second.verdict;
+            share.lone = place->second.governing;
+        }
     }
 }
+
+/// Tells how far the review is, and hears whether it is still wanted.
+class Way {
+  public:
+    Way(const ProjectWatch& watch, std::size_t posts) : watch_(watch) { far_.posts = posts; }
+    [[nodiscard]] bool stopped() const { return watch_.stop && watch_.stop(); }
+    void forces_found() {
+        ++far_.forces;
+        tell();
+    }
+    void checked(const PostReview& post) {
+        ++far_.checks;
+        far_.reviewed = &post;
+        tell();
+    }
+
+  private:
+    void tell() const {
+        if (watch_.progress) watch_.progress(far_);
+    }
+    const ProjectWatch& watch_;
+    ProjectProgress far_;
+};
 
 }  // namespace
 
 ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                             const std::string& input_sha256, const std::vector<ResolvedLine>& lines) {
-    const std::vector<SolvedLine> solved = solve_lines(project, posts, lines);
+                             const std::string& input_sha256, const std::vector<ResolvedLine>& lines, bool whole,
+                             const ProjectWatch& watch) {
+    Way way(watch, posts.size());
+    demand::Kept kept;
+    const std::vector<SolvedLine> solved = solve_lines(project, posts, lines, kept);
     const std::vector<ResolvedPost> all = loaded(posts, solved);
     std::vector<demand::Outcome> outcomes;
     outcomes.reserve(all.size());
-    for (const ResolvedPost& post : all) outcomes.push_back(demand::find_demand(post.resolved));
+    for (const ResolvedPost& post : all) {
+        if (way.stopped()) return {};
+        outcomes.push_back(demand::find_demand(post.resolved, demand::Sampling::whole(), &kept));
+        way.forces_found();
+    }
 
     ProjectReview result;
     result.project = project.name;
     result.input_sha256 = input_sha256;
     result.remarks = project.remarks;
+    result.roles = model::count_roles(project);
     result.shared = shared_members(project, all, actions_by(outcomes));
     result.pushes_together = !result.shared.empty() && any_together(outcomes);
     const PostsOnFraming reviewed(project, all, outcomes, input_sha256);
     for (std::size_t index = 0; index < all.size(); ++index) {
+        if (way.stopped()) return {};
         PostReview one;
         one.post = all[index].post;
         one.shares_with = sharing_with(one.post.id, result);
         one.review = reviewed.review(index, all[index].resolved, outcomes[index]);
-        add_assumptions(one.review);
-        add_share_assumption(one.review);
+        if (whole) {
+            add_assumptions(one.review);
+            add_share_assumption(one.review);
+        } else {
+            one.review.check_runs = nullptr;  // nobody asks them any more
+        }
         result.posts.push_back(std::move(one));
+        way.checked(result.posts.back());
     }
-    for (std::size_t number = 0; number < solved.size(); ++number) {
+    for (std::size_t number = 0; number < solved.size(); ++number)
         result.lines.push_back(review_line(project, posts, solved, number));
-        add_posts_alone(result.lines.back(), solved[number], solved, reviewed);
-    }
+    if (whole) add_posts_alone(result, solved, reviewed, kept, [&way] { return way.stopped(); });
     result.verdict = gravest(result);
-    result.assumptions = assumptions_of(result);
-    const std::vector<format::Phrase> of_rail = assumptions_of_rail(project);
-    result.assumptions.insert(result.assumptions.end(), of_rail.begin(), of_rail.end());
+    result.assumptions = assumptions_of_project(project, result);
     return result;
 }
 

@@ -6,6 +6,7 @@
 #include "review/line/line_review.h"
 #include "review/review.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -42,6 +43,7 @@ struct ProjectReview {
     std::string input_sha256;
     Verdict verdict = Verdict::incomplete;    ///< the gravest of the posts' and the lines'
     std::vector<PostReview> posts;            ///< in the project's order
+    std::vector<model::RoleCount> roles;      ///< how many posts stand in a line, at a corner, at an end
     std::vector<LineReview> lines;            ///< of guard, in the project's order
     std::vector<SharedMember> shared;         ///< in the order of members
     bool pushes_together = false;             ///< loads that act on all posts were put on the shared framing together
@@ -49,12 +51,26 @@ struct ProjectReview {
     std::vector<model::Remark> remarks;
 };
 
+/// How far a project's review is, post by post.
+struct ProjectProgress {
+    std::size_t forces = 0, checks = 0;    ///< posts whose forces are found, whose checks have run
+    std::size_t posts = 0;                 ///< all of them
+    const PostReview* reviewed = nullptr;  ///< the post whose checks ran last; nullptr: forces are being found
+};
+/// What is asked and told while a project is reviewed; either may be empty.
+struct ProjectWatch {
+    Stop stop = {};  ///< asked between posts; once true, what comes back is to be thrown away
+    std::function<void(const ProjectProgress&)> progress = {};
+};
+
 /// `posts` are of one project: their framing is one framing, each seen from its own post. `lines`: the guard lines that
 /// have a rail. A post of a line is reviewed under the part of a concentrated push that reaches it where the line
 /// shares, else under the whole; and under the length of rail that continuity gives it where that is more than its
-/// loads say. Throws as `review` does, and std::invalid_argument where a rail is not among `lines`.
+/// loads say. `whole`: with assumptions, the proof factor and what posts that share come to alone (`PostShare::lone`
+/// and `reviewed_in`), each of which costs further reviews; verdicts are the same without. Throws as `review` does, and
+/// std::invalid_argument where a rail is not among `lines`.
 [[nodiscard]] ProjectReview review_project(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                                           const std::string& input_sha256,
-                                           const std::vector<ResolvedLine>& lines = {});
+                                           const std::string& input_sha256, const std::vector<ResolvedLine>& lines = {},
+                                           bool whole = true, const ProjectWatch& watch = {});
 
 }  // namespace toehold::review

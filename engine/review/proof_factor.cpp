@@ -6,8 +6,6 @@
 #include "catalog/resolve.h"
 #include "checks/registry.h"
 #include "demand/by_duration.h"
-#include "demand/envelope.h"
-#include "demand/framing/find_framing.h"
 #include "demand/in_proportion.h"
 #include "demand/loads/code_loads.h"
 #include "review/verdict.h"
@@ -21,7 +19,6 @@ namespace toehold::review {
 namespace {
 
 using demand::Demand;
-using demand::State;
 
 bool is_strength(const checks::CheckResult& result) {
     return result.status != checks::Status::missing_evidence && !is_dimension(result);
@@ -45,7 +42,7 @@ class GrowingCase {
     /// one that has no load path.
     [[nodiscard]] std::optional<checks::CheckResult> worst(const std::set<std::string>& ids, double factor) {
         if (base_.states.empty()) return std::nullopt;
-        const Demand demand = under(factor);
+        const Demand demand = demand::under_push(resolved_, base_, load_case_, factor);
         if (prepared_) {
             prepared_ = prepared_->grown(factor / factor_);
         } else {
@@ -65,20 +62,6 @@ class GrowingCase {
     }
 
   private:
-    [[nodiscard]] Demand under(double factor) const {
-        Demand grown = base_;
-        grown.cases[load_case_].push_lb *= factor;
-        for (State& state : grown.states) state = demand::grown(std::move(state), factor);
-        demand::find_envelopes_again(grown);
-        if (!grown.framing || factor == 1.0) return grown;
-        if (grown.framing->deck) {
-            grown.framing = demand::find_framing(resolved_, grown);
-        } else {
-            for (demand::FramingState& state : grown.framing->states) demand::grow(state, factor);
-        }
-        return grown;
-    }
-
     const catalog::Resolved& resolved_;
     std::size_t load_case_;
     Demand base_;

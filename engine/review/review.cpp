@@ -37,18 +37,19 @@ void add_findings(std::vector<checks::Finding>& findings, const Looked& looked_a
 
 }  // namespace
 
-Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256) {
-    return evaluate(resolved, demand::find_demand(resolved), input_sha256);
+Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256, demand::Kept* kept) {
+    return evaluate(resolved, demand::find_demand(resolved, demand::Sampling::whole(), kept), input_sha256);
 }
 
-Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome, const std::string& input_sha256) {
+Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome, const std::string& input_sha256,
+                checks::Asked asked) {
     Review result;
     result.detail = resolved.detail.name;
     result.input_sha256 = input_sha256;
     result.resolved = resolved;
     add_findings(result.findings, resolved);
     if (outcome.demand) {
-        result.check_runs = std::make_shared<CheckRuns>();
+        result.check_runs = std::make_shared<CheckRuns>(asked);
         result.checks = result.check_runs->run(resolved, *outcome.demand);
         add_findings(result.findings, checks::CheckInput{resolved, *outcome.demand});
         result.load_path = load_path(result.checks);
@@ -64,8 +65,8 @@ Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome, cons
     return result;
 }
 
-Review review(const catalog::Resolved& resolved, const std::string& input_sha256) {
-    Review result = evaluate(resolved, input_sha256);
+Review review(const catalog::Resolved& resolved, const std::string& input_sha256, demand::Kept* kept) {
+    Review result = evaluate(resolved, input_sha256, kept);
     add_assumptions(result);
     return result;
 }

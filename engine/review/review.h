@@ -84,12 +84,16 @@ struct Review {
 using Stop = std::function<bool()>;
 
 /// Throws std::runtime_error only for a fault of the program (a solve that misses equilibrium, a number not finite).
-[[nodiscard]] Review review(const catalog::Resolved& resolved, const std::string& input_sha256);
+/// `kept`: from the details before, and for those after (demand/kept.h); nullptr: nothing is.
+[[nodiscard]] Review review(const catalog::Resolved& resolved, const std::string& input_sha256,
+                            demand::Kept* kept = nullptr);
 /// The same without assumptions and their other choices, each of which runs every check again, and without cautions.
-[[nodiscard]] Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256);
-/// The same where the demand is known already.
+[[nodiscard]] Review evaluate(const catalog::Resolved& resolved, const std::string& input_sha256,
+                              demand::Kept* kept = nullptr);
+/// The same where the demand is known already. Asked for failures alone, what holds may have other numbers than it has
+/// in a review, and nothing can be added to it.
 [[nodiscard]] Review evaluate(const catalog::Resolved& resolved, demand::Outcome outcome,
-                              const std::string& input_sha256);
+                              const std::string& input_sha256, checks::Asked asked = checks::Asked::numbers);
 /// What `evaluate` leaves out, added to its review. A review that was stopped is to be thrown away.
 void add_assumptions(Review& evaluated, const Stop& stop = {});
 

@@ -17,13 +17,13 @@ using checks::CheckResult;
 using checks::Status;
 using demand::LoadDuration;
 
-std::vector<CheckResult> run_all(const catalog::Resolved& resolved, const demand::Demand& demand, LoadDuration duration,
-                                 checks::Prepared& prepared) {
-    catalog::Resolved for_these = resolved;
-    for_these.detail.basis = demand::for_duration(resolved.detail.basis, duration);
+/// The input is of the duration's loads; its basis is not yet.
+std::vector<CheckResult> run_all(const checks::CheckInput& input, LoadDuration duration) {
+    catalog::Resolved for_these = input.resolved;
+    for_these.detail.basis = demand::for_duration(input.resolved.detail.basis, duration);
     std::vector<CheckResult> results;
     for (const checks::Check& check : checks::registered_checks()) {
-        for (CheckResult& result : checks::run(check, {for_these, demand, &prepared}))
+        for (CheckResult& result : checks::run(check, {for_these, input.demand, input.prepared, input.asked}))
             results.push_back(std::move(result));
     }
     return results;
@@ -92,11 +92,11 @@ std::vector<CheckResult> CheckRuns::run(const catalog::Resolved& resolved, const
     if (parts_.empty()) make_parts(demand);
     std::vector<CheckResult> results;
     if (parts_.size() == 1) {
-        results = run_all(resolved, demand, parts_.front().duration, parts_.front().prepared);
+        results = run_all({resolved, demand, &parts_.front().prepared, asked_}, parts_.front().duration);
     } else {
         WorstOfRuns worst;
         for (OfDuration& part : parts_)
-            worst.add(run_all(resolved, part.demand, part.duration, part.prepared), words(part.duration));
+            worst.add(run_all({resolved, part.demand, &part.prepared, asked_}, part.duration), words(part.duration));
         results = worst.take();
     }
     sort_worst_first(results);

@@ -16,6 +16,9 @@ namespace toehold::review {
 /// found in the first run and kept for the others. One thread at a time.
 class CheckRuns {
   public:
+    CheckRuns() = default;
+    explicit CheckRuns(checks::Asked asked) : asked_(asked) {}
+
     /// Sorted worst first. Where the loads last differently long (wind beside the guard's load), every check is run for
     /// the loads of each duration with the factor of that duration, and of each result the worse is kept: not the
     /// largest force but the largest ratio decides. `resolved` and `demand` are the same in every run, the basis apart.
@@ -29,6 +32,7 @@ class CheckRuns {
     };
     void make_parts(const demand::Demand& demand);
 
+    checks::Asked asked_ = checks::Asked::numbers;
     std::vector<OfDuration> parts_;
 };
 

@@ -59,10 +59,11 @@ NodeAnswer probed(const catalog::Resolved& resolved, demand::Kept& kept) {
     const demand::Outcome outcome = demand::find_demand(resolved, demand::Sampling::probe(), &kept);
     if (outcome.overturns) return fails_by({"no-equilibrium", format::phrase("No equilibrium"), {}});
     if (!outcome.demand) return not_possible(outcome.failure);
-    if (const auto surely = review::first_failure(resolved, *outcome.demand, review::States::sampled))
+    checks::Prepared prepared;
+    if (const auto surely = review::first_failure(resolved, *outcome.demand, review::States::sampled, &prepared))
         return fails_by(limit_of(*surely));
     NodeAnswer answer;
-    const auto perhaps = review::first_failure(resolved, *outcome.demand, review::States::all);
+    const auto perhaps = review::first_failure(resolved, *outcome.demand, review::States::all, &prepared);
     answer.holds = !perhaps;
     if (perhaps) answer.limit = limit_of(*perhaps);
     return answer;
@@ -131,10 +132,11 @@ bool RegionSearch::State::answer_all(RefinedGrid& grid, const RegionRun& run) {
 
 void RegionSearch::State::take(RefinedGrid& grid, GridNode node, const NodeAnswer& answer, const RegionRun& run) {
     const std::lock_guard lock(answering);
-    grid.answer(node, answer);
     if (answer.confirmed) {
         open.answer(node, answer);
         certain.answer(node, answer);
+    } else {
+        grid.answer(node, answer);
     }
     if (run.better && Clock::now() - told_at >= between_answers) tell(run);
 }
@@ -200,7 +202,7 @@ bool RegionSearch::is_of(const model::BaseDetail& detail) const {
 
 Region RegionSearch::go_on(const RegionRun& run) {
     State& state = *state_;
-    if (run.better && state.told) run.better(state.shown());
+    if (run.better && state.told && !state.done()) run.better(state.shown());
     while (!state.done() && state.step(run)) ++state.steps_done;
     Region region = state.shown();
     region.stopped = !state.done();

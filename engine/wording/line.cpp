@@ -54,7 +54,29 @@ Phrase incomplete(const review::LineReview& line) {
     return phrase("Guard line {}. Not specified: {}. {}", line.id, what, line.cause->note);
 }
 
+Phrase counted(const model::RoleCount& count) {
+    const std::size_t posts = count.posts;
+    switch (count.role) {
+        case model::PostRole::line:
+            return posts == 1 ? phrase("1 line post") : phrase("{} line posts", posts);
+        case model::PostRole::corner:
+            return posts == 1 ? phrase("1 corner") : phrase("{} corners", posts);
+        case model::PostRole::end:
+            return posts == 1 ? phrase("1 end") : phrase("{} ends", posts);
+        case model::PostRole::lone:
+            break;
+    }
+    return posts == 1 ? phrase("1 post in no line") : phrase("{} posts in no line", posts);
+}
+
 }  // namespace
+
+Phrase role_counts(const std::vector<model::RoleCount>& counts) {
+    Phrase all;
+    for (const model::RoleCount& count : counts)
+        all = all.empty() ? counted(count) : phrase("{}, {}", std::move(all), counted(count));
+    return all;
+}
 
 Phrase role(model::PostRole role) {
     switch (role) {
@@ -82,6 +104,14 @@ Phrase line_title(const review::LineReview& line) {
                                : phrase("Guard line {}: rail jointed at its posts, sharing counted", line.id);
     return line.continuous ? phrase("Guard line {}: continuous rail, sharing not counted", line.id)
                            : phrase("Guard line {}: rail jointed at its posts, sharing not counted", line.id);
+}
+
+Phrase line_proof(const review::LineReview& line) {
+    if (!line.proof) return {};
+    return phrase(
+        "Proof: {} frames of rail and posts solved, in equilibrium to {}; a solve above 10^-7 would stop the "
+        "review.",
+        line.proof->frames, Quantity{line.proof->residual, ""});
 }
 
 Phrase line_reason(const review::LineReview& line) {

@@ -171,11 +171,12 @@ Phrase breaks_first(const study::Prediction& prediction) {
     const study::FirstBreak& first = prediction.first.front();
     const study::TestedLink& link = link_of(prediction, first);
     const Phrase part = model::part_name(link.part);
+    const double low = percent * first.interval.low, high = percent * first.interval.high;
     if (link.yields())
-        return phrase("Most often {}, {}, yields first: in {:.0f}% of the samples.", link_name(link.strength.link),
-                      part, percent * first.share);
-    return phrase("Most often {}, {}, breaks first: in {:.0f}% of the samples.", link_name(link.strength.link), part,
-                  percent * first.share);
+        return phrase("Most often {}, {}, yields first: in {:.0f}% of the samples ({:.1f} to {:.1f}%).",
+                      link_name(link.strength.link), part, percent * first.share, low, high);
+    return phrase("Most often {}, {}, breaks first: in {:.0f}% of the samples ({:.1f} to {:.1f}%).",
+                  link_name(link.strength.link), part, percent * first.share, low, high);
 }
 
 std::vector<Phrase> proof_assumptions(const study::ProofLoad& proof) {

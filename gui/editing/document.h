@@ -18,6 +18,9 @@ struct FileStamp {
     friend bool operator==(const FileStamp&, const FileStamp&) = default;
 };
 
+/// Of the file as it is now; of one that cannot be read, as of none.
+[[nodiscard]] FileStamp stamp_of(const std::filesystem::path& file);
+
 struct Opened {
     std::optional<model::BaseDetail> detail;  ///< absent: `problems` says why
     /// To be told even where there is a detail: it is then as the file has it, and cannot be built or computed so.
@@ -47,13 +50,14 @@ struct Saved {
 [[nodiscard]] bool changed_outside(const std::filesystem::path& file, const FileStamp& stamp);
 
 /// A copy of unsaved work, in a folder of the user's state (XDG_STATE_HOME/toehold/recovery), named for the process and
-/// when it began, so that copies of programs still running are left alone. It is a base detail file with its plate in
-/// it, and can be opened as one.
+/// when it began, so that copies of programs still running are left alone. It is a base detail or project file with its
+/// plates in it, and can be opened as one.
 struct RecoveryCopy {
     std::filesystem::path copy;
     std::filesystem::path of;  ///< the file it is of; empty: never saved
-    std::string name;          ///< of the detail
+    std::string name;          ///< of the detail or project
     std::string written;       ///< local date and time
+    bool project = false;      ///< it is of a project: `open_project_copy` of project_document.h opens it
 };
 /// Empty where the user has no folder of state.
 [[nodiscard]] std::filesystem::path recovery_folder();

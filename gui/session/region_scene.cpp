@@ -37,7 +37,7 @@ Across across_plan(const solving::RegionNews& news, const model::BaseDetail& det
     Across across;
     const model::PlanAxis along = news.along.value_or(model::PlanAxis::x);
     across.upright = along == model::PlanAxis::x;
-    const editing::Extent extent = editing::extent_across(detail, news.dragged, along);
+    const editing::AcrossExtent extent = editing::extent_across(detail, news.dragged, along);
     across.low = extent.low;
     across.high = extent.high;
     return across;

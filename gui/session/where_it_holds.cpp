@@ -1,5 +1,7 @@
 #include "session/where_it_holds.h"
 
+#include "editing/parts/measures.h"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -11,12 +13,8 @@ namespace {
 bool has_extent(const study::Region& region) {
     return std::any_of(region.holds.begin(), region.holds.end(), [](const study::Polygon& piece) {
         if (piece.size() == 2) return !(piece[0] == piece[1]);
-        double twice_in2 = 0.0;
-        for (std::size_t i = 0; i < piece.size(); ++i) {
-            const model::Position &a = piece[i], &b = piece[(i + 1) % piece.size()];
-            twice_in2 += a.x_in * b.y_in - b.x_in * a.y_in;
-        }
-        return std::abs(twice_in2) > 1e-9;
+        constexpr double nothing_in2 = 0.5e-9;
+        return std::abs(editing::signed_area(piece)) > nothing_in2;
     });
 }
 

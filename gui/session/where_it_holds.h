@@ -35,7 +35,7 @@ class WhereItHolds {
     [[nodiscard]] const solving::RegionNews* known() const { return known_.get(); }
     /// Something is asked and its last answer has not come.
     [[nodiscard]] bool waits() const { return waits_; }
-    /// What is shaded and what not yet, for the status line; empty: nothing is asked.
+    /// What is shaded and what not yet, for the status line; empty: nothing is asked, or it cannot be looked for.
     [[nodiscard]] format::Phrase words() const;
     /// The detail when it was asked.
     [[nodiscard]] const model::BaseDetail& detail() const { return detail_; }

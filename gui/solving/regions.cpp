@@ -40,11 +40,10 @@ bool Regions::Begun::look(const model::BaseDetail& detail, const catalog::Catalo
     run.stop = stop;
     run.better = [&](const study::Region& region) {
         news.region = region;
+        news.last = !region.provisional;
         told(news);
     };
-    news.region = last->search.go_on(run);
-    news.last = true;
-    told(news);
+    last->search.go_on(run);  // stopped, nobody waits for what it found
     return true;
 }
 

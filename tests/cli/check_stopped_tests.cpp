@@ -41,7 +41,7 @@ class ManyDetails {
     toehold::test::TemporaryFolder folder_;
 };
 
-/// Ctrl-C once the first review is out, or where nothing comes before the end, after so long.
+/// Ctrl-C a second and a half after the start, whatever stands in the output by then.
 Ran stopped(const std::vector<std::string>& form) {
     const ManyDetails details;
     std::vector<std::string> words{"check", "--jobs", "1", details.path()};

@@ -51,10 +51,16 @@ TEST_CASE("a project's site page has every post, a detail's one", "[process]") {
     CHECK(contains(bad.err, "invalid link"));
 }
 
-TEST_CASE("a project has no report and no letter of its own, which is said", "[process][bad-input]") {
-    const Ran ran = run_toehold({"report", project});
-    CHECK(ran.status == 2);
-    CHECK(contains(ran.err, "is a project; of a project there are: toehold check, bill, site"));
+TEST_CASE("a project has a letter of all posts, and no section, which is said", "[process]") {
+    const TemporaryFolder folder;
+    const std::string letter = (folder.path() / "letter.pdf").string();
+    const Ran ran = run_toehold({"letter", project, "-o", letter});
+    INFO(ran.err);
+    REQUIRE(ran.status == 0);
+    CHECK(bytes_of(letter).starts_with("%PDF"));
+    const Ran section = run_toehold({"draw", "--view", "section", project});
+    CHECK(section.status == 2);
+    CHECK(contains(section.err, "of a project there are: toehold check, report, letter, bill, site"));
 }
 
 TEST_CASE("a project's check gives a schedule by post, as text, JSON and a table", "[process]") {

@@ -22,6 +22,8 @@ review::LineReview made_up(bool sharing) {
     line.rail = line.continuous = true;
     line.sharing = sharing;
     line.push_lb = 200.0;
+    line.load_along = true;
+    line.proof = review::LineProof{9, 3e-12};
     for (int index = 0; index < 3; ++index) {
         review::PostShare post;
         post.post = "P" + std::to_string(index + 1);
@@ -76,6 +78,28 @@ TEST_CASE("Shares stand in the text beside what counts, and what counting would 
         CHECK(contains(text, words));
 }
 
+TEST_CASE("Lengths of rail are said only where a load along it asks for them", "[unit]") {
+    review::LineReview line = made_up(false);
+    CHECK(contains(exporting::line_text(line, {}), "80 in"));  // the head breaks: rail, taken
+    line.load_along = false;
+    const std::string text = exporting::line_text(line, {});
+    CHECK_FALSE(contains(text, "80 in"));
+    CHECK_FALSE(contains(text, "taken"));
+}
+
+TEST_CASE("A line says how many posts it has of each role, and how well its solve balances", "[unit]") {
+    const std::string text = exporting::line_text(made_up(false), {});
+    CHECK(contains(text, "1 line post, 2 ends."));
+    CHECK(contains(text, "Proof: 9 frames"));
+    CHECK(format::english(wording::role_counts(
+              {{model::PostRole::line, 12}, {model::PostRole::corner, 2}, {model::PostRole::end, 2}})) ==
+          "12 line posts, 2 corners, 2 ends");
+    CHECK(wording::role_counts({}).empty());
+    review::ProjectReview all = project(false);
+    all.roles = {{model::PostRole::corner, 1}, {model::PostRole::lone, 2}};
+    CHECK(contains(exporting::project_text(all, {{}, false}, false), "In all: 1 corner, 2 posts in no line."));
+}
+
 TEST_CASE("With sharing the lone result stands beside it", "[unit]") {
     const std::string text = exporting::line_text(made_up(true), {});
     for (const char* words : {"sharing counted", "lone, first", "1.37", "Anchor withdrawal", "Sharing rests on"})
@@ -103,6 +127,10 @@ TEST_CASE("Lines in JSON are keyed for programs", "[unit]") {
     CHECK(line["checks"][0]["id"] == "rail-bending");
     CHECK(line["checks"][0]["part"]["key"] == "rail P1-P2");
     CHECK(line["movement"][0]["limit_in"] == 2.5);
+    CHECK(line["roles"] == Json::parse(R"([{"role": "line", "quantity": 1}, {"role": "end", "quantity": 2}])"));
+    CHECK(line["load_along_rail"] == true);
+    CHECK(line["proof"]["frames"] == 9);
+    CHECK(json["roles"].empty());
     const Json off = Json::parse(exporting::project_json(project(false)));
     CHECK(off["lines"][0]["posts"][0]["lone"].is_null());
 }

@@ -2,6 +2,7 @@
 #include "model/facing.h"
 
 #include "model/line_geometry.h"
+#include "model/lopsided_framing.h"
 #include "model/member.h"
 #include "model/placement.h"
 #include "model/project.h"
@@ -21,45 +22,6 @@ namespace {
 
 constexpr std::array<PostFacing, 4> facings{PostFacing::plus_y, PostFacing::minus_y, PostFacing::plus_x,
                                             PostFacing::minus_x};
-
-/// Nothing of it is symmetric: joists along y, a rim beyond their upper ends, a ledger, and a block each way.
-model::Framing lopsided() {
-    model::Framing all;
-    all.joists =
-        model::Joists{PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -7.0}, {"J2", 9.0}}, -96.0, 6.0};
-    model::Rim rim;
-    rim.id = "R1";
-    rim.at_in = 6.75;
-    rim.from_in = -10.0;
-    rim.to_in = 12.0;
-    rim.width_in = 1.5;
-    rim.depth_in = 9.25;
-    all.rims = {rim};
-    model::JoistSupport ledger;
-    ledger.id = "S1";
-    ledger.kind = model::JoistSupport::Kind::ledger;
-    ledger.at_in = -96.0;
-    all.supports = {ledger};
-    model::Block across;
-    across.id = "B1";
-    across.from_in = -6.25;
-    across.to_in = 8.25;
-    across.across_in = 2.0;
-    across.width_in = 3.5;
-    across.depth_in = 7.25;
-    across.from_end = {"J1", model::ToeNails{0.162, 3.5, 4, 0.0}};
-    across.to_end = {"J2", {}};
-    model::Block outward = across;
-    outward.id = "B2";
-    outward.along = PlanAxis::y;
-    outward.from_in = 3.75;
-    outward.to_in = 6.0;
-    outward.across_in = -3.0;
-    outward.from_end = {"B1", {}};
-    outward.to_end = {"R1", {}};
-    all.blocks = {across, outward};
-    return all;
-}
 
 /// As the post sees a place: how far to its right, and how far outward.
 model::Position seen(model::Position place, PostFacing facing) {
@@ -82,7 +44,7 @@ model::Project project() {
     model::Project all;
     all.name = "turned";
     all.guard.height_in = 42.0;
-    all.framing = lopsided();
+    all.framing = test::lopsided_framing();
     all.mounts = {{"M", model::RectangularTube{2.0, 2.0, 0.125, "steel-a500-b"}, {}}};
     all.posts = {
         {"P1", {1.0, 2.0}, "M"}, {"P2", {4.0, -8.0}, "M"}, {"P3", {-5.0, -16.0}, "M"}, {"P4", {6.0, -32.0}, "M"}};
@@ -106,10 +68,10 @@ model::Project drawn_turned(const model::Project& project, PostFacing sheet) {
 }  // namespace
 
 TEST_CASE("Framing turns as a rigid body, each member where the post sees it", "[property]") {
-    const std::vector<model::Member> before = model::members(lopsided());
+    const std::vector<model::Member> before = model::members(test::lopsided_framing());
     for (const PostFacing facing : facings) {
         CAPTURE(model::word(facing));
-        const std::vector<model::Member> after = model::members(model::turned(lopsided(), facing));
+        const std::vector<model::Member> after = model::members(model::turned(test::lopsided_framing(), facing));
         REQUIRE(before.size() == after.size());
         for (std::size_t i = 0; i < before.size(); ++i) {
             CHECK(after[i].id == before[i].id);
@@ -127,7 +89,7 @@ TEST_CASE("Framing turns as a rigid body, each member where the post sees it", "
 TEST_CASE("A block's ends stay at the members they meet", "[property]") {
     for (const PostFacing facing : facings) {
         CAPTURE(model::word(facing));
-        const model::Framing framing = model::turned(lopsided(), facing);
+        const model::Framing framing = model::turned(test::lopsided_framing(), facing);
         const std::vector<model::Member> members = model::members(framing);
         for (std::size_t block = 0; block < framing.blocks.size(); ++block) {
             for (const bool upper : {false, true}) {
@@ -141,13 +103,13 @@ TEST_CASE("A block's ends stay at the members they meet", "[property]") {
         }
     }
     // By hand: facing -y, B1 from -6 1/4 to 8 1/4 lies from -8 1/4 to 6 1/4 at -2, and ends at J2 first.
-    const model::Block block = model::turned(lopsided(), PostFacing::minus_y).blocks.front();
+    const model::Block block = model::turned(test::lopsided_framing(), PostFacing::minus_y).blocks.front();
     CHECK(block.from_in == -8.25);
     CHECK(block.to_in == 6.25);
     CHECK(block.across_in == -2.0);
     CHECK(block.from_end.joist == "J2");
     // Facing +x, its right is the project's -y and its outward the project's x.
-    const model::Block quarter = model::turned(lopsided(), PostFacing::plus_x).blocks.front();
+    const model::Block quarter = model::turned(test::lopsided_framing(), PostFacing::plus_x).blocks.front();
     CHECK(quarter.along == PlanAxis::y);
     CHECK(quarter.from_in == -6.25);
     CHECK(quarter.across_in == -2.0);
@@ -155,7 +117,7 @@ TEST_CASE("A block's ends stay at the members they meet", "[property]") {
 }
 
 TEST_CASE("Two quarters are a half and four are none", "[property]") {
-    const model::Framing framing = lopsided();
+    const model::Framing framing = test::lopsided_framing();
     const auto quarter = [](const model::Framing& one) { return model::turned(one, PostFacing::minus_x); };
     CHECK(quarter(quarter(framing)) == model::turned(framing, PostFacing::minus_y));
     CHECK(quarter(quarter(quarter(framing))) == model::turned(framing, PostFacing::plus_x));
@@ -164,7 +126,7 @@ TEST_CASE("Two quarters are a half and four are none", "[property]") {
 }
 
 TEST_CASE("Joists with one end not described keep it at its side", "[unit]") {
-    model::Framing framing = lopsided();
+    model::Framing framing = test::lopsided_framing();
     framing.joists->to_in.reset();
     const model::Joists joists = model::turned(framing, PostFacing::minus_y).joists.value();
     CHECK_FALSE(joists.from_in);

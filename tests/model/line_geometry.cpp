@@ -140,3 +140,43 @@ TEST_CASE("A line of posts that are not there is refused aloud", "[bad-input]") 
     CHECK_THROWS_AS(model::spans_of(all, all.guard_lines[1]), std::out_of_range);
     CHECK(model::spans_of(all, {"L3", {"P1"}}).empty());
 }
+
+TEST_CASE("A corner post, and one under a rail that runs askew, do not face their rails", "[unit]") {
+    model::Project all = project();
+    const auto faces = [&all](const char* id) { return model::faces_its_rails(all, *model::find_post(all, id)); };
+    CHECK(faces("P1"));
+    CHECK(faces("P2"));
+    CHECK_FALSE(faces("P3"));  // the corner
+    CHECK_FALSE(faces("P4"));  // its rail runs along +y, where it faces
+    CHECK(faces("P6"));        // in no line
+    all.posts[3].facing = model::PostFacing::plus_x;
+    CHECK(faces("P4"));
+    all.posts[7].at = {60.0, 53.0};  // 2.9 degrees
+    CHECK_FALSE(faces("P7"));
+}
+
+TEST_CASE("Under fewer directions a corner post is pushed square to both of its rails", "[property]") {
+    model::Project all = project();
+    all.loads.directions = model::Directions::across;
+    all.loads.wind.emplace();
+    const auto loads = [&all](const char* id) { return model::detail_of(all, *model::find_post(all, id)).loads; };
+    CHECK(loads("P2").directions == model::Directions::across);
+    CHECK(loads("P3").directions == model::Directions::all_round);
+    CHECK(all.loads.directions == model::Directions::across);
+}
+
+TEST_CASE("The infill's solid part is that of the line, where its wind states none", "[unit]") {
+    model::Project all = project();
+    all.loads.wind.emplace();
+    const auto ratio = [&all] { return model::detail_of(all, all.posts[1]).loads.wind->solid_ratio; };
+    CHECK_FALSE(ratio());
+    all.guard_lines[0].infill = model::Infill{model::InfillKind::pickets, 0.3};
+    CHECK(ratio() == 0.3);
+    all.guard_lines.push_back(all.guard_lines[0]);
+    all.guard_lines.back().infill->solid_ratio = 0.5;
+    CHECK(ratio() == 0.5);
+    all.guard_lines.back().infill.reset();
+    CHECK_FALSE(ratio());  // one of its lines does not say: all of it counts
+    all.loads.wind->solid_ratio = 0.7;
+    CHECK(ratio() == 0.7);
+}

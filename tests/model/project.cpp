@@ -1,6 +1,7 @@
 // A project and the details it stands for.
 #include "model/project.h"
 
+#include "model/lopsided_framing.h"
 #include "model/member.h"
 #include "support/compare.h"
 
@@ -11,44 +12,12 @@ using model::PlanAxis;
 
 namespace {
 
-/// Joists outward at x = -8 and 8, a rim, a ledger, and a block each way.
-model::Framing framing() {
-    model::Framing all;
-    all.joists =
-        model::Joists{PlanAxis::y, 1.5, 9.25, "southern-pine", "no-2", {{"J1", -8.0}, {"J2", 8.0}}, -96.0, 6.0};
-    model::Rim rim;
-    rim.id = "R1";
-    rim.at_in = 6.75;
-    rim.from_in = -9.0;
-    rim.to_in = 9.0;
-    rim.width_in = 1.5;
-    rim.depth_in = 9.25;
-    all.rims = {rim};
-    model::JoistSupport ledger;
-    ledger.id = "S1";
-    ledger.kind = model::JoistSupport::Kind::ledger;
-    ledger.at_in = -96.0;
-    all.supports = {ledger};
-    model::Block across;
-    across.id = "B1";
-    across.from_in = -7.25;
-    across.to_in = 7.25;
-    across.across_in = 2.0;
-    across.width_in = 3.5;
-    across.depth_in = 7.25;
-    model::Block outward = across;
-    outward.id = "B2";
-    outward.along = PlanAxis::y;
-    all.blocks = {across, outward};
-    return all;
-}
-
 model::BaseDetail detail() {
     model::BaseDetail one;
     one.name = "one";
     one.guard.height_in = 42.0;
     one.post = model::RectangularTube{2.0, 2.0, 0.125, "steel-a500-b"};
-    one.framing = framing();
+    one.framing = test::lopsided_framing();
     one.loads.line = model::LineLoad{50.0, 4.0, 0.0};
     one.remarks = {{"", "", "see the letter", "", "", model::Remark::State::open}};
     return one;
@@ -58,8 +27,8 @@ model::BaseDetail detail() {
 
 TEST_CASE("Framing seen from a place is moved by that place and nothing else", "[unit]") {
     const model::Position place{3.0, -5.0};
-    const std::vector<model::Member> before = model::members(framing());
-    const std::vector<model::Member> after = model::members(model::seen_from(framing(), place));
+    const std::vector<model::Member> before = model::members(test::lopsided_framing());
+    const std::vector<model::Member> after = model::members(model::seen_from(test::lopsided_framing(), place));
     REQUIRE(before.size() == after.size());
     for (std::size_t i = 0; i < before.size(); ++i) {
         const bool along_x = before[i].along == PlanAxis::x;
@@ -67,9 +36,9 @@ TEST_CASE("Framing seen from a place is moved by that place and nothing else", "
         CHECK_CLOSE(after[i].to_in, before[i].to_in - (along_x ? 3.0 : -5.0), 1e-15, 1e-12);
         CHECK_CLOSE(after[i].across_in, before[i].across_in - (along_x ? -5.0 : 3.0), 1e-15, 1e-12);
     }
-    CHECK(model::seen_from(framing(), place).supports.front().at_in == -91.0);
-    CHECK(model::seen_from(model::seen_from(framing(), place), {-3.0, 5.0}) == framing());
-    CHECK(model::seen_from(framing(), {}) == framing());
+    CHECK(model::seen_from(test::lopsided_framing(), place).supports.front().at_in == -91.0);
+    CHECK(model::seen_from(model::seen_from(test::lopsided_framing(), place), {-3.0, 5.0}) == test::lopsided_framing());
+    CHECK(model::seen_from(test::lopsided_framing(), {}) == test::lopsided_framing());
 }
 
 TEST_CASE("A lone detail is a project of one post and comes back from it", "[unit]") {
@@ -88,7 +57,7 @@ TEST_CASE("A post of a project has its mount, its place and its own length of ra
     const model::BaseDetail second = model::detail_of(project, project.posts[1]);
     CHECK(second.name == "one, P2");
     CHECK(second.project == "one");
-    CHECK(second.framing == model::seen_from(framing(), {48.0, 0.0}));
+    CHECK(second.framing == model::seen_from(test::lopsided_framing(), {48.0, 0.0}));
     CHECK(second.loads.line->spacing_ft == 2.0);
     CHECK(model::detail_of(project, project.posts[0]).loads.line->spacing_ft == 4.0);
     project.posts[1].mount = "none";

@@ -92,12 +92,37 @@ TEST_CASE("posts of one rail face to one side of it", "[bad-input]") {
                "faces to the other side of rail L1"));
     CHECK(says([](auto& all) { all.posts[3].facing = model::PostFacing::minus_x; }, "posts/post-at[P4]",
                "faces to the other side of rail L1"));
-    // A post that faces along its rail takes no side.
+    CHECK(says([](auto& all) { all.posts[1].facing = model::PostFacing::plus_x; }, "posts/post-at[P2]",
+               "faces along rail L1, which passes it"));
+    // A post at the end that faces along its rail takes no side.
     model::Project all = sound();
     all.posts[0].facing = model::PostFacing::minus_x;
     model::ProblemList list;
     model::check_guard_lines(list, all);
     CHECK(list.take().empty());
+}
+
+TEST_CASE("a rail does not turn back on itself, and no stretch of it is in two lines", "[bad-input]") {
+    const auto last_at = [](model::Position at) {
+        return [at](model::Project& all) {
+            all.posts[3].at = at;
+            all.posts[3].facing = model::PostFacing::minus_y;
+            line_of(all).rail->splices_in.clear();
+        };
+    };
+    CHECK(says(last_at({60.0, 0.0}), line_element, "turns back on itself at post P3"));
+    // 36 in back and 20 in aside: the rail turns by 180 - 29.05 degrees; 21 in aside: by 149.74.
+    CHECK(says(last_at({60.0, -20.0}), line_element, "turns back on itself at post P3"));
+    model::Project all = sound();
+    last_at({60.0, -21.0})(all);
+    model::ProblemList list;
+    model::check_guard_lines(list, all);
+    CHECK(list.take().empty());
+    CHECK(says(
+        [](auto& project) {
+            project.guard_lines.push_back({"L2", {"P3", "P2"}});
+        },
+        "guard-lines/guard-line[L2]", "the rail from post P3 to post P2 is in line L1 too"));
 }
 
 TEST_CASE("splices stand within the line, in order, and not at a post", "[bad-input]") {
@@ -127,7 +152,7 @@ TEST_CASE("sections, connections, walls and infill have values that can be", "[b
     const std::string connection = std::string(rail_element) + "/connection";
     CHECK(says([](auto& all) { line_of(all).rail->connection->report.clear(); }, connection, "need their source"));
     CHECK(says([](auto& all) { line_of(all).rail->connection->along_lb = -1.0; }, connection, "along (lb)"));
-    CHECK(says([](auto& all) { line_of(all).rail->connection->stiffness_lb_per_in = 0.0; }, connection, "stiffness"));
+    CHECK(says([](auto& all) { line_of(all).rail->connection->stiffness_lb_per_in = 9.9; }, connection, "stiffness"));
     CHECK(says(
         [](auto& all) {
             line_of(all).rail->section = model::RoundTube{1.5, 0.8, "steel-a500-b"};

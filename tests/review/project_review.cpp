@@ -4,6 +4,7 @@
 #include "demand/framing/together.h"
 #include "support/compare.h"
 #include "support/shipped.h"
+#include "support/three_posts.h"
 #include "xml/detail/project_file.h"
 
 #include <catch2/catch.hpp>
@@ -18,19 +19,9 @@ namespace {
 namespace fs = std::filesystem;
 const fs::path data = TOEHOLD_DATA_FOLDER;
 
-struct Prepared {
-    model::Project project;
-    std::vector<review::ResolvedPost> posts;
-};
+using Prepared = test::ResolvedPosts;
 
-Prepared prepared(const model::Project& project) {
-    Prepared all{project, {}};
-    for (const model::PlacedPost& post : project.posts) {
-        all.posts.push_back(
-            {post, catalog::resolve(model::detail_of(project, post), test::shipped_catalog()).resolved.value()});
-    }
-    return all;
-}
+Prepared prepared(const model::Project& project) { return test::resolved_posts(project); }
 
 Prepared shipped(const fs::path& file) {
     const xml::ProjectRead read = xml::read_project(data / file);

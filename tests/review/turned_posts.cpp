@@ -5,6 +5,7 @@
 #include "review/project_review.h"
 #include "support/compare.h"
 #include "support/shipped.h"
+#include "support/three_posts.h"
 #include "xml/detail/project_file.h"
 
 #include <catch2/catch.hpp>
@@ -20,20 +21,6 @@ namespace {
 constexpr double across_deck_in = -84.0;  // where the second post stands
 /// 42 in of guard, 1 in of boards and half of the blocks' 7 1/4 in: the push's arm about the blocks' axes.
 constexpr double arm_in = 46.625;
-
-struct OnOneDeck {
-    model::Project project;
-    std::vector<review::ResolvedPost> posts;
-};
-
-OnOneDeck resolved(const model::Project& project) {
-    OnOneDeck all{project, {}};
-    for (const model::PlacedPost& post : project.posts) {
-        all.posts.push_back(
-            {post, catalog::resolve(model::detail_of(project, post), test::shipped_catalog()).resolved.value()});
-    }
-    return all;
-}
 
 /// A post at either edge of the shipped deck, each on its own two blocks; the second faces as said. 50 plf on 4 ft.
 model::Project two_posts(PostFacing second) {
@@ -102,7 +89,7 @@ void check_balance(const demand::Demand& demand, const model::Framing& framing, 
 }  // namespace
 
 TEST_CASE("Posts that face opposite ways load their framing together as statics says", "[closed-form]") {
-    const OnOneDeck deck = resolved(two_posts(PostFacing::minus_y));
+    const test::ResolvedPosts deck = test::resolved_posts(two_posts(PostFacing::minus_y));
     const std::vector<model::Member> members = model::members(deck.project.framing);
     std::vector<demand::Demand> demands;
     for (const review::ResolvedPost& post : deck.posts)
@@ -131,7 +118,7 @@ TEST_CASE("Posts that face opposite ways load their framing together as statics 
 }
 
 TEST_CASE("What a rail keeps from a post stands on the one beside it at the same time", "[closed-form]") {
-    const OnOneDeck deck = resolved(two_posts(PostFacing::minus_y));
+    const test::ResolvedPosts deck = test::resolved_posts(two_posts(PostFacing::minus_y));
     const demand::Demand own = demand::find_demand(deck.posts[0].resolved).demand.value();
     const demand::Demand other = demand::find_demand(deck.posts[1].resolved).demand.value();
     demand::Neighbor beside =
@@ -153,7 +140,7 @@ TEST_CASE("What a rail keeps from a post stands on the one beside it at the same
 }
 
 TEST_CASE("The worst of a turned neighbor is no less than either way it may be pushed", "[property]") {
-    const OnOneDeck deck = resolved(two_posts(PostFacing::minus_y));
+    const test::ResolvedPosts deck = test::resolved_posts(two_posts(PostFacing::minus_y));
     const std::vector<model::Member> members = model::members(deck.project.framing);
     const demand::Demand own = demand::find_demand(deck.posts[0].resolved).demand.value();
     const demand::Demand other = demand::find_demand(deck.posts[1].resolved).demand.value();
@@ -180,8 +167,9 @@ TEST_CASE("Posts that face one way need no turning, and posts of a turned sheet 
         post.at = {-post.at.y_in, post.at.x_in};
         post.facing = PostFacing::minus_x;
     }
-    const review::ProjectReview before = review::review_project(as_drawn, resolved(as_drawn).posts, "digest");
-    const review::ProjectReview after = review::review_project(turned, resolved(turned).posts, "digest");
+    const review::ProjectReview before =
+        review::review_project(as_drawn, test::resolved_posts(as_drawn).posts, "digest");
+    const review::ProjectReview after = review::review_project(turned, test::resolved_posts(turned).posts, "digest");
     REQUIRE(before.pushes_together);
     CHECK(before.verdict == after.verdict);
     for (std::size_t post = 0; post < before.posts.size(); ++post) {
@@ -202,7 +190,7 @@ TEST_CASE("A review says which posts face and which take rail by their spans", "
     project.posts[1].at.x_in = 0.0;
     project.guard_lines = {{"L1", {"P1", "P2"}}};  // 84 in apart: 42 in each, less than the 48 in the loads say
     const auto says = [](const model::Project& of, const std::string& words) {
-        const review::ProjectReview review = review::review_project(of, resolved(of).posts, "digest");
+        const review::ProjectReview review = review::review_project(of, test::resolved_posts(of).posts, "digest");
         return std::any_of(review.assumptions.begin(), review.assumptions.end(), [&](const format::Phrase& one) {
             return format::english(one).find(words) != std::string::npos;
         });

@@ -95,7 +95,7 @@ fs::path Driver::copy_demo(const std::string& name) {
 }
 
 window::DetailFrame& Driver::open(const fs::path& file) {
-    window::DetailFrame* frame = window::application().open(file);
+    auto* frame = dynamic_cast<window::DetailFrame*>(window::application().open(file));
     REQUIRE(frame != nullptr);
     to_front(*frame);
     REQUIRE(checked(*frame));

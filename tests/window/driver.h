@@ -75,7 +75,7 @@ void run_command(window::DetailFrame& frame, int id);
 
 /// The control of that name in the frame; throws where there is none.
 template <class Control>
-Control& control(window::DetailFrame& frame, const wxString& name) {
+Control& control(wxWindow& frame, const wxString& name) {
     auto* found = dynamic_cast<Control*>(wxWindow::FindWindowByName(name, &frame));
     if (found == nullptr) throw std::runtime_error("no control " + name.utf8_string());
     return *found;

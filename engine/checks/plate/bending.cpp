@@ -20,7 +20,6 @@ namespace {
 
 using format::phrase;
 
-using mechanics::PlateSection;
 using mechanics::PlateStrip;
 
 /// The anchor with the largest moment on the section.
@@ -61,12 +60,11 @@ std::optional<Link> link_of(const CheckInput& input, const GoverningStrip& worst
                         phrase("plate bending"));
 }
 
-CheckResult result_of(const CheckInput& input, const GoverningStrip& worst, const PlateBounds& bounds, bool welded) {
-    const model::Plate& plate = on_deck(input.resolved.detail).plate;
-    const catalog::Metal& metal = on_deck(input.resolved).plate_metal;
+/// `per_width_lb`: usable moment per unit of width.
+CheckResult result_of(const CheckInput& input, const PlateNeed& need, const Welding& welding, double per_width_lb) {
+    const GoverningStrip& worst = need.strip;
     const model::Basis& basis = input.resolved.detail.basis;
     const PlateStrip& strip = worst.strip;
-    const Welding welding{welded, weld_filler(input.resolved), plate.thickness_in};
     CheckResult result;
     result.part = part_of(worst);
     result.unit = "lb in";
@@ -78,22 +76,25 @@ CheckResult result_of(const CheckInput& input, const GoverningStrip& worst, cons
     result.note = sentences(sentences(section_rule(*worst.section), rests_on), gussets_not_counted(input.resolved));
     append(result.steps, section_steps(input, *worst.section));
     append(result.steps, strip.anchors.empty() ? bearing_steps(input, strip) : tension_steps(input, strip));
+    const catalog::Metal& metal = on_deck(input.resolved).plate_metal;
     const bool known = take_capacity(result, plate_moment(metal, strip.width_in, welding, basis));
-    append(result.steps, stress_steps(strip, plate.thickness_in));
+    append(result.steps, stress_steps(strip, welding.thickness_in));
     if (!known) return result;
-    const double per_width = plate_moment(metal, 1.0, welding, basis).value;
-    const double needed = moment_needed_lb(strip, bounds, model::plate_strength(basis));
-    result.capacity = needed > 0.0 ? result.demand * per_width / needed : result.capacity;
-    append(result.steps, bound_steps({strip, bounds, per_width, result.capacity}, basis));
+    const double needed = moment_needed_lb(strip, need.bounds, model::plate_strength(basis));
+    result.capacity = needed > 0.0 ? result.demand * per_width_lb / needed : result.capacity;
+    append(result.steps, bound_steps({strip, need.bounds, per_width_lb, result.capacity}, basis));
     conclude(result);
     return result;
 }
 
 std::vector<CheckResult> plate_bending(const CheckInput& input) {
     const PostFoot foot = post_foot(input.resolved.detail.post);
-    const auto needs = plate_needs(input, foot);
+    const Welding welding{foot.welded, weld_filler(input.resolved), on_deck(input.resolved.detail).plate.thickness_in};
+    const double per_width_lb =
+        plate_moment(on_deck(input.resolved).plate_metal, 1.0, welding, input.resolved.detail.basis).value;
+    const auto needs = plate_needs(input, foot, per_width_lb);
     std::vector<CheckResult> results;
-    for (const PlateNeed& need : *needs) results.push_back(result_of(input, need.strip, need.bounds, foot.welded));
+    for (const PlateNeed& need : *needs) results.push_back(result_of(input, need, welding, per_width_lb));
     return results;
 }
 

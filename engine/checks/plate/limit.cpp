@@ -10,6 +10,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <utility>
 
 namespace toehold::checks {
 namespace {
@@ -122,23 +123,24 @@ LineNeed most_needed_of_a_line(const demand::Demand& demand, const PlateGeometry
     return most;
 }
 
-PlateLimit::PlateLimit(const CheckInput& input, const PlateStrips& strips)
+PlateLimit::PlateLimit(const CheckInput& input, const PlateStrips& strips, double good_enough_lb)
     : input_(input),
       strips_(strips),
-      patterns_(mechanics::yield_patterns(strips.geometry.foot, strips.geometry.plate)),
-      fields_(fields_of(input, strips)) {}
+      good_enough_lb_(good_enough_lb),
+      patterns_(mechanics::yield_patterns(strips.geometry.foot, strips.geometry.plate)) {}
 
 std::size_t PlateLimit::worst_state_of_tension() const {
     return most_needed_of_a_line(input_.demand, strips_.geometry, patterns_.lines).state;
 }
 
-double PlateLimit::field_lb(const std::vector<PointLoad>& loads, double pattern_lb, double strip_lb,
-                            double enough_lb) const {
-    if (!fields_ || !(pattern_lb < strip_lb)) return std::numeric_limits<double>::infinity();
-    return fields_->moment_needed_lb(loads, std::max(pattern_lb, enough_lb));
+double PlateLimit::field_lb(const std::vector<PointLoad>& loads, double pattern_lb, double strip_lb, double enough_lb) {
+    if (strip_lb <= good_enough_lb_ || !(pattern_lb < strip_lb)) return std::numeric_limits<double>::infinity();
+    if (!std::exchange(fields_made_, true)) fields_ = fields_of(input_, strips_);
+    if (!fields_) return std::numeric_limits<double>::infinity();
+    return fields_->moment_needed_lb(loads, std::max({pattern_lb, enough_lb, good_enough_lb_}));
 }
 
-PlateBounds PlateLimit::under_tension(const GoverningStrip& strip, double enough_lb) const {
+PlateBounds PlateLimit::under_tension(const GoverningStrip& strip, double enough_lb) {
     const demand::State& state = input_.demand.states.at(strip.state);
     const double strip_lb = strip.strip.intensity_lb();
     std::vector<PointLoad> alone;
@@ -158,7 +160,7 @@ PlateBounds PlateLimit::under_tension(const GoverningStrip& strip, double enough
     return bounds;
 }
 
-PlateBounds PlateLimit::under_bearing(const GoverningStrip& strip) const {
+PlateBounds PlateLimit::under_bearing(const GoverningStrip& strip) {
     const PlateBounds by_strip{std::numeric_limits<double>::infinity(), {}};
     if (strip.section->anchor) return by_strip;
     const std::vector<mechanics::PlanePressure> plane = pressures(input_.demand.states.at(strip.state), strips_);

@@ -27,7 +27,9 @@ struct PlateNeeds {
 };
 
 /// Of the input's demand, found at the first asking. The basis's strength of a plate says which of the states that pull
-/// hardest needs the most of it.
-[[nodiscard]] std::shared_ptr<const std::vector<PlateNeed>> plate_needs(const CheckInput& input, const PostFoot& foot);
+/// hardest needs the most of it. `usable_lb`: moment per unit of width the plate may take, 0 where not known; where
+/// only failures are asked for, needs that stay below it are found no more precisely than that.
+[[nodiscard]] std::shared_ptr<const std::vector<PlateNeed>> plate_needs(const CheckInput& input, const PostFoot& foot,
+                                                                        double usable_lb);
 
 }  // namespace toehold::checks

@@ -7,6 +7,7 @@
 #include "checks/post/post_stiffness.h"
 #include "checks/registry.h"
 #include "demand/demand.h"
+#include "demand/framing/find_framing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -91,15 +92,6 @@ void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness
                           {"u_max", phrase("deflection limit"), "h/12", result.capacity, "in", limit_clause}});
 }
 
-/// Why the framing's part is not whole; empty where it is.
-format::Phrase framing_lacks(const demand::Demand& demand) {
-    if (demand.framing && !demand.framing->unstable.empty())
-        return phrase("Framing is not stable: nothing limits its movement.");
-    if (!demand.framing || !demand.framing->joists_described)
-        return phrase("Joist lengths and supports are not specified: joist flexibility is not included.");
-    return {};
-}
-
 /// Against h/12; absent where no state counts.
 std::optional<CheckResult> deflection(const CheckInput& input) {
     CheckResult result;
@@ -117,7 +109,7 @@ std::optional<CheckResult> deflection(const CheckInput& input) {
     result.direction_deg = degrees(input.demand.states[worst->state].direction_rad);
     add_steps(result, input, *post, *worst);
     conclude(result);
-    const format::Phrase lacks = framing_lacks(input.demand);
+    const format::Phrase lacks = demand::framing_lacks(input.demand);
     result.note =
         std::holds_alternative<model::WoodPost>(input.resolved.detail.post) && !overlap_of(input.resolved)
             ? phrase(

@@ -44,8 +44,7 @@ bool in_aluminum(const MetalSection& section) { return section.metal.kind == Met
 bool in_stainless(const MetalSection& section) { return section.metal.kind == MetalKind::stainless_steel; }
 
 steel::TubeSection designed(const MetalSection& section) {
-    if (section.solid || in_aluminum(section)) return steel::section_as_drawn(section.shape);
-    return steel::design_section(section.shape, section.metal.full_wall);
+    return section_to_design(section.shape, section.solid, section.metal);
 }
 
 std::string clause_of(const MetalSection& section) {
@@ -244,6 +243,11 @@ std::vector<Step> first_steps(const Work& work) {
 }
 
 }  // namespace
+
+steel::TubeSection section_to_design(const steel::TubeShape& shape, bool solid, const catalog::Metal& metal) {
+    if (solid || metal.kind == MetalKind::aluminum) return steel::section_as_drawn(shape);
+    return steel::design_section(shape, metal.full_wall);
+}
 
 MetalStrength metal_strength(const MetalSection& section, const model::Basis& basis) {
     const Work work{section, strengths(section.metal, section.welding), designed(section), basis, clause_of(section)};

@@ -21,6 +21,10 @@ struct MetalSection {
     double free_in = 0.0;
 };
 
+/// Of one piece: steel with its design wall and rounded corners, the lesser section; aluminum and bars as drawn.
+[[nodiscard]] resistance::steel::TubeSection section_to_design(const resistance::steel::TubeShape& shape, bool solid,
+                                                               const catalog::Metal& metal);
+
 struct MetalStrength {
     bool round = false;
     double about_x_lb_in = 0.0, about_y_lb_in = 0.0;  ///< usable moments

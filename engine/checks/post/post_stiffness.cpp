@@ -4,6 +4,7 @@
 #include "checks/basis/result_parts.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/post/foot.h"
+#include "checks/post/metal_strength.h"
 #include "checks/post/overlap.h"
 #include "resistance/steel/tube.h"
 
@@ -16,12 +17,6 @@ namespace {
 using format::phrase;
 
 namespace steel = resistance::steel;
-
-/// Steel with its design wall and rounded corners, the lesser section; aluminum and bars as drawn.
-steel::TubeSection section_of(const steel::TubeShape& shape, bool solid, const catalog::Metal& metal) {
-    if (solid || metal.kind == catalog::MetalKind::aluminum) return steel::section_as_drawn(shape);
-    return steel::design_section(shape, metal.full_wall);
-}
 
 PostStiffness of_metal(const steel::TubeSection& section, const catalog::Metal& metal, double pieces) {
     const double about_x_in4 = pieces * section.inertia_x_in4, about_y_in4 = pieces * section.inertia_y_in4;
@@ -36,13 +31,13 @@ PostStiffness of_metal(const steel::TubeSection& section, const catalog::Metal& 
 
 PostStiffness metal_stiffness(const catalog::Resolved& resolved) {
     const PostFoot foot = post_foot(resolved.detail.post);
-    const steel::TubeSection at_foot = section_of(foot.piece, foot.solid, foot_metal(resolved));
+    const steel::TubeSection at_foot = section_to_design(foot.piece, foot.solid, foot_metal(resolved));
     const model::Stub* const stub = model::stub_of(resolved.detail.post);
     if (stub == nullptr) return of_metal(at_foot, resolved.post_metal, static_cast<double>(foot.centers.size()));
     const model::Footprint tube = model::shaft(resolved.detail.post);
-    PostStiffness result =
-        of_metal(section_of({tube.round, tube.width_in, tube.depth_in, tube.wall_in}, false, resolved.post_metal),
-                 resolved.post_metal, 1.0);
+    PostStiffness result = of_metal(
+        section_to_design({tube.round, tube.width_in, tube.depth_in, tube.wall_in}, false, resolved.post_metal),
+        resolved.post_metal, 1.0);
     const double modulus_psi = foot_metal(resolved).modulus_psi;
     result.stub = Stiffness{modulus_psi * at_foot.inertia_x_in4, modulus_psi * at_foot.inertia_y_in4};
     result.stub_in = stub->height_in;

@@ -25,29 +25,36 @@ struct RailMoment {
 };
 
 struct SimpleSpan {
-    double push_lb_in = 0.0, line_lb_in = 0.0;
+    double push_lb_in = 0.0, line_lb_in = 0.0, wind_lb_in = 0.0;
     [[nodiscard]] double most() const { return std::max(push_lb_in, line_lb_in); }
 };
 
 SimpleSpan simple_span(const RailLoads& loads, const RailSpan& span) {
     const double of_push = span.held_at_one_end ? 1.0 : 0.25, of_line = span.held_at_one_end ? 0.5 : 0.125;
-    return {of_push * loads.push_lb * span.length_in, of_line * loads.line_lb_per_in * span.length_in * span.length_in};
+    const double length2 = span.length_in * span.length_in;
+    return {of_push * loads.push_lb * span.length_in, of_line * loads.line_lb_per_in * length2,
+            of_line * loads.wind_lb_per_in * length2};
+}
+
+/// Of a load in that direction, by its level and its upright moment, with the wind's.
+RailMoment with_wind(double level_lb_in, double upright_lb_in, double wind_lb_in, double push_rad) {
+    const double level = level_lb_in * std::cos(push_rad) + wind_lb_in, up = upright_lb_in * std::sin(push_rad);
+    return {std::hypot(level, up), std::atan2(up, level)};
 }
 
 /// Every moment the span is held to.
 std::vector<RailMoment> moments(const RailLoads& loads, const RailSpan& span) {
     constexpr double upright = 0.5 * std::numbers::pi;
     constexpr int steps = 18;
-    const double simple = simple_span(loads, span).most();
+    const SimpleSpan simple = simple_span(loads, span);
     std::vector<RailMoment> all;
     for (int step = 0; step <= steps; ++step) {
         if (!loads.any_direction && step != 0 && step != steps) continue;
         const double push_rad = upright * step / steps;
-        all.push_back({simple, push_rad});
+        all.push_back(with_wind(simple.most(), simple.most(), simple.wind_lb_in, push_rad));
         if (!span.solved) continue;
-        const double level = span.solved->level_moment_lb_in * std::cos(push_rad);
-        const double up = span.solved->upright_moment_lb_in * std::sin(push_rad);
-        all.push_back({std::hypot(level, up), std::atan2(up, level)});
+        all.push_back(with_wind(span.solved->level_moment_lb_in, span.solved->upright_moment_lb_in,
+                                span.solved->wind_moment_lb_in, push_rad));
     }
     return all;
 }
@@ -61,6 +68,17 @@ RailMoment worst_moment(const RailInput& input, const RailSpan& span,
         if (of_this > largest * (1.0 + 1e-9)) largest = of_this, worst = moment;
     }
     return worst;
+}
+
+void add_wind(CheckResult& result, const RailInput& input, const RailSpan& span, const SimpleSpan& simple) {
+    if (!(input.loads.wind_lb_per_in > 0.0)) return;
+    append(result.steps, {given("w_W", phrase("wind on the infill that reaches the rail, at once with the load"),
+                                input.loads.wind_lb_per_in, "lb/in", input.loads.wind_clause),
+                          {"M_W", phrase("moment of the wind, level, simple span or held at one end"),
+                           span.held_at_one_end ? "w_W L^2/2" : "w_W L^2/8", simple.wind_lb_in, "lb in", "statics"}});
+    if (!span.solved) return;
+    append(result.steps, {demanded("M_Ws", phrase("largest moment of the wind, rail and posts solved together"),
+                                   span.solved->wind_moment_lb_in, "lb in")});
 }
 
 void add_moments(CheckResult& result, const RailInput& input, const RailSpan& span) {
@@ -77,6 +95,7 @@ void add_moments(CheckResult& result, const RailInput& input, const RailSpan& sp
                 {"M_w", phrase("moment of the load along the rail, simple span or held at one end"),
                  span.held_at_one_end ? "w L^2/2" : "w L^2/8", simple.line_lb_in, "lb in", "statics"}});
     }
+    add_wind(result, input, span, simple);
     if (!span.solved) return;
     append(result.steps,
            {demanded("M_s", phrase("largest moment in plan, rail and posts solved together"),

@@ -11,6 +11,10 @@ const char* rail_deflection_clause() {
     return "ASTM E985, withdrawn 2015 (h/24 + L/96 read in two quotations, to be confirmed)";
 }
 
+double rail_deflection_limit_in(double guard_height_in, double span_in) {
+    return guard_height_in / 24.0 + span_in / 96.0;
+}
+
 CheckResult rail_deflection(const RailSpan& span, const RailMovement& movement, double guard_height_in) {
     CheckResult result;
     result.id = "rail-deflection";
@@ -19,7 +23,7 @@ CheckResult rail_deflection(const RailSpan& span, const RailMovement& movement, 
     result.clause = rail_deflection_clause();
     result.unit = "in";
     result.demand = movement.total_in();
-    result.capacity = guard_height_in / 24.0 + span.length_in / 96.0;
+    result.capacity = rail_deflection_limit_in(guard_height_in, span.length_in);
     result.steps = {
         demanded("u_r", phrase("deflection from bending of the rail"), movement.rail_in, "in"),
         demanded("u_p", phrase("deflection from bending of the posts"), movement.posts_in, "in"),

@@ -18,12 +18,16 @@ struct RailLoads {
     double line_lb_per_in = 0.0;  ///< over any stretch; 0: none is asked for
     bool any_direction = true;    ///< across the rail; false: level or upright, nothing between
     std::string push_clause, line_clause;
+    /// Wind on the infill that reaches the rail, level and square to it, at once with the others, factored, >= 0.
+    double wind_lb_per_in = 0.0;
+    std::string wind_clause = {};
 };
 
 /// The largest in a span where the line was solved with its posts, under the same loads.
 struct SolvedRail {
     double level_moment_lb_in = 0.0, level_shear_lb = 0.0;      ///< level loads: about y
     double upright_moment_lb_in = 0.0, upright_shear_lb = 0.0;  ///< loads straight down or up: about x
+    double wind_moment_lb_in = 0.0, wind_shear_lb = 0.0;        ///< wind, beside the level loads
 };
 
 /// A stretch of rail from post to post.
@@ -54,6 +58,7 @@ struct RailInput {
 /// Largest forces of a rail on one post, factored, >= 0.
 struct RailForces {
     double across_lb = 0.0, along_lb = 0.0, vertical_lb = 0.0;
+    double wind_across_lb = 0.0, wind_along_lb = 0.0;  ///< at once with those
 };
 /// One result a direction, by `aspect`: `across`, `along`, `vertical`; each alone, against the reported allowable
 /// force. `required`: a direction without a value lacks evidence; otherwise it is left out.
@@ -67,18 +72,19 @@ struct RailMovement {
     [[nodiscard]] double total_in() const { return rail_in + connection_in + posts_in + bases_in; }
     friend bool operator==(const RailMovement&, const RailMovement&) = default;
 };
-/// Against h/24 + L/96 of ASTM E985, withdrawn in 2015; only for who invokes it.
+/// Of ASTM E985, withdrawn in 2015; only for who invokes it: h/24 + L/96.
+[[nodiscard]] double rail_deflection_limit_in(double guard_height_in, double span_in);
+/// Against that limit.
 [[nodiscard]] CheckResult rail_deflection(const RailSpan& span, const RailMovement& movement, double guard_height_in);
 /// Where that limit was read, and that it is withdrawn.
 [[nodiscard]] const char* rail_deflection_clause();
 
-/// Stiffness of a rail, lb, in: E A, E I for level and for upright bending, G J.
+/// Stiffness of a rail, lb, in: E A, E I for level and for upright bending.
 struct RailStiffness {
     double axial_lb = 0.0;
     double level_lb_in2 = 0.0, upright_lb_in2 = 0.0;
-    double torsion_lb_in2 = 0.0;
 };
-/// Steel with its design wall, aluminum and bars as drawn, wood with E' and G = E'/16 (Wood Handbook, common practice).
+/// Steel with its design wall, aluminum and bars as drawn, wood with E'.
 [[nodiscard]] RailStiffness rail_stiffness(const catalog::ResolvedRail& rail, const model::Basis& basis);
 
 }  // namespace toehold::checks

@@ -2,7 +2,6 @@
 
 #include "checks/basis/wood_basis.h"
 #include "checks/rail/rail.h"
-#include "resistance/wood/member_strength.h"
 
 #include <algorithm>
 #include <cmath>
@@ -28,22 +27,11 @@ RailShape shape_of(const model::SolidBar& bar) {
 }
 RailShape shape_of(const model::WoodRail&) { return {}; }
 
-/// Of a solid rectangle or circle; a tube has its own.
-double torsion_in4(const RailShape& rail, const steel::TubeSection& section) {
-    if (!rail.solid) return section.torsion_in4;
-    if (rail.shape.round) return section.inertia_x_in4 + section.inertia_y_in4;
-    return resistance::torsion_constant_in4(rail.shape.width_in, rail.shape.depth_in);
-}
-
 RailStiffness metal_stiffness(const catalog::ResolvedRail& rail) {
-    constexpr double poisson = 0.3;
     const MetalSection metal = rail_section(rail, 0.0);
-    const bool as_drawn = metal.solid || metal.metal.kind == catalog::MetalKind::aluminum;
-    const steel::TubeSection section =
-        as_drawn ? steel::section_as_drawn(metal.shape) : steel::design_section(metal.shape, metal.metal.full_wall);
+    const steel::TubeSection section = section_to_design(metal.shape, metal.solid, metal.metal);
     const double modulus = metal.metal.modulus_psi;
-    return {modulus * section.area_in2, modulus * section.inertia_y_in4, modulus * section.inertia_x_in4,
-            modulus / (2.0 * (1.0 + poisson)) * torsion_in4({metal.shape, metal.solid}, section)};
+    return {modulus * section.area_in2, modulus * section.inertia_y_in4, modulus * section.inertia_x_in4};
 }
 
 }  // namespace
@@ -67,11 +55,9 @@ MetalSection rail_section(const catalog::ResolvedRail& rail, double free_in) {
 RailStiffness rail_stiffness(const catalog::ResolvedRail& rail, const model::Basis& basis) {
     const model::WoodRail* const wood = wood_rail(rail);
     if (wood == nullptr) return metal_stiffness(rail);
-    constexpr double shear_share = 1.0 / 16.0;  // of E: Wood Handbook 2010 ch. 5, softwoods, common practice
     const double modulus = adjust_modulus(rail_grade(rail), basis).value;
     const double b = wood->width_in, d = wood->depth_in;
-    return {modulus * b * d, modulus * d * std::pow(b, 3) / 12.0, modulus * b * std::pow(d, 3) / 12.0,
-            shear_share * modulus * resistance::torsion_constant_in4(b, d)};
+    return {modulus * b * d, modulus * d * std::pow(b, 3) / 12.0, modulus * b * std::pow(d, 3) / 12.0};
 }
 
 }  // namespace toehold::checks

@@ -86,13 +86,25 @@ void add_shears(CheckResult& result, const RailInput& input, const RailSpan& spa
                 {"V_w", phrase("shear of the load along the rail, simple span or held at one end"),
                  span.held_at_one_end ? "w L" : "w L/2", of_line, "lb", "statics"}});
     }
-    result.demand = std::max(loads.push_lb, of_line);
+    const double of_wind = (span.held_at_one_end ? 1.0 : 0.5) * loads.wind_lb_per_in * span.length_in;
+    if (loads.wind_lb_per_in > 0.0) {
+        append(result.steps, {given("w_W", phrase("wind on the infill that reaches the rail, at once with the load"),
+                                    loads.wind_lb_per_in, "lb/in", loads.wind_clause),
+                              {"V_W", phrase("shear of the wind, added to that of the load"),
+                               span.held_at_one_end ? "w_W L" : "w_W L/2", of_wind, "lb", "statics"}});
+    }
+    result.demand = std::max(loads.push_lb, of_line) + of_wind;
     if (!span.solved) return;
     append(result.steps, {demanded("V_s", phrase("largest shear in plan, rail and posts solved together"),
                                    span.solved->level_shear_lb, "lb"),
                           demanded("V_u", phrase("largest shear of loads straight down or up, rail over all its posts"),
                                    span.solved->upright_shear_lb, "lb")});
-    result.demand = std::max({result.demand, span.solved->level_shear_lb, span.solved->upright_shear_lb});
+    if (loads.wind_lb_per_in > 0.0) {
+        append(result.steps, {demanded("V_Ws", phrase("largest shear of the wind, rail and posts solved together"),
+                                       span.solved->wind_shear_lb, "lb")});
+    }
+    result.demand = std::max(result.demand, std::max(span.solved->level_shear_lb, span.solved->upright_shear_lb) +
+                                                span.solved->wind_shear_lb);
 }
 
 }  // namespace

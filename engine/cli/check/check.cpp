@@ -1,6 +1,7 @@
 // Reviews of base details and projects, one after the other or several at a time. Ctrl-C leaves what was reviewed.
 #include "checks/registry.h"
 #include "cli/check/forms.h"
+#include "cli/check/kept_by_jobs.h"
 #include "cli/check/outcome.h"
 #include "cli/commands.h"
 #include "cli/console.h"
@@ -76,9 +77,10 @@ ExitStatus review_all(const std::vector<std::string>& files, const catalog::Cata
     // With one file there is nothing to keep of what was done: Ctrl-C ends the program as it always does.
     std::optional<Interruption> interruption;
     if (files.size() > 1) interruption.emplace();
+    KeptByJobs kept;
     const auto work = [&](std::size_t index) {
-        return interruption && Interruption::asked_for() ? not_begun(files[index])
-                                                         : outcome_of(files[index], catalog, form);
+        if (interruption && Interruption::asked_for()) return not_begun(files[index]);
+        return kept.with([&](demand::Kept& own) { return outcome_of(files[index], catalog, form, own); });
     };
     const auto take = [&](std::size_t index, Outcome outcome) {
         progress.clear();

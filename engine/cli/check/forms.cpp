@@ -18,13 +18,14 @@ using format::Locale;
 using format::phrase;
 
 /// The worked steps asked for; empty: there is no such result.
-std::string explained(const review::Review& review, const CheckCommand& command, const Locale& locale) {
-    if (command.explain != every_check) return exporting::explain_text(review, command.explain, locale);
+std::string explained(const std::vector<checks::CheckResult>& results, const CheckCommand& command,
+                      const Locale& locale) {
+    if (command.explain != every_check) return exporting::explain_text(results, command.explain, locale);
     std::string text;
     std::set<std::string> ids;
-    for (const checks::CheckResult& result : review.checks) {
+    for (const checks::CheckResult& result : results) {
         if (!ids.insert(result.id).second) continue;
-        text += (text.empty() ? "" : "\n") + exporting::explain_text(review, result.id, locale);
+        text += (text.empty() ? "" : "\n") + exporting::explain_text(results, result.id, locale);
     }
     return text;
 }
@@ -36,7 +37,7 @@ std::string nothing_to_explain(const CheckCommand& command, const Locale& locale
 }
 
 std::string explanation(const review::Review& review, const CheckCommand& command, const Locale& locale) {
-    const std::string text = explained(review, command, locale);
+    const std::string text = explained(review.checks, command, locale);
     return text.empty() ? nothing_to_explain(command, locale) : text;
 }
 
@@ -46,12 +47,8 @@ std::string explanation(const review::ProjectReview& review, const CheckCommand&
     const auto add = [&text](const std::string& name, const std::string& steps) {
         if (!steps.empty()) text += (text.empty() ? "" : "\n") + name + "\n" + steps;
     };
-    for (const review::PostReview& one : review.posts) add(one.post.id, explained(one.review, command, locale));
-    for (const review::LineReview& line : review.lines) {
-        review::Review of_rail;
-        of_rail.checks = line.checks;
-        add(line.id, explained(of_rail, command, locale));
-    }
+    for (const review::PostReview& one : review.posts) add(one.post.id, explained(one.review.checks, command, locale));
+    for (const review::LineReview& line : review.lines) add(line.id, explained(line.checks, command, locale));
     return text.empty() ? nothing_to_explain(command, locale) : text;
 }
 

@@ -4,7 +4,6 @@
 #include "cli/review_file.h"
 #include "search/remedies/remedies.h"
 #include "wording/status.h"
-#include "xml/document/file.h"
 
 #include <algorithm>
 #include <utility>
@@ -48,7 +47,8 @@ Outcome try_project(const std::string& file, const catalog::Catalog& catalog, co
     outcome.row.file = name_of(file);
     ResolvedProject input = resolve_project(file, catalog);
     if (!input.project) return unusable(std::move(outcome), std::move(input.problems));
-    const review::ProjectReview review = review::review_project(*input.project, input.posts, input.sha256, input.lines);
+    const review::ProjectReview review =
+        review::review_project(*input.project, input.posts, input.sha256, input.lines, form.whole);
     outcome.text = form.project_text(file, review);
     outcome.row.headline = headline_of(review);
     if (review.verdict != review::Verdict::adequate) outcome.status = ExitStatus::not_adequate;
@@ -56,14 +56,14 @@ Outcome try_project(const std::string& file, const catalog::Catalog& catalog, co
 }
 
 /// Throws what `review` throws.
-Outcome try_review(const std::string& file, const catalog::Catalog& catalog, const Form& form) {
+Outcome try_review(const std::string& file, const catalog::Catalog& catalog, const Form& form, demand::Kept& kept) {
     Outcome outcome;
     outcome.row.file = name_of(file);
     ResolvedFile input = resolve_file(file, catalog);
     if (!input.resolved) return unusable(std::move(outcome), std::move(input.problems));
-    review::Review review =
-        form.whole ? review::review(*input.resolved, input.sha256) : review::evaluate(*input.resolved, input.sha256);
-    if (form.whole) review.remedies = search::find_remedies(review, catalog);
+    review::Review review = form.whole ? review::review(*input.resolved, input.sha256, &kept)
+                                       : review::evaluate(*input.resolved, input.sha256, &kept);
+    if (form.whole) review.remedies = search::find_remedies(review, catalog, {}, &kept);
     outcome.text = form.text(file, review);
     outcome.row.headline = headline(review);
     if (review.verdict != review::Verdict::adequate) outcome.status = ExitStatus::not_adequate;
@@ -72,10 +72,9 @@ Outcome try_review(const std::string& file, const catalog::Catalog& catalog, con
 
 }  // namespace
 
-Outcome outcome_of(const std::string& file, const catalog::Catalog& catalog, const Form& form) {
+Outcome outcome_of(const std::string& file, const catalog::Catalog& catalog, const Form& form, demand::Kept& kept) {
     try {
-        const bool project = file != standard_input && xml::document_kind(file) == xml::DocumentKind::project;
-        return project ? try_project(file, catalog, form) : try_review(file, catalog, form);
+        return is_project(file) ? try_project(file, catalog, form) : try_review(file, catalog, form, kept);
     } catch (const std::exception& error) {
         Outcome outcome;
         outcome.row = {name_of(file), std::nullopt, phrase("program fault")};

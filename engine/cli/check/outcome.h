@@ -3,6 +3,7 @@
 #include "catalog/catalog.h"
 #include "cli/check/forms.h"
 #include "cli/exit_status.h"
+#include "demand/kept.h"
 
 namespace toehold::cli {
 
@@ -14,8 +15,9 @@ struct Outcome {
     ExitStatus status = ExitStatus::adequate;
 };
 
-/// One bad file does not stop the rest: what is wrong with it is in its outcome.
-[[nodiscard]] Outcome outcome_of(const std::string& file, const catalog::Catalog& catalog, const Form& form);
+/// One bad file does not stop the rest: what is wrong with it is in its outcome. `kept`: from file to file.
+[[nodiscard]] Outcome outcome_of(const std::string& file, const catalog::Catalog& catalog, const Form& form,
+                                 demand::Kept& kept);
 
 /// Of a file whose turn did not come.
 [[nodiscard]] Outcome not_begun(const std::string& file);

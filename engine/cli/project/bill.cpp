@@ -5,7 +5,6 @@
 #include "cli/data_folder.h"
 #include "cli/resolve_project.h"
 #include "cli/review_file.h"
-#include "xml/document/file.h"
 
 #include <utility>
 
@@ -30,10 +29,8 @@ ExitStatus run(const BillCommand& command, const format::Locale& spoken) {
     const format::Locale locale{command.system, spoken.catalogue};
     const auto catalog = load_catalog(command.data, locale);
     if (!catalog) return ExitStatus::unusable_input;
-    const bool project =
-        command.file != standard_input && xml::document_kind(command.file) == xml::DocumentKind::project;
     const ResolvedProject input =
-        project ? resolve_project(command.file, *catalog) : as_project(command.file, *catalog);
+        is_project(command.file) ? resolve_project(command.file, *catalog) : as_project(command.file, *catalog);
     complain(input.problems, locale);
     if (!input.project) return ExitStatus::unusable_input;
     const paper::Bill bill = paper::bill_of_materials(*input.project, input.posts, locale.system);

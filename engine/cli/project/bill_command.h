@@ -2,7 +2,6 @@
 #include "units/quantity.h"
 
 #include <string>
-#include <vector>
 
 namespace toehold::cli {
 

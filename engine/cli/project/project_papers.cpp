@@ -4,13 +4,13 @@
 #include "cli/data_folder.h"
 #include "cli/plugins.h"
 #include "cli/resolve_project.h"
-#include "cli/review_file.h"
 #include "paper/page/site_page.h"
 #include "paper/project/line_papers.h"
 #include "paper/project/near_post.h"
 #include "paper/project/plate_papers.h"
+#include "paper/project/project_documents.h"
 #include "review/line/review_line.h"
-#include "xml/document/file.h"
+#include "wording/line.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -45,22 +45,28 @@ std::string name_of_paper(const std::string& output, const std::string& plate, c
     return (path.parent_path() / (name + path.extension().string())).string();
 }
 
-ExitStatus write_plates(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
-                        const Locale& locale) {
-    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
-    for (const paper::PlatePaper& made :
-         paper::plate_papers(ending_of(output), opened.input.posts, opened.input.sha256, issue)) {
+template <class Paper>
+ExitStatus write_each(const std::vector<Paper>& papers, const PaperCommand& command, const std::string& output,
+                      const Locale& locale) {
+    for (const Paper& made : papers) {
         const std::string file = name_of_paper(output, made.name, command.wishes.revision);
         if (!write_paper(file, made.bytes, locale)) return ExitStatus::internal_fault;
     }
     return ExitStatus::adequate;
 }
 
+ExitStatus write_plates(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
+                        const Locale& locale) {
+    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
+    return write_each(paper::plate_papers(ending_of(output), opened.input.posts, opened.input.sha256, issue), command,
+                      output, locale);
+}
+
 /// Each post reviewed within its project, and described as it is built.
 paper::SiteSubject subject_of(const OpenedProject& opened) {
     const model::Project& project = *opened.input.project;
     review::ProjectReview reviewed =
-        review::review_project(project, opened.input.posts, opened.input.sha256, opened.input.lines);
+        review::review_project(project, opened.input.posts, opened.input.sha256, opened.input.lines, false);
     paper::SiteSubject subject{project.name, project.note, reviewed.verdict, opened.input.sha256, {}};
     for (review::PostReview& one : reviewed.posts) {
         catalog::Resolution built = catalog::resolve(paper::detail_at_post(project, one.post), opened.catalog);
@@ -73,7 +79,11 @@ paper::SiteSubject subject_of(const OpenedProject& opened) {
         }
         subject.posts.push_back({one.post.id, std::move(one.review), one.post});
     }
-    for (const model::GuardLine& line : project.guard_lines) subject.lines.push_back(line.posts);
+    for (const model::GuardLine& line : project.guard_lines) {
+        subject.lines.push_back(line.posts);
+        subject.quantities.push_back(
+            phrase("Guard line {}: {}.", line.id, wording::role_counts(model::count_roles(project, line))));
+    }
     return subject;
 }
 
@@ -86,6 +96,23 @@ ExitStatus write_site(const PaperCommand& command, const OpenedProject& opened, 
     return write_paper(output, bytes, locale) ? ExitStatus::adequate : ExitStatus::internal_fault;
 }
 
+/// The report says what every post assumes and what those that share come to alone; the letter does with less.
+ExitStatus write_text(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
+                      const Locale& locale) {
+    const model::Project& project = *opened.input.project;
+    const bool report = command.kind == paper::Kind::report;
+    const review::ProjectReview reviewed =
+        review::review_project(project, opened.input.posts, opened.input.sha256, opened.input.lines, report);
+    paper::ProjectSubject subject{project, reviewed};
+    for (const review::PostReview& one : reviewed.posts)
+        subject.built.push_back(catalog::resolve(paper::detail_at_post(project, one.post), opened.catalog).resolved);
+    const paper::Issue issue = issue_of(command.wishes, command.file, locale);
+    const paper::Document document =
+        report ? paper::project_report(subject, issue) : paper::project_letter(subject, issue);
+    return write_paper(output, paper::pdf(paper::lay_out(document)), locale) ? ExitStatus::adequate
+                                                                             : ExitStatus::internal_fault;
+}
+
 /// Each line of guard a drawing of its own, with what each post sees of a push.
 ExitStatus write_lines(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
                        const Locale& locale) {
@@ -96,11 +123,8 @@ ExitStatus write_lines(const PaperCommand& command, const OpenedProject& opened,
     }
     const std::vector<review::LineReview> lines = review::review_lines(project, opened.input.posts, opened.input.lines);
     const paper::Issue issue = issue_of(command.wishes, command.file, locale);
-    for (const paper::LinePaper& made : paper::line_papers(command.kind, ending_of(output), project, lines, issue)) {
-        const std::string file = name_of_paper(output, made.name, command.wishes.revision);
-        if (!write_paper(file, made.bytes, locale)) return ExitStatus::internal_fault;
-    }
-    return ExitStatus::adequate;
+    return write_each(paper::line_papers(command.kind, ending_of(output), project, lines, issue), command, output,
+                      locale);
 }
 
 ExitStatus refused(const format::Phrase& why, const Locale& locale) {
@@ -110,16 +134,13 @@ ExitStatus refused(const format::Phrase& why, const Locale& locale) {
 
 }  // namespace
 
-bool is_project(const PaperCommand& command) {
-    return command.file != standard_input && xml::document_kind(command.file) == xml::DocumentKind::project;
-}
-
 ExitStatus write_project_papers(const PaperCommand& command, const std::string& output, const Locale& locale) {
     const bool shop = command.kind == paper::Kind::shop_drawing, site = command.kind == paper::Kind::site_sheet;
     const bool line = command.kind == paper::Kind::plan || command.kind == paper::Kind::elevation;
-    if (!shop && !site && !line) {
-        return refused(phrase("{} is a project; of a project there are: toehold check, bill, site, and draw without "
-                              "--view or with --view plan or elevation",
+    const bool text = command.kind == paper::Kind::report || command.kind == paper::Kind::letter;
+    if (!shop && !site && !line && !text) {
+        return refused(phrase("{} is a project; of a project there are: toehold check, report, letter, bill, site, and "
+                              "draw without --view or with --view plan or elevation",
                               command.file),
                        locale);
     }
@@ -130,6 +151,7 @@ ExitStatus write_project_papers(const PaperCommand& command, const std::string& 
     }
     const std::optional<OpenedProject> opened = open_project(command, locale);
     if (!opened) return ExitStatus::unusable_input;
+    if (text) return write_text(command, *opened, output, locale);
     if (line) return write_lines(command, *opened, output, locale);
     return shop ? write_plates(command, *opened, output, locale) : write_site(command, *opened, output, locale);
 }

@@ -1,12 +1,9 @@
 #pragma once
-// The papers of a project: a drawing or a cutting file for each kind of plate, the site page of all posts.
+// The papers of a project: its report and letter, a drawing or a cutting file for each kind of plate, the site page.
 #include "cli/exit_status.h"
 #include "cli/paper_command.h"
 
 namespace toehold::cli {
-
-/// Whether the command's file is a project's.
-[[nodiscard]] bool is_project(const PaperCommand& command);
 
 /// `output`: the file named, or the customary one; of shop drawings and cutting files the plate and the revision are
 /// put before its ending.

@@ -211,4 +211,12 @@ std::optional<FramingDemand> find_framing(const catalog::Resolved& resolved, con
     return framing;
 }
 
+format::Phrase framing_lacks(const Demand& demand) {
+    if (demand.framing && !demand.framing->unstable.empty())
+        return format::phrase("Framing is not stable: nothing limits its movement.");
+    if (!demand.framing || !demand.framing->joists_described)
+        return format::phrase("Joist lengths and supports are not specified: joist flexibility is not included.");
+    return {};
+}
+
 }  // namespace toehold::demand

@@ -3,7 +3,6 @@
 #include "model/placement.h"
 
 #include <algorithm>
-#include <numbers>
 #include <stdexcept>
 
 namespace toehold::demand {

@@ -108,16 +108,16 @@ std::vector<Beside> all_beside(const Demand& own, const State& state, const std:
 }
 
 /// What the others' guard loads do along the members; the deck's own load is there once.
-void add_along_members(FramingState& all, const FramingState& other, double part) {
-    add_by_size(all.members, other.members, part);
-    if (!all.with_deck.empty()) add_by_size(all.with_deck, other.members, part);
+void add_along_members(FramingState& all, const std::vector<MemberActions>& other, double part) {
+    add_by_size(all.members, other, part);
+    if (!all.with_deck.empty()) add_by_size(all.with_deck, other, part);
 }
 
 /// Every post under the load.
 FramingState on_all(FramingState all, const std::vector<Beside>& others, const FramingState* Beside::*pushed) {
     for (const Beside& other : others) {
         const FramingState& state = *(other.*pushed);
-        add_along_members(all, state, other.part);
+        add_along_members(all, state.members, other.part);
         for (std::size_t support = 0; support < all.reactions.size(); ++support) {
             const SupportReaction more = reaction_at(*other.neighbor, state, support);
             for (const auto force : forces_of_a_reaction) all.reactions[support].*force += other.part * (more.*force);
@@ -127,12 +127,11 @@ FramingState on_all(FramingState all, const std::vector<Beside>& others, const F
 }
 
 /// The larger of each action along each member.
-FramingState larger_actions(const FramingState& one, const FramingState& other) {
-    FramingState larger = one;
-    for (std::size_t member = 0; member < larger.members.size(); ++member) {
+std::vector<MemberActions> larger_actions(std::vector<MemberActions> larger, const std::vector<MemberActions>& other) {
+    for (std::size_t member = 0; member < larger.size(); ++member) {
         for (const auto action : actions_of_a_member) {
-            double& value = larger.members[member].*action;
-            if (std::abs(other.members[member].*action) > std::abs(value)) value = other.members[member].*action;
+            double& value = larger[member].*action;
+            if (std::abs(other[member].*action) > std::abs(value)) value = other[member].*action;
         }
     }
     return larger;
@@ -156,9 +155,11 @@ struct Adverse {
 /// This post under the load, and for each force those others that make it larger, pushed whichever way adds more.
 FramingState on_the_worst(FramingState all, const std::vector<Beside>& others) {
     for (const Beside& other : others) {
-        const bool turned = other.as_it_sees != other.same_way;
-        add_along_members(all, turned ? larger_actions(*other.same_way, *other.as_it_sees) : *other.same_way,
-                          other.part);
+        if (other.as_it_sees == other.same_way) {
+            add_along_members(all, other.same_way->members, other.part);
+        } else {
+            add_along_members(all, larger_actions(other.same_way->members, other.as_it_sees->members), other.part);
+        }
     }
     for (std::size_t support = 0; support < all.reactions.size(); ++support) {
         std::array<Adverse, forces_of_a_reaction.size()> sums;
@@ -202,7 +203,9 @@ void add_together(Demand& together, const Demand& own, std::size_t load_case, co
 
 }  // namespace
 
-bool acts_on_all_posts(const LoadCase& load) { return load.id == "line" || load.id == "file-line"; }
+bool acts_on_all_posts(const LoadCase& load) {
+    return load.id == "line" || load.id == "file-line" || load.id == "wind" || load.id == "wind-with-live";
+}
 
 std::vector<MemberActions> largest_actions(const Demand& demand) {
     std::vector<MemberActions> largest;

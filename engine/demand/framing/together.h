@@ -8,8 +8,9 @@
 
 namespace toehold::demand {
 
-/// Whether a load case may act on several posts at once. A load along the rail does; the concentrated load stands at
-/// one point of the guard, and a load the user states is taken as one base's own.
+/// Whether a load case may act on several posts at once. A load along the rail does, and wind, which is taken on all
+/// with the guard's load of each where it acts beside it; the concentrated load stands at one point of the guard, and a
+/// load the user states is taken as one base's own.
 [[nodiscard]] bool acts_on_all_posts(const LoadCase& load);
 
 /// All that `MemberActions` holds.

@@ -72,20 +72,12 @@ BaseStiffness stiffness_at(const Demand& demand, End end) {
     return {found[0], found[1], found[2], found[3]};
 }
 
-format::Phrase framing_lacks(const Demand& demand) {
-    if (demand.framing && !demand.framing->unstable.empty())
-        return phrase("Framing is not stable: nothing limits its movement.");
-    if (!demand.framing || !demand.framing->joists_described)
-        return phrase("Joist lengths and supports are not specified: joist flexibility is not included.");
-    return {};
-}
-
 }  // namespace
 
-BaseStiffnessOutcome find_base_stiffness(const catalog::Resolved& resolved) {
+BaseStiffnessOutcome find_base_stiffness(const catalog::Resolved& resolved, Kept* kept) {
     BaseStiffnessOutcome outcome;
     try {
-        const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved, Sampling::probe());
+        const std::unique_ptr<MountSolver> solver = make_mount_solver(resolved, Sampling::probe(), kept);
         const Demand demand = solved(resolved, *solver);
         outcome.range = BaseStiffnessRange{stiffness_at(demand, soft_end), stiffness_at(demand, central_end),
                                            stiffness_at(demand, stiff_end), framing_lacks(demand)};

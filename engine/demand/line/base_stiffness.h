@@ -14,6 +14,8 @@ struct Resolved;
 
 namespace toehold::demand {
 
+class Kept;
+
 /// Moment of a push at the guard's top about the bearing plane, over the turn of the post's foot, lb in per rad, > 0,
 /// by the way the push goes in the post's own axes: +y, -y, +x, -x. A base lifts off its bed one way and not the other.
 struct BaseStiffness {
@@ -41,6 +43,6 @@ struct BaseStiffnessOutcome {
 /// which is the height the moment is about. A base on one-way springs turns in proportion to its push, but for
 /// tightened anchors, which hold it stiffer under a small one: the stiff end is therefore of a quarter of that push,
 /// about the least that a post keeps for itself. Twelve solves of one plate on the mesh a probe has.
-[[nodiscard]] BaseStiffnessOutcome find_base_stiffness(const catalog::Resolved& resolved);
+[[nodiscard]] BaseStiffnessOutcome find_base_stiffness(const catalog::Resolved& resolved, Kept* kept = nullptr);
 
 }  // namespace toehold::demand

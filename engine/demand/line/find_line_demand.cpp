@@ -3,6 +3,8 @@
 #include "demand/line/parts_of_line.h"
 
 #include <algorithm>
+#include <optional>
+#include <string>
 #include <utility>
 
 namespace toehold::demand {
@@ -38,28 +40,12 @@ std::vector<LineCorner> corners_of(const LineInput& input) {
     return corners;
 }
 
-/// Of the stretches beside the post, along the rail.
-double half_spans_in(const LineLayout& layout, std::size_t post) {
-    double half = 0.0;
-    for (const LaidSpan& span : layout.spans) {
-        if (span.from == post || span.to == post) half += 0.5 * span.length_in;
-    }
-    return half;
-}
-
 LineDemand nothing_found(const LineInput& input, const LineLayout& layout) {
     LineDemand demand;
-    for (std::size_t post = 0; post < input.posts.size(); ++post) {
-        demand.posts.emplace_back();
-        demand.posts.back().half_spans_in = half_spans_in(layout, post);
-    }
+    demand.posts.resize(input.posts.size());
     for (const LaidSpan& span : layout.spans) {
         demand.spans.emplace_back();
-        demand.spans.back().from = span.from;
-        demand.spans.back().to = span.to;
         demand.spans.back().held = span.pieces > 0;
-        demand.spans.back().plan_in = span.plan_in;
-        demand.spans.back().length_in = span.length_in;
     }
     if (layout.first_wall) demand.first_wall.emplace();
     if (layout.last_wall) demand.last_wall.emplace();
@@ -93,17 +79,37 @@ void add_movement(LineDemand& demand, const LineInput& input, const LineFrame& f
     }
 }
 
+std::string first_id(const LineInput& input) { return input.posts.front().id; }
+std::string last_id(const LineInput& input) { return input.posts.back().id; }
+
+/// Why no number of the frame may be taken; empty where all may.
+std::optional<format::Phrase> refusal(const LineInput& input, const LineFrame& frame) {
+    if (!frame.stable)
+        return format::phrase(
+            "A part of the rail between posts {} and {} can move freely: too many joints "
+            "without moment in one span, or one in an end span.",
+            first_id(input), last_id(input));
+    if (frame.residual > largest_line_residual)
+        return format::phrase(
+            "The forces along the rail between posts {} and {} do not balance to the digits asked "
+            "for, since rail and posts differ too much in stiffness; no number is given.",
+            first_id(input), last_id(input));
+    return std::nullopt;
+}
+
 /// The pieces are those of level loads: corners that carry moment in plan are hinges here.
-bool add_upright(LineDemand& demand, const LineInput& input) {
+std::optional<format::Phrase> add_upright(LineDemand& demand, const LineInput& input) {
     const LineLayout layout = lay_out(input, true);
     const LineFrame frame = solve_on_rigid_posts(layout);
-    if (!frame.stable) return false;
+    if (std::optional<format::Phrase> refused = refusal(input, frame)) return refused;
+    ++demand.frames;
+    demand.residual = std::max(demand.residual, frame.residual);
     const LoadedRail rail = loaded_rail(layout, model::Directions::across);
     for (std::size_t span = 0; span < demand.spans.size(); ++span)
         raise_upright(demand.spans[span], {frame, rail, {}}, span);
     for (std::size_t post = 0; post < demand.posts.size(); ++post)
         raise_upright_post(demand.posts[post], {frame, rail, {}}, post);
-    return true;
+    return std::nullopt;
 }
 
 /// A post that has play helps its neighbors only after it has moved: until then the whole push passes the others' tops
@@ -123,12 +129,6 @@ void keep_where_others_have_play(LineDemand& demand, const LineInput& input) {
     }
 }
 
-LineOutcome not_held(const LineInput& input) {
-    return {std::nullopt, format::phrase("A part of the rail between posts {} and {} can move freely: too many joints "
-                                         "without moment in one span, or one in an end span.",
-                                         input.posts.front().id, input.posts.back().id)};
-}
-
 }  // namespace
 
 LineOutcome find_line_demand(const LineInput& input) {
@@ -138,11 +138,11 @@ LineOutcome find_line_demand(const LineInput& input) {
     LineDemand demand = nothing_found(input, layout);
     for (const LineCorner& corner : corners_of(input)) {
         const LineFrame frame = solve_frame(input, layout, corner);
-        if (!frame.stable) return not_held(input);
+        if (std::optional<format::Phrase> refused = refusal(input, frame)) return {std::nullopt, *refused};
         if (corner == LineCorner{}) add_movement(demand, input, frame, rail);
         raise_all(demand, {frame, rail, corner});
     }
-    if (!add_upright(demand, input)) return not_held(input);
+    if (std::optional<format::Phrase> refused = add_upright(demand, input)) return {std::nullopt, *refused};
     keep_where_others_have_play(demand, input);
     return {std::move(demand), {}};
 }

@@ -1,22 +1,14 @@
 #include "demand/line/influence.h"
 
-#include <cmath>
-#include <numbers>
-
 namespace toehold::demand {
-namespace {
+namespace {}  // namespace
 
-using Six = Eigen::Matrix<double, 6, 1>;
-
-/// The unknowns of a piece's nodes in a column of the flexibility.
-Six at_nodes(const Eigen::VectorXd& motions, const RailPiece& piece) {
-    Six six;
+Eigen::Matrix<double, 6, 1> at_nodes(const Eigen::VectorXd& motions, const RailPiece& piece) {
+    Eigen::Matrix<double, 6, 1> six;
     six.head<3>() = motions.segment<3>(static_cast<Eigen::Index>(plan_freedoms * piece.from));
     six.tail<3>() = motions.segment<3>(static_cast<Eigen::Index>(plan_freedoms * piece.to));
     return six;
 }
-
-}  // namespace
 
 LoadedRail loaded_rail(const LineLayout& layout, model::Directions directions) {
     LoadedRail rail{layout, {}, directions == model::Directions::all_round};
@@ -49,7 +41,7 @@ Eigen::Matrix<double, 6, 2> on_nodes(const RailPiece& piece, double at) {
     return loads;
 }
 
-InfluenceLine influence_line(const LineFrame& frame, const LoadedRail& rail, const Quantity& quantity) {
+InfluenceLine influence_line(const LineFrame& frame, const LoadedRail& rail, const Response& quantity) {
     // What a unit load on each unknown does to the quantity: by reciprocity a sum of the unit loads' own motions.
     Eigen::VectorXd by_unknown = Eigen::VectorXd::Zero(frame.flexibility.rows());
     for (const auto& [unknown, counts] : quantity.of_motions)

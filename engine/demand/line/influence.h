@@ -7,7 +7,6 @@
 // exact at every station.
 #include "demand/line/line_frame.h"
 
-#include <array>
 #include <functional>
 #include <utility>
 #include <vector>
@@ -24,6 +23,9 @@ struct Station {
     Eigen::Matrix<double, 6, 2> on_nodes;  ///< see the function of that name
 };
 
+/// The unknowns of a piece's nodes among all of them, `from` first.
+[[nodiscard]] Eigen::Matrix<double, 6, 1> at_nodes(const Eigen::VectorXd& motions, const RailPiece& piece);
+
 /// The stations of every piece in order, `stations_a_piece` each, and where the loads come from.
 struct LoadedRail {
     const LineLayout& layout;
@@ -39,7 +41,7 @@ struct LoadedRail {
 /// What a force along x and one along y at a place on a piece put on its two nodes: six unknowns, `from` first.
 [[nodiscard]] Eigen::Matrix<double, 6, 2> on_nodes(const RailPiece& piece, double at);
 
-struct Quantity {
+struct Response {
     /// Unknowns of the frame and what each counts.
     std::vector<std::pair<std::size_t, double>> of_motions;
     /// The piece it lies in, and what a force along x and one along y at a place (0 to 1) there adds.
@@ -49,12 +51,15 @@ struct Quantity {
 
 /// One value a station: the quantity for a force along x and for one along y.
 using InfluenceLine = std::vector<PlanVector>;
-[[nodiscard]] InfluenceLine influence_line(const LineFrame& frame, const LoadedRail& rail, const Quantity& quantity);
+[[nodiscard]] InfluenceLine influence_line(const LineFrame& frame, const LoadedRail& rail, const Response& quantity);
 
 /// Largest size under a push of 1 lb. Between stations a parabola through the largest and its neighbors.
 [[nodiscard]] LineLargest largest_push(const LoadedRail& rail, const InfluenceLine& line);
 /// Largest size under a line load of 1 lb/in, wherever it adds.
 [[nodiscard]] LineLargest largest_line(const LoadedRail& rail, const InfluenceLine& line);
+
+/// The same square to each stretch, all on one side of the rail, whatever directions the loads have: wind.
+[[nodiscard]] LineLargest largest_wind(const LoadedRail& rail, const InfluenceLine& line);
 
 /// Both components of a force: largest of its size.
 struct InfluencePair {

@@ -173,6 +173,10 @@ LineLargest largest_line(const LoadedRail& rail, const InfluenceLine& line) {
     return told(rail, one_way.value >= one_side.value ? one_way : one_side);
 }
 
+LineLargest largest_wind(const LoadedRail& rail, const InfluenceLine& line) {
+    return told(rail, largest_one_side(rail, line));
+}
+
 LargestForce largest_push(const LoadedRail& rail, const InfluencePair& force) {
     const auto square = [&](std::size_t index) { return across(rail.layout.pieces[rail.stations[index].piece]); };
     const auto worst = [&](std::size_t index) -> PlanVector {

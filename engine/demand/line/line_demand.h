@@ -51,6 +51,7 @@ struct LineMovement {
 struct ConnectionForces {
     LineLargest push_across, push_along;  ///< lb per lb of push, square to the rail and along it, level
     LineLargest line_across, line_along;  ///< in of rail: lb per lb/in
+    LineLargest wind_across, wind_along;  ///< the same, of loads square to each stretch of rail, all on one side
 };
 
 struct PostShares {
@@ -64,7 +65,6 @@ struct PostShares {
     /// corners where all posts are at the same end of their range, here and of all connections: a line load lies on
     /// many posts at once, and practice gives each half of its spans.
     LineLargest line_length_in;
-    double half_spans_in = 0.0;  ///< half of the spans beside it, level, for comparison
     ConnectionForces connection;
     double upright_share = 0.0;  ///< largest force straight up or down on it for such a push of 1 lb; may exceed 1
     LineMovement movement;       ///< of the rail at the post
@@ -78,14 +78,11 @@ struct RailActions {
 
 /// A stretch of rail between two posts, or between a post and a wall.
 struct LineSpan {
-    std::optional<std::size_t> from, to;  ///< posts; absent: a wall's end of the rail
     /// False: a stretch to a wall without a connection, hinged to its post. It can swing freely, and nothing below is
     /// known of it.
     bool held = true;
-    double plan_in = 0.0;    ///< level
-    double length_in = 0.0;  ///< along the rail
     /// Level loads, which bend the rail in plan, by the corners. Moments and shears are those of the sloping rail.
-    RailActions push, line;
+    RailActions push, line, wind;  ///< wind: of line loads square to each stretch of rail, all on one side
     /// Loads straight down or up, which bend it upright. Posts hold the rail, corners and changes of slope are hinges.
     RailActions upright_push, upright_line;
     /// Level, of its middle, or of its end where that is in the air. Of a sloping stretch: square to it alone.
@@ -96,14 +93,19 @@ struct LineDemand {
     std::vector<PostShares> posts;  ///< same order as the input's
     std::vector<LineSpan> spans;    ///< in order, a wall's stretch first and last where there is one
     std::optional<ConnectionForces> first_wall, last_wall;  ///< absent: no wall that holds
-    int frames = 0;                                         ///< corners solved
-    double residual = 0.0;                                  ///< largest of the frames' balance, relative
+    int frames = 0;                                         ///< solved, the one of upright loads too
+    /// Largest lack of balance of any frame, under level and under upright loads, relative; at most
+    /// `largest_line_residual`.
+    double residual = 0.0;
 };
 
 struct LineOutcome {
     std::optional<LineDemand> demand;  ///< absent: `failure` says why
     format::Phrase failure;            ///< for people: a part of the rail that nothing holds, by its posts
 };
+
+/// A line whose solve misses this is refused, never shown.
+inline constexpr double largest_line_residual = 1e-7;
 
 /// Throws std::invalid_argument for an input out of range: fewer than two posts, two at one place, a stiffness that is
 /// not > 0, splices out of order or beyond the line, a stated connection stiffness not > 0.

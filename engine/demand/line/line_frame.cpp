@@ -2,20 +2,23 @@
 
 #include "mechanics/space_frame/space_frame.h"
 
+#include <Eigen/LU>
+
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace toehold::demand {
 namespace {
 
-using mechanics::SixStiffnesses;
-using mechanics::SpaceAxes;
 using mechanics::SpaceVector;
 
 /// A hinge, a rigid wall, or a post that does not move, lb/in.
 constexpr double rigid_lb_per_in = 1e8;
 /// The rail lies in one plane: what would leave it is held, and meets no load.
 constexpr double held = 1e6;
+/// Of a solve that gives no number.
+constexpr double no_balance = std::numeric_limits<double>::infinity();
 /// Of a sloping piece's stiffness along itself, over the softest spring: as good as none.
 constexpr double no_axial_part = 1e-6;
 
@@ -48,14 +51,33 @@ Springs springs_of(const LineLayout& layout, const std::vector<PlanMatrix>& post
     return springs;
 }
 
+mechanics::SpaceJoint pin(std::size_t first, std::size_t second, double lb_per_in) {
+    return {static_cast<int>(first),
+            static_cast<int>(second),
+            {lb_per_in, lb_per_in, 0.0, 0.0, 0.0, 0.0},
+            {},
+            std::nullopt};
+}
+
+/// `joints_lb_per_in`: of every connection at a post, by post.
+std::vector<mechanics::SpaceJoint> joints_of(const LineLayout& layout, const std::vector<double>& joints_lb_per_in) {
+    std::vector<mechanics::SpaceJoint> joints;
+    for (const auto& [first, second] : layout.hinges) joints.push_back(pin(first, second, rigid_lb_per_in));
+    for (const JoinedNode& joint : layout.joints)
+        joints.push_back(pin(joint.node, layout.post_nodes[joint.post], joints_lb_per_in[joint.post]));
+    return joints;
+}
+
 mechanics::SpaceFrame frame_of(const LineLayout& layout, const std::vector<PieceStiffness>& pieces,
-                               const Springs& springs) {
+                               const Springs& springs, const std::vector<double>& joints_lb_per_in) {
     std::vector<SpaceVector> nodes;
     std::vector<mechanics::SpaceSupport> supports;
     for (std::size_t node = 0; node < layout.nodes.size(); ++node) {
         nodes.push_back({layout.nodes[node].x_in, layout.nodes[node].y_in, 0.0});
         supports.push_back(spring(node, springs[node]));
     }
+    // Nothing turns a post's top that stands by itself.
+    for (const JoinedNode& joint : layout.joints) supports[layout.post_nodes[joint.post]].stiffness[5][5] = held;
     std::vector<mechanics::SpaceMember> members;
     for (std::size_t index = 0; index < pieces.size(); ++index) {
         const RailPiece& piece = layout.pieces[index];
@@ -70,15 +92,7 @@ mechanics::SpaceFrame frame_of(const LineLayout& layout, const std::vector<Piece
                            0.0,
                            0.0});
     }
-    std::vector<mechanics::SpaceJoint> joints;
-    for (const auto& [first, second] : layout.hinges) {
-        joints.push_back({static_cast<int>(first),
-                          static_cast<int>(second),
-                          {rigid_lb_per_in, rigid_lb_per_in, 0.0, 0.0, 0.0, 0.0},
-                          {},
-                          std::nullopt});
-    }
-    return {std::move(nodes), std::move(members), std::move(joints), std::move(supports)};
+    return {std::move(nodes), std::move(members), joints_of(layout, joints_lb_per_in), std::move(supports)};
 }
 
 std::vector<mechanics::SpaceLoads> unit_loads(std::size_t nodes) {
@@ -96,14 +110,16 @@ std::vector<mechanics::SpaceLoads> unit_loads(std::size_t nodes) {
 }
 
 /// Fills all but what the caller knows already.
-void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs) {
-    const mechanics::SpaceFrame space = frame_of(layout, frame.pieces, springs);
+void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs,
+           const std::vector<double>& joints_lb_per_in) {
+    const mechanics::SpaceFrame space = frame_of(layout, frame.pieces, springs, joints_lb_per_in);
     frame.stable = space.stable();
     if (!frame.stable) return;
     const auto unknowns = static_cast<Eigen::Index>(plan_freedoms * layout.nodes.size());
     frame.flexibility.resize(unknowns, unknowns);
     space.solve_each(unit_loads(layout.nodes.size()), [&](std::size_t load, mechanics::SpaceSolution&& solution) {
-        frame.residual = std::max(frame.residual, solution.residual);
+        const double residual = std::isnan(solution.residual) ? no_balance : solution.residual;
+        frame.residual = std::max(frame.residual, residual);
         Eigen::Index row = 0;
         for (const mechanics::SpaceMotion& motion : solution.motions) {
             for (const double value : {motion.move_in.x, motion.move_in.y, motion.turn_rad.z})
@@ -116,6 +132,11 @@ double wall_spring(const std::optional<LineWall>& wall, bool stiff) {
     return stiff || !wall ? rigid_lb_per_in : wall->stiffness_lb_per_in.value_or(rigid_lb_per_in);
 }
 
+/// Of the rail to a post, lb/in.
+double connection_spring(const LineInput& input, bool stiff) {
+    return stiff ? rigid_lb_per_in : input.connection_lb_per_in.value_or(rigid_lb_per_in);
+}
+
 double least_spring(const Springs& springs) {
     double least = rigid_lb_per_in;
     for (const PlanMatrix& spring : springs) {
@@ -124,7 +145,7 @@ double least_spring(const Springs& springs) {
     return least;
 }
 
-/// `axial_lb` 0: of a rail whose stiffness does not matter.
+/// A sloping piece passes no force along itself.
 std::vector<PieceStiffness> pieces_of(const LineLayout& layout, const RailStiffness& rail, double least_lb_per_in) {
     std::vector<PieceStiffness> pieces;
     for (const RailPiece& piece : layout.pieces) {
@@ -153,12 +174,18 @@ TopFlexibility top_flexibility(const LineInput& input, std::size_t post, bool st
 
 LineFrame solve_frame(const LineInput& input, const LineLayout& layout, const LineCorner& corner) {
     LineFrame frame;
-    for (std::size_t post = 0; post < input.posts.size(); ++post)
-        frame.posts.push_back(top_flexibility(input, post, is_stiff(corner, post)).total().inverse());
+    std::vector<double> joints_lb_per_in;
+    for (std::size_t post = 0; post < input.posts.size(); ++post) {
+        const bool stiff = is_stiff(corner, post);
+        const TopFlexibility top = top_flexibility(input, post, stiff);
+        const PlanMatrix gives = layout.joints.empty() ? top.total() : PlanMatrix(top.post + top.base);
+        frame.posts.push_back(gives.inverse());
+        joints_lb_per_in.push_back(connection_spring(input, stiff));
+    }
     const Springs springs = springs_of(layout, frame.posts, wall_spring(input.first_wall, corner.others_stiff),
                                        wall_spring(input.last_wall, corner.others_stiff));
     frame.pieces = pieces_of(layout, corner.rail_stiff ? input.stiff_rail : input.soft_rail, least_spring(springs));
-    solve(frame, layout, springs);
+    solve(frame, layout, springs, joints_lb_per_in);
     return frame;
 }
 
@@ -166,10 +193,9 @@ LineFrame solve_on_rigid_posts(const LineLayout& layout) {
     LineFrame frame;
     constexpr RailStiffness any_rail{1e4, 1e6};  // far softer than its supports
     frame.posts.assign(layout.post_nodes.size(), rigid_lb_per_in * PlanMatrix::Identity());
-    frame.pieces = pieces_of(layout, any_rail, rigid_lb_per_in);
-    for (std::size_t index = 0; index < frame.pieces.size(); ++index)
-        frame.pieces[index] = {any_rail.axial_lb, any_rail.in_plan_lb_in2};
-    solve(frame, layout, springs_of(layout, frame.posts, rigid_lb_per_in, rigid_lb_per_in));
+    frame.pieces.assign(layout.pieces.size(), {any_rail.axial_lb, any_rail.in_plan_lb_in2});
+    solve(frame, layout, springs_of(layout, frame.posts, rigid_lb_per_in, rigid_lb_per_in),
+          std::vector<double>(layout.post_nodes.size(), rigid_lb_per_in));
     return frame;
 }
 

@@ -39,7 +39,7 @@ struct LineFrame {
     double residual = 0.0;
 };
 
-/// Of stiffness by post: what a corner says of it.
+/// Of stiffness by post: what a corner says of it. Whoever takes its numbers looks at `residual` first.
 [[nodiscard]] LineFrame solve_frame(const LineInput& input, const LineLayout& layout, const LineCorner& corner);
 
 /// On posts that do not move: for loads straight down, which bend the rail upright. Its stiffness does not matter.

@@ -59,13 +59,14 @@ struct LineInput {
     /// Both alike but for wood, as of posts. Sharing is found with the soft rail too, its moments with the stiff one.
     RailStiffness soft_rail, stiff_rail;
     model::RailRun run = model::RailRun::broken;
-    bool corners_rigid = false;                                 ///< as `model::Rail::corners_rigid`
-    std::vector<double> splices_in = {};                        ///< as `model::Rail::splices_in`
-    std::optional<double> connection_lb_per_in = std::nullopt;  ///< rail to post, level; absent: rigid
+    bool corners_rigid = false;           ///< as `model::Rail::corners_rigid`
+    std::vector<double> splices_in = {};  ///< as `model::Rail::splices_in`
+    /// Rail to post, level; absent: rigid. A broken or let-in rail has one at each of its ends, so that a post passes
+    /// on what comes along the rail through two.
+    std::optional<double> connection_lb_per_in = std::nullopt;
     std::optional<LineWall> first_wall = std::nullopt, last_wall = std::nullopt;
     /// From where the loads on the rail come: `code_directions`, the widest of the line's posts. All round: every level
-    /// direction. Across: both ways square to the stretch of rail they stand on. Outward: that, away from the walking
-    /// surface alone, as the nearer post faces; both ways where that post faces along the rail.
+    /// direction. Otherwise both ways square to the stretch of rail they stand on: outward alone is no less.
     model::Directions directions = model::Directions::all_round;
 };
 

@@ -84,7 +84,9 @@ class Laying {
   public:
     explicit Laying(const LineInput& input) : input_(input) {
         laid_.post_nodes.resize(input.posts.size());
-        laid_.jointed.assign(input.posts.size(), input.run != model::RailRun::continuous);
+        laid_.jointed = input.run != model::RailRun::continuous;
+        apart_ = laid_.jointed && input.connection_lb_per_in;
+        topped_.resize(input.posts.size(), false);
     }
 
     /// `hinged`: to the stretch before; the first has none.
@@ -92,11 +94,11 @@ class Laying {
         if (stretch.left_out) return add_span(stretch);
         const bool first = laid_.nodes.empty();
         if (first) node_ = add_node(stretch.start);
-        if (!first && hinged) add_hinge();
-        if (stretch.from) laid_.post_nodes[*stretch.from] = node_;
+        if (!first && hinged) part_from_before();
+        if (stretch.from) join(*stretch.from);
         if (first && !stretch.from && !stretch.in_the_air) laid_.first_wall = node_;
         add_span(stretch);
-        if (stretch.to) laid_.post_nodes[*stretch.to] = node_;
+        if (stretch.to) join(*stretch.to);
         if (!stretch.to && !stretch.in_the_air) laid_.last_wall = node_;
     }
 
@@ -108,6 +110,24 @@ class Laying {
         return laid_.nodes.size() - 1;
     }
 
+    /// Both sides' ends meet at the post's top alone where each has its own connection to it.
+    void part_from_before() {
+        if (apart_)
+            node_ = add_node(laid_.nodes[node_]);
+        else
+            add_hinge();
+    }
+
+    void join(std::size_t post) {
+        if (!apart_) {
+            laid_.post_nodes[post] = node_;
+            return;
+        }
+        if (!topped_[post]) laid_.post_nodes[post] = add_node(laid_.nodes[node_]);
+        topped_[post] = true;
+        laid_.joints.push_back({post, node_});
+    }
+
     void add_hinge() {
         const std::size_t other = add_node(laid_.nodes[node_]);
         laid_.hinges.emplace_back(node_, other);
@@ -115,13 +135,7 @@ class Laying {
     }
 
     void add_span(const Stretch& stretch) {
-        LaidSpan span{stretch.from,
-                      stretch.to,
-                      stretch.plan_in,
-                      stretch.plan_in * std::hypot(1.0, slope_of(stretch)),
-                      stretch.in_the_air,
-                      laid_.pieces.size(),
-                      0};
+        LaidSpan span{stretch.from, stretch.to, stretch.plan_in, stretch.in_the_air, laid_.pieces.size(), 0};
         if (!stretch.left_out) add_pieces(stretch);
         span.pieces = laid_.pieces.size() - span.first_piece;
         laid_.spans.push_back(span);
@@ -160,7 +174,9 @@ class Laying {
 
     const LineInput& input_;
     LineLayout laid_;
-    std::size_t node_ = 0;
+    bool apart_ = false;        ///< each end of the rail at a post has a connection of its own
+    std::vector<bool> topped_;  ///< posts whose top has its node
+    std::size_t node_ = 0;      ///< where the rail has come to
 };
 
 }  // namespace

@@ -23,12 +23,18 @@ struct RailPiece {
     bool sloping = false;
 };
 
-/// As `LineSpan`. A wall's stretch that nothing holds has no pieces where it is hinged to its post.
+/// As `model::Span`. A wall's stretch that nothing holds has no pieces where it is hinged to its post.
 struct LaidSpan {
-    std::optional<std::size_t> from, to;  ///< posts
-    double plan_in = 0.0, length_in = 0.0;
+    std::optional<std::size_t> from, to;      ///< posts
+    double plan_in = 0.0;                     ///< level
     bool in_the_air = false;                  ///< its end that has no post is held by nothing
     std::size_t first_piece = 0, pieces = 0;  ///< numbers, in order
+};
+
+/// A rail's end at a post that joins each of them with a connection of its own.
+struct JoinedNode {
+    std::size_t post = 0;
+    std::size_t node = 0;  ///< of the rail
 };
 
 struct LineLayout {
@@ -36,8 +42,11 @@ struct LineLayout {
     std::vector<RailPiece> pieces;
     std::vector<std::pair<std::size_t, std::size_t>> hinges;
     std::vector<LaidSpan> spans;
-    std::vector<std::size_t> post_nodes;  ///< which each post holds
-    std::vector<bool> jointed;            ///< of each post: each side's rail has an end and joint of its own there
+    std::vector<std::size_t> post_nodes;  ///< which each post holds: the rail's, or its top's own where it has joints
+    /// Where a rail that ends at its posts has connections that give; otherwise empty, and a connection's give is the
+    /// post's.
+    std::vector<JoinedNode> joints;
+    bool jointed = false;  ///< at every post each side's rail has an end and joint of its own
     std::optional<std::size_t> first_wall, last_wall;  ///< nodes that a wall holds
 };
 

@@ -30,10 +30,7 @@ PlanMatrix held_flexibility(const RailPiece& piece, const PieceStiffness& stiffn
 
 /// Motion of a place on a piece, from those of its nodes.
 PlanVector carried(const Eigen::VectorXd& motions, const RailPiece& piece, double at) {
-    Eigen::Matrix<double, 6, 1> six;
-    six.head<3>() = motions.segment<3>(static_cast<Eigen::Index>(plan_freedoms * piece.from));
-    six.tail<3>() = motions.segment<3>(static_cast<Eigen::Index>(plan_freedoms * piece.to));
-    return on_nodes(piece, at).transpose() * six;
+    return on_nodes(piece, at).transpose() * at_nodes(motions, piece);
 }
 
 PlanVector motion_of(const Eigen::VectorXd& motions, std::size_t node) {
@@ -58,11 +55,15 @@ class Movement {
         found_.direction_rad = std::atan2(push_.y(), push_.x());
     }
 
-    /// `part` of what the post gives at its top.
-    void add_post(std::size_t post, double part) {
+    /// `part` of what the post gives at its top, and its connection to the rail's end at that node.
+    void add_post(std::size_t post, double part, std::size_t rail_node) {
         const TopFlexibility top = top_flexibility(input_, post, false);
-        const PlanVector force = part * frame_.posts[post] * motion_of(motions_, layout_.post_nodes[post]);
-        found_.connection_in += along_.dot(top.connection * force);
+        const PlanVector of_top = motion_of(motions_, layout_.post_nodes[post]);
+        const PlanVector force = part * frame_.posts[post] * of_top;
+        if (layout_.joints.empty())
+            found_.connection_in += along_.dot(top.connection * force);
+        else
+            found_.connection_in += part * along_.dot(motion_of(motions_, rail_node) - of_top);
         found_.post_in += along_.dot(top.post * force);
         found_.base_in += along_.dot(top.base * force);
     }
@@ -95,9 +96,17 @@ RailPlace place_on(const LineLayout& layout, const LaidSpan& span, double at_in)
     return {piece, (at_in - layout.pieces[piece].from_in) / layout.pieces[piece].plan_in};
 }
 
-/// The span's end that no post has.
-std::size_t wall_node(const LineLayout& layout, const LaidSpan& span) {
-    return span.from ? layout.pieces[span.first_piece + span.pieces - 1].to : layout.pieces[span.first_piece].from;
+std::size_t first_node(const LineLayout& layout, const LaidSpan& span) { return layout.pieces[span.first_piece].from; }
+std::size_t last_node(const LineLayout& layout, const LaidSpan& span) {
+    return layout.pieces[span.first_piece + span.pieces - 1].to;
+}
+
+/// The rail's at a post; the last of two ends that meet there.
+std::size_t rail_node(const LineLayout& layout, std::size_t post) {
+    for (auto joint = layout.joints.rbegin(); joint != layout.joints.rend(); ++joint) {
+        if (joint->post == post) return joint->node;
+    }
+    return layout.post_nodes[post];
 }
 
 }  // namespace
@@ -105,14 +114,14 @@ std::size_t wall_node(const LineLayout& layout, const LaidSpan& span) {
 LineMovement movement_at_post(const LineInput& input, const LineFrame& frame, const LoadedRail& rail,
                               std::size_t post) {
     const std::vector<RailPiece>& pieces = rail.layout.pieces;
-    const std::size_t node = rail.layout.post_nodes[post];
+    const std::size_t node = rail_node(rail.layout, post);
     RailPlace place;
     for (std::size_t piece = 0; piece < pieces.size(); ++piece) {
         if (pieces[piece].from == node) place = {piece, 0.0};
         if (pieces[piece].to == node) place = {piece, 1.0};
     }
     Movement movement(input, frame, rail, place);
-    movement.add_post(post, 1.0);
+    movement.add_post(post, 1.0, node);
     LineMovement found = movement.found();
     found.rail_in = 0.0;  // but for rounding
     return found;
@@ -123,13 +132,14 @@ LineMovement movement_of_span(const LineInput& input, const LineFrame& frame, co
     const LaidSpan& of = rail.layout.spans[span];
     const double at = !of.in_the_air ? 0.5 : of.from ? 1.0 : 0.0;
     Movement movement(input, frame, rail, place_on(rail.layout, of, at * of.plan_in));
+    const std::size_t first = first_node(rail.layout, of), last = last_node(rail.layout, of);
     if (of.in_the_air) {
-        movement.add_post(of.from ? *of.from : *of.to, 1.0);
+        movement.add_post(of.from ? *of.from : *of.to, 1.0, of.from ? first : last);
         return movement.found();
     }
-    if (of.from) movement.add_post(*of.from, 1.0 - at);
-    if (of.to) movement.add_post(*of.to, at);
-    if (!of.from || !of.to) movement.add_wall(wall_node(rail.layout, of), 0.5);
+    if (of.from) movement.add_post(*of.from, 1.0 - at, first);
+    if (of.to) movement.add_post(*of.to, at, last);
+    if (!of.from || !of.to) movement.add_wall(of.from ? last : first, 0.5);
     return movement.found();
 }
 

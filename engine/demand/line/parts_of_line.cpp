@@ -34,33 +34,43 @@ std::vector<JoinedEnd> ends_at(const LineLayout& layout, std::size_t post) {
 /// A line load lies on many posts at once, whose bases are alike: one stiff among soft ones is no case of it.
 bool counts_for_line(const LineCorner& corner) { return !corner.post; }
 
-void raise_both(LineLargest& push, LineLargest& line, const SolvedCorner& solved, const Quantity& quantity) {
+/// One quantity under each kind of load.
+struct Loaded {
+    LineLargest &push, &line, &wind;
+};
+
+void raise_each(const Loaded& loaded, const SolvedCorner& solved, const Response& quantity) {
     const InfluenceLine influence = influence_line(solved.frame, solved.rail, quantity);
-    raise(push, largest_push(solved.rail, influence), solved.corner);
-    if (counts_for_line(solved.corner)) raise(line, largest_line(solved.rail, influence), solved.corner);
+    raise(loaded.push, largest_push(solved.rail, influence), solved.corner);
+    if (!counts_for_line(solved.corner)) return;
+    raise(loaded.line, largest_line(solved.rail, influence), solved.corner);
+    raise(loaded.wind, largest_wind(solved.rail, influence), solved.corner);
+}
+
+Loaded across_of(ConnectionForces& connection) {
+    return {connection.push_across, connection.line_across, connection.wind_across};
+}
+Loaded along_of(ConnectionForces& connection) {
+    return {connection.push_along, connection.line_along, connection.wind_along};
 }
 
 /// Of the joint at a piece's end.
 void raise_end(ConnectionForces& connection, const SolvedCorner& solved, const JoinedEnd& end) {
     const LineLayout& layout = solved.rail.layout;
-    raise_both(connection.push_across, connection.line_across, solved,
-               shear_force(solved.frame, layout, end.piece, end.end));
-    raise_both(connection.push_along, connection.line_along, solved,
-               axial_force(solved.frame, layout, end.piece, end.end));
+    raise_each(across_of(connection), solved, shear_force(solved.frame, layout, end.piece, end.end));
+    raise_each(along_of(connection), solved, axial_force(solved.frame, layout, end.piece, end.end));
 }
 
 void raise_connection(ConnectionForces& connection, const SolvedCorner& solved, std::size_t post) {
     const LineLayout& layout = solved.rail.layout;
     for (const JoinedEnd& end : ends_at(layout, post)) {
-        if (layout.jointed[post]) {
+        if (layout.jointed) {
             raise_end(connection, solved, end);
             continue;
         }
         const RailPiece& piece = layout.pieces[end.piece];
-        raise_both(connection.push_across, connection.line_across, solved,
-                   post_force(solved.frame, layout, post, across(piece)));
-        raise_both(connection.push_along, connection.line_along, solved,
-                   post_force(solved.frame, layout, post, along(piece)));
+        raise_each(across_of(connection), solved, post_force(solved.frame, layout, post, across(piece)));
+        raise_each(along_of(connection), solved, post_force(solved.frame, layout, post, along(piece)));
     }
 }
 
@@ -84,32 +94,44 @@ LineLargest largest_of(const std::array<LineLargest, sections>& found) {
     return largest;
 }
 
-void raise_moment(RailActions& push, RailActions& line, const SolvedCorner& solved, std::size_t piece, double factor) {
-    std::array<LineLargest, sections> pushes, lines;
+/// A stretch's actions under each kind of load.
+struct LoadedActions {
+    RailActions &push, &line, &wind;
+};
+
+/// Line loads in every corner, those that name a post too: on the safe side.
+void raise_moment(const LoadedActions& actions, const SolvedCorner& solved, std::size_t piece, double factor) {
+    std::array<LineLargest, sections> pushes, lines, winds;
     for (std::size_t index = 0; index < sections; ++index) {
         const double at = static_cast<double>(index) / static_cast<double>(sections - 1);
         const InfluenceLine influence =
             influence_line(solved.frame, solved.rail, moment(solved.frame, solved.rail.layout, piece, at));
         pushes[index] = largest_push(solved.rail, influence);
         lines[index] = largest_line(solved.rail, influence);
+        winds[index] = largest_wind(solved.rail, influence);
     }
-    raise(push.moment_lb_in, times(largest_of(pushes), factor), solved.corner);
-    raise(line.moment_lb_in, times(largest_of(lines), factor), solved.corner);
+    raise(actions.push.moment_lb_in, times(largest_of(pushes), factor), solved.corner);
+    raise(actions.line.moment_lb_in, times(largest_of(lines), factor), solved.corner);
+    raise(actions.wind.moment_lb_in, times(largest_of(winds), factor), solved.corner);
 }
 
-void raise_shear(RailActions& push, RailActions& line, const SolvedCorner& solved, std::size_t piece) {
+void raise_shear(const LoadedActions& actions, const SolvedCorner& solved, std::size_t piece) {
     for (const PieceEnd end : {PieceEnd::from, PieceEnd::to})
-        raise_both(push.shear_lb, line.shear_lb, solved, shear_force(solved.frame, solved.rail.layout, piece, end));
+        raise_each({actions.push.shear_lb, actions.line.shear_lb, actions.wind.shear_lb}, solved,
+                   shear_force(solved.frame, solved.rail.layout, piece, end));
+}
+
+InfluencePair force_on_post(const SolvedCorner& solved, std::size_t post) {
+    const auto component = [&](const PlanVector& axis) {
+        return influence_line(solved.frame, solved.rail, post_force(solved.frame, solved.rail.layout, post, axis));
+    };
+    return {component(PlanVector::UnitX()), component(PlanVector::UnitY())};
 }
 
 }  // namespace
 
 void raise_post(PostShares& post, const SolvedCorner& solved, std::size_t index) {
-    const LineLayout& layout = solved.rail.layout;
-    const auto component = [&](const PlanVector& axis) {
-        return influence_line(solved.frame, solved.rail, post_force(solved.frame, layout, index, axis));
-    };
-    const InfluencePair force{component(PlanVector::UnitX()), component(PlanVector::UnitY())};
+    const InfluencePair force = force_on_post(solved, index);
     const LargestForce push = largest_push(solved.rail, force);
     const double before = post.share.value;
     raise(post.share, push.largest, solved.corner);
@@ -122,27 +144,27 @@ void raise_post(PostShares& post, const SolvedCorner& solved, std::size_t index)
 void raise_span(LineSpan& span, const SolvedCorner& solved, std::size_t index) {
     const LaidSpan& laid = solved.rail.layout.spans[index];
     for (std::size_t piece = laid.first_piece; piece < laid.first_piece + laid.pieces; ++piece) {
-        raise_moment(span.push, span.line, solved, piece, solved.rail.layout.pieces[piece].true_over_plan);
-        raise_shear(span.push, span.line, solved, piece);
+        const LoadedActions level{span.push, span.line, span.wind};
+        raise_moment(level, solved, piece, solved.rail.layout.pieces[piece].true_over_plan);
+        raise_shear(level, solved, piece);
         for (const PieceEnd end : {PieceEnd::from, PieceEnd::to})
-            raise_both(span.push.axial_lb, span.line.axial_lb, solved,
+            raise_each({span.push.axial_lb, span.line.axial_lb, span.wind.axial_lb}, solved,
                        axial_force(solved.frame, solved.rail.layout, piece, end));
     }
 }
 
 void raise_upright(LineSpan& span, const SolvedCorner& solved, std::size_t index) {
     const LaidSpan& laid = solved.rail.layout.spans[index];
+    RailActions no_wind;  // it blows level
+    const LoadedActions upright{span.upright_push, span.upright_line, no_wind};
     for (std::size_t piece = laid.first_piece; piece < laid.first_piece + laid.pieces; ++piece) {
-        raise_moment(span.upright_push, span.upright_line, solved, piece, 1.0);
-        raise_shear(span.upright_push, span.upright_line, solved, piece);
+        raise_moment(upright, solved, piece, 1.0);
+        raise_shear(upright, solved, piece);
     }
 }
 
 void raise_upright_post(PostShares& post, const SolvedCorner& solved, std::size_t index) {
-    const auto component = [&](const PlanVector& axis) {
-        return influence_line(solved.frame, solved.rail, post_force(solved.frame, solved.rail.layout, index, axis));
-    };
-    const InfluencePair force{component(PlanVector::UnitX()), component(PlanVector::UnitY())};
+    const InfluencePair force = force_on_post(solved, index);
     post.upright_share = std::max(post.upright_share, largest_push(solved.rail, force).largest.value);
 }
 

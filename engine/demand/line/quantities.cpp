@@ -7,8 +7,8 @@ namespace toehold::demand {
 namespace {
 
 /// The six unknowns of a piece's nodes, each with what it counts.
-Quantity of_piece(const RailPiece& piece, const Eigen::Matrix<double, 6, 1>& counts) {
-    Quantity quantity;
+Response of_piece(const RailPiece& piece, const Eigen::Matrix<double, 6, 1>& counts) {
+    Response quantity;
     for (std::size_t unknown = 0; unknown < plan_freedoms; ++unknown) {
         const auto row = static_cast<Eigen::Index>(unknown);
         quantity.of_motions.emplace_back(plan_freedoms * piece.from + unknown, counts(row));
@@ -32,29 +32,29 @@ double fixed_to(double at) { return at * at * (1.0 - at); }
 
 }  // namespace
 
-Quantity post_force(const LineFrame& frame, const LineLayout& layout, std::size_t post, const PlanVector& along) {
+Response post_force(const LineFrame& frame, const LineLayout& layout, std::size_t post, const PlanVector& along) {
     const PlanVector counts = frame.posts[post].transpose() * along;
     const std::size_t first = plan_freedoms * layout.post_nodes[post];
-    Quantity force;
+    Response force;
     force.of_motions = {{first + move_x, counts.x()}, {first + move_y, counts.y()}};
     return force;
 }
 
-Quantity axial_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end) {
+Response axial_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end) {
     const RailPiece& of = layout.pieces[piece];
     const double stiffness = frame.pieces[piece].axial_lb / of.plan_in;
     Eigen::Matrix<double, 6, 1> counts;
     counts << -stiffness * along(of), 0.0, stiffness * along(of), 0.0;
-    Quantity force = of_piece(of, counts);
+    Response force = of_piece(of, counts);
     force.piece = piece;
     force.held = [of, end](double at) -> PlanVector { return (end == PieceEnd::from ? 1.0 - at : -at) * along(of); };
     return force;
 }
 
-Quantity shear_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end) {
+Response shear_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end) {
     const RailPiece& of = layout.pieces[piece];
     const double bending = frame.pieces[piece].bending_lb_in2;
-    Quantity force = of_piece(of, (curvature(of, bending, 1.0) - curvature(of, bending, 0.0)) / of.plan_in);
+    Response force = of_piece(of, (curvature(of, bending, 1.0) - curvature(of, bending, 0.0)) / of.plan_in);
     force.piece = piece;
     force.held = [of, end](double at) -> PlanVector {
         const double simple = end == PieceEnd::from ? -(1.0 - at) : at;
@@ -63,9 +63,9 @@ Quantity shear_force(const LineFrame& frame, const LineLayout& layout, std::size
     return force;
 }
 
-Quantity moment(const LineFrame& frame, const LineLayout& layout, std::size_t piece, double at) {
+Response moment(const LineFrame& frame, const LineLayout& layout, std::size_t piece, double at) {
     const RailPiece& of = layout.pieces[piece];
-    Quantity moment = of_piece(of, curvature(of, frame.pieces[piece].bending_lb_in2, at));
+    Response moment = of_piece(of, curvature(of, frame.pieces[piece].bending_lb_in2, at));
     moment.piece = piece;
     moment.held = [of, at](double load) -> PlanVector {
         const double simple = at < load ? at * (1.0 - load) : load * (1.0 - at);

@@ -5,16 +5,16 @@
 namespace toehold::demand {
 
 /// The component along a unit vector of the force on a post's top.
-[[nodiscard]] Quantity post_force(const LineFrame& frame, const LineLayout& layout, std::size_t post,
+[[nodiscard]] Response post_force(const LineFrame& frame, const LineLayout& layout, std::size_t post,
                                   const PlanVector& along);
 
 enum class PieceEnd { from, to };
 
 /// Just inside an end of a piece, where a load on the piece's very end has passed by: what the joint there carries.
-[[nodiscard]] Quantity axial_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end);
-[[nodiscard]] Quantity shear_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end);
+[[nodiscard]] Response axial_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end);
+[[nodiscard]] Response shear_force(const LineFrame& frame, const LineLayout& layout, std::size_t piece, PieceEnd end);
 
 /// About the upright axis at a place on a piece (0 to 1), as laid out level.
-[[nodiscard]] Quantity moment(const LineFrame& frame, const LineLayout& layout, std::size_t piece, double at);
+[[nodiscard]] Response moment(const LineFrame& frame, const LineLayout& layout, std::size_t piece, double at);
 
 }  // namespace toehold::demand

@@ -1,11 +1,11 @@
 #include "demand/loads/code_loads.h"
 
+#include "units/length.h"
+
 #include <numbers>
 
 namespace toehold::demand {
 namespace {
-
-constexpr double inches_per_foot = 12.0;
 
 bool suffices(model::Directions stated, model::GuardDirections asked_for) {
     switch (asked_for) {
@@ -37,7 +37,7 @@ std::optional<double> code_line_lb(const model::BaseDetail& detail) {
     const std::optional<double> line = code_line_lb_per_ft(detail.guard);
     const std::optional<double> length_in = model::tributary_length_in(detail.guard, detail.loads);
     if (!line || !length_in) return std::nullopt;
-    return *line * *length_in / inches_per_foot;
+    return *line * *length_in / units::inches_per_foot;
 }
 
 model::Directions code_directions(const model::BaseDetail& detail) {

@@ -8,6 +8,7 @@
 
 #include "demand/loads/load_cases.h"
 #include "model/base_detail.h"
+#include "units/length.h"
 
 #include <algorithm>
 #include <numbers>
@@ -19,17 +20,12 @@ using format::Citation;
 using format::phrase;
 using format::Quantity;
 
-constexpr double inches_per_foot = 12.0;
 constexpr double service_part = 0.6;  // ASCE 7-16 2.4.1: of a wind at strength level
 constexpr double live_with_wind = 0.75;
 
-struct WindFactors {
-    double alone = 0.0, with_live = 0.0;  ///< on the pressure as the file gives it
-    double live = 0.0;                    ///< on the guard's unfactored load
-    double over_service = 1.0;            ///< factored over service, of the combination: what a movement is divided by
-};
+}  // namespace
 
-WindFactors factors(const model::Basis& basis, const model::WindLoad& wind) {
+WindFactors wind_factors(const model::Basis& basis, const model::WindLoad& wind) {
     const double at_service = wind.service_level ? 1.0 : service_part;
     if (basis.method == model::Method::asd) return {at_service, live_with_wind * at_service, live_with_wind, 1.0};
     const double at_strength = at_service / service_part;
@@ -40,7 +36,7 @@ double infill_height_in(const model::BaseDetail& detail) {
     return detail.loads.wind->infill_height_in.value_or(detail.guard.height_in);
 }
 
-format::Phrase source(const model::BaseDetail& detail) {
+format::Phrase wind_source(const model::BaseDetail& detail) {
     const model::BuildingCode code = model::building_code(detail.basis);
     const bool asd = detail.basis.method == model::Method::asd;
     return phrase(
@@ -48,14 +44,12 @@ format::Phrase source(const model::BaseDetail& detail) {
         Citation{model::clause(code, asd ? model::Provision::asd_combinations : model::Provision::lrfd_combinations)});
 }
 
-}  // namespace
-
 std::optional<double> wind_area_ft2(const model::BaseDetail& detail) {
     if (!detail.loads.wind) return std::nullopt;
     if (detail.loads.wind->area_ft2) return detail.loads.wind->area_ft2;
     const std::optional<double> length_in = model::tributary_length_in(detail.guard, detail.loads);
     if (!length_in) return std::nullopt;
-    const double face_ft2 = infill_height_in(detail) * *length_in / (inches_per_foot * inches_per_foot);
+    const double face_ft2 = infill_height_in(detail) * *length_in / (units::inches_per_foot * units::inches_per_foot);
     return face_ft2 * detail.loads.wind->solid_ratio.value_or(1.0);
 }
 
@@ -63,7 +57,7 @@ std::vector<LoadCase> wind_cases(const model::BaseDetail& detail, const std::opt
     const std::optional<double> area_ft2 = wind_area_ft2(detail);
     if (!area_ft2) return {};
     const model::WindLoad& wind = *detail.loads.wind;
-    const WindFactors by = factors(detail.basis, wind);
+    const WindFactors by = wind_factors(detail.basis, wind);
     const double force_lb = wind.pressure_psf * *area_ft2;
     LoadCase alone;
     alone.id = "wind";
@@ -73,7 +67,7 @@ std::vector<LoadCase> wind_cases(const model::BaseDetail& detail, const std::opt
     alone.wind_height_in = wind.centroid_in.value_or(0.5 * infill_height_in(detail)) + model::below_surface_in(detail);
     alone.height_in = model::lever_height_in(detail);
     alone.load_factor = by.alone / (wind.service_level ? 1.0 : service_part);
-    alone.source = source(detail);
+    alone.source = wind_source(detail);
     alone.duration = LoadDuration::wind;
     alone.directions_rad = {0.5 * std::numbers::pi, 1.5 * std::numbers::pi};
     std::vector<LoadCase> cases{alone};

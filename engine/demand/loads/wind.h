@@ -7,12 +7,27 @@
 
 namespace toehold::model {
 struct BaseDetail;
-}
+struct Basis;
+struct WindLoad;
+}  // namespace toehold::model
 
 namespace toehold::demand {
 
 /// Square feet of solid infill whose wind this post takes; absent: neither an area nor a tributary length is specified.
 [[nodiscard]] std::optional<double> wind_area_ft2(const model::BaseDetail& detail);
+
+/// Factors of the combinations with wind, for the basis's method (ASCE 7-16 2.4.1, 2.3.1).
+struct WindFactors {
+    double alone = 0.0, with_live = 0.0;  ///< on the pressure as the file gives it
+    double live = 0.0;                    ///< on the guard's unfactored load beside it
+    double over_service = 1.0;            ///< factored over service, of the combination: what a movement is divided by
+};
+[[nodiscard]] WindFactors wind_factors(const model::Basis& basis, const model::WindLoad& wind);
+
+/// The clauses of wind and of its combinations.
+[[nodiscard]] format::Phrase wind_source(const model::BaseDetail& detail);
+/// Of the infill whose wind counts, above the walking surface; with wind alone.
+[[nodiscard]] double infill_height_in(const model::BaseDetail& detail);
 
 /// None without wind in the file, or without its area. `live`: the guard's largest load at its top, for the combination
 /// of the two; absent: none.

@@ -30,7 +30,7 @@ class LineElevation {
         for (std::size_t index = 0; index < sheet_.posts.size(); ++index) add_post(index);
         add_splices();
         add_notes();
-        scene_.margin_mm = 36.0;
+        scene_.margin_mm = 38.0;
         return finished(std::move(scene_));
     }
 
@@ -190,21 +190,24 @@ class LineElevation {
     void add_notes() {
         const format::Locale& locale = sheet_.subject.locale;
         const Place low = standing(scene_.bounds.low);
-        scene_.items.emplace_back(line_note(moved_mm(low, 0.0, -23.0), rail_note(sheet_)));
+        std::vector<std::string> notes{rail_note(sheet_), roles_note(sheet_)};
         const bool corner = std::any_of(sheet_.posts.begin(), sheet_.posts.end(), [](const LinePostMark& post) {
             return std::abs(post.turn_rad) > model::straight_rad;
         });
         const format::Phrase view = corner ? phrase("Elevation, unrolled at its corners. {}", unit_note(locale))
                                            : phrase("Elevation. {}", unit_note(locale));
-        scene_.items.emplace_back(line_note(moved_mm(low, 0.0, -26.6), format::text(view, locale)));
+        notes.push_back(format::text(view, locale));
         const bool shares = std::any_of(sheet_.posts.begin(), sheet_.posts.end(),
                                         [](const LinePostMark& post) { return post.share.has_value(); });
         if (shares) {
-            scene_.items.emplace_back(
-                line_note(moved_mm(low, 0.0, -30.2),
-                          format::text(phrase("Numbers above the rail: the largest part of a push on it that reaches "
-                                              "the post's top."),
-                                       locale)));
+            notes.push_back(format::text(
+                phrase("Numbers above the rail: the largest part of a push on it that reaches the post's top."),
+                locale));
+        }
+        constexpr double first_mm = 23.0, spacing_mm = 3.6;
+        for (std::size_t index = 0; index < notes.size(); ++index) {
+            const double below_mm = first_mm + spacing_mm * static_cast<double>(index);
+            scene_.items.emplace_back(line_note(moved_mm(low, 0.0, -below_mm), notes[index]));
         }
     }
 

@@ -142,7 +142,7 @@ void add_joints(Scene& scene, const LineSheet& sheet) {
 
 std::vector<std::string> legend(const LineSheet& sheet) {
     const format::Locale& locale = sheet.subject.locale;
-    std::vector<std::string> lines{rail_note(sheet)};
+    std::vector<std::string> lines{rail_note(sheet), roles_note(sheet)};
     const bool shares = std::any_of(sheet.posts.begin(), sheet.posts.end(),
                                     [](const LinePostMark& post) { return post.share.has_value(); });
     if (shares) {

@@ -14,15 +14,9 @@ namespace {
 
 using format::phrase;
 
-const model::PlacedPost* placed_post(const model::Project& project, const std::string& id) {
-    const auto found = std::find_if(project.posts.begin(), project.posts.end(),
-                                    [&id](const model::PlacedPost& post) { return post.id == id; });
-    return found == project.posts.end() ? nullptr : &*found;
-}
-
 bool all_posts_there(const LineSubject& subject) {
     return std::all_of(subject.line.posts.begin(), subject.line.posts.end(),
-                       [&subject](const std::string& id) { return placed_post(subject.project, id) != nullptr; });
+                       [&subject](const std::string& id) { return model::find_post(subject.project, id) != nullptr; });
 }
 
 /// Square to the rail on both sides of the post, on the side the post faces.
@@ -42,16 +36,14 @@ Point outward_of(const std::vector<model::Span>& spans, const model::PlacedPost&
 }
 
 double width_of(const model::Project& project, const model::PlacedPost& post) {
-    const auto mount = std::find_if(project.mounts.begin(), project.mounts.end(),
-                                    [&post](const model::NamedMount& one) { return one.id == post.mount; });
-    return mount == project.mounts.end() ? 0.0 : model::shaft(mount->post).width_in;
+    const model::NamedMount* const mount = model::find_mount(project, post.mount);
+    return mount == nullptr ? 0.0 : model::shaft(mount->post).width_in;
 }
 
 void take_review(LinePostMark& mark, const review::LineReview* review) {
     if (review == nullptr) return;
     for (const review::PostShare& share : review->posts) {
         if (share.post != mark.id) continue;
-        mark.counted = share.counted;
         if (review->rail && review->unsolved.empty()) mark.share = share.share;
     }
 }
@@ -67,7 +59,7 @@ LineSheet line_sheet(const LineSubject& subject) {
     const std::vector<double> turns = model::turns_rad(subject.project, subject.line);
     const std::vector<double> stations = model::stations_in(subject.project, subject.line);
     for (std::size_t index = 0; index < subject.line.posts.size(); ++index) {
-        const model::PlacedPost& post = *placed_post(subject.project, subject.line.posts[index]);
+        const model::PlacedPost& post = *model::find_post(subject.project, subject.line.posts[index]);
         LinePostMark mark;
         mark.id = post.id;
         mark.at = {post.at.x_in, post.at.y_in};
@@ -110,6 +102,12 @@ std::string rail_note(const LineSheet& sheet) {
     const LineSubject& subject = sheet.subject;
     if (subject.review != nullptr) return format::text(wording::line_title(*subject.review), subject.locale);
     return format::text(phrase("Guard line {}", subject.line.id), subject.locale);
+}
+
+std::string roles_note(const LineSheet& sheet) {
+    std::vector<model::PostRole> roles;
+    for (const LinePostMark& post : sheet.posts) roles.push_back(post.role);
+    return format::text(phrase("{}.", wording::role_counts(model::count_roles(roles))), sheet.subject.locale);
 }
 
 void add_joint(Scene& scene, const Place& at, const model::PartId& part) {

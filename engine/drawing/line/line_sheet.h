@@ -19,12 +19,12 @@ struct LinePostMark {
     double turn_rad = 0.0;  ///< of the rail there
     model::PostRole role = model::PostRole::line;
     std::optional<double> share;  ///< absent: not solved
-    double counted = 1.0;
 };
 
 struct LineSheet {
     const LineSubject& subject;
-    std::vector<LinePostMark> posts;     ///< in the line's order; those the project lacks left out
+    std::vector<LinePostMark>
+        posts;  ///< in the line's order; empty where the project lacks one of them, or there are fewer than two
     [[nodiscard]] bool jointed() const;  ///< a joint of the rail at each post
 };
 [[nodiscard]] LineSheet line_sheet(const LineSubject& subject);
@@ -37,6 +37,9 @@ struct LineSheet {
 
 /// The rail in words: how it runs, whether it shares.
 [[nodiscard]] std::string rail_note(const LineSheet& sheet);
+
+/// `12 line posts, 2 corners, 2 ends`.
+[[nodiscard]] std::string roles_note(const LineSheet& sheet);
 
 /// A joint that carries force and no moment.
 void add_joint(Scene& scene, const Place& at, const model::PartId& part);

@@ -28,6 +28,12 @@ Json steps(const std::vector<checks::Step>& all) {
 
 }  // namespace
 
+Json sentences(const std::vector<format::Phrase>& all) {
+    Json list = Json::array();
+    for (const format::Phrase& one : all) list.push_back(said(one));
+    return list;
+}
+
 Json part(const model::PartId& part) {
     if (part.kind == model::PartKind::none) return nullptr;
     Json object = {{"kind", model::kind_word(part.kind)}, {"id", part.id}, {"key", model::key(part)}};

@@ -49,10 +49,9 @@ Json movement(const review::LineMovementAt& at) {
             {"limit_in", at.limit_in ? Json(*at.limit_in) : Json(nullptr)}};
 }
 
-Json line_sentences(const std::vector<format::Phrase>& phrases) {
-    Json all = Json::array();
-    for (const format::Phrase& phrase : phrases) all.push_back(format::english(phrase));
-    return all;
+Json proof(const review::LineReview& line) {
+    if (!line.proof) return nullptr;
+    return {{"frames", line.proof->frames}, {"residual", line.proof->residual}};
 }
 
 Json line(const review::LineReview& line) {
@@ -72,11 +71,21 @@ Json line(const review::LineReview& line) {
             {"checks", checks},
             {"movement", movements},
             {"not_solved", format::english(line.unsolved)},
-            {"rests_on", line_sentences(line.rests_on)},
-            {"assumptions", line_sentences(line.assumptions)}};
+            {"rests_on", as_json::sentences(line.rests_on)},
+            {"assumptions", as_json::sentences(line.assumptions)},
+            {"roles", roles_json(review::roles_of(line))},
+            {"load_along_rail", line.load_along},
+            {"proof", proof(line)}};
 }
 
 }  // namespace
+
+Json roles_json(const std::vector<model::RoleCount>& counts) {
+    Json all = Json::array();
+    for (const model::RoleCount& count : counts)
+        all.push_back({{"role", std::string(model::word(count.role))}, {"quantity", count.posts}});
+    return all;
+}
 
 Json lines_json(const std::vector<review::LineReview>& lines) {
     Json all = Json::array();

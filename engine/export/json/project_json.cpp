@@ -1,5 +1,6 @@
 #include "export/json/project_json.h"
 
+#include "export/json/check_json.h"
 #include "export/json/keys.h"
 #include "export/json/line_json.h"
 #include "export/json/review_json.h"
@@ -48,12 +49,6 @@ Json schedule_row(const review::ScheduleRow& row) {
             {"share", row.share ? Json(*row.share) : Json(nullptr)}};
 }
 
-Json sentences(const std::vector<format::Phrase>& phrases) {
-    Json all = Json::array();
-    for (const format::Phrase& phrase : phrases) all.push_back(format::english(phrase));
-    return all;
-}
-
 }  // namespace
 
 std::string project_json(const review::ProjectReview& review, std::string_view file) {
@@ -68,9 +63,10 @@ std::string project_json(const review::ProjectReview& review, std::string_view f
                      {"posts", posts},
                      {"shared_framing", members},
                      {"loads_act_together", review.pushes_together},
-                     {"assumptions", sentences(review.assumptions)},
+                     {"assumptions", as_json::sentences(review.assumptions)},
                      {"schedule", schedule},
-                     {"lines", lines_json(review.lines)}};
+                     {"lines", lines_json(review.lines)},
+                     {"roles", roles_json(review.roles)}};
     if (!file.empty()) document["file"] = file;
     constexpr int indent = 2;
     return document.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";

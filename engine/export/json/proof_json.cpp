@@ -1,5 +1,6 @@
 #include "export/json/proof_json.h"
 
+#include "export/json/check_json.h"
 #include "study/proof_load/movement.h"
 #include "study/proof_load/proof_load.h"
 #include "wording/proof_load.h"
@@ -82,20 +83,22 @@ const char* word(study::Agreement agreement) {
     return "stiffer";
 }
 
-Json interval(const mechanics::Interval& one) { return {{"low", one.low}, {"high", one.high}}; }
+Json interval(const mechanics::ConfidenceInterval& one) { return {{"low", one.low}, {"high", one.high}}; }
 
 Json links(const study::Prediction& prediction) {
-    std::vector<double> shares(prediction.chain.links.size(), 0.0);
-    for (const study::FirstBreak& first : prediction.first) shares.at(first.link) = first.share;
+    std::vector<const study::FirstBreak*> firsts(prediction.chain.links.size(), nullptr);
+    for (const study::FirstBreak& first : prediction.first) firsts.at(first.link) = &first;
     Json all = Json::array();
-    for (std::size_t index = 0; index < shares.size(); ++index) {
+    for (std::size_t index = 0; index < firsts.size(); ++index) {
+        const study::FirstBreak* const first = firsts[index];
         const study::TestedLink& link = prediction.chain.links[index];
         const ultimate::LinkBasis& basis = link.basis();
         all.push_back({{"check", link.check},
                        {"part", model::key(link.part)},
                        {"link", english(wording::link_name(link.strength.link))},
                        {"end", link.yields() ? "yields" : "breaks"},
-                       {"breaks_first", shares[index]},
+                       {"breaks_first", first == nullptr ? 0.0 : first->share},
+                       {"breaks_first_interval", first == nullptr ? Json(nullptr) : interval(first->interval)},
                        {"drawn", index < prediction.chain.chain.links.size()},
                        {"mean_strength", link.mean},
                        {"unit", link.unit},
@@ -171,12 +174,6 @@ Json measured(const Proven& proven) {
              {{"soft", parts(computed.soft)}, {"central", parts(computed.central)}, {"stiff", parts(computed.stiff)}}}};
 }
 
-Json sentences(const std::vector<format::Phrase>& all) {
-    Json list = Json::array();
-    for (const format::Phrase& one : all) list.push_back(english(one));
-    return list;
-}
-
 }  // namespace
 
 std::string proof_json(const Proven& proven) {
@@ -191,8 +188,8 @@ std::string proof_json(const Proven& proven) {
                     {"in_service", prediction_json(proof.in_service)},
                     {"other_moisture", prediction_json(proof.other)},
                     {"measured", measured(proven)},
-                    {"assumptions", sentences(wording::proof_assumptions(proof))},
-                    {"cautions", sentences(wording::proof_cautions(proof))}};
+                    {"assumptions", as_json::sentences(wording::proof_assumptions(proof))},
+                    {"cautions", as_json::sentences(wording::proof_cautions(proof))}};
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -72,9 +72,10 @@ std::string conclusion(const checks::CheckResult& result, const Locale& locale) 
 
 }  // namespace
 
-std::string explain_text(const review::Review& review, std::string_view check, const Locale& locale) {
+std::string explain_text(const std::vector<checks::CheckResult>& results, std::string_view check,
+                         const Locale& locale) {
     std::string text;
-    for (const checks::CheckResult& result : review.checks) {
+    for (const checks::CheckResult& result : results) {
         if (result.id != check) continue;
         if (text.empty()) text = heading(result, locale);
         text += "\n" + paragraph(format::text(model::part_name(result.part), locale));

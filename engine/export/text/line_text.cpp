@@ -27,13 +27,18 @@ class LineText {
 
     [[nodiscard]] std::string whole() const {
         std::string text = "\n" + paragraph(said(wording::line_title(line_)));
+        if (const Phrase roles = wording::role_counts(review::roles_of(line_)); !roles.empty())
+            text += paragraph(said(phrase("{}.", roles)), "  ");
         if (const Phrase reason = wording::line_reason(line_); !reason.empty()) text += paragraph(said(reason), "  ");
         text += shares();
         if (!line_.unsolved.empty()) text += paragraph(said(line_.unsolved), "  ");
         text += checks() + movements();
         text += bullets(line_.sharing ? phrase("Sharing rests on:") : phrase("Counting on sharing would rest on:"),
                         line_.rests_on);
-        return text + bullets(phrase("Assumed of the rail:"), line_.assumptions);
+        text += bullets(phrase("Assumed of the rail:"), line_.assumptions);
+        if (const Phrase proof = wording::line_proof(line_); !proof.empty())
+            text += "\n" + paragraph(said(proof), "  ");
+        return text;
     }
 
   private:
@@ -60,8 +65,10 @@ class LineText {
         }
         cells.push_back(solved() ? format::ratio_text(post.share) : std::string("-"));
         cells.push_back(solved() ? said(wording::push_place(post.stood)) : std::string("-"));
-        cells.push_back(solved() ? length(post.line_length_in) : std::string("-"));
-        cells.push_back(length(post.half_spans_in));
+        if (line_.load_along) {
+            cells.push_back(solved() ? length(post.line_length_in) : std::string("-"));
+            cells.push_back(length(post.half_spans_in));
+        }
         return {std::move(cells), {}};
     }
 
@@ -76,8 +83,10 @@ class LineText {
             columns.push_back({said(phrase("share if counted")), Align::right});
         }
         columns.push_back({said(phrase("push stood"))});
-        columns.push_back({said(phrase("rail taken")), Align::right});
-        columns.push_back({said(phrase("half spans")), Align::right});
+        if (line_.load_along) {
+            columns.push_back({said(phrase("rail taken")), Align::right});
+            columns.push_back({said(phrase("half spans")), Align::right});
+        }
         std::vector<Row> rows;
         for (const PostShare& post : line_.posts) rows.push_back(share_row(post));
         return table(columns, rows);

@@ -88,6 +88,8 @@ std::string project_text(const review::ProjectReview& review, const TextOptions&
     if (const Phrase reason = wording::line_reason(review); !reason.empty())
         text += paragraph(showable(format::text(reason, locale)), "  ");
     text += "\n" + schedule_table(review, locale);
+    if (const Phrase roles = wording::role_counts(review.roles); !roles.empty())
+        text += paragraph(format::text(phrase("In all: {}.", roles), locale), "  ");
     text +=
         paragraph(format::text(phrase("D/C: demand over capacity of the first cause, or of what is nearest its limit. "
                                       "Tension: the largest on any anchor of these posts. Share: the largest part of a "

@@ -5,6 +5,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace toehold::exporting {
 
@@ -14,8 +15,8 @@ struct TextOptions {
 };
 
 [[nodiscard]] std::string review_text(const review::Review& review, const TextOptions& options);
-/// Worked steps of every result of one check. `check` is an id; an unknown id gives an empty string.
-[[nodiscard]] std::string explain_text(const review::Review& review, std::string_view check,
+/// Worked steps of every of these results that is of one check. `check` is an id; an unknown id gives an empty string.
+[[nodiscard]] std::string explain_text(const std::vector<checks::CheckResult>& results, std::string_view check,
                                        const format::Locale& locale);
 
 }  // namespace toehold::exporting

@@ -58,6 +58,7 @@ class Insertion {
     explicit Insertion(std::span<const Point> points) : count_(static_cast<int>(points.size())) {
         const Box box = bounding_box(points);
         const double shift = 1e-9 * box.size;
+        points_.reserve(points.size() + 3);
         for (std::uint32_t index = 0; index < points.size(); ++index) {
             points_.push_back(
                 {points[index].x + shift * scatter(2 * index), points[index].y + shift * scatter(2 * index + 1)});
@@ -80,7 +81,13 @@ class Insertion {
     }
 
   private:
-    void add(Triangle corners) {
+    /// Both ends in one number, since the hole's sides are compared more often than anything else.
+    using Side = std::uint64_t;
+    static Side side_of(int from, int to) { return static_cast<Side>(from) << 32U | static_cast<Side>(to); }
+    static int from(Side side) { return static_cast<int>(side >> 32U); }
+    static int to(Side side) { return static_cast<int>(side & 0xffffffffU); }
+
+    void add(const Triangle& corners) {
         cells_.push_back({corners, circumcircle(at(corners[0]), at(corners[1]), at(corners[2]))});
     }
 
@@ -107,18 +114,18 @@ class Insertion {
             }
         }
         cells_.resize(kept);
-        for (const auto& [from, to] : hole_) add({from, to, index});
+        for (const Side side : hole_) add({from(side), to(side), index});
     }
 
     /// Sides of removed triangles that are not shared by two of them bound the hole.
     void open(const Triangle& corners) {
         for (std::size_t side = 0; side < 3; ++side) {
-            const std::pair<int, int> here{corners[side], corners[(side + 1) % 3]};
-            const auto other = std::find(hole_.begin(), hole_.end(), std::pair<int, int>{here.second, here.first});
+            const int here = corners[side], next = corners[(side + 1) % 3];
+            const auto other = std::find(hole_.begin(), hole_.end(), side_of(next, here));
             if (other != hole_.end()) {
                 hole_.erase(other);
             } else {
-                hole_.push_back(here);
+                hole_.push_back(side_of(here, next));
             }
         }
     }
@@ -129,7 +136,7 @@ class Insertion {
     std::vector<Point> points_;
     std::vector<Cell> cells_;  ///< whose circles a later point may still lie in
     std::vector<Triangle> triangles_;
-    std::vector<std::pair<int, int>> hole_;
+    std::vector<Side> hole_;
 };
 
 bool is_flat(std::span<const Point> points, const Triangle& triangle) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <utility>
 #include <vector>
 
@@ -14,9 +15,10 @@ constexpr double corner_turn = 0.35;  // rad; a sharper turn of the outline is a
 constexpr double curve_turn = 0.6;    // rad; the most a resampled side of a curve turns
 // How fast elements may grow with distance from what asks for small ones.
 constexpr double growth = 0.35;
-constexpr double ring_parts = 16.0;     // elements around the post's foot
-constexpr double plate_parts = 9.0;     // elements across a square of the plate's area
-constexpr double footprint_part = 1.1;  // element size at an anchor over its footprint's radius
+constexpr double ring_parts = 16.0;       // elements around the post's foot
+constexpr double plate_parts = 9.0;       // elements across a square of the plate's area
+constexpr double certainly = 1.0 - 1e-9;  // less than rounding could make of it
+constexpr double footprint_part = 1.1;    // element size at an anchor over its footprint's radius
 
 double perimeter(const Polygon& polygon) {
     double length = 0.0;
@@ -115,6 +117,11 @@ void keep_area(Polygon& points) {
 ElementSize::ElementSize(const Polygon& outline, const Polygon& ring, std::span<const Footprint> footprints,
                          double fineness)
     : ring_(ring), footprints_(footprints), fineness_(fineness) {
+    ring_low_ = ring_high_ = ring.front();
+    for (const Point corner : ring) {
+        ring_low_ = {std::min(ring_low_.x, corner.x), std::min(ring_low_.y, corner.y)};
+        ring_high_ = {std::max(ring_high_.x, corner.x), std::max(ring_high_.y, corner.y)};
+    }
     at_ring_ = perimeter(ring) / ring_parts;
     largest_ = std::sqrt(moments(outline).area) / plate_parts;
     at_ring_ = std::min(at_ring_, largest_);
@@ -124,8 +131,19 @@ ElementSize::ElementSize(const Polygon& outline, const Polygon& ring, std::span<
 }
 
 double ElementSize::at(Point point) const {
-    double size = std::min(largest_, at_ring_ + growth * distance_to_polygon(point, ring_));
+    // So far from the ring at least, which mostly tells as much as the distance itself.
+    const double at_least =
+        std::max({ring_low_.x - point.x, point.x - ring_high_.x, ring_low_.y - point.y, point.y - ring_high_.y, 0.0});
+    const bool far = at_ring_ + certainly * growth * at_least >= largest_;
+    return at(point, far ? std::numeric_limits<double>::infinity() : distance_to_polygon(point, ring_));
+}
+
+double ElementSize::at(Point point, double from_ring) const {
+    double size = std::min(largest_, at_ring_ + growth * from_ring);
     for (const Footprint& footprint : footprints_) {
+        const double at_least =
+            std::max(std::abs(point.x - footprint.center.x), std::abs(point.y - footprint.center.y)) - footprint.radius;
+        if (certainly * (footprint_part * footprint.radius + growth * at_least) >= size) continue;
         const double away = std::hypot(point.x - footprint.center.x, point.y - footprint.center.y) - footprint.radius;
         size = std::min(size, footprint_part * footprint.radius + growth * std::max(0.0, away));
     }

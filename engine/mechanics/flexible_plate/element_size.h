@@ -8,12 +8,15 @@ class ElementSize {
   public:
     ElementSize(const Polygon& outline, const Polygon& ring, std::span<const Footprint> footprints, double fineness);
     [[nodiscard]] double at(Point point) const;
+    /// The same, so far from the ring.
+    [[nodiscard]] double at(Point point, double from_ring) const;
     [[nodiscard]] double least() const { return least_; }
 
   private:
     const Polygon& ring_;
     std::span<const Footprint> footprints_;
     double fineness_;
+    Point ring_low_, ring_high_;
     double at_ring_ = 0.0;
     double largest_ = 0.0;
     double least_ = 0.0;

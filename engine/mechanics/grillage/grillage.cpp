@@ -3,9 +3,10 @@
 #include "mechanics/grillage/balance.h"
 #include "mechanics/grillage/input_check.h"
 #include "mechanics/grillage/member.h"
+#include "mechanics/stiffness/scaled_factor.h"
 
 #include <Eigen/Dense>
-#include <Eigen/SparseCholesky>
+#include <Eigen/SparseCore>
 
 #include <algorithm>
 #include <cmath>
@@ -37,25 +38,6 @@ PreparedJoint prepare_joint(std::span<const Point> nodes, const GridJoint& joint
             {joint.vertical_lb_per_in, joint.about_x_lb_in, joint.about_y_lb_in},
             carried(nodes[static_cast<std::size_t>(joint.first)], *joint.at),
             carried(nodes[static_cast<std::size_t>(joint.second)], *joint.at)};
-}
-
-/// Symmetric scaling by the diagonal makes inches and radians comparable, so that a free motion shows as a pivot near
-/// 0.
-struct Factor {
-    Eigen::VectorXd scale;
-    std::shared_ptr<const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>>> scaled;
-};
-
-std::optional<Factor> factored(const Eigen::SparseMatrix<double>& stiffness) {
-    constexpr double free_motion = 1e-11;
-    const Eigen::VectorXd diagonal = stiffness.diagonal();
-    if (diagonal.size() == 0 || (diagonal.array() <= 0.0).any()) return std::nullopt;
-    Factor factor{diagonal.cwiseSqrt().cwiseInverse(), nullptr};
-    const Eigen::SparseMatrix<double> scaled = factor.scale.asDiagonal() * stiffness * factor.scale.asDiagonal();
-    auto solver = std::make_shared<Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>>>(scaled);
-    if (solver->info() != Eigen::Success || solver->vectorD().minCoeff() < free_motion) return std::nullopt;
-    factor.scaled = std::move(solver);
-    return factor;
 }
 
 /// Its lower half, by parts of three rows and columns.
@@ -126,7 +108,7 @@ struct Grillage::Prepared {
     std::vector<PreparedMember> members;
     std::vector<PreparedJoint> springs_between;
     double reach_in = 0.0;
-    std::optional<Factor> factor;
+    std::optional<ScaledFactor> factor;
 
     /// Checks the loads; stations are moved to the ends only where one lies beyond by rounding, in a copy in `moved`.
     [[nodiscard]] std::span<const MemberLoad> checked(std::span<const MemberLoad> loads,
@@ -156,10 +138,7 @@ struct Grillage::Prepared {
             at(member.of.from) += on_ends.head<3>();
             at(member.of.to) += on_ends.tail<3>();
         }
-        result.array() *= factor->scale.array();
-        result = factor->scaled->solve(result).eval();
-        result.array() *= factor->scale.array();
-        return result;
+        return factor->solve(result);
     }
 
     /// Of members, joints and supports.

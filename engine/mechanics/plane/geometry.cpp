@@ -7,6 +7,13 @@
 namespace toehold::mechanics {
 namespace {
 
+/// To the upright rectangle about a segment: no more than to the segment itself.
+double squared_distance_to_box(Point point, Point from, Point to) {
+    const double x = std::max({std::min(from.x, to.x) - point.x, point.x - std::max(from.x, to.x), 0.0});
+    const double y = std::max({std::min(from.y, to.y) - point.y, point.y - std::max(from.y, to.y), 0.0});
+    return x * x + y * y;
+}
+
 /// From the nearest point of a segment to another point.
 Point offset_from_segment(Point point, Point from, Point to) {
     const double dx = to.x - from.x, dy = to.y - from.y;
@@ -54,10 +61,12 @@ double distance_to_segment(Point point, Point from, Point to) {
 }
 
 double distance_to_polygon(Point point, const Polygon& polygon) {
+    constexpr double rounding = 1.0 + 1e-9;
     Point nearest;
     double least_squared = std::numeric_limits<double>::infinity();
     for (std::size_t i = 0, next = 1; i < polygon.size(); ++i, ++next) {
         if (next == polygon.size()) next = 0;
+        if (squared_distance_to_box(point, polygon[i], polygon[next]) > rounding * least_squared) continue;
         const Point offset = offset_from_segment(point, polygon[i], polygon[next]);
         const double squared = squared_distance({}, offset);
         if (squared >= least_squared) continue;

@@ -44,7 +44,7 @@ double load_at_share(const BreakingLoads& drawn, double share) {
     return (1.0 - part) * drawn.breaks[lower].load + part * drawn.breaks[upper].load;
 }
 
-Interval mean_interval(const BreakingLoads& drawn, double confidence) {
+ConfidenceInterval mean_interval(const BreakingLoads& drawn, double confidence) {
     if (!(confidence > 0.0 && confidence < 1.0))
         throw std::invalid_argument("an interval needs a confidence between 0 and 1");
     const double reach = normal_quantile(0.5 + 0.5 * confidence) * drawn.load_deviation /

@@ -23,6 +23,6 @@ namespace toehold::mechanics {
 [[nodiscard]] double load_at_share(const BreakingLoads& drawn, double share);
 
 /// Interval of the mean breaking load, mean -+ z s/sqrt(n): the central limit, for hundreds of samples or more.
-[[nodiscard]] Interval mean_interval(const BreakingLoads& drawn, double confidence = 0.95);
+[[nodiscard]] ConfidenceInterval mean_interval(const BreakingLoads& drawn, double confidence = 0.95);
 
 }  // namespace toehold::mechanics

@@ -55,7 +55,7 @@ double lower_limit(std::uint64_t count, std::uint64_t trials, double tail_chance
 
 }  // namespace
 
-Interval wilson(std::uint64_t count, std::uint64_t trials, double confidence) {
+ConfidenceInterval wilson(std::uint64_t count, std::uint64_t trials, double confidence) {
     require_sound_count(count, trials, confidence);
     const double all = static_cast<double>(trials), share = static_cast<double>(count) / all;
     const double z = normal_quantile(0.5 + 0.5 * confidence);
@@ -66,14 +66,14 @@ Interval wilson(std::uint64_t count, std::uint64_t trials, double confidence) {
             count == trials ? 1.0 : (center + reach) / (1.0 + weight)};
 }
 
-Interval clopper_pearson(std::uint64_t count, std::uint64_t trials, double confidence) {
+ConfidenceInterval clopper_pearson(std::uint64_t count, std::uint64_t trials, double confidence) {
     require_sound_count(count, trials, confidence);
     const double each_side = 0.5 * (1.0 - confidence);
     return {lower_limit(count, trials, each_side), 1.0 - lower_limit(trials - count, trials, each_side)};
 }
 
 Proportion proportion(std::uint64_t count, std::uint64_t trials, double confidence) {
-    const Interval interval = wilson(count, trials, confidence);
+    const ConfidenceInterval interval = wilson(count, trials, confidence);
     return {static_cast<double>(count) / static_cast<double>(trials), interval};
 }
 

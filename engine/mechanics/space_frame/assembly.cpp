@@ -111,26 +111,7 @@ Eigen::SparseMatrix<double> stiffness_of(const Assembly& assembly) {
     return parts.stiffness();
 }
 
-/// Symmetric scaling by the diagonal makes inches and radians comparable, so that a free motion shows as a pivot near
-/// 0.
-std::optional<Factor> factored(const Eigen::SparseMatrix<double>& stiffness) {
-    constexpr double free_motion = 1e-11;
-    const Eigen::VectorXd diagonal = stiffness.diagonal();
-    if (diagonal.size() == 0 || (diagonal.array() <= 0.0).any()) return std::nullopt;
-    Factor factor{diagonal.cwiseSqrt().cwiseInverse(), nullptr};
-    const Eigen::SparseMatrix<double> scaled = factor.scale.asDiagonal() * stiffness * factor.scale.asDiagonal();
-    auto solver = std::make_shared<Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>>>(scaled);
-    if (solver->info() != Eigen::Success || solver->vectorD().minCoeff() < free_motion) return std::nullopt;
-    factor.scaled = std::move(solver);
-    return factor;
-}
-
 }  // namespace
-
-Eigen::MatrixXd Factor::solve(const Eigen::MatrixXd& loads) const {
-    const Eigen::MatrixXd comparable = scale.asDiagonal() * loads;
-    return scale.asDiagonal() * scaled->solve(comparable).eval();
-}
 
 Vector6 Assembly::motion(int node, const Eigen::VectorXd& unknowns) const {
     Vector6 result = Vector6::Zero();

@@ -5,10 +5,8 @@
 // relative to that one, at the joint's place and along the joint's axes. A joint's force is then stiffness times an
 // unknown, so that it keeps its digits however stiff the joint is, and a stiff joint spoils no other unknown's.
 #include "mechanics/space_frame/beam.h"
+#include "mechanics/stiffness/scaled_factor.h"
 
-#include <Eigen/SparseCholesky>
-
-#include <memory>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -32,20 +30,12 @@ struct PreparedSupport {
     Matrix6 to_axes;
 };
 
-struct Factor {
-    Eigen::VectorXd scale;
-    std::shared_ptr<const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>>> scaled;
-
-    /// Each column a load on the unknowns, and the motion under it.
-    [[nodiscard]] Eigen::MatrixXd solve(const Eigen::MatrixXd& loads) const;
-};
-
 struct Assembly {
     std::vector<PreparedBeam> beams;
     std::vector<PreparedJoint> joints;
     std::vector<PreparedSupport> supports;
     std::vector<Expression> expressions;  ///< one for every node
-    std::optional<Factor> factor;         ///< absent: a part can move freely
+    std::optional<ScaledFactor> factor;   ///< absent: a part can move freely
 
     [[nodiscard]] Vector6 motion(int node, const Eigen::VectorXd& unknowns) const;
     /// In the joint's axes.

@@ -1,8 +1,8 @@
+#include "paper/page/sections.h"
 #include "paper/page/site_page.h"
 #include "paper/papers.h"
 #include "paper/project/near_post.h"
 #include "wording/line.h"
-#include "wording/marks.h"
 
 #include <algorithm>
 
@@ -60,10 +60,9 @@ std::string site_book(const SiteSubject& subject, const Issue& issue) {
     book.properties = {format::text(format::phrase("{}: site sheets", subject.name), issue.locale), "", issue.program,
                        issue.date};
     for (const AlikePosts& alike : alike_posts(subject.posts)) {
-        std::vector<std::string> marks;
-        for (const std::size_t index : alike.posts) marks.push_back(subject.posts[index].mark);
-        review::Review review = subject.posts[alike.posts.front()].review;
-        review.detail = format::text(format::phrase("{}: {}", subject.name, wording::marks(marks)), issue.locale);
+        const page::Section section{subject, alike, 0, issue};
+        review::Review review = section.drawn().review;
+        review.detail = format::text(format::phrase("{}: {}", subject.name, section.marks()), issue.locale);
         book.sheets.push_back(site_sheet(review, issue));
     }
     return pdf(book);

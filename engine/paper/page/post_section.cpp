@@ -2,6 +2,7 @@
 #include "paper/page/html.h"
 #include "paper/page/sections.h"
 #include "paper/site/instructions.h"
+#include "paper/site/page_words.h"
 #include "paper/site/site_drawings.h"
 #include "paper/site/site_page.h"
 #include "paper/words.h"
@@ -16,17 +17,10 @@ using format::Locale;
 using format::Phrase;
 using format::phrase;
 
-/// Sentences begin with a capital, names and notes come as they were written.
-std::string capitalized(std::string words) {
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
-}
-
 std::string item_of(const site::Instruction& one, const Locale& locale, bool sentence) {
     const std::string lead = format::text(one.lead, locale), words = format::text(one.words, locale);
     return element("li", (lead.empty() ? std::string() : element("b", escaped(lead)) + " ") +
-                             escaped(sentence ? capitalized(words) : words));
+                             escaped(sentence ? site::sentence(words) : words));
 }
 
 std::string list_of(const Phrase& heading, std::string_view kind, const site::Instructions& items,

@@ -67,6 +67,12 @@ std::string contents(const std::vector<Section>& sections, const Locale& locale)
     return element("table", "\n" + element("tbody", rows) + "\n") + "\n";
 }
 
+std::string quantities(const SiteSubject& subject, const Locale& locale) {
+    std::string all;
+    for (const Phrase& line : subject.quantities) all += element("p", said(line, locale)) + "\n";
+    return all;
+}
+
 /// The code, and in letters what it holds.
 std::string code_of(const SiteSubject& subject, const Issue& issue) {
     const bool linked = !issue.link.empty();
@@ -110,8 +116,9 @@ std::string site_page(const SiteSubject& subject, const Issue& issue) {
         body += element("p", "class=\"verdict " + page::verdict_class(subject.verdict) + "\"",
                         element("strong", page::said(site::banner_words(subject.verdict), issue.locale)));
     }
-    body += page::contents(sections, issue.locale) + page::key_plan(subject, issue.locale) +
-            page::kept_words(subject, issue.locale) + main + page::foot_of(subject, issue);
+    body += page::contents(sections, issue.locale) + page::quantities(subject, issue.locale) +
+            page::key_plan(subject, issue.locale) + page::kept_words(subject, issue.locale) + main +
+            page::foot_of(subject, issue);
     return "<!DOCTYPE html>\n" +
            element("html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + std::string(language) + "\"",
                    "\n" + page::head_of(subject, issue) +

@@ -33,6 +33,8 @@ struct SiteSubject {
     std::string input_sha256;
     std::vector<SitePost> posts;                       ///< one or more
     std::vector<std::vector<std::string>> lines = {};  ///< of guard: marks of posts in order along a rail
+    /// How many posts stand in each line, at its corners, at its ends: a sentence a line.
+    std::vector<format::Phrase> quantities = {};
 };
 /// Of a lone detail: one post, marked by `Post` in the reader's language.
 [[nodiscard]] SiteSubject site_subject(const review::Review& review, const Issue& issue);

@@ -16,9 +16,7 @@ std::string line_file(drawing::Scene scene, std::string_view ending, const std::
     sheet.size = size_of(issue.paper, Turn::lying);
     sheet.placed.push_back(placed_to_fit(std::move(scene), {margin_mm, margin_mm, sheet.size.width_mm - 2.0 * margin_mm,
                                                             sheet.size.height_mm - 2.0 * margin_mm}));
-    if (ending == "svg") return svg(sheet);
-    if (ending == "png") return png(sheet);
-    return pdf({{title, "", issue.program, issue.date}, {sheet}, {}});
+    return sheet_file(sheet, ending, title, issue);
 }
 
 }  // namespace
@@ -33,12 +31,7 @@ std::vector<LinePaper> line_papers(Kind kind, std::string_view ending, const mod
         const model::GuardLine& line = project.guard_lines[number];
         const drawing::LineSubject subject{project, line, number < lines.size() ? &lines[number] : nullptr,
                                            issue.locale};
-        const std::string fit = fit_for_file_name(line.id);
-        std::string name = fit;
-        const auto taken = [&] {
-            return std::any_of(papers.begin(), papers.end(), [&](const LinePaper& one) { return one.name == name; });
-        };
-        for (int other = 2; taken(); ++other) name = fit + "-" + std::to_string(other);
+        std::string name = unlike(fit_for_file_name(line.id), papers);
         papers.push_back({std::move(name),
                           line_file(kind == Kind::plan ? drawing::line_plan(subject) : drawing::line_elevation(subject),
                                     ending, project.name + ", " + line.id, issue)});

@@ -1,5 +1,6 @@
 #include "paper/project/plate_papers.h"
 
+#include "paper/paper_file.h"
 #include "paper/papers.h"
 #include "paper/shop/anchor_schedule.h"
 #include "paper/weight.h"
@@ -19,28 +20,30 @@ using review::ResolvedPost;
 struct Order {
     const ResolvedPost* first = nullptr;
     std::vector<std::string> marks;
+    std::vector<std::vector<std::string>> anchors = {};  ///< rows of the first's schedule, once asked for
 };
 
 template <class Same>
 std::vector<Order> orders(const std::vector<ResolvedPost>& posts, const Same& same) {
     std::vector<Order> all;
     for (const ResolvedPost& post : posts) {
-        auto order = std::find_if(all.begin(), all.end(), [&](const Order& one) { return same(*one.first, post); });
-        if (order == all.end()) order = all.insert(all.end(), Order{&post, {}});
+        auto order = std::find_if(all.begin(), all.end(), [&](Order& one) { return same(one, post); });
+        if (order == all.end()) order = all.insert(all.end(), Order{&post, {}, {}});
         order->marks.push_back(post.post.id);
     }
     return all;
 }
 
 /// The same to whoever makes it: bores and grips follow from the framing, so that one mount may give two drawings.
-bool same_base(const ResolvedPost& one, const ResolvedPost& other) {
-    const model::BaseDetail &detail = one.resolved.detail, &also = other.resolved.detail;
-    return detail.post == also.post && detail.mount == also.mount &&
-           shop::anchor_schedule(one.resolved, {}).rows == shop::anchor_schedule(other.resolved, {}).rows;
+bool same_base(Order& order, const ResolvedPost& other) {
+    const model::BaseDetail &detail = order.first->resolved.detail, &also = other.resolved.detail;
+    if (!(detail.post == also.post && detail.mount == also.mount)) return false;
+    if (order.anchors.empty()) order.anchors = shop::anchor_schedule(order.first->resolved, {}).rows;
+    return order.anchors == shop::anchor_schedule(other.resolved, {}).rows;
 }
 
-bool same_plate(const ResolvedPost& one, const ResolvedPost& other) {
-    return on_deck(one.resolved.detail).plate == on_deck(other.resolved.detail).plate;
+bool same_plate(const Order& order, const ResolvedPost& other) {
+    return on_deck(order.first->resolved.detail).plate == on_deck(other.resolved.detail).plate;
 }
 
 Issue issue_of(const Order& order, Issue issue) {
@@ -62,21 +65,9 @@ std::string drawing_bytes(std::string_view ending, const Order& order, const std
     catalog::Resolved resolved = order.first->resolved;
     resolved.detail.name = order.first->post.mount;  // of all its posts, not of the first
     const Sheet sheet = shop_drawing(resolved, input_sha256, issue);
-    if (ending == "svg") return svg(sheet);
-    if (ending == "png") return png(sheet);
     const std::string title =
         format::text(phrase("{}: shop drawing, {}", order.first->resolved.detail.project, issue.marks), issue.locale);
-    return pdf({{title, "", issue.program, issue.date}, {sheet}, {}});
-}
-
-/// Two plates may have one id, two drawings one mount: the second is numbered.
-std::string unlike(const std::string& name, const std::vector<PlatePaper>& others) {
-    std::string tried = name;
-    const auto taken = [&] {
-        return std::any_of(others.begin(), others.end(), [&](const PlatePaper& one) { return one.name == tried; });
-    };
-    for (int number = 2; taken(); ++number) tried = name + "-" + std::to_string(number);
-    return tried;
+    return sheet_file(sheet, ending, title, issue);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include "paper/issue.h"
 #include "review/project_review.h"
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,5 +25,16 @@ struct PlatePaper {
 
 /// Letters, digits, `.`, `-` and `_` as they are; a hyphen for anything else.
 [[nodiscard]] std::string fit_for_file_name(const std::string& words);
+
+/// Two plates may have one id, two drawings one mount or line: the second is numbered.
+template <class Paper>
+[[nodiscard]] std::string unlike(const std::string& name, const std::vector<Paper>& others) {
+    std::string tried = name;
+    const auto taken = [&] {
+        return std::any_of(others.begin(), others.end(), [&](const Paper& one) { return one.name == tried; });
+    };
+    for (int number = 2; taken(); ++number) tried = name + "-" + std::to_string(number);
+    return tried;
+}
 
 }  // namespace toehold::paper

@@ -113,9 +113,9 @@ void add_check(Blocks& blocks, const CheckResults& check, SteppedBefore& before,
 
 }  // namespace
 
-void add_check_steps(Blocks& blocks, const Source& source) {
+void add_check_steps(Blocks& blocks, const Source& source, const std::string& section) {
     const LongSources sources(source.review);
-    SteppedBefore before;
+    SteppedBefore before(section);
     for (const CheckResults& check : results_by_check(source.review))
         add_check(blocks, check, before, sources, source.locale());
 }

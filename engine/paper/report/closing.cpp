@@ -12,20 +12,6 @@ namespace {
 using format::Phrase;
 using format::phrase;
 
-Table standards_table(const Source& source) {
-    Table table;
-    table.columns = {{source.text(phrase("document")), 0.22},
-                     {source.text(phrase("title")), 0.53},
-                     {source.text(phrase("used for")), 0.25}};
-    for (const Standard& standard : standards_used(source.review)) {
-        if (standard.kind == Standard::Kind::product) continue;  // named with its value among the sources
-        table.rows.push_back({{std::string(standard.name), true},
-                              words_cell(std::string(standard.title)),
-                              words_cell(source.text(standard.used_for))});
-    }
-    return table;
-}
-
 /// One paragraph, a line for each, so that they stand close.
 void add_long_sources(Blocks& blocks, const Source& source) {
     const LongSources sources(source.review);
@@ -42,6 +28,26 @@ void add_long_sources(Blocks& blocks, const Source& source) {
 }
 
 }  // namespace
+
+Table standards_table(const std::vector<Standard>& standards, const format::Locale& locale) {
+    Table table;
+    table.columns = {{written(phrase("document"), locale), 0.22},
+                     {written(phrase("title"), locale), 0.53},
+                     {written(phrase("used for"), locale), 0.25}};
+    for (const Standard& standard : standards) {
+        if (standard.kind == Standard::Kind::product) continue;  // named with its value among the sources
+        table.rows.push_back({{std::string(standard.name), true},
+                              words_cell(std::string(standard.title)),
+                              words_cell(written(standard.used_for, locale))});
+    }
+    return table;
+}
+
+void add_sources(Blocks& blocks, const Source& source, Heading heading) {
+    if (LongSources(source.review).all().empty()) return;
+    blocks.emplace_back(std::move(heading));
+    add_long_sources(blocks, source);
+}
 
 void add_assumptions(Blocks& blocks, const Source& source) {
     blocks.emplace_back(section(9, phrase("Assumptions and alternatives"), "assumptions", source.locale()));
@@ -62,7 +68,7 @@ void add_assumptions(Blocks& blocks, const Source& source) {
 void add_cautions(Blocks& blocks, const Source& source) {
     blocks.emplace_back(section(10, phrase("Cautions and sources"), "cautions", source.locale()));
     for (const Phrase& caution : source.review.cautions) blocks.emplace_back(item("•", source.text(caution)));
-    blocks.emplace_back(standards_table(source));
+    blocks.emplace_back(standards_table(standards_used(source.review), source.locale()));
     add_long_sources(blocks, source);
 }
 

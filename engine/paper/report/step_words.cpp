@@ -62,7 +62,7 @@ Phrase result_words(const Measure& measure) {
 }
 
 std::string SteppedBefore::next_number() {
-    number_ = "6." + std::to_string(++count_);
+    number_ = section_ + "." + std::to_string(++count_);
     return number_;
 }
 

@@ -25,6 +25,8 @@ struct SortedSteps {
 /// Remembers what was worked out, check by check.
 class SteppedBefore {
   public:
+    /// `section`: of the report, `6`.
+    explicit SteppedBefore(std::string section = "6") : section_(std::move(section)) {}
     /// `6.1`, `6.2` ...: of the check whose steps come next.
     [[nodiscard]] std::string next_number();
     [[nodiscard]] SortedSteps sorted(const checks::CheckResult& result, const LongSources& sources,
@@ -33,6 +35,7 @@ class SteppedBefore {
   private:
     [[nodiscard]] std::string number_of(const checks::Step& step) const;
 
+    std::string section_;
     std::size_t count_ = 0;
     std::string number_;
     std::vector<std::pair<const checks::Step*, std::string>> known_;

@@ -70,6 +70,21 @@ Phrase names(const std::vector<Standard>& standards, Standard::Kind kind) {
 
 std::string code_chosen(const Basis& basis) { return model::edition(model::building_code(basis)); }
 
+}  // namespace
+
+std::vector<Facts::Fact> basis_facts(const Basis& basis, const std::vector<Standard>& standards,
+                                     const format::Locale& locale) {
+    const auto fact = [&locale](const Phrase& label, const Phrase& words) {
+        return Facts::Fact{written(label, locale), written(words, locale)};
+    };
+    return {
+        fact(phrase("METHOD AND BASIS"), basis_words(basis, locale.system)),
+        fact(phrase("CODE"), phrase("{}; named here: {}", code_chosen(basis), names(standards, Standard::Kind::code))),
+        fact(phrase("STANDARDS"), names(standards, Standard::Kind::design))};
+}
+
+namespace {
+
 /// The hash stands on a row of its own: whole, so that it can be searched for.
 Facts facts(const Source& source) {
     const Basis& basis = source.review.resolved.detail.basis;
@@ -89,10 +104,7 @@ Facts facts(const Source& source) {
     add(phrase("PROGRAM AND UNITS"), source.issue.program + "; " + units);
     add(phrase("DATE"), source.issue.date);
     add(phrase("CHECKED BY"), "");
-    add(phrase("METHOD AND BASIS"), source.text(basis_words(basis, system)));
-    add(phrase("CODE"),
-        source.text(phrase("{}; named here: {}", code_chosen(basis), names(standards, Standard::Kind::code))));
-    add(phrase("STANDARDS"), source.text(names(standards, Standard::Kind::design)));
+    for (Facts::Fact& fact : basis_facts(basis, standards, source.locale())) facts.facts.push_back(std::move(fact));
     add(phrase("SHA-256 OF THE FILE"), source.review.input_sha256);
     return facts;
 }

@@ -72,14 +72,13 @@ std::string unbroken(const std::string& words) {
     return result;
 }
 
-/// Names and notes come as their writer wrote them; a sentence begins with a capital.
+}  // namespace
+
 std::string sentence(std::string words) {
     if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
         words.front() = static_cast<char>(words.front() - 'a' + 'A');
     return words;
 }
-
-}  // namespace
 
 double PageWords::add_line(double left_mm, double top_mm, const std::string& words, const Lettering& lettering) {
     constexpr double foot = 0.76;  // of the line, from its top

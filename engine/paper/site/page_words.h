@@ -9,6 +9,9 @@
 
 namespace toehold::paper::site {
 
+/// Names and notes come as their writer wrote them; a sentence begins with a capital.
+[[nodiscard]] std::string sentence(std::string words);
+
 /// A scene of the page whose lettering is `scale` times the drawings' own.
 class PageWords {
   public:

@@ -14,4 +14,10 @@ constexpr std::array<GuardPostTest, 2> tests{{
 
 std::span<const GuardPostTest> guard_post_tests() { return tests; }
 
+double push_by_withdrawal_lb(double withdrawal_lb_per_in, const AssumedScrews& screws) {
+    const double one_lb = withdrawal_lb_per_in * screws.thread_in;
+    const double arm_in = screws.upper_in + screws.lower_in * screws.lower_in / screws.upper_in;
+    return one_lb * arm_in / screws.lever_in;
+}
+
 }  // namespace toehold::resistance::ultimate

@@ -27,8 +27,23 @@ struct GuardPostTest {
     GuardFailure failure = GuardFailure::fasteners_withdrew;
 };
 
-inline constexpr double guard_test_height_in = 36.0, guard_test_aim_lb = 500.0;
+inline constexpr double guard_test_height_in = 36.0, guard_test_aim_lb = 500.0, guard_test_screw_in = 0.5;
+/// Of southern pine, NDS 2018 Table 12.3.3A.
+inline constexpr double guard_test_gravity = 0.55;
 
 [[nodiscard]] std::span<const GuardPostTest> guard_post_tests();
+
+/// How the two lag screws of a post stood in the band. Assumed, since it was not seen: 2 in from the edges of a 2x8,
+/// the thread through its whole thickness, under 1 in of decking. Inches.
+struct AssumedScrews {
+    double upper_in = 5.25, lower_in = 2.0;  ///< above the band's lower edge, about which the post turns
+    double thread_in = 1.5;
+    double lever_in = guard_test_height_in + 1.0 + 7.25;  ///< of the push above that edge
+};
+
+/// The push under which the upper screw comes out where the post turns about the band's lower edge and pulls on each
+/// screw in proportion to its height above it: T = W (a_u^2 + a_l^2)/a_u over the lever. `withdrawal_lb_per_in` is a
+/// mean. Only withdrawal is in it: no splitting of the band, no prying, no roll of the band.
+[[nodiscard]] double push_by_withdrawal_lb(double withdrawal_lb_per_in, const AssumedScrews& screws = {});
 
 }  // namespace toehold::resistance::ultimate

@@ -28,11 +28,7 @@ namespace toehold::resistance::ultimate {
 /// Powers of the wood's density in the above.
 inline constexpr double lag_density_power = 1.5, wood_screw_density_power = 2.0, nail_density_power = 2.5;
 
-/// A lag screw in end grain holds about three quarters of that (the handbook, read).
-inline constexpr double end_grain_share = 0.75;
-
-/// Mean tensile strength of lag screws, psi on the root area, and their mean yield stress: those that the handbook's
-/// equations go with (read).
-inline constexpr double lag_tensile_psi = 77000.0, lag_yield_psi = 45000.0;
+/// Mean tensile strength of lag screws, psi on the root area: the one that the handbook's equations go with (read).
+inline constexpr double lag_tensile_psi = 77000.0;
 
 }  // namespace toehold::resistance::ultimate

@@ -16,8 +16,9 @@ inline constexpr double clear_cross_tension_variation = 0.25;
 
 /// Bending and shear strength of graded lumber, lognormal: Probabilistic Model Code of the Joint Committee on
 /// Structural Safety, part 3, timber (read in its public repository; for European softwoods, a prior where nothing is
-/// tested). Lumber of No. 2 grade may scatter more; where a mean is found from a 5th percentile, less scatter is the
-/// careful side, for the mean is then lower.
+/// tested). Lumber of No. 2 grade may scatter more. Means are found from 5th percentiles, which stay where they are:
+/// less scatter is the careful side for every load above the 5th percentile. Below it the chance of breaking is less
+/// than 5 percent either way, and less scatter makes it too small.
 inline constexpr double lumber_bending_variation = 0.25, lumber_shear_variation = 0.25;
 
 /// 5th percentile of the bending strength of graded lumber: 2.1 Fb, the inverse of ASTM D1990 and D245 (1.6 for load

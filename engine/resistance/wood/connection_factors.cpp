@@ -1,5 +1,6 @@
 #include "resistance/wood/connection_factors.h"
 
+#include "resistance/wood/dowel_properties.h"
 #include "units/limit.h"
 
 #include <algorithm>
@@ -49,7 +50,6 @@ double wood_to_wood_slip_modulus_lb_per_in(double diameter_in) { return 180000.0
 double wood_to_metal_slip_modulus_lb_per_in(double diameter_in) { return 270000.0 * std::pow(diameter_in, 1.5); }
 
 double group_factor(const FastenerRow& row) {
-    constexpr double thick_dowel_in = 0.25;
     if (row.count <= 1 || !units::at_least(row.diameter_in, thick_dowel_in)) return 1.0;
     const double main = row.main_axial_stiffness_lb;
     const double side = row.side_axial_stiffness_lb;

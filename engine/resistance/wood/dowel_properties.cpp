@@ -10,7 +10,6 @@
 namespace toehold::resistance {
 namespace {
 
-constexpr double thick_dowel_in = 0.25;  // from here on the direction of the grain matters
 constexpr double thickest_dowel_in = 1.0;
 constexpr double densest = 1.2;
 

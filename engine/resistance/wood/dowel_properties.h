@@ -5,6 +5,9 @@
 
 namespace toehold::resistance {
 
+/// From this diameter on the direction of the grain matters to a dowel's bearing: NDS 2018 Table 12.3.3 note 2. in.
+inline constexpr double thick_dowel_in = 0.25;
+
 /// Fe parallel to grain, D >= 1/4 in: 11200 G. NDS 2018 Table 12.3.3 note 2.
 [[nodiscard]] double dowel_bearing_parallel_psi(double specific_gravity);
 /// Fe perpendicular to grain, 1/4 <= D <= 1 in: 6100 G^1.45 / sqrt(D). NDS 2018 Table 12.3.3 note 2.

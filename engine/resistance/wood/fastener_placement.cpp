@@ -1,13 +1,12 @@
 #include "resistance/wood/fastener_placement.h"
 
+#include "resistance/wood/dowel_properties.h"
 #include "units/limit.h"
 
 #include <algorithm>
 
 namespace toehold::resistance {
 namespace {
-
-constexpr double thick_dowel_in = 0.25;
 
 double reduced(double actual_in, double least_in, double full_in) {
     if (!units::at_least(actual_in, least_in)) return 0.0;

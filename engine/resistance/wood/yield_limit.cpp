@@ -1,5 +1,6 @@
 #include "resistance/wood/yield_limit.h"
 
+#include "resistance/wood/dowel_properties.h"
 #include "units/limit.h"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 
 namespace toehold::resistance {
 namespace {
-
-constexpr double thick_dowel_in = 0.25;
 
 double diameter_term(double diameter_in) {
     constexpr double thin_in = 0.17;

@@ -45,12 +45,20 @@ struct LineMovementAt {
     std::optional<double> limit_in = std::nullopt;  ///< absent: the file invokes none
 };
 
+/// How well the line's solve balances.
+struct LineProof {
+    int frames = 0;         ///< solved: every end of what is known of stiffness
+    double residual = 0.0;  ///< largest lack of balance, relative, at most `demand::largest_line_residual`
+};
+
 struct LineReview {
     std::string id;
     bool sharing = false;                     ///< counted on
     bool rail = false;                        ///< described; without one nothing below is known but roles
     bool continuous = false;                  ///< the rail is in one piece over its posts
     double push_lb = 0.0;                     ///< on the rail, without its load factor
+    bool load_along = false;                  ///< a load along the rail, or wind, is asked for: lengths of rail matter
+    std::optional<LineProof> proof;           ///< absent: not solved
     std::vector<PostShare> posts;             ///< in the line's order
     std::vector<LineMovementAt> movements;    ///< posts, then spans; empty where not solved
     std::vector<checks::CheckResult> checks;  ///< of the rail and its connections, worst first
@@ -60,6 +68,9 @@ struct LineReview {
     std::vector<format::Phrase> rests_on;     ///< what counting on the neighbors rests on, or would
     std::vector<format::Phrase> assumptions;
 };
+
+/// How many of the line's posts stand in it, at a corner, at an end.
+[[nodiscard]] std::vector<model::RoleCount> roles_of(const LineReview& line);
 
 /// The first line whose verdict is this one; nullptr: none.
 [[nodiscard]] const LineReview* line_with(const std::vector<LineReview>& lines, Verdict verdict);

@@ -1,4 +1,5 @@
 // What counting on the neighbors rests on, and what was assumed of a line: sentences, one for each thing.
+#include "review/line/rail_loads.h"
 #include "review/line/review_line.h"
 
 #include <cmath>
@@ -128,7 +129,8 @@ std::vector<format::Phrase> what_sharing_rests_on(const SolvedLine& solved, cons
     return all;
 }
 
-std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const LineReview& review) {
+std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const LineReview& review,
+                                                const model::BaseDetail& detail) {
     std::vector<format::Phrase> all;
     if (solved.rail == nullptr) {
         all.push_back(
@@ -137,7 +139,7 @@ std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const 
                    review.id));
         return all;
     }
-    add_lengths(all, review);
+    if (review.load_along) add_lengths(all, review);
     add_leverage(all, review);
     if (!solved.rail->rail.connection && !review.sharing)
         all.push_back(phrase("The connection of the rail to its posts is not specified and not checked."));
@@ -148,9 +150,7 @@ std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const 
                    "allowable force for."));
     if (review.continuous && is_aluminum(*solved.rail))
         all.push_back(phrase("The rail is taken as welded at its posts, which weakens it there."));
-    all.push_back(
-        phrase("The rail is checked for the concentrated load and the load along it; wind on the infill is not "
-               "counted in it."));
+    add_load_assumptions(all, solved, detail);
     all.insert(all.end(), solved.assumptions.begin(), solved.assumptions.end());
     return all;
 }

@@ -1,29 +1,18 @@
+#include "demand/by_duration.h"
 #include "demand/loads/code_loads.h"
-#include "demand/loads/load_cases.h"
+#include "review/line/rail_loads.h"
 #include "review/line/review_line.h"
 #include "review/verdict.h"
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <utility>
 
 namespace toehold::review {
 namespace {
 
 using demand::LineLargest;
-
-constexpr double inches_per_foot = 12.0;
-
-/// Push and vertical force of one load act at once.
-double together_lb(double push_lb, double down_lb) { return std::hypot(push_lb, down_lb); }
-
-double line_lb_per_ft(const model::BaseDetail& detail) {
-    const double code = demand::code_line_lb_per_ft(detail.guard).value_or(0.0);
-    if (!detail.loads.line) return code;
-    const model::LineLoad& own = *detail.loads.line;
-    const double down = own.spacing_ft > 0.0 ? own.down_lb / own.spacing_ft : 0.0;
-    return std::max(code, together_lb(own.push_lb_per_ft, down));
-}
 
 /// The worse of push and load along the rail; both per unit of load.
 double worse_lb(const checks::RailLoads& loads, const LineLargest& push, const LineLargest& line) {
@@ -34,19 +23,22 @@ checks::SolvedRail solved_rail(const checks::RailLoads& loads, const demand::Lin
     return {worse_lb(loads, span.push.moment_lb_in, span.line.moment_lb_in),
             worse_lb(loads, span.push.shear_lb, span.line.shear_lb),
             worse_lb(loads, span.upright_push.moment_lb_in, span.upright_line.moment_lb_in),
-            worse_lb(loads, span.upright_push.shear_lb, span.upright_line.shear_lb)};
+            worse_lb(loads, span.upright_push.shear_lb, span.upright_line.shear_lb),
+            loads.wind_lb_per_in * span.wind.moment_lb_in.value,
+            loads.wind_lb_per_in * span.wind.shear_lb.value};
 }
 
 /// Of a line that was not solved the whole push, and half of the spans beside a post.
 checks::RailForces forces_by_hand(const checks::RailLoads& loads, double half_spans_in) {
     const double force = std::max(loads.push_lb, loads.line_lb_per_in * half_spans_in);
-    return {force, force, force};
+    const double wind = loads.wind_lb_per_in * half_spans_in;  // along the rail too: of another leg, round a corner
+    return {force, force, force, wind, wind};
 }
 
 checks::RailForces solved_forces(const checks::RailLoads& loads, const demand::ConnectionForces& found,
                                  double upright_lb) {
     return {worse_lb(loads, found.push_across, found.line_across), worse_lb(loads, found.push_along, found.line_along),
-            upright_lb};
+            upright_lb, loads.wind_lb_per_in * found.wind_across.value, loads.wind_lb_per_in * found.wind_along.value};
 }
 
 /// Straight down or up on one post: of a load along the rail no more than the shears of the spans beside it together;
@@ -61,10 +53,21 @@ double upright_on_post_lb(const SolvedLine& solved, const checks::RailLoads& loa
     return std::max(loads.push_lb * std::max(1.0, solved.demand->posts.at(number).upright_share), line_lb);
 }
 
+/// Of one check under every combination the worst.
+using Check = std::function<checks::CheckResult(const RailCombination&)>;
+checks::CheckResult worst_of(const std::vector<RailCombination>& combinations, const Check& check) {
+    checks::CheckResult worst = check(combinations.front());
+    for (std::size_t index = 1; index < combinations.size(); ++index) {
+        checks::CheckResult other = check(combinations[index]);
+        if (other.ratio > worst.ratio) worst = std::move(other);
+    }
+    return worst;
+}
+
 class RailChecks {
   public:
     RailChecks(const SolvedLine& solved, const model::BaseDetail& detail)
-        : solved_(solved), detail_(detail), loads_(rail_loads(detail)) {}
+        : solved_(solved), detail_(detail), combinations_(rail_combinations(solved, detail)) {}
 
     std::vector<checks::CheckResult> all() && {
         for (std::size_t number = 0; number < solved_.spans.size(); ++number) add_span(number);
@@ -81,10 +84,16 @@ class RailChecks {
         checks::RailSpan of_rail{model::rail_part(span.from, span.to), model::length_in(span), std::nullopt};
         of_rail.held_at_one_end = reaches_into_the_air(number);
         const bool known = solved_.demand && solved_.demand->spans.at(number).held;
-        if (known) of_rail.solved = solved_rail(loads_, solved_.demand->spans.at(number));
-        const checks::RailInput input{*solved_.rail, loads_, detail_.basis};
-        results_.push_back(checks::rail_bending(input, of_rail));
-        results_.push_back(checks::rail_shear(input, of_rail));
+        const auto under = [&](const auto& check, const RailCombination& combination) {
+            checks::RailSpan loaded = of_rail;
+            if (known) loaded.solved = solved_rail(combination.loads, solved_.demand->spans.at(number));
+            const model::Basis basis = demand::for_duration(detail_.basis, combination.duration);
+            return check(checks::RailInput{*solved_.rail, combination.loads, basis}, loaded);
+        };
+        results_.push_back(
+            worst_of(combinations_, [&](const RailCombination& one) { return under(checks::rail_bending, one); }));
+        results_.push_back(
+            worst_of(combinations_, [&](const RailCombination& one) { return under(checks::rail_shear, one); }));
         if (!known || detail_.basis.movement_limit != model::MovementLimit::astm_e985) return;
         results_.push_back(checks::rail_deflection(
             of_rail, moved(solved_.demand->spans.at(number).movement, rail_push_lb(detail_)), detail_.guard.height_in));
@@ -101,10 +110,11 @@ class RailChecks {
 
     void add_post(std::size_t number) {
         const std::string& post = solved_.line->posts[number];
-        const checks::RailForces forces = solved_.demand
-                                              ? solved_forces(loads_, solved_.demand->posts.at(number).connection,
-                                                              upright_on_post_lb(solved_, loads_, number))
-                                              : forces_by_hand(loads_, solved_.half_spans_in[number]);
+        const auto forces = [&](const checks::RailLoads& loads) {
+            return solved_.demand ? solved_forces(loads, solved_.demand->posts.at(number).connection,
+                                                  upright_on_post_lb(solved_, loads, number))
+                                  : forces_by_hand(loads, solved_.half_spans_in[number]);
+        };
         add_connection(solved_.rail->rail.connection, {model::PartKind::post, post}, forces, solved_.line->sharing);
     }
 
@@ -113,23 +123,34 @@ class RailChecks {
         const auto* const found =
             solved_.demand ? &(first ? solved_.demand->first_wall : solved_.demand->last_wall) : nullptr;
         const double reach_in = model::length_in(span);
-        const checks::RailForces forces =
-            found != nullptr && *found
-                ? solved_forces(loads_, **found, std::max(loads_.push_lb, loads_.line_lb_per_in * reach_in))
-                : forces_by_hand(loads_, 0.5 * reach_in);
+        const auto forces = [&](const checks::RailLoads& loads) {
+            return found != nullptr && *found
+                       ? solved_forces(loads, **found, std::max(loads.push_lb, loads.line_lb_per_in * reach_in))
+                       : forces_by_hand(loads, 0.5 * reach_in);
+        };
         // The stretch hangs on the wall, whether the line shares or not.
         add_connection(wall.connection, model::rail_part(span.from, span.to), forces, true);
     }
 
+    /// Each way under the combination that is worst for it.
     void add_connection(const std::optional<model::RailConnection>& connection, const model::PartId& part,
-                        const checks::RailForces& forces, bool required) {
-        for (checks::CheckResult& result : checks::rail_connection(connection, part, forces, required, detail_.basis))
-            results_.push_back(std::move(result));
+                        const std::function<checks::RailForces(const checks::RailLoads&)>& forces, bool required) {
+        std::vector<checks::CheckResult> worst;
+        for (const RailCombination& combination : combinations_) {
+            std::vector<checks::CheckResult> ways =
+                checks::rail_connection(connection, part, forces(combination.loads), required,
+                                        demand::for_duration(detail_.basis, combination.duration));
+            if (worst.empty()) worst = ways;
+            for (std::size_t way = 0; way < ways.size(); ++way) {
+                if (ways[way].ratio > worst[way].ratio) worst[way] = std::move(ways[way]);
+            }
+        }
+        for (checks::CheckResult& result : worst) results_.push_back(std::move(result));
     }
 
     const SolvedLine& solved_;
     const model::BaseDetail& detail_;
-    checks::RailLoads loads_;
+    std::vector<RailCombination> combinations_;
     std::vector<checks::CheckResult> results_;
 };
 
@@ -143,16 +164,7 @@ checks::RailMovement moved(const demand::LineMovement& by_a_pound, double push_l
 double rail_push_lb(const model::BaseDetail& detail) {
     if (!detail.loads.concentrated) return demand::code_concentrated_lb;
     const model::ConcentratedLoad& own = *detail.loads.concentrated;
-    return std::max(demand::code_concentrated_lb, together_lb(own.push_lb, own.down_lb));
-}
-
-checks::RailLoads rail_loads(const model::BaseDetail& detail) {
-    const model::BuildingCode code = model::building_code(detail.basis);
-    const double factor = demand::live_load_factor(detail.basis);
-    const auto clause = [code](model::Provision provision) { return model::clause(code, provision); };
-    return {factor * rail_push_lb(detail), factor * line_lb_per_ft(detail) / inches_per_foot,
-            demand::code_directions(detail) != model::Directions::outward,
-            clause(model::Provision::concentrated_guard_load), clause(model::Provision::line_guard_load)};
+    return std::max(demand::code_concentrated_lb, std::hypot(own.push_lb, own.down_lb));
 }
 
 std::vector<checks::CheckResult> rail_checks(const SolvedLine& solved, const std::vector<ResolvedPost>& posts) {

@@ -1,5 +1,6 @@
 #include "review/line/review_line.h"
 
+#include "demand/kept.h"
 #include "review/verdict.h"
 
 #include <algorithm>
@@ -46,7 +47,7 @@ std::vector<LineMovementAt> movements_of(const SolvedLine& solved, const model::
         if (!solved.demand->spans.at(number).held) continue;
         LineMovementAt at{model::rail_part(span.from, span.to),
                           moved(solved.demand->spans.at(number).movement, push_lb)};
-        if (limited) at.limit_in = height_in / 24.0 + model::length_in(span) / 96.0;
+        if (limited) at.limit_in = checks::rail_deflection_limit_in(height_in, model::length_in(span));
         movements.push_back(std::move(at));
     }
     return movements;
@@ -73,6 +74,12 @@ void conclude(LineReview& review) {
 
 }  // namespace
 
+std::vector<model::RoleCount> roles_of(const LineReview& line) {
+    std::vector<model::PostRole> roles;
+    for (const PostShare& post : line.posts) roles.push_back(post.role);
+    return model::count_roles(roles);
+}
+
 const LineReview* line_with(const std::vector<LineReview>& lines, Verdict verdict) {
     const auto found =
         std::find_if(lines.begin(), lines.end(), [verdict](const LineReview& line) { return line.verdict == verdict; });
@@ -89,6 +96,8 @@ LineReview review_line(const model::Project& project, const std::vector<Resolved
     review.rail = solved.rail != nullptr;
     review.continuous = review.rail && solved.rail->rail.run == model::RailRun::continuous;
     review.push_lb = rail_push_lb(detail);
+    review.load_along = asks_for_a_length(detail);
+    if (solved.demand) review.proof = LineProof{solved.demand->frames, solved.demand->residual};
     for (std::size_t post = 0; post < solved.posts.size(); ++post)
         review.posts.push_back(post_share(project, solved, all, post));
     review.movements = movements_of(solved, detail);
@@ -96,13 +105,14 @@ LineReview review_line(const model::Project& project, const std::vector<Resolved
     review.unsolved = solved.unsolved;
     conclude(review);
     if (solved.demand) review.rests_on = what_sharing_rests_on(solved, detail.basis);
-    review.assumptions = assumptions_of_line(solved, review);
+    review.assumptions = assumptions_of_line(solved, review, detail);
     return review;
 }
 
 std::vector<LineReview> review_lines(const model::Project& project, const std::vector<ResolvedPost>& posts,
                                      const std::vector<ResolvedLine>& rails) {
-    const std::vector<SolvedLine> solved = solve_lines(project, posts, rails);
+    demand::Kept kept;
+    const std::vector<SolvedLine> solved = solve_lines(project, posts, rails, kept);
     std::vector<LineReview> lines;
     for (std::size_t number = 0; number < solved.size(); ++number)
         lines.push_back(review_line(project, posts, solved, number));

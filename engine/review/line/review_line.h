@@ -17,9 +17,7 @@ namespace toehold::review {
 /// The checks of the rail and its connections; none without a rail.
 [[nodiscard]] std::vector<checks::CheckResult> rail_checks(const SolvedLine& solved,
                                                            const std::vector<ResolvedPost>& posts);
-/// What pushes on the line's rail, factored.
-[[nodiscard]] checks::RailLoads rail_loads(const model::BaseDetail& detail);
-/// The same concentrated push without its load factor, lb.
+/// The concentrated push on the line's rail without its load factor, lb.
 [[nodiscard]] double rail_push_lb(const model::BaseDetail& detail);
 
 /// Under so many pounds.
@@ -27,7 +25,8 @@ namespace toehold::review {
 
 /// Of a line that was solved: what counting on the neighbors rests on.
 [[nodiscard]] std::vector<format::Phrase> what_sharing_rests_on(const SolvedLine& solved, const model::Basis& basis);
-/// What was taken for granted, and what is not counted.
-[[nodiscard]] std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const LineReview& review);
+/// What was taken for granted, and what is not counted. `detail`: of one of the line's posts.
+[[nodiscard]] std::vector<format::Phrase> assumptions_of_line(const SolvedLine& solved, const LineReview& review,
+                                                              const model::BaseDetail& detail);
 
 }  // namespace toehold::review

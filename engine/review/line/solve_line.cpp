@@ -4,6 +4,7 @@
 #include "checks/rail/rail.h"
 #include "demand/loads/code_loads.h"
 #include "model/facing.h"
+#include "units/length.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,11 +16,10 @@
 namespace toehold::review {
 namespace {
 
-using format::Citation;
 using format::phrase;
 
 /// How far the modulus of elasticity of visually graded sawn lumber may be from its mean: 1.645 coefficients of
-/// variation of 0.25, a twentieth of all pieces beyond it each way (NDS 2018 Appendix D and Table F1, from memory, to
+/// variation of 0.25, a twentieth of all pieces beyond it each way (NDS 2018 Appendix F, Table F1, from memory, to
 /// be confirmed).
 constexpr double wood_modulus_spread = 1.645 * 0.25;
 
@@ -101,12 +101,12 @@ void note_what_framing_lacks(SolvedLine& solved, const std::vector<demand::LineP
     }
 }
 
-void solve(SolvedLine& solved, const std::vector<ResolvedPost>& posts, Bases& bases) {
+void solve(SolvedLine& solved, const std::vector<ResolvedPost>& posts, Bases& bases, demand::Kept& kept) {
     demand::LineInput input;
     for (const std::size_t number : solved.posts) {
         const ResolvedPost& one = posts[number];
         auto base = bases.find(number);
-        if (base == bases.end()) base = bases.emplace(number, demand::find_base_stiffness(one.resolved)).first;
+        if (base == bases.end()) base = bases.emplace(number, demand::find_base_stiffness(one.resolved, &kept)).first;
         std::optional<demand::LinePost> post = line_post(one, base->second, solved.unsolved);
         if (!post) return;
         input.posts.push_back(std::move(*post));
@@ -135,14 +135,14 @@ std::vector<double> half_spans(const model::GuardLine& line, const std::vector<m
     return half;
 }
 
+}  // namespace
+
 bool asks_for_a_length(const model::BaseDetail& detail) {
     return demand::code_line_lb_per_ft(detail.guard) || detail.loads.line || detail.loads.wind;
 }
 
-}  // namespace
-
 std::vector<SolvedLine> solve_lines(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                                    const std::vector<ResolvedLine>& rails) {
+                                    const std::vector<ResolvedLine>& rails, demand::Kept& kept) {
     std::vector<SolvedLine> lines;
     Bases bases;
     for (const model::GuardLine& line : project.guard_lines) {
@@ -155,7 +155,7 @@ std::vector<SolvedLine> solve_lines(const model::Project& project, const std::ve
             std::find_if(rails.begin(), rails.end(), [&line](const ResolvedLine& one) { return one.id == line.id; });
         if (rail != rails.end()) {
             solved.rail = &rail->rail;
-            solve(solved, posts, bases);
+            solve(solved, posts, bases, kept);
         } else if (line.rail) {
             throw std::invalid_argument("the rail of guard line " + line.id + " is not resolved");
         }
@@ -187,12 +187,12 @@ LoadsOfLines loads_of_lines(const std::vector<SolvedLine>& lines, std::size_t po
 
 model::BaseDetail loaded_by_lines(model::BaseDetail detail, double factor, const LoadsOfLines& loads) {
     if (factor != 1.0) detail.loads.sharing = model::Sharing{factor, loads.line};
-    constexpr double inches_per_foot = 12.0;
     const double own_in = model::tributary_length_in(detail.guard, detail.loads).value_or(0.0);
     if (!asks_for_a_length(detail) || loads.length_in <= own_in * (1.0 + solved_within)) return detail;
     detail.guard.tributary_length_in = loads.length_in;
     if (detail.loads.line)
-        set_spacing(*detail.loads.line, std::max(detail.loads.line->spacing_ft, loads.length_in / inches_per_foot));
+        set_spacing(*detail.loads.line,
+                    std::max(detail.loads.line->spacing_ft, loads.length_in / units::inches_per_foot));
     return detail;
 }
 

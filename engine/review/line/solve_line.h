@@ -26,9 +26,12 @@ struct SolvedLine {
     std::vector<format::Phrase> assumptions;      ///< on the stiffness it was solved with
 };
 
-/// Of every line of the project, in its order. `posts` in the project's order.
+/// Of every line of the project, in its order. `posts` in the project's order. `kept`: between bases alike in part.
 [[nodiscard]] std::vector<SolvedLine> solve_lines(const model::Project& project, const std::vector<ResolvedPost>& posts,
-                                                  const std::vector<ResolvedLine>& rails);
+                                                  const std::vector<ResolvedLine>& rails, demand::Kept& kept);
+
+/// Whether a load along the rail, or wind, acts on a length of it.
+[[nodiscard]] bool asks_for_a_length(const model::BaseDetail& detail);
 
 /// What a post's lines change in its loads.
 struct LoadsOfLines {

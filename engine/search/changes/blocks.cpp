@@ -65,10 +65,6 @@ Applied between_joists(const Framing& framing, const Block& block) {
     return refused(phrase("the block would be deeper than the joists"));
 }
 
-Applied clear_of_others(const Framing& framing) {
-    return blocks_fit(framing) ? Applied{} : refused(phrase("a block would lie in another member"));
-}
-
 /// Whether an anchor of the row stands in the bay and in no member.
 bool needs_block(const BaseDetail& detail, const Bay& bay, PlanAxis along, double row_in) {
     for (const Position place : anchor_places(detail)) {

@@ -137,7 +137,7 @@ Applied double_joists(BaseDetail& detail) {
     }
     if (!any) return refused(phrase("no joist holds a block with an anchor in it"));
     meet_faces(detail.framing);
-    return blocks_fit(detail.framing) ? Applied{} : refused(phrase("a block would lie in another member"));
+    return clear_of_others(detail.framing);
 }
 
 Applied set_back_from_rim(BaseDetail& detail, const Lumber& of, double& moved_in) {

@@ -124,4 +124,8 @@ bool blocks_fit(const Framing& framing) {
     return true;
 }
 
+Applied clear_of_others(const Framing& framing) {
+    return blocks_fit(framing) ? Applied{} : refused(format::phrase("a block would lie in another member"));
+}
+
 }  // namespace toehold::search

@@ -1,6 +1,7 @@
 #pragma once
 // Where the anchors stand, as whoever sets blocks under them sees it: in rows along the blocks, and in joist bays.
 #include "model/base_detail.h"
+#include "search/changes/applied.h"
 
 #include <string>
 #include <vector>
@@ -30,5 +31,7 @@ struct Bay {
 [[nodiscard]] std::vector<std::string> blocks_with_anchors(const model::BaseDetail& detail);
 /// Whether no block lies in another member.
 [[nodiscard]] bool blocks_fit(const model::Framing& framing);
+/// Refused where one does.
+[[nodiscard]] Applied clear_of_others(const model::Framing& framing);
 
 }  // namespace toehold::search

@@ -115,20 +115,23 @@ Change back_from_rim(const Lumber& of) {
 }
 
 /// A 4x8 where it goes in, else the deepest that does; then as deep as the joists; then wider; then clear of the rim.
+/// This size where it goes in, else the deepest that does.
+Lumber size_or_deepest(const std::vector<Lumber>& sizes, const std::string& name) {
+    const auto found = std::find_if(sizes.begin(), sizes.end(), [&](const Lumber& one) { return one.size == name; });
+    return found == sizes.end() ? sizes.back() : *found;
+}
+
 std::vector<Change> upright_blocks(const Resolved& resolved, const catalog::Catalog& catalog) {
     constexpr double deepest_in = 7.25;
     const std::vector<Lumber> sizes = sizes_on_edge(resolved.detail.framing, catalog, deepest_in);
     if (sizes.empty()) return {};
     const std::vector<std::string> replaced = blocks_with_anchors(resolved.detail);
-    const auto usual = std::find_if(sizes.begin(), sizes.end(), [](const Lumber& one) { return one.size == "4x8"; });
-    const Lumber common = usual == sizes.end() ? sizes.back() : *usual;
+    const Lumber common = size_or_deepest(sizes, "4x8");
     std::vector<Change> changes{upright("upright-blocks", common, replaced)};
     if (sizes.back().size != common.size) changes.push_back(upright("full-depth-blocks", sizes.back(), replaced));
     constexpr int wide_in = 6;  // for an anchor that stands too near a 4x block's faces
     const std::vector<Lumber> wide = sizes_on_edge(resolved.detail.framing, catalog, deepest_in, wide_in);
-    const auto as_deep = std::find_if(wide.begin(), wide.end(), [](const Lumber& one) { return one.size == "6x8"; });
-    if (!wide.empty())
-        changes.push_back(upright("wider-blocks", as_deep == wide.end() ? wide.back() : *as_deep, replaced));
+    if (!wide.empty()) changes.push_back(upright("wider-blocks", size_or_deepest(wide, "6x8"), replaced));
     changes.push_back(back_from_rim(common));
     changes.push_back(flat(common, replaced));
     return changes;

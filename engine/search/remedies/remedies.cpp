@@ -25,11 +25,11 @@ struct Search {
     const Review& review;
     const catalog::Catalog& catalog;
     const review::Stop& stop;
+    demand::Kept& kept;  ///< between trials
     std::vector<Change> changes;
     Trial original;
     std::set<std::vector<std::size_t>> tried = {};
     std::vector<Remedy> remedies = {};
-    demand::Kept kept = {};  ///< between trials
     int probes = 0, reviews = 0;
 
     [[nodiscard]] bool stopped() const { return stop && stop(); }
@@ -196,13 +196,15 @@ void put_in_order(std::vector<Remedy>& remedies) {
 
 }  // namespace
 
-std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog, const review::Stop& stop) {
+std::vector<Remedy> find_remedies(const Review& review, const catalog::Catalog& catalog, const review::Stop& stop,
+                                  demand::Kept* given) {
     if (review.verdict == Verdict::adequate || review.facts.counts.failing() + review.facts.counts.findings_fail == 0)
         return {};
     Trial original;
     original.resolved = review.resolved;
     note_failures(original, review);
-    Search search{review, catalog, stop, menu(review.resolved, catalog), original};
+    demand::Kept own;
+    Search search{review, catalog, stop, given != nullptr ? *given : own, menu(review.resolved, catalog), original};
     std::vector<Trial> kept{std::move(original)}, nearest;
     for (std::size_t together = 1; together <= most_together && mending(search) == 0; ++together) {
         std::vector<Trial> trials;

@@ -62,7 +62,8 @@ void probe(Trial& trial, demand::Kept& kept) {
         demand::Outcome outcome = demand::find_demand(trial.resolved, demand::Sampling::probe(), &kept);
         const bool answered = outcome.demand || outcome.overturns;
         trial.failing = std::numeric_limits<std::size_t>::max();
-        if (answered) note_failures(trial, review::evaluate(trial.resolved, std::move(outcome), {}));
+        if (answered)
+            note_failures(trial, review::evaluate(trial.resolved, std::move(outcome), {}, checks::Asked::failures));
         if (!answered || trial.failing > 0) break;
     }
     trial.resolved.detail.basis.plate = asked;

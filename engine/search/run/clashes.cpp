@@ -42,7 +42,7 @@ class Walk {
     }
 
     std::vector<Clash> found() {
-        visit(space_.base.detail, 0, judged_.candidates());
+        visit(space_.base.detail, 0, judged_.candidates(), judged_.counts().judged);
         std::vector<Clash> all;
         for (auto& [key, met] : met_) {
             met.clash.with = depends_on(met, std::get<0>(key), std::get<1>(key));
@@ -69,30 +69,30 @@ class Walk {
         return static_cast<Candidate>(to - from);
     }
 
-    /// The candidates that begin with the choices so far, whose numbers are `count` from `first` on.
-    void visit(const BaseDetail& detail, Candidate first, Candidate count) {
-        const Candidate judged = judged_in(first, count), none = judged - details_in(first, count);
+    /// The candidates that begin with the choices so far, whose numbers are `count` from `first` on; `judged` of them.
+    void visit(const BaseDetail& detail, Candidate first, Candidate count, Candidate judged) {
+        const Candidate none = judged - details_in(first, count);
         const std::size_t axis = chosen_.size();
         if (none == 0 && judged > 0) note_all_tried();
         if (none == 0) return;
         if (axis == space_.axes.size()) {
             note_tried(axis, 0);
-            note({axis, 0, {}}, why_none(detail), none);
+            note(axis, 0, why_none(detail), none);
             return;
         }
         const Candidate each = count / space_.axes[axis].options.size();
         for (std::size_t option = 0; option < space_.axes[axis].options.size(); ++option) {
-            const Candidate begin = first + option * each;
-            if (judged_in(begin, each) == 0) continue;
+            const Candidate begin = first + option * each, judged_there = judged_in(begin, each);
+            if (judged_there == 0) continue;
             note_tried(axis, option);
             BaseDetail changed = detail;
             const Applied applied = space_.axes[axis].options[option].apply(changed);
             if (!applied) {
-                note({axis, option, {}}, applied, judged_in(begin, each));
+                note(axis, option, applied, judged_there);
                 continue;
             }
             chosen_.push_back(option);
-            visit(changed, begin, each);
+            visit(changed, begin, each, judged_there);
             chosen_.pop_back();
         }
     }
@@ -113,11 +113,9 @@ class Walk {
             }
     }
 
-    void note(Key key, const Applied& refusal, Candidate candidates) {
-        if (refusal || candidates == 0) return;
-        const auto [axis, option, none] = key;
-        std::get<std::string>(key) = format::english(refusal.why);
-        Met& met = met_[key];
+    void note(std::size_t axis, std::size_t option, const Applied& refusal, Candidate candidates) {
+        if (refusal) return;
+        Met& met = met_[Key{axis, option, format::english(refusal.why)}];
         if (met.before.empty()) met.before = none_of(space_);
         if (axis < space_.axes.size()) met.clash.choice = Choice{axis, option};
         met.clash.why = refusal.why;

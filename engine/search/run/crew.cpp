@@ -15,8 +15,8 @@ constexpr Candidate block = 128;
 
 }  // namespace
 
-Crew::Crew(const Space& space, const catalog::Catalog& catalog, const Judged& known, const std::function<bool()>& stop,
-           std::size_t threads)
+Crew::Crew(const Space& space, const catalog::Catalog& catalog, const std::vector<bool>& known,
+           const std::function<bool()>& stop, std::size_t threads)
     : space_(space), catalog_(catalog), known_(known), stop_(stop), working_(threads) {
     for (std::size_t thread = 0; thread < threads; ++thread) threads_.emplace_back([this] { work(); });
 }
@@ -24,9 +24,9 @@ Crew::Crew(const Space& space, const catalog::Catalog& catalog, const Judged& kn
 Crew::~Crew() { stopped_ = true; }
 
 void Crew::judge_block(Judge& judge, Candidate first, std::vector<Judgement>& judgements) {
-    const Candidate end = std::min(first + block, known_.candidates());
+    const Candidate end = std::min(first + block, Candidate{known_.size()});
     for (Candidate candidate = first; candidate < end; ++candidate) {
-        if (known_.contains(candidate)) continue;
+        if (known_[static_cast<std::size_t>(candidate)]) continue;
         if (!stopped_ && stop_ && stop_()) stopped_ = true;
         if (stopped_) return;
         try {
@@ -48,7 +48,7 @@ void Crew::work() {
     Judge judge(space_, catalog_);
     while (!stopped_ && !fault) {
         const Candidate first = next_.fetch_add(block);
-        if (first >= known_.candidates()) break;
+        if (first >= Candidate{known_.size()}) break;
         std::vector<Judgement> judgements;
         try {
             judge_block(judge, first, judgements);

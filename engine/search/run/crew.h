@@ -19,8 +19,8 @@ class Crew {
   public:
     /// Begins at once with what `known` does not contain. All four outlive this. `stop` is asked by every thread
     /// between candidates.
-    Crew(const Space& space, const catalog::Catalog& catalog, const Judged& known, const std::function<bool()>& stop,
-         std::size_t threads);
+    Crew(const Space& space, const catalog::Catalog& catalog, const std::vector<bool>& known,
+         const std::function<bool()>& stop, std::size_t threads);
     ~Crew();
     Crew(const Crew&) = delete;
     Crew& operator=(const Crew&) = delete;
@@ -39,7 +39,7 @@ class Crew {
 
     const Space& space_;
     const catalog::Catalog& catalog_;
-    const Judged& known_;
+    const std::vector<bool>& known_;
     const std::function<bool()>& stop_;
     std::atomic<Candidate> next_{0};
     std::atomic<bool> stopped_{false};

@@ -30,6 +30,8 @@ class Judged {
     void add(Judgement judgement);
     [[nodiscard]] bool contains(Candidate candidate) const { return known_.at(static_cast<std::size_t>(candidate)); }
     [[nodiscard]] Candidate candidates() const { return known_.size(); }
+    /// Which candidates are judged, by their numbers.
+    [[nodiscard]] const std::vector<bool>& known() const { return known_; }
     [[nodiscard]] const Counts& counts() const { return counts_; }
     /// Those beyond the stage `choice`, in the order of their candidates.
     [[nodiscard]] std::vector<Judgement> sorted() const;

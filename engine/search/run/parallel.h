@@ -33,8 +33,9 @@ struct Run {
 /// are too few.
 template <class Work>
 bool for_each_index(std::size_t count, const Run& run, std::vector<demand::Kept>& kept, const Work& work) {
-    while (kept.size() < threads_for(count, run.jobs)) kept.emplace_back();
-    std::atomic<std::size_t> next{0}, begun{0};
+    const std::size_t threads = threads_for(count, run.jobs);
+    while (kept.size() < threads) kept.emplace_back();
+    std::atomic<std::size_t> next{0};
     std::size_t done = 0;
     std::mutex told;
     std::exception_ptr fault;
@@ -42,7 +43,6 @@ bool for_each_index(std::size_t count, const Run& run, std::vector<demand::Kept>
         try {
             for (std::size_t index = next++; index < count; index = next++) {
                 if (run.stop && run.stop()) return;
-                ++begun;
                 work(index, own);
                 const std::lock_guard lock(told);
                 ++done;
@@ -56,12 +56,11 @@ bool for_each_index(std::size_t count, const Run& run, std::vector<demand::Kept>
     };
     {
         std::vector<std::jthread> others;
-        for (std::size_t thread = 1; thread < threads_for(count, run.jobs); ++thread)
-            others.emplace_back(work_on, std::ref(kept[thread]));
+        for (std::size_t thread = 1; thread < threads; ++thread) others.emplace_back(work_on, std::ref(kept[thread]));
         work_on(kept.front());
     }
     if (fault) std::rethrow_exception(fault);
-    return begun == count;
+    return done == count;
 }
 
 /// The same, where nothing is kept for another call.

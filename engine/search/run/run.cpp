@@ -9,6 +9,7 @@
 #include <chrono>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace toehold::search {
 namespace {
@@ -41,11 +42,10 @@ class Telling {
 /// Judges what is not judged yet, until it is told to stop.
 void judge_rest(const Space& space, const catalog::Catalog& catalog, const RunOptions& options, Judged& judged,
                 Journal* journal) {
-    const Judged known = judged;  // the crew reads it while `judged` grows
+    const std::vector<bool> known = judged.known();  // the crew reads it while `judged` grows
     Telling telling(options, judged);
     {
-        Crew crew(space, catalog, known, options.stop,
-                  threads_for(static_cast<std::size_t>(known.candidates()), options.jobs));
+        Crew crew(space, catalog, known, options.stop, threads_for(known.size(), options.jobs));
         do {
             constexpr std::chrono::milliseconds patience{200};
             std::vector<Judgement> taken = crew.take(patience);

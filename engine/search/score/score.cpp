@@ -1,6 +1,7 @@
 #include "search/score/score.h"
 
 #include "search/score/metal_pieces.h"
+#include "units/length.h"
 
 namespace toehold::search {
 namespace {
@@ -10,8 +11,6 @@ using catalog::PricedConnector;
 using catalog::PricedFastener;
 using catalog::Prices;
 using catalog::Resolved;
-
-constexpr double inches_per_foot = 12.0;
 
 /// Adds what has a price, and counts what has none.
 struct Till {
@@ -80,7 +79,7 @@ void add_blocks(const Resolved& resolved, const Prices& prices, Score& score, Ti
     for (const model::Block& block : resolved.detail.framing.blocks) {
         const int pieces = block.plies * block.stack;
         score.pieces += pieces;
-        const double feet = pieces * (block.to_in - block.from_in) / inches_per_foot;
+        const double feet = pieces * (block.to_in - block.from_in) / units::inches_per_foot;
         till.add(lumber_price_per_foot(prices, block.width_in, block.depth_in), feet);
         for (const model::BlockEnd* end : {&block.from_end, &block.to_end}) {
             score.pieces += hardware_pieces(end->connection);
@@ -97,7 +96,7 @@ void add_joist_pieces(const Resolved& resolved, const Prices& prices, Score& sco
         for (int ply = 1; ply < joist.plies; ++ply) {
             ++score.pieces;
             if (joists->from_in && joists->to_in) {
-                const double feet = (*joists->to_in - *joists->from_in) / inches_per_foot;
+                const double feet = (*joists->to_in - *joists->from_in) / units::inches_per_foot;
                 till.add(lumber_price_per_foot(prices, joists->width_in, joists->depth_in), feet);
             } else {
                 ++till.unpriced;

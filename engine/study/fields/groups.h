@@ -2,6 +2,8 @@
 // The fields of each part of a detail, one file each, in the order of the load path; and what they are made with.
 #include "study/field.h"
 
+#include "units/length.h"
+
 namespace toehold::study {
 
 using FieldList = std::vector<Field>;
@@ -11,8 +13,6 @@ using Change = std::function<format::Phrase(model::BaseDetail&, double value)>;
 
 /// The field with its `set`: finite values above 0, of sizes only those, and nothing that the model forbids.
 void add(FieldList& list, Field field, Change change);
-
-inline constexpr double inches_per_foot = 12.0;
 
 /// The plate, to be changed: it is no longer the one of the document it was taken from.
 [[nodiscard]] model::Plate& own_plate(model::BaseDetail& detail);

@@ -36,7 +36,7 @@ void set_tributary(BaseDetail& detail, double length_in) {
     const std::optional<double> before = model::tributary_length_in(detail.guard, detail.loads);
     if (before && detail.loads.wind && detail.loads.wind->area_ft2) *detail.loads.wind->area_ft2 *= length_in / *before;
     detail.guard.tributary_length_in = length_in;
-    if (detail.loads.line) detail.loads.line->spacing_ft = length_in / inches_per_foot;
+    if (detail.loads.line) detail.loads.line->spacing_ft = length_in / units::inches_per_foot;
 }
 
 void add_tributary(FieldList& list, const BaseDetail& detail) {

@@ -32,7 +32,7 @@ std::optional<double> quantity(const Field& field, const std::string& given) {
     if (field.unit == "lb") return units::parse(text, units::Kind::force).value;
     if (field.unit == "psi/in") return units::parse(text, units::Kind::bed_stiffness).value;
     const std::optional<double> per_in = units::parse(text, units::Kind::force_per_length).value;
-    if (per_in && field.unit == "lb/ft") return *per_in * inches_per_foot;
+    if (per_in && field.unit == "lb/ft") return *per_in * units::inches_per_foot;
     return per_in;
 }
 

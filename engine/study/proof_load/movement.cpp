@@ -49,14 +49,6 @@ MovementParts parts_of(const Demand& demand, std::size_t end, double post, bool 
     return parts;
 }
 
-format::Phrase lacks(const Demand& demand) {
-    if (demand.framing && !demand.framing->unstable.empty())
-        return phrase("Framing is not stable: nothing limits its movement.");
-    if (!demand.framing || !demand.framing->joists_described)
-        return phrase("Joist lengths and supports are not specified: joist flexibility is not included.");
-    return {};
-}
-
 ComputedMovement movement_of(const catalog::Resolved& resolved, const checks::PostStiffness& post) {
     const std::unique_ptr<demand::MountSolver> solver = demand::make_mount_solver(resolved, demand::Sampling::probe());
     const Demand demand = three_ends(resolved, *solver);
@@ -67,7 +59,7 @@ ComputedMovement movement_of(const catalog::Resolved& resolved, const checks::Po
     movement.soft = parts_of(demand, 0, bent, true);
     movement.central = parts_of(demand, 1, bent, true);
     movement.stiff = parts_of(demand, 2, bent, false);
-    movement.framing_lacks = lacks(demand);
+    movement.framing_lacks = demand::framing_lacks(demand);
     return movement;
 }
 

@@ -11,7 +11,9 @@ namespace {
 std::vector<FirstBreak> ordered(const std::vector<std::uint64_t>& counts, std::uint64_t samples) {
     std::vector<FirstBreak> first;
     for (std::size_t link = 0; link < counts.size(); ++link) {
-        if (counts[link] > 0) first.push_back({link, static_cast<double>(counts[link]) / static_cast<double>(samples)});
+        if (counts[link] == 0) continue;
+        const mechanics::Proportion of_all = mechanics::proportion(counts[link], samples);
+        first.push_back({link, of_all.share, of_all.interval});
     }
     std::stable_sort(first.begin(), first.end(),
                      [](const FirstBreak& one, const FirstBreak& other) { return one.share > other.share; });

@@ -17,8 +17,9 @@ namespace toehold::study {
 inline constexpr double test_push_lb = resistance::ultimate::carried_over_design * demand::code_concentrated_lb;
 
 struct FirstBreak {
-    std::size_t link = 0;  ///< index in `TestChain::links`
-    double share = 0.0;    ///< of all samples, > 0
+    std::size_t link = 0;                    ///< index in `TestChain::links`
+    double share = 0.0;                      ///< of all samples, > 0
+    mechanics::ConfidenceInterval interval;  ///< of that share, of the drawing alone, 95 %
 };
 
 struct ShareOfTests {
@@ -30,7 +31,7 @@ struct Prediction {
     model::Moisture moisture = model::Moisture::wet;
     TestChain chain;
     double mean_push_lb = 0.0;  ///< at which the first link breaks
-    mechanics::Interval mean_interval;
+    mechanics::ConfidenceInterval mean_interval;
     double deviation_lb = 0.0;
     mechanics::Proportion carries;      ///< `test_push_lb`; interval of the drawing alone, 95 %
     std::array<ShareOfTests, 3> curve;  ///< 5, 50 and 95 %

@@ -85,19 +85,8 @@ TestedBaseOutcome test_base(const catalog::Resolved& resolved, double push_lb) {
 
 TestedState under(const catalog::Resolved& resolved, const TestedState& state, double push_lb) {
     const double times = push_lb / state.push_lb;
-    TestedState other{state.framing_gives, state.demand, push_lb,
-                      std::make_shared<checks::Prepared>(state.prepared->grown(times))};
-    Demand& demand = other.demand;
-    demand.cases.front().push_lb *= times;
-    for (demand::State& one : demand.states) one = demand::grown(std::move(one), times);
-    demand::find_envelopes_again(demand);
-    if (!demand.framing) return other;
-    if (demand.framing->deck) {
-        demand.framing = demand::find_framing(asked_for_test(resolved, push_lb), demand);
-    } else {
-        for (demand::FramingState& one : demand.framing->states) demand::grow(one, times);
-    }
-    return other;
+    return {state.framing_gives, demand::under_push(asked_for_test(resolved, push_lb), state.demand, 0, times), push_lb,
+            std::make_shared<checks::Prepared>(state.prepared->grown(times))};
 }
 
 std::vector<checks::CheckResult> check_state(catalog::Resolved resolved, const TestedState& state,

@@ -1,5 +1,6 @@
 #include "xml/detail/parts.h"
 
+#include "units/length.h"
 #include "xml/document/characters.h"
 
 #include <array>
@@ -15,8 +16,6 @@ constexpr std::array<Word<model::Directions>, 3> directions{{{"all-round", model
                                                              {"outward", model::Directions::outward}}};
 /// Of a wind pressure: true where it is one of allowable stress design already.
 constexpr std::array<Word<bool>, 2> levels{{{"strength", false}, {"service", true}}};
-
-constexpr double inches_per_foot = 12.0;
 
 /// The number of `50 plf` itself: through lb/in and back it could lose its last digit, and a rewritten file differ.
 std::optional<double> number_before(std::string_view text, std::span<const std::string_view> units_written) {
@@ -42,8 +41,9 @@ model::LineLoad read_line(ElementReader& reader) {
     const double push_lb_per_in = reader.quantity("push", Kind::force_per_length, Sign::positive);
     const double spacing_in = reader.quantity("spacing", Kind::length, Sign::positive);
     load.push_lb_per_ft =
-        number_before(reader.optional_text("push"), per_foot).value_or(push_lb_per_in * inches_per_foot);
-    load.spacing_ft = number_before(reader.optional_text("spacing"), feet).value_or(spacing_in / inches_per_foot);
+        number_before(reader.optional_text("push"), per_foot).value_or(push_lb_per_in * units::inches_per_foot);
+    load.spacing_ft =
+        number_before(reader.optional_text("spacing"), feet).value_or(spacing_in / units::inches_per_foot);
     load.down_lb = reader.optional_quantity("down", Kind::force, Sign::any).value_or(0.0);
     return load;
 }

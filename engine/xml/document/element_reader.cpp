@@ -167,7 +167,7 @@ std::vector<std::string> ElementReader::ids(std::string_view attribute) {
         }
         const std::string_view word = rest.substr(0, rest.find_first_of(" \t\r\n"));
         if (std::find(result.begin(), result.end(), word) != result.end()) {
-            report(phrase("{} names \"{}\" twice", attribute, word), attribute);
+            report(phrase("{} names \"{}\" twice", attribute, word), attribute, phrase("each id once"));
         }
         result.emplace_back(word);
         rest = trimmed(rest.substr(word.size()));

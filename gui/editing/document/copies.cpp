@@ -1,8 +1,11 @@
-// Copies of unsaved work. Where a copy is from stands in a comment at its end, so that it stays a base detail file.
+// Copies of unsaved work, of details and projects alike.
 #include "editing/document.h"
+#include "editing/document/origin.h"
 #include "editing/document/process.h"
+#include "editing/document/project_document.h"
 #include "editing/mounts/mount.h"
 #include "xml/detail/detail_file.h"
+#include "xml/detail/project_file.h"
 #include "xml/document/file.h"
 
 #include <fmt/format.h>
@@ -15,75 +18,6 @@
 
 namespace toehold::editing {
 namespace {
-
-/// What a copy remembers of where it is from: its file, and its mount's references.
-using Origin = References;
-
-constexpr std::string_view comment_start = "<!-- Unsaved work:";
-constexpr std::string_view comment_end = " -->\n";
-constexpr std::string_view hexadecimal = "0123456789ABCDEF";
-
-/// No blank, and no two hyphens that would end the comment.
-std::string encoded(std::string_view value) {
-    std::string text;
-    for (const char character : value) {
-        const bool plain = (character >= 'a' && character <= 'z') || (character >= 'A' && character <= 'Z') ||
-                           (character >= '0' && character <= '9') || character == '/' || character == '.' ||
-                           character == '_';
-        if (plain) {
-            text += character;
-            continue;
-        }
-        const auto byte = static_cast<unsigned char>(character);
-        text += {'%', hexadecimal[byte >> 4U], hexadecimal[byte & 15U]};
-    }
-    return text;
-}
-
-std::string decoded(std::string_view text) {
-    std::string value;
-    for (std::size_t at = 0; at < text.size(); ++at) {
-        const bool escape = text[at] == '%' && at + 2 < text.size();
-        const std::size_t high = escape ? hexadecimal.find(text[at + 1]) : std::string_view::npos;
-        const std::size_t low = escape ? hexadecimal.find(text[at + 2]) : std::string_view::npos;
-        if (high == std::string_view::npos || low == std::string_view::npos) {
-            value += text[at];
-            continue;
-        }
-        value += static_cast<char>(static_cast<unsigned char>(16 * high + low));
-        at += 2;
-    }
-    return value;
-}
-
-std::string comment(const Origin& origin) {
-    std::string text(comment_start);
-    for (const auto& [key, value] : origin) text += fmt::format(" {}={}", key, encoded(value));
-    return text + std::string(comment_end);
-}
-
-Origin read_comment(std::string_view text) {
-    Origin origin;
-    const std::size_t start = text.rfind(comment_start);
-    if (start == std::string_view::npos) return origin;
-    std::string_view rest = text.substr(start + comment_start.size());
-    rest = rest.substr(0, rest.find(comment_end));
-    while (!rest.empty()) {
-        const std::size_t end = std::min(rest.find(' '), rest.size());
-        const std::string_view word = rest.substr(0, end);
-        const std::size_t equals = word.find('=');
-        if (equals != std::string_view::npos)
-            origin[std::string(word.substr(0, equals))] = decoded(word.substr(equals + 1));
-        rest.remove_prefix(std::min(end + 1, rest.size()));
-    }
-    return origin;
-}
-
-Origin origin_of(const std::filesystem::path& of, Origin references) {
-    Origin origin = std::move(references);
-    if (!of.empty()) origin["of"] = std::filesystem::absolute(of).string();
-    return origin;
-}
 
 /// The references the detail had; each kept only while its file gives what the copy has.
 void restore_references(model::BaseDetail& detail, const Origin& origin, const std::filesystem::path& of) {
@@ -119,6 +53,27 @@ std::filesystem::path own_copy(const std::filesystem::path& folder, int window) 
     return folder / copy_name(this_process(), window);
 }
 
+/// Of the detail or the project in it; empty where it cannot be read.
+std::string name_in(const RecoveryCopy& copy, std::string_view text) {
+    if (copy.project) {
+        const xml::ProjectRead read = xml::read_project_text(text, copy.copy);
+        return read.project ? read.project->name : std::string();
+    }
+    const xml::DetailRead read = xml::read_detail_text(text, copy.copy, xml::Mode::lenient);
+    return read.detail ? read.detail->name : std::string();
+}
+
+/// Writes what `text` makes as this window's copy.
+template <class Text>
+bool keep_text(const std::filesystem::path& folder, int window, const Text& text) {
+    if (folder.empty() || !make_private_folder(folder)) return false;
+    try {
+        return !xml::save_atomically(own_copy(folder, window), text());
+    } catch (const std::exception& /*a number no file may hold, or no memory*/) {
+        return false;
+    }
+}
+
 /// A relative folder in such a variable is to be ignored (XDG Base Directory Specification 0.8).
 std::filesystem::path folder_named_by(const char* variable) {
     const char* const value = std::getenv(variable);
@@ -140,15 +95,16 @@ std::filesystem::path recovery_folder() {
 
 bool keep_copy(const std::filesystem::path& folder, int window, const std::filesystem::path& of,
                const model::BaseDetail& detail) {
-    if (folder.empty() || !make_private_folder(folder)) return false;
-    model::BaseDetail whole = detail;
-    const Origin origin = origin_of(of, take_references(whole));
-    try {
-        const std::string text = xml::write_detail(whole) + comment(origin);
-        return !xml::save_atomically(own_copy(folder, window), text);
-    } catch (const std::exception& /*a number no file may hold, or no memory*/) {
-        return false;
-    }
+    return keep_text(folder, window, [&] {
+        model::BaseDetail whole = detail;
+        const Origin origin = origin_of(of, take_references(whole));
+        return xml::write_detail(whole) + comment(origin);
+    });
+}
+
+bool keep_copy(const std::filesystem::path& folder, int window, const std::filesystem::path& of,
+               const model::Project& project) {
+    return keep_text(folder, window, [&] { return copy_text(of, project); });
 }
 
 void drop_copy(const std::filesystem::path& folder, int window) {
@@ -162,13 +118,12 @@ std::vector<RecoveryCopy> left_copies(const std::filesystem::path& folder) {
     for (const auto& entry : std::filesystem::directory_iterator(folder, ignored)) {
         const std::optional<ProcessMark> process = process_of(entry.path().filename().string());
         if (!process || still_runs(*process)) continue;
-        RecoveryCopy copy{entry.path(), {}, {}, {}};
+        RecoveryCopy copy{entry.path(), {}, {}, {}, xml::document_kind(entry.path()) == xml::DocumentKind::project};
         const xml::TextRead bytes = xml::read_text(copy.copy);
         if (bytes.text) {
             Origin origin = read_comment(*bytes.text);
             copy.of = origin["of"];
-            const xml::DetailRead read = xml::read_detail_text(*bytes.text, copy.copy, xml::Mode::lenient);
-            if (read.detail) copy.name = read.detail->name;
+            copy.name = name_in(copy, *bytes.text);
         }
         const Written when = written(copy.copy);
         copy.written = when.words;
@@ -190,9 +145,7 @@ Opened open_copy(const RecoveryCopy& copy, const catalog::Catalog& /*a copy is a
     Opened opened{std::move(read.detail), std::move(read.problems), {}};
     const Origin origin = read_comment(*bytes.text);
     if (opened.detail) restore_references(*opened.detail, origin, copy.of);
-    if (copy.of.empty()) return opened;
-    const xml::TextRead now = xml::read_text(copy.of);
-    if (now.text) opened.stamp.sha256 = xml::sha256(*now.text);
+    if (!copy.of.empty()) opened.stamp = stamp_of(copy.of);
     return opened;
 }
 

@@ -63,6 +63,11 @@ Saved save_detail(const std::filesystem::path& file, const model::BaseDetail& de
     return {FileStamp{xml::sha256(text)}, {}};
 }
 
+FileStamp stamp_of(const std::filesystem::path& file) {
+    const xml::TextRead bytes = xml::read_text(file);
+    return {bytes.text ? xml::sha256(*bytes.text) : std::string()};
+}
+
 bool changed_outside(const std::filesystem::path& file, const FileStamp& stamp) {
     const xml::TextRead bytes = xml::read_text(file);
     if (bytes.text) return xml::sha256(*bytes.text) != stamp.sha256;

@@ -1,6 +1,7 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
+#include "editing/fields/plan_axes.h"
 #include "editing/parts/members.h"
 #include "model/member.h"
 
@@ -10,9 +11,6 @@
 
 namespace toehold::editing {
 namespace {
-
-const std::array<Word<model::PlanAxis>, 2> axes{
-    {{model::PlanAxis::x, "x", phrase("Along the rail")}, {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
 
 /// The two joists next to the post, one on each side; nullptr where there is none.
 struct Neighbours {
@@ -80,7 +78,8 @@ void one_block(Form& form, model::Framing& framing, model::Block& block) {
     form.at(
         {fmt::format("framing/block[{}]", block.id), {model::PartKind::block, block.id}, phrase("Block {}", block.id)});
     member_id(form, framing, block.id);
-    form.word({"along", phrase("Run"), phrase("The way its length, and its grain, runs in plan.")}, block.along, axes);
+    form.word({"along", phrase("Run"), phrase("The way its length, and its grain, runs in plan.")}, block.along,
+              plan_axes);
     form.place({"from", phrase("Lower end"), phrase("Along itself.")}, block.from_in);
     form.place({"to", phrase("Upper end"), phrase("Along itself.")}, block.to_in);
     form.place({"across", phrase("Place"), phrase("Of its center line, across itself.")}, block.across_in);

@@ -1,5 +1,6 @@
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
+#include "editing/fields/plan_axes.h"
 #include "editing/parts/members.h"
 
 #include <fmt/format.h>
@@ -9,8 +10,6 @@
 namespace toehold::editing {
 namespace {
 
-const std::array<Word<model::PlanAxis>, 2> axes{
-    {{model::PlanAxis::x, "x", phrase("Along the rail")}, {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
 constexpr double start_spacing_in = 16.0;
 
 model::Joists start_joists(const model::Framing& framing, const catalog::Catalog& catalog) {
@@ -66,7 +65,7 @@ void common_fields(Form& form, model::Framing& framing) {
             follow_id(framing, framing.joists->members.back().id, {});
             framing.joists->members.pop_back();
         });
-    form.word({"along", phrase("Run"), phrase("The way they run in plan.")}, joists.along, axes);
+    form.word({"along", phrase("Run"), phrase("The way they run in plan.")}, joists.along, plan_axes);
     piece_fields(form, piece_of(joists, framing));
     const Phrase ends = phrase("Along the joists. State both ends or neither. Empty: not described.");
     form.optional_quantity({"from", phrase("Lower end"), ends}, joists.from_in, units::Kind::length, Range::any);

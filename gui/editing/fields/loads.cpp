@@ -1,5 +1,6 @@
 // The pushes on the guard, and by which code and method they are judged.
 #include "editing/fields/groups.h"
+#include "units/length.h"
 
 #include <fmt/format.h>
 
@@ -9,8 +10,6 @@ namespace toehold::editing {
 namespace {
 
 using units::Kind;
-
-constexpr double inches_per_foot = 12.0;
 
 const std::array<Word<model::Directions>, 3> directions{
     {{model::Directions::all_round, "all-round", phrase("From every direction")},
@@ -23,7 +22,7 @@ const Named down{"down", phrase("Downward at once"),
 /// Along a rail the trade speaks of pounds a foot, or kilonewtons a metre; nobody of pounds an inch.
 std::string shown_along_rail(double push_lb_per_ft, units::System system) {
     if (system == units::System::us) return fmt::format("{:.6g} plf", push_lb_per_ft);
-    std::string text = shown(push_lb_per_ft / inches_per_foot, units::Kind::force_per_length, system);
+    std::string text = shown(push_lb_per_ft / units::inches_per_foot, units::Kind::force_per_length, system);
     return text.replace(text.find(' '), std::string::npos, " kN/m");
 }
 
@@ -31,7 +30,7 @@ std::optional<double> typed_along_rail(const std::string& text, units::System sy
     if (const std::optional<double> bare = units::parse_number(text); bare && system == units::System::us) return bare;
     const std::optional<double> lb_per_in = typed(text, units::Kind::force_per_length, system);
     if (!lb_per_in) return std::nullopt;
-    return *lb_per_in * inches_per_foot;
+    return *lb_per_in * units::inches_per_foot;
 }
 
 void push_along_rail(Form& form, double& push_lb_per_ft) {
@@ -57,12 +56,12 @@ void rail_taken(Form& form, double& spacing_ft) {
     Field field = form.fresh({"spacing", phrase("Rail taken by the post"),
                               phrase("Length of rail whose push this post takes: the spacing of posts.")},
                              FieldKind::quantity);
-    field.value = shown(spacing_ft * inches_per_foot, units::Kind::length, form.system());
+    field.value = shown(spacing_ft * units::inches_per_foot, units::Kind::length, form.system());
     form.add(std::move(field), [&spacing_ft, system = form.system()](const std::string& text) -> Outcome {
         const Reading<double> read =
             read_quantity(phrase("Rail taken by the post"), text, units::Kind::length, system, Range::positive);
         if (!read.value) return {read.refusal};
-        spacing_ft = *read.value / inches_per_foot;
+        spacing_ft = *read.value / units::inches_per_foot;
         return {};
     });
 }

@@ -2,6 +2,7 @@
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
+#include "editing/fields/plan_axes.h"
 
 #include <algorithm>
 #include <array>
@@ -23,8 +24,6 @@ const std::array<Word<Shape>, 7> shapes{{{Shape::square_tube, "square-tube", phr
                                          {Shape::bar, "bar", phrase("Square or flat bar")},
                                          {Shape::round_bar, "round-bar", phrase("Round bar")},
                                          {Shape::twin_bars, "twin-bars", phrase("Two flat bars side by side")}}};
-const std::array<Word<model::PlanAxis>, 2> axes{
-    {{model::PlanAxis::x, "x", phrase("Along the rail")}, {model::PlanAxis::y, "y", phrase("Square to the rail")}}};
 const std::array<Word<model::StubFixing>, 3> fixings{
     {{model::StubFixing::none, "none", phrase("Not fixed")},
      {model::StubFixing::set_screws, "set-screws", phrase("Set screws")},
@@ -189,7 +188,7 @@ void shape_fields(Form& form, model::TwinBars& bars) {
     form.length({"width", phrase("Width"), phrase("Of one bar, along the rail.")}, bars.width_in);
     form.length({"depth", phrase("Depth"), phrase("Of one bar, square to the rail.")}, bars.depth_in);
     form.length({"gap", phrase("Gap"), phrase("Clear, between the two bars.")}, bars.gap_in);
-    form.word({"apart", phrase("Apart"), phrase("The way the gap lies.")}, bars.apart, axes);
+    form.word({"apart", phrase("Apart"), phrase("The way the gap lies.")}, bars.apart, plan_axes);
     form.pick(metal, bars.metal, row_choices(form.catalog().metals));
 }
 

@@ -29,4 +29,13 @@ double slot_angle(double angle_deg) {
     return std::abs(angle_deg) <= 360.0 ? angle_deg : std::remainder(angle_deg, 180.0);
 }
 
+double signed_area(const std::vector<model::Position>& corners) {
+    double twice = 0.0;
+    for (std::size_t index = 0; index < corners.size(); ++index) {
+        const model::Position a = corners[index], b = corners[(index + 1) % corners.size()];
+        twice += a.x_in * b.y_in - b.x_in * a.y_in;
+    }
+    return 0.5 * twice;
+}
+
 }  // namespace toehold::editing

@@ -3,6 +3,8 @@
 #include "drawing/scene/scene.h"
 #include "model/plate.h"
 
+#include <vector>
+
 namespace toehold::editing {
 
 /// No length made by hand is shorter, in; typed ones may be.
@@ -17,6 +19,9 @@ inline constexpr double shortest_length_in = 1.0 / 16.0;
 [[nodiscard]] bool is_finite(drawing::Point at);
 [[nodiscard]] inline drawing::Point point(model::Position at) { return {at.x_in, at.y_in}; }
 [[nodiscard]] inline model::Position position(drawing::Point at) { return {at.x, at.y}; }
+
+/// Of a polygon; positive where its corners run counter-clockwise.
+[[nodiscard]] double signed_area(const std::vector<model::Position>& corners);
 
 /// An angle of a slot, deg: the same direction, within what a detail takes (-360 to 360).
 [[nodiscard]] double slot_angle(double angle_deg);

@@ -36,15 +36,6 @@ Extent extent_of_corners(const std::vector<Position>& corners) {
     return extent;
 }
 
-double signed_area(const std::vector<Position>& corners) {
-    double twice = 0.0;
-    for (std::size_t index = 0; index < corners.size(); ++index) {
-        const Position a = corners[index], b = corners[(index + 1) % corners.size()];
-        twice += a.x_in * b.y_in - b.x_in * a.y_in;
-    }
-    return 0.5 * twice;
-}
-
 /// The rectangle between a fixed corner and one that is drawn away from it toward where it was.
 model::RectangleOutline rectangle_between(const model::RectangleOutline& before, Position fixed, Position was,
                                           Position to) {

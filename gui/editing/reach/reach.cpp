@@ -67,7 +67,7 @@ std::optional<study::Reach> reach_of(const study::Subject& subject, const Dragge
     return std::nullopt;
 }
 
-Extent extent_across(const model::BaseDetail& detail, const Dragged& dragged, model::PlanAxis along) {
+AcrossExtent extent_across(const model::BaseDetail& detail, const Dragged& dragged, model::PlanAxis along) {
     if (dragged.kind == Dragged::Kind::block) {
         for (const model::Block& block : detail.framing.blocks) {
             if (block.id == dragged.id) return {block.from_in, block.to_in};

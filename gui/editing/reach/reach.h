@@ -28,9 +28,10 @@ struct Dragged {
 [[nodiscard]] std::optional<study::Reach> reach_of(const study::Subject& subject, const Dragged& dragged);
 
 /// Of a thing that moves along one axis of the plan: what it takes up across it, in.
-struct Extent {
+struct AcrossExtent {
     double low = 0.0, high = 0.0;
 };
-[[nodiscard]] Extent extent_across(const model::BaseDetail& detail, const Dragged& dragged, model::PlanAxis along);
+[[nodiscard]] AcrossExtent extent_across(const model::BaseDetail& detail, const Dragged& dragged,
+                                         model::PlanAxis along);
 
 }  // namespace toehold::editing

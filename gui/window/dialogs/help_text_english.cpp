@@ -92,6 +92,12 @@ constexpr std::string_view keys = R"(
 <table border="0" cellpadding="3">
 <tr><td><b>Arrows, Enter</b></td><td>to the next point; show its detail. Esc drops it</td></tr>
 </table>
+<h3>In a project</h3>
+<table border="0" cellpadding="3">
+<tr><td><b>Up, Down</b></td><td>the post above, below; it is marked on the guard line</td></tr>
+<tr><td><b>Enter, Ctrl+E</b></td><td>open the base of the post, as a copy</td></tr>
+<tr><td><b>F5, Shift+F5</b></td><td>review again; stop the review</td></tr>
+</table>
 <h3>Everywhere</h3>
 <table border="0" cellpadding="3">
 <tr><td><b>Ctrl+Z, Ctrl+Shift+Z</b></td><td>undo, redo</td></tr>

@@ -96,6 +96,12 @@ feuille</td></tr>
 <table border="0" cellpadding="3">
 <tr><td><b>Flèches, Entrée</b></td><td>au point suivant ; montrer son détail. Échap l'abandonne</td></tr>
 </table>
+<h3>Dans un projet</h3>
+<table border="0" cellpadding="3">
+<tr><td><b>Haut, Bas</b></td><td>le poteau au-dessus, au-dessous ; il est marqué sur la ligne de garde-corps</td></tr>
+<tr><td><b>Entrée, Ctrl+E</b></td><td>ouvrir le pied du poteau, comme copie</td></tr>
+<tr><td><b>F5, Maj+F5</b></td><td>examiner à nouveau ; arrêter l'examen</td></tr>
+</table>
 <h3>Partout</h3>
 <table border="0" cellpadding="3">
 <tr><td><b>Ctrl+Z, Ctrl+Maj+Z</b></td><td>annuler une étape, la refaire</td></tr>

@@ -16,7 +16,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-wxString kinds_of_file() { return _("Base details and plates (*.xml)") + "|*.xml|" + _("All files") + "|*"; }
+wxString kinds_of_file() { return _("Base details, projects and plates (*.xml)") + "|*.xml|" + _("All files") + "|*"; }
 
 std::vector<fs::path> ask_files_to_open(wxWindow* parent) {
     wxFileDialog dialog(parent, _("Open"), "", "", kinds_of_file(), wxFD_OPEN | wxFD_FILE_MUST_EXIST | wxFD_MULTIPLE);

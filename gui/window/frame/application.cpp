@@ -27,16 +27,6 @@ namespace {
 
 constexpr int margin_mm = 10;
 
-wxString sentences(const model::Problems& problems) {
-    constexpr std::size_t most = 12;
-    wxString text;
-    for (std::size_t number = 0; number < problems.size() && number < most; ++number) {
-        text += text_of(model::sentence(problems[number])) + "\n";
-    }
-    if (problems.size() > most) text += wxString::FromUTF8("…");
-    return text;
-}
-
 }  // namespace
 
 Application::Application() : prompts(dialog_prompts()), recent_(9) {
@@ -88,7 +78,7 @@ bool Application::begin(const Beginning& beginning) {
     const std::vector<fs::path> files = beginning_.files;
     offer_recovery();
     for (const fs::path& file : files) open(file);
-    if (frames().empty() && (beginning_.start_window || !files.empty())) show_start_window();
+    if (windows().empty() && (beginning_.start_window || !files.empty())) show_start_window();
     return true;
 }
 
@@ -101,7 +91,7 @@ bool Application::read_catalogs(const std::string& named) {
     }
     xml::CatalogRead read = xml::read_catalog(folder);
     if (!read.problems.empty()) {
-        prompts.tell(nullptr, _("The catalogs cannot be read."), sentences(read.problems));
+        tell_of_problems(nullptr, _("The catalogs cannot be read."), read.problems);
         return false;
     }
     catalog_ = std::move(read.catalog);
@@ -120,7 +110,7 @@ wxPageSetupDialogData& Application::page() { return *page_; }
 void Application::prefer(const Preferences& preferences) {
     preferences_ = preferences;
     apply_to_toolkit(theme());
-    for (DetailFrame* frame : frames()) frame->apply_preferences();
+    for (DocumentFrame* frame : windows()) frame->apply_preferences();
     save_preferences(beginning_.preferences, preferences_);
 }
 
@@ -146,94 +136,6 @@ void Application::keep_recent() {
     save_preferences(beginning_.preferences, preferences_);
 }
 
-DetailFrame* Application::open(const fs::path& file, DetailFrame* reuse) {
-    std::error_code error;
-    for (DetailFrame* frame : frames()) {
-        if (!frame->file().empty() && fs::equivalent(frame->file(), file, error)) {
-            frame->Raise();
-            return frame;
-        }
-    }
-    editing::Opened opened = editing::open_detail(file, catalog_);
-    if (!opened.detail) {
-        prompts.tell(reuse, wxString::Format(_("“%s” cannot be opened."), shown_path(file.filename())),
-                     sentences(opened.problems));
-        return nullptr;
-    }
-    const bool plates = xml::document_kind(file) == xml::DocumentKind::plates;
-    remember(file);
-    Document document;
-    if (!plates) document = {file, opened.stamp};
-    if (reuse != nullptr && reuse->untouched()) {
-        reuse->show(*opened.detail, document);
-        return reuse;
-    }
-    auto* frame = new DetailFrame(*this, next_window_++, std::move(*opened.detail), std::move(document));
-    frame->Show();
-    close_start_window();
-    return frame;
-}
-
-DetailFrame* Application::start_on(const model::Plate& stock, DetailFrame* reuse) {
-    model::BaseDetail detail = editing::starting_detail(stock, catalog_);
-    if (reuse != nullptr && reuse->untouched()) {
-        reuse->show(std::move(detail), {});
-        return reuse;
-    }
-    auto* frame = new DetailFrame(*this, next_window_++, std::move(detail), {});
-    frame->Show();
-    close_start_window();
-    return frame;
-}
-
-DetailFrame* Application::start_on_job(const job::Started& started, bool find_sizes) {
-    Document document;
-    document.told = true;
-    auto* frame = new DetailFrame(*this, next_window_++, started.detail, std::move(document));
-    frame->Show();
-    frame->begin_from(started, find_sizes);
-    close_start_window();
-    return frame;
-}
-
-void Application::ask_and_open(wxWindow* parent, DetailFrame* reuse) {
-    for (const fs::path& file : prompts.files_to_open(parent)) open(file, reuse);
-}
-
-DetailFrame* Application::open_recent(std::size_t number, DetailFrame* reuse) {
-    if (number >= recent_.GetCount()) return nullptr;
-    const fs::path file = path_of(recent_.GetHistoryFile(number));
-    std::error_code error;
-    if (fs::exists(file, error)) return open(file, reuse);
-    recent_.RemoveFileFromHistory(number);
-    keep_recent();
-    prompts.tell(reuse, _("The file is no longer there."), shown_path(file));
-    return nullptr;
-}
-
-void Application::offer_recovery() {
-    const std::vector<editing::RecoveryCopy> copies = editing::left_copies(recovery_folder());
-    if (copies.empty()) return;
-    for (const Recovery& choice : prompts.recover(nullptr, copies)) {
-        if (choice.fate == Fate::open && recover(choice.copy) == nullptr) continue;
-        if (choice.fate != Fate::keep) editing::drop_copy(choice.copy);
-    }
-}
-
-DetailFrame* Application::recover(const editing::RecoveryCopy& copy) {
-    editing::Opened opened = editing::open_copy(copy, catalog_);
-    if (!opened.detail) {
-        prompts.tell(nullptr, _("The copy cannot be read."), sentences(opened.problems));
-        return nullptr;
-    }
-    Document document;
-    if (!copy.of.empty()) document = {copy.of, editing::open_detail(copy.of, catalog_).stamp};
-    document.recovered = true;
-    auto* frame = new DetailFrame(*this, next_window_++, std::move(*opened.detail), std::move(document));
-    frame->Show();
-    return frame;
-}
-
 void Application::show_start_window() {
     if (wxWindow* window = wxWindow::FindWindowByName("start")) {
         window->Raise();
@@ -247,17 +149,25 @@ void Application::close_start_window() {
 }
 
 void Application::close_all() {
-    for (DetailFrame* frame : frames()) {
+    for (DocumentFrame* frame : windows()) {
         if (!frame->Close()) return;
     }
     close_start_window();
 }
 
+std::vector<DocumentFrame*> Application::windows() const {
+    std::vector<DocumentFrame*> found;
+    for (wxWindow* window : wxTopLevelWindows) {
+        auto* frame = dynamic_cast<DocumentFrame*>(window);
+        if (frame != nullptr && !frame->IsBeingDeleted()) found.push_back(frame);
+    }
+    return found;
+}
+
 std::vector<DetailFrame*> Application::frames() const {
     std::vector<DetailFrame*> found;
-    for (wxWindow* window : wxTopLevelWindows) {
-        auto* frame = dynamic_cast<DetailFrame*>(window);
-        if (frame != nullptr && !frame->IsBeingDeleted()) found.push_back(frame);
+    for (DocumentFrame* window : windows()) {
+        if (auto* frame = dynamic_cast<DetailFrame*>(window)) found.push_back(frame);
     }
     return found;
 }

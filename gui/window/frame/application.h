@@ -11,16 +11,24 @@
 #include <wx/filehistory.h>
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string>
+#include <thread>
 #include <vector>
 
 class wxPageSetupDialogData;
 class wxPrintData;
 
+namespace toehold::solving {
+class Projects;
+}
+
 namespace toehold::window {
 
 class DetailFrame;
+class DocumentFrame;
+class ProjectFrame;
 
 /// How the program is begun; a test gives its own folders.
 struct Beginning {
@@ -62,24 +70,34 @@ class Application : public wxApp {
     [[nodiscard]] wxPrintData& print_data();
     [[nodiscard]] wxPageSetupDialogData& page();
 
-    /// In `reuse` where it is given and untouched, else in a new window. nullptr: the file cannot be opened; the reader
-    /// has been told.
-    DetailFrame* open(const std::filesystem::path& file, DetailFrame* reuse = nullptr);
+    /// A detail in `reuse` where it is given and untouched, else in a new window; a project in a window of its own.
+    /// nullptr: the file cannot be opened; the reader has been told.
+    DocumentFrame* open(const std::filesystem::path& file, DetailFrame* reuse = nullptr);
+    /// A detail that is a copy of part of a project: unsaved, without a file, and its window says so in these words.
+    /// `put_back` puts it as it then stands back into the project.
+    DetailFrame* open_copy(model::BaseDetail detail, const wxString& words, std::function<void(DetailFrame&)> put_back);
     DetailFrame* start_on(const model::Plate& stock, DetailFrame* reuse = nullptr);
     /// In a new window, with its assumed values listed; where wished, looking for sizes that hold at once.
     DetailFrame* start_on_job(const job::Started& started, bool find_sizes);
     void ask_and_open(wxWindow* parent, DetailFrame* reuse = nullptr);
     /// A recent file that is no longer there is forgotten.
-    DetailFrame* open_recent(std::size_t number, DetailFrame* reuse = nullptr);
+    DocumentFrame* open_recent(std::size_t number, DetailFrame* reuse = nullptr);
     void remember(const std::filesystem::path& file);  ///< among the recent ones
     void show_start_window();
     void close_all();
-    [[nodiscard]] std::vector<DetailFrame*> frames() const;  ///< of details, oldest first
+    /// The solves of a window that has closed: they end on a thread of their own, since one post's may take a while.
+    void see_off(std::unique_ptr<solving::Projects> service);
+    [[nodiscard]] std::vector<DetailFrame*> frames() const;     ///< of details, oldest first
+    [[nodiscard]] std::vector<DocumentFrame*> windows() const;  ///< of details and projects, oldest first
 
   private:
     bool read_catalogs(const std::string& named);
     void offer_recovery();
-    DetailFrame* recover(const editing::RecoveryCopy& copy);
+    DetailFrame* open_detail(const std::filesystem::path& file, DetailFrame* reuse);
+    ProjectFrame* open_project(const std::filesystem::path& file);
+    DocumentFrame* recover(const editing::RecoveryCopy& copy);
+    ProjectFrame* recover_project(const editing::RecoveryCopy& copy);
+    void tell_of_problems(wxWindow* parent, const wxString& headline, const model::Problems& problems);
     void keep_recent();
     void close_start_window();
 
@@ -92,6 +110,7 @@ class Application : public wxApp {
     std::unique_ptr<wxPrintData> print_data_;
     std::unique_ptr<wxPageSetupDialogData> page_;
     int next_window_ = 1;
+    std::vector<std::jthread> leaving_;  ///< last, so that the catalog outlives what ends there
 };
 
 /// The application that runs.

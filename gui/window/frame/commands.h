@@ -2,10 +2,12 @@
 // What the menus of a detail's window do, a file for each menu.
 #include "session/session.h"
 
+class wxFrame;
+
 namespace toehold::window {
 
 class Application;
-class DetailFile;
+class DocumentFile;
 class DetailFrame;
 class Panes;
 
@@ -15,7 +17,7 @@ struct CommandTarget {
     Application& application;
     session::Session& session;
     Panes& panes;
-    DetailFile& file;
+    DocumentFile& file;
 };
 
 // Each false: the identifier is none of its commands.
@@ -28,5 +30,11 @@ bool run_paper_command(int id, const CommandTarget& target);
 bool run_edit_command(int id, const CommandTarget& target);
 bool run_view_command(int id, const CommandTarget& target);
 bool run_checks_command(int id, const CommandTarget& target);
+
+// The same in every window.
+bool run_preference_command(int id, Application& application);  ///< units and background
+bool run_help_command(int id, wxFrame& frame, const Application& application);
+/// Where words are being typed, the customary commands mean the words.
+bool run_in_text(int id);
 
 }  // namespace toehold::window

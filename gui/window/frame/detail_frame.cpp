@@ -1,14 +1,16 @@
 #include "window/frame/detail_frame.h"
 
 #include "window/delivery.h"
+#include "window/dialogs/file_drop.h"
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
 #include "window/frame/menus.h"
+#include "window/panels/fields/fields_panel.h"
 #include "window/sheet/canvas.h"
 #include "window/text.h"
 
 #include <wx/display.h>
-#include <wx/dnd.h>
+#include <wx/infobar.h>
 #include <wx/translation.h>
 
 #include <utility>
@@ -16,24 +18,6 @@
 namespace toehold::window {
 
 namespace {
-
-class Drop : public wxFileDropTarget {
-  public:
-    Drop(Application& application, DetailFrame& frame) : application_(application), frame_(frame) {}
-    bool OnDropFiles(wxCoord /*x*/, wxCoord /*y*/, const wxArrayString& names) override {
-        std::vector<std::filesystem::path> files;
-        for (const wxString& name : names) files.push_back(path_of(name));
-        // Not inside the drop itself: a message about a bad file would hold up the desktop.
-        frame_.CallAfter([this, files] {
-            for (const auto& file : files) application_.open(file, &frame_);
-        });
-        return true;
-    }
-
-  private:
-    Application& application_;
-    DetailFrame& frame_;
-};
 
 wxFrame& prepared(wxFrame& frame, const Preferences& preferences) {
     frame.SetName("detail");
@@ -48,7 +32,7 @@ wxFrame& prepared(wxFrame& frame, const Preferences& preferences) {
 }  // namespace
 
 DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail detail, Document document)
-    : wxFrame(nullptr, wxID_ANY, "Toehold"),
+    : DocumentFrame(nullptr, wxID_ANY, "Toehold"),
       application_(application),
       alive_(std::make_shared<DetailFrame*>(this)),
       solver_(application.catalog(),
@@ -60,12 +44,12 @@ DetailFrame::DetailFrame(Application& application, int number, model::BaseDetail
       recent_(give_menu_bar(*this)),
       panes_(prepared(*this, application.preferences()), session_, application.preferences().layout,
              [this] { refresh_menus(); }),
-      file_(*this, application, session_, panes_, number, std::move(document)) {
+      file_(*this, application, panes_.notice(), number, std::move(document), held()) {
     application_.recent().UseMenu(recent_);
     application_.recent().AddFilesToMenu(recent_);
     const wxAcceleratorEntry more_keys[] = {{wxACCEL_CTRL, 'Y', wxID_REDO}, {wxACCEL_CTRL, '=', wxID_ZOOM_IN}};
     SetAcceleratorTable(wxAcceleratorTable(static_cast<int>(std::size(more_keys)), more_keys));
-    SetDropTarget(new Drop(application_, *this));
+    SetDropTarget(new FileDrop(*this, [this](const auto& file) { application_.open(file, this); }));
     listener_ = session_.listen([this](session::Change change) { on_change(change); });
     Bind(wxEVT_MENU, &DetailFrame::on_command, this);
     Bind(wxEVT_CLOSE_WINDOW, &DetailFrame::on_close, this);
@@ -87,6 +71,36 @@ DetailFrame::~DetailFrame() {
     DestroyChildren();
 }
 
+Held DetailFrame::held() {
+    Held held;
+    held.changed = [this] { return session_.history().changed(); };
+    held.name = [this] { return session_.detail().name; };
+    held.commit = [this] { return panes_.fields().commit(); };
+    held.write = [this](const std::filesystem::path& file) {
+        session_.rest();
+        return editing::save_detail(file, session_.detail(), started_ ? &*started_ : nullptr);
+    };
+    held.mark_saved = [this] { session_.mark_saved(); };
+    held.read_again = [this](const std::filesystem::path& file) {
+        editing::Opened opened = editing::open_detail(file, application_.catalog());
+        if (opened.detail) {
+            session_.replace(std::move(*opened.detail));
+            sheet().fit_all();
+            return wxString();
+        }
+        return opened.problems.empty() ? shown_path(file) : text_of(model::sentence(opened.problems.front()));
+    };
+    held.keep_copy = [this](const std::filesystem::path& folder, int number, const std::filesystem::path& of) {
+        return editing::keep_copy(folder, number, of, session_.detail());
+    };
+    held.refresh = [this] { refresh(); };
+    held.say = [this](format::Phrase words) { session_.say(std::move(words)); };
+    held.not_saved = _("The detail was not saved.");
+    held.not_read = _("The file cannot be read. The detail is unchanged.");
+    held.unnamed = "base-detail";
+    return held;
+}
+
 void DetailFrame::show(model::BaseDetail detail, Document document) {
     file_.take(std::move(document));
     session_.replace(std::move(detail));
@@ -95,10 +109,20 @@ void DetailFrame::show(model::BaseDetail detail, Document document) {
 }
 
 void DetailFrame::begin_from(const job::Started& started, bool find_sizes) {
-    file_.started_from(started);
+    started_ = started;
     panes_.list_assumed(started);
     if (find_sizes) panes_.find_sizes();
     refresh();
+}
+
+void DetailFrame::be_copy(const wxString& words, std::function<void(DetailFrame&)> put_back) {
+    put_back_ = std::move(put_back);
+    panes_.notice().ShowMessage(words, wxICON_INFORMATION);
+    refresh_menus();
+}
+
+void DetailFrame::put_back() {
+    if (put_back_ && panes_.fields().commit()) put_back_(*this);
 }
 
 void DetailFrame::apply_preferences() {
@@ -149,14 +173,15 @@ void DetailFrame::on_close(wxCloseEvent& event) {
 
 void DetailFrame::refresh_title() {
     const wxString name = text_of(session_.detail().name);
-    const wxString file = file_.path().empty() ? _("not saved yet") : shown_path(file_.path().filename());
+    wxString file = file_.path().empty() ? _("not saved yet") : shown_path(file_.path().filename());
+    if (file_.is_copy()) file = _("copy, not saved yet");
     const wxString title = (unsaved() ? "*" : "") + name + text_of(" – ") + file + text_of(" – Toehold");
     if (GetTitle() != title) SetTitle(title);
 }
 
 void DetailFrame::refresh_menus() {
     refresh_menu_bar(*GetMenuBar(), {session_, application_.preferences().ground, !file_.path().empty(), unsaved(),
-                                     panes_.fields_shown(), panes_.review_shown()});
+                                     panes_.fields_shown(), panes_.review_shown(), static_cast<bool>(put_back_)});
 }
 
 }  // namespace toehold::window

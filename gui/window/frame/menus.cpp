@@ -1,5 +1,6 @@
 #include "window/frame/menus.h"
 
+#include "window/frame/menu_items.h"
 #include "window/text.h"
 
 #include <wx/control.h>
@@ -15,25 +16,6 @@
 namespace toehold::window {
 
 namespace {
-
-struct Item {
-    int id = wxID_SEPARATOR;
-    wxString label;  ///< with its mnemonic and, after a tab, its key
-    wxString help;
-    wxItemKind kind = wxITEM_NORMAL;
-};
-
-const Item separator;
-
-void append(wxMenu& menu, std::initializer_list<Item> items) {
-    for (const Item& item : items) {
-        if (item.id == wxID_SEPARATOR) {
-            menu.AppendSeparator();
-        } else {
-            menu.Append(item.id, item.label, item.help, item.kind);
-        }
-    }
-}
 
 wxMenu* papers_menu() {
     auto* menu = new wxMenu;
@@ -60,12 +42,14 @@ wxMenu* file_menu(wxMenu*& recent) {
     append(*menu,
            {{command_new, _("&New from the job...\tCtrl+N"), _("A new detail from a few answers about the job")},
             {command_new_on_plate, _("New from s&tock plate..."), _("A new detail on a plate of the stock list")},
-            {wxID_OPEN, _("&Open...\tCtrl+O"), _("Open a base detail, or a plate to start a detail on")}});
+            {wxID_OPEN, _("&Open...\tCtrl+O"), _("Open a base detail, a project, or a plate to start a detail on")}});
     recent = new wxMenu;
     menu->AppendSubMenu(recent, _("Open &recent"), _("Files opened before"));
     append(*menu, {separator,
                    {wxID_SAVE, _("&Save\tCtrl+S"), _("Save the detail to its file")},
                    {wxID_SAVEAS, _("Save &as...\tCtrl+Shift+S"), _("Save the detail to another file")},
+                   {command_put_back, _("Put into the pro&ject"),
+                    _("Give the project this post and mount in place of its own")},
                    {command_revert, _("Re&vert to saved"), _("Reload the file and discard every change since")},
                    separator});
     menu->AppendSubMenu(papers_menu(), _("Pap&ers"), _("Report, shop drawing, site sheet and other files"));
@@ -164,6 +148,8 @@ wxMenu* checks_menu() {
     return menu;
 }
 
+}  // namespace
+
 wxMenu* help_menu() {
     auto* menu = new wxMenu;
     append(*menu, {{command_method, _("&Method in brief\tF1"), _("How the forces on the anchors are found")},
@@ -174,27 +160,11 @@ wxMenu* help_menu() {
     return menu;
 }
 
-/// Asking the toolkit to draw again what has not changed costs time under a drag.
-void enable(wxMenuBar& bar, int id, bool enabled) {
-    if (bar.IsEnabled(id) != enabled) bar.Enable(id, enabled);
-}
-void check(wxMenuBar& bar, int id, bool checked) {
-    if (bar.IsChecked(id) != checked) bar.Check(id, checked);
-}
-void label(wxMenuBar& bar, int id, const wxString& words) {
-    wxMenuItem* item = bar.FindItem(id);
-    if (item->GetItemLabel() != words) item->SetItemLabel(words);
-}
+namespace {
 
 bool has_part(const session::Session& session, model::PartKind kind) {
     const auto& parts = session.selection();
     return std::any_of(parts.begin(), parts.end(), [kind](const model::PartId& part) { return part.kind == kind; });
-}
-
-wxString with_step(const wxString& verb, const format::Phrase& step, const wxString& key,
-                   const format::Locale& locale) {
-    const wxString name = text_of(step, locale);
-    return verb + (name.empty() ? wxString() : ": " + wxControl::EscapeMnemonics(name)) + "\t" + key;
 }
 
 void refresh_edits(wxMenuBar& bar, const MenuState& state) {
@@ -248,6 +218,7 @@ wxMenu* give_menu_bar(wxFrame& frame) {
 void refresh_menu_bar(wxMenuBar& bar, const MenuState& state) {
     enable(bar, wxID_SAVE, state.unsaved || !state.has_file);
     enable(bar, command_revert, state.has_file && state.unsaved);
+    enable(bar, command_put_back, state.of_project);
     refresh_edits(bar, state);
     refresh_view(bar, state);
 }

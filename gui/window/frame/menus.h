@@ -68,6 +68,10 @@ enum Command : int {
     command_page_charts,
     command_find_sizes,
     command_holds,
+    command_open_base,  ///< of a project: the base of the post selected, the review anew, and its end
+    command_review_project,
+    command_stop_review,
+    command_put_back,  ///< of a copy of part of a project
 };
 
 /// Its submenu of recent files is returned.
@@ -80,6 +84,7 @@ struct MenuState {
     bool has_file = false;
     bool unsaved = false;
     bool fields_shown = true, review_shown = true;
+    bool of_project = false;  ///< a copy of part of one
 };
 /// Grays what cannot be done now, marks what is chosen and names the steps that can be undone.
 void refresh_menu_bar(wxMenuBar& bar, const MenuState& state);

@@ -1,6 +1,7 @@
 #include "window/frame/panes.h"
 
 #include "job/job.h"
+#include "session/session.h"
 #include "window/charts/charts_page.h"
 #include "window/panels/assumed/assumed_panel.h"
 #include "window/panels/checks/checks_panel.h"
@@ -37,7 +38,7 @@ Panes::Panes(wxFrame& frame, session::Session& session, const wxString& remember
     board_ = new wxPanel(&frame);
     manager_.SetManagedWindow(board_);
     add_to_board(session);
-    verdict_ = new VerdictStrip(&frame, session);
+    verdict_ = new VerdictStrip(&frame, [&session] { return verdict_words(session); });
     auto* column = new wxBoxSizer(wxVERTICAL);
     column->Add(notice_, wxSizerFlags().Expand());
     column->Add(board_, wxSizerFlags(1).Expand());
@@ -55,10 +56,17 @@ Panes::Panes(wxFrame& frame, session::Session& session, const wxString& remember
     });
 }
 
-void Panes::end() { manager_.UnInit(); }
+void Panes::end() {
+    session_.stop_listening(listening_);
+    manager_.UnInit();
+}
 
 void Panes::add_to_board(session::Session& session) {
-    fields_ = new FieldsPanel(board_, session);
+    fields_ = new FieldsPanel(board_, field_source(session));
+    listening_ = session.listen([this](session::Change change) {
+        if (change != session::Change::results && change != session::Change::file) fields_->update_soon();
+        if (change != session::Change::selection && verdict_ != nullptr) verdict_->refresh();
+    });
     review_ = make_review_pane(session);
     manager_.AddPane(make_pages(session), wxAuiPaneInfo().Name("sheet").CenterPane().PaneBorder(false));
     const wxAuiPaneInfo beside = wxAuiPaneInfo()

@@ -83,6 +83,7 @@ class Panes {
     wxString first_layout_;
     wxInfoBar* notice_ = nullptr;
     session::Session& session_;
+    int listening_ = 0;
     Theme theme_ = theme_of(drawing::Ground::paper);
     wxNotebook* pages_ = nullptr;
     SizesPage* sizes_ = nullptr;

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <utility>
 
 namespace toehold::window {
 
@@ -41,20 +42,15 @@ wxString spoken(const VerdictWords& words) {
 
 }  // namespace
 
-VerdictStrip::VerdictStrip(wxWindow* parent, session::Session& session)
+VerdictStrip::VerdictStrip(wxWindow* parent, std::function<VerdictWords()> words)
     : wxPanel(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxTAB_TRAVERSAL | wxFULL_REPAINT_ON_RESIZE),
-      session_(session),
-      words_(verdict_words(session)) {
+      ask_(std::move(words)),
+      words_(ask_()) {
     SetName("verdict");
     SetBackgroundStyle(wxBG_STYLE_PAINT);
     SetMinSize(FromDIP(wxSize(200, static_cast<int>(height))));
     Bind(wxEVT_PAINT, [this](wxPaintEvent&) { paint(); });
-    listener_ = session_.listen([this](session::Change change) {
-        if (change != session::Change::selection) refresh();
-    });
 }
-
-VerdictStrip::~VerdictStrip() { session_.stop_listening(listener_); }
 
 void VerdictStrip::apply_theme(const Theme& theme) {
     theme_ = theme;
@@ -64,7 +60,7 @@ void VerdictStrip::apply_theme(const Theme& theme) {
 const VerdictWords& VerdictStrip::words() const { return words_; }
 
 void VerdictStrip::refresh() {
-    words_ = verdict_words(session_);
+    words_ = ask_();
     const wxString said = spoken(words_);
     if (GetLabel() != said) {
         SetLabel(said);

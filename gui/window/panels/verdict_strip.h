@@ -13,24 +13,23 @@ namespace toehold::window {
 
 class VerdictStrip : public wxPanel {
   public:
-    VerdictStrip(wxWindow* parent, session::Session& session);
-    ~VerdictStrip() override;
+    /// `words` is asked at every `refresh`, and outlives the strip.
+    VerdictStrip(wxWindow* parent, std::function<VerdictWords()> words);
     VerdictStrip(const VerdictStrip&) = delete;
     VerdictStrip& operator=(const VerdictStrip&) = delete;
 
     void apply_theme(const Theme& theme);
+    void refresh();  ///< what it says may have changed
     [[nodiscard]] const VerdictWords& words() const;
 
   private:
-    void refresh();
     void paint();
     double draw_word(wxGraphicsContext& context, double left) const;
     void draw_governing(wxGraphicsContext& context, double left, double width) const;
     void draw_reason(wxGraphicsContext& context, double left, double width) const;
     [[nodiscard]] double unit(double dip) const;
 
-    session::Session& session_;
-    int listener_ = 0;
+    std::function<VerdictWords()> ask_;
     Theme theme_ = theme_of(drawing::Ground::paper);
     VerdictWords words_;
 };

@@ -1,5 +1,6 @@
 #include "window/start/start_frame.h"
 
+#include "window/dialogs/file_drop.h"
 #include "window/dialogs/plate_list.h"
 #include "window/frame/application.h"
 #include "window/frame/detail_frame.h"
@@ -8,7 +9,6 @@
 
 #include <wx/button.h>
 #include <wx/display.h>
-#include <wx/dnd.h>
 #include <wx/sizer.h>
 #include <wx/statline.h>
 #include <wx/stattext.h>
@@ -21,21 +21,6 @@ namespace toehold::window {
 namespace {
 
 constexpr std::size_t recent_shown = 3;
-
-class Drop : public wxFileDropTarget {
-  public:
-    explicit Drop(Application& application) : application_(application) {}
-    bool OnDropFiles(wxCoord /*x*/, wxCoord /*y*/, const wxArrayString& names) override {
-        Application& application = application_;
-        application.CallAfter([&application, names] {
-            for (const wxString& name : names) application.open(path_of(name));
-        });
-        return true;
-    }
-
-  private:
-    Application& application_;
-};
 
 wxStaticText* words(wxWindow* parent, const wxString& text, double points, bool bold, const wxColour& colour) {
     auto* made = new wxStaticText(parent, wxID_ANY, text);
@@ -71,7 +56,9 @@ StartFrame::StartFrame(Application& application) : wxFrame(nullptr, wxID_ANY, "T
     size.DecTo(wxDisplay(this).GetClientArea().GetSize());
     SetSize(size);
     SetMinSize(FromDIP(wxSize(760, 520)));
-    SetDropTarget(new Drop(application_));
+    SetDropTarget(new FileDrop(*this, [&application](const auto& file) {
+        application.CallAfter([&application, file] { application.open(file); });
+    }));
     job_->begin();
 }
 
@@ -94,7 +81,7 @@ wxSizer* StartFrame::files_row() {
     add(words(this, _("OR OPEN"), points::body, true, theme.ink));
     auto* open = new wxButton(this, wxID_OPEN, _("&A file..."));
     open->SetName("open");
-    open->SetToolTip(_("Open a base detail, or drop one on this window"));
+    open->SetToolTip(_("Open a base detail or a project, or drop one on this window"));
     open->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { application_.ask_and_open(this); });
     add(open);
     auto* plate = new wxButton(this, wxID_ANY, _("A stock &plate..."));

@@ -239,3 +239,33 @@ TEST_CASE("Pushed every way, a square tube is used most on its diagonal", "[clos
     const model::Basis basis;
     CHECK_CLOSE(step_value(checks::rail_bending({rail, load, basis}, span(60.0)), "theta"), 45.0, 1e-9, 0.0);
 }
+
+// Level wind of 2 lb/in with a push all round: (M_P + M_W) level, 3000 + 2 x 3600/8 = 3900 lb in; beside a post 200 +
+// 2 x 30 = 260 lb.
+TEST_CASE("Wind on the infill adds to the load where that is level", "[closed-form]") {
+    const catalog::ResolvedRail rail = pipe();
+    checks::RailLoads load = loads(true);
+    load.wind_lb_per_in = 2.0;
+    load.wind_clause = "wind";
+    const model::Basis basis;
+    const CheckResult bent = checks::rail_bending({rail, load, basis}, span(60.0));
+    CHECK_CLOSE(bent.demand, 3900.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(bent, "M_W"), 900.0, 1e-12, 0.0);
+    CHECK_CLOSE(checks::rail_shear({rail, load, basis}, span(60.0)).demand, 260.0, 1e-12, 0.0);
+    RailSpan solved = span(60.0);
+    solved.solved = checks::SolvedRail{4000.0, 250.0, 1000.0, 100.0, 700.0, 45.0};
+    CHECK_CLOSE(checks::rail_bending({rail, load, basis}, solved).demand, 4700.0, 1e-12, 0.0);
+    CHECK_CLOSE(checks::rail_shear({rail, load, basis}, solved).demand, 295.0, 1e-12, 0.0);
+}
+
+// 100 of 200 lb by the load and 50 of 200 by wind across, 80 of 400 and 40 of 400 along: each way 0.75 and 0.3; turned,
+// root(0.5^2 + 0.2^2) + 0.25 + 0.1 = 0.8885.
+TEST_CASE("Wind does not turn with the load on a connection: its parts add", "[closed-form]") {
+    const model::RailConnection bracket{"bracket", "test report", 200.0, 400.0, 0.0};
+    const auto results = checks::rail_connection(bracket, {model::PartKind::post, "P1"}, {100.0, 80.0, 0.0, 50.0, 40.0},
+                                                 false, model::Basis{});
+    REQUIRE(results.size() == 3);
+    CHECK_CLOSE(results[0].ratio, 0.75, 1e-12, 0.0);
+    CHECK_CLOSE(results[1].ratio, 0.3, 1e-12, 0.0);
+    CHECK_CLOSE(results[2].ratio, std::hypot(0.5, 0.2) + 0.35, 1e-12, 0.0);
+}

@@ -27,7 +27,7 @@ inline demand::LinePost line_post(model::Position at, double post_lb_in2) {
     return post;
 }
 
-/// Posts along x, a continuous rail, loads from all round. The rail does not stretch, as near as matters.
+/// Posts along x, a continuous rail, loads across it. The rail does not stretch, as near as matters.
 inline demand::LineInput straight_line(std::size_t posts, double span_in, double rail_lb_in2, double post_lb_in2) {
     demand::LineInput line;
     for (std::size_t index = 0; index < posts; ++index)

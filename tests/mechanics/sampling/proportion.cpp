@@ -15,7 +15,7 @@ namespace {
 
 struct Known {
     std::uint64_t count, trials;
-    Interval wilson, exact;
+    ConfidenceInterval wilson, exact;
 };
 
 // Confidence 0.95.
@@ -29,7 +29,7 @@ constexpr std::array<Known, 8> statsmodels{
      {8200, 10000, {0.812347627917, 0.827406613126}, {0.812327233466, 0.827485931284}},
      {997, 1000, {0.991216985946, 0.998979216119}, {0.991257976762, 0.999380900068}}}};
 
-void check_both(const Interval& found, const Interval& known) {
+void check_both(const ConfidenceInterval& found, const ConfidenceInterval& known) {
     CHECK_CLOSE(found.low, known.low, 0.0, 1e-11);
     CHECK_CLOSE(found.high, known.high, 0.0, 1e-11);
 }
@@ -38,7 +38,7 @@ void check_both(const Interval& found, const Interval& known) {
 
 TEST_CASE("12 complications in 150 procedures have the intervals of a public worked example", "[published]") {
     // statulator.com, confidence interval for a single proportion: Wilson 0.046 to 0.135, exact 0.042 to 0.136.
-    const Interval score = wilson(12, 150, 0.95), exact = clopper_pearson(12, 150, 0.95);
+    const ConfidenceInterval score = wilson(12, 150, 0.95), exact = clopper_pearson(12, 150, 0.95);
     CHECK(prints_as(score.low, 0.046, 0.001));
     CHECK(prints_as(score.high, 0.135, 0.001));
     CHECK(prints_as(exact.low, 0.042, 0.001));
@@ -47,7 +47,7 @@ TEST_CASE("12 complications in 150 procedures have the intervals of a public wor
 
 TEST_CASE("81 of 263 has the intervals of Newcombe's comparison of methods", "[memory]") {
     // R. G. Newcombe, Statistics in Medicine 17, 1998, Table I, from memory: 0.2553 to 0.3662, 0.2527 to 0.3676.
-    const Interval score = wilson(81, 263, 0.95), exact = clopper_pearson(81, 263, 0.95);
+    const ConfidenceInterval score = wilson(81, 263, 0.95), exact = clopper_pearson(81, 263, 0.95);
     CHECK(prints_as(score.low, 0.2553, 0.0001));
     CHECK(prints_as(score.high, 0.3662, 0.0001));
     CHECK(prints_as(exact.low, 0.2527, 0.0001));
@@ -65,7 +65,7 @@ TEST_CASE("Both intervals are those of another library", "[published]") {
 
 TEST_CASE("None of a few and all of a few mirror each other, and hold 0 and 1", "[property]") {
     for (const std::uint64_t trials : {1U, 5U, 20U}) {
-        const Interval none = wilson(0, trials, 0.95), all = wilson(trials, trials, 0.95);
+        const ConfidenceInterval none = wilson(0, trials, 0.95), all = wilson(trials, trials, 0.95);
         CHECK(none.low == 0.0);
         CHECK(all.high == 1.0);
         CHECK_CLOSE(none.high, 1.0 - all.low, 1e-12, 0.0);

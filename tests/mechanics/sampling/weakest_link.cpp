@@ -30,7 +30,7 @@ Proportion share_of(const BreakingLoads& drawn, std::size_t number) {
     return proportion(first_breaks(drawn).at(number), drawn.breaks.size(), 0.9999994);
 }
 
-void check_holds(const Interval& interval, double value) {
+void check_holds(const ConfidenceInterval& interval, double value) {
     INFO(interval.low << " to " << interval.high << " for " << value);
     CHECK(interval.low <= value);
     CHECK(interval.high >= value);

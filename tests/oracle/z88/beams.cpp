@@ -30,7 +30,7 @@ class Cut {
     }
 
     [[nodiscard]] Z88Input input() const {
-        Writer structure, bounds;
+        Writer structure;
         structure.line("3 {} {} {} {} 0 1 0 0", nodes_.size(), pieces_.size(), 6 * nodes_.size(), pieces_.size());
         for (std::size_t i = 0; i < nodes_.size(); ++i)
             structure.line("{} 6 {:.9e} {:.9e} {:.9e}", i + 1, nodes_[i].x, nodes_[i].y, nodes_[i].z);
@@ -42,20 +42,33 @@ class Cut {
             structure.line("{0} {0} 1. 0. 1 {1:.9e} {2:.9e} 1. {3:.9e} 1. {4:.9e} 1.", i + 1, of.axial_lb,
                            of.bending_y_lb_in2, of.bending_z_lb_in2, 2.0 * of.torsion_lb_in2);
         }
-        bounds.line("{}", 6 * (beams_.clamped.size() + loads_.size()));
-        for (const int node : beams_.clamped) {
-            for (int freedom = 1; freedom <= 6; ++freedom) bounds.line("{} {} 2 0.", node + 1, freedom);
-        }
-        for (const auto& [node, load] : loads_) {
-            for (std::size_t i = 0; i < 6; ++i) bounds.line("{} {} 1 {:.9e}", node + 1, i + 1, load[i]);
-        }
-        return {structure.take(), bounds.take()};
+        return {structure.take(), bounds_of_all()};
     }
 
   private:
     struct Piece {
         int member = 0, from = 0, to = 0;
     };
+
+    /// A line each motion that is held or loaded. A load on a motion that is held moves nothing, and is left out.
+    [[nodiscard]] std::string bounds_of_all() const {
+        std::set<HeldMotion> held(beams_.held.begin(), beams_.held.end());
+        for (const int node : beams_.clamped) {
+            for (int motion = 0; motion < 6; ++motion) held.insert({node, motion});
+        }
+        std::map<HeldMotion, double> loaded;
+        for (const auto& [node, load] : loads_) {
+            for (std::size_t i = 0; i < 6; ++i) {
+                const HeldMotion motion{node, static_cast<int>(i)};
+                if (load[i] != 0.0 && !held.contains(motion)) loaded[motion] = load[i];
+            }
+        }
+        Writer bounds;
+        bounds.line("{}", held.size() + loaded.size());
+        for (const auto& [node, motion] : held) bounds.line("{} {} 2 0.", node + 1, motion + 1);
+        for (const auto& [of, load] : loaded) bounds.line("{} {} 1 {:.9e}", of.node + 1, of.motion + 1, load);
+        return bounds.take();
+    }
 
     void add(int node, const SpaceVector& force, const SpaceVector& couple) {
         std::array<double, 6>& load = loads_[node];

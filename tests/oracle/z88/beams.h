@@ -12,12 +12,19 @@
 
 namespace toehold::test {
 
-/// Members level, with z up, or upright, with z along the frame's x; no shear deformation.
+/// One motion of a node that is held: 0 to 2 along x, y, z, 3 to 5 about them.
+struct HeldMotion {
+    int node = 0, motion = 0;
+    friend auto operator<=>(const HeldMotion&, const HeldMotion&) = default;
+};
+
+/// Members level or sloping, with z toward up, or upright, with z along the frame's x; no shear deformation.
 struct BeamsInSpace {
     std::vector<mechanics::SpaceVector> nodes;
     std::vector<mechanics::SpaceMember> members;
     std::vector<int> clamped;  ///< nodes
     mechanics::SpaceLoads loads;
+    std::vector<HeldMotion> held = {};  ///< of nodes that are not clamped
 };
 
 /// The nodes' motions, printed to 8 digits. Throws std::runtime_error where the program is not installed or fails.

@@ -1,8 +1,8 @@
 // The bill of materials of the shipped project, counted by hand from its file.
 #include "paper/bill/bill.h"
 
-#include "paper/project/three_posts.h"
 #include "support/contains.h"
+#include "support/three_posts.h"
 
 #include <catch2/catch.hpp>
 

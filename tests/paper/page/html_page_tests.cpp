@@ -4,9 +4,9 @@
 #include "paper/page/code.h"
 #include "paper/page/html.h"
 #include "paper/project/near_post.h"
-#include "paper/project/three_posts.h"
 #include "paper/read_back.h"
 #include "paper/site/site_sample.h"
+#include "support/three_posts.h"
 
 #include <catch2/catch.hpp>
 

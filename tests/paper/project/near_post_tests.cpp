@@ -1,7 +1,7 @@
 // A post's own blocks in a project, and which posts are built alike.
 #include "paper/project/near_post.h"
 
-#include "paper/project/three_posts.h"
+#include "support/three_posts.h"
 
 #include <catch2/catch.hpp>
 

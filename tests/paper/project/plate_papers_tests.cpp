@@ -1,10 +1,10 @@
 // A project's shop drawings and cutting files, read back: one a plate, with marks, quantity, weight and revision.
 #include "paper/project/plate_papers.h"
 
-#include "paper/project/three_posts.h"
 #include "paper/read_back.h"
 #include "paper/weight.h"
 #include "support/compare.h"
+#include "support/three_posts.h"
 
 #include <catch2/catch.hpp>
 

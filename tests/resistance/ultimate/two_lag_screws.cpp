@@ -40,10 +40,10 @@ TEST_CASE("Two lag screws carry a push as often as the integral over density say
     const BreakingLoads one = draw(two_lag_screws(true), {20000, 1}), two = draw(two_lag_screws(false), {20000, 1});
     for (const Known& known : integrated) {
         INFO(known.push_lb << " lb");
-        const Interval in_one = carrying(one, known.push_lb, five_standard_errors).interval;
+        const ConfidenceInterval in_one = carrying(one, known.push_lb, five_standard_errors).interval;
         CHECK(in_one.low <= known.one_member);
         CHECK(in_one.high >= known.one_member);
-        const Interval in_two = carrying(two, known.push_lb, five_standard_errors).interval;
+        const ConfidenceInterval in_two = carrying(two, known.push_lb, five_standard_errors).interval;
         CHECK(in_two.low <= known.two_members);
         CHECK(in_two.high >= known.two_members);
     }

@@ -36,7 +36,6 @@ demand::LineDemand made_up_demand() {
         demand::PostShares post;
         post.share.value = share;
         post.line_length_in.value = share == 0.6 ? 60.0 : 20.0;
-        post.half_spans_in = share == 0.6 ? 48.0 : 24.0;
         post.connection.push_across.value = share;
         post.connection.line_across.value = post.line_length_in.value;
         post.movement = {0.0, 0.0, 1e-3, 2e-3, 0.0};
@@ -48,7 +47,6 @@ demand::LineDemand made_up_demand() {
     demand.posts[2].share.along_in = 48.0;
     for (int index = 0; index < 2; ++index) {
         demand::LineSpan span;
-        span.plan_in = span.length_in = 48.0;
         span.push.moment_lb_in.value = 13.0;
         span.push.shear_lb.value = 0.9;
         span.movement = {4e-3, 0.0, 1e-3, 2e-3, 0.0};

@@ -2,6 +2,7 @@
 #include "checks/post/post_stiffness.h"
 #include "checks/rail/rail.h"
 #include "checks/run_check.h"
+#include "demand/kept.h"
 #include "demand/loads/load_cases.h"
 #include "review/line/line_example.h"
 #include "support/compare.h"
@@ -169,7 +170,8 @@ TEST_CASE("A base that may be softer than it is known to be lets nothing be coun
         // The example says nothing of its joists' lengths.
         const test::LineExample example = test::line_example(sharing);
         const std::vector<review::ResolvedLine> rails{{"L1", example.rail}};
-        const std::vector<review::SolvedLine> lines = review::solve_lines(example.project, example.posts, rails);
+        demand::Kept kept;
+        const std::vector<review::SolvedLine> lines = review::solve_lines(example.project, example.posts, rails, kept);
         CHECK(lines[0].demand.has_value() == !sharing);
         CHECK(review::loads_of_lines(lines, 1).counted == 1.0);
         const review::LineReview review = review::review_line(example.project, example.posts, lines, 0);
@@ -188,7 +190,8 @@ TEST_CASE("The middle of three posts shares as the closed form says", "[closed-f
         post.resolved.detail.basis.plate = model::PlateBehaviour::rigid;
     }
     const std::vector<review::ResolvedLine> rails{{"L1", example.rail}};
-    const std::vector<review::SolvedLine> lines = review::solve_lines(example.project, example.posts, rails);
+    demand::Kept kept;
+    const std::vector<review::SolvedLine> lines = review::solve_lines(example.project, example.posts, rails, kept);
     REQUIRE(lines.size() == 1);
     REQUIRE(lines[0].demand);
     const catalog::Resolved& base = example.posts.front().resolved;

@@ -3,6 +3,7 @@
 #include "support/compare.h"
 #include "support/example_detail.h"
 #include "support/shipped.h"
+#include "support/three_posts.h"
 #include "xml/detail/project_file.h"
 
 #include <catch2/catch.hpp>
@@ -31,11 +32,7 @@ model::Project under_a_rail(bool sharing) {
 }
 
 review::ProjectReview reviewed(const model::Project& project) {
-    std::vector<review::ResolvedPost> posts;
-    for (const model::PlacedPost& post : project.posts) {
-        posts.push_back(
-            {post, catalog::resolve(model::detail_of(project, post), test::shipped_catalog()).resolved.value()});
-    }
+    const std::vector<review::ResolvedPost> posts = test::resolved_posts(project).posts;
     const model::GuardLine& line = project.guard_lines.front();
     const catalog::RailResolution rail =
         catalog::resolve_rail(*line.rail, project.framing, test::shipped_catalog(), "rail");

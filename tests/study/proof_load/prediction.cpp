@@ -19,7 +19,7 @@ study::Prediction again(std::uint64_t samples, std::uint64_t seed) {
     return study::predict(foretold().in_service.chain, model::Moisture::wet, {samples, seed});
 }
 
-double width(const mechanics::Interval& interval) { return interval.high - interval.low; }
+double width(const mechanics::ConfidenceInterval& interval) { return interval.high - interval.low; }
 
 }  // namespace
 
@@ -49,6 +49,11 @@ TEST_CASE("Every sample has one first break, and the curve rises", "[property]")
     const double all = std::accumulate(wet.first.begin(), wet.first.end(), 0.0,
                                        [](double sum, const study::FirstBreak& one) { return sum + one.share; });
     CHECK(all == Approx(1.0));
+    for (const study::FirstBreak& one : wet.first) {
+        CHECK(one.interval.low < one.share);
+        CHECK(one.interval.high > one.share);
+        CHECK(width(one.interval) < 0.035);  // 2 x 1.96 sqrt(p (1 - p)/4000) is at most 0.031
+    }
     CHECK(wet.curve[0].push_lb < wet.curve[1].push_lb);
     CHECK(wet.curve[1].push_lb < wet.curve[2].push_lb);
     // The weaker of two screws breaks first, so the mean lies below that of one, and not far.

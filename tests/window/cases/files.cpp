@@ -72,7 +72,7 @@ TEST_CASE("saved under another name and opened in a second window, a detail is t
     CHECK(window::application().open(*driver.person.file_to_save) == &frame);
     const fs::path copy = driver.folder() / "copy.xml";
     fs::copy_file(*driver.person.file_to_save, copy);
-    window::DetailFrame* second = window::application().open(copy);
+    auto* second = dynamic_cast<window::DetailFrame*>(window::application().open(copy));
     REQUIRE(second != nullptr);
     CHECK(second != &frame);
     CHECK(second->session().detail() == saved);

@@ -47,7 +47,7 @@ TEST_CASE("works on a detail and is killed", "[.killed]") {
     beginning.recovery = fs::path(folder) / "recovery";
     beginning.start_window = false;
     REQUIRE(window::application().begin(beginning));
-    window::DetailFrame* frame = window::application().open(fs::path(folder) / "work.xml");
+    auto* frame = dynamic_cast<window::DetailFrame*>(window::application().open(fs::path(folder) / "work.xml"));
     REQUIRE(frame != nullptr);
     test::to_front(*frame);
     test::click(test::hole_on_screen(*frame, "A"));

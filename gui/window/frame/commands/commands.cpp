@@ -11,9 +11,6 @@
 
 namespace toehold::window {
 
-namespace {
-
-/// Where words are being typed, the customary commands mean the words.
 bool run_in_text(int id) {
     auto* text = dynamic_cast<wxTextEntry*>(wxWindow::FindFocus());
     if (text == nullptr) return false;
@@ -37,9 +34,9 @@ bool run_in_text(int id) {
     }
 }
 
-bool run_help_command(int id, const CommandTarget& target) {
-    const auto show = [&target](HelpPage page) {
-        show_help(&target.frame, target.application.theme(), page);
+bool run_help_command(int id, wxFrame& frame, const Application& application) {
+    const auto show = [&](HelpPage page) {
+        show_help(&frame, application.theme(), page);
         return true;
     };
     switch (id) {
@@ -50,19 +47,17 @@ bool run_help_command(int id, const CommandTarget& target) {
         case command_keys:
             return show(HelpPage::keys);
         case wxID_ABOUT:
-            show_about(&target.frame);
+            show_about(&frame);
             return true;
         default:
             return false;
     }
 }
 
-}  // namespace
-
 bool run_command(int id, const CommandTarget& target) {
     return run_in_text(id) || run_file_command(id, target) || run_edit_command(id, target) ||
            run_view_command(id, target) || run_checks_command(id, target) || run_paper_command(id, target) ||
-           run_help_command(id, target);
+           run_help_command(id, target.frame, target.application);
 }
 
 }  // namespace toehold::window

@@ -31,6 +31,9 @@ bool run_file_command(int id, const CommandTarget& target) {
         case wxID_SAVEAS:
             file.save_as();
             return true;
+        case command_put_back:
+            frame.put_back();
+            return true;
         case command_revert:
             file.revert();
             return true;

@@ -135,11 +135,13 @@ bool run_view_command(int id, const CommandTarget& target) {
         target.session.show(*display);
         return true;
     }
-    if (const auto preferences = changed(id, target.application.preferences())) {
-        target.application.prefer(*preferences);
-        return true;
-    }
-    return false;
+    return run_preference_command(id, target.application);
+}
+
+bool run_preference_command(int id, Application& application) {
+    const auto preferences = changed(id, application.preferences());
+    if (preferences) application.prefer(*preferences);
+    return preferences.has_value();
 }
 
 }  // namespace toehold::window

@@ -236,9 +236,8 @@ std::string ChecksPanel::steps_text() const {
     const review::Review* review = session_.review();
     if (row == nullptr || review == nullptr) return {};
     if (row->kind == RowKind::message) return row->text;
-    review::Review alone;
-    alone.checks.push_back(review->checks[row->result]);
-    return exporting::explain_text(alone, alone.checks.front().id, {session_.display().system});
+    const checks::CheckResult& result = review->checks[row->result];
+    return exporting::explain_text({result}, result.id, {session_.display().system});
 }
 
 void ChecksPanel::copy_steps() const {

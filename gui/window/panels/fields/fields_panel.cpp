@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <initializer_list>
+#include <utility>
 
 namespace toehold::window {
 namespace {
@@ -22,15 +23,12 @@ wxString category_name(const format::Phrase& group) { return "group: " + text_of
 
 }  // namespace
 
-FieldsPanel::FieldsPanel(wxWindow* parent, session::Session& session) : wxPanel(parent), session_(session) {
+FieldsPanel::FieldsPanel(wxWindow* parent, FieldSource source) : wxPanel(parent), source_(std::move(source)) {
     SetName("fields-panel");
     add_controls();
     apply_theme(theme_);
-    listening_ = session_.listen([this](session::Change change) { on_change(change); });
     update();
 }
-
-FieldsPanel::~FieldsPanel() { session_.stop_listening(listening_); }
 
 void FieldsPanel::add_controls() {
     filter_ = new wxTextCtrl(this, wxID_ANY);
@@ -119,8 +117,8 @@ bool FieldsPanel::go_to(const std::string& path) {
     return grid_->SelectProperty(line, true);
 }
 
-void FieldsPanel::on_change(session::Change change) {
-    if (change == session::Change::results || change == session::Change::file || update_waits_) return;
+void FieldsPanel::update_soon() {
+    if (update_waits_) return;
     // A drag brings many changes between two paintings; the grid takes up the last of them.
     update_waits_ = true;
     CallAfter([this] {
@@ -131,11 +129,11 @@ void FieldsPanel::on_change(session::Change change) {
 
 void FieldsPanel::update() {
     FieldFilter filter;
-    filter.locale = session_.locale();
+    filter.locale = source_.locale();
     filter.text = filter_->GetValue().utf8_string();
-    filter.selection = session_.selection();
+    filter.selection = source_.selection();
     filter.selected_only = selected_only_->GetValue();
-    auto fields = filtered(editing::fields(session_.detail(), session_.catalog(), session_.display().system), filter);
+    auto fields = filtered(source_.fields(), filter);
     if (same_but_for_values(fields, shown_)) {
         update_values(std::move(fields));
     } else {
@@ -153,7 +151,7 @@ void FieldsPanel::update_values(std::vector<editing::Field> fields) {
             fields[at].value = shown_[at].value;  // what is being typed stays; the value comes when that has ended
             continue;
         }
-        grid_->SetPropertyValue(line, line_value(fields[at], fields[at].value, session_.locale()));
+        grid_->SetPropertyValue(line, line_value(fields[at], fields[at].value, source_.locale()));
     }
     shown_ = std::move(fields);
 }
@@ -197,12 +195,12 @@ void FieldsPanel::fill() {
             category = grid_->GetPropertyByName(category_name(group));
             if (category == nullptr) {
                 category =
-                    grid_->Append(new wxPropertyCategory(text_of(group, session_.locale()), category_name(group)));
+                    grid_->Append(new wxPropertyCategory(text_of(group, source_.locale()), category_name(group)));
             }
         }
-        wxPGProperty* line = grid_->AppendIn(category, field_property(one, theme_, session_.locale()));
+        wxPGProperty* line = grid_->AppendIn(category, field_property(one, theme_, source_.locale()));
         if (one.may_be_empty) line->SetAttribute(wxPG_ATTR_HINT, _("not specified"));
-        line->SetHelpString(text_of(one.help, session_.locale()));
+        line->SetHelpString(text_of(one.help, source_.locale()));
     }
     for (const std::string& folded : collapsed_) {
         if (wxPGProperty* line = grid_->GetPropertyByName("group: " + text_of(folded)); line != nullptr) {
@@ -220,21 +218,20 @@ void FieldsPanel::on_changing(wxPropertyGridEvent& event) {
     const std::string path = event.GetPropertyName().utf8_string();
     const editing::Field* one = field(path);
     if (one == nullptr) return;
-    const std::string text = field_text(*one, event.GetValue(), session_.locale());
-    const editing::FieldEdit edit =
-        editing::set_field(session_.detail(), session_.catalog(), session_.display().system, path, text);
-    if (edit.detail) return;
+    const std::string text = field_text(*one, event.GetValue(), source_.locale());
+    const format::Phrase refusal = source_.refusal(path, text);
+    if (refusal.empty()) return;
     event.Veto();
     event.SetValidationFailureBehavior(wxPG_VFB_STAY_IN_PROPERTY);
-    refuse(edit.refusal);
+    refuse(refusal);
 }
 
 void FieldsPanel::on_changed(wxPropertyGridEvent& event) {
     const std::string path = event.GetPropertyName().utf8_string();
     const auto one = std::find_if(shown_.begin(), shown_.end(), [&](const auto& each) { return each.path == path; });
     if (one == shown_.end()) return;
-    const std::string text = field_text(*one, event.GetProperty()->GetValue(), session_.locale());
-    one->value = text;  // as the line stands; the detail may come to show it otherwise (`86` as `86 in`)
+    const std::string text = field_text(*one, event.GetProperty()->GetValue(), source_.locale());
+    one->value = text;  // as the line stands; it may come to be shown otherwise (`86` as `86 in`)
     refused_ = {};
     explain_current();
     // The change may rebuild the grid, which must not happen while the grid still speaks.
@@ -242,16 +239,12 @@ void FieldsPanel::on_changed(wxPropertyGridEvent& event) {
 }
 
 void FieldsPanel::apply(const std::string& path, const std::string& text) {
-    editing::FieldEdit edit =
-        editing::set_field(session_.detail(), session_.catalog(), session_.display().system, path, text);
-    if (!edit.detail) return refuse(edit.refusal);
-    session_.change(edit.step, std::move(*edit.detail));
-    session_.rest();
+    if (const format::Phrase refusal = source_.set(path, text); !refusal.empty()) refuse(refusal);
 }
 
 void FieldsPanel::refuse(const format::Phrase& sentence) {
     refused_ = sentence;
-    session_.say(sentence);
+    source_.say(sentence);
     explain_current();
 }
 
@@ -262,12 +255,12 @@ void FieldsPanel::explain_current() {
     const wxFont plain = GetFont();
     if (!refused_.empty()) {
         help_->SetDefaultStyle(wxTextAttr(theme_.demand, wxNullColour, plain.Bold()));
-        help_->AppendText(wxString(_("Not accepted:")) + " " + text_of(refused_, session_.locale()) + "\n");
+        help_->AppendText(wxString(_("Not accepted:")) + " " + text_of(refused_, source_.locale()) + "\n");
     }
     help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain.Bold()));
-    if (one != nullptr) help_->AppendText(text_of(one->label, session_.locale()) + "\n");
+    if (one != nullptr) help_->AppendText(text_of(one->label, source_.locale()) + "\n");
     help_->SetDefaultStyle(wxTextAttr(theme_.ink, wxNullColour, plain));
-    if (one != nullptr) help_->AppendText(text_of(one->help, session_.locale()));
+    if (one != nullptr) help_->AppendText(text_of(one->help, source_.locale()));
     if (one == nullptr && refused_.empty()) help_->AppendText(_("Select a field to see what it means."));
     help_->SetInsertionPoint(0);
 }

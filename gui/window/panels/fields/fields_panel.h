@@ -1,7 +1,7 @@
 #pragma once
-// Every field of the detail by the trade's name, grouped, narrowed by typing, the selected parts' first.
+// Every field of a detail or a project by the trade's name, grouped, narrowed by typing, the selected parts' first.
 #include "editing/fields.h"
-#include "session/session.h"
+#include "window/panels/fields/field_source.h"
 #include "window/theme/theme.h"
 
 #include <wx/panel.h>
@@ -19,9 +19,10 @@ namespace toehold::window {
 
 class FieldsPanel : public wxPanel {
   public:
-    FieldsPanel(wxWindow* parent, session::Session& session);
-    ~FieldsPanel() override;
+    FieldsPanel(wxWindow* parent, FieldSource source);
 
+    /// What is shown may have changed; many calls between two paintings count as one.
+    void update_soon();
     void apply_theme(const Theme& theme);
     void focus_filter();
     /// Takes up what is still being typed, as before saving. False: it was refused, and the field says why.
@@ -30,7 +31,6 @@ class FieldsPanel : public wxPanel {
     bool go_to(const std::string& path);
 
   private:
-    void on_change(session::Change change);
     void update();
     void update_values(std::vector<editing::Field> fields);
     void rebuild(std::vector<editing::Field> fields);
@@ -45,8 +45,7 @@ class FieldsPanel : public wxPanel {
     [[nodiscard]] const editing::Field* field(const std::string& path) const;
     void add_controls();
 
-    session::Session& session_;
-    int listening_ = 0;
+    FieldSource source_;
     Theme theme_ = theme_of(drawing::Ground::paper);
     wxTextCtrl* filter_ = nullptr;
     wxCheckBox* selected_only_ = nullptr;
