@@ -4,6 +4,7 @@
 #include "resistance/wood/member_strength.h"
 
 #include <algorithm>
+#include <limits>
 #include <utility>
 
 namespace toehold::checks {
@@ -41,6 +42,10 @@ WoodBendingUse bending_use(const WoodBending& wood, double about_x_lb_in, double
     use.about_x_psi = resistance::bending_stress_psi(about_x_lb_in, wood.width_in, wood.depth_in);
     use.about_y_psi = resistance::bending_stress_psi(about_y_lb_in, wood.depth_in, wood.width_in);
     const bool deep_along_y = wood.depth_in >= wood.width_in;
+    if (!(wood.edgewise.value > 0.0)) {  // R_B over 50
+        use.ratio = std::numeric_limits<double>::infinity();
+        return use;
+    }
     use.ratio = resistance::biaxial_bending_ratio(
         {deep_along_y ? use.about_x_psi : use.about_y_psi, wood.edgewise.value,
          deep_along_y ? use.about_y_psi : use.about_x_psi, wood.flatwise.value, wood.critical_psi});

@@ -64,3 +64,11 @@ TEST_CASE("Spacing between three and four diameters lowers the whole block's val
     resolved.anchors[1].at.x_in = resolved.anchors[0].at.x_in + 1.1;
     CHECK(geometry_factor(mates_placement(resolved, 0), pushing(resolved, 0.0, 40.0)) == 0.0);
 }
+
+TEST_CASE("The spacing of unlike anchors is measured in the larger diameter", "[published]") {
+    // NDS 2018 Table 12.5.1B: 4 x 1/2 = 2 in for the full value; 1.7 in apart 0.85 of it.
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.anchors[1].diameter_in = 0.5;
+    resolved.anchors[1].at.x_in = resolved.anchors[0].at.x_in + 1.7;
+    CHECK_CLOSE(geometry_factor(mates_placement(resolved, 0), pushing(resolved, 0.0, 40.0)), 0.85, 1e-12, 0.0);
+}

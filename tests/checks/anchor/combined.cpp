@@ -35,6 +35,7 @@ TEST_CASE("A lag screw pulled and pushed at once meets Eq. 12.4-1", "[published]
     CHECK_CLOSE(result.demand, std::hypot(500.0, 30.0), 1e-12, 0.0);
     CHECK_CLOSE(result.capacity, 760.6, 2e-3, 0.0);
     CHECK_CLOSE(result.ratio, 0.6586, 2e-3, 0.0);
+    CHECK_CLOSE(test::step_value(result, "alpha"), 86.566, 0.0, 0.001);  // atan(500/30)
     CHECK(test::link_to(result) == "block B1");
 }
 

@@ -42,6 +42,7 @@ TEST_CASE("A lag screw across the grain carries the gap's reduced value, wet", "
     CHECK_CLOSE(result.direction_deg.value(), 90.0, 1e-12, 0.0);
     CHECK(test::link_words(result) == "anchor A > block B1: bearing of the shank");
     CHECK(test::step_value(result, "g") == 1.0);
+    CHECK_CLOSE(test::step_value(result, "theta"), 90.0, 1e-9, 0.0);
     // 6 - 3/8 - 1 = 4.625 in the block, less half of 7/32
     CHECK_CLOSE(test::step_value(result, "l_m"), 4.515625, 1e-12, 0.0);
 }
@@ -188,4 +189,23 @@ TEST_CASE("states with the same shear have the value of the first of them", "[se
     REQUIRE(values.size() == demand.states.size());
     for (std::size_t state = 0; state < values.size(); ++state)
         CHECK(values[state] == lateral_value(joint, demand.states[state]).adjusted_lb);
+}
+
+TEST_CASE("A lag screw too near another says why it has no value", "[unit]") {
+    // NDS 2018 Table 12.5.1B: less than 3 D = 1.125 in apart.
+    catalog::Resolved resolved = test::example_resolved();
+    CHECK_FALSE(test::says(first(resolved, 0.0, 40.0).note, "No lateral value"));
+    resolved.anchors[1].at.x_in = resolved.anchors[0].at.x_in + 1.1;
+    const CheckResult result = first(resolved, 0.0, 40.0);
+    CHECK(result.capacity == 0.0);
+    CHECK(test::says(result.note, "a spacing is below the minimum"));
+}
+
+TEST_CASE("Over an inch in diameter the standard has no lateral equation", "[published]") {
+    // NDS 2018 12.3.1 covers 1/4 to 1 in.
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.anchors[0].diameter_in = 1.125;
+    const CheckResult result = first(resolved, 0.0, 40.0);
+    CHECK(result.status == Status::missing_evidence);
+    CHECK(test::says(result.note, "diameters over 1 in."));
 }

@@ -3,6 +3,7 @@
 #include "checks/anchor/lower_plate_section.h"
 #include "checks/anchor/lower_plate_strip.h"
 #include "checks/run_check.h"
+#include "checks/steel_examples.h"
 #include "support/compare.h"
 #include "support/contains.h"
 
@@ -49,6 +50,18 @@ TEST_CASE("A strip under two equal bolts lies as a beam on an even pressure", "[
     CHECK_CLOSE(checks::strip_moment_lb_in(bolts, {{-3.0, 3.0, 2000.0 / 6.0}}), 500.0, 1e-9, 0.0);
 }
 
+TEST_CASE("Between unequal bolts the strip is bent most where its shear turns", "[closed-form]") {
+    // 1500 lb over 8.4 in, 178.57 lb/in: at the first bolt 178.57 x 2.2^2/2 = 432; the shear turns 5.6 in from the end,
+    // 3.4 in past that bolt: 178.57 x 5.6^2/2 - 3400 = -600.
+    const std::vector<StripBolt> bolts{{-2.0, 1000.0}, {4.0, 500.0}};
+    CHECK_CLOSE(checks::strip_moment_lb_in(bolts, {{-4.2, 4.2, 1500.0 / 8.4}}), 600.0, 1e-9, 0.0);
+}
+
+TEST_CASE("A strip is bent alike wherever it lies along its member", "[property]") {
+    const std::vector<StripBolt> far{{98.0, 1000.0}, {102.0, 1000.0}};
+    CHECK_CLOSE(checks::strip_moment_lb_in(far, {{97.0, 103.0, 2000.0 / 6.0}}), 500.0, 1e-9, 0.0);
+}
+
 TEST_CASE("The strip finds the pressure that is easiest on wood and metal together", "[closed-form]") {
     const std::vector<StripBolt> bolts{{-2.0, 1000.0}, {2.0, 1000.0}};
     // Under each bolt a length l: 1000/l on 1000 lb/in, 1000 l/8 on 250 lb in. Equal where l = sqrt(2): 0.7071.
@@ -60,6 +73,10 @@ TEST_CASE("The strip finds the pressure that is easiest on wood and metal togeth
     // Unequal pulls: 3000 and 1000 meet at x = -1; one pressure about it reaches 3 in to each side at most.
     const checks::StripUse uneven = best_strip({{-2.0, 3000.0}, {2.0, 1000.0}}, -4.0, 4.0, {1000.0, 1e9});
     CHECK_CLOSE(uneven.lb_per_in, 4000.0 / 6.0, 1e-9, 0.0);
+    // Bolts 1 in apart have no more than that each: all 8 in together are the easier way.
+    CHECK_CLOSE(best_strip({{-0.5, 1000.0}, {0.5, 1000.0}}, -4.0, 4.0, {1000.0, 1e9}).lb_per_in, 250.0, 1e-9, 0.0);
+    // One bolt an inch from the strip's end has 2 in of it, whatever the metal.
+    CHECK_CLOSE(best_strip({{3.0, 1000.0}}, -4.0, 4.0, {1000.0, 1e9}).lb_per_in, 500.0, 1e-9, 0.0);
 }
 
 TEST_CASE("An angle's section modulus meets the section tables", "[published]") {
@@ -82,6 +99,7 @@ TEST_CASE("A common plate under two bolts presses on the block's underside", "[c
     // 0.27. L in the middle alone: 680.8/L psi, (2000/L)(L/2 - 2)^2/2 lb in at the bolts; L = 7.64: 89.1 psi and 433.6
     // lb in, 0.235 both.
     CHECK_CLOSE(step_value(bearing, "b_e"), 2.938, 0.0, 0.001);
+    CHECK_CLOSE(step_value(bearing, "l_e"), 7.64, 0.0, 0.05);
     CHECK_CLOSE(bearing.capacity, 378.55, 1e-9, 0.0);
     CHECK_CLOSE(bearing.ratio, 0.235, 0.01, 0.0);
     CHECK(test::about(bearing) == "lower plate A B at block B1");
@@ -90,6 +108,42 @@ TEST_CASE("A common plate under two bolts presses on the block's underside", "[c
     CHECK_CLOSE(bending.capacity, 1847.0, 1e-3, 0.0);
     CHECK_CLOSE(bending.ratio, 0.235, 0.01, 0.0);
     CHECK(bending.status == Status::holds);
+}
+
+TEST_CASE("A lower plate off the line of its bolts presses as wide as it lies evenly about them", "[closed-form]") {
+    // 3 in wide, moved by 0.2 in: 1.3 in to one side of the bolts, so 2.6 in count, less the holes' 0.497/8 = 0.062.
+    for (const double center_in : {-2.3, -2.7}) {
+        model::LowerPlate plate = flat(8.0, 0.375);
+        plate.center.y_in = center_in;
+        CHECK_CLOSE(step_value(run("lower-plate-bearing", with_lower(plate)), "b_e"), 2.538, 0.0, 0.001);
+    }
+}
+
+// Z = (3 - 0.5625) 0.375^2/4 = 0.085693 in3: 35,000 Z/1.65 = 1817.7, 38,000 Z/1.95 = 1669.9 lb in (values and safety
+// factors of aluminum from memory).
+TEST_CASE("A lower plate of aluminum yields or breaks on its net plastic modulus", "[memory][closed-form]") {
+    auto resolved = with_lower(flat(8.0, 0.375));
+    for (auto& anchor : resolved.anchors) {
+        if (anchor.lower) anchor.backing_metal = test::example_aluminum();
+    }
+    const auto bending = run("lower-plate-bending", resolved);
+    CHECK_CLOSE(bending.capacity, 1669.9, 1e-4, 0.0);
+    CHECK_CLOSE(step_value(bending, "Z"), 0.085693, 1e-4, 0.0);
+    // Soft metal yields before it breaks: 20,000 Z/1.65.
+    for (auto& anchor : resolved.anchors) {
+        if (anchor.lower) anchor.backing_metal->yield_psi = 20000.0;
+    }
+    CHECK_CLOSE(run("lower-plate-bending", resolved).capacity, 1038.7, 1e-4, 0.0);
+}
+
+// A 3 in face less a 9/16 in hole, two 2 in legs, 1/4 in: 0.6094 in2 at 0.125 in and 0.875 in2 at 1.125 in from its
+// outside: axis 0.7145, I = 0.6094 (0.0052 + 0.3475) + 0.875 (0.2552 + 0.1685) = 0.5857 in4, to the legs' tips 1.2855:
+// S = 0.4556 in3, 36,000 S/1.67 = 9821 lb in.
+TEST_CASE("A channel below the wood has two legs", "[closed-form]") {
+    model::LowerPlate channel = flat(8.0, 0.25);
+    channel.shape = model::LowerShape::channel;
+    channel.leg_in = 2.0;
+    CHECK_CLOSE(run("lower-plate-bending", with_lower(channel)).capacity, 9821.0, 1e-3, 0.0);
 }
 
 TEST_CASE("A thin common plate bends where a thick one does not", "[property]") {

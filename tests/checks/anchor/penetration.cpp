@@ -35,6 +35,7 @@ TEST_CASE("A lag screw that barely enters fails although it holds a little", "[u
     const auto result = first(resolved);
     CHECK(result.capacity == 0.90625);
     CHECK(result.status == Status::fails);
+    CHECK(test::says(result.note, "19/32 in too short"));  // 1.5 - 0.90625
 }
 
 TEST_CASE("A tip that has come out below the block is not deducted", "[unit]") {

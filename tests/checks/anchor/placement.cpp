@@ -1,6 +1,7 @@
 // Placement of the example's anchors: 3/8 in lag screws, 1.75 in from the edge of a 3.5 in wide block along x, 5.25 in
 // from its end, 4 in apart along the grain, two in each block.
 #include "checks/anchor/bolt_example.h"
+#include "checks/anchor/placement_rules.h"
 #include "checks/member/framing_example.h"
 #include "checks/run_check.h"
 #include "support/compare.h"
@@ -201,4 +202,18 @@ TEST_CASE("Where the joists end is not guessed", "[bad-input]") {
     auto resolved = test::example_resolved();
     resolved.anchors[0].seat = model::Seat{2, 0.75, 1e4};
     CHECK(result_of(resolved, pull_only, "end").status == Status::missing_evidence);
+}
+
+TEST_CASE("Half a diameter across the grain is still one row", "[unit]") {
+    CHECK(checks::rows_apart_in(0.5, {{{}, 4.0, 0.25}, {{}, 4.0, 0.26}}) == 0.26);
+    CHECK(checks::rows_apart_in(0.5, {{{}, 4.0, 0.26}}) == 0.0);  // in no row
+}
+
+TEST_CASE("A reported fastener without its least distance still shows what there is", "[bad-input]") {
+    auto resolved = test::example_resolved();
+    resolved.anchors[0].kind = FastenerKind::reported;
+    resolved.anchors[0].reported = model::ReportedFastener{};
+    const auto edge = result_of(resolved, pull_only, "edge");
+    CHECK(edge.status == Status::missing_evidence);
+    CHECK(edge.capacity == 1.75);
 }

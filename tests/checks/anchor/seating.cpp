@@ -66,6 +66,11 @@ TEST_CASE("A hole in a seam, a face or an end holds nothing", "[unit]") {
                 CHECK(test::about(result) != "anchor A");
         }
     }
+    resolved.anchors[0].seat = model::Seat{2, 0.125, 12.0};
+    CHECK(test::says(seats(resolved).at(0).note, "its center is 1/8 in from the nearest face"));
+    resolved.detail.framing.joists->members[0].plies = 2;
+    CHECK(test::says(seats(resolved).at(0).note, "its center is 1/8 in from the nearest face"));
+    resolved.detail.framing.joists->members[0].plies = 1;
     resolved.anchors[0].seat = model::Seat{2, 0.1875, 12.0};  // just whole
     CHECK(seats(resolved).at(0).status == Status::holds);
 }

@@ -105,6 +105,11 @@ TEST_CASE("LRFD bearing takes KF and phi without the time effect", "[unit]") {
     resolved.detail.basis.method = model::Method::lrfd;
     // NDS 2018 Tables N1 and N2, from memory: 1.67 x 0.90.
     CHECK_CLOSE(first(resolved).capacity, asd_lb * 1.503, 1e-12, 0.0);
+    // The washer's own bending has 0.90 F_y in place of F_y/1.67: 577.7 psi of the 3 x 1/4 in one below.
+    resolved = with_washer(3.0);
+    resolved.anchors[0].washer_below->thickness_in = 0.25;
+    resolved.detail.basis.method = model::Method::lrfd;
+    CHECK_CLOSE(step_value(first(resolved), "p_L"), 577.7 * 1.503, 0.0, 0.2);
 }
 
 TEST_CASE("Screws and bare nuts have no washer to check", "[unit]") {

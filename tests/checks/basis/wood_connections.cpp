@@ -79,3 +79,18 @@ TEST_CASE("A reported value stands as it is, and meets factored loads times the 
     CHECK_CLOSE(reported_value(250.0, "lb", basis).value, 400.0, 1e-14, 0.0);
     CHECK(reported_value(250.0, "lb", basis).steps.size() == 2);
 }
+
+TEST_CASE("A factor of 1 is given by its table, and another is worked out", "[unit]") {
+    checks::LateralConditions conditions;
+    conditions.diameter_in = 0.375;
+    conditions.group_factor = 0.95;
+    const checks::Adjusted adjusted = checks::adjust_lateral(100.0, conditions, {});
+    const auto origin = [&](const std::string& symbol) {
+        for (const checks::Step& step : adjusted.steps) {
+            if (step.symbol == symbol) return step.origin;
+        }
+        throw std::logic_error("no step " + symbol);
+    };
+    CHECK(origin("C_g") == checks::Origin::derived);
+    CHECK(origin("C_Delta") == checks::Origin::given);
+}

@@ -193,3 +193,14 @@ TEST_CASE("volume and stability factors of engineered wood are not taken togethe
     CHECK(factor(slender, "C_V") == -1.0);
     CHECK(factor(slender, "C_L") < factor(held, "C_V"));
 }
+
+TEST_CASE("a large glulam beam has the volume factor of its species", "[published]") {
+    // NDS 2018 Eq. 5.3-1, 21 ft long, 24 in deep, 10 1/4 in wide: (12/24 x 5.125/10.25)^(1/x), x 10, southern pine 20.
+    const BentSection section{10.25, 24.0, 252.0};
+    using Volume = model::OwnWood::Volume;
+    const auto volume_factor = [&](Volume volume) {
+        return factor(adjust_bending(veneer(volume, model::OwnWood::WetService::glulam), section, {}), "C_V");
+    };
+    CHECK_CLOSE(volume_factor(Volume::glulam), std::pow(0.25, 0.1), 1e-9, 0.0);
+    CHECK_CLOSE(volume_factor(Volume::glulam_southern_pine), std::pow(0.25, 0.05), 1e-9, 0.0);
+}

@@ -165,6 +165,10 @@ TEST_CASE("an end without a holder or without a connection passes nothing", "[un
     CHECK(bare.status == Status::no_path);
     CHECK(std::isinf(bare.ratio));
     CHECK_CLOSE(bare.demand, std::hypot(1000.0, 50.0), 1e-12, 0.0);
+    // Drawn away it passes nothing; pressed, it needs nothing.
+    CHECK_CLOSE(end_result(resolved, block_support(std::monostate{}), {0.0, 0.0, 60.0, 0.0, 0.0}).demand, 60.0, 1e-12,
+                0.0);
+    CHECK(end_result(resolved, block_support(std::monostate{}), {0.0, 0.0, -60.0, 0.0, 0.0}).ratio == 0.0);
     demand::MemberSupport nowhere = block_support(std::monostate{});
     nowhere.holder.reset();
     nowhere.upper = true;
@@ -201,6 +205,13 @@ TEST_CASE("a ledger's wood is taken as the joists' and the result says so", "[un
 
 TEST_CASE("a place that carries nothing is not reported", "[unit]") {
     CHECK(test::run_held(test::end_check, test::example_resolved(), block_support(std::monostate{}), {}).empty());
+    // Nor is a couple of no more than 1 lb in, which is the solver's noise.
+    const auto turned = [](double torque_lb_in) {
+        return test::run_held(test::end_check, test::example_resolved(), block_support(std::monostate{}),
+                              {0.0, 0.0, 0.0, torque_lb_in, 0.0});
+    };
+    CHECK(turned(0.9).empty());
+    CHECK(turned(1.1).size() == 1);
 }
 
 TEST_CASE("every end of every loaded block is looked at", "[unit]") {

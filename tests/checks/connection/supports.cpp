@@ -107,6 +107,20 @@ TEST_CASE("a joist bears on its beam across the grain", "[closed-form]") {
     CHECK(test::run_held("support-bearing", resolved, support, {900.0, 0.0, 0.0, 0.0, 0.0}).empty());
 }
 
+TEST_CASE("a joist on its beam has C_b only 3 in from its end", "[published]") {
+    // NDS 2018 3.10.4: (1.5 + 3/8)/1.5 = 1.25. The beam stands at y = -90, 1.5 in wide; beyond it the joist reaches
+    // 2.75 or 3.05 in.
+    for (const auto& [from_in, factor] : {std::pair{-93.5, 1.0}, std::pair{-93.8, 1.25}}) {
+        catalog::Resolved resolved = test::example_resolved();
+        resolved.detail.framing.joists->from_in = from_in;
+        resolved.detail.framing.joists->to_in = 90.0;
+        const demand::MemberSupport support = test::joist_support(resolved, SupportKind::beam, std::monostate{});
+        const demand::SupportReaction pressed{-900.0, 0.0, 0.0, 0.0, 0.0};
+        CHECK_CLOSE(test::run_held("support-bearing", resolved, support, pressed).at(0).capacity, 378.55 * factor, 1e-9,
+                    0.0);
+    }
+}
+
 TEST_CASE("each joist's boards share what its block ends and anchors put on it", "[closed-form][B1]") {
     // B1's lower end presses 150 lb on J1 and drags 50 lb along it: 158.1 lb at one place. A foot each side holds four
     // 5.5 in boards, eight screws. One: root 0.78 x 0.164 = 0.1279, Fyb 90,000, Fe 5550, mode IV: 0.1279^2/2.2 sqrt(2 x
@@ -124,12 +138,24 @@ TEST_CASE("each joist's boards share what its block ends and anchors put on it",
     model::DeckingFastening narrow = two_screws();
     narrow.board_width_in = 3.5;  // six boards
     CHECK_CLOSE(sideways(test::example_resolved(), narrow).at(0).capacity, 806.1, 1e-3, 0.0);
+    narrow.board_width_in = 0.0;  // not stated: one board, two screws
+    CHECK_CLOSE(sideways(test::example_resolved(), narrow).at(0).capacity, 134.4, 1e-3, 0.0);
+}
+
+TEST_CASE("a joist of two pieces bends flat in both", "[closed-form]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing.joists->members[0].plies = 2;
+    // 450 lb in on two of 9.25 x 1.5^2/6 = 3.469 in3.
+    CHECK_CLOSE(step_value(sideways(resolved, two_screws()).at(0), "f_b"), 64.865, 1e-4, 0.0);
 }
 
 TEST_CASE("boards beyond a joist's end do not help, nor do those that make the rest uneven", "[closed-form]") {
     catalog::Resolved resolved = test::example_resolved();
     resolved.detail.framing.joists->from_in = -90.0;
     resolved.detail.framing.joists->to_in = 1.0;  // 3.5 in beyond the block at y = -2.5: 7 in about it, one board
+    CHECK_CLOSE(sideways(resolved, two_screws()).at(0).capacity, 134.4, 1e-3, 0.0);
+    resolved.detail.framing.joists->from_in = -6.0;  // as far on the other side
+    resolved.detail.framing.joists->to_in = 90.0;
     CHECK_CLOSE(sideways(resolved, two_screws()).at(0).capacity, 134.4, 1e-3, 0.0);
 }
 
@@ -143,6 +169,11 @@ TEST_CASE("boards that are not wood without a value are a finding with the force
     CHECK(findings[0].severity == checks::Severity::caution);
     INFO(format::english(findings[0].message));
     CHECK(test::says(findings[0].message, "carries 19.76 lb at most, where 4 boards share 158.1 lb"));  // over eight
+    model::DeckingFastening single = two_screws();
+    single.per_crossing = 1;
+    on_deck(resolved.detail).layers.decking->fastening = single;
+    CHECK(test::says(test::run_finding("deck-boards-lateral", resolved, pushed(resolved)).at(0).message,
+                     "carries 39.53 lb"));  // over four
     model::DeckingFastening reported = two_screws();
     reported.lateral_lb = 120.0;
     CHECK_CLOSE(sideways(resolved, reported).at(0).capacity, 960.0, 1e-12, 0.0);

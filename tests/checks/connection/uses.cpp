@@ -98,3 +98,24 @@ TEST_CASE("words are made only where somebody reads them", "[unit]") {
     CHECK(format::english(in_words[0].why) == "why");
     CHECK(made == 1);
 }
+
+TEST_CASE("The deck's load is told of where it presses more than the guard does", "[unit]") {
+    // 100 lb down of the guard alone; with the deck's load 250.
+    CHECK(checks::force_steps({-100.0, 0.0, 0.0, 0.0, 0.0, 100.0}).size() == 5);
+    const auto steps = checks::force_steps({-100.0, 0.0, 0.0, 0.0, 0.0, 250.0});
+    REQUIRE(steps.size() == 6);
+    CHECK(steps.back().symbol == "R_g");
+    CHECK(steps.back().value == 250.0);
+}
+
+TEST_CASE("What a connection carries of one force alone is what its report says", "[unit]") {
+    model::ReportedConnector tie{"tie", "test value", 1200.0, 1500.0, 600.0, 3.5};
+    tie.pull_lb = 400.0;
+    const catalog::Resolved resolved = test::example_resolved();
+    const demand::Demand demand = test::held(resolved, test::block_support(tie), {});
+    const std::vector<checks::EndPlace> places = checks::end_places({resolved, demand});
+    const checks::EndStrength strength = checks::end_strength(resolved, places.at(0));
+    CHECK_CLOSE(checks::capacity_alone(strength, {0.0, 0.0, 1.0, 0.0, 0.0}), 400.0, 1e-9, 0.0);
+    CHECK_CLOSE(checks::capacity_alone(strength, {1.0, 0.0, 0.0, 0.0, 0.0}), 1200.0, 1e-9, 0.0);
+    CHECK_CLOSE(checks::capacity_alone(strength, {0.0, 1.0, 0.0, 0.0, 0.0}), 600.0, 1e-9, 0.0);
+}

@@ -6,6 +6,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
+#include <memory>
+
 using namespace toehold;
 using checks::Finding;
 using checks::Severity;
@@ -124,4 +127,24 @@ TEST_CASE("A proof test is judged by allowable values at ten minutes", "[unit]")
     CHECK(under(5000.0)[0].severity == Severity::fails);
     CHECK(test::says(under(5000.0)[0].message, "Proof test of 5000 lb"));
     CHECK(under(1.0)[0].clause.find("1709.3.1") != std::string::npos);
+}
+
+TEST_CASE("A proof test turns to a failure where its worst strength is just used up", "[property]") {
+    const catalog::Resolved resolved = dwelling();
+    demand::Demand demand = test::example_demand(resolved, {}, {});
+    const auto under = [&](double tension_lb) {
+        demand.proof_test =
+            std::make_shared<demand::Demand>(test::example_demand(resolved, {tension_lb, 0.0, 0.0}, {}));
+        return test::run_finding("proof-test", resolved, demand).at(0);
+    };
+    double holds_lb = 50.0, fails_lb = 5000.0;
+    REQUIRE(under(holds_lb).severity == Severity::caution);
+    REQUIRE(under(fails_lb).severity == Severity::fails);
+    while (fails_lb > 1.004 * holds_lb) {
+        const double middle_lb = std::sqrt(holds_lb * fails_lb);
+        (under(middle_lb).severity == Severity::fails ? fails_lb : holds_lb) = middle_lb;
+    }
+    INFO(format::english(under(holds_lb).message));
+    CHECK(test::says(under(holds_lb).message, "at 1.00"));
+    CHECK(test::says(under(fails_lb).message, "at 1.00"));
 }

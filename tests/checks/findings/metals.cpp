@@ -185,6 +185,7 @@ TEST_CASE("Aluminum on treated wood is a caution, which a plastic shim ends", "[
     CHECK(run_finding("aluminum-on-treated-wood", shoe).empty());
     shoe.post_metal = test::example_aluminum();
     CHECK(test::about(only("aluminum-on-treated-wood", shoe)) == "shoe");
+    CHECK(only("aluminum-on-treated-wood", shoe).severity == Severity::caution);
 }
 
 // 0.5.0 had no word on it.
@@ -203,4 +204,15 @@ TEST_CASE("Bare steel anchors in an aluminum plate are a caution; stainless ones
         test::make_aluminum(resolved);
         CHECK(run_finding("dissimilar-metals", resolved).empty());
     }
+}
+
+TEST_CASE("A gusset's fillet is held to the thinner of gusset and post", "[published]") {
+    // AISC 360-16 Table J2.4: 1/8 in for a 1/4 in gusset beside a 1/2 in wall on a 3/8 in plate, whose own is 3/16.
+    catalog::Resolved resolved = test::example_resolved();
+    std::get<model::RectangularTube>(resolved.detail.post).wall_in = 0.5;
+    model::Weld& weld = *on_deck(resolved.detail).weld;
+    weld.gussets = model::Gussets{{}, 2.0, 1.0, 0.25, 0.125};
+    CHECK(run_finding("weld-too-small", resolved).empty());
+    weld.gussets->leg_in = 0.12;
+    CHECK(only("weld-too-small", resolved).severity == Severity::fails);
 }

@@ -52,11 +52,22 @@ TEST_CASE("a pressure that falls off from the plate's edge is held as a block ab
     CHECK_CLOSE(test::step_value(results[1], "A_b"), 8.0, 1e-9, 0.0);
 }
 
+TEST_CASE("a block about the resultant counts no more than what touches", "[closed-form]") {
+    // All of the patch is symmetric about its middle: 2.75 x 8 = 22 in2, of which 20 touch. 3000/20 = 150 psi.
+    const catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = edge_pressed(resolved, 8.0);
+    demand.states[0].supports[1] = {3000.0, {0.0, 2.625}, 500.0, {0.0, 4.0}, 20.0};
+    CHECK_CLOSE(test::run_check("bearing-framing", resolved, demand).at(1).demand, 150.0, 1e-9, 0.0);
+}
+
 TEST_CASE("a short block away from the member's end has C_b", "[published]") {
     catalog::Resolved resolved = test::example_resolved();
     // NDS 2018 Table 3.10.4: 1.10 for 4 in, (4 + 3/8)/4 = 1.094; the block runs 5.25 in on beyond the pressed part.
     const auto results = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 4.0));
     CHECK_CLOSE(results.at(1).capacity, 378.55 * 1.09375, 1e-9, 0.0);
+    // 1.75 for the table's first row, 1/2 in.
+    CHECK_CLOSE(test::run_check("bearing-framing", resolved, edge_pressed(resolved, 0.5)).at(1).capacity, 378.55 * 1.75,
+                1e-9, 0.0);
     resolved.detail.framing.blocks[1].to_in = 4.9;
     const auto near_end = test::run_check("bearing-framing", resolved, edge_pressed(resolved, 4.0));
     CHECK_CLOSE(near_end.at(1).capacity, 378.55, 1e-9, 0.0);
@@ -132,4 +143,17 @@ TEST_CASE("the worst state gives the pressure and the direction", "[unit]") {
     const auto results = test::run_check("bearing-framing", resolved, demand);
     CHECK_CLOSE(results.at(0).demand, 333.0, 1e-12, 0.0);
     CHECK(results.at(0).direction_deg == Approx(0.0));
+}
+
+TEST_CASE("the state that uses most of the wood governs, not the one that presses most", "[closed-form]") {
+    // At the middle 22 in2 in 8 in: 385 psi without C_b. At x = 2 a block of 4 in, 11 in2: 400 psi, but C_b 1.094.
+    const catalog::Resolved resolved = test::example_resolved();
+    demand::Demand demand = edge_pressed(resolved, 8.0);
+    demand.states.push_back(demand.states[0]);
+    demand.states[0].supports[1] = {4400.0, {2.0, 2.625}, 2000.0, {4.0, 4.0}, 22.0};
+    demand.states[1].supports[1] = {8470.0, {0.0, 2.625}, 2000.0, {4.0, 4.0}, 22.0};
+    const auto result = test::run_check("bearing-framing", resolved, demand).at(1);
+    CHECK_CLOSE(result.demand, 385.0, 1e-9, 0.0);
+    demand.states.pop_back();
+    CHECK_CLOSE(test::run_check("bearing-framing", resolved, demand).at(1).capacity, 378.55 * 1.09375, 1e-9, 0.0);
 }

@@ -129,6 +129,14 @@ TEST_CASE("a blade of a block fails outright", "[unit]") {
     const auto results = run_check("member-bending", resolved, with_actions(resolved, 0, {actions(50.0, 0, 0, 0, 0)}));
     CHECK(results.at(0).status == Status::fails);
     CHECK(std::isinf(results.at(0).ratio));
+    CHECK(test::says(results.at(0).note, "R_B exceeds 50"));
+    // 1/2 x 11 1/4 in: le = 2.06 x 14.5 = 29.87, RB = sqrt(29.87 x 11.25/0.25) = 36.7, F_bE = 1.2 x 436,050/1344.2 =
+    // 389 psi; on 10.55 in3 4500 lb in are 427 psi.
+    resolved.detail.framing.blocks[0].width_in = 0.5;
+    const auto buckled =
+        run_check("member-bending", resolved, with_actions(resolved, 0, {actions(4500.0, 0, 0, 0, 0)}));
+    CHECK(std::isinf(buckled.at(0).ratio));
+    CHECK(test::says(buckled.at(0).note, "Buckles sideways"));
 }
 
 TEST_CASE("no demand, no framing or no load on a member: no result", "[unit]") {
@@ -138,4 +146,19 @@ TEST_CASE("no demand, no framing or no load on a member: no result", "[unit]") {
     unstable.framing.emplace().unstable = format::phrase("a joist can roll");
     CHECK(run_check("member-bending", resolved, unstable).empty());
     CHECK(run_check("member-bending", resolved, with_actions(resolved, 0, {actions(0, 0, 0, 0, 1e-9)})).empty());
+}
+
+TEST_CASE("an engineered member shows its reference value for each face", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    catalog::LumberGrade& grade = resolved.blocks[0].grade;
+    grade.use = catalog::WoodUse::engineered;
+    grade.engineered =
+        catalog::EngineeredFactors{2250.0, model::OwnWood::Volume::none, 0.0, model::OwnWood::WetService::dry_only};
+    resolved.detail.basis.moisture = model::Moisture::dry;
+    const auto demand = test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
+    std::vector<double> shown;
+    for (const checks::Step& step : test::run_check("member-bending", resolved, demand).at(0).steps) {
+        if (step.symbol == "F_b") shown.push_back(step.value);
+    }
+    CHECK(shown == std::vector<double>{1000.0, 2250.0});  // narrow face, wide face
 }

@@ -1,6 +1,7 @@
 // Shear where fasteners hold a member's end: NDS 2018 3.4.3.3. No published worked example of the clause was found; the
 // numbers are worked by hand.
 #include "checks/connection/end_example.h"
+#include "checks/connection/fastener_reach.h"
 
 #include "checks/member/framing_example.h"
 #include "support/compare.h"
@@ -46,6 +47,14 @@ TEST_CASE("bolts at mid-depth of a 4x8 leave a quarter of its shear strength", "
     CHECK(results[0].status == Status::fails);
     CHECK(results[0].aspect == "held end");
     CHECK(test::says(results[0].note, "1 3/4 in"));
+}
+
+TEST_CASE("pressed down, a member hangs on its lowest fastener", "[closed-form]") {
+    // As far from the top as the highest is from the bottom: the same 549.3 lb.
+    const auto results = drawn(four_by_eight(), bolts(), -500.0);
+    REQUIRE(results.size() == 1);
+    CHECK_CLOSE(results[0].capacity, 549.3, 0.0, 0.1);
+    CHECK_CLOSE(step_value(results[0], "d_e"), 4.5, 1e-12, 0.0);
 }
 
 TEST_CASE("nails across the end grain are read the same way", "[closed-form]") {
@@ -125,4 +134,43 @@ TEST_CASE("what hangs on a joist's face shears the joist too", "[closed-form]") 
     const model::EndGrainFasteners nails{model::EndGrainFasteners::Kind::nail, 0.162, 3.5, 4, 4.0};
     demand.framing->supports = {block_support(nails)};
     CHECK(test::run_check(id, resolved, demand).size() == 1);
+}
+
+TEST_CASE("screws of angles go through a member's pieces from both sides, those of one angle do not", "[unit]") {
+    const auto goes_through = [](model::SideAngles angles, int sides) {
+        angles.sides = sides;
+        const catalog::Resolved resolved = test::example_resolved();
+        const demand::Demand demand = test::held(resolved, block_support(angles), {});
+        return checks::fastener_reach(checks::end_places({resolved, demand}).at(0)).value().through;
+    };
+    model::SideAngles screws = bolts();
+    screws.kind = model::SideAngles::Kind::wood_screw;
+    CHECK(goes_through(screws, 2));
+    CHECK_FALSE(goes_through(screws, 1));
+    CHECK(goes_through(bolts(), 1));
+}
+
+TEST_CASE("toe-nails go through both pieces of a member where there are two of them, one a side", "[unit]") {
+    catalog::Resolved resolved = test::example_resolved();
+    resolved.detail.framing.blocks[0].plies = 2;
+    for (const int count : {1, 2}) {
+        const demand::Demand demand = test::held(resolved, block_support(model::ToeNails{0.131, 2.5, count, 0.0}), {});
+        CHECK(checks::fastener_reach(checks::end_places({resolved, demand}).at(0)).value().through == (count == 2));
+    }
+}
+
+TEST_CASE("where one way lacks evidence the other is told of only if it fails", "[unit]") {
+    // Hardware that says how far it is from the top, so that a pull upward has a depth and a push down has none.
+    const catalog::Resolved resolved = test::example_resolved();
+    model::ReportedConnector hanger{"hanger", "test value", 1200.0, 1500.0, 600.0, 3.5};
+    hanger.from_top_in = 1.5;
+    const auto both_ways = [&](double up_lb) {
+        demand::Demand demand = test::held(resolved, block_support(hanger), {up_lb, 0.0, 0.0, 0.0, 0.0});
+        demand.states.push_back(demand.states[0]);
+        demand.framing->states.push_back(demand.framing->states[0]);
+        demand.framing->states[1].reactions[0].up_lb = -600.0;  // more than mid-depth carries
+        return test::run_check(id, resolved, demand).at(0).status;
+    };
+    CHECK(both_ways(50.0) == Status::missing_evidence);
+    CHECK(both_ways(1500.0) == Status::fails);  // 2.2 of its 670 lb
 }

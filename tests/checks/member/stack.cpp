@@ -44,6 +44,7 @@ TEST_CASE("a stack shears over all its pieces", "[closed-form]") {
     const catalog::Resolved resolved = stacked(test::example_resolved(), false);
     const demand::Demand demand = test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
     CHECK_CLOSE(test::step_value(test::run_check("member-shear", resolved, demand).at(0), "f_v"), 27.2727, 1e-5, 0.0);
+    CHECK(test::step_value(test::run_check("member-shear", resolved, demand).at(0), "A") == 16.5);
 }
 
 TEST_CASE("of many pieces side by side four share", "[unit]") {
@@ -85,4 +86,20 @@ TEST_CASE("loose pieces slip on each other, so an anchor bears sideways in the t
     for (catalog::Resolved* resolved : {&loose, &fastened}) resolved->anchors[0].embedment_in = 3.0;
     CHECK(checks::lateral_joint(loose, 0).dowel.main_bearing_in <= 1.5);
     CHECK(checks::lateral_joint(fastened, 0).dowel.main_bearing_in > 1.5);
+}
+
+TEST_CASE("a loose stack is lifted at its anchors by the lowest piece alone", "[closed-form]") {
+    // 2.5 in deep less the tip of 7/32, less the upper piece's 1.5 in: 0.78125 in; of fastened ones a whole piece.
+    catalog::Resolved loose = stacked(test::example_resolved(), false);
+    for (catalog::Anchor& anchor : loose.anchors) {
+        anchor.embedment_in = 2.5;
+        anchor.length_in = 3.875;
+    }
+    const auto lifted = [](const catalog::Resolved& resolved) {
+        return test::run_check("member-shear-at-anchors", resolved,
+                               test::example_demand(resolved, {900.0, 0.0, 0.0}, {}))
+            .at(0);
+    };
+    CHECK_CLOSE(test::step_value(lifted(loose), "d_e"), 0.78125, 1e-12, 0.0);
+    CHECK(test::step_value(lifted(stacked(loose, true)), "d_e") == 1.5);
 }

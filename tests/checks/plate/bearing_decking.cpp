@@ -77,7 +77,8 @@ TEST_CASE("a bearing value of the boards' report is used as it stands, of wood t
     CHECK(test::says(test::run_check("bearing-decking", resolved, pressing(resolved)).at(0).note, "soften in the sun"));
     CHECK(test::run_finding("missing-evidence", resolved).empty());
     on_deck(resolved.detail).layers.decking->report.clear();
-    CHECK(test::run_finding("missing-evidence", resolved).size() == 1);
+    REQUIRE(test::run_finding("missing-evidence", resolved).size() == 1);
+    CHECK(test::run_finding("missing-evidence", resolved)[0].severity == checks::Severity::missing);
 }
 
 TEST_CASE("every shim is checked as the decking is", "[unit]") {

@@ -74,6 +74,40 @@ TEST_CASE("Packing presses evenly on the wood below it, with Cb of its length", 
     CHECK(test::run_check("bearing-framing", resolved, pressed(resolved, 1000.0)).empty());
 }
 
+TEST_CASE("A piece's hole is found wherever the piece lies", "[property]") {
+    // The packing of the case before, plate and blocks 10 in farther out.
+    catalog::Resolved resolved = packed();
+    on_deck(resolved.detail).plate.outline = model::RectangleOutline{5.5, 7.0, 0.0, {0.0, 10.0}};
+    for (model::Block& block : resolved.detail.framing.blocks) block.across_in += 10.0;
+    for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
+        resolved.anchors[index].at.y_in += 10.0;
+        on_deck(resolved.detail).plate.holes[index].center.y_in += 10.0;
+    }
+    const auto results = test::run_check("packing-seat", resolved, pressed(resolved, 1000.0));
+    REQUIRE(results.size() == 2);
+    CHECK_CLOSE(results[1].demand, 476.3, 1e-3, 0.0);
+}
+
+TEST_CASE("Packing half an inch long has the first row's Cb", "[published]") {
+    // NDS 2018 Table 3.10.4: 1.75 for 1/2 in, (0.5 + 0.375)/0.5.
+    catalog::Resolved resolved = packed();
+    on_deck(resolved.detail).layers.packing =
+        model::Packing{model::PackingShape::rectangle, 0.5, 1.0, "packing", 0.0, {{0.0, 2.5}}};
+    demand::Demand demand = test::example_demand(resolved, {500.0, 0.0, 50.0}, {});
+    demand.supports = demand::find_bed(resolved).supports;
+    demand.states[0].supports.assign(demand.supports.size(), {100.0, {}, 0.0, {}, 0.0});
+    const auto results = test::run_check("packing-seat", resolved, demand);
+    REQUIRE(results.size() == 1);
+    CHECK_CLOSE(step_value(results[0], "C_b"), 1.75, 1e-9, 0.0);
+}
+
+TEST_CASE("The piece that presses most counts for the packing itself", "[unit]") {
+    const catalog::Resolved resolved = packed();
+    demand::Demand demand = pressed(resolved, 200.0);  // on the last piece
+    demand.states[0].supports[1].force_lb = 1000.0;
+    CHECK_CLOSE(test::run_check("bearing-packing", resolved, demand).at(0).demand, 476.3, 1e-3, 0.0);
+}
+
 TEST_CASE("Metal packing takes what its catalog says, wood packing what wood does", "[unit]") {
     const catalog::Resolved metal = packed();
     const auto strong = test::run_check("bearing-packing", metal, pressed(metal, 1000.0)).at(0);
@@ -91,17 +125,4 @@ TEST_CASE("Boards under packing are not pressed and need no bearing value", "[un
     on_deck(resolved).decking->bearing_psi = 0.0;
     CHECK(test::run_check("bearing-decking", resolved, pressed(resolved, 1000.0)).empty());
     CHECK(test::run_finding("composite-evidence", resolved).empty());
-}
-
-TEST_CASE("Packing that does not fit is told of", "[unit]") {
-    CHECK(test::run_finding("packing-fit", packed()).empty());
-    catalog::Resolved tall = packed();
-    on_deck(tall.detail).layers.decking->thickness_in = 3.0;  // twice as high as wide
-    CHECK(test::run_finding("packing-fit", tall).at(0).severity == checks::Severity::fails);
-    catalog::Resolved beside = packed();
-    on_deck(beside.detail).layers.packing->places = {{0.0, 0.0}};  // between the blocks, 3/4 of it on nothing
-    CHECK(test::says(test::run_finding("packing-fit", beside).at(0).message, "not wholly on the framing"));
-    catalog::Resolved twice = packed();
-    on_deck(twice.detail).layers.packing->places = {{-2.0, 2.5}, {-1.0, 2.5}};
-    CHECK(test::says(test::run_finding("packing-fit", twice).at(0).message, "overlap"));
 }

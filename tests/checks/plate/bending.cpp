@@ -60,6 +60,7 @@ TEST_CASE("Anchors bend the plate on the section along the post's face", "[unit]
     CHECK_CLOSE(result.demand, 1200.0, 1e-12, 0.0);
     CHECK_CLOSE(step_value(result, "w"), 2.25, 1e-9, 0.0);
     CHECK_CLOSE(step_value(result, "c"), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "Z"), 2.25 * 0.140625 / 4.0, 1e-9, 0.0);
     CHECK_CLOSE(step_value(result, "b"), 5.5, 1e-9, 0.0);
     CHECK_CLOSE(step_value(result, "m_s"), 533.33, 0.0, 0.005);
     CHECK_CLOSE(step_value(result, "m_y"), 436.36, 0.0, 0.005);
@@ -102,6 +103,7 @@ TEST_CASE("The toe's pressure bends the plate on the section along the post's fa
     CHECK_CLOSE(step_value(toe, "w"), 5.5, 1e-9, 0.0);
     // The yield line there is that section under the plane pressure, up to 2 % less than the strip's largest: a field
     // brings no more.
+    CHECK_CLOSE(step_value(toe, "m_y"), 2404.2 / 5.5, 0.02, 0.0);
     CHECK(toe.capacity >= 4168.2 - 0.05);
     CHECK(toe.capacity <= 1.03 * 4168.2);
     REQUIRE(toe.link);

@@ -3,6 +3,9 @@
 #include "checks/steel_examples.h"
 #include "support/compare.h"
 
+#include <algorithm>
+#include <cmath>
+#include <numbers>
 using namespace toehold;
 using checks::Status;
 using test::run_check;
@@ -42,6 +45,8 @@ TEST_CASE("Four slots that leave the post on four narrow strips fail", "[closed-
     CHECK_CLOSE(step_value(result, "m"), 0.5 * result.demand * step_value(result, "g"), 1e-12, 0.0);
     CHECK_CLOSE(step_value(result, "m_c"), 757.86, 0.0, 0.005);
     CHECK(result.ratio > 0.6);
+    CHECK_CLOSE(result.ratio, std::max(result.demand / 5400.0, step_value(result, "m") / step_value(result, "m_c")),
+                1e-9, 0.0);
     // Thinner by half, a quarter of the bending strength.
     auto thin = resolved;
     on_deck(thin.detail).plate.thickness_in = 0.1875;
@@ -58,4 +63,49 @@ TEST_CASE("Slots that meet leave the post without a path", "[unit]") {
 TEST_CASE("Holes that a washer or a head covers are no openings", "[unit]") {
     const auto resolved = test::example_resolved();
     CHECK(run_check("plate-ligaments", resolved, test::pushes(resolved, {90.0})).empty());
+}
+
+namespace {
+
+/// Three long slots and a short one off the four faces, all turned by so many quarters.
+catalog::Resolved slotted_unevenly(int quarters) {
+    auto resolved = test::example_resolved();
+    model::Plate& plate = on_deck(resolved.detail).plate;
+    plate.outline = model::RectangleOutline{10.0, 10.0, 0.0, {}};
+    for (int side = 0; side < 4; ++side) {
+        const double turned_rad = 0.5 * std::numbers::pi * (side + quarters);
+        plate.holes.push_back({"S" + std::to_string(side),
+                               {1.5 * std::cos(turned_rad), 1.5 * std::sin(turned_rad)},
+                               model::Slot{side == 0 ? 1.2 : 2.6, 0.3, 90.0 * (side + quarters + 1)}});
+    }
+    return resolved;
+}
+
+}  // namespace
+
+TEST_CASE("Slots turned with the push leave as much metal", "[property]") {
+    for (const double push_deg : {0.0, 90.0, 180.0, 270.0}) {
+        const auto straight = slotted_unevenly(0);
+        const double ratio = run_check("plate-ligaments", straight, test::pushes(straight, {push_deg})).at(0).ratio;
+        for (const int quarters : {1, 2, 3}) {
+            const auto turned = slotted_unevenly(quarters);
+            const auto demand = test::pushes(turned, {push_deg + 90.0 * quarters});
+            INFO(push_deg << " " << quarters);
+            CHECK_CLOSE(run_check("plate-ligaments", turned, demand).at(0).ratio, ratio, 1e-6, 0.0);
+        }
+    }
+}
+
+TEST_CASE("Metal between openings is a strip up to twice as long as they are wide", "[unit]") {
+    const auto of_slots = [](double length_in) {
+        const auto resolved = slotted(length_in);
+        return run_check("plate-ligaments", resolved, test::pushes(resolved, {90.0})).at(0);
+    };
+    const auto strip = of_slots(2.4);
+    CHECK(step_value(strip, "b") > 0.3);
+    CHECK(step_value(strip, "b") < 0.6);
+    CHECK(step_value(strip, "g") > 0.0);
+    const auto longer = of_slots(2.0);
+    CHECK(step_value(longer, "b") > 0.6);
+    CHECK_THROWS(step_value(longer, "g"));
 }

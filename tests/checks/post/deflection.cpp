@@ -173,8 +173,35 @@ TEST_CASE("a post over a stub bends with both and has the play between them", "[
     const double below = 42.0 * 42.0 * 6.0 - 42.0 * 36.0 + 72.0;
     CHECK_CLOSE(step_value(result, "u_p"), whole + 200.0 * below * (1.0 / stub - 1.0 / stiff), 1e-9, 0.0);
     CHECK_CLOSE(step_value(result, "u_c"), 0.48276, 1e-4, 0.0);
+    // Square, so the same along x.
+    demand::Demand along_x = moving(resolved, 0.0, 0.0);
+    along_x.states[0].direction_rad = 0.0;
+    CHECK_CLOSE(step_value(only(resolved, along_x), "u_p"), step_value(result, "u_p"), 1e-9, 0.0);
     // Twin bars: the stiffness of both.
     resolved.stub_metal.reset();
     resolved.detail.post = model::TwinBars{0.5, 2.5, 1.0, model::PlanAxis::x, "steel"};
     CHECK_CLOSE(step_value(only(resolved, moving(resolved, 0.0, 0.0)), "I_x"), 2.0 * 0.5 * 15.625 / 12.0, 1e-9, 0.0);
+    CHECK_CLOSE(step_value(only(resolved, moving(resolved, 0.0, 0.0)), "I_y"), 2.0 * 2.5 * 0.125 / 12.0, 1e-9, 0.0);
+}
+
+// The shoe, 6 in high on a 3/8 in plate, holds its post over L = 5.625 in; the play is inside less outside.
+TEST_CASE("a post turns in its closed shoe by the larger play of both ways", "[closed-form]") {
+    auto resolved = test::wood_post_example();
+    auto& shoe = std::get<model::WoodPost>(resolved.detail.post).shoe;
+    shoe.form = model::ShoeForm::closed;
+    shoe.width_in = 4.1;  // 4.1 - 2/4 - 3.5 = 0.1: 0.1/5.625 x 42 = 0.74667 in
+    CHECK_CLOSE(step_value(only(resolved, moving(resolved, 0.0, 0.0)), "u_c"), 0.74667, 1e-4, 0.0);
+    shoe.depth_in = 4.2;
+    CHECK_CLOSE(step_value(only(resolved, moving(resolved, 0.0, 0.0)), "u_c"), 2.0 * 0.74667, 1e-4, 0.0);
+}
+
+// In the 2 x 2 x 3/16 in tube, 1.625 in inside, over L = 5.4375 in.
+TEST_CASE("a post turns on its stub by the larger play of both ways", "[closed-form]") {
+    auto resolved = test::post_over_stub_example();
+    auto& stub = *std::get<model::RectangularTube>(resolved.detail.post).stub;
+    stub.depth_in = 1.5;  // 0.125/5.4375 x 42 = 0.96552 in
+    CHECK_CLOSE(step_value(only(resolved, moving(resolved, 0.0, 0.0)), "u_c"), 0.96552, 1e-4, 0.0);
+    stub.depth_in = 1.5625;
+    stub.width_in = 1.5;
+    CHECK_CLOSE(step_value(only(resolved, moving(resolved, 0.0, 0.0)), "u_c"), 0.96552, 1e-4, 0.0);
 }

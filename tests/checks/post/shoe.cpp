@@ -66,6 +66,7 @@ TEST_CASE("A closed, welded shoe holds its post by bearing across the grain", "[
     CHECK_CLOSE(face.demand, 982.62 * 982.62 / (16.0 * 0.67 * reference_psi), 1e-4, 0.0);
     CHECK(face.demand < 982.62 * 3.5 / 16.0);
     CHECK_CLOSE(face.capacity, resolved.post_metal.yield_psi * 0.015625 / 1.67, 1e-9, 0.0);
+    CHECK_CLOSE(step_value(face, "b_i"), 3.5, 1e-12, 0.0);
 }
 
 // 12 in high: L = 11.625, a = 5.344, w = 213.4: the 1.84 in of the lower bearing beyond d count, 393 lb: 48.2
@@ -82,6 +83,12 @@ TEST_CASE("A push on the diagonal bears by its components, each on its own faces
     const auto square = run_check("post-shoe", resolved, test::pushes(resolved, {90.0}));
     const auto diagonal = run_check("post-shoe", resolved, test::pushes(resolved, {45.0}));
     CHECK_CLOSE(with_aspect(diagonal, "bearing").demand, with_aspect(square, "bearing").demand * 0.70710678, 1e-7, 0.0);
+    // A degree off it, on whichever side, the larger component counts: cos 44 = 0.7193398.
+    for (const double push_deg : {44.0, 46.0}) {
+        const auto beside = run_check("post-shoe", resolved, test::pushes(resolved, {push_deg}));
+        CHECK_CLOSE(with_aspect(beside, "bearing").demand, with_aspect(square, "bearing").demand * 0.7193398, 1e-6,
+                    0.0);
+    }
 }
 
 TEST_CASE("A shoe that is bolted or not closed still needs its report", "[bad-input]") {
@@ -98,4 +105,15 @@ TEST_CASE("A shoe that is bolted or not closed still needs its report", "[bad-in
     shoe.allowable_moment_lb_in = 9000.0;
     REQUIRE(run_check("post-shoe", resolved, demand).size() == 1);
     CHECK(run_check("post-shoe", resolved, demand).at(0).capacity == 9000.0);
+}
+
+// 2.4 in high: L = 2.025, so that the bands of 2 F_c,perp' each would be wider than half of the 3 1/2 in face.
+TEST_CASE("The bands that bear beside a shoe's corners are at most half of its face each", "[closed-form]") {
+    auto resolved = closed_shoe();
+    std::get<model::WoodPost>(resolved.detail.post).shoe.height_in = 2.4;
+    const auto results = run_check("post-shoe", resolved, test::pushes(resolved, {90.0}));
+    const auto& face = with_aspect(results, "face");
+    CHECK(step_value(face, "w") > 2.0 * 1.75 * 0.67 * resolved.post_grade->compression_perp_psi);
+    CHECK_CLOSE(step_value(face, "e"), 1.75, 1e-12, 0.0);
+    CHECK_CLOSE(face.demand, step_value(face, "w") * 3.5 / 16.0, 1e-12, 0.0);
 }

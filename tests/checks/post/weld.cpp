@@ -116,6 +116,8 @@ TEST_CASE("A vertical force adds to the weld's bending", "[unit]") {
     auto demand = test::pushes(resolved, {90.0});
     demand.cases[0].down_lb = -80.0;
     CHECK_CLOSE(run_check("weld", resolved, demand).at(0).demand, std::hypot(1585.0, 25.0), 1e-9, 0.0);
+    CHECK_CLOSE(step_value(run_check("weld", resolved, demand).at(0), "f_a"), 10.0, 1e-9, 0.0);  // 80/8
+    CHECK_THROWS(step_value(weld(resolved, {90.0}), "f_a"));
 }
 
 TEST_CASE("A small leg governs", "[unit]") {
@@ -140,6 +142,17 @@ TEST_CASE("An aluminum weld is held by its filler and the softened metal", "[uni
     test::make_aluminum(resolved);
     // Wall 1/8 in: 0.6 x 24,000 x 0.125 / 1.95 = 923.1; filler 0.707 x 3/16 x 17,000 / 1.95 = 1155.7 lb/in.
     CHECK_CLOSE(weld(resolved, {90.0}).capacity, 923.1, 0.0, 0.05);
+}
+
+TEST_CASE("A groove in aluminum has its filler's shear strength on its throat", "[memory]") {
+    auto resolved = test::example_resolved();
+    test::make_aluminum(resolved);
+    on_deck(resolved.detail).weld->kind = model::WeldKind::complete_penetration;
+    on_deck(resolved.detail).weld->leg_in = 0.0;
+    // The wall's 1/8 in: 17,000/8 = 2125 lb/in, over 1.95 1089.7, more than the wall beside it.
+    const auto complete = weld(resolved, {90.0});
+    CHECK_CLOSE(step_value(complete, "r_w"), 2125.0, 1e-9, 0.0);
+    CHECK_CLOSE(complete.capacity, 923.1, 0.0, 0.05);
 }
 
 TEST_CASE("Filler and metals must belong together", "[bad-input]") {
@@ -175,4 +188,21 @@ TEST_CASE("Gussets change nothing and are said not to", "[unit]") {
     const auto result = weld(resolved, {90.0});
     CHECK(result.ratio == without);
     CHECK(format::english(result.note).find("Gussets are not counted") != std::string::npos);
+}
+
+TEST_CASE("A solid bar's wall is its whole thickness", "[unit]") {
+    auto resolved = test::example_resolved();
+    resolved.detail.post = model::TwinBars{0.5, 2.0, 1.0, model::PlanAxis::x, "steel"};
+    CHECK(step_value(weld(resolved, {90.0}), "t") == 0.5);
+}
+
+TEST_CASE("The peak of a groove on a thin plate is the bending's, and a vertical force adds to it", "[closed-form]") {
+    // sqrt((1.70 x 1575 + 10)^2 + 25^2)/2625, with 80 lb on 8 in of weld.
+    auto resolved = test::example_resolved();
+    on_deck(resolved.detail).weld->kind = model::WeldKind::partial_penetration;
+    on_deck(resolved.detail).weld->throat_in = 0.125;
+    auto demand = test::pushes(resolved, {90.0});
+    demand.cases[0].down_lb = -80.0;
+    CHECK_CLOSE(step_value(run_check("weld", resolved, demand).at(0), "u_w"), std::hypot(2687.5, 25.0) / 2625.0, 1e-6,
+                0.0);
 }

@@ -133,6 +133,7 @@ TEST_CASE("A steel tube rail in shear", "[memory][closed-form]") {
     const model::Basis basis;
     const CheckResult result = checks::rail_shear({rail, load, basis}, span(144.0));
     CHECK_CLOSE(result.demand, 300.0, 1e-12, 0.0);
+    CHECK_CLOSE(step_value(result, "V_w"), 300.0, 1e-12, 0.0);
     CHECK_CLOSE(result.capacity, 0.6 * 46000.0 * 2.0 * 1.476875 * 0.174375 / 1.67, 1e-9, 0.0);
 }
 
@@ -184,6 +185,59 @@ TEST_CASE("Stiffness of rails", "[memory][closed-form]") {
     CHECK_CLOSE(wood.upright_lb_in2, 1.4e6 * 5.5 * 3.375 / 12.0, 1e-9, 0.0);
     CHECK_CLOSE(wood.axial_lb, 1.4e6 * 8.25, 1e-9, 0.0);
     CHECK_CLOSE(checks::rail_stiffness(pipe(), {}).level_lb_in2, 29e6 * 0.184, 0.005, 0.0);
+}
+
+// A flat bar 2 x 1/2 in: E A, E d b^3/12 level, E b d^3/12 upright.
+TEST_CASE("Stiffness of a rail of solid bar", "[closed-form]") {
+    const catalog::ResolvedRail bar{{model::SolidBar{2.0, 0.5, false, "steel"}, model::RailRun::broken},
+                                    steel(36000.0)};
+    const checks::RailStiffness stiffness = checks::rail_stiffness(bar, {});
+    CHECK_CLOSE(stiffness.axial_lb, 29e6, 1e-9, 0.0);
+    CHECK_CLOSE(stiffness.level_lb_in2, 29e6 * 0.5 * 8.0 / 12.0, 1e-9, 0.0);
+    CHECK_CLOSE(stiffness.upright_lb_in2, 29e6 * 2.0 * 0.125 / 12.0, 1e-9, 0.0);
+}
+
+// AISC 360-16 G4 (from memory): h/t up to 2.24 root(29e6/46,000) = 56.24, h = d - 3 t: d/t up to 59.24. 0.93 of the
+// wall.
+TEST_CASE("A rail's wall too slender in shear gives no number", "[memory]") {
+    const checks::RailLoads load = loads(true);
+    const model::Basis basis;
+    const auto shear = [&](double slenderness) {
+        const catalog::ResolvedRail rail{
+            {model::RectangularTube{2.0, 4.0, 4.0 / slenderness / 0.93, "steel"}, model::RailRun::between},
+            steel(46000.0)};
+        return checks::rail_shear({rail, load, basis}, span(60.0));
+    };
+    CHECK(shear(59.2).status == Status::holds);
+    CHECK(shear(59.3).status == Status::missing_evidence);
+}
+
+// w L = 4.1667 x 60 = 250 lb over P = 200 lb.
+TEST_CASE("A rail held at one end is sheared by all of its load", "[closed-form]") {
+    const catalog::ResolvedRail rail = pipe();
+    const checks::RailLoads load = loads(true);
+    const model::Basis basis;
+    RailSpan beyond = span(60.0);
+    beyond.held_at_one_end = true;
+    CHECK_CLOSE(checks::rail_shear({rail, load, basis}, beyond).demand, 250.0, 1e-12, 0.0);
+}
+
+TEST_CASE("A blade of a wood rail buckles and fails outright", "[unit]") {
+    catalog::ResolvedRail rail = flat_two_by_six();
+    rail.rail.section = model::WoodRail{0.25, 11.25, "southern-pine", "no-2"};
+    const checks::RailLoads load = loads(true);
+    const model::Basis basis = dry();
+    const CheckResult result = checks::rail_bending({rail, load, basis}, span(96.0));
+    CHECK(std::isinf(result.ratio));
+    CHECK(result.status == Status::fails);
+}
+
+TEST_CASE("Pushed every way, a square tube is used most on its diagonal", "[closed-form]") {
+    const catalog::ResolvedRail rail{{model::RectangularTube{2.0, 2.0, 0.1875, "steel"}, model::RailRun::between},
+                                     steel(46000.0)};
+    const checks::RailLoads load = loads(true);
+    const model::Basis basis;
+    CHECK_CLOSE(step_value(checks::rail_bending({rail, load, basis}, span(60.0)), "theta"), 45.0, 1e-9, 0.0);
 }
 
 // Level wind of 2 lb/in with a push all round: (M_P + M_W) level, 3000 + 2 x 3600/8 = 3900 lb in; beside a post 200 +

@@ -29,6 +29,8 @@ TEST_CASE("An anchor sealed inside the tube fails", "[unit][A2]") {
 TEST_CASE("A hole that touches the inside of the wall is inside, one that cuts it is the other rule's", "[unit]") {
     CHECK(count(one_anchor({-0.65625, 0.0})) == 1);
     CHECK(count(one_anchor({-0.65625 - 2e-6, 0.0})) == 0);
+    CHECK(count(one_anchor({0.0, 0.65625})) == 1);
+    CHECK(count(one_anchor({0.0, 0.65625 + 2e-6})) == 0);
     CHECK(count(one_anchor({-0.6, 0.0}, model::Slot{0.6, 0.4375, 0.0})) == 0);  // its end passes the wall
     CHECK(count(one_anchor({-0.6, 0.0}, model::Slot{0.6, 0.4375, 90.0})) == 1);
 }

@@ -42,6 +42,9 @@ TEST_CASE("A hole between standard and oversize has play and needs a washer", "[
 TEST_CASE("From 1/2 in on the limits are those of the table", "[published]") {
     // AISC 360-16 Table J3.3, from memory.
     CHECK(findings_of(0.75, 0.8125).empty());
+    CHECK(findings_of(0.75, 0.94).at(0).clause == "AISC 360-16 Table J3.3 (from memory)");
+    CHECK(findings_of(0.5, 0.75).at(0).clause == "AISC 360-16 Table J3.3 (from memory)");
+    CHECK(findings_of(0.4375, 0.875).at(0).clause.find("begins at 1/2 in") != std::string::npos);
     CHECK(findings_of(0.75, 0.9375).at(0).severity == Severity::caution);
     CHECK(findings_of(0.75, 0.94).at(0).severity == Severity::fails);
     CHECK(findings_of(1.0, 1.125).empty());

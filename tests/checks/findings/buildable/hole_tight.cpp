@@ -27,6 +27,7 @@ TEST_CASE("A hole of the anchor's own diameter may not let it through", "[unit]"
 
 TEST_CASE("From 1/32 in of clearance on nothing is said", "[unit]") {
     CHECK(findings_of(0.4375, 0.453125).size() == 1);
+    CHECK(findings_of(0.4375, 0.4375 + 0.0310).size() == 1);
     CHECK(findings_of(0.4375, 0.46875).empty());
     CHECK(findings_of(0.4375, 0.5).empty());
     CHECK(findings_of(0.242, 0.25).size() == 1);

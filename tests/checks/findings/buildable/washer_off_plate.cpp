@@ -31,6 +31,10 @@ TEST_CASE("A washer past the plate's edge fails, one that ends with it does not"
     CHECK(with_washer({-2.5, 0.0}, square).empty());
     CHECK(with_washer({-63.5 / 25.4, 63.5 / 25.4}, square).empty());
     CHECK(with_washer({0.0, 2.50001}, square).size() == 1);
+    const model::RectangleOutline off_center{6.0, 6.0, 0.0, {0.2, -0.3}};
+    CHECK(with_washer({2.7, 2.2}, off_center).empty());
+    CHECK(with_washer({2.71, 2.2}, off_center).size() == 1);
+    CHECK(with_washer({2.7, 2.21}, off_center).size() == 1);
 }
 
 TEST_CASE("A hexagon head counts to its corners", "[unit]") {
