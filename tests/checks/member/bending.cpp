@@ -157,7 +157,8 @@ TEST_CASE("an engineered member shows its reference value for each face", "[unit
     resolved.detail.basis.moisture = model::Moisture::dry;
     const auto demand = test::with_actions(resolved, 0, {test::actions(1200.0, 0.0, 300.0, 0.0, 0.0)});
     std::vector<double> shown;
-    for (const checks::Step& step : test::run_check("member-bending", resolved, demand).at(0).steps) {
+    const checks::CheckResult bending = test::run_check("member-bending", resolved, demand).at(0);
+    for (const checks::Step& step : bending.steps) {
         if (step.symbol == "F_b") shown.push_back(step.value);
     }
     CHECK(shown == std::vector<double>{1000.0, 2250.0});  // narrow face, wide face
