@@ -118,8 +118,8 @@ void solve(LineFrame& frame, const LineLayout& layout, const Springs& springs,
     const auto unknowns = static_cast<Eigen::Index>(plan_freedoms * layout.nodes.size());
     frame.flexibility.resize(unknowns, unknowns);
     space.solve_each(unit_loads(layout.nodes.size()), [&](std::size_t load, mechanics::SpaceSolution&& solution) {
-        const double residual = std::isnan(solution.residual) ? no_balance : solution.residual;
-        frame.residual = std::max(frame.residual, residual);
+        if (std::isnan(solution.residual)) frame.residual = no_balance;
+        frame.residual = std::max(frame.residual, solution.residual);
         Eigen::Index row = 0;
         for (const mechanics::SpaceMotion& motion : solution.motions) {
             for (const double value : {motion.move_in.x, motion.move_in.y, motion.turn_rad.z})
