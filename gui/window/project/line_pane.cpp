@@ -75,7 +75,7 @@ std::string nearest_post(const drawing::Scene& scene, drawing::Point at, double 
 }
 
 LinePane::LinePane(wxWindow* parent, session::ProjectSession& session, std::function<format::Locale()> locale,
-                   std::function<void()> open)
+                   const std::function<void()>& open)
     : wxPanel(parent), session_(session), locale_(std::move(locale)) {
     SetName("line-pane");
     lines_ = new wxChoice(this, wxID_ANY);

@@ -19,7 +19,7 @@ class LinePane : public wxPanel {
   public:
     /// The session outlives the pane. `open` is called with the post whose base is to be opened.
     LinePane(wxWindow* parent, session::ProjectSession& session, std::function<format::Locale()> locale,
-             std::function<void()> open);
+             const std::function<void()>& open);
 
     void refresh();            ///< project, line or results have changed
     void refresh_selection();  ///< another post is selected

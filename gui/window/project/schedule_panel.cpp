@@ -18,7 +18,7 @@
 namespace toehold::window {
 
 SchedulePanel::SchedulePanel(wxWindow* parent, session::ProjectSession& session, std::function<format::Locale()> locale,
-                             std::function<void()> open)
+                             const std::function<void()>& open)
     : wxPanel(parent), session_(session), locale_(std::move(locale)) {
     SetName("schedule-panel");
     list_ = new FlowList(this, "schedule", [this](wxDC& dc, std::size_t row, const wxRect& area, bool paint) {

@@ -20,7 +20,7 @@ class SchedulePanel : public wxPanel {
   public:
     /// The session outlives the panel. `open` is called with the post whose base is to be opened.
     SchedulePanel(wxWindow* parent, session::ProjectSession& session, std::function<format::Locale()> locale,
-                  std::function<void()> open);
+                  const std::function<void()>& open);
 
     void refresh();            ///< posts, results or their order have changed
     void refresh_selection();  ///< another post is selected
