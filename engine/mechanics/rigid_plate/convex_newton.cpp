@@ -1,5 +1,7 @@
 #include "mechanics/rigid_plate/convex_newton.h"
 
+#include "mechanics/convex/line_search.h"
+
 #include <Eigen/Eigenvalues>
 
 #include <algorithm>
@@ -44,57 +46,6 @@ std::optional<Eigen::Vector3d> best_on_ray(const ScaledPlate& plate, const Eigen
     return best.allFinite() ? std::optional<Eigen::Vector3d>(best) : std::nullopt;
 }
 
-struct LinePoint {
-    double step = 0.0;
-    double slope = 0.0;
-};
-
-/// The line's slope as a function of the step.
-class Line {
-  public:
-    Line(const ScaledPlate& plate, const Eigen::Vector3d& from, const Eigen::Vector3d& direction)
-        : plate_(plate), from_(from), direction_(direction) {}
-    [[nodiscard]] LinePoint at(double step) const {
-        return {step, energy_at(plate_, from_ + step * direction_).gradient.dot(direction_)};
-    }
-
-  private:
-    const ScaledPlate& plate_;
-    const Eigen::Vector3d& from_;
-    const Eigen::Vector3d& direction_;
-};
-
-/// Regula falsi with the Illinois weighting (Dowell and Jarratt, BIT 11, 1971), until the slope is below `enough`.
-double zero_between(const Line& line, LinePoint low, LinePoint high, double enough) {
-    for (int point = 0; point < most_line_points; ++point) {
-        const double step = (low.step * high.slope - high.step * low.slope) / (high.slope - low.slope);
-        const LinePoint middle = line.at(step);
-        if (std::abs(middle.slope) <= enough) return step;
-        if ((middle.slope < 0.0) != (high.slope < 0.0)) {
-            low = high;
-        } else {
-            low.slope /= 2.0;
-        }
-        high = middle;
-    }
-    return high.step;
-}
-
-/// The step to (nearly) the lowest point along a descending direction; the last step tried if there is none.
-double search(const Line& line, double slope_at_start) {
-    constexpr double kept_as_it_is = 0.5;
-    constexpr double searched_to = 0.1;
-    LinePoint low{0.0, slope_at_start};
-    LinePoint high = line.at(1.0);
-    if (std::abs(high.slope) <= kept_as_it_is * std::abs(slope_at_start)) return high.step;
-    for (int doubling = 0; high.slope < 0.0; ++doubling) {
-        if (doubling == most_line_points) return high.step;
-        low = high;
-        high = line.at(2.0 * high.step);
-    }
-    return zero_between(line, low, high, searched_to * std::abs(slope_at_start));
-}
-
 }  // namespace
 
 Minimum minimize_energy(const ScaledPlate& plate, const Eigen::Vector3d* start) {
@@ -116,7 +67,10 @@ Minimum minimize_energy(const ScaledPlate& plate, const Eigen::Vector3d* start) 
         const Eigen::Vector3d direction = -solve_held_off_zero(energy.hessian, energy.gradient);
         const double slope = energy.gradient.dot(direction);
         const bool searches = error > close_enough;
-        q += (searches ? search(Line(plate, q, direction), slope) : 1.0) * direction;
+        const auto slope_along = [&](double step) {
+            return energy_at(plate, q + step * direction).gradient.dot(direction);
+        };
+        q += (searches ? step_down(slope_along, slope, most_line_points) : 1.0) * direction;
     }
     return best;
 }

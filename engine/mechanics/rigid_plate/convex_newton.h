@@ -3,8 +3,7 @@
 //
 // The energy is convex with a continuous slope; its curvature jumps where an anchor comes tight. Each step takes the
 // curvature at hand, with eigenvalues kept off zero so that the direction always descends, and goes along it to where
-// the slope along the line, which never falls, comes to zero. A full step that brings that slope below half is kept
-// as it is: near the answer these are Newton's own steps and converge quadratically.
+// the slope along the line, which never falls, comes to zero (convex/line_search.h).
 #include "mechanics/rigid_plate/scaled_plate.h"
 
 namespace toehold::mechanics {

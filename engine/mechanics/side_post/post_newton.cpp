@@ -1,5 +1,7 @@
 #include "mechanics/side_post/post_newton.h"
 
+#include "mechanics/convex/line_search.h"
+
 #include <Eigen/Eigenvalues>
 #include <Eigen/SparseCholesky>
 
@@ -70,53 +72,6 @@ double error_of(const PostModel& model, const Slope& slope) {
     return std::max(rigid, elastic_weight * largest_elastic_force(model, slope)) / slope.total_force;
 }
 
-struct LinePlace {
-    double step = 0.0, slope = 0.0;
-};
-
-class SearchLine {
-  public:
-    SearchLine(const PostModel& model, const Unknowns& from, const Unknowns& direction)
-        : model_(model), from_(from), direction_(direction) {}
-    [[nodiscard]] LinePlace at(double step) const {
-        return {step, slope_at(model_, from_ + step * direction_, Contact::one_way).gradient.dot(direction_)};
-    }
-
-  private:
-    const PostModel& model_;
-    const Unknowns& from_;
-    const Unknowns& direction_;
-};
-
-/// Regula falsi with the Illinois weighting (Dowell and Jarratt, BIT 11, 1971), until the slope is below `enough`.
-double level_between(const SearchLine& line, LinePlace low, LinePlace high, double enough) {
-    for (int place = 0; place < most_line_places; ++place) {
-        const double step = (low.step * high.slope - high.step * low.slope) / (high.slope - low.slope);
-        const LinePlace middle = line.at(step);
-        if (std::abs(middle.slope) <= enough) return step;
-        if ((middle.slope < 0.0) != (high.slope < 0.0)) {
-            low = high;
-        } else {
-            low.slope /= 2.0;
-        }
-        high = middle;
-    }
-    return high.step;
-}
-
-/// The step to (nearly) the lowest place along a line that falls at its start; the last step tried if there is none.
-double step_down(const SearchLine& line, double slope_at_start) {
-    constexpr double kept_as_it_is = 0.5, searched_to = 0.1;
-    LinePlace low{0.0, slope_at_start}, high = line.at(1.0);
-    if (std::abs(high.slope) <= kept_as_it_is * std::abs(slope_at_start)) return high.step;
-    for (int doubling = 0; high.slope < 0.0; ++doubling) {
-        if (doubling == most_line_places) return high.step;
-        low = high;
-        high = line.at(2.0 * high.step);
-    }
-    return level_between(line, low, high, searched_to * std::abs(slope_at_start));
-}
-
 Unknowns start_in_contact(const PostModel& model) {
     const Unknowns still = Unknowns::Zero(model.unknowns());
     return newton_step(curvature_at(model, still, Contact::two_way), slope_at(model, still, Contact::two_way))
@@ -149,8 +104,11 @@ PostMinimum minimize_energy_from(const PostModel& model, Unknowns start) {
         if (best.error <= as_exact_as_can_be || (best.error <= near_enough && without_gain > 0)) break;
         if (best.error <= 1e3 * near_enough && without_gain > 3) break;
         const bool searches = error > near_enough;
+        const auto slope_along = [&](double part) {
+            return slope_at(model, at + part * step.direction, Contact::one_way).gradient.dot(step.direction);
+        };
         const double part =
-            searches ? step_down(SearchLine(model, at, step.direction), slope.gradient.dot(step.direction)) : 1.0;
+            searches ? step_down(slope_along, slope.gradient.dot(step.direction), most_line_places) : 1.0;
         at += part * step.direction;
     }
     return best;

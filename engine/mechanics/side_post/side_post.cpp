@@ -1,7 +1,7 @@
 #include "mechanics/side_post/side_post.h"
 
 #include "mechanics/side_post/input_check.h"
-#include "mechanics/side_post/load_cone.h"
+#include "mechanics/side_post/load_feasibility.h"
 #include "mechanics/side_post/post_forces.h"
 #include "mechanics/side_post/post_newton.h"
 
