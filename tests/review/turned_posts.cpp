@@ -139,6 +139,42 @@ TEST_CASE("What a rail keeps from a post stands on the one beside it at the same
     CHECK(looked_at >= 72);
 }
 
+TEST_CASE("Wind along a corner post's rail blows across the one that faces that way", "[closed-form]") {
+    model::Project project = two_posts(PostFacing::plus_x);
+    model::WindLoad& wind = project.loads.wind.emplace();
+    wind.pressure_psf = 20.0;
+    wind.area_ft2 = 10.0;
+    wind.centroid_in = 21.0;
+    wind.with_live_load = false;
+    test::ResolvedPosts deck = test::resolved_posts(project);
+    deck.posts[0].resolved.detail.loads.wind->both_axes = true;
+    const demand::Demand own = demand::find_demand(deck.posts[0].resolved).demand.value();
+    const demand::Demand other = demand::find_demand(deck.posts[1].resolved).demand.value();
+    const demand::Demand together = demand::acting_together(
+        own,
+        {demand::neighbor(model::members(deck.project.framing), own, PostFacing::plus_y, other, PostFacing::plus_x)});
+    const model::Framing& framing = deck.posts[0].resolved.detail.framing;
+    // 21 in of wind, 1 in of boards and half of the blocks' 7 1/4 in: its arm about the blocks' axes.
+    constexpr double wind_arm_in = 25.625;
+    const double both_lb = 2.0 * 0.6 * 20.0 * 10.0;
+    std::size_t looked_at = 0;
+    for (std::size_t state = own.states.size(); state < together.states.size(); ++state) {
+        if (together.cases[together.states[state].load_case].id != "wind-along") continue;
+        const demand::State &now = together.states[state], &before = together.states[state - 1];
+        // Of the two or three that stand for one push, all posts at once the same way in plan is the first.
+        if (before.load_case == now.load_case && before.scenario == now.scenario &&
+            before.direction_rad == now.direction_rad)
+            continue;
+        ++looked_at;
+        const double toward_x = std::cos(now.direction_rad);
+        const Balance all = balance(together, framing, state);
+        CHECK_CLOSE(all.up_lb, 0.0, 0.0, 1e-3);
+        CHECK_CLOSE(all.about_x_lb_in, 0.0, 0.0, 0.1);
+        CHECK_CLOSE(all.about_y_lb_in, -wind_arm_in * both_lb * toward_x, 1e-6, 0.1);
+    }
+    CHECK(looked_at >= 2);
+}
+
 TEST_CASE("The worst of a turned neighbor is no less than either way it may be pushed", "[property]") {
     const test::ResolvedPosts deck = test::resolved_posts(two_posts(PostFacing::minus_y));
     const std::vector<model::Member> members = model::members(deck.project.framing);

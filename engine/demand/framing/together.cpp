@@ -1,11 +1,13 @@
 #include "demand/framing/together.h"
 
 #include "demand/in_proportion.h"
+#include "demand/loads/wind.h"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <string_view>
 
 namespace toehold::demand {
 namespace {
@@ -30,14 +32,24 @@ struct Solved {
     double part = 1.0;
 };
 
-std::optional<Solved> solved(const Demand& demand, const std::string& id) {
+Solved solved(const Demand& demand, std::size_t index) {
+    const LoadCase& load = demand.cases[index];
+    if (!load.covered_by) return {index, 1.0};
+    return {*load.covered_by, load.push_lb / demand.cases.at(*load.covered_by).push_lb};
+}
+
+/// The other's case of the same load. Of wind that blows along two axes, the case whose axis is nearest to this one, in
+/// the other's own axes.
+std::optional<Solved> same_load(const Demand& demand, const LoadCase& wanted, double axis_rad) {
+    std::optional<std::size_t> nearest;
+    const auto off_axis = [axis_rad](const LoadCase& load) {
+        return std::abs(std::remainder(load.wind_axis_rad - axis_rad, std::numbers::pi));
+    };
     for (std::size_t index = 0; index < demand.cases.size(); ++index) {
-        const LoadCase& load = demand.cases[index];
-        if (load.id != id) continue;
-        if (!load.covered_by) return Solved{index, 1.0};
-        return Solved{*load.covered_by, load.push_lb / demand.cases.at(*load.covered_by).push_lb};
+        if (whole_load(demand.cases[index]) != whole_load(wanted)) continue;
+        if (!nearest || off_axis(demand.cases[index]) < off_axis(demand.cases[*nearest])) nearest = index;
     }
-    return std::nullopt;
+    return nearest ? std::optional<Solved>(solved(demand, *nearest)) : std::nullopt;
 }
 
 void add_by_size(std::vector<MemberActions>& all, const std::vector<MemberActions>& more, double part = 1.0) {
@@ -84,25 +96,29 @@ struct Beside {
     double part = 1.0;
 };
 
-std::optional<Beside> beside(const Demand& own, const State& state, const std::string& id, const Neighbor& neighbor) {
+std::optional<Beside> beside(const Demand& own, const State& state, const LoadCase& load, const Neighbor& neighbor) {
     const Demand& other = *neighbor.demand;
-    const std::optional<Solved> load = solved(other, id);
-    if (!load) return std::nullopt;
     const std::size_t scenario = matching_scenario(other, own.scenarios[state.scenario]);
-    Beside one{&neighbor, nullptr, nullptr, load->part * neighbor.times};
-    one.same_way = nearest_state(other, scenario, load->load_case, state.direction_rad - neighbor.turn_rad);
+    const auto turned = [&](double turn_rad, double& part) -> const FramingState* {
+        const std::optional<Solved> same = same_load(other, load, load.wind_axis_rad - turn_rad);
+        if (!same) return nullptr;
+        part = same->part * neighbor.times;
+        return nearest_state(other, scenario, same->load_case, state.direction_rad - turn_rad);
+    };
+    Beside one{&neighbor};
+    double part_as_it_sees = 1.0;  // the same: a case that another covers has no wind, and so no other axis
+    one.same_way = turned(neighbor.turn_rad, one.part);
     if (one.same_way == nullptr) return std::nullopt;
-    one.as_it_sees =
-        neighbor.turn_rad == 0.0 ? one.same_way : nearest_state(other, scenario, load->load_case, state.direction_rad);
+    one.as_it_sees = neighbor.turn_rad == 0.0 ? one.same_way : turned(0.0, part_as_it_sees);
     return one;
 }
 
-std::vector<Beside> all_beside(const Demand& own, const State& state, const std::string& id,
+std::vector<Beside> all_beside(const Demand& own, const State& state, const LoadCase& load,
                                const std::vector<Neighbor>& others) {
     std::vector<Beside> found;
     for (const Neighbor& other : others) {
         if (!other.demand->framing || other.demand->framing->states.empty()) continue;
-        if (const std::optional<Beside> one = beside(own, state, id, other)) found.push_back(*one);
+        if (const std::optional<Beside> one = beside(own, state, load, other)) found.push_back(*one);
     }
     return found;
 }
@@ -180,11 +196,10 @@ FramingState on_the_worst(FramingState all, const std::vector<Beside>& others) {
 
 /// The states in which the load of this number stands on the neighbors too.
 void add_together(Demand& together, const Demand& own, std::size_t load_case, const std::vector<Neighbor>& others) {
-    const std::string& id = own.cases[load_case].id;
-    const Solved load = solved(own, id).value();
+    const Solved load = solved(own, load_case);
     for (std::size_t index = 0; index < own.states.size(); ++index) {
         if (own.states[index].load_case != load.load_case) continue;
-        const std::vector<Beside> found = all_beside(own, own.states[index], id, others);
+        const std::vector<Beside> found = all_beside(own, own.states[index], own.cases[load_case], others);
         if (found.empty()) continue;
         State state = grown(own.states[index], load.part);
         state.load_case = load_case;
@@ -204,7 +219,8 @@ void add_together(Demand& together, const Demand& own, std::size_t load_case, co
 }  // namespace
 
 bool acts_on_all_posts(const LoadCase& load) {
-    return load.id == "line" || load.id == "file-line" || load.id == "wind" || load.id == "wind-with-live";
+    const std::string_view whole = whole_load(load);
+    return whole == "line" || whole == "file-line" || whole == "wind" || whole == "wind-with-live";
 }
 
 std::vector<MemberActions> largest_actions(const Demand& demand) {

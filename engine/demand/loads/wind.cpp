@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <numbers>
+#include <utility>
 
 namespace toehold::demand {
 namespace {
@@ -44,13 +45,18 @@ format::Phrase wind_source(const model::BaseDetail& detail) {
         Citation{model::clause(code, asd ? model::Provision::asd_combinations : model::Provision::lrfd_combinations)});
 }
 
+double wind_center_in(const model::BaseDetail& detail) {
+    return detail.loads.wind->centroid_in.value_or(0.5 * infill_height_in(detail));
+}
+
 namespace {
 
 constexpr double along_x_rad = 0.0;
+constexpr std::string_view other_axis = "-along";
 
 /// The same wind along the rail of the post's own axes: at a corner, across the other leg.
 LoadCase along_rail(LoadCase load, const std::vector<double>& alone_rad) {
-    load.id += "-along";
+    load.id += other_axis;
     load.name = phrase("{}, along x", std::move(load.name));
     load.wind_axis_rad = along_x_rad;
     if (load.push_lb == 0.0) load.directions_rad = alone_rad;
@@ -66,6 +72,12 @@ void add_other_axis(std::vector<LoadCase>& cases, const model::WindLoad& wind) {
 }
 
 }  // namespace
+
+std::string_view whole_load(const LoadCase& load) {
+    std::string_view id = load.id;
+    if (id.ends_with(other_axis)) id.remove_suffix(other_axis.size());
+    return id;
+}
 
 std::optional<double> wind_area_ft2(const model::BaseDetail& detail) {
     if (!detail.loads.wind) return std::nullopt;
@@ -87,26 +99,24 @@ std::vector<LoadCase> wind_cases(const model::BaseDetail& detail, const std::opt
     alone.name = phrase("{} of wind, {} on {} of infill", Quantity{by.alone, ""}, Quantity{wind.pressure_psf, "psf"},
                         Quantity{*area_ft2, "ft2"});
     alone.wind_lb = by.alone * force_lb;
-    alone.wind_height_in = wind.centroid_in.value_or(0.5 * infill_height_in(detail)) + model::below_surface_in(detail);
+    alone.wind_height_in = wind_center_in(detail) + model::below_surface_in(detail);
     alone.height_in = model::lever_height_in(detail);
     alone.load_factor = by.alone / (wind.service_level ? 1.0 : service_part);
     alone.source = wind_source(detail);
     alone.duration = LoadDuration::wind;
     alone.directions_rad = {0.5 * std::numbers::pi, 1.5 * std::numbers::pi};
     std::vector<LoadCase> cases{alone};
-    if (!wind.with_live_load || !live) {
-        add_other_axis(cases, wind);
-        return cases;
+    if (wind.with_live_load && live) {
+        LoadCase both = alone;
+        both.id = "wind-with-live";
+        both.name = phrase("{} of the guard's load ({}) with {} of wind ({} on {})", Quantity{by.live, ""}, live->name,
+                           Quantity{by.with_live, ""}, Quantity{wind.pressure_psf, "psf"}, Quantity{*area_ft2, "ft2"});
+        both.push_lb = by.live * live->push_lb / live->load_factor;
+        both.wind_lb = by.with_live * force_lb;
+        both.load_factor = by.over_service;
+        both.directions_rad = live->directions_rad;
+        cases.push_back(std::move(both));
     }
-    LoadCase both = alone;
-    both.id = "wind-with-live";
-    both.name = phrase("{} of the guard's load ({}) with {} of wind ({} on {})", Quantity{by.live, ""}, live->name,
-                       Quantity{by.with_live, ""}, Quantity{wind.pressure_psf, "psf"}, Quantity{*area_ft2, "ft2"});
-    both.push_lb = by.live * live->push_lb / live->load_factor;
-    both.wind_lb = by.with_live * force_lb;
-    both.load_factor = by.over_service;
-    both.directions_rad = live->directions_rad;
-    cases.push_back(both);
     add_other_axis(cases, wind);
     return cases;
 }

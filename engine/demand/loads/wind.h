@@ -3,6 +3,7 @@
 #include "demand/demand.h"
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace toehold::model {
@@ -28,6 +29,12 @@ struct WindFactors {
 [[nodiscard]] format::Phrase wind_source(const model::BaseDetail& detail);
 /// Of the infill whose wind counts, above the walking surface; with wind alone.
 [[nodiscard]] double infill_height_in(const model::BaseDetail& detail);
+
+/// The load's id whichever axis its wind blows along: `wind` of `wind` and of `wind-along`. Lives as long as the case.
+[[nodiscard]] std::string_view whole_load(const LoadCase& load);
+
+/// Of the pressure on the infill, above the walking surface; with wind alone.
+[[nodiscard]] double wind_center_in(const model::BaseDetail& detail);
 
 /// None without wind in the file, or without its area. `live`: the guard's largest load at its top, for the combination
 /// of the two; absent: none.

@@ -50,21 +50,20 @@ checks::RailLoads live_loads(const model::BaseDetail& detail) {
 }
 
 /// The length a stated area of one post's wind is over.
-double length_of_area_in(const SolvedLine& solved, const model::BaseDetail& detail) {
-    if (detail.loads.line && detail.loads.line->spacing_ft > 0.0)
-        return units::inches_per_foot * detail.loads.line->spacing_ft;
-    return *std::min_element(solved.half_spans_in.begin(), solved.half_spans_in.end());
+double length_of_area_in(const SolvedLine& solved) {
+    return solved.stated_length_in.value_or(
+        *std::min_element(solved.half_spans_in.begin(), solved.half_spans_in.end()));
 }
 
 /// Solid area over length of rail.
 double area_in2_per_in(const SolvedLine& solved, const model::BaseDetail& detail) {
     const model::WindLoad& wind = *detail.loads.wind;
-    if (wind.area_ft2) return in2_per_ft2 * *wind.area_ft2 / length_of_area_in(solved, detail);
+    if (wind.area_ft2) return in2_per_ft2 * *wind.area_ft2 / length_of_area_in(solved);
     return demand::infill_height_in(detail) * wind.solid_ratio.value_or(1.0);
 }
 
 double center_over_rail(const model::BaseDetail& detail) {
-    return detail.loads.wind->centroid_in.value_or(0.5 * demand::infill_height_in(detail)) / detail.guard.height_in;
+    return demand::wind_center_in(detail) / detail.guard.height_in;
 }
 
 }  // namespace

@@ -101,6 +101,17 @@ void note_what_framing_lacks(SolvedLine& solved, const std::vector<demand::LineP
     }
 }
 
+/// A corner post may be pushed from more sides than the others.
+model::Directions widest_directions(const SolvedLine& solved, const std::vector<ResolvedPost>& posts) {
+    const auto directions = [&posts](std::size_t number) {
+        return demand::code_directions(posts[number].resolved.detail);
+    };
+    const bool all_round = std::any_of(solved.posts.begin(), solved.posts.end(), [&](std::size_t number) {
+        return directions(number) == model::Directions::all_round;
+    });
+    return all_round ? model::Directions::all_round : directions(solved.posts.front());
+}
+
 void solve(SolvedLine& solved, const std::vector<ResolvedPost>& posts, Bases& bases, demand::Kept& kept) {
     demand::LineInput input;
     for (const std::size_t number : solved.posts) {
@@ -115,7 +126,7 @@ void solve(SolvedLine& solved, const std::vector<ResolvedPost>& posts, Bases& ba
     set_rail(input, *solved.rail, detail.basis);
     input.first_wall = line_wall(solved.line->first_wall);
     input.last_wall = line_wall(solved.line->last_wall);
-    input.directions = demand::code_directions(detail);
+    input.directions = widest_directions(solved, posts);
     demand::LineOutcome outcome = demand::find_line_demand(input);
     solved.demand = std::move(outcome.demand);
     solved.unsolved = std::move(outcome.failure);
@@ -150,6 +161,8 @@ std::vector<SolvedLine> solve_lines(const model::Project& project, const std::ve
         solved.line = &line;
         solved.spans = model::spans_of(project, line);
         solved.half_spans_in = half_spans(line, solved.spans);
+        if (project.loads.line && project.loads.line->spacing_ft > 0.0)
+            solved.stated_length_in = units::inches_per_foot * project.loads.line->spacing_ft;
         for (const std::string& id : line.posts) solved.posts.push_back(number_of(posts, id));
         const auto rail =
             std::find_if(rails.begin(), rails.end(), [&line](const ResolvedLine& one) { return one.id == line.id; });

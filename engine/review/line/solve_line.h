@@ -6,6 +6,7 @@
 #include "review/project_review.h"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,9 +22,11 @@ struct SolvedLine {
     std::vector<std::size_t> posts;               ///< numbers among the project's posts, in the line's order
     std::vector<model::Span> spans;               ///< in order, a wall's stretch too
     std::vector<double> half_spans_in;            ///< beside each post, along the rail
-    std::optional<demand::LineDemand> demand;     ///< absent: no rail, or `unsolved`
-    format::Phrase unsolved;                      ///< why not; empty without a rail
-    std::vector<format::Phrase> assumptions;      ///< on the stiffness it was solved with
+    /// What the file's own loads take for one post; absent: they state none. A post's detail may have more.
+    std::optional<double> stated_length_in = std::nullopt;
+    std::optional<demand::LineDemand> demand;  ///< absent: no rail, or `unsolved`
+    format::Phrase unsolved;                   ///< why not; empty without a rail
+    std::vector<format::Phrase> assumptions;   ///< on the stiffness it was solved with
 };
 
 /// Of every line of the project, in its order. `posts` in the project's order. `kept`: between bases alike in part.

@@ -208,6 +208,25 @@ TEST_CASE("The middle of three posts shares as the closed form says", "[closed-f
     CHECK(expected < 1.0);
 }
 
+TEST_CASE("A line is pushed from every side that any of its posts is", "[unit]") {
+    test::LineExample example = test::line_example(false);
+    for (review::ResolvedPost& post : example.posts) {
+        test::push_outward_alone(post.resolved.detail);
+        post.resolved.detail.basis.plate = model::PlateBehaviour::rigid;
+    }
+    const std::vector<review::ResolvedLine> rails{{"L1", example.rail}};
+    const auto along = [&] {
+        demand::Kept kept;
+        return review::solve_lines(example.project, example.posts, rails, kept)[0]
+            .demand.value()
+            .posts[0]
+            .connection.push_along.value;
+    };
+    CHECK(along() < 1e-6);
+    example.posts[1].resolved.detail.loads.directions = model::Directions::all_round;
+    CHECK(along() > 0.2);  // a third of it where the rail did not stretch
+}
+
 TEST_CASE("A rail that could not be solved is not known to hold, shared or not", "[unit]") {
     for (const bool sharing : {false, true}) {
         test::LineExample example = test::line_example(sharing);

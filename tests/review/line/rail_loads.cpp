@@ -53,6 +53,19 @@ TEST_CASE("The rail takes its part of the infill's wind, alone and with the load
     CHECK(all[2].duration == demand::LoadDuration::wind);
 }
 
+TEST_CASE("Wind on an area stated for a post is over the length the file states, whatever the post's rail", "[unit]") {
+    test::LineExample example = windy();
+    review::SolvedLine line = test::made_up_line(example);
+    model::BaseDetail& detail = example.posts.front().resolved.detail;
+    detail.loads.wind->area_ft2 = 14.0;
+    detail.loads.line = model::LineLoad{};
+    detail.loads.line->spacing_ft = 6.0;  // what its spans made of it
+    // 30 psf x 14 ft2 / 2 at the rail over the shortest half span, and over 4 ft.
+    CHECK_CLOSE(review::rail_wind_lb_per_in(line, detail), 210.0 / 24.0, 1e-12, 0.0);
+    line.stated_length_in = 48.0;
+    CHECK_CLOSE(review::rail_wind_lb_per_in(line, detail), 210.0 / 48.0, 1e-12, 0.0);
+}
+
 TEST_CASE("Under LRFD wind counts whole, with the whole of the guard's load", "[closed-form]") {
     test::LineExample example = windy();
     model::BaseDetail& detail = example.posts.front().resolved.detail;
