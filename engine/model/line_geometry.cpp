@@ -1,5 +1,7 @@
 #include "model/line_geometry.h"
 
+#include "units/length.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -9,7 +11,6 @@
 namespace toehold::model {
 namespace {
 
-constexpr double in_per_ft = 12.0;
 constexpr std::array<PostRole, 4> all_roles{PostRole::line, PostRole::corner, PostRole::end, PostRole::lone};
 
 const PlacedPost& post_of(const Project& project, const std::string& id) {
@@ -51,7 +52,7 @@ std::vector<double> arms_rad(const Project& project, const std::string& post) {
 bool exceeds_stated(const Project& project, double length_in) {
     const std::optional<double> stated = tributary_length_in(project.guard, project.loads);
     if (!stated || length_in > *stated) return true;
-    return project.loads.line && length_in > in_per_ft * project.loads.line->spacing_ft;
+    return project.loads.line && length_in > units::inches_per_foot * project.loads.line->spacing_ft;
 }
 
 }  // namespace
@@ -158,7 +159,7 @@ std::optional<double> infill_solid_ratio(const Project& project, const std::stri
 }
 
 std::optional<RailLength> rail_length(const Project& project, const PlacedPost& post) {
-    if (post.rail_length_ft) return RailLength{in_per_ft * *post.rail_length_ft, RailLength::From::post};
+    if (post.rail_length_ft) return RailLength{units::inches_per_foot * *post.rail_length_ft, RailLength::From::post};
     const std::optional<double> stated = tributary_length_in(project.guard, project.loads);
     const std::optional<double> half = half_spans_in(project, post.id);
     if (half && exceeds_stated(project, *half))

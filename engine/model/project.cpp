@@ -96,12 +96,11 @@ void give_rail(BaseDetail& detail, const Project& project, const PlacedPost& pos
 /// Fewer directions than all are about the post's own axes: at a corner, or under a rail that runs askew, they are not
 /// square to its rails. Pushed from all round, it is pushed square to each of them; and wind blows on both its sides.
 void turn_loads_to_rails(BaseDetail& detail, const Project& project, const PlacedPost& post) {
-    if (WindLoad* const wind = detail.loads.wind ? &*detail.loads.wind : nullptr) {
-        if (!wind->area_ft2 && !wind->solid_ratio) wind->solid_ratio = infill_solid_ratio(project, post.id);
-    }
+    std::optional<WindLoad>& wind = detail.loads.wind;
+    if (wind && !wind->area_ft2 && !wind->solid_ratio) wind->solid_ratio = infill_solid_ratio(project, post.id);
     if (faces_its_rails(project, post)) return;
     detail.loads.directions = Directions::all_round;
-    if (detail.loads.wind) detail.loads.wind->both_axes = true;
+    if (wind) wind->both_axes = true;
 }
 
 }  // namespace

@@ -3,8 +3,6 @@
 #include "model/post.h"
 #include "model/problem_list.h"
 
-#include <optional>
-
 namespace toehold::model {
 
 /// Outside sizes no more than `largest_side_in`, a wall no more than `largest_wall_in` and thinner than half the tube.

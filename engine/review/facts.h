@@ -20,6 +20,8 @@ struct Demand;
 namespace toehold::review {
 
 enum class Verdict { adequate, inadequate, incomplete };
+/// 2 of inadequate, which must go back to its writer first, 1 of incomplete, 0 of adequate.
+[[nodiscard]] int gravity(Verdict verdict);
 
 /// A check's result as far as a sentence about it needs.
 struct CheckFact {

@@ -224,4 +224,10 @@ ProjectReview review_project(const model::Project& project, const std::vector<Re
     return result;
 }
 
+std::size_t posts_with(const ProjectReview& review, Verdict verdict) {
+    return static_cast<std::size_t>(
+        std::count_if(review.posts.begin(), review.posts.end(),
+                      [verdict](const PostReview& one) { return one.review.verdict == verdict; }));
+}
+
 }  // namespace toehold::review

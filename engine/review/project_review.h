@@ -51,6 +51,9 @@ struct ProjectReview {
     std::vector<model::Remark> remarks;
 };
 
+/// How many posts have the verdict.
+[[nodiscard]] std::size_t posts_with(const ProjectReview& review, Verdict verdict);
+
 /// How far a project's review is, post by post.
 struct ProjectProgress {
     std::size_t forces = 0, checks = 0;    ///< posts whose forces are found, whose checks have run

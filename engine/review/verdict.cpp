@@ -80,4 +80,16 @@ void conclude(Review& review) {
     }
 }
 
+int gravity(Verdict verdict) {
+    switch (verdict) {
+        case Verdict::inadequate:
+            return 2;
+        case Verdict::incomplete:
+            return 1;
+        case Verdict::adequate:
+            break;
+    }
+    return 0;
+}
+
 }  // namespace toehold::review

@@ -1,7 +1,6 @@
 #include "demand/line/influence.h"
 
 namespace toehold::demand {
-namespace {}  // namespace
 
 Eigen::Matrix<double, 6, 1> at_nodes(const Eigen::VectorXd& motions, const RailPiece& piece) {
     Eigen::Matrix<double, 6, 1> six;

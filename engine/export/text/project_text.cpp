@@ -8,8 +8,8 @@
 #include "review/schedule/post_schedule.h"
 #include "wording/line.h"
 #include "wording/marks.h"
+#include "wording/project.h"
 #include "wording/status.h"
-#include "wording/verdict.h"
 
 #include <algorithm>
 
@@ -21,7 +21,6 @@ using format::Phrase;
 using format::phrase;
 
 Row row_of(const review::ProjectReview& review, const review::ScheduleRow& row, const Locale& locale) {
-    const review::Review& worst = review.posts[row.worst].review;
     Row cells{
         {showable(format::text(wording::marks(row.marks), locale)), std::to_string(row.posts.size()),
          showable(row.mount), std::string(model::word(row.facing)), format::text(wording::word(row.verdict), locale),
@@ -29,10 +28,7 @@ Row row_of(const review::ProjectReview& review, const review::ScheduleRow& row, 
          row.tension ? format::figure_text(row.tension->tension_lb, "lb", locale.system) : std::string("-"),
          row.share ? format::ratio_text(*row.share) : std::string("-")},
         {}};
-    const Phrase reason = wording::verdict_reason(worst);
-    const bool several = row.posts.size() > 1;
-    cells.below.push_back(showable(
-        format::text(several ? phrase("Worst, {}: {}", review.posts[row.worst].post.id, reason) : reason, locale)));
+    cells.below.push_back(showable(format::text(wording::worst_reason(review, row.worst, row.posts.size()), locale)));
     return cells;
 }
 
@@ -69,33 +65,23 @@ std::string bullets(const Phrase& heading, const std::vector<Phrase>& sentences,
     return text;
 }
 
-long count(const review::ProjectReview& review, review::Verdict verdict) {
-    return std::count_if(review.posts.begin(), review.posts.end(),
-                         [verdict](const review::PostReview& one) { return one.review.verdict == verdict; });
-}
-
 }  // namespace
 
 std::string project_text(const review::ProjectReview& review, const TextOptions& options, bool full) {
     using review::Verdict;
     const Locale& locale = options.locale;
     std::string text = paragraph(review.project.empty() ? format::text(phrase("Project"), locale) : review.project);
-    text += paragraph(
-        format::text(phrase("{}: {} posts; {} adequate, {} inadequate, {} incomplete", wording::word(review.verdict),
-                            review.posts.size(), count(review, Verdict::adequate), count(review, Verdict::inadequate),
-                            count(review, Verdict::incomplete)),
-                     locale));
+    text += paragraph(format::text(
+        phrase("{}: {} posts; {} adequate, {} inadequate, {} incomplete", wording::word(review.verdict),
+               review.posts.size(), review::posts_with(review, Verdict::adequate),
+               review::posts_with(review, Verdict::inadequate), review::posts_with(review, Verdict::incomplete)),
+        locale));
     if (const Phrase reason = wording::line_reason(review); !reason.empty())
         text += paragraph(showable(format::text(reason, locale)), "  ");
     text += "\n" + schedule_table(review, locale);
     if (const Phrase roles = wording::role_counts(review.roles); !roles.empty())
         text += paragraph(format::text(phrase("In all: {}.", roles), locale), "  ");
-    text +=
-        paragraph(format::text(phrase("D/C: demand over capacity of the first cause, or of what is nearest its limit. "
-                                      "Tension: the largest on any anchor of these posts. Share: the largest part of a "
-                                      "push on the rail that reaches one of them; 1.00 is the whole push."),
-                               locale),
-                  "  ");
+    text += paragraph(format::text(wording::schedule_legend(), locale), "  ");
     if (!review.lines.empty()) text += "\n" + format::text(phrase("LINES OF GUARD"), locale) + "\n";
     for (const review::LineReview& line : review.lines) text += line_text(line, locale);
     text += shared_lines(review, locale);

@@ -31,12 +31,7 @@ void set_group(PointRow& row, std::ptrdiff_t group, int first) {
 }  // namespace
 
 Vector6 carried_row(int along, const SpaceVector& arm) {
-    Vector6 row = Vector6::Zero();
-    row(along) = 1.0;
-    if (along == 0) row.tail<3>() << 0.0, arm.z, -arm.y;
-    if (along == 1) row.tail<3>() << -arm.z, 0.0, arm.x;
-    if (along == 2) row.tail<3>() << arm.y, -arm.x, 0.0;
-    return row;
+    return space_frame::carried(space_frame::eigen(arm)).row(along).transpose();
 }
 
 PostModel::PostModel(const SidePost& post, std::span<const PostLoad> loads, double fineness) : post_(post) {

@@ -7,6 +7,7 @@
 // of two large motions), and only the rigid six can be left unresisted.
 #include "mechanics/side_post/beam_shape.h"
 #include "mechanics/side_post/side_post.h"
+#include "mechanics/space_frame/beam.h"
 
 #include <Eigen/Core>
 #include <Eigen/SparseCore>
@@ -16,8 +17,8 @@
 
 namespace toehold::mechanics::side_post {
 
-using Vector6 = Eigen::Matrix<double, 6, 1>;
-using Matrix6 = Eigen::Matrix<double, 6, 6>;
+using space_frame::Matrix6;
+using space_frame::Vector6;
 
 inline constexpr int rigid_freedoms = 6;
 

@@ -4,6 +4,7 @@
 #include "export/csv/study_csv.h"
 #include "paper/issue.h"
 #include "paper/layout/on_paper.h"
+#include "paper/paper_file.h"
 #include "paper/shop/title_block.h"
 #include "paper/words.h"
 
@@ -141,11 +142,10 @@ std::string chart_file(const study::AnyStudy& study, std::string_view ending, co
         return exporting::map_csv(std::get<study::HoldingMap>(study));
     }
     const Sheet sheet = chart_sheet(study, studied, issue);
-    if (ending == "svg") return svg(sheet);
-    if (ending == "png") return png(sheet);
-    if (ending != "pdf") throw std::invalid_argument("no chart ends in ." + std::string(ending));
+    if (ending != "svg" && ending != "png" && ending != "pdf")
+        throw std::invalid_argument("no chart ends in ." + std::string(ending));
     const std::string title = studied.resolved.detail.name + ": " + format::text(chart_title(study), issue.locale);
-    return pdf({{title, "", issue.program, issue.date}, {sheet}, {}});
+    return sheet_file(sheet, ending, title, issue);
 }
 
 }  // namespace toehold::paper

@@ -18,7 +18,6 @@ using report::Source;
 
 Facts facts(const Source& source) {
     const std::string project = project_of(source.issue, source.review.resolved.detail);
-    const std::vector<std::string> by = authors(source.review.resolved.detail.remarks);
     Facts facts;
     const auto add = [&](const Phrase& label, std::string words) {
         facts.facts.push_back({source.text(label), std::move(words)});
@@ -26,8 +25,7 @@ Facts facts(const Source& source) {
     if (!project.empty()) add(phrase("PROJECT"), project);
     add(phrase("DETAIL"), source.review.detail);
     add(phrase("FILE"), source.issue.file);
-    add(by.size() == 1 ? phrase("REVIEWER") : phrase("REVIEWERS"),
-        source.text(by.empty() ? phrase("not named") : phrase("{}", listed(by))));
+    facts.facts.push_back(reviewers(source.review.resolved.detail.remarks, source.locale()));
     add(phrase("DATE"), source.issue.date);
     add(phrase("PROGRAM"), source.issue.program);
     if (facts.facts.size() % 2 == 1) add(phrase("ANSWER BY"), "");

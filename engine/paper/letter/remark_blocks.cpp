@@ -56,8 +56,6 @@ std::string signature(const Remark& remark) {
     return remark.date.empty() ? remark.by : remark.by + ", " + remark.date;
 }
 
-}  // namespace
-
 std::vector<std::string> authors(const std::vector<Remark>& remarks) {
     std::vector<std::string> names;
     for (const Remark& remark : remarks) {
@@ -65,6 +63,14 @@ std::vector<std::string> authors(const std::vector<Remark>& remarks) {
         if (!remark.by.empty() && !known) names.push_back(remark.by);
     }
     return names;
+}
+
+}  // namespace
+
+Facts::Fact reviewers(const std::vector<Remark>& remarks, const format::Locale& locale) {
+    const std::vector<std::string> by = authors(remarks);
+    return {written(by.size() == 1 ? phrase("REVIEWER") : phrase("REVIEWERS"), locale),
+            written(by.empty() ? phrase("not named") : phrase("{}", listed(by)), locale)};
 }
 
 std::vector<Remark> in_state(const std::vector<Remark>& remarks, Remark::State state) {

@@ -8,8 +8,8 @@
 
 namespace toehold::paper::letter {
 
-/// Who made the remarks, each once, in their order.
-[[nodiscard]] std::vector<std::string> authors(const std::vector<model::Remark>& remarks);
+/// Who made the remarks, each once, in their order, as a fact at the letter's head.
+[[nodiscard]] Facts::Fact reviewers(const std::vector<model::Remark>& remarks, const format::Locale& locale);
 [[nodiscard]] std::vector<model::Remark> in_state(const std::vector<model::Remark>& remarks,
                                                   model::Remark::State state);
 

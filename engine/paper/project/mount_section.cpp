@@ -16,18 +16,6 @@ using format::Phrase;
 using format::phrase;
 using review::PostReview;
 
-int gravity(review::Verdict verdict) {
-    switch (verdict) {
-        case review::Verdict::inadequate:
-            return 2;
-        case review::Verdict::incomplete:
-            return 1;
-        case review::Verdict::adequate:
-            break;
-    }
-    return 0;
-}
-
 std::vector<std::string> marks_on(const review::ProjectReview& review, const std::string& mount) {
     std::vector<std::string> marks;
     for (const PostReview& one : review.posts) {
@@ -75,7 +63,7 @@ std::size_t governing_post(const review::ProjectReview& review, const std::strin
     for (std::size_t index = 0; index < review.posts.size(); ++index) {
         const PostReview& one = review.posts[index];
         if (one.post.mount != mount) continue;
-        const std::tuple<int, double> own{gravity(one.review.verdict),
+        const std::tuple<int, double> own{review::gravity(one.review.verdict),
                                           review::cause_of(one.review).ratio.value_or(0.0)};
         if (own > most) most = own, governing = index;
     }

@@ -7,8 +7,8 @@
 #include "review/schedule/posts_by_cause.h"
 #include "wording/line.h"
 #include "wording/marks.h"
+#include "wording/project.h"
 #include "wording/status.h"
-#include "wording/verdict.h"
 
 #include <algorithm>
 
@@ -40,7 +40,6 @@ class Letter {
     [[nodiscard]] std::string text(const Phrase& words) const { return source_.text(words); }
 
     void add_head() {
-        const std::vector<std::string> by = letter::authors(review_.remarks);
         Facts facts;
         const auto add = [&](const Phrase& label, std::string words) {
             facts.facts.push_back({text(label), std::move(words)});
@@ -48,15 +47,15 @@ class Letter {
         add(phrase("PROJECT"), source_.issue.project.empty() ? review_.project : source_.issue.project);
         add(phrase("POSTS"), text(wording::role_counts(review_.roles)));
         add(phrase("FILE"), source_.issue.file);
-        add(by.size() == 1 ? phrase("REVIEWER") : phrase("REVIEWERS"),
-            text(by.empty() ? phrase("not named") : phrase("{}", listed(by))));
+        facts.facts.push_back(letter::reviewers(review_.remarks, source_.locale()));
         add(phrase("DATE"), source_.issue.date);
         add(phrase("PROGRAM"), source_.issue.program);
         add(phrase("SHA-256 OF THE FILE"), review_.input_sha256);
         blocks_.emplace_back(report::title(text(phrase("Comments on a guard")), drawing::TextSize::title));
         blocks_.emplace_back(std::move(facts));
-        Verdict verdict{
-            text(wording::word(review_.verdict)), {text(verdict_counts(review_))}, report::frame_of(review_.verdict)};
+        Verdict verdict{text(wording::word(review_.verdict)),
+                        {text(wording::verdict_counts(review_))},
+                        report::frame_of(review_.verdict)};
         if (const Phrase reason = wording::line_reason(review_); !reason.empty())
             verdict.sentences.push_back(text(reason));
         blocks_.emplace_back(std::move(verdict));
@@ -65,17 +64,15 @@ class Letter {
     void add_causes() {
         blocks_.emplace_back(Heading{1, text(phrase("What is not adequate, by first cause")), "causes"});
         for (const review::PostsOfCause& cause : review::posts_by_cause(review_)) add_posts(cause);
-        for (const review::LineReview& line : review_.lines) {
-            if (line.verdict != review::Verdict::adequate) add_rail(line);
+        for (std::size_t line = 0; line < rails_.size(); ++line) {
+            if (review_.lines[line].verdict != review::Verdict::adequate) add_rail(review_.lines[line], rails_[line]);
         }
         if (number_ == 0)
             blocks_.emplace_back(report::paragraph(text(phrase("Nothing: all posts and rails are adequate."))));
     }
 
-    [[nodiscard]] std::string next_mark() { return "C" + std::to_string(++number_); }
-
     void add_comment(const Phrase& title) {
-        const std::string mark = next_mark();
+        const std::string mark = "C" + std::to_string(++number_);
         blocks_.emplace_back(Heading{2, mark + "  " + text(title), "comment-" + std::to_string(number_)});
     }
 
@@ -105,18 +102,14 @@ class Letter {
                         ? phrase("{}: post {}", title, wording::marks(cause.marks))
                         : phrase("{}: {} posts, {}", title, cause.posts.size(), wording::marks(cause.marks)));
         blocks_.emplace_back(posts_table(cause));
-        const review::PostReview& worst = review_.posts[cause.worst];
-        const Phrase reason = wording::verdict_reason(worst.review);
-        blocks_.emplace_back(
-            report::paragraph(text(cause.posts.size() > 1 ? phrase("Worst, {}: {}", worst.post.id, reason) : reason)));
+        blocks_.emplace_back(report::paragraph(text(wording::worst_reason(review_, cause.worst, cause.posts.size()))));
         blocks_.emplace_back(letter::room_for_answer(source_.locale()));
     }
 
-    void add_rail(const review::LineReview& line) {
+    void add_rail(const review::LineReview& line, const review::Review& rail) {
         add_comment(line.cause ? phrase("{}: guard line {}", line.cause->title, line.id)
                                : phrase("Guard line {}", line.id));
         blocks_.emplace_back(report::paragraph(text(wording::line_reason(line))));
-        const review::Review rail = review_of_rail(source_.subject, line);
         Table table;
         table.columns =
             report::with_measure({{text(phrase("check")), 0.3}, {text(phrase("worst part")), 0.26}}, source_.locale());

@@ -3,6 +3,7 @@
 #include "paper/report/sections.h"
 #include "paper/report/standards.h"
 #include "wording/line.h"
+#include "wording/project.h"
 #include "wording/status.h"
 
 #include <algorithm>
@@ -28,14 +29,13 @@ std::vector<review::Review> reviews_shown(const ProjectSubject& subject) {
 
 /// In the order they are printed, each once.
 std::vector<Standard> standards_of(const std::vector<review::Review>& shown) {
+    std::vector<std::string> used;
+    for (const review::Review& review : shown) {
+        for (const Standard& standard : report::standards_used(review)) used.emplace_back(standard.name);
+    }
     std::vector<Standard> all;
     for (const Standard& standard : report::known_standards()) {
-        const bool used = std::any_of(shown.begin(), shown.end(), [&standard](const review::Review& review) {
-            const std::vector<Standard> own = report::standards_used(review);
-            return std::any_of(own.begin(), own.end(),
-                               [&standard](const Standard& one) { return one.name == standard.name; });
-        });
-        if (used) all.push_back(standard);
+        if (std::find(used.begin(), used.end(), standard.name) != used.end()) all.push_back(standard);
     }
     return all;
 }
@@ -68,7 +68,7 @@ void add_head(Blocks& blocks, const ProjectSource& source, const std::vector<Sta
         blocks.emplace_back(
             report::paragraph(source.text(phrase("Note in the file: {}", source.subject.project.note))));
     Verdict verdict{source.text(wording::word(review.verdict)),
-                    {source.text(verdict_counts(review))},
+                    {source.text(wording::verdict_counts(review))},
                     report::frame_of(review.verdict)};
     if (const Phrase reason = wording::line_reason(review); !reason.empty())
         verdict.sentences.push_back(source.text(reason));

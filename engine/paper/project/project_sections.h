@@ -33,7 +33,4 @@ void add_mount(Blocks& blocks, const ProjectSource& source, const std::string& m
 /// The line's rail and its connections as a review of checks alone, so that their steps are printed as a base's are.
 [[nodiscard]] review::Review review_of_rail(const ProjectSubject& subject, const review::LineReview& line);
 
-/// `8 posts: 5 adequate, 2 inadequate, 1 incomplete.`
-[[nodiscard]] format::Phrase verdict_counts(const review::ProjectReview& review);
-
 }  // namespace toehold::paper::project

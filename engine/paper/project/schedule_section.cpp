@@ -4,10 +4,7 @@
 #include "review/schedule/post_schedule.h"
 #include "wording/line.h"
 #include "wording/marks.h"
-#include "wording/status.h"
-#include "wording/verdict.h"
-
-#include <algorithm>
+#include "wording/project.h"
 
 namespace toehold::paper::project {
 namespace {
@@ -16,11 +13,6 @@ using drawing::Across;
 using format::Phrase;
 using format::phrase;
 using report::words_cell;
-
-Phrase reason(const review::ProjectReview& review, const review::ScheduleRow& row) {
-    const Phrase words = wording::verdict_reason(review.posts[row.worst].review);
-    return row.posts.size() > 1 ? phrase("Worst, {}: {}", review.posts[row.worst].post.id, words) : words;
-}
 
 std::vector<Cell> row_of(const ProjectSource& source, const review::ScheduleRow& row) {
     const format::Locale& locale = source.locale();
@@ -32,7 +24,7 @@ std::vector<Cell> row_of(const ProjectSource& source, const review::ScheduleRow&
             words_cell(row.cause.ratio ? format::ratio_text(*row.cause.ratio) : "-"),
             words_cell(row.tension ? format::number_text(row.tension->tension_lb, "lb", locale.system) : "-"),
             words_cell(row.share ? format::ratio_text(*row.share) : "-"),
-            words_cell(source.text(reason(source.subject.review, row)))};
+            words_cell(source.text(wording::worst_reason(source.subject.review, row.worst, row.posts.size())))};
 }
 
 Table schedule_table(const ProjectSource& source) {
@@ -53,26 +45,13 @@ Table schedule_table(const ProjectSource& source) {
 
 }  // namespace
 
-Phrase verdict_counts(const review::ProjectReview& review) {
-    using review::Verdict;
-    const auto count = [&review](Verdict verdict) {
-        return std::count_if(review.posts.begin(), review.posts.end(),
-                             [verdict](const auto& one) { return one.review.verdict == verdict; });
-    };
-    return phrase("{} posts: {} adequate, {} inadequate, {} incomplete.", review.posts.size(), count(Verdict::adequate),
-                  count(Verdict::inadequate), count(Verdict::incomplete));
-}
-
 void add_schedule(Blocks& blocks, const ProjectSource& source) {
     const review::ProjectReview& review = source.subject.review;
     blocks.emplace_back(Heading{1, source.text(phrase("Schedule of posts")), "schedule"});
     if (const Phrase roles = wording::role_counts(review.roles); !roles.empty())
         blocks.emplace_back(report::paragraph(source.text(phrase("In all: {}.", roles))));
     blocks.emplace_back(schedule_table(source));
-    blocks.emplace_back(report::fine_print(
-        source.text(phrase("D/C: demand over capacity of the first cause, or of what is nearest its limit. "
-                           "Tension: the largest on any anchor of these posts. Share: the largest part of a "
-                           "push on the rail that reaches one of them; 1.00 is the whole push."))));
+    blocks.emplace_back(report::fine_print(source.text(wording::schedule_legend())));
 }
 
 void add_posts_together(Blocks& blocks, const ProjectSource& source) {

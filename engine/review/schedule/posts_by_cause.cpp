@@ -7,9 +7,6 @@
 namespace toehold::review {
 namespace {
 
-/// What must go back to its writer first.
-int place_of(Verdict verdict) { return verdict == Verdict::inadequate ? 0 : 1; }
-
 void add_post(std::vector<PostsOfCause>& all, const ProjectReview& review, std::size_t index) {
     const PostReview& post = review.posts[index];
     Cause cause = cause_of(post.review);
@@ -32,8 +29,8 @@ std::vector<PostsOfCause> posts_by_cause(const ProjectReview& review) {
         if (review.posts[index].review.verdict != Verdict::adequate) add_post(all, review, index);
     }
     std::stable_sort(all.begin(), all.end(), [](const PostsOfCause& one, const PostsOfCause& other) {
-        return std::make_tuple(place_of(one.verdict), other.posts.size(), format::english(one.cause.title)) <
-               std::make_tuple(place_of(other.verdict), one.posts.size(), format::english(other.cause.title));
+        return std::make_tuple(gravity(other.verdict), other.posts.size(), format::english(one.cause.title)) <
+               std::make_tuple(gravity(one.verdict), one.posts.size(), format::english(other.cause.title));
     });
     return all;
 }

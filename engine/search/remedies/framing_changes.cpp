@@ -114,13 +114,13 @@ Change back_from_rim(const Lumber& of) {
             }};
 }
 
-/// A 4x8 where it goes in, else the deepest that does; then as deep as the joists; then wider; then clear of the rim.
 /// This size where it goes in, else the deepest that does.
 Lumber size_or_deepest(const std::vector<Lumber>& sizes, const std::string& name) {
     const auto found = std::find_if(sizes.begin(), sizes.end(), [&](const Lumber& one) { return one.size == name; });
     return found == sizes.end() ? sizes.back() : *found;
 }
 
+/// A 4x8 where it goes in, else the deepest that does; then as deep as the joists; then wider; then clear of the rim.
 std::vector<Change> upright_blocks(const Resolved& resolved, const catalog::Catalog& catalog) {
     constexpr double deepest_in = 7.25;
     const std::vector<Lumber> sizes = sizes_on_edge(resolved.detail.framing, catalog, deepest_in);

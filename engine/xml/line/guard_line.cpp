@@ -1,5 +1,6 @@
 #include "xml/line/guard_line.h"
 
+#include "units/length.h"
 #include "xml/line/rail_section.h"
 
 #include <array>
@@ -9,8 +10,6 @@ namespace toehold::xml {
 namespace {
 
 using units::Kind;
-
-constexpr double in_per_ft = 12.0;
 
 constexpr std::array<Word<model::PostFacing>, 4> facing_words{{{"+y", model::PostFacing::plus_y},
                                                                {"-y", model::PostFacing::minus_y},
@@ -152,7 +151,7 @@ std::vector<model::PlacedPost> read_posts(ElementReader& reader) {
         post.at = {part.quantity("x", Kind::length, Sign::any), part.quantity("y", Kind::length, Sign::any)};
         post.mount = part.id("mount");
         if (const auto rail = part.optional_quantity("rail-length", Kind::length, Sign::positive)) {
-            post.rail_length_ft = *rail / in_per_ft;
+            post.rail_length_ft = *rail / units::inches_per_foot;
         }
         post.facing = part.optional_choice<model::PostFacing>("faces", facing_words).value_or(post.facing);
         post.rise_in = part.optional_quantity("rise", Kind::length, Sign::any).value_or(post.rise_in);
@@ -168,7 +167,8 @@ Element post_at_element(const model::PlacedPost& post) {
     if (post.facing != model::PostFacing::plus_y)
         element.text("faces", word_for<model::PostFacing>(post.facing, facing_words));
     element.given_quantity("rise", post.rise_in, Kind::length).text("mount", post.mount);
-    if (post.rail_length_ft) element.quantity("rail-length", *post.rail_length_ft * in_per_ft, Kind::length);
+    if (post.rail_length_ft)
+        element.quantity("rail-length", *post.rail_length_ft * units::inches_per_foot, Kind::length);
     return element;
 }
 
