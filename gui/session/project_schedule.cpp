@@ -12,18 +12,18 @@ namespace {
 using format::Phrase;
 using format::phrase;
 
-/// In the first line the post stands in; lives as long as its review does.
+/// The largest of the lines the post stands in, as `review::share_of`; lives as long as its review does.
 std::shared_ptr<const review::PostShare> share_of(const std::shared_ptr<const review::ProjectReview>& review,
                                                   const std::string& post) {
     if (review == nullptr) return nullptr;
+    const review::PostShare* largest = nullptr;
     for (const review::LineReview& line : review->lines) {
-        for (const review::PostShare& share : line.posts) {
-            if (share.post != post) continue;
-            return line.rail && line.unsolved.empty() ? std::shared_ptr<const review::PostShare>(review, &share)
-                                                      : nullptr;
+        if (!line.rail || !line.unsolved.empty()) continue;
+        for (const review::PostShare& one : line.posts) {
+            if (one.post == post && (largest == nullptr || one.share > largest->share)) largest = &one;
         }
     }
-    return nullptr;
+    return largest == nullptr ? nullptr : std::shared_ptr<const review::PostShare>(review, largest);
 }
 
 /// Inadequate, incomplete, not reviewed yet, adequate.

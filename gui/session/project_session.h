@@ -32,8 +32,8 @@ struct ScheduleEntry {
     std::string post, mount;
     std::shared_ptr<const solving::PostOutcome> outcome = nullptr;  ///< absent: not reviewed yet
     bool stale = false;                                             ///< of an earlier state of the project
-    std::shared_ptr<const review::PostShare> share =
-        nullptr;  ///< in the first guard line it stands in; absent: none says
+    /// The largest of the guard lines it stands in; absent: none says.
+    std::shared_ptr<const review::PostShare> share = nullptr;
     /// Above the first post of a group: `Anchor withdrawal: 12 posts`. Empty: it goes on.
     format::Phrase heading;
 };

@@ -2,8 +2,7 @@
 
 #include "review/project_review.h"
 #include "wording/line.h"
-
-#include <algorithm>
+#include "wording/project.h"
 
 namespace toehold::session {
 namespace {
@@ -11,17 +10,8 @@ namespace {
 using format::Phrase;
 using format::phrase;
 
-std::size_t count(const review::ProjectReview& review, review::Verdict verdict) {
-    return static_cast<std::size_t>(
-        std::count_if(review.posts.begin(), review.posts.end(),
-                      [verdict](const review::PostReview& one) { return one.review.verdict == verdict; }));
-}
-
 Phrase reason_of(const review::ProjectReview& review) {
-    using review::Verdict;
-    const Phrase posts = phrase("{} posts: {} adequate, {} inadequate, {} incomplete.", review.posts.size(),
-                                count(review, Verdict::adequate), count(review, Verdict::inadequate),
-                                count(review, Verdict::incomplete));
+    const Phrase posts = wording::verdict_counts(review);
     const Phrase of_line = wording::line_reason(review);
     return of_line.empty() ? posts : phrase("{} {}", posts, of_line);
 }
@@ -59,7 +49,9 @@ ProjectVerdict project_verdict(const ProjectSession& session) {
     }
     const review::ProjectReview* const review = session.review();
     if (review == nullptr) {
-        told.reason = phrase("The first review of this project is running.");
+        told.reason = session.state() == ProjectSession::State::stopped
+                          ? phrase("The first review of this project was stopped.")
+                          : phrase("The first review of this project is running.");
         return told;
     }
     told.verdict = review->verdict;

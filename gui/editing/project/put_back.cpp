@@ -22,8 +22,10 @@ Phrase left_behind(const model::BaseDetail& before, const model::BaseDetail& bas
 }  // namespace
 
 Phrase new_problem(const model::Project& before, const model::Project& after) {
+    const model::Problems now = model::validate(after);
+    if (now.empty()) return {};  // each looks into every post's detail
     const model::Problems known = model::validate(before);
-    for (const model::Problem& problem : model::validate(after)) {
+    for (const model::Problem& problem : now) {
         if (std::find(known.begin(), known.end(), problem) == known.end())
             return format::verbatim(model::sentence(problem));
     }

@@ -7,8 +7,9 @@ class wxFrame;
 namespace toehold::window {
 
 class Application;
-class DocumentFile;
 class DetailFrame;
+class DocumentFile;
+class DocumentFrame;
 class Panes;
 
 /// What a command acts on.
@@ -18,6 +19,15 @@ struct CommandTarget {
     session::Session& session;
     Panes& panes;
     DocumentFile& file;
+};
+
+/// What a command on any document acts on.
+struct DocumentTarget {
+    DocumentFrame& frame;
+    Application& application;
+    DocumentFile& file;
+    DetailFrame* reuse =
+        nullptr;  ///< where a document that is opened may stand instead; nullptr: in a window of its own
 };
 
 // Each false: the identifier is none of its commands.
@@ -32,6 +42,7 @@ bool run_view_command(int id, const CommandTarget& target);
 bool run_checks_command(int id, const CommandTarget& target);
 
 // The same in every window.
+bool run_document_command(int id, const DocumentTarget& target);
 bool run_preference_command(int id, Application& application);  ///< units and background
 bool run_help_command(int id, wxFrame& frame, const Application& application);
 /// Where words are being typed, the customary commands mean the words.

@@ -99,9 +99,13 @@ ScenePane* LinePane::scene_pane(const wxString& name, const drawing::Scene& show
     auto* pane = new ScenePane(this, name);
     pane->pressed = [this, &shown](drawing::Point at, double reach_in) {
         constexpr double near = 4.0;  // posts stand far apart
-        if (const std::string post = nearest_post(shown, at, near * reach_in); !post.empty()) session_.select(post);
+        const std::string post = nearest_post(shown, at, near * reach_in);
+        pressed_a_post_ = !post.empty();
+        if (pressed_a_post_) session_.select(post);
     };
-    pane->Bind(wxEVT_LEFT_DCLICK, [open](wxMouseEvent&) { open(); });
+    pane->Bind(wxEVT_LEFT_DCLICK, [this, open](wxMouseEvent&) {
+        if (pressed_a_post_) open();
+    });
     pane->SetToolTip(_("A press selects a post; a double click opens its base"));
     return pane;
 }
@@ -124,7 +128,9 @@ void LinePane::fill_lines() {
 
 void LinePane::refresh() {
     fill_lines();
-    if (const model::GuardLine* line = session_.line(); line != nullptr) {
+    const model::GuardLine* const line = session_.line();
+    drawn_ = line == nullptr ? std::string() : line->id;
+    if (line != nullptr) {
         // Shares of an earlier state would be read as those of the line drawn.
         const review::LineReview* const known = session_.review_is_current() ? session_.line_review() : nullptr;
         const drawing::LineSubject subject{session_.project(), *line, known, locale_()};
@@ -133,11 +139,17 @@ void LinePane::refresh() {
         plan_->show(plan_scene_);
         elevation_->show(elevation_scene_);
     }
-    refresh_selection();
+    mark_selection();
     Layout();
 }
 
 void LinePane::refresh_selection() {
+    const model::GuardLine* const line = session_.line();
+    if (line != nullptr && line->id == drawn_) return mark_selection();
+    refresh();
+}
+
+void LinePane::mark_selection() {
     plan_->mark(selection_mark(plan_scene_, session_.selected()));
     elevation_->mark(selection_mark(elevation_scene_, session_.selected()));
 }

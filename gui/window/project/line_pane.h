@@ -17,18 +17,18 @@ class ScenePane;
 
 class LinePane : public wxPanel {
   public:
-    /// The session outlives the pane. `open` is called with the post whose base is to be opened.
+    /// The session outlives the pane. `open` opens the base of the post selected.
     LinePane(wxWindow* parent, session::ProjectSession& session, std::function<format::Locale()> locale,
              const std::function<void()>& open);
 
-    void refresh();            ///< project, line or results have changed
-    void refresh_selection();  ///< another post is selected
+    void refresh();            ///< project or results have changed
+    void refresh_selection();  ///< another post is selected, and with it perhaps another line
     void apply_theme(const Theme& theme);
-    [[nodiscard]] ScenePane& plan() { return *plan_; }
 
   private:
     ScenePane* scene_pane(const wxString& name, const drawing::Scene& shown, const std::function<void()>& open);
     void fill_lines();
+    void mark_selection();
 
     session::ProjectSession& session_;
     std::function<format::Locale()> locale_;
@@ -37,6 +37,8 @@ class LinePane : public wxPanel {
     ScenePane* plan_ = nullptr;
     ScenePane* elevation_ = nullptr;
     drawing::Scene plan_scene_, elevation_scene_;
+    std::string drawn_;            ///< the line's id; empty: none
+    bool pressed_a_post_ = false;  ///< by the last press, which a double click begins with
 };
 
 /// What is drawn of a post, in the scene's inches; absent: it is not drawn.

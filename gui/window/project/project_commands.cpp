@@ -1,7 +1,6 @@
 // What the menus of a project's window do, and the base of one of its posts.
 #include "editing/project/put_back.h"
 #include "review/project_review.h"
-#include "window/dialogs/preferences_dialog.h"
 #include "window/frame/application.h"
 #include "window/frame/commands.h"
 #include "window/frame/detail_frame.h"
@@ -18,44 +17,10 @@ namespace toehold::window {
 
 void ProjectFrame::on_command(wxCommandEvent& event) {
     const int id = event.GetId();
-    const bool done = run_in_text(id) || run_file_command(id) || run_project_command(id) ||
-                      run_preference_command(id, application_) || run_help_command(id, *this, application_);
+    const bool done = run_in_text(id) || run_document_command(id, {*this, application_, *file_}) ||
+                      run_project_command(id) || run_preference_command(id, application_) ||
+                      run_help_command(id, *this, application_);
     if (!done) event.Skip();
-}
-
-bool ProjectFrame::run_file_command(int id) {
-    if (id >= wxID_FILE1 && id <= wxID_FILE9) {
-        application_.open_recent(static_cast<std::size_t>(id - wxID_FILE1));
-        return true;
-    }
-    switch (id) {
-        case command_new:
-            application_.show_start_window();
-            return true;
-        case wxID_OPEN:
-            application_.ask_and_open(this);
-            return true;
-        case wxID_SAVE:
-            file_->save();
-            return true;
-        case wxID_SAVEAS:
-            file_->save_as();
-            return true;
-        case command_revert:
-            file_->revert();
-            return true;
-        case wxID_CLOSE:
-            Close();
-            return true;
-        case wxID_EXIT:
-            application_.close_all();
-            return true;
-        case wxID_PREFERENCES:
-            ask_preferences(this, application_);
-            return true;
-        default:
-            return false;
-    }
 }
 
 bool ProjectFrame::run_project_command(int id) {
@@ -94,14 +59,35 @@ model::BaseDetail ProjectFrame::base_of(const model::PlacedPost& post) const {
     return base;
 }
 
+/// What the copy's own review may let pass and the project's does not.
+std::vector<wxString> ProjectFrame::milder_than_project(const model::BaseDetail& base) const {
+    std::vector<wxString> all;
+    if (!session_.review_is_current())
+        all.push_back(_("The project has not been reviewed as it stands: the length of rail is the file's own."));
+    const review::ProjectReview* const review = session_.review();
+    const auto brings_more = [](const review::PostReview& one) {
+        const auto& sharing = one.review.resolved.detail.loads.sharing;
+        return sharing && sharing->factor > 1.0;
+    };
+    if (review != nullptr &&
+        std::any_of(review->posts.begin(), review->posts.end(), [&](const review::PostReview& one) {
+            return one.post.id == session_.selected() && brings_more(one);
+        }))
+        all.push_back(_("In the project its rail brings this post more than the whole push."));
+    if (base.loads.wind && base.loads.wind->both_axes)
+        all.push_back(_("A file of a detail keeps wind along one axis; in the project it blows along both."));
+    return all;
+}
+
 void ProjectFrame::open_base() {
     const model::PlacedPost* const post = model::find_post(session_.project(), session_.selected());
     if (post == nullptr) return session_.say(said(_("Select a post first.")));
     model::BaseDetail base = base_of(*post);
-    const wxString words = wxString::Format(_("Copy of post %s of “%s”, reviewed alone under the whole push. The "
-                                              "project changes only by File, Put into the "
-                                              "project."),
-                                            text_of(post->id), text_of(session_.project().name));
+    wxString words = wxString::Format(_("Copy of post %s of “%s”, reviewed alone under the whole push. The "
+                                        "project changes only by File, Put into the "
+                                        "project."),
+                                      text_of(post->id), text_of(session_.project().name));
+    for (const wxString& milder : milder_than_project(base)) words += " " + milder;
     const auto put_back = [waiting = std::weak_ptr<ProjectFrame*>(alive_), mark = post->id, base,
                            &application = application_](DetailFrame& frame) {
         if (const auto still = waiting.lock()) return (*still)->put_back(mark, base, frame);

@@ -191,7 +191,7 @@ void ProjectFrame::on_change(Change change) {
     if (change == Change::project || change == Change::file) file_->copy_soon();
     if (change == Change::selection) {
         schedule_->refresh_selection();
-        line_->refresh();
+        line_->refresh_selection();
         checks_->refresh();
     } else {
         refresh_results_soon();

@@ -10,6 +10,7 @@
 
 #include <memory>
 #include <string>
+#include <vector>
 
 class wxButton;
 class wxInfoBar;
@@ -51,10 +52,10 @@ class ProjectFrame : public DocumentFrame {
     [[nodiscard]] Held held();
     [[nodiscard]] format::Locale locale() const;
     [[nodiscard]] model::BaseDetail base_of(const model::PlacedPost& post) const;
+    [[nodiscard]] std::vector<wxString> milder_than_project(const model::BaseDetail& base) const;
     void put_back(const std::string& post, const model::BaseDetail& before, DetailFrame& base);
     void on_change(session::ProjectSession::Change change);
     void on_command(wxCommandEvent& event);
-    bool run_file_command(int id);
     bool run_project_command(int id);
     void on_close(wxCloseEvent& event);
     void refresh_results_soon();

@@ -1,25 +1,15 @@
 #include "window/project/project_verdict.h"
 
+#include "drawing/annotation/symbols.h"
 #include "session/project_words.h"
 #include "window/text.h"
+#include "window/theme/status_marks.h"
 #include "wording/status.h"
 
 #include <wx/translation.h>
 
 namespace toehold::window {
 namespace {
-
-drawing::Pen frame_of(review::Verdict verdict) {
-    switch (verdict) {
-        case review::Verdict::adequate:
-            return drawing::Pen::holds;
-        case review::Verdict::inadequate:
-            return drawing::Pen::fails;
-        case review::Verdict::incomplete:
-            break;
-    }
-    return drawing::Pen::missing;
-}
 
 /// Of the posts with that verdict the one with the largest ratio; nullptr: none has a ratio.
 const solving::PostOutcome* worst(const std::vector<session::ScheduleEntry>& entries, review::Verdict verdict) {
@@ -49,7 +39,7 @@ VerdictWords verdict_words(const session::ProjectSession& session, const format:
         return words;
     }
     words.word = text_of(wording::word(*told.verdict), locale);
-    words.frame = frame_of(*told.verdict);
+    words.frame = drawing::frame_pen(status_of(*told.verdict));
     words.stale = told.stale;
     if (told.stale) words.reason = wxString(_("out of date")) + ": " + words.reason;
     if (const solving::PostOutcome* most = worst(session.schedule(), *told.verdict)) {

@@ -29,7 +29,9 @@ SchedulePanel::SchedulePanel(wxWindow* parent, session::ProjectSession& session,
     list_->chosen = [this](std::size_t row) {
         if (row < entries_.size()) session_.select(entries_[row].post);
     };
-    list_->Bind(wxEVT_LEFT_DCLICK, [open](wxMouseEvent&) { open(); });
+    list_->Bind(wxEVT_LEFT_DCLICK, [this, open](wxMouseEvent& event) {
+        if (list_->VirtualHitTest(event.GetPosition().y) != wxNOT_FOUND) open();
+    });
     list_->Bind(wxEVT_KEY_DOWN, [open](wxKeyEvent& event) {
         if (event.GetKeyCode() != WXK_RETURN && event.GetKeyCode() != WXK_NUMPAD_ENTER) return event.Skip();
         open();

@@ -18,7 +18,7 @@ class FlowList;
 
 class SchedulePanel : public wxPanel {
   public:
-    /// The session outlives the panel. `open` is called with the post whose base is to be opened.
+    /// The session outlives the panel. `open` opens the base of the post selected.
     SchedulePanel(wxWindow* parent, session::ProjectSession& session, std::function<format::Locale()> locale,
                   const std::function<void()>& open);
 
