@@ -1,5 +1,9 @@
 #include "catalog/fastened.h"
 
+#include "catalog/resolve_side.h"
+#include "model/member.h"
+
+#include <algorithm>
 #include <stdexcept>
 
 namespace toehold::catalog {
@@ -8,8 +12,12 @@ namespace {
 Fastened fastened_by(const PlateOnDeck& materials, const model::PlateOnDeck& mount) {
     using model::PlanAxis;
     Fastened fastened;
-    fastened.side = {materials.plate_metal, mount.plate.thickness_in, extent_in(mount.plate.outline, PlanAxis::x),
-                     extent_in(mount.plate.outline, PlanAxis::y)};
+    fastened.side = {materials.plate_metal,
+                     mount.plate.thickness_in,
+                     extent_in(mount.plate.outline, PlanAxis::x),
+                     extent_in(mount.plate.outline, PlanAxis::y),
+                     std::nullopt,
+                     mount.plate.thickness_in};
     if (mount.layers.decking) {
         const bool packed = mount.layers.packing.has_value();
         fastened.layers.push_back({(packed ? materials.packing : materials.decking).value_or(DeckingMaterial{}),
@@ -22,6 +30,50 @@ Fastened fastened_by(const PlateOnDeck& materials, const model::PlateOnDeck& mou
     return fastened;
 }
 
+/// A bracket's plate, else the post, which the anchor crosses from its far side.
+SideMember side_member(const Resolved& resolved, const SideFastened& materials, const model::SideFastened& mount) {
+    if (mount.bracket) {
+        const model::BracketPlate& plate = *mount.bracket;
+        return {materials.bracket_metal.value_or(Metal{}),
+                plate.thickness_in,
+                plate.width_in,
+                plate.height_in,
+                std::nullopt,
+                plate.thickness_in};
+    }
+    const model::Footprint post = model::shaft(resolved.detail.post);
+    SideMember side{resolved.post_metal, post_depth_in(resolved.detail), post.width_in, mount.post_bottom_below_top_in};
+    side.bears_in = post.wall_in > 0.0 ? std::min(post.wall_in, side.thickness_in) : side.thickness_in;
+    if (resolved.post_species && resolved.post_grade)
+        side.wood = MemberMaterial{*resolved.post_species, *resolved.post_grade};
+    return side;
+}
+
+/// The member the post lies against, where the anchor goes through it into another behind.
+std::optional<Interlayer> crossed_member(const Resolved& resolved, const model::SideFastened& mount,
+                                         const Anchor& anchor) {
+    const std::string& into = mount.anchors.at(anchor.group).into;
+    const model::Framing& framing = resolved.detail.framing;
+    const auto crossed = model::find_member(framing, mount.member);
+    if (into.empty() || into == mount.member || !crossed) return std::nullopt;
+    const model::Member member = model::member(framing, *crossed);
+    DeckingMaterial wood;
+    wood.id = wood.name = member.id;
+    return Interlayer{wood, member.width_in, true};
+}
+
+Fastened fastened_by(const Resolved& resolved, const SideFastened& materials, const model::SideFastened& mount,
+                     const Anchor& anchor) {
+    Fastened fastened;
+    fastened.side = side_member(resolved, materials, mount);
+    for (std::size_t index = mount.layers.size(); index-- > 0;) {
+        fastened.layers.push_back({index < materials.layers.size() ? materials.layers[index] : DeckingMaterial{},
+                                   mount.layers[index].thickness_in});
+    }
+    if (const auto crossed = crossed_member(resolved, mount, anchor)) fastened.layers.push_back(*crossed);
+    return fastened;
+}
+
 }  // namespace
 
 double Fastened::layers_in() const {
@@ -30,17 +82,21 @@ double Fastened::layers_in() const {
     return total;
 }
 
-Fastened fastened_by(const Resolved& resolved, const Anchor& /*all of one mount pass through the same*/) {
+Fastened fastened_by(const Resolved& resolved, const Anchor& anchor) {
     switch (kind(resolved.detail.mount)) {
         case model::MountKind::plate_on_deck:
             return fastened_by(on_deck(resolved), on_deck(resolved.detail));
+        case model::MountKind::side_fastened:
+            return fastened_by(resolved, on_side(resolved), on_side(resolved.detail), anchor);
     }
     throw std::logic_error("a mount without anchors");
 }
 
 double above_member_in(const Resolved& resolved, const Anchor& anchor) {
     const Fastened fastened = fastened_by(resolved, anchor);
-    return (anchor.washer ? anchor.washer->thickness_in : 0.0) + fastened.side.thickness_in + fastened.layers_in();
+    const double washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
+    return (anchor.head_plate ? anchor.head_plate->thickness_in : washer_in) + fastened.side.thickness_in +
+           fastened.layers_in();
 }
 
 double below_in(const Anchor& anchor) {

@@ -1,6 +1,6 @@
 #include "catalog/named_rows.h"
 
-#include <stdexcept>
+#include <variant>
 
 namespace toehold::catalog {
 namespace {
@@ -22,6 +22,7 @@ class Rows {
         add(anchor.washer);
         add(anchor.washer_below);
         add(anchor.backing_metal);
+        add(anchor.head_plate_metal);
     }
     void add_wood(const MemberMaterial& wood) {
         add(wood.species);
@@ -34,29 +35,27 @@ class Rows {
         for (const DeckingMaterial& shim : mount.shims) add(shim);
         add(mount.packing);
     }
+    void add_mount(const SideFastened& mount) {
+        for (const DeckingMaterial& layer : mount.layers) add(layer);
+        add(mount.decking);
+        add(mount.bracket_metal);
+        add(mount.filler);
+    }
     [[nodiscard]] std::vector<NamedRow> rows() && { return std::move(rows_); }
 
   private:
     std::vector<NamedRow> rows_;
 };
 
-void add_mount(Rows& rows, const Resolved& resolved) {
-    switch (kind(resolved.detail.mount)) {
-        case model::MountKind::plate_on_deck:
-            return rows.add_mount(on_deck(resolved));
-    }
-    throw std::logic_error("a mount of no kind");
-}
-
 }  // namespace
 
 std::vector<NamedRow> named_rows(const Resolved& resolved) {
     Rows rows;
-    rows.add(resolved.post_metal);
+    if (!resolved.post_metal.id.empty()) rows.add(resolved.post_metal);
     rows.add(resolved.stub_metal);
     rows.add(resolved.post_species);
     rows.add(resolved.post_grade);
-    add_mount(rows, resolved);
+    std::visit([&rows](const auto& mount) { rows.add_mount(mount); }, resolved.mount);
     for (const Anchor& anchor : resolved.anchors) rows.add_anchor(anchor);
     for (const MemberMaterial& wood : resolved.blocks) rows.add_wood(wood);
     if (resolved.joists) rows.add_wood(*resolved.joists);

@@ -3,6 +3,7 @@
 #include "catalog/closest_ids.h"
 #include "catalog/resolve_anchors.h"
 #include "catalog/resolve_metal.h"
+#include "catalog/resolve_side.h"
 #include "catalog/resolve_wood.h"
 
 #include <fmt/format.h>
@@ -42,7 +43,7 @@ void resolve_post(const Work& work, const Bar& bar) {
 }
 
 void resolve_post(const Work& work, const model::WoodPost& post) {
-    work.resolved.post_metal = work.metal(post.shoe.metal, "post/shoe");
+    if (model::is_described(post.shoe)) work.resolved.post_metal = work.metal(post.shoe.metal, "post/shoe");
     const WoodMember member{post.species, post.grade, post.width_in, post.depth_in};
     const std::optional<MemberMaterial> wood = resolve_wood(member, work.wood_sources(), "post", work.problems);
     if (!wood) return;
@@ -93,6 +94,12 @@ PlateOnDeck resolve_mount(const Work& work, const model::PlateOnDeck& mount) {
     return materials;
 }
 
+SideFastened resolve_mount(const Work& work, const model::SideFastened& mount) {
+    SideFastened materials = resolve_side_mount(mount, work.catalog, work.problems);
+    if (mount.decking && materials.decking) materials.decking = with_reported(*materials.decking, *mount.decking);
+    return materials;
+}
+
 /// The section of one piece: grades are listed by it, however many lie side by side.
 template <class Section>
 std::optional<MemberMaterial> resolve_section(const Work& work, const Section& section, const std::string& element) {
@@ -136,7 +143,8 @@ void set_incising(Resolved& resolved) {
 
 /// As the parts stand in a file.
 void put_in_order(model::Problems& problems) {
-    constexpr std::array<std::string_view, 6> order = {"plate", "post", "weld", "anchors", "layers", "framing"};
+    constexpr std::array<std::string_view, 7> order = {"plate",   "post",   "side-fastened", "weld",
+                                                       "anchors", "layers", "framing"};
     const auto place = [&order](const model::Problem& problem) {
         return std::find_if(order.begin(), order.end(),
                             [&problem](std::string_view part) { return problem.element.starts_with(part); }) -
@@ -165,6 +173,12 @@ Resolution resolve(const model::BaseDetail& detail, const Catalog& catalog) {
 
 const Metal& foot_metal(const Resolved& resolved) {
     return resolved.stub_metal ? *resolved.stub_metal : resolved.post_metal;
+}
+
+const SideFastened& on_side(const Resolved& resolved) {
+    const auto* mount = std::get_if<SideFastened>(&resolved.mount);
+    if (mount == nullptr) throw std::logic_error("the detail's mount is not a post on a member's side");
+    return *mount;
 }
 
 const PlateOnDeck& on_deck(const Resolved& resolved) {

@@ -17,10 +17,10 @@ struct Catalog;
 
 enum class FastenerKind { lag_screw, wood_screw, through_bolt, reported };
 
-/// One anchor, in one hole.
+/// One anchor, in one hole or at one place up a face.
 struct Anchor {
-    std::string id;                                ///< its hole's id
-    model::Place at;                               ///< where its axis crosses the mount's bearing plane
+    std::string id;                                ///< its hole's or place's id
+    model::Place at;                               ///< where its axis crosses the mount's bearing plane or face
     model::Direction axis = model::straight_down;  ///< from head to tip
     std::size_t group = 0;                         ///< number of its group in the mount
     FastenerKind kind = FastenerKind::lag_screw;
@@ -39,14 +39,16 @@ struct Anchor {
     std::optional<WasherSize> washer;        ///< under the head, on the plate
     std::optional<WasherSize> washer_below;  ///< through-bolt
     std::optional<model::BackingPlate> backing;
-    std::optional<model::LowerPlate> lower;  ///< the one under all bolts of its group
-    std::optional<Metal> backing_metal;      ///< of the backing plate or of the lower plate
+    std::optional<model::LowerPlate> lower;         ///< the one under all bolts of its group
+    std::optional<model::BackingPlate> head_plate;  ///< under the head, on a post's side
+    std::optional<Metal> head_plate_metal;
+    std::optional<Metal> backing_metal;  ///< of the backing plate or of the lower plate
     std::optional<model::ReportedFastener> reported;
     double hole_diameter_in = 0.0;  ///< round hole's diameter, slot's width
-    /// Where it lands: the member under it (block, joist or rim), absent when there is none.
+    /// Where it lands: the member under or behind it (block, joist or rim), absent when there is none.
     std::optional<model::Seat> seat;
-    /// Fastener length below the member's top (tip included), limited to the member's depth; 0 when it misses or
-    /// does not reach. Plate, head washer and layers are deducted.
+    /// Fastener length beyond the member's near face (tip included), limited to the member's size along the anchor; 0
+    /// when it misses or does not reach. Side member, head washer and layers are deducted.
     double embedment_in = 0.0;
     /// Part of `embedment_in` that is effective thread in the member: tip excluded, unthreaded shank excluded.
     double thread_in_block_in = 0.0;
@@ -78,8 +80,16 @@ struct PlateOnDeck {
     std::optional<DeckingMaterial> packing = std::nullopt;
 };
 
+/// What a post on a member's side is fastened with.
+struct SideFastened {
+    std::vector<DeckingMaterial> layers;  ///< from the member to the post, as the model's
+    std::optional<DeckingMaterial> decking;
+    std::optional<Metal> bracket_metal;
+    std::optional<Filler> filler;  ///< of the bracket's weld
+};
+
 /// The mount's own materials: the same alternatives as `model::Mount`.
-using Mount = std::variant<PlateOnDeck>;
+using Mount = std::variant<PlateOnDeck, SideFastened>;
 
 struct Resolved {
     model::BaseDetail detail;
@@ -112,6 +122,9 @@ struct Resolved {
 /// The materials of a detail whose mount is a plate on the deck. Throws std::logic_error when it has another mount.
 [[nodiscard]] const PlateOnDeck& on_deck(const Resolved& resolved);
 [[nodiscard]] PlateOnDeck& on_deck(Resolved& resolved);
+
+/// The materials of a detail whose post is on a member's side. Throws std::logic_error when it has another mount.
+[[nodiscard]] const SideFastened& on_side(const Resolved& resolved);
 
 struct Resolution {
     std::optional<Resolved> resolved;  ///< absent when there are problems

@@ -3,6 +3,7 @@
 #include "catalog/catalog.h"
 #include "catalog/fastened.h"
 #include "catalog/resolve_fastener.h"
+#include "catalog/resolve_side.h"
 #include "resistance/wood/withdrawal.h"
 #include "units/quantity.h"
 
@@ -106,6 +107,8 @@ std::vector<Anchor> resolve_anchors(const Resolved& resolved, const Catalog& cat
     switch (kind(resolved.detail.mount)) {
         case model::MountKind::plate_on_deck:
             return anchors_in_holes(resolved, fasteners, problems);
+        case model::MountKind::side_fastened:
+            return anchors_at_places(resolved, fasteners);
     }
     return {};
 }

@@ -142,6 +142,12 @@ std::optional<Anchor> resolve_fastener(const model::AnchorGroup& group, const Ca
             require(catalog.washers, group.washer->size, "washer", element + "/washer", problems);
         if (row != nullptr) anchor.washer = *row;
     }
+    if (group.head_plate) {
+        anchor.head_plate = group.head_plate;
+        const Metal* const row =
+            require(catalog.metals, group.head_plate->metal, "metal", element + "/head-plate", problems);
+        if (row != nullptr) anchor.head_plate_metal = *row;
+    }
     check_fit(anchor.washer, anchor.diameter_in, element + "/washer", problems);
     check_fit(anchor.washer_below, anchor.diameter_in, element + "/through-bolt/washer-below", problems);
     if (problems.size() > problems_before) return std::nullopt;

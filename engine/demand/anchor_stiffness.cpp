@@ -1,5 +1,6 @@
 #include "demand/anchor_stiffness.h"
 
+#include "catalog/anchor_view.h"
 #include "catalog/fastened.h"
 
 #include <algorithm>
@@ -51,7 +52,7 @@ double in_series(double one, double other) { return 1.0 / (1.0 / one + 1.0 / oth
 double bolt_lb_per_in(const catalog::Resolved& resolved, const catalog::Anchor& anchor, RangeEnd hold,
                       RangeEnd across) {
     const std::size_t member = anchor.seat.value().member;
-    const model::Member block = model::member(resolved.detail.framing, member);
+    const model::Member block = catalog::seen_member(resolved, anchor);
     Squeezed wood;
     wood.modulus_psi = across_over_along(across) * catalog::wood(resolved, member).grade.modulus_psi;
     wood.depth_in = block.depth_in;
@@ -70,13 +71,38 @@ double screw_lb_per_in(const catalog::Resolved& resolved, const catalog::Anchor&
     return in_series(thread_stiffness_lb_per_in(anchor.diameter_in, thread_in, hold), shank);
 }
 
+/// Squeeze of a wood post between its axis, where its bending gathers, and what the anchor's head bears on; absent
+/// where the side member is of metal.
+std::optional<double> wood_under_head_lb_per_in(const catalog::Resolved& resolved, const catalog::Anchor& anchor,
+                                                RangeEnd hold, RangeEnd across) {
+    const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
+    if (!side.wood) return std::nullopt;
+    const double hole = area_in2(anchor.diameter_in + 0.0625);
+    const double round_in = anchor.washer ? anchor.washer->outside_diameter_in : anchor.head_width_in;
+    const double bears_in2 =
+        anchor.head_plate ? anchor.head_plate->width_in * anchor.head_plate->depth_in : area_in2(round_in);
+    Squeezed post{across_over_along(across) * side.wood->grade.modulus_psi, 0.5 * side.thickness_in, side.width_x_in,
+                  std::max(bears_in2 - hole, 0.25 * hole)};
+    return squeeze_stiffness_lb_per_in(post, hold);
+}
+
 /// A bolt that no block is under has nothing for its nut to bear on: like any anchor that misses, it gets a nominal
 /// hold.
 bool squeezes_wood(const catalog::Anchor& anchor) {
     return anchor.kind == catalog::FastenerKind::through_bolt && anchor.seat;
 }
 
-Phrase anchor_source(const catalog::Anchor& anchor) {
+Phrase anchor_source(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (catalog::fastened_by(resolved, anchor).side.wood) {
+        return squeezes_wood(anchor)
+                   ? phrase(
+                         "stretch of the bolt and the squeeze of post and member under head and nut, in series: "
+                         "between load straight in and load spread 1:1")
+                   : phrase(
+                         "thread slip between {} and {}, stretch of the shank and the post's squeeze under the head, "
+                         "in series",
+                         "780 d^0.2 l^0.4", "25 d l N/mm");
+    }
     if (squeezes_wood(anchor))
         return phrase(
             "stretch of the bolt and the block's squeeze over what the nut bears on, in series: between load straight "
@@ -149,12 +175,15 @@ double squeeze_stiffness_lb_per_in(const Squeezed& wood, RangeEnd end) {
 
 double anchor_stiffness_lb_per_in(const catalog::Resolved& resolved, const catalog::Anchor& anchor, RangeEnd hold,
                                   RangeEnd across) {
-    return squeezes_wood(anchor) ? bolt_lb_per_in(resolved, anchor, hold, across)
-                                 : screw_lb_per_in(resolved, anchor, hold);
+    const double held = squeezes_wood(anchor) ? bolt_lb_per_in(resolved, anchor, hold, across)
+                                              : screw_lb_per_in(resolved, anchor, hold);
+    const std::optional<double> head = wood_under_head_lb_per_in(resolved, anchor, hold, across);
+    return head ? in_series(held, *head) : held;
 }
 
 Stiffness anchor_stiffness(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    return {anchor_stiffness_lb_per_in(resolved, anchor, RangeEnd::central, RangeEnd::central), anchor_source(anchor)};
+    return {anchor_stiffness_lb_per_in(resolved, anchor, RangeEnd::central, RangeEnd::central),
+            anchor_source(resolved, anchor)};
 }
 
 }  // namespace toehold::demand

@@ -3,6 +3,7 @@
 // Forces in lb, lengths in, angles in rad from +x counter-clockwise. Under LRFD all forces are factored.
 #include "demand/framing_demand.h"
 #include "demand/sampling.h"
+#include "demand/side_demand.h"
 #include "format/phrase.h"
 #include "model/part.h"
 #include "model/place.h"
@@ -77,17 +78,24 @@ struct StiffnessRange {
 
 enum class SupportKind { member, decking, open_bed };
 
-/// What one patch of the bed stands on. open_bed: no framing described, so the layers alone bear.
+/// What the mount presses on: of a plate each patch of its bed, of a post on a side the member's face. Places on it are
+/// in its own plane: x along the rail; y outward in plan, on a face up. open_bed: no framing described, so the layers
+/// alone bear.
 struct Support {
     SupportKind kind = SupportKind::member;
     std::size_t member = 0;             ///< number in `model::members`
     model::PartId part;                 ///< the member, or the decking
     double stiffness_psi_per_in = 0.0;  ///< nominal
     format::Phrase stiffness_source;
-    std::vector<model::Position> outline = {};  ///< of the patch in plan
+    std::vector<model::Position> outline = {};  ///< of the patch
     bool packing = false;                       ///< a piece of packing on the member bears there, and nothing beside it
+    /// Which way it presses the mount: up under a plate.
+    model::Direction presses = {0.0, 0.0, 1.0};
+    double face_y_in = 0.0;  ///< of a face: where it stands in plan
 };
 
+/// Shear is in the plane square to the anchor, as `catalog::seen` takes it: x along the rail; y outward for an upright
+/// anchor, up for one that lies level. Both are what the post puts on the anchor.
 struct AnchorForce {
     double tension_lb = 0.0;
     double shear_x_lb = 0.0;
@@ -114,6 +122,9 @@ struct State {
                                            ///< empty beside a flexible plate at other than nominal stiffness
     double rotation_rad = 0.0;             ///< of the post's foot
     double rigid_rotation_rad = 0.0;       ///< of the rigid plate
+    std::vector<double> ties_lb = {};      ///< pull of each tie of a post on a side, in the mount's order
+    /// Of a post on a side: upward, at each fastener and edge of contact just below it, then just above; else empty.
+    std::vector<PostCut> cuts = {};
 };
 
 /// What one anchor meets at worst.
@@ -204,6 +215,7 @@ struct Demand {
     std::optional<Bending> bending;                       ///< absent for a rigid plate
     std::optional<DeflectedShape> field;                  ///< absent for a rigid plate
     std::optional<FramingDemand> framing = std::nullopt;  ///< absent: no member carries load
+    std::optional<SideDemand> side = std::nullopt;        ///< of a post on a member's side alone
     double peak_bearing_psi = 0.0;
     std::size_t peak_bearing_state = 0;
     std::vector<format::Phrase> assumptions;

@@ -19,6 +19,13 @@ State grown(State state, double moment_times, double push_times) {
         support.peak_psi *= moment_times;
     }
     for (double& tension : state.rigid_tension_lb) tension *= moment_times;
+    for (double& tie : state.ties_lb) tie *= moment_times;
+    // A post on a side grows in proportion as a whole, so that both factors are one.
+    for (PostCut& cut : state.cuts) {
+        for (double* part : {&cut.bending_out_lb_in, &cut.bending_along_lb_in, &cut.twist_lb_in, &cut.shear_out_lb,
+                             &cut.shear_along_lb, &cut.down_lb})
+            *part *= moment_times;
+    }
     state.rotation_rad *= moment_times;
     state.rigid_rotation_rad *= moment_times;
     return state;

@@ -2,6 +2,8 @@
 
 #include "demand/plate_on_deck/plate_preview.h"
 #include "demand/plate_on_deck/plate_solver.h"
+#include "demand/side_fastened/side_preview.h"
+#include "demand/side_fastened/side_solver.h"
 
 #include <array>
 #include <utility>
@@ -25,7 +27,7 @@ struct MountDemand {
     std::unique_ptr<MountPreview> (*preview)(const catalog::Resolved&);
 };
 constexpr std::array<MountDemand, std::variant_size_v<model::Mount>> mounts{
-    {{solver<PlateSolver>, preview<PlatePreview>}}};
+    {{solver<PlateSolver>, preview<PlatePreview>}, {solver<SideSolver>, preview<SidePreview>}}};
 
 const MountDemand& mount_of(const catalog::Resolved& resolved) { return mounts.at(resolved.detail.mount.index()); }
 

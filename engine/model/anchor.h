@@ -32,10 +32,10 @@ struct Washer {
     friend bool operator==(const Washer&, const Washer&) = default;
 };
 
-/// One metal plate under the block, below one bolt.
+/// One metal plate under the nut or the head of one bolt.
 struct BackingPlate {
     double width_in = 0.0;  ///< along x
-    double depth_in = 0.0;  ///< along y
+    double depth_in = 0.0;  ///< along y; of a bolt that lies level, up the face
     double thickness_in = 0.0;
     std::string metal;
     friend bool operator==(const BackingPlate&, const BackingPlate&) = default;
@@ -101,6 +101,12 @@ struct AnchorGroup {
                                        ///< by `protection`; empty: not stated
     std::optional<double> preload_lb =
         std::nullopt;  ///< pull each anchor is set to and keeps, > 0; absent: none, since wood lets go
+    /// One metal plate under the head of each anchor on a post's side, in place of a washer: its width along the rail,
+    /// its depth up the face.
+    std::optional<BackingPlate> head_plate = std::nullopt;
+    /// On a post's side: through the member it lies against into this block or joist behind, whose id this is, which
+    /// then takes the force. Empty: into the member itself.
+    std::string into = {};
     friend bool operator==(const AnchorGroup&, const AnchorGroup&) = default;
 };
 

@@ -11,16 +11,38 @@
 namespace toehold::model {
 namespace {
 
-constexpr std::array<std::string_view, std::variant_size_v<Mount>> words{"plate-on-deck"};
+constexpr std::array<std::string_view, std::variant_size_v<Mount>> words{"plate-on-deck", "side-fastened"};
 
 const std::vector<AnchorGroup>& groups_of(const PlateOnDeck& mount) { return mount.anchors; }
+const std::vector<AnchorGroup>& groups_of(const SideFastened& mount) { return mount.anchors; }
+template <class Places>
+std::vector<std::string> ids(const Places& places) {
+    std::vector<std::string> all;
+    for (const auto& place : places) all.push_back(place.id);
+    return all;
+}
+std::vector<std::string> places_of(const PlateOnDeck& mount) { return ids(mount.plate.holes); }
+std::vector<std::string> places_of(const SideFastened& mount) { return ids(mount.places); }
 double below_of(const PlateOnDeck& mount) { return mount.plate_below_surface_in; }
+double below_of(const SideFastened& mount) { return mount.decking ? mount.decking->thickness_in : 0.0; }
 PartId main_part_of(const PlateOnDeck& /*mount*/) { return {PartKind::plate}; }
+PartId main_part_of(const SideFastened& mount) { return {mount.bracket ? PartKind::plate : PartKind::post}; }
 format::Phrase words_of(const PlateOnDeck& mount) {
     return format::phrase("{}, {} thick, {}", mount.plate.id, format::Dimension{mount.plate.thickness_in},
                           mount.plate.metal);
 }
+format::Phrase words_of(const SideFastened& mount) {
+    const bool outside = mount.face == MemberFace::outside;
+    if (mount.bracket) {
+        const format::Dimension thickness{mount.bracket->thickness_in};
+        return outside ? format::phrase("bracket plate {} thick, outside {}", thickness, mount.member)
+                       : format::phrase("bracket plate {} thick, inside {}", thickness, mount.member);
+    }
+    return outside ? format::phrase("outside face of {}", mount.member)
+                   : format::phrase("inside face of {}", mount.member);
+}
 const Decking* boards_of(const PlateOnDeck& mount) { return mount.layers.decking ? &*mount.layers.decking : nullptr; }
+const Decking* boards_of(const SideFastened& mount) { return mount.decking ? &*mount.decking : nullptr; }
 
 }  // namespace
 
@@ -35,6 +57,10 @@ const std::vector<AnchorGroup>& anchor_groups(const BaseDetail& detail) {
 
 std::vector<AnchorGroup>& anchor_groups(BaseDetail& detail) {
     return const_cast<std::vector<AnchorGroup>&>(anchor_groups(std::as_const(detail)));
+}
+
+std::vector<std::string> anchor_places(const BaseDetail& detail) {
+    return std::visit([](const auto& mount) { return places_of(mount); }, detail.mount);
 }
 
 bool preloaded(const BaseDetail& detail) {
@@ -69,12 +95,20 @@ const PlateOnDeck& on_deck(const BaseDetail& detail) {
 
 PlateOnDeck& on_deck(BaseDetail& detail) { return const_cast<PlateOnDeck&>(on_deck(std::as_const(detail))); }
 
-const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& hole_id) {
+const SideFastened& on_side(const BaseDetail& detail) {
+    const auto* mount = std::get_if<SideFastened>(&detail.mount);
+    if (mount == nullptr) throw std::logic_error("the detail's mount is not a post on a member's side");
+    return *mount;
+}
+
+SideFastened& on_side(BaseDetail& detail) { return const_cast<SideFastened&>(on_side(std::as_const(detail))); }
+
+const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& place_id) {
     const AnchorGroup* for_all_others = nullptr;
-    for (const AnchorGroup& group : on_deck(detail).anchors) {
+    for (const AnchorGroup& group : anchor_groups(detail)) {
         if (group.holes.empty()) {
             for_all_others = &group;
-        } else if (std::find(group.holes.begin(), group.holes.end(), hole_id) != group.holes.end()) {
+        } else if (std::find(group.holes.begin(), group.holes.end(), place_id) != group.holes.end()) {
             return &group;
         }
     }

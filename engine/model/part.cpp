@@ -16,7 +16,7 @@ struct KindWords {
     std::string_view one, several;
 };
 
-constexpr std::array<KindWords, 25> kind_words = {{
+constexpr std::array<KindWords, 26> kind_words = {{
     {PartKind::base, "base", "base"},
     {PartKind::push, "push", "push"},
     {PartKind::guard, "guard", "guard"},
@@ -28,6 +28,7 @@ constexpr std::array<KindWords, 25> kind_words = {{
     {PartKind::corner, "corner", "corners"},
     {PartKind::hole, "hole", "holes"},
     {PartKind::anchor, "anchor", "anchors"},
+    {PartKind::tie, "tie", "ties"},
     {PartKind::fastener, "fastener", "fasteners"},
     {PartKind::decking, "decking", "decking"},
     {PartKind::packing, "packing", "packing"},
@@ -112,6 +113,8 @@ format::Phrase name_of(PartKind kind, const std::string& id) {
             return one ? phrase("hole {}", id) : phrase("holes");
         case PartKind::anchor:
             return one ? phrase("anchor {}", id) : phrase("anchors");
+        case PartKind::tie:
+            return one ? phrase("tie {}", id) : phrase("ties");
         case PartKind::fastener:
             return one ? phrase("fastener {}", id) : phrase("fasteners");
         case PartKind::decking:
@@ -178,6 +181,26 @@ void append(std::vector<PartId>& all, PartKind kind, const Range& range) {
     for (const auto& one : range) all.push_back({kind, one.id});
 }
 
+void append_parts(std::vector<PartId>& all, const PlateOnDeck& mount) {
+    if (mount.weld) all.push_back({PartKind::weld});
+    all.push_back({PartKind::plate});
+    append(all, PartKind::anchor, mount.plate.holes);
+    if (mount.layers.decking) all.push_back({PartKind::decking});
+    if (mount.layers.packing) all.push_back({PartKind::packing});
+    for (std::size_t i = 0; i < mount.layers.shims.size(); ++i) all.push_back(shim_part(i));
+}
+
+void append_parts(std::vector<PartId>& all, const SideFastened& mount) {
+    if (mount.bracket) {
+        all.push_back({PartKind::weld});
+        all.push_back({PartKind::plate});
+    }
+    append(all, PartKind::anchor, mount.places);
+    append(all, PartKind::tie, mount.ties);
+    for (std::size_t i = 0; i < mount.layers.size(); ++i) all.push_back(shim_part(i));
+    if (mount.decking) all.push_back({PartKind::decking});
+}
+
 }  // namespace
 
 PartId anchor_part(std::string id) { return {PartKind::anchor, std::move(id)}; }
@@ -192,10 +215,9 @@ PartId rail_part(const std::string& from, const std::string& to) {
 
 PartId lower_plate_part(const BaseDetail& detail, std::size_t group) {
     PartId part{PartKind::lower_plate};
-    const PlateOnDeck& mount = on_deck(detail);
-    for (const Hole& hole : mount.plate.holes) {
-        if (anchor_group(detail, hole.id) != &mount.anchors.at(group)) continue;
-        part.id += (part.id.empty() ? "" : " ") + hole.id;
+    for (const std::string& place : anchor_places(detail)) {
+        if (anchor_group(detail, place) != &anchor_groups(detail).at(group)) continue;
+        part.id += (part.id.empty() ? "" : " ") + place;
     }
     return part;
 }
@@ -233,19 +255,14 @@ format::Phrase part_name(const PartId& part) {
 
 std::vector<PartId> parts(const BaseDetail& detail) {
     std::vector<PartId> all = {{PartKind::push}, {PartKind::guard}, {PartKind::post}};
-    const PlateOnDeck& mount = on_deck(detail);
-    if (mount.weld) all.push_back({PartKind::weld});
-    all.push_back({PartKind::plate});
-    append(all, PartKind::anchor, mount.plate.holes);
-    if (mount.layers.decking) all.push_back({PartKind::decking});
-    if (mount.layers.packing) all.push_back({PartKind::packing});
-    for (std::size_t i = 0; i < mount.layers.shims.size(); ++i) all.push_back(shim_part(i));
+    std::visit([&all](const auto& mount) { append_parts(all, mount); }, detail.mount);
     append(all, PartKind::block, detail.framing.blocks);
     if (detail.framing.joists) append(all, PartKind::joist, detail.framing.joists->members);
     append(all, PartKind::rim, detail.framing.rims);
     for (const JoistSupport& support : detail.framing.supports) all.push_back(part_of(support));
-    for (std::size_t i = 0; i < mount.anchors.size(); ++i) {
-        if (lower_plate(mount.anchors[i]) != nullptr) all.push_back(lower_plate_part(detail, i));
+    const std::vector<AnchorGroup>& groups = anchor_groups(detail);
+    for (std::size_t i = 0; i < groups.size(); ++i) {
+        if (lower_plate(groups[i]) != nullptr) all.push_back(lower_plate_part(detail, i));
     }
     return all;
 }

@@ -29,8 +29,9 @@ enum class PartKind {
     weld,
     plate,
     corner,    ///< of the plate's outline, by its number, from 1
-    hole,      ///< of the plate, by its id; the anchor in it is a part of its own
+    hole,      ///< of the plate, or a place up a post's side, by its id; the anchor in it is a part of its own
     anchor,    ///< by its hole's id
+    tie,       ///< that holds a post's side, by its id
     fastener,  ///< what a group of anchors is made of, by the name the user gave it; all anchors without an id
     decking,   ///< the layer under the plate
     packing,   ///< the spacers through the boards, together

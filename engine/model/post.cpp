@@ -41,7 +41,7 @@ const Stub* stub_of(const Post& post) {
 
 Footprint footprint(const Post& post) {
     if (const Stub* const stub = stub_of(post)) return of_stub(*stub, std::holds_alternative<RoundTube>(post));
-    if (const auto* wood = std::get_if<WoodPost>(&post))
+    if (const auto* wood = std::get_if<WoodPost>(&post); wood != nullptr && is_described(wood->shoe))
         return {false, wood->shoe.width_in, wood->shoe.depth_in, wood->shoe.wall_in};
     return shaft(post);
 }

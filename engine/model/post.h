@@ -91,21 +91,25 @@ struct Shoe {
     friend bool operator==(const Shoe&, const Shoe&) = default;
 };
 
-/// Solid post of wood standing in a shoe.
+/// Solid post of wood, standing in a shoe or fastened by its side.
 struct WoodPost {
     double width_in = 0.0;  ///< actual, along x
     double depth_in = 0.0;  ///< actual, along y
     std::string species;    ///< catalog id, or the id of one of `Framing::materials`
     std::string grade;      ///< catalog id; empty with a material of the file's own
     bool notched = false;   ///< cut away at the connection
-    Shoe shoe;
+    Shoe shoe;              ///< without a metal: none, as of a post fastened by its side
     std::string size = {};  ///< its name where the file has one, `4x4`; see lumber_size.h
     friend bool operator==(const WoodPost&, const WoodPost&) = default;
 };
 
+/// Whether a wood post's shoe is described.
+[[nodiscard]] inline bool is_described(const Shoe& shoe) { return !shoe.metal.empty(); }
+
 using Post = std::variant<RectangularTube, RoundTube, WoodPost, SolidBar, TwinBars>;
 
-/// What stands on the plate, seen from above: the tube, its stub, the bar, both twin bars with their gap, or the shoe.
+/// What stands on the plate, seen from above: the tube, its stub, the bar, both twin bars with their gap, or the
+/// shoe; a wood post without one by itself.
 struct Footprint {
     bool round = false;
     double width_in = 0.0;  ///< outside, along x

@@ -8,6 +8,7 @@
 #include "units/length.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 #include <stdexcept>
 
@@ -68,11 +69,25 @@ void check_posts(ProblemList& problems, const Project& project) {
     }
 }
 
-/// A fault of what posts share is said once, not once a post, and of the framing as the file has it: not turned.
+bool of_framing(const Problem& problem) { return problem.element.starts_with("framing"); }
+
+/// A fault of the framing is told as the file has it: not turned. How a mount lies against it is as the post sees it.
+Problems problems_of(const Project& project, const PlacedPost& post) {
+    PlacedPost not_turned = post;
+    not_turned.facing = PostFacing::plus_y;
+    Problems all = validate(detail_of(project, not_turned));
+    if (post.facing == PostFacing::plus_y) return all;
+    std::erase_if(all, [](const Problem& problem) { return !of_framing(problem); });
+    Problems as_seen = validate(detail_of(project, post));
+    std::erase_if(as_seen, of_framing);
+    all.insert(all.end(), std::make_move_iterator(as_seen.begin()), std::make_move_iterator(as_seen.end()));
+    return all;
+}
+
+/// A fault of what posts share is said once, not once a post.
 void check_details(Problems& all, const Project& project) {
-    for (PlacedPost post : project.posts) {
-        post.facing = PostFacing::plus_y;
-        for (Problem& problem : validate(detail_of(project, post))) {
+    for (const PlacedPost& post : project.posts) {
+        for (Problem& problem : problems_of(project, post)) {
             if (std::find(all.begin(), all.end(), problem) == all.end()) all.push_back(std::move(problem));
         }
     }

@@ -1,14 +1,15 @@
 #include "model/placement.h"
 #include "model/problem_list.h"
 #include "model/validate.h"
+#include "model/validate_anchors.h"
 #include "model/validate_framing.h"
 #include "model/validate_metal.h"
 #include "model/validate_remarks.h"
+#include "model/validate_side.h"
 #include "model/validate_weld.h"
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace toehold::model {
 namespace {
@@ -23,7 +24,6 @@ void check_guard(ProblemList& problems, const BaseDetail& detail) {
     const Guard& guard = detail.guard;
     if (guard.tributary_length_in)
         problems.positive(phrase("tributary length (in)"), *guard.tributary_length_in, 1200.0);
-    problems.between(phrase("plate below surface (in)"), on_deck(detail).plate_below_surface_in, 0.0, 48.0);
 }
 
 /// The stub fits into the tube, and the tube covers enough of it to hold.
@@ -85,6 +85,7 @@ void check(ProblemList& problems, const WoodPost& post) {
     problems.at("post").positive(phrase("width (in)"), post.width_in, 48.0);
     problems.positive(phrase("depth (in)"), post.depth_in, 48.0);
     const Shoe& shoe = post.shoe;
+    if (!is_described(shoe)) return;
     check_tube(problems.at("post/shoe"), shoe.width_in, shoe.depth_in, shoe.wall_in, largest_post_in, largest_wall_in);
     problems.positive(phrase("height (in)"), shoe.height_in, 120.0);
     if (shoe.allowable_moment_lb_in)
@@ -116,87 +117,6 @@ void check_foot_on_plate(ProblemList& problems, const BaseDetail& detail) {
                 return;
             }
         }
-    }
-}
-
-void check(ProblemList& problems, const LagScrew& screw) {
-    problems.positive(phrase("length (in)"), screw.length_in, 36.0);
-    if (screw.thread_length_in)
-        problems.between(phrase("thread length (in)"), *screw.thread_length_in, 0.0, screw.length_in);
-}
-
-void check(ProblemList& problems, const WoodScrew& screw) {
-    problems.positive(phrase("length (in)"), screw.length_in, 36.0);
-    if (screw.thread_length_in)
-        problems.between(phrase("thread length (in)"), *screw.thread_length_in, 0.0, screw.length_in);
-}
-
-void check(ProblemList& problems, const LowerPlate& plate) {
-    problems.between(phrase("lower plate x (in)"), plate.center.x_in, -largest_length_in, largest_length_in);
-    problems.between(phrase("lower plate y (in)"), plate.center.y_in, -largest_length_in, largest_length_in);
-    problems.positive(phrase("lower plate width (in)"), plate.width_in, 120.0);
-    problems.positive(phrase("lower plate depth (in)"), plate.depth_in, 120.0);
-    problems.positive(phrase("lower plate thickness (in)"), plate.thickness_in, 12.0);
-    if (plate.shape == LowerShape::plate) return;
-    problems.positive(phrase("lower plate leg (in)"), plate.leg_in, 24.0);
-    const double across_in = std::min(plate.width_in, plate.depth_in);
-    const double legs = plate.shape == LowerShape::channel ? 2.0 : 1.0;
-    if (!(plate.leg_in > plate.thickness_in) || !(across_in > legs * plate.thickness_in)) {
-        problems.add(phrase("the legs of the lower plate are thicker than they are long"),
-                     phrase("a leg, and a face across it, longer than the thickness of the legs"));
-    }
-}
-
-void check(ProblemList& problems, const ThroughBolt& bolt) {
-    if (bolt.length_in) problems.positive(phrase("length (in)"), *bolt.length_in, 48.0);
-    if (bolt.thread_length_in)
-        problems.between(phrase("thread length (in)"), *bolt.thread_length_in, 0.0, bolt.length_in.value_or(48.0));
-    if (const auto* const lower = std::get_if<LowerPlate>(&bolt.below)) check(problems, *lower);
-    const auto* backing = std::get_if<BackingPlate>(&bolt.below);
-    if (backing == nullptr) return;
-    problems.positive(phrase("backing plate width (in)"), backing->width_in, 48.0);
-    problems.positive(phrase("backing plate depth (in)"), backing->depth_in, 48.0);
-    problems.positive(phrase("backing plate thickness (in)"), backing->thickness_in, 12.0);
-}
-
-void check(ProblemList& problems, const ReportedFastener& fastener) {
-    problems.positive(phrase("diameter (in)"), fastener.diameter_in, 4.0);
-    problems.positive(phrase("length (in)"), fastener.length_in, 36.0);
-    problems.between(phrase("thread length (in)"), fastener.thread_length_in, 0.0, fastener.length_in);
-    problems.between(phrase("withdrawal (lb/in)"), fastener.withdrawal_lb_per_in, 0.0, 1e5);
-    problems.between(phrase("tension (lb)"), fastener.tension_lb, 0.0, 1e6);
-    problems.between(phrase("lateral (lb)"), fastener.lateral_lb, 0.0, 1e6);
-    problems.between(phrase("minimum penetration (in)"), fastener.minimum_penetration_in, 0.0, 36.0);
-    problems.between(phrase("minimum edge (in)"), fastener.minimum_edge_in, 0.0, 36.0);
-    problems.between(phrase("minimum end (in)"), fastener.minimum_end_in, 0.0, 36.0);
-    problems.between(phrase("minimum spacing (in)"), fastener.minimum_spacing_in, 0.0, 36.0);
-}
-
-bool has_hole(const Plate& plate, const std::string& id) {
-    return std::any_of(plate.holes.begin(), plate.holes.end(), [&](const Hole& hole) { return hole.id == id; });
-}
-
-void check_anchors(ProblemList& problems, const BaseDetail& detail) {
-    if (on_deck(detail).anchors.empty())
-        problems.at("anchors").add(phrase("no anchors are described"), phrase("one or more anchors elements"));
-    std::map<std::string, int> uses;
-    int for_all_others = 0;
-    for (std::size_t index = 0; index < on_deck(detail).anchors.size(); ++index) {
-        const AnchorGroup& group = on_deck(detail).anchors[index];
-        problems.at("anchors[" + std::to_string(index + 1) + "]");
-        if (group.holes.empty()) ++for_all_others;
-        if (group.preload_lb) problems.positive(phrase("preload (lb)"), *group.preload_lb, 1e5);
-        for (const std::string& hole : group.holes) {
-            if (!has_hole(on_deck(detail).plate, hole))
-                problems.add(phrase("an anchor without a hole"), phrase("ids of holes in the plate"), verbatim(hole));
-            if (++uses[hole] > 1)
-                problems.add(phrase("two anchors in one hole"), phrase("each hole named once"), verbatim(hole));
-        }
-        std::visit([&](const auto& fastener) { check(problems, fastener); }, group.fastener);
-    }
-    if (for_all_others > 1) {
-        problems.at("anchors").add(phrase("two anchors elements name no holes, so each would fill every hole left"),
-                                   phrase("at most one without holes"));
     }
 }
 
@@ -242,23 +162,45 @@ void check_basis(ProblemList& problems, const Basis& basis) {
         problems.add(phrase("a fixed stiffness needs its reason"), phrase("a sentence"));
 }
 
+/// A wood post on a plate stands in a shoe; one fastened by its side has none.
+void check_shoe(ProblemList& problems, const Post& post) {
+    const auto* const wood = std::get_if<WoodPost>(&post);
+    if (wood == nullptr || is_described(wood->shoe)) return;
+    problems.at("post/shoe")
+        .add(phrase("a wood post on a plate needs a shoe"), phrase("a shoe with its size and metal"));
+}
+
+/// What a plate on the deck must have; the plate's own problems come last, and its foot is looked at without them.
+Problems check_mount(ProblemList& problems, const BaseDetail& detail, const PlateOnDeck& mount) {
+    problems.at("guard").between(phrase("plate below surface (in)"), mount.plate_below_surface_in, 0.0, 48.0);
+    check_shoe(problems, detail.post);
+    check_weld(problems, detail);
+    check_layers(problems, mount.layers);
+    Problems of_plate = validate(mount.plate);
+    if (of_plate.empty()) check_foot_on_plate(problems, detail);
+    return of_plate;
+}
+
+Problems check_mount(ProblemList& problems, const BaseDetail& detail, const SideFastened& mount) {
+    check_side(problems, detail, mount);
+    return {};
+}
+
 }  // namespace
 
 Problems validate(const BaseDetail& detail) {
     ProblemList problems;
     check_guard(problems, detail);
     std::visit([&](const auto& post) { check(problems, post); }, detail.post);
-    check_weld(problems, detail);
-    check_layers(problems, on_deck(detail).layers);
+    const Problems of_mount =
+        std::visit([&](const auto& mount) { return check_mount(problems, detail, mount); }, detail.mount);
     check_framing(problems, detail.framing);
     check_anchors(problems, detail);
     check_loads(problems, detail.loads);
     check_basis(problems, detail.basis);
     check_remarks(problems, detail.remarks);
-    const Problems plate_problems = validate(on_deck(detail).plate);
-    if (plate_problems.empty()) check_foot_on_plate(problems, detail);
     Problems all = problems.take();
-    all.insert(all.end(), plate_problems.begin(), plate_problems.end());
+    all.insert(all.end(), of_mount.begin(), of_mount.end());
     return all;
 }
 

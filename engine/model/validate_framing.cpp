@@ -21,7 +21,6 @@ std::string path(const Member& member) {
 }
 
 void check_fastening(ProblemList& problems, const DeckingFastening& fastening) {
-    problems.at("layers/decking/fasteners");
     problems.positive(phrase("diameter (in)"), fastening.diameter_in, 2.0);
     problems.positive(phrase("length (in)"), fastening.length_in, 24.0);
     problems.between(phrase("fasteners per crossing"), fastening.per_crossing, 1, 20);
@@ -200,13 +199,15 @@ void check_ends(ProblemList& problems, double from_in, double to_in) {
     }
 }
 
+void check_decking(ProblemList& problems, const std::string& element, const Decking& decking) {
+    problems.at(element).positive(phrase("thickness (in)"), decking.thickness_in, 12.0);
+    problems.between(phrase("bearing (psi)"), decking.bearing_psi, 0.0, 1e5);
+    problems.between(phrase("modulus (psi)"), decking.modulus_psi, 0.0, 1e8);
+    if (decking.fastening) check_fastening(problems.at(element + "/fasteners"), *decking.fastening);
+}
+
 void check_layers(ProblemList& problems, const Layers& layers) {
-    if (layers.decking) {
-        problems.at("layers/decking").positive(phrase("thickness (in)"), layers.decking->thickness_in, 12.0);
-        problems.between(phrase("bearing (psi)"), layers.decking->bearing_psi, 0.0, 1e5);
-        problems.between(phrase("modulus (psi)"), layers.decking->modulus_psi, 0.0, 1e8);
-        if (layers.decking->fastening) check_fastening(problems, *layers.decking->fastening);
-    }
+    if (layers.decking) check_decking(problems, "layers/decking", *layers.decking);
     if (layers.packing) check_packing(problems, layers);
     if (layers.shims.size() > 20)
         problems.at("layers").add(phrase("too many shims"), phrase("at most 20"),

@@ -4,9 +4,13 @@
 #include "model/layers.h"
 #include "model/problem_list.h"
 
+#include <string>
+
 namespace toehold::model {
 
 void check_layers(ProblemList& problems, const Layers& layers);
+/// The deck boards, which stand in `element`.
+void check_decking(ProblemList& problems, const std::string& element, const Decking& decking);
 void check_framing(ProblemList& problems, const Framing& framing);
 
 /// The section of one piece of a member.

@@ -1,9 +1,8 @@
 #include "demand/framing/find_framing.h"
 
-#include "catalog/fastened.h"
 #include "demand/framing/deck.h"
 #include "demand/framing/frame.h"
-#include "demand/framing/lateral.h"
+#include "demand/framing/member_forces.h"
 #include "demand/framing/member_supports.h"
 #include "demand/mount.h"
 
@@ -15,65 +14,6 @@ namespace {
 
 using mechanics::GridSolution;
 using mechanics::MemberLoad;
-
-struct StateLoads {
-    std::vector<MemberLoad> upright;
-    std::vector<LateralLoad> lateral;
-};
-
-bool boards_hold(const catalog::Resolved& resolved) {
-    const model::Decking* const boards = model::deck_boards(resolved.detail);
-    return boards != nullptr && boards->fastening;
-}
-
-/// Along the member and across it, of a horizontal force that comes in at the mount's bearing plane, `layers_in` above
-/// the member. Boards fastened to a joist or a rim take what crosses it at its top, and roll it by the height of the
-/// bearing plane above them alone.
-void add_push(StateLoads& loads, const Frame& frame, std::size_t member, model::Position at, const AnchorForce& force,
-              double layers_in, bool held_by_boards) {
-    const model::Member& shape = frame.members[member];
-    const double along_lb = along(shape, force.shear_x_lb, force.shear_y_lb);
-    const double across_lb = across(shape, force.shear_x_lb, force.shear_y_lb);
-    loads.lateral.push_back({member, along(shape, at.x_in, at.y_in), across_lb, along_lb});
-    const double height_in = layers_in + 0.5 * shape.depth_in;
-    const bool at_boards = held_by_boards && shape.kind != model::MemberKind::block;
-    const double rolling_lb_in = across_lb * (at_boards ? layers_in : height_in);
-    const double bending_lb_in = along_lb * height_in;
-    // r x F with r = (0, 0, height): about x -height Fy, about y height Fx.
-    const bool along_x = shape.along == model::PlanAxis::x;
-    MemberLoad& load = loads.upright.back();
-    load.about_x_lb_in -= along_x ? rolling_lb_in : bending_lb_in;
-    load.about_y_lb_in += along_x ? bending_lb_in : rolling_lb_in;
-}
-
-/// What lies between each anchor's side member and its framing member, in.
-std::vector<double> layers_in(const catalog::Resolved& resolved) {
-    std::vector<double> all;
-    all.reserve(resolved.anchors.size());
-    for (const catalog::Anchor& anchor : resolved.anchors)
-        all.push_back(catalog::fastened_by(resolved, anchor).layers_in());
-    return all;
-}
-
-StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame,
-                    const std::vector<double>& layers_in, const State& state) {
-    StateLoads loads;
-    for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
-        const catalog::Anchor& anchor = resolved.anchors[index];
-        if (!anchor.seat || !frame.holds_member(anchor.seat->member)) continue;
-        const AnchorForce& force = state.anchors[index];
-        loads.upright.push_back(load_at(frame, anchor.seat->member, in_plan(anchor.at), force.tension_lb));
-        add_push(loads, frame, anchor.seat->member, in_plan(anchor.at), force, layers_in[index], boards_hold(resolved));
-    }
-    for (std::size_t index = 0; index < demand.supports.size(); ++index) {
-        const Support& support = demand.supports[index];
-        const SupportForce& force = state.supports[index];
-        if (support.kind != SupportKind::member || !frame.holds_member(support.member) || force.force_lb <= 0.0)
-            continue;
-        loads.upright.push_back(load_at(frame, support.member, force.at, -force.force_lb));
-    }
-    return loads;
-}
 
 /// `on_member`: what the support puts on the member's end.
 SupportReaction reaction_of(const model::Member& held, const mechanics::GridLoad& on_member) {
@@ -125,7 +65,7 @@ FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand
         result.reactions.push_back(reaction_of(frame.members[frame.supports[index].member], on_member));
     }
     result.top_in = top_movement_in(frame, solution, loads.upright, acting_load(demand, state).push_lb);
-    add_lateral(result, frame, std::move(loads.lateral), boards_hold(resolved));
+    add_lateral(result, frame, std::move(loads.lateral), boards_hold(resolved), member_on_face(resolved));
     copy_lateral(result);
     return result;
 }

@@ -23,9 +23,11 @@ Lever lever(const std::vector<double>& supports_in, double at_in) {
     return {second - 1, second, length > 0.0 ? (at_in - supports_in[second - 1]) / length : 0.0};
 }
 
+/// A force, and a couple that turns the bar.
 struct PointForce {
     double at_in = 0.0;
     double force_lb = 0.0;
+    double turning_lb_in = 0.0;
 };
 
 /// Largest moment and shear of a bar under forces in balance.
@@ -36,14 +38,16 @@ void add_extremes(MemberActions& actions, std::vector<PointForce> forces) {
     for (const PointForce& force : forces) {
         moment += shear * (force.at_in - reached);
         reached = force.at_in;
+        actions.horizontal_moment_lb_in = std::max(actions.horizontal_moment_lb_in, std::abs(moment));
         shear += force.force_lb;
+        moment -= force.turning_lb_in;
         actions.horizontal_moment_lb_in = std::max(actions.horizontal_moment_lb_in, std::abs(moment));
         actions.horizontal_shear_lb = std::max(actions.horizontal_shear_lb, std::abs(shear));
     }
 }
 
-/// The member's supports with their places along it, in order.
-std::vector<std::pair<double, std::size_t>> supports_of(const Frame& frame, std::size_t member) {
+/// The member's supports with their places along it, in order. `blocks_hold`: so do the blocks that end at it.
+std::vector<std::pair<double, std::size_t>> supports_of(const Frame& frame, std::size_t member, bool blocks_hold) {
     std::vector<std::pair<double, std::size_t>> supports;
     for (std::size_t index = 0; index < frame.supports.size(); ++index) {
         const MemberSupport& support = frame.supports[index];
@@ -52,15 +56,31 @@ std::vector<std::pair<double, std::size_t>> supports_of(const Frame& frame, std:
         // A rim is held by the joists that end at it.
         if (support.kind == MemberSupportKind::joist_to_rim && support.holder == member)
             supports.emplace_back(held.across_in, index);
+        if (blocks_hold && support.kind == MemberSupportKind::block_end && support.holder == member &&
+            held.along != frame.members[member].along)
+            supports.emplace_back(held.across_in, index);
     }
     std::sort(supports.begin(), supports.end());
     return supports;
 }
 
+/// The couple as one that turns the bar from its own axis towards what lies across it: counterclockwise from above of a
+/// member along x, clockwise of one along y.
+double turning_of(const LateralLoad& load, const Member& member) {
+    return member.along == model::PlanAxis::x ? load.turning_lb_in : -load.turning_lb_in;
+}
+
+/// The pair of forces between two supports that takes a couple: at the second with its sign, at the first against it.
+double turned_couple_lb(const LateralLoad& load, const Member& member, double first_in, double second_in) {
+    const double apart_in = second_in - first_in;
+    return apart_in > 0.0 ? turning_of(load, member) / apart_in : 0.0;
+}
+
 /// Across the member, to its supports; returns what each puts on.
 std::vector<std::pair<std::size_t, double>> carry_across(FramingState& state, const Frame& frame, std::size_t member,
-                                                         const std::vector<LateralLoad>& loads) {
-    const auto supports = supports_of(frame, member);
+                                                         const std::vector<LateralLoad>& loads,
+                                                         bool blocks_hold = false) {
+    const auto supports = supports_of(frame, member, blocks_hold);
     std::vector<std::pair<std::size_t, double>> reactions;
     if (supports.size() < 2) return reactions;
     std::vector<double> places;
@@ -74,7 +94,11 @@ std::vector<std::pair<std::size_t, double>> carry_across(FramingState& state, co
         const Lever shares = lever(places, load.at_in);
         reactions[shares.first].second += (1.0 - shares.to_second) * load.across_lb;
         reactions[shares.second].second += shares.to_second * load.across_lb;
-        forces.push_back({load.at_in, load.across_lb});
+        const double couple_lb =
+            turned_couple_lb(load, frame.members[member], places[shares.first], places[shares.second]);
+        reactions[shares.first].second -= couple_lb;
+        reactions[shares.second].second += couple_lb;
+        forces.push_back({load.at_in, load.across_lb, turning_of(load, frame.members[member])});
     }
     for (std::size_t i = 0; i < reactions.size(); ++i) forces.push_back({places[i], -reactions[i].second});
     add_extremes(state.members[member], std::move(forces));
@@ -118,19 +142,9 @@ void append_after_held(std::size_t block, const Frame& frame, std::vector<bool>&
     order.push_back(block);
 }
 
-/// A joist's or a rim's, where no boards hold it.
-void carry_long_member(FramingState& state, const Frame& frame, std::size_t member, std::vector<LateralLoad>& loads) {
-    const bool rim = frame.members[member].kind == MemberKind::rim;
-    for (const auto& [support, force] : carry_across(state, frame, member, loads)) {
-        // Across a rim is along the joists that hold it: outward draws it off an upper end.
-        if (!rim) {
-            state.reactions[support].across_lb += force;
-            continue;
-        }
-        state.reactions[support].along_lb += frame.supports[support].upper ? force : -force;
-        loads.push_back({frame.supports[support].member, frame.members[member].across_in, 0.0, force});
-    }
-    if (rim) return;
+/// To a joist's supports, shared equally.
+void carry_along_joist(FramingState& state, const Frame& frame, std::size_t member,
+                       const std::vector<LateralLoad>& loads) {
     std::vector<std::size_t> supports;
     for (std::size_t index = 0; index < frame.supports.size(); ++index) {
         if (frame.supports[index].member == member && frame.supports[index].kind == MemberSupportKind::joist_support)
@@ -145,6 +159,52 @@ void carry_long_member(FramingState& state, const Frame& frame, std::size_t memb
         const double share = std::abs(pushed) / static_cast<double>(supports.size());
         state.reactions[index].along_lb += drawn ? share : -share;
     }
+}
+
+/// A joist's or a rim's, where no boards hold it.
+void carry_long_member(FramingState& state, const Frame& frame, std::size_t member, std::vector<LateralLoad>& loads) {
+    const bool rim = frame.members[member].kind == MemberKind::rim;
+    for (const auto& [support, force] : carry_across(state, frame, member, loads)) {
+        // Across a rim is along the joists that hold it: outward draws it off an upper end.
+        if (!rim) {
+            state.reactions[support].across_lb += force;
+            continue;
+        }
+        state.reactions[support].along_lb += frame.supports[support].upper ? force : -force;
+        loads.push_back({frame.supports[support].member, frame.members[member].across_in, 0.0, force});
+    }
+    if (!rim) carry_along_joist(state, frame, member, loads);
+}
+
+/// A block that ends at a member draws it back or stems it, and passes that on to what its other end meets.
+void carry_to_block(FramingState& state, const Frame& frame, std::size_t support, double force_lb,
+                    std::vector<LateralLoad>& loads) {
+    const std::size_t block = frame.supports[support].member;
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        const MemberSupport& end = frame.supports[index];
+        if (end.member != block || end.kind != MemberSupportKind::block_end) continue;
+        state.reactions[index].along_lb += frame.supports[support].upper ? force_lb : -force_lb;
+        if (index != support && end.holder)
+            loads.push_back({*end.holder, frame.members[block].across_in, force_lb, 0.0});
+    }
+}
+
+/// A rim or a joist with a post on its side.
+void carry_member_on_face(FramingState& state, const Frame& frame, std::size_t member,
+                          std::vector<LateralLoad>& loads) {
+    if (frame.members[member].kind == MemberKind::block || !frame.holds_member(member)) return;
+    for (const auto& [support, force] : carry_across(state, frame, member, loads, true)) {
+        const MemberSupport& holding = frame.supports[support];
+        if (holding.member == member) {
+            state.reactions[support].across_lb += force;
+        } else if (holding.kind == MemberSupportKind::block_end) {
+            carry_to_block(state, frame, support, force, loads);
+        } else {
+            state.reactions[support].along_lb += holding.upper ? force : -force;
+            loads.push_back({holding.member, frame.members[member].across_in, 0.0, force});
+        }
+    }
+    if (frame.members[member].kind == MemberKind::joist) carry_along_joist(state, frame, member, loads);
 }
 
 }  // namespace
@@ -168,12 +228,15 @@ bool blocks_hold_in_a_ring(const Frame& frame) {
     });
 }
 
-void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold) {
+void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold,
+                 std::optional<std::size_t> on_face) {
+    // First, so that the blocks and joists that hold it have all of its load before they pass it on.
+    if (on_face && !boards_hold) carry_member_on_face(state, frame, *on_face, loads);
     for (const std::size_t block : blocks_held_first(frame)) carry_block(state, frame, block, loads);
     if (boards_hold) return;
     for (const MemberKind kind : {MemberKind::rim, MemberKind::joist}) {
         for (std::size_t member = 0; member < frame.members.size(); ++member) {
-            if (frame.members[member].kind == kind && frame.holds_member(member))
+            if (member != on_face && frame.members[member].kind == kind && frame.holds_member(member))
                 carry_long_member(state, frame, member, loads);
         }
     }

@@ -4,6 +4,7 @@
 // them; without that they carry what crosses them sideways between their supports.
 #include "demand/framing/frame.h"
 
+#include <optional>
 #include <vector>
 
 namespace toehold::demand {
@@ -14,6 +15,7 @@ struct LateralLoad {
     double at_in = 0.0;  ///< coordinate along it
     double across_lb = 0.0;
     double along_lb = 0.0;
+    double turning_lb_in = 0.0;  ///< about the vertical, counterclockwise from above, on the member
 };
 
 /// Every block after those that end at it, so that a holder has all of its load before it passes it on.
@@ -22,6 +24,9 @@ struct LateralLoad {
 [[nodiscard]] bool blocks_hold_in_a_ring(const Frame& frame);
 
 /// Adds across and along to the supports' reactions, and the horizontal moment and shear to the members' actions.
-void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold);
+/// `on_face`: a rim or joist that a post is fastened to the side of, if any: blocks that end at it hold it too, and
+/// pass what they take to their other end.
+void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold,
+                 std::optional<std::size_t> on_face = std::nullopt);
 
 }  // namespace toehold::demand

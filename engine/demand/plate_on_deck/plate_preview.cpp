@@ -2,75 +2,12 @@
 
 #include "demand/loads/load_cases.h"
 #include "demand/plate_on_deck/rigid_shape.h"
+#include "demand/preview_pushes.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 #include <stdexcept>
 
 namespace toehold::demand {
-namespace {
-
-constexpr double full_turn = 2.0 * std::numbers::pi;
-constexpr double quarter_turn = 0.5 * std::numbers::pi;
-constexpr int fewest_directions = 4;
-
-/// What no other load case outdoes in any direction. Forces grow in proportion to a push that nothing accompanies, so
-/// of those only the one with the largest moment counts; a preload or a vertical force ends that proportion.
-std::vector<std::size_t> cases_that_count(const std::vector<LoadCase>& cases, bool preloaded) {
-    std::vector<std::size_t> count;
-    std::optional<std::size_t> largest;
-    const auto moment = [&cases](std::size_t i) { return cases[i].push_lb * cases[i].height_in; };
-    for (std::size_t i = 0; i < cases.size(); ++i) {
-        const bool upright = cases[i].push_lb == 0.0 && cases[i].wind_lb == 0.0;
-        if (cases[i].covered_by || upright) continue;
-        if (preloaded || cases[i].down_lb != 0.0 || cases[i].wind_lb != 0.0) {
-            count.push_back(i);
-        } else if (!largest || moment(i) > moment(*largest)) {
-            largest = i;
-        }
-    }
-    if (largest) count.push_back(*largest);
-    return count;
-}
-
-/// Square to the plate's sides; absent for a push aslant.
-std::optional<double> square_direction(double direction_rad) {
-    constexpr double nearly_square = 0.5 * std::numbers::pi / 180.0;
-    const double square = std::round(direction_rad / quarter_turn) * quarter_turn;
-    if (std::abs(direction_rad - square) > nearly_square) return std::nullopt;
-    return square;
-}
-
-/// A step of the rose and the direction it stands for.
-struct Step {
-    std::size_t index = 0;
-    double direction_rad = 0.0;
-};
-
-/// The nearest step of the rose to each direction where a case has few of them.
-std::vector<Step> steps(const LoadCase& load, std::size_t count) {
-    std::vector<Step> all;
-    if (load.directions_rad.size() <= 2) {
-        for (const double direction : load.directions_rad) {
-            const double nearest = std::round(direction / full_turn * static_cast<double>(count));
-            all.push_back({static_cast<std::size_t>(nearest) % count, direction});
-        }
-        return all;
-    }
-    for (std::size_t i = 0; i < count; ++i)
-        all.push_back({i, full_turn * static_cast<double>(i) / static_cast<double>(count)});
-    return all;
-}
-
-void keep_largest(PolarEnvelope& polar, double tension_lb, std::size_t anchor, double direction_rad) {
-    if (tension_lb <= polar.largest_lb) return;
-    polar.largest_lb = tension_lb;
-    polar.largest_anchor = anchor;
-    polar.largest_direction_rad = direction_rad;
-}
-
-}  // namespace
 
 PlatePreview::PlatePreview(const catalog::Resolved& of)
     : resolved_(of),
@@ -103,7 +40,7 @@ mechanics::HandTension PlatePreview::hand(const LoadCase& of, double direction_r
 }
 
 void PlatePreview::add_pushes(PolarEnvelope& polar, std::size_t load_case, std::size_t count) {
-    for (const Step step : steps(cases_[load_case], count)) {
+    for (const RoseStep step : rose_steps(cases_[load_case], count)) {
         const State found = state(load_case, step.direction_rad);
         for (std::size_t i = 0; i < found.anchors.size(); ++i) {
             double& rigid = polar.rigid_lb[i][step.index];
@@ -116,7 +53,7 @@ void PlatePreview::add_pushes(PolarEnvelope& polar, std::size_t load_case, std::
 }
 
 void PlatePreview::add_hand(PolarEnvelope& polar, std::size_t load_case) const {
-    for (const Step step : steps(cases_[load_case], fewest_directions)) {
+    for (const RoseStep step : rose_steps(cases_[load_case], fewest_rose_directions)) {
         const mechanics::HandTension tensions = hand(cases_[load_case], step.direction_rad);
         for (std::size_t i = 0; i < polar.hand_lb.size(); ++i)
             polar.hand_lb[i] = std::max(polar.hand_lb[i], tensions.tension_lb[i]);
@@ -124,7 +61,7 @@ void PlatePreview::add_hand(PolarEnvelope& polar, std::size_t load_case) const {
 }
 
 PolarEnvelope PlatePreview::polar_envelope(int directions) {
-    if (directions < fewest_directions)
+    if (directions < fewest_rose_directions)
         throw std::invalid_argument("a rose of tensions needs at least four directions");
     const auto count = static_cast<std::size_t>(directions);
     const std::size_t anchors = resolved_.anchors.size();
