@@ -1,0 +1,73 @@
+// What a post on a side puts on rim and joists, held to statics.
+#include "demand/demand_of.h"
+#include "demand/framing/lateral.h"
+#include "support/compare.h"
+#include "support/shipped.h"
+#include "support/side_detail.h"
+
+#include <cmath>
+#include <numbers>
+
+using namespace toehold;
+
+namespace {
+
+constexpr double quarter = 0.5 * std::numbers::pi;
+constexpr demand::Sampling quick{.every = 18, .all_stiffnesses = false, .peaks = false, .measured = false};
+
+struct Sums {
+    double drawn_lb = 0.0, turning_lb_in = 0.0, up_lb = 0.0;
+};
+
+/// Of all joists' ends at the rim.
+Sums at_rim(const demand::FramingDemand& framing, const demand::FramingState& state) {
+    Sums sums;
+    for (std::size_t i = 0; i < framing.supports.size(); ++i) {
+        if (framing.supports[i].kind != demand::MemberSupportKind::joist_to_rim) continue;
+        sums.drawn_lb += state.reactions[i].along_lb;
+        sums.turning_lb_in += state.reactions[i].moment_lb_in;
+        sums.up_lb += state.reactions[i].up_lb;
+    }
+    return sums;
+}
+
+}  // namespace
+
+TEST_CASE("joists at the rim take the push, its couple and its weight", "[closed-form]") {
+    const catalog::Resolved resolved = test::resolved_by_shipped(test::side_detail());
+    const demand::Outcome outcome = demand::find_demand(resolved, quick);
+    REQUIRE(outcome.demand);
+    const demand::Demand& demand = *outcome.demand;
+    REQUIRE(demand.framing);
+    REQUIRE(demand.framing->unstable.empty());
+    for (std::size_t i = 0; i < demand.states.size(); ++i) {
+        const demand::State& state = demand.states[i];
+        const demand::ActingLoad load = acting_load(demand, state);
+        const Sums sums = at_rim(*demand.framing, demand.framing->states[i]);
+        const double outward_lb = load.push_lb * std::sin(state.direction_rad);
+        // The joists end at the rim with their upper ends, so an outward push draws them off.
+        CHECK(std::abs(sums.drawn_lb - outward_lb) < 1e-4 * (1.0 + load.push_lb));
+        // Where joists meet the rim, at mid-depth of its back face: the push has 37 in and half of 9 1/4 in of arm, the
+        // weight half the post's depth and the rim's 3 in.
+        const double couple = outward_lb * (load.height_in + 0.5 * 9.25) - load.down_lb * (1.75 + 3.0);
+        CHECK(std::abs(std::abs(sums.turning_lb_in) - std::abs(couple)) < 1e-3 * (1.0 + std::abs(couple)));
+    }
+}
+
+TEST_CASE("a couple on a bar between two supports", "[closed-form]") {
+    const catalog::Resolved resolved = test::resolved_by_shipped(test::side_detail());
+    const demand::Frame frame = demand::make_frame(resolved);
+    const std::optional<std::size_t> rim = model::find_member(resolved.detail.framing, "R1");
+    REQUIRE(rim);
+    demand::FramingState state;
+    state.members.resize(frame.members.size());
+    state.reactions.resize(frame.supports.size());
+    // 1,600 lb in at x = 0, between joists at -8 and 8: a pair of 100 lb, and half of the couple on either side of it.
+    demand::add_lateral(state, frame, {{*rim, 0.0, 0.0, 0.0, 1600.0}}, false, rim);
+    double largest = 0.0;
+    for (const demand::SupportReaction& reaction : state.reactions)
+        largest = std::max(largest, std::abs(reaction.along_lb));
+    CHECK_CLOSE(largest, 100.0, 1e-9, 0.0);
+    CHECK_CLOSE(state.members[*rim].horizontal_moment_lb_in, 800.0, 1e-9, 0.0);
+    CHECK_CLOSE(state.members[*rim].horizontal_shear_lb, 100.0, 1e-9, 0.0);
+}
