@@ -59,7 +59,7 @@ std::vector<AnchorGroup>& anchor_groups(BaseDetail& detail) {
     return const_cast<std::vector<AnchorGroup>&>(anchor_groups(std::as_const(detail)));
 }
 
-std::vector<std::string> anchor_places(const BaseDetail& detail) {
+std::vector<std::string> anchor_place_ids(const BaseDetail& detail) {
     return std::visit([](const auto& mount) { return places_of(mount); }, detail.mount);
 }
 

@@ -69,7 +69,7 @@ enum class MountKind { plate_on_deck, side_fastened };
 [[nodiscard]] const Decking* deck_boards(const BaseDetail& detail);
 
 /// Ids of the places an anchor may stand in: a plate's holes, places up a face; in the file's order.
-[[nodiscard]] std::vector<std::string> anchor_places(const BaseDetail& detail);
+[[nodiscard]] std::vector<std::string> anchor_place_ids(const BaseDetail& detail);
 /// The group that gives the place of this id (a plate's hole, a place up a face) its anchor; nullptr when none does.
 [[nodiscard]] const AnchorGroup* anchor_group(const BaseDetail& detail, const std::string& place_id);
 

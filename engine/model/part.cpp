@@ -215,7 +215,7 @@ PartId rail_part(const std::string& from, const std::string& to) {
 
 PartId lower_plate_part(const BaseDetail& detail, std::size_t group) {
     PartId part{PartKind::lower_plate};
-    for (const std::string& place : anchor_places(detail)) {
+    for (const std::string& place : anchor_place_ids(detail)) {
         if (anchor_group(detail, place) != &anchor_groups(detail).at(group)) continue;
         part.id += (part.id.empty() ? "" : " ") + place;
     }
