@@ -189,6 +189,18 @@ void carry_to_block(FramingState& state, const Frame& frame, std::size_t support
     }
 }
 
+/// An end that is pressed on its holder's face keeps it square by contact alone, as far as the pressed part may move
+/// from the middle towards an edge.
+void keep_square_by_contact(SupportReaction& reaction, const Member& held, const Member& holder) {
+    const double pressed_lb = -reaction.along_lb;
+    if (!(pressed_lb > 0.0)) return;
+    const double depth_in = std::min(held.depth_in, holder.depth_in);
+    const double height_in = pressed_lb / (contact_psi * held.width_in);
+    const double kept_lb_in = pressed_lb * std::max(0.0, 0.5 * (depth_in - height_in));
+    reaction.moment_lb_in =
+        std::copysign(std::max(0.0, std::abs(reaction.moment_lb_in) - kept_lb_in), reaction.moment_lb_in);
+}
+
 /// A rim or a joist with a post on its side.
 void carry_member_on_face(FramingState& state, const Frame& frame, std::size_t member,
                           std::vector<LateralLoad>& loads) {
@@ -203,6 +215,11 @@ void carry_member_on_face(FramingState& state, const Frame& frame, std::size_t m
             state.reactions[support].along_lb += holding.upper ? force : -force;
             loads.push_back({holding.member, frame.members[member].across_in, 0.0, force});
         }
+    }
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        const MemberSupport& support = frame.supports[index];
+        if (support.holder == member && frame.members[support.member].along != frame.members[member].along)
+            keep_square_by_contact(state.reactions[index], frame.members[support.member], frame.members[member]);
     }
     if (frame.members[member].kind == MemberKind::joist) carry_along_joist(state, frame, member, loads);
 }

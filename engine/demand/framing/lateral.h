@@ -9,6 +9,11 @@
 
 namespace toehold::demand {
 
+/// Stress at which an end that a member presses on is taken to bear on it across the grain, in an estimate of how far
+/// contact keeps the two square: below what the softest framing lumber may take when wet (common practice; 335 psi and
+/// more by NDS 2018 Supplement Table 4A, times 0.67).
+inline constexpr double contact_psi = 200.0;
+
 /// A horizontal force at a place along a member, in the member's axes.
 struct LateralLoad {
     std::size_t member = 0;
@@ -25,7 +30,8 @@ struct LateralLoad {
 
 /// Adds across and along to the supports' reactions, and the horizontal moment and shear to the members' actions.
 /// `on_face`: a rim or joist that a post is fastened to the side of, if any: blocks that end at it hold it too, and
-/// pass what they take to their other end.
+/// pass what they take to their other end; and where it is pressed on the ends that hold it, that contact takes from
+/// their moments what it can.
 void add_lateral(FramingState& state, const Frame& frame, std::vector<LateralLoad> loads, bool boards_hold,
                  std::optional<std::size_t> on_face = std::nullopt);
 

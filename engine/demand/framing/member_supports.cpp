@@ -94,14 +94,35 @@ void keep_from_floating(std::vector<MemberSupport>& supports, std::size_t member
     }
 }
 
-/// A rim turns about its length unless a joist's end keeps it square.
-void keep_rim_from_rolling(std::vector<MemberSupport>& supports, std::size_t rim) {
+/// Of the joists at a rim with a post on its side, the two next to the post: rolling that nothing resists arrives
+/// there.
+std::vector<std::size_t> next_to_post(const std::vector<MemberSupport>& supports, const std::vector<Member>& members,
+                                      std::size_t rim) {
+    std::optional<std::size_t> below, above;
+    const auto place_in = [&](std::size_t support) { return members[supports[support].member].across_in; };
+    for (std::size_t index = 0; index < supports.size(); ++index) {
+        if (supports[index].kind != MemberSupportKind::joist_to_rim || supports[index].holder != rim) continue;
+        if (place_in(index) <= 0.0 && (!below || place_in(index) > place_in(*below))) below = index;
+        if (place_in(index) > 0.0 && (!above || place_in(index) < place_in(*above))) above = index;
+    }
+    std::vector<std::size_t> both;
+    if (below) both.push_back(*below);
+    if (above) both.push_back(*above);
+    return both;
+}
+
+/// A rim turns about its length unless a joist's end keeps it square. `only`: supports that a nominal hold may be given
+/// to; empty: all at the rim.
+void keep_rim_from_rolling(std::vector<MemberSupport>& supports, std::size_t rim,
+                           const std::vector<std::size_t>& only) {
     const auto keeps = [&](const MemberSupport& support) {
         return support.holder == rim && support.stiffness.moment_lb_in > 0.0;
     };
     if (std::any_of(supports.begin(), supports.end(), keeps)) return;
-    for (MemberSupport& support : supports) {
+    for (std::size_t index = 0; index < supports.size(); ++index) {
+        MemberSupport& support = supports[index];
         if (support.kind != MemberSupportKind::joist_to_rim || support.holder != rim) continue;
+        if (!only.empty() && std::find(only.begin(), only.end(), index) == only.end()) continue;
         support.stiffness.moment_lb_in = nominal_lb_in;
         support.stiffness.moment_is_nominal = true;
     }
@@ -136,7 +157,11 @@ std::vector<MemberSupport> find_member_supports(const catalog::Resolved& resolve
                            &SupportStiffness::vertical_is_nominal, nominal_lb_per_in, 2);
         keep_from_floating(supports, member, &SupportStiffness::torque_lb_in, &SupportStiffness::torque_is_nominal,
                            nominal_lb_in, 1);
-        if (members[member].kind == model::MemberKind::rim) keep_rim_from_rolling(supports, member);
+        if (members[member].kind != model::MemberKind::rim) continue;
+        const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount);
+        const bool on_face = side != nullptr && side->member == members[member].id;
+        keep_rim_from_rolling(supports, member,
+                              on_face ? next_to_post(supports, members, member) : std::vector<std::size_t>{});
     }
     return supports;
 }

@@ -1,5 +1,7 @@
 #include "demand/side_fastened/side_assumptions.h"
 
+#include "demand/framing/lateral.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -111,7 +113,10 @@ std::vector<format::Phrase> side_assumptions(const catalog::Resolved& resolved, 
         phrase("Fasteners slip across their axis as linear springs without play in their holes; the shear is shared by "
                "their slip."),
         phrase("Where the post lies on it the member moves as one piece. Members behind it that are not fastened "
-               "through are not pressed by it.")};
+               "through are not pressed by it."),
+        phrase("Where the member is pressed on the ends of joists or blocks behind it, that contact keeps them square "
+               "as far as it can at {}.",
+               format::Quantity{contact_psi, "psi"})};
     if (mount.notch)
         all.push_back(phrase("A notched post is taken with the smaller section of its notch over its whole height."));
     if (mount.bracket)
