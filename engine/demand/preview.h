@@ -20,6 +20,10 @@ struct PushResult {
                                                  ///< the plate's sides by more than half a degree, and without an arm
     DeflectedShape rigid_field;  ///< plane lift, pressure of the bed; a grid of its own, cut to plate and supports
     std::optional<DeflectedShape> flexible_field;
+    // Of a mount whose bearing no field shows: a post on a member's side, as it bends.
+    std::vector<Support> supports = {};             ///< what presses on it
+    std::vector<SupportForce> support_forces = {};  ///< how hard; same order
+    std::vector<double> ties_lb = {};               ///< pull of its ties, in the mount's order
 };
 
 /// Envelope of tension at nominal stiffness: what turns with the push in the rose. Where the loads ask for outward

@@ -1,6 +1,7 @@
 #pragma once
 // What can be taken by hand in each drawing, and what a drag of it makes of the detail. Places in inches of the
-// drawing: plan x, y; section along its plane, z; elevation y, z.
+// drawing: plan x, y; section along its plane, z; elevation y, z. A post on a member's side has in place of the plan
+// the face it lies against: x, z from the member's top edge.
 #include "drawing/drawings.h"
 #include "editing/snap.h"
 #include "model/part.h"
@@ -14,7 +15,7 @@ namespace toehold::editing {
 enum class Sheet { plan, section, elevation };
 
 enum class HandleKind {
-    hole,         ///< plan: moves the hole and its anchor
+    hole,         ///< plan: moves the hole and its anchor; face: a fastener's place; section of a side: its height
     slot_end,     ///< plan: turns and lengthens a slot
     corner,       ///< plan: corner of a polygon, or of a rectangle (keeps the opposite corner, and stays a rectangle)
     side,         ///< plan: side of a rectangle, or of a polygon (moves both its corners)
@@ -27,7 +28,8 @@ enum class HandleKind {
     plate_thickness,    ///< section: top of the plate
     decking_thickness,  ///< section: underside of the decking (what lies below follows)
     anchor_tip,         ///< section: length of the anchor's group; a washer under its head is not counted
-    post_width,         ///< elevation and plan: face of the post; a square tube stays square
+    post_bottom,        ///< face, and section of a side: lower end of the post
+    post_width,         ///< elevation, plan and face: face of the post; a square tube stays square
     guard_height,       ///< elevation: top of the guard
 };
 

@@ -3,6 +3,8 @@
 #include "catalog/resolve.h"
 #include "demand/preview.h"
 #include "drawing/annotation/anchor_marks.h"
+#include "drawing/annotation/side_forces.h"
+#include "editing/sheet_words.h"
 #include "solving/solve_service.h"
 
 #include <algorithm>
@@ -24,14 +26,8 @@ std::optional<double> tension_under_push(const demand::PushResult& push, Method 
     return forces[anchor].tension_lb;
 }
 
-/// Whether the method is the one whose forces the checks use.
-bool is_design_method(const catalog::Resolved& resolved, Method method) {
-    const bool flexible = model::plate_behaviour(resolved.detail.basis) == model::PlateBehaviour::flexible;
-    return method == (flexible ? Method::flexible : Method::rigid);
-}
-
 double largest_tension(const Answers& answers, std::size_t anchor) {
-    if (is_design_method(answers.resolved, answers.method)) {
+    if (answers.method == editing::design_method(answers.resolved.detail)) {
         const demand::AnchorEnvelope* envelope =
             answers.review == nullptr ? nullptr
                                       : drawing::envelope_of(*answers.review, answers.resolved.anchors[anchor].id);
@@ -85,6 +81,13 @@ std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, M
             return quick.push.flexible_field;
     }
     return std::nullopt;
+}
+
+void show_bearing(drawing::Overlay& overlay, const Answers& answers) {
+    const demand::PushResult& push = answers.quick.push;
+    if (answers.method != editing::design_method(answers.resolved.detail)) return;
+    drawing::show_face_forces(overlay, push.supports, push.support_forces);
+    overlay.ties_lb = push.ties_lb;
 }
 
 std::vector<drawing::PolarCurve> polar_curves_of(const Answers& answers) {

@@ -22,6 +22,9 @@ struct Answers {
 
 [[nodiscard]] drawing::PushShown push_shown(const solving::Quick& quick, bool governing);
 [[nodiscard]] std::optional<demand::DeflectedShape> field_shown(const solving::Quick& quick, drawing::Method method);
+/// What presses on the mount under the push shown and the pull of its ties, where no field shows it and the method is
+/// the one the checks use.
+void show_bearing(drawing::Overlay& overlay, const Answers& answers);
 [[nodiscard]] std::vector<drawing::PolarCurve> polar_curves_of(const Answers& answers);
 
 }  // namespace toehold::session

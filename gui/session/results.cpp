@@ -87,6 +87,7 @@ drawing::Overlay Session::overlay() const {
     overlay.push = push_shown(*quick_, governing);
     overlay.anchors = marks(answers, resolved_ ? *resolved_ : *quick_resolved_);
     overlay.field = field_shown(*quick_, display_.method);
+    show_bearing(overlay, answers);
     const bool follows_the_hand = moving_ && resolved_ && revision_ - quick_revision_ <= close_behind;
     overlay.stale = quick_revision_ != revision_ && !follows_the_hand;
     return overlay;

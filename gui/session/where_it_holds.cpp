@@ -60,7 +60,7 @@ void WhereItHolds::ask_of_selection() {
     if (in_hand_ || (!session_.display().holds && !asked_)) return;
     std::optional<editing::Dragged> wanted;
     if (session_.display().holds && session_.selection().size() == 1)
-        wanted = editing::dragged_whole(session_.selection().front());
+        wanted = editing::dragged_whole(session_.detail(), session_.selection().front());
     if (wanted == asked_ && (!wanted || detail_ == session_.detail())) return;
     ask(wanted);
 }

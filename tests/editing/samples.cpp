@@ -1,5 +1,7 @@
 #include "editing/samples.h"
 
+#include "editing/edits.h"
+#include "model/follow_joint.h"
 #include "model/member.h"
 #include "model/placement.h"
 
@@ -57,6 +59,20 @@ std::string broken_plate(const model::Plate& plate) {
     return is_length(plate.thickness_in) ? "" : "plate thickness";
 }
 
+std::string broken_mount(const model::PlateOnDeck& mount) { return broken_plate(mount.plate); }
+
+std::string broken_mount(const model::SideFastened& mount) {
+    std::set<std::string> ids;
+    for (const model::SidePlace& place : mount.places) {
+        if (!ids.insert(place.id).second) return "two places " + place.id;
+        if (!std::isfinite(place.x_in) || !is_length(place.below_top_in)) return "place " + place.id;
+    }
+    for (const model::TensionTie& tie : mount.ties) {
+        if (!ids.insert(tie.id).second) return "two of " + tie.id;
+    }
+    return is_length(mount.post_bottom_below_top_in) ? "" : "post bottom";
+}
+
 }  // namespace
 
 const std::vector<model::BaseDetail>& demo_details() {
@@ -96,8 +112,27 @@ model::BaseDetail square_base() {
     return detail;
 }
 
+model::BaseDetail post_on_side() { return editing::starting_side_detail(shipped_catalog()); }
+
+model::BaseDetail tube_on_side() {
+    model::BaseDetail detail = post_on_side();
+    const model::SideJoint before = model::side_joint(detail);
+    detail.post = model::RectangularTube{2.0, 2.0, 0.1875, "steel-a500-b"};
+    model::SideFastened& mount = on_side(detail);
+    mount.bracket = model::BracketPlate{6.0, 8.0, 0.5, 0.375, "steel-a36", 0.1875, "e70"};
+    mount.places = {{"A", -2.0, 2.0}, {"B", 2.0, 2.0}, {"C", -2.0, 7.0}, {"D", 2.0, 7.0}};
+    for (const double below_top_in : {2.0, 7.0}) {
+        const std::string id = "T" + std::to_string(mount.ties.size() + 1);
+        mount.ties.push_back({id, "tie", "invented for tests", 0.0, below_top_in, 1800.0, 0.125, "J3", 1.0});
+    }
+    model::framing_follows(detail, before);
+    return detail;
+}
+
 std::string whats_broken(const model::BaseDetail& detail) {
-    if (const std::string plate = broken_plate(on_deck(detail).plate); !plate.empty()) return plate;
+    if (const std::string mount = std::visit([](const auto& one) { return broken_mount(one); }, detail.mount);
+        !mount.empty())
+        return mount;
     std::set<std::string> ids;
     for (const model::Member& member : model::members(detail.framing)) {
         if (!ids.insert(member.id).second) return "two members " + member.id;
@@ -105,17 +140,18 @@ std::string whats_broken(const model::BaseDetail& detail) {
             !is_length(model::length_in(member)))
             return member.id;
     }
-    for (const model::AnchorGroup& group : on_deck(detail).anchors) {
+    const std::vector<std::string> places = model::anchor_place_ids(detail);
+    for (const model::AnchorGroup& group : model::anchor_groups(detail)) {
         for (const std::string& hole : group.holes) {
-            const auto has = [&](const model::Hole& one) { return one.id == hole; };
-            if (std::none_of(on_deck(detail).plate.holes.begin(), on_deck(detail).plate.holes.end(), has))
-                return "anchor in no " + hole;
+            if (std::find(places.begin(), places.end(), hole) == places.end()) return "anchor in no " + hole;
         }
         if (const auto* lag = std::get_if<model::LagScrew>(&group.fastener); lag && !is_length(lag->length_in))
             return "length of anchor";
     }
     if (!is_length(detail.guard.height_in)) return "guard";
-    if (on_deck(detail).layers.decking && !is_length(on_deck(detail).layers.decking->thickness_in)) return "decking";
+    if (const model::Decking* boards = model::deck_boards(detail);
+        boards != nullptr && !is_length(boards->thickness_in))
+        return "decking";
     return {};
 }
 

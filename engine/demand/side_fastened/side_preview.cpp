@@ -88,6 +88,9 @@ PushResult SidePreview::push(std::size_t load_case, double direction_rad) {
     for (std::size_t i = 0; i < result.rigid.size(); ++i) result.rigid[i].tension_lb = found.rigid_tension_lb[i];
     result.rigid_field.direction_rad = direction_rad;
     result.hand_lb = hand_lb(cases_[load_case], direction_rad);
+    result.supports = solver_.supports();
+    result.support_forces = found.supports;
+    result.ties_lb = found.ties_lb;
     return result;
 }
 

@@ -1,40 +1,16 @@
 // Section, by hand: blocks' sides and undersides, thicknesses, the anchors' length.
 #include "editing/handles/sheet_handles.h"
+#include "editing/parts/fastener_length.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
-
-#include <algorithm>
 
 namespace toehold::editing {
 namespace {
 
 using format::phrase;
-using model::BaseDetail;
 
 constexpr double thinnest_block_in = 0.5;
-constexpr double shortest_anchor_in = 0.25;
-
-/// A length of thread that is stated stays within the fastener.
-void set_length(model::LagScrew& screw, double length_in) {
-    screw.length_in = length_in;
-    if (screw.thread_length_in) screw.thread_length_in = std::min(*screw.thread_length_in, length_in);
-}
-void set_length(model::WoodScrew& screw, double length_in) {
-    screw.length_in = length_in;
-    if (screw.thread_length_in) screw.thread_length_in = std::min(*screw.thread_length_in, length_in);
-}
-void set_length(model::ReportedFastener& fastener, double length_in) {
-    fastener.length_in = length_in;
-    fastener.thread_length_in = std::min(fastener.thread_length_in, length_in);
-}
-void set_length(model::ThroughBolt& /*as long as it must be*/, double /*length_in*/) {}
-
-model::AnchorGroup* group_of(BaseDetail& detail, const std::string& hole) {
-    const model::AnchorGroup* const group = model::anchor_group(detail, hole);
-    return group == nullptr ? nullptr : on_deck(detail).anchors.data() + (group - on_deck(detail).anchors.data());
-}
-
 }  // namespace
 
 Moved drag_block_width(const Grip& grip, const drawing::SectionPlane& plane) {
@@ -52,12 +28,11 @@ Moved drag_block_width(const Grip& grip, const drawing::SectionPlane& plane) {
     return moved;
 }
 
-Moved drag_block_depth(const Grip& grip) {
+Moved drag_block_depth(const Grip& grip, double top_in) {
     Moved moved = unmoved(grip);
     const std::string id = grip.handle.id.part.id;
     model::Block* const block = find_block(moved.detail.framing, id);
     if (block == nullptr) return moved;
-    const double top_in = -model::thickness_in(on_deck(grip.detail).layers);
     const double total_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), thinnest_block_in * block->stack);
     block->depth_in = total_in / block->stack;
     moved.step = phrase("Change depth of block {}", id);
@@ -87,12 +62,12 @@ Moved drag_decking_thickness(const Grip& grip) {
 Moved drag_anchor_tip(const Grip& grip) {
     Moved moved = unmoved(grip);
     model::AnchorGroup* const group = group_of(moved.detail, grip.handle.id.part.id);
-    if (group == nullptr || std::holds_alternative<model::ThroughBolt>(group->fastener)) return moved;
+    if (group == nullptr || !length_in(group->fastener)) return moved;
     const double top_in = on_deck(grip.detail).plate.thickness_in;
-    const double length_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), shortest_anchor_in);
-    std::visit([&](auto& fastener) { set_length(fastener, length_in); }, group->fastener);
+    const double under_head_in = at_least(to_step(top_in - grip.to.y, grip.rules.step_in), shortest_anchor_in);
+    set_length(group->fastener, under_head_in);
     moved.step = phrase("Change anchor length");
-    moved.at = {grip.handle.at.x, top_in - length_in};
+    moved.at = {grip.handle.at.x, top_in - under_head_in};
     return moved;
 }
 

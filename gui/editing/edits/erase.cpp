@@ -1,12 +1,16 @@
 // Taking parts away, and every mention of them.
 #include "editing/edits.h"
 #include "editing/edits/result.h"
+#include "editing/mounts/mount.h"
+#include "editing/parts/anchor_places.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/members.h"
 #include "editing/parts/outline_shape.h"
 #include "model/member.h"
+#include "model/side_geometry.h"
 
 #include <algorithm>
+#include <optional>
 #include <set>
 
 namespace toehold::editing {
@@ -77,7 +81,8 @@ void erase_shims(model::Layers& layers, const Parts& parts, Parts& erased) {
 }
 
 void erase_corners(BaseDetail& detail, const Parts& parts, Parts& erased) {
-    auto* polygon = std::get_if<model::PolygonOutline>(&on_deck(detail).plate.outline);
+    model::Plate* const plate = shaped_plate(detail);
+    auto* const polygon = plate == nullptr ? nullptr : std::get_if<model::PolygonOutline>(&plate->outline);
     if (polygon == nullptr) return;
     for (std::size_t number = polygon->corners.size(); number > 0; --number) {
         const PartId part = model::corner_part(number - 1);
@@ -88,24 +93,40 @@ void erase_corners(BaseDetail& detail, const Parts& parts, Parts& erased) {
     }
 }
 
-void erase_holes(BaseDetail& detail, const std::vector<std::string>& holes) {
-    if (holes.empty()) return;
-    std::erase_if(on_deck(detail).plate.holes, [&](const model::Hole& hole) {
-        return std::find(holes.begin(), holes.end(), hole.id) != holes.end();
-    });
-    forget_anchors(detail, holes);
-    own_plate(detail);
+void erase_ties(model::SideFastened& mount, const Parts& parts, Parts& erased) {
+    erase_named(mount.ties, PartKind::tie, parts, erased);
+}
+
+/// What only one kind of mount has.
+void erase_of_mount(BaseDetail& detail, const Parts& parts, Parts& erased) {
+    if (auto* const plate = std::get_if<model::PlateOnDeck>(&detail.mount)) erase_shims(plate->layers, parts, erased);
+    if (auto* const side = std::get_if<model::SideFastened>(&detail.mount)) erase_ties(*side, parts, erased);
+    erase_corners(detail, parts, erased);
+}
+
+/// The member the post is fastened to, where it is among the parts.
+std::optional<model::Member> held_member(const BaseDetail& detail, const Parts& parts) {
+    if (model::kind(detail.mount) != model::MountKind::side_fastened) return std::nullopt;
+    const std::optional<model::Member> member = model::side_member(detail);
+    return member && parts.contains(model::part_of(*member)) ? member : std::nullopt;
+}
+
+Phrase of_every_base(const BaseDetail& detail) {
+    return shaped_plate(detail) != nullptr ? phrase("Plate, post, weld, guard and push belong to every base.")
+                                           : phrase("Post, guard and push belong to every detail.");
 }
 
 Phrase refusal(const BaseDetail& detail, const Parts& parts) {
-    if (std::any_of(parts.begin(), parts.end(), [&](const model::PartId& part) {
-            return corner_index(on_deck(detail).plate.outline, part).has_value();
-        }))
+    if (std::any_of(parts.begin(), parts.end(),
+                    [&](const model::PartId& part) { return corner_of(detail, part).has_value(); }))
         return phrase("Only an outline of free corners, with more than three, can lose one.");
-    if (parts.contains({PartKind::decking}))
-        return phrase("What the plate stands on cannot be erased here; its fields say what it is.");
+    if (parts.contains({PartKind::decking})) {
+        return shaped_plate(detail) != nullptr
+                   ? phrase("What the plate stands on cannot be erased here; its fields say what it is.")
+                   : phrase("The decking cannot be erased here; its fields say what it is.");
+    }
     for (const PartKind whole : {PartKind::plate, PartKind::post, PartKind::weld, PartKind::guard, PartKind::push}) {
-        if (parts.contains({whole})) return phrase("Plate, post, weld, guard and push belong to every base.");
+        if (parts.contains({whole})) return of_every_base(detail);
     }
     return phrase("Nothing is selected that can be erased.");
 }
@@ -114,15 +135,19 @@ Phrase refusal(const BaseDetail& detail, const Parts& parts) {
 
 Edit erase(const BaseDetail& detail, const std::vector<model::PartId>& parts) {
     const Parts named(parts.begin(), parts.end());
+    if (const std::optional<model::Member> member = held_member(detail, named)) {
+        return refused(detail, phrase("The post is fastened to {}: fasten it to another member first.",
+                                      model::part_name(model::part_of(*member))));
+    }
     BaseDetail after = detail;
-    const std::vector<std::string> holes = holes_among(detail, parts);
+    const std::vector<std::string> anchors = anchors_among(detail, parts);
     Parts erased;
-    erase_holes(after, holes);
+    erase_anchors(after, anchors);
     erase_framing(after.framing, named, erased);
-    erase_shims(on_deck(after).layers, named, erased);
-    erase_corners(after, named, erased);
-    if (holes.empty() && erased.empty()) return refused(detail, refusal(detail, named));
-    return done(std::move(after), phrase("Erase {}", things(holes, {erased.begin(), erased.end()})), {});
+    erase_of_mount(after, named, erased);
+    follow_change(after, detail);
+    if (anchors.empty() && erased.empty()) return refused(detail, refusal(detail, named));
+    return done(std::move(after), phrase("Erase {}", things(detail, anchors, {erased.begin(), erased.end()})), {});
 }
 
 }  // namespace toehold::editing

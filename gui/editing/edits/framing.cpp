@@ -1,6 +1,7 @@
 // A block where one is wanted.
 #include "editing/edits.h"
 #include "editing/edits/result.h"
+#include "editing/mounts/mount.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
 #include "model/placement.h"
@@ -62,7 +63,9 @@ Bay bay_at(const model::Joists& joists, double across_in) {
 }  // namespace
 
 Edit add_block(const BaseDetail& detail, Position at) {
-    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in)) return refused(detail, phrase("That is not a place."));
+    if (!hand_tools(detail).framing)
+        return refused(detail, phrase("This drawing shows no framing from above: add blocks by their fields."));
+    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in)) return refused(detail, not_a_place());
     if (!detail.framing.joists || detail.framing.joists->members.empty())
         return refused(detail, phrase("A block spans between joists, and no joists are described."));
     if (detail.framing.blocks.size() >= model::most_members)

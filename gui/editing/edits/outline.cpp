@@ -1,6 +1,7 @@
 // The plate as a whole: its outline's corners, and another plate in its place.
 #include "editing/edits.h"
 #include "editing/edits/result.h"
+#include "editing/parts/anchor_places.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/outline_shape.h"
@@ -47,31 +48,38 @@ void fill_every_hole(BaseDetail& detail) {
     }
 }
 
+const Phrase no_outline = phrase("This post stands on no plate, so there is no outline to change.");
+
 }  // namespace
 
 Edit to_polygon(const BaseDetail& detail) {
-    if (std::holds_alternative<model::PolygonOutline>(on_deck(detail).plate.outline))
+    const model::Plate* const plate = shaped_plate(detail);
+    if (plate == nullptr) return refused(detail, no_outline);
+    if (std::holds_alternative<model::PolygonOutline>(plate->outline))
         return refused(detail, phrase("The outline's corners are free already."));
     BaseDetail after = detail;
-    on_deck(after).plate.outline = as_polygon(on_deck(detail).plate.outline);
+    shaped_plate(after)->outline = as_polygon(plate->outline);
     own_plate(after);
     return done(std::move(after), phrase("Free the outline's corners"), {model::PartId{model::PartKind::plate}});
 }
 
 Edit add_corner(const BaseDetail& detail, Position at) {
-    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in)) return refused(detail, phrase("That is not a place."));
+    const model::Plate* const plate = shaped_plate(detail);
+    if (plate == nullptr) return refused(detail, no_outline);
+    if (!std::isfinite(at.x_in) || !std::isfinite(at.y_in)) return refused(detail, not_a_place());
     BaseDetail after = detail;
-    model::PolygonOutline polygon = as_polygon(on_deck(detail).plate.outline);
+    model::PolygonOutline polygon = as_polygon(plate->outline);
     if (polygon.corners.size() >= most_corners)
         return refused(detail, phrase("The outline has as many corners as it may have."));
     const std::size_t side = polygon.corners.empty() ? 0 : nearest_side(polygon.corners, at) + 1;
     polygon.corners.insert(polygon.corners.begin() + static_cast<std::ptrdiff_t>(side), bounded(at));
-    on_deck(after).plate.outline = std::move(polygon);
+    shaped_plate(after)->outline = std::move(polygon);
     own_plate(after);
     return done(std::move(after), phrase("Add a corner"), {model::PartId{model::PartKind::plate}});
 }
 
 Edit use_plate(const BaseDetail& detail, const model::Plate& stock) {
+    if (shaped_plate(detail) == nullptr) return refused(detail, phrase("This post stands on no plate to replace."));
     if (on_deck(detail).plate == stock) return refused(detail, phrase("The base stands on this plate already."));
     BaseDetail after = detail;
     on_deck(after).plate = stock;

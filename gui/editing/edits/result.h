@@ -19,7 +19,11 @@ using format::phrase;
     return {detail, {}, {}, std::move(sentence)};
 }
 
-/// What a step is about: `hole A`, `3 holes`, `block B1`, `4 parts`.
-[[nodiscard]] Phrase things(const std::vector<std::string>& holes, const std::vector<model::PartId>& other_parts);
+/// The refusal of coordinates that are no numbers.
+[[nodiscard]] inline Phrase not_a_place() { return phrase("That is not a place."); }
+
+/// What a step is about: `hole A`, `3 holes`, `block B1`, `4 parts`; of a post's side `fastener A`, `3 fasteners`.
+[[nodiscard]] Phrase things(const model::BaseDetail& detail, const std::vector<std::string>& anchors,
+                            const std::vector<model::PartId>& other_parts);
 
 }  // namespace toehold::editing

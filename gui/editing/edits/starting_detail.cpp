@@ -1,5 +1,6 @@
 // Where a new detail begins: plain proportions around a plate, none of them anybody's decision yet.
 #include "editing/edits.h"
+#include "editing/edits/starting_wood.h"
 #include "editing/parts/holes.h"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ constexpr double joist_width_in = 1.5, joist_depth_in = 9.25, joist_at_in = 8.0;
 
 /// The row with the id, else the first that suits; an empty text where none does.
 template <class Row, class Suits>
-std::string id_or_first(const std::vector<Row>& rows, const std::string& id, Suits suits) {
+std::string id_or_suitable(const std::vector<Row>& rows, const std::string& id, Suits suits) {
     const Row* const wanted = catalog::find(rows, id);
     if (wanted != nullptr && suits(*wanted)) return id;
     const auto found = std::find_if(rows.begin(), rows.end(), suits);
@@ -38,12 +39,12 @@ catalog::MetalKind kind_of(const model::Plate& plate, const Catalog& catalog) {
 std::string tube_metal(const model::Plate& plate, const Catalog& catalog) {
     const catalog::MetalKind kind = kind_of(plate, catalog);
     const std::string wanted = kind == catalog::MetalKind::carbon_steel ? "steel-a500-b" : plate.metal;
-    return id_or_first(catalog.metals, wanted, [&](const catalog::Metal& metal) { return metal.kind == kind; });
+    return id_or_suitable(catalog.metals, wanted, [&](const catalog::Metal& metal) { return metal.kind == kind; });
 }
 
 std::string filler(const model::Plate& plate, const Catalog& catalog) {
     const catalog::MetalKind kind = kind_of(plate, catalog);
-    return id_or_first(catalog.fillers, "e70", [&](const catalog::Filler& row) { return row.kind == kind; });
+    return id_or_suitable(catalog.fillers, "e70", [&](const catalog::Filler& row) { return row.kind == kind; });
 }
 
 /// The thickest lag screw that leaves the hole its play and whose head does not go through; else the thickest that goes
@@ -114,28 +115,9 @@ double joist_offset(const model::Plate& plate) {
     return std::max(joist_at_in, std::ceil(widest_in + 2.0));
 }
 
-struct Wood {
-    std::string species, grade;
-};
-
-Wood wood_of(const Catalog& catalog) {
-    const auto in_both_sizes = [&](const catalog::LumberGrade& row) {
-        const auto listed = [&](double depth_in) {
-            return catalog::find_grade(catalog, row.species, row.id, {joist_width_in, depth_in}) != nullptr;
-        };
-        return listed(joist_depth_in) && listed(block_depth_in);
-    };
-    const auto wanted = std::find_if(catalog.grades.begin(), catalog.grades.end(), [&](const auto& row) {
-        return row.species == "southern-pine" && row.id == "no-2" && in_both_sizes(row);
-    });
-    if (wanted != catalog.grades.end()) return {wanted->species, wanted->id};
-    const auto first = std::find_if(catalog.grades.begin(), catalog.grades.end(), in_both_sizes);
-    return first == catalog.grades.end() ? Wood{} : Wood{first->species, first->id};
-}
-
 model::Framing framing(const model::Plate& plate, const Catalog& catalog) {
     const double offset_in = joist_offset(plate);
-    const Wood wood = wood_of(catalog);
+    const StartingWood wood = starting_wood(catalog, joist_width_in, {joist_depth_in, block_depth_in});
     model::Joists joists;
     joists.width_in = joist_width_in;
     joists.depth_in = joist_depth_in;
@@ -173,7 +155,7 @@ BaseDetail starting_detail(const model::Plate& stock, const Catalog& catalog) {
     on_deck(detail).weld = model::Weld{wall_in, filler(stock, catalog)};
     on_deck(detail).anchors = lag_screws(stock, catalog);
     model::Decking decking;
-    decking.material = id_or_first(catalog.decking, "wood-southern-pine", [](const catalog::DeckingMaterial& row) {
+    decking.material = id_or_suitable(catalog.decking, "wood-southern-pine", [](const catalog::DeckingMaterial& row) {
         return row.kind == catalog::DeckingKind::wood;
     });
     decking.thickness_in = decking_in;

@@ -90,7 +90,7 @@ model::Fastener start_fastener(const std::string& kind, const Size& size, const 
 
 const Named fastener_length{"length", phrase("Length"), phrase("Under the head, tip included.")};
 
-void kind_fields(Form& form, model::LagScrew& screw) {
+void kind_fields(Form& form, model::LagScrew& screw, bool /*level*/) {
     form.pick({"size", phrase("Size"), phrase("Of the lag screw.")}, screw.size,
               row_choices(form.catalog().lag_screws));
     form.length(fastener_length, screw.length_in);
@@ -99,7 +99,7 @@ void kind_fields(Form& form, model::LagScrew& screw) {
                            screw.thread_length_in, Kind::length);
 }
 
-void kind_fields(Form& form, model::WoodScrew& screw) {
+void kind_fields(Form& form, model::WoodScrew& screw, bool /*level*/) {
     form.pick({"size", phrase("Size"), phrase("Of the wood screw.")}, screw.size,
               row_choices(form.catalog().wood_screws));
     form.length(fastener_length, screw.length_in);
@@ -108,12 +108,14 @@ void kind_fields(Form& form, model::WoodScrew& screw) {
         screw.thread_length_in, Kind::length);
 }
 
-void backing_fields(Form& form, model::BackingPlate& plate) {
+void backing_fields(Form& form, model::BackingPlate& plate, bool level) {
     form.length({"backing-width", phrase("Backing plate width"), phrase("Along the rail.")}, plate.width_in);
-    form.length({"backing-depth", phrase("Backing plate depth"), phrase("Square to the rail.")}, plate.depth_in);
-    form.length({"backing-thickness", phrase("Backing plate thickness"), phrase("Of the plate below.")},
+    form.length({"backing-depth", phrase("Backing plate depth"),
+                 level ? phrase("Up the member's face.") : phrase("Square to the rail.")},
+                plate.depth_in);
+    form.length({"backing-thickness", phrase("Backing plate thickness"), phrase("Of the plate under the nut.")},
                 plate.thickness_in);
-    form.pick({"backing-metal", phrase("Backing plate metal"), phrase("Of the plate below.")}, plate.metal,
+    form.pick({"backing-metal", phrase("Backing plate metal"), phrase("Of the plate under the nut.")}, plate.metal,
               row_choices(form.catalog().metals));
 }
 
@@ -148,19 +150,32 @@ void lower_plate_fields(Form& form, model::LowerPlate& plate) {
               row_choices(form.catalog().metals));
 }
 
-void below_field(Form& form, model::ThroughBolt& bolt) {
+/// What may be under the nut; one plate below all bolts only of bolts that stand upright.
+std::vector<Choice> under_nut(bool level) {
+    std::vector<Choice> choices{{"none", phrase("Nothing: the wood itself")},
+                                {"washer-below", phrase("Washer")},
+                                {"backing-plate", phrase("Backing plate")}};
+    if (!level) choices.push_back({"lower-plate", phrase("One plate below all bolts")});
+    return choices;
+}
+
+Phrase under_nut_help(bool level) {
+    if (level) {
+        return phrase(
+            "What the nut bears on behind the member. A washer begins as the widest for the bolt, a backing "
+            "plate as 2 1/2 in square, 1/4 in thick.");
+    }
+    return phrase(
+        "What the nut bears on below. A washer begins as the widest for the bolt, a backing plate as "
+        "2 1/2 in square, 1/4 in thick, a lower plate as 8 x 2 1/2 x 1/4 in under the post.");
+}
+
+void below_field(Form& form, model::ThroughBolt& bolt, bool level) {
     const bool washer = std::holds_alternative<model::Washer>(bolt.below);
     const bool backing = std::holds_alternative<model::BackingPlate>(bolt.below);
     const bool lower = std::holds_alternative<model::LowerPlate>(bolt.below);
     const std::string now = washer ? "washer-below" : backing ? "backing-plate" : lower ? "lower-plate" : "none";
-    form.kind({"below", phrase("Under the nut"),
-               phrase("What the nut bears on below. A washer begins as the widest for the bolt, a backing plate as "
-                      "2 1/2 in square, 1/4 in thick, a lower plate as 8 x 2 1/2 x 1/4 in under the post.")},
-              now,
-              {{"none", phrase("Nothing: the wood itself")},
-               {"washer-below", phrase("Washer")},
-               {"backing-plate", phrase("Backing plate")},
-               {"lower-plate", phrase("One plate below all bolts")}},
+    form.kind({"below", phrase("Under the nut"), under_nut_help(level)}, now, under_nut(level),
               [&bolt, &catalog = form.catalog()](const std::string& chosen) {
                   bolt.below = std::monostate{};
                   if (chosen == "washer-below") {
@@ -174,7 +189,7 @@ void below_field(Form& form, model::ThroughBolt& bolt) {
               });
 }
 
-void kind_fields(Form& form, model::ThroughBolt& bolt) {
+void kind_fields(Form& form, model::ThroughBolt& bolt, bool level) {
     form.pick({"size", phrase("Size"), phrase("Of the bolt, which is as long as it must be.")}, bolt.size,
               row_choices(form.catalog().bolts));
     form.pick({"grade", phrase("Grade"), phrase("Of the bolt's steel.")}, bolt.grade,
@@ -187,16 +202,16 @@ void kind_fields(Form& form, model::ThroughBolt& bolt) {
     form.optional_word({"threads", phrase("Threads"),
                         phrase("Whether they lie at the shear plane, where no length says it. Empty: they do.")},
                        bolt.threads, threads_words);
-    below_field(form, bolt);
+    below_field(form, bolt, level);
     if (auto* const washer = std::get_if<model::Washer>(&bolt.below)) {
         form.pick({"washer-below", phrase("Washer below"), phrase("Between the wood and the nut.")}, washer->size,
                   row_choices(form.catalog().washers));
     }
-    if (auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) backing_fields(form, *plate);
+    if (auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) backing_fields(form, *plate, level);
     if (auto* const plate = std::get_if<model::LowerPlate>(&bolt.below)) lower_plate_fields(form, *plate);
 }
 
-void kind_fields(Form& form, model::ReportedFastener& fastener) {
+void kind_fields(Form& form, model::ReportedFastener& fastener, bool /*level*/) {
     form.required_text({"name", phrase("Name"), phrase("Your own name for the fastener.")}, fastener.name);
     form.text(
         {"report", phrase("Report"), phrase("Report, edition and table the values are from. Empty: not specified.")},
@@ -226,7 +241,7 @@ void kind_fields(Form& form, model::ReportedFastener& fastener) {
 
 }  // namespace
 
-void fastener_fields(Form& form, model::AnchorGroup& group) {
+void fastener_fields(Form& form, model::AnchorGroup& group, bool level) {
     form.kind({"fastener", phrase("Fastener"),
                phrase("Another kind begins with the size nearest and the length as it was, 6 in after a bolt; a "
                       "bolt with a washer below; a reported fastener without any allowable value.")},
@@ -234,7 +249,7 @@ void fastener_fields(Form& form, model::AnchorGroup& group) {
               [&group, &catalog = form.catalog()](const std::string& chosen) {
                   group.fastener = start_fastener(chosen, size_of(group.fastener, catalog), catalog);
               });
-    std::visit([&](auto& fastener) { kind_fields(form, fastener); }, group.fastener);
+    std::visit([&](auto& fastener) { kind_fields(form, fastener, level); }, group.fastener);
 }
 
 }  // namespace toehold::editing

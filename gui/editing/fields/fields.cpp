@@ -41,6 +41,7 @@ FieldEdit set_field(const model::BaseDetail& detail, const catalog::Catalog& cat
         if (entry.field.path != path) continue;
         const Outcome outcome = entry.set(text);
         if (!outcome.refusal.empty()) return {std::nullopt, {}, outcome.refusal};
+        follow_change(changed, detail);
         drop_changed_references(changed, detail);
         const Phrase step = outcome.step.empty() ? step_for(entry.field) : outcome.step;
         return {std::move(changed), step, {}};

@@ -4,6 +4,8 @@
 #include "editing/fields/form.h"
 #include "model/base_detail.h"
 
+#include <string>
+
 namespace toehold::editing {
 
 void detail_fields(Form& form, model::BaseDetail& detail);
@@ -17,9 +19,19 @@ void outline_fields(Form& form, model::Outline& outline);
 void hole_count(Form& form, model::BaseDetail& detail);
 void hole_fields(Form& form, model::BaseDetail& detail);
 void anchor_fields(Form& form, model::BaseDetail& detail);
-/// Of one group: what its fastener is and measures. Places stand below `path`.
-void fastener_fields(Form& form, model::AnchorGroup& group);
+/// Of one group: what its fastener is and measures; `level` of one driven from the side.
+void fastener_fields(Form& form, model::AnchorGroup& group, bool level);
+/// Of a group on a post's side: the member behind that its fasteners reach, and a plate under each head.
+void into_field(Form& form, const model::BaseDetail& detail, model::AnchorGroup& group);
+void head_plate_fields(Form& form, model::AnchorGroup& group);
 void layer_fields(Form& form, model::Layers& layers);
+/// Of the boards themselves and what holds them.
+void decking_fields(Form& form, model::Decking& decking, const std::string& path);
+// A post on a member's side: the joint, its fasteners' places, its ties, and the pieces of it.
+void side_fields(Form& form, model::BaseDetail& detail);
+void place_fields(Form& form, model::BaseDetail& detail);
+void tie_fields(Form& form, model::BaseDetail& detail);
+void side_piece_fields(Form& form, model::BaseDetail& detail);
 void framing_fields(Form& form, model::Framing& framing);
 /// Wood of the detail's own, which members and a wood post may be of.
 void material_fields(Form& form, model::BaseDetail& detail);

@@ -16,8 +16,8 @@ constexpr double start_board_in = 5.5;
 
 std::string shim_material(const catalog::Catalog& catalog) { return id_or_first(catalog.decking, "shim-hardwood"); }
 
-void fastening_fields(Form& form, model::DeckingFastening& fastening) {
-    form.at({"layers/decking/fasteners", {model::PartKind::decking}, phrase("Decking fasteners")});
+void fastening_fields(Form& form, model::DeckingFastening& fastening, const std::string& path) {
+    form.at({path + "/fasteners", {model::PartKind::decking}, phrase("Decking fasteners")});
     form.length({"diameter", phrase("Diameter"), phrase("Of one screw or nail.")}, fastening.diameter_in);
     form.length({"length", phrase("Length"), phrase("Of one screw or nail.")}, fastening.length_in);
     form.count({"per-crossing", phrase("At each crossing"), phrase("Where one board crosses one joist.")},
@@ -28,33 +28,6 @@ void fastening_fields(Form& form, model::DeckingFastening& fastening) {
                fastening.lateral_lb, Kind::force);
     form.text({"report", phrase("Report"), phrase("Where that force comes from. Empty: not specified.")},
               fastening.report);
-}
-
-void decking_fields(Form& form, model::Decking& decking) {
-    form.at({"layers/decking", {model::PartKind::decking}, phrase("Decking")});
-    form.pick({"material", phrase("Material"), phrase("What the boards are of.")}, decking.material,
-              row_choices(form.catalog().decking));
-    board_size_field(form, decking);
-    form.length({"thickness", phrase("Thickness"), phrase("Actual, of the boards.")}, decking.thickness_in);
-    form.text({"evidence", phrase("Evidence"),
-               phrase("Standard or instructions the boards are installed to. Empty: not specified.")},
-              decking.evidence);
-    form.given(
-        {"bearing", phrase("Allowable bearing"),
-         phrase("ASD, of a plate on the boards, from their evaluation report. Empty: the standard's for wood, none "
-                "for other boards.")},
-        decking.bearing_psi, Kind::stress);
-    form.given(
-        {"modulus", phrase("Modulus through the thickness"), phrase("From the manufacturer. Empty: the catalog's.")},
-        decking.modulus_psi, Kind::stress);
-    form.text({"report", phrase("Report"), phrase("Where bearing and modulus come from. Empty: not specified.")},
-              decking.report);
-    form.presence({"fastened", phrase("Fastened to the joists"),
-                   phrase("Whether what holds the boards is described; begins as two No. 8 screws, 2 1/2 in, in "
-                          "5 1/2 in boards. No: the boards count as lying loose.")},
-                  decking.fastening,
-                  model::DeckingFastening{start_screw_diameter_in, start_screw_length_in, 2, start_board_in, 0.0, {}});
-    if (decking.fastening) fastening_fields(form, *decking.fastening);
 }
 
 const std::vector<Choice>& packing_shapes() {
@@ -108,6 +81,33 @@ void one_shim(Form& form, model::Shim& shim, std::size_t number) {
 
 }  // namespace
 
+void decking_fields(Form& form, model::Decking& decking, const std::string& path) {
+    form.at({path, {model::PartKind::decking}, phrase("Decking")});
+    form.pick({"material", phrase("Material"), phrase("What the boards are of.")}, decking.material,
+              row_choices(form.catalog().decking));
+    board_size_field(form, decking);
+    form.length({"thickness", phrase("Thickness"), phrase("Actual, of the boards.")}, decking.thickness_in);
+    form.text({"evidence", phrase("Evidence"),
+               phrase("Standard or instructions the boards are installed to. Empty: not specified.")},
+              decking.evidence);
+    form.given(
+        {"bearing", phrase("Allowable bearing"),
+         phrase("ASD, of a plate on the boards, from their evaluation report. Empty: the standard's for wood, none "
+                "for other boards.")},
+        decking.bearing_psi, Kind::stress);
+    form.given(
+        {"modulus", phrase("Modulus through the thickness"), phrase("From the manufacturer. Empty: the catalog's.")},
+        decking.modulus_psi, Kind::stress);
+    form.text({"report", phrase("Report"), phrase("Where bearing and modulus come from. Empty: not specified.")},
+              decking.report);
+    form.presence({"fastened", phrase("Fastened to the joists"),
+                   phrase("Whether what holds the boards is described; begins as two No. 8 screws, 2 1/2 in, in "
+                          "5 1/2 in boards. No: the boards count as lying loose.")},
+                  decking.fastening,
+                  model::DeckingFastening{start_screw_diameter_in, start_screw_length_in, 2, start_board_in, 0.0, {}});
+    if (decking.fastening) fastening_fields(form, *decking.fastening, path);
+}
+
 void layer_fields(Form& form, model::Layers& layers) {
     form.at({"layers", {model::PartKind::decking}, phrase("Layers")});
     form.presence({"decking-given", phrase("Decking under the plate"),
@@ -136,7 +136,7 @@ void layer_fields(Form& form, model::Layers& layers) {
             return Phrase{};
         },
         [&layers] { layers.shims.pop_back(); });
-    if (layers.decking) decking_fields(form, *layers.decking);
+    if (layers.decking) decking_fields(form, *layers.decking, "layers/decking");
     if (layers.packing) packing_fields(form, *layers.packing);
     for (std::size_t index = 0; index < layers.shims.size(); ++index) one_shim(form, layers.shims[index], index + 1);
 }

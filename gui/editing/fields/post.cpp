@@ -1,4 +1,4 @@
-// The guard and its post, with the weld at its foot.
+// The post: its section and, on a plate, what it stands in or on.
 #include "editing/fields/choices.h"
 #include "editing/fields/groups.h"
 #include "editing/fields/pieces.h"
@@ -6,15 +6,9 @@
 
 #include <algorithm>
 #include <array>
-#include <type_traits>
 
 namespace toehold::editing {
 namespace {
-
-const std::array<Word<model::Occupancy>, 3> occupancies{
-    {{model::Occupancy::one_and_two_family, "one-and-two-family", phrase("One- or two-family dwelling")},
-     {model::Occupancy::limited, "limited", phrase("Group I-3, F, H or S, not open to the public, under 50 people")},
-     {model::Occupancy::other, "other", phrase("Any other")}}};
 
 enum class Shape { square_tube, rectangular_tube, round_tube, wood, bar, round_bar, twin_bars };
 const std::array<Word<Shape>, 7> shapes{{{Shape::square_tube, "square-tube", phrase("Square tube")},
@@ -32,6 +26,11 @@ const Choice closed_shoe{"closed", phrase("Closed on all four sides")};
 const std::array<Word<model::ShoeAttachment>, 2> attachments{
     {{model::ShoeAttachment::welded, "welded", phrase("Welded to the plate")},
      {model::ShoeAttachment::bolted, "bolted", phrase("Bolted to the plate")}}};
+
+/// What a post is that is fastened by its side: two bars are not, and wood has no shoe.
+bool by_its_side(const model::BaseDetail& detail) {
+    return model::kind(detail.mount) == model::MountKind::side_fastened;
+}
 
 Shape shape_of(const model::Post& post) {
     if (const auto* const tube = std::get_if<model::RectangularTube>(&post)) {
@@ -105,13 +104,17 @@ void both_widths(Form& form, model::RectangularTube& tube) {
     form.after(before, [&tube] { tube.depth_in = tube.width_in; });
 }
 
+/// `start`: of the stub, where the tube stands on a plate.
 template <class Tube>
-void tube_parts(Form& form, Tube& tube, const model::Stub& start) {
+void tube_parts(Form& form, Tube& tube, const std::optional<model::Stub>& start) {
     form.presence(
         {"certified", phrase("Strengths by certificate"), phrase("For metals whose standard guarantees none.")},
         tube.certificate, model::Certificate{32000.0, 48000.0, "certificate not yet named"});
-    form.presence({"on-stub", phrase("On a stub"), phrase("Whether the post slides over a stub welded to the plate.")},
-                  tube.stub, start);
+    if (start) {
+        form.presence(
+            {"on-stub", phrase("On a stub"), phrase("Whether the post slides over a stub welded to the plate.")},
+            tube.stub, *start);
+    }
     if (!tube.certificate) return;
     form.at({"post/certificate", {model::PartKind::post}, phrase("Certificate")});
     form.quantity({"yield", phrase("Yield strength"), phrase("Of the metal delivered.")}, tube.certificate->yield_psi,
@@ -149,7 +152,19 @@ model::Stub start_stub(double inside_width_in, double inside_depth_in, const cat
         model::StubFixing::set_screws};
 }
 
-void shape_fields(Form& form, model::RectangularTube& tube) {
+/// What a post's fields depend on beside the post.
+struct PostPlace {
+    bool on_plate = true;  ///< and so may have a shoe or a stub
+    const std::vector<model::OwnWood>& materials;
+};
+
+std::optional<model::Stub> stub_on(const PostPlace& place, double inside_width_in, double inside_depth_in,
+                                   const catalog::Catalog& catalog) {
+    if (!place.on_plate) return std::nullopt;
+    return start_stub(inside_width_in, inside_depth_in, catalog);
+}
+
+void shape_fields(Form& form, model::RectangularTube& tube, const PostPlace& place) {
     if (tube.width_in == tube.depth_in) {
         both_widths(form, tube);
     } else {
@@ -159,20 +174,20 @@ void shape_fields(Form& form, model::RectangularTube& tube) {
     form.length(wall, tube.wall_in);
     form.pick(metal, tube.metal, row_choices(form.catalog().metals));
     tube_parts(form, tube,
-               start_stub(tube.width_in - 2.0 * tube.wall_in, tube.depth_in - 2.0 * tube.wall_in, form.catalog()));
+               stub_on(place, tube.width_in - 2.0 * tube.wall_in, tube.depth_in - 2.0 * tube.wall_in, form.catalog()));
     if (tube.stub) stub_fields(form, *tube.stub, false);
 }
 
-void shape_fields(Form& form, model::RoundTube& tube) {
+void shape_fields(Form& form, model::RoundTube& tube, const PostPlace& place) {
     form.length({"diameter", phrase("Diameter"), phrase("Outside.")}, tube.diameter_in);
     form.length(wall, tube.wall_in);
     form.pick(metal, tube.metal, row_choices(form.catalog().metals));
     const double inside_in = tube.diameter_in - 2.0 * tube.wall_in;
-    tube_parts(form, tube, start_stub(inside_in, inside_in, form.catalog()));
+    tube_parts(form, tube, stub_on(place, inside_in, inside_in, form.catalog()));
     if (tube.stub) stub_fields(form, *tube.stub, true);
 }
 
-void shape_fields(Form& form, model::SolidBar& bar) {
+void shape_fields(Form& form, model::SolidBar& bar, const PostPlace& /*place*/) {
     if (bar.round) {
         const std::size_t before = form.entries().size();
         form.length({"diameter", phrase("Diameter"), phrase("Of the bar.")}, bar.width_in);
@@ -184,7 +199,7 @@ void shape_fields(Form& form, model::SolidBar& bar) {
     form.pick(metal, bar.metal, row_choices(form.catalog().metals));
 }
 
-void shape_fields(Form& form, model::TwinBars& bars) {
+void shape_fields(Form& form, model::TwinBars& bars, const PostPlace& /*place*/) {
     form.length({"width", phrase("Width"), phrase("Of one bar, along the rail.")}, bars.width_in);
     form.length({"depth", phrase("Depth"), phrase("Of one bar, square to the rail.")}, bars.depth_in);
     form.length({"gap", phrase("Gap"), phrase("Clear, between the two bars.")}, bars.gap_in);
@@ -218,11 +233,12 @@ void shoe_fields(Form& form, model::Shoe& shoe) {
                        });
 }
 
-void shape_fields(Form& form, model::WoodPost& post, const std::vector<model::OwnWood>& materials) {
+void shape_fields(Form& form, model::WoodPost& post, const PostPlace& place) {
     post_size_field(form, post);
     form.length({"width", phrase("Width"), phrase("Actual, along the rail.")}, post.width_in);
     form.length({"depth", phrase("Depth"), phrase("Actual, square to the rail.")}, post.depth_in);
-    wood_fields(form, post.species, post.grade, materials);
+    wood_fields(form, post.species, post.grade, place.materials);
+    if (!place.on_plate) return;
     form.yes_no({"notched", phrase("Notched"), phrase("Whether the post is cut away at the connection.")},
                 post.notched);
     shoe_fields(form, post.shoe);
@@ -230,53 +246,29 @@ void shape_fields(Form& form, model::WoodPost& post, const std::vector<model::Ow
 
 }  // namespace
 
-void guard_fields(Form& form, model::BaseDetail& detail) {
-    model::Guard& guard = detail.guard;
-    form.at({"guard", {model::PartKind::guard}, phrase("Guard")});
-    form.length({"height", phrase("Height"), phrase("Top of the guard above the walking surface.")}, guard.height_in);
-    form.zero_if_empty({"plate-below-surface", phrase("Plate below the surface"),
-                        phrase("Underside of the plate below the walking surface. Empty: 0, the plate stands on "
-                               "the decking.")},
-                       on_deck(detail).plate_below_surface_in, units::Kind::length, Range::not_negative);
-    form.word({"occupancy", phrase("Occupancy"),
-               phrase("Decides which pushes the code asks for. Where it is not known, any other is the safer.")},
-              guard.occupancy, occupancies);
-    form.optional_quantity(
-        {"tributary-length", phrase("Tributary length"),
-         phrase("Length of top rail this post takes: the spacing of the posts. The code's load along "
-                "the rail needs it.")},
-        guard.tributary_length_in, units::Kind::length);
-    form.optional_yes_no({"handrail", phrase("Top is a handrail"),
-                          phrase("Whether the top of the guard serves as a handrail. Empty: it does.")},
-                         guard.handrail);
-}
-
 void post_fields(Form& form, model::BaseDetail& detail) {
+    const bool by_side = by_its_side(detail);
     form.at({"post", {model::PartKind::post}, phrase("Post")});
-    static const Named name{"shape", phrase("Shape"),
-                            phrase("A tube made rectangular begins half as deep again as it is wide; a round one "
-                                   "as wide as before; a wood post as 3 1/2 in square in a 4 in shoe.")};
+    const Named name{"shape", phrase("Shape"),
+                     by_side ? phrase("A tube made rectangular begins half as deep again as it is wide; a round one as "
+                                      "wide as before; a wood post as 3 1/2 in square.")
+                             : phrase("A tube made rectangular begins half as deep again as it is wide; a round one "
+                                      "as wide as before; a wood post as 3 1/2 in square in a 4 in shoe.")};
     const Shape shape = shape_of(detail.post);
     std::string now;
     std::vector<Choice> choices;
     for (const Word<Shape>& word : shapes) {
         if (word.value == shape) now = word.word;
-        choices.push_back({word.word, word.label});
+        if (by_side && word.value == Shape::twin_bars) continue;
+        choices.push_back({word.word, by_side && word.value == Shape::wood ? phrase("Wood post") : word.label});
     }
     form.kind(name, now, choices, [&detail, &catalog = form.catalog()](const std::string& chosen) {
         for (const Word<Shape>& word : shapes) {
             if (word.word == chosen) detail.post = in_shape(model::Post(detail.post), word.value, catalog);
         }
     });
-    std::visit(
-        [&](auto& post) {
-            if constexpr (std::is_same_v<std::remove_cvref_t<decltype(post)>, model::WoodPost>) {
-                shape_fields(form, post, detail.framing.materials);
-            } else {
-                shape_fields(form, post);
-            }
-        },
-        detail.post);
+    const PostPlace place{!by_side, detail.framing.materials};
+    std::visit([&](auto& post) { shape_fields(form, post, place); }, detail.post);
 }
 
 }  // namespace toehold::editing

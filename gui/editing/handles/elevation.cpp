@@ -39,12 +39,13 @@ void resize(model::RoundTube& tube, PlanAxis /*round*/, double size_in) {
     tube.diameter_in = at_least(size_in, 2.0 * tube.wall_in + least_open_in);
 }
 
-/// The shoe keeps its fit.
+/// A shoe keeps its fit.
 void resize(model::WoodPost& post, PlanAxis axis, double size_in) {
     double& wood_in = axis == PlanAxis::x ? post.width_in : post.depth_in;
     double& shoe_in = axis == PlanAxis::x ? post.shoe.width_in : post.shoe.depth_in;
     const double before_in = wood_in;
     wood_in = at_least(size_in, 0.5);
+    if (!model::is_described(post.shoe)) return;
     shoe_in = at_least(shoe_in + wood_in - before_in, 2.0 * post.shoe.wall_in + least_open_in);
 }
 

@@ -1,53 +1,22 @@
 #include "editing/handles.h"
 
 #include "editing/handles/sheet_handles.h"
+#include "editing/mounts/mount.h"
 #include "editing/parts/measures.h"
 
-#include <utility>
-
 namespace toehold::editing {
-namespace {
 
-Moved drag_in_plan(const Grip& grip) {
-    switch (grip.handle.id.kind) {
-        case HandleKind::hole:
-            return drag_hole(grip);
-        case HandleKind::slot_end:
-            return drag_slot_end(grip);
-        case HandleKind::corner:
-            return drag_corner(grip);
-        case HandleKind::side:
-            return drag_side(grip);
-        case HandleKind::radius:
-            return drag_radius(grip);
-        case HandleKind::block:
-            return drag_block(grip);
-        case HandleKind::block_end:
-            return drag_block_end(grip);
-        case HandleKind::joist:
-            return drag_joist(grip);
-        case HandleKind::post_width:
-            return drag_post_width(grip, Sheet::plan);
-        default:
-            return unmoved(grip);
-    }
+std::vector<Handle> handles(const model::BaseDetail& detail, const SheetPlace& place) {
+    return mount_handles(detail, place);
 }
 
-Moved drag_in_section(const Grip& grip, const drawing::SectionPlane& plane) {
-    switch (grip.handle.id.kind) {
-        case HandleKind::block_width:
-            return drag_block_width(grip, plane);
-        case HandleKind::block_depth:
-            return drag_block_depth(grip);
-        case HandleKind::plate_thickness:
-            return drag_plate_thickness(grip);
-        case HandleKind::decking_thickness:
-            return drag_decking_thickness(grip);
-        case HandleKind::anchor_tip:
-            return drag_anchor_tip(grip);
-        default:
-            return unmoved(grip);
-    }
+Moved drag(const model::BaseDetail& detail, const SheetPlace& place, const Handle& handle, drawing::Point to,
+           const SnapRules& rules) {
+    const Grip grip{detail, handle, {bounded(to.x), bounded(to.y)}, rules};
+    if (!is_finite(to)) return unmoved(grip);
+    Moved moved = mount_drag(grip, place);
+    follow_change(moved.detail, detail);
+    return moved;
 }
 
 Moved drag_in_elevation(const Grip& grip) {
@@ -59,37 +28,6 @@ Moved drag_in_elevation(const Grip& grip) {
         default:
             return unmoved(grip);
     }
-}
-
-}  // namespace
-
-std::vector<Handle> handles(const model::BaseDetail& detail, const SheetPlace& place) {
-    switch (place.sheet) {
-        case Sheet::section:
-            return section_handles(detail, place.plane);
-        case Sheet::elevation:
-            return elevation_handles(detail);
-        case Sheet::plan:
-            break;
-    }
-    std::vector<Handle> all = plate_handles(detail);
-    for (Handle& handle : framing_handles(detail)) all.push_back(std::move(handle));
-    return all;
-}
-
-Moved drag(const model::BaseDetail& detail, const SheetPlace& place, const Handle& handle, drawing::Point to,
-           const SnapRules& rules) {
-    const Grip grip{detail, handle, {bounded(to.x), bounded(to.y)}, rules};
-    if (!is_finite(to)) return unmoved(grip);
-    switch (place.sheet) {
-        case Sheet::section:
-            return drag_in_section(grip, place.plane);
-        case Sheet::elevation:
-            return drag_in_elevation(grip);
-        case Sheet::plan:
-            break;
-    }
-    return drag_in_plan(grip);
 }
 
 Moved unmoved(const Grip& grip) { return {grip.detail, {}, grip.handle.at, {}}; }

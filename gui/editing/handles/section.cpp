@@ -1,5 +1,6 @@
 // Section: where what the plane cuts is taken hold of. Across is the plane's own horizontal.
 #include "editing/handles/sheet_handles.h"
+#include "editing/parts/fastener_length.h"
 #include "editing/parts/holes.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/members.h"
@@ -7,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace toehold::editing {
 namespace {
@@ -60,16 +62,6 @@ void add_block(std::vector<Handle>& handles, const model::Block& block, const Se
     handles.push_back({{HandleKind::block_width, part, 1}, {cut->high_in, middle_in}, level});
 }
 
-/// Length under the head; absent for a bolt, which is as long as it must be.
-std::optional<double> length_in(const model::Fastener& fastener) {
-    return std::visit(
-        [](const auto& one) -> std::optional<double> {
-            if constexpr (requires { one.length_in; }) return one.length_in;
-            return std::nullopt;
-        },
-        fastener);
-}
-
 void add_tip(std::vector<Handle>& handles, const model::BaseDetail& detail, const model::Hole& hole,
              const SectionPlane& plane) {
     if (std::abs(across_part(plane.along, hole.center) - plane.at_in) > same_row_in) return;
@@ -83,6 +75,12 @@ void add_tip(std::vector<Handle>& handles, const model::BaseDetail& detail, cons
 
 }  // namespace
 
+std::vector<Handle> cut_block_handles(const model::Framing& framing, const SectionPlane& plane, double top_in) {
+    std::vector<Handle> handles;
+    for (const model::Block& block : framing.blocks) add_block(handles, block, plane, top_in);
+    return handles;
+}
+
 std::vector<Handle> section_handles(const model::BaseDetail& detail, const SectionPlane& plane) {
     std::vector<Handle> handles;
     const Span plate = plate_cut(on_deck(detail).plate, plane);
@@ -95,7 +93,7 @@ std::vector<Handle> section_handles(const model::BaseDetail& detail, const Secti
                            upright});
     }
     const double top_in = -model::thickness_in(on_deck(detail).layers);
-    for (const model::Block& block : detail.framing.blocks) add_block(handles, block, plane, top_in);
+    for (Handle& handle : cut_block_handles(detail.framing, plane, top_in)) handles.push_back(std::move(handle));
     for (const model::Hole& hole : on_deck(detail).plate.holes) add_tip(handles, detail, hole, plane);
     return handles;
 }

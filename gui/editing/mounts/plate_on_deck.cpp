@@ -26,6 +26,8 @@ void fields(Form& form, model::BaseDetail& detail) {
     layer_fields(form, on_deck(detail).layers);
 }
 
+void follow(model::BaseDetail& /*detail*/, const model::BaseDetail& /*before*/) {}
+
 void drop_stale(model::BaseDetail& detail, const std::filesystem::path& file) {
     model::PlateOnDeck& mount = on_deck(detail);
     if (!mount.plate_reference) return;
@@ -49,6 +51,10 @@ void give(model::BaseDetail& detail, const References& references) {
     const std::string digest = xml::plate_sha256(on_deck(detail).plate);
     on_deck(detail).plate_reference = model::PlateReference{word(references, file_name), word(references, id_name),
                                                             word(references, sha256_name), digest};
+}
+
+Snapped snap(drawing::Point to, const model::BaseDetail& detail, const SnapRules& rules) {
+    return editing::snap(to, on_deck(detail).plate, {}, rules);
 }
 
 }  // namespace toehold::editing::plate_on_deck

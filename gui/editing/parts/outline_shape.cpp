@@ -1,5 +1,6 @@
 #include "editing/parts/outline_shape.h"
 
+#include "editing/parts/anchor_places.h"
 #include "editing/parts/measures.h"
 
 #include <algorithm>
@@ -88,6 +89,11 @@ std::optional<std::size_t> corner_index(const model::Outline& outline, const mod
         if (part == model::corner_part(index)) return index;
     }
     return std::nullopt;
+}
+
+std::optional<std::size_t> corner_of(const model::BaseDetail& detail, const model::PartId& part) {
+    const model::Plate* const plate = shaped_plate(detail);
+    return plate == nullptr ? std::nullopt : corner_index(plate->outline, part);
 }
 
 model::Outline with_corner_at(const model::Outline& outline, std::size_t corner, Position to) {

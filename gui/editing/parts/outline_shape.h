@@ -3,6 +3,7 @@
 // Corner 1 of a rectangle is its lower left (heel, -x), the others follow counter-clockwise; a polygon's are the
 // file's. Side n runs from corner n to the next.
 #include "drawing/scene/scene.h"
+#include "model/base_detail.h"
 #include "model/part.h"
 #include "model/plate.h"
 
@@ -21,6 +22,9 @@ struct Extent {
 [[nodiscard]] std::vector<model::Position> corners(const model::Outline& outline);
 /// The index of a part that is a corner (`model::corner_part`). Absent for another, or where the outline has none such.
 [[nodiscard]] std::optional<std::size_t> corner_index(const model::Outline& outline, const model::PartId& part);
+
+/// The same of the detail's plate; absent without one.
+[[nodiscard]] std::optional<std::size_t> corner_of(const model::BaseDetail& detail, const model::PartId& part);
 
 /// A rectangle stays one, with the opposite corner where it was; what would have no area stops short of it.
 [[nodiscard]] model::Outline with_corner_at(const model::Outline& outline, std::size_t corner, model::Position to);

@@ -1,6 +1,8 @@
 #include "editing/picked.h"
 
+#include "editing/parts/anchor_places.h"
 #include "editing/parts/holes.h"
+#include "editing/parts/side_fasteners.h"
 #include "model/placement.h"
 
 #include <algorithm>
@@ -13,10 +15,10 @@ std::vector<model::PartId> anchors_within(const model::BaseDetail& detail, drawi
     const auto [left, right] = std::minmax(one.x, other.x);
     const auto [low, high] = std::minmax(one.y, other.y);
     std::vector<model::PartId> parts;
-    for (const model::Hole& hole : on_deck(detail).plate.holes) {
-        const model::Position& at = hole.center;
+    for (const AnchorPlace& place : places_of_anchors(detail)) {
+        const model::Position& at = place.at;
         if (at.x_in >= left && at.x_in <= right && at.y_in >= low && at.y_in <= high)
-            parts.push_back(model::anchor_part(hole.id));
+            parts.push_back(model::anchor_part(place.id));
     }
     return parts;
 }
@@ -32,13 +34,16 @@ std::optional<model::Hole> hole_at(const model::BaseDetail& detail, const model:
 }
 
 std::optional<double> edge_distance_in(const model::BaseDetail& detail, const model::PartId& part) {
-    const model::Hole* const hole = hole_of(detail, part);
-    if (hole == nullptr) return std::nullopt;
-    return model::edge_distance_in(on_deck(detail).plate.outline, hole->center);
+    const std::optional<model::Position> at =
+        part.kind == model::PartKind::anchor ? anchor_place(detail, part.id) : std::nullopt;
+    if (!at) return std::nullopt;
+    const model::Plate* const plate = shaped_plate(detail);
+    return plate != nullptr ? model::edge_distance_in(plate->outline, *at) : edge_distance_on_face(detail, *at);
 }
 
 bool corners_can_be_freed(const model::BaseDetail& detail) {
-    return !std::holds_alternative<model::PolygonOutline>(on_deck(detail).plate.outline);
+    const model::Plate* const plate = shaped_plate(detail);
+    return plate != nullptr && !std::holds_alternative<model::PolygonOutline>(plate->outline);
 }
 
 }  // namespace toehold::editing

@@ -1,5 +1,6 @@
 #include "editing/reach/reach.h"
 
+#include "editing/parts/anchor_places.h"
 #include "model/base_detail.h"
 
 #include <variant>
@@ -16,9 +17,13 @@ std::optional<study::EdgeSide> side_facing(const drawing::Point& outward) {
     return std::nullopt;
 }
 
+const model::RectangleOutline* rectangle_of(const model::BaseDetail& detail) {
+    const model::Plate* const plate = shaped_plate(detail);
+    return plate == nullptr ? nullptr : std::get_if<model::RectangleOutline>(&plate->outline);
+}
+
 std::optional<Dragged> side(const model::BaseDetail& detail, const Handle& handle) {
-    const bool rectangle = std::holds_alternative<model::RectangleOutline>(on_deck(detail).plate.outline);
-    if (!rectangle || !handle.along) return std::nullopt;
+    if (rectangle_of(detail) == nullptr || !handle.along) return std::nullopt;
     const std::optional<study::EdgeSide> facing = side_facing(*handle.along);
     if (!facing) return std::nullopt;
     return Dragged{Dragged::Kind::edge, {}, *facing};
@@ -27,17 +32,19 @@ std::optional<Dragged> side(const model::BaseDetail& detail, const Handle& handl
 std::optional<Dragged> length(const model::BaseDetail& detail, const std::string& hole) {
     const model::AnchorGroup* const group = model::anchor_group(detail, hole);
     if (group == nullptr) return std::nullopt;
-    const auto number = static_cast<std::size_t>(group - on_deck(detail).anchors.data());
+    const auto number = static_cast<std::size_t>(group - model::anchor_groups(detail).data());
     return Dragged{Dragged::Kind::length, hole, study::EdgeSide::right, number};
 }
 
 }  // namespace
 
 std::optional<Dragged> dragged_by(const model::BaseDetail& detail, const Handle& handle) {
+    // Regions are drawn and searched on plates and in plan alone.
+    if (shaped_plate(detail) == nullptr) return std::nullopt;
     switch (handle.id.kind) {
         case HandleKind::hole:
         case HandleKind::block:
-            return dragged_whole(handle.id.part);
+            return dragged_whole(detail, handle.id.part);
         case HandleKind::side:
             return side(detail, handle);
         case HandleKind::anchor_tip:
@@ -47,7 +54,8 @@ std::optional<Dragged> dragged_by(const model::BaseDetail& detail, const Handle&
     }
 }
 
-std::optional<Dragged> dragged_whole(const model::PartId& part) {
+std::optional<Dragged> dragged_whole(const model::BaseDetail& detail, const model::PartId& part) {
+    if (shaped_plate(detail) == nullptr) return std::nullopt;
     if (part.kind == model::PartKind::anchor) return Dragged{Dragged::Kind::anchor, part.id};
     if (part.kind == model::PartKind::block) return Dragged{Dragged::Kind::block, part.id};
     return std::nullopt;
@@ -73,7 +81,7 @@ AcrossExtent extent_across(const model::BaseDetail& detail, const Dragged& dragg
             if (block.id == dragged.id) return {block.from_in, block.to_in};
         }
     }
-    const auto* outline = std::get_if<model::RectangleOutline>(&on_deck(detail).plate.outline);
+    const auto* outline = rectangle_of(detail);
     if (outline == nullptr) return {};
     const bool moves_along_x = along == model::PlanAxis::x;
     const double middle = moves_along_x ? outline->center.y_in : outline->center.x_in;

@@ -22,7 +22,7 @@ struct Dragged {
 /// By this handle; absent: nothing is looked over.
 [[nodiscard]] std::optional<Dragged> dragged_by(const model::BaseDetail& detail, const Handle& handle);
 /// As a whole: an anchor, a block.
-[[nodiscard]] std::optional<Dragged> dragged_whole(const model::PartId& part);
+[[nodiscard]] std::optional<Dragged> dragged_whole(const model::BaseDetail& detail, const model::PartId& part);
 
 /// Absent where the detail has no such thing.
 [[nodiscard]] std::optional<study::Reach> reach_of(const study::Subject& subject, const Dragged& dragged);

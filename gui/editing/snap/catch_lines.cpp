@@ -1,5 +1,6 @@
 #include "editing/snap/catch_lines.h"
 
+#include "editing/mounts/mount.h"
 #include "editing/parts/measures.h"
 #include "editing/parts/outline_shape.h"
 #include "editing/snap.h"
@@ -118,7 +119,7 @@ Snapped snap(drawing::Point to, const model::Plate& plate, const std::string& mo
 }
 
 Snapped snap(drawing::Point to, const model::BaseDetail& detail, const SnapRules& rules) {
-    return snap(to, on_deck(detail).plate, {}, rules);
+    return mount_snap(to, detail, rules);
 }
 
 }  // namespace toehold::editing

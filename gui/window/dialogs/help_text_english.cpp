@@ -17,6 +17,9 @@ Quick, but it misses skewed pushes, which often govern a corner anchor.</li>
 <li><b>Rigid plate</b>: the plate stays plane; the support under it only bears, anchors only carry tension.</li>
 <li><b>Flexible plate</b>: the plate bends as thin plates do, and may pry on its anchors.</li>
 </ul>
+<p>A post <b>on the side</b> of a rim, joist or stringer turns about the lower or upper edge of its contact; the fasteners
+and ties pull, the member bears on the post and can only bear. By hand: push times height over the arm to the
+fasteners. Its sheet shows the member's face where a plate's shows the plan.</p>
 <p>The checks use the method of the detail's basis, with bed and anchors at half, once and twice their computed
 stiffness and with the flexibility of the framing, and take the worst. While you drag, the drawings show the nominal
 stiffness alone; the checks follow when you stop.</p>

@@ -77,6 +77,8 @@ class Application : public wxApp {
     /// `put_back` puts it as it then stands back into the project.
     DetailFrame* open_copy(model::BaseDetail detail, const wxString& words, std::function<void(DetailFrame&)> put_back);
     DetailFrame* start_on(const model::Plate& stock, DetailFrame* reuse = nullptr);
+    /// The example of a post fastened by its side.
+    DetailFrame* start_side_post(DetailFrame* reuse = nullptr);
     /// In a new window, with its assumed values listed; where wished, looking for sizes that hold at once.
     DetailFrame* start_on_job(const job::Started& started, bool find_sizes);
     void ask_and_open(wxWindow* parent, DetailFrame* reuse = nullptr);
@@ -94,6 +96,7 @@ class Application : public wxApp {
     bool read_catalogs(const std::string& named);
     void offer_recovery();
     DetailFrame* open_detail(const std::filesystem::path& file, DetailFrame* reuse);
+    DetailFrame* start(model::BaseDetail detail, DetailFrame* reuse);
     ProjectFrame* open_project(const std::filesystem::path& file);
     DocumentFrame* recover(const editing::RecoveryCopy& copy);
     ProjectFrame* recover_project(const editing::RecoveryCopy& copy);

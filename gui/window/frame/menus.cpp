@@ -1,5 +1,7 @@
 #include "window/frame/menus.h"
 
+#include "editing/hand_tools.h"
+#include "editing/sheet_words.h"
 #include "window/frame/menu_items.h"
 #include "window/text.h"
 
@@ -42,6 +44,8 @@ wxMenu* file_menu(wxMenu*& recent) {
     append(*menu,
            {{command_new, _("&New from the job...\tCtrl+N"), _("A new detail from a few answers about the job")},
             {command_new_on_plate, _("New from s&tock plate..."), _("A new detail on a plate of the stock list")},
+            {command_new_side_post, _("New on the s&ide"),
+             _("A new detail of a wood post bolted to the side of a rim, as an example to change")},
             {wxID_OPEN, _("&Open...\tCtrl+O"), _("Open a base detail, a project, or a plate to start a detail on")}});
     recent = new wxMenu;
     menu->AppendSubMenu(recent, _("Open &recent"), _("Files opened before"));
@@ -173,16 +177,43 @@ void refresh_edits(wxMenuBar& bar, const MenuState& state) {
     enable(bar, wxID_REDO, history.can_redo());
     label(bar, wxID_UNDO, with_step(_("&Undo"), history.undo_name(), "Ctrl+Z", state.session.locale()));
     label(bar, wxID_REDO, with_step(_("&Redo"), history.redo_name(), "Ctrl+Shift+Z", state.session.locale()));
-    const bool hole = has_part(state.session, model::PartKind::anchor);
-    constexpr std::array of_holes{int{wxID_CUT},     int{wxID_COPY},    int{command_array}, int{command_round_array},
-                                  int{command_slot}, int{command_round}};
+    const editing::HandTools tools = editing::hand_tools(state.session.detail());
+    const bool anchor = has_part(state.session, model::PartKind::anchor);
+    constexpr std::array of_holes{int{wxID_CUT}, int{wxID_COPY}, int{command_round_array}, int{command_slot},
+                                  int{command_round}};
     for (const int id : of_holes) {
-        enable(bar, id, hole);
+        enable(bar, id, anchor && tools.shapes);
     }
-    const bool part = hole || has_part(state.session, model::PartKind::block);
+    for (const int id : {int{wxID_PASTE}, int{command_add_corner}, int{command_polygon}, int{command_stock_plate}}) {
+        enable(bar, id, tools.shapes);
+    }
+    const bool part = anchor || has_part(state.session, model::PartKind::block);
+    enable(bar, command_array, anchor);
     enable(bar, command_duplicate, part);
     enable(bar, command_mirror, part);
     enable(bar, wxID_DELETE, !state.session.selection().empty());
+    enable(bar, command_add_block, tools.framing);
+    const format::Locale locale = state.session.locale();
+    label(bar, command_add_hole, text_of(tools.anchor_here, locale) + "\tCtrl+H");
+}
+
+/// What the drawings' layers and methods are called under this mount.
+void refresh_sheet_words(wxMenuBar& bar, const session::Session& session) {
+    const format::Locale locale = session.locale();
+    const editing::SheetWords words = editing::sheet_words(session.detail());
+    const auto name = [&](int id, const format::Phrase& menu, const wxString& key, const format::Phrase& help) {
+        label(bar, id, text_of(menu, locale) + "\t" + key);
+        bar.FindItem(id)->SetHelp(text_of(help, locale));
+    };
+    name(command_pressure, words.pressure.menu, "Ctrl+1", words.pressure.help);
+    name(command_bent, words.bent.menu, "Ctrl+2", words.bent.help);
+    name(command_framing, words.framing.menu, "Ctrl+5", words.framing.help);
+    enable(bar, command_bent, words.can_bend);
+    for (const auto method : {drawing::Method::hand, drawing::Method::rigid, drawing::Method::flexible}) {
+        const int number = static_cast<int>(method);
+        const editing::MethodWords of = editing::method_words(session.detail(), method);
+        name(command_hand + number, of.menu, wxString::Format("Ctrl+Alt+%d", number + 1), of.help);
+    }
 }
 
 void refresh_view(wxMenuBar& bar, const MenuState& state) {
@@ -221,6 +252,7 @@ void refresh_menu_bar(wxMenuBar& bar, const MenuState& state) {
     enable(bar, command_put_back, state.of_project);
     refresh_edits(bar, state);
     refresh_view(bar, state);
+    refresh_sheet_words(bar, state.session);
 }
 
 }  // namespace toehold::window

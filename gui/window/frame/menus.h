@@ -63,6 +63,7 @@ enum Command : int {
     command_checks_table,
     command_remark,
     command_new_on_plate,
+    command_new_side_post,
     command_page_drawings,  ///< the pages, in the order of Page
     command_page_sizes,
     command_page_charts,

@@ -93,7 +93,14 @@ DetailFrame* Application::open_copy(model::BaseDetail detail, const wxString& wo
 }
 
 DetailFrame* Application::start_on(const model::Plate& stock, DetailFrame* reuse) {
-    model::BaseDetail detail = editing::starting_detail(stock, catalog_);
+    return start(editing::starting_detail(stock, catalog_), reuse);
+}
+
+DetailFrame* Application::start_side_post(DetailFrame* reuse) {
+    return start(editing::starting_side_detail(catalog_), reuse);
+}
+
+DetailFrame* Application::start(model::BaseDetail detail, DetailFrame* reuse) {
     if (reuse != nullptr && reuse->untouched()) {
         reuse->show(std::move(detail), {});
         return reuse;

@@ -1,6 +1,8 @@
 #include "window/sheet/cell_scene.h"
 
 #include "drawing/annotation/overlay.h"
+#include "editing/hand_tools.h"
+#include "editing/sheet_words.h"
 #include "format/figures.h"
 #include "format/phrase.h"
 #include "session/session.h"
@@ -95,7 +97,8 @@ std::string scale_figure(double ratio) {
 }
 
 std::string rose_scale(const session::Session& session) {
-    if (session.display().method == drawing::Method::hand) return utf8(_("by hand: pushes square to the plate only"));
+    if (session.display().method == drawing::Method::hand)
+        return format::text(editing::sheet_words(session.detail()).by_hand, session.locale());
     double largest = 0.0;
     for (const auto& curve : session.polar_curves())
         for (const double tension : curve.tension_lb) largest = std::max(largest, tension);
@@ -122,18 +125,21 @@ Scene cell_scene(CellKind kind, const session::Session& session, const drawing::
 }
 
 std::string cell_title(CellKind kind, const session::Session& session, const Wishes& wishes) {
+    const auto titled = [&session](editing::Sheet sheet) {
+        return format::text(editing::sheet_title(session.detail(), sheet), session.locale());
+    };
     switch (kind) {
         case CellKind::plan:
-            return utf8(_("PLAN"));
+            return titled(editing::Sheet::plan);
         case CellKind::section: {
             const char* axis = wishes.plane.along == model::PlanAxis::y ? "x = " : "y = ";
             const auto at = readout(wishes.plane.at_in, session.display().system);
-            return utf8(_("SECTION A-A")) + "  " + axis + at;
+            return titled(editing::Sheet::section) + "  " + axis + at;
         }
         case CellKind::elevation:
-            return utf8(_("ELEVATION"));
+            return titled(editing::Sheet::elevation);
         case CellKind::rose:
-            return utf8(_("UPLIFT ROSE"));
+            return format::text(editing::sheet_words(session.detail()).rose, session.locale());
     }
     return {};
 }

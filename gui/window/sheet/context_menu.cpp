@@ -1,9 +1,11 @@
 #include "window/sheet/context_menu.h"
 
 #include "editing/edits.h"
+#include "editing/hand_tools.h"
 #include "editing/picked.h"
 #include "model/placement.h"
 #include "window/sheet/canvas.h"
+#include "window/text.h"
 
 #include <wx/intl.h>
 #include <wx/menu.h>
@@ -41,16 +43,25 @@ editing::Edit slotted(const model::BaseDetail& detail, const Parts& parts, const
     return editing::to_slot(detail, parts, width_in(hole) + slot_longer_by_in, std::round(angle));
 }
 
-void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session, const Parts& parts,
-                      const model::Hole& hole) {
-    const bool slot = std::holds_alternative<model::Slot>(hole.shape);
+/// About the post's axis; of a plate, whose drawing has two, about the other too.
+void add_mirror_entries(std::vector<MenuEntry>& entries, session::Session& session, const Parts& parts, bool in_plan) {
     const auto mirrored = [&session, parts](MirrorLine line, bool keep) {
         return [&session, parts, line, keep] { session.apply(editing::mirror(session.detail(), parts, line, keep)); };
     };
+    if (!in_plan) {
+        entries.push_back({_("Copy to the other &side of the post"), mirrored(MirrorLine::y_axis, true)});
+        entries.push_back({_("&Mirror about the post's axis"), mirrored(MirrorLine::y_axis, false)});
+        return;
+    }
     entries.push_back({_("Copy to the other &side of the post (across y)"), mirrored(MirrorLine::y_axis, true)});
     entries.push_back({_("Copy to the other &row (across x)"), mirrored(MirrorLine::x_axis, true)});
     entries.push_back({_("&Mirror across y"), mirrored(MirrorLine::y_axis, false)});
     entries.push_back({_("M&irror across x"), mirrored(MirrorLine::x_axis, false)});
+}
+
+void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session, const Parts& parts,
+                      const model::Hole& hole) {
+    const bool slot = std::holds_alternative<model::Slot>(hole.shape);
     entries.push_back({{}, {}});
     if (slot)
         entries.push_back(
@@ -63,14 +74,15 @@ void add_hole_entries(std::vector<MenuEntry>& entries, session::Session& session
 void add_part_entries(std::vector<MenuEntry>& entries, session::Session& session, const model::PartId& part,
                       const Parts& parts) {
     const auto hole = editing::hole_at(session.detail(), part);
-    const bool block = part.kind == model::PartKind::block;
-    if (hole || block)
+    const bool anchor = part.kind == model::PartKind::anchor, block = part.kind == model::PartKind::block;
+    if (anchor || block)
         entries.push_back(
             {_("D&uplicate"), [&session, parts] {
                  session.apply(editing::duplicate(session.detail(), parts, {copy_offset_in, copy_offset_in}));
              }});
+    if (anchor) add_mirror_entries(entries, session, parts, hole.has_value());
     if (hole) add_hole_entries(entries, session, parts, *hole);
-    if (hole || block || part.kind == model::PartKind::joist) {
+    if (anchor || block || part.kind == model::PartKind::joist || part.kind == model::PartKind::tie) {
         entries.push_back(
             {_("&Delete"), [&session, parts] { session.apply(editing::erase(session.detail(), parts)); }});
         entries.push_back({{}, {}});
@@ -90,12 +102,15 @@ void add_push_entries(std::vector<MenuEntry>& entries, session::Session& session
 }
 
 void add_place_entries(std::vector<MenuEntry>& entries, session::Session& session, model::Position at) {
-    entries.push_back(
-        {_("Add a &hole here"), [&session, at] { session.apply(editing::add_hole(session.detail(), at)); }});
-    entries.push_back(
-        {_("Add a &corner here"), [&session, at] { session.apply(editing::add_corner(session.detail(), at)); }});
-    entries.push_back(
-        {_("Add a &block here"), [&session, at] { session.apply(editing::add_block(session.detail(), at)); }});
+    const editing::HandTools tools = editing::hand_tools(session.detail());
+    entries.push_back({text_of(tools.add_anchor, session.locale()),
+                       [&session, at] { session.apply(editing::add_hole(session.detail(), at)); }});
+    if (tools.shapes)
+        entries.push_back(
+            {_("Add a &corner here"), [&session, at] { session.apply(editing::add_corner(session.detail(), at)); }});
+    if (tools.framing)
+        entries.push_back(
+            {_("Add a &block here"), [&session, at] { session.apply(editing::add_block(session.detail(), at)); }});
     if (editing::corners_can_be_freed(session.detail()))
         entries.push_back(
             {_("Outline of &free corners"), [&session] { session.apply(editing::to_polygon(session.detail())); }});

@@ -1,6 +1,7 @@
 #include "window/sheet/drag.h"
 
 #include "editing/edits.h"
+#include "editing/hand_tools.h"
 #include "model/placement.h"
 
 #include <algorithm>
@@ -82,8 +83,8 @@ editing::Moved take(const Hold& hold, drawing::Point pointer, editing::SnapRules
         keep_to_axis(moved, hold.handle, to);
     }
     if (hold.together.size() > 1) {
-        auto edit =
-            editing::nudge(hold.start, hold.together, moved.at.x - hold.handle.at.x, moved.at.y - hold.handle.at.y);
+        const drawing::Point step{moved.at.x - hold.handle.at.x, moved.at.y - hold.handle.at.y};
+        auto edit = editing::nudge(hold.start, hold.together, editing::step_in(hold.start, hold.place, step));
         if (edit.refusal.empty() && !edit.step.empty()) {
             moved.detail = std::move(edit.detail);
             moved.step = edit.step;

@@ -1,6 +1,7 @@
 #include "window/sheet/keyboard.h"
 
 #include "editing/edits.h"
+#include "editing/hand_tools.h"
 #include "window/sheet/canvas.h"
 #include "window/sheet/tips.h"
 #include "window/text.h"
@@ -36,12 +37,10 @@ std::optional<drawing::Point> arrow(int key) {
     }
 }
 
-/// What lies to the right in an upright cell, in plan.
-drawing::Point in_plan(CellKind cell, const drawing::SectionPlane& plane, drawing::Point step) {
-    if (cell == CellKind::elevation) return {0, step.x};
-    if (cell == CellKind::section)
-        return plane.along == model::PlanAxis::y ? drawing::Point{0, step.x} : drawing::Point{step.x, 0};
-    return step;
+/// In space; the rose, which shows no place, moves things as the first drawing does.
+model::Place in_space(const SheetState& sheet, drawing::Point step) {
+    const auto shown = sheet_of(sheet.active).value_or(editing::Sheet::plan);
+    return editing::step_in(sheet.session.detail(), sheet.view.place(shown), step);
 }
 
 std::optional<Tool> tool_of(int lower_case) {
@@ -142,14 +141,14 @@ bool SheetKeyboard::nudge(const wxKeyEvent& event) {
     if (!step || event.AltDown() || canvas_.is_dragging()) return false;
     auto& session = sheet_.session;
     if (session.selection().empty()) {
-        session.say(said(_("Select a hole or block first. Tab steps through the parts.")));
+        session.say(editing::hand_tools(session.detail()).select_first);
         return true;
     }
     const auto steps = sheet_.nudge.value_or(customary_nudge(session.display().system));
     const double length = event.ControlDown() ? steps.fine : event.ShiftDown() ? steps.coarse : steps.plain;
-    const auto along = in_plan(sheet_.active, sheet_.view.place(editing::Sheet::section).plane, *step);
-    if (along.x == 0 && along.y == 0) return true;
-    session.apply(editing::nudge(session.detail(), session.selection(), along.x * length, along.y * length), "nudge");
+    const auto along = in_space(sheet_, {step->x * length, step->y * length});
+    if (along == model::Place{}) return true;
+    session.apply(editing::nudge(session.detail(), session.selection(), along), "nudge");
     rest_.StartOnce(nudges_end_ms);
     return true;
 }

@@ -2,6 +2,7 @@
 
 #include "editing/edits.h"
 #include "editing/fields.h"
+#include "editing/hand_tools.h"
 #include "editing/picked.h"
 #include "model/placement.h"
 #include "window/sheet/readout.h"
@@ -53,8 +54,6 @@ PlaceBar::PlaceBar(wxWindow* parent, session::Session& session) : wxPanel(parent
     y_ = entry("place-y");
     said_ = new wxStaticText(this, wxID_ANY, {}, wxDefaultPosition, wxDefaultSize, wxST_ELLIPSIZE_END);
     said_->SetName("place-said");
-    x_->SetToolTip(_("Along the rail from the post's center, to the right. Press Enter to place it."));
-    y_->SetToolTip(_("Outward from the post's center. Press Enter to place it."));
     add(name_);
     add(x_label_);
     add(x_);
@@ -119,12 +118,10 @@ void PlaceBar::show_values() {
         x = y = length(0.0, session_);
     } else {
         name = _("Nothing selected");
-        said = _("Select a hole or block to type its position.");
+        said = text_of(editing::hand_tools(session_.detail()).select_to_type, session_.locale());
     }
-    const bool several = of_.size() > 1;
     name_->SetLabel(name);
-    x_label_->SetLabel(several ? wxString("dx") : wxString("x"));
-    y_label_->SetLabel(several ? wxString("dy") : wxString("y"));
+    show_coordinates();
     x_->Enable(!of_.empty());
     y_->Enable(!of_.empty());
     x_shown_ = x.utf8_string();
@@ -136,11 +133,26 @@ void PlaceBar::show_values() {
     Layout();
 }
 
+void PlaceBar::show_coordinates() {
+    const model::PartId part = of_.empty() ? model::PartId{model::PartKind::anchor} : of_.front();
+    const auto names = editing::coordinates_of(session_.detail(), part);
+    const wxString step = of_.size() > 1 ? "d" : "";
+    const auto show = [this, &step](wxStaticText& label, wxTextCtrl& entry, const format::Phrase& name,
+                                    const format::Phrase& help) {
+        label.SetLabel(step + text_of(name, session_.locale()));
+        const wxString tip = text_of(help, session_.locale());
+        if (entry.GetToolTipText() != tip) entry.SetToolTip(tip);
+    };
+    show(*x_label_, *x_, names.first, names.first_help);
+    show(*y_label_, *y_, names.second, names.second_help);
+}
+
 void PlaceBar::apply() {
     if (of_.empty()) return;
     const auto x = typed(x_->GetValue(), session_), y = typed(y_->GetValue(), session_);
     if (!x || !y) {
-        say(wxString::Format(_("%s takes %s"), x ? "y" : "x", text_of(units::accepted(units::Kind::length))));
+        const wxString which = (x ? y_label_ : x_label_)->GetLabel();
+        say(wxString::Format(_("%s takes %s"), which, text_of(units::accepted(units::Kind::length))));
         return;
     }
     place(*x, *y);
@@ -154,7 +166,8 @@ void PlaceBar::place(double x_in, double y_in) {
         const auto now = *editing::place_of(session_.detail(), of_.front());
         edit = editing::place_at(session_.detail(), of_.front(), {x_kept ? now.x_in : x_in, y_kept ? now.y_in : y_in});
     } else {
-        edit = editing::nudge(session_.detail(), of_, x_in, y_in);
+        const auto step = editing::typed_step(session_.detail(), of_, {x_in, y_in});
+        edit = editing::nudge(session_.detail(), of_, step);
     }
     if (edit.step.empty() && !edit.refusal.empty()) {
         say(text_of(edit.refusal, session_.locale()));

@@ -22,6 +22,7 @@ class PlaceBar : public wxPanel {
   private:
     void refresh();
     void show_values();
+    void show_coordinates();  ///< what the two entries are called, and their help
     void apply();
     void place(double x_in, double y_in);
     void take_back();

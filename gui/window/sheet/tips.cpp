@@ -2,6 +2,7 @@
 
 #include "catalog/resolve.h"
 #include "drawing/marked_parts.h"
+#include "editing/sheet_words.h"
 #include "format/figures.h"
 #include "format/phrase.h"
 #include "model/member.h"
@@ -137,6 +138,8 @@ format::Phrase name_of(const model::PartId& part) {
             return phrase("Shim {}", part.id);
         case PartKind::plate:
             return phrase("Base plate");
+        case PartKind::tie:
+            return phrase("Tie {}", part.id);
         case PartKind::post:
             return phrase("Post");
         case PartKind::weld:
@@ -162,7 +165,8 @@ std::string tip(const model::PartId& part, const session::Session& session, cons
     if (part.kind == PartKind::none) return {};
     const auto locale = session.locale();
     Lines lines(locale);
-    lines.add(name_of(part));
+    const bool plate = part.kind == PartKind::plate;
+    lines.add(plate ? editing::sheet_words(session.detail()).plate_name : name_of(part));
     if (part.kind == PartKind::push) {
         add_push(lines, overlay);
     } else if (part.kind == PartKind::anchor) {

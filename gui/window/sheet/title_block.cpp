@@ -1,5 +1,6 @@
 #include "window/sheet/title_block.h"
 
+#include "editing/sheet_words.h"
 #include "format/figures.h"
 #include "window/sheet/lettering.h"
 #include "window/text.h"
@@ -15,18 +16,6 @@ namespace toehold::window {
 using namespace drawing;
 
 namespace {
-
-wxString method_words(Method method) {
-    switch (method) {
-        case Method::hand:
-            return _("hand, arm to the toe edge");
-        case Method::rigid:
-            return _("rigid plate");
-        case Method::flexible:
-            return _("flexible plate");
-    }
-    return {};
-}
 
 wxString state_words(const session::Session& session) {
     switch (session.freshness()) {
@@ -59,7 +48,8 @@ format::Phrase push_words(const PushShown& push) {
 TitleWords title_words(const session::Session& session, const Overlay& overlay) {
     TitleWords words;
     words.name = session.detail().name;
-    words.method = utf8(method_words(session.display().method));
+    const auto method = editing::method_words(session.detail(), session.display().method);
+    words.method = format::text(method.titled, session.locale());
     words.push = overlay.push ? format::text(push_words(*overlay.push), session.locale()) : utf8(_("none"));
     words.governing = overlay.push && overlay.push->governing;
     words.state = utf8(state_words(session));

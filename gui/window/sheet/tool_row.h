@@ -22,16 +22,25 @@ class ToolRow : public wxPanel {
     ToolRow& operator=(const ToolRow&) = delete;
 
   private:
+    /// What a button says, which may depend on the detail.
+    struct Words {
+        wxString label, help;
+        bool enabled = true;
+    };
     struct Button {
         wxToggleButton* button = nullptr;
         std::function<bool()> is_on;
+        std::function<Words()> words;
     };
-    void add(const wxString& name, const wxString& words, const wxString& help, std::function<void()> press,
+    void add(const wxString& name, std::function<Words()> words, std::function<void()> press,
              std::function<bool()> is_on);
+    void add_layer(const wxString& name, std::function<Words()> words, bool session::Display::*shown);
     void add_tools(SheetCanvas& sheet);
     void add_methods();
     void add_parts();
     void refresh();
+    /// The mount decides some of them; under a hand it stays what it was.
+    void refresh_words();
 
     session::Session& session_;
     int listener_ = 0;

@@ -93,6 +93,14 @@ wxSizer* StartFrame::files_row() {
             program.CallAfter([&program, plate = *chosen] { program.start_on(plate); });
     });
     add(plate);
+    auto* side = new wxButton(this, wxID_ANY, _("A p&ost on the side"));
+    side->SetName("start-on-side");
+    side->SetToolTip(_("A new detail of a wood post bolted to the side of a rim, as an example to change"));
+    side->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) {
+        Application& program = application_;
+        program.CallAfter([&program] { program.start_side_post(); });
+    });
+    add(side);
     row->AddSpacer(FromDIP(gap::wide));
     add_recent(*row);
     return row;

@@ -85,9 +85,12 @@ model::BaseDetail any_drag(Hand& hand, const model::BaseDetail& detail) {
 
 }  // namespace
 
-TEST_CASE("any row of edits and drags keeps every demo detail whole", "[property]") {
+TEST_CASE("any row of edits and drags keeps every demo detail whole, on a plate and on a side", "[property]") {
     unsigned seed = 1;
-    for (const model::BaseDetail& demo : test::demo_details()) {
+    std::vector<model::BaseDetail> details = test::demo_details();
+    details.push_back(test::post_on_side());
+    details.push_back(test::tube_on_side());
+    for (const model::BaseDetail& demo : details) {
         Hand hand(seed++);
         for (int run = 0; run < 10; ++run) {
             model::BaseDetail detail = demo;

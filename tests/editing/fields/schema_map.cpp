@@ -5,7 +5,7 @@ namespace toehold::test {
 const std::map<std::string, std::string>& field_for() {
     static const std::string block = "framing/block[B1]/";
     static const std::string end = "framing/block[B1]/end[from]/";
-    static const std::map<std::string, std::string> map{
+    static const std::map<std::string, std::string> on_plate{
         {"/base-detail", by_place},
         {"base-detail/guard", by_place},
         {"base-detail/post", "post/shape"},
@@ -88,8 +88,6 @@ const std::map<std::string, std::string>& field_for() {
         {"washer@size", "anchors[1]/washer"},
         {"through-bolt/washer-below", "anchors[1]/washer-below"},
         {"through-bolt/backing-plate", "anchors[1]/below"},
-        {"backing-plate@thickness", "anchors[1]/backing-thickness"},
-        {"backing-plate@metal", "anchors[1]/backing-metal"},
         {"through-bolt/lower-plate", "anchors[1]/below"},
         {"lower-plate@shape", "anchors[1]/lower-shape"},
         {"lower-plate@x", "anchors[1]/lower-x"},
@@ -319,7 +317,12 @@ const std::map<std::string, std::string>& field_for() {
         {"position@x", "plate/corner[1]/x"},
         {"position@y", "plate/corner[1]/y"},
     };
-    return map;
+    static const std::map<std::string, std::string> all = [] {
+        std::map<std::string, std::string> both = on_plate;
+        both.insert(side_field_for().begin(), side_field_for().end());
+        return both;
+    }();
+    return all;
 }
 
 }  // namespace toehold::test

@@ -11,5 +11,7 @@ inline const std::string by_place = "-";
 /// From a name of the schema (`guard@height` an attribute, `plate/circle` an element) to its field's path, or
 /// `by_place`.
 [[nodiscard]] const std::map<std::string, std::string>& field_for();
+/// Those of a post on a member's side, which `field_for` has too.
+[[nodiscard]] const std::map<std::string, std::string>& side_field_for();
 
 }  // namespace toehold::test

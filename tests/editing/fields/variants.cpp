@@ -71,6 +71,35 @@ const std::vector<std::vector<Setting>>& recipes() {
     return all;
 }
 
+/// The same of a post on a member's side.
+const std::vector<std::vector<Setting>>& side_recipes() {
+    static const std::vector<std::vector<Setting>> all{
+        {},
+        {{"side/layer-count", "1"}},
+        {{"side/notch-given", "yes"}},
+        {{"side/stringer-given", "yes"}},
+        {{"side/tie-count", "1"}},
+        {{"side/decking-given", "no"}},
+        {{"side/decking/fastened", "yes"}},
+        {{"post/shape", "square-tube"}, {"side/bracket-given", "yes"}},
+        {{"post/shape", "round-tube"}},
+        {{"post/shape", "bar"}},
+        {{"anchors[1]/fastener", "lag-screw"}},
+        {{"anchors[1]/washer", ""}, {"anchors[1]/head-plate-given", "yes"}},
+        {{"anchor-group-count", "2"}},
+    };
+    return all;
+}
+
+void add_variants(std::vector<Variant>& variants, const model::BaseDetail& base,
+                  const std::vector<std::vector<Setting>>& recipes) {
+    for (const std::vector<Setting>& recipe : recipes) {
+        Variant variant{recipe, base};
+        for (const Setting& setting : recipe) variant.detail = with(variant.detail, setting.path, setting.text);
+        variants.push_back(std::move(variant));
+    }
+}
+
 std::string another_choice(const Field& field) {
     for (const editing::Choice& choice : field.choices) {
         if (choice.value != field.value) return choice.value;
@@ -101,11 +130,8 @@ std::vector<Variant> field_variants() {
     std::vector<Variant> variants{{{}, base}, {{}, base}};
     on_deck(base).plate_reference.reset();
     variants.front().detail = base;
-    for (const std::vector<Setting>& recipe : recipes()) {
-        Variant variant{recipe, base};
-        for (const Setting& setting : recipe) variant.detail = with(variant.detail, setting.path, setting.text);
-        variants.push_back(std::move(variant));
-    }
+    add_variants(variants, base, recipes());
+    add_variants(variants, post_on_side(), side_recipes());
     return variants;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
-// Details in which every kind of part occurs at least once, each made from a demo detail by setting one field or two.
+// Details in which every kind of part occurs at least once, each made from a demo detail or from the example of a post
+// on the side by setting one field or two.
 #include "editing/fields.h"
 
 #include <string>

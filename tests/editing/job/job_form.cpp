@@ -48,7 +48,7 @@ TEST_CASE("an answer that is refused stays as it was typed, and makes nothing ti
 TEST_CASE("every place of the post can be looked at beside the one chosen", "[unit]") {
     const JobForm form(test::shipped_catalog());
     const job::Question& place = question(form, "place");
-    CHECK(place.choices.size() == 5);
+    CHECK(place.choices.size() == 6);
     for (const job::Choice& choice : place.choices) {
         INFO(choice.answer);
         const std::optional<job::Started> other = form.with(place, choice.answer);

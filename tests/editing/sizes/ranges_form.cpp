@@ -1,5 +1,6 @@
 #include "editing/sizes/ranges_form.h"
 
+#include "editing/samples.h"
 #include "support/shipped.h"
 
 #include <catch2/catch.hpp>
@@ -112,4 +113,34 @@ TEST_CASE("what cannot be read is refused in its row, and then nothing can be lo
     CHECK_FALSE(form.ranges());
     form.type(row, 2, "1/2");
     CHECK(form.ranges());
+}
+
+TEST_CASE("ranges of a post on the side have rows of their own, and come out of the form as they went in",
+          "[property]") {
+    const model::BaseDetail detail = test::post_on_side();
+    const catalog::Resolution resolution = catalog::resolve(detail, test::shipped_catalog());
+    REQUIRE(resolution.resolved);
+    const search::Ranges start = search::default_ranges(*resolution.resolved, test::shipped_catalog());
+    for (const units::System system : {units::System::us, units::System::si}) {
+        const RangesForm form(test::shipped_catalog(), start, system);
+        REQUIRE(form.ranges());
+        CHECK(same_set(form.ranges()->anchors, start.anchors));
+        CHECK(same_set(form.ranges()->backings, start.backings));
+        CHECK(same_set(form.ranges()->side.plies, start.side.plies));
+        CHECK(same_set(form.ranges()->side.behind, start.side.behind));
+        CHECK(same_set(form.ranges()->side.rim_ends_lb, start.side.rim_ends_lb));
+        CHECK(same_set(form.ranges()->side.post_sizes, start.side.post_sizes));
+        CHECK(same_set(form.ranges()->side.post_bottoms_in, start.side.post_bottoms_in));
+        CHECK(same_set(form.ranges()->side.heights, start.side.heights));
+        CHECK(same_set(form.ranges()->side.heads, start.side.heads));
+        CHECK(same_set(form.ranges()->side.ties_lb, start.side.ties_lb));
+        CHECK(form.ranges()->plates.empty());
+    }
+    RangesForm form(test::shipped_catalog(), start, units::System::us);
+    tick_only(form, "heights", {"2:7"});
+    tick_only(form, "ties", {"hardware"});
+    REQUIRE(form.ranges());
+    CHECK(form.ranges()->side.heights == std::vector<search::RowHeights>{{2.0, 7.0}});
+    CHECK(form.argument(row_of(form, "heights")) == "heights=2:7");
+    CHECK(form.argument(row_of(form, "ties")) == "ties=hardware 1000,hardware 1500,hardware 2000");
 }

@@ -1,5 +1,6 @@
 // The Edit menu.
 #include "editing/edits.h"
+#include "editing/hand_tools.h"
 #include "editing/picked.h"
 #include "window/dialogs/plate_list.h"
 #include "window/dialogs/quantity_dialog.h"
@@ -69,21 +70,25 @@ Row quantity(const wxString& label, double start, units::Kind kind) {
 }
 
 void mirror(wxWindow* parent, session::Session& session) {
-    const auto values =
-        ask_quantities(parent, _("Mirror"),
-                       {choice(_("&About"), {_("the x axis: front to back"), _("the y axis: side to side")}),
-                        choice(_("&Originals"), {_("keep"), _("remove")})},
-                       session.display().system);
+    std::vector<wxString> axes{_("the y axis: side to side")};
+    if (editing::hand_tools(session.detail()).framing) axes.insert(axes.begin(), _("the x axis: front to back"));
+    const std::size_t last = axes.size() - 1;
+    const auto values = ask_quantities(
+        parent, _("Mirror"), {choice(_("&About"), std::move(axes)), choice(_("&Originals"), {_("keep"), _("remove")})},
+        session.display().system);
     if (!values) return;
-    const auto line = (*values)[0] == 0.0 ? editing::MirrorLine::x_axis : editing::MirrorLine::y_axis;
+    const bool about_y = (*values)[0] == static_cast<double>(last);
+    const auto line = about_y ? editing::MirrorLine::y_axis : editing::MirrorLine::x_axis;
     session.apply(editing::mirror(session.detail(), session.selection(), line, (*values)[1] == 0.0));
 }
 
 void array(wxWindow* parent, session::Session& session) {
+    const editing::HandTools tools = editing::hand_tools(session.detail());
+    const wxString rows = text_of(tools.rows, session.locale()), pitch = text_of(tools.row_pitch, session.locale());
     const auto values = ask_quantities(
         parent, _("Array"),
         {count(_("&Columns, along the rail"), 2, 1), quantity(_("&Pitch along the rail"), 3.0, units::Kind::length),
-         count(_("&Rows, outward"), 1, 1), quantity(_("P&itch outward"), 3.0, units::Kind::length)},
+         count(rows, 1, 1), quantity(pitch, 3.0, units::Kind::length)},
         session.display().system);
     if (!values) return;
     session.apply(editing::array(session.detail(), session.selection(), static_cast<int>((*values)[0]),
@@ -164,7 +169,7 @@ bool run_edit_command(int id, const CommandTarget& target) {
             if (copy(session)) session.apply(editing::erase(session.detail(), parts));
             return true;
         case wxID_COPY:
-            session.say(said(copy(session) ? _("Copied.") : _("Select the holes to copy first.")));
+            session.say(copy(session) ? said(_("Copied.")) : editing::hand_tools(session.detail()).select_to_copy);
             return true;
         case wxID_PASTE:
             paste(session);

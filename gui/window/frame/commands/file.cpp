@@ -15,6 +15,9 @@ bool run_file_command(int id, const CommandTarget& target) {
         case command_new_on_plate:
             if (const auto plate = ask_stock_plate(&frame, application)) application.start_on(*plate, &frame);
             return true;
+        case command_new_side_post:
+            application.start_side_post(&frame);
+            return true;
         case command_put_back:
             frame.put_back();
             return true;
