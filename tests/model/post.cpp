@@ -24,6 +24,8 @@ TEST_CASE("a foot is the tube, its stub, its bars or the shoe", "[unit]") {
     wood.width_in = wood.depth_in = 3.5;
     wood.shoe.width_in = wood.shoe.depth_in = 4.0;
     wood.shoe.wall_in = 0.1875;
+    CHECK(footprint(wood) == shaft(wood));  // no shoe without a metal
+    wood.shoe.metal = "steel";
     CHECK(footprint(wood) == Footprint{false, 4.0, 4.0, 0.1875});
     CHECK(shaft(wood) == Footprint{false, 3.5, 3.5, 0.0});
 }

@@ -29,7 +29,7 @@ Screw read_screw(ElementReader& reader) {
     return screw;
 }
 
-model::BackingPlate read_backing_plate(ElementReader& reader) {
+model::BackingPlate read_metal_plate(ElementReader& reader) {
     model::BackingPlate plate;
     plate.width_in = reader.quantity("width", Kind::length, Sign::positive);
     plate.depth_in = reader.quantity("depth", Kind::length, Sign::positive);
@@ -64,7 +64,7 @@ model::ThroughBolt read_through_bolt(ElementReader& reader) {
     std::optional<ElementReader> below = reader.one_of(below_names, false);
     if (!below) return bolt;
     if (below->name() == "backing-plate") {
-        bolt.below = read_backing_plate(*below);
+        bolt.below = read_metal_plate(*below);
     } else if (below->name() == "lower-plate") {
         bolt.below = read_lower_plate(*below);
     } else {
@@ -114,8 +114,8 @@ Element washer_element(std::string_view name, const model::Washer& washer) {
     return element.text("size", washer.size);
 }
 
-Element backing_plate_element(const model::BackingPlate& plate) {
-    Element element("backing-plate");
+Element metal_plate_element(std::string_view name, const model::BackingPlate& plate) {
+    Element element(name);
     element.quantity("width", plate.width_in, Kind::length).quantity("depth", plate.depth_in, Kind::length);
     return element.quantity("thickness", plate.thickness_in, Kind::length).text("metal", plate.metal);
 }
@@ -141,7 +141,7 @@ Element fastener_element(const model::ThroughBolt& bolt) {
         element.child(washer_element("washer-below", *washer));
     }
     if (const auto* const plate = std::get_if<model::BackingPlate>(&bolt.below)) {
-        element.child(backing_plate_element(*plate));
+        element.child(metal_plate_element("backing-plate", *plate));
     }
     if (const auto* const plate = std::get_if<model::LowerPlate>(&bolt.below)) {
         element.child(lower_plate_element(*plate));
@@ -175,16 +175,21 @@ model::AnchorGroup read_anchor_group(ElementReader& reader) {
     if (std::optional<ElementReader> washer = reader.optional_child("washer")) {
         group.washer = model::Washer{washer->id("size")};
     }
+    group.into = reader.optional_id("into");
+    if (std::optional<ElementReader> plate = reader.optional_child("head-plate"))
+        group.head_plate = read_metal_plate(*plate);
     return group;
 }
 
 Element anchor_group_element(const model::AnchorGroup& group) {
     Element element("anchors");
     element.optional_text("holes", fmt::format("{}", fmt::join(group.holes, " ")));
+    element.optional_text("into", group.into);
     element.optional_text("corrosion-protection", group.corrosion_protection);
     if (group.preload_lb) element.quantity("preload", *group.preload_lb, Kind::force);
     element.child(std::visit([](const auto& fastener) { return fastener_element(fastener); }, group.fastener));
     if (group.washer) element.child(washer_element("washer", *group.washer));
+    if (group.head_plate) element.child(metal_plate_element("head-plate", *group.head_plate));
     return element;
 }
 

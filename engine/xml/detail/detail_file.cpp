@@ -5,19 +5,47 @@
 #include "xml/document/file.h"
 #include "xml/document/strict_document.h"
 
+#include <array>
+#include <utility>
+
 namespace toehold::xml {
 namespace {
 
 constexpr std::string_view detail_namespace = "urn:toehold:base-detail:1";
 
+constexpr std::array<std::string_view, 3> detail_mounts{plate_names[0], plate_names[1], "side-fastened"};
+/// Beside `<side-fastened>` these belong into it, or to a plate.
+constexpr std::array<std::string_view, 3> parts_of_plate{"weld", "anchors", "layers"};
+
+void refuse_parts_of_plate(ElementReader& root) {
+    for (ElementReader& part : root.children(parts_of_plate)) {
+        part.report(format::phrase("<{}> belongs to a post on a plate; this one is fastened by its side", part.name()),
+                    {}, format::phrase("what fastens the post, inside <side-fastened>"));
+        part.ignore_rest();
+    }
+}
+
+/// The mount's kind is known before the guard and the post are read, since both have attributes or parts of one kind.
+void read_mount(ElementReader& root, std::optional<ElementReader> mount, model::BaseDetail& detail,
+                const std::filesystem::path& folder) {
+    if (kind(detail.mount) == model::MountKind::plate_on_deck) {
+        read_plate_on_deck(root, std::move(mount), on_deck(detail), folder);
+        return;
+    }
+    on_side(detail) = read_side_fastened(*mount);
+    refuse_parts_of_plate(root);
+}
+
 model::BaseDetail read_parts(ElementReader& root, const std::filesystem::path& folder) {
     model::BaseDetail detail;
+    std::optional<ElementReader> mount = root.one_of(detail_mounts);
+    if (mount && mount->name() == "side-fastened") detail.mount = model::SideFastened{};
     detail.name = root.optional_text("name");
     detail.note = root.optional_text("note");
     detail.project = root.optional_text("project");
     if (std::optional<ElementReader> part = root.child("guard")) read_guard(*part, detail);
-    if (std::optional<ElementReader> part = root.child("post")) detail.post = read_post(*part);
-    read_plate_on_deck(root, on_deck(detail), folder);
+    if (std::optional<ElementReader> part = root.child("post")) detail.post = read_post(*part, kind(detail.mount));
+    read_mount(root, std::move(mount), detail, folder);
     if (std::optional<ElementReader> part = root.optional_child("framing")) detail.framing = read_framing(*part);
     if (std::optional<ElementReader> part = root.optional_child("loads")) detail.loads = read_loads(*part);
     if (std::optional<ElementReader> part = root.optional_child("basis")) detail.basis = read_basis(*part);
@@ -64,7 +92,13 @@ Element detail_element(const model::BaseDetail& detail) {
     root.text("xmlns", detail_namespace).optional_text("name", detail.name).optional_text("note", detail.note);
     root.optional_text("project", detail.project);
     root.child(guard_element(detail)).child(post_element(detail.post));
-    add_plate_on_deck(root, on_deck(detail));
+    if (const auto* const side = std::get_if<model::SideFastened>(&detail.mount)) {
+        Element mount("side-fastened");
+        add_side_fastened(mount, *side);
+        root.child(std::move(mount));
+    } else {
+        add_plate_on_deck(root, on_deck(detail));
+    }
     root.child(framing_element(detail.framing));
     root.child(loads_element(detail.loads)).child(basis_element(detail.basis));
     if (!detail.remarks.empty()) root.child(remarks_element(detail.remarks));

@@ -32,15 +32,17 @@ std::string_view key_name(const Element& element) {
     struct Keyed {
         std::string_view element, key;
     };
-    constexpr std::array<Keyed, 9> keyed{{{"hole", "id"},
-                                          {"slot", "id"},
-                                          {"joist", "id"},
-                                          {"rim", "id"},
-                                          {"support", "id"},
-                                          {"block", "id"},
-                                          {"end", "at"},
-                                          {"user", "name"},
-                                          {"anchors", "holes"}}};
+    constexpr std::array<Keyed, 11> keyed{{{"hole", "id"},
+                                           {"slot", "id"},
+                                           {"place", "id"},
+                                           {"tie", "id"},
+                                           {"joist", "id"},
+                                           {"rim", "id"},
+                                           {"support", "id"},
+                                           {"block", "id"},
+                                           {"end", "at"},
+                                           {"user", "name"},
+                                           {"anchors", "holes"}}};
     for (const Keyed& one : keyed) {
         if (one.element == element.name) return one.key;
     }
@@ -150,10 +152,11 @@ Element compared(const model::BaseDetail& detail) {
     model::BaseDetail plain = detail;
     plain.remarks.clear();
     Element root = detail_element(plain);
-    if (!on_deck(detail).plate_reference) return root;
+    const auto* const deck = std::get_if<model::PlateOnDeck>(&detail.mount);
+    if (deck == nullptr || !deck->plate_reference) return root;
     const auto reference = std::find_if(root.children.begin(), root.children.end(),
                                         [](const Element& child) { return child.name == "plate-from"; });
-    root.children.insert(std::next(reference), plate_element(on_deck(detail).plate));
+    root.children.insert(std::next(reference), plate_element(deck->plate));
     return root;
 }
 

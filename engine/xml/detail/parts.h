@@ -4,7 +4,10 @@
 #include "xml/document/element.h"
 #include "xml/document/element_reader.h"
 
+#include <array>
 #include <filesystem>
+#include <optional>
+#include <string_view>
 #include <vector>
 
 namespace toehold::xml {
@@ -12,18 +15,33 @@ namespace toehold::xml {
 /// A whole detail as the element that is written of it.
 [[nodiscard]] Element detail_element(const model::BaseDetail& detail);
 
-/// The guard and how far below the walking surface the mount stands.
+/// The guard and, of a plate on the deck, how far below the walking surface it stands: the detail has its mount.
 void read_guard(ElementReader& reader, model::BaseDetail& detail);
 [[nodiscard]] Element guard_element(const model::BaseDetail& detail);
 
-/// The attribute `shape` says which other attributes belong to a post; one of wood holds its shoe.
-[[nodiscard]] model::Post read_post(ElementReader& reader);
+/// The attribute `shape` says which other attributes belong to a post; one of wood on a plate holds its shoe.
+[[nodiscard]] model::Post read_post(ElementReader& reader, model::MountKind mount);
 [[nodiscard]] Element post_element(const model::Post& post);
 
-/// What stands in `<base-detail>` for the mount: `<plate>` or `<plate-from>`, `<weld>`, `<anchors>`, `<layers>`.
-/// `folder`: where a plate document is looked for.
-void read_plate_on_deck(ElementReader& root, model::PlateOnDeck& mount, const std::filesystem::path& folder);
+/// The two ways to give a plate.
+inline constexpr std::array<std::string_view, 2> plate_names{"plate", "plate-from"};
+
+/// What stands in `<base-detail>` for a plate on the deck: `<plate>` or `<plate-from>`, which is `plate` (absent where
+/// neither is there, which has been told), `<weld>`, `<anchors>`, `<layers>`. `folder`: where a plate document is
+/// looked for.
+void read_plate_on_deck(ElementReader& root, std::optional<ElementReader> plate, model::PlateOnDeck& mount,
+                        const std::filesystem::path& folder);
 void add_plate_on_deck(Element& root, const model::PlateOnDeck& mount);
+
+/// `<side-fastened>`, all of it but a project's id and post. Its anchors' problems are told of `anchors[1]` and so on,
+/// as with a plate.
+[[nodiscard]] model::SideFastened read_side_fastened(ElementReader& reader);
+/// Into `element`, which is that element.
+void add_side_fastened(Element& element, const model::SideFastened& mount);
+
+/// Deck boards, under a plate or over the framing beside a post.
+[[nodiscard]] model::Decking read_decking(ElementReader& reader);
+[[nodiscard]] Element decking_element(const model::Decking& decking);
 
 /// `id_required`: in a library the id is what a detail refers to; inside a detail it may be left out.
 [[nodiscard]] model::Plate read_plate(ElementReader& reader, bool id_required);
@@ -36,7 +54,8 @@ void add_plate_on_deck(Element& root, const model::PlateOnDeck& mount);
 [[nodiscard]] model::Weld read_weld(ElementReader& reader);
 [[nodiscard]] Element weld_element(const model::Weld& weld);
 
-/// `<anchors>` holds one of lag-screw, wood-screw, through-bolt and reported-fastener, and perhaps a washer.
+/// `<anchors>` holds one of lag-screw, wood-screw, through-bolt and reported-fastener, and perhaps a washer or, on a
+/// post's side, a head plate.
 [[nodiscard]] model::AnchorGroup read_anchor_group(ElementReader& reader);
 [[nodiscard]] Element anchor_group_element(const model::AnchorGroup& group);
 

@@ -1,7 +1,6 @@
 #include "catalog/closest_ids.h"
 #include "xml/detail/parts.h"
 #include "xml/detail/plates_file.h"
-#include "xml/detail/wood_section.h"
 
 #include <array>
 
@@ -11,8 +10,6 @@ namespace {
 using format::phrase;
 
 using units::Kind;
-
-constexpr std::array<std::string_view, 2> plate_names{"plate", "plate-from"};
 
 /// The plate the detail refers to, from its document beside the detail.
 model::Plate fetch_plate(ElementReader& reader, model::PlateReference& reference, const std::filesystem::path& folder) {
@@ -40,40 +37,15 @@ model::Plate fetch_plate(ElementReader& reader, model::PlateReference& reference
     return {};
 }
 
-void read_plate_part(ElementReader& root, model::PlateOnDeck& mount, const std::filesystem::path& folder) {
-    std::optional<ElementReader> part = root.one_of(plate_names);
-    if (!part) return;
-    if (part->name() == "plate") {
-        mount.plate = read_plate(*part, false);
+void read_plate_part(ElementReader& part, model::PlateOnDeck& mount, const std::filesystem::path& folder) {
+    if (part.name() == "plate") {
+        mount.plate = read_plate(part, false);
         return;
     }
     // Problems of the plate in this detail are told of its `plate`; here that is the line of the reference.
-    part->stands_for("plate");
-    model::PlateReference& reference = mount.plate_reference.emplace(read_plate_reference(*part));
-    if (!reference.file.empty()) mount.plate = fetch_plate(*part, reference, folder);
-}
-
-std::optional<model::DeckingFastening> read_fastening(ElementReader& decking) {
-    std::optional<ElementReader> reader = decking.optional_child("fasteners");
-    if (!reader) return std::nullopt;
-    model::DeckingFastening fastening;
-    fastening.diameter_in = reader->quantity("diameter", Kind::length, Sign::positive);
-    fastening.length_in = reader->quantity("length", Kind::length, Sign::positive);
-    fastening.per_crossing = reader->count("per-crossing");
-    fastening.board_width_in = reader->quantity("board", Kind::length, Sign::positive);
-    fastening.lateral_lb = reader->optional_quantity("lateral", Kind::force, Sign::positive).value_or(0.0);
-    fastening.report = reader->optional_text("report");
-    return fastening;
-}
-
-Element fastening_element(const model::DeckingFastening& fastening) {
-    Element element("fasteners");
-    element.quantity("diameter", fastening.diameter_in, Kind::length);
-    element.quantity("length", fastening.length_in, Kind::length);
-    element.text("per-crossing", std::to_string(fastening.per_crossing));
-    element.quantity("board", fastening.board_width_in, Kind::length);
-    element.given_quantity("lateral", fastening.lateral_lb, Kind::force);
-    return element.optional_text("report", fastening.report);
+    part.stands_for("plate");
+    model::PlateReference& reference = mount.plate_reference.emplace(read_plate_reference(part));
+    if (!reference.file.empty()) mount.plate = fetch_plate(part, reference, folder);
 }
 
 constexpr std::array<Word<model::PackingShape>, 2> packing_shapes{
@@ -119,16 +91,8 @@ model::Layers read_layers(ElementReader& reader) {
         return layer.quantity("thickness", Kind::length, Sign::positive);
     };
     model::Layers layers;
-    if (std::optional<ElementReader> decking = reader.optional_child("decking")) {
-        std::string size;
-        const double board_in = read_board_thickness(*decking, size);
-        layers.decking = model::Decking{decking->id("material"), board_in, decking->optional_text("evidence"),
-                                        read_fastening(*decking)};
-        layers.decking->size = size;
-        layers.decking->bearing_psi = decking->optional_quantity("bearing", Kind::stress, Sign::positive).value_or(0.0);
-        layers.decking->modulus_psi = decking->optional_quantity("modulus", Kind::stress, Sign::positive).value_or(0.0);
-        layers.decking->report = decking->optional_text("report");
-    }
+    if (std::optional<ElementReader> decking = reader.optional_child("decking"))
+        layers.decking = read_decking(*decking);
     if (std::optional<ElementReader> packing = reader.optional_child("packing"))
         layers.packing = read_packing(*packing);
     for (ElementReader& shim : reader.children("shim")) {
@@ -139,17 +103,7 @@ model::Layers read_layers(ElementReader& reader) {
 
 Element layers_element(const model::Layers& layers) {
     Element element("layers");
-    if (layers.decking) {
-        Element decking("decking");
-        decking.text("material", layers.decking->material);
-        write_board_thickness(decking, layers.decking->thickness_in, layers.decking->size);
-        decking.optional_text("evidence", layers.decking->evidence);
-        decking.given_quantity("bearing", layers.decking->bearing_psi, Kind::stress);
-        decking.given_quantity("modulus", layers.decking->modulus_psi, Kind::stress);
-        decking.optional_text("report", layers.decking->report);
-        if (layers.decking->fastening) decking.child(fastening_element(*layers.decking->fastening));
-        element.child(std::move(decking));
-    }
+    if (layers.decking) element.child(decking_element(*layers.decking));
     if (layers.packing) element.child(packing_element(*layers.packing));
     for (const model::Shim& shim : layers.shims) {
         Element item("shim");
@@ -160,8 +114,9 @@ Element layers_element(const model::Layers& layers) {
 
 }  // namespace
 
-void read_plate_on_deck(ElementReader& root, model::PlateOnDeck& mount, const std::filesystem::path& folder) {
-    read_plate_part(root, mount, folder);
+void read_plate_on_deck(ElementReader& root, std::optional<ElementReader> plate, model::PlateOnDeck& mount,
+                        const std::filesystem::path& folder) {
+    if (plate) read_plate_part(*plate, mount, folder);
     if (std::optional<ElementReader> part = root.optional_child("weld")) mount.weld = read_weld(*part);
     for (ElementReader& part : root.children("anchors")) mount.anchors.push_back(read_anchor_group(part));
     if (std::optional<ElementReader> part = root.child("layers")) mount.layers = read_layers(*part);

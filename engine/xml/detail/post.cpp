@@ -74,11 +74,13 @@ model::Shoe read_shoe(ElementReader& reader) {
     return shoe;
 }
 
-model::WoodPost read_wood_post(ElementReader& reader) {
+model::WoodPost read_wood_post(ElementReader& reader, model::MountKind mount) {
     model::WoodPost post;
     set_section(post, read_post_section(reader));
     post.notched = reader.yes_no("notched");
-    if (std::optional<ElementReader> shoe = reader.child("shoe")) post.shoe = read_shoe(*shoe);
+    const bool needs_shoe = mount == model::MountKind::plate_on_deck;
+    std::optional<ElementReader> shoe = needs_shoe ? reader.child("shoe") : reader.optional_child("shoe");
+    if (shoe) post.shoe = read_shoe(*shoe);
     return post;
 }
 
@@ -127,7 +129,8 @@ void write_shape(Element& post, const model::TwinBars& bars) {
 
 void write_shape(Element& element, const model::WoodPost& post) {
     write_post_section(shape(element, Shape::wood), section_of(post));
-    element.yes_no("notched", post.notched).child(shoe_element(post.shoe));
+    element.yes_no("notched", post.notched);
+    if (model::is_described(post.shoe)) element.child(shoe_element(post.shoe));
 }
 
 }  // namespace
@@ -135,8 +138,10 @@ void write_shape(Element& element, const model::WoodPost& post) {
 void read_guard(ElementReader& reader, model::BaseDetail& detail) {
     model::Guard& guard = detail.guard;
     guard.height_in = read_size(reader, "height");
-    on_deck(detail).plate_below_surface_in =
-        reader.optional_quantity("plate-below-surface", Kind::length, Sign::not_negative).value_or(0.0);
+    if (auto* const deck = std::get_if<model::PlateOnDeck>(&detail.mount)) {
+        deck->plate_below_surface_in =
+            reader.optional_quantity("plate-below-surface", Kind::length, Sign::not_negative).value_or(0.0);
+    }
     guard.occupancy = reader.optional_choice<model::Occupancy>("occupancy", occupancies).value_or(guard.occupancy);
     guard.tributary_length_in = reader.optional_quantity("tributary-length", Kind::length, Sign::positive);
     guard.handrail = reader.optional_yes_no("handrail");
@@ -145,14 +150,15 @@ void read_guard(ElementReader& reader, model::BaseDetail& detail) {
 Element guard_element(const model::BaseDetail& detail) {
     Element element("guard");
     element.quantity("height", detail.guard.height_in, Kind::length);
-    element.given_quantity("plate-below-surface", on_deck(detail).plate_below_surface_in, Kind::length);
+    if (const auto* const deck = std::get_if<model::PlateOnDeck>(&detail.mount))
+        element.given_quantity("plate-below-surface", deck->plate_below_surface_in, Kind::length);
     element.text("occupancy", word_for<model::Occupancy>(detail.guard.occupancy, occupancies));
     element.optional_quantity("tributary-length", detail.guard.tributary_length_in, Kind::length);
     if (detail.guard.handrail) element.yes_no("handrail", *detail.guard.handrail);
     return element;
 }
 
-model::Post read_post(ElementReader& reader) {
+model::Post read_post(ElementReader& reader, model::MountKind mount) {
     const std::optional<Shape> shape = reader.required_choice<Shape>("shape", shapes);
     if (!shape) {
         // What else belongs here depends on the shape.
@@ -167,7 +173,7 @@ model::Post read_post(ElementReader& reader) {
         case Shape::round_tube:
             return with_stub(read_round_tube(reader), reader, true);
         case Shape::wood:
-            return read_wood_post(reader);
+            return read_wood_post(reader, mount);
         case Shape::bar:
             return read_bar(reader);
         case Shape::round_bar:

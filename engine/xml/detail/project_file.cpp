@@ -7,6 +7,7 @@
 
 #include <tinyxml2.h>
 
+#include <array>
 #include <utility>
 
 namespace toehold::xml {
@@ -31,17 +32,27 @@ Element project_guard_element(const model::Guard& guard) {
     return guard_element(detail);
 }
 
+constexpr std::array<std::string_view, 2> project_mounts{"plate-on-deck", "side-fastened"};
+
+model::PlateOnDeck read_deck_mount(ElementReader& part, const std::filesystem::path& folder) {
+    model::PlateOnDeck mount;
+    mount.plate_below_surface_in =
+        part.optional_quantity("plate-below-surface", units::Kind::length, Sign::not_negative).value_or(0.0);
+    read_plate_on_deck(part, part.one_of(plate_names), mount, folder);
+    return mount;
+}
+
 std::vector<model::NamedMount> read_mounts(ElementReader& reader, const std::filesystem::path& folder) {
     std::vector<model::NamedMount> mounts;
-    for (ElementReader& part : reader.children("plate-on-deck")) {
-        model::BaseDetail detail;
+    for (ElementReader& part : reader.children(project_mounts)) {
         model::NamedMount mount;
         mount.id = part.id();
-        on_deck(detail).plate_below_surface_in =
-            part.optional_quantity("plate-below-surface", units::Kind::length, Sign::not_negative).value_or(0.0);
-        if (auto post = part.child("post")) mount.post = read_post(*post);
-        read_plate_on_deck(part, on_deck(detail), folder);
-        mount.mount = std::move(detail.mount);
+        if (part.name() == "side-fastened") {
+            mount.mount = read_side_fastened(part);
+        } else {
+            mount.mount = read_deck_mount(part, folder);
+        }
+        if (auto post = part.child("post")) mount.post = read_post(*post, kind(mount.mount));
         mounts.push_back(std::move(mount));
     }
     return mounts;
@@ -63,9 +74,14 @@ model::Project read_parts(ElementReader& root, const std::filesystem::path& fold
 }
 
 Element mount_element(const model::NamedMount& mount) {
-    const auto& on_deck = std::get<model::PlateOnDeck>(mount.mount);
-    Element element("plate-on-deck");
+    Element element(word(kind(mount.mount)));
     element.text("id", mount.id);
+    if (const auto* const side = std::get_if<model::SideFastened>(&mount.mount)) {
+        add_side_fastened(element, *side);
+        element.children.insert(element.children.begin(), post_element(mount.post));
+        return element;
+    }
+    const auto& on_deck = std::get<model::PlateOnDeck>(mount.mount);
     element.given_quantity("plate-below-surface", on_deck.plate_below_surface_in, units::Kind::length);
     element.child(post_element(mount.post));
     add_plate_on_deck(element, on_deck);

@@ -1,6 +1,8 @@
 #include "support/random/detail.h"
 
 #include "support/random/framing.h"
+#include "support/random/mount_parts.h"
+#include "support/random/side_mount.h"
 #include "xml/detail/detail_file.h"
 
 #include <ostream>
@@ -113,75 +115,16 @@ Plate plate(const Chance& chance) {
     return result;
 }
 
-LowerPlate lower_plate(const Chance& chance) {
-    LowerPlate plate;
-    plate.shape = chance.one_of<LowerShape>({LowerShape::plate, LowerShape::angle, LowerShape::channel});
-    plate.center = {chance.between(-1.0, 1.0), chance.between(-1.0, 1.0)};
-    plate.width_in = chance.between(3.0, 9.0);
-    plate.depth_in = chance.between(2.0, 4.0);
-    plate.thickness_in = chance.between(0.1, 0.5);
-    if (plate.shape != LowerShape::plate) plate.leg_in = chance.between(1.0, 3.0);
-    plate.metal = chance.id();
-    return plate;
-}
-
-ThroughBolt through_bolt(const Chance& chance) {
-    ThroughBolt bolt{chance.id(), chance.id(), {}};
-    bolt.length_in = chance.perhaps(9.0, 14.0);
-    bolt.thread_length_in = chance.perhaps(1.0, 3.0);
-    if (chance.coin()) bolt.threads = chance.one_of<Threads>({Threads::included, Threads::excluded});
-    switch (chance.whole(0, 3)) {
-        case 0:
-            break;
-        case 1:
-            bolt.below = Washer{chance.id()};
-            break;
-        case 2:
-            bolt.below = lower_plate(chance);
-            break;
-        default:
-            bolt.below =
-                BackingPlate{chance.between(1.0, 4.0), chance.between(1.0, 4.0), chance.between(0.1, 0.5), chance.id()};
-    }
-    return bolt;
-}
-
-Fastener fastener(const Chance& chance) {
-    const double length = chance.between(3.0, 9.0);
-    switch (chance.whole(0, 3)) {
-        case 0:
-            return LagScrew{chance.id(), length, chance.perhaps(1.0, 3.0)};
-        case 1:
-            return WoodScrew{chance.id(), length, chance.perhaps(1.0, 3.0)};
-        case 2:
-            return through_bolt(chance);
-        default:
-            break;
-    }
-    return ReportedFastener{"a " + chance.words(),       chance.words(),
-                            chance.between(0.1, 0.5),    length,
-                            chance.between(1.0, 3.0),    chance.given(50.0, 500.0),
-                            chance.given(100.0, 5000.0), chance.given(100.0, 900.0),
-                            chance.given(1.0, 2.0),      chance.given(0.1, 2.0),
-                            chance.given(0.1, 4.0),      chance.given(0.1, 2.0)};
-}
-
-AnchorGroup group(const Chance& chance, std::vector<std::string> holes) {
-    AnchorGroup result{std::move(holes), fastener(chance), {}, chance.words(), chance.perhaps(1.0, 1e4)};
-    if (chance.coin()) result.washer = Washer{chance.id()};
-    return result;
-}
-
 std::vector<AnchorGroup> anchors(const Chance& chance, const std::vector<Hole>& holes) {
     std::vector<AnchorGroup> result;
     if (chance.fits()) {
-        if (chance.coin()) result.push_back(group(chance, {holes[0].id, holes[2].id}));
-        result.push_back(group(chance, {}));
+        if (chance.coin()) result.push_back(random_group(chance, {holes[0].id, holes[2].id}));
+        result.push_back(random_group(chance, {}));
         return result;
     }
     for (int left = chance.whole(0, 3); left > 0; --left) {
-        result.push_back(
-            group(chance, chance.coin() ? std::vector<std::string>{"A", "nowhere"} : std::vector<std::string>{}));
+        result.push_back(random_group(
+            chance, chance.coin() ? std::vector<std::string>{"A", "nowhere"} : std::vector<std::string>{}));
     }
     return result;
 }
@@ -201,15 +144,8 @@ Packing packing(const Chance& chance) {
 Layers layers(const Chance& chance) {
     Layers result;
     if (chance.coin()) {
-        result.decking = Decking{chance.id(), chance.between(0.5, 2.0), chance.words()};
-        result.decking->bearing_psi = chance.given(100.0, 900.0);
-        result.decking->modulus_psi = chance.given(1e4, 1e5);
-        result.decking->report = chance.words();
+        result.decking = random_decking(chance);
         if (chance.coin()) result.packing = packing(chance);
-        if (chance.coin())
-            result.decking->fastening =
-                DeckingFastening{chance.between(0.1, 0.3), chance.between(2.0, 4.0),  chance.count(1, 4),
-                                 chance.between(2.0, 8.0), chance.given(10.0, 300.0), chance.words()};
     }
     for (int left = chance.whole(0, 2); left > 0; --left)
         result.shims.push_back({chance.id(), chance.between(0.1, 0.5)});
@@ -292,7 +228,7 @@ PlateOnDeck plate_on_deck(const Chance& chance) {
     return result;
 }
 
-BaseDetail detail(const Chance& chance) {
+BaseDetail detail(const Chance& chance, MountKind kind) {
     BaseDetail result;
     result.name = chance.words();
     result.note = chance.words();
@@ -300,7 +236,12 @@ BaseDetail detail(const Chance& chance) {
     result.guard = {chance.between(30.0, 48.0),
                     chance.one_of<Occupancy>({Occupancy::other, Occupancy::one_and_two_family})};
     result.post = post(chance);
-    result.mount = plate_on_deck(chance);
+    if (kind == MountKind::plate_on_deck) {
+        result.mount = plate_on_deck(chance);
+    } else {
+        result.mount = random_side_mount(chance);
+        if (auto* const wood = std::get_if<WoodPost>(&result.post); wood != nullptr && chance.coin()) wood->shoe = {};
+    }
     result.framing = random_framing(chance);
     result.loads = loads(chance);
     result.basis = basis(chance);
@@ -311,11 +252,15 @@ BaseDetail detail(const Chance& chance) {
 }  // namespace
 
 rc::Gen<model::BaseDetail> any_detail() {
-    return rc::gen::exec([] { return detail(Chance(false)); });
+    return rc::gen::exec([] { return detail(Chance(false), MountKind::plate_on_deck); });
+}
+
+rc::Gen<model::BaseDetail> any_side_detail() {
+    return rc::gen::exec([] { return detail(Chance(false), MountKind::side_fastened); });
 }
 
 rc::Gen<model::BaseDetail> sound_detail() {
-    return rc::gen::exec([] { return detail(Chance(true)); });
+    return rc::gen::exec([] { return detail(Chance(true), MountKind::plate_on_deck); });
 }
 
 model::BaseDetail random_detail(unsigned seed) { return sound_detail()(rc::Random(seed), rc::kNominalSize).value(); }

@@ -11,6 +11,8 @@ namespace toehold::test {
 
 /// What a file can say, however little sense it makes: `model::validate` may refuse it. It carries its plate itself.
 [[nodiscard]] rc::Gen<model::BaseDetail> any_detail();
+/// The same of a post fastened to the side of a member.
+[[nodiscard]] rc::Gen<model::BaseDetail> any_side_detail();
 /// What can be built and computed: `model::validate` has nothing to say.
 [[nodiscard]] rc::Gen<model::BaseDetail> sound_detail();
 /// One of the sound ones: the same seed gives the same detail.

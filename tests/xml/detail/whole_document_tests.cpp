@@ -29,6 +29,10 @@ TEST_CASE("whatever a file can say is written and read again whole, to the last 
     CHECK(rc::check([] { check_both_modes(*test::any_detail(), "detail.xml"); }));
 }
 
+TEST_CASE("whatever a file can say of a post on a member's side is written and read again whole", "[property]") {
+    CHECK(rc::check([] { check_both_modes(*test::any_side_detail(), "detail.xml"); }));
+}
+
 TEST_CASE("a detail that can be built is written and read again by both modes", "[property]") {
     CHECK(rc::check([] {
         const model::BaseDetail detail = *test::sound_detail();
