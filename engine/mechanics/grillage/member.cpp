@@ -160,6 +160,8 @@ GridExtremes extremes_of(const PreparedMember& member, int index, const GridSect
     if (!std::is_sorted(in_order.begin(), in_order.end(), nearer))
         std::stable_sort(in_order.begin(), in_order.end(), nearer);
     // The moment runs straight between loads, the rest is even: the largest stand beside loads and at the ends.
+    // Loads this near act at one place: what passes between them is of rounding, and none of theirs alone.
+    constexpr double same_place_in = 1e-6;
     GridExtremes most;
     GridSection cut = at_from;
     double reached = 0.0;
@@ -176,12 +178,12 @@ GridExtremes extremes_of(const PreparedMember& member, int index, const GridSect
     look();
     for (std::size_t i = 0; i < in_order.size(); ++i) {
         const MemberLoad& load = in_order[i];
-        if (i == 0 || load.at_in > reached) go_to(load.at_in);
+        if (i == 0 || load.at_in > reached + same_place_in) go_to(load.at_in);
         const OwnLoad own = own_load(member.axis, load);
         cut.shear_lb += own.up_lb;
         cut.moment_lb_in -= own.couple_lb_in;
         cut.torque_lb_in += own.torque_lb_in;
-        const bool last_here = i + 1 == in_order.size() || in_order[i + 1].at_in > reached;
+        const bool last_here = i + 1 == in_order.size() || in_order[i + 1].at_in > reached + same_place_in;
         if (last_here) look();
     }
     go_to(member.axis.length);

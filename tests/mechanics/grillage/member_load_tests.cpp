@@ -142,6 +142,17 @@ TEST_CASE("a cantilever turned inside by a couple bends as far as the couple: C 
     }
 }
 
+TEST_CASE("loads apart by rounding alone act at one place: of opposite torques the member meets their sum",
+          "[closed-form]") {
+    for (const Beam& beam : skew_beams) {
+        const Grillage grid = beam.on(clamp, clamp);
+        const std::vector<MemberLoad> loads = {beam.load(a_in, 0.0, 0.0, -8000.0),
+                                               beam.load(a_in + 1e-12, 0.0, 0.0, 8700.0)};
+        const GridSolution s = solve(grid, loads);
+        CHECK_CLOSE(grid.extremes(s, 0, loads).torque_lb_in, 700.0 * std::max(a_in, b_in) / length_in, 1e-8, 0.0);
+    }
+}
+
 TEST_CASE("a torque inside a bar held at both ends: T b/L and T a/L, T a b/G J L there", "[closed-form]") {
     const double torque = 700.0;
     for (const Beam& beam : skew_beams) {
