@@ -54,12 +54,15 @@ std::optional<Interlayer> crossed_member(const Resolved& resolved, const model::
                                          const Anchor& anchor) {
     const std::string& into = mount.anchors.at(anchor.group).into;
     const model::Framing& framing = resolved.detail.framing;
-    const auto crossed = model::find_member(framing, mount.member);
-    if (into.empty() || into == mount.member || !crossed) return std::nullopt;
-    const model::Member member = model::member(framing, *crossed);
+    const std::optional<model::Member> crossed = model::side_member(resolved.detail);
+    const auto behind = model::find_member(framing, into);
+    if (into.empty() || into == mount.member || !crossed || !behind) return std::nullopt;
     DeckingMaterial wood;
-    wood.id = wood.name = member.id;
-    return Interlayer{wood, member.width_in, true};
+    wood.id = wood.name = crossed->id;
+    const SideJoint joint = side_joint(resolved.detail);
+    const double from_in = model::to_near_face_in(joint, *crossed);
+    // With what is open between the two, as where a rod goes on to the next joist.
+    return Interlayer{wood, model::to_near_face_in(joint, model::member(framing, *behind)) - from_in, true};
 }
 
 Fastened fastened_by(const Resolved& resolved, const SideFastened& materials, const model::SideFastened& mount,

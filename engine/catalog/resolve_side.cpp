@@ -29,12 +29,8 @@ std::optional<std::size_t> member_of(const model::BaseDetail& detail, const mode
 /// is measured square to its slope.
 std::optional<model::Seat> seat_in(const model::BaseDetail& detail, std::size_t index, const model::Place& at) {
     const model::Member member = model::member(detail.framing, index);
-    double top_in = -at.z_in, bottom_in = member.depth_in + at.z_in;
-    if (const auto& stringer = on_side(detail).stringer) {
-        const double angle = stringer->angle_deg * std::numbers::pi / 180.0;
-        top_in = -at.z_in * std::cos(angle) + at.x_in * std::sin(angle);
-        bottom_in = stringer->effective_depth_in - top_in;
-    }
+    const double top_in = model::from_top_edge_in(on_side(detail), at.x_in, -at.z_in);
+    const double bottom_in = model::holding_depth_in(on_side(detail), member) - top_in;
     const double piece_in = model::piece_depth_in(member);
     const double in_piece = member.stack > 1 ? std::fmod(std::max(top_in, 0.0), piece_in) : top_in;
     const double edge_in = member.stack > 1 ? std::min(in_piece, piece_in - in_piece) : std::min(top_in, bottom_in);
