@@ -3,7 +3,7 @@
 # fails if there is one. Plates as documents of their own (listed, validated) are no mount.
 set -eu
 cd "$1"
-kinds='on_deck|PlateOnDeck|PlateReference|plate_on_deck'
+kinds='on_deck|PlateOnDeck|PlateReference|plate_on_deck|on_side|SideFastened|side_fastened'
 shapes='model::Plate\b|PlateField|PlateAccuracy|model::Layers|model::Weld\b'
 status=0
 
