@@ -66,12 +66,14 @@ TEST_CASE("A combined check never passes where one of its parts fails", "[proper
 TEST_CASE("What cannot be built stands before any check among the causes, and a path that ends before those it breaks",
           "[unit]") {
     const std::set<std::string> geometry = {
-        "anchor-inside-post", "bolt-too-short",   "gusset-in-the-way", "head-on-weld",     "hole-in-post",
-        "hole-oversize",      "hole-tight",       "holes-too-close",   "lower-plate-fit",  "packing-fit",
-        "notched-post",       "washer-off-plate", "washers-overlap",   "wrench-clearance", "weld-larger-than-wall"};
+        "anchor-inside-post", "bolt-too-short",    "gusset-in-the-way",  "head-on-weld",     "hole-in-post",
+        "hole-oversize",      "hole-tight",        "holes-too-close",    "lower-plate-fit",  "packing-fit",
+        "notched-post",       "washer-off-plate",  "washers-overlap",    "wrench-clearance", "weld-larger-than-wall",
+        "side-head-on-weld",  "side-notched-post", "side-nut-in-the-way"};
     std::map<checks::Cause, std::set<std::string>> found;
     for (const checks::FindingRule& rule : checks::registered_findings()) found[rule.cause].insert(rule.id);
     CHECK(found[checks::Cause::geometry] == geometry);
-    CHECK(found[checks::Cause::load_path] ==
-          std::set<std::string>{"decking-only", "no-path-to-joists", "stub-not-held"});
+    CHECK(found[checks::Cause::load_path] == std::set<std::string>{"decking-only", "no-path-to-joists",
+                                                                   "side-end-grain", "side-no-bottom",
+                                                                   "side-one-member", "stub-not-held"});
 }

@@ -11,24 +11,36 @@ using model::MountKind;
 
 namespace {
 
-std::set<std::string> for_plates_alone() {
+std::set<std::string> alone_for(MountKind mount) {
     std::set<std::string> ids;
     for (const checks::Check& check : checks::registered_checks()) {
-        if (check.mounts == std::vector<MountKind>{MountKind::plate_on_deck}) ids.insert(check.id);
+        if (check.mounts == std::vector<MountKind>{mount}) ids.insert(check.id);
     }
     return ids;
 }
 
 }  // namespace
 
-TEST_CASE("A plate on the deck is checked for everything that is registered", "[unit]") {
-    CHECK(checks::checks_of(MountKind::plate_on_deck).size() == checks::registered_checks().size());
+TEST_CASE("Each mount is checked for everything that is registered but what is for the other alone", "[unit]") {
+    for (const auto& [mount, other] : {std::pair(MountKind::plate_on_deck, MountKind::side_fastened),
+                                       std::pair(MountKind::side_fastened, MountKind::plate_on_deck)}) {
+        CHECK(checks::checks_of(mount).size() + alone_for(other).size() == checks::registered_checks().size());
+    }
 }
 
 TEST_CASE("Checks of plate, weld, shoe and decking are for a plate on the deck alone", "[unit]") {
-    CHECK(for_plates_alone() == std::set<std::string>{"bearing-decking", "bearing-packing", "deck-sideways",
-                                                      "packing-seat", "plate-bending", "plate-hole-bearing",
-                                                      "plate-hole-edge", "plate-ligaments", "post-shoe", "weld"});
+    CHECK(alone_for(MountKind::plate_on_deck) ==
+          std::set<std::string>{"bearing-decking", "bearing-packing", "packing-seat", "plate-bending",
+                                "plate-hole-bearing", "plate-hole-edge", "plate-ligaments", "post-bending",
+                                "post-overlap", "post-shoe", "weld"});
+}
+
+TEST_CASE("Checks of the post's side, its bracket and its ties are for a post on a side alone", "[unit]") {
+    CHECK(alone_for(MountKind::side_fastened) ==
+          std::set<std::string>{"member-shear-at-post", "side-bracket-bending", "side-bracket-weld",
+                                "side-head-bearing", "side-hole-bearing", "side-hole-edge", "side-post-bearing",
+                                "side-post-bending", "side-post-shear", "side-post-spacing", "tie-by-report",
+                                "tie-eccentricity"});
 }
 
 TEST_CASE("A check without a list of mounts is for every mount, and one with a list for those alone", "[unit]") {

@@ -1,5 +1,6 @@
 #include "checks/anchor/anchors_in_member.h"
 
+#include "catalog/anchor_view.h"
 #include "catalog/fastened.h"
 #include "checks/anchor/seating.h"
 #include "resistance/wood/connection_factors.h"
@@ -14,6 +15,7 @@ namespace {
 
 using catalog::Anchor;
 using catalog::Resolved;
+using catalog::seen;
 using model::coordinate_in;
 using model::other;
 using model::PlanAxis;
@@ -25,8 +27,8 @@ std::vector<double> row_places_in(const Resolved& resolved, std::size_t index, P
     for (const std::size_t mate : member_mates(resolved, index)) {
         const Anchor& second = resolved.anchors[mate];
         const double off_line_in =
-            std::abs(coordinate_in(in_plan(second.at), other(axis)) - coordinate_in(in_plan(anchor.at), other(axis)));
-        if (off_line_in <= anchor.diameter_in) places.push_back(coordinate_in(in_plan(second.at), axis));
+            std::abs(coordinate_in(seen(second), other(axis)) - coordinate_in(seen(anchor), other(axis)));
+        if (off_line_in <= anchor.diameter_in) places.push_back(coordinate_in(seen(second), axis));
     }
     std::sort(places.begin(), places.end());
     return places;
@@ -49,19 +51,48 @@ double member_area_in2(const Resolved& resolved, std::size_t index, PlanAxis axi
     return member.depth_in * std::max(places.back() - places.front(), least_spacing_diameters * anchor.diameter_in);
 }
 
+/// The same of the side member, whose grain stands upright where it is a wood post: E A.
+double side_stiffness_lb(const Resolved& resolved, std::size_t index, PlanAxis axis, const catalog::SideMember& side) {
+    if (!side.wood) {
+        const double width_in = axis == PlanAxis::x ? side.width_y_in : side.width_x_in;
+        return side.metal.modulus_psi * side.bears_in * width_in;
+    }
+    constexpr double least_spacing_diameters = 3.0;
+    const std::vector<double> places = row_places_in(resolved, index, PlanAxis::y);
+    const double width_in =
+        axis == PlanAxis::y
+            ? side.width_x_in
+            : std::max(places.back() - places.front(), least_spacing_diameters * resolved.anchors[index].diameter_in);
+    return side.wood->grade.modulus_psi * side.bears_in * width_in;
+}
+
 double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     const Anchor& anchor = resolved.anchors[index];
     const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
-    const double side_width_in = axis == PlanAxis::x ? side.width_y_in : side.width_x_in;
     const std::vector<double> places = row_places_in(resolved, index, axis);
     resistance::FastenerRow row;
     row.count = static_cast<int>(places.size());
     row.spacing_in = widest_step_in(places);
     row.diameter_in = anchor.diameter_in;
-    row.slip_modulus_lb_per_in = resistance::wood_to_metal_slip_modulus_lb_per_in(anchor.diameter_in);
+    row.slip_modulus_lb_per_in = side.wood ? resistance::wood_to_wood_slip_modulus_lb_per_in(anchor.diameter_in)
+                                           : resistance::wood_to_metal_slip_modulus_lb_per_in(anchor.diameter_in);
     row.main_axial_stiffness_lb = wood_of(resolved, anchor).grade.modulus_psi * member_area_in2(resolved, index, axis);
-    row.side_axial_stiffness_lb = side.metal.modulus_psi * side.thickness_in * side_width_in;
+    row.side_axial_stiffness_lb = side_stiffness_lb(resolved, index, axis, side);
     return resistance::group_factor(row);
+}
+
+/// How far a place is from the ends of the wood along its grain.
+MatesPlacement::Mate mate_at(std::size_t index, const Anchor& anchor, PlanAxis grain, double from_in, double to_in) {
+    const double along_in = coordinate_in(seen(anchor), grain);
+    return {index, anchor.diameter_in, along_in - from_in, to_in - along_in};
+}
+
+void keep_least_spacing(MatesPlacement& placement, const Anchor& first, const Anchor& second) {
+    const model::Position one = seen(first), two = seen(second);
+    const double apart_in = std::hypot(two.x_in - one.x_in, two.y_in - one.y_in);
+    placement.spacing_factor =
+        std::min(placement.spacing_factor,
+                 resistance::spacing_factor(apart_in, std::max(first.diameter_in, second.diameter_in)));
 }
 
 double end_factor(const MatesPlacement::Mate& mate, PlanAxis grain, const demand::AnchorForce& force) {
@@ -105,23 +136,36 @@ MatesPlacement mates_placement(const Resolved& resolved, std::size_t index) {
     placement.grain = member.along;
     for (std::size_t i = 0; i < mates.size(); ++i) {
         const Anchor& first = resolved.anchors[mates[i]];
-        const double along_in = coordinate_in(in_plan(first.at), member.along);
-        placement.mates.push_back({mates[i], first.diameter_in, along_in - member.from_in, member.to_in - along_in});
-        for (std::size_t j = i + 1; j < mates.size(); ++j) {
-            const Anchor& second = resolved.anchors[mates[j]];
-            const double apart_in = std::hypot(second.at.x_in - first.at.x_in, second.at.y_in - first.at.y_in);
-            placement.spacing_factor =
-                std::min(placement.spacing_factor,
-                         resistance::spacing_factor(apart_in, std::max(first.diameter_in, second.diameter_in)));
-        }
+        placement.mates.push_back(mate_at(mates[i], first, member.along, member.from_in, member.to_in));
+        for (std::size_t j = i + 1; j < mates.size(); ++j)
+            keep_least_spacing(placement, first, resolved.anchors[mates[j]]);
+    }
+    return placement;
+}
+
+std::optional<MatesPlacement> post_placement(const Resolved& resolved, std::size_t index) {
+    const catalog::SideMember side = catalog::fastened_by(resolved, resolved.anchors.at(index)).side;
+    if (!side.wood) return std::nullopt;
+    constexpr double on_and_on_in = model::beyond_any_plate_in;
+    MatesPlacement placement;
+    placement.grain = PlanAxis::y;
+    placement.pushed_back = true;
+    for (std::size_t i = 0; i < resolved.anchors.size(); ++i) {
+        const Anchor& first = resolved.anchors[i];
+        placement.mates.push_back(mate_at(i, first, PlanAxis::y, -side.width_y_in, on_and_on_in));
+        for (std::size_t j = i + 1; j < resolved.anchors.size(); ++j)
+            keep_least_spacing(placement, first, resolved.anchors[j]);
     }
     return placement;
 }
 
 double geometry_factor(const MatesPlacement& placement, const demand::State& state) {
     double least = placement.spacing_factor;
-    for (const MatesPlacement::Mate& mate : placement.mates)
-        least = std::min(least, end_factor(mate, placement.grain, state.anchors.at(mate.anchor)));
+    for (const MatesPlacement::Mate& mate : placement.mates) {
+        demand::AnchorForce force = state.anchors.at(mate.anchor);
+        if (placement.pushed_back) force = {force.tension_lb, -force.shear_x_lb, -force.shear_y_lb};
+        least = std::min(least, end_factor(mate, placement.grain, force));
+    }
     return least;
 }
 
@@ -133,20 +177,22 @@ double reached_in(const Resolved& resolved, const Anchor& anchor) {
 }
 
 double least_reached_in(const Resolved& resolved, std::size_t member) {
-    double least = model::member(resolved.detail.framing, member).depth_in;
+    std::optional<double> least;
     for (const Anchor& anchor : resolved.anchors) {
-        if (stands_in(anchor, member)) least = std::min(least, reached_in(resolved, anchor));
+        if (!stands_in(anchor, member)) continue;
+        const double reached = reached_in(resolved, anchor);
+        least = least ? std::min(*least, reached) : reached;
     }
-    return least;
+    return least ? *least : model::member(resolved.detail.framing, member).depth_in;
 }
 
 int pieces_with_anchors(const Resolved& resolved, std::size_t member) {
-    const model::Member shape = model::member(resolved.detail.framing, member);
     std::set<int> pieces;
     for (const Anchor& anchor : resolved.anchors) {
         if (!stands_in(anchor, member)) continue;
+        const model::Member shape = member_of(resolved, anchor);
         const double from_face_in =
-            coordinate_in(in_plan(anchor.at), other(shape.along)) - shape.across_in + 0.5 * shape.width_in;
+            coordinate_in(seen(anchor), other(shape.along)) - shape.across_in + 0.5 * shape.width_in;
         pieces.insert(static_cast<int>(std::floor(from_face_in / model::ply_width_in(shape))));
     }
     return static_cast<int>(pieces.size());

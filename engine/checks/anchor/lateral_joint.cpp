@@ -1,5 +1,6 @@
 #include "checks/anchor/lateral_joint.h"
 
+#include "catalog/anchor_view.h"
 #include "catalog/fastened.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/shears.h"
@@ -29,7 +30,9 @@ format::Phrase cannot_bear(const Resolved& resolved, const Anchor& anchor) {
     const catalog::Fastened fastened = catalog::fastened_by(resolved, anchor);
     for (auto it = fastened.layers.rbegin(); it != fastened.layers.rend(); ++it) {
         const DeckingMaterial& layer = it->material;
-        if (it->loose) return phrase("The packing through the boards is taken as a gap.");
+        if (it->loose)
+            return catalog::lies_level(anchor) ? phrase("The member the anchor crosses is taken as a gap.")
+                                               : phrase("The packing through the boards is taken as a gap.");
         if (layer.kind != DeckingKind::wood)
             return phrase("The layer {} is not wood and is taken as a gap.", layer.name);
         if (layer.species != wood_of(resolved, anchor).species.id)
@@ -49,13 +52,14 @@ void set_gap(LateralJoint& joint, const Resolved& resolved, const Anchor& anchor
     if (joint.decking_bears) joint.dowel.gap_in = 0.0;
 }
 
-double side_bearing_psi(const catalog::SideMember& side) {
+/// Of a side member of metal, by the thickness that bears.
+double metal_bearing_psi(const catalog::SideMember& side) {
     const catalog::Metal& metal = side.metal;
     if (metal.kind == catalog::MetalKind::aluminum) {
         return resistance::aluminum_dowel_bearing_psi(
             std::min(metal.ultimate_psi, metal.welded_ultimate_psi.value_or(metal.ultimate_psi)));
     }
-    return resistance::steel_dowel_bearing_psi(metal.ultimate_psi, side.thickness_in);
+    return resistance::steel_dowel_bearing_psi(metal.ultimate_psi, side.bears_in);
 }
 
 bool penetrates(const Anchor& anchor, const Seating& seated) {
@@ -78,15 +82,55 @@ double main_bearing_in(const model::Member& member, const Seating& seated) {
     return std::min(bearing_in, model::piece_depth_in(member));
 }
 
-/// From the member's grain to the anchor's force, 0 to pi/2; across it where there is no force to speak of.
-double grain_angle_rad(const LateralJoint& joint, const demand::AnchorForce& force) {
-    const bool grain_along_x = joint.grain == model::PlanAxis::x;
-    const double along_lb = std::abs(grain_along_x ? force.shear_x_lb : force.shear_y_lb);
-    const double across_lb = std::abs(grain_along_x ? force.shear_y_lb : force.shear_x_lb);
-    return along_lb + across_lb > 0.0 ? std::atan2(across_lb, along_lb) : right_angle_rad;
+double angle_rad(double along_lb, double across_lb) {
+    const double along = std::abs(along_lb), across = std::abs(across_lb);
+    return along + across > 0.0 ? std::atan2(across, along) : right_angle_rad;
 }
 
-Adjusted adjust(const Resolved& resolved, const LateralJoint& joint, double reference_lb, double geometry_factor) {
+/// From the member's grain to the anchor's force, 0 to pi/2; across it where there is no force to speak of.
+double grain_angle_rad(const LateralJoint& joint, const demand::AnchorForce& force) {
+    if (joint.grain == model::PlanAxis::y) return angle_rad(force.shear_y_lb, force.shear_x_lb);
+    const double slope = joint.grain_slope_rad;
+    if (slope == 0.0) return angle_rad(force.shear_x_lb, force.shear_y_lb);
+    return angle_rad(force.shear_x_lb * std::cos(slope) + force.shear_y_lb * std::sin(slope),
+                     force.shear_y_lb * std::cos(slope) - force.shear_x_lb * std::sin(slope));
+}
+
+/// What a wood post adds to the joint.
+void set_side(LateralJoint& joint, const Resolved& resolved, std::size_t index) {
+    const catalog::SideMember side = catalog::fastened_by(resolved, resolved.anchors[index]).side;
+    joint.dowel.side_bearing_in = side.bears_in;
+    if (!side.wood) {
+        joint.dowel.side_bearing_psi = metal_bearing_psi(side);
+        return;
+    }
+    joint.side_specific_gravity = side.wood->species.specific_gravity;
+    joint.in_post = post_placement(resolved, index);
+    // Up the post's grain all of them must stand on one line too.
+    const double line_in = resolved.anchors[index].at.x_in;
+    joint.single_row =
+        joint.single_row && std::all_of(resolved.anchors.begin(), resolved.anchors.end(), [&](const Anchor& other) {
+            return std::abs(other.at.x_in - line_in) <= joint.nominal_diameter_in;
+        });
+}
+
+/// Fe of both sides and the angle that Rd takes; `member_angle_rad` from the member's grain.
+double set_bearing(resistance::DowelConnection& dowel, const LateralJoint& joint, double member_angle_rad,
+                   const demand::AnchorForce& force) {
+    const double main_angle_rad = joint.decking_bears ? right_angle_rad : member_angle_rad;
+    dowel.main_bearing_psi =
+        resistance::dowel_bearing_psi(joint.specific_gravity, joint.nominal_diameter_in, main_angle_rad);
+    if (!joint.side_specific_gravity) return main_angle_rad;
+    const double side_angle_rad = angle_rad(force.shear_y_lb, force.shear_x_lb);
+    dowel.side_bearing_psi =
+        resistance::dowel_bearing_psi(*joint.side_specific_gravity, joint.nominal_diameter_in, side_angle_rad);
+    return std::max(main_angle_rad, side_angle_rad);
+}
+
+}  // namespace
+
+Adjusted adjusted_lateral(const Resolved& resolved, const LateralJoint& joint, double reference_lb,
+                          double geometry_factor) {
     LateralConditions conditions;
     conditions.diameter_in = joint.nominal_diameter_in;
     conditions.single_row_or_single_fastener = joint.single_row;
@@ -94,24 +138,6 @@ Adjusted adjust(const Resolved& resolved, const LateralJoint& joint, double refe
     conditions.group_factor = joint.group_factor;
     return adjust_lateral(reference_lb, conditions, resolved.detail.basis);
 }
-
-Step diameter_step(const LateralJoint& joint) {
-    if (joint.threads.reason.empty())
-        return given("D_r", phrase("root diameter, threads taken in the shear plane"), joint.dowel.diameter_in, "in",
-                     "NDS 2018 12.3.7");
-    if (joint.threads.full_diameter)
-        return given("D_y", phrase("diameter in the yield equations: full, {}", joint.threads.reason),
-                     joint.dowel.diameter_in, "in", "NDS 2018 12.3.7.2");
-    return given("D_r", phrase("diameter in the yield equations: root, {}", joint.threads.reason),
-                 joint.dowel.diameter_in, "in", "NDS 2018 12.3.7");
-}
-
-const char* side_clause(const catalog::SideMember& side) {
-    return side.metal.kind == catalog::MetalKind::aluminum ? "assumption: NDS App. I read for aluminum"
-                                                           : "NDS 2018 Appendix I";
-}
-
-}  // namespace
 
 bool covered(const Anchor& anchor) {
     constexpr double thickest_in = 1.0;
@@ -129,14 +155,13 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
     joint.penetrates = penetrates(anchor, seated);
     joint.group_factor = row_factor(resolved, index);
     joint.single_row = single_row_along_grain(resolved, index);
-    joint.fixed_factor = adjust(resolved, joint, 1.0, 1.0).value;
+    joint.grain_slope_rad = grain_slope_rad(resolved, anchor);
+    set_side(joint, resolved, index);
+    joint.fixed_factor = adjusted_lateral(resolved, joint, 1.0, 1.0).value;
     joint.threads = thread_place(resolved, anchor);
     joint.dowel.diameter_in = joint.threads.full_diameter ? anchor.diameter_in : anchor.root_diameter_in;
     joint.dowel.bending_yield_psi = anchor.bending_yield_psi;
     joint.dowel.main_bearing_in = main_bearing_in(member_of(resolved, anchor), seated);
-    const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
-    joint.dowel.side_bearing_in = side.thickness_in;
-    joint.dowel.side_bearing_psi = side_bearing_psi(side);
     set_gap(joint, resolved, anchor);
     joint.placement = mates_placement(resolved, index);
     return joint;
@@ -145,11 +170,10 @@ LateralJoint lateral_joint(const Resolved& resolved, std::size_t index) {
 LateralValue lateral_value(const LateralJoint& joint, const demand::State& state) {
     LateralValue value;
     value.angle_rad = grain_angle_rad(joint, state.anchors.at(joint.anchor));
-    const double bearing_angle_rad = joint.decking_bears ? right_angle_rad : value.angle_rad;
     resistance::DowelConnection dowel = joint.dowel;
-    dowel.main_bearing_psi =
-        resistance::dowel_bearing_psi(joint.specific_gravity, joint.nominal_diameter_in, bearing_angle_rad);
+    const double bearing_angle_rad = set_bearing(dowel, joint, value.angle_rad, state.anchors.at(joint.anchor));
     value.main_bearing_psi = dowel.main_bearing_psi;
+    value.side_bearing_psi = dowel.side_bearing_psi;
     const resistance::ReductionTerms reduction =
         resistance::reduction_terms(joint.nominal_diameter_in, dowel.diameter_in, bearing_angle_rad);
     value.reference = resistance::governing(resistance::single_shear_with_gap(dowel, reduction));
@@ -157,6 +181,7 @@ LateralValue lateral_value(const LateralJoint& joint, const demand::State& state
     if (!joint.penetrates) value.reference.value_lb = 0.0;
 
     value.geometry_factor = geometry_factor(joint.placement, state);
+    if (joint.in_post) value.geometry_factor = std::min(value.geometry_factor, geometry_factor(*joint.in_post, state));
     value.adjusted_lb = value.reference.value_lb * joint.fixed_factor * value.geometry_factor;
     return value;
 }
@@ -170,55 +195,6 @@ std::vector<double> adjusted_lateral_lb(const CheckInput& input, const LateralJo
         values.push_back(first < index ? values[first] : lateral_value(joint, input.demand.states[index]).adjusted_lb);
     }
     return values;
-}
-
-std::vector<Step> lateral_steps(const Resolved& resolved, const LateralJoint& joint, const LateralValue& value) {
-    const resistance::DowelConnection& dowel = joint.dowel;
-    const Anchor& anchor = resolved.anchors.at(joint.anchor);
-    const format::Phrase member = member_name(resolved, anchor);
-    const catalog::SideMember side = catalog::fastened_by(resolved, anchor).side;
-    const std::string mode = resistance::name(value.reference.mode);
-    std::vector<Step> steps{
-        from_file("D", phrase("nominal diameter"), joint.nominal_diameter_in, "in"),
-        diameter_step(joint),
-        {"l_m", phrase("bearing length in {}", member), "embedment less half the tip", dowel.main_bearing_in, "in",
-         "NDS 2018 12.3.5"},
-        given("l_s", phrase("bearing length in the plate"), dowel.side_bearing_in, "in", "NDS 2018 12.3.5"),
-        {"g",
-         joint.decking_bears ? phrase("gap; the decking is taken as wood around the shank")
-                             : phrase("gap: decking and shims"),
-         joint.decking_bears ? "basis" : "given", dowel.gap_in, "in", "AWC TR12", Origin::given, !joint.decking_bears},
-        given("G", phrase("specific gravity of {}", member), joint.specific_gravity, "", "NDS 2018 Table 12.3.3A"),
-        {"theta", phrase("angle of the force to the grain of {}", member), "from the demand",
-         value.angle_rad * 180.0 / std::numbers::pi, "deg", "demand", Origin::demanded},
-        {"F_em",
-         joint.decking_bears ? phrase("dowel bearing strength of the wood, across the grain")
-                             : phrase("dowel bearing strength of {}", member),
-         "12.3.3 at the angle", value.main_bearing_psi, "psi", "NDS 2018 12.3.3, 12.3.4"},
-        {"F_es", phrase("dowel bearing strength of the plate, {}", side.metal.name), "from F_u", dowel.side_bearing_psi,
-         "psi", side_clause(side)},
-        given("F_yb", phrase("bending yield strength of the anchor"), dowel.bending_yield_psi, "psi",
-              "NDS 2018 Table I1"),
-        {"R_d", phrase("reduction term, mode {}", mode), "by diameter and angle", value.reduction, "",
-         "NDS 2018 Table 12.3.1B"},
-        {"Z", phrase("reference lateral value, mode {} governs", mode),
-         joint.penetrates ? "least of the yield modes with the gap" : "0: penetration below the minimum",
-         value.reference.value_lb, "lb", "NDS 2018 12.3.1; AWC TR12"}};
-    const Adjusted adjusted = adjust(resolved, joint, value.reference.value_lb, value.geometry_factor);
-    steps.insert(steps.end(), adjusted.steps.begin(), adjusted.steps.end());
-    steps.push_back({"Z'", phrase("adjusted lateral value"), "Z and every factor", value.adjusted_lb, "lb",
-                     "NDS 2018 Table 11.3.1"});
-    return steps;
-}
-
-format::Phrase lateral_note(const LateralJoint& joint, const LateralValue& value) {
-    if (!joint.penetrates)
-        return phrase("No lateral value: the penetration is below the minimum of the standard. Use a longer screw.");
-    if (value.reference.value_lb > 0.0 && value.adjusted_lb <= 0.0)
-        return phrase(
-            "No lateral value: an end distance or a spacing is below the minimum of the standard. Move the "
-            "anchors.");
-    return joint.gap_note;
 }
 
 }  // namespace toehold::checks

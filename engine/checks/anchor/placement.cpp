@@ -1,6 +1,6 @@
 // Distances of each anchor to its member's edge and end and to the other anchors in it, against the least the standard
 // (or the fastener's report) allows. Distances above these but below the full ones lower the lateral value instead.
-#include "catalog/resolve.h"
+#include "catalog/anchor_view.h"
 #include "checks/anchor/placement_rules.h"
 #include "checks/anchor/seating.h"
 
@@ -58,8 +58,8 @@ std::vector<Neighbor> neighbors(const catalog::Resolved& resolved, std::size_t i
     for (std::size_t other = 0; other < resolved.anchors.size(); ++other) {
         const Anchor& second = resolved.anchors[other];
         if (other == index || !second.seat || second.seat->member != anchor.seat.value().member) continue;
-        const double x_in = std::abs(second.at.x_in - anchor.at.x_in);
-        const double y_in = std::abs(second.at.y_in - anchor.at.y_in);
+        const model::Position one = catalog::seen(anchor), two = catalog::seen(second);
+        const double x_in = std::abs(two.x_in - one.x_in), y_in = std::abs(two.y_in - one.y_in);
         found.push_back({part_of(second), grain_along_x ? x_in : y_in, grain_along_x ? y_in : x_in});
     }
     return found;
@@ -72,7 +72,8 @@ format::Phrase edge_measured(const model::Member& member) {
                : phrase("anchor's center to the nearer long edge of {}", name);
 }
 
-format::Phrase edge_remedy(model::MemberKind kind) {
+format::Phrase edge_remedy(const Anchor& anchor, model::MemberKind kind) {
+    if (catalog::lies_level(anchor)) return phrase("Use a deeper member or a smaller anchor, or move the anchor.");
     switch (kind) {
         case model::MemberKind::block:
             return phrase("Use a wider block or a smaller anchor, or move the anchor.");
@@ -120,7 +121,7 @@ CheckResult edge(const CheckInput& input, std::size_t index, const PlacementLoad
         std::move(result),
         edge_rules(anchor.diameter_in, anchor.embedment_in, loads, rows_apart_in(anchor.diameter_in, others), edge_in),
         measured);
-    if (result.status != Status::holds) result.note = edge_remedy(member_of(input.resolved, anchor).kind);
+    if (result.status != Status::holds) result.note = edge_remedy(anchor, member_of(input.resolved, anchor).kind);
     return result;
 }
 
@@ -140,13 +141,21 @@ CheckResult end(const CheckInput& input, std::size_t index, const PlacementLoads
     return against(std::move(result), end_rules(anchor.diameter_in, loads, end_in), measured);
 }
 
+/// On a stringer, whose grain is neither level nor upright, every force has a part along it and one across it.
+PlacementLoads loads_on(const CheckInput& input, std::size_t index) {
+    const Anchor& anchor = input.resolved.anchors[index];
+    PlacementLoads loads = placement_loads(input.demand, index, anchor, member_of(input.resolved, anchor).along);
+    if (grain_slope_rad(input.resolved, anchor) != 0.0)
+        loads.along_grain = loads.across_grain = loads.along_grain || loads.across_grain;
+    return loads;
+}
+
 std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const Anchor& anchor = input.resolved.anchors[index];
         if (!lands(anchor)) continue;
-        const PlacementLoads loads =
-            placement_loads(input.demand, index, anchor, member_of(input.resolved, anchor).along);
+        const PlacementLoads loads = loads_on(input, index);
         const std::vector<Neighbor> others = neighbors(input.resolved, index);
         results.push_back(edge(input, index, loads, others));
         results.push_back(end(input, index, loads));

@@ -2,12 +2,13 @@
 // steel does not, and the wood splits. NDS 2018 12.5.1.3 allows 5 in between the outermost rows in sawn lumber unless
 // the steel is detailed for the shrinkage (from memory, to be confirmed).
 //   - It is asked of what 12.5.1 is about, fasteners of 1/4 in and more: of the anchors in one member through the
-//   mount's
-//     metal, and of each angle at a member's end, whose line stands upright, across the grain of both legs' wood.
+//     mount's metal, and of each angle at a member's end, whose line stands upright, across the grain of both legs'
+//     wood.
 //   - The distance is measured across the grain between the outermost fasteners, whatever their row.
 //   - The clause makes no exception for lumber that is dry when built, and none is made here. A glued member is held to
 //     the same 5 in, which is on the safe side.
-#include "catalog/resolve.h"
+#include "catalog/anchor_view.h"
+#include "catalog/fastened.h"
 #include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
 #include "checks/connection/connection.h"
@@ -50,7 +51,8 @@ Spread spread_of(const CheckInput& input, std::size_t member, model::PlanAxis ac
     for (const catalog::Anchor& anchor : input.resolved.anchors) {
         const bool thick = anchor.diameter_in >= resistance::least_tabulated_diameter_in();
         if (!thick || !stands_in(anchor, member)) continue;
-        const double at_in = model::coordinate_in(in_plan(anchor.at), across);
+        if (catalog::fastened_by(input.resolved, anchor).side.wood) continue;  // a wood post is no piece of steel
+        const double at_in = model::coordinate_in(catalog::seen(anchor), across);
         spread.from_in = spread.any ? std::min(spread.from_in, at_in) : at_in;
         spread.to_in = spread.any ? std::max(spread.to_in, at_in) : at_in;
         spread.any = true;

@@ -2,6 +2,7 @@
 // alone holds nothing (IRC 2021 R507.10.1.2 wants the guard fastened to framing or blocking), and neither does a seam.
 #include "checks/anchor/seating.h"
 
+#include "catalog/anchor_view.h"
 #include "catalog/fastened.h"
 #include "demand/demand.h"
 #include "resistance/wood/withdrawal.h"
@@ -9,6 +10,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <numbers>
 
 namespace toehold::checks {
 
@@ -29,11 +31,20 @@ bool lands(const catalog::Anchor& anchor) {
     return anchor.seat.has_value() && within_one_piece(anchor) && anchor.embedment_in > 0.0;
 }
 
+double grain_slope_rad(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    const auto* const mount = std::get_if<model::SideFastened>(&resolved.detail.mount);
+    if (mount == nullptr || !mount->stringer || !anchor.seat) return 0.0;
+    if (model::find_member(resolved.detail.framing, mount->member) != anchor.seat->member) return 0.0;
+    return mount->stringer->angle_deg * std::numbers::pi / 180.0;
+}
+
 Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     Seating result;
     const catalog::Fastened fastened = catalog::fastened_by(resolved, anchor);
     result.plate_in = fastened.side.thickness_in;
-    result.washer_in = anchor.washer ? anchor.washer->thickness_in : 0.0;
+    result.washer_in = anchor.head_plate ? anchor.head_plate->thickness_in
+                       : anchor.washer   ? anchor.washer->thickness_in
+                                         : 0.0;
     result.layers_in = fastened.layers_in();
     result.above_member_in = result.plate_in + result.washer_in + result.layers_in;
     result.embedment_in = anchor.embedment_in;
@@ -44,7 +55,7 @@ Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor
 }
 
 model::Member member_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    return model::member(resolved.detail.framing, anchor.seat.value().member);
+    return catalog::seen_member(resolved, anchor);
 }
 
 const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
@@ -54,26 +65,46 @@ const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const 
 model::PartId part_of(const catalog::Anchor& anchor) { return model::anchor_part(anchor.id); }
 
 model::PartId member_part(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    return model::part_of(member_of(resolved, anchor));
+    return model::part_of(model::member(resolved.detail.framing, anchor.seat.value().member));
 }
 
 format::Phrase member_name(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     return model::part_name(member_part(resolved, anchor));
 }
 
+format::Phrase side_name(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (!catalog::lies_level(anchor)) return phrase("plate");
+    return model::main_part(resolved.detail).kind == model::PartKind::post ? phrase("post") : phrase("bracket plate");
+}
+
+namespace {
+
+/// How the length in the member comes about.
+const char* embedment_formula(const catalog::Anchor& anchor) {
+    return catalog::lies_level(anchor) ? "L less all before it, at most its width"
+                                       : "L less all above, at most its depth";
+}
+
+}  // namespace
+
 std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const Seating seated = seating(resolved, anchor);
     std::vector<Step> steps;
     steps.push_back(from_file("L", phrase("length under the head, tip included"), anchor.length_in, "in"));
-    steps.push_back(from_file("t_p", phrase("plate"), seated.plate_in, "in"));
+    steps.push_back(from_file("t_p", side_name(resolved, anchor), seated.plate_in, "in"));
     if (seated.washer_in > 0.0)
-        steps.push_back(from_file("t_w", phrase("washer under the head"), seated.washer_in, "in"));
+        steps.push_back(from_file("t_w",
+                                  anchor.head_plate ? phrase("plate under the head") : phrase("washer under the head"),
+                                  seated.washer_in, "in"));
     if (seated.layers_in > 0.0) {
-        steps.push_back(
-            from_file("t_l", phrase("decking and shims; thread in them is not counted"), seated.layers_in, "in"));
+        steps.push_back(from_file("t_l",
+                                  catalog::lies_level(anchor)
+                                      ? phrase("what lies between post and member; thread in it is not counted")
+                                      : phrase("decking and shims; thread in them is not counted"),
+                                  seated.layers_in, "in"));
     }
     steps.push_back({"p_e", phrase("length in {}, tip included", member_name(resolved, anchor)),
-                     "L less all above, at most its depth", seated.embedment_in, "in", ""});
+                     embedment_formula(anchor), seated.embedment_in, "in", ""});
     return steps;
 }
 
@@ -88,7 +119,26 @@ namespace {
 
 constexpr double nothing_lb = 1e-9;
 
+/// Of an anchor that lies level: it is driven into the member's side.
+format::Phrase why_from_the_side(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (!anchor.seat)
+        return phrase(
+            "Anchor {} misses the member behind the post: it passes above, below or beside it. Move the anchor, or use "
+            "a deeper member.",
+            anchor.id);
+    const format::Phrase member = member_name(resolved, anchor);
+    if (!within_one_piece(anchor))
+        return phrase(
+            "The hole of anchor {} is not wholly in one piece of {}: its center is {} from the nearest edge, seam or "
+            "end, and half its diameter is {}. Move the anchor or the framing.",
+            anchor.id, member, Dimension{std::min(anchor.seat->edge_in, anchor.seat->end_in)},
+            Dimension{0.5 * anchor.diameter_in});
+    return phrase("Anchor {} does not reach {}: it is {} long and {} lie before it. Use a longer anchor.", anchor.id,
+                  member, Dimension{anchor.length_in}, Dimension{catalog::above_member_in(resolved, anchor)});
+}
+
 format::Phrase why(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (catalog::lies_level(anchor)) return why_from_the_side(resolved, anchor);
     if (!anchor.seat)
         return phrase(
             "Anchor {} misses the framing: no block, joist or rim is under it, and decking alone does not count. Add a "
@@ -113,6 +163,14 @@ format::Phrase why(const catalog::Resolved& resolved, const catalog::Anchor& anc
                   anchor.id, member, Dimension{anchor.length_in}, Dimension{above_in});
 }
 
+/// A post on a member's side has a clause of its own.
+void name_by_view(CheckResult& result, const CheckInput& input, const catalog::Anchor& anchor) {
+    if (!catalog::lies_level(anchor)) return;
+    result.title = phrase("Framing behind the anchor");
+    result.clause =
+        model::clause(model::building_code(input.resolved.detail.basis), model::Provision::guard_beside_framing);
+}
+
 /// Nothing under the anchor: the result stays without a path even where the solve put no force on it, for the plate
 /// was given that anchor to be held by it.
 CheckResult missed(const CheckInput& input, std::size_t index) {
@@ -126,34 +184,50 @@ CheckResult missed(const CheckInput& input, std::size_t index) {
     result.status = Status::no_path;
     result.link = link_between(result.part, {model::PartKind::framing}, phrase("no framing reached"));
     result.note = why(input.resolved, input.resolved.anchors.at(index));
+    name_by_view(result, input, input.resolved.anchors.at(index));
     result.steps = {demanded(pulled ? "T" : "V", pulled ? phrase("largest tension") : phrase("largest shear"),
                              result.demand, "lb")};
     return result;
 }
 
-/// Where the anchor stands, for a reader to compare with the drawing.
-std::vector<Step> place_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+/// The member's own width and depth, as the drawing has them.
+std::vector<Step> member_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
     const model::Member member = member_of(resolved, anchor);
     const format::Phrase name = member_name(resolved, anchor);
-    std::vector<Step> steps = {
-        from_file("b",
-                  member.plies > 1 ? phrase("width of the piece of {} that the anchor is in", name)
-                                   : phrase("width of {}", name),
-                  model::ply_width_in(member), "in"),
-        from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
-        {"e", phrase("anchor's center to the nearer long face or seam"), "from the plan", anchor.seat->edge_in, "in",
-         "input", Origin::file}};
-    if (member.length_stated)
-        steps.push_back({"e_n", phrase("anchor's center to the nearer end"), "from the plan", anchor.seat->end_in, "in",
+    if (catalog::lies_level(anchor)) {
+        return {from_file("b", phrase("width of {}", name), member.depth_in, "in"),
+                from_file("d",
+                          member.plies > 1 ? phrase("depth of the piece of {} that the anchor is in", name)
+                                           : phrase("depth of {}", name),
+                          model::ply_width_in(member), "in")};
+    }
+    return {from_file("b",
+                      member.plies > 1 ? phrase("width of the piece of {} that the anchor is in", name)
+                                       : phrase("width of {}", name),
+                      model::ply_width_in(member), "in"),
+            from_file("d", phrase("depth of {}", name), member.depth_in, "in")};
+}
+
+/// Where the anchor stands, for a reader to compare with the drawing.
+std::vector<Step> place_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    const char* const seen_in = catalog::lies_level(anchor) ? "from the elevation" : "from the plan";
+    std::vector<Step> steps = member_steps(resolved, anchor);
+    steps.push_back({"e",
+                     catalog::lies_level(anchor) ? phrase("anchor's center to the nearer edge or seam")
+                                                 : phrase("anchor's center to the nearer long face or seam"),
+                     seen_in, anchor.seat->edge_in, "in", "input", Origin::file});
+    if (member_of(resolved, anchor).length_stated)
+        steps.push_back({"e_n", phrase("anchor's center to the nearer end"), seen_in, anchor.seat->end_in, "in",
                          "input", Origin::file});
-    steps.push_back({"p_e", phrase("length in {}, tip included", name), "L less all above, at most its depth",
-                     anchor.embedment_in, "in", "input"});
+    steps.push_back({"p_e", phrase("length in {}, tip included", member_name(resolved, anchor)),
+                     embedment_formula(anchor), anchor.embedment_in, "in", "input"});
     return steps;
 }
 
 CheckResult seated(const CheckInput& input, std::size_t index) {
     const catalog::Anchor& anchor = input.resolved.anchors[index];
     CheckResult result = anchor_result(input, index, false);
+    name_by_view(result, input, anchor);
     result.unit = "in";
     result.demand = 0.5 * anchor.diameter_in;
     result.capacity = std::min(anchor.seat.value().edge_in, anchor.seat->end_in);

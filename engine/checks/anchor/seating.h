@@ -17,11 +17,11 @@ struct Member;
 
 namespace toehold::checks {
 
-/// Lengths along one anchor, from its head's underside down; in.
+/// Lengths along one anchor, from its head's underside on; in.
 struct Seating {
-    double plate_in = 0.0;
-    double washer_in = 0.0;        ///< under the head
-    double layers_in = 0.0;        ///< decking and shims
+    double plate_in = 0.0;         ///< the side member: a plate, or a post the anchor crosses
+    double washer_in = 0.0;        ///< under the head, or the plate in its place
+    double layers_in = 0.0;        ///< between side member and member
     double above_member_in = 0.0;  ///< the three together
     double embedment_in = 0.0;     ///< in the member, tip included
     double tip_in_member_in = 0.0;
@@ -33,18 +33,22 @@ struct Seating {
 [[nodiscard]] bool within_one_piece(const catalog::Anchor& anchor);
 /// Whether a member is under the anchor, with the hole in one piece of it, and the anchor reaches into it.
 [[nodiscard]] bool lands(const catalog::Anchor& anchor);
+/// Of the member's grain against x, in the anchor's plane: that of a stair's stringer, else 0.
+[[nodiscard]] double grain_slope_rad(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 /// A bolt with nothing between its nut and the wood.
 [[nodiscard]] bool bears_on_wood(const catalog::Anchor& anchor);
 /// The anchor must land.
 [[nodiscard]] Seating seating(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+/// The member as the anchor sees it: `catalog::seen_member`.
 [[nodiscard]] model::Member member_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 [[nodiscard]] const catalog::MemberMaterial& wood_of(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
 [[nodiscard]] model::PartId part_of(const catalog::Anchor& anchor);
-/// The block, joist or rim under the anchor, which must have a seat.
+/// The block, joist or rim the anchor stands in, which must have a seat.
 [[nodiscard]] model::PartId member_part(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
-/// Its name, for a sentence.
+/// Its name, for a sentence; `side_name` that of what is under the anchor's head.
 [[nodiscard]] format::Phrase member_name(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
+[[nodiscard]] format::Phrase side_name(const catalog::Resolved& resolved, const catalog::Anchor& anchor);
 
 /// From the screw's length down to its embedment: length, each deduction, embedment.
 [[nodiscard]] std::vector<Step> embedment_steps(const catalog::Resolved& resolved, const catalog::Anchor& anchor);

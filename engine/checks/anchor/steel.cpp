@@ -108,11 +108,11 @@ Capacity anchor_shear(const catalog::Resolved& resolved, const catalog::Anchor& 
     return {0.0, "report", {}, phrase("The shear of a reported fastener is covered by its lateral value.")};
 }
 
-/// From the plate to the anchor.
+/// From the plate, or the post it goes through, to the anchor.
 CheckResult steel_result(const CheckInput& input, std::size_t anchor, format::Phrase by) {
     CheckResult result;
     result.part = part_of(input.resolved.anchors.at(anchor));
-    result.link = link_between({model::PartKind::plate}, result.part, std::move(by));
+    result.link = link_between(model::main_part(input.resolved.detail), result.part, std::move(by));
     return result;
 }
 

@@ -4,6 +4,7 @@
 #include "resistance/wood/member_strength.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <utility>
 
@@ -38,9 +39,17 @@ WoodBending wood_bending(const catalog::LumberGrade& grade, double width_in, dou
 }
 
 WoodBendingUse bending_use(const WoodBending& wood, double about_x_lb_in, double about_y_lb_in) {
+    return bending_use(wood,
+                       {resistance::section_modulus_in3(wood.width_in, wood.depth_in),
+                        resistance::section_modulus_in3(wood.depth_in, wood.width_in)},
+                       about_x_lb_in, about_y_lb_in);
+}
+
+WoodBendingUse bending_use(const WoodBending& wood, const BendingModuli& moduli, double about_x_lb_in,
+                           double about_y_lb_in) {
     WoodBendingUse use;
-    use.about_x_psi = resistance::bending_stress_psi(about_x_lb_in, wood.width_in, wood.depth_in);
-    use.about_y_psi = resistance::bending_stress_psi(about_y_lb_in, wood.depth_in, wood.width_in);
+    use.about_x_psi = ratio(std::abs(about_x_lb_in), moduli.about_x_in3);
+    use.about_y_psi = ratio(std::abs(about_y_lb_in), moduli.about_y_in3);
     const bool deep_along_y = wood.depth_in >= wood.width_in;
     if (!(wood.edgewise.value > 0.0)) {  // R_B over 50
         use.ratio = std::numeric_limits<double>::infinity();

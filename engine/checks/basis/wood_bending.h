@@ -22,6 +22,13 @@ struct WoodBendingUse {
 };
 [[nodiscard]] WoodBendingUse bending_use(const WoodBending& wood, double about_x_lb_in, double about_y_lb_in);
 
+/// The same of a section that has less to bend than the whole, as one with holes.
+struct BendingModuli {
+    double about_x_in3 = 0.0, about_y_in3 = 0.0;
+};
+[[nodiscard]] WoodBendingUse bending_use(const WoodBending& wood, const BendingModuli& moduli, double about_x_lb_in,
+                                         double about_y_lb_in);
+
 /// Section moduli and the stresses of this use.
 [[nodiscard]] std::vector<Step> stress_steps(const WoodBending& wood, const WoodBendingUse& use);
 /// Reference and adjusted design values of the grade, with every factor.

@@ -1,6 +1,6 @@
 #include "checks/connection/board_pushes.h"
 
-#include "catalog/resolve.h"
+#include "catalog/anchor_view.h"
 #include "demand/demand.h"
 #include "demand/framing_demand.h"
 #include "model/placement.h"
@@ -30,8 +30,45 @@ void add_anchors(std::vector<PlanForce>& forces, const CheckInput& input, const 
         const catalog::Anchor& anchor = input.resolved.anchors[index];
         if (!anchor.seat || members[anchor.seat->member].kind == MemberKind::block) continue;
         const demand::AnchorForce& force = state.anchors.at(index);
-        forces.push_back({anchor.seat->member, model::in_plan(anchor.at), force.shear_x_lb, force.shear_y_lb});
+        const double y_lb = catalog::lies_level(anchor) ? -anchor.axis.y * force.tension_lb : force.shear_y_lb;
+        forces.push_back({anchor.seat->member, model::in_plan(anchor.at), force.shear_x_lb, y_lb});
     }
+}
+
+/// Of a post on a member's side: what it presses on, and where its ties go back to.
+void add_face_and_ties(std::vector<PlanForce>& forces, const CheckInput& input, const std::vector<Member>& members,
+                       const demand::State& state) {
+    const auto* const mount = std::get_if<model::SideFastened>(&input.resolved.detail.mount);
+    if (mount == nullptr) return;
+    for (std::size_t index = 0; index < state.supports.size(); ++index) {
+        const demand::Support& support = input.demand.supports.at(index);
+        if (members[support.member].kind == MemberKind::block) continue;
+        const demand::SupportForce& force = state.supports[index];
+        forces.push_back(
+            {support.member, {force.at.x_in, support.face_y_in}, 0.0, -support.presses.y * force.force_lb});
+    }
+    const double outward = mount->face == model::MemberFace::outside ? 1.0 : -1.0;
+    for (std::size_t index = 0; index < mount->ties.size() && index < state.ties_lb.size(); ++index) {
+        const auto into = model::find_member(input.resolved.detail.framing, mount->ties[index].into);
+        if (!into || members[*into].kind == MemberKind::block) continue;
+        forces.push_back({*into, {mount->ties[index].x_in, 0.0}, 0.0, outward * state.ties_lb[index]});
+    }
+}
+
+/// One force a member, where the first of them acts.
+std::vector<PlanForce> net_forces(const std::vector<PlanForce>& forces) {
+    std::vector<PlanForce> net;
+    for (const PlanForce& force : forces) {
+        const auto known =
+            std::find_if(net.begin(), net.end(), [&](const PlanForce& one) { return one.member == force.member; });
+        if (known == net.end()) {
+            net.push_back(force);
+        } else {
+            known->x_lb += force.x_lb;
+            known->y_lb += force.y_lb;
+        }
+    }
+    return net;
 }
 
 /// What the end of a block puts on a joist or a rim.
@@ -79,6 +116,7 @@ void pass_on(std::vector<PlanForce>& forces, const PlanForce& on_rim, const std:
 std::vector<PlanForce> on_joists(const CheckInput& input, const std::vector<Member>& members, std::size_t state) {
     std::vector<PlanForce> arrive, forces;
     add_anchors(arrive, input, members, input.demand.states.at(state));
+    add_face_and_ties(arrive, input, members, input.demand.states.at(state));
     const demand::FramingDemand& framing = input.demand.framing.value();
     for (std::size_t index = 0; index < framing.supports.size(); ++index) {
         const auto force = of_block_end(framing.supports[index], framing.states.at(state).reactions.at(index), members);
@@ -91,7 +129,7 @@ std::vector<PlanForce> on_joists(const CheckInput& input, const std::vector<Memb
             forces.push_back(force);
         }
     }
-    return forces;
+    return kind(input.resolved.detail.mount) == model::MountKind::side_fastened ? net_forces(forces) : forces;
 }
 
 void add(BoardPush& push, const PlanForce& force, PlanAxis along) {

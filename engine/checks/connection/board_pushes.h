@@ -21,8 +21,9 @@ struct BoardPush {
 
 /// From anchors that stand in a joist and from the ends of blocks: a block presses along itself on the one joist it is
 /// pushed to, and gives what crosses it to the joists at both of its ends as a simple beam. What a rim gets goes to the
-/// joists on either side of it, as to a simple beam's supports. `members` are the framing's. Needs the demand's
-/// framing.
+/// joists on either side of it, as to a simple beam's supports. What a post on a member's side draws on and presses
+/// counts as one net force on each joist: boards hold its top against no more than that. `members` are the framing's.
+/// Needs the demand's framing.
 [[nodiscard]] std::vector<BoardPush> board_pushes(const CheckInput& input, const std::vector<model::Member>& members,
                                                   std::size_t state);
 

@@ -31,9 +31,15 @@ using model::DeckingFastening;
 
 constexpr double foot_in = 12.0;
 
+/// What the boards are made of; absent: none, or not known.
+const std::optional<catalog::DeckingMaterial>& board_material(const catalog::Resolved& resolved) {
+    const auto* const side = std::get_if<catalog::SideFastened>(&resolved.mount);
+    return side != nullptr ? side->decking : on_deck(resolved).decking;
+}
+
 /// G of the boards, where a member of the detail is of their species.
 std::optional<double> board_gravity(const catalog::Resolved& resolved) {
-    const std::string& species = on_deck(resolved).decking->species;
+    const std::string& species = board_material(resolved)->species;
     if (resolved.joists->species.id == species) return resolved.joists->species.specific_gravity;
     for (const catalog::MemberMaterial& wood : resolved.blocks) {
         if (wood.species.id == species) return wood.species.specific_gravity;
@@ -43,7 +49,7 @@ std::optional<double> board_gravity(const catalog::Resolved& resolved) {
 }
 
 bool boards_are_wood(const catalog::Resolved& resolved) {
-    const auto& decking = on_deck(resolved).decking;
+    const auto& decking = board_material(resolved);
     return decking && decking->kind == catalog::DeckingKind::wood;
 }
 
@@ -66,7 +72,7 @@ Adjusted computed(const catalog::Resolved& resolved, const DeckingFastening& fas
     connection.diameter_in = fastening.diameter_in;
     connection.root_diameter_in = 0.78 * fastening.diameter_in;  // nail or screw is not said: as a screw's
     connection.length_in = fastening.length_in;
-    connection.side_thickness_in = on_deck(resolved.detail).layers.decking->thickness_in;
+    connection.side_thickness_in = model::deck_boards(resolved.detail)->thickness_in;
     connection.main_thickness_in = resolved.detail.framing.joists->depth_in;
     connection.side_specific_gravity = gravity;
     connection.main_specific_gravity = resolved.joists->species.specific_gravity;
@@ -180,11 +186,18 @@ CheckResult held(const CheckInput& input, const DeckingFastening& fastening, con
     return result;
 }
 
+/// Of a post on a member's side they are counted where the file says so.
+bool boards_count(const model::BaseDetail& detail) {
+    const auto* const side = std::get_if<model::SideFastened>(&detail.mount);
+    return side == nullptr || side->boards_brace_member;
+}
+
 /// Of the boards to the joists; null where no boards are fastened or no forces on the framing are known.
 const DeckingFastening* loaded_fastening(const CheckInput& input) {
-    const auto& decking = on_deck(input.resolved.detail).layers.decking;
+    if (!boards_count(input.resolved.detail)) return nullptr;
+    const model::Decking* const decking = model::deck_boards(input.resolved.detail);
     const auto& framing = input.demand.framing;
-    if (!decking || !decking->fastening || !framing || framing->states.size() != input.demand.states.size())
+    if (decking == nullptr || !decking->fastening || !framing || framing->states.size() != input.demand.states.size())
         return nullptr;
     if (!input.resolved.detail.framing.joists || !input.resolved.joists) return nullptr;
     return &*decking->fastening;
@@ -221,15 +234,13 @@ const RegisterCheck registered{
     {"deck-sideways", phrase("Deck-board fasteners, lateral"), "NDS 2018 12.3",
      phrase("What the anchors and block ends put on one joist sideways and along it against the fasteners of the "
             "boards a foot beyond on either side."),
-     deck_sideways},
-    {model::MountKind::plate_on_deck}};
+     deck_sideways}};
 const RegisterFinding missing_value{{"deck-boards-lateral",
                                      phrase("Deck-board fasteners without a lateral value"),
                                      "common practice",
                                      {},
                                      {},
-                                     value_not_given},
-                                    {model::MountKind::plate_on_deck}};
+                                     value_not_given}};
 
 }  // namespace
 }  // namespace toehold::checks

@@ -84,8 +84,9 @@ bool is_by_geometry(const model::Shoe& shoe) {
            shoe.attachment == model::ShoeAttachment::welded;
 }
 
-void look_at_shoe(std::vector<Finding>& findings, const model::Post& post) {
-    const auto* wood = std::get_if<model::WoodPost>(&post);
+void look_at_shoe(std::vector<Finding>& findings, const model::BaseDetail& detail) {
+    const auto* wood = std::get_if<model::WoodPost>(&detail.post);
+    if (kind(detail.mount) != model::MountKind::plate_on_deck) return;
     if (wood == nullptr || is_by_geometry(wood->shoe)) return;
     if (!wood->shoe.allowable_moment_lb_in) {
         findings.push_back(
@@ -97,6 +98,18 @@ void look_at_shoe(std::vector<Finding>& findings, const model::Post& post) {
             finding_on({PartKind::shoe}, Severity::missing,
                        phrase("The source of the shoe's allowable moment is not specified. Name the test or "
                               "evaluation report.")));
+    }
+}
+
+void look_at_ties(std::vector<Finding>& findings, const model::BaseDetail& detail) {
+    const auto* const mount = std::get_if<model::SideFastened>(&detail.mount);
+    if (mount == nullptr) return;
+    for (const model::TensionTie& tie : mount->ties) {
+        if (!tie.report.empty() || !tie.chosen) continue;
+        findings.push_back(finding_on({PartKind::tie, tie.id}, Severity::missing,
+                                      phrase("The source of the allowable values of tie {} is not specified. Name the "
+                                             "evaluation report, its edition and table.",
+                                             tie.id)));
     }
 }
 
@@ -114,7 +127,8 @@ std::vector<Finding> missing_evidence(const catalog::Resolved& resolved) {
     look_at_framing(findings, resolved.detail.framing);
     look_at_boards(findings, model::deck_boards(resolved.detail));
     look_at_bearing(findings, model::deck_boards(resolved.detail));
-    look_at_shoe(findings, resolved.detail.post);
+    look_at_shoe(findings, resolved.detail);
+    look_at_ties(findings, resolved.detail);
     look_at_stiffness(findings, resolved.detail.basis);
     return findings;
 }

@@ -71,7 +71,7 @@ const RegisterFinding height_rule{
     {"guard-height", phrase("Guard height"), "", guard_height, {}, {}, Provision::guard_height}};
 const RegisterFinding notch_rule{
     {"notched-post", phrase("Notched wood post"), "", notched_post, {}, {}, Provision::notched_post},
-    {},
+    {model::MountKind::plate_on_deck},
     Cause::geometry};
 
 }  // namespace

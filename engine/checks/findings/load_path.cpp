@@ -1,6 +1,6 @@
 // Places where the load path ends: anchors that reach no framing, members joined to nothing, and connections that
 // cannot take the force they are given.
-#include "catalog/resolve.h"
+#include "catalog/anchor_view.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
@@ -16,9 +16,30 @@ using format::phrase;
 using model::PartKind;
 using model::PartPiece;
 
+std::string beside_clause(const catalog::Resolved& resolved) {
+    return model::clause(model::building_code(resolved.detail.basis), model::Provision::guard_beside_framing);
+}
+
 // Anchors that reach no framing hold in decking alone.
 
+/// Of an anchor driven into a member's side.
+format::Phrase missed_from_the_side(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (!anchor.seat)
+        return phrase(
+            "Anchor {} misses the member behind the post: it passes above, below or beside it. Move it, or use a "
+            "deeper member.",
+            anchor.id);
+    const format::Phrase member = member_name(resolved, anchor);
+    if (!within_one_piece(anchor))
+        return phrase(
+            "Anchor {} is in a seam, an edge or an end of {} and does not count. Move the anchor or the framing so "
+            "that the whole hole is in one piece of wood.",
+            anchor.id, member);
+    return phrase("Anchor {} is too short to reach {}. Use a longer anchor.", anchor.id, member);
+}
+
 format::Phrase missed(const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
+    if (catalog::lies_level(anchor)) return missed_from_the_side(resolved, anchor);
     if (!anchor.seat)
         return phrase(
             "Anchor {} misses the framing: no block, joist or rim is under it. Add a block between the joists under "
@@ -34,20 +55,29 @@ format::Phrase missed(const catalog::Resolved& resolved, const catalog::Anchor& 
     return phrase("Anchor {} is too short to reach {} under it. Use a longer anchor.", anchor.id, member);
 }
 
+std::vector<Finding> none_lands(const catalog::Resolved& resolved) {
+    if (catalog::lies_level(resolved.anchors.front())) {
+        return {finding_on({PartKind::base}, Severity::fails,
+                           phrase("No anchor reaches a block, joist or rim: nothing fastens the post to the framing. "
+                                  "Use anchors long enough to reach well into the member behind the post."),
+                           beside_clause(resolved))};
+    }
+    return {finding_on({PartKind::base}, Severity::fails,
+                       phrase("No anchor reaches a block, joist or rim: the base is fastened to the decking only. Add "
+                              "blocking between "
+                              "the joists under every anchor, and use anchors long enough to reach well into it."))};
+}
+
 std::vector<Finding> decking_only(const catalog::Resolved& resolved) {
     const auto& anchors = resolved.anchors;
     if (anchors.empty() || std::all_of(anchors.begin(), anchors.end(), lands)) return {};
     const auto passes_by = [](const catalog::Anchor& anchor) { return !anchor.seat || !(anchor.embedment_in > 0.0); };
-    if (std::all_of(anchors.begin(), anchors.end(), passes_by)) {
-        return {
-            finding_on({PartKind::base}, Severity::fails,
-                       phrase("No anchor reaches a block, joist or rim: the base is fastened to the decking only. Add "
-                              "blocking between "
-                              "the joists under every anchor, and use anchors long enough to reach well into it."))};
-    }
+    if (std::all_of(anchors.begin(), anchors.end(), passes_by)) return none_lands(resolved);
     std::vector<Finding> findings;
     for (const catalog::Anchor& anchor : anchors) {
-        if (!lands(anchor)) findings.push_back(finding_on(part_of(anchor), Severity::fails, missed(resolved, anchor)));
+        if (lands(anchor)) continue;
+        findings.push_back(finding_on(part_of(anchor), Severity::fails, missed(resolved, anchor),
+                                      catalog::lies_level(anchor) ? beside_clause(resolved) : std::string()));
     }
     return findings;
 }
@@ -189,8 +219,10 @@ void look_at_reported_screws(std::vector<Finding>& findings, const model::Framin
     }
 }
 
-/// A push across a rim that carries load, away from the joists, draws it off them.
+/// A push across a rim that carries load, away from the joists, draws it off them. Of a post on a rim's side the rules
+/// of that mount speak.
 void look_at_rims(std::vector<Finding>& findings, const catalog::Resolved& resolved) {
+    if (kind(resolved.detail.mount) != model::MountKind::plate_on_deck) return;
     const auto& joists = resolved.detail.framing.joists;
     if (!joists || !pushed_along(resolved.detail, joists->along)) return;
     for (const model::Rim* rim : loaded_rims(resolved)) {

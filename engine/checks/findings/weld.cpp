@@ -3,11 +3,13 @@
 #include "resistance/steel/weld.h"
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
+#include "checks/findings/weld_rules.h"
 #include "checks/post/filler.h"
 #include "checks/post/foot.h"
 #include "checks/registry.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace toehold::checks {
 namespace {
@@ -25,13 +27,7 @@ bool is_welded(const catalog::Resolved& resolved) {
 // A small weld on a thick part cools too fast. The tables are of steel; aluminum has none.
 
 void add_too_small(std::vector<Finding>& findings, double leg_in, double thinner_in) {
-    if (resistance::steel::is_minimum_leg(leg_in, thinner_in)) return;
-    findings.push_back(
-        finding_on({PartKind::weld}, Severity::fails,
-                   phrase("The fillet's leg of {} is below the minimum of {} where the thinner part joined is {} "
-                          "thick. Use a leg of {} or more.",
-                          Dimension{leg_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)},
-                          Dimension{thinner_in}, Dimension{resistance::steel::minimum_leg_in(thinner_in)})));
+    if (auto found = fillet_too_small(leg_in, thinner_in)) findings.push_back(std::move(*found));
 }
 
 void add_too_shallow(std::vector<Finding>& findings, double throat_in, double thinner_in) {
@@ -64,21 +60,8 @@ std::vector<Finding> filler_does_not_match(const catalog::Resolved& resolved) {
     const catalog::Filler& filler = *weld_filler(resolved);
     const catalog::Metal& post = foot_metal(resolved);
     const catalog::Metal& plate = on_deck(resolved).plate_metal;
-    switch (match(filler.kind, post.kind, plate.kind)) {
-        case FillerMatch::matches:
-            return {};
-        case FillerMatch::never_weldable:
-            return {finding_on({PartKind::weld}, Severity::fails,
-                               phrase("{} and {} cannot be welded to each other with any filler: aluminum does not "
-                                      "fuse with steel. Make both of one metal, or bolt them.",
-                                      post.name, plate.name))};
-        case FillerMatch::of_other_metal:
-            break;
-    }
-    return {finding_on({PartKind::weld}, Severity::fails,
-                       phrase("{} is not a filler for a weld between {} and {}. Use a filler of their metal; where "
-                              "stainless steel is joined, a stainless one.",
-                              filler.name, post.name, plate.name))};
+    if (auto found = filler_mismatch(filler, post, plate)) return {std::move(*found)};
+    return {};
 }
 
 const RegisterFinding size_rule{

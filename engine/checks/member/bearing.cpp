@@ -1,5 +1,6 @@
 // Pressure across the grain of a member: the plate's toe presses, through the decking and without counting any spread
-// in it, on the block, joist or rim below; a joist pressed down on a beam or a wall bears on it.
+// in it, on the block, joist or rim below, a post on the face it is fastened to; a joist pressed down on a beam or a
+// wall bears on it.
 #include "catalog/resolve.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/connection/connection.h"
@@ -65,6 +66,11 @@ std::vector<std::size_t> find_pressed_states(const CheckInput& input) {
     return states;
 }
 
+model::PartId presses_from(const model::BaseDetail& detail, bool level) {
+    if (level) return model::main_part(detail);
+    return {model::deck_boards(detail) ? model::PartKind::decking : model::PartKind::plate};
+}
+
 CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog::MemberMaterial& wood,
                        const demand::State& state) {
     const demand::Support& support = input.demand.supports[index];
@@ -78,10 +84,10 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     result.capacity = adjusted.value * factor;
     result.unit = "psi";
     result.direction_deg = degrees(state.direction_rad);
-    result.link =
-        link_between({model::deck_boards(input.resolved.detail) ? model::PartKind::decking : model::PartKind::plate},
-                     result.part, phrase("bearing"));
-    result.steps = pressure_steps(pressure, state.supports.at(index));
+    const bool level = presses_level(support);
+    if (level) result.title = phrase("Bearing of the post on the framing");
+    result.link = link_between(presses_from(input.resolved.detail, level), result.part, phrase("bearing"));
+    result.steps = pressure_steps(pressure, state.supports.at(index), level);
     result.steps.push_back(given(
         "F_c,perp", phrase("reference compression perpendicular to grain, {} {}", wood.species.name, wood.grade.name),
         wood.grade.compression_perp_psi, "psi", wood.grade.source.text));
@@ -90,7 +96,9 @@ CheckResult bearing_on(const CheckInput& input, std::size_t index, const catalog
     result.steps.push_back(
         {"F_c,perp'", phrase("allowable pressure"), "F_c,perp times every factor", result.capacity, "psi", ""});
     conclude(result);
-    result.note = sentences(pressure_note(pressure), phrase("No spread through the layers above is counted."));
+    result.note =
+        sentences(pressure_note(pressure, level), level ? phrase("No spread through the layers between is counted.")
+                                                        : phrase("No spread through the layers above is counted."));
     return result;
 }
 

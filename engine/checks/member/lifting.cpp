@@ -4,9 +4,13 @@
 //     taking it for screws pulled along their axis is on the safe side (assumption). A through-bolt takes hold of the
 //     whole depth. Of a doubled member only the pieces an anchor stands in count. The square of d_e/d is left out where
 //     every anchor stands five depths or more from the member's ends.
+//   - Anchors driven into a member's side pull its near face in the same way: what is said of its depth then holds of
+//   its
+//     width, and the shear is that of the horizontal forces.
 //   - An anchor must reach the middle of the depth: the rule of the loaded edge, for loads hung below the neutral axis,
 //     mirrored. The rule speaks of heavy or medium loads, so it is asked for where a member's anchors together pull
 //     with more than a light load.
+#include "catalog/anchor_view.h"
 #include "checks/anchor/anchors_in_member.h"
 #include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
@@ -36,13 +40,32 @@ double pull_lb(const demand::State& state, const std::vector<std::size_t>& ancho
     return sum;
 }
 
+/// A member as the anchors that pull it see it: all of one mount lie alike.
+struct PulledMember {
+    model::Member seen;
+    bool from_the_side = false;
+    std::vector<std::size_t> anchors;
+};
+
+PulledMember pulled_member(const catalog::Resolved& resolved, std::size_t member) {
+    PulledMember pulled{model::member(resolved.detail.framing, member), false, anchors_in(resolved, member)};
+    if (pulled.anchors.empty()) return pulled;
+    const catalog::Anchor& first = resolved.anchors[pulled.anchors.front()];
+    pulled.seen = member_of(resolved, first);
+    pulled.from_the_side = catalog::lies_level(first);
+    return pulled;
+}
+
+double shear_lb(const demand::MemberActions& actions, const PulledMember& pulled) {
+    return pulled.from_the_side ? std::abs(actions.horizontal_shear_lb) : actions.vertical_shear_lb;
+}
+
 /// Shear the anchors bring: no more than they pull, however hard the plate presses on the same member.
-demand::GoverningState worst_shear(const CheckInput& input, std::size_t member,
-                                   const std::vector<std::size_t>& anchors) {
+demand::GoverningState worst_shear(const CheckInput& input, std::size_t member, const PulledMember& pulled) {
     demand::GoverningState worst;
     for (std::size_t state = 0; state < input.demand.states.size(); ++state) {
-        const double shear =
-            std::min(actions_of(input, state, member).vertical_shear_lb, pull_lb(input.demand.states[state], anchors));
+        const double shear = std::min(shear_lb(actions_of(input, state, member), pulled),
+                                      pull_lb(input.demand.states[state], pulled.anchors));
         if (shear > worst.value) worst = {shear, state};
     }
     return worst;
@@ -63,28 +86,37 @@ double reached_in_lifting_piece_in(const model::Member& member, double reached_i
     return std::max(0.0, reached_in - (member.depth_in - piece_in));
 }
 
-CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
-    const model::Member member = model::member(input.resolved.detail.framing, index);
+std::vector<Step> shear_steps(const CheckInput& input, const PulledMember& pulled, std::size_t index,
+                              const demand::GoverningState& worst) {
+    const double acting_lb = shear_lb(actions_of(input, worst.state, index), pulled);
+    const Step shear =
+        pulled.from_the_side
+            ? Step{"V_h",           phrase("largest horizontal shear"), lateral_statics, acting_lb, "lb", "demand",
+                   Origin::demanded}
+            : Step{
+                  "V_v",           phrase("largest vertical shear"), vertical_statics(input), acting_lb, "lb", "demand",
+                  Origin::demanded};
+    return {shear,
+            demanded("T", phrase("total tension of its anchors"),
+                     pull_lb(input.demand.states[worst.state], pulled.anchors), "lb"),
+            {"V", phrase("shear from the anchors"), pulled.from_the_side ? "min(V_h, T)" : "min(V_v, T)", worst.value,
+             "lb", ""}};
+}
+
+/// The section that the anchors take hold of.
+std::vector<Step> section_steps(const PulledMember& pulled, double width_in, double in_piece) {
+    const model::Member& member = pulled.seen;
     const format::Phrase name = model::part_name(model::part_of(member));
-    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
-    const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
-    const double reached = least_reached_in(input.resolved, index);
-    const double width_in = pieces_with_anchors(input.resolved, index) * model::ply_width_in(member);
-    const std::vector<std::size_t> anchors = anchors_in(input.resolved, index);
-    const demand::GoverningState worst = worst_shear(input, index, anchors);
-    CheckResult result = member_result(input, member, worst.state, phrase("shear at the anchors"));
-    result.demand = worst.value;
-    result.unit = "lb";
-    const bool near = near_end(input.resolved, index, member);
-    const auto strength = near ? resistance::shear_at_fasteners_lb : resistance::shear_at_inner_fasteners_lb;
     const double piece_in = model::piece_depth_in(member);
-    const double in_piece = reached_in_lifting_piece_in(member, reached);
-    result.capacity = member.stack * strength(adjusted.value, width_in, piece_in, in_piece);
-    result.steps = {
-        {"V_v", phrase("largest vertical shear"), vertical_statics(input),
-         actions_of(input, worst.state, index).vertical_shear_lb, "lb", "demand", Origin::demanded},
-        demanded("T", phrase("total tension of its anchors"), pull_lb(input.demand.states[worst.state], anchors), "lb"),
-        {"V", phrase("shear from the anchors"), "min(V_v, T)", worst.value, "lb", ""},
+    if (pulled.from_the_side) {
+        return {
+            from_file("b", phrase("depth of the pieces with an anchor"), width_in, "in"),
+            from_file("d", member.stack > 1 ? phrase("width of one piece of {}", name) : phrase("width of {}", name),
+                      piece_in, "in"),
+            {"d_e", phrase("near face of {} to the end of the full thread of its shortest anchor", name),
+             "length in the member less the tip", in_piece, "in", ""}};
+    }
+    return {
         from_file("b", phrase("width of the pieces with an anchor"), width_in, "in"),
         from_file("d", member.stack > 1 ? phrase("depth of one piece of {}", name) : phrase("depth of {}", name),
                   piece_in, "in"),
@@ -92,6 +124,25 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
          member.stack > 1 ? phrase("top of the piece that lifts the others to the end of its shortest anchor's thread")
                           : phrase("top of {} to the end of the full thread of its shortest anchor", name),
          "length in the member less the tip", in_piece, "in", ""}};
+}
+
+CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
+    const PulledMember pulled = pulled_member(input.resolved, index);
+    const model::Member& member = pulled.seen;
+    const catalog::LumberGrade& grade = catalog::wood(input.resolved, index).grade;
+    const Adjusted adjusted = adjust_shear(grade, input.resolved.detail.basis);
+    const double reached = least_reached_in(input.resolved, index);
+    const double width_in = pieces_with_anchors(input.resolved, index) * model::ply_width_in(member);
+    const demand::GoverningState worst = worst_shear(input, index, pulled);
+    CheckResult result = member_result(input, member, worst.state, phrase("shear at the anchors"));
+    result.demand = worst.value;
+    result.unit = "lb";
+    const bool near = near_end(input.resolved, index, member);
+    const auto strength = near ? resistance::shear_at_fasteners_lb : resistance::shear_at_inner_fasteners_lb;
+    const double in_piece = reached_in_lifting_piece_in(member, reached);
+    result.capacity = member.stack * strength(adjusted.value, width_in, model::piece_depth_in(member), in_piece);
+    result.steps = shear_steps(input, pulled, index, worst);
+    append(result.steps, section_steps(pulled, width_in, in_piece));
     append(result.steps, allowable_shear_steps(grade, adjusted));
     result.steps.push_back({"V_r'", phrase("allowable shear there"),
                             near ? "2/3 F_v' b d_e (d_e/d)^2: an anchor less than 5 d from the end"
@@ -130,8 +181,8 @@ bool hung_from(const CheckInput& input, std::size_t member) {
 constexpr const char* clause = "NDS 2018 Table 12.5.1C footnote 2, 3.8.2 (from memory, to be confirmed)";
 
 const char* reach_formula(const catalog::Anchor& anchor) {
-    return anchor.kind == catalog::FastenerKind::through_bolt ? "to the nut: the whole depth"
-                                                              : "length in the member less the tip";
+    if (anchor.kind != catalog::FastenerKind::through_bolt) return "length in the member less the tip";
+    return catalog::lies_level(anchor) ? "to the nut: the whole width" : "to the nut: the whole depth";
 }
 
 /// Of a loose stack the lowest piece must be taken hold of, since it lifts the others; of one whose pieces are fastened
@@ -148,7 +199,9 @@ const char* reach_words(const model::Member& member) {
                                  : "to the middle of the lowest piece, which lifts the others";
 }
 
-format::Phrase remedy(const model::Member& member) {
+format::Phrase remedy(const catalog::Anchor& anchor, const model::Member& member) {
+    if (catalog::lies_level(anchor))
+        return phrase("Use a through-bolt with a washer or plate on the member's far side, or a longer screw.");
     if (member.stack > 1 && !member.stack_fastened)
         return phrase(
             "The anchor does not take hold of the lowest piece of the stack, and nothing else lifts it. Use a "
@@ -160,21 +213,28 @@ CheckResult reach(const CheckInput& input, std::size_t index) {
     const catalog::Anchor& anchor = input.resolved.anchors[index];
     const model::Member member = member_of(input.resolved, anchor);
     const format::Phrase name = member_name(input.resolved, anchor);
+    const bool level = catalog::lies_level(anchor);
     CheckResult result = anchor_result(input, index, true);
-    result.link = link_between(result.part, model::part_of(member), phrase("reach to mid-depth"));
+    result.link = link_between(result.part, model::part_of(member),
+                               level ? phrase("reach to the middle") : phrase("reach to mid-depth"));
     result.unit = "in";
     result.demand = reach_needed_in(member);
     result.capacity = reached_in(input.resolved, anchor);
-    result.steps = {demanded("T_u", phrase("largest tension"), input.demand.anchors.at(index).tension_lb, "lb"),
-                    from_file("d", phrase("depth of {}", name), member.depth_in, "in"),
-                    {"h_min",
-                     phrase("minimum reach: to mid-depth, its anchors pulling with {} or more together",
-                            Quantity{light_load_lb(input.resolved.detail.basis), "lb"}),
-                     reach_words(member), result.demand, "in", clause},
-                    {"h", phrase("top of {} to the end of the full thread or the nut", name), reach_formula(anchor),
-                     result.capacity, "in", ""}};
+    result.steps = {
+        demanded("T_u", phrase("largest tension"), input.demand.anchors.at(index).tension_lb, "lb"),
+        from_file("d", level ? phrase("width of {}", name) : phrase("depth of {}", name), member.depth_in, "in"),
+        {"h_min",
+         level ? phrase("minimum reach: to the middle, its anchors pulling with {} or more together",
+                        Quantity{light_load_lb(input.resolved.detail.basis), "lb"})
+               : phrase("minimum reach: to mid-depth, its anchors pulling with {} or more together",
+                        Quantity{light_load_lb(input.resolved.detail.basis), "lb"}),
+         reach_words(member), result.demand, "in", clause},
+        {"h",
+         level ? phrase("near face of {} to the end of the full thread or the nut", name)
+               : phrase("top of {} to the end of the full thread or the nut", name),
+         reach_formula(anchor), result.capacity, "in", ""}};
     conclude(result);
-    if (result.status != Status::holds) result.note = remedy(member);
+    if (result.status != Status::holds) result.note = remedy(anchor, member);
     return result;
 }
 

@@ -71,18 +71,30 @@ PlatePressure plate_pressure(const PressedPatch& patch, const demand::SupportFor
     return pressure;
 }
 
-std::vector<Step> pressure_steps(const PlatePressure& pressure, const demand::SupportForce& force) {
+bool presses_level(const demand::Support& support) { return support.presses.z == 0.0; }
+
+std::vector<Step> pressure_steps(const PlatePressure& pressure, const demand::SupportForce& force, bool level) {
     if (!pressure.block)
-        return {demanded("f_c,perp", phrase("largest pressure under the plate here"), pressure.stress_psi, "psi")};
+        return {demanded("f_c,perp",
+                         level ? phrase("largest pressure of the post on the face")
+                               : phrase("largest pressure under the plate here"),
+                         pressure.stress_psi, "psi")};
     return {demanded("N", phrase("bearing force here"), force.force_lb, "lb"),
             {"A_b", phrase("area in uniform bearing about the resultant"),
              "part of the patch symmetric about it, at most the contact", pressure.area_in2, "in2", ""},
             {"f_c,perp", phrase("bearing stress"), "N/A_b", pressure.stress_psi, "psi", "NDS 2018 3.10.2"},
-            demanded("p_max", phrase("elastic peak at the plate's edge, for comparison"), pressure.peak_psi, "psi"),
+            demanded("p_max",
+                     level ? phrase("elastic peak at the edge of the contact, for comparison")
+                           : phrase("elastic peak at the plate's edge, for comparison"),
+                     pressure.peak_psi, "psi"),
             demanded("p_mean", phrase("mean over the contact, for comparison"), pressure.mean_psi, "psi")};
 }
 
-format::Phrase pressure_note(const PlatePressure& pressure) {
+format::Phrase pressure_note(const PlatePressure& pressure, bool level) {
+    if (level && pressure.block)
+        return phrase("A uniform stress about the resultant. The elastic peak at the edge of the contact is {}.",
+                      format::Quantity{pressure.peak_psi, "psi"});
+    if (level) return phrase("The largest pressure at the edge of the contact, not the mean over it.");
     if (pressure.block)
         return phrase("A uniform stress about the resultant. The elastic peak at the plate's edge is {}.",
                       format::Quantity{pressure.peak_psi, "psi"});

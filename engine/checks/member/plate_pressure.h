@@ -1,5 +1,5 @@
 #pragma once
-// What the plate's pressure on one patch of its bed is held to across the grain.
+// What the pressure of a plate on one patch of its bed, or of a post on a member's side, is held to across the grain.
 //
 // NDS 2018 3.10.2 speaks of the load over the bearing area, and F_c,perp is the stress at 0.04 in of deformation, so
 // the elastic peak at the plate's edge is no measure of it: wood that yields there passes the load on. The whole
@@ -28,6 +28,8 @@ struct PressedPatch {
 
 /// `support` among the demand's. A patch that is not convex, as under a notched plate, has its peak held.
 [[nodiscard]] PressedPatch pressed_patch(const CheckInput& input, std::size_t support, model::PlanAxis grain);
+/// Whether it presses level, on a post, not up under a plate.
+[[nodiscard]] bool presses_level(const demand::Support& support);
 
 /// On the patch in one state; psi, in.
 struct PlatePressure {
@@ -56,9 +58,10 @@ template <class Check, class Find>
     return input.once<Known>([&] { return Known{find()}; }, static_cast<int>(stress))->all;
 }
 
-/// From the force to the stress held, as worked lines.
-[[nodiscard]] std::vector<Step> pressure_steps(const PlatePressure& pressure, const demand::SupportForce& force);
+/// From the force to the stress held, as worked lines. `level`: between a post and a member's side.
+[[nodiscard]] std::vector<Step> pressure_steps(const PlatePressure& pressure, const demand::SupportForce& force,
+                                               bool level = false);
 /// The sentence a reader of the stress needs.
-[[nodiscard]] format::Phrase pressure_note(const PlatePressure& pressure);
+[[nodiscard]] format::Phrase pressure_note(const PlatePressure& pressure, bool level = false);
 
 }  // namespace toehold::checks

@@ -64,8 +64,11 @@ std::vector<Step> torsion_demand_steps(const CheckInput& input, const demand::Me
     const double b = model::ply_width_in(member);
     const double longer_in = std::max(b, model::piece_depth_in(member));
     const double shorter_in = std::min(b, model::piece_depth_in(member));
-    return {{"T", phrase("largest torque, horizontal forces at the top"), vertical_statics(input), actions.torque_lb_in,
-             "lb in", "demand", Origin::demanded},
+    const bool beside = kind(input.resolved.detail.mount) == model::MountKind::side_fastened;
+    return {{"T",
+             beside ? phrase("largest torque, forces off its axis")
+                    : phrase("largest torque, horizontal forces at the top"),
+             vertical_statics(input), actions.torque_lb_in, "lb in", "demand", Origin::demanded},
             {"k", phrase("torsion coefficient of one piece"), "by a/b, a the longer side",
              resistance::torsion_coefficient(longer_in / shorter_in), "", "Saint-Venant"},
             {"tau", phrase("torsional stress"), "share of T, over k a b^2",

@@ -3,16 +3,13 @@
 #include "checks/plate/holes.h"
 
 #include "catalog/resolve.h"
-#include "checks/basis/metal_basis.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/shears.h"
+#include "checks/plate/hole_rules.h"
 #include "checks/post/filler.h"
 #include "checks/registry.h"
 #include "model/capsule.h"
 #include "model/placement.h"
-#include "resistance/aluminum/connection.h"
-#include "resistance/aluminum/member.h"
-#include "resistance/steel/bolt.h"
 
 #include <algorithm>
 #include <limits>
@@ -22,9 +19,6 @@ namespace toehold::checks {
 namespace {
 
 using format::phrase;
-
-namespace aluminum = resistance::aluminum;
-namespace steel = resistance::steel;
 
 /// Of every anchor's hole, in order of the anchors.
 struct ClearEdges {
@@ -42,30 +36,8 @@ std::shared_ptr<const ClearEdges> clear_edges(const CheckInput& input) {
     });
 }
 
-/// The standard measures from the center of a standard hole; here the metal that is left is measured from the edge of
-/// the hole as it is, so that a wider hole or a slot needs no rule of its own.
 CheckResult edge(const CheckInput& input, const catalog::Anchor& anchor, double clear_in) {
-    const bool in_aluminum = on_deck(input.resolved).plate_metal.kind == catalog::MetalKind::aluminum;
-    const double from_center_in = in_aluminum ? aluminum::minimum_edge_distance_in(anchor.diameter_in)
-                                              : steel::minimum_edge_distance_in(anchor.diameter_in);
-    const double standard_in = steel::standard_hole_in(anchor.diameter_in);
-    CheckResult result;
-    result.part = model::hole_part(anchor.id);
-    result.clause = in_aluminum ? "Aluminum Design Manual 2020 J.3 (from memory)" : "AISC 360-16 J3.4";
-    result.unit = "in";
-    result.demand = from_center_in - 0.5 * standard_in;
-    result.capacity = clear_in;
-    result.steps = {from_file("D", phrase("anchor diameter"), anchor.diameter_in, "in"),
-                    {"L_e", phrase("minimum edge distance, center of a standard hole"),
-                     in_aluminum || anchor.diameter_in < 0.5 ? "1.5 D" : "table", from_center_in, "in",
-                     in_aluminum                ? result.clause
-                     : anchor.diameter_in < 0.5 ? "common practice; the table begins at 1/2 in"
-                                                : "AISC 360-16 Table J3.4"},
-                    {"d_h", phrase("standard hole diameter"), "D + 1/16", standard_in, "in", "AISC 360-16 Table J3.3"},
-                    {"L_c,min", phrase("minimum clear edge distance"), "L_e - d_h/2", result.demand, "in", ""},
-                    from_file("L_c", phrase("clear edge distance of this hole"), result.capacity, "in")};
-    conclude(result);
-    return result;
+    return hole_edge(anchor, on_deck(input.resolved).plate_metal, clear_in);
 }
 
 std::vector<CheckResult> plate_hole_edge(const CheckInput& input) {
@@ -81,35 +53,15 @@ const RegisterCheck registered_edge{
      phrase("Metal between each anchor hole and the nearest edge of the plate."), plate_hole_edge},
     {model::MountKind::plate_on_deck}};
 
-/// Bearing or tear-out towards the nearest edge, whichever way the force points. Aluminum near the post may lie in the
-/// zone its weld has softened; the softened value is taken for every hole.
+/// Aluminum near the post may lie in the zone its weld has softened; the softened value is taken for every hole.
 Capacity bearing(const CheckInput& input, const catalog::Anchor& anchor, double clear_in) {
-    const model::Plate& plate = on_deck(input.resolved.detail).plate;
-    const catalog::Metal& metal = on_deck(input.resolved).plate_metal;
-    const model::Basis& basis = input.resolved.detail.basis;
-    const bool in_aluminum = metal.kind == catalog::MetalKind::aluminum;
-    Capacity capacity;
-    capacity.clause =
-        in_aluminum ? "Aluminum Design Manual 2020 J.3 (from memory)" : steel_clause(metal, "AISC 360-16 J3.10");
-    const BesideWeld used = strengths(metal, {true, weld_filler(input.resolved), plate.thickness_in});
-    capacity.missing = used.missing;
-    if (!capacity.missing.empty()) return capacity;
-    const double edge_in = clear_in + 0.5 * anchor.diameter_in;
-    const double nominal_lb =
-        in_aluminum ? aluminum::hole_bearing_lb(edge_in, anchor.diameter_in, plate.thickness_in, used.ultimate_psi)
-                    : steel::hole_bearing_lb(clear_in, anchor.diameter_in, plate.thickness_in, used.ultimate_psi);
-    const Adjusted usable =
-        available(nominal_lb, in_aluminum ? aluminum::rupture_safety : steel::bearing_safety, basis, capacity.clause);
-    capacity.value = usable.value;
-    capacity.steps = {from_file("D", phrase("anchor diameter"), anchor.diameter_in, "in"),
-                      from_file("t", phrase("plate thickness"), plate.thickness_in, "in"),
-                      from_file("L_c", phrase("clear edge distance of the hole"), clear_in, "in"),
-                      ultimate_step(metal, used),
-                      {"R_n", phrase("nominal bearing or tear-out strength"),
-                       in_aluminum ? "min((L_c + D/2) t F_u, 2 D t F_u)" : "min(1.2 L_c t F_u, 2.4 D t F_u)",
-                       nominal_lb, "lb", capacity.clause}};
-    append(capacity.steps, usable.steps);
-    return capacity;
+    const double thickness_in = on_deck(input.resolved.detail).plate.thickness_in;
+    return hole_bearing(anchor,
+                        {on_deck(input.resolved).plate_metal,
+                         thickness_in,
+                         {true, weld_filler(input.resolved), thickness_in},
+                         phrase("plate thickness")},
+                        clear_in, input.resolved.detail.basis);
 }
 
 CheckResult at_hole(const CheckInput& input, std::size_t index, double clear_in) {

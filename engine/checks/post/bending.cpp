@@ -139,7 +139,8 @@ std::vector<CheckResult> post_bending(const CheckInput& input) {
 
 const RegisterCheck registered{
     {"post-bending", phrase("Post bending"), "AISC 360-16 F7, F8, F11; NDS 2018 3.9.2",
-     phrase("Post, and wall of the shoe of a wood post, under the moment of the worst push."), post_bending}};
+     phrase("Post, and wall of the shoe of a wood post, under the moment of the worst push."), post_bending},
+    {model::MountKind::plate_on_deck}};
 
 }  // namespace
 }  // namespace toehold::checks

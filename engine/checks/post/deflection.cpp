@@ -1,6 +1,8 @@
 // How far the guard's top moves under the push alone: the base turns on its bed and anchors, the framing below gives,
-// the post bends. Neither IBC nor IRC sets a limit; ASTM E985, withdrawn in 2015, is a performance specification for
-// metal railings that a contract may invoke: then its limit is checked, and otherwise a larger movement is a caution.
+// the post bends. A post on a member's side bends above the member's top edge; what it does below, the demand gives as
+// a turn about that edge. Neither IBC nor IRC sets a limit; ASTM E985, withdrawn in 2015, is a performance
+// specification for metal railings that a contract may invoke: then its limit is checked, and otherwise a larger
+// movement is a caution.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/post/overlap.h"
@@ -25,6 +27,8 @@ struct Movement {
     double post_in = 0.0, play_in = 0.0, base_in = 0.0, framing_in = 0.0;
     [[nodiscard]] double total_in() const { return post_in + play_in + base_in + framing_in; }
 };
+
+bool beside(const CheckInput& input) { return kind(input.resolved.detail.mount) == model::MountKind::side_fastened; }
 
 Movement movement(const CheckInput& input, const PostStiffness& post, std::size_t index) {
     const demand::State& state = input.demand.states[index];
@@ -70,8 +74,14 @@ void add_steps(CheckResult& result, const CheckInput& input, const PostStiffness
     const double top_in = model::lever_height_in(input.resolved.detail);
     append(result.steps,
            {demanded("P", phrase("push without its load factor"), std::abs(load.push_lb) / load_factor, "lb"),
-            demanded("a", phrase("height of the push above the underside of the plate"), load.height_in, "in"),
-            from_file("h_t", phrase("height of the top of the guard above the underside of the plate"), top_in, "in")});
+            demanded("a",
+                     beside(input) ? phrase("height of the push above the member's top edge")
+                                   : phrase("height of the push above the underside of the plate"),
+                     load.height_in, "in"),
+            from_file("h_t",
+                      beside(input) ? phrase("height of the top of the guard above the member's top edge")
+                                    : phrase("height of the top of the guard above the underside of the plate"),
+                      top_in, "in")});
     append(result.steps, post.steps);
     append(result.steps,
            {{"u_p", phrase("post bending, along the push"), "P a^2 (3 h_t - a)/(6 E I): P h^3/(3 E I) at the top",
@@ -111,7 +121,8 @@ std::optional<CheckResult> deflection(const CheckInput& input) {
     conclude(result);
     const format::Phrase lacks = demand::framing_lacks(input.demand);
     result.note =
-        std::holds_alternative<model::WoodPost>(input.resolved.detail.post) && !overlap_of(input.resolved)
+        std::holds_alternative<model::WoodPost>(input.resolved.detail.post) && !beside(input) &&
+                !overlap_of(input.resolved)
             ? phrase(
                   "IBC and IRC set no limit on guard deflection; this limit is from a performance specification. "
                   "Play of the post in its shoe is not included.")

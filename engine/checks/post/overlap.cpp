@@ -38,6 +38,7 @@ std::optional<Overlap> in_shoe(const model::BaseDetail& detail, const model::Woo
 
 std::optional<Overlap> overlap_of(const catalog::Resolved& resolved) {
     const model::BaseDetail& detail = resolved.detail;
+    if (kind(detail.mount) != model::MountKind::plate_on_deck) return std::nullopt;
     std::optional<Overlap> overlap;
     if (const model::Stub* const stub = model::stub_of(detail.post)) overlap = over_stub(detail, *stub);
     if (const auto* const wood = std::get_if<model::WoodPost>(&detail.post)) overlap = in_shoe(detail, *wood);

@@ -132,9 +132,11 @@ std::vector<Finding> stub_not_held(const catalog::Resolved& resolved) {
 
 const RegisterCheck registered{
     {"post-overlap", phrase("Post over its stub"), "statics; AISC 360-16 G4, G5, J10.2",
-     phrase("Bearing couple between a tube post and the stub inside it: side walls and shear of both."), post_overlap}};
-const RegisterFinding held_rule{
-    {"stub-not-held", phrase("Post on its stub"), "common practice", stub_not_held}, {}, Cause::load_path};
+     phrase("Bearing couple between a tube post and the stub inside it: side walls and shear of both."), post_overlap},
+    {model::MountKind::plate_on_deck}};
+const RegisterFinding held_rule{{"stub-not-held", phrase("Post on its stub"), "common practice", stub_not_held},
+                                {model::MountKind::plate_on_deck},
+                                Cause::load_path};
 
 }  // namespace
 }  // namespace toehold::checks

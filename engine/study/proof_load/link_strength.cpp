@@ -51,6 +51,9 @@ InTest unknown(const Asked& /*asked*/) {
     return NoStrength{LeftOutFor::no_published_mean, link};
 }
 
+/// Whether the post stands on a plate, whose metal and weld have means here.
+bool on_plate(const Asked& asked) { return kind(asked.resolved.detail.mount) == model::MountKind::plate_on_deck; }
+
 /// The Wood Handbook's mean over the standard's value, both per inch of the same thread.
 InTest withdrawal(const Asked& asked) {
     const catalog::Anchor& anchor = anchor_of(asked);
@@ -93,6 +96,7 @@ InTest lateral(const Asked& asked) {
     const checks::LateralValue value = checks::lateral_value(joint, asked.state.demand.states.front());
     resistance::DowelConnection dowel = joint.dowel;
     dowel.main_bearing_psi = value.main_bearing_psi;
+    dowel.side_bearing_psi = value.side_bearing_psi;
     const double yield_lb =
         resistance::governing(resistance::single_shear_with_gap(dowel, resistance::ReductionTerms{})).value_lb;
     return LinkStrength{.link = Link::fastener_lateral,
@@ -139,6 +143,7 @@ InTest metal_bending(const catalog::Metal& metal, Link steel_link, double yield_
 constexpr double plate_power = 2.0;
 
 InTest plate_bending(const Asked& asked) {
+    if (!on_plate(asked)) return unknown<Link::steel_plate_bending>(asked);
     return metal_bending(on_deck(asked.resolved).plate_metal, Link::steel_plate_bending,
                          ultimate::steel_plate_yield.mean_over_nominal, plate_power);
 }
@@ -165,6 +170,7 @@ const checks::Step* step_of(const CheckResult& result, std::string_view symbol) 
 
 /// The weld's own metal. The post's wall beside it bends with the post; a joint of full penetration is no link.
 InTest weld(const Asked& asked) {
+    if (!on_plate(asked)) return unknown<Link::fillet_weld>(asked);
     const auto& filler = on_deck(asked.resolved).filler;
     const auto& described = on_deck(asked.resolved.detail).weld;
     if (described && described->kind == model::WeldKind::complete_penetration) return Covered{};
@@ -186,7 +192,7 @@ struct Row {
 };
 
 // A check that is not here, as one of a plug-in, is a link without a published mean.
-constexpr std::array<Row, 25> rows{{
+constexpr std::array<Row, 30> rows{{
     {"anchor-withdrawal", withdrawal},
     {"anchor-steel-tension", shank_tension},
     {"anchor-steel-shear", no_link},
@@ -209,6 +215,11 @@ constexpr std::array<Row, 25> rows{{
     {"member-tension-perp", unknown<Link::tension_across_grain>},
     {"plate-bending", plate_bending},
     {"post-bending", post_bending},
+    {"side-head-bearing", deforms},
+    {"side-post-bearing", deforms},
+    {"side-post-bending", post_bending},
+    {"tie-by-report", unknown<Link::reported_hardware>},
+    {"member-shear-at-post", unknown<Link::shear_at_fasteners>},
     {"weld", weld},
     {"guard-deflection", covered},  // no strength
     {"packing-seat", covered},      // the same
