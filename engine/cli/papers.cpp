@@ -105,6 +105,10 @@ ExitStatus run(const PaperCommand& command, const format::Locale& locale) {
     if (project) return write_project_papers(command, output, locale);
     const std::optional<OpenedDetail> opened = open_detail(command.file, command.data, command.plugins, locale);
     if (!opened) return ExitStatus::unusable_input;
+    if (const format::Phrase why = paper::why_not(command.kind, opened->resolved.detail); !why.empty()) {
+        complain(format::phrase("{}: {}", command.file, why), locale);
+        return ExitStatus::unusable_input;
+    }
     const review::Review review = needed_review(command.kind, *opened);
     const std::string bytes =
         paper::paper_file(command.kind, ending, review, issue_of(command.wishes, command.file, locale));

@@ -33,7 +33,8 @@ struct PlanOptions {
     std::vector<model::PartId>
         measured;  ///< parts whose distances to the plate's edges are dimensioned (under the hand)
 };
-/// The plate from above; x to the right, y (outward) up.
+/// The plate from above; x to the right, y (outward) up. Of a post on a member's side the member's face, where its
+/// anchors stand: x to the right, z up, 0 at the member's top edge.
 [[nodiscard]] Scene plan(const Subject& subject, const PlanOptions& options);
 
 /// An upright plane; along y (x = at) it shows y to the right, along x (y = at) it shows x to the right. z is up.
@@ -43,10 +44,15 @@ struct SectionPlane {
 };
 /// Through the row of anchors nearest to `part`'s, across the blocks where they run across that row; else through the
 /// first anchor.
+/// Of a post on a member's side: through the post, outward.
 [[nodiscard]] SectionPlane section_plane(const model::BaseDetail& detail, const model::PartId& part);
 /// Plate, layers, blocking and joists cut by the plane, with each anchor of its row: shank, thread, tip against the
-/// block's depth, the embedment dimensioned.
+/// block's depth, the embedment dimensioned. Of a post on a member's side: through the post's axis, whatever the plane.
 [[nodiscard]] Scene section(const Subject& subject, const SectionPlane& plane);
+
+/// What a mount shows from above besides its plan: of a post on a member's side the joint with what backs it, boards
+/// off; no items for a plate, whose plan it is.
+[[nodiscard]] Scene from_above(const Subject& subject);
 
 /// The guard seen along the rail: y (outward) to the right, z up; post, plate and framing small, the push at its height
 /// with the lever arm dimensioned.

@@ -16,8 +16,6 @@ std::vector<PartKind> listed_as(PartKind kind) {
             return {PartKind::anchor};
         case PartKind::shoe:
             return {PartKind::post};
-        case PartKind::base:
-            return {PartKind::plate};
         case PartKind::boards:
             return {PartKind::decking};
         case PartKind::framing:
@@ -35,6 +33,7 @@ class Marked {
         if (kind == PartKind::none) return;
         if (kind == PartKind::fastener && !id.empty()) return add_anchors_with(id);
         if (kind == PartKind::fastener) return add(PartKind::anchor, {});
+        if (kind == PartKind::base) return add(has_plate() ? PartKind::plate : PartKind::post, {});
         if (kind == PartKind::plug_in) {
             if (const auto part = model::find_part(all_, id)) add(*part);
             return;
@@ -52,6 +51,8 @@ class Marked {
     void add(const PartId& part) {
         if (!model::contains(parts_, part)) parts_.push_back(part);
     }
+
+    [[nodiscard]] bool has_plate() const { return model::contains(all_, {PartKind::plate}); }
 
     /// By the name the user gave the fastener.
     void add_anchors_with(const std::string& name) {

@@ -5,6 +5,7 @@
 #include "paper/issue.h"
 #include "paper/page/site_page.h"
 #include "paper/papers.h"
+#include "paper/shop/side/bracket.h"
 #include "review/review.h"
 
 #include <algorithm>
@@ -23,15 +24,21 @@ drawing::Scene drawn(Kind kind, const drawing::Subject& subject) {
     return drawing::elevation(subject);
 }
 
-/// One drawing on a lying sheet, at a customary scale.
+/// One drawing on a lying sheet, at a customary scale; beside a plan what it does not show from above.
 Sheet single_drawing(Kind kind, const review::Review& review, const Issue& issue) {
     constexpr double margin_mm = 10.0;
     Sheet sheet;
     sheet.size = size_of(issue.paper, Turn::lying);
     const drawing::Subject subject{review.resolved.detail, &review.resolved, nullptr, issue.locale};
-    sheet.placed.push_back(placed_to_scale(
-        drawn(kind, subject),
-        {margin_mm, margin_mm, sheet.size.width_mm - 2.0 * margin_mm, sheet.size.height_mm - 2.0 * margin_mm}));
+    Frame frame{margin_mm, margin_mm, sheet.size.width_mm - 2.0 * margin_mm, sheet.size.height_mm - 2.0 * margin_mm};
+    drawing::Scene beside = kind == Kind::plan ? drawing::from_above(subject) : drawing::Scene{};
+    if (!beside.items.empty()) {
+        frame.width *= 0.5;
+        Frame right = frame;
+        right.left += frame.width;
+        sheet.placed.push_back(placed_to_scale(std::move(beside), right));
+    }
+    sheet.placed.push_back(placed_to_scale(drawn(kind, subject), frame));
     return sheet;
 }
 
@@ -60,6 +67,13 @@ std::vector<std::string> endings(Kind kind) {
     return {};
 }
 
+format::Phrase why_not(Kind kind, const model::BaseDetail& detail) {
+    if (kind != Kind::shop_drawing || shop::has_made_plate(detail)) return {};
+    return format::phrase(
+        "this post is fastened to the side of a member without a bracket plate: there is nothing to cut in metal; the "
+        "site sheet has the holes");
+}
+
 std::string paper_file(Kind kind, std::string_view ending, const review::Review& review, const Issue& issue) {
     const std::vector<std::string> known = endings(kind);
     if (std::find(known.begin(), known.end(), ending) == known.end())
@@ -71,7 +85,7 @@ std::string paper_file(Kind kind, std::string_view ending, const review::Review&
         case Kind::letter:
             return pdf(lay_out(comment_letter(review, issue)));
         case Kind::shop_drawing:
-            if (ending == "dxf") return cutting_file(on_deck(review.resolved.detail).plate, issue.locale);
+            if (ending == "dxf") return cutting_file(shop::made_plate(review.resolved).plate, issue.locale);
             return sheet_file(shop_drawing(review.resolved, review.input_sha256, issue), ending,
                               format::text(format::phrase("{}: shop drawing", name), issue.locale), issue);
         case Kind::site_sheet:

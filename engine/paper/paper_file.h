@@ -1,10 +1,15 @@
 #pragma once
 // Every paper as the bytes of a file, chosen by kind and by the ending of the file's name: what command line and window
 // share.
+#include "format/phrase.h"
+
 #include <string>
 #include <string_view>
 #include <vector>
 
+namespace toehold::model {
+struct BaseDetail;
+}
 namespace toehold::review {
 struct Review;
 }
@@ -27,8 +32,11 @@ enum class Kind {
 /// Endings of files this kind can become, without the dot; the first is the customary one.
 [[nodiscard]] std::vector<std::string> endings(Kind kind);
 
+/// Why this kind of paper cannot be made of the detail; empty where it can.
+[[nodiscard]] format::Phrase why_not(Kind kind, const model::BaseDetail& detail);
+
 /// `review` with assumptions, cautions and remedies for a report, evaluated at least for the others. Throws
-/// std::invalid_argument for an ending that is not among `endings(kind)`.
+/// std::invalid_argument for an ending that is not among `endings(kind)`, and for a paper that cannot be made.
 [[nodiscard]] std::string paper_file(Kind kind, std::string_view ending, const review::Review& review,
                                      const Issue& issue);
 

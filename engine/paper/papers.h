@@ -27,7 +27,8 @@ struct Issue;
 [[nodiscard]] Document calculation_report(const review::Review& review, const Issue& issue);
 
 /// One lying sheet for the shop that makes the plate: third-angle views, dimensions, schedules of holes and anchors,
-/// weld, material, tolerances. `issue.paper` letter or a4 are taken as tabloid or a3. Says nothing of strength.
+/// weld, material, tolerances; of a post on a member's side its bracket plate. Throws std::invalid_argument where
+/// there is none. `issue.paper` letter or a4 are taken as tabloid or a3. Says nothing of strength.
 [[nodiscard]] Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_sha256,
                                  const Issue& issue);
 

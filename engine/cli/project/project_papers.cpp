@@ -58,8 +58,13 @@ ExitStatus write_each(const std::vector<Paper>& papers, const PaperCommand& comm
 ExitStatus write_plates(const PaperCommand& command, const OpenedProject& opened, const std::string& output,
                         const Locale& locale) {
     const paper::Issue issue = issue_of(command.wishes, command.file, locale);
-    return write_each(paper::plate_papers(ending_of(output), opened.input.posts, opened.input.sha256, issue), command,
-                      output, locale);
+    const std::vector<paper::PlatePaper> papers =
+        paper::plate_papers(ending_of(output), opened.input.posts, opened.input.sha256, issue);
+    if (papers.empty()) {
+        complain(phrase("{}: no post has a plate: there is nothing to cut in metal", command.file), locale);
+        return ExitStatus::unusable_input;
+    }
+    return write_each(papers, command, output, locale);
 }
 
 /// Each post reviewed within its project, and described as it is built.

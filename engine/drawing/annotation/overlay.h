@@ -37,6 +37,14 @@ struct PushShown {
     bool governing = false;  ///< the one that pulls most on any anchor
 };
 
+/// What a face presses on a post's side with, under the push shown. Places in the face's plane, x and z.
+struct FaceBearing {
+    model::PartId part;  ///< the member
+    double force_lb = 0.0, peak_psi = 0.0;
+    double half_width_in = 0.0;              ///< of the contact along the rail, about x = 0
+    double peak_z_in = 0.0, end_z_in = 0.0;  ///< where it presses most, and where it has fallen to nothing
+};
+
 struct Overlay {
     std::optional<PushShown> push;
     std::vector<AnchorMark> anchors;              ///< in the order of the resolved anchors
@@ -47,6 +55,8 @@ struct Overlay {
     bool stale = false;                           ///< the detail has changed since
     format::Locale locale = {};                   ///< whose words and units the forces are written in
     bool as_computed = true;                      ///< pulls are of the stiffness as computed, and the plan says so
+    std::vector<FaceBearing> bearings = {};       ///< of a post on a member's side alone
+    std::vector<double> ties_lb = {};             ///< pull of its ties, in the mount's order; empty: not known
 };
 
 /// Tension of one anchor for every sampled direction, lb at equal steps from 0 rad.

@@ -5,6 +5,7 @@
 #include "drawing/elevation/sheet.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "drawing/side/guard.h"
 #include "model/base_detail.h"
 #include "model/placement.h"
 
@@ -28,10 +29,14 @@ Box plate_box(const model::Plate& plate) {
 
 /// From behind the post as far as supports near it, to the framing's outer end; the guard above, the framing below.
 Box shown_box(const ElevationSheet& sheet) {
-    constexpr double least_in = 12.0, beyond_in = 3.0, inward = 0.6, inward_at_most = 1.3, outward = 0.35;
+    constexpr double least_in = 12.0, beyond_in = 3.0, least_inward = 0.6, further_inward = 0.85, inward_at_most = 1.3,
+                     outward = 0.35;
     const double size = std::max(least_in, sheet.top_in);
+    // A post that passes the deck has the name of the walking surface beside its moment.
+    const double inward = sheet.plate.low.y < 0.0 ? further_inward : least_inward;
     Box shown{{std::min(sheet.plate.low.x - beyond_in, -inward * size), -sheet.layers_in - beyond_in},
               {std::max(sheet.plate.high.x + beyond_in, outward * size), std::max(size, push_height_in(sheet))}};
+    shown.low.y = std::min(shown.low.y, sheet.plate.low.y - beyond_in);
     for (const Profile& one : sheet.framing) shown.low.y = std::min(shown.low.y, one.box.low.y - beyond_in);
     const model::Framing& framing = sheet.subject.detail.framing;
     if (!framing.joists || framing.joists->along != model::PlanAxis::y) return shown;
@@ -46,10 +51,13 @@ Box shown_box(const ElevationSheet& sheet) {
 
 ElevationSheet elevation_sheet(const Subject& subject) {
     const model::BaseDetail& detail = subject.detail;
-    ElevationSheet sheet{subject, profiles(detail, beyond_everything), 0.0, 0.0,
-                         0.0,     plate_box(on_deck(detail).plate),    {}};
+    const auto* const plate = std::get_if<model::PlateOnDeck>(&detail.mount);
+    ElevationSheet sheet{subject, profiles(detail, beyond_everything),
+                         0.0,     0.0,
+                         0.0,     plate != nullptr ? plate_box(plate->plate) : side::overlap_box(detail),
+                         {}};
     sheet.top_in = std::max(0.0, model::lever_height_in(detail));
-    sheet.layers_in = std::max(0.0, model::thickness_in(on_deck(detail).layers));
+    sheet.layers_in = plate != nullptr ? std::max(0.0, model::thickness_in(plate->layers)) : 0.0;
     sheet.post_in = std::abs(model::shaft(detail.post).depth_in);
     sheet.shown = shown_box(sheet);
     return sheet;
@@ -74,7 +82,11 @@ Scene elevation(const Subject& subject) {
     scene.margin_mm = 18.0;
     add_elevation_supports(scene, sheet);
     add_elevation_framing(scene, sheet);
-    add_guard(scene, sheet);
+    if (std::holds_alternative<model::SideFastened>(subject.detail.mount)) {
+        side::add_guard(scene, sheet);
+    } else {
+        add_guard(scene, sheet);
+    }
     add_elevation_dimensions(scene, sheet);
     add_elevation_push(scene, sheet);
     return finished(std::move(scene));

@@ -35,17 +35,21 @@ void add_blocks(Scene& scene, const ElevationSheet& sheet) {
 }
 
 void add_decking(Scene& scene, const ElevationSheet& sheet) {
-    const model::Layers& layers = on_deck(sheet.subject.detail).layers;
+    const auto* const plate = std::get_if<model::PlateOnDeck>(&sheet.subject.detail.mount);
+    const model::Decking* const boards = model::deck_boards(sheet.subject.detail);
     const DeckEnds ends = deck_ends(sheet.subject.detail.framing, {model::PlanAxis::y, 0.0});
-    Box layer{{ends.low_in, 0.0}, {ends.high_in, 0.0}};
+    // Under a plate the layers begin at z = 0; beside a post on a side the boards end there.
+    const double top = plate == nullptr && boards != nullptr ? std::max(0.0, boards->thickness_in) : 0.0;
+    Box layer{{ends.low_in, top}, {ends.high_in, top}};
     const auto add = [&](double thickness_in, const model::PartId& part) {
         layer.high.y = layer.low.y;
         layer.low.y -= std::max(0.0, thickness_in);
         add_broken_rectangle(scene, layer, sheet.shown, Pen::outline, Fill::decking, part);
     };
-    if (layers.decking) add(layers.decking->thickness_in, {model::PartKind::decking});
-    for (std::size_t index = 0; index < layers.shims.size(); ++index)
-        add(layers.shims[index].thickness_in, model::shim_part(index));
+    if (boards != nullptr) add(boards->thickness_in, {model::PartKind::decking});
+    if (plate == nullptr) return;
+    for (std::size_t index = 0; index < plate->layers.shims.size(); ++index)
+        add(plate->layers.shims[index].thickness_in, model::shim_part(index));
 }
 
 void add_joists_note(Scene& scene, const ElevationSheet& sheet) {

@@ -47,7 +47,8 @@ void add_anchor_axes(Scene& scene, const ElevationSheet& sheet) {
     }
 }
 
-/// The guard's top, and the surface its height is measured from.
+}  // namespace
+
 void add_levels(Scene& scene, const ElevationSheet& sheet) {
     constexpr double reach = 0.16;
     const double far = std::max(reach * width(sheet.shown), sheet.post_in);
@@ -60,8 +61,6 @@ void add_levels(Scene& scene, const ElevationSheet& sheet) {
                    format::text(format::phrase("walking surface"), sheet.subject.locale), Across::left,
                    {model::PartKind::guard});
 }
-
-}  // namespace
 
 void add_guard(Scene& scene, const ElevationSheet& sheet) {
     add_anchor_axes(scene, sheet);

@@ -68,28 +68,33 @@ void add_moment(Scene& scene, const ElevationSheet& sheet, const Overlay& overla
 
 }  // namespace
 
+void add_push_at(Scene& scene, const PushPlace& place, const Overlay& overlay) {
+    constexpr double line_mm = 3.6;
+    const PushShown& push = *overlay.push;
+    const double side = place.side, outward = std::sin(push.direction_rad);
+    const ArrowStyle style = style_of(overlay);
+    const Place face = standing({-side * place.half_post_in, place.height_in});
+    if (std::abs(outward) < along_the_rail) {
+        add_push_along_rail(scene, standing({0.0, place.height_in}), std::cos(push.direction_rad) > 0.0, style);
+    } else {
+        add_arrow(scene, moved_mm(face, -side * place.shaft_mm, 0.0), face, {side, 0.0}, style);
+    }
+    const Across across = side > 0.0 ? Across::right : Across::left;
+    Text words = push_text(moved_mm(face, -side * 5.0, 2.0 + line_mm), push_words(push, overlay), overlay, across);
+    words.bold = true;
+    scene.items.emplace_back(std::move(words));
+    std::string toward = direction_words(push, overlay.locale);
+    if (push.governing) toward = format::text(format::phrase("{}, governing", toward), overlay.locale);
+    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), toward, overlay, across);
+    direction.size = TextSize::small;
+    scene.items.emplace_back(std::move(direction));
+}
+
 void add_elevation_push(Scene& scene, const ElevationSheet& sheet) {
     const Overlay* const overlay = sheet.subject.overlay;
     if (overlay == nullptr || !overlay->push) return;
-    constexpr double shaft_mm = 20.0, line_mm = 3.6;
-    const PushShown& push = *overlay->push;
-    const double side = push_side(sheet), outward = std::sin(push.direction_rad);
-    const ArrowStyle style = style_of(*overlay);
-    const Place face = standing({-side * 0.5 * sheet.post_in, push.height_in});
-    if (std::abs(outward) < along_the_rail) {
-        add_push_along_rail(scene, standing({0.0, push.height_in}), std::cos(push.direction_rad) > 0.0, style);
-    } else {
-        add_arrow(scene, moved_mm(face, -side * shaft_mm, 0.0), face, {side, 0.0}, style);
-    }
-    const Across across = side > 0.0 ? Across::right : Across::left;
-    Text words = push_text(moved_mm(face, -side * 5.0, 2.0 + line_mm), push_words(push, *overlay), *overlay, across);
-    words.bold = true;
-    scene.items.emplace_back(std::move(words));
-    std::string toward = direction_words(push, overlay->locale);
-    if (push.governing) toward = format::text(format::phrase("{}, governing", toward), overlay->locale);
-    Text direction = push_text(moved_mm(face, -side * 5.0, 2.0), toward, *overlay, across);
-    direction.size = TextSize::small;
-    scene.items.emplace_back(std::move(direction));
+    const double side = push_side(sheet);
+    add_push_at(scene, {0.5 * sheet.post_in, overlay->push->height_in, side}, *overlay);
     add_moment(scene, sheet, *overlay, side);
 }
 

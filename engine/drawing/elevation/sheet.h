@@ -13,7 +13,7 @@ struct ElevationSheet {
     double top_in = 0.0;           ///< of the guard
     double layers_in = 0.0;
     double post_in = 0.0;  ///< the post's depth along y
-    Box plate;
+    Box plate;             ///< of a post on a member's side: of its overlap below z = 0
     Box shown;
 };
 [[nodiscard]] ElevationSheet elevation_sheet(const Subject& subject);
@@ -29,8 +29,17 @@ void add_elevation_framing(Scene& scene, const ElevationSheet& sheet);
 void add_elevation_supports(Scene& scene, const ElevationSheet& sheet);
 // guard.cpp
 void add_guard(Scene& scene, const ElevationSheet& sheet);
+/// The guard's top, and the surface its height is measured from.
+void add_levels(Scene& scene, const ElevationSheet& sheet);
 // push.cpp
 void add_elevation_push(Scene& scene, const ElevationSheet& sheet);
+/// Where the push meets a post seen along the rail, and which way it goes: 1 to the right.
+struct PushPlace {
+    double half_post_in = 0.0, height_in = 0.0, side = 1.0;
+    double shaft_mm = 20.0;
+};
+/// Arrow and words of the overlay's push, which is there.
+void add_push_at(Scene& scene, const PushPlace& place, const Overlay& overlay);
 // dimensions.cpp
 void add_elevation_dimensions(Scene& scene, const ElevationSheet& sheet);
 

@@ -24,11 +24,6 @@ const AnchorMark* mark_of(const Subject& subject, const std::string& id) {
 }
 
 /// Marks stand outward of their hole, so that the plate's middle stays free for the post and the pressure.
-struct MarkPlace {
-    Place at;  ///< level with the hole's centre, beside what covers it
-    double side = 1.0;
-};
-
 MarkPlace mark_place(const Subject& subject, const model::Hole& hole) {
     const double side = hole.center.x_in < 0.0 ? -1.0 : 1.0;
     const double reach = covered_radius_in(subject, hole);
@@ -94,36 +89,43 @@ void add_mark(Scene& scene, const Subject& subject, const MarkPlace& place, cons
 
 }  // namespace
 
-void add_letters(Scene& scene, const PlanSheet& sheet) {
-    for (const model::Hole& hole : on_deck(sheet.subject.detail).plate.holes) {
-        const AnchorMark* const mark = mark_of(sheet.subject, hole.id);
-        if (mark == nullptr) {
-            add_plain_letter(scene, letter_place(sheet.subject, hole), hole.id);
-        } else {
-            add_mark(scene, sheet.subject, mark_place(sheet.subject, hole), *mark);
-        }
+void add_letter_or_mark(Scene& scene, const Subject& subject, const std::string& id, const MarkPlace& mark_at,
+                        const MarkPlace& letter_at) {
+    const AnchorMark* const mark = mark_of(subject, id);
+    if (mark == nullptr) {
+        add_plain_letter(scene, letter_at, id);
+    } else {
+        add_mark(scene, subject, mark_at, *mark);
     }
 }
 
-void add_shear_arrows(Scene& scene, const PlanSheet& sheet) {
-    if (!has_marks(sheet.subject)) return;
+void add_letters(Scene& scene, const PlanSheet& sheet) {
+    for (const model::Hole& hole : on_deck(sheet.subject.detail).plate.holes)
+        add_letter_or_mark(scene, sheet.subject, hole.id, mark_place(sheet.subject, hole),
+                           letter_place(sheet.subject, hole));
+}
+
+void add_shear_arrow(Scene& scene, const Subject& subject, const std::string& id, const Place& from, double right) {
     constexpr double longest_mm = 5.5, shortest_mm = 2.5;
+    const AnchorMark* const mark = mark_of(subject, id);
+    if (mark == nullptr) return;
     double largest_lb = 0.0;
-    for (const AnchorMark& mark : sheet.subject.overlay->anchors) largest_lb = std::max(largest_lb, mark.shear_lb);
-    for (const model::Hole& hole : on_deck(sheet.subject.detail).plate.holes) {
-        const AnchorMark* const mark = mark_of(sheet.subject, hole.id);
-        if (mark == nullptr || !(mark->shear_lb > 1e-6 * largest_lb)) continue;
-        const double length_mm = std::max(shortest_mm, longest_mm * mark->shear_lb / largest_lb);
-        const Point along{std::cos(mark->shear_direction_rad), std::sin(mark->shear_direction_rad)};
-        const Place from = standing({hole.center.x_in, hole.center.y_in});
-        ArrowStyle style;
-        style.pen = sheet.subject.overlay->stale ? Pen::thin : Pen::demand;
-        style.fill = sheet.subject.overlay->stale ? Fill::demand_pale : Fill::demand;
-        style.head_mm = 2.0;
-        style.head_width_mm = 1.5;
-        style.part = model::anchor_part(hole.id);
-        add_arrow(scene, from, moved_mm(from, length_mm * along.x, length_mm * along.y), along, style);
-    }
+    for (const AnchorMark& one : subject.overlay->anchors) largest_lb = std::max(largest_lb, one.shear_lb);
+    if (!(mark->shear_lb > 1e-6 * largest_lb)) return;
+    const double length_mm = std::max(shortest_mm, longest_mm * mark->shear_lb / largest_lb);
+    const Point along{right * std::cos(mark->shear_direction_rad), std::sin(mark->shear_direction_rad)};
+    ArrowStyle style;
+    style.pen = subject.overlay->stale ? Pen::thin : Pen::demand;
+    style.fill = subject.overlay->stale ? Fill::demand_pale : Fill::demand;
+    style.head_mm = 2.0;
+    style.head_width_mm = 1.5;
+    style.part = model::anchor_part(id);
+    add_arrow(scene, from, moved_mm(from, length_mm * along.x, length_mm * along.y), along, style);
+}
+
+void add_shear_arrows(Scene& scene, const PlanSheet& sheet) {
+    for (const model::Hole& hole : on_deck(sheet.subject.detail).plate.holes)
+        add_shear_arrow(scene, sheet.subject, hole.id, standing({hole.center.x_in, hole.center.y_in}));
 }
 
 }  // namespace toehold::drawing

@@ -3,6 +3,7 @@
 #include "drawing/drawings.h"
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "drawing/side/side_drawings.h"
 #include "model/base_detail.h"
 #include "model/placement.h"
 
@@ -52,28 +53,6 @@ Box shown_box(const model::Framing& framing, const Box& plate) {
     return common(limit, grown(with_holders, beyond_in));
 }
 
-void add_note(Scene& scene, const PlanSheet& sheet, double up_mm, std::string words) {
-    Text note;
-    note.at = standing({sheet.shown.high.x, sheet.shown.low.y}, {0.0, up_mm - scene.margin_mm});
-    note.across = Across::right;
-    note.words = std::move(words);
-    note.size = TextSize::fine;
-    note.pen = Pen::dimension;
-    scene.items.emplace_back(std::move(note));
-}
-
-/// So that nobody takes one push's pulls for the largest.
-void add_pull_note(Scene& scene, const PlanSheet& sheet, double up_mm) {
-    const Overlay& overlay = *sheet.subject.overlay;
-    double largest = 0.0;
-    for (const AnchorMark& mark : overlay.anchors) largest = std::max(largest, mark.largest_tension_lb);
-    add_note(
-        scene, sheet, up_mm,
-        format::text(format::phrase("Tension under the push shown, stiffness as computed. Largest of all pushes: {}",
-                                    force_words(largest, sheet.subject.locale.system, overlay.stale)),
-                     sheet.subject.locale));
-}
-
 }  // namespace
 
 PlanSheet plan_sheet(const Subject& subject, const PlanOptions& options) {
@@ -87,7 +66,32 @@ bool has_marks(const Subject& subject) {
     return subject.overlay != nullptr && subject.overlay->marks && !subject.overlay->anchors.empty();
 }
 
+void add_plan_note(Scene& scene, const Box& shown, double up_mm, std::string words) {
+    Text note;
+    note.at = standing({shown.high.x, shown.low.y}, {0.0, up_mm - scene.margin_mm});
+    note.across = Across::right;
+    note.words = std::move(words);
+    note.size = TextSize::fine;
+    note.pen = Pen::dimension;
+    scene.items.emplace_back(std::move(note));
+}
+
+std::string pull_note(const Subject& subject) {
+    const Overlay& overlay = *subject.overlay;
+    double largest = 0.0;
+    for (const AnchorMark& mark : overlay.anchors) largest = std::max(largest, mark.largest_tension_lb);
+    return format::text(format::phrase("Tension under the push shown, stiffness as computed. Largest of all pushes: {}",
+                                       force_words(largest, subject.locale.system, overlay.stale)),
+                        subject.locale);
+}
+
+Scene from_above(const Subject& subject) {
+    if (std::holds_alternative<model::SideFastened>(subject.detail.mount)) return side::from_above(subject);
+    return {};
+}
+
 Scene plan(const Subject& subject, const PlanOptions& options) {
+    if (std::holds_alternative<model::SideFastened>(subject.detail.mount)) return side::face(subject, options);
     const PlanSheet sheet = plan_sheet(subject, options);
     Scene scene;
     scene.name = format::text(format::phrase("Plan"), subject.locale);
@@ -108,9 +112,10 @@ Scene plan(const Subject& subject, const PlanOptions& options) {
     add_holes(scene, sheet);
     if (options.dimensions) {
         add_plan_dimensions(scene, sheet);
-        add_note(scene, sheet, scene.margin_mm - around_mm + first_mm, unit_note(sheet.subject.locale));
+        add_plan_note(scene, sheet.shown, scene.margin_mm - around_mm + first_mm, unit_note(sheet.subject.locale));
     }
-    if (has_marks(subject) && subject.overlay->as_computed) add_pull_note(scene, sheet, first_mm);
+    if (has_marks(subject) && subject.overlay->as_computed)
+        add_plan_note(scene, sheet.shown, first_mm, pull_note(subject));
     add_shear_arrows(scene, sheet);
     add_letters(scene, sheet);
     add_push(scene, sheet);

@@ -52,6 +52,12 @@ void add_framing_below(Scene& scene, const PlanSheet& sheet);
 // spacers.cpp
 void add_spacers(Scene& scene, const PlanSheet& sheet);
 
+// plan.cpp
+/// A line under the drawing, at its right end, so far above the lower end of the scene's margin.
+void add_plan_note(Scene& scene, const Box& shown, double up_mm, std::string words);
+/// So that nobody takes one push's pulls for the largest. For a subject with marks.
+[[nodiscard]] std::string pull_note(const Subject& subject);
+
 // dimensions.cpp
 void add_plan_dimensions(Scene& scene, const PlanSheet& sheet);
 
@@ -61,6 +67,17 @@ void add_measured(Scene& scene, const PlanSheet& sheet);
 // marks.cpp
 void add_letters(Scene& scene, const PlanSheet& sheet);
 void add_shear_arrows(Scene& scene, const PlanSheet& sheet);
+/// Where words about an anchor stand: level with its center, beside what covers it, and to which side they run.
+struct MarkPlace {
+    Place at;
+    double side = 1.0;
+};
+/// The anchor's mark at `mark_at` where the overlay has one, else its letter at `letter_at`.
+void add_letter_or_mark(Scene& scene, const Subject& subject, const std::string& id, const MarkPlace& mark_at,
+                        const MarkPlace& letter_at);
+/// The anchor's shear in its own plane. `right`: -1 where the drawing has x to the left.
+void add_shear_arrow(Scene& scene, const Subject& subject, const std::string& id, const Place& from,
+                     double right = 1.0);
 
 // push.cpp
 void add_push(Scene& scene, const PlanSheet& sheet);

@@ -51,6 +51,7 @@ model::PlanAxis direction(const model::Framing& framing, const model::Hole& hole
 }  // namespace
 
 SectionPlane section_plane(const model::BaseDetail& detail, const model::PartId& part) {
+    if (std::holds_alternative<model::SideFastened>(detail.mount)) return {model::PlanAxis::y, 0.0};
     const model::Hole* const hole = nearest_hole(on_deck(detail).plate.holes, place_of(detail, part));
     if (hole == nullptr) return {};
     const model::PlanAxis along = direction(detail.framing, *hole);

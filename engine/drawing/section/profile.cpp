@@ -26,8 +26,13 @@ Profile profile(const model::Member& member, const SectionPlane& plane, double t
 
 }  // namespace
 
+double framing_top_in(const model::BaseDetail& detail) {
+    const auto* const plate = std::get_if<model::PlateOnDeck>(&detail.mount);
+    return plate != nullptr ? -model::thickness_in(plate->layers) : 0.0;
+}
+
 std::vector<Profile> profiles(const model::BaseDetail& detail, const SectionPlane& plane) {
-    const double top_in = -model::thickness_in(on_deck(detail).layers);
+    const double top_in = framing_top_in(detail);
     std::vector<Profile> all;
     for (const model::Member& member : model::members(detail.framing)) {
         Profile one = profile(member, plane, top_in);

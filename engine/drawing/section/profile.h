@@ -1,5 +1,6 @@
 #pragma once
-// Framing seen along the ground: what an upright plane cuts, and what stands behind it. z = 0 is the plate's underside.
+// Framing seen along the ground: what an upright plane cuts, and what stands behind it. z = 0 is the plate's underside,
+// or the member's top edge of a post on its side.
 #include "drawing/drawings.h"
 #include "model/member.h"
 
@@ -20,6 +21,9 @@ struct Profile {
     bool end_grain = false;  ///< seen, or cut, across its grain
     double behind_in = 0.0;  ///< from the plane to the member, 0 where cut; negative: between the plane and the reader
 };
+
+/// Height of the framing's top: under the layers of a plate, at 0 of a post on a member's side.
+[[nodiscard]] double framing_top_in(const model::BaseDetail& detail);
 
 /// The farthest first; members without a size are left out. A plane along y is read from the side of +x, one along x
 /// from the side of -y, so that x or y runs to the right.

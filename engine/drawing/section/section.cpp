@@ -2,6 +2,7 @@
 #include "drawing/plan/sheet.h"
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
+#include "drawing/side/side_drawings.h"
 #include "model/base_detail.h"
 
 #include <algorithm>
@@ -60,6 +61,7 @@ SectionSheet section_sheet(const Subject& subject, const SectionPlane& plane) {
 }
 
 Scene section(const Subject& subject, const SectionPlane& plane) {
+    if (std::holds_alternative<model::SideFastened>(subject.detail.mount)) return side::section(subject);
     const SectionSheet sheet = section_sheet(subject, plane);
     Scene scene;
     scene.name = format::text(format::phrase("Section"), subject.locale);

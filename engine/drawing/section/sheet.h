@@ -2,6 +2,7 @@
 // What the section's parts share, and the parts themselves, each in the file its name says.
 // Coordinates: along the plane, and z with 0 at the plate's underside.
 #include "drawing/drawings.h"
+#include "drawing/section/fastener.h"
 #include "drawing/section/profile.h"
 
 #include <string>
@@ -62,14 +63,6 @@ void add_lower_plates(Scene& scene, const SectionSheet& sheet);
 void add_anchors(Scene& scene, const SectionSheet& sheet);
 
 /// Heights of an anchor's stations above the plate's underside.
-struct AnchorStations {
-    double head_top_in = 0.0;
-    double head_in = 0.0;    ///< underside of the head
-    double thread_in = 0.0;  ///< where the thread begins
-    double tip_in = 0.0;     ///< lowest point; of a through-bolt its end below the nut
-    double seat_in = 0.0;    ///< of a through-bolt: what the nut, or what is under it, bears on from below
-    double below_in = 0.0;   ///< of a through-bolt: thickness of what is between nut and wood
-};
 [[nodiscard]] AnchorStations stations(const SectionSheet& sheet, const catalog::Anchor& anchor);
 
 // dimensions.cpp

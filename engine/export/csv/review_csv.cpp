@@ -10,14 +10,14 @@ namespace {
 std::string anchor_row(const FiledReview& filed, std::size_t index) {
     const catalog::Anchor& anchor = filed.review->resolved.anchors.at(index);
     const demand::AnchorEnvelope& envelope = filed.review->demand->anchors.at(index);
-    return csv_line({csv_cell(filed.file), csv_cell(filed.review->detail), csv_cell(anchor.id),
-                     csv_number(anchor.at.x_in), csv_number(anchor.at.y_in), csv_cell(anchor.name),
-                     csv_number(envelope.tension_lb), csv_number(format::degrees(envelope.direction_rad)),
-                     csv_number(envelope.tension_low_lb), csv_number(envelope.flexible_tension_lb),
-                     csv_number(envelope.rigid_tension_lb), csv_number(envelope.hand_edge_lb),
-                     csv_number(envelope.hand_anchor_lb), csv_number(envelope.shear_lb),
-                     csv_number(envelope.proof_tension_lb), csv_number(envelope.stiffness_lb_per_in),
-                     csv_number(anchor.embedment_in), csv_number(anchor.thread_in_block_in)});
+    return csv_line(
+        {csv_cell(filed.file), csv_cell(filed.review->detail), csv_cell(anchor.id), csv_number(anchor.at.x_in),
+         csv_number(anchor.at.y_in), csv_cell(anchor.name), csv_number(envelope.tension_lb),
+         csv_number(format::degrees(envelope.direction_rad)), csv_number(envelope.tension_low_lb),
+         csv_number(envelope.flexible_tension_lb), csv_number(envelope.rigid_tension_lb),
+         csv_number(envelope.hand_edge_lb), csv_number(envelope.hand_anchor_lb), csv_number(envelope.shear_lb),
+         csv_number(envelope.proof_tension_lb), csv_number(envelope.stiffness_lb_per_in),
+         csv_number(anchor.embedment_in), csv_number(anchor.thread_in_block_in), csv_number(anchor.at.z_in)});
 }
 
 std::string check_row_of(const FiledReview& filed, const checks::CheckResult& result) {
@@ -38,8 +38,8 @@ std::string anchors_csv_heading() {
     return csv_line({"file", "detail", "anchor", "x (in)", "y (in)", "fastener", "tension used (lb)",
                      "push toward (deg)", "least tension (lb)", "flexible base at nominal stiffness (lb)",
                      "rigid base at nominal stiffness (lb)", "hand tension to edge (lb)", "hand tension to row (lb)",
-                     "shear (lb)", "proof tension (lb)", "stiffness (lb/in)", "embedment (in)",
-                     "thread in block (in)"});
+                     "shear (lb)", "proof tension (lb)", "stiffness (lb/in)", "embedment (in)", "thread in block (in)",
+                     "z (in)"});
 }
 
 std::string anchors_csv_rows(const FiledReview& filed) {

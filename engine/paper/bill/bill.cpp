@@ -38,7 +38,11 @@ std::vector<BillItem> Collected::items() const {
 
 namespace {
 
-std::vector<format::Phrase> notes(const model::Framing& framing) {
+bool on_a_side(const review::ResolvedPost& post) {
+    return kind(post.resolved.detail.mount) == model::MountKind::side_fastened;
+}
+
+std::vector<format::Phrase> notes(const model::Framing& framing, const std::vector<review::ResolvedPost>& posts) {
     using format::phrase;
     std::vector<format::Phrase> all{
         phrase("Posts: from the top of the plate to the top of the guard; deduct what the rail needs."),
@@ -46,6 +50,13 @@ std::vector<format::Phrase> notes(const model::Framing& framing) {
         phrase("Not in this bill: rails and infill, joists and rims, deck boards with their fasteners, shims, weld "
                "metal, waste."),
         phrase("Sizes are those of the file. Substitutions change the calculation.")};
+    if (std::any_of(posts.begin(), posts.end(), on_a_side)) {
+        all.insert(
+            all.begin() + 1,
+            phrase("Posts on a member's side: from their lower end to the top of the guard; deduct what the rail "
+                   "needs. Packing and siding behind them are not in this bill."));
+        if (std::all_of(posts.begin(), posts.end(), on_a_side)) all.erase(all.begin());
+    }
     if (const std::size_t missing = bill::ends_not_specified(framing); missing > 0) {
         all.insert(
             all.begin(),
@@ -69,7 +80,7 @@ Bill bill_of_materials(const model::Project& project, const std::vector<review::
     bill::Collected all;
     for (const review::ResolvedPost& post : posts) bill::add_post(all, post, system);
     if (!posts.empty()) bill::add_framing(all, project.framing, posts.front().resolved, system);
-    return {project.name, all.items(), bill::notes(project.framing)};
+    return {project.name, all.items(), bill::notes(project.framing, posts)};
 }
 
 }  // namespace toehold::paper

@@ -28,9 +28,12 @@ Phrase outline_words(const model::Outline& outline, double thickness_in, units::
     return phrase("cut to a polygon, {}", thick);
 }
 
-/// Of metal and wood alike: what stands above the plate.
+/// Of metal and wood alike: what stands above the plate, or reaches down past the member's face.
 double post_length_in(const catalog::Resolved& resolved) {
-    return lever_height_in(resolved.detail) - on_deck(resolved.detail).plate.thickness_in;
+    const double above_in = lever_height_in(resolved.detail);
+    if (const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount))
+        return above_in + side->post_bottom_below_top_in;
+    return above_in - on_deck(resolved.detail).plate.thickness_in;
 }
 
 void add_shaft(Collected& all, const catalog::Resolved& resolved, const std::string& mark, units::System system) {
@@ -39,7 +42,7 @@ void add_shaft(Collected& all, const catalog::Resolved& resolved, const std::str
     if (wood != nullptr) {
         BillItem shoe = item;
         shoe.length_in.reset();
-        all.add(shoe);
+        if (model::is_described(wood->shoe)) all.add(shoe);
         const std::string figures =
             fmt::format("{} x {}", length_figure(wood->width_in, system), length_words(wood->depth_in, system));
         item.name = wood->size.empty() ? phrase("Wood post {}", figures) : phrase("Wood post {}", wood->size);
@@ -55,6 +58,28 @@ void add_plate(Collected& all, const catalog::Resolved& resolved, const std::str
     const Phrase size = outline_words(plate.outline, plate.thickness_in, system);
     const Phrase name = plate.id.empty() ? phrase("Base plate {}", size) : phrase("Base plate {}: {}", plate.id, size);
     all.add({BillKind::plate, name, format::verbatim(on_deck(resolved).plate_metal.name), 1, {}, weight_lb, {mark}});
+}
+
+/// Empty without one.
+void add_bracket(Collected& all, const catalog::Resolved& resolved, const std::string& mark,
+                 const std::vector<search::CutPiece>& pieces, units::System system) {
+    const auto& bracket = on_side(resolved.detail).bracket;
+    if (!bracket) return;
+    const auto& metal = on_side(resolved).bracket_metal;
+    all.add({BillKind::plate,
+             phrase("Bracket plate {} x {} x {}", length_figure(bracket->width_in, system),
+                    length_figure(bracket->height_in, system), length_words(bracket->thickness_in, system)),
+             format::verbatim(metal ? metal->name : bracket->metal),
+             1,
+             {},
+             pieces.front().weight_lb,
+             {mark}});
+}
+
+/// Hardware by its report.
+void add_ties(Collected& all, const model::SideFastened& mount, const std::string& mark) {
+    for (const model::TensionTie& tie : mount.ties)
+        all.add({BillKind::connector, phrase("{}, report {}", tie.name, tie.report), {}, 1, {}, {}, {mark}});
 }
 
 Phrase lower_words(const model::LowerPlate& plate, units::System system) {
@@ -75,7 +100,8 @@ Phrase lower_words(const model::LowerPlate& plate, units::System system) {
 /// In the order of `search::cut_pieces`, whose weights they take.
 void add_under_the_wood(Collected& all, const catalog::Resolved& resolved, const std::string& mark,
                         const std::vector<search::CutPiece>& pieces, units::System system) {
-    std::size_t next = 1;
+    const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount);
+    std::size_t next = side != nullptr && !side->bracket ? 0 : 1;
     std::set<std::size_t> groups;
     const auto add = [&](Phrase name, const catalog::Metal& metal) {
         all.add({BillKind::backing,
@@ -87,6 +113,12 @@ void add_under_the_wood(Collected& all, const catalog::Resolved& resolved, const
                  {mark}});
     };
     for (const catalog::Anchor& anchor : resolved.anchors) {
+        if (anchor.head_plate && anchor.head_plate_metal) {
+            const model::BackingPlate& plate = *anchor.head_plate;
+            add(phrase("Plate under the head {} x {} x {}", length_figure(plate.width_in, system),
+                       length_figure(plate.depth_in, system), length_words(plate.thickness_in, system)),
+                *anchor.head_plate_metal);
+        }
         if (!anchor.backing_metal) continue;
         if (anchor.backing) {
             const model::BackingPlate& plate = *anchor.backing;
@@ -152,10 +184,16 @@ void add_post(Collected& all, const review::ResolvedPost& post, units::System sy
     const std::string& mark = post.post.id;
     const std::vector<search::CutPiece> pieces = search::cut_pieces(resolved);
     add_shaft(all, resolved, mark, system);
-    add_plate(all, resolved, mark, pieces.front().weight_lb, system);
+    const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount);
+    if (side == nullptr) {
+        add_plate(all, resolved, mark, pieces.front().weight_lb, system);
+    } else {
+        add_bracket(all, resolved, mark, pieces, system);
+    }
     add_under_the_wood(all, resolved, mark, pieces, system);
     add_anchors(all, resolved, mark);
-    add_packing(all, resolved, mark, system);
+    if (side == nullptr) add_packing(all, resolved, mark, system);
+    if (side != nullptr) add_ties(all, *side, mark);
 }
 
 }  // namespace toehold::paper::bill

@@ -3,6 +3,7 @@
 #include "paper/page/sections.h"
 #include "paper/site/instructions.h"
 #include "paper/site/page_words.h"
+#include "paper/site/side/side_drawings.h"
 #include "paper/site/site_drawings.h"
 #include "paper/site/site_page.h"
 #include "paper/words.h"
@@ -44,8 +45,14 @@ std::string drawings(const Section& section) {
     const site::SiteSubject subject{section.drawn().review.resolved, section.issue.locale};
     const auto plan = [&subject](double mm_per_in) { return site::framing_plan(subject, mm_per_in); };
     const auto cut = [&subject](double mm_per_in) { return site::site_section(subject, mm_per_in); };
-    return figure_of(plan, site::framing_plan_caption(subject), 2 * section.number, section.issue.locale) +
-           figure_of(cut, site::site_section_caption(subject), 2 * section.number + 1, section.issue.locale);
+    const format::Locale& locale = section.issue.locale;
+    std::string figures = figure_of(plan, site::framing_plan_caption(subject), 2 * section.number, locale) +
+                          figure_of(cut, site::site_section_caption(subject), 2 * section.number + 1, locale);
+    if (!site::is_on_a_side(subject)) return figures;
+    constexpr std::size_t beyond_all_sections = 10'000;  // ids apart from those of every section's first two
+    const auto above = [&subject](double mm_per_in) { return site::joint_from_above(subject, mm_per_in); };
+    return figures +
+           figure_of(above, site::joint_from_above_caption(subject), beyond_all_sections + section.number, locale);
 }
 
 std::string verdict_of(const Section& section) {

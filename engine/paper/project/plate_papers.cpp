@@ -3,6 +3,7 @@
 #include "paper/paper_file.h"
 #include "paper/papers.h"
 #include "paper/shop/anchor_schedule.h"
+#include "paper/shop/side/bracket.h"
 #include "paper/weight.h"
 #include "wording/marks.h"
 
@@ -27,6 +28,7 @@ template <class Same>
 std::vector<Order> orders(const std::vector<ResolvedPost>& posts, const Same& same) {
     std::vector<Order> all;
     for (const ResolvedPost& post : posts) {
+        if (!shop::has_made_plate(post.resolved.detail)) continue;
         auto order = std::find_if(all.begin(), all.end(), [&](Order& one) { return same(one, post); });
         if (order == all.end()) order = all.insert(all.end(), Order{&post, {}, {}});
         order->marks.push_back(post.post.id);
@@ -43,7 +45,7 @@ bool same_base(Order& order, const ResolvedPost& other) {
 }
 
 bool same_plate(const Order& order, const ResolvedPost& other) {
-    return on_deck(order.first->resolved.detail).plate == on_deck(other.resolved.detail).plate;
+    return shop::made_plate(order.first->resolved).plate == shop::made_plate(other.resolved).plate;
 }
 
 Issue issue_of(const Order& order, Issue issue) {
@@ -89,7 +91,7 @@ std::vector<PlatePaper> plate_papers(std::string_view ending, const std::vector<
         throw std::invalid_argument("no shop paper ends in ." + std::string(ending));
     std::vector<PlatePaper> papers;
     for (const Order& order : cutting ? orders(posts, same_plate) : orders(posts, same_base)) {
-        const model::Plate& plate = on_deck(order.first->resolved.detail).plate;
+        const model::Plate plate = shop::made_plate(order.first->resolved).plate;
         const Issue own = issue_of(order, issue);
         const std::string& id = cutting && !plate.id.empty() ? plate.id : order.first->post.mount;
         std::string name = unlike(fit_for_file_name(id), papers);

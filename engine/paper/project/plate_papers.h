@@ -17,8 +17,8 @@ struct PlatePaper {
 };
 
 /// `pdf`, `svg`, `png`: shop drawings, one for the posts whose mount and anchors come out the same; `dxf`: cutting
-/// files, one for the posts with the same plate. Each says marks, quantity, weight and the issue's revision. Throws
-/// std::invalid_argument for another ending.
+/// files, one for the posts with the same plate; nothing for posts without a plate to cut. Each says marks, quantity,
+/// weight and the issue's revision. Throws std::invalid_argument for another ending.
 [[nodiscard]] std::vector<PlatePaper> plate_papers(std::string_view ending,
                                                    const std::vector<review::ResolvedPost>& posts,
                                                    const std::string& input_sha256, const Issue& issue);

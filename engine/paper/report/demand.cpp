@@ -1,5 +1,6 @@
 // The forces on every anchor, by each way of finding them.
 #include "wording/demand.h"
+#include "catalog/anchor_view.h"
 #include "review/review.h"
 
 #include "format/figures.h"
@@ -22,7 +23,8 @@ Table anchors_table(const Source& source) {
     };
     column(phrase("anchor"), 0.07, Across::left);
     column(phrase("x"), 0.065);
-    column(phrase("y"), 0.065);
+    const auto& anchors = review.resolved.anchors;
+    column(!anchors.empty() && catalog::lies_level(anchors.front()) ? phrase("z") : phrase("y"), 0.065);
     column(phrase("hand, to edge"), 0.08);
     column(phrase("hand, to row"), 0.08);
     column(phrase("rigid, nominal"), 0.085);
@@ -39,8 +41,8 @@ Table anchors_table(const Source& source) {
         Cell used = lb(envelope.tension_lb);
         used.bold = true;
         table.rows.push_back({{anchor.id, true},
-                              words_cell(format::number_text(anchor.at.x_in, "in", system)),
-                              words_cell(format::number_text(anchor.at.y_in, "in", system)),
+                              words_cell(format::number_text(catalog::seen(anchor).x_in, "in", system)),
+                              words_cell(format::number_text(catalog::seen(anchor).y_in, "in", system)),
                               lb(envelope.hand_edge_lb),
                               lb(envelope.hand_anchor_lb),
                               lb(envelope.rigid_tension_lb),
@@ -67,7 +69,7 @@ void add_demand(Blocks& blocks, const Source& source) {
         return;
     }
     blocks.emplace_back(anchors_table(source));
-    blocks.emplace_back(fine_print(source.text(wording::anchor_legend(source.locale()))));
+    blocks.emplace_back(fine_print(source.text(wording::anchor_legend(review, source.locale()))));
     for (const std::string& words : {sentences(wording::hand_shortfalls(review), source.locale()),
                                      sentences(wording::base_behavior(review), source.locale())}) {
         if (!words.empty()) blocks.emplace_back(paragraph(words));

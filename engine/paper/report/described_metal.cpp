@@ -1,4 +1,5 @@
 // Guard, post, weld, plate and anchors.
+#include "catalog/anchor_view.h"
 #include "format/figures.h"
 #include "paper/report/described.h"
 #include "paper/weld_words.h"
@@ -61,8 +62,28 @@ Phrase with_below(Phrase words, const catalog::Anchor& anchor) {
                   Dimension{anchor.backing->depth_in}, Dimension{anchor.backing->thickness_in});
 }
 
+/// Under the head.
+Phrase with_head(Phrase words, const catalog::Anchor& anchor) {
+    if (anchor.head_plate)
+        return phrase("{}, plate {} x {} x {} under the head", std::move(words), Dimension{anchor.head_plate->width_in},
+                      Dimension{anchor.head_plate->depth_in}, Dimension{anchor.head_plate->thickness_in});
+    if (!anchor.washer) return words;
+    return catalog::lies_level(anchor) ? phrase("{}, {} under the head", std::move(words), anchor.washer->name)
+                                       : phrase("{}, {} on the plate", std::move(words), anchor.washer->name);
+}
+
+/// Of an anchor that lies level.
+Phrase with_nut(Phrase words, const catalog::Anchor& anchor) {
+    if (anchor.washer_below) return phrase("{}, {} under the nut", std::move(words), anchor.washer_below->name);
+    if (!anchor.backing) return words;
+    return phrase("{}, plate {} x {} x {} under the nut", std::move(words), Dimension{anchor.backing->width_in},
+                  Dimension{anchor.backing->depth_in}, Dimension{anchor.backing->thickness_in});
+}
+
 Phrase with_seat(Phrase words, const catalog::Resolved& resolved, const catalog::Anchor& anchor) {
-    if (!anchor.seat) return phrase("{}; over no framing", std::move(words));
+    if (!anchor.seat)
+        return catalog::lies_level(anchor) ? phrase("{}; in no member", std::move(words))
+                                           : phrase("{}; over no framing", std::move(words));
     Phrase member = model::part_name(model::part_of(model::member(resolved.detail.framing, anchor.seat->member)));
     if (anchor.kind == catalog::FastenerKind::through_bolt)
         return phrase("{}; in {}", std::move(words), std::move(member));
@@ -74,8 +95,9 @@ Phrase anchor_words(const catalog::Resolved& resolved, const catalog::Anchor& an
     Phrase words = format::verbatim(anchor.name);
     const bool named = anchor.bolt_grade && anchor.name.find(anchor.bolt_grade->name) != std::string::npos;
     if (anchor.bolt_grade && !named) words = phrase("{}, {}", std::move(words), anchor.bolt_grade->name);
-    if (anchor.washer) words = phrase("{}, {} on the plate", std::move(words), anchor.washer->name);
-    words = with_seat(with_below(std::move(words), anchor), resolved, anchor);
+    words = with_head(std::move(words), anchor);
+    words = catalog::lies_level(anchor) ? with_nut(std::move(words), anchor) : with_below(std::move(words), anchor);
+    words = with_seat(std::move(words), resolved, anchor);
     const model::AnchorGroup& group = anchor_groups(resolved.detail).at(anchor.group);
     if (group.preload_lb) words = phrase("{}; preload {}", std::move(words), Quantity{*group.preload_lb, "lb"});
     return group.corrosion_protection.empty() ? phrase("{}; corrosion protection not specified", std::move(words))
@@ -88,6 +110,7 @@ Phrase wood_post_words(const catalog::Resolved& resolved, const model::WoodPost&
     if (resolved.post_grade) words = phrase("{} {}", std::move(words), resolved.post_grade->name);
     if (wood.notched) words = phrase("{}, notched at the connection", std::move(words));
     const model::Shoe& shoe = wood.shoe;
+    if (!model::is_described(shoe)) return words;
     const Dimension width{shoe.width_in}, depth{shoe.depth_in}, wall{shoe.wall_in}, height{shoe.height_in};
     const std::string& metal = resolved.post_metal.name;
     return shoe.attachment == model::ShoeAttachment::welded
@@ -112,8 +135,10 @@ Phrase guard_words(const model::BaseDetail& detail) {
     const model::Guard& guard = detail.guard;
     const double below_in = model::below_surface_in(detail);
     Phrase words = phrase("{} above the walking surface", Dimension{guard.height_in});
-    if (below_in > 0.0)
+    if (below_in > 0.0 && kind(detail.mount) == model::MountKind::plate_on_deck)
         words = phrase("{}, underside of the plate {} below that surface", std::move(words), Dimension{below_in});
+    if (below_in > 0.0 && kind(detail.mount) == model::MountKind::side_fastened)
+        words = phrase("{}, top of the member {} below that surface", std::move(words), Dimension{below_in});
     if (guard.tributary_length_in)
         words = phrase("{}; takes {} of rail", std::move(words), Dimension{*guard.tributary_length_in});
     if (guard.occupancy == model::Occupancy::limited)

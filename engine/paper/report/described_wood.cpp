@@ -40,7 +40,9 @@ Phrase with_fastening(Phrase words, const model::DeckingFastening& fastening) {
 }
 
 Phrase decking(const catalog::Resolved& resolved, const model::Decking& decking) {
-    const std::string& name = on_deck(resolved).decking ? on_deck(resolved).decking->name : decking.material;
+    const auto* const plate = std::get_if<catalog::PlateOnDeck>(&resolved.mount);
+    const auto& material = plate != nullptr ? plate->decking : on_side(resolved).decking;
+    const std::string& name = material ? material->name : decking.material;
     Phrase words = phrase("{}, {} thick", name, Dimension{decking.thickness_in});
     words = decking.fastening ? with_fastening(std::move(words), *decking.fastening)
                               : phrase("{}; fasteners not specified, boards assumed loose", std::move(words));
@@ -82,6 +84,8 @@ Phrase end_name(const model::Framing& framing, const model::Block& block, bool u
 }  // namespace
 
 Phrase decking_words(const catalog::Resolved& resolved) {
+    if (const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount))
+        return side->decking ? decking(resolved, *side->decking) : phrase("none specified over the framing");
     const model::Layers& layers = on_deck(resolved.detail).layers;
     Phrase words =
         layers.decking ? decking(resolved, *layers.decking) : phrase("none: the plate stands on the framing");

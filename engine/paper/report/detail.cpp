@@ -1,6 +1,7 @@
 // What the file describes, drawn and in words.
 #include "paper/report/described.h"
 #include "paper/report/sections.h"
+#include "paper/report/side/described_side.h"
 #include "review/review.h"
 
 namespace toehold::paper::report {
@@ -41,9 +42,7 @@ void add_framing(PartsTable& table, const catalog::Resolved& resolved, const Loc
     table.add(phrase("Lumber"), framing.preservative_treated ? phrase("preservative treated") : phrase("not treated"));
 }
 
-Table parts_table(const catalog::Resolved& resolved, const Locale& locale) {
-    PartsTable table(locale);
-    table.add(phrase("Guard"), guard_words(resolved.detail));
+void add_plate_on_deck(PartsTable& table, const catalog::Resolved& resolved, const Locale& locale) {
     table.add(phrase("Post"), post_words(resolved));
     table.add(phrase("Weld"), weld_words(resolved));
     table.add(phrase("Plate"), plate_words(resolved));
@@ -51,6 +50,34 @@ Table parts_table(const catalog::Resolved& resolved, const Locale& locale) {
         table.add(holes.ids.size() == 1 ? phrase("Hole {}", holes.ids.front()) : phrase("Holes {}", listed(holes.ids)),
                   format::verbatim(holes.words));
     }
+}
+
+/// What is the mount's own, from the post to the anchors' places.
+void add_mount(PartsTable& table, const catalog::Resolved& resolved, const Locale& locale) {
+    switch (kind(resolved.detail.mount)) {
+        case model::MountKind::plate_on_deck:
+            return add_plate_on_deck(table, resolved, locale);
+        case model::MountKind::side_fastened:
+            for (const auto& [part, words] : side_described(resolved)) table.add(part, words);
+            return;
+    }
+}
+
+/// Where places are counted from.
+Phrase axes_words(const model::BaseDetail& detail) {
+    if (kind(detail.mount) == model::MountKind::plate_on_deck)
+        return phrase(
+            "Places are from the center of the post on the underside of the plate: x along the rail, y outward, z "
+            "up. The direction of a push is counted from x toward y: 90 deg is outward.");
+    return phrase(
+        "Places are from the axis of the post at the height of the member's top edge: x along the rail, y outward, z "
+        "up. The direction of a push is counted from x toward y: 90 deg is outward.");
+}
+
+Table parts_table(const catalog::Resolved& resolved, const Locale& locale) {
+    PartsTable table(locale);
+    table.add(phrase("Guard"), guard_words(resolved.detail));
+    add_mount(table, resolved, locale);
     for (const Alike& anchors : anchors_alike(resolved, locale)) {
         table.add(anchors.ids.size() == 1 ? phrase("Anchor {}", anchors.ids.front())
                                           : phrase("Anchors {}", listed(anchors.ids)),
@@ -65,9 +92,7 @@ Table parts_table(const catalog::Resolved& resolved, const Locale& locale) {
 
 void add_detail(Blocks& blocks, const Source& source) {
     blocks.emplace_back(section(2, phrase("The detail"), "detail", source.locale()));
-    blocks.emplace_back(paragraph(source.text(
-        phrase("Places are from the center of the post on the underside of the plate: x along the rail, y outward, z "
-               "up. The direction of a push is counted from x toward y: 90 deg is outward."))));
+    blocks.emplace_back(paragraph(source.text(axes_words(source.review.resolved.detail))));
     add_detail_figures(blocks, source);
     blocks.emplace_back(parts_table(source.review.resolved, source.locale()));
 }

@@ -26,10 +26,41 @@ format::Phrase section_title(const SectionPlane& plane) {
                                              : format::phrase("Section at y = {}, seen along y", at);
 }
 
+void add_side_figures(Blocks& blocks, const Source& source) {
+    const catalog::Resolved& resolved = source.review.resolved;
+    const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.locale()};
+    Figure above, below;
+    above.height_mm = 80.0;
+    above.lettering = lettering;
+    above.parts = {{drawing::plan(subject, {}), 0.5, true, source.text(phrase("Face"))},
+                   {drawing::section(subject, {}), 0.5, true, source.text(phrase("Section through the post"))}};
+    below.height_mm = 84.5;
+    below.lettering = lettering;
+    below.parts = {{drawing::elevation(subject), 0.46, true, source.text(phrase("Elevation, seen along the rail"))},
+                   {drawing::from_above(subject), 0.54, true, source.text(phrase("From above, boards off"))}};
+    blocks.emplace_back(std::move(above));
+    blocks.emplace_back(std::move(below));
+}
+
+/// The section with every fastener's pull and what the face presses.
+void add_side_demand_figure(Blocks& blocks, const Source& source, const drawing::Subject& subject) {
+    Figure figure;
+    figure.height_mm = 74.0;
+    figure.lettering = lettering;
+    figure.parts = {{drawing::section(subject, {}), 1.0, true,
+                     source.text(phrase("The same state: pull of each fastener, pressure of the member's face"))}};
+    blocks.emplace_back(std::move(figure));
+}
+
+bool is_on_side(const catalog::Resolved& resolved) {
+    return kind(resolved.detail.mount) == model::MountKind::side_fastened;
+}
+
 }  // namespace
 
 void add_detail_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
+    if (is_on_side(resolved)) return add_side_figures(blocks, source);
     const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.locale()};
     const SectionPlane first = drawing::section_plane(resolved.detail, {});
     const SectionPlane second = square_to(first, resolved.detail);
@@ -62,6 +93,7 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
                      source.text(shown.field ? phrase("Tension, shear and pressure in the state of the largest tension")
                                              : phrase("Tension and shear in the state of the largest tension"))}};
     blocks.emplace_back(std::move(figure));
+    if (is_on_side(resolved)) add_side_demand_figure(blocks, source, subject);
 }
 
 }  // namespace toehold::paper::report

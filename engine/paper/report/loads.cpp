@@ -95,8 +95,11 @@ void add_loads(Blocks& blocks, const Source& source) {
         return;
     }
     blocks.emplace_back(cases_table(source));
-    blocks.emplace_back(paragraph(sentences(
-        {phrase("Heights are above the underside of the plate."), directions_words(detail)}, source.locale())));
+    blocks.emplace_back(paragraph(sentences({kind(detail.mount) == model::MountKind::plate_on_deck
+                                                 ? phrase("Heights are above the underside of the plate.")
+                                                 : phrase("Heights are above the top edge of the member."),
+                                             directions_words(detail)},
+                                            source.locale())));
     blocks.emplace_back(stiffness_table(source));
     blocks.emplace_back(paragraph(source.text(range_words(*source.review.demand))));
     for (const Phrase& one : wording::range_sentences(*source.review.demand))

@@ -1,6 +1,7 @@
 #include "paper/report/overlay.h"
 
 #include "drawing/annotation/anchor_marks.h"
+#include "drawing/annotation/side_forces.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,6 +50,7 @@ drawing::Overlay overlay(const review::Review& review, const format::Locale& loc
     for (std::size_t anchor = 0; anchor < review.resolved.anchors.size(); ++anchor)
         overlay.anchors.push_back(mark_of(review, *state, anchor));
     overlay.field = review.demand->field;
+    drawing::show_side_forces(overlay, *review.demand, *state);
     return overlay;
 }
 

@@ -2,6 +2,7 @@
 #include "paper/report/described.h"
 #include "paper/report/results.h"
 #include "paper/report/sections.h"
+#include "paper/report/side/described_side.h"
 #include "review/verdict.h"
 #include "wording/verdict.h"
 
@@ -35,9 +36,12 @@ std::vector<Phrase> seats(const review::Review& review) {
         const model::PartId member = model::part_of(model::member(review.resolved.detail.framing, anchor.seat->member));
         if (!model::contains(members, member)) members.push_back(member);
     }
-    if (members.empty()) return {phrase("No anchor is over framing.")};
+    const bool level = kind(review.resolved.detail.mount) == model::MountKind::side_fastened;
+    if (members.empty()) return {level ? phrase("No anchor is in a member.") : phrase("No anchor is over framing.")};
     std::vector<Phrase> sentences{phrase("The anchors are in {}.", named_together(members))};
-    if (!without.empty()) sentences.push_back(phrase("Not over framing: {}.", listed(without)));
+    if (!without.empty())
+        sentences.push_back(level ? phrase("In no member: {}.", listed(without))
+                                  : phrase("Not over framing: {}.", listed(without)));
     return sentences;
 }
 
@@ -60,11 +64,18 @@ Phrase supports_words(const model::Framing& framing) {
                                : phrase("The joists are supported by {}.", std::move(names));
 }
 
+Phrase carries_words(const review::Review& review) {
+    const catalog::Resolved& resolved = review.resolved;
+    if (kind(resolved.detail.mount) == model::MountKind::side_fastened)
+        return side_carries(resolved, post_words(resolved), anchors_words(review));
+    return phrase("What carries: post, {}; weld, {}; plate, {} thick; anchors, {}.", post_words(resolved),
+                  weld_words(resolved), format::Dimension{on_deck(resolved.detail).plate.thickness_in},
+                  anchors_words(review));
+}
+
 std::vector<Phrase> what_carries(const review::Review& review) {
     const model::BaseDetail& detail = review.resolved.detail;
-    std::vector<Phrase> sentences{phrase("What carries: post, {}; weld, {}; plate, {} thick; anchors, {}.",
-                                         post_words(review.resolved), weld_words(review.resolved),
-                                         format::Dimension{on_deck(detail).plate.thickness_in}, anchors_words(review))};
+    std::vector<Phrase> sentences{carries_words(review)};
     for (Phrase& sentence : seats(review)) sentences.push_back(std::move(sentence));
     std::vector<std::string> blocks;
     for (const model::Block& block : detail.framing.blocks) blocks.push_back(block.id);

@@ -1,5 +1,7 @@
 #include "paper/shop/anchor_schedule.h"
 
+#include "catalog/anchor_view.h"
+#include "catalog/fastened.h"
 #include "drawing/annotation/labels.h"
 #include "model/member.h"
 #include "paper/words.h"
@@ -35,8 +37,25 @@ Phrase washer_words(const catalog::WasherSize& washer, units::System system) {
     return phrase("{} ({} outside)", washer.name, length_words(washer.outside_diameter_in, system));
 }
 
+Phrase plate_size(const model::BackingPlate& plate, units::System system) {
+    return phrase("plate {} x {} x {}", drawing::length_figure(plate.width_in, system),
+                  drawing::length_figure(plate.depth_in, system), length_words(plate.thickness_in, system));
+}
+
+/// Of an anchor that lies level: under its head, and of a bolt under its nut.
+Phrase level_washers_words(const Anchor& anchor, units::System system) {
+    Phrase head = anchor.head_plate ? plate_size(*anchor.head_plate, system)
+                  : anchor.washer   ? washer_words(*anchor.washer, system)
+                                    : phrase("none");
+    if (anchor.kind != FastenerKind::through_bolt) return head;
+    if (anchor.washer_below) return phrase("{}; nut: {}", std::move(head), washer_words(*anchor.washer_below, system));
+    if (anchor.backing) return phrase("{}; nut: {}", std::move(head), plate_size(*anchor.backing, system));
+    return phrase("{}; nut: none", std::move(head));
+}
+
 /// On the plate, and of a bolt below the wood.
 Phrase washers_words(const Anchor& anchor, units::System system) {
+    if (catalog::lies_level(anchor)) return level_washers_words(anchor, system);
     Phrase above = anchor.washer ? washer_words(*anchor.washer, system) : phrase("none");
     if (anchor.kind != FastenerKind::through_bolt) return above;
     if (anchor.washer_below)
@@ -70,6 +89,7 @@ LeadHole lead_hole(const catalog::Resolved& resolved, const Anchor& anchor, unit
         return {format::verbatim(bit_words(anchor.diameter_in + 1.0 / 32, anchor.diameter_in + 1.0 / 16, system)),
                 phrase("no thread")};
     if (anchor.kind == FastenerKind::reported) return {phrase("by its report"), phrase("by its report")};
+    if (!anchor.seat && catalog::lies_level(anchor)) return {phrase("in no member"), phrase("in no member")};
     if (!anchor.seat) return {phrase("no framing below"), phrase("no framing below")};
     const double gravity = catalog::wood(resolved, anchor.seat->member).species.specific_gravity;
     if (anchor.kind == FastenerKind::lag_screw) {
@@ -84,9 +104,10 @@ LeadHole lead_hole(const catalog::Resolved& resolved, const Anchor& anchor, unit
             format::verbatim(bit_words(hole.thread_low_in, hole.thread_high_in, system))};
 }
 
-/// What the bolt holds together, from under its head to the nut.
-Phrase grip_words(const catalog::Resolved& resolved, const Anchor& anchor, units::System system) {
-    if (!anchor.seat) return phrase("to suit");
+/// From under the head to the nut.
+double grip_in(const catalog::Resolved& resolved, const Anchor& anchor) {
+    if (catalog::lies_level(anchor))
+        return catalog::above_member_in(resolved, anchor) + anchor.embedment_in + catalog::below_in(anchor);
     const model::BaseDetail& detail = resolved.detail;
     double grip = on_deck(detail).plate.thickness_in + model::thickness_in(on_deck(detail).layers) +
                   model::member(detail.framing, anchor.seat->member).depth_in;
@@ -94,6 +115,13 @@ Phrase grip_words(const catalog::Resolved& resolved, const Anchor& anchor, units
     if (anchor.washer_below) grip += anchor.washer_below->thickness_in;
     if (anchor.backing) grip += anchor.backing->thickness_in;
     if (anchor.lower) grip += anchor.lower->thickness_in;
+    return grip;
+}
+
+/// What the bolt holds together.
+Phrase grip_words(const catalog::Resolved& resolved, const Anchor& anchor, units::System system) {
+    if (!anchor.seat) return phrase("to suit");
+    double grip = grip_in(resolved, anchor);
     // To a sixteenth, as the site's paper says it: what is ordered is the next bolt longer.
     if (system == units::System::us) grip = std::round(16.0 * grip) / 16.0;
     return phrase("to suit, grip {}", length_words(grip, system));
@@ -176,7 +204,7 @@ Schedule anchor_schedule(const catalog::Resolved& resolved, const format::Locale
                       protections(resolved, locale)};
     constexpr std::size_t many = 8;
     for (const Alike& row : alike_anchors(resolved, locale)) {
-        const bool all = row.holes.size() == on_deck(resolved.detail).plate.holes.size() && row.holes.size() > many;
+        const bool all = row.holes.size() == model::anchor_place_ids(resolved.detail).size() && row.holes.size() > many;
         std::vector<std::string> cells = {all ? say(phrase("all")) : joined(row.holes),
                                           std::to_string(row.holes.size())};
         cells.insert(cells.end(), row.cells.begin(), row.cells.end());

@@ -27,12 +27,7 @@ constexpr double first_row_mm = 7.0, second_row_mm = 13.5, callout_off_mm = 12.0
 double along(const model::Position& at, Measure measure) { return measure == Measure::across ? at.x_in : at.y_in; }
 double aside(const model::Position& at, Measure measure) { return measure == Measure::across ? at.y_in : at.x_in; }
 
-struct Axis {
-    Measure measure = Measure::across;
-    double low_in = 0.0, high_in = 0.0;  ///< of the plate, along the axis
-    double beside_in = 0.0;              ///< the edge the rows stand beside
-    double sign = 1.0;                   ///< of the rows' offset from there
-};
+using Axis = RowAxis;
 
 /// Edge to hole, hole to hole, hole to edge; extension lines begin at the hole nearest to the row.
 std::vector<DimensionEnd> hole_ends(const Axis& axis, const std::vector<model::Hole>& holes) {
@@ -41,7 +36,7 @@ std::vector<DimensionEnd> hole_ends(const Axis& axis, const std::vector<model::H
     for (const model::Hole& hole : holes) lines.push_back(along(hole.center, axis.measure));
     std::vector<DimensionEnd> ends;
     for (const double at : drawing::distinct(std::move(lines))) {
-        DimensionEnd end{at, axis.beside_in};
+        DimensionEnd end{at, axis.edge_in.value_or(axis.beside_in)};
         bool found = false;
         for (const model::Hole& hole : holes) {
             if (std::abs(along(hole.center, axis.measure) - at) > same_in) continue;
@@ -52,17 +47,6 @@ std::vector<DimensionEnd> hole_ends(const Axis& axis, const std::vector<model::H
         ends.push_back(end);
     }
     return ends;
-}
-
-void add_hole_rows(Scene& scene, const ViewSubject& subject, const Axis& axis) {
-    const model::Plate& plate = on_deck(subject.resolved.detail).plate;
-    DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, {model::PartKind::plate}};
-    if (!plate.holes.empty() && add_fitting_chain(scene, row, hole_ends(axis, plate.holes), subject.drafting))
-        row.offset_mm = axis.sign * second_row_mm;
-    const bool round = std::holds_alternative<model::CircleOutline>(plate.outline);
-    const std::string words =
-        (round ? "\u2300 " : "") + drawing::length_figure(axis.high_in - axis.low_in, subject.drafting.locale.system);
-    add_measure(scene, row, {axis.low_in, axis.beside_in}, {axis.high_in, axis.beside_in}, words, subject.drafting);
 }
 
 /// A polygon's corners, for rows on the sides that the holes' rows leave free; none where all are outermost.
@@ -153,10 +137,21 @@ bool crowded(const std::vector<model::Hole>& holes, double mm_per_in) {
     return false;
 }
 
-/// Inward of the hole and above its center, off edge and extension lines; over it, and small, on a crowded plate.
-void add_ids(Scene& scene, const ViewSubject& subject) {
-    const std::vector<model::Hole>& holes = on_deck(subject.resolved.detail).plate.holes;
-    const bool small = crowded(holes, subject.drafting.mm_per_in);
+}  // namespace
+
+void add_hole_rows(Scene& scene, const model::Plate& plate, const Drafting& drafting, const RowAxis& axis) {
+    DimensionRow row{axis.measure, axis.beside_in, axis.sign * first_row_mm, Pen::dimension, {model::PartKind::plate}};
+    if (!plate.holes.empty() && add_fitting_chain(scene, row, hole_ends(axis, plate.holes), drafting))
+        row.offset_mm = axis.sign * second_row_mm;
+    const bool round = std::holds_alternative<model::CircleOutline>(plate.outline);
+    const std::string words =
+        (round ? "\u2300 " : "") + drawing::length_figure(axis.high_in - axis.low_in, drafting.locale.system);
+    const double edge_in = axis.edge_in.value_or(axis.beside_in);
+    add_measure(scene, row, {axis.low_in, edge_in}, {axis.high_in, edge_in}, words, drafting);
+}
+
+void add_hole_ids(Scene& scene, const std::vector<model::Hole>& holes, double mm_per_in) {
+    const bool small = crowded(holes, mm_per_in);
     for (const model::Hole& hole : holes) {
         const bool to_the_right = hole.center.x_in < 0.0;
         const Extent across = extent(hole, model::PlanAxis::x), upright = extent(hole, model::PlanAxis::y);
@@ -177,6 +172,8 @@ void add_ids(Scene& scene, const ViewSubject& subject) {
         scene.items.emplace_back(std::move(text));
     }
 }
+
+namespace {
 
 void add_datum(Scene& scene, const model::Outline& outline, const Box& plate) {
     if (std::holds_alternative<model::CircleOutline>(outline)) return;
@@ -231,10 +228,12 @@ Scene plan_view(const ViewSubject& subject) {
     drawing::add_post(scene, sheet);
     add_axis_lines(scene, plate);
     drawing::add_holes(scene, sheet);
-    add_ids(scene, subject);
+    add_hole_ids(scene, on_deck(detail).plate.holes, subject.drafting.mm_per_in);
     add_datum(scene, on_deck(detail).plate.outline, plate);
-    add_hole_rows(scene, subject, {Measure::across, plate.low.x, plate.high.x, plate.high.y, 1.0});
-    add_hole_rows(scene, subject, {Measure::upright, plate.low.y, plate.high.y, plate.low.x, -1.0});
+    add_hole_rows(scene, on_deck(detail).plate, subject.drafting,
+                  {Measure::across, plate.low.x, plate.high.x, plate.high.y, 1.0});
+    add_hole_rows(scene, on_deck(detail).plate, subject.drafting,
+                  {Measure::upright, plate.low.y, plate.high.y, plate.low.x, -1.0});
     add_callouts(scene, callouts(on_deck(detail).plate, subject.drafting.locale), plate.high.x,
                  right_reach_mm(on_deck(detail).plate.outline), subject.drafting.mm_per_in);
     if (!add_corner_rows(scene, subject, plate)) add_corner_numbers(scene, on_deck(detail).plate.outline);

@@ -3,6 +3,7 @@
 #include "paper/shop/anchor_schedule.h"
 #include "paper/shop/hole_schedule.h"
 #include "paper/shop/shop_notes.h"
+#include "paper/shop/side/bracket.h"
 #include "paper/shop/title_block.h"
 #include "paper/shop/view_layout.h"
 #include "paper/weight.h"
@@ -29,6 +30,7 @@ struct Draft {
     const catalog::Resolved& resolved;
     const std::string& input_sha256;
     const Issue& issue;
+    const shop::MadePlate made;
 };
 
 PaperSize large(PaperSize paper) {
@@ -63,10 +65,9 @@ shop::TitleBlock title_block(const Draft& draft, double scale) {
     shop::TitleBlock block{
         {{{say(phrase("Project")), or_else(project, "–"), 3.0}, {say(phrase("Date")), or_else(issue.date, " ")}},
          {{say(phrase("Detail")), or_else(detail.name, "–"), 1.0, true}},
-         {{say(phrase("Part")), or_else(on_deck(detail).plate.name, on_deck(detail).plate.id.c_str()), 2.0, true},
-          {say(phrase("Thickness")), drawing::length_words(on_deck(detail).plate.thickness_in, system)}},
-         {{say(phrase("Material")), on_deck(draft.resolved).plate_metal.name},
-          {say(phrase("Finish, not specified: by order")), " "}},
+         {{say(phrase("Part")), or_else(draft.made.plate.name, draft.made.plate.id.c_str()), 2.0, true},
+          {say(phrase("Thickness")), drawing::length_words(draft.made.plate.thickness_in, system)}},
+         {{say(phrase("Material")), draft.made.metal.name}, {say(phrase("Finish, not specified: by order")), " "}},
          {{say(phrase("Post")), say(shop::post_words(draft.resolved, system))}},
          {{say(phrase("Weld")), say(shop::weld_words(draft.resolved, system)), 2.0},
           {say(phrase("Units")), system == units::System::si ? "mm" : say(phrase("inches"))}},
@@ -113,7 +114,7 @@ shop::Schedule fitting_schedule(const Make& make, double width_mm, double room_m
 
 /// Holes, corners where the plan cannot give them, tolerances and notes, above the title block.
 void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_corners) {
-    const model::Plate& plate = on_deck(draft.resolved.detail).plate;
+    const model::Plate& plate = draft.made.plate;
     const format::Locale& locale = draft.issue.locale;
     const shop::Schedule limits = shop::tolerances(locale);
     const std::vector<std::string> notes = shop::shop_notes(draft.resolved, locale);
@@ -127,7 +128,10 @@ void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_co
         y += height;
         room -= height;
     };
-    const auto holes = [&](std::size_t rows) { return shop::hole_schedule(plate, locale, rows); };
+    const bool bracket = kind(draft.resolved.detail.mount) == model::MountKind::side_fastened;
+    const auto holes = [&](std::size_t rows) {
+        return bracket ? shop::bracket_hole_schedule(plate, locale, rows) : shop::hole_schedule(plate, locale, rows);
+    };
     add(fitting_schedule(holes, area.width, room - for_corners - between_mm));
     const auto corners = [&](std::size_t rows) { return shop::corner_schedule(plate.outline, locale, rows); };
     if (list_corners) add(fitting_schedule(corners, area.width, room - between_mm));
@@ -138,7 +142,7 @@ void add_column(Scene& scene, const Draft& draft, const Area& area, bool list_co
 }  // namespace
 
 Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_sha256, const Issue& issue) {
-    const Draft draft{resolved, input_sha256, issue};
+    const Draft draft{resolved, input_sha256, issue, shop::made_plate(resolved)};
     Sheet sheet;
     sheet.size = size_of(large(issue.paper), Turn::lying);
     const Area inner{border_mm, border_mm, sheet.size.width_mm / lettering - 2.0 * border_mm,
@@ -158,7 +162,9 @@ Sheet shop_drawing(const catalog::Resolved& resolved, const std::string& input_s
     constexpr double views_top_mm = 1.5, views_bottom_mm = 3.5;
     const Area frame{inner.left + gap_mm, inner.top + views_top_mm, views_width - gap_mm,
                      anchors_top - views_bottom_mm - inner.top - views_top_mm};
-    shop::Views views = shop::laid_out_views(resolved, issue.locale, frame, lettering);
+    const bool bracket = kind(resolved.detail.mount) == model::MountKind::side_fastened;
+    shop::Views views = bracket ? shop::laid_out_bracket(resolved, issue.locale, frame, lettering)
+                                : shop::laid_out_views(resolved, issue.locale, frame, lettering);
 
     const shop::TitleBlock block = title_block(draft, views.scale);
     const double block_top = bottom - shop::height_mm(block, column_mm);

@@ -1,6 +1,7 @@
 #include "paper/shop/shop_notes.h"
 
 #include "drawing/annotation/labels.h"
+#include "paper/shop/side/bracket.h"
 #include "paper/weld_words.h"
 
 namespace toehold::paper::shop {
@@ -13,6 +14,8 @@ using format::phrase;
 
 /// Of the post, or of the shoe a wood post stands in.
 bool welded(const catalog::Resolved& resolved) {
+    if (const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount))
+        return side->bracket && side->bracket->weld_leg_in > 0.0;
     const std::optional<model::Weld>& weld = on_deck(resolved.detail).weld;
     return weld && (weld->leg_in > 0.0 || weld->kind != model::WeldKind::fillet);
 }
@@ -48,6 +51,7 @@ Phrase post_size(const model::Post& post, units::System system) {
         return phrase("Two bars {} x {}, {} clear between them", figure(bars->width_in), figure(bars->depth_in),
                       figure(bars->gap_in));
     const auto& wood = std::get<model::WoodPost>(post);
+    if (!model::is_described(wood.shoe)) return phrase("Wood {} x {}", figure(wood.width_in), figure(wood.depth_in));
     return phrase("Shoe {} x {} x {} wall, {} high above the underside of the plate, for a {} x {} wood post",
                   figure(wood.shoe.width_in), figure(wood.shoe.depth_in), figure(wood.shoe.wall_in),
                   figure(wood.shoe.height_in), figure(wood.width_in), figure(wood.depth_in));
@@ -55,6 +59,7 @@ Phrase post_size(const model::Post& post, units::System system) {
 
 /// The pieces the shop cuts for under the plate; empty without packing.
 Phrase packing_note(const catalog::Resolved& resolved, units::System system) {
+    if (kind(resolved.detail.mount) != model::MountKind::plate_on_deck) return {};
     const model::Layers& layers = on_deck(resolved.detail).layers;
     if (!layers.packing || !layers.decking) return {};
     const std::size_t count = model::packing_places(resolved.detail).size();
@@ -87,7 +92,7 @@ Schedule tolerances(const format::Locale& locale) {
 }
 
 std::vector<std::string> shop_notes(const catalog::Resolved& resolved, const format::Locale& locale) {
-    const MetalKind kind = on_deck(resolved).plate_metal.kind;
+    const MetalKind kind = made_plate(resolved).metal.kind;
     std::vector<Phrase> notes = {
         phrase("Figures govern; do not scale drawings."), phrase("Deburr; break all sharp edges."),
         phrase("Holes and slots are drilled, punched or machine-cut to the size shown. Do not enlarge them."),
@@ -135,6 +140,7 @@ Phrase weld_words(const catalog::Resolved& resolved, units::System system) {
         return shoe_is_bolted(resolved.detail.post) ? phrase("none; shoe bolted, its bolts not specified: by order")
                                                     : phrase("none specified");
     }
+    if (kind(resolved.detail.mount) == model::MountKind::side_fastened) return bracket_weld_words(resolved, system);
     const model::Weld& weld = *on_deck(resolved.detail).weld;
     Phrase words = words_of_weld(weld, format::verbatim(length_figure(weld.leg_in, system)),
                                  format::verbatim(length_figure(weld.throat_in, system)));

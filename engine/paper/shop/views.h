@@ -6,6 +6,8 @@
 #include "model/plate.h"
 #include "paper/shop/chain.h"
 
+#include <optional>
+
 namespace toehold::paper::shop {
 
 struct ViewSubject {
@@ -20,6 +22,19 @@ inline constexpr double corners_reach_mm = 9.0;  ///< plan of a polygon, below a
 inline constexpr double stub_mm = 22.0;          ///< height of the post that the edge views show
 inline constexpr double above_stub_mm = 10.0;    ///< edge views, above the stub
 inline constexpr double below_edge_mm = 18.5;    ///< edge views, below
+
+/// Of a plate, along x or y: where rows of dimensions stand.
+struct RowAxis {
+    drawing::Measure measure = drawing::Measure::across;
+    double low_in = 0.0, high_in = 0.0;  ///< of the plate, along the axis
+    double beside_in = 0.0;              ///< the edge the rows stand beside
+    double sign = 1.0;                   ///< of the rows' offset from there
+    std::optional<double> edge_in = {};  ///< where extension lines of the plate's edges begin; absent: beside_in
+};
+/// Edge to hole, hole to hole, hole to edge, and over them the whole.
+void add_hole_rows(drawing::Scene& scene, const model::Plate& plate, const Drafting& drafting, const RowAxis& axis);
+/// Inward of the hole and above its center, off edge and extension lines; over it, and small, on a crowded plate.
+void add_hole_ids(drawing::Scene& scene, const std::vector<model::Hole>& holes, double mm_per_in);
 
 [[nodiscard]] drawing::Scene plan_view(const ViewSubject& subject);
 /// How far callouts reach to the right of the plate, mm.

@@ -170,7 +170,10 @@ Instructions block_instructions(const Reader& reader) {
     Instructions instructions;
     for (const BlockSet& set : block_sets(reader.resolved.detail.framing.blocks))
         instructions.push_back(instruction(reader, set, members));
-    if (instructions.empty()) {
+    if (instructions.empty() && kind(reader.resolved.detail.mount) == model::MountKind::side_fastened) {
+        instructions.push_back({phrase("No blocks are specified."),
+                                phrase("No blocking behind the member is specified to keep it from rolling.")});
+    } else if (instructions.empty()) {
         instructions.push_back(
             {phrase("No blocks are specified."), phrase("No framing under the boards is specified to hold the base.")});
     }

@@ -3,6 +3,7 @@
 #include "drawing/scene/shapes.h"
 #include "model/placement.h"
 #include "paper/site/extent.h"
+#include "paper/site/side/side_drawings.h"
 #include "paper/site/site_drawings.h"
 #include "paper/site/tape_chain.h"
 
@@ -293,6 +294,7 @@ void add_outward(Scene& scene, const PlanView& view) {
 }  // namespace
 
 Scene framing_plan(const SiteSubject& subject, double mm_per_in) {
+    if (is_on_a_side(subject)) return joint_face(subject, mm_per_in);
     const PlanView view = plan_view(subject, mm_per_in);
     Scene scene;
     scene.name = "Under the boards";
@@ -319,6 +321,7 @@ Scene framing_plan(const SiteSubject& subject, double mm_per_in) {
 }
 
 format::Phrase framing_plan_caption(const SiteSubject& subject) {
+    if (is_on_a_side(subject)) return joint_face_caption(subject);
     return subject.locale.system == units::System::si
                ? format::phrase("From above, boards off; plate dashed. Millimeters.")
                : format::phrase("From above, boards off; plate dashed. Inches.");

@@ -12,7 +12,8 @@ struct SiteSubject {
 };
 
 /// What is under the boards, seen from above with the boards off: blocks and what holds them in solid lines, the plate
-/// dashed, the places of the anchors; dimensions from faces a tape can be hooked to.
+/// dashed, the places of the anchors; dimensions from faces a tape can be hooked to. Of a post on a member's side its
+/// face, as one stands before it: holes, post, what lies behind.
 [[nodiscard]] drawing::Scene framing_plan(const SiteSubject& subject, double mm_per_in);
 [[nodiscard]] format::Phrase framing_plan_caption(const SiteSubject& subject);
 

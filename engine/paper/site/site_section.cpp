@@ -3,6 +3,7 @@
 #include "drawing/scene/shapes.h"
 #include "drawing/section/sheet.h"
 #include "paper/site/extent.h"
+#include "paper/site/side/side_drawings.h"
 #include "paper/site/site_drawings.h"
 #include "paper/site/tape_chain.h"
 #include "paper/site/wording.h"
@@ -140,6 +141,7 @@ void add_names(Scene& scene, const SectionSheet& sheet, double mm_per_in) {
 }  // namespace
 
 Scene site_section(const SiteSubject& subject, double mm_per_in) {
+    if (is_on_a_side(subject)) return joint_section(subject, mm_per_in);
     const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale};
     const SectionSheet sheet = sheet_of(drawn, subject);
     Scene scene;
@@ -158,6 +160,7 @@ Scene site_section(const SiteSubject& subject, double mm_per_in) {
 
 format::Phrase site_section_caption(const SiteSubject& subject) {
     using format::phrase;
+    if (is_on_a_side(subject)) return phrase("Cut through the post; outward: right.");
     const drawing::Subject drawn{subject.resolved.detail, &subject.resolved, nullptr, subject.locale};
     const SectionSheet sheet = drawing::section_sheet(drawn, plane_of(subject));
     std::vector<std::string> ids;

@@ -1,6 +1,7 @@
 // What a second pair of eyes looks for before the boards hide it. `*`: customary practice.
 #include "paper/site/instructions.h"
 
+#include "paper/site/side/side_instructions.h"
 #include "paper/site/wording.h"
 
 #include <algorithm>
@@ -25,7 +26,7 @@ bool any_washer(const Reader& reader) {
     const auto& anchors = reader.resolved.anchors;
     return std::any_of(anchors.begin(), anchors.end(), [](const catalog::Anchor& one) {
         return one.washer.has_value() || one.washer_below.has_value() || one.backing.has_value() ||
-               one.lower.has_value();
+               one.lower.has_value() || one.head_plate.has_value();
     });
 }
 
@@ -60,10 +61,15 @@ format::Phrase packing_words(const Reader& reader) {
 void look_at_blocks(Instructions& list, const Reader& reader) {
     const model::Framing& framing = reader.resolved.detail.framing;
     if (framing.blocks.empty()) return;
-    const bool shims = !on_deck(reader.resolved.detail).layers.shims.empty();
-    list.push_back(
-        {{}, shims ? phrase("Blocks tight at ends and shims.*") : phrase("Blocks tight at ends and boards.*")});
-    if (on_deck(reader.resolved.detail).layers.packing) list.push_back({{}, packing_words(reader)});
+    const auto* const plate = std::get_if<model::PlateOnDeck>(&reader.resolved.detail.mount);
+    if (plate == nullptr) {
+        list.push_back({{}, phrase("Blocks tight at both ends and behind the member.*")});
+    } else {
+        list.push_back({{},
+                        plate->layers.shims.empty() ? phrase("Blocks tight at ends and boards.*")
+                                                    : phrase("Blocks tight at ends and shims.*")});
+        if (plate->layers.packing) list.push_back({{}, packing_words(reader)});
+    }
     list.push_back({{}, phrase("Grain along each block, no split.*")});
     if (hardware(framing)) list.push_back({{}, phrase("Every hole of the hardware filled.")});
     if (nailed(framing)) list.push_back({{}, phrase("Every nail there, no head sunk in.*")});
@@ -89,10 +95,21 @@ void look_at_anchors(Instructions& list, const Reader& reader) {
     if (seated) list.push_back({{}, phrase("Holes where drawn, in their wood.*")});
 }
 
+bool is_on_a_side(const Reader& reader) {
+    return kind(reader.resolved.detail.mount) == model::MountKind::side_fastened;
+}
+
+void do_not_under_plate(Instructions& list, const model::Layers& layers) {
+    if (layers.decking) list.push_back({{}, phrase("fasten the plate to boards alone.")});
+    list.push_back(
+        {{}, layers.shims.empty() ? phrase("shim: no shim is drawn.*") : phrase("add shims that are not drawn.*")});
+}
+
 }  // namespace
 
 Instructions look_for(const Reader& reader) {
     Instructions list;
+    if (is_on_a_side(reader)) list = look_at_joint(reader);
     look_at_blocks(list, reader);
     look_at_protection(list, reader);
     look_at_anchors(list, reader);
@@ -103,10 +120,11 @@ Instructions look_for(const Reader& reader) {
 Instructions do_not(const Reader& reader) {
     const model::BaseDetail& detail = reader.resolved.detail;
     Instructions list;
-    if (on_deck(detail).layers.decking) list.push_back({{}, phrase("fasten the plate to boards alone.")});
-    list.push_back({{},
-                    on_deck(detail).layers.shims.empty() ? phrase("shim: no shim is drawn.*")
-                                                         : phrase("add shims that are not drawn.*")});
+    if (is_on_a_side(reader)) {
+        list = do_not_at_joint(reader);
+    } else {
+        do_not_under_plate(list, on_deck(detail).layers);
+    }
     list.push_back(
         {{}, any_screw(reader) ? phrase("bore wider or deeper than said.") : phrase("bore wider than said.")});
     if (any_anchor(reader, FastenerKind::lag_screw))

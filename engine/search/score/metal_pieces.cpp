@@ -48,6 +48,30 @@ CutPiece base_plate(const Resolved& resolved) {
     return {plate.metal, area * plate.thickness_in * density, outline.around_in, static_cast<int>(plate.holes.size())};
 }
 
+/// Of a post on a member's side, with the holes of its places.
+CutPiece bracket_plate(const Resolved& resolved, const model::BracketPlate& bracket) {
+    double area = bracket.width_in * bracket.height_in;
+    for (const Anchor& anchor : resolved.anchors) area -= circle_area_in2(anchor.hole_diameter_in);
+    const auto& metal = on_side(resolved).bracket_metal;
+    const double density = catalog::density_lb_per_in3(metal ? metal->kind : catalog::MetalKind::carbon_steel);
+    return {bracket.metal, area * bracket.thickness_in * density, 2.0 * (bracket.width_in + bracket.height_in),
+            static_cast<int>(resolved.anchors.size())};
+}
+
+/// What the post stands on or is welded to; absent where it is fastened itself.
+std::optional<CutPiece> main_plate(const Resolved& resolved) {
+    const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount);
+    if (side == nullptr) return base_plate(resolved);
+    if (!side->bracket) return std::nullopt;
+    return bracket_plate(resolved, *side->bracket);
+}
+
+CutPiece head_plate(const model::BackingPlate& plate, const Anchor& anchor) {
+    const double area = plate.width_in * plate.depth_in - circle_area_in2(anchor.hole_diameter_in);
+    return {plate.metal, area * plate.thickness_in * catalog::density_lb_per_in3(anchor.head_plate_metal->kind),
+            2.0 * (plate.width_in + plate.depth_in), 1};
+}
+
 CutPiece backing_plate(const model::BackingPlate& plate, const Anchor& anchor) {
     const double area = plate.width_in * plate.depth_in - circle_area_in2(anchor.hole_diameter_in);
     return {plate.metal, area * plate.thickness_in * catalog::density_lb_per_in3(anchor.backing_metal->kind),
@@ -75,9 +99,11 @@ catalog::MetalKind kind_of(const Anchor& anchor) {
 }  // namespace
 
 std::vector<CutPiece> cut_pieces(const Resolved& resolved) {
-    std::vector<CutPiece> pieces{base_plate(resolved)};
+    std::vector<CutPiece> pieces;
+    if (auto main = main_plate(resolved)) pieces.push_back(std::move(*main));
     std::set<std::size_t> groups;
     for (const Anchor& anchor : resolved.anchors) {
+        if (anchor.head_plate && anchor.head_plate_metal) pieces.push_back(head_plate(*anchor.head_plate, anchor));
         if (anchor.backing && anchor.backing_metal) pieces.push_back(backing_plate(*anchor.backing, anchor));
         if (!anchor.lower || !anchor.backing_metal || !groups.insert(anchor.group).second) continue;
         const auto bolts = std::count_if(resolved.anchors.begin(), resolved.anchors.end(),

@@ -7,7 +7,8 @@
 
 namespace toehold::search {
 
-/// Plate, cut from stock: the base plate, backing plates, lower plates.
+/// Plate, cut from stock: the base plate or a bracket's, where there is one; then plates under heads, backing plates
+/// and lower plates.
 struct CutPiece {
     std::string metal;  ///< catalog id
     double weight_lb = 0.0;
