@@ -29,6 +29,8 @@ TensionTie tie(const Chance& chance, const std::string& stem) {
     result.deflection_in = chance.between(0.05, 0.2);
     result.into = chance.id();
     result.eccentricity_in = chance.given(0.5, 2.0);
+    result.chosen = chance.coin();
+    if (!result.chosen && chance.coin()) result.report.clear();
     return result;
 }
 

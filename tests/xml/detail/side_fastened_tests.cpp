@@ -91,6 +91,27 @@ TEST_CASE("a bracket and a stringer's slope are read; what is left out has the m
               .stringer->braced_by.empty());
 }
 
+TEST_CASE("a tie that is not chosen yet needs no report; one that is does", "[unit]") {
+    const std::string no_report = changed(beside_rim(), " report=\"invented, table 2\"", "");
+    CHECK(test::tells(xml::read_detail_text(no_report, "detail.xml").problems, "the tie's values need their source"));
+    const SideFastened mount = on_side(read(changed(no_report, "name=\"strap\"", "name=\"strap\" chosen=\"no\"")));
+    CHECK(mount.ties[0].chosen);
+    CHECK_FALSE(mount.ties[1].chosen);
+    CHECK(mount.ties[1].report.empty());
+}
+
+TEST_CASE("every shipped situation is read, and is the same when it was written and read again", "[unit]") {
+    std::size_t count = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(TOEHOLD_DATA_FOLDER "/situations/side")) {
+        const xml::DetailRead first = xml::read_detail(entry.path());
+        INFO(entry.path() << "\n" << test::sentences(first.problems));
+        REQUIRE(first.detail);
+        CHECK(read(xml::write_detail(*first.detail)) == *first.detail);
+        ++count;
+    }
+    CHECK(count == 14);
+}
+
 TEST_CASE("what a file says wrongly of a post on a member's side is told of its line", "[bad-input]") {
     CHECK(refused("face=\"outside\"", "face=\"front\"", "detail.xml:5: side-fastened: face is none of the accepted"));
     CHECK(refused(" post-bottom=\"9 in\"", "", "side-fastened"));
