@@ -45,6 +45,9 @@ struct TensionTie {
     std::string into;            ///< id of the joist or block that takes the force; never empty
     /// From its line of force to the side face of the member it is fastened to: what bends that member sideways. >= 0
     double eccentricity_in = 0.0;
+    /// False: no tie is chosen yet, and `tension_lb` and `deflection_in` are what its report must give at least and at
+    /// most; `report` may then be empty.
+    bool chosen = true;
     friend bool operator==(const TensionTie&, const TensionTie&) = default;
 };
 

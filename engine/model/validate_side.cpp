@@ -139,7 +139,7 @@ void check_into(ProblemList& problems, const BaseDetail& detail, const TensionTi
 
 void check_tie(ProblemList& problems, const BaseDetail& detail, const SideFastened& mount, const TensionTie& tie) {
     if (tie.name.empty()) problems.add(phrase("the tie has no name"), phrase("your own name for it"));
-    if (tie.report.empty())
+    if (tie.report.empty() && tie.chosen)
         problems.add(phrase("the tie's values need their source"), phrase("its evaluation report, edition and table"));
     problems.between(phrase("x (in)"), tie.x_in, -furthest_tie_in, furthest_tie_in);
     problems.between(phrase("height (in) below the member's top"), tie.below_top_in, -largest_length_in,

@@ -16,9 +16,13 @@ bool to_be_chosen(const model::EndConnection& connection) {
     return hardware != nullptr && !hardware->chosen;
 }
 
-/// Where such hardware is, from the blocks down.
-std::vector<PartId> places(const model::Framing& framing) {
+/// Where such hardware is, from the post's own ties down.
+std::vector<PartId> places(const model::BaseDetail& detail) {
     std::vector<PartId> all;
+    if (kind(detail.mount) == model::MountKind::side_fastened)
+        for (const model::TensionTie& tie : on_side(detail).ties)
+            if (!tie.chosen) all.push_back({PartKind::tie, tie.id});
+    const model::Framing& framing = detail.framing;
     for (const model::Block& block : framing.blocks)
         if (to_be_chosen(block.from_end.connection) || to_be_chosen(block.to_end.connection))
             all.push_back({PartKind::block, block.id});
@@ -30,7 +34,7 @@ std::vector<PartId> places(const model::Framing& framing) {
 }
 
 std::vector<Finding> hardware_not_chosen(const catalog::Resolved& resolved) {
-    const std::vector<PartId> found = places(resolved.detail.framing);
+    const std::vector<PartId> found = places(resolved.detail);
     if (found.empty()) return {};
     format::Listed names;
     for (const PartId& part : found) names.items.push_back(model::part_name(part));
