@@ -64,7 +64,16 @@ Applied set_groups(BaseDetail& detail, const FastenerSize& size, std::optional<d
             group.washer = model::Washer{size.wide_washer};
         }
     }
-    if (anchor_groups(detail).empty()) return refused(phrase("the plate has no anchors"));
+    if (anchor_groups(detail).empty()) return refused(phrase("the detail has no anchors"));
+    return {};
+}
+
+/// A head on a wood post needs something under it; what fastens a post's side has no hole drilled to a size of its own.
+Applied on_the_side(BaseDetail& detail, const FastenerSize& size) {
+    if (!std::holds_alternative<model::WoodPost>(detail.post)) return {};
+    for (AnchorGroup& group : anchor_groups(detail))
+        if (!group.washer && !group.head_plate && !size.wide_washer.empty())
+            group.washer = model::Washer{size.wide_washer};
     return {};
 }
 
@@ -97,6 +106,7 @@ std::optional<FastenerSize> fastener_size(const catalog::Catalog& catalog, std::
 
 Applied set_fastener(BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in, Holes holes) {
     if (Applied set = set_groups(detail, size, length_in); !set) return set;
+    if (kind(detail.mount) == model::MountKind::side_fastened) return on_the_side(detail, size);
     return drill_holes(detail, size.hole_in, holes);
 }
 
@@ -142,7 +152,10 @@ void bolts_to_suit(BaseDetail& detail) {
 }
 
 Applied set_below(BaseDetail& detail, const decltype(model::ThroughBolt::below)& below) {
-    if (!all_bolts(detail)) return meaningless(phrase("only bolts have a nut below the framing"));
+    if (!all_bolts(detail))
+        return meaningless(kind(detail.mount) == model::MountKind::side_fastened
+                               ? phrase("only bolts have a nut behind the member")
+                               : phrase("only bolts have a nut below the framing"));
     for (AnchorGroup& group : anchor_groups(detail)) std::get<model::ThroughBolt>(group.fastener).below = below;
     return {};
 }

@@ -74,7 +74,9 @@ std::vector<Bay> bays_of_blocks(const BaseDetail& detail, PlanAxis along) {
 
 std::vector<Position> anchor_places(const BaseDetail& detail) {
     std::vector<Position> places;
-    for (const model::Hole& hole : on_deck(detail).plate.holes) {
+    const auto* const mount = std::get_if<model::PlateOnDeck>(&detail.mount);
+    if (mount == nullptr) return places;
+    for (const model::Hole& hole : mount->plate.holes) {
         if (model::anchor_group(detail, hole.id) != nullptr) places.push_back(hole.center);
     }
     return places;

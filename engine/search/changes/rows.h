@@ -11,7 +11,7 @@ namespace toehold::search {
 /// Two places across the blocks this near count as one row.
 inline constexpr double same_row_in = 0.25;
 
-/// Centers of the plate's holes that have an anchor.
+/// Centers of the plate's holes that have an anchor; empty of a mount without a plate.
 [[nodiscard]] std::vector<model::Position> anchor_places(const model::BaseDetail& detail);
 /// The axis blocks run along: as the first block, else across the joists.
 [[nodiscard]] model::PlanAxis blocks_along(const model::Framing& framing);

@@ -6,16 +6,9 @@
 namespace toehold::search {
 namespace {
 
-using Axes = std::vector<std::string_view>;
-
-struct Rule {
-    std::string_view begins;  ///< of the id of a check or finding
-    Axes axes;
-};
-
-/// The first whose beginning fits decides, so the longer stand before the shorter.
-const std::vector<Rule>& rules() {
-    static const std::vector<Rule> all{
+/// Of a plate on the deck. The first whose beginning fits decides, so the longer stand before the shorter.
+const std::vector<AxisRule>& plate_rules() {
+    static const std::vector<AxisRule> all{
         {"plate-hole", {"pattern", "plate", "thickness"}},
         {"plate", {"thickness", "plate", "pattern", "metal"}},
         {"bearing-framing", {"plate", "blocks"}},
@@ -54,10 +47,11 @@ const std::vector<Rule>& rules() {
 
 }  // namespace
 
-std::vector<std::string_view> axes_on(std::string_view limit) {
+std::vector<std::string_view> axes_on(std::string_view limit, model::MountKind mount) {
+    const std::vector<AxisRule>& rules = mount == model::MountKind::side_fastened ? side_rules() : plate_rules();
     const auto rule =
-        std::find_if(rules().begin(), rules().end(), [&](const Rule& one) { return limit.starts_with(one.begins); });
-    return rule == rules().end() ? Axes{} : rule->axes;
+        std::find_if(rules.begin(), rules.end(), [&](const AxisRule& one) { return limit.starts_with(one.begins); });
+    return rule == rules.end() ? std::vector<std::string_view>{} : rule->axes;
 }
 
 }  // namespace toehold::search

@@ -106,7 +106,8 @@ Phrase axis_words(const Axis& axis, std::size_t chosen) {
 Phrase would_change(const Space& space, Candidate candidate, const std::string& limit, double ratio) {
     const std::vector<std::size_t> chosen = choices(space, candidate);
     Listed varied, fixed;
-    for (const std::string_view id : axes_on(limit)) {
+    const model::MountKind mount = kind(space.base.detail.mount);
+    for (const std::string_view id : axes_on(limit, mount)) {
         const auto axis =
             std::find_if(space.axes.begin(), space.axes.end(), [&](const Axis& one) { return one.id == id; });
         if (axis == space.axes.end()) {
@@ -116,6 +117,8 @@ Phrase would_change(const Space& space, Candidate candidate, const std::string& 
         }
     }
     const Phrase lacking = capacity_lacking(ratio);
+    if (varied.items.empty() && fixed.items.empty() && mount == model::MountKind::side_fastened)
+        return phrase("{} No range bears on it: change the post or the loads.", lacking);
     if (varied.items.empty() && fixed.items.empty())
         return phrase("{} No range bears on it: change the post, its weld or the loads.", lacking);
     if (varied.items.empty()) return phrase("{} Nothing that bears on it was varied. Try: {}.", lacking, fixed);

@@ -125,10 +125,11 @@ Axis washers(const Asked& asked) {
     return axis;
 }
 
-/// Of the base plate's metal; steel under aluminum, which no bolt is tightened against.
-std::string backing_metal(const Asked& asked) {
-    const catalog::Metal& plate = on_deck(asked.base).plate_metal;
-    return plate.kind == catalog::MetalKind::aluminum ? "steel-a36" : plate.id;
+/// What bolts are tightened against; nullptr: wood.
+const catalog::Metal* main_metal(const catalog::Resolved& base) {
+    if (kind(base.detail.mount) == model::MountKind::plate_on_deck) return &on_deck(base).plate_metal;
+    const std::optional<catalog::Metal>& bracket = on_side(base).bracket_metal;
+    return bracket ? &*bracket : nullptr;
 }
 
 Option backing_option(const BackingChoice& choice, const Asked& asked) {
@@ -151,7 +152,8 @@ Option backing_option(const BackingChoice& choice, const Asked& asked) {
 }
 
 Axis backings(const Asked& asked) {
-    Axis axis{"backing", phrase("Below the framing"), {}};
+    const bool on_side = kind(asked.base.detail.mount) == model::MountKind::side_fastened;
+    Axis axis{"backing", on_side ? phrase("Under the nuts") : phrase("Below the framing"), {}};
     bool none = false;
     for (const BackingChoice& choice : asked.ranges.backings) {
         none = none || choice.kind == BackingChoice::Kind::none;
@@ -167,6 +169,11 @@ Axis backings(const Asked& asked) {
 }
 
 }  // namespace
+
+std::string backing_metal(const Asked& asked) {
+    const catalog::Metal* const metal = main_metal(asked.base);
+    return metal == nullptr || metal->kind == catalog::MetalKind::aluminum ? "steel-a36" : metal->id;
+}
 
 std::vector<Axis> anchor_axes(const Asked& asked) {
     std::vector<Axis> axes;

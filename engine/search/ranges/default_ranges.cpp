@@ -106,6 +106,7 @@ void set_framing_for(const catalog::Resolved& base, const catalog::Catalog& cata
 }  // namespace
 
 Ranges default_ranges(const catalog::Resolved& base, const catalog::Catalog& catalog) {
+    if (kind(base.detail.mount) == model::MountKind::side_fastened) return default_side_ranges(base, catalog);
     Ranges ranges;
     ranges.plates = plates_for(base.detail);
     ranges.thicknesses_in = thicknesses_for(base);

@@ -81,4 +81,13 @@ std::string label(const EndChoice& end) {
     return "hardware " + format::number_text(end.force_lb);
 }
 
+std::string label(const RowHeights& rows) {
+    return fmt::format("{}:{}", bare_fraction(rows.upper_in), bare_fraction(rows.lower_in));
+}
+
+std::string label(const HeadChoice& head) {
+    if (head.kind == HeadChoice::Kind::washer) return "washer";
+    return fmt::format("{}x{}", bare_fraction(head.side_in), bare_fraction(head.thickness_in));
+}
+
 }  // namespace toehold::search

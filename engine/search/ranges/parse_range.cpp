@@ -1,13 +1,11 @@
 #include "catalog/closest_ids.h"
-#include "model/lumber_size.h"
 #include "search/ranges/axes.h"
+#include "search/ranges/range_reader.h"
 #include "search/ranges/read_choices.h"
-#include "search/ranges/values.h"
 #include "units/scan.h"
 
 #include <algorithm>
 #include <array>
-#include <iterator>
 
 namespace toehold::search {
 namespace {
@@ -16,53 +14,6 @@ using catalog::Catalog;
 using format::Phrase;
 using format::phrase;
 using model::Problems;
-
-/// What is read into, and what was wrong.
-struct Reader {
-    std::string_view key;
-    const Catalog& catalog;
-    Problems problems = {};
-
-    void refuse(const std::string& found, Phrase accepted, Phrase message) {
-        problems.push_back({{}, 0, std::string(key), format::verbatim(found), std::move(accepted), std::move(message)});
-    }
-};
-
-/// Each value once, for an axis has one option of a label; none where they are too many.
-template <class Value>
-void keep(Reader& reader, const std::vector<Value>& values, std::vector<Value>& into) {
-    std::vector<Value> once;
-    for (const Value& value : values) {
-        if (std::find(once.begin(), once.end(), value) == once.end()) once.push_back(value);
-        if (once.size() > most_values) break;  // how many more is not counted: steps can be a hundred thousand
-    }
-    if (once.size() > most_values) {
-        reader.refuse({}, phrase("at most {} values", most_values),
-                      phrase("more than {} values for one range", most_values));
-        return;
-    }
-    into = std::move(once);
-}
-
-/// Every value read with `read`, which gives none of what it does not accept.
-template <class Value, class Read>
-void read_each(Reader& reader, std::string_view values, std::vector<Value>& into, const Phrase& accepted, Read read) {
-    std::vector<Value> all;
-    for (const std::string& text : between_commas(values)) {
-        std::vector<Value> some = text.empty() ? std::vector<Value>{} : read(text);
-        if (some.empty()) {
-            reader.refuse(text, accepted, phrase("not a value of this range"));
-            return;
-        }
-        all.insert(all.end(), std::make_move_iterator(some.begin()), std::make_move_iterator(some.end()));
-    }
-    keep(reader, all, into);
-}
-
-template <class Value>
-std::vector<Value> one_or_none(const std::optional<Value>& value) {
-    return value ? std::vector<Value>{*value} : std::vector<Value>{};
-}
 
 /// One of these words.
 template <class Value, std::size_t count>
@@ -73,16 +24,10 @@ std::optional<Value> by_word(const std::array<Value, count>& choices, std::strin
     return std::nullopt;
 }
 
-Phrase steps_hint() { return phrase("lengths, or steps as 3/8..3/4/1/8 (from, to, step); in inches without a unit"); }
-
 void read_plates(Reader& reader, std::string_view values, Ranges& ranges) {
     const Phrase accepted = phrase("sizes as 6x6, steps as 5x5..8x8/1, or ids of stock plates (toehold list plates)");
     read_each(reader, values, ranges.plates, accepted,
               [&](const std::string& text) { return plates_of(text, reader.catalog); });
-}
-
-void read_lengths(Reader& reader, std::string_view values, std::vector<double>& into) {
-    read_each(reader, values, into, steps_hint(), lengths_of);
 }
 
 void read_metals(Reader& reader, std::string_view values, Ranges& ranges) {
@@ -152,12 +97,6 @@ void read_blocks(Reader& reader, std::string_view values, Ranges& ranges) {
               [&](const std::string& text) { return one_or_none(by_word(choices, text)); });
 }
 
-void read_sizes(Reader& reader, std::string_view values, Ranges& ranges) {
-    read_each(reader, values, ranges.block_sizes, format::verbatim(model::common_sizes), [](const std::string& text) {
-        return model::dressed_size(text) ? std::vector<std::string>{text} : std::vector<std::string>{};
-    });
-}
-
 void read_ends(Reader& reader, std::string_view values, Ranges& ranges) {
     read_each(
         reader, values, ranges.ends,
@@ -171,7 +110,7 @@ struct Key {
     void (*read)(Reader&, std::string_view, Ranges&);
 };
 
-constexpr std::array<Key, 11> keys{{
+constexpr std::array<Key, 22> keys{{
     {"plate", read_plates},
     {"thickness", [](Reader& r, std::string_view v, Ranges& all) { read_lengths(r, v, all.thicknesses_in); }},
     {"metal", read_metals},
@@ -181,8 +120,19 @@ constexpr std::array<Key, 11> keys{{
     {"washer", read_washers},
     {"backing", read_backings},
     {"blocks", read_blocks},
-    {"block-size", read_sizes},
+    {"block-size", [](Reader& r, std::string_view v, Ranges& all) { read_lumber_sizes(r, v, all.block_sizes); }},
     {"ends", read_ends},
+    {"plies", read_plies},
+    {"behind", [](Reader& r, std::string_view v, Ranges& all) { read_optional_blocks(r, v, all.side.behind); }},
+    {"next-joist", [](Reader& r, std::string_view v, Ranges& all) { read_optional_blocks(r, v, all.side.next_joist); }},
+    {"rim-ends", [](Reader& r, std::string_view v, Ranges& all) { read_hardware(r, v, all.side.rim_ends_lb); }},
+    {"notch", read_notches},
+    {"post-size", [](Reader& r, std::string_view v, Ranges& all) { read_lumber_sizes(r, v, all.side.post_sizes); }},
+    {"bottom", [](Reader& r, std::string_view v, Ranges& all) { read_lengths(r, v, all.side.post_bottoms_in); }},
+    {"bracket", [](Reader& r, std::string_view v, Ranges& all) { read_lengths(r, v, all.side.brackets_in); }},
+    {"heights", read_heights},
+    {"head", read_heads},
+    {"ties", [](Reader& r, std::string_view v, Ranges& all) { read_hardware(r, v, all.side.ties_lb); }},
 }};
 
 Phrase key_list() {

@@ -75,7 +75,8 @@ std::vector<std::string> asked_stock(const Ranges& ranges) {
 }
 
 bool is_asked_stock(const BaseDetail& detail, const std::vector<std::string>& stock) {
-    return std::find(stock.begin(), stock.end(), on_deck(detail).plate.id) != stock.end();
+    const auto* const mount = std::get_if<model::PlateOnDeck>(&detail.mount);
+    return mount != nullptr && std::find(stock.begin(), stock.end(), mount->plate.id) != stock.end();
 }
 
 std::vector<Axis> plate_axes(const Asked& asked) {

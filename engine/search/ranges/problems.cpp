@@ -5,6 +5,9 @@
 #include "search/ranges/axes.h"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
+#include <utility>
 
 namespace toehold::search {
 namespace {
@@ -71,6 +74,63 @@ void check_ids(const Ranges& ranges, const catalog::Catalog& catalog, Problems& 
     }
 }
 
+/// Keys of the one kind of mount asked of the other.
+void check_mount(const catalog::Resolved& base, const Ranges& ranges, Problems& problems) {
+    const bool side = kind(base.detail.mount) == model::MountKind::side_fastened;
+    const auto refuse = [&](std::string_view key) {
+        problems.push_back(at(key, {},
+                              side ? phrase("plies, behind, next-joist, rim-ends, post-size, notch, bottom, bracket, "
+                                            "anchor, length, heights, head, backing, ties, ends")
+                                   : phrase("plate, thickness, metal, anchor, length, pattern, washer, backing, "
+                                            "blocks, block-size, ends"),
+                              side ? phrase("a post on a member's side has no such range")
+                                   : phrase("only a post on a member's side has such a range")));
+    };
+    const std::array<std::pair<std::string_view, bool>, 7> of_plates{{{"plate", !ranges.plates.empty()},
+                                                                      {"thickness", !ranges.thicknesses_in.empty()},
+                                                                      {"metal", !ranges.metals.empty()},
+                                                                      {"pattern", !ranges.patterns.empty()},
+                                                                      {"washer", !ranges.washers.empty()},
+                                                                      {"blocks", !ranges.blocks.empty()},
+                                                                      {"block-size", !ranges.block_sizes.empty()}}};
+    const SideRanges& sides = ranges.side;
+    const std::array<std::pair<std::string_view, bool>, 11> of_sides{{{"plies", !sides.plies.empty()},
+                                                                      {"behind", !sides.behind.empty()},
+                                                                      {"next-joist", !sides.next_joist.empty()},
+                                                                      {"rim-ends", !sides.rim_ends_lb.empty()},
+                                                                      {"post-size", !sides.post_sizes.empty()},
+                                                                      {"bottom", !sides.post_bottoms_in.empty()},
+                                                                      {"notch", !sides.unnotched.empty()},
+                                                                      {"bracket", !sides.brackets_in.empty()},
+                                                                      {"heights", !sides.heights.empty()},
+                                                                      {"head", !sides.heads.empty()},
+                                                                      {"ties", !sides.ties_lb.empty()}}};
+    if (side) {
+        for (const auto& [key, asked] : of_plates)
+            if (asked) refuse(key);
+    } else {
+        for (const auto& [key, asked] : of_sides)
+            if (asked) refuse(key);
+    }
+}
+
+/// Posts its wood's grade is not listed for.
+void check_posts(const catalog::Resolved& base, const Ranges& ranges, const catalog::Catalog& catalog,
+                 Problems& problems) {
+    const auto* const post = std::get_if<model::WoodPost>(&base.detail.post);
+    for (const std::string& name : ranges.side.post_sizes) {
+        const std::optional<Lumber> size = lumber(name);
+        if (post == nullptr) {
+            problems.push_back(
+                at("post-size", name, phrase("a detail with a wood post"), phrase("the post is of metal")));
+        } else if (!post->grade.empty() && size &&
+                   find_grade(catalog, post->species, post->grade, {size->thickness_in, size->width_in}) == nullptr) {
+            problems.push_back(at("post-size", name, phrase("sizes the grade is listed for"),
+                                  phrase("{} {} is not listed for this size", post->species, post->grade)));
+        }
+    }
+}
+
 }  // namespace
 
 Problems problems(const catalog::Resolved& base, const Ranges& ranges, const catalog::Catalog& catalog) {
@@ -79,6 +139,8 @@ Problems problems(const catalog::Resolved& base, const Ranges& ranges, const cat
     check_lengths(base, ranges, found);
     check_sizes(base, ranges, catalog, found);
     check_arrangements(base, ranges, found);
+    check_mount(base, ranges, found);
+    check_posts(base, ranges, catalog, found);
     return found;
 }
 

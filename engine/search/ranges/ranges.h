@@ -5,6 +5,7 @@
 #include "catalog/resolve.h"
 #include "model/problem.h"
 #include "search/changes/pattern.h"
+#include "search/ranges/side_ranges.h"
 #include "search/space/space.h"
 
 #include <string>
@@ -84,12 +85,14 @@ struct Ranges {
     std::vector<BlockArrangement> blocks;
     std::vector<std::string> block_sizes;  ///< nominal names, `4x8`
     std::vector<EndChoice> ends;
+    SideRanges side = {};  ///< of a post on a member's side alone
     friend bool operator==(const Ranges&, const Ranges&) = default;
 };
 
-/// The axes of what is asked for, in the order of `Ranges`, which is the order in which a candidate is put together.
-/// An option that cannot be built with those before it (a screw and a backing plate) does not apply there. Throws
-/// std::invalid_argument for an id no catalog knows; `parse_range` and `problems` find those first.
+/// The axes of what is asked for, in the order of `Ranges` (of a post on a member's side, of `side_axes`), which is the
+/// order in which a candidate is put together. An option that cannot be built with those before it (a screw and a
+/// backing plate) does not apply there. Throws std::invalid_argument for an id no catalog knows; `parse_range` and
+/// `problems` find those first.
 [[nodiscard]] Space make_space(const catalog::Resolved& base, const Ranges& ranges, const catalog::Catalog& catalog);
 
 /// What keeps these ranges from being searched on this detail: an id no catalog knows, a size its lumber is not listed
@@ -114,6 +117,20 @@ struct Ranges {
 ///     blocks=as-is,upright,doubled,flat,flat-rows,doubled-joists,next-bay
 ///     block-size=4x8,2x10
 ///     ends=as-is,angles,hardware 1600
+///
+/// and of a post on a member's side, beside anchor, length, backing and ends:
+///
+///     plies=1,2                pieces of the rim or joist it is fastened to
+///     behind=as-is,4x10        block behind it, which the fasteners go through
+///     next-joist=as-is,2x10    blocks from an end joist to the next joist, to both sides of the post
+///     rim-ends=as-is,hardware 1600
+///     post-size=4x4,4x6,6x6
+///     notch=as-is,none
+///     bottom=9,9 1/4           the post's lower end below the member's top
+///     bracket=3/8,1/2          thickness of the plate a metal post is welded to
+///     heights=2:7,1 1/2:7 1/2  of the upper and the lower fasteners below the member's top
+///     head=washer,3x1/4        square plate by its thickness
+///     ties=as-is,hardware 1800
 ///
 /// Lengths are in inches unless they say otherwise. The problem says what was found and what would be accepted.
 [[nodiscard]] model::Problems parse_range(std::string_view text, const catalog::Catalog& catalog, Ranges& ranges);

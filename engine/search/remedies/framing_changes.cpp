@@ -222,12 +222,4 @@ std::vector<Change> framing_changes(const Resolved& resolved, const catalog::Cat
     return changes;
 }
 
-std::vector<Change> menu(const Resolved& resolved, const catalog::Catalog& catalog) {
-    std::vector<Change> all;
-    for (auto* const part : {plate_changes, anchor_changes, framing_changes}) {
-        for (Change& change : part(resolved, catalog)) all.push_back(std::move(change));
-    }
-    return all;
-}
-
 }  // namespace toehold::search

@@ -24,11 +24,11 @@ struct Change {
     std::string_view steps = {};
 };
 
-/// In the order they are made one after the other: plate, pattern, anchors, blocks, ends. Smaller steps of a kind
-/// first.
+/// In the order they are made one after the other: plate, pattern, anchors, blocks, ends; of a post on a member's side
+/// framing, post, rows, anchors, ties. Smaller steps of a kind first.
 [[nodiscard]] std::vector<Change> menu(const catalog::Resolved& resolved, const catalog::Catalog& catalog);
 
-// Its parts.
+// Its parts where the post stands on a plate; see side_changes.h.
 [[nodiscard]] std::vector<Change> plate_changes(const catalog::Resolved& resolved, const catalog::Catalog& catalog);
 [[nodiscard]] std::vector<Change> anchor_changes(const catalog::Resolved& resolved, const catalog::Catalog& catalog);
 [[nodiscard]] std::vector<Change> framing_changes(const catalog::Resolved& resolved, const catalog::Catalog& catalog);

@@ -89,10 +89,11 @@ bool excludes(const Search& search, const Trial& from, std::size_t change) {
 /// Numbers of the changes that bear on what the trial must mend first, or where none does (the post fails), on whatever
 /// else fails; without those that the trial's own exclude.
 std::vector<std::size_t> next_changes(const Search& search, const Trial& from) {
+    const model::MountKind mount = kind(search.review.resolved.detail.mount);
     std::vector<std::size_t> on_first, on_any;
     for (std::size_t change = 0; change < search.changes.size(); ++change) {
         if (excludes(search, from, change)) continue;
-        const auto bears = [&](const std::string& limit) { return bears_on(search.changes[change], limit); };
+        const auto bears = [&](const std::string& limit) { return bears_on(search.changes[change], limit, mount); };
         if (bears(from.first)) on_first.push_back(change);
         if (std::any_of(from.limits.begin(), from.limits.end(), bears)) on_any.push_back(change);
     }

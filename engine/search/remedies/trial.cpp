@@ -57,7 +57,10 @@ void note_failures(Trial& trial, const review::Review& review) {
 
 void probe(Trial& trial, demand::Kept& kept) {
     const std::optional<model::PlateBehaviour> asked = trial.resolved.detail.basis.plate;
-    for (const std::optional<model::PlateBehaviour>& plate : {std::optional(model::PlateBehaviour::rigid), asked}) {
+    std::vector<std::optional<model::PlateBehaviour>> tried{asked};
+    if (kind(trial.resolved.detail.mount) == model::MountKind::plate_on_deck)
+        tried.insert(tried.begin(), model::PlateBehaviour::rigid);
+    for (const std::optional<model::PlateBehaviour>& plate : tried) {
         trial.resolved.detail.basis.plate = plate;
         demand::Outcome outcome = demand::find_demand(trial.resolved, demand::Sampling::probe(), &kept);
         const bool answered = outcome.demand || outcome.overturns;
@@ -69,11 +72,11 @@ void probe(Trial& trial, demand::Kept& kept) {
     trial.resolved.detail.basis.plate = asked;
 }
 
-bool bears_on(const Change& change, const std::string& limit) {
+bool bears_on(const Change& change, const std::string& limit, model::MountKind mount) {
     // Help from the framing beyond the blocks is for what blocks are changed for.
     const bool beyond = change.axis == "joists" || change.axis == "next-bay";
     const std::string_view axis = beyond ? std::string_view("blocks") : change.axis;
-    const std::vector<std::string_view> axes = axes_on(limit);
+    const std::vector<std::string_view> axes = axes_on(limit, mount);
     return std::find(axes.begin(), axes.end(), axis) != axes.end();
 }
 

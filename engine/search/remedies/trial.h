@@ -31,8 +31,9 @@ void note_failures(Trial& trial, const review::Review& review);
 /// is. It guides the search and decides nothing: what passes it is reviewed whole. `kept`: from the trials before.
 void probe(Trial& trial, demand::Kept& kept);
 
-/// Whether a change bears on this check or finding.
-[[nodiscard]] bool bears_on(const Change& change, const std::string& limit);
+/// Whether a change of a detail with this mount bears on this check or finding.
+[[nodiscard]] bool bears_on(const Change& change, const std::string& limit,
+                            model::MountKind mount = model::MountKind::plate_on_deck);
 /// What is changed, in numbered steps where there are several.
 [[nodiscard]] format::Phrase words(const Trial& trial, const std::vector<Change>& menu);
 /// Ids of its changes, joined by a plus sign.

@@ -19,7 +19,8 @@ catalog::Resolved resolved_again(const model::BaseDetail& detail, const catalog:
 Result result_of(const Space& space, const catalog::Catalog& catalog, const Judgement& judgement) {
     std::optional<model::BaseDetail> detail = detail_of(space, judgement.candidate);
     if (!detail) throw std::runtime_error("a candidate that holds is none of this space");
-    on_deck(*detail).plate_reference.reset();  // complete by itself, wherever it is kept
+    // Complete by itself, wherever it is kept.
+    if (auto* const mount = std::get_if<model::PlateOnDeck>(&detail->mount)) mount->plate_reference.reset();
     const Score scored = score(resolved_again(*detail, catalog), catalog.prices, judgement.ratio);
     return {judgement.candidate, std::move(*detail), scored};
 }

@@ -16,7 +16,18 @@ void add_if_valid(std::vector<BaseDetail>& all, BaseDetail detail) {
     if (model::validate(detail).empty()) all.push_back(std::move(detail));
 }
 
+/// Along the rail, and up the face.
+BaseDetail with_places_off(BaseDetail detail, double x_in, double up_in) {
+    for (model::SidePlace& place : on_side(detail).places) {
+        place.x_in += x_in;
+        place.below_top_in -= up_in;
+    }
+    return detail;
+}
+
+/// Along the rail, and square to it: outward, or up a face.
 BaseDetail with_holes_off(BaseDetail detail, double x_in, double y_in) {
+    if (kind(detail.mount) == model::MountKind::side_fastened) return with_places_off(std::move(detail), x_in, y_in);
     for (model::Hole& hole : on_deck(detail).plate.holes) {
         hole.center.x_in += x_in;
         hole.center.y_in += y_in;

@@ -13,8 +13,9 @@ namespace toehold::search {
 inline constexpr double hole_misplaced_in = 0.125;
 inline constexpr double block_misplaced_in = 0.25;
 
-/// The detail with every hole off by 1/8 in along +x, -x, +y and -y, then with every block off by 1/4 in to either side
-/// across its length. Those that are no detail (a hole over the plate's edge, blocks in each other) are left out.
+/// The detail with every hole off by 1/8 in along +x, -x, +y and -y (up a face: up and down), then with every block off
+/// by 1/4 in to either side across its length. Those that are no detail (a hole over the plate's edge, blocks in each
+/// other) are left out.
 [[nodiscard]] std::vector<model::BaseDetail> misplaced(const model::BaseDetail& detail);
 
 /// The largest governing ratio among the misplaced details, by the whole engine; infinite where one is not adequate for

@@ -1,6 +1,7 @@
 #include "search/score/score.h"
 
 #include "search/score/metal_pieces.h"
+#include "search/score/side_pieces.h"
 #include "units/length.h"
 
 namespace toehold::search {
@@ -105,6 +106,18 @@ void add_joist_pieces(const Resolved& resolved, const Prices& prices, Score& sco
     }
 }
 
+/// The wood and the hardware that a post on a member's side brings.
+void add_side(const Resolved& resolved, const Prices& prices, Score& score, Till& till) {
+    for (const WoodPiece& piece : side_wood(resolved)) {
+        ++score.pieces;
+        till.add(lumber_price_per_foot(prices, piece.width_in, piece.depth_in),
+                 piece.length_in / units::inches_per_foot);
+    }
+    const int connectors = side_connectors(resolved);
+    score.pieces += connectors;
+    if (connectors > 0) till.add(connector_price(prices, PricedConnector::hardware), connectors);
+}
+
 }  // namespace
 
 Score score(const Resolved& resolved, const Prices& prices, double governing_ratio) {
@@ -114,6 +127,7 @@ Score score(const Resolved& resolved, const Prices& prices, double governing_rat
     add_anchors(resolved, prices, score, till);
     add_blocks(resolved, prices, score, till);
     add_joist_pieces(resolved, prices, score, till);
+    add_side(resolved, prices, score, till);
     score.steel_cost = till.cost;
     score.unpriced = till.unpriced;
     score.governing_ratio = governing_ratio;

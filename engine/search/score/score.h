@@ -10,15 +10,18 @@ namespace toehold::search {
 
 /// Less is better in each.
 struct Score {
-    /// Of metal: plate without its holes, anchors' shanks, washers, backing plates and lower plates. Not counted: heads
-    /// and nuts, and hardware at block ends, whose size no file gives.
+    /// Of metal: plate or bracket without its holes, anchors' shanks, washers, backing plates, plates under heads and
+    /// lower plates. Not counted: heads and nuts, and ties and hardware at the ends of members, whose size no file
+    /// gives.
     double weight_lb = 0.0;
     /// Plate by weight, holes and cut outline, anchors, washers, backing plates, blocks, what is at their ends, and
-    /// joist pieces beside a first one, by the price table, in its currency.
+    /// joist pieces beside a first one, by the price table, in its currency. Of a post on a member's side also a wood
+    /// post, the pieces beside the first of its member, ties, and hardware between its rim and the joists.
     double steel_cost = 0.0;
     int unpriced = 0;  ///< pieces the table has no price for: with any, `steel_cost` is what the others cost
     /// To cut, buy and place: plate, anchors, washers, backing plates, pieces of blocks and of joists beside a first
-    /// one, and angles or hardware at block ends (nails and screws there are not counted).
+    /// one, and angles or hardware at block ends (nails and screws there are not counted); on a side what the cost
+    /// counts there.
     int pieces = 0;
     int anchors = 0;
     double governing_ratio = 0.0;  ///< demand over capacity of the check that governs
