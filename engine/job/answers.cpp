@@ -40,7 +40,9 @@ const std::vector<Answer<Place>>& place_answers() {
         {"over-a-joist", Place::over_a_joist, phrase("over a joist, a little behind the rim")},
         {"beside-the-rim", Place::beside_the_rim, phrase("between two joists, right beside the rim")},
         {"corner", Place::corner, phrase("at a corner, beside the rim and a doubled edge joist")},
-        {"cantilever", Place::cantilever, phrase("at the end of joists that reach past their beam")}};
+        {"cantilever", Place::cantilever, phrase("at the end of joists that reach past their beam")},
+        {"deck-side", Place::deck_side,
+         phrase("not on top of the deck but on its side: bolted to the outside of the rim")}};
     return answers;
 }
 
@@ -67,8 +69,8 @@ std::vector<Choice> post_choices() {
             {"round 1.9x0.145 steel", phrase("1 1/2 in steel pipe, 1.9 in outside")},
             {"2x2x3/16 stainless", phrase("2 in square stainless tube, 3/16 in wall")},
             {"2 1/2x2 1/2x1/4 aluminum", phrase("2 1/2 in square aluminum tube, 1/4 in wall")},
-            {"4x4 wood", phrase("4x4 wood post in a steel shoe")},
-            {"6x6 wood", phrase("6x6 wood post in a steel shoe")}};
+            {"4x4 wood", phrase("4x4 wood post; on top of the deck in a steel shoe")},
+            {"6x6 wood", phrase("6x6 wood post; on top of the deck in a steel shoe")}};
 }
 
 std::vector<Choice> decking_choices(const catalog::Catalog& catalog) {

@@ -39,6 +39,7 @@ model::WoodPost wood_post(const Job& job) {
     constexpr double wall_in = 0.25, height_in = 10.0;
     const model::DressedSize size = model::dressed_size(job.post.section).value();
     model::WoodPost post{size.first_in, size.second_in, species_of(job), grade_of(job), false, {}, job.post.section};
+    if (job.place == Place::deck_side) return post;
     post.shoe = {model::ShoeAttachment::welded,
                  size.first_in + 2.0 * wall_in,
                  size.second_in + 2.0 * wall_in,
@@ -100,8 +101,14 @@ Design design_for(const Job& job, const catalog::Catalog& catalog) {
     choose_boards(job, design, boards);
     choose_metals(design,
                   *catalog::find(catalog.metals, is_wood(job.post) ? "steel-a36" : metal_of(job.post, catalog)));
-    design.packing = packing_for(boards, *catalog::find(catalog.metals, design.plate_metal));
     design.bolts = job.access_below.value_or(true);
+    design.wood_boards = boards.may_bear;
+    if (job.place == Place::deck_side) {
+        design.side = side_design(job, design);
+        design.tension_lb = side_tension_lb(job, design, *design.side);
+        return design;
+    }
+    design.packing = packing_for(boards, *catalog::find(catalog.metals, design.plate_metal));
     size_base(job, design, catalog);
     return design;
 }

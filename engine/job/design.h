@@ -5,7 +5,23 @@
 // the corner anchor, at its distance r from the center, and the pressed corner, half way out, carry M.
 #include "job/job.h"
 
+#include <optional>
+#include <string>
+
 namespace toehold::job {
+
+/// Of a post bolted to the outside of the rim. Heights are down from the rim's top, in.
+struct SideDesign {
+    int rim_plies = 2;
+    double to_rim_in = 0.0;                 ///< from the post's axis to the rim's near face
+    double upper_in = 0.0, lower_in = 0.0;  ///< the rows of bolts
+    double bottom_in = 0.0;                 ///< the post's lower end
+    double bolt_x_in = 0.0;                 ///< of the bolts to both sides of a metal post; 0: one on the axis
+    double bracket_width_in = 0.0, bracket_in = 0.0;  ///< of a metal post's plate: its width, its thickness; else 0
+    /// A wood post stands beside a joist, with a tie along it at each row that takes at least this; 0: in the middle of
+    /// a bay, bolted through a block behind the rim.
+    double tie_lb = 0.0;
+};
 
 /// What is built beside the post, and for what.
 struct Design {
@@ -17,6 +33,7 @@ struct Design {
     double row_y_in = 0.0;         ///< the same, outward, > 0
     double thickness_in = 0.0;     ///< of the plate
     double decking_in = 0.0;       ///< thickness of the boards
+    bool wood_boards = true;       ///< else composite boards, cut out about what stands on the framing
     std::string decking_size;      ///< its name where it has one
     std::string plate_metal;       ///< catalog id
     std::string filler;            ///< catalog id
@@ -29,7 +46,8 @@ struct Design {
     double joist_width_in = 0.0, joist_depth_in = 0.0;
     double block_width_in = 0.0, block_depth_in = 0.0;
     std::string block_size;
-    std::string species, grade;  ///< of the framing, and of a wood post
+    std::string species, grade;                     ///< of the framing, and of a wood post
+    std::optional<SideDesign> side = std::nullopt;  ///< absent: on a plate on the deck
 };
 
 /// Anchors are of 7/16 in: a 4x block has 1 3/4 in from its middle to its edges, the 4 D that NDS 2018 Table 12.5.1C

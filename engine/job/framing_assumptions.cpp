@@ -35,8 +35,14 @@ void assume_joists(const Job& job, const model::Joists& joists, Assumptions& ass
 
 void assume_rim(const model::Rim& rim, Assumptions& assumptions) {
     const std::string path = "framing/rim[" + rim.id + "]";
-    assumptions.element(path, phrase("a single {} rim", rim.size),
-                        phrase("Of the joists' size and wood; look at the deck."));
+    if (rim.plies == 1) {
+        assumptions.element(path, phrase("a single {} rim", rim.size),
+                            phrase("Of the joists' size and wood; look at the deck."));
+    } else {
+        assumptions.element(path, phrase("a rim of {} pieces {}", rim.plies, rim.size),
+                            phrase("A post bolted to a single rim rolls it: look at the deck, and add the second piece "
+                                   "where it has one."));
+    }
     assume_hardware(path, rim.connection, why_hardware(), assumptions);
 }
 
@@ -55,6 +61,8 @@ Phrase why_beam(const Job& job) {
         case Place::beside_the_rim:
         case Place::corner:
             return phrase("A foot behind the post, clear of the nuts; measure it from the post.");
+        case Place::deck_side:
+            return phrase("A foot behind the rim, clear of the nuts; measure it from the post.");
         case Place::cantilever:
             break;
     }
@@ -75,14 +83,22 @@ void assume_supports(const Job& job, const model::Framing& framing, Assumptions&
     }
 }
 
-void assume_blocks(const model::Framing& framing, Assumptions& assumptions) {
+Phrase why_block(const Job& job) {
+    if (job.place == Place::deck_side)
+        return phrase(
+            "Right behind the rim, and the bolts go through it too, so that its ends keep the rim from "
+            "rolling.");
+    return phrase(
+        "Centered under the row of anchors, as deep as the joists so that its ends are held over their whole "
+        "depth.");
+}
+
+void assume_blocks(const Job& job, const model::Framing& framing, Assumptions& assumptions) {
     for (const model::Block& block : framing.blocks) {
         const bool first = &block == &framing.blocks.front();
         const std::string path = "framing/block[" + block.id + "]";
         assumptions.element(path, phrase("a {} block on edge", block.size),
-                            first ? phrase("Centered under the row of anchors, as deep as the joists so that its ends "
-                                           "are held over their whole depth.")
-                                  : phrase("As block {}.", framing.blocks.front().id));
+                            first ? why_block(job) : phrase("As block {}.", framing.blocks.front().id));
         assume_hardware(path + "/end[from]", block.from_end.connection,
                         first ? why_hardware() : phrase("As at block {}.", framing.blocks.front().id), assumptions);
         assume_hardware(path + "/end[to]", block.to_end.connection,
@@ -99,7 +115,7 @@ void assume_framing(const Job& job, const model::Framing& framing, Assumptions& 
     assume_joists(job, framing.joists.value(), assumptions);
     for (const model::Rim& rim : framing.rims) assume_rim(rim, assumptions);
     assume_supports(job, framing, assumptions);
-    assume_blocks(framing, assumptions);
+    assume_blocks(job, framing, assumptions);
 }
 
 }  // namespace toehold::job

@@ -84,6 +84,12 @@ model::ReportedConnector at_rim(const Design& design, double spacing_in) {
     return angles;
 }
 
+model::ReportedConnector at_rolling_rim(const Design& design, double spacing_in) {
+    model::ReportedConnector angles = at_rim(design, spacing_in);
+    angles.pull_lb = std::max(angles.pull_lb, to_the_hundred(design.tension_lb));
+    return angles;
+}
+
 format::Phrase words_of(const model::ReportedConnector& hardware) {
     using format::phrase;
     using format::Quantity;

@@ -14,6 +14,9 @@ namespace toehold::job {
 [[nodiscard]] model::ReportedConnector on_beam(const Design& design, double spacing_in, double overhang);
 [[nodiscard]] model::ReportedConnector at_rim(const Design& design, double spacing_in);
 
+/// To a rim that a post is bolted to, which rolls: as much along the joist as the post's upper bolts draw.
+[[nodiscard]] model::ReportedConnector at_rolling_rim(const Design& design, double spacing_in);
+
 /// `up 1,600 lb, down 1,600 lb, across 700 lb`.
 [[nodiscard]] format::Phrase words_of(const model::ReportedConnector& hardware);
 

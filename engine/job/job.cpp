@@ -5,6 +5,7 @@
 #include "job/design.h"
 #include "job/framing.h"
 #include "job/mount.h"
+#include "job/side_mount.h"
 
 #include <stdexcept>
 
@@ -25,9 +26,11 @@ std::string name_of(const Job& job) {
         case Place::corner:
             return "Guard post at a corner";
         case Place::cantilever:
+            return "Guard post on cantilevered joists";
+        case Place::deck_side:
             break;
     }
-    return "Guard post on cantilevered joists";
+    return "Guard post on the side of the deck";
 }
 
 model::BaseDetail detail_of(const Job& job, const Design& design, const catalog::Catalog& catalog) {
@@ -36,7 +39,11 @@ model::BaseDetail detail_of(const Job& job, const Design& design, const catalog:
     detail.note = "Started from the job. Confirm or replace every assumed value before it is built.";
     detail.guard = guard_of(job);
     detail.post = design.post;
-    model::on_deck(detail) = mount_of(job, design);
+    if (design.side) {
+        detail.mount = side_mount_of(job, design);
+    } else {
+        model::on_deck(detail) = mount_of(job, design);
+    }
     detail.framing = framing_of(job, design, catalog);
     detail.basis.moisture = model::Moisture::wet;
     detail.basis.code = code_of(job);
@@ -62,7 +69,11 @@ Started start(const Job& job, const catalog::Catalog& catalog) {
     const Design design = design_for(job, catalog);
     Started started{detail_of(job, design, catalog), {}};
     Assumptions assumptions;
-    assume_mount(job, design, started.detail, assumptions);
+    if (design.side) {
+        assume_side_mount(job, design, started.detail, assumptions);
+    } else {
+        assume_mount(job, design, started.detail, assumptions);
+    }
     assume_framing(job, started.detail.framing, assumptions);
     assume_basis(job, assumptions);
     started.assumed = assumptions.of(started.detail);

@@ -22,6 +22,7 @@ enum class Place {
     beside_the_rim,  ///< in the middle of a bay, the outer block against the rim
     corner,          ///< beside the rim, in the last bay before a doubled edge joist
     cantilever,      ///< in the middle of a bay at the ends of joists that reach past their beam
+    deck_side,       ///< not on the deck: bolted to the outside of the rim
 };
 
 /// The post as people order it: a section and what it is made of. `read_post` says which texts it takes.

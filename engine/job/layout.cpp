@@ -20,9 +20,17 @@ Bay bay_between(const Layout& layout, std::size_t lower, std::size_t upper, doub
     return {from.id, to.id, from.offset_in + 0.5 * width_in * from.plies, to.offset_in - 0.5 * width_in * to.plies};
 }
 
-void lay_joists(Layout& layout, const Job& job, double width_in) {
-    const double spacing_in = job.joist_spacing_in;
-    if (job.place == Place::over_a_joist) {
+/// Of a post on the rim with ties: beside its second joist, so that they lie along its side.
+void lay_beside_joist(Layout& layout, double spacing_in, double width_in) {
+    const double beside_in = -(tie_off_joist_in + 0.5 * width_in);
+    place_joists(layout, {beside_in - spacing_in, beside_in, beside_in + spacing_in, beside_in + 2.0 * spacing_in});
+}
+
+void lay_joists(Layout& layout, const Job& job, const Design& design) {
+    const double spacing_in = job.joist_spacing_in, width_in = design.joist_width_in;
+    if (design.side && design.side->tie_lb > 0.0) {
+        lay_beside_joist(layout, spacing_in, width_in);
+    } else if (job.place == Place::over_a_joist) {
         place_joists(layout, {-spacing_in, 0.0, spacing_in});
         layout.bays = {bay_between(layout, 0, 1, width_in), bay_between(layout, 1, 2, width_in)};
     } else if (job.place == Place::corner) {
@@ -50,6 +58,8 @@ double beam_at(const Job& job, const Design& design, double joists_end_in, doubl
         case Place::beside_the_rim:
         case Place::corner:
             return std::min(-usual_setback_in, behind_in);
+        case Place::deck_side:
+            return joists_end_in - usual_setback_in;
         case Place::cantilever:
             break;
     }
@@ -61,9 +71,11 @@ double beam_at(const Job& job, const Design& design, double joists_end_in, doubl
 
 Layout lay_out(const Job& job, const Design& design, double span_in) {
     Layout layout;
-    lay_joists(layout, job, design.joist_width_in);
+    lay_joists(layout, job, design);
     const bool at_rim = job.place == Place::beside_the_rim || job.place == Place::corner;
-    layout.joists_end_in = design.row_y_in + 0.5 * design.block_width_in + (at_rim ? 0.0 : block_to_rim_in);
+    layout.joists_end_in = design.side
+                               ? -(design.side->to_rim_in + design.side->rim_plies * design.joist_width_in)
+                               : design.row_y_in + 0.5 * design.block_width_in + (at_rim ? 0.0 : block_to_rim_in);
     layout.beam_at_in = beam_at(job, design, layout.joists_end_in, span_in);
     layout.ledger_at_in = layout.beam_at_in - span_in;
     return layout;

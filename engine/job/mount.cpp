@@ -65,7 +65,7 @@ model::DeckingFastening board_screws(bool wood) {
 model::Layers layers_of(const Job& job, const Design& design) {
     const bool wood = design.packing.empty();
     model::Layers layers;
-    layers.decking = model::Decking{job.decking, design.decking_in, {}, board_screws(wood), design.decking_size};
+    layers.decking = boards_of(job, design);
     if (!wood) {
         constexpr double side_in = 2.0 * plate_edge_in;
         layers.packing =
@@ -75,6 +75,10 @@ model::Layers layers_of(const Job& job, const Design& design) {
 }
 
 }  // namespace
+
+model::Decking boards_of(const Job& job, const Design& design) {
+    return {job.decking, design.decking_in, {}, board_screws(design.wood_boards), design.decking_size};
+}
 
 model::PlateOnDeck mount_of(const Job& job, const Design& design) {
     model::PlateOnDeck mount;

@@ -18,21 +18,13 @@ void assume_wood_post(const Job& job, const model::WoodPost& post, Assumptions& 
     if (!job.grade)
         assumptions.attribute("post", "grade", phrase("The grade most posts are sold by; read it on the stamp."));
     assumptions.attribute("post", "notched", phrase("A guard post is not cut where it bends most."));
+    if (!model::is_described(post.shoe)) return;
     assumptions.element(
         "post/shoe",
         phrase("steel sleeve, wall {}, {} high, closed and welded", Dimension{post.shoe.wall_in},
                Dimension{post.shoe.height_in}),
         phrase(
             "The one kind of shoe whose strength follows from its geometry; any other needs its own test or report."));
-}
-
-void assume_post(const Job& job, const model::BaseDetail& detail, Assumptions& assumptions) {
-    if (const auto* wood = std::get_if<model::WoodPost>(&detail.post)) {
-        assume_wood_post(job, *wood, assumptions);
-    } else if (!names_metal(job.post)) {
-        assumptions.attribute("post", "metal",
-                              phrase("The usual grade of this form; ask the supplier, and give another if it is so."));
-    }
 }
 
 void assume_plate(const Design& design, const model::Plate& plate, Assumptions& assumptions) {
@@ -70,24 +62,34 @@ void assume_anchors(const Job& job, const Design& design, Assumptions& assumptio
         phrase("Lag screws, because there is no access below the deck. {} As long as the block allows.", why_size));
 }
 
-void assume_boards(const Job& job, const Design& design, Assumptions& assumptions) {
-    if (!job.decking_thickness) {
-        assumptions.attribute("layers/decking", design.decking_size.empty() ? "thickness" : "size",
-                              phrase("The usual thickness of such boards; measure one."));
-    }
+void assume_packing(const Design& design, Assumptions& assumptions) {
+    if (design.packing.empty()) return;
     assumptions.element(
-        "layers/decking/fasteners",
-        phrase("two {} screws where a board crosses a joist", Dimension{design.packing.empty() ? 3.0 : 2.5}),
-        phrase("The usual fastening of such boards; look at the deck, and give what is there."));
-    if (!design.packing.empty()) {
-        assumptions.element(
-            "layers/packing", phrase("{} square solid metal packing about each anchor", Dimension{2.0 * plate_edge_in}),
-            phrase(
-                "No general value allows a post to bear on these boards; without packing their report must allow it."));
-    }
+        "layers/packing", phrase("{} square solid metal packing about each anchor", Dimension{2.0 * plate_edge_in}),
+        phrase("No general value allows a post to bear on these boards; without packing their report must allow it."));
 }
 
 }  // namespace
+
+void assume_post(const Job& job, const model::BaseDetail& detail, Assumptions& assumptions) {
+    if (const auto* wood = std::get_if<model::WoodPost>(&detail.post)) {
+        assume_wood_post(job, *wood, assumptions);
+    } else if (!names_metal(job.post)) {
+        assumptions.attribute("post", "metal",
+                              phrase("The usual grade of this form; ask the supplier, and give another if it is so."));
+    }
+}
+
+void assume_boards(const Job& job, const Design& design, const std::string& at, Assumptions& assumptions) {
+    if (!job.decking_thickness) {
+        assumptions.attribute(at + "/decking", design.decking_size.empty() ? "thickness" : "size",
+                              phrase("The usual thickness of such boards; measure one."));
+    }
+    assumptions.element(
+        at + "/decking/fasteners",
+        phrase("two {} screws where a board crosses a joist", Dimension{design.wood_boards ? 3.0 : 2.5}),
+        phrase("The usual fastening of such boards; look at the deck, and give what is there."));
+}
 
 void assume_mount(const Job& job, const Design& design, const model::BaseDetail& detail, Assumptions& assumptions) {
     const model::PlateOnDeck& mount = model::on_deck(detail);
@@ -95,7 +97,8 @@ void assume_mount(const Job& job, const Design& design, const model::BaseDetail&
     assume_plate(design, mount.plate, assumptions);
     assume_weld(*mount.weld, assumptions);
     assume_anchors(job, design, assumptions);
-    assume_boards(job, design, assumptions);
+    assume_boards(job, design, "layers", assumptions);
+    assume_packing(design, assumptions);
 }
 
 }  // namespace toehold::job

@@ -22,7 +22,8 @@ class Looked {
         look_at_post();
         look_at_boards();
         look_at_joists();
-        if (problems_.empty()) look_at_room();
+        if (problems_.empty() && job_.place == Place::deck_side) look_at_side();
+        if (problems_.empty() && job_.place != Place::deck_side) look_at_room();
         return std::move(problems_);
     }
 
@@ -121,6 +122,19 @@ class Looked {
         add("post", phrase("so wide a post leaves no room for its anchors between these joists"),
             phrase("a post of at most {} in, its shoe counted, or joists further apart", room_in),
             phrase("{} in", foot.width_in));
+    }
+
+    /// Bolts go through post and rim, and the post's face bears on it.
+    void look_at_side() {
+        if (!job_.access_below.value_or(true)) {
+            add("access-below", phrase("a post on the rim is bolted through it, and its nuts are reached from below"),
+                phrase("yes, or a place on top of the deck"), phrase("no"));
+        }
+        const Design design = design_for(job_, catalog_);
+        const double width_in = model::shaft(design.post).width_in, most_in = 6.0;
+        if (width_in > most_in)
+            add("post", phrase("so wide a post is not bolted to a rim"), phrase("a post of at most {} in", most_in),
+                phrase("{} in", width_in));
     }
 
     /// Species and grade are told once, and every piece of wood is of them.

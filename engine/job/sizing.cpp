@@ -112,7 +112,39 @@ double plate_thickness_in(const Design& design, const catalog::Metal& metal) {
     return std::max(least_in, std::ceil(std::sqrt(square_in2) / step_in) * step_in);
 }
 
+double up_to_hundreds(double force_lb) { return std::ceil(force_lb / 100.0 - 1e-9) * 100.0; }
+
+/// A metal post's plate, with a bolt on each side of it in every row.
+void choose_bracket(SideDesign& side, const model::Footprint& post) {
+    constexpr double beside_post_in = 1.25, plate_beyond_in = 1.25, halves = 2.0;
+    side.bolt_x_in = std::ceil((0.5 * post.width_in + beside_post_in) * halves) / halves;
+    side.bracket_width_in = 2.0 * (side.bolt_x_in + plate_beyond_in);
+    side.bracket_in = 0.5;
+}
+
 }  // namespace
+
+SideDesign side_design(const Job& job, const Design& design) {
+    constexpr double bolt_in = 0.5, quarters = 4.0, least_tie_lb = 1800.0, tie_margin = 1.25;
+    const double edge_in = 4.0 * bolt_in;  // NDS 2018 Table 12.5.1C, an edge loaded across the grain
+    const model::Footprint post = model::shaft(design.post);
+    SideDesign side;
+    side.bottom_in = design.joist_depth_in;
+    side.upper_in = edge_in;
+    side.lower_in = std::floor((side.bottom_in - edge_in) * quarters) / quarters;
+    if (!std::holds_alternative<model::WoodPost>(design.post)) choose_bracket(side, post);
+    side.to_rim_in = 0.5 * post.depth_in + side.bracket_in;
+    if (side.bracket_in == 0.0) {
+        const double drawn_lb = side_tension_lb(job, design, side);
+        side.tie_lb = std::max(least_tie_lb, up_to_hundreds(tie_margin * drawn_lb));
+    }
+    return side;
+}
+
+double side_tension_lb(const Job& job, const Design& design, const SideDesign& side) {
+    const double lever_in = job.guard_height_in + design.decking_in + side.bottom_in;
+    return design.push_lb * lever_in / (side.bottom_in - side.upper_in);
+}
 
 void size_base(const Job& job, Design& design, const catalog::Catalog& catalog) {
     design.screw_length_in = screw_length_in(design);

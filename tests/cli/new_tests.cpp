@@ -122,7 +122,7 @@ TEST_CASE("wrong options are refused with what is accepted", "[process][bad-inpu
     check_refused(with(without(whole_job, "--height"), {"--height", "36"}),
                   "--height: \"36\" is not understood; accepted: 36 in, 42 in or the like");
     check_refused(with(without(whole_job, "--place"), {"--place", "roof"}),
-                  "accepted: between-joists, over-a-joist, beside-the-rim, corner, cantilever");
+                  "accepted: between-joists, over-a-joist, beside-the-rim, corner, cantilever, deck-side");
     check_refused(with(without(whole_job, "--post"), {"--post", "steel"}), "accepted: ");
     check_refused(with(without(whole_job, "--joist-size"), {"--joist-size", "2x4"}), "accepted: 2x8, 2x10, 2x12");
     check_refused(with(whole_job, {"--species", "oak"}), "--species: \"oak\" is not understood");

@@ -51,10 +51,12 @@ void add_size(CLI::App& app, SizeCommand& command, const Locale& locale) {
         "size", said(phrase("find the plates, anchors and blocking that hold, and the least of them")));
     size->add_option("FILE", command.file, said(phrase("base detail to start from; - reads standard input")))
         ->required();
-    size->add_option("--vary", command.vary,
-                     said(phrase("values to try, such as plate=5x5..8x8/1; keys: plate, thickness, metal, anchor, "
-                                 "length, pattern, washer, backing, blocks, block-size, ends; repeatable; without "
-                                 "any, what a shop would try")))
+    size->add_option(
+            "--vary", command.vary,
+            said(phrase("values to try, such as plate=5x5..8x8/1; keys: plate, thickness, metal, anchor, "
+                        "length, pattern, washer, backing, blocks, block-size, ends; of a post on a member's "
+                        "side plies, behind, next-joist, rim-ends, post-size, notch, bottom, bracket, anchor, "
+                        "length, heights, head, backing, ties, ends; repeatable; without any, what a shop would try")))
         ->type_name("KEY=VALUES")
         ->allow_extra_args(false);
     add_work(*size, command, locale);
