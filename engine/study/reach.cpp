@@ -26,6 +26,12 @@ auto* hole_named(Plate& plate, const std::string& id) {
     return found == plate.holes.end() ? nullptr : &*found;
 }
 
+/// nullptr: the mount has none, and nothing of it is dragged in plan.
+const model::Plate* plate_of(const Subject& subject) {
+    const auto* const mount = std::get_if<model::PlateOnDeck>(&subject.resolved.detail.mount);
+    return mount == nullptr ? nullptr : &mount->plate;
+}
+
 Range extent_of(const model::Outline& outline, PlanAxis axis) {
     Range range{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
     for (const Position corner : model::polygon(outline)) {
@@ -97,22 +103,24 @@ Reach line_reach(std::string id, format::Phrase name, std::optional<PlanAxis> al
 }  // namespace
 
 std::optional<Reach> anchor_reach(const Subject& subject, const std::string& hole) {
-    const model::Plate& plate = on_deck(subject.resolved.detail).plate;
-    const model::Hole* const found = hole_named(plate, hole);
+    const model::Plate* const plate = plate_of(subject);
+    if (plate == nullptr) return std::nullopt;
+    const model::Hole* const found = hole_named(*plate, hole);
     if (found == nullptr || model::anchor_group(subject.resolved.detail, hole) == nullptr) return std::nullopt;
     Reach reach;
     reach.id = model::key(model::anchor_part(hole));
     reach.name = model::part_name(model::anchor_part(hole));
     reach.now = found->center;
-    reach.x = extent_of(plate.outline, PlanAxis::x);
-    reach.y = extent_of(plate.outline, PlanAxis::y);
+    reach.x = extent_of(plate->outline, PlanAxis::x);
+    reach.y = extent_of(plate->outline, PlanAxis::y);
     reach.finest_in = plane_finest_in;
     reach.set = [hole](const BaseDetail& detail, Position at) { return with_hole_at(detail, hole, at); };
     return reach;
 }
 
 std::optional<Reach> edge_reach(const Subject& subject, EdgeSide side) {
-    const auto* const outline = std::get_if<model::RectangleOutline>(&on_deck(subject.resolved.detail).plate.outline);
+    const model::Plate* const plate = plate_of(subject);
+    const auto* const outline = plate == nullptr ? nullptr : std::get_if<model::RectangleOutline>(&plate->outline);
     if (outline == nullptr) return std::nullopt;
     const double now_in = edge_place(*outline, side);
     const double size_in = is_x(side) ? outline->width_in : outline->depth_in;

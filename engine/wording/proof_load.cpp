@@ -183,9 +183,9 @@ std::vector<Phrase> proof_assumptions(const study::ProofLoad& proof) {
     std::vector<Phrase> all;
     if (!proof.moisture_stated) all.push_back(phrase("Assumed wet in service (over 19%); not specified in the file."));
     all.push_back(
-        phrase("The push is outward and level at the top of the guard, {} above the underside of the plate, brought "
-               "up in minutes. Nobody stands on the deck.",
-               Quantity{proof.height_in, "in"}));
+        phrase("The push is outward and level at the top of the guard, {} above {}, brought up in minutes. Nobody "
+               "stands on the deck.",
+               Quantity{proof.height_in, "in"}, proof.datum));
     all.push_back(
         phrase("Forces at the center of the ranges of stiffness, on framing that stands still or gives, whichever "
                "breaks the link first. They grow in proportion to the push; the deck's weight stays."));

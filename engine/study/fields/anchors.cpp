@@ -94,9 +94,19 @@ Phrase resize(const catalog::Catalog& catalog, AnchorGroup& group, const Row& be
     return {};
 }
 
+/// What is drilled for the group goes with it: a plate's holes. On a post's side the holes follow the fasteners anyway.
+void drill_for(BaseDetail& detail, const AnchorGroup& group, double larger_by) {
+    auto* const mount = std::get_if<model::PlateOnDeck>(&detail.mount);
+    if (mount == nullptr) return;
+    for (model::Hole& hole : mount->plate.holes) {
+        if (anchor_group(detail, hole.id) == &group) widen(hole, larger_by);
+    }
+    if (mount->layers.packing && mount->layers.packing->hole_in > 0.0) mount->layers.packing->hole_in += larger_by;
+    mount->plate_reference.reset();
+}
+
 Phrase resize_all(const catalog::Catalog& catalog, BaseDetail& detail, std::size_t kind, double diameter_in) {
-    model::PlateOnDeck& mount = on_deck(detail);
-    for (AnchorGroup& group : mount.anchors) {
+    for (AnchorGroup& group : anchor_groups(detail)) {
         if (group.fastener.index() != kind) continue;
         const std::vector<Row> rows = rows_for(group.fastener, catalog);
         const Row* const before = row_named(rows, *size_of(group.fastener));
@@ -104,14 +114,9 @@ Phrase resize_all(const catalog::Catalog& catalog, BaseDetail& detail, std::size
             return std::abs(row.diameter_in - diameter_in) < 1e-6;
         });
         if (before == nullptr || after == rows.end()) return phrase("the catalog has no such anchor");
-        const double larger_by = after->diameter_in - before->diameter_in;
-        for (model::Hole& hole : mount.plate.holes) {
-            if (anchor_group(detail, hole.id) == &group) widen(hole, larger_by);
-        }
-        if (mount.layers.packing && mount.layers.packing->hole_in > 0.0) mount.layers.packing->hole_in += larger_by;
+        drill_for(detail, group, after->diameter_in - before->diameter_in);
         if (Phrase refusal = resize(catalog, group, *before, *after); !refusal.empty()) return refusal;
     }
-    mount.plate_reference.reset();
     return {};
 }
 

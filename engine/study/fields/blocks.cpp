@@ -52,19 +52,27 @@ void add_side(FieldList& list, const BaseDetail& detail, bool depth) {
     });
 }
 
+/// The boards of a detail that has some.
+model::Decking& boards(BaseDetail& detail) {
+    if (kind(detail.mount) == model::MountKind::side_fastened) return on_side(detail).decking.value();
+    return on_deck(detail).layers.decking.value();
+}
+
 void add_decking(FieldList& list, const BaseDetail& detail) {
-    const std::optional<model::Decking>& decking = on_deck(detail).layers.decking;
-    if (!decking) return;
+    const model::Decking* const decking = model::deck_boards(detail);
+    if (decking == nullptr) return;
     Field field;
     field.id = "decking";
     field.name = phrase("decking thickness");
-    field.help = phrase("Anchors of a stated length reach less deep by as much as it grows.");
+    field.help = kind(detail.mount) == model::MountKind::side_fastened
+                     ? phrase("The guard's top is higher above the member by as much as it grows.")
+                     : phrase("Anchors of a stated length reach less deep by as much as it grows.");
     field.now = decking->thickness_in;
     field.step = 0.125;
     field.range = about(decking->thickness_in, field.step);
     add(list, std::move(field), [](BaseDetail& made, double value) {
-        on_deck(made).layers.decking->thickness_in = value;
-        on_deck(made).layers.decking->size.clear();
+        boards(made).thickness_in = value;
+        boards(made).size.clear();
         return Phrase();
     });
 }

@@ -71,6 +71,7 @@ std::vector<Field> fields(const Subject& subject) {
     add_guard_fields(list, subject);
     add_post_fields(list, subject);
     add_plate_fields(list, subject);
+    add_side_fields(list, subject);
     add_anchor_fields(list, subject);
     add_block_fields(list, subject);
     add_joist_fields(list, subject);

@@ -25,6 +25,8 @@ void add(FieldList& list, Field field, Change change);
 void add_guard_fields(FieldList& list, const Subject& subject);
 void add_post_fields(FieldList& list, const Subject& subject);
 void add_plate_fields(FieldList& list, const Subject& subject);
+/// Of a post on a member's side; none of another.
+void add_side_fields(FieldList& list, const Subject& subject);
 void add_anchor_fields(FieldList& list, const Subject& subject);
 void add_block_fields(FieldList& list, const Subject& subject);
 void add_joist_fields(FieldList& list, const Subject& subject);

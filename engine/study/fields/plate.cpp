@@ -140,7 +140,9 @@ model::Plate& own_plate(BaseDetail& detail) {
 }
 
 void add_plate_fields(FieldList& list, const Subject& subject) {
-    const model::Plate& plate = on_deck(subject.resolved.detail).plate;
+    const auto* const mount = std::get_if<model::PlateOnDeck>(&subject.resolved.detail.mount);
+    if (mount == nullptr) return;
+    const model::Plate& plate = mount->plate;
     if (std::holds_alternative<RectangleOutline>(plate.outline)) {
         for (const PlanAxis axis : {PlanAxis::x, PlanAxis::y}) add_size(list, plate, axis);
     }

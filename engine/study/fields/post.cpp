@@ -3,6 +3,7 @@
 #include "study/fields/groups.h"
 
 #include "model/base_detail.h"
+#include "model/follow_joint.h"
 
 #include <algorithm>
 
@@ -27,14 +28,23 @@ Field length_field(const char* id, Phrase name, Phrase help, double now, double 
     return field;
 }
 
+/// Framing that lies against the post's side goes with its face.
+template <class Post, class Set>
+Phrase set_section(BaseDetail& made, Set set) {
+    std::optional<model::SideJoint> before;
+    if (kind(made.mount) == model::MountKind::side_fastened) before = model::side_joint(made);
+    set(std::get<Post>(made.post));
+    if (before) model::framing_follows(made, *before);
+    return {};
+}
+
 Phrase section_help() { return phrase("Outside of the post; its wall stays, and the weld goes round it."); }
 
 void add_square_tube(FieldList& list, const RectangularTube& tube) {
     add(list, length_field("post-size", phrase("post size"), section_help(), tube.width_in, 0.25),
         [](BaseDetail& made, double value) {
-            auto& post = std::get<RectangularTube>(made.post);
-            post.width_in = post.depth_in = value;
-            return Phrase();
+            return set_section<RectangularTube>(
+                made, [value](RectangularTube& post) { post.width_in = post.depth_in = value; });
         });
 }
 
@@ -46,8 +56,7 @@ void add_rectangular_tube(FieldList& list, const RectangularTube& tube) {
         });
     add(list, length_field("post-depth", phrase("post depth (across the rail)"), section_help(), tube.depth_in, 0.25),
         [](BaseDetail& made, double value) {
-            std::get<RectangularTube>(made.post).depth_in = value;
-            return Phrase();
+            return set_section<RectangularTube>(made, [value](RectangularTube& post) { post.depth_in = value; });
         });
 }
 
@@ -77,8 +86,7 @@ void add_fields_of(FieldList& list, const RoundTube& tube) {
     if (tube.stub) return;
     add(list, length_field("post-size", phrase("post diameter"), section_help(), tube.diameter_in, 0.25),
         [](BaseDetail& made, double value) {
-            std::get<RoundTube>(made.post).diameter_in = value;
-            return Phrase();
+            return set_section<RoundTube>(made, [value](RoundTube& post) { post.diameter_in = value; });
         });
     add_wall(list, tube.wall_in);
 }
@@ -88,9 +96,7 @@ void add_fields_of(FieldList& list, const SolidBar& bar) {
     add(list,
         length_field("post-size", phrase("post size"), phrase("Side, or diameter, of the bar."), bar.width_in, 0.25),
         [](BaseDetail& made, double value) {
-            auto& post = std::get<SolidBar>(made.post);
-            post.width_in = post.depth_in = value;
-            return Phrase();
+            return set_section<SolidBar>(made, [value](SolidBar& post) { post.width_in = post.depth_in = value; });
         });
 }
 
@@ -98,7 +104,9 @@ template <class Other>
 void add_fields_of(FieldList& /*list*/, const Other& /*post*/) {}
 
 void add_weld(FieldList& list, const BaseDetail& detail) {
-    const std::optional<model::Weld>& weld = on_deck(detail).weld;
+    const auto* const mount = std::get_if<model::PlateOnDeck>(&detail.mount);
+    if (mount == nullptr) return;
+    const std::optional<model::Weld>& weld = mount->weld;
     if (!weld || weld->kind != model::WeldKind::fillet) return;
     constexpr double sixteenth_in = 0.0625;
     Field field = length_field("weld-leg", phrase("weld leg"), phrase("Leg of the fillet at the post's foot."),

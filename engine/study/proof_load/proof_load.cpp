@@ -1,6 +1,7 @@
 #include "study/proof_load/proof_load.h"
 
 #include "catalog/resolve.h"
+#include "model/mount_words.h"
 
 #include <algorithm>
 #include <utility>
@@ -48,6 +49,7 @@ ProofLoadOutcome proof_load(const catalog::Resolved& resolved, const mechanics::
     if (!base.base) return {std::nullopt, base.failure};
     ProofLoad proof;
     proof.height_in = base.base->height_in;
+    proof.datum = model::mount_words(resolved.detail).plane;
     proof.drawing = drawing;
     proof.moisture_stated = resolved.detail.basis.moisture.has_value();
     const std::optional<double> line_lb = demand::code_line_lb(resolved.detail);

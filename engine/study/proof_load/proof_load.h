@@ -40,6 +40,7 @@ struct Prediction {
 
 struct ProofLoad {
     double height_in = 0.0;  ///< of the push above the bearing plane
+    format::Phrase datum;    ///< what stands there, for people: `the underside of the plate`
     mechanics::Drawing drawing;
     bool moisture_stated = false;                  ///< in the file
     std::optional<double> line_lb = std::nullopt;  ///< the code's line load on this post, where it is above 200 lb
