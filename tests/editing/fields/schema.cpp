@@ -7,6 +7,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <map>
 #include <regex>
 #include <set>
@@ -47,6 +48,8 @@ std::string holder(const std::vector<std::string>& open) {
     return {};
 }
 
+const std::string named_words = "#words";
+
 std::vector<SchemaName> schema_names(const std::string& file) {
     const std::string text = schema_text(file);
     const std::set<std::string> holders{"element", "complexType", "group", "attributeGroup"};
@@ -62,8 +65,12 @@ std::vector<SchemaName> schema_names(const std::string& file) {
         const std::string name = attribute((*tag)[3], "name");
         if (kind == "attribute") names.push_back({holder(open) + "@" + name, {}});
         if (kind == "element") names.push_back({holder(open) + "/" + name, {}});
-        if (kind == "enumeration") names.back().words.push_back(attribute((*tag)[3], "value"));
-        if ((*tag)[4].length() == 0) open.push_back(holders.contains(kind) ? name : std::string());
+        // Words of a type with a name of its own are no attribute's.
+        const bool of_attribute = std::find(open.begin(), open.end(), named_words) == open.end();
+        if (kind == "enumeration" && of_attribute) names.back().words.push_back(attribute((*tag)[3], "value"));
+        const bool words = kind == "simpleType" && !name.empty();
+        if ((*tag)[4].length() == 0)
+            open.push_back(words ? named_words : holders.contains(kind) ? name : std::string());
     }
     return names;
 }

@@ -16,10 +16,11 @@ namespace parts = toehold::test::parts;
 namespace {
 
 window::DetailFrame& begun_on_the_side(test::Driver& driver) {
-    window::DetailFrame& frame = driver.open_demo(test::holding_demo);
-    test::run_command(frame, window::command_new_side_post);
-    REQUIRE(
-        test::settle([&] { return model::kind(frame.session().detail().mount) == model::MountKind::side_fastened; }));
+    test::run_command(driver.open_demo(test::holding_demo), window::command_new_side_post);
+    const auto frames = [] { return window::application().frames(); };
+    REQUIRE(test::settle([&] { return frames().size() == 2; }));
+    window::DetailFrame& frame = *frames().back();
+    REQUIRE(model::kind(frame.session().detail().mount) == model::MountKind::side_fastened);
     test::to_front(frame);
     REQUIRE(test::settle([&] { return test::checked(frame); }));
     return frame;
