@@ -1,6 +1,6 @@
 // Shear of a wood post between its fasteners: the couple that holds the guard is a shear far above the push.
 //   - Both shears and the twist at one place, as of framing (checks/member/shear_torsion.cpp), with the depth that a
-//     notch leaves.
+//     notch leaves. The relief NDS 2018 3.4.3.1 gives near a bearing is not taken, nor is it there.
 //   - Along the rail the fasteners press across the post's grain near its lower end: NDS 2018 3.4.3.3 with d_e from the
 //     side they press towards to the farthest of them, in the worse of both ways. Outward and inward they hold it by
 //     washers over its whole depth, and no such part splits off.
@@ -34,7 +34,7 @@ bool is_linear(const CheckInput& input) {
 
 double share_used(const CheckInput& input, const CutStresses& at, double allowable_psi) {
     return is_linear(input) ? resistance::shear_torsion_ratio_linear(at.shear_psi, at.torsion_psi, allowable_psi)
-                            : resistance::shear_torsion_ratio(at.shear_psi, at.torsion_psi, allowable_psi);
+                            : resistance::shear_torsion_share(at.shear_psi, at.torsion_psi, allowable_psi);
 }
 
 CheckResult without_grade_for_shear() {
@@ -50,6 +50,7 @@ CheckResult shear_and_twist(const CheckInput& input, const model::WoodPost& post
     const double depth_in = depth_at_in(input.resolved, cut.z_in);
     const CutStresses at = stresses(post, depth_in, cut);
     CheckResult result = cut_result(input, worst, phrase("post shear"));
+    result.clause = "NDS 2018 3.4.2";
     result.demand = worst.value;
     result.capacity = 1.0;
     result.steps = {
@@ -64,7 +65,9 @@ CheckResult shear_and_twist(const CheckInput& input, const model::WoodPost& post
     append(result.steps, allowable_shear_steps(*input.resolved.post_grade, adjusted));
     result.steps.push_back(
         {"R", phrase("combined"),
-         is_linear(input) ? "f_v/F_v' + tau/(2/3 F_v'), as the file asks" : "tau/F_v' + (f_v/F_v')^2", worst.value, "",
+         is_linear(input) ? "f_v/F_v' + tau/(2/3 F_v'), as the file asks"
+                          : "(tau + sqrt(tau^2 + 4 f_v^2))/(2 F_v'): tau/F_v' + (f_v/F_v')^2 at its limit",
+         worst.value, "",
          is_linear(input) ? "common practice" : "DIN EN 1995-1-1/NA NCI to 6.1.9 with k_shape 1 (from memory)"});
     conclude(result);
     return result;
@@ -118,6 +121,8 @@ CheckResult across_the_grain(const CheckInput& input, const model::WoodPost& pos
     return result;
 }
 
+constexpr double nothing_lb_per_in = 1e-3;  // round-off of a 200 lb push is far below
+
 double highest_fastener_in(const CheckInput& input) {
     double highest_in = -model::beyond_any_plate_in;
     for (const catalog::Anchor& anchor : input.resolved.anchors) highest_in = std::max(highest_in, anchor.at.z_in);
@@ -138,7 +143,7 @@ std::vector<CheckResult> wood_post_shear_at_cuts(const CheckInput& input, const 
     const auto along = worst_cut(input, [&](const demand::PostCut& cut) {
         return cut.z_in <= highest_in ? std::abs(cut.shear_along_lb) / depth_at_in(input.resolved, cut.z_in) : 0.0;
     });
-    if (along && along->value > 0.0 && !input.resolved.anchors.empty())
+    if (along && along->value > nothing_lb_per_in && !input.resolved.anchors.empty())
         results.push_back(across_the_grain(input, post, *along, adjusted));
     return results;
 }

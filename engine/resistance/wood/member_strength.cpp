@@ -80,6 +80,12 @@ double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowabl
     return torsion_psi / allowable_shear_psi + shear * shear;
 }
 
+double shear_torsion_share(double shear_psi, double torsion_psi, double allowable_shear_psi) {
+    if (!(allowable_shear_psi > 0.0)) throw std::invalid_argument("an allowable shear stress must be above 0");
+    const double shear = shear_psi / allowable_shear_psi, torsion = torsion_psi / allowable_shear_psi;
+    return 0.5 * (torsion + std::sqrt(torsion * torsion + 4.0 * shear * shear));
+}
+
 double shear_torsion_ratio_linear(double shear_psi, double torsion_psi, double allowable_shear_psi) {
     if (!(allowable_shear_psi > 0.0)) throw std::invalid_argument("an allowable shear stress must be above 0");
     return shear_psi / allowable_shear_psi + torsion_psi / (two_thirds() * allowable_shear_psi);

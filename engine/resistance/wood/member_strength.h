@@ -49,6 +49,9 @@ namespace toehold::resistance {
 
 /// tau/Fv' + (fv/Fv')^2; <= 1 holds. psi, >= 0. Throws std::invalid_argument unless the allowable shear is > 0.
 [[nodiscard]] double shear_torsion_ratio(double shear_psi, double torsion_psi, double allowable_shear_psi);
+/// The same as a share that grows in proportion to both stresses: the number by which they must be divided for the
+/// ratio to be 1. Of shear alone fv/Fv'.
+[[nodiscard]] double shear_torsion_share(double shear_psi, double torsion_psi, double allowable_shear_psi);
 /// Torsional stress allowed over that of shear in the harshest form.
 [[nodiscard]] constexpr double two_thirds() { return 2.0 / 3.0; }
 /// tau/(2/3 Fv') + fv/Fv', the harshest form; otherwise as above.

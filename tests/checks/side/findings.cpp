@@ -139,6 +139,17 @@ TEST_CASE("a stringer that nothing is said to brace leaves the verdict open", "[
     CHECK(only("side-stringer-bracing", resolved).severity == Severity::caution);
 }
 
+TEST_CASE("washers of bolts too near each other overlap at head or nut", "[unit]") {
+    catalog::Resolved resolved = side_example();
+    CHECK(run_finding("washers-overlap", resolved).empty());
+    resolved.anchors[1].at.z_in = -3.5;  // 1-1/2 in apart, washers of 2 in
+    CHECK(test::about(only("washers-overlap", resolved)) == "anchor L");
+    for (catalog::Anchor& anchor : resolved.anchors) anchor.washer->outside_diameter_in = 1.375;
+    CHECK(run_finding("washers-overlap", resolved).size() == 1);
+    for (catalog::Anchor& anchor : resolved.anchors) anchor.washer_below->outside_diameter_in = 1.375;
+    CHECK(run_finding("washers-overlap", resolved).empty());
+}
+
 TEST_CASE("a nut right behind which a joist ends does not go on", "[unit]") {
     catalog::Resolved resolved = side_example();
     CHECK(run_finding("side-nut-in-the-way", resolved).empty());

@@ -4,6 +4,7 @@
 #include "support/compare.h"
 
 #include <algorithm>
+#include <cmath>
 
 using namespace toehold;
 using checks::CheckResult;
@@ -59,12 +60,16 @@ TEST_CASE("below a notch's shoulder the post is as deep as the notch leaves it",
 }
 
 TEST_CASE("the couple between the bolts shears the post", "[closed-form]") {
-    // 1.5 x 1760/12.25 = 215.5 psi against 175 psi: (215.5/175)^2 = 1.5166.
+    // 1.5 x 1760/12.25 = 215.5 psi against 175 psi; with a twist of 1000 lb in, tau = 1000/(0.208 x 3.5^3) = 112.1 psi,
+    // (112.1 + sqrt(112.1^2 + 4 x 215.5^2))/350.
     const catalog::Resolved resolved = side_example();
     const CheckResult result =
         first_of("side-post-shear", resolved, with_cut(resolved, {-4.0, 4000.0, 0.0, 0.0, -1760.0, 0.0, 0.0}));
     CHECK_CLOSE(step_value(result, "f_v"), 215.510, 1e-5, 0.0);
-    CHECK_CLOSE(result.ratio, 1.51659, 1e-4, 0.0);
+    CHECK_CLOSE(result.ratio, 215.510 / 175.0, 1e-5, 0.0);
+    const CheckResult twisted =
+        first_of("side-post-shear", resolved, with_cut(resolved, {-4.0, 4000.0, 0.0, 1000.0, -1760.0, 0.0, 0.0}));
+    CHECK_CLOSE(twisted.ratio, (112.1 + std::sqrt(112.1 * 112.1 + 4.0 * 215.510 * 215.510)) / 350.0, 1e-3, 0.0);
 }
 
 TEST_CASE("along the rail the bolts take hold of half the post near its end", "[closed-form]") {
@@ -90,6 +95,11 @@ TEST_CASE("a steel tube bolted through its walls is bent net of the holes", "[cl
     const double plastic_in3 = step_value(whole, "Z_x");
     CHECK(step_value(drilled, "k_x") <= 1.0 - 0.17907 / plastic_in3 + 1e-4);
     CHECK_CLOSE(drilled.capacity, step_value(drilled, "k_x") * whole.capacity, 1e-6, 0.0);
+    // A 2 in washer counts as 1.7 in on the 2 in wall: the square of its area is 1.50658, b = 0.75329: F_y t^2 =
+    // 1398.72, 1398.72/0.24671 (1.50658 + 4 x 0.49670) = 19806; over 1.50.
+    const CheckResult wall = first_of("side-tube-wall", resolved, test::side_demand(resolved, {{1000.0, 0.0, 0.0}}));
+    CHECK_CLOSE(wall.capacity, 19806.0 / 1.5, 1e-3, 0.0);
+    CHECK(run_check("side-tube-wall", test::bracket_example(), test::side_demand(test::bracket_example(), {})).empty());
     // 0.60 x 46000 x 2 (2 - 3 x 0.174375) 0.174375/1.67 = 8512 lb.
     const CheckResult sheared =
         first_of("side-post-shear", resolved, with_cut(resolved, {-4.0, 0.0, 0.0, 0.0, 1760.0, 0.0, 0.0}));

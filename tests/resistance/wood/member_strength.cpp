@@ -120,3 +120,13 @@ TEST_CASE("what lifts a member by its top must reach the middle of its depth", "
     CHECK(lifting_reach_in(9.25) == 4.625);
     CHECK_THROWS_AS(lifting_reach_in(0.0), std::invalid_argument);
 }
+
+TEST_CASE("the share of shear and torsion is 1 where their ratio is, and grows with both", "[property]") {
+    CHECK_CLOSE(shear_torsion_share(60.0, 90.0, 120.0), 1.0, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_share(180.0, 0.0, 120.0), 1.5, 1e-12, 0.0);
+    CHECK_CLOSE(shear_torsion_share(0.0, 180.0, 120.0), 1.5, 1e-12, 0.0);
+    for (const double torsion : {10.0, 70.0, 200.0}) {
+        const double share = shear_torsion_share(150.0, torsion, 120.0);
+        CHECK_CLOSE(shear_torsion_ratio(150.0 / share, torsion / share, 120.0), 1.0, 1e-12, 0.0);
+    }
+}

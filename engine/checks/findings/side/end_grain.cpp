@@ -48,24 +48,37 @@ bool tied_past(const model::SideFastened& mount) {
                                               [](const model::AnchorGroup& group) { return !group.into.empty(); });
 }
 
+/// Its name at the head of a sentence.
+format::Phrase headed(const model::Member& member) {
+    switch (member.kind) {
+        case model::MemberKind::rim:
+            return phrase("Rim {}", member.id);
+        case model::MemberKind::joist:
+            return phrase("Joist {}", member.id);
+        case model::MemberKind::block:
+            break;
+    }
+    return phrase("Block {}", member.id);
+}
+
 Finding alone(const model::Member& member, bool tied) {
     const model::PartId part = model::part_of(member);
     if (tied)
         return finding_on(part, Severity::caution,
                           phrase("{} is held by fasteners in end grain alone. The tie takes the pull past them on one "
                                  "side only; a push the other way draws on them.",
-                                 model::part_name(part)));
+                                 headed(member)));
     if (member.kind == model::MemberKind::rim)
         return finding_on(part, Severity::fails,
                           phrase("{} carries the guard post and is fastened to the joists by nails or screws in their "
                                  "end grain alone: the push draws it off them. Tie the post or the rim to the joists "
                                  "with hardware that has a tension value.",
-                                 model::part_name(part)));
+                                 headed(member)));
     return finding_on(part, Severity::fails,
                       phrase("{} carries the guard post and is held from behind by blocks fastened in end grain alone: "
                              "the push draws it off them. Tie the post or the joist to the blocks with hardware that "
                              "has a tension value.",
-                             model::part_name(part)));
+                             headed(member)));
 }
 
 std::vector<Finding> side_end_grain(const catalog::Resolved& resolved) {
@@ -79,7 +92,7 @@ std::vector<Finding> side_end_grain(const catalog::Resolved& resolved) {
                            phrase("{} is held by screws in end grain with withdrawal values from their report. The "
                                   "code's own text does not count withdrawal from end grain; the building official "
                                   "must accept the report.",
-                                  model::part_name(model::part_of(*member))))};
+                                  headed(*member)))};
     if (any(EndHold::end_grain)) return {alone(*member, tied_past(on_side(resolved.detail)))};
     return {};
 }

@@ -12,7 +12,6 @@
 namespace toehold::checks {
 namespace {
 
-using format::Dimension;
 using format::phrase;
 using format::Quantity;
 
@@ -48,7 +47,7 @@ std::vector<Finding> hand_couple(const CheckInput& input) {
                        phrase("By hand, as a comparison: {} at {} above the lower end of the contact, over {} to the "
                               "highest fasteners, is {} in them together; the model finds at most {}. A load test's "
                               "push of {} would be {}.",
-                              Quantity{hand.push_lb, "lb"}, Dimension{hand.height_in}, Dimension{hand.arm_in},
+                              Quantity{hand.push_lb, "lb"}, Quantity{hand.height_in, "in"}, Quantity{hand.arm_in, "in"},
                               Quantity{hand.tension_lb, "lb"}, Quantity{found_lb, "lb"}, Quantity{test_push_lb, "lb"},
                               Quantity{test_push_lb * each_lb, "lb"}))};
 }

@@ -32,11 +32,12 @@ std::vector<Finding> one_member_only(const catalog::Resolved& resolved) {
     if (!member || member->kind != model::MemberKind::joist) return {};
     if (tied_by_a_block(resolved.detail.framing, member->id) || tied_past_it(on_side(resolved.detail))) return {};
     const model::PartId part = model::part_of(*member);
-    return {finding_on(part, Severity::fails,
-                       phrase("{} carries the guard post alone: no block or tie goes from it to another joist, and "
-                              "nothing keeps it from rolling. Add blocks to the next joist on both sides of the post, "
-                              "fastened with hardware that has a tension value.",
-                              model::part_name(part)))};
+    return {
+        finding_on(part, Severity::fails,
+                   phrase("Joist {} carries the guard post alone: no block or tie goes from it to another joist, and "
+                          "nothing keeps it from rolling. Add blocks to the next joist on both sides of the post, "
+                          "fastened with hardware that has a tension value.",
+                          member->id))};
 }
 
 const RegisterFinding rule{{"side-one-member",
