@@ -73,6 +73,8 @@ double row_factor(const Resolved& resolved, std::size_t index, PlanAxis axis) {
     resistance::FastenerRow row;
     row.count = static_cast<int>(places.size());
     row.spacing_in = widest_step_in(places);
+    // Side by side across it within a diameter, they are no row along it; their spacing is another check's.
+    if (!(row.spacing_in > 0.0)) return 1.0;
     row.diameter_in = anchor.diameter_in;
     row.slip_modulus_lb_per_in = side.wood ? resistance::wood_to_wood_slip_modulus_lb_per_in(anchor.diameter_in)
                                            : resistance::wood_to_metal_slip_modulus_lb_per_in(anchor.diameter_in);
