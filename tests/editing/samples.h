@@ -16,8 +16,8 @@ namespace toehold::test {
 [[nodiscard]] model::BaseDetail square_base();
 
 /// The window's own example of a post on the side: a 4x4 (3 1/2 x 3 1/2) outside a doubled 2x10 rim R1 (y -4.75 to
-/// -1.75), bolts A and B 2 and 7 1/4 in below its top on the post's axis, through R1 into block B1 behind it; joists J1 to
-/// J4.
+/// -1.75), bolts A and B 2 and 7 1/4 in below its top on the post's axis; joists J1 to J4, blocks B1 and B2 from the
+/// rim back to B3 at y -15.75.
 [[nodiscard]] model::BaseDetail post_on_side();
 /// In its place a 2 in tube on a bracket plate, bolts A to D at its corners, and ties T1 and T2 to joist J3.
 [[nodiscard]] model::BaseDetail tube_on_side();

@@ -48,11 +48,10 @@ TEST_CASE("fasteners are moved by a step, by typed coordinates and forth and bac
     const Edit typed = editing::place_at(detail, parts::anchor("B"), {0.0, -7.0});
     CHECK(places(typed).back() == model::SidePlace{"B", 0.0, 7.0});
     // Up and down is nothing to a block, which moves across itself in plan.
-    const Edit block = editing::nudge(detail, {parts::block("B1")}, model::Place{0.0, 0.0, 1.0});
+    const Edit block = editing::nudge(detail, {parts::block("B3")}, model::Place{0.0, 0.0, 1.0});
     CHECK(refusal(block) == "Blocks and joists move across themselves only.");
-    CHECK(
-        editing::nudge(detail, {parts::block("B1")}, model::Place{0.0, -1.0, 1.0}).detail.framing.blocks[0].across_in ==
-        detail.framing.blocks[0].across_in - 1.0);
+    const Edit back = editing::nudge(detail, {parts::block("B3")}, model::Place{0.0, -1.0, 1.0});
+    CHECK(back.detail.framing.blocks.back().across_in == detail.framing.blocks.back().across_in - 1.0);
     CHECK_FALSE(refusal(editing::nudge(detail, {parts::post}, 1.0, 0.0)).empty());
 }
 
@@ -72,12 +71,13 @@ TEST_CASE("copies stand below, mirror images beside, rows downward", "[unit]") {
 
 TEST_CASE("fasteners, ties and framing are erased, what the post is fastened to is not", "[unit]") {
     model::BaseDetail detail = two_to_the_left();
-    on_side(detail).ties = {{"T1", "tie", "a report", 0.0, 2.0, 1800.0, 0.125, "B1", 0.0}};
+    on_side(detail).ties = {{"T1", "tie", "a report", 0.0, 2.0, 1800.0, 0.125, "B3", 0.0}};
+    on_side(detail).anchors.front().into = "B3";
     const Edit gone = editing::erase(detail, {parts::anchor("A"), {model::PartKind::tie, "T1"}});
     CHECK(step(gone) == "Erase 2 parts");
     CHECK(places(gone).size() == 1);
     CHECK(on_side(gone.detail).ties.empty());
-    const Edit block = editing::erase(detail, {parts::block("B1")});
+    const Edit block = editing::erase(detail, {parts::block("B3")});
     CHECK(on_side(block.detail).anchors.front().into.empty());
     CHECK(on_side(block.detail).ties.front().into.empty());
     CHECK(refusal(editing::erase(detail, {parts::rim("R1")})) ==

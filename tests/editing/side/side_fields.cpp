@@ -75,7 +75,8 @@ TEST_CASE("the framing goes with the post's face, so that the member keeps touch
     const model::BaseDetail deep = with(base, "post/depth", "5 1/2");
     CHECK(near_face_in(deep) == -2.75);
     CHECK(*deep.framing.joists->to_in == *base.framing.joists->to_in - 1.0);
-    CHECK(deep.framing.blocks.front().across_in == base.framing.blocks.front().across_in - 1.0);
+    CHECK(deep.framing.blocks.front().to_in == base.framing.blocks.front().to_in - 1.0);
+    CHECK(deep.framing.blocks.back().across_in == base.framing.blocks.back().across_in - 1.0);
     CHECK(deep.framing.supports.back().at_in == base.framing.supports.back().at_in - 1.0);
     const model::BaseDetail packed = with(with(base, "side/layer-count", "1"), "side/layer[1]/thickness", "1/2");
     CHECK(near_face_in(packed) == -2.25);
@@ -106,8 +107,9 @@ TEST_CASE("a change of the framing itself moves nothing else", "[unit]") {
 TEST_CASE("what the mount names follows a member's new id and forgets one that is gone", "[unit]") {
     const model::BaseDetail base = test::post_on_side();
     CHECK(on_side(with(base, "framing/rim[R1]/id", "edge")).member == "edge");
-    CHECK(on_side(with(base, "framing/block[B1]/id", "back")).anchors.front().into == "back");
-    CHECK(on_side(with(base, "framing/block-count", "0")).anchors.front().into.empty());
+    const model::BaseDetail deep = with(base, "anchors[1]/into", "B3");
+    CHECK(on_side(with(deep, "framing/block[B3]/id", "back")).anchors.front().into == "back");
+    CHECK(on_side(with(deep, "framing/block-count", "2")).anchors.front().into.empty());
     const model::BaseDetail tied = with(base, "side/tie-count", "1");
     CHECK(on_side(tied).ties.front().into == "B1");
     CHECK(on_side(with(with(tied, "side/tie[T1]/into", "J2"), "framing/joist[J2]/id", "J9")).ties.front().into == "J9");

@@ -56,11 +56,10 @@ const model::SidePlace& place(const model::BaseDetail& detail, const std::string
     return *found;
 }
 
-/// Lag screws 6 in long in place of the bolts, into the rim itself.
+/// Lag screws 6 in long in place of the bolts.
 model::BaseDetail with_lags() {
     model::BaseDetail detail = test::post_on_side();
     on_side(detail).anchors.front().fastener = model::LagScrew{"lag-1/2", 6.0, std::nullopt};
-    on_side(detail).anchors.front().into.clear();
     return detail;
 }
 
@@ -155,12 +154,12 @@ TEST_CASE("framing has no handle on the face, and no region is looked over there
         CHECK_FALSE(editing::dragged_by(detail, handle));
     }
     CHECK_FALSE(editing::dragged_whole(detail, parts::anchor("A")));
-    // The section cuts the block behind the rim, 9 1/4 in deep below the member's top edge.
-    const std::optional<Handle> under = find(detail, in_section, {HandleKind::block_depth, parts::block("B1")});
+    // The section cuts the block across, 9 1/4 in deep below the member's top edge.
+    const std::optional<Handle> under = find(detail, in_section, {HandleKind::block_depth, parts::block("B3")});
     REQUIRE(under);
-    CHECK(under->at == drawing::Point{-5.5, -9.25});
+    CHECK(under->at == drawing::Point{-15.75, -9.25});
     const Moved cut = dragged(detail, in_section, under->id, {0.0, -7.25});
-    CHECK(cut.detail.framing.blocks.front().depth_in == 7.25);
+    CHECK(cut.detail.framing.blocks.back().depth_in == 7.25);
     CHECK(editing::handles(detail, {Sheet::section, {model::PlanAxis::x, 0.0}}).empty());
 }
 
