@@ -1,10 +1,12 @@
 // Holes of the anchors in a bracket's plate, or through the wall of a metal post that they hold directly: metal left to
-// the nearest edge, and bearing and tear-out under the anchor's shear. A tube bears with the wall next to the member.
+// the nearest edge, and bearing and tear-out under the anchor's shear. A tube bears with the wall next to the member,
+// no more than a bolt through walls that nothing stiffens may have (AISC 360-16 J3.10(c), from memory).
 #include "catalog/fastened.h"
 #include "checks/basis/result_parts.h"
 #include "checks/basis/shears.h"
 #include "checks/plate/hole_rules.h"
 #include "checks/registry.h"
+#include "resistance/steel/bolt.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,6 +51,24 @@ std::vector<CheckResult> hole_edges(const CheckInput& input) {
     return results;
 }
 
+/// Of a steel tube's wall, no more than this.
+void limit_in_tube(Capacity& capacity, const CheckInput& input, const Anchor& anchor, const catalog::SideMember& side) {
+    const bool tube = side.bears_in < side.thickness_in;
+    if (!tube || !capacity.missing.empty() || side.metal.kind == catalog::MetalKind::aluminum) return;
+    constexpr const char* clause = "AISC 360-16 J3.10(c), Eq. J7-1 (from memory)";
+    const double nominal =
+        resistance::steel::tube_hole_bearing_lb(anchor.diameter_in, side.bears_in, side.metal.yield_psi);
+    const Adjusted usable = available(nominal, resistance::steel::bearing_safety, input.resolved.detail.basis, clause);
+    if (usable.value >= capacity.value) return;
+    capacity.value = usable.value;
+    capacity.clause = clause;
+    capacity.steps.push_back(given("F_y", phrase("yield strength of {}", side.metal.name), side.metal.yield_psi, "psi",
+                                   side.metal.source.text));
+    capacity.steps.push_back({"R_w", phrase("nominal strength of a bolt through walls that nothing stiffens"),
+                              "1.8 F_y D t", nominal, "lb", clause});
+    append(capacity.steps, usable.steps);
+}
+
 CheckResult bearing_at(const CheckInput& input, std::size_t index, const catalog::SideMember& side) {
     const Anchor& anchor = input.resolved.anchors[index];
     const demand::GoverningState worst = largest_shear(input, index);
@@ -59,9 +79,9 @@ CheckResult bearing_at(const CheckInput& input, std::size_t index, const catalog
                                phrase("anchor shank in its hole"));
     result.demand = worst.value;
     result.direction_deg = degrees(input.demand.states.at(worst.state).direction_rad);
-    const Capacity strength =
-        hole_bearing(anchor, drilled(input.resolved, side), clear_of_edges_in(input.resolved.detail, anchor),
-                     input.resolved.detail.basis);
+    Capacity strength = hole_bearing(anchor, drilled(input.resolved, side),
+                                     clear_of_edges_in(input.resolved.detail, anchor), input.resolved.detail.basis);
+    limit_in_tube(strength, input, anchor, side);
     if (!take_capacity(result, strength)) return result;
     result.steps.push_back(demanded("V", phrase("largest anchor shear"), result.demand, "lb"));
     conclude(result);

@@ -49,5 +49,11 @@ inline constexpr Safety bearing_safety{2.00, 0.75};
 /// min(1.2 lc t Fu, 2.4 D t Fu), AISC 360-16 J3.10(a)(1), Eq. J3-6a and J3-6c. `clear_in`: from the hole's edge to the
 /// plate's edge along the force, >= 0.
 [[nodiscard]] double hole_bearing_lb(double clear_in, double diameter_in, double thickness_in, double ultimate_psi);
+/// The same of one wall of a tube that a bolt goes through, which nothing stiffens: 1.8 Fy D t, AISC 360-16 J3.10(c)
+/// and Eq. J7-1 (from memory, to be confirmed).
+[[nodiscard]] constexpr double tube_hole_bearing_lb(double diameter_in, double wall_in, double yield_psi) {
+    constexpr double bearing_over_yield = 1.8;
+    return bearing_over_yield * yield_psi * diameter_in * wall_in;
+}
 
 }  // namespace toehold::resistance::steel

@@ -99,6 +99,9 @@ TEST_CASE("a steel tube bolted through its walls is bent net of the holes", "[cl
     // 1398.72, 1398.72/0.24671 (1.50658 + 4 x 0.49670) = 19806; over 1.50.
     const CheckResult wall = first_of("side-tube-wall", resolved, test::side_demand(resolved, {{1000.0, 0.0, 0.0}}));
     CHECK_CLOSE(wall.capacity, 19806.0 / 1.5, 1e-3, 0.0);
+    // 1.2 x (1 - 9/32) x 3/16 x 58000 = 9379 lb of tear-out over 2; 1.8 x 46000 x 1/2 x 3/16 = 7762.5 lb over 2.
+    const CheckResult hole = first_of("side-hole-bearing", resolved, test::side_demand(resolved, {{0.0, 0.0, -500.0}}));
+    CHECK_CLOSE(hole.capacity, 0.5 * 7762.5, 1e-9, 0.0);
     CHECK(run_check("side-tube-wall", test::bracket_example(), test::side_demand(test::bracket_example(), {})).empty());
     // 0.60 x 46000 x 2 (2 - 3 x 0.174375) 0.174375/1.67 = 8512 lb.
     const CheckResult sheared =

@@ -18,7 +18,6 @@ namespace toehold::checks {
 namespace {
 
 using format::phrase;
-using model::PartKind;
 
 enum class EndHold { other, by_report, end_grain };
 

@@ -12,7 +12,6 @@ namespace {
 
 using catalog::MetalKind;
 using format::phrase;
-using model::PartKind;
 using model::Protection;
 
 /// What of metal lies against the member: a bracket's plate or a metal post; nullptr for a wood post.
