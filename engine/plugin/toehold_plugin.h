@@ -42,11 +42,11 @@ typedef struct toehold_part {
     const char* id;
 } toehold_part;
 
-/* One anchor. Axes: origin at the post's axis on the mount's bearing plane (a plate's underside), x along the rail, y
- * outward, z up. */
+/* One anchor. Axes: origin at the post's axis on the mount's bearing plane (a plate's underside; of a post on a
+ * member's side the top edge of that member), x along the rail, y outward, z up. */
 typedef struct toehold_anchor {
     toehold_part part;             /* `anchor` and the anchor's id */
-    double x_in, y_in, z_in;       /* where its axis crosses the bearing plane */
+    double x_in, y_in, z_in;       /* where its axis crosses the bearing plane or the member's face */
     double axis_x, axis_y, axis_z; /* unit vector from head to tip; 0, 0, -1: straight down */
     double diameter_in;            /* nominal */
     double tension_lb;             /* along the axis, largest over all pushes, directions and stiffnesses looked at */
@@ -64,8 +64,8 @@ typedef struct toehold_push {
 
 typedef struct toehold_detail {
     const char* name;
-    const char* mount;      /* how the post is fastened: `plate-on-deck`; later versions of the program may know more */
-    double guard_height_in; /* above the walking surface */
+    const char* mount; /* how the post is fastened: `plate-on-deck`, `side-fastened`; later versions may know more */
+    double guard_height_in;    /* above the walking surface */
     double plate_thickness_in; /* of a plate mount; 0 for a mount without a plate */
     int32_t lrfd;              /* 0: ASD */
     const toehold_anchor* anchors;

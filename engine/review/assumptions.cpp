@@ -1,6 +1,7 @@
 #include "review/assumptions.h"
 
 #include "catalog/resolve.h"
+#include "model/mount_words.h"
 #include "review/run_checks.h"
 #include "review/verdict.h"
 
@@ -105,7 +106,9 @@ void add_incising(std::vector<Assumption>& all, const catalog::Resolved& resolve
 }
 
 /// Where practice reads the strength of wood in more than one way.
-void add_wood_readings(std::vector<Assumption>& all, const model::Basis& basis, const Alternatives& alternatives) {
+void add_wood_readings(std::vector<Assumption>& all, const catalog::Resolved& resolved,
+                       const Alternatives& alternatives) {
+    const model::Basis& basis = resolved.detail.basis;
     if (!basis.torsion) {
         all.push_back({phrase("Torsion and shear of the framing are held together by tau/F_v' + (f_v/F_v')^2; the "
                               "standard has no clause for torsion of sawn lumber."),
@@ -114,10 +117,10 @@ void add_wood_readings(std::vector<Assumption>& all, const model::Basis& basis, 
                        })});
     }
     if (!basis.bearing) {
-        all.push_back({phrase("Bearing of the plate on wood is held as a uniform stress about the resultant ({}).",
-                              Citation{"NDS 2018 3.10.2"}),
-                       alternatives.with(phrase("the elastic peak at the plate's edge"),
-                                         [](model::Basis& b) { b.bearing = model::BearingStress::peak; })});
+        model::MountWords words = model::mount_words(resolved.detail);
+        all.push_back({std::move(words.bearing), alternatives.with(std::move(words.peak), [](model::Basis& b) {
+                           b.bearing = model::BearingStress::peak;
+                       })});
     }
 }
 
@@ -174,12 +177,12 @@ void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved&
     }
     add_incising(all, resolved, alternatives);
     if (!basis.decking_in_shear) {
-        all.push_back(
-            {phrase("Assumed decking and shims are a gap for anchors in lateral load; not specified in the file."),
-             alternatives.with(phrase("wood decking in bearing around the shank"),
-                               [](Basis& b) { b.decking_in_shear = model::DeckingInShear::bearing; })});
+        model::MountWords words = model::mount_words(resolved.detail);
+        all.push_back({std::move(words.gap), alternatives.with(std::move(words.no_gap), [](Basis& b) {
+                           b.decking_in_shear = model::DeckingInShear::bearing;
+                       })});
     }
-    add_wood_readings(all, basis, alternatives);
+    add_wood_readings(all, resolved, alternatives);
     add_metal_readings(all, resolved, alternatives);
     if (!basis.temperature) {
         all.push_back({phrase("Assumed wood stays at or below {} in service ({}).", format::verbatim("100 °F (38 °C)"),

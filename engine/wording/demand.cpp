@@ -1,7 +1,9 @@
 #include "wording/demand.h"
 
+#include "demand/hardware_demand.h"
 #include "demand/loads/code_loads.h"
 #include "format/figures.h"
+#include "model/mount_words.h"
 #include "review/review.h"
 #include "wording/verdict.h"
 
@@ -22,6 +24,17 @@ using format::Quantity;
 constexpr double in_percent = 100.0;
 
 std::string degrees(double direction_rad) { return format::degrees_text(format::degrees(direction_rad)); }
+
+/// The push, its height over the place the post turns about and the arm from there, as a reviewer multiplies them.
+Phrase hand_couple(const demand::HandCouple& couple) {
+    constexpr double proof_lb = demand::proof_factor * demand::code_concentrated_lb;
+    return phrase(
+        "By hand: {} at {} over an arm of {} draws the fasteners and ties at that height with {} together (push toward "
+        "{} deg); a proof push of {} would with {}.",
+        Quantity{couple.push_lb, "lb"}, Dimension{couple.height_in}, Dimension{couple.arm_in},
+        Quantity{couple.tension_lb, "lb"}, degrees(couple.direction_rad), Quantity{proof_lb, "lb"},
+        Quantity{couple.tension_lb * proof_lb / couple.push_lb, "lb"});
+}
 
 using HandOf = double (*)(const AnchorEnvelope&);
 
@@ -61,17 +74,16 @@ void add_bending(std::vector<Phrase>& sentences, const demand::Bending& bending)
 
 }  // namespace
 
-Phrase anchor_legend(const format::Locale& locale) {
+Phrase anchor_legend(const review::Review& review, const format::Locale& locale) {
+    const model::MountWords words = model::mount_words(review.resolved.detail);
     return phrase(
         "Forces in {}, places in {}, directions in deg from +x counterclockwise (90 is outward). TENSION USED is the "
         "largest over loads, directions and the range of stiffness; the checks use it. Least tension is the other end "
-        "of that range. Flexible, nominal: a base that bends, with stiffness as computed. Rigid, nominal: the same "
-        "with a "
-        "rigid base. Hand: moment over the arm from the heel anchors to the edge of the base, or to the opposite row, "
-        "for a push square to the base. Proof tension: under {} times the code's {} at the "
-        "top of the guard.",
-        format::in_system(0.0, "lb", locale.system).unit, format::in_system(0.0, "in", locale.system).unit,
-        format::number_text(demand::proof_factor), Quantity{demand::code_concentrated_lb, "lb"});
+        "of that range. Flexible, nominal: {}, with stiffness as computed. Rigid, nominal: the same with {}. Hand: {}. "
+        "Proof tension: under {} times the code's {} at the top of the guard.",
+        format::in_system(0.0, "lb", locale.system).unit, format::in_system(0.0, "in", locale.system).unit, words.bends,
+        words.rigid, words.hand, format::number_text(demand::proof_factor),
+        Quantity{demand::code_concentrated_lb, "lb"});
 }
 
 std::vector<Phrase> hand_shortfalls(const review::Review& review) {
@@ -82,11 +94,10 @@ std::vector<Phrase> hand_shortfalls(const review::Review& review) {
         return review.resolved.anchors.at(static_cast<std::size_t>(&anchor - all.data())).id;
     };
     if (const AnchorEnvelope* missed = farthest_missed(all, [](const AnchorEnvelope& a) { return a.hand_edge_lb; })) {
-        sentences.push_back(
-            phrase("The hand calculation with the arm to the edge of the base gives {} on anchor {}: {} less "
-                   "than the {} found.",
-                   Quantity{missed->hand_edge_lb, "lb"}, id_of(*missed),
-                   Quantity{missed->tension_lb - missed->hand_edge_lb, "lb"}, Quantity{missed->tension_lb, "lb"}));
+        sentences.push_back(phrase(
+            "The hand calculation with {} gives {} on anchor {}: {} less than the {} found.",
+            model::mount_words(review.resolved.detail).hand_arm, Quantity{missed->hand_edge_lb, "lb"}, id_of(*missed),
+            Quantity{missed->tension_lb - missed->hand_edge_lb, "lb"}, Quantity{missed->tension_lb, "lb"}));
     }
     if (const AnchorEnvelope* missed = farthest_missed(all, [](const AnchorEnvelope& a) { return a.hand_anchor_lb; })) {
         sentences.push_back(
@@ -102,6 +113,7 @@ std::vector<Phrase> base_behavior(const review::Review& review) {
     std::vector<Phrase> sentences;
     if (!review.demand) return sentences;
     const demand::Demand& demand = *review.demand;
+    for (const demand::HandCouple& couple : demand::hand_couples(demand)) sentences.push_back(hand_couple(couple));
     if (demand.bending) add_bending(sentences, *demand.bending);
     if (Phrase framing = framing_flexibility(review.facts); !framing.empty()) sentences.push_back(std::move(framing));
     if (Phrase proof = proof_factor(review); !proof.empty()) sentences.push_back(std::move(proof));
@@ -125,14 +137,15 @@ Phrase proof_factor(const review::Review& review) {
         Quantity{proof.multiple * proof.concentrated_lb, "lb"}, proof.title, model::part_name(proof.part));
 }
 
-Phrase load_case(const demand::LoadCase& load) {
-    Phrase line = phrase("{}: push {}, down {}, {} above the bearing plane", load.name, Quantity{load.push_lb, "lb"},
-                         Quantity{load.down_lb, "lb"}, Dimension{load.height_in});
+Phrase load_case(const demand::LoadCase& load, const model::BaseDetail& detail) {
+    const Phrase datum = model::mount_words(detail).datum;
+    Phrase line = phrase("{}: push {}, down {}, {} above {}", load.name, Quantity{load.push_lb, "lb"},
+                         Quantity{load.down_lb, "lb"}, Dimension{load.height_in}, datum);
     if (load.wind_lb != 0.0) {
         line = load.push_lb != 0.0 ? phrase("{}; {} of wind across the rail, {} above it", std::move(line),
                                             Quantity{load.wind_lb, "lb"}, Dimension{load.wind_height_in})
-                                   : phrase("{}: {} across the rail, {} above the bearing plane", load.name,
-                                            Quantity{load.wind_lb, "lb"}, Dimension{load.wind_height_in});
+                                   : phrase("{}: {} across the rail, {} above {}", load.name,
+                                            Quantity{load.wind_lb, "lb"}, Dimension{load.wind_height_in}, datum);
     }
     if (load.covered_by) line = phrase("{}; not solved, a larger push at the same height covers it", std::move(line));
     if (load.wind_lb == 0.0 && load.load_factor != 1.0)
@@ -200,6 +213,8 @@ Phrase post(const model::Post& post) {
                       Dimension{bars->gap_in});
     }
     const auto& wood = std::get<model::WoodPost>(post);
+    if (!model::is_described(wood.shoe))
+        return phrase("wood {} x {}", Dimension{wood.width_in}, Dimension{wood.depth_in});
     return phrase("wood {} x {} in a shoe", Dimension{wood.width_in}, Dimension{wood.depth_in});
 }
 

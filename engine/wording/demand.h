@@ -11,24 +11,25 @@ struct LoadCase;
 struct Proof;
 }  // namespace toehold::demand
 namespace toehold::model {
+struct BaseDetail;
 struct Basis;
-}
+}  // namespace toehold::model
 namespace toehold::review {
 struct Review;
 }
 
 namespace toehold::wording {
 
-/// What the columns of a table of anchors mean.
-[[nodiscard]] format::Phrase anchor_legend(const format::Locale& locale);
+/// What the columns of a table of anchors mean, of a review's mount.
+[[nodiscard]] format::Phrase anchor_legend(const review::Review& review, const format::Locale& locale);
 /// For each arm of the hand calculation that falls short by more than a tenth, the anchor on which it falls shortest.
 [[nodiscard]] std::vector<format::Phrase> hand_shortfalls(const review::Review& review);
-/// Prying, rotational stiffness, framing flexibility, bearing: of a review with a demand.
+/// Couples by hand, prying, rotational stiffness, framing flexibility, bearing: of a review with a demand.
 [[nodiscard]] std::vector<format::Phrase> base_behavior(const review::Review& review);
 
 /// How far the code's load could grow; empty where that was not found.
 [[nodiscard]] format::Phrase proof_factor(const review::Review& review);
-[[nodiscard]] format::Phrase load_case(const demand::LoadCase& load);
+[[nodiscard]] format::Phrase load_case(const demand::LoadCase& load, const model::BaseDetail& detail);
 /// Combinations of stiffness solved; empty: none.
 [[nodiscard]] std::vector<format::Phrase> stiffness_range(const demand::Demand& demand);
 /// Residuals of the solves, and how near the largest tension is to a finer mesh's.

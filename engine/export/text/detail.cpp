@@ -66,7 +66,8 @@ std::string detail_section(const review::Review& review, const Locale& locale) {
 std::string loads_section(const review::Review& review, const Locale& locale) {
     if (!review.demand) return {};
     std::string text = format::text(phrase("LOADS AND STIFFNESS"), locale) + "\n";
-    for (const demand::LoadCase& load : review.demand->cases) text += bullets({wording::load_case(load)}, locale);
+    for (const demand::LoadCase& load : review.demand->cases)
+        text += bullets({wording::load_case(load, review.resolved.detail)}, locale);
     return text + bullets(wording::stiffness_sentences(review), locale) +
            bullets(wording::range_sentences(*review.demand), locale) + range(*review.demand, locale) +
            bullets(wording::accuracy(review.demand->proof), locale);

@@ -34,7 +34,9 @@ TEST_CASE("the document carries the names of schema toehold.review/1", "[unit]")
     const Json review = document(test::fake_review());
     check_begins_with(review, {"schema", "detail", "input_sha256", "verdict", "governing", "anchors", "bearing",
                                "checks", "findings", "load_path", "proof", "assumptions", "cautions"});
-    CHECK(keys(review).size() == 30);
+    CHECK(keys(review).size() == 32);
+    CHECK(review["ties"].empty());
+    CHECK(review["hand_couples"].empty());
     CHECK(review["first_finding"].is_null());
     CHECK(review["schema"] == "toehold.review/1");
     CHECK(review["groups"][0]["worst"] == 0);
