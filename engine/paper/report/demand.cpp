@@ -1,6 +1,7 @@
 // The forces on every anchor, by each way of finding them.
 #include "wording/demand.h"
 #include "catalog/anchor_view.h"
+#include "demand/hardware_demand.h"
 #include "review/review.h"
 
 #include "format/figures.h"
@@ -56,6 +57,34 @@ Table anchors_table(const Source& source) {
     return table;
 }
 
+/// Without rows where the mount has no ties.
+Table ties_table(const Source& source) {
+    const units::System system = source.locale().system;
+    Table table;
+    const auto column = [&](const Phrase& title, double share, Across across = Across::right) {
+        table.columns.push_back({source.text(title), share, across});
+    };
+    column(phrase("tie"), 0.08, Across::left);
+    column(phrase("x"), 0.1);
+    column(phrase("z"), 0.1);
+    column(phrase("LARGEST PULL"), 0.17);
+    column(phrase("push toward"), 0.15);
+    column(phrase("allowable"), 0.15);
+    column(phrase("into"), 0.25, Across::left);
+    for (const demand::TieDemand& tie : demand::tie_demands(source.review.resolved, *source.review.demand)) {
+        Cell pull = words_cell(format::number_text(tie.tension_lb, "lb", system));
+        pull.bold = true;
+        table.rows.push_back({{tie.part.id, true},
+                              words_cell(format::number_text(tie.x_in, "in", system)),
+                              words_cell(format::number_text(tie.z_in, "in", system)),
+                              pull,
+                              words_cell(format::degrees_text(format::degrees(tie.direction_rad))),
+                              words_cell(format::number_text(tie.allowable_lb, "lb", system)),
+                              words_cell(source.text(model::part_name(tie.into)))});
+    }
+    return table;
+}
+
 }  // namespace
 
 void add_demand(Blocks& blocks, const Source& source) {
@@ -69,6 +98,7 @@ void add_demand(Blocks& blocks, const Source& source) {
         return;
     }
     blocks.emplace_back(anchors_table(source));
+    if (Table ties = ties_table(source); !ties.rows.empty()) blocks.emplace_back(std::move(ties));
     blocks.emplace_back(fine_print(source.text(wording::anchor_legend(review, source.locale()))));
     for (const std::string& words : {sentences(wording::hand_shortfalls(review), source.locale()),
                                      sentences(wording::base_behavior(review), source.locale())}) {
