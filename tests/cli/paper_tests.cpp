@@ -103,3 +103,14 @@ TEST_CASE("a paper without a name is written beside no other, named after its de
     CHECK(ran.out == "Written to heron-landing-lags-in-deep-blocks-comments.pdf\n");
     CHECK(std::filesystem::exists(folder.path() / "heron-landing-lags-in-deep-blocks-comments.pdf"));
 }
+
+TEST_CASE("a post without a plate has nothing for the shop, and all else", "[process]") {
+    const TemporaryFolder folder;
+    const std::string post = std::string(TOEHOLD_DATA_FOLDER) + "/situations/side/ties-at-both-bolts.xml";
+    const Ran ran = run_toehold({"draw", post, "-o", (folder.path() / "shop.pdf").string()});
+    CHECK(ran.status == 2);
+    CHECK(contains(ran.err, "there is nothing to cut in metal"));
+    CHECK(std::filesystem::is_empty(folder.path()));
+    for (const char* const view : {"plan", "section", "elevation"})
+        CHECK(run_toehold({"draw", post, "--view", view, "-o", (folder.path() / "view.svg").string()}).status == 0);
+}

@@ -67,7 +67,7 @@ namespace toehold::test {
 }
 
 [[nodiscard]] inline model::TensionTie tie_to_joist() {
-    return {"T1", "hold-down", "invented, table 1", 1.75, 2.0, 1800.0, 0.125, "J2", 1.25};
+    return {"T1", "hold-down", "invented, table 1", 1.75, 2.0, 1800.0, 0.125, "J2", "", 1.25};
 }
 
 /// The only problem of a detail, as a sentence; empty without any.

@@ -82,9 +82,34 @@ void add_names(Scene& scene, const AboveSheet& sheet) {
         if (!has_area(shown)) continue;
         add_name(scene, standing(shown.low, {1.1, 0.9}), member.id, model::part_of(member));
     }
-    for (const model::TensionTie& tie : sheet.shape.mount.ties)
-        add_name(scene, standing(tie_end(sheet, tie), {1.0, sheet.shape.towards_y < 0.0 ? 0.6 : -2.6}),
-                 format::text(phrase("{} to {}", tie.id, tie.into), sheet.subject.locale), tie_part(tie));
+}
+
+/// Ties over one another are named together, beside their end and away from the post's axis.
+void add_tie_names(Scene& scene, const AboveSheet& sheet) {
+    constexpr double same_in = 1e-3;
+    const auto& ties = sheet.shape.mount.ties;
+    for (std::size_t index = 0; index < ties.size(); ++index) {
+        const auto same = [&](const model::TensionTie& one) {
+            return std::abs(one.x_in - ties[index].x_in) < same_in && one.into == ties[index].into;
+        };
+        const auto before = ties.begin() + static_cast<std::ptrdiff_t>(index);
+        if (std::any_of(ties.begin(), before, same)) continue;
+        std::string ids;
+        for (const model::TensionTie& one : ties) {
+            if (same(one)) ids += (ids.empty() ? "" : ", ") + one.id;
+        }
+        const double side = ties[index].x_in < 0.0 ? -1.0 : 1.0;
+        Text text;
+        text.at = standing({ties[index].x_in + side * half_strap_in, tie_end(sheet, ties[index]).y},
+                           {side, sheet.shape.towards_y < 0.0 ? 0.6 : -2.6});
+        text.words = format::text(phrase("{} to {}", ids, ties[index].into), sheet.subject.locale);
+        text.size = TextSize::fine;
+        text.across = side > 0.0 ? Across::left : Across::right;
+        text.pen = Pen::dimension;
+        text.on_paper = true;
+        text.part = tie_part(ties[index]);
+        scene.items.emplace_back(std::move(text));
+    }
 }
 
 }  // namespace
@@ -243,6 +268,7 @@ Scene from_above(const Subject& subject) {
     add_above_fasteners(scene, sheet);
     add_above_ties(scene, sheet);
     add_names(scene, sheet);
+    add_tie_names(scene, sheet);
     add_dimensions(scene, sheet);
     add_plan_note(
         scene, sheet.shown, note_mm,

@@ -68,6 +68,20 @@ std::vector<Level> levels(const CutSheet& sheet) {
     return all;
 }
 
+std::vector<TieLevel> tie_levels(const CutSheet& sheet) {
+    constexpr double same_in = 1e-3;
+    std::vector<TieLevel> all;
+    const auto& ties = sheet.shape.mount.ties;
+    for (std::size_t index = 0; index < ties.size(); ++index) {
+        const double below_in = ties[index].below_top_in;
+        auto level = std::find_if(all.begin(), all.end(),
+                                  [&](const TieLevel& one) { return std::abs(one.below_top_in - below_in) < same_in; });
+        if (level == all.end()) level = all.insert(all.end(), {below_in, {}});
+        level->ties.push_back(index);
+    }
+    return all;
+}
+
 Span fasteners_reach_in(const CutSheet& sheet) {
     Span reach = span(sheet.shape.back_in, sheet.shape.member_face_in);
     if (sheet.subject.resolved == nullptr) return reach;

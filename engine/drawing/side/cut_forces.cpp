@@ -80,12 +80,19 @@ const AnchorMark* mark_of(const Overlay& overlay, const std::string& id) {
     return found == overlay.anchors.end() ? nullptr : &*found;
 }
 
-/// Over a tie's name at its end.
-void add_tie_pull(Scene& scene, const CutSheet& sheet, const model::TensionTie& tie, double pull_lb) {
+/// Over the names of the ties at one height, at their end.
+void add_tie_pulls(Scene& scene, const CutSheet& sheet, const TieLevel& level, double least_lb) {
     constexpr double over_name_mm = 3.6;
     const Overlay& overlay = *sheet.subject.overlay;
-    Text words = demand_words(standing(tie_corner(sheet, tie), {0.0, over_name_mm}),
-                              force_words(pull_lb, overlay.locale.system, overlay.stale), overlay, tie_part(tie));
+    const model::TensionTie& tie = sheet.shape.mount.ties.at(level.ties.front());
+    std::vector<double> pulls_lb;
+    for (const std::size_t index : level.ties) {
+        if (index < overlay.ties_lb.size() && overlay.ties_lb[index] > least_lb)
+            pulls_lb.push_back(overlay.ties_lb[index]);
+    }
+    if (pulls_lb.empty()) return;
+    Text words = demand_words(standing(tie_corner(sheet, tie), {0.0, over_name_mm}), pull_words(pulls_lb, overlay),
+                              overlay, level.ties.size() == 1 ? tie_part(tie) : model::PartId{});
     words.across = sheet.shape.towards_y > 0.0 ? Across::right : Across::left;
     scene.items.emplace_back(std::move(words));
 }
@@ -113,10 +120,7 @@ void add_cut_pulls(Scene& scene, const CutSheet& sheet) {
         }
         if (!pulls_lb.empty()) add_pull(scene, sheet, {level.out_y_in, level.z_in}, pulls_lb, part);
     }
-    const auto& ties = sheet.shape.mount.ties;
-    for (std::size_t index = 0; index < std::min(ties.size(), overlay.ties_lb.size()); ++index) {
-        if (overlay.ties_lb[index] > least_lb) add_tie_pull(scene, sheet, ties[index], overlay.ties_lb[index]);
-    }
+    for (const TieLevel& level : tie_levels(sheet)) add_tie_pulls(scene, sheet, level, least_lb);
 }
 
 void add_cut_bearing(Scene& scene, const CutSheet& sheet) {

@@ -144,10 +144,15 @@ void add_member_names(Scene& scene, const CutSheet& sheet) {
 
 void add_tie_names(Scene& scene, const CutSheet& sheet) {
     constexpr double up_mm = 0.7;
-    for (const model::TensionTie& tie : sheet.shape.mount.ties) {
+    for (const TieLevel& level : tie_levels(sheet)) {
+        const model::TensionTie& tie = sheet.shape.mount.ties.at(level.ties.front());
         Text text;
         text.at = standing(tie_corner(sheet, tie), {0.0, up_mm});
-        text.words = format::text(phrase("{} to {}", tie.id, tie.into), sheet.subject.locale);
+        for (const std::size_t index : level.ties) {
+            const model::TensionTie& one = sheet.shape.mount.ties.at(index);
+            text.words += (text.words.empty() ? "" : ", ") +
+                          format::text(phrase("{} to {}", one.id, one.into), sheet.subject.locale);
+        }
         text.size = TextSize::fine;
         text.across = sheet.shape.towards_y > 0.0 ? Across::right : Across::left;
         text.on_paper = true;

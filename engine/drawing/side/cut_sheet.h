@@ -27,6 +27,13 @@ struct Level {
 /// From the top down.
 [[nodiscard]] std::vector<Level> levels(const CutSheet& sheet);
 
+/// Ties at one height, by their numbers in the mount.
+struct TieLevel {
+    double below_top_in = 0.0;
+    std::vector<std::size_t> ties;
+};
+[[nodiscard]] std::vector<TieLevel> tie_levels(const CutSheet& sheet);
+
 /// Outermost y of fasteners on the post's side, and on the member's.
 [[nodiscard]] Span fasteners_reach_in(const CutSheet& sheet);
 

@@ -35,18 +35,14 @@ Box shown_box(const FaceSheet& sheet) {
     return {{-half, low - std::abs(shape.slope) * half - beyond_in}, {half, high + stub_in}};
 }
 
-std::string seen_words(const FaceSheet& sheet) {
+/// Which face, and which way x runs; the last line is nearest to the sheet's foot.
+std::vector<std::string> seen_words(const FaceSheet& sheet) {
     const std::string& member = sheet.shape.mount.member;
-    const bool outside = sheet.shape.mount.face == model::MemberFace::outside;
-    if (!outside)
-        return format::text(phrase("Inside face of {}, seen from the deck: x to the right.", member),
-                            sheet.subject.locale);
-    return format::text(sheet.right < 0.0
-                            ? phrase("Outside face of {}, seen from outside: x to the left.", member)
-                            : phrase("Outside face of {}, x to the right as in plan: left and right are exchanged when "
-                                     "seen from outside.",
-                                     member),
-                        sheet.subject.locale);
+    const auto say = [&](const format::Phrase& words) { return format::text(words, sheet.subject.locale); };
+    if (sheet.shape.mount.face == model::MemberFace::inside)
+        return {say(phrase("Inside face of {}, seen from the deck: x to the right.", member))};
+    return {say(phrase("Outside face of {}, x to the right as in plan:", member)),
+            say(phrase("seen from outside, left and right are exchanged."))};
 }
 
 }  // namespace
@@ -71,7 +67,7 @@ double covered_radius_in(const Fixing& fixing) {
 }
 
 Scene face(const Subject& subject, const PlanOptions& options) {
-    constexpr double around_mm = 22.0, line_mm = 3.2, first_mm = 1.2;
+    constexpr double around_mm = 24.5, line_mm = 3.2, first_mm = 1.2;
     const FaceSheet sheet = face_sheet(subject, options);
     Scene scene;
     scene.name = format::text(phrase("Face"), subject.locale);
@@ -89,8 +85,12 @@ Scene face(const Subject& subject, const PlanOptions& options) {
         add_plan_note(scene, sheet.shown, up_mm, pull_note(subject));
         up_mm += line_mm;
     }
-    const std::string seen = seen_words(sheet);
-    add_plan_note(scene, sheet.shown, up_mm, options.dimensions ? seen + " " + unit_note(subject.locale) : seen);
+    std::vector<std::string> notes = seen_words(sheet);
+    if (options.dimensions) notes.back() += " " + unit_note(subject.locale);
+    for (auto note = notes.rbegin(); note != notes.rend(); ++note) {
+        add_plan_note(scene, sheet.shown, up_mm, *note);
+        up_mm += line_mm;
+    }
     add_face_marks(scene, sheet);
     add_face_push(scene, sheet);
     add_face_measured(scene, sheet);

@@ -124,15 +124,18 @@ void add_place(Scene& scene, const FaceSheet& sheet, const Fixing& fixing) {
 }
 
 void add_tie(Scene& scene, const FaceSheet& sheet, const model::TensionTie& tie) {
-    constexpr double half_mm = 1.5;
-    const Place center = standing(sheet.at(tie.x_in, -tie.below_top_in));
+    constexpr double half_mm = 1.5, off_mm = 0.8, lower_mm = 8.6;
+    const Point at = sheet.at(tie.x_in, -tie.below_top_in);
     const model::PartId part = tie_part(tie);
-    scene.items.emplace_back(
-        rectangle_mm(center, {-half_mm, -half_mm}, {2.0 * half_mm, 2.0 * half_mm}, Pen::outline, Fill::plate, part));
-    // Towards the post's axis, since marks stand outward.
-    const double side = tie.x_in * sheet.right < 0.0 ? 1.0 : -1.0;
+    // One that hangs on a bolt is where that bolt is.
+    if (tie.bolt.empty())
+        scene.items.emplace_back(rectangle_mm(standing(at), {-half_mm, -half_mm}, {2.0 * half_mm, 2.0 * half_mm},
+                                              Pen::outline, Fill::plate, part));
+    // Outward, and below the mark of a place at the same height.
+    const double side = at.x < 0.0 ? -1.0 : 1.0;
     Text text;
-    text.at = moved_mm(center, side * (half_mm + 1.0), 0.0);
+    text.at = standing({side * std::max(std::abs(at.x), seat_half_width_in(sheet.shape)), at.y},
+                       {side * (half_mm + off_mm), -lower_mm});
     text.words = tie.id;
     text.bold = true;
     text.across = side > 0.0 ? Across::left : Across::right;

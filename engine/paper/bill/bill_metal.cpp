@@ -79,7 +79,14 @@ void add_bracket(Collected& all, const catalog::Resolved& resolved, const std::s
 /// Hardware by its report.
 void add_ties(Collected& all, const model::SideFastened& mount, const std::string& mark) {
     for (const model::TensionTie& tie : mount.ties)
-        all.add({BillKind::connector, phrase("{}, report {}", tie.name, tie.report), {}, 1, {}, {}, {mark}});
+        all.add({BillKind::connector,
+                 tie.chosen ? phrase("{}, report {}", tie.name, tie.report)
+                            : phrase("{}: NOT CHOSEN YET, the values are the least its report must give", tie.name),
+                 {},
+                 1,
+                 {},
+                 {},
+                 {mark}});
 }
 
 Phrase lower_words(const model::LowerPlate& plate, units::System system) {

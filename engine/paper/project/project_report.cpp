@@ -54,7 +54,11 @@ Facts facts(const ProjectSource& source, const std::vector<Standard>& standards)
         source.issue.program + "; " + (system == units::System::us ? "in, lb, psi" : "mm, N, MPa"));
     add(phrase("DATE"), source.issue.date);
     add(phrase("CHECKED BY"), "");
-    for (Facts::Fact& fact : report::basis_facts(source.subject.project.basis, standards, source.locale()))
+    const auto& mounts = source.subject.project.mounts;
+    const bool plates = std::any_of(mounts.begin(), mounts.end(), [](const model::NamedMount& one) {
+        return kind(one.mount) == model::MountKind::plate_on_deck;
+    });
+    for (Facts::Fact& fact : report::basis_facts(source.subject.project.basis, standards, source.locale(), plates))
         facts.facts.push_back(std::move(fact));
     add(phrase("SHA-256 OF THE FILE"), source.subject.review.input_sha256);
     return facts;

@@ -30,11 +30,11 @@ void add_side_figures(Blocks& blocks, const Source& source) {
     const catalog::Resolved& resolved = source.review.resolved;
     const drawing::Subject subject{resolved.detail, &resolved, nullptr, source.locale()};
     Figure above, below;
-    above.height_mm = 80.0;
+    above.height_mm = 102.0;
     above.lettering = lettering;
     above.parts = {{drawing::plan(subject, {}), 0.5, true, source.text(phrase("Face"))},
                    {drawing::section(subject, {}), 0.5, true, source.text(phrase("Section through the post"))}};
-    below.height_mm = 84.5;
+    below.height_mm = 78.0;
     below.lettering = lettering;
     below.parts = {{drawing::elevation(subject), 0.46, true, source.text(phrase("Elevation, seen along the rail"))},
                    {drawing::from_above(subject), 0.54, true, source.text(phrase("From above, boards off"))}};

@@ -33,9 +33,9 @@ void add_check_steps(Blocks& blocks, const Source& source, const std::string& se
 /// Sources whose words are too long for the steps' column, under that heading; nothing where there are none.
 void add_sources(Blocks& blocks, const Source& source, Heading heading);
 
-/// Method and basis, code and standards, as the title block has them.
+/// Method and basis, code and standards, as the title block has them. `plates`: whether any post stands on one.
 [[nodiscard]] std::vector<Facts::Fact> basis_facts(const model::Basis& basis, const std::vector<Standard>& standards,
-                                                   const format::Locale& locale);
+                                                   const format::Locale& locale, bool plates = true);
 /// Those of codes and design, in full.
 [[nodiscard]] Table standards_table(const std::vector<Standard>& standards, const format::Locale& locale);
 

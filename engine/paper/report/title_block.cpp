@@ -49,7 +49,10 @@ Phrase incising_words(const Basis& basis) {
     return *basis.incised ? phrase("lumber incised") : phrase("lumber not incised");
 }
 
-Phrase basis_words(const Basis& basis, units::System system) {
+Phrase basis_words(const Basis& basis, bool plates, units::System system) {
+    if (!plates)
+        return phrase("{}; {}; {}; {}; post as a beam on one-way bearing", method_words(basis), moisture_words(basis),
+                      temperature_words(basis, system), incising_words(basis));
     const bool rigid = model::plate_behaviour(basis) == model::PlateBehaviour::rigid;
     const bool gap = model::decking_in_shear(basis) == model::DeckingInShear::gap;
     return phrase("{}; {}; {}; {}; {}; {}", method_words(basis), moisture_words(basis),
@@ -73,12 +76,12 @@ std::string code_chosen(const Basis& basis) { return model::edition(model::build
 }  // namespace
 
 std::vector<Facts::Fact> basis_facts(const Basis& basis, const std::vector<Standard>& standards,
-                                     const format::Locale& locale) {
+                                     const format::Locale& locale, bool plates) {
     const auto fact = [&locale](const Phrase& label, const Phrase& words) {
         return Facts::Fact{written(label, locale), written(words, locale)};
     };
     return {
-        fact(phrase("METHOD AND BASIS"), basis_words(basis, locale.system)),
+        fact(phrase("METHOD AND BASIS"), basis_words(basis, plates, locale.system)),
         fact(phrase("CODE"), phrase("{}; named here: {}", code_chosen(basis), names(standards, Standard::Kind::code))),
         fact(phrase("STANDARDS"), names(standards, Standard::Kind::design))};
 }
@@ -89,6 +92,7 @@ namespace {
 Facts facts(const Source& source) {
     const Basis& basis = source.review.resolved.detail.basis;
     const std::vector<Standard> standards = standards_used(source.review);
+    const bool plates = kind(source.review.resolved.detail.mount) == model::MountKind::plate_on_deck;
     const units::System system = source.locale().system;
     const std::string units = system == units::System::us ? "in, lb, psi" : "mm, N, MPa";
     const std::string project = project_of(source.issue, source.review.resolved.detail);
@@ -104,7 +108,8 @@ Facts facts(const Source& source) {
     add(phrase("PROGRAM AND UNITS"), source.issue.program + "; " + units);
     add(phrase("DATE"), source.issue.date);
     add(phrase("CHECKED BY"), "");
-    for (Facts::Fact& fact : basis_facts(basis, standards, source.locale())) facts.facts.push_back(std::move(fact));
+    for (Facts::Fact& fact : basis_facts(basis, standards, source.locale(), plates))
+        facts.facts.push_back(std::move(fact));
     add(phrase("SHA-256 OF THE FILE"), source.review.input_sha256);
     return facts;
 }

@@ -71,9 +71,13 @@ Phrase places_words(const model::SideFastened& mount) {
 }
 
 Phrase tie_words(const model::BaseDetail& detail, const model::TensionTie& tie) {
+    const Phrase report = !tie.chosen          ? phrase("the least it must have; not chosen yet")
+                          : tie.report.empty() ? phrase("no source")
+                                               : format::verbatim(tie.report);
     Phrase words = phrase("{} (values: {}): tension {}, at which it gives {}; line of force {}, at x = {}; back to {}",
-                          tie.name, tie.report, Quantity{tie.tension_lb, "lb"}, Dimension{tie.deflection_in},
+                          tie.name, report, Quantity{tie.tension_lb, "lb"}, Dimension{tie.deflection_in},
                           height_words(tie.below_top_in), Dimension{tie.x_in}, member_name(detail, tie.into));
+    if (!tie.bolt.empty()) words = phrase("{}; on bolt {}", std::move(words), tie.bolt);
     if (tie.eccentricity_in > 0.0)
         words = phrase("{}, {} off its face", std::move(words), Dimension{tie.eccentricity_in});
     return words;

@@ -110,11 +110,18 @@ Instructions joint_instructions(const Reader& reader) {
 Instructions tie_instructions(const Reader& reader) {
     Instructions list;
     for (const model::TensionTie& tie : mount_of(reader).ties) {
+        const Phrase into = member_name(reader, tie.into);
+        const std::string pull = format::figure_text(tie.tension_lb, "lb", reader.system);
+        if (!tie.chosen) {
+            list.push_back({phrase("Tie {}: {}, back to {}: NOT CHOSEN YET.", tie.id, tie.name, into),
+                            phrase("Ask. Its report must give at least {} in tension.", pull)});
+            continue;
+        }
         list.push_back(
-            {phrase("Tie {}: {}, back to {}.", tie.id, tie.name, member_name(reader, tie.into)),
+            {tie.bolt.empty() ? phrase("Tie {}: {}, back to {}.", tie.id, tie.name, into)
+                              : phrase("Tie {}: {}, on bolt {}, back to {}.", tie.id, tie.name, tie.bolt, into),
              phrase("Its line {}, {}. Fasteners and fit as its report says ({}). Required allowable tension: {}.",
-                    height_words(tie.below_top_in, reader.system), aside_words(reader, tie.x_in), tie.report,
-                    format::figure_text(tie.tension_lb, "lb", reader.system))});
+                    height_words(tie.below_top_in, reader.system), aside_words(reader, tie.x_in), tie.report, pull)});
     }
     return list;
 }
