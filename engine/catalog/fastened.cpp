@@ -49,7 +49,7 @@ SideMember side_member(const Resolved& resolved, const SideFastened& materials, 
     return side;
 }
 
-/// The member the post lies against, where the anchor goes through it into another behind.
+/// The member the post lies against, where the anchor is taken through it into another behind.
 std::optional<Interlayer> crossed_member(const Resolved& resolved, const model::SideFastened& mount,
                                          const Anchor& anchor) {
     const std::string& into = mount.anchors.at(anchor.group).into;
@@ -57,6 +57,7 @@ std::optional<Interlayer> crossed_member(const Resolved& resolved, const model::
     const std::optional<model::Member> crossed = model::side_member(resolved.detail);
     const auto behind = model::find_member(framing, into);
     if (into.empty() || into == mount.member || !crossed || !behind) return std::nullopt;
+    if (anchor.seat && anchor.seat->member != *behind) return std::nullopt;  // looked at where it crosses
     DeckingMaterial wood;
     wood.id = wood.name = crossed->id;
     const SideJoint joint = side_joint(resolved.detail);

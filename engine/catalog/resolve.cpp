@@ -189,6 +189,8 @@ const PlateOnDeck& on_deck(const Resolved& resolved) {
 
 PlateOnDeck& on_deck(Resolved& resolved) { return const_cast<PlateOnDeck&>(on_deck(std::as_const(resolved))); }
 
+const model::Seat& shear_seat(const Anchor& anchor) { return anchor.crossed ? *anchor.crossed : anchor.seat.value(); }
+
 double footprint_radius_in(const Anchor& anchor) {
     if (anchor.washer) return 0.5 * anchor.washer->outside_diameter_in;
     return anchor.head_width_in > 0.0 ? 0.5 * anchor.head_width_in : anchor.diameter_in;

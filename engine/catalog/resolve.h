@@ -47,6 +47,11 @@ struct Anchor {
     double hole_diameter_in = 0.0;  ///< round hole's diameter, slot's width
     /// Where it lands: the member under or behind it (block, joist or rim), absent when there is none.
     std::optional<model::Seat> seat;
+    /// Of a fastener that goes through the member a post lies against into one behind it: where it crosses that member,
+    /// which takes its shear; the seat's member takes its pull.
+    std::optional<model::Seat> crossed;
+    /// Number of the tie it hangs on the post, in the mount: it draws on that and not on the member of its seat.
+    std::optional<std::size_t> tie;
     /// Fastener length beyond the member's near face (tip included), limited to the member's size along the anchor; 0
     /// when it misses or does not reach. Side member, head washer and layers are deducted.
     double embedment_in = 0.0;
@@ -61,6 +66,11 @@ struct Anchor {
     Anchor& operator=(Anchor&&) noexcept;
     ~Anchor();
 };
+
+/// Where its shear goes; the anchor must have a seat.
+[[nodiscard]] const model::Seat& shear_seat(const Anchor& anchor);
+/// Whether its pull goes to the member of its seat.
+[[nodiscard]] inline bool pulls_on_member(const Anchor& anchor) { return !anchor.tie; }
 
 /// Radius of what the anchor presses on the plate with, in: its washer, else its head, else its shank.
 [[nodiscard]] double footprint_radius_in(const Anchor& anchor);
@@ -112,6 +122,9 @@ struct Resolved {
     Resolved& operator=(Resolved&&) noexcept;
     ~Resolved();
 };
+
+/// The same detail with every anchor that crosses a member seated in that one, for what its shear does there.
+[[nodiscard]] Resolved as_sheared(Resolved resolved);
 
 /// Of what is joined to the mount: the stub's metal where the post slides over one, else the post's or the shoe's.
 [[nodiscard]] const Metal& foot_metal(const Resolved& resolved);

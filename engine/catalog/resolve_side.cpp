@@ -53,6 +53,14 @@ void place_in_member(Anchor& anchor, const Resolved& resolved, std::size_t membe
                                                                 anchor.tip_length_in, above_in, through_in);
 }
 
+/// The tie that the bolt at a place hangs on the post.
+std::optional<std::size_t> tie_at(const model::SideFastened& mount, const std::string& place) {
+    for (std::size_t index = 0; index < mount.ties.size(); ++index) {
+        if (mount.ties[index].bolt == place) return index;
+    }
+    return std::nullopt;
+}
+
 double hole_in(const model::SideFastened& mount, const Anchor& anchor) {
     constexpr double over_in = 0.0625;  // in wood and tube walls: the usual bolt hole (NDS 2018 12.1.3.2)
     return anchor.diameter_in + (mount.bracket ? mount.bracket->hole_over_in : over_in);
@@ -94,9 +102,23 @@ std::vector<Anchor> anchors_at_places(const Resolved& resolved, const std::vecto
         anchor.hole_diameter_in = hole_in(mount, anchor);
         if (const std::optional<std::size_t> member = member_of(detail, *group))
             place_in_member(anchor, resolved, *member);
+        const std::optional<std::size_t> face = model::find_member(detail.framing, mount.member);
+        if (!group->into.empty() && face) anchor.crossed = seat_in(detail, *face, anchor.at);
+        anchor.tie = tie_at(mount, place.id);
         anchors.push_back(std::move(anchor));
     }
     return anchors;
+}
+
+Resolved as_sheared(Resolved resolved) {
+    for (Anchor& anchor : resolved.anchors) {
+        if (!anchor.crossed) continue;
+        anchor.seat = anchor.crossed;
+        // It crosses the whole of it.
+        anchor.embedment_in = model::member(resolved.detail.framing, anchor.seat->member).width_in;
+        anchor.thread_in_block_in = 0.0;
+    }
+    return resolved;
 }
 
 }  // namespace toehold::catalog

@@ -92,6 +92,9 @@ struct Support {
     /// Which way it presses the mount: up under a plate.
     model::Direction presses = {0.0, 0.0, 1.0};
     double face_y_in = 0.0;  ///< of a face: where it stands in plan
+    /// A member tight behind that takes what presses on this one, since all that pulls goes through to it as well.
+    std::optional<std::size_t> carried_by = std::nullopt;
+    [[nodiscard]] std::size_t loaded_member() const { return carried_by.value_or(member); }
 };
 
 /// Shear is in the plane square to the anchor, as `catalog::seen` takes it: x along the rail; y outward for an upright

@@ -33,7 +33,8 @@ struct SidePlace {
 };
 
 /// A tension tie, hold-down or angle with values from its evaluation report: it hangs on the post and goes back past
-/// the member to a joist or block. ASD values, adjusted by the user as the report says.
+/// the member to a joist or block. ASD values, adjusted by the user as the report says. It hangs by its own fasteners,
+/// or by a bolt of the mount: that bolt then draws on the tie and not on the member, which it only crosses.
 struct TensionTie {
     std::string id;              ///< unique in the mount, beside the places' ids
     std::string name;            ///< the user's own name for it
@@ -43,6 +44,9 @@ struct TensionTie {
     double tension_lb = 0.0;     ///< allowable along y, > 0
     double deflection_in = 0.0;  ///< at `tension_lb`, as the report gives it, > 0; its stiffness follows
     std::string into;            ///< id of the joist or block that takes the force; never empty
+    /// Id of the place whose through-bolt hangs it on the post; the tie's line of force is then that bolt's. Empty:
+    /// none.
+    std::string bolt = {};
     /// From its line of force to the side face of the member it is fastened to: what bends that member sideways. >= 0
     double eccentricity_in = 0.0;
     /// False: no tie is chosen yet, and `tension_lb` and `deflection_in` are what its report must give at least and at

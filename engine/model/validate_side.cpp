@@ -137,6 +137,25 @@ void check_into(ProblemList& problems, const BaseDetail& detail, const TensionTi
                  phrase("a joist that runs outward, or a block"), verbatim(tie.into));
 }
 
+/// A bolt that hangs a tie stands at a place of its own and shares its line.
+void check_bolt_of_tie(ProblemList& problems, const BaseDetail& detail, const SideFastened& mount,
+                       const TensionTie& tie) {
+    if (tie.bolt.empty()) return;
+    const auto place = std::find_if(mount.places.begin(), mount.places.end(),
+                                    [&](const SidePlace& one) { return one.id == tie.bolt; });
+    const AnchorGroup* const group = place == mount.places.end() ? nullptr : anchor_group(detail, place->id);
+    if (group == nullptr || !std::holds_alternative<ThroughBolt>(group->fastener) || !group->into.empty()) {
+        problems.add(phrase("no bolt of the mount hangs the tie"),
+                     phrase("the id of a place with a through-bolt that goes into nothing else"), verbatim(tie.bolt));
+        return;
+    }
+    if (tie.x_in != place->x_in || tie.below_top_in != place->below_top_in)
+        problems.add(phrase("the tie is not at its bolt"), phrase("the place of {}", tie.bolt));
+    if (std::count_if(mount.ties.begin(), mount.ties.end(),
+                      [&](const TensionTie& one) { return one.bolt == tie.bolt; }) > 1)
+        problems.add(phrase("the bolt hangs two ties"), phrase("one tie a bolt"), verbatim(tie.bolt));
+}
+
 void check_tie(ProblemList& problems, const BaseDetail& detail, const SideFastened& mount, const TensionTie& tie) {
     if (tie.name.empty()) problems.add(phrase("the tie has no name"), phrase("your own name for it"));
     if (tie.report.empty() && tie.chosen)
@@ -149,6 +168,7 @@ void check_tie(ProblemList& problems, const BaseDetail& detail, const SideFasten
                      phrase("less than {} in below the member's top", brief(mount.post_bottom_below_top_in)),
                      phrase("{} in", brief(tie.below_top_in)));
     }
+    check_bolt_of_tie(problems, detail, mount, tie);
     problems.positive(phrase("tension (lb)"), tie.tension_lb, 1e6);
     problems.positive(phrase("deflection (in)"), tie.deflection_in, 2.0);
     problems.between(phrase("eccentricity (in)"), tie.eccentricity_in, 0.0, furthest_tie_in);

@@ -72,9 +72,12 @@ CheckResult too_thick(const CheckInput& input, std::size_t index) {
     return result;
 }
 
-std::vector<CheckResult> anchor_lateral(const CheckInput& input) {
+/// An anchor that crosses a member on its way bears on that one.
+std::vector<CheckResult> anchor_lateral(const CheckInput& whole) {
     std::vector<CheckResult> results;
-    if (input.demand.states.empty()) return results;
+    if (whole.demand.states.empty()) return results;
+    const catalog::Resolved sheared = catalog::as_sheared(whole.resolved);
+    const CheckInput input{sheared, whole.demand, nullptr, whole.asked};
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = input.resolved.anchors[index];
         if (!lands(anchor)) continue;

@@ -60,7 +60,8 @@ std::vector<CheckResult> washer_bearing(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const Anchor& anchor = input.resolved.anchors[index];
-        if (bears_on_metal(anchor) && lands(anchor)) results.push_back(bearing(input, index));
+        if (bears_on_metal(anchor) && catalog::pulls_on_member(anchor) && lands(anchor))
+            results.push_back(bearing(input, index));
     }
     return results;
 }
@@ -84,7 +85,8 @@ std::vector<CheckResult> head_pull_through(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const Anchor& anchor = input.resolved.anchors[index];
-        if (bears_on_wood(anchor) && lands(anchor)) results.push_back(pull_through(input, index));
+        if (bears_on_wood(anchor) && catalog::pulls_on_member(anchor) && lands(anchor))
+            results.push_back(pull_through(input, index));
     }
     return results;
 }

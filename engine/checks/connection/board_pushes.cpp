@@ -28,10 +28,15 @@ void add_anchors(std::vector<PlanForce>& forces, const CheckInput& input, const 
                  const demand::State& state) {
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = input.resolved.anchors[index];
-        if (!anchor.seat || members[anchor.seat->member].kind == MemberKind::block) continue;
+        if (!anchor.seat) continue;
         const demand::AnchorForce& force = state.anchors.at(index);
-        const double y_lb = catalog::lies_level(anchor) ? -anchor.axis.y * force.tension_lb : force.shear_y_lb;
-        forces.push_back({anchor.seat->member, model::in_plan(anchor.at), force.shear_x_lb, y_lb});
+        const bool level = catalog::lies_level(anchor);
+        const std::size_t sheared = catalog::shear_seat(anchor).member;
+        if (members[sheared].kind != MemberKind::block)
+            forces.push_back({sheared, model::in_plan(anchor.at), force.shear_x_lb, level ? 0.0 : force.shear_y_lb});
+        if (!level || !catalog::pulls_on_member(anchor) || members[anchor.seat->member].kind == MemberKind::block)
+            continue;
+        forces.push_back({anchor.seat->member, model::in_plan(anchor.at), 0.0, -anchor.axis.y * force.tension_lb});
     }
 }
 
@@ -42,10 +47,10 @@ void add_face_and_ties(std::vector<PlanForce>& forces, const CheckInput& input, 
     if (mount == nullptr) return;
     for (std::size_t index = 0; index < state.supports.size(); ++index) {
         const demand::Support& support = input.demand.supports.at(index);
-        if (members[support.member].kind == MemberKind::block) continue;
+        if (members[support.loaded_member()].kind == MemberKind::block) continue;
         const demand::SupportForce& force = state.supports[index];
         forces.push_back(
-            {support.member, {force.at.x_in, support.face_y_in}, 0.0, -support.presses.y * force.force_lb});
+            {support.loaded_member(), {force.at.x_in, support.face_y_in}, 0.0, -support.presses.y * force.force_lb});
     }
     const double outward = mount->face == model::MemberFace::outside ? 1.0 : -1.0;
     for (std::size_t index = 0; index < mount->ties.size() && index < state.ties_lb.size(); ++index) {

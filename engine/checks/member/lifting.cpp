@@ -28,7 +28,8 @@ using format::Quantity;
 std::vector<std::size_t> anchors_in(const catalog::Resolved& resolved, std::size_t member) {
     std::vector<std::size_t> anchors;
     for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor) {
-        if (stands_in(resolved.anchors[anchor], member)) anchors.push_back(anchor);
+        if (stands_in(resolved.anchors[anchor], member) && catalog::pulls_on_member(resolved.anchors[anchor]))
+            anchors.push_back(anchor);
     }
     return anchors;
 }
@@ -156,7 +157,7 @@ CheckResult shear_at_anchors(const CheckInput& input, std::size_t index) {
 std::vector<CheckResult> member_shear_at_anchors(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (const std::size_t index : loaded_members(input)) {
-        if (pieces_with_anchors(input.resolved, index) > 0) results.push_back(shear_at_anchors(input, index));
+        if (!anchors_in(input.resolved, index).empty()) results.push_back(shear_at_anchors(input, index));
     }
     return results;
 }
@@ -242,7 +243,8 @@ std::vector<CheckResult> tension_perp(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = input.resolved.anchors[index];
-        if (!lands(anchor) || !hung_from(input, anchor.seat->member)) continue;
+        if (!lands(anchor) || !catalog::pulls_on_member(anchor)) continue;
+        if (!hung_from(input, anchor.seat->member)) continue;
         if (input.demand.anchors.at(index).tension_lb > hardly_pulled_lb) results.push_back(reach(input, index));
     }
     return results;

@@ -73,7 +73,10 @@ FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand
 bool carries_load(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame) {
     const auto in_frame = [&](std::size_t member) { return frame.holds_member(member); };
     return std::any_of(resolved.anchors.begin(), resolved.anchors.end(),
-                       [&](const auto& anchor) { return anchor.seat && in_frame(anchor.seat->member); }) ||
+                       [&](const auto& anchor) {
+                           return anchor.seat &&
+                                  (in_frame(anchor.seat->member) || in_frame(catalog::shear_seat(anchor).member));
+                       }) ||
            std::any_of(demand.supports.begin(), demand.supports.end(), [&](const Support& support) {
                return support.kind == SupportKind::member && in_frame(support.member);
            });

@@ -14,6 +14,9 @@ struct SpaceForce {
     model::Place at;
     double x_lb = 0.0, y_lb = 0.0, up_lb = 0.0;
     double above_top_in = 0.0;
+    /// A member along the rail moves as one piece where a post lies on its side: all that rolls it there does so at the
+    /// post's axis.
+    bool rolls_at_post = false;
 };
 
 /// Its upright part onto the member's axis; its level part along the member and across it, with the rolling and the
@@ -32,9 +35,19 @@ void add_force(StateLoads& loads, const Frame& frame, std::size_t member, const 
     const double bending_lb_in = along_lb * height_in;
     // r x F with r = (0, 0, height): about x -height Fy, about y height Fx.
     const bool along_x = shape.along == model::PlanAxis::x;
-    MemberLoad& load = loads.upright.back();
-    load.about_x_lb_in -= along_x ? rolling_lb_in : bending_lb_in;
-    load.about_y_lb_in += along_x ? bending_lb_in : rolling_lb_in;
+    MemberLoad& bending = loads.upright.back();
+    if (along_x) {
+        bending.about_y_lb_in += bending_lb_in;
+    } else {
+        bending.about_x_lb_in -= bending_lb_in;
+    }
+    if (force.rolls_at_post && along_x) loads.upright.push_back(load_at(frame, member, {0.0, shape.across_in}, 0.0));
+    MemberLoad& rolling = loads.upright.back();
+    if (along_x) {
+        rolling.about_x_lb_in -= rolling_lb_in;
+    } else {
+        rolling.about_y_lb_in += rolling_lb_in;
+    }
 }
 
 /// A force along a member off its axis in plan turns it about the vertical.
@@ -46,11 +59,26 @@ void turn_about_vertical(StateLoads& loads, const Frame& frame, const SpaceForce
     load.turning_lb_in = (shape.along == model::PlanAxis::x ? -1.0 : 1.0) * off_axis_in * load.along_lb;
 }
 
-/// What an anchor puts on its member: it draws towards its head, and across itself as the post does on it.
-SpaceForce force_of(const catalog::Anchor& anchor, const AnchorForce& force, double layers_in) {
-    if (!catalog::lies_level(anchor))
-        return {anchor.at, force.shear_x_lb, force.shear_y_lb, force.tension_lb, layers_in};
-    return {anchor.at, force.shear_x_lb, -anchor.axis.y * force.tension_lb, force.shear_y_lb, anchor.at.z_in};
+/// An upright anchor draws its member up, and puts its shear on it at the mount's bearing plane.
+void add_upright_anchor(StateLoads& loads, const Frame& frame, const catalog::Anchor& anchor, const AnchorForce& force,
+                        double layers_in, bool held_by_boards) {
+    add_force(loads, frame, anchor.seat->member,
+              {anchor.at, force.shear_x_lb, force.shear_y_lb, force.tension_lb, layers_in}, held_by_boards);
+}
+
+/// A level anchor draws the member it goes into towards its head, or the tie it hangs, and puts its shear on the one it
+/// crosses.
+void add_level_anchor(StateLoads& loads, const Frame& frame, const catalog::Anchor& anchor, const AnchorForce& force,
+                      bool held_by_boards) {
+    const std::size_t sheared = catalog::shear_seat(anchor).member;
+    if (frame.holds_member(sheared)) {
+        const SpaceForce across{anchor.at, force.shear_x_lb, 0.0, force.shear_y_lb, anchor.at.z_in, true};
+        add_force(loads, frame, sheared, across, held_by_boards);
+        turn_about_vertical(loads, frame, across);
+    }
+    if (!catalog::pulls_on_member(anchor) || !frame.holds_member(anchor.seat->member)) return;
+    add_force(loads, frame, anchor.seat->member,
+              {anchor.at, 0.0, -anchor.axis.y * force.tension_lb, 0.0, anchor.at.z_in, true}, held_by_boards);
 }
 
 bool on_a_face(const Support& support) { return support.presses.z == 0.0; }
@@ -65,8 +93,9 @@ void add_bearing(StateLoads& loads, const Frame& frame, const Support& support, 
                              0.0,
                              -support.presses.y * force.force_lb,
                              0.0,
-                             force.at.y_in};
-    add_force(loads, frame, support.member, pressed, held_by_boards);
+                             force.at.y_in,
+                             true};
+    add_force(loads, frame, support.loaded_member(), pressed, held_by_boards);
 }
 
 /// What a tie draws on goes along the joist or block it is fastened to, or across it.
@@ -116,15 +145,18 @@ StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, con
     const bool held = boards_hold(resolved);
     for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = resolved.anchors[index];
-        if (!anchor.seat || !frame.holds_member(anchor.seat->member)) continue;
-        const SpaceForce force = force_of(anchor, state.anchors[index], layers_in[index]);
-        add_force(loads, frame, anchor.seat->member, force, held);
-        if (catalog::lies_level(anchor)) turn_about_vertical(loads, frame, force);
+        if (!anchor.seat) continue;
+        if (catalog::lies_level(anchor)) {
+            add_level_anchor(loads, frame, anchor, state.anchors[index], held);
+        } else if (frame.holds_member(anchor.seat->member)) {
+            add_upright_anchor(loads, frame, anchor, state.anchors[index], layers_in[index], held);
+        }
     }
     for (std::size_t index = 0; index < demand.supports.size(); ++index) {
         const Support& support = demand.supports[index];
         const SupportForce& force = state.supports[index];
-        if (support.kind != SupportKind::member || !frame.holds_member(support.member) || force.force_lb <= 0.0)
+        if (support.kind != SupportKind::member || !frame.holds_member(support.loaded_member()) ||
+            force.force_lb <= 0.0)
             continue;
         add_bearing(loads, frame, support, force, held);
     }

@@ -136,6 +136,24 @@ SideContact side_contact(const catalog::Resolved& resolved) {
     return contact;
 }
 
+std::optional<std::size_t> carried_by(const catalog::Resolved& resolved, const SideContact& contact) {
+    constexpr double tight_in = 0.0625;
+    const model::BaseDetail& detail = resolved.detail;
+    const auto face = model::side_member(detail);
+    std::optional<std::size_t> behind;
+    for (const catalog::Anchor& anchor : resolved.anchors) {
+        if (!anchor.seat || !anchor.crossed || anchor.tie) return std::nullopt;
+        if (behind && *behind != anchor.seat->member) return std::nullopt;
+        behind = anchor.seat->member;
+    }
+    if (!behind || !face || contact.stretches.empty()) return std::nullopt;
+    const model::Member block = model::member(detail.framing, *behind);
+    const catalog::SideJoint joint = catalog::side_joint(detail);
+    const double open_in = model::to_near_face_in(joint, block) - model::to_near_face_in(joint, *face) - face->width_in;
+    const bool as_low = block.depth_in >= -contact.stretches.front().from_z_in;
+    return open_in <= tight_in && as_low ? behind : std::nullopt;
+}
+
 mechanics::PostSection post_section(const catalog::Resolved& resolved) {
     const SectionShape shape = section_shape(resolved.detail);
     const bool wood = resolved.post_grade.has_value();

@@ -5,6 +5,8 @@
 #include "demand/anchor_stiffness.h"
 #include "mechanics/side_post/side_post.h"
 
+#include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace toehold::demand {
@@ -24,6 +26,10 @@ struct SideContact {
 /// The overlap of post (or bracket plate) and member, less what no layer covers. On a stringer the rectangle that lies
 /// within its sloped edges.
 [[nodiscard]] SideContact side_contact(const catalog::Resolved& resolved);
+
+/// The block behind the member that takes what the post presses on, pressed through the member: every anchor goes into
+/// it, it lies tight against the member's back, and it reaches as low as the contact. Absent: the member itself does.
+[[nodiscard]] std::optional<std::size_t> carried_by(const catalog::Resolved& resolved, const SideContact& contact);
 
 /// Of the post over its whole height; a notched one has its smaller section throughout.
 [[nodiscard]] mechanics::PostSection post_section(const catalog::Resolved& resolved);

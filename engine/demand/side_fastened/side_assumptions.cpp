@@ -19,7 +19,7 @@ constexpr double one_row_in = 0.25;  // fasteners this near in height share a co
 std::vector<double> pulling_heights_in(const catalog::Resolved& resolved) {
     std::vector<double> heights;
     for (const catalog::Anchor& anchor : resolved.anchors) {
-        if (anchor.seat) heights.push_back(anchor.at.z_in);
+        if (anchor.seat && catalog::pulls_on_member(anchor)) heights.push_back(anchor.at.z_in);
     }
     for (const model::TensionTie& tie : on_side(resolved.detail).ties) heights.push_back(-tie.below_top_in);
     return heights;
@@ -117,6 +117,10 @@ std::vector<format::Phrase> side_assumptions(const catalog::Resolved& resolved, 
         phrase("Where the member is pressed on the ends of joists or blocks behind it, that contact keeps them square "
                "as far as it can at {}.",
                format::Quantity{contact_psi, "psi"})};
+    if (carried_by(resolved, side_contact(resolved)))
+        all.push_back(
+            phrase("The post's fasteners go through the member into the block tight behind it: what the post "
+                   "presses on the member is passed on to that block, which takes the whole couple."));
     if (mount.notch)
         all.push_back(phrase("A notched post is taken with the smaller section of its notch over its whole height."));
     if (mount.bracket)

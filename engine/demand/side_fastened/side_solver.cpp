@@ -94,6 +94,7 @@ std::vector<Support> supports_of(const catalog::Resolved& resolved, const SideCo
                            {-half_in, stretch.to_z_in}};
         support.presses = {0.0, -joint.towards_y, 0.0};
         support.face_y_in = joint.towards_y * joint.to_member_face_in;
+        support.carried_by = carried_by(resolved, contact);
         supports.push_back(std::move(support));
     }
     return supports;
@@ -148,7 +149,8 @@ mechanics::SidePost SideSolver::post_for(const StiffnessScenario& scenario, bool
     post.axis_y_in = axis_y_in_;
     post.section = times(post_section(resolved_), rigid ? rigid_times : 1.0);
     if (scenario.flexible_framing) post.bodies = bodies_;
-    const auto member = model::find_member(resolved_.detail.framing, mount.member);
+    const std::optional<std::size_t> member =
+        supports_.empty() ? std::nullopt : std::optional(supports_.front().loaded_member());
     const double half_in = 0.5 * contact_.width_in;
     for (const ContactStretch& stretch : contact_.stretches) {
         mechanics::PostBearing bearing{-half_in, half_in, stretch.from_z_in, stretch.to_z_in,
@@ -159,18 +161,35 @@ mechanics::SidePost SideSolver::post_for(const StiffnessScenario& scenario, bool
     for (std::size_t i = 0; i < resolved_.anchors.size(); ++i) {
         const catalog::Anchor& anchor = resolved_.anchors[i];
         if (!anchor.seat) continue;  // it holds nothing; its place in the solution stays empty
-        mechanics::PostFastener fastener{turned_ * anchor.at.x_in, anchor.at.z_in,
-                                         anchor_stiffness_[i].value * scenario.anchors};
-        fastener.slip_x_lb_per_in = fastener.slip_z_lb_per_in = slip_[i].value;
-        fastener.body = body_of(members_, post.bodies, anchor.seat->member);
-        post.fasteners.push_back(fastener);
+        // Two springs at one place: its pull goes to the member of its seat or to its tie, its shear to what it
+        // crosses.
+        const double pulls_lb_per_in = anchor_stiffness_[i].value * scenario.anchors;
+        mechanics::PostFastener pulled{turned_ * anchor.at.x_in, anchor.at.z_in,
+                                       catalog::pulls_on_member(anchor) ? pulls_lb_per_in : 0.0};
+        pulled.body = body_of(members_, post.bodies, anchor.seat->member);
+        mechanics::PostFastener sheared{pulled.x_in, pulled.z_in};
+        sheared.slip_x_lb_per_in = sheared.slip_z_lb_per_in = slip_[i].value;
+        sheared.body = body_of(members_, post.bodies, catalog::shear_seat(anchor).member);
+        post.fasteners.insert(post.fasteners.end(), {pulled, sheared});
     }
-    for (const model::TensionTie& tie : mount.ties) {
-        mechanics::PostFastener fastener{turned_ * tie.x_in, -tie.below_top_in, tie_lb_per_in(tie)};
+    for (std::size_t i = 0; i < mount.ties.size(); ++i) {
+        const model::TensionTie& tie = mount.ties[i];
+        const double bolt_lb_per_in = bolt_of_tie_lb_per_in(i);
+        const double tie_alone = tie_lb_per_in(tie);
+        mechanics::PostFastener fastener{
+            turned_ * tie.x_in, -tie.below_top_in,
+            bolt_lb_per_in > 0.0 ? 1.0 / (1.0 / tie_alone + 1.0 / (bolt_lb_per_in * scenario.anchors)) : tie_alone};
         fastener.body = body_of(members_, post.bodies, model::find_member(resolved_.detail.framing, tie.into));
         post.fasteners.push_back(fastener);
     }
     return post;
+}
+
+double SideSolver::bolt_of_tie_lb_per_in(std::size_t tie) const {
+    for (std::size_t i = 0; i < resolved_.anchors.size(); ++i) {
+        if (resolved_.anchors[i].tie == tie) return anchor_stiffness_[i].value;
+    }
+    return 0.0;
 }
 
 mechanics::SidePostSolution SideSolver::solve_post(const Push& push, bool rigid, double fineness) const {
@@ -211,11 +230,15 @@ State SideSolver::state_of(const mechanics::SidePostSolution& solution, const Pu
             state.anchors.emplace_back();
             continue;
         }
-        const mechanics::PostFastenerForce& force = solution.fasteners.at(held++);
-        state.anchors.push_back({force.tension_lb, turned_ * force.slip_x_lb, force.slip_z_lb});
+        const double tension_lb = solution.fasteners.at(held++).tension_lb;
+        const mechanics::PostFastenerForce& across = solution.fasteners.at(held++);
+        state.anchors.push_back({tension_lb, turned_ * across.slip_x_lb, across.slip_z_lb});
     }
     for (std::size_t tie = 0; tie < on_side(resolved_.detail).ties.size(); ++tie)
         state.ties_lb.push_back(solution.fasteners.at(held++).tension_lb);
+    for (std::size_t i = 0; i < state.anchors.size(); ++i) {
+        if (const auto& tie = resolved_.anchors[i].tie) state.anchors[i].tension_lb = state.ties_lb.at(*tie);
+    }
     for (const mechanics::PostBearingForce& force : solution.bearings) {
         state.supports.push_back({force.force_lb,
                                   {turned_ * force.at_x_in, force.at_z_in},

@@ -32,6 +32,8 @@ class SideSolver final : public MountSolver {
     [[nodiscard]] const SideContact& contact() const { return contact_; }
 
   private:
+    /// Of the bolt that hangs the tie; 0: it has none.
+    [[nodiscard]] double bolt_of_tie_lb_per_in(std::size_t tie) const;
     [[nodiscard]] mechanics::SidePost post_for(const StiffnessScenario& scenario, bool rigid) const;
     [[nodiscard]] mechanics::SidePostSolution solve_post(const Push& push, bool rigid, double fineness) const;
     [[nodiscard]] State solve_anew(const Push& push);

@@ -29,13 +29,27 @@ Element place_element(const model::SidePlace& place) {
     return element.quantity("below-top", place.below_top_in, Kind::length);
 }
 
-model::TensionTie read_tie(ElementReader& reader) {
+/// A tie that a bolt hangs is at that bolt; where no place has its id, the rules of the model say so.
+void read_place_of_tie(ElementReader& reader, const std::vector<model::SidePlace>& places, model::TensionTie& tie) {
+    tie.bolt = reader.optional_id("bolt");
+    if (tie.bolt.empty()) {
+        tie.x_in = any_place(reader, "x");
+        tie.below_top_in = any_place(reader, "below-top");
+        return;
+    }
+    for (const model::SidePlace& place : places) {
+        if (place.id != tie.bolt) continue;
+        tie.x_in = place.x_in;
+        tie.below_top_in = place.below_top_in;
+    }
+}
+
+model::TensionTie read_tie(ElementReader& reader, const std::vector<model::SidePlace>& places) {
     model::TensionTie tie;
     tie.id = reader.id();
     tie.name = reader.text("name");
     tie.report = reader.optional_text("report");
-    tie.x_in = any_place(reader, "x");
-    tie.below_top_in = any_place(reader, "below-top");
+    read_place_of_tie(reader, places, tie);
     tie.tension_lb = reader.quantity("tension", Kind::force, Sign::positive);
     tie.deflection_in = size_of(reader, "deflection");
     tie.into = reader.id("into");
@@ -47,7 +61,11 @@ model::TensionTie read_tie(ElementReader& reader) {
 Element tie_element(const model::TensionTie& tie) {
     Element element("tie");
     element.text("id", tie.id).text("name", tie.name).optional_text("report", tie.report);
-    element.quantity("x", tie.x_in, Kind::length).quantity("below-top", tie.below_top_in, Kind::length);
+    if (tie.bolt.empty()) {
+        element.quantity("x", tie.x_in, Kind::length).quantity("below-top", tie.below_top_in, Kind::length);
+    } else {
+        element.text("bolt", tie.bolt);
+    }
     element.quantity("tension", tie.tension_lb, Kind::force).quantity("deflection", tie.deflection_in, Kind::length);
     element.text("into", tie.into).quantity("eccentricity", tie.eccentricity_in, Kind::length);
     if (!tie.chosen) element.yes_no("chosen", false);
@@ -135,7 +153,7 @@ model::SideFastened read_side_fastened(ElementReader& reader) {
     mount.boards_brace_member = reader.optional_yes_no("boards-brace-member").value_or(false);
     for (ElementReader& part : reader.children("place")) mount.places.push_back(read_place(part));
     read_anchor_groups(reader, mount.anchors);
-    for (ElementReader& part : reader.children("tie")) mount.ties.push_back(read_tie(part));
+    for (ElementReader& part : reader.children("tie")) mount.ties.push_back(read_tie(part, mount.places));
     for (ElementReader& part : reader.children("layer")) mount.layers.push_back(read_layer(part));
     if (std::optional<ElementReader> part = reader.optional_child("bracket")) mount.bracket = read_bracket(*part);
     if (std::optional<ElementReader> part = reader.optional_child("notch")) mount.notch = read_notch(*part);
