@@ -134,6 +134,7 @@ std::vector<CheckResult> anchor_combined(const CheckInput& input) {
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const Anchor& anchor = input.resolved.anchors[index];
         if (!lands(anchor) || !covered(anchor) || anchor.kind == FastenerKind::through_bolt) continue;
+        if (anchor.crossed) continue;  // its shear and its pull are taken by two members
         results.push_back(anchor.kind == FastenerKind::reported ? reported(input, index) : screw(input, index));
     }
     return results;

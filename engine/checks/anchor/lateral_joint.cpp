@@ -63,6 +63,7 @@ double metal_bearing_psi(const catalog::SideMember& side) {
 }
 
 bool penetrates(const Anchor& anchor, const Seating& seated) {
+    if (anchor.crossed) return true;  // it goes on into the member behind
     switch (anchor.kind) {
         case FastenerKind::lag_screw:
             return units::at_least(seated.embedment_in - seated.tip_in_member_in,

@@ -150,17 +150,42 @@ PlacementLoads loads_on(const CheckInput& input, std::size_t index) {
     return loads;
 }
 
+/// To the edge, the end and the neighbors in the member of its seat.
+std::vector<CheckResult> distances_of(const CheckInput& input, std::size_t index, const PlacementLoads& loads) {
+    const std::vector<Neighbor> others = neighbors(input.resolved, index);
+    std::vector<CheckResult> results = {edge(input, index, loads, others), end(input, index, loads)};
+    if (!others.empty()) results.push_back(spacing(input, index, loads, others));
+    return results;
+}
+
+/// Of anchors that go on into a member behind: in the one they cross, which has their shear and none of their pull.
+void add_crossed(std::vector<CheckResult>& results, const CheckInput& whole) {
+    const std::vector<Anchor>& anchors = whole.resolved.anchors;
+    const auto crosses = [](const Anchor& anchor) { return anchor.crossed.has_value(); };
+    if (std::none_of(anchors.begin(), anchors.end(), crosses)) return;
+    const catalog::Resolved sheared = catalog::as_sheared(whole.resolved);
+    const CheckInput input{sheared, whole.demand, nullptr, whole.asked};
+    for (std::size_t index = 0; index < anchors.size(); ++index) {
+        if (!anchors[index].crossed || !lands(sheared.anchors[index])) continue;
+        PlacementLoads loads = loads_on(input, index);
+        loads.withdrawal = false;
+        for (CheckResult& result : distances_of(input, index, loads)) {
+            result.aspect += " in the member crossed";
+            results.push_back(std::move(result));
+        }
+    }
+}
+
 std::vector<CheckResult> anchor_spacing(const CheckInput& input) {
     std::vector<CheckResult> results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const Anchor& anchor = input.resolved.anchors[index];
         if (!lands(anchor)) continue;
-        const PlacementLoads loads = loads_on(input, index);
-        const std::vector<Neighbor> others = neighbors(input.resolved, index);
-        results.push_back(edge(input, index, loads, others));
-        results.push_back(end(input, index, loads));
-        if (!others.empty()) results.push_back(spacing(input, index, loads, others));
+        PlacementLoads loads = loads_on(input, index);
+        if (anchor.crossed) loads.along_grain = loads.across_grain = false;
+        for (CheckResult& result : distances_of(input, index, loads)) results.push_back(std::move(result));
     }
+    add_crossed(results, input);
     return results;
 }
 

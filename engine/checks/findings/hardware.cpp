@@ -15,7 +15,7 @@ using format::phrase;
 std::vector<Finding> bolt_without_washer(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     for (const catalog::Anchor& anchor : resolved.anchors) {
-        if (!bears_on_wood(anchor)) continue;
+        if (!bears_on_wood(anchor) || !catalog::pulls_on_member(anchor)) continue;
         findings.push_back(finding_on(part_of(anchor), Severity::fails,
                                       phrase("Anchor {}: the nut bears on the wood. The standard requires at least a "
                                              "standard cut washer, a metal plate "

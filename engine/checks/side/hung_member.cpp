@@ -4,7 +4,7 @@
 // with the square of d_e/d; farther in Eq. 3.4-7. The shear is no more than all of them bring, whatever else acts in
 // the member.
 #include "catalog/resolve.h"
-#include "checks/anchor/anchors_in_member.h"
+#include "checks/anchor/seating.h"
 #include "checks/basis/wood_basis.h"
 #include "checks/member/actions.h"
 #include "model/side_geometry.h"
@@ -36,12 +36,13 @@ Hanging hanging(const catalog::Resolved& resolved, std::size_t index) {
         found.member.id == mount.member ? model::holding_depth_in(mount, found.member) : found.member.depth_in;
     for (std::size_t anchor = 0; anchor < resolved.anchors.size(); ++anchor) {
         const catalog::Anchor& one = resolved.anchors[anchor];
-        if (!stands_in(one, index)) continue;
+        if (!one.seat || !lands(one) || catalog::shear_seat(one).member != index) continue;
         const double down_in = model::from_top_edge_in(mount, one.at.x_in, -one.at.z_in);
         found.highest_in = found.anchors.empty() ? down_in : std::min(found.highest_in, down_in);
         found.lowest_in = found.anchors.empty() ? down_in : std::max(found.lowest_in, down_in);
-        found.near_end = found.near_end || one.seat->end_in < resistance::near_end_in(found.depth_in);
-        if (one.embedment_in < found.member.width_in) found.width_in = model::ply_width_in(found.member);
+        found.near_end = found.near_end || catalog::shear_seat(one).end_in < resistance::near_end_in(found.depth_in);
+        if (!one.crossed && one.embedment_in < found.member.width_in)
+            found.width_in = model::ply_width_in(found.member);
         found.anchors.push_back(anchor);
     }
     return found;

@@ -147,3 +147,56 @@ TEST_CASE("an anchor above the rim, or one too short for it, has no path and say
     REQUIRE(findings.size() == 1);
     CHECK(test::says(findings.front().message, "misses the member behind the post"));
 }
+
+TEST_CASE("a bolt through the rim into a block behind shears in the rim and pulls on the block", "[closed-form]") {
+    catalog::Resolved resolved = one_bolt();
+    model::Block block;
+    block.id = "B1";
+    block.from_in = -7.25;
+    block.to_in = 7.25;
+    block.across_in = -4.0;
+    block.width_in = 1.5;
+    block.depth_in = 9.25;
+    resolved.detail.framing.blocks = {block};
+    resolved.blocks = {test::pine()};
+    on_side(resolved.detail).anchors.front().into = "B1";
+    // Members now: block B1 (0), joists (1, 2), rim R1 (3).
+    resolved.anchors.front().seat = model::Seat{0, 2.0, 7.25};
+    resolved.anchors.front().crossed = model::Seat{3, 2.0, 24.0};
+    const CheckResult lateral = first_of("anchor-lateral", resolved, {0.0, 0.0, -300.0});
+    CHECK(test::link_words(lateral) == "anchor U > rim R1: bearing of the shank");
+    CHECK(step_value(lateral, "g") == 0.0);
+    CHECK(test::prints_as(step_value(lateral, "Z"), 400.0, 10.0));
+    CHECK(test::link_to(first_of("washer-bearing", resolved, {900.0, 0.0, 0.0})) == "block B1");
+    // In the block no load across the grain: 1.5 D to its edge; in the rim 4 D.
+    const auto distances = run_check("anchor-spacing", resolved, side_demand(resolved, {{900.0, 0.0, -300.0}}));
+    REQUIRE(distances.size() == 4);
+    CHECK(distances[0].demand == 0.75);
+    CHECK(distances[2].aspect == "edge in the member crossed");
+    CHECK(distances[2].demand == 2.0);
+}
+
+TEST_CASE("a bolt that hangs a tie draws on the tie, not on the rim it crosses", "[unit]") {
+    catalog::Resolved resolved = one_bolt();
+    model::TensionTie tie;
+    tie.id = "T1";
+    tie.report = "test value";
+    tie.tension_lb = 1800.0;
+    tie.deflection_in = 0.125;
+    tie.into = "J1";
+    tie.bolt = "U";
+    tie.below_top_in = 2.0;
+    on_side(resolved.detail).ties = {tie};
+    resolved.anchors.front().tie = 0;
+    demand::Demand demand = side_demand(resolved, {{1500.0, 0.0, -100.0}});
+    demand.states.front().ties_lb = {1500.0};
+    for (const char* id : {"washer-bearing", "head-pull-through", "member-tension-perp", "member-shear-at-anchors"})
+        CHECK(run_check(id, resolved, demand).empty());
+    CHECK(run_check("side-head-bearing", resolved, demand).at(0).demand == 1500.0);
+    CHECK(run_check("anchor-steel-tension", resolved, demand).at(0).demand == 1500.0);
+    demand.side = demand::SideDemand{};
+    demand.side->about_bottom = {200.0, 51.0, 7.0, 200.0 * 51.0 / 7.0, 0.0};
+    CHECK(test::says(test::run_finding("side-hand-couple", resolved, demand).at(0).message, "at most 1500 lb"));
+    resolved.anchors.front().washer_below.reset();
+    CHECK(test::run_finding("bolt-without-washer", resolved).empty());
+}

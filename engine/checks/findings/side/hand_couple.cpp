@@ -26,7 +26,8 @@ double upper_pull_lb(const CheckInput& input, const demand::State& state) {
     for (const model::TensionTie& tie : mount.ties) highest_in = std::max(highest_in, -tie.below_top_in);
     double sum_lb = 0.0;
     for (std::size_t i = 0; i < input.resolved.anchors.size(); ++i) {
-        if (std::abs(input.resolved.anchors[i].at.z_in - highest_in) < one_row_in)
+        const catalog::Anchor& anchor = input.resolved.anchors[i];
+        if (catalog::pulls_on_member(anchor) && std::abs(anchor.at.z_in - highest_in) < one_row_in)
             sum_lb += state.anchors.at(i).tension_lb;
     }
     for (std::size_t i = 0; i < mount.ties.size() && i < state.ties_lb.size(); ++i) {

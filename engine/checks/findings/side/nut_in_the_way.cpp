@@ -50,7 +50,8 @@ std::optional<model::Member> in_the_way(const catalog::Resolved& resolved, const
 std::vector<Finding> nut_in_the_way(const catalog::Resolved& resolved) {
     std::vector<Finding> findings;
     for (const Anchor& anchor : resolved.anchors) {
-        if (anchor.kind != catalog::FastenerKind::through_bolt || !anchor.seat) continue;
+        // A bolt that hangs a tie has its nut in the tie.
+        if (anchor.kind != catalog::FastenerKind::through_bolt || !anchor.seat || anchor.tie) continue;
         const std::optional<model::Member> other = in_the_way(resolved, anchor);
         if (!other) continue;
         findings.push_back(
