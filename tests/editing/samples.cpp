@@ -114,6 +114,19 @@ model::BaseDetail square_base() {
 
 model::BaseDetail post_on_side() { return editing::starting_side_detail(shipped_catalog()); }
 
+model::TensionTie tie_into(const std::string& member) {
+    model::TensionTie tie;
+    tie.id = "T1";
+    tie.name = "tie";
+    tie.report = "invented for tests";
+    tie.below_top_in = 2.0;
+    tie.tension_lb = 1800.0;
+    tie.deflection_in = 0.125;
+    tie.into = member;
+    tie.eccentricity_in = 1.0;
+    return tie;
+}
+
 model::BaseDetail tube_on_side() {
     model::BaseDetail detail = post_on_side();
     const model::SideJoint before = model::side_joint(detail);
@@ -122,8 +135,10 @@ model::BaseDetail tube_on_side() {
     mount.bracket = model::BracketPlate{6.0, 8.0, 0.5, 0.375, "steel-a36", 0.1875, "e70"};
     mount.places = {{"A", -2.0, 2.0}, {"B", 2.0, 2.0}, {"C", -2.0, 7.0}, {"D", 2.0, 7.0}};
     for (const double below_top_in : {2.0, 7.0}) {
-        const std::string id = "T" + std::to_string(mount.ties.size() + 1);
-        mount.ties.push_back({id, "tie", "invented for tests", 0.0, below_top_in, 1800.0, 0.125, "J3", 1.0});
+        model::TensionTie tie = tie_into("J3");
+        tie.id = "T" + std::to_string(mount.ties.size() + 1);
+        tie.below_top_in = below_top_in;
+        mount.ties.push_back(tie);
     }
     model::framing_follows(detail, before);
     return detail;

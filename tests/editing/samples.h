@@ -19,6 +19,8 @@ namespace toehold::test {
 /// -1.75), bolts A and B 2 and 7 1/4 in below its top on the post's axis; joists J1 to J4, blocks B1 and B2 from the
 /// rim back to B3 at y -15.75.
 [[nodiscard]] model::BaseDetail post_on_side();
+/// T1, 2 in below the member's top, of 1,800 lb.
+[[nodiscard]] model::TensionTie tie_into(const std::string& member);
 /// In its place a 2 in tube on a bracket plate, bolts A to D at its corners, and ties T1 and T2 to joist J3.
 [[nodiscard]] model::BaseDetail tube_on_side();
 

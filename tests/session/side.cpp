@@ -63,7 +63,15 @@ TEST_CASE("under an outward push the fasteners pull what the push and the bearin
 
 TEST_CASE("the bearing is shown by the method the checks use, and ties show their pull", "[unit]") {
     model::BaseDetail tied = example();
-    on_side(tied).ties = {{"T1", "tie", "invented for tests", 0.0, 2.0, 1800.0, 0.125, "J2", 1.0}};
+    model::TensionTie tie;
+    tie.id = "T1";
+    tie.name = "tie";
+    tie.report = "invented for tests";
+    tie.below_top_in = 2.0;
+    tie.tension_lb = 1800.0;
+    tie.deflection_in = 0.125;
+    tie.into = "J2";
+    on_side(tied).ties = {tie};
     SideWorkplace place(tied);
     place.session.turn_push(outward);
     place.answer();

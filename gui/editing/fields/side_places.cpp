@@ -56,6 +56,9 @@ void one_place(Form& form, model::BaseDetail& detail, model::SidePlace& place) {
             fastening_ids(on_side(detail), place.id), [&detail, &place](const std::string& old) {
                 for (model::AnchorGroup& group : model::anchor_groups(detail))
                     std::replace(group.holes.begin(), group.holes.end(), old, place.id);
+                for (model::TensionTie& tie : on_side(detail).ties) {
+                    if (tie.bolt == old) tie.bolt = place.id;
+                }
             });
     form.place({"x", phrase("Along the rail"), phrase("From the post's axis.")}, place.x_in);
     form.length({"below-top", phrase("Below the top edge"), phrase("Down from the member's top edge.")},
@@ -108,6 +111,23 @@ void tie_count(Form& form, model::BaseDetail& detail) {
         [&detail] { on_side(detail).ties.pop_back(); });
 }
 
+/// At the bolt that hangs it, or at a place of its own.
+void tie_place_fields(Form& form, const model::BaseDetail& detail, model::TensionTie& tie) {
+    std::vector<Choice> bolts;
+    for (const model::SidePlace& place : on_side(detail).places)
+        bolts.push_back({place.id, phrase("Place {}", place.id)});
+    form.pick_or_none(
+        {"bolt", phrase("Hung by"),
+         phrase("The place of the through-bolt that hangs it on the post and then draws on it alone. Empty: "
+                "it has fasteners of its own.")},
+        tie.bolt, bolts);
+    if (!tie.bolt.empty()) return;
+    form.place({"x", phrase("Along the rail"), phrase("Of its line of force, from the post's axis.")}, tie.x_in);
+    form.place({"below-top", phrase("Below the top edge"),
+                phrase("Of its line of force, down from the member's top edge; negative is above it.")},
+               tie.below_top_in);
+}
+
 void one_tie(Form& form, const model::BaseDetail& detail, model::TensionTie& tie) {
     form.at({fmt::format("side/tie[{}]", tie.id), {model::PartKind::tie, tie.id}, phrase("Tie {}", tie.id)});
     form.id({"id", phrase("Id"), phrase("A short name, unlike that of any place or other tie.")}, tie.id,
@@ -118,10 +138,7 @@ void one_tie(Form& form, const model::BaseDetail& detail, model::TensionTie& tie
          phrase("Report, edition and table the values are from. Empty: not specified, which is allowed while no tie "
                 "is chosen.")},
         tie.report);
-    form.place({"x", phrase("Along the rail"), phrase("Of its line of force, from the post's axis.")}, tie.x_in);
-    form.place({"below-top", phrase("Below the top edge"),
-                phrase("Of its line of force, down from the member's top edge; negative is above it.")},
-               tie.below_top_in);
+    tie_place_fields(form, detail, tie);
     form.given({"tension", phrase("Allowable tension"),
                 phrase("ASD, square to the member, as the report adjusts it. The review needs it.")},
                tie.tension_lb, units::Kind::force);

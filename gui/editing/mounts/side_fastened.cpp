@@ -1,6 +1,7 @@
 #include "editing/mounts/side_fastened.h"
 
 #include "editing/fields/groups.h"
+#include "editing/parts/anchor_places.h"
 #include "editing/parts/side_follow.h"
 #include "editing/snap/face_lines.h"
 
@@ -18,6 +19,7 @@ void follow(model::BaseDetail& detail, const model::BaseDetail& before) {
     fit_other_post(detail, before);
     follow_members(detail, before);
     keep_touching(detail, before);
+    hang_ties(on_side(detail));
 }
 
 // Nothing of such a mount stands in another file.

@@ -113,6 +113,7 @@ void put_anchor(BaseDetail& detail, const std::string& id, Position at) {
         own_plate(detail);
     } else if (model::SidePlace* const place = find_side_place(detail, id)) {
         put_on_face(*place, at);
+        hang_ties(on_side(detail));
     }
 }
 
@@ -140,8 +141,21 @@ void erase_anchors(BaseDetail& detail, const std::vector<std::string>& ids) {
         own_plate(detail);
     } else {
         std::erase_if(on_side(detail).places, is_gone);
+        for (model::TensionTie& tie : on_side(detail).ties) {
+            if (std::find(ids.begin(), ids.end(), tie.bolt) != ids.end()) tie.bolt.clear();
+        }
     }
     forget_anchors(detail, ids);
+}
+
+void hang_ties(model::SideFastened& mount) {
+    for (model::TensionTie& tie : mount.ties) {
+        const auto place = std::find_if(mount.places.begin(), mount.places.end(),
+                                        [&](const model::SidePlace& one) { return one.id == tie.bolt; });
+        if (place == mount.places.end()) continue;
+        tie.x_in = place->x_in;
+        tie.below_top_in = place->below_top_in;
+    }
 }
 
 Position anchor_step(const BaseDetail& detail, const model::Place& step) {

@@ -40,6 +40,9 @@ std::string copy_anchor(model::BaseDetail& detail, const std::string& like, mode
 /// Takes them away, and every mention of them.
 void erase_anchors(model::BaseDetail& detail, const std::vector<std::string>& ids);
 
+/// Ties that a bolt hangs are at that bolt, where there is one of that id.
+void hang_ties(model::SideFastened& mount);
+
 /// What of a step in space an anchor follows, in its own drawing.
 [[nodiscard]] model::Position anchor_step(const model::BaseDetail& detail, const model::Place& step);
 

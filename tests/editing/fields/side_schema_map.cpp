@@ -29,6 +29,7 @@ const std::map<std::string, std::string>& side_field_for() {
         {"tie@report", "side/tie[T1]/report"},
         {"tie@x", "side/tie[T1]/x"},
         {"tie@below-top", "side/tie[T1]/below-top"},
+        {"tie@bolt", "side/tie[T1]/bolt"},
         {"tie@tension", "side/tie[T1]/tension"},
         {"tie@deflection", "side/tie[T1]/deflection"},
         {"tie@into", "side/tie[T1]/into"},

@@ -1,5 +1,6 @@
 // Edits of a post on a member's side: each is made and named, or refused with a sentence.
 #include "editing/edits.h"
+#include "editing/fields/variants.h"
 #include "editing/picked.h"
 #include "editing/samples.h"
 #include "support/parts.h"
@@ -71,7 +72,7 @@ TEST_CASE("copies stand below, mirror images beside, rows downward", "[unit]") {
 
 TEST_CASE("fasteners, ties and framing are erased, what the post is fastened to is not", "[unit]") {
     model::BaseDetail detail = two_to_the_left();
-    on_side(detail).ties = {{"T1", "tie", "a report", 0.0, 2.0, 1800.0, 0.125, "B3", 0.0}};
+    on_side(detail).ties = {test::tie_into("B3")};
     on_side(detail).anchors.front().into = "B3";
     const Edit gone = editing::erase(detail, {parts::anchor("A"), {model::PartKind::tie, "T1"}});
     CHECK(step(gone) == "Erase 2 parts");
@@ -84,6 +85,19 @@ TEST_CASE("fasteners, ties and framing are erased, what the post is fastened to 
           "The post is fastened to rim R1: fasten it to another member first.");
     CHECK(refusal(editing::erase(detail, {parts::post})) == "Post, guard and push belong to every detail.");
     CHECK_FALSE(refusal(editing::erase(detail, {parts::decking})).empty());
+}
+
+TEST_CASE("a tie goes with the bolt that hangs it", "[unit]") {
+    model::BaseDetail detail = two_to_the_left();
+    on_side(detail).ties = {test::tie_into("J2")};
+    on_side(detail).ties.front().bolt = "A";
+    const auto tie = [](const Edit& edit) { return on_side(edit.detail).ties.front(); };
+    CHECK(tie(editing::place_at(detail, parts::anchor("A"), {0.5, -3.0})).below_top_in == 3.0);
+    CHECK(tie(editing::nudge(detail, {parts::anchor("A")}, model::Place{0.5, 0.0, 0.0})).x_in == -0.5);
+    CHECK(tie(editing::erase(detail, {parts::anchor("A")})).bolt.empty());
+    const model::BaseDetail renamed = test::with(detail, "side/place[A]/id", "U");
+    CHECK(on_side(renamed).ties.front().bolt == "U");
+    CHECK(on_side(test::with(renamed, "side/place[U]/below-top", "4")).ties.front().below_top_in == 4.0);
 }
 
 TEST_CASE("what only a plate has is refused in a sentence, and changes nothing", "[unit]") {
