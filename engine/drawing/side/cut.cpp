@@ -38,6 +38,7 @@ Box shown_box(const CutSheet& sheet) {
     Box shown{{std::min(inmost, reach.low_in) - beside_in,
                std::min({-shape.depth_in, shape.post_low_in, seat.low_in}) - beyond_in},
               {std::max({half, reach.high_in, member.high_in}) + beside_in, std::max(0.0, seat.high_in) + stub_in}};
+    (sheet.post_side() > 0.0 ? shown.high.x : shown.low.x) += sheet.post_side() * forces_reach_in(sheet);
     for (const Profile& one : sheet.framing) {
         if (one.cut || has_area(common(one.box, shown))) shown.low.y = std::min(shown.low.y, one.box.low.y - beyond_in);
     }
@@ -110,7 +111,7 @@ Scene section(const Subject& subject) {
     Scene scene;
     scene.name = format::text(format::phrase("Section"), subject.locale);
     scene.bounds = sheet.shown;
-    scene.margin_mm = around_mm + forces_reach_mm(sheet);
+    scene.margin_mm = around_mm;
     add_framing_behind(scene, framing);
     add_cut_framing(scene, framing);
     add_cut_boards(scene, sheet);

@@ -61,7 +61,7 @@ std::string pull_words(const std::vector<double>& pulls_lb, const Overlay& overl
 /// Away from the member, from where the pulls take hold; as long as the largest of them says.
 void add_pull(Scene& scene, const CutSheet& sheet, Point from, const std::vector<double>& pulls_lb,
               const model::PartId& part) {
-    constexpr double start_mm = 1.2, shortest_mm = 4.0, longest_mm = 11.0, words_mm = 1.0;
+    constexpr double start_mm = 1.2, shortest_mm = 3.5, longest_mm = 8.0, words_mm = 1.0;
     const Overlay& overlay = *sheet.subject.overlay;
     const double pull_lb = *std::max_element(pulls_lb.begin(), pulls_lb.end());
     const double out = sheet.post_side(), share = std::min(1.0, pull_lb / largest_pull_lb(overlay));
@@ -99,9 +99,9 @@ void add_tie_pulls(Scene& scene, const CutSheet& sheet, const TieLevel& level, d
 
 }  // namespace
 
-double forces_reach_mm(const CutSheet& sheet) {
-    constexpr double arrow_and_words_mm = 22.0;
-    return has_pulls(sheet) ? arrow_and_words_mm : 0.0;
+double forces_reach_in(const CutSheet& sheet) {
+    constexpr double arrow_and_words_in = 5.5;
+    return has_pulls(sheet) ? arrow_and_words_in : 0.0;
 }
 
 void add_cut_pulls(Scene& scene, const CutSheet& sheet) {

@@ -33,11 +33,10 @@ void add_chain_of(Scene& scene, const CutSheet& sheet, const DimensionRow& row, 
 void add_heights(Scene& scene, const CutSheet& sheet) {
     const Shape& shape = sheet.shape;
     const double side = sheet.post_side(), edge = side > 0.0 ? sheet.shown.high.x : sheet.shown.low.x;
-    const double start_mm = first_row_mm + forces_reach_mm(sheet);
     std::vector<double> heights{0.0};
     if (shape.depth_in > 0.0 && shape.slope == 0.0) heights.push_back(-shape.depth_in);
     for (const Fixing& fixing : sheet.fixings) heights.push_back(fixing.z_in);
-    DimensionRow row{Measure::upright, edge, side * start_mm, Pen::dimension, member_part(shape)};
+    DimensionRow row{Measure::upright, edge, side * first_row_mm, Pen::dimension, member_part(shape)};
     add_chain_of(scene, sheet, row, heights, shape.back_in);
     row.offset_mm += side * row_mm;
     row.part = {model::PartKind::post};
@@ -148,11 +147,15 @@ void add_tie_names(Scene& scene, const CutSheet& sheet) {
         const model::TensionTie& tie = sheet.shape.mount.ties.at(level.ties.front());
         Text text;
         text.at = standing(tie_corner(sheet, tie), {0.0, up_mm});
+        std::string ids;
+        bool same = true;
         for (const std::size_t index : level.ties) {
             const model::TensionTie& one = sheet.shape.mount.ties.at(index);
-            text.words += (text.words.empty() ? "" : ", ") +
-                          format::text(phrase("{} to {}", one.id, one.into), sheet.subject.locale);
+            ids += (ids.empty() ? "" : ", ") + one.id;
+            same = same && one.into == tie.into;
         }
+        // Where they go to several, the view from above says to which.
+        text.words = same ? format::text(phrase("{} to {}", ids, tie.into), sheet.subject.locale) : ids;
         text.size = TextSize::fine;
         text.across = sheet.shape.towards_y > 0.0 ? Across::right : Across::left;
         text.on_paper = true;

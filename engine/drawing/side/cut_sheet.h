@@ -56,7 +56,7 @@ void add_cut_notes(Scene& scene, const CutSheet& sheet);
 void add_cut_bearing(Scene& scene, const CutSheet& sheet);
 void add_cut_pulls(Scene& scene, const CutSheet& sheet);
 void add_cut_push(Scene& scene, const CutSheet& sheet);
-/// Pulls beside the post take this much paper, mm.
-[[nodiscard]] double forces_reach_mm(const CutSheet& sheet);
+/// Room beside the post for arrows and words of pulls, of the thing drawn.
+[[nodiscard]] double forces_reach_in(const CutSheet& sheet);
 
 }  // namespace toehold::drawing::side

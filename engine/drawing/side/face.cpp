@@ -67,12 +67,12 @@ double covered_radius_in(const Fixing& fixing) {
 }
 
 Scene face(const Subject& subject, const PlanOptions& options) {
-    constexpr double around_mm = 24.5, line_mm = 3.2, first_mm = 1.2;
+    constexpr double around_mm = 24.5, bare_mm = 14.0, line_mm = 3.2, first_mm = 1.2;
     const FaceSheet sheet = face_sheet(subject, options);
     Scene scene;
     scene.name = format::text(phrase("Face"), subject.locale);
     scene.bounds = sheet.shown;
-    scene.margin_mm = around_mm + (has_marks(subject) ? line_mm : 0.0);
+    scene.margin_mm = (options.dimensions ? around_mm : bare_mm) + (has_marks(subject) ? line_mm : 0.0);
     add_face_member(scene, sheet);
     if (options.framing) add_face_behind(scene, sheet);
     add_face_names(scene, sheet);

@@ -35,6 +35,15 @@ std::vector<double> sides(const FaceSheet& sheet) {
     return result;
 }
 
+/// Beside what covers the place; where that ends at the edge of post or bracket, outside that edge and clear of a tie.
+MarkPlace letter_place(const FaceSheet& sheet, const Fixing& fixing, double side) {
+    constexpr double off_mm = 0.8, past_edge_mm = 2.6, room_in = 0.6;
+    const Point at = sheet.at(fixing.x_in, fixing.z_in);
+    const double reach = at.x + side * covered_radius_in(fixing), edge = side * seat_half_width_in(sheet.shape);
+    if (side * (edge - reach) > room_in) return {standing({reach, at.y}, {side * off_mm, 0.0}), side};
+    return {standing({side * std::max(side * reach, side * edge), at.y}, {side * past_edge_mm, 0.0}), side};
+}
+
 Text push_text(const Place& at, std::string words, const Overlay& overlay) {
     Text text;
     text.at = at;
@@ -62,7 +71,7 @@ void add_push_sign(Scene& scene, const Place& at, bool toward_reader, const Arro
 }  // namespace
 
 void add_face_marks(Scene& scene, const FaceSheet& sheet) {
-    constexpr double off_mm = 1.6, letter_mm = 0.8;
+    constexpr double off_mm = 1.6;
     const std::vector<double> side = sides(sheet);
     for (std::size_t index = 0; index < sheet.fixings.size(); ++index) {
         const Fixing& fixing = sheet.fixings[index];
@@ -70,9 +79,7 @@ void add_face_marks(Scene& scene, const FaceSheet& sheet) {
         add_shear_arrow(scene, sheet.subject, fixing.id, standing(at), sheet.right);
         const double reach = std::max(seat_half_width_in(sheet.shape), std::abs(at.x) + covered_radius_in(fixing));
         const MarkPlace beside{standing({side[index] * reach, at.y}, {side[index] * off_mm, 0.0}), side[index]};
-        const MarkPlace letter{
-            standing({at.x + side[index] * covered_radius_in(fixing), at.y}, {side[index] * letter_mm, 0.0}),
-            side[index]};
+        const MarkPlace letter = letter_place(sheet, fixing, side[index]);
         add_letter_or_mark(scene, sheet.subject, fixing.id, beside, letter);
     }
 }

@@ -45,7 +45,7 @@ void add_side_figures(Blocks& blocks, const Source& source) {
 /// The section with every fastener's pull and what the face presses.
 void add_side_demand_figure(Blocks& blocks, const Source& source, const drawing::Subject& subject) {
     Figure figure;
-    figure.height_mm = 74.0;
+    figure.height_mm = 78.0;
     figure.lettering = lettering;
     figure.parts = {{drawing::section(subject, {}), 1.0, true,
                      source.text(phrase("The same state: pull of each fastener, pressure of the member's face"))}};
@@ -85,7 +85,7 @@ void add_demand_figures(Blocks& blocks, const Source& source) {
     drawing::PlanOptions options;
     options.dimensions = false;
     Figure figure;
-    figure.height_mm = 64.0;
+    figure.height_mm = is_on_side(resolved) ? 76.0 : 64.0;
     figure.lettering = lettering;
     figure.parts = {{drawing::polar_envelope(polar_curves(source.review), shown, {}), 0.42, false,
                      source.text(phrase("Tension by the direction of the push, stiffness as computed"))},

@@ -60,13 +60,21 @@ std::optional<model::Member> neighbor(const std::vector<model::Member>& members,
     return nearest;
 }
 
-Phrase from_post(const model::Member& block, units::System system) {
+/// Of a post outside its member the sheet's drawing has left and right exchanged, so that words say which they mean.
+Phrase from_post(const model::Member& block, const Reader& reader) {
     const double at_in = block.across_in;
-    if (std::abs(at_in) < tight_in) return phrase("centered under the post");
-    const std::string far = tape_words(std::abs(at_in), system);
+    const auto* const side = std::get_if<model::SideFastened>(&reader.resolved.detail.mount);
+    if (std::abs(at_in) < tight_in)
+        return side != nullptr ? phrase("centered on the post") : phrase("centered under the post");
+    const bool outside_view = side != nullptr && side->face == model::MemberFace::outside;
+    const std::string far = tape_words(std::abs(at_in), reader.system);
     if (block.along == model::PlanAxis::x) {
         return at_in > 0.0 ? phrase("center line {} outward of the center of the post", far)
                            : phrase("center line {} inward of the center of the post", far);
+    }
+    if (outside_view) {
+        return at_in > 0.0 ? phrase("center line {} right of the center of the post, looking outward", far)
+                           : phrase("center line {} left of the center of the post, looking outward", far);
     }
     return at_in > 0.0 ? phrase("center line {} right of the center of the post", far)
                        : phrase("center line {} left of the center of the post", far);
@@ -79,12 +87,12 @@ struct Offset {
     Phrase words;
 };
 
-Offset offset(const std::vector<model::Member>& members, const model::Member& block, units::System system) {
+Offset offset(const std::vector<model::Member>& members, const model::Member& block, const Reader& reader) {
     const auto beside = neighbor(members, block);
-    if (!beside) return {std::nullopt, from_post(block, system)};
+    if (!beside) return {std::nullopt, from_post(block, reader)};
     const double clear = clear_in(*beside, block);
     return {model::part_of(*beside),
-            clear < tight_in ? phrase("tight against it") : format::verbatim(tape_words(clear, system))};
+            clear < tight_in ? phrase("tight against it") : format::verbatim(tape_words(clear, reader.system))};
 }
 
 /// Words about a block, by its id.
@@ -124,16 +132,16 @@ Phrase holder_words(const model::Framing& framing, const BlockSet& set) {
 
 /// After the words given, a sentence for every face that blocks are measured from.
 Phrase with_offsets(Phrase sentences, const std::vector<model::Member>& members, const BlockSet& set,
-                    units::System system) {
+                    const Reader& reader) {
     std::vector<std::optional<PartId>> faces;
     for (const std::size_t index : set.blocks) {
-        const std::optional<PartId> from = offset(members, members.at(index), system).from;
+        const std::optional<PartId> from = offset(members, members.at(index), reader).from;
         if (std::find(faces.begin(), faces.end(), from) == faces.end()) faces.push_back(from);
     }
     for (const std::optional<PartId>& face : faces) {
         BlockWords words;
         for (const std::size_t index : set.blocks) {
-            const Offset one = offset(members, members.at(index), system);
+            const Offset one = offset(members, members.at(index), reader);
             if (one.from == face) words.emplace_back(members.at(index).id, one.words);
         }
         Phrase sentence = face ? phrase("Clear of {}: {}.", model::part_name(*face), grouped(words))
@@ -160,7 +168,7 @@ Instruction instruction(const Reader& reader, const BlockSet& set, const std::ve
                           holder_words(reader.resolved.detail.framing, set));
     return {ids.size() == 1 ? phrase("Block {}: {}, {} long.", ids.front(), lumber, length)
                             : phrase("Blocks {}: {}, {} long.", listed(ids), lumber, length),
-            with_offsets(std::move(words), members, set, reader.system)};
+            with_offsets(std::move(words), members, set, reader)};
 }
 
 }  // namespace

@@ -124,8 +124,8 @@ TEST_CASE("The site sheet says where holes go, what they hold and what lies behi
          {"Post: 4x4, ", "outside rim R1.", "Its lower end 9 1/4 in below the top of the member.",
           "U 2 in down, on the center line and L 6 1/2 in down, on the center line", "2 bolts 1/2 in",
           "Under each head: washer 1 3/8 in across", "Grip, head to nut: 6 11/16 in.",
-          "Bored level and square through post and member together", "Tie T1: hold-down, back to joist J2.",
-          "1 3/4 in left of the center line", "Required allowable tension: 1800 lb"}) {
+          "Bored level and square through post and member together", "Tie T1: hold-down.",
+          "T1 2 in down, 1 3/4 in left, to joist J2.", "Required allowable tension: 1800 lb"}) {
         INFO(words);
         CHECK(contains(in, words));
     }

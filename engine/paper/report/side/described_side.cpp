@@ -23,6 +23,7 @@ Phrase member_name(const model::BaseDetail& detail, const std::string& id) {
 
 /// Above the member's top edge, or below it.
 Phrase height_words(double below_top_in) {
+    if (below_top_in == 0.0) return phrase("level with its top edge");
     return below_top_in < 0.0 ? phrase("{} above its top edge", Dimension{-below_top_in})
                               : phrase("{} below its top edge", Dimension{below_top_in});
 }

@@ -70,11 +70,17 @@ void take_places(Taken& taken, const side::FaceSheet& sheet, double mm_per_in) {
 }
 
 void add_letters(Scene& scene, const side::FaceSheet& sheet, double mm_per_in, Taken& taken) {
-    constexpr double off_mm = 2.6;
+    constexpr double off_mm = 2.6, past_edge_mm = 4.4, room_in = 0.8;
     for (const side::Fixing& fixing : sheet.fixings) {
         const double away_mm = side::covered_radius_in(fixing) * mm_per_in + off_mm;
         const Point at = sheet.at(fixing.x_in, fixing.z_in);
         std::vector<drawing::Place> places;
+        const double edge = side::seat_half_width_in(sheet.shape);
+        for (const double way : {1.0, -1.0}) {
+            // Off the edge, where no tie is drawn either.
+            if (way * at.x + side::covered_radius_in(fixing) + room_in > edge)
+                places.push_back({{way * std::max(edge, way * at.x), at.y}, {way * past_edge_mm, 0.0}});
+        }
         for (const double reach : {1.0, 1.5}) {
             for (const Point way : {Point{1.1, 0}, {-1.1, 0}, {0.9, 0.9}, {-0.9, 0.9}, {0.9, -0.9}, {-0.9, -0.9}})
                 places.push_back({at, {reach * away_mm * way.x, reach * away_mm * way.y}});

@@ -121,10 +121,12 @@ void add_layer_names(Scene& scene, const side::CutSheet& sheet, const format::Lo
 void add_names(Scene& scene, const side::CutSheet& sheet, double mm_per_in) {
     Taken taken(mm_per_in);
     taken.take_texts(scene);
-    for (const model::TensionTie& tie : sheet.shape.mount.ties) {
+    for (const side::TieLevel& level : side::tie_levels(sheet)) {
+        const model::TensionTie& tie = sheet.shape.mount.ties.at(level.ties.front());
         const drawing::Place end = drawing::standing(side::tie_corner(sheet, tie));
         drawing::Text text;
-        text.words = tie.id;
+        for (const std::size_t index : level.ties)
+            text.words += (text.words.empty() ? "" : ", ") + sheet.shape.mount.ties.at(index).id;
         text.bold = true;
         text.across = drawing::Across::middle;
         text.on_paper = true;

@@ -16,6 +16,8 @@ namespace {
 using format::Phrase;
 using format::phrase;
 
+constexpr double no_tape_tells_in = 1.0 / 64.0;
+
 const model::SideFastened& mount_of(const Reader& reader) { return on_side(reader.resolved.detail); }
 
 Phrase member_name(const Reader& reader, const std::string& id) {
@@ -26,6 +28,7 @@ Phrase member_name(const Reader& reader, const std::string& id) {
 
 /// Against the member's top edge.
 Phrase height_words(double below_top_in, units::System system) {
+    if (std::abs(below_top_in) < no_tape_tells_in) return phrase("level with the top of the member");
     return below_top_in < 0.0 ? phrase("{} above the top of the member", tape_words(-below_top_in, system))
                               : phrase("{} below the top of the member", tape_words(below_top_in, system));
 }
@@ -76,11 +79,15 @@ void add_layers(Instructions& list, const Reader& reader) {
                     phrase("{}. Solid where the post bears, nothing more.", std::move(all))});
 }
 
+/// Whether x is to the right of one who stands before the post.
+bool faces_right(const Reader& reader, double x_in) {
+    return (x_in > 0.0) == (mount_of(reader).face == model::MemberFace::inside);
+}
+
 /// To the left or right of the center line as one sees it who stands before the post.
 Phrase aside_words(const Reader& reader, double x_in) {
-    constexpr double no_tape_tells_in = 1.0 / 64.0;
     if (std::abs(x_in) < no_tape_tells_in) return phrase("on the center line");
-    const bool right = (x_in > 0.0) == (mount_of(reader).face == model::MemberFace::inside);
+    const bool right = faces_right(reader, x_in);
     const std::string figure = tape_words(std::abs(x_in), reader.system);
     return right ? phrase("{} right of the center line", figure) : phrase("{} left of the center line", figure);
 }
@@ -98,6 +105,37 @@ Instruction holes_instruction(const Reader& reader) {
             phrase("{} (of the post; left and right as you face it).", std::move(all))};
 }
 
+/// Ties of one name, report and value.
+struct TiesAlike {
+    std::vector<const model::TensionTie*> ties;
+};
+
+std::vector<TiesAlike> ties_alike(const std::vector<model::TensionTie>& ties) {
+    std::vector<TiesAlike> all;
+    for (const model::TensionTie& tie : ties) {
+        auto alike = std::find_if(all.begin(), all.end(), [&](const TiesAlike& set) {
+            const model::TensionTie& one = *set.ties.front();
+            return one.name == tie.name && one.report == tie.report && one.tension_lb == tie.tension_lb &&
+                   one.chosen == tie.chosen;
+        });
+        if (alike == all.end()) alike = all.insert(all.end(), TiesAlike{});
+        alike->ties.push_back(&tie);
+    }
+    return all;
+}
+
+/// `T1 2 in down, 1 1/2 in left, to joist J2`
+Phrase tie_place(const Reader& reader, const model::TensionTie& tie) {
+    const Phrase into = member_name(reader, tie.into);
+    if (!tie.bolt.empty()) return phrase("{} on bolt {}, to {}", tie.id, tie.bolt, into);
+    const std::string far = tape_words(std::abs(tie.below_top_in), reader.system);
+    const Phrase height = tie.below_top_in < 0.0 ? phrase("{} up", far) : phrase("{} down", far);
+    if (std::abs(tie.x_in) < no_tape_tells_in) return phrase("{} {}, to {}", tie.id, height, into);
+    const std::string aside = tape_words(std::abs(tie.x_in), reader.system);
+    return faces_right(reader, tie.x_in) ? phrase("{} {}, {} right, to {}", tie.id, height, aside, into)
+                                         : phrase("{} {}, {} left, to {}", tie.id, height, aside, into);
+}
+
 }  // namespace
 
 Instructions joint_instructions(const Reader& reader) {
@@ -109,19 +147,27 @@ Instructions joint_instructions(const Reader& reader) {
 
 Instructions tie_instructions(const Reader& reader) {
     Instructions list;
-    for (const model::TensionTie& tie : mount_of(reader).ties) {
-        const Phrase into = member_name(reader, tie.into);
-        const std::string pull = format::figure_text(tie.tension_lb, "lb", reader.system);
-        if (!tie.chosen) {
-            list.push_back({phrase("Tie {}: {}, back to {}: NOT CHOSEN YET.", tie.id, tie.name, into),
-                            phrase("Ask. Its report must give at least {} in tension.", pull)});
+    for (const TiesAlike& set : ties_alike(mount_of(reader).ties)) {
+        const model::TensionTie& first = *set.ties.front();
+        std::vector<std::string> ids;
+        format::Listed places;
+        for (const model::TensionTie* const tie : set.ties) {
+            ids.push_back(tie->id);
+            places.items.push_back(tie_place(reader, *tie));
+        }
+        const std::string pull = format::figure_text(first.tension_lb, "lb", reader.system);
+        const Phrase lead = ids.size() == 1 ? phrase("Tie {}: {}", ids.front(), first.name)
+                                            : phrase("Ties {}: {}", listed(ids), first.name);
+        if (!first.chosen) {
+            list.push_back({phrase("{}: NOT CHOSEN YET.", lead),
+                            phrase("{}. Ask. The report must give at least {} in tension.", std::move(places), pull)});
             continue;
         }
         list.push_back(
-            {tie.bolt.empty() ? phrase("Tie {}: {}, back to {}.", tie.id, tie.name, into)
-                              : phrase("Tie {}: {}, on bolt {}, back to {}.", tie.id, tie.name, tie.bolt, into),
-             phrase("Its line {}, {}. Fasteners and fit as its report says ({}). Required allowable tension: {}.",
-                    height_words(tie.below_top_in, reader.system), aside_words(reader, tie.x_in), tie.report, pull)});
+            {phrase("{}.", lead),
+             phrase("From the top of the member and the center line, as you face the post: {}. Fasteners and fit as "
+                    "the report says ({}). Required allowable tension: {} each.",
+                    std::move(places), first.report, pull)});
     }
     return list;
 }
