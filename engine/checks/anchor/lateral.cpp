@@ -7,6 +7,8 @@
 #include "checks/basis/shears.h"
 #include "demand/governing_state.h"
 
+#include <algorithm>
+
 namespace toehold::checks {
 namespace {
 
@@ -72,12 +74,9 @@ CheckResult too_thick(const CheckInput& input, std::size_t index) {
     return result;
 }
 
-/// An anchor that crosses a member on its way bears on that one.
-std::vector<CheckResult> anchor_lateral(const CheckInput& whole) {
+std::vector<CheckResult> on_seats(const CheckInput& input) {
     std::vector<CheckResult> results;
-    if (whole.demand.states.empty()) return results;
-    const catalog::Resolved sheared = catalog::as_sheared(whole.resolved);
-    const CheckInput input{sheared, whole.demand, nullptr, whole.asked};
+    if (input.demand.states.empty()) return results;
     for (std::size_t index = 0; index < input.resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = input.resolved.anchors[index];
         if (!lands(anchor)) continue;
@@ -88,6 +87,15 @@ std::vector<CheckResult> anchor_lateral(const CheckInput& whole) {
         }
     }
     return results;
+}
+
+/// An anchor that crosses a member on its way bears on that one.
+std::vector<CheckResult> anchor_lateral(const CheckInput& input) {
+    const auto crosses = [](const catalog::Anchor& anchor) { return anchor.crossed.has_value(); };
+    const std::vector<catalog::Anchor>& anchors = input.resolved.anchors;
+    if (std::none_of(anchors.begin(), anchors.end(), crosses)) return on_seats(input);
+    const catalog::Resolved sheared = catalog::as_sheared(input.resolved);
+    return on_seats({sheared, input.demand, nullptr, input.asked});
 }
 
 const RegisterCheck registered{

@@ -106,14 +106,15 @@ double pull_through_lb(const BearingOnWood& bearing, std::vector<Step>& steps) {
 
 /// The ring of wood under it: small, because the hole takes most of what a nut covers.
 double ring_lb(const BearingOnWood& bearing, std::vector<Step>& steps) {
-    const double hole_in = resistance::bolt_hole_in_wood_in(bearing.diameter_in);
+    const bool screw = bearing.end == BearingEnd::screw_head;
+    const double hole_in = screw ? bearing.diameter_in : resistance::bolt_hole_in_wood_in(bearing.diameter_in);
     const BearingArea ring = resistance::washer_bearing(bearing.head_in, hole_in, bearing.clearance);
     const Adjusted adjusted = adjust_compression_perp(bearing.grade, bearing.basis);
     steps.push_back(given("F_c,perp", phrase("reference compression perpendicular to grain"),
                           bearing.grade.compression_perp_psi, "psi", "NDS Supplement 2018"));
     append(steps, adjusted.steps);
     steps.push_back({"A", at_nut(bearing) ? phrase("net area under the nut") : phrase("net area under the head"),
-                     "pi (D_H^2 - (D + 1/16)^2)/4", ring.area_in2, "in2", ""});
+                     screw ? "pi (D_H^2 - D^2)/4" : "pi (D_H^2 - (D + 1/16)^2)/4", ring.area_in2, "in2", ""});
     const double capacity = adjusted.value * ring.area_in2;
     steps.push_back({"R'", phrase("bearing allowed by the wood"), "F_c,perp' A", capacity, "lb", "NDS 2018 3.10.2"});
     return capacity;
@@ -158,6 +159,7 @@ double under_plate_lb(const BearingOnWood& bearing, const model::BackingPlate& p
 
 double under_bare_head_lb(const BearingOnWood& bearing, std::vector<Step>& steps) {
     const double through_lb = pull_through_lb(bearing, steps);
+    if (bearing.end == BearingEnd::round_head) return through_lb;
     const double capacity = std::min(through_lb, ring_lb(bearing, steps));
     steps.push_back({"R_n", phrase("lesser of the two"), "min(W_H', R')", capacity, "lb", ""});
     return capacity;

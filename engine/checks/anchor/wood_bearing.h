@@ -5,7 +5,7 @@
 //     nut, and what is left bears: a limit of the area, not a failure of its own.
 //   - On the wood itself: NDS 2018 12.2.5. The clause is for round heads, so the across-flats of a nut or a hexagon
 //     stands for the head's diameter: the smallest circle, and the reading taken. The wood under it must also not be
-//     crushed (3.10.2), which commonly leads.
+//     crushed (3.10.2), which commonly leads. A wood screw has the round head of the clause, which asks no more of it.
 #include "catalog/rows.h"
 #include "checks/result.h"
 #include "model/anchor.h"
@@ -17,7 +17,12 @@
 
 namespace toehold::checks {
 
-enum class BearingEnd { nut, head };
+enum class BearingEnd {
+    nut,
+    head,        ///< of a bolt, in a hole wider than itself
+    screw_head,  ///< a hexagon of a lag screw, whose hole is as wide as its shank
+    round_head,  ///< of a wood screw
+};
 
 /// What presses, and on which wood.
 struct BearingOnWood {
@@ -39,7 +44,7 @@ struct BearingOnWood {
                                      std::vector<Step>& steps);
 [[nodiscard]] double under_plate_lb(const BearingOnWood& bearing, const model::BackingPlate& plate,
                                     const catalog::Metal& metal, std::vector<Step>& steps);
-/// The lesser of pull-through and of bearing on the ring under the head.
+/// The lesser of pull-through and of bearing on the ring under the head; of a round head pull-through alone.
 [[nodiscard]] double under_bare_head_lb(const BearingOnWood& bearing, std::vector<Step>& steps);
 
 }  // namespace toehold::checks

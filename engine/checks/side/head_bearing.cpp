@@ -16,11 +16,22 @@ using format::phrase;
 
 bool bears_by_itself(const Anchor& anchor) { return !anchor.washer && !anchor.head_plate; }
 
+BearingEnd end_of(const Anchor& anchor) {
+    switch (anchor.kind) {
+        case FastenerKind::lag_screw:
+            return BearingEnd::screw_head;
+        case FastenerKind::wood_screw:
+            return BearingEnd::round_head;
+        default:
+            return BearingEnd::head;
+    }
+}
+
 /// `post` must outlive the result.
 BearingOnWood under_head(const CheckInput& input, const Anchor& anchor, const catalog::SideMember& post) {
     const catalog::MemberMaterial& wood = post.wood.value();
     const double to_end_in = on_side(input.resolved.detail).post_bottom_below_top_in + anchor.at.z_in;
-    return {BearingEnd::head,
+    return {end_of(anchor),
             wood.grade,
             wood.species.specific_gravity,
             model::PlanAxis::y,
@@ -56,9 +67,11 @@ CheckResult head_result(const CheckInput& input, std::size_t index, const catalo
     } else {
         result.clause = "NDS 2018 12.2.5, 3.10.2";
         result.capacity = under_bare_head_lb(bearing, result.steps);
-        result.note = phrase(
-            "The clause is for round heads: of a hexagon the width across flats is taken as the head's diameter, with "
-            "the factors of withdrawal, and the net area under the head must take the tension in bearing too.");
+        if (bearing.end != BearingEnd::round_head)
+            result.note = phrase(
+                "The clause is for round heads: of a hexagon the width across flats is taken as the head's diameter, "
+                "with the factors of withdrawal, and the net area under the head must take the tension in bearing "
+                "too.");
     }
     result.steps.push_back(demanded("T_u", phrase("largest tension"), result.demand, "lb"));
     conclude(result);

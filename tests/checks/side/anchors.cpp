@@ -104,10 +104,13 @@ TEST_CASE("a plate under the head stands in place of the washer, and a bare scre
                 0.0);
     resolved.anchors[0].head_plate.reset();
     resolved.anchors[0].kind = catalog::FastenerKind::lag_screw;
-    // 1725 pi 0.75^2 0.55^2 = 922.1; the ring of 3/4 in less 9/16: 0.193282 in2, 109.2 lb.
+    // 1725 pi 0.75^2 0.55^2 = 922.1; the ring of 3/4 in less the shank's 1/2: 0.245437 in2, 138.7 lb.
     const CheckResult bare = first_of("side-head-bearing", resolved, {1000.0, 0.0, 0.0});
     CHECK_CLOSE(step_value(bare, "W_H"), 922.1, 0.0, 0.2);
-    CHECK_CLOSE(bare.capacity, 565.0 * 0.193282, 1e-4, 0.0);
+    CHECK_CLOSE(bare.capacity, 565.0 * 0.245437, 1e-4, 0.0);
+    resolved.anchors[0].kind = catalog::FastenerKind::wood_screw;  // a round head: pull-through alone
+    const CheckResult round = first_of("side-head-bearing", resolved, {1000.0, 0.0, 0.0});
+    CHECK_CLOSE(round.capacity, 922.1, 0.0, 0.2);
     resolved.anchors[0].kind = catalog::FastenerKind::reported;
     CHECK(run_check("side-head-bearing", resolved, side_demand(resolved, {})).size() == 1);
 }

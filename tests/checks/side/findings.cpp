@@ -100,6 +100,9 @@ TEST_CASE("a joist that carries the post alone fails until a block or a tie goes
 TEST_CASE("a post without anything below its highest fastener has no lower end to its couple", "[unit]") {
     catalog::Resolved resolved = side_example();
     CHECK(run_finding("side-no-bottom", resolved).empty());
+    on_side(resolved.detail).layers = {{"siding", 0.75, {}, 3.5}};  // a lower bolt does not press
+    CHECK(only("side-no-bottom", resolved).severity == Severity::fails);
+    on_side(resolved.detail).layers.clear();
     resolved.anchors.pop_back();
     CHECK(only("side-no-bottom", resolved).severity == Severity::caution);
     on_side(resolved.detail).post_bottom_below_top_in = 3.5;

@@ -1,6 +1,7 @@
-// A couple needs two ends: what pulls at the top, and below it wood to bear on or another fastener. A post that ends
-// just below its highest fastener has no lower end to its couple; fasteners at one height alone leave a push the other
-// way to what little bears above them. The lengths taken are common practice.
+// A couple needs two ends: what pulls at the top, and below it wood to bear on, since a fastener does not press. A post
+// that ends just below its highest fastener, or has nothing behind it there, has no lower end to its couple; fasteners
+// at one height alone leave a push the other way to what little bears above them. The lengths taken are common
+// practice.
 #include "catalog/resolve.h"
 #include "checks/basis/result_parts.h"
 #include "checks/registry.h"
@@ -52,14 +53,14 @@ double bears_down_to_in(const model::BaseDetail& detail) {
 std::vector<Finding> no_lower_end(const catalog::Resolved& resolved) {
     const std::optional<Heights> heights = heights_of(resolved);
     if (!heights) return {};
-    const double lower_end_in = std::max(bears_down_to_in(resolved.detail), heights->lowest_in);
-    const double arm_in = lower_end_in - heights->highest_in;
+    const double arm_in = bears_down_to_in(resolved.detail) - heights->highest_in;
     if (arm_in < least_arm_in) {
-        return {finding_on({model::PartKind::post}, Severity::fails,
-                           phrase("No resistance at the bottom: {} below the highest fastener there is nothing to bear "
-                                  "on or to fasten to. Run the post down the whole depth of the member and fasten it "
-                                  "near the member's lower edge.",
-                                  Dimension{std::max(arm_in, 0.0)}))};
+        return {
+            finding_on({model::PartKind::post}, Severity::fails,
+                       phrase("No resistance at the bottom: {} below the highest fastener the post has nothing more "
+                              "to bear on. Run the post down the whole depth of the member, with what lies between "
+                              "them, and fasten it near the member's lower edge.",
+                              Dimension{std::max(arm_in, 0.0)}))};
     }
     if (heights->lowest_in - heights->highest_in < one_height_in) {
         return {finding_on({model::PartKind::post}, Severity::caution,
