@@ -186,6 +186,12 @@ InTest weld(const Asked& asked) {
                         .fastened = true};
 }
 
+/// A washer or a plate sinks in; a bare head is drawn through.
+InTest head_on_post(const Asked& asked) {
+    const catalog::Anchor& anchor = anchor_of(asked);
+    return anchor.washer || anchor.head_plate ? deforms(asked) : unknown<Link::head_pull_through>(asked);
+}
+
 struct Row {
     std::string_view check;
     InTest (*in_test)(const Asked&);
@@ -215,7 +221,7 @@ constexpr std::array<Row, 30> rows{{
     {"member-tension-perp", unknown<Link::tension_across_grain>},
     {"plate-bending", plate_bending},
     {"post-bending", post_bending},
-    {"side-head-bearing", deforms},
+    {"side-head-bearing", head_on_post},
     {"side-post-bearing", deforms},
     {"side-post-bending", post_bending},
     {"tie-by-report", unknown<Link::reported_hardware>},
