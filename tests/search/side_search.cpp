@@ -1,17 +1,22 @@
 // A post on a member's side: its changes against the geometry they must leave, its menu and its axes by whether every
 // one of them is a detail, its cost by hand.
+#include "search/changes/anchors.h"
 #include "search/changes/side_hardware.h"
 #include "search/changes/side_rows.h"
 #include "search/changes/side_wood.h"
+#include "search/judge/judge.h"
 #include "search/nearest/bears_on.h"
 #include "search/ranges/ranges.h"
 #include "search/remedies/menu.h"
+#include "search/remedies/remedies.h"
 #include "search/score/robustness.h"
 #include "search/score/score.h"
 
+#include "demand/demand.h"
 #include "model/side_geometry.h"
 #include "model/validate.h"
 #include "support/compare.h"
+#include "support/contains.h"
 #include "support/shipped.h"
 #include "support/side_detail.h"
 
@@ -72,6 +77,20 @@ TEST_CASE("one row of fasteners gets a second", "[unit]") {
     CHECK(test::resolved_by_shipped(detail).anchors.size() == 2);
 }
 
+TEST_CASE("another size of bolt keeps plate washers as large as they were", "[unit]") {
+    BaseDetail detail = test::side_detail();
+    model::AnchorGroup& group = on_side(detail).anchors.front();
+    group.head_plate.reset();
+    group.washer = model::Washer{"washer-plate-1/2-3"};
+    std::get<model::ThroughBolt>(group.fastener).below = model::Washer{"washer-plate-1/2-2"};
+    const auto larger = search::fastener_size(test::shipped_catalog(), "bolt-5/8", "a307");
+    REQUIRE(larger.has_value());
+    REQUIRE(search::set_fastener(detail, *larger, std::nullopt, search::Holes::keep_edges));
+    CHECK(group.washer->size == "washer-plate-5/8-3");
+    CHECK(std::get<model::Washer>(std::get<model::ThroughBolt>(group.fastener).below).size == "washer-plate-5/8-2");
+    CHECK(is_detail(detail));
+}
+
 TEST_CASE("framing goes with the faces it lies against", "[unit]") {
     BaseDetail larger = test::side_detail();
     REQUIRE(search::set_post_size(larger, "6x6"));
@@ -116,6 +135,7 @@ TEST_CASE("a block behind the rim takes the fasteners, and ties a joist's side",
     REQUIRE(on_side(tied).ties.size() == 2);
     const model::TensionTie& tie = on_side(tied).ties.front();
     CHECK_FALSE(tie.chosen);
+    CHECK(tie.bolt == "U");
     const model::Member joist = model::member(tied.framing, model::find_member(tied.framing, tie.into).value());
     CHECK_CLOSE(std::abs(joist.across_in - tie.x_in), 0.75 + search::tie_off_joist_in, 0.0, 1e-12);
     CHECK(is_detail(tied));
@@ -206,4 +226,38 @@ TEST_CASE("a larger post costs its wood, a tie its hardware", "[unit]") {
     CHECK(scored(tied).pieces == before.pieces + 2);
     // Along the rail and up and down.
     CHECK(search::misplaced(test::side_detail()).size() == 4);
+}
+
+TEST_CASE("a rim on end nails is mended by hardware at its joists, which a review confirms", "[unit]") {
+    BaseDetail detail = test::side_detail();
+    detail.framing.rims.front().connection =
+        model::EndGrainFasteners{model::EndGrainFasteners::Kind::nail, 0.162, 3.5, 3, 6.0, {}};
+    const catalog::Resolved resolved = test::resolved_by_shipped(detail);
+    const review::Review before =
+        review::evaluate(resolved, demand::find_demand(resolved, demand::Sampling::probe()), "");
+    REQUIRE(before.verdict == review::Verdict::inadequate);
+    const std::vector<review::Remedy> remedies = search::find_remedies(before, test::shipped_catalog());
+    REQUIRE_FALSE(remedies.empty());
+    for (const review::Remedy& remedy : remedies) {
+        INFO(remedy.id << ": " << format::english(remedy.text));
+        CHECK(kind(remedy.detail.mount) == model::MountKind::side_fastened);
+        CHECK(is_detail(remedy.detail));
+        CHECK_FALSE(test::contains(format::english(remedy.text), "Replace the plate"));
+    }
+    CHECK(test::contains(remedies.front().id, "rim-hardware"));
+}
+
+TEST_CASE("a probe of the space judges candidates of a side", "[unit]") {
+    const catalog::Resolved resolved = test::resolved_by_shipped(test::side_detail());
+    search::Ranges ranges;
+    for (const char* text : {"post-size=4x4,6x6", "ties=as-is,hardware 1800"})
+        REQUIRE(search::parse_range(text, test::shipped_catalog(), ranges).empty());
+    const search::Space space = search::make_space(resolved, ranges, test::shipped_catalog());
+    REQUIRE(search::size(space) == 4);
+    for (search::Candidate candidate = 0; candidate < 4; ++candidate) {
+        const search::Judgement judgement = search::judge(space, test::shipped_catalog(), candidate);
+        INFO(candidate << " " << judgement.limit);
+        CHECK(judgement.stage != search::Stage::choice);
+        CHECK((judgement.holds || !judgement.limit.empty()));
+    }
 }

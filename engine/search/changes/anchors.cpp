@@ -13,6 +13,20 @@ using model::AnchorGroup;
 using model::BaseDetail;
 using Kind = FastenerSize::Kind;
 
+constexpr std::string_view plate_washer = "washer-plate-";
+constexpr double most_washer_play_in = 0.1;  ///< of a washer's hole over its fastener
+
+/// `-3` of `washer-plate-1/2-3`: how large it is.
+std::string_view tail_of(std::string_view washer) { return washer.substr(std::min(washer.rfind('-'), washer.size())); }
+
+/// What goes with this size in place of the washer there was.
+std::string washer_like(const std::optional<model::Washer>& before, const FastenerSize& size) {
+    if (!before || !before->size.starts_with(plate_washer)) return size.wide_washer;
+    for (const std::string& one : size.plate_washers)
+        if (tail_of(one) == tail_of(before->size)) return one;
+    return size.wide_washer;
+}
+
 FastenerSize sized(Kind kind, const std::string& size, double diameter_in, const catalog::Catalog& catalog) {
     FastenerSize result;
     result.kind = kind;
@@ -21,6 +35,11 @@ FastenerSize sized(Kind kind, const std::string& size, double diameter_in, const
     result.hole_in = resistance::steel::drilled_in(resistance::steel::standard_hole_in(diameter_in));
     if (kind == Kind::wood_screw) return result;  // its flat head has none
     result.wide_washer = plain_washer(catalog, diameter_in, true);
+    for (const catalog::WasherSize& washer : catalog.washers) {
+        const bool fits =
+            washer.hole_diameter_in > diameter_in && washer.hole_diameter_in < diameter_in + most_washer_play_in;
+        if (washer.id.starts_with(plate_washer) && fits) result.plate_washers.push_back(washer.id);
+    }
     return result;
 }
 
@@ -43,7 +62,8 @@ std::optional<model::Fastener> fastener_of(const FastenerSize& size, const model
         if (!washer) {
             bolt.below = other->below;
         } else if (!size.wide_washer.empty()) {
-            bolt.below = model::Washer{size.wide_washer};
+            const auto* const there = other == nullptr ? nullptr : std::get_if<model::Washer>(&other->below);
+            bolt.below = model::Washer{washer_like(there == nullptr ? std::nullopt : std::optional(*there), size)};
         }
         return bolt;
     }
@@ -61,7 +81,7 @@ Applied set_groups(BaseDetail& detail, const FastenerSize& size, std::optional<d
         if (size.wide_washer.empty()) {
             group.washer.reset();
         } else if (group.washer) {
-            group.washer = model::Washer{size.wide_washer};
+            group.washer = model::Washer{washer_like(group.washer, size)};
         }
     }
     if (anchor_groups(detail).empty()) return refused(phrase("the detail has no anchors"));
@@ -87,8 +107,7 @@ std::string plain_washer(const catalog::Catalog& catalog, double diameter_in, bo
         if (!washer.id.starts_with(family) || washer.hole_diameter_in < diameter_in + least_play_in) continue;
         if (least == nullptr || washer.hole_diameter_in < least->hole_diameter_in) least = &washer;
     }
-    constexpr double most_play_in = 0.1;
-    return least == nullptr || least->hole_diameter_in > diameter_in + most_play_in ? std::string() : least->id;
+    return least == nullptr || least->hole_diameter_in > diameter_in + most_washer_play_in ? std::string() : least->id;
 }
 
 std::optional<FastenerSize> fastener_size(const catalog::Catalog& catalog, std::string_view size,

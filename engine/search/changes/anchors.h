@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace toehold::search {
 
@@ -19,6 +20,7 @@ struct FastenerSize {
     double diameter_in = 0.0;
     double hole_in = 0.0;     ///< standard hole in the plate, D + 1/16 in to the next drill in 1/64 in
     std::string wide_washer;  ///< catalog id; empty: the catalog has none
+    std::vector<std::string> plate_washers = {};  ///< round plate washers with a hole of this size, catalog ids
     enum class Kind { lag_screw, wood_screw, bolt } kind = Kind::lag_screw;
 };
 
@@ -29,7 +31,8 @@ struct FastenerSize {
 /// empty where it has none.
 [[nodiscard]] std::string plain_washer(const catalog::Catalog& catalog, double diameter_in, bool wide);
 
-/// Every anchor this one; where there was a washer under the head, the wide one of its size. A screw keeps its length,
+/// Every anchor this one; where there was a washer under the head, the wide one of its size, or a plate washer as large
+/// as the one there was. A screw keeps its length,
 /// and is refused where there was none (a bolt before it); `length_in` says it then. A bolt has a wide washer below
 /// unless there was a plate. The holes are drilled for it.
 Applied set_fastener(model::BaseDetail& detail, const FastenerSize& size, std::optional<double> length_in, Holes holes);

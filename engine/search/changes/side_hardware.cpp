@@ -51,6 +51,19 @@ double tie_line_in(BaseDetail& detail, const Beside& beside) {
     return 0.0;
 }
 
+/// The through-bolt in the tie's line at its row, which hangs it; nullptr: the tie hangs by its own fasteners.
+const model::SidePlace* bolt_at(const BaseDetail& detail, double x_in, double row_in) {
+    constexpr double one_line_in = 0.0625, one_row_in = 0.25;
+    for (const model::SidePlace& place : on_side(detail).places) {
+        const AnchorGroup* const group = model::anchor_group(detail, place.id);
+        const bool bolt =
+            group != nullptr && group->into.empty() && std::holds_alternative<model::ThroughBolt>(group->fastener);
+        if (bolt && std::abs(place.x_in - x_in) <= one_line_in && std::abs(place.below_top_in - row_in) < one_row_in)
+            return &place;
+    }
+    return nullptr;
+}
+
 std::string free_tie_id(const model::SideFastened& mount) {
     for (std::size_t number = 1;; ++number) {
         std::string id = "T" + std::to_string(number);
@@ -117,9 +130,15 @@ Applied add_ties(BaseDetail& detail, double tension_lb) {
     tie.into = beside->member.id;
     tie.eccentricity_in = tie_off_joist_in;
     for (const double row_in : side_rows(detail)) {
-        tie.id = free_tie_id(on_side(detail));
-        tie.below_top_in = row_in;
-        on_side(detail).ties.push_back(tie);
+        model::TensionTie one = tie;
+        one.id = free_tie_id(on_side(detail));
+        one.below_top_in = row_in;
+        if (const model::SidePlace* const bolt = bolt_at(detail, tie.x_in, row_in)) {
+            one.bolt = bolt->id;
+            one.x_in = bolt->x_in;
+            one.below_top_in = bolt->below_top_in;
+        }
+        on_side(detail).ties.push_back(one);
     }
     if (on_side(detail).ties.empty()) return refused(phrase("no fastener is there for a tie to hang at"));
     return {};

@@ -24,8 +24,9 @@ inline constexpr double tie_off_joist_in = 1.5, tie_gives_in = 0.125;
 
 /// A tie that is not chosen yet at every row of fasteners, of at least this allowable pull, along the side of the
 /// nearest joist or block that runs up to the member; the post moves along the rail until its axis is in the ties'
-/// line where it was not near enough. Ties that are not chosen yet are replaced. Refused of a post inside the deck,
-/// which ties cannot draw against its member, where ties are chosen, and where nothing runs up to the member.
+/// line where it was not near enough. A bolt in that line hangs its tie. Ties that are not chosen yet are replaced.
+/// Refused of a post inside the deck, which ties cannot draw against its member, where ties are chosen, and where
+/// nothing runs up to the member.
 Applied add_ties(model::BaseDetail& detail, double tension_lb);
 
 /// Between the rim the post is fastened to and its joists, hardware not chosen yet on both sides of each joist, of the

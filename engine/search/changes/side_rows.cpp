@@ -17,6 +17,7 @@ using model::SidePlace;
 
 constexpr double one_row_in = 0.25;
 constexpr double least_apart_in = 1.0;
+constexpr double most_apart_on_metal_in = 5.0;  // NDS 2018 12.5.1.3: rows held across the grain by one steel plate
 
 /// Where a height goes when the rows do: in proportion between the outermost, by as much as them beyond.
 double moved_in(double below_top_in, const RowHeights& before, const RowHeights& after) {
@@ -74,8 +75,9 @@ std::optional<RowHeights> widest_rows(const BaseDetail& detail, double diameter_
     const double depth_in = model::holding_depth_in(mount, *member);
     // A bracket grows with its rows, and the post with the bracket.
     const double lowest_in = mount.bracket ? depth_in : std::min(depth_in, mount.post_bottom_below_top_in);
-    const RowHeights rows{std::ceil(edge_in * quarters - 1e-9) / quarters,
-                          std::floor((lowest_in - edge_in) * quarters + 1e-9) / quarters};
+    RowHeights rows{std::ceil(edge_in * quarters - 1e-9) / quarters,
+                    std::floor((lowest_in - edge_in) * quarters + 1e-9) / quarters};
+    if (mount.bracket) rows.lower_in = std::min(rows.lower_in, rows.upper_in + most_apart_on_metal_in);
     if (rows.lower_in - rows.upper_in < least_apart_in) return std::nullopt;
     return rows;
 }

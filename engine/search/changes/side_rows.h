@@ -26,8 +26,9 @@ struct RowHeights {
 };
 
 /// As far apart as 4 D to the member's edges and to the post's lower end allow, in quarter inches (NDS 2018 Table
-/// 12.5.1C, an edge loaded across the grain, with which these ends and edges keep what every state asks of them).
-/// `diameter_in`: of the fasteners. Absent: they would not be 1 in apart, or the mount is another.
+/// 12.5.1C, an edge loaded across the grain, with which these ends and edges keep what every state asks of them);
+/// through a bracket's plate no more than 5 in (12.5.1.3). `diameter_in`: of the fasteners. Absent: they would not be 1
+/// in apart, or the mount is another.
 [[nodiscard]] std::optional<RowHeights> widest_rows(const model::BaseDetail& detail, double diameter_in);
 
 /// The rows there, those between in proportion, and ties with the row they hang at. A bracket keeps its edges as far

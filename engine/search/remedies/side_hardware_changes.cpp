@@ -63,8 +63,8 @@ Change of_size(std::string id, const FastenerSize& size, const std::string& name
     return {std::move(id), "anchor",
             [size](BaseDetail& detail) { return set_fastener(detail, size, std::nullopt, Holes::keep_edges); },
             [name](const BaseDetail& changed) {
-                return phrase("Use {} fasteners of {}, with washers or plates drilled for them.", places_of(changed),
-                              name);
+                return phrase("Replace the fasteners: {} x {}, with washers or plates drilled for them.",
+                              places_of(changed), name);
             },
             steps};
 }
@@ -109,8 +109,8 @@ std::vector<Change> longer(const Resolved& resolved) {
         changes.push_back({changes.empty() ? "longer-screws" : "long-screws", "length",
                            [length_in](BaseDetail& detail) { return set_screw_length(detail, length_in); },
                            [length_in](const BaseDetail& changed) {
-                               return phrase("Use {} screws {} long under the head.", places_of(changed),
-                                             Dimension{length_in});
+                               return phrase("Replace the screws: {} of the same size, {} long under the head.",
+                                             places_of(changed), Dimension{length_in});
                            },
                            "length"});
     }
@@ -174,9 +174,10 @@ Phrase ties_words(const BaseDetail& changed) {
         index ? model::part_name(model::part_of(model::member(changed.framing, *index))) : format::verbatim(tie.into);
     return phrase(
         "Add {} tension ties from the post back along the side of {}, one at each row of fasteners, whose report gives "
-        "at least {} each at no more than {} of movement; the post stands with its axis {} from that side.",
+        "at least {} each at no more than {} of movement; their line stands {} from the post's axis and {} from that "
+        "side.",
         on_side(changed).ties.size(), into, Quantity{tie.tension_lb, "lb"}, Dimension{tie.deflection_in},
-        Dimension{tie.eccentricity_in + std::abs(tie.x_in)});
+        Dimension{std::abs(tie.x_in)}, Dimension{tie.eccentricity_in});
 }
 
 /// Allowable pulls of hold-downs in common use for guards (common practice).

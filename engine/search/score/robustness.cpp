@@ -22,6 +22,11 @@ BaseDetail with_places_off(BaseDetail detail, double x_in, double up_in) {
         place.x_in += x_in;
         place.below_top_in -= up_in;
     }
+    for (model::TensionTie& tie : on_side(detail).ties) {
+        if (tie.bolt.empty()) continue;  // it goes with its bolt
+        tie.x_in += x_in;
+        tie.below_top_in -= up_in;
+    }
     return detail;
 }
 
