@@ -10,16 +10,18 @@
 
 namespace toehold::job {
 
-/// Of a post bolted to the outside of the rim. Heights are down from the rim's top, in.
+/// Of a post bolted to the outside of the rim, a solid one: pieces side by side twist more than they may. Heights are
+/// down from the rim's top, in.
 struct SideDesign {
-    int rim_plies = 2;
+    std::string rim_size;  ///< nominal, 4 in thick, as deep as the joists
+    double rim_width_in = 0.0;
     double to_rim_in = 0.0;                 ///< from the post's axis to the rim's near face
     double upper_in = 0.0, lower_in = 0.0;  ///< the rows of bolts
     double bottom_in = 0.0;                 ///< the post's lower end
     double bolt_x_in = 0.0;                 ///< of the bolts to both sides of a metal post; 0: one on the axis
     double bracket_width_in = 0.0, bracket_in = 0.0;  ///< of a metal post's plate: its width, its thickness; else 0
-    /// A wood post stands beside a joist, with a tie along it at each row that takes at least this; 0: in the middle of
-    /// a bay, bolted through a block behind the rim.
+    /// A wood post stands between two joists, with a tie along each at each row that takes at least this; 0: a metal
+    /// one in front of a joist, its bolts on both sides of that.
     double tie_lb = 0.0;
 };
 

@@ -49,18 +49,18 @@ model::Joists joists_of(const Job& job, const Design& design, const Layout& layo
 }
 
 model::Rim rim_of(const Job& job, const Design& design, const Layout& layout) {
+    const double rim_width_in = design.side ? design.side->rim_width_in : design.joist_width_in;
     model::Rim rim;
     rim.id = "R1";
-    if (design.side) rim.plies = design.side->rim_plies;
-    rim.at_in = layout.joists_end_in + 0.5 * rim.plies * design.joist_width_in;
+    rim.at_in = layout.joists_end_in + 0.5 * rim_width_in;
     rim.from_in = layout.rim_from_in;
     rim.to_in = layout.rim_to_in;
-    rim.width_in = design.joist_width_in;
+    rim.width_in = rim_width_in;
     rim.depth_in = design.joist_depth_in;
     rim.species = design.species;
     rim.grade = design.grade;
     rim.connection = design.side ? at_rolling_rim(design, job.joist_spacing_in) : at_rim(design, job.joist_spacing_in);
-    rim.size = job.joist_size;
+    rim.size = design.side ? design.side->rim_size : job.joist_size;
     return rim;
 }
 
@@ -71,20 +71,15 @@ std::vector<model::JoistSupport> supports_of(const Job& job, const Design& desig
     model::JoistSupport ledger{"S1", model::JoistSupport::Kind::ledger, layout.ledger_at_in, 0.0,
                                at_ledger(design, reaction_lb)};
     model::JoistSupport beam{"S2", model::JoistSupport::Kind::beam, layout.beam_at_in, beam_bearing_in,
-                             on_beam(design, job.joist_spacing_in, overhang)};
+                             design.side ? on_beam_behind_rim(design, job.joist_spacing_in)
+                                         : on_beam(design, job.joist_spacing_in, overhang)};
     return {ledger, beam};
-}
-
-/// Under each row of anchors, or one right behind the rim that a post is bolted through.
-std::vector<double> rows_of_blocks(const Design& design, const Layout& layout) {
-    if (!design.side) return {-design.row_y_in, design.row_y_in};
-    if (design.side->tie_lb > 0.0) return {};
-    return {layout.joists_end_in - 0.5 * design.block_width_in};
 }
 
 std::vector<model::Block> blocks_of(const Design& design, const Layout& layout) {
     std::vector<model::Block> blocks;
-    for (const double across_in : rows_of_blocks(design, layout)) {
+    if (design.side) return blocks;
+    for (const double across_in : {-design.row_y_in, design.row_y_in}) {
         for (const Bay& bay : layout.bays) {
             model::Block block;
             block.id = "B" + std::to_string(blocks.size() + 1);

@@ -1,5 +1,6 @@
 #include "job/framing.h"
 #include "job/hardware.h"
+#include "job/post_order.h"
 
 namespace toehold::job {
 namespace {
@@ -19,11 +20,18 @@ void assume_hardware(const std::string& holder, const model::EndConnection& conn
     assumptions.element(holder + "/connector", words_of(hardware), std::move(why));
 }
 
+Phrase why_joists(const Job& job) {
+    if (job.place == Place::corner) return phrase("Those of the last bays, the edge joist doubled; look at the deck.");
+    if (job.place == Place::deck_side && is_wood(job.post))
+        return phrase(
+            "One on each side of the post for its ties, added where the deck has none there, and the next "
+            "ones for the deck's load.");
+    return phrase("Those that carry the base, and the next ones for the deck's load.");
+}
+
 void assume_joists(const Job& job, const model::Joists& joists, Assumptions& assumptions) {
     assumptions.element("framing/joists", phrase("{} joists drawn about the post", joists.members.size()),
-                        job.place == Place::corner
-                            ? phrase("Those of the last bays, the edge joist doubled; look at the deck.")
-                            : phrase("Those that carry the base, and the next ones for the deck's load."));
+                        why_joists(job));
     if (!job.species) {
         assumptions.attribute("framing/joists", "species",
                               phrase("The usual treated framing lumber; read it on the grade stamp."));
@@ -33,15 +41,15 @@ void assume_joists(const Job& job, const model::Joists& joists, Assumptions& ass
                               phrase("The grade most framing is sold by; read it on the stamp."));
 }
 
-void assume_rim(const model::Rim& rim, Assumptions& assumptions) {
+void assume_rim(const Job& job, const model::Rim& rim, Assumptions& assumptions) {
     const std::string path = "framing/rim[" + rim.id + "]";
-    if (rim.plies == 1) {
+    if (job.place == Place::deck_side) {
+        assumptions.element(path, phrase("a solid {} rim", rim.size),
+                            phrase("A post bolted to its side twists it, and pieces nailed together twist more than "
+                                   "one; look at the deck, and give what is there."));
+    } else {
         assumptions.element(path, phrase("a single {} rim", rim.size),
                             phrase("Of the joists' size and wood; look at the deck."));
-    } else {
-        assumptions.element(path, phrase("a rim of {} pieces {}", rim.plies, rim.size),
-                            phrase("A post bolted to a single rim rolls it: look at the deck, and add the second piece "
-                                   "where it has one."));
     }
     assume_hardware(path, rim.connection, why_hardware(), assumptions);
 }
@@ -83,22 +91,15 @@ void assume_supports(const Job& job, const model::Framing& framing, Assumptions&
     }
 }
 
-Phrase why_block(const Job& job) {
-    if (job.place == Place::deck_side)
-        return phrase(
-            "Right behind the rim, and the bolts go through it too, so that its ends keep the rim from "
-            "rolling.");
-    return phrase(
-        "Centered under the row of anchors, as deep as the joists so that its ends are held over their whole "
-        "depth.");
-}
-
-void assume_blocks(const Job& job, const model::Framing& framing, Assumptions& assumptions) {
+void assume_blocks(const model::Framing& framing, Assumptions& assumptions) {
     for (const model::Block& block : framing.blocks) {
         const bool first = &block == &framing.blocks.front();
         const std::string path = "framing/block[" + block.id + "]";
-        assumptions.element(path, phrase("a {} block on edge", block.size),
-                            first ? why_block(job) : phrase("As block {}.", framing.blocks.front().id));
+        assumptions.element(
+            path, phrase("a {} block on edge", block.size),
+            first ? phrase("Centered under the row of anchors, as deep as the joists so that its ends are held over "
+                           "their whole depth.")
+                  : phrase("As block {}.", framing.blocks.front().id));
         assume_hardware(path + "/end[from]", block.from_end.connection,
                         first ? why_hardware() : phrase("As at block {}.", framing.blocks.front().id), assumptions);
         assume_hardware(path + "/end[to]", block.to_end.connection,
@@ -113,9 +114,9 @@ void assume_framing(const Job& job, const model::Framing& framing, Assumptions& 
         assumptions.attribute("framing", "treated",
                               phrase("Framing outdoors is treated; fasteners must then stand it."));
     assume_joists(job, framing.joists.value(), assumptions);
-    for (const model::Rim& rim : framing.rims) assume_rim(rim, assumptions);
+    for (const model::Rim& rim : framing.rims) assume_rim(job, rim, assumptions);
     assume_supports(job, framing, assumptions);
-    assume_blocks(job, framing, assumptions);
+    assume_blocks(framing, assumptions);
 }
 
 }  // namespace toehold::job

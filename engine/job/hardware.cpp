@@ -84,6 +84,13 @@ model::ReportedConnector at_rim(const Design& design, double spacing_in) {
     return angles;
 }
 
+model::ReportedConnector on_beam_behind_rim(const Design& design, double spacing_in) {
+    model::ReportedConnector ties = on_beam(design, spacing_in, 0.0);
+    ties.pull_lb = scaled_lb(400.0, design.moment_lb_in / usual_moment_lb_in);
+    ties.height_in = height_in(design.joist_depth_in);
+    return ties;
+}
+
 model::ReportedConnector at_rolling_rim(const Design& design, double spacing_in) {
     model::ReportedConnector angles = at_rim(design, spacing_in);
     angles.pull_lb = std::max(angles.pull_lb, to_the_hundred(design.tension_lb));

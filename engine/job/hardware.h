@@ -14,6 +14,8 @@ namespace toehold::job {
 [[nodiscard]] model::ReportedConnector on_beam(const Design& design, double spacing_in, double overhang);
 [[nodiscard]] model::ReportedConnector at_rim(const Design& design, double spacing_in);
 
+/// On the beam where a post is bolted to the rim: the same, and against being drawn along the joist.
+[[nodiscard]] model::ReportedConnector on_beam_behind_rim(const Design& design, double spacing_in);
 /// To a rim that a post is bolted to, which rolls: as much along the joist as the post's upper bolts draw.
 [[nodiscard]] model::ReportedConnector at_rolling_rim(const Design& design, double spacing_in);
 

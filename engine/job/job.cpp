@@ -33,6 +33,14 @@ std::string name_of(const Job& job) {
     return "Guard post on the side of the deck";
 }
 
+/// What the code allows where the top is told to be no handrail. Two bolts up a post hold little along the rail, so
+/// that on the deck's side it is taken; elsewhere the push stays all round.
+std::optional<model::Directions> directions_of(const Job& job) {
+    if (job.place != Place::deck_side || job.handrail != false) return std::nullopt;
+    if (model::directions_without_handrail(code_of(job)) == model::GuardDirections::any) return std::nullopt;
+    return model::Directions::across;
+}
+
 model::BaseDetail detail_of(const Job& job, const Design& design, const catalog::Catalog& catalog) {
     model::BaseDetail detail;
     detail.name = name_of(job);
@@ -45,9 +53,18 @@ model::BaseDetail detail_of(const Job& job, const Design& design, const catalog:
         model::on_deck(detail) = mount_of(job, design);
     }
     detail.framing = framing_of(job, design, catalog);
+    detail.loads.directions = directions_of(job).value_or(detail.loads.directions);
     detail.basis.moisture = model::Moisture::wet;
     detail.basis.code = code_of(job);
     return detail;
+}
+
+void assume_loads(const Job& job, Assumptions& assumptions) {
+    if (!directions_of(job)) return;
+    assumptions.attribute(
+        "loads", "directions",
+        phrase("The top is no handrail, and the code then asks for no push along the rail; confirm it "
+               "with the building official."));
 }
 
 void assume_basis(const Job& job, Assumptions& assumptions) {
@@ -75,6 +92,7 @@ Started start(const Job& job, const catalog::Catalog& catalog) {
         assume_mount(job, design, started.detail, assumptions);
     }
     assume_framing(job, started.detail.framing, assumptions);
+    assume_loads(job, assumptions);
     assume_basis(job, assumptions);
     started.assumed = assumptions.of(started.detail);
     return started;

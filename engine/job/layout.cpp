@@ -20,16 +20,20 @@ Bay bay_between(const Layout& layout, std::size_t lower, std::size_t upper, doub
     return {from.id, to.id, from.offset_in + 0.5 * width_in * from.plies, to.offset_in - 0.5 * width_in * to.plies};
 }
 
-/// Of a post on the rim with ties: beside its second joist, so that they lie along its side.
-void lay_beside_joist(Layout& layout, double spacing_in, double width_in) {
-    const double beside_in = -(tie_off_joist_in + 0.5 * width_in);
-    place_joists(layout, {beside_in - spacing_in, beside_in, beside_in + spacing_in, beside_in + 2.0 * spacing_in});
+/// Of a post on the rim: with ties between two joists, so that they lie along their sides; else in front of one.
+void lay_behind_rim(Layout& layout, const SideDesign& side, double spacing_in, double width_in) {
+    const double beside_in = tie_at_in + tie_off_joist_in + 0.5 * width_in;
+    if (side.tie_lb > 0.0) {
+        place_joists(layout, {-beside_in - spacing_in, -beside_in, beside_in, beside_in + spacing_in});
+    } else {
+        place_joists(layout, {-2.0 * spacing_in, -spacing_in, 0.0, spacing_in, 2.0 * spacing_in});
+    }
 }
 
 void lay_joists(Layout& layout, const Job& job, const Design& design) {
     const double spacing_in = job.joist_spacing_in, width_in = design.joist_width_in;
-    if (design.side && design.side->tie_lb > 0.0) {
-        lay_beside_joist(layout, spacing_in, width_in);
+    if (design.side) {
+        lay_behind_rim(layout, *design.side, spacing_in, width_in);
     } else if (job.place == Place::over_a_joist) {
         place_joists(layout, {-spacing_in, 0.0, spacing_in});
         layout.bays = {bay_between(layout, 0, 1, width_in), bay_between(layout, 1, 2, width_in)};
@@ -74,7 +78,7 @@ Layout lay_out(const Job& job, const Design& design, double span_in) {
     lay_joists(layout, job, design);
     const bool at_rim = job.place == Place::beside_the_rim || job.place == Place::corner;
     layout.joists_end_in = design.side
-                               ? -(design.side->to_rim_in + design.side->rim_plies * design.joist_width_in)
+                               ? -(design.side->to_rim_in + design.side->rim_width_in)
                                : design.row_y_in + 0.5 * design.block_width_in + (at_rim ? 0.0 : block_to_rim_in);
     layout.beam_at_in = beam_at(job, design, layout.joists_end_in, span_in);
     layout.ledger_at_in = layout.beam_at_in - span_in;

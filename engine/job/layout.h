@@ -22,8 +22,8 @@ struct Layout {
     double ledger_at_in = 0.0;
 };
 
-/// From a joist's side to the line of a tie along it (common practice).
-inline constexpr double tie_off_joist_in = 1.5;
+/// From the post's axis to the line of a tie on each side of it, and from there to the joist's side (common practice).
+inline constexpr double tie_at_in = 1.5, tie_off_joist_in = 0.75;
 inline constexpr double beam_bearing_in = 3.0;  ///< a beam of two pieces
 
 /// `span_in`: from ledger to beam.

@@ -34,7 +34,6 @@ model::AnchorGroup bolts_of(const Design& design) {
         group.head_plate = plate;
     } else {
         group.washer = model::Washer{"washer-wide-1/2"};
-        group.into = "B1";
     }
     return group;
 }
@@ -58,16 +57,19 @@ std::vector<model::TensionTie> ties_of(const SideDesign& side) {
     if (side.tie_lb == 0.0) return {};
     std::vector<model::TensionTie> ties;
     for (const double below_in : {side.upper_in, side.lower_in}) {
-        model::TensionTie tie;
-        tie.id = ties.empty() ? "T1" : "T2";
-        tie.name = "tension tie";
-        tie.chosen = false;
-        tie.below_top_in = below_in;
-        tie.tension_lb = side.tie_lb;
-        tie.deflection_in = 0.125;
-        tie.into = "J2";
-        tie.eccentricity_in = tie_off_joist_in;
-        ties.push_back(tie);
+        for (const double way : {-1.0, 1.0}) {
+            model::TensionTie tie;
+            tie.id = "T" + std::to_string(ties.size() + 1);
+            tie.name = "tension tie";
+            tie.chosen = false;
+            tie.x_in = way * tie_at_in;
+            tie.below_top_in = below_in;
+            tie.tension_lb = side.tie_lb;
+            tie.deflection_in = 0.125;
+            tie.into = way < 0.0 ? "J2" : "J3";
+            tie.eccentricity_in = tie_off_joist_in;
+            ties.push_back(tie);
+        }
     }
     return ties;
 }
@@ -85,8 +87,7 @@ void assume_bolts(const Job& job, const Design& design, Assumptions& assumptions
     assumptions.element(
         "side-fastened/anchors",
         side.bracket_in > 0.0
-            ? phrase("four {} bolts {}, {} and {} below the rim's top, through rim and block, a {} square plate under "
-                     "each nut",
+            ? phrase("four {} bolts {}, {} and {} below the rim's top, a {} square plate under each nut",
                      Dimension{side_bolt_in}, design.bolt_grade, Dimension{side.upper_in}, Dimension{side.lower_in},
                      Dimension{plate_in})
             : phrase("two {} bolts {}, {} and {} below the rim's top, a {} square plate under each head and nut",

@@ -1,6 +1,6 @@
 #pragma once
-// A post bolted to the outside of the rim, as chosen for the job: a wood post beside a joist with ties, a metal one on
-// a plate of its own through a block behind the rim (common practice of both).
+// A post bolted to the outside of the rim, as chosen for the job: a wood post between two joists with ties along them,
+// a metal one on a plate of its own in front of a joist (common practice of both).
 #include "job/assumptions.h"
 #include "job/design.h"
 

@@ -114,10 +114,10 @@ double plate_thickness_in(const Design& design, const catalog::Metal& metal) {
 
 double up_to_hundreds(double force_lb) { return std::ceil(force_lb / 100.0 - 1e-9) * 100.0; }
 
-/// A metal post's plate, with a bolt on each side of it in every row.
+/// A metal post's plate, with a bolt on each side of it in every row, and its nut's plate clear of the joist behind.
 void choose_bracket(SideDesign& side, const model::Footprint& post) {
-    constexpr double beside_post_in = 1.25, plate_beyond_in = 1.25, halves = 2.0;
-    side.bolt_x_in = std::ceil((0.5 * post.width_in + beside_post_in) * halves) / halves;
+    constexpr double beside_post_in = 1.25, beside_joist_in = 2.5, plate_beyond_in = 1.25;
+    side.bolt_x_in = std::max(0.5 * post.width_in + beside_post_in, beside_joist_in);
     side.bracket_width_in = 2.0 * (side.bolt_x_in + plate_beyond_in);
     side.bracket_in = 0.5;
 }
@@ -125,19 +125,24 @@ void choose_bracket(SideDesign& side, const model::Footprint& post) {
 }  // namespace
 
 SideDesign side_design(const Job& job, const Design& design) {
-    constexpr double bolt_in = 0.5, quarters = 4.0, least_tie_lb = 1800.0, tie_margin = 1.25;
+    constexpr double bolt_in = 0.5, quarters = 4.0, least_tie_lb = 1800.0;
     const double edge_in = 4.0 * bolt_in;  // NDS 2018 Table 12.5.1C, an edge loaded across the grain
     const model::Footprint post = model::shaft(design.post);
     SideDesign side;
+    side.rim_size = design.block_size;
+    side.rim_width_in = design.block_width_in;
     side.bottom_in = design.joist_depth_in;
     side.upper_in = edge_in;
     side.lower_in = std::floor((side.bottom_in - edge_in) * quarters) / quarters;
-    if (!std::holds_alternative<model::WoodPost>(design.post)) choose_bracket(side, post);
-    side.to_rim_in = 0.5 * post.depth_in + side.bracket_in;
-    if (side.bracket_in == 0.0) {
-        const double drawn_lb = side_tension_lb(job, design, side);
-        side.tie_lb = std::max(least_tie_lb, up_to_hundreds(tie_margin * drawn_lb));
+    if (!std::holds_alternative<model::WoodPost>(design.post)) {
+        choose_bracket(side, post);
+        // NDS 2018 12.5.1.3: rows that one steel plate holds across the grain are no further apart.
+        constexpr double most_apart_in = 5.0;
+        side.lower_in = std::min(side.lower_in, side.upper_in + most_apart_in);
     }
+    side.to_rim_in = 0.5 * post.depth_in + side.bracket_in;
+    if (side.bracket_in == 0.0)
+        side.tie_lb = std::max(least_tie_lb, up_to_hundreds(side_tension_lb(job, design, side)));
     return side;
 }
 
