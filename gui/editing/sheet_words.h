@@ -27,6 +27,7 @@ struct SheetWords {
     format::Phrase by_hand;     ///< under it, by which pushes the hand method goes
     format::Phrase plate_name;  ///< of the plate, as it begins a line
     bool can_bend = true;       ///< whether there is a bent surface to draw
+    bool can_shade = true;      ///< whether it is shaded where a part may stand so that every check passes
 };
 [[nodiscard]] SheetWords sheet_words(const model::BaseDetail& detail);
 

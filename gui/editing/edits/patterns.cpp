@@ -192,6 +192,7 @@ Edit duplicate(const BaseDetail& detail, const std::vector<model::PartId>& parts
     if (is_too_many(detail, anchors.size(), 2.0)) return refused(detail, too_many(detail));
     BaseDetail after = detail;
     std::vector<std::string> added;
+    added.reserve(anchors.size());
     for (const std::string& id : anchors)
         added.push_back(copy_anchor(after, id, beside(detail, anchor_place(detail, id).value(), offset_in)));
     std::vector<model::PartId> selected = anchor_parts(added), originals;

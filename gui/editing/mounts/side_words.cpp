@@ -66,6 +66,7 @@ SheetWords sheet() {
     words.plate_name = phrase("Bracket plate");
     words.by_hand = phrase("by hand: pushes square to the rail only");
     words.can_bend = false;
+    words.can_shade = false;
     return words;
 }
 

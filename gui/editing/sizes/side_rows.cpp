@@ -23,6 +23,7 @@ RangeRow plies(const Ranges& start) {
 /// An empty size leaves it as it is.
 RangeRow block_of_size(const char* key, Phrase title, Phrase help, const std::vector<std::string>& sizes) {
     std::vector<std::string> wanted;
+    wanted.reserve(sizes.size());
     for (const std::string& size : sizes) wanted.push_back(size.empty() ? "as-is" : size);
     Ticks ticks(wanted);
     ticks.add("as-is", phrase("as in the detail"));
@@ -38,6 +39,7 @@ RangeRow hardware(const char* key, Phrase title, Phrase help, const std::vector<
         return force_lb == 0.0 ? std::string("as-is") : "hardware " + plain(force_lb);
     };
     std::vector<std::string> wanted;
+    wanted.reserve(forces_lb.size());
     for (const double force_lb : forces_lb) wanted.push_back(words(force_lb));
     Ticks ticks(wanted);
     ticks.add("as-is", phrase("as in the detail"));

@@ -23,8 +23,9 @@ void show_about(wxWindow* parent) {
     add("TOEHOLD", points::display, true);
     add(wxString::Format(_("Version %s, with %zu checks"), TOEHOLD_VERSION, checks::registered_checks().size()),
         points::body, false);
-    add(_("Designs and checks the base of a guard post that stands on a plate on a wood deck: the uplift on every "
-          "anchor for a push from any direction, and every link from the post down to the supports of the joists."),
+    add(_("Designs and checks the base of a guard post on a wood deck, on a plate or fastened by its side: the tension "
+          "on every anchor for a push from any direction, and every link from the post down to the supports of the "
+          "joists."),
         points::body, false);
     add(_("It assists the engineer responsible for the detail and does not replace one."), points::body, true);
     column->Add(dialog.CreateButtonSizer(wxOK), wxSizerFlags().Expand().Border(wxALL, dialog.FromDIP(gap::wide)));

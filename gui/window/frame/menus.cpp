@@ -195,6 +195,7 @@ void refresh_edits(wxMenuBar& bar, const MenuState& state) {
     enable(bar, command_add_block, tools.framing);
     const format::Locale locale = state.session.locale();
     label(bar, command_add_hole, text_of(tools.anchor_here, locale) + "\tCtrl+H");
+    bar.FindItem(wxID_SELECTALL)->SetHelp(text_of(tools.all_anchors, locale));
 }
 
 /// What the drawings' layers and methods are called under this mount.
@@ -209,6 +210,7 @@ void refresh_sheet_words(wxMenuBar& bar, const session::Session& session) {
     name(command_bent, words.bent.menu, "Ctrl+2", words.bent.help);
     name(command_framing, words.framing.menu, "Ctrl+5", words.framing.help);
     enable(bar, command_bent, words.can_bend);
+    enable(bar, command_holds, words.can_shade);
     for (const auto method : {drawing::Method::hand, drawing::Method::rigid, drawing::Method::flexible}) {
         const int number = static_cast<int>(method);
         const editing::MethodWords of = editing::method_words(session.detail(), method);

@@ -150,8 +150,9 @@ void ToolRow::add_parts() {
         &session::Display::dimensions);
     add_layer(
         "show-holds",
-        [] {
-            return Words{_("Holds"), _("Where the selected anchor or block may stand so that every check passes")};
+        [this] {
+            return Words{_("Holds"), _("Where the selected anchor or block may stand so that every check passes"),
+                         editing::sheet_words(session_.detail()).can_shade};
         },
         &session::Display::holds);
     add_layer("show-framing", of_mount(&SheetWords::framing), &session::Display::framing);

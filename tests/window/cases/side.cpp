@@ -67,6 +67,7 @@ TEST_CASE("a fastener's place is typed, and the mount's own words stand on tools
     CHECK(test::control<wxToggleButton>(frame, "tool-hole").GetLabel() == "Fastener");
     CHECK_FALSE(test::control<wxToggleButton>(frame, "tool-corner").IsEnabled());
     CHECK_FALSE(test::control<wxToggleButton>(frame, "show-bent").IsEnabled());
+    CHECK_FALSE(test::control<wxToggleButton>(frame, "show-holds").IsEnabled());
 
     test::double_click(on_face(frame, 0.0, -2.0));
     test::key(WXK_TAB);
@@ -99,4 +100,13 @@ TEST_CASE("pictures of a post on the side", "[.looks]") {
     test::key(WXK_F7);
     test::let_work(std::chrono::milliseconds(1500));
     test::shot("side-sizes");
+    for (const char* const name :
+         {"tube-on-a-bracket", "inside-the-rim", "ties-at-both-bolts", "stringer-with-blocks"}) {
+        window::DetailFrame& opened = driver.open(std::filesystem::path(TOEHOLD_DATA_FOLDER) / "situations" / "side" /
+                                                  (std::string(name) + ".xml"));
+        opened.SetSize(0, 0, 1400, 900);
+        test::let_work(std::chrono::milliseconds(600));
+        test::shot(std::string("side-") + name);
+        driver.close_all();
+    }
 }
