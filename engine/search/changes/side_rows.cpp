@@ -44,7 +44,7 @@ std::string free_place_id(const SideFastened& mount) {
                std::any_of(mount.ties.begin(), mount.ties.end(), [&](const auto& one) { return one.id == id; });
     };
     for (char letter = 'A'; letter <= 'Z'; ++letter)
-        if (const std::string id(1, letter); !taken(id)) return id;
+        if (std::string id(1, letter); !taken(id)) return id;
     for (std::size_t number = 1;; ++number)
         if (std::string id = "A" + std::to_string(number); !taken(id)) return id;
 }
