@@ -14,7 +14,7 @@ struct HandTools {
     bool framing = true;  ///< blocks can be set in the first drawing, which is a plan
     format::Phrase anchor_tool, anchor_tool_help;  ///< of the tool that adds an anchor
     format::Phrase add_anchor;                     ///< of a menu at a place, with its mnemonic
-    format::Phrase anchor_here;                    ///< of the menu bar, with its mnemonic
+    format::Phrase anchor_here;                    ///< of the menu bar, with its mnemonic and key
     format::Phrase rows, row_pitch;                ///< of an array, with their mnemonics
     format::Phrase select_first;                   ///< told where a key would move what is selected, and nothing is
     format::Phrase select_to_type;                 ///< told beside the coordinates while nothing is selected

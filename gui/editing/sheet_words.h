@@ -9,7 +9,7 @@ namespace toehold::editing {
 
 struct MethodWords {
     format::Phrase name;    ///< of a button
-    format::Phrase menu;    ///< the same with its mnemonic
+    format::Phrase menu;    ///< the same of the menu bar, with its mnemonic and key
     format::Phrase titled;  ///< in the title block
     format::Phrase help;
 };
@@ -17,7 +17,7 @@ struct MethodWords {
 /// The method whose forces the checks use.
 [[nodiscard]] drawing::Method design_method(const model::BaseDetail& detail);
 
-/// Of a layer of the sheet that can be shown or not.
+/// Of a layer of the sheet that can be shown or not; `menu` with its mnemonic and key.
 struct LayerWords {
     format::Phrase name, menu, help;
 };

@@ -8,7 +8,7 @@ HandTools tools() {
     tools.anchor_tool = phrase("Hole");
     tools.anchor_tool_help = phrase("Click in the plan to add a hole");
     tools.add_anchor = phrase("Add a &hole here");
-    tools.anchor_here = phrase("Add ho&le");
+    tools.anchor_here = phrase("Add ho&le\tCtrl+H");
     tools.rows = phrase("&Rows, outward");
     tools.row_pitch = phrase("P&itch outward");
     tools.select_first = phrase("Select a hole or block first. Tab steps through the parts.");
@@ -39,14 +39,16 @@ Coordinates coordinates() {
 MethodWords method(drawing::Method method) {
     switch (method) {
         case drawing::Method::hand:
-            return {phrase("By hand"), phrase("By &hand"), phrase("hand, arm to the toe edge"),
+            return {phrase("By hand"), phrase("By &hand\tCtrl+Alt+1"), phrase("hand, arm to the toe edge"),
                     phrase("Lever arm to the plate's edge, pushes square to the plate")};
         case drawing::Method::rigid:
-            return {phrase("Rigid"), phrase("Ri&gid plate"), phrase("rigid plate"), phrase("Plate taken as rigid")};
+            return {phrase("Rigid"), phrase("Ri&gid plate\tCtrl+Alt+2"), phrase("rigid plate"),
+                    phrase("Plate taken as rigid")};
         case drawing::Method::flexible:
             break;
     }
-    return {phrase("Flexible"), phrase("F&lexible plate"), phrase("flexible plate"), phrase("Plate bending included")};
+    return {phrase("Flexible"), phrase("F&lexible plate\tCtrl+Alt+3"), phrase("flexible plate"),
+            phrase("Plate bending included")};
 }
 
 drawing::Method design(const model::BaseDetail& detail) {
@@ -56,9 +58,10 @@ drawing::Method design(const model::BaseDetail& detail) {
 
 SheetWords sheet() {
     SheetWords words;
-    words.pressure = {phrase("Pressure"), phrase("Bearing &pressure"), phrase("Where the plate bears, and how hard")};
-    words.bent = {phrase("Bent plate"), phrase("&Bent plate"), phrase("The plate's deflection, exaggerated")};
-    words.framing = {phrase("Framing"), phrase("F&raming below"), phrase("Blocks and joists under the plate")};
+    words.pressure = {phrase("Pressure"), phrase("Bearing &pressure\tCtrl+1"),
+                      phrase("Where the plate bears, and how hard")};
+    words.bent = {phrase("Bent plate"), phrase("&Bent plate\tCtrl+2"), phrase("The plate's deflection, exaggerated")};
+    words.framing = {phrase("Framing"), phrase("F&raming below\tCtrl+5"), phrase("Blocks and joists under the plate")};
     words.rose = phrase("UPLIFT ROSE");
     words.plate_name = phrase("Base plate");
     words.by_hand = phrase("by hand: pushes square to the plate only");

@@ -10,7 +10,7 @@ HandTools tools() {
     tools.anchor_tool = phrase("Fastener");
     tools.anchor_tool_help = phrase("Click on the face of the member to add a fastener");
     tools.add_anchor = phrase("Add a &fastener here");
-    tools.anchor_here = phrase("Add &fastener");
+    tools.anchor_here = phrase("Add fastener\tCtrl+H");
     tools.rows = phrase("&Rows, downward");
     tools.row_pitch = phrase("P&itch downward");
     tools.select_first = phrase("Select a fastener first. Tab steps through the parts.");
@@ -43,14 +43,16 @@ Coordinates coordinates() {
 MethodWords method(drawing::Method method) {
     switch (method) {
         case drawing::Method::hand:
-            return {phrase("By hand"), phrase("By &hand"), phrase("hand, couple at the fasteners"),
+            return {phrase("By hand"), phrase("By &hand\tCtrl+Alt+1"), phrase("hand, couple at the fasteners"),
                     phrase("Push times height over the arm to the fasteners, pushes square to the rail")};
         case drawing::Method::rigid:
-            return {phrase("Rigid"), phrase("Ri&gid post"), phrase("rigid post"), phrase("Post taken as rigid")};
+            return {phrase("Rigid"), phrase("Ri&gid post\tCtrl+Alt+2"), phrase("rigid post"),
+                    phrase("Post taken as rigid")};
         case drawing::Method::flexible:
             break;
     }
-    return {phrase("Flexible"), phrase("F&lexible post"), phrase("flexible post"), phrase("Post bending included")};
+    return {phrase("Flexible"), phrase("F&lexible post\tCtrl+Alt+3"), phrase("flexible post"),
+            phrase("Post bending included")};
 }
 
 /// Whatever the basis says of a plate: this mount has none.
@@ -58,10 +60,11 @@ drawing::Method design(const model::BaseDetail& /*detail*/) { return drawing::Me
 
 SheetWords sheet() {
     SheetWords words;
-    words.pressure = {phrase("Pressure"), phrase("Bearing &pressure"),
+    words.pressure = {phrase("Pressure"), phrase("Bearing &pressure\tCtrl+1"),
                       phrase("Where the member bears on the post, and how hard")};
-    words.bent = {phrase("Bent plate"), phrase("&Bent plate"), phrase("This post stands on no plate")};
-    words.framing = {phrase("Framing"), phrase("F&raming behind"), phrase("Joists and blocks behind the member")};
+    words.bent = {phrase("Bent plate"), phrase("&Bent plate\tCtrl+2"), phrase("This post stands on no plate")};
+    words.framing = {phrase("Framing"), phrase("F&raming behind\tCtrl+5"),
+                     phrase("Joists and blocks behind the member")};
     words.rose = phrase("TENSION ROSE");
     words.plate_name = phrase("Bracket plate");
     words.by_hand = phrase("by hand: pushes square to the rail only");

@@ -194,7 +194,7 @@ void refresh_edits(wxMenuBar& bar, const MenuState& state) {
     enable(bar, wxID_DELETE, !state.session.selection().empty());
     enable(bar, command_add_block, tools.framing);
     const format::Locale locale = state.session.locale();
-    label(bar, command_add_hole, text_of(tools.anchor_here, locale) + "\tCtrl+H");
+    label(bar, command_add_hole, text_of(tools.anchor_here, locale));
     bar.FindItem(wxID_SELECTALL)->SetHelp(text_of(tools.all_anchors, locale));
 }
 
@@ -202,19 +202,18 @@ void refresh_edits(wxMenuBar& bar, const MenuState& state) {
 void refresh_sheet_words(wxMenuBar& bar, const session::Session& session) {
     const format::Locale locale = session.locale();
     const editing::SheetWords words = editing::sheet_words(session.detail());
-    const auto name = [&](int id, const format::Phrase& menu, const wxString& key, const format::Phrase& help) {
-        label(bar, id, text_of(menu, locale) + "\t" + key);
+    const auto name = [&](int id, const format::Phrase& menu, const format::Phrase& help) {
+        label(bar, id, text_of(menu, locale));
         bar.FindItem(id)->SetHelp(text_of(help, locale));
     };
-    name(command_pressure, words.pressure.menu, "Ctrl+1", words.pressure.help);
-    name(command_bent, words.bent.menu, "Ctrl+2", words.bent.help);
-    name(command_framing, words.framing.menu, "Ctrl+5", words.framing.help);
+    name(command_pressure, words.pressure.menu, words.pressure.help);
+    name(command_bent, words.bent.menu, words.bent.help);
+    name(command_framing, words.framing.menu, words.framing.help);
     enable(bar, command_bent, words.can_bend);
     enable(bar, command_holds, words.can_shade);
     for (const auto method : {drawing::Method::hand, drawing::Method::rigid, drawing::Method::flexible}) {
-        const int number = static_cast<int>(method);
         const editing::MethodWords of = editing::method_words(session.detail(), method);
-        name(command_hand + number, of.menu, wxString::Format("Ctrl+Alt+%d", number + 1), of.help);
+        name(command_hand + static_cast<int>(method), of.menu, of.help);
     }
 }
 
