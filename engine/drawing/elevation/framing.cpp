@@ -2,6 +2,7 @@
 #include "drawing/annotation/symbols.h"
 #include "drawing/elevation/sheet.h"
 #include "drawing/scene/shapes.h"
+#include "drawing/side/shape.h"
 #include "model/base_detail.h"
 #include "model/layers.h"
 
@@ -37,7 +38,9 @@ void add_blocks(Scene& scene, const ElevationSheet& sheet) {
 void add_decking(Scene& scene, const ElevationSheet& sheet) {
     const auto* const plate = std::get_if<model::PlateOnDeck>(&sheet.subject.detail.mount);
     const model::Decking* const boards = model::deck_boards(sheet.subject.detail);
-    const DeckEnds ends = deck_ends(sheet.subject.detail.framing, {model::PlanAxis::y, 0.0});
+    DeckEnds ends = deck_ends(sheet.subject.detail.framing, {model::PlanAxis::y, 0.0});
+    if (plate == nullptr)
+        ends.high_in = std::min(ends.high_in, side::outward_face_in(side::shape(sheet.subject.detail)));
     // Under a plate the layers begin at z = 0; beside a post on a side the boards end there.
     const double top = plate == nullptr && boards != nullptr ? std::max(0.0, boards->thickness_in) : 0.0;
     Box layer{{ends.low_in, top}, {ends.high_in, top}};

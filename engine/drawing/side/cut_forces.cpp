@@ -50,6 +50,7 @@ double largest_pull_lb(const Overlay& overlay) {
 /// `2 × 1,900 lb`, or one after the other where they differ.
 std::string pull_words(const std::vector<double>& pulls_lb, const Overlay& overlay) {
     std::vector<std::string> all;
+    all.reserve(pulls_lb.size());
     for (const double pull_lb : pulls_lb) all.push_back(force_words(pull_lb, overlay.locale.system, overlay.stale));
     if (std::all_of(all.begin(), all.end(), [&](const std::string& one) { return one == all.front(); }))
         return all.size() == 1 ? all.front() : std::to_string(all.size()) + " \u00d7 " + all.front();

@@ -103,9 +103,11 @@ void add_cut_layers(Scene& scene, const CutSheet& sheet) {
 void add_cut_boards(Scene& scene, const CutSheet& sheet) {
     const auto& decking = sheet.shape.mount.decking;
     if (!decking) return;
+    // Beside joists that run along the rail nothing says how far the boards go: not past the member, where the post is.
     const DeckEnds ends = deck_ends(sheet.subject.detail.framing, {model::PlanAxis::y, 0.0});
-    add_broken_rectangle(scene, {{ends.low_in, 0.0}, {ends.high_in, decking->thickness_in}}, sheet.shown, Pen::cut,
-                         Fill::decking, {model::PartKind::decking});
+    add_broken_rectangle(
+        scene, {{ends.low_in, 0.0}, {std::min(ends.high_in, outward_face_in(sheet.shape)), decking->thickness_in}},
+        sheet.shown, Pen::cut, Fill::decking, {model::PartKind::decking});
 }
 
 void add_cut_post(Scene& scene, const CutSheet& sheet) {

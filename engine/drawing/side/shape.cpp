@@ -68,6 +68,11 @@ Shape shape(const model::BaseDetail& detail) {
     return result;
 }
 
+double outward_face_in(const Shape& shape) {
+    if (!shape.member) return 0.0;
+    return std::max(shape.member_face_in, shape.member_face_in + shape.towards_y * shape.member->width_in);
+}
+
 double top_edge_in(const Shape& shape, double x_in) { return shape.slope * x_in; }
 
 Span seat_heights_in(const Shape& shape) {

@@ -34,6 +34,8 @@ struct Shape {
 };
 [[nodiscard]] Shape shape(const model::BaseDetail& detail);
 
+/// y of the member's outward face, where the deck's boards end; of the post's axis where no member is described.
+[[nodiscard]] double outward_face_in(const Shape& shape);
 /// z of the member's top edge at this x.
 [[nodiscard]] double top_edge_in(const Shape& shape, double x_in);
 /// z of the bracket plate's lower and upper edge; of the post's overlap without one.

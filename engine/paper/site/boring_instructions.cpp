@@ -118,14 +118,19 @@ Instruction screw_holes(const Reader& reader, const AnchorSet& set) {
                             shank, shank_depth, thread, depth, bits.clause)};
 }
 
+Phrase bored_words(const Reader& reader, const Anchor& anchor) {
+    if (!catalog::lies_level(anchor)) return phrase("Bored square through boards and wood (NDS 2018 12.1.3).");
+    return on_side(reader.resolved.detail).bracket
+               ? phrase("Bored level and square through the member, by the bracket's holes (NDS 2018 12.1.3).")
+               : phrase("Bored level and square through post and member together (NDS 2018 12.1.3).");
+}
+
 /// NDS 2018 12.1.3.2 (from memory): 1/32 to 1/16 in over the bolt.
 Instruction bolt_holes(const Reader& reader, const AnchorSet& set) {
     const double diameter_in = set.anchors.front()->diameter_in;
     const std::string bit = bit_words(diameter_in + 1.0 / 32.0, diameter_in + 1.0 / 16.0, reader.system);
     return {are_all(reader, set) ? phrase("Bolt holes: {}.", bit) : phrase("Bolt holes {}: {}.", listed(ids(set)), bit),
-            catalog::lies_level(*set.anchors.front())
-                ? phrase("Bored level and square through post and member together (NDS 2018 12.1.3).")
-                : phrase("Bored square through boards and wood (NDS 2018 12.1.3).")};
+            bored_words(reader, *set.anchors.front())};
 }
 
 }  // namespace

@@ -91,6 +91,15 @@ TEST_CASE("The section shows a bolt from its head to its nut through post and ri
     CHECK(test::sound(section));
 }
 
+// Where no joist says how far the deck goes, its boards end at the member's outward face and not beyond the post.
+TEST_CASE("Boards end where the member does", "[drawing][side]") {
+    model::BaseDetail detail = test::beside_rim();
+    detail.framing.joists.reset();
+    const Drawn one = drawn(detail);
+    CHECK(test::box(test::paths(drawing::section(one.subject(), {}), parts::decking).front()).high.x == -1.75);
+    CHECK(test::box(test::paths(drawing::elevation(one.subject()), parts::decking).front()).high.x == -1.75);
+}
+
 // An inside post stands the other way round: the rim at larger y.
 TEST_CASE("Inside the rim everything is turned round", "[drawing][side]") {
     model::BaseDetail detail = test::beside_rim();

@@ -30,8 +30,8 @@ Phrase height_words(double below_top_in) {
 
 Phrase fastened_words(const model::BaseDetail& detail) {
     const model::SideFastened& mount = on_side(detail);
-    const Phrase words = phrase("against the {}; lower end of the post {}", face_words(detail),
-                                height_words(mount.post_bottom_below_top_in));
+    Phrase words = phrase("against the {}; lower end of the post {}", face_words(detail),
+                          height_words(mount.post_bottom_below_top_in));
     if (!mount.notch) return words;
     return phrase("{}; notched {} deep, shoulder {}", words, Dimension{mount.notch->depth_in},
                   height_words(mount.notch->below_top_in));

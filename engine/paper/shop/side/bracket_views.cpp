@@ -163,9 +163,11 @@ BracketNeed need_of(const Bracket& of) {
 double fitting_scale(const catalog::Resolved& resolved, const format::Locale& locale, const drawing::Area& frame,
                      double lettering) {
     constexpr double mm_per_in = 25.4, largest = 2.0, smaller = 0.999, smallest = 1.0 / 200.0;
-    for (double scale = largest; scale > smallest; scale = drawing::customary_scale(scale * smaller)) {
+    double scale = largest;
+    while (scale > smallest) {
         const BracketNeed need = need_of(bracket_of(resolved, {locale, scale * mm_per_in / lettering}));
         if (need.width_mm <= frame.width && need.height_mm <= frame.height) return scale;
+        scale = drawing::customary_scale(scale * smaller);
     }
     return smallest;
 }

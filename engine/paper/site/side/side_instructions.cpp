@@ -175,7 +175,10 @@ Instructions tie_instructions(const Reader& reader) {
 // `*`: customary practice.
 Instructions look_at_joint(const Reader& reader) {
     const model::SideFastened& mount = mount_of(reader);
-    Instructions list{{{}, phrase("Post tight on {}, top to bottom.*", mount.member)}};
+    Instructions list{{{},
+                       mount.layers.empty()
+                           ? phrase("Post tight on {}, top to bottom.*", mount.member)
+                           : phrase("Post tight on the layers, and they on {}, top to bottom.*", mount.member)}};
     if (!mount.ties.empty()) list.push_back({{}, phrase("Ties straight, every hole filled, no slack.*")});
     if (mount.stringer)
         list.push_back({{},
