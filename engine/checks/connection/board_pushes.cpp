@@ -2,6 +2,7 @@
 
 #include "catalog/anchor_view.h"
 #include "demand/demand.h"
+#include "demand/framing/member_forces.h"
 #include "demand/framing_demand.h"
 #include "model/placement.h"
 
@@ -120,6 +121,11 @@ void pass_on(std::vector<PlanForce>& forces, const PlanForce& on_rim, const std:
 
 std::vector<PlanForce> on_joists(const CheckInput& input, const std::vector<Member>& members, std::size_t state) {
     std::vector<PlanForce> arrive, forces;
+    const demand::State& acting = input.demand.states.at(state);
+    // Of a post on a member's side boards hold in some states only; of a plate the caller knows whether they are
+    // fastened.
+    const bool on_a_side = demand::member_on_face(input.resolved).has_value();
+    if (on_a_side && !demand::boards_hold(input.resolved, input.demand, acting)) return forces;
     add_anchors(arrive, input, members, input.demand.states.at(state));
     add_face_and_ties(arrive, input, members, input.demand.states.at(state));
     const demand::FramingDemand& framing = input.demand.framing.value();

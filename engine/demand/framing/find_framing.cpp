@@ -65,7 +65,7 @@ FramingState solve_state(const catalog::Resolved& resolved, const Demand& demand
         result.reactions.push_back(reaction_of(frame.members[frame.supports[index].member], on_member));
     }
     result.top_in = top_movement_in(frame, solution, loads.upright, acting_load(demand, state).push_lb);
-    add_lateral(result, frame, std::move(loads.lateral), boards_hold(resolved), member_on_face(resolved));
+    add_lateral(result, frame, std::move(loads.lateral), loads.held_by_boards, member_on_face(resolved));
     copy_lateral(result);
     return result;
 }

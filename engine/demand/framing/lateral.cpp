@@ -189,16 +189,31 @@ void carry_to_block(FramingState& state, const Frame& frame, std::size_t support
     }
 }
 
-/// An end that is pressed on its holder's face keeps it square by contact alone, as far as the pressed part may move
-/// from the middle towards an edge.
-void keep_square_by_contact(SupportReaction& reaction, const Member& held, const Member& holder) {
+/// What an end that is pressed on its holder's face takes of a moment by contact alone: as far as the pressed part may
+/// move from the middle towards an edge.
+double kept_square_lb_in(const SupportReaction& reaction, const Member& held, const Member& holder) {
     const double pressed_lb = -reaction.along_lb;
-    if (!(pressed_lb > 0.0)) return;
-    const double depth_in = std::min(held.depth_in, holder.depth_in);
+    if (!(pressed_lb > 0.0)) return 0.0;
     const double height_in = pressed_lb / (contact_psi * held.width_in);
-    const double kept_lb_in = pressed_lb * std::max(0.0, 0.5 * (depth_in - height_in));
-    reaction.moment_lb_in =
-        std::copysign(std::max(0.0, std::abs(reaction.moment_lb_in) - kept_lb_in), reaction.moment_lb_in);
+    return pressed_lb * std::max(0.0, 0.5 * (std::min(held.depth_in, holder.depth_in) - height_in));
+}
+
+/// The ends behind a member with a post on its side take together what contact can of the moments that keep it square:
+/// the pressing force and its moment are one force at its own height, whichever end it goes to.
+void keep_square_by_contact(FramingState& state, const Frame& frame, std::size_t member) {
+    std::vector<std::size_t> ends;
+    double kept_lb_in = 0.0, moment_lb_in = 0.0;
+    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
+        const MemberSupport& support = frame.supports[index];
+        const Member& held = frame.members[support.member];
+        if (support.holder != member || held.along == frame.members[member].along) continue;
+        ends.push_back(index);
+        kept_lb_in += kept_square_lb_in(state.reactions[index], held, frame.members[member]);
+        moment_lb_in += state.reactions[index].moment_lb_in;
+    }
+    if (moment_lb_in == 0.0) return;
+    const double left = std::max(0.0, 1.0 - kept_lb_in / std::abs(moment_lb_in));
+    for (const std::size_t index : ends) state.reactions[index].moment_lb_in *= left;
 }
 
 /// A rim or a joist with a post on its side.
@@ -216,11 +231,7 @@ void carry_member_on_face(FramingState& state, const Frame& frame, std::size_t m
             loads.push_back({holding.member, frame.members[member].across_in, 0.0, force});
         }
     }
-    for (std::size_t index = 0; index < frame.supports.size(); ++index) {
-        const MemberSupport& support = frame.supports[index];
-        if (support.holder == member && frame.members[support.member].along != frame.members[member].along)
-            keep_square_by_contact(state.reactions[index], frame.members[support.member], frame.members[member]);
-    }
+    keep_square_by_contact(state, frame, member);
     if (frame.members[member].kind == MemberKind::joist) carry_along_joist(state, frame, member, loads);
 }
 

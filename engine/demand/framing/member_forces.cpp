@@ -4,6 +4,8 @@
 #include "catalog/fastened.h"
 #include "catalog/resolve_side.h"
 
+#include <cmath>
+
 namespace toehold::demand {
 namespace {
 
@@ -117,6 +119,22 @@ void add_ties(StateLoads& loads, const catalog::Resolved& resolved, const Frame&
     }
 }
 
+/// Level force of a state on the member a post is fastened to, outward > 0, lb.
+double outward_on_face_lb(const catalog::Resolved& resolved, const Demand& demand, const State& state,
+                          std::size_t face) {
+    double outward_lb = 0.0;
+    for (std::size_t i = 0; i < resolved.anchors.size(); ++i) {
+        const catalog::Anchor& anchor = resolved.anchors[i];
+        if (anchor.seat && anchor.seat->member == face && catalog::pulls_on_member(anchor))
+            outward_lb -= anchor.axis.y * state.anchors[i].tension_lb;
+    }
+    for (std::size_t i = 0; i < demand.supports.size(); ++i) {
+        if (demand.supports[i].loaded_member() == face)
+            outward_lb -= demand.supports[i].presses.y * state.supports[i].force_lb;
+    }
+    return outward_lb;
+}
+
 }  // namespace
 
 bool boards_hold(const catalog::Resolved& resolved) {
@@ -124,6 +142,15 @@ bool boards_hold(const catalog::Resolved& resolved) {
     if (boards == nullptr || !boards->fastening) return false;
     const auto* const side = std::get_if<model::SideFastened>(&resolved.detail.mount);
     return side == nullptr || side->boards_brace_member;
+}
+
+bool boards_hold(const catalog::Resolved& resolved, const Demand& demand, const State& state) {
+    if (!boards_hold(resolved)) return false;
+    const std::optional<std::size_t> face = member_on_face(resolved);
+    if (!face) return true;
+    constexpr double rounding = 1.0001;
+    return std::abs(outward_on_face_lb(resolved, demand, state, *face)) <=
+           rounding * acting_load(demand, state).push_lb;
 }
 
 std::optional<std::size_t> member_on_face(const catalog::Resolved& resolved) {
@@ -142,7 +169,8 @@ std::vector<double> layers_in(const catalog::Resolved& resolved) {
 StateLoads loads_of(const catalog::Resolved& resolved, const Demand& demand, const Frame& frame,
                     const std::vector<double>& layers_in, const State& state) {
     StateLoads loads;
-    const bool held = boards_hold(resolved);
+    const bool held = boards_hold(resolved, demand, state);
+    loads.held_by_boards = held;
     for (std::size_t index = 0; index < resolved.anchors.size(); ++index) {
         const catalog::Anchor& anchor = resolved.anchors[index];
         if (!anchor.seat) continue;

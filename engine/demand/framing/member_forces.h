@@ -13,11 +13,16 @@ namespace toehold::demand {
 struct StateLoads {
     std::vector<mechanics::MemberLoad> upright;
     std::vector<LateralLoad> lateral;
+    bool held_by_boards = false;  ///< boards hold the tops of joists and rim against this state's level forces
 };
 
 /// Whether boards are fastened to joists and rim and hold their tops; for a post on a side only where the file counts
 /// that.
 [[nodiscard]] bool boards_hold(const catalog::Resolved& resolved);
+
+/// The same in a state. A member with a post on its side is held by them against no more than the push itself: where
+/// ties draw past it, what the post presses on it goes to the ends of joists behind it.
+[[nodiscard]] bool boards_hold(const catalog::Resolved& resolved, const Demand& demand, const State& state);
 
 /// The member a post is fastened to the side of; absent for other mounts.
 [[nodiscard]] std::optional<std::size_t> member_on_face(const catalog::Resolved& resolved);

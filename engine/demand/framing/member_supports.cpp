@@ -17,6 +17,9 @@ constexpr double across_over_along = 0.05;  // as for the bed: E/20, common prac
 // capacity and says so, and the rest of the chain can still be followed.
 constexpr double nominal_lb_per_in = 1e4;
 constexpr double nominal_lb_in = 1e5;
+// Beside a post on a rim's side, stiff enough that rolling which nothing resists is shared as the rim's length to
+// either joist shares it: as the forces across the rim are.
+constexpr double nominal_beside_post_lb_in = 1e8;
 
 MemberSupport block_end(const catalog::Resolved& resolved, const std::vector<Member>& members, std::size_t block,
                         bool upper) {
@@ -123,7 +126,7 @@ void keep_rim_from_rolling(std::vector<MemberSupport>& supports, std::size_t rim
         MemberSupport& support = supports[index];
         if (support.kind != MemberSupportKind::joist_to_rim || support.holder != rim) continue;
         if (!only.empty() && std::find(only.begin(), only.end(), index) == only.end()) continue;
-        support.stiffness.moment_lb_in = nominal_lb_in;
+        support.stiffness.moment_lb_in = only.empty() ? nominal_lb_in : nominal_beside_post_lb_in;
         support.stiffness.moment_is_nominal = true;
     }
 }

@@ -160,8 +160,12 @@ GridExtremes extremes_of(const PreparedMember& member, int index, const GridSect
     if (!std::is_sorted(in_order.begin(), in_order.end(), nearer))
         std::stable_sort(in_order.begin(), in_order.end(), nearer);
     // The moment runs straight between loads, the rest is even: the largest stand beside loads and at the ends.
-    // Loads this near act at one place: what passes between them is of rounding, and none of theirs alone.
+    // Loads this near act at one place: what passes between them is of rounding, and none of theirs alone. One at an
+    // end stands on the node there: nothing of the member lies between the two.
     constexpr double same_place_in = 1e-6;
+    const auto within = [&](double at_in) {
+        return at_in > same_place_in && at_in < member.axis.length - same_place_in;
+    };
     GridExtremes most;
     GridSection cut = at_from;
     double reached = 0.0;
@@ -173,9 +177,9 @@ GridExtremes extremes_of(const PreparedMember& member, int index, const GridSect
     const auto go_to = [&](double at_in) {
         cut.moment_lb_in += cut.shear_lb * (at_in - reached);
         reached = at_in;
-        look();
+        if (at_in > same_place_in) look();
     };
-    look();
+    if (in_order.empty() || in_order.front().at_in > same_place_in) look();
     for (std::size_t i = 0; i < in_order.size(); ++i) {
         const MemberLoad& load = in_order[i];
         if (i == 0 || load.at_in > reached + same_place_in) go_to(load.at_in);
@@ -184,9 +188,9 @@ GridExtremes extremes_of(const PreparedMember& member, int index, const GridSect
         cut.moment_lb_in -= own.couple_lb_in;
         cut.torque_lb_in += own.torque_lb_in;
         const bool last_here = i + 1 == in_order.size() || in_order[i + 1].at_in > reached + same_place_in;
-        if (last_here) look();
+        if (last_here && (within(reached) || reached <= same_place_in)) look();
     }
-    go_to(member.axis.length);
+    if (reached < member.axis.length - same_place_in) go_to(member.axis.length);
     return most;
 }
 

@@ -5,6 +5,7 @@
 #include "support/shipped.h"
 #include "support/side_detail.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -83,15 +84,15 @@ TEST_CASE("a rim pressed on a joist's end is kept square by that contact", "[clo
         demand::FramingState state;
         state.members.resize(frame.members.size());
         state.reactions.resize(frame.supports.size());
-        for (demand::SupportReaction& reaction : state.reactions) reaction.moment_lb_in = moment_lb_in;
+        const auto found = std::find_if(frame.supports.begin(), frame.supports.end(), [&](const auto& support) {
+            return support.kind == demand::MemberSupportKind::joist_to_rim &&
+                   frame.members[support.member].across_in == -8.0;
+        });
+        REQUIRE(found != frame.supports.end());
+        const auto end = static_cast<std::size_t>(found - frame.supports.begin());
+        state.reactions[end].moment_lb_in = moment_lb_in;
         demand::add_lateral(state, frame, {{*rim, -8.0, -inward_lb, 0.0}}, false, rim);
-        double left = moment_lb_in;
-        for (std::size_t i = 0; i < frame.supports.size(); ++i) {
-            if (frame.supports[i].kind == demand::MemberSupportKind::joist_to_rim &&
-                frame.members[frame.supports[i].member].across_in == -8.0)
-                left = state.reactions[i].moment_lb_in;
-        }
-        return left;
+        return state.reactions[end].moment_lb_in;
     };
     // 600 lb on 1.5 in at 200 psi: 2 in high, so that its middle may stand (9.25 - 2)/2 from the joist's.
     CHECK_CLOSE(moment_left(600.0, 3000.0), 3000.0 - 600.0 * 0.5 * 7.25, 1e-9, 0.0);

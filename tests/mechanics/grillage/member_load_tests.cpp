@@ -112,6 +112,18 @@ TEST_CASE("a simple beam turned by a couple inside: C/L at its ends, C (a^3 + b^
     }
 }
 
+TEST_CASE("what stands on a beam's very end goes into its support and through none of the beam", "[closed-form]") {
+    for (const Beam& beam : beams) {
+        const Grillage grid = beam.on(pin(beam), pin(beam));
+        for (const double at_in : {0.0, length_in}) {
+            const std::vector<MemberLoad> loads = {beam.load(at_in, -load_lb)};
+            const GridExtremes most = grid.extremes(solve(grid, loads), 0, loads);
+            CHECK_CLOSE(most.shear_lb, 0.0, 0.0, 1e-6);
+            CHECK_CLOSE(most.moment_lb_in, 0.0, 0.0, 1e-5);
+        }
+    }
+}
+
 TEST_CASE("a cantilever loaded inside: straight beyond the load, P a^2 (3 L - a)/6 E I at its tip", "[closed-form]") {
     for (const Beam& beam : skew_beams) {
         const Grillage grid = beam.on(clamp, none);
