@@ -13,10 +13,12 @@ namespace toehold::paper {
 
 enum class BillKind {
     post,
-    plate,    ///< base plate, cut to the cutting file
-    backing,  ///< plate, angle or channel under the wood
-    packing,  ///< spacers through the boards
-    anchor,   ///< screws and bolts through the plate
+    plate,       ///< base plate, cut to the cutting file
+    bracket,     ///< bracket plate of a post on a member's side
+    backing,     ///< plate, angle or channel under the wood
+    bolt_plate,  ///< plate under a head or a nut of a post on a member's side
+    packing,     ///< spacers through the boards
+    anchor,      ///< screws and bolts through the plate
     washer,
     block,
     connector,  ///< hardware and angles at the ends of blocks and joists
@@ -37,7 +39,7 @@ struct Bill {
     std::string project;                           ///< its name
     std::vector<BillItem> items;                   ///< by kind; alike ones together
     std::vector<format::Phrase> notes;             ///< what is not in it, and how lengths are meant
-    [[nodiscard]] double plate_weight_lb() const;  ///< of all base plates and backing pieces
+    [[nodiscard]] double plate_weight_lb() const;  ///< of all plates and backing pieces
 };
 
 /// `posts`: every post of the project with its catalog rows, in the project's order.

@@ -66,7 +66,7 @@ void add_bracket(Collected& all, const catalog::Resolved& resolved, const std::s
     const auto& bracket = on_side(resolved.detail).bracket;
     if (!bracket) return;
     const auto& metal = on_side(resolved).bracket_metal;
-    all.add({BillKind::plate,
+    all.add({BillKind::bracket,
              phrase("Bracket plate {} x {} x {}", length_figure(bracket->width_in, system),
                     length_figure(bracket->height_in, system), length_words(bracket->thickness_in, system)),
              format::verbatim(metal ? metal->name : bracket->metal),
@@ -111,7 +111,7 @@ void add_under_the_wood(Collected& all, const catalog::Resolved& resolved, const
     std::size_t next = side != nullptr && !side->bracket ? 0 : 1;
     std::set<std::size_t> groups;
     const auto add = [&](Phrase name, const catalog::Metal& metal) {
-        all.add({BillKind::backing,
+        all.add({side != nullptr ? BillKind::bolt_plate : BillKind::backing,
                  std::move(name),
                  format::verbatim(metal.name),
                  1,

@@ -29,6 +29,10 @@ Phrase heading(BillKind kind) {
             return phrase("POSTS");
         case BillKind::plate:
             return phrase("BASE PLATES");
+        case BillKind::bracket:
+            return phrase("BRACKET PLATES");
+        case BillKind::bolt_plate:
+            return phrase("PLATES UNDER HEADS AND NUTS");
         case BillKind::backing:
             return phrase("PLATES AND SHAPES UNDER THE WOOD");
         case BillKind::packing:
@@ -53,6 +57,10 @@ std::string_view word(BillKind kind) {
             return "post";
         case BillKind::plate:
             return "base_plate";
+        case BillKind::bracket:
+            return "bracket_plate";
+        case BillKind::bolt_plate:
+            return "bolt_plate";
         case BillKind::backing:
             return "backing";
         case BillKind::packing:
@@ -103,8 +111,10 @@ std::string bill_text(const Bill& bill, const Locale& locale) {
                               {say(phrase("all")), Align::right},
                               {say(phrase("where"))}},
                              rows);
-    text += "\n" + exporting::paragraph(say(
-                       phrase("Plates and shapes together: {}.", weight_words(bill.plate_weight_lb(), locale.system))));
+    text += "\n";
+    if (const double plates_lb = bill.plate_weight_lb(); plates_lb > 0.0)
+        text += exporting::paragraph(
+            say(phrase("Plates and shapes together: {}.", weight_words(plates_lb, locale.system))));
     for (const Phrase& note : bill.notes) text += exporting::paragraph(say(note), "  - ");
     return text;
 }

@@ -184,6 +184,7 @@ TEST_CASE("The bill has the post's whole length, bolts with their washers and ti
         CHECK(contains(text, words));
     }
     CHECK_FALSE(contains(text, "Base plate"));
+    CHECK_FALSE(contains(text, "together"));  // nothing is weighed
     CHECK(paper::plate_papers("pdf", posts, "", {}).empty());
 }
 
