@@ -18,6 +18,7 @@ sources() { for room in "$@"; do [ ! -d "$room" ] || find "$room" -name '*.h' -o
 
 refuse "$kinds|$shapes" $(sources engine/review engine/export engine/output engine/wording engine/paper/layout gui/solving)
 refuse "$kinds" $(sources engine/cli gui/editing/document gui/session gui/window)
-refuse "$kinds" gui/editing/document.h gui/editing/fields.h gui/editing/fields/fields.cpp gui/editing/handles.h gui/editing/edits.h
+refuse "$kinds" gui/editing/document.h gui/editing/fields.h gui/editing/fields/fields.cpp gui/editing/handles.h gui/editing/edits.h \
+    gui/editing/hand_tools.h gui/editing/sheet_words.h gui/editing/picked.h gui/editing/snap.h
 [ $status = 0 ] || echo "these rooms serve every mount and may not name one" >&2
 exit $status
