@@ -68,7 +68,7 @@ bool up_a_face(const BaseDetail& detail) { return kind(detail.mount) == MountKin
 
 void check_holes(ProblemList& problems, const BaseDetail& detail, const AnchorGroup& group,
                  std::map<std::string, int>& uses) {
-    const std::vector<std::string> places = anchor_places(detail);
+    const std::vector<std::string> places = anchor_place_ids(detail);
     const bool up = up_a_face(detail);
     for (const std::string& hole : group.holes) {
         if (std::find(places.begin(), places.end(), hole) == places.end()) {
@@ -106,7 +106,7 @@ void check_group(ProblemList& problems, const BaseDetail& detail, const AnchorGr
 void check_number_of_groups(ProblemList& problems, const BaseDetail& detail) {
     const std::vector<AnchorGroup>& groups = anchor_groups(detail);
     // Ties may hold a post's side alone.
-    const bool needed = !up_a_face(detail) || !anchor_places(detail).empty();
+    const bool needed = !up_a_face(detail) || !anchor_place_ids(detail).empty();
     problems.at("anchors");
     if (groups.empty() && needed)
         problems.add(phrase("no anchors are described"), phrase("one or more anchors elements"));
