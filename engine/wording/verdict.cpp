@@ -1,6 +1,7 @@
 #include "wording/verdict.h"
 
 #include "format/figures.h"
+#include "model/mount_words.h"
 #include "review/comparison.h"
 #include "review/review.h"
 #include "wording/status.h"
@@ -138,16 +139,16 @@ Phrase no_demand(const review::Review& review) {
     return phrase("No demand was found: {}.", review.no_demand);
 }
 
-Phrase largest_tension(const Facts& facts) {
-    if (!facts.largest_tension) return {};
-    const review::LargestTension& largest = *facts.largest_tension;
+Phrase largest_tension(const review::Review& review) {
+    if (!review.facts.largest_tension) return {};
+    const review::LargestTension& largest = *review.facts.largest_tension;
+    const model::MountWords words = model::mount_words(review.resolved.detail);
     return phrase(
-        "Largest tension: {} on {}, from a push of {} at {} above the bearing plane toward {} deg. The hand "
-        "calculation "
-        "with the arm to the edge gives {}.",
+        "Largest tension: {} on {}, from a push of {} at {} above {} toward {} deg. The hand calculation with {} gives "
+        "{}.",
         Quantity{largest.tension_lb, "lb"}, model::part_name(largest.part), Quantity{largest.push_lb, "lb"},
-        format::Dimension{largest.height_in}, format::degrees_text(format::degrees(largest.direction_rad)),
-        Quantity{largest.hand_edge_lb, "lb"});
+        format::Dimension{largest.height_in}, words.datum, format::degrees_text(format::degrees(largest.direction_rad)),
+        words.hand_arm, Quantity{largest.hand_edge_lb, "lb"});
 }
 
 Phrase framing_flexibility(const Facts& facts) {

@@ -33,7 +33,7 @@ namespace toehold::wording {
 /// Why there is no demand; empty where there is one.
 [[nodiscard]] format::Phrase no_demand(const review::Review& review);
 /// The largest tension on any anchor, beside what the hand calculation gives. Empty: none.
-[[nodiscard]] format::Phrase largest_tension(const review::Facts& facts);
+[[nodiscard]] format::Phrase largest_tension(const review::Review& review);
 /// What framing flexibility does to it; empty where that is less than 5 %.
 [[nodiscard]] format::Phrase framing_flexibility(const review::Facts& facts);
 

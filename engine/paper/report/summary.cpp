@@ -102,7 +102,7 @@ Table worst_rows(const Source& source) {
 void add_summary(Blocks& blocks, const Source& source) {
     const review::Review& review = source.review;
     blocks.emplace_back(section(1, phrase("Summary"), "summary", source.locale()));
-    const Phrase tension = review.demand ? wording::largest_tension(review.facts) : wording::no_demand(review);
+    const Phrase tension = review.demand ? wording::largest_tension(review) : wording::no_demand(review);
     blocks.emplace_back(paragraph(source.text(tension.empty() ? phrase("No anchor is specified.") : tension)));
     blocks.emplace_back(paragraph(sentences(what_carries(review), source.locale())));
     if (review.checks.empty()) {

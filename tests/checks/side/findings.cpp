@@ -181,18 +181,3 @@ TEST_CASE("a wood post on a side is asked for no shoe, and its tie for a report"
     on_side(resolved.detail).ties.front().report.clear();
     CHECK(test::about(run_finding("missing-evidence", resolved).at(0)) == "tie T1");
 }
-
-TEST_CASE("the couple by hand stands beside what the model finds", "[closed-form]") {
-    // 200 lb at 51 in above the lower end, over 7 in: 1,457 lb; at 500 lb 3,643 lb.
-    const catalog::Resolved resolved = side_example();
-    demand::Demand demand = test::side_demand(resolved, {{1200.0, 0.0, 0.0}});
-    CHECK(test::run_finding("side-hand-couple", resolved, demand).empty());
-    demand.side = demand::SideDemand{};
-    demand.side->about_bottom = {200.0, 51.0, 7.0, 200.0 * 51.0 / 7.0, 0.0};
-    const auto findings = test::run_finding("side-hand-couple", resolved, demand);
-    REQUIRE(findings.size() == 1);
-    CHECK(findings.front().severity == Severity::caution);
-    CHECK(test::says(findings.front().message, "1457 lb"));
-    CHECK(test::says(findings.front().message, "1200 lb"));
-    CHECK(test::says(findings.front().message, "3643 lb"));
-}
