@@ -193,6 +193,26 @@ TEST_CASE("what only one kind of mount has is refused on the other", "[bad-input
     CHECK(tells_at(problems, "anchors[1]", "goes into the member under its hole"));
 }
 
+TEST_CASE("a bolt hangs one tie, at its own place", "[bad-input]") {
+    BaseDetail detail = test::side_detail();
+    test::add_ties(detail);
+    for (TensionTie& tie : on_side(detail).ties) {
+        tie.bolt = tie.id == "TU" ? "U" : "L";
+        tie.x_in = 0.0;
+    }
+    CHECK(told(detail).empty());
+    on_side(detail).ties[0].x_in = 1.0;
+    CHECK(says(told(detail), "the tie is not at its bolt"));
+    on_side(detail).ties[0].x_in = 0.0;
+    on_side(detail).ties[1] = on_side(detail).ties[0];
+    on_side(detail).ties[1].id = "T2";
+    CHECK(says(told(detail), "the bolt hangs two ties"));
+    on_side(detail).ties.pop_back();
+    on_side(detail).anchors.front().fastener = LagScrew{"lag-1/2", 6.0, std::nullopt};
+    on_side(detail).anchors.front().head_plate.reset();
+    CHECK(says(told(detail), "no bolt of the mount hangs the tie"));
+}
+
 TEST_CASE("a tie has a report, a place on the post and a member that holds it", "[bad-input]") {
     const auto of = [](auto&& change) {
         return told_of_post([&](BaseDetail&, SideFastened& mount) {
@@ -209,6 +229,7 @@ TEST_CASE("a tie has a report, a place on the post and a member that holds it", 
     CHECK(says(of([](TensionTie& tie) { tie.name.clear(); }), "the tie has no name"));
     CHECK(says(of([](TensionTie& tie) { tie.into = "J9"; }), "no joist, rim or block has this id"));
     CHECK(says(of([](TensionTie& tie) { tie.into = "R1"; }), "rim R1 runs along the rail"));
+    CHECK(says(of([](TensionTie& tie) { tie.bolt = "V"; }), "no bolt of the mount hangs the tie"));
     CHECK(says(of([](TensionTie& tie) { tie.below_top_in = 9.5; }), "the tie is below the post's bottom"));
     CHECK(says(of([](TensionTie& tie) { tie.tension_lb = 0.0; }), "tension (lb) is out of range"));
     CHECK(says(of([](TensionTie& tie) { tie.deflection_in = 0.0; }), "deflection (in) is out of range"));

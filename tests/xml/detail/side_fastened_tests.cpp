@@ -1,6 +1,7 @@
 // A post fastened to the side of a member, in the file: where each attribute lands, and what is refused with its line.
 #include "support/compare.h"
 #include "support/random/detail.h"
+#include "support/side_detail.h"
 #include "xml/detail/differences.h"
 #include "xml/detail/project_file.h"
 #include "xml/samples.h"
@@ -51,6 +52,19 @@ Project mixed_project() {
 
 }  // namespace
 
+TEST_CASE("a tie that a bolt hangs is at that bolt, and is written without a place of its own", "[unit]") {
+    BaseDetail detail = test::side_detail();
+    test::add_ties(detail);
+    for (TensionTie& tie : on_side(detail).ties) {
+        tie.bolt = tie.id == "TU" ? "U" : "L";
+        tie.x_in = 0.0;
+    }
+    const std::string written = xml::write_detail(detail);
+    CHECK(written.find("bolt=\"U\"") != std::string::npos);
+    CHECK(read(written) == detail);
+    CHECK(refused(written, "bolt=\"U\"", "bolt=\"V\"", "no bolt of the mount hangs the tie"));
+}
+
 TEST_CASE("every attribute of a post on a member's side lands where the model says", "[unit]") {
     const BaseDetail detail = read(beside_rim());
     const auto& post = std::get<WoodPost>(detail.post);
@@ -68,11 +82,11 @@ TEST_CASE("every attribute of a post on a member's side lands where the model sa
     CHECK(mount.anchors[0].into.empty());
     CHECK(mount.anchors[1].into == "B1");
     REQUIRE(mount.ties.size() == 2);
-    CHECK(mount.ties[0] ==
-          TensionTie{"T1", "hold-down on the joist's side", "invented, table 1", 1.75, 2.0, 1800.0, 0.125, "J2", 1.25});
+    CHECK(mount.ties[0] == TensionTie{"T1", "hold-down on the joist's side", "invented, table 1", 1.75, 2.0, 1800.0,
+                                      0.125, "J2", "", 1.25});
     CHECK(mount.ties[1].below_top_in == -0.5);
     CHECK_CLOSE(mount.ties[1].deflection_in, 2.0 / 25.4, 1e-15, 0.0);
-    CHECK(mount.layers == std::vector<SideLayer>{{"wood-hard", 0.25}, {"metal", 0.25, 1.0, 8.0}});
+    CHECK(mount.layers == std::vector<SideLayer>{{"shim-hardwood", 0.25}, {"shim-stainless", 0.25, 1.0, 8.0}});
     CHECK(mount.notch == PostNotch{1.0, 0.0});
     REQUIRE(mount.decking);
     CHECK(mount.decking->fastening == DeckingFastening{0.216, 3.0, 2, 5.5, 0.0, ""});
