@@ -1,7 +1,6 @@
 // A post fastened to the side of a member, in the file: where each attribute lands, and what is refused with its line.
 #include "support/compare.h"
 #include "support/random/detail.h"
-#include "support/side_detail.h"
 #include "xml/detail/differences.h"
 #include "xml/detail/project_file.h"
 #include "xml/samples.h"
@@ -53,12 +52,11 @@ Project mixed_project() {
 }  // namespace
 
 TEST_CASE("a tie that a bolt hangs is at that bolt, and is written without a place of its own", "[unit]") {
-    BaseDetail detail = test::side_detail();
-    test::add_ties(detail);
-    for (TensionTie& tie : on_side(detail).ties) {
-        tie.bolt = tie.id == "TU" ? "U" : "L";
-        tie.x_in = 0.0;
-    }
+    BaseDetail detail = read(beside_rim());
+    TensionTie& tie = on_side(detail).ties.front();
+    tie.bolt = "U";
+    tie.x_in = 0.0;
+    tie.below_top_in = 2.0;
     const std::string written = xml::write_detail(detail);
     CHECK(written.find("bolt=\"U\"") != std::string::npos);
     CHECK(read(written) == detail);
