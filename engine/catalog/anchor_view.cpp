@@ -11,7 +11,7 @@ model::Position seen(const Anchor& anchor, const model::Place& place) {
 }
 
 model::Member seen_member(const Resolved& resolved, const Anchor& anchor, std::size_t member) {
-    const model::Member from_above = model::member(resolved.detail.framing, member);
+    model::Member from_above = model::member(resolved.detail.framing, member);
     if (!lies_level(anchor)) return from_above;
     model::Member on_its_side = from_above;
     on_its_side.across_in = -0.5 * from_above.depth_in;

@@ -151,8 +151,9 @@ void check_bolt_of_tie(ProblemList& problems, const BaseDetail& detail, const Si
     }
     if (tie.x_in != place->x_in || tie.below_top_in != place->below_top_in)
         problems.add(phrase("the tie is not at its bolt"), phrase("the place of {}", tie.bolt));
-    if (std::count_if(mount.ties.begin(), mount.ties.end(),
-                      [&](const TensionTie& one) { return one.bolt == tie.bolt; }) > 1)
+    const auto first =
+        std::find_if(mount.ties.begin(), mount.ties.end(), [&](const TensionTie& one) { return one.bolt == tie.bolt; });
+    if (first->id != tie.id)
         problems.add(phrase("the bolt hangs two ties"), phrase("one tie a bolt"), verbatim(tie.bolt));
 }
 

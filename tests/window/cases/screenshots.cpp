@@ -91,6 +91,16 @@ TEST_CASE("pictures", "[.screenshots]") {
     test::shot("inadequate");
     driver.close_all();
 
+    frame =
+        &driver.open(std::filesystem::path(TOEHOLD_DATA_FOLDER) / "situations" / "side" / "solid-rim-on-angles.xml");
+    frame->SetSize(0, 0, 1400, 900);
+    test::move_to({1399, 899});
+    REQUIRE(test::checked(*frame));
+    frame->session().select({parts::anchor("U")});
+    test::let_work(600ms);
+    test::shot("side");
+    driver.close_all();
+
     frame = &shown(driver, test::holding_demo);
     frame->session().turn_push(30.0 * std::numbers::pi / 180.0);
     REQUIRE(test::checked(*frame));

@@ -52,15 +52,10 @@ Project mixed_project() {
 }  // namespace
 
 TEST_CASE("a tie that a bolt hangs is at that bolt, and is written without a place of its own", "[unit]") {
-    BaseDetail detail = read(beside_rim());
-    TensionTie& tie = on_side(detail).ties.front();
-    tie.bolt = "U";
-    tie.x_in = 0.0;
-    tie.below_top_in = 2.0;
-    const std::string written = xml::write_detail(detail);
-    CHECK(written.find("bolt=\"U\"") != std::string::npos);
-    CHECK(read(written) == detail);
-    CHECK(refused(written, "bolt=\"U\"", "bolt=\"V\"", "no bolt of the mount hangs the tie"));
+    const std::string written = xml::write_detail(read(beside_rim()));
+    CHECK(written.find("report=\"invented, table 1\" bolt=\"U\" tension") != std::string::npos);
+    CHECK(refused("bolt=\"U\"", "bolt=\"V\"", "no bolt of the mount hangs the tie"));
+    CHECK(refused("bolt=\"U\"", "bolt=\"L\"", "no bolt of the mount hangs the tie"));
 }
 
 TEST_CASE("every attribute of a post on a member's side lands where the model says", "[unit]") {
@@ -80,8 +75,8 @@ TEST_CASE("every attribute of a post on a member's side lands where the model sa
     CHECK(mount.anchors[0].into.empty());
     CHECK(mount.anchors[1].into == "B1");
     REQUIRE(mount.ties.size() == 2);
-    CHECK(mount.ties[0] == TensionTie{"T1", "hold-down on the joist's side", "invented, table 1", 1.75, 2.0, 1800.0,
-                                      0.125, "J2", "", 1.25});
+    CHECK(mount.ties[0] == TensionTie{"T1", "hold-down on the joist's side", "invented, table 1", 0.0, 2.0, 1800.0,
+                                      0.125, "J2", "U", 1.25});
     CHECK(mount.ties[1].below_top_in == -0.5);
     CHECK_CLOSE(mount.ties[1].deflection_in, 2.0 / 25.4, 1e-15, 0.0);
     CHECK(mount.layers == std::vector<SideLayer>{{"shim-hardwood", 0.25}, {"shim-stainless", 0.25, 1.0, 8.0}});
