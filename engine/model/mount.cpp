@@ -18,6 +18,7 @@ const std::vector<AnchorGroup>& groups_of(const SideFastened& mount) { return mo
 template <class Places>
 std::vector<std::string> ids(const Places& places) {
     std::vector<std::string> all;
+    all.reserve(places.size());
     for (const auto& place : places) all.push_back(place.id);
     return all;
 }

@@ -118,9 +118,8 @@ void add_wood_readings(std::vector<Assumption>& all, const catalog::Resolved& re
     }
     if (!basis.bearing) {
         model::MountWords words = model::mount_words(resolved.detail);
-        all.push_back({std::move(words.bearing), alternatives.with(std::move(words.peak), [](model::Basis& b) {
-                           b.bearing = model::BearingStress::peak;
-                       })});
+        all.push_back({std::move(words.bearing),
+                       alternatives.with(words.peak, [](model::Basis& b) { b.bearing = model::BearingStress::peak; })});
     }
 }
 
@@ -178,7 +177,7 @@ void add_strength_choices(std::vector<Assumption>& all, const catalog::Resolved&
     add_incising(all, resolved, alternatives);
     if (!basis.decking_in_shear) {
         model::MountWords words = model::mount_words(resolved.detail);
-        all.push_back({std::move(words.gap), alternatives.with(std::move(words.no_gap), [](Basis& b) {
+        all.push_back({std::move(words.gap), alternatives.with(words.no_gap, [](Basis& b) {
                            b.decking_in_shear = model::DeckingInShear::bearing;
                        })});
     }

@@ -20,6 +20,7 @@ double clear_of_ends_in(const model::Member& member, double wanted_in) {
 
 Eigen::MatrixXd member_compliance(const Frame& frame, const std::vector<MemberPlace>& places) {
     std::vector<GridPlace> grid;
+    grid.reserve(places.size());
     for (const MemberPlace& place : places) grid.push_back(place_on(frame, place.member, place.along_in));
     const auto size = static_cast<Eigen::Index>(3 * places.size());
     Eigen::MatrixXd result(size, size);
