@@ -5,6 +5,8 @@
 
 #include <optional>
 
+class wxWindow;
+
 namespace toehold::window {
 
 class SheetCanvas;
