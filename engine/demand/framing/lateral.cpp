@@ -35,12 +35,17 @@ void add_extremes(MemberActions& actions, std::vector<PointForce> forces) {
     std::stable_sort(forces.begin(), forces.end(),
                      [](const PointForce& a, const PointForce& b) { return a.at_in < b.at_in; });
     double shear = 0.0, moment = 0.0, reached = forces.empty() ? 0.0 : forces.front().at_in;
-    for (const PointForce& force : forces) {
+    // What acts at one place acts there together: between its parts nothing of the bar lies.
+    constexpr double same_place_in = 1e-6;
+    for (std::size_t i = 0; i < forces.size(); ++i) {
+        const PointForce& force = forces[i];
         moment += shear * (force.at_in - reached);
+        const bool first_here = i == 0 || force.at_in > reached + same_place_in;
         reached = force.at_in;
-        actions.horizontal_moment_lb_in = std::max(actions.horizontal_moment_lb_in, std::abs(moment));
+        if (first_here) actions.horizontal_moment_lb_in = std::max(actions.horizontal_moment_lb_in, std::abs(moment));
         shear += force.force_lb;
         moment -= force.turning_lb_in;
+        if (i + 1 < forces.size() && forces[i + 1].at_in <= reached + same_place_in) continue;
         actions.horizontal_moment_lb_in = std::max(actions.horizontal_moment_lb_in, std::abs(moment));
         actions.horizontal_shear_lb = std::max(actions.horizontal_shear_lb, std::abs(shear));
     }

@@ -75,6 +75,22 @@ TEST_CASE("a couple on a bar between two supports", "[closed-form]") {
     CHECK_CLOSE(state.members[*rim].horizontal_shear_lb, 100.0, 1e-9, 0.0);
 }
 
+TEST_CASE("a pull and a pressure at one place of a rim are one force on it", "[closed-form]") {
+    const catalog::Resolved resolved = test::resolved_by_shipped(test::side_detail());
+    const demand::Frame frame = demand::make_frame(resolved);
+    const std::optional<std::size_t> rim = model::find_member(resolved.detail.framing, "R1");
+    REQUIRE(rim);
+    demand::FramingState state;
+    state.members.resize(frame.members.size());
+    state.reactions.resize(frame.supports.size());
+    // 1,500 lb drawn out and 1,300 lb pressed in between joists at -8 and 8: 200 lb, so P/2 and P L/4; couples cancel.
+    demand::add_lateral(
+        state, frame, {{*rim, 0.0, 1500.0, 0.0, 900.0}, {*rim, 0.0, -1300.0, 0.0, 0.0}, {*rim, 0.0, 0.0, 0.0, -900.0}},
+        false, rim);
+    CHECK_CLOSE(state.members[*rim].horizontal_shear_lb, 100.0, 1e-9, 0.0);
+    CHECK_CLOSE(state.members[*rim].horizontal_moment_lb_in, 800.0, 1e-9, 0.0);
+}
+
 TEST_CASE("a rim pressed on a joist's end is kept square by that contact", "[closed-form]") {
     const catalog::Resolved resolved = test::resolved_by_shipped(test::side_detail());
     const demand::Frame frame = demand::make_frame(resolved);
